@@ -1,0 +1,103 @@
+#include "opened.h"
+
+#include <cstdio>
+#include <system_error>
+
+#include "outcome.h"
+#include "project/file.h"
+
+namespace tenter::command {
+
+namespace {
+
+std::string classes(const project::Project& project) {
+    std::string out;
+    for (const project::Variant& variant : project.variants)
+        out += (out.empty() ? "" : ", ") + variant.className;
+    return out;
+}
+
+bool printAll(const std::string& content) {
+    return std::fwrite(content.data(), 1, content.size(), stdout) == content.size();
+}
+
+int printed(bool sound) {
+    if (std::fflush(stdout) == 0 && sound) return done;
+    return refuse("standard output", "it could not be written whole", "make room, or name a file with --out");
+}
+
+}  // namespace
+
+void addFiles(CLI::App& verb, Arguments& arguments) {
+    verb.add_option("PROJECT", arguments.project, "A project file (.tenter.json)")->required();
+    verb.add_option("--out", arguments.out, "Write into FILE, whole or not at all, instead of printing")
+        ->type_name("FILE");
+}
+
+CLI::Option* addVariant(CLI::App& verb, Arguments& arguments) {
+    return verb
+        .add_option("--variant", arguments.variant, "The variant's class (the project's first if left out)")
+        ->type_name("CLASS");
+}
+
+void addEngine(CLI::App& verb, Arguments& arguments) {
+    verb.add_option("--engine", arguments.engine,
+                    "Whose rules for line breaks: blink or gecko (blink if left out)")
+        ->type_name("ENGINE");
+}
+
+std::unique_ptr<Opened> openProject(const Arguments& arguments) {
+    const text::BreakProfile* profile = text::profile(arguments.engine);
+    if (profile == nullptr) {
+        std::string there;
+        for (const char* name : {"blink", "gecko"})
+            if (text::profile(name) != nullptr) there += (there.empty() ? "" : " or ") + std::string(name);
+        refuse("--engine", "engine " + arguments.engine + " is not in this version", "use " + there);
+        return nullptr;
+    }
+    std::error_code error;
+    if (!arguments.out.empty() && std::filesystem::equivalent(arguments.project, arguments.out, error)) {
+        refuse("--out", "this is the project itself, which would be lost", "choose another file");
+        return nullptr;
+    }
+    project::Problems problems;
+    std::optional<project::Project> project = project::read(arguments.project, problems);
+    tell(problems);
+    if (!project) return nullptr;
+    auto opened = std::make_unique<Opened>();
+    opened->project = std::move(*project);
+    opened->profile = profile;
+    opened->folder = std::filesystem::path(arguments.project).parent_path();
+    opened->fonts.use(opened->project.fonts, opened->folder);
+    if (!arguments.variant.empty()) {
+        const std::optional<std::size_t> found = opened->project.findVariant(arguments.variant);
+        if (!found) {
+            tell(project::Problem{arguments.project, "/variants",
+                                  "no variant has the class " + arguments.variant,
+                                  "use one of " + classes(opened->project)});
+            return nullptr;
+        }
+        opened->variant = *found;
+    }
+    return opened;
+}
+
+int deliver(const Arguments& arguments, const std::string& content) {
+    return deliver(arguments, [&](const Sink& sink) { sink(content); });
+}
+
+int deliver(const Arguments& arguments, const std::function<void(const Sink&)>& produce) {
+    if (arguments.out.empty()) {
+        bool sound = true;
+        produce([&](const std::string& piece) { sound = sound && printAll(piece); });
+        return printed(sound);
+    }
+    std::string whole;
+    produce([&](const std::string& piece) { whole += piece; });
+    project::Problems problems;
+    if (project::replaceFile(arguments.out, whole, problems)) return done;
+    tell(problems);
+    return wrongInput;
+}
+
+}  // namespace tenter::command

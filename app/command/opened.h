@@ -1,0 +1,50 @@
+// The arguments every verb has, and the project they name.
+#pragma once
+
+#include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "project/project.h"
+#include "text/paragraph.h"
+
+namespace tenter::command {
+
+struct Arguments {
+    std::string project;
+    std::string variant;
+    std::string engine = "blink";
+    std::string out;
+};
+
+/// Adds PROJECT and --out.
+void addFiles(CLI::App& verb, Arguments& arguments);
+CLI::Option* addVariant(CLI::App& verb, Arguments& arguments);
+void addEngine(CLI::App& verb, Arguments& arguments);
+
+/// A project ready to be worked with.
+struct Opened {
+    project::Project project;
+    std::filesystem::path folder;
+    std::size_t variant = 0;
+    const text::BreakProfile* profile = nullptr;
+    text::Fonts fonts;
+    text::ParagraphStore store{fonts};
+};
+
+/// Reads the project; null if anything is wrong, which has been told.
+std::unique_ptr<Opened> openProject(const Arguments& arguments);
+
+/// Prints `content`, or replaces the file of --out by it.
+int deliver(const Arguments& arguments, const std::string& content);
+
+/// The same for content that comes piece by piece: `produce` is handed a function that takes the pieces.
+using Sink = std::function<void(const std::string&)>;
+int deliver(const Arguments& arguments, const std::function<void(const Sink&)>& produce);
+
+}  // namespace tenter::command

@@ -1,0 +1,327 @@
+#include "axis/axis_pane.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QScreen>
+#include <QWheelEvent>
+#include <cmath>
+
+#include "axis/bands_lane.h"
+#include "axis/cursor.h"
+#include "axis/curves.h"
+#include "axis/disclosure.h"
+#include "axis/measure_plot.h"
+#include "axis/ruler.h"
+#include "axis/size_plot.h"
+#include "row/ink.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr int leftGutter = 112;  // for the lanes' names and the plots' values
+constexpr int rightGutter = 88;  // for the lines' labels
+constexpr int rulerHeight = 40;
+constexpr int bandsHeight = 28;
+constexpr int closedHeight = 22;
+constexpr int leastPlot = 56;
+constexpr double zoomStep = 1.5;
+
+}  // namespace
+
+AxisPane::AxisPane(Viewing& viewing, QWidget* parent) : QWidget(parent), viewing_(viewing) {
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Viewport width"));
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    QFont small = font();
+    small.setPixelSize(11);
+    setFont(small);
+    ruler_ = new Ruler(scale_, this);
+    bands_ = new BandsLane(viewing_, scale_, this);
+    sizes_ = new SizePlot(viewing_, scale_, this);
+    measure_ = new MeasurePlot(viewing_, scale_, this);
+    addLane(tr("Bands"), {}, bands_, bandsHeight, 0);
+    addLane(tr("Font size"), tr("px"), sizes_, 0, 0.58);
+    addLane(tr("Measure"), tr("characters"), measure_, 0, 0.42);
+    cursor_ = new Cursor(viewing_, scale_, *sizes_, this);
+    addScaleActions();
+    connect(&viewing_, &Viewing::rowChanged, this, &AxisPane::onRow);
+    connect(&viewing_, &Viewing::selectionChanged, this, &AxisPane::onSelection);
+    connect(&viewing_, &Viewing::widthChanged, this, &AxisPane::onWidth);
+    connect(bands_, &BandsLane::edgeGrabbed, this, [this] { scaleHeld_ = scale_.equalRoom(); });
+    connect(bands_, &BandsLane::edgeReleased, this, [this] {
+        scaleHeld_ = false;
+        onRow();
+    });
+    onRow();
+}
+
+AxisPane::~AxisPane() = default;
+
+QList<QAction*> AxisPane::laneActions() const {
+    QList<QAction*> actions;
+    for (const Lane& lane : lanes_)
+        actions.append(lane.action);
+    return actions;
+}
+
+void AxisPane::addLane(const QString& name, const QString& unit, QWidget* content, int height, double share) {
+    auto* action = new QAction(name, this);
+    action->setCheckable(true);
+    action->setChecked(true);
+    auto* disclosure = new Disclosure(name, unit, this);
+    connect(disclosure, &QAbstractButton::toggled, action, &QAction::setChecked);
+    connect(action, &QAction::toggled, this, [this, content, disclosure](bool open) {
+        disclosure->setChecked(open);
+        content->setVisible(open);
+        arrange();
+        if (open) onRow();
+        updateGeometry();
+    });
+    lanes_.append({content, disclosure, action, height, share});
+}
+
+void AxisPane::addScaleActions() {
+    const auto add = [this](const QString& text, const QKeySequence& shortcut, auto&& does) {
+        auto* action = new QAction(text, this);
+        action->setShortcut(shortcut);
+        connect(action, &QAction::triggered, this, does);
+        scaleActions_.append(action);
+        return action;
+    };
+    add(tr("Zoom &in on the axis"), Qt::CTRL | Qt::ALT | Qt::Key_Plus,
+        [this] { zoomAbout(scale_.x(viewing_.width()), zoomStep); });
+    add(tr("Zoom &out of the axis"), Qt::CTRL | Qt::ALT | Qt::Key_Minus,
+        [this] { zoomAbout(scale_.x(viewing_.width()), 1 / zoomStep); });
+    add(tr("&Whole range"), Qt::CTRL | Qt::ALT | Qt::Key_0, [this] {
+        scale_.showWhole();
+        rescale();
+    });
+    QAction* const equal = add(tr("&Equal room for each band"), {}, [] {});
+    equal->setCheckable(true);
+    connect(equal, &QAction::toggled, this, [this](bool on) {
+        scale_.setEqualRoom(on);
+        scale_.showWhole();
+        rescale();
+    });
+}
+
+// ---- arrangement
+// ---------------------------------------------------------------------------------------------
+
+QSize AxisPane::sizeHint() const {
+    const bool tall =
+        window()->height() >= 1000 || (!window()->isVisible() && screen()->size().height() >= 1080);
+    return {900, tall ? 320 : 264};
+}
+
+QSize AxisPane::minimumSizeHint() const {
+    int height = rulerHeight;
+    for (const Lane& lane : lanes_)
+        height += !lane.action->isChecked() ? closedHeight : lane.height > 0 ? lane.height : leastPlot;
+    return {480, height};
+}
+
+void AxisPane::arrange() {
+    scale_.setSpan(leftGutter, std::max(leftGutter + 40, width() - rightGutter));
+    int fixed = rulerHeight;
+    double shares = 0;
+    for (const Lane& lane : lanes_) {
+        if (!lane.action->isChecked())
+            fixed += closedHeight;
+        else if (lane.height > 0)
+            fixed += lane.height;
+        else
+            shares += lane.share;
+    }
+    const int rest = std::max(0, height() - fixed);
+    ruler_->setGeometry(0, 0, width(), rulerHeight);
+    int y = rulerHeight;
+    for (const Lane& lane : lanes_) {
+        const bool open = lane.action->isChecked();
+        const int room = !open             ? closedHeight
+                         : lane.height > 0 ? lane.height
+                                           : static_cast<int>(std::floor(rest * lane.share / shares));
+        if (open) lane.content->setGeometry(0, y + 1, width(), std::max(1, room - 1));
+        const QSize name = lane.disclosure->sizeHint();
+        const bool flat = lane.height > 0 || !open;
+        lane.disclosure->setGeometry(6, flat ? y + (room - name.height()) / 2 : y + 4, name.width(),
+                                     name.height());
+        lane.disclosure->raise();
+        y += room;
+    }
+    cursor_->setGeometry(rect());
+    cursor_->raise();
+    rescale();
+}
+
+void AxisPane::rescale() {
+    ruler_->update();
+    bands_->refresh();
+    sizes_->refresh();
+    sizes_->placeHandles();
+    measure_->refresh();
+    cursor_->follow();
+    update();
+}
+
+void AxisPane::resizeEvent(QResizeEvent*) {
+    arrange();
+}
+
+void AxisPane::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    onRow();
+}
+
+void AxisPane::paintEvent(QPaintEvent*) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    painter.fillRect(rect(), ink.ground);
+    painter.setPen(ink.faint);
+    for (const Lane& lane : lanes_) {
+        const bool open = lane.action->isChecked();
+        const int y =
+            open ? lane.content->y() - 1 : lane.disclosure->geometry().center().y() - closedHeight / 2;
+        painter.drawLine(0, y, width(), y);
+    }
+}
+
+void AxisPane::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) update();
+}
+
+// ---- what has changed
+// ------------------------------------------------------------------------------------------
+
+void AxisPane::onRow() {
+    const project::Project& project = viewing_.shown();
+    if (!scaleHeld_) {
+        const bool range = scale_.least() != project.leastWidth || scale_.most() != project.mostWidth;
+        scale_.setRange(project.leastWidth, project.mostWidth);
+        scale_.setBreakpoints(Bands::of(project, viewing_.variant()).breakpoints);
+        if (range || scale_.equalRoom()) ruler_->update();
+    }
+    bands_->refresh();
+    sizes_->rebuild();
+    measure_->rebuild();
+    onWidth();
+}
+
+void AxisPane::onSelection() {
+    sizes_->rebuild();
+    measure_->rebuild();
+    cursor_->follow();
+}
+
+void AxisPane::onWidth() {
+    setAccessibleDescription(cursor_->says());
+    sizes_->onWidth();
+    const double x = scale_.x(viewing_.width());
+    if (!scale_.isWhole() && !dragging_ && (x < scale_.left() || x > scale_.right())) {
+        scale_.reveal(viewing_.width());
+        rescale();
+    }
+    cursor_->follow();
+}
+
+void AxisPane::zoomAbout(double x, double factor) {
+    scale_.zoomAbout(std::clamp(x, scale_.left(), scale_.right()), factor);
+    rescale();
+}
+
+// ---- pointer and keyboard
+// --------------------------------------------------------------------------------------
+
+void AxisPane::mousePressEvent(QMouseEvent* event) {
+    const double x = event->position().x();
+    if (event->button() != Qt::LeftButton || x < scale_.left() - 8 || x > scale_.right() + 8) {
+        event->ignore();
+        return;
+    }
+    setFocus(Qt::MouseFocusReason);
+    dragging_ = true;
+    viewing_.setWidth(std::round(scale_.width(std::clamp(x, scale_.left(), scale_.right()))));
+}
+
+void AxisPane::mouseMoveEvent(QMouseEvent* event) {
+    if (!dragging_) return;
+    const double x = std::clamp(event->position().x(), scale_.left(), scale_.right());
+    viewing_.setWidth(std::round(scale_.width(x)));
+}
+
+void AxisPane::mouseReleaseEvent(QMouseEvent*) {
+    dragging_ = false;
+}
+
+void AxisPane::wheelEvent(QWheelEvent* event) {
+    const QPoint turned = event->angleDelta();
+    if ((event->modifiers() & Qt::ControlModifier) != 0) {
+        zoomAbout(event->position().x(), std::pow(zoomStep, turned.y() / 120.0));
+    } else if (!scale_.isWhole()) {
+        scale_.pan(-(turned.x() != 0 ? turned.x() : turned.y()) * 0.5);
+        rescale();
+    }
+    event->accept();
+}
+
+void AxisPane::goToBandEdge(int direction) {
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    std::vector<double> edges{bands.least};
+    for (const double breakpoint : bands.breakpoints) {
+        edges.push_back(breakpoint);
+        edges.push_back(std::floor(breakpoint) + 1);
+    }
+    edges.push_back(bands.most);
+    const double now = viewing_.width();
+    double to = now;
+    for (const double edge : edges) {
+        if (direction > 0 && edge > now) {
+            to = edge;
+            break;
+        }
+        if (direction < 0 && edge < now) to = edge;
+    }
+    viewing_.setWidth(to);
+}
+
+void AxisPane::keyPressEvent(QKeyEvent* event) {
+    const double step = (event->modifiers() & Qt::ShiftModifier) != 0 ? 10 : 1;
+    switch (event->key()) {
+        case Qt::Key_Left:
+        case Qt::Key_Down:
+            viewing_.setWidth(std::ceil(viewing_.width()) - step);
+            return;
+        case Qt::Key_Right:
+        case Qt::Key_Up:
+            viewing_.setWidth(std::floor(viewing_.width()) + step);
+            return;
+        case Qt::Key_PageUp:
+            goToBandEdge(-1);
+            return;
+        case Qt::Key_PageDown:
+            goToBandEdge(1);
+            return;
+        case Qt::Key_Home:
+            viewing_.setWidth(viewing_.shown().leastWidth);
+            return;
+        case Qt::Key_End:
+            viewing_.setWidth(viewing_.shown().mostWidth);
+            return;
+        default:
+            event->ignore();
+    }
+}
+
+void AxisPane::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    cursor_->setFocused(event->reason() != Qt::MouseFocusReason);
+}
+
+void AxisPane::focusOutEvent(QFocusEvent* event) {
+    QWidget::focusOutEvent(event);
+    cursor_->setFocused(false);
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,111 @@
+#include "axis/bands_lane.h"
+
+#include <QPainter>
+#include <cmath>
+
+#include "axis/curves.h"
+#include "row/ink.h"
+#include "row/numbers.h"
+
+namespace tenter::desktop::axis {
+
+BandsLane::BandsLane(Viewing& viewing, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), viewing_(viewing), scale_(scale) {
+    setAccessibleName(tr("Bands"));
+}
+
+void BandsLane::addEdge() {
+    auto* edge = new Handle(Handle::Shape::Edge, this);
+    const auto index = static_cast<int>(edges_.size());
+    edges_.append(edge);
+    connect(edge, &Handle::grabbed, this, [this] {
+        viewing_.document().endGesture();
+        emit edgeGrabbed();
+    });
+    connect(edge, &Handle::movedTo, this,
+            [this, index](const QPointF& centre) { moveEdge(index, std::round(scale_.width(centre.x()))); });
+    connect(edge, &Handle::nudged, this, [this, index](int right, int, bool coarse) {
+        const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+        if (index < static_cast<int>(bands.breakpoints.size()))
+            moveEdge(index, std::round(bands.breakpoints[static_cast<std::size_t>(index)]) +
+                                right * (coarse ? 10 : 1));
+    });
+    connect(edge, &Handle::released, this, [this] {
+        viewing_.document().endGesture();
+        emit edgeReleased();
+    });
+}
+
+void BandsLane::moveEdge(int edge, double breakpoint) {
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const auto at = static_cast<std::size_t>(edge);
+    if (at >= bands.breakpoints.size() || viewing_.showsSaved()) return;
+    // A breakpoint stays at least a pixel from its neighbours and from the ends of the range.
+    const double low = (at == 0 ? bands.least : bands.breakpoints[at - 1]) + 1;
+    const double high = (at + 1 == bands.breakpoints.size() ? bands.most : bands.breakpoints[at + 1]) - 1;
+    if (low > high) return;
+    breakpoint = std::clamp(breakpoint, low, high);
+    viewing_.document().edit(
+        tr("Move breakpoint"),
+        [&](project::Project& project) { project.variants[viewing_.variant()].bands[at].upTo = breakpoint; },
+        QStringLiteral("breakpoint %1").arg(edge));
+}
+
+void BandsLane::refresh() {
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    while (edges_.size() < static_cast<qsizetype>(bands.breakpoints.size()))
+        addEdge();
+    for (qsizetype i = 0; i < edges_.size(); ++i) {
+        Handle* const edge = edges_[i];
+        if (i >= static_cast<qsizetype>(bands.breakpoints.size())) {
+            edge->hide();
+            continue;
+        }
+        const double breakpoint = bands.breakpoints[static_cast<std::size_t>(i)];
+        const double x = scale_.x(breakpoint);
+        edge->setCentre({x, height() / 2.0});
+        edge->setVisible(x >= scale_.left() - 1 && x <= scale_.right() + 1);
+        edge->setEnabled(!viewing_.showsSaved());
+        const QString says = tr("Breakpoint %1 px").arg(row::decimal(breakpoint, 2));
+        edge->setAccessibleName(says);
+        edge->setToolTip(says);
+    }
+    update();
+}
+
+void BandsLane::resizeEvent(QResizeEvent*) {
+    refresh();
+}
+
+void BandsLane::paintEvent(QPaintEvent*) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const double middle = std::floor(height() / 2.0) + 0.5;
+    painter.setClipRect(QRectF(scale_.left() - 1, 0, scale_.right() - scale_.left() + 3, height()));
+    for (std::size_t i = 0; i < bands.count(); ++i) {
+        const double from = std::round(scale_.x(bands.first(i))) + 0.5;
+        const double to = std::round(scale_.x(bands.last(i))) + 0.5;
+        if (to - from < 1) continue;
+        painter.setPen(ink.line);
+        painter.drawLine(QPointF(from + 2, middle), QPointF(to - 2, middle));
+        painter.drawLine(QPointF(from + 2, middle - 5), QPointF(from + 2, middle + 5));
+        painter.drawLine(QPointF(to - 2, middle - 5), QPointF(to - 2, middle + 5));
+        const int columns = viewing_.row().settings(i).row.columns.value_or(1);
+        const double shownFrom = std::max(from, scale_.left());
+        const double shownTo = std::min(to, scale_.right());
+        QString label = columns == 1 ? tr("1 column") : tr("%1 columns").arg(columns);
+        double room = fontMetrics().horizontalAdvance(label);
+        if (shownTo - shownFrom < room + 32) {
+            label = QString::number(columns);
+            room = fontMetrics().horizontalAdvance(label);
+        }
+        if (shownTo - shownFrom < room + 12) continue;
+        const QRectF place((shownFrom + shownTo - room) / 2 - 6, middle - 8, room + 12, 16);
+        painter.fillRect(place, ink.ground);
+        painter.setPen(ink.text);
+        painter.drawText(place, Qt::AlignCenter, label);
+    }
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,61 @@
+#include "axis/disclosure.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include "row/ink.h"
+
+namespace tenter::desktop::axis {
+
+Disclosure::Disclosure(const QString& name, const QString& unit, QWidget* parent)
+    : QAbstractButton(parent), unit_(unit) {
+    setText(name);
+    setCheckable(true);
+    setChecked(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("%1 lane").arg(name));
+}
+
+QSize Disclosure::sizeHint() const {
+    const int lines = isChecked() && !unit_.isEmpty() ? 2 : 1;
+    return {18 + fontMetrics().horizontalAdvance(text()) + 6, lines * fontMetrics().height() + 4};
+}
+
+void Disclosure::paintEvent(QPaintEvent*) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    const double middle = 2 + fontMetrics().height() / 2.0;
+    QPainterPath mark;
+    if (isChecked()) {
+        mark.moveTo(3, middle - 2);
+        mark.lineTo(11, middle - 2);
+        mark.lineTo(7, middle + 3);
+    } else {
+        mark.moveTo(5, middle - 4);
+        mark.lineTo(10, middle);
+        mark.lineTo(5, middle + 4);
+    }
+    mark.closeSubpath();
+    painter.fillPath(mark, underMouse() ? ink.text : ink.quiet);
+    painter.setPen(ink.text);
+    painter.drawText(QPointF(16, 2 + fontMetrics().ascent()), text());
+    if (isChecked() && !unit_.isEmpty()) {
+        painter.setPen(ink.quiet);
+        painter.drawText(QPointF(16, 2 + fontMetrics().height() + fontMetrics().ascent()), unit_);
+    }
+    if (hasFocus()) {
+        painter.setPen(QPen(ink.accent, 1.5));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 3, 3);
+    }
+}
+
+void Disclosure::enterEvent(QEnterEvent*) {
+    update();
+}
+void Disclosure::leaveEvent(QEvent*) {
+    update();
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,95 @@
+#include "axis/measure_plot.h"
+
+#include <algorithm>
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr std::size_t roughSamples = 48;
+constexpr std::size_t fineSamples = 200;
+constexpr std::size_t mostCurves = 4;
+constexpr int refineMilliseconds = 140;
+
+}  // namespace
+
+MeasurePlot::MeasurePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
+    : Plot(scale, parent), viewing_(viewing) {
+    setAccessibleName(tr("Measure against width"));
+    refine_.setSingleShot(true);
+    refine_.setInterval(refineMilliseconds);
+    connect(&refine_, &QTimer::timeout, this, [this] { read(fineSamples); });
+}
+
+void MeasurePlot::rebuild() {
+    if (!isVisible()) return;
+    read(roughSamples);
+    refine_.start();
+}
+
+void MeasurePlot::read(std::size_t samples) {
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    std::size_t columns = 1;
+    for (std::size_t band = 0; band < bands.count(); ++band)
+        columns = std::max<std::size_t>(columns, viewing_.row().settings(band).row.columns.value_or(1));
+    curves_ = measuredParts(viewing_.shown(), std::min(columns, mostCurves), viewing_.selection().card);
+    measure(viewing_.row(), bands, samples, curves_);
+    double least = 1e9;
+    double most = 0;
+    for (const MeasureCurve& curve : curves_) {
+        for (const QVector<QPointF>& piece : curve.pieces) {
+            for (const QPointF& point : piece) {
+                least = std::min(least, point.y());
+                most = std::max(most, point.y());
+            }
+        }
+    }
+    if (most > 0) setValues(std::min(least, 40.0), std::max(most, 50.0));
+    restyle();
+}
+
+void MeasurePlot::restyle() {
+    const row::Ink ink = row::Ink::of(palette());
+    std::vector<Line> lines;
+    const int selected = viewing_.selection().card;
+    for (const MeasureCurve& curve : curves_) {
+        const bool chosen = static_cast<int>(curve.card) == selected;
+        QPen pen(chosen ? ink.accent : row::mixed(ink.ground, ink.text, 0.6), chosen ? 2.25 : 1);
+        pen.setCosmetic(true);
+        const bool labelled = chosen || (selected < 0 && curves_.size() == 1);
+        lines.push_back({curve.pieces, pen, labelled ? tr("card %1").arg(curve.card + 1) : QString(),
+                         chosen ? ink.accentText : ink.quiet});
+    }
+    if (selected < 0 && lines.size() > 1) lines.front().label = tr("cards 1 to %1").arg(lines.size());
+    setLines(std::move(lines));
+}
+
+// The comfortable range of each band, as two rules. Bringhurst, The Elements of Typographic Style § 2.1.2
+// (from memory): 45 to 75 characters in a single column, 40 to 50 in several.
+void MeasurePlot::drawOver(QPainter& painter) {
+    const row::Ink ink = row::Ink::of(palette());
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    painter.setClipRect(area());
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.setFont(font());
+    for (std::size_t band = 0; band < bands.count(); ++band) {
+        const bool single = viewing_.row().settings(band).row.columns.value_or(1) == 1;
+        for (const int count : {single ? 45 : 40, single ? 75 : 50}) {
+            const QPointF from = at(bands.first(band), count);
+            const QPointF to = at(bands.last(band), count);
+            painter.setPen(QPen(ink.line, 1, Qt::DashLine));
+            painter.drawLine(from + QPointF(4, 0), to - QPointF(4, 0));
+            const QString number = QString::number(count);
+            const double start = std::max(from.x(), scale_.left()) + 8;
+            const double room = fontMetrics().horizontalAdvance(number) + 6;
+            if (std::min(to.x(), scale_.right()) - start < room + 8) continue;
+            painter.fillRect(QRectF(start, from.y() - 7, room, 14), ink.ground);
+            painter.setPen(ink.quiet);
+            painter.drawText(QPointF(start + 3, from.y() + fontMetrics().ascent() / 2.0 - 1), number);
+        }
+    }
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setClipping(false);
+}
+
+}  // namespace tenter::desktop::axis

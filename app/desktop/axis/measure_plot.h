@@ -1,0 +1,30 @@
+// Measure against viewport width: characters to a full line, for the running text of each column.
+#pragma once
+
+#include <QTimer>
+
+#include "axis/plot.h"
+#include "document/viewing.h"
+
+namespace tenter::desktop::axis {
+
+class MeasurePlot : public Plot {
+    Q_OBJECT
+
+public:
+    MeasurePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent);
+    /// Reads the measure anew: roughly at once, finely when nothing has changed for a moment.
+    void rebuild();
+
+protected:
+    void restyle() override;
+    void drawOver(QPainter& painter) override;
+
+private:
+    void read(std::size_t samples);
+    Viewing& viewing_;
+    std::vector<MeasureCurve> curves_;
+    QTimer refine_;
+};
+
+}  // namespace tenter::desktop::axis

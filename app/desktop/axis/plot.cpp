@@ -1,0 +1,241 @@
+#include "axis/plot.h"
+
+#include <QChart>
+#include <QEvent>
+#include <QGraphicsLayout>
+#include <QPaintEvent>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr double above = 10;  // room over the plot area, px
+constexpr double below = 6;
+
+double niceStep(double range, double most) {
+    double power = std::pow(10.0, std::floor(std::log10(range / most)));
+    while (true) {
+        for (const double times : {1.0, 2.0, 5.0})
+            if (range / (times * power) <= most) return times * power;
+        power *= 10;
+    }
+}
+
+}  // namespace
+
+Plot::Plot(const WidthScale& scale, QWidget* parent) : QChartView(parent), scale_(scale) {
+    setFrameShape(QFrame::NoFrame);
+    setRenderHint(QPainter::Antialiasing);
+    setFocusPolicy(Qt::NoFocus);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
+    chart()->setAnimationOptions(QChart::NoAnimation);
+    chart()->legend()->hide();
+    chart()->setBackgroundVisible(false);
+    chart()->setPlotAreaBackgroundVisible(false);
+    chart()->setMargins({});
+    chart()->layout()->setContentsMargins(0, 0, 0, 0);
+    across_ = new QValueAxis(this);
+    across_->setVisible(false);
+    up_ = new QValueAxis(this);
+    up_->setTickType(QValueAxis::TicksDynamic);
+    up_->setLabelFormat(QStringLiteral("%g"));
+    up_->setLineVisible(false);
+    chart()->addAxis(across_, Qt::AlignBottom);
+    chart()->addAxis(up_, Qt::AlignLeft);
+    connect(scene(), &QGraphicsScene::changed, this, [this] {
+        stale_ = true;
+        viewport()->update();
+    });
+}
+
+QRectF Plot::area() const {
+    return {scale_.left(), above, scale_.right() - scale_.left(), std::max(1.0, height() - above - below)};
+}
+
+QPointF Plot::at(double width, double value) const {
+    const QRectF plot = area();
+    return {scale_.x(width), plot.bottom() - (value - bottom_) / (top_ - bottom_) * plot.height()};
+}
+
+double Plot::valueAt(double y) const {
+    const QRectF plot = area();
+    return bottom_ + (plot.bottom() - y) / plot.height() * (top_ - bottom_);
+}
+
+void Plot::setLines(std::vector<Line> lines) {
+    lines_ = std::move(lines);
+    qsizetype pieces = 0;
+    for (const Line& line : lines_)
+        pieces += static_cast<qsizetype>(line.pieces.size());
+    while (series_.size() < pieces) {
+        auto* series = new QLineSeries(this);
+        chart()->addSeries(series);
+        series->attachAxis(across_);
+        series->attachAxis(up_);
+        series_.append(series);
+    }
+    refresh();
+}
+
+void Plot::setValues(double least, double most) {
+    least_ = least;
+    most_ = std::max(most, least + 0.5);
+    if (!held_) applyValues();
+}
+
+void Plot::holdValues(bool on) {
+    held_ = on;
+    if (!on) {
+        applyValues();
+        refresh();
+    }
+}
+
+void Plot::applyValues() {
+    const double room = (most_ - least_) * 0.08;
+    const double step = niceStep(most_ - least_ + 2 * room, std::clamp(height() / 26.0, 1.0, 6.0));
+    bottom_ = std::max(0.0, least_ - room);
+    top_ = most_ + room;
+    up_->setTickAnchor(0);
+    up_->setTickInterval(step);
+    up_->setRange(bottom_, top_);
+}
+
+void Plot::refresh() {
+    chart()->setPlotArea(area());
+    across_->setRange(scale_.left(), scale_.right());
+    fillSeries();
+    // Now, not when the event loop gets to it: the frame being made shows it.
+    chart()->layout()->activate();
+    stale_ = true;
+    viewport()->update();
+}
+
+void Plot::fillSeries() {
+    qsizetype next = 0;
+    for (const Line& line : lines_) {
+        for (const QVector<QPointF>& piece : line.pieces) {
+            QLineSeries* const series = series_[next++];
+            QVector<QPointF> points;
+            points.reserve(piece.size());
+            for (const QPointF& point : piece)
+                points.append({scale_.x(point.x()), point.y()});
+            if (series->pen() != line.pen) series->setPen(line.pen);
+            series->replace(points);
+            if (!series->isVisible()) series->setVisible(true);
+        }
+    }
+    for (; next < series_.size(); ++next)
+        series_[next]->setVisible(false);
+}
+
+void Plot::drawOver(QPainter&) {}
+
+void Plot::drawForeground(QPainter* painter, const QRectF&) {
+    painter->save();
+    painter->resetTransform();
+    drawOver(*painter);
+    drawLabels(*painter);
+    painter->restore();
+}
+
+// Each label stands beside its line's end, moved only as far as the labels next to it need.
+void Plot::drawLabels(QPainter& painter) {
+    struct Label {
+        double y;
+        const Line* line;
+    };
+    std::vector<Label> labels;
+    const double edge = scale_.lastShown();
+    for (const Line& line : lines_) {
+        if (line.label.isEmpty()) continue;
+        for (const QVector<QPointF>& piece : line.pieces) {
+            if (piece.isEmpty() || piece.last().x() < edge - 0.5 || piece.first().x() > edge) continue;
+            double value = piece.last().y();
+            for (qsizetype i = 1; i < piece.size(); ++i) {
+                if (piece[i].x() < edge) continue;
+                const QPointF a = piece[i - 1];
+                const QPointF b = piece[i];
+                value = b.x() > a.x() ? a.y() + (edge - a.x()) / (b.x() - a.x()) * (b.y() - a.y()) : b.y();
+                break;
+            }
+            labels.push_back({at(edge, value).y(), &line});
+            break;
+        }
+    }
+    std::sort(labels.begin(), labels.end(), [](const Label& a, const Label& b) { return a.y < b.y; });
+    painter.setFont(font());
+    const double step = fontMetrics().height() - 1;
+    for (std::size_t i = 1; i < labels.size(); ++i)
+        labels[i].y = std::max(labels[i].y, labels[i - 1].y + step);
+    double floor = height() - step / 2;
+    for (std::size_t i = labels.size(); i-- > 0;) {
+        labels[i].y = std::min(labels[i].y, floor);
+        floor = labels[i].y - step;
+    }
+    const double x = scale_.right() + 8;
+    for (const Label& label : labels) {
+        painter.setPen(label.line->ink);
+        const QString text =
+            fontMetrics().elidedText(label.line->label, Qt::ElideRight, static_cast<int>(width() - x));
+        painter.drawText(QPointF(x, label.y + fontMetrics().ascent() / 2.0 - 1), text);
+    }
+}
+
+void Plot::paintEvent(QPaintEvent* event) {
+    const double ratio = devicePixelRatioF();
+    const QSize size = viewport()->size();
+    if (stale_ || drawn_.deviceIndependentSize() != QSizeF(size) || drawn_.devicePixelRatio() != ratio) {
+        drawn_ = QPixmap(size * ratio);
+        drawn_.setDevicePixelRatio(ratio);
+        drawn_.fill(row::Ink::of(palette()).ground);
+        QPainter painter(&drawn_);
+        painter.setRenderHint(QPainter::Antialiasing);
+        stale_ = false;
+        render(&painter, QRectF(QPointF(), QSizeF(size)), QRect(QPoint(), size));
+    }
+    QPainter painter(viewport());
+    painter.setClipRect(event->rect());
+    painter.drawPixmap(0, 0, drawn_);
+}
+
+void Plot::resizeEvent(QResizeEvent* event) {
+    QChartView::resizeEvent(event);
+    if (!held_) applyValues();
+    refresh();
+}
+
+void Plot::changeEvent(QEvent* event) {
+    QChartView::changeEvent(event);
+    if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
+    const row::Ink ink = row::Ink::of(palette());
+    setBackgroundBrush(ink.ground);
+    up_->setLabelsFont(font());
+    up_->setLabelsColor(ink.quiet);
+    up_->setGridLinePen(QPen(ink.faint, 1));
+    restyle();
+}
+
+// The pane drags the width, scrolls and takes keys; a plot lets them through.
+void Plot::mousePressEvent(QMouseEvent* event) {
+    event->ignore();
+}
+void Plot::mouseMoveEvent(QMouseEvent* event) {
+    event->ignore();
+}
+void Plot::mouseReleaseEvent(QMouseEvent* event) {
+    event->ignore();
+}
+void Plot::wheelEvent(QWheelEvent* event) {
+    event->ignore();
+}
+void Plot::keyPressEvent(QKeyEvent* event) {
+    event->ignore();
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,194 @@
+#include "axis/size_plot.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "row/numbers.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr double snapReach = 4;  // px within which an end settles on a breakpoint or an end of the range
+constexpr double leastSize = 1;
+constexpr double mostSize = 400;
+
+}  // namespace
+
+SizePlot::SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
+    : Plot(scale, parent), viewing_(viewing) {
+    setAccessibleName(tr("Font size against width"));
+}
+
+// Roles are told apart by the manner of their lines and by their labels, not by colours.
+QPen SizePlot::penOf(std::size_t index, const std::string& role, const row::Ink& ink) const {
+    const bool chosen = role == viewing_.role();
+    QPen pen(chosen ? ink.accent : row::mixed(ink.ground, ink.text, 0.7), chosen ? 2.25 : 1.25);
+    const Qt::PenStyle manners[] = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
+    pen.setStyle(manners[index % 4]);
+    pen.setCosmetic(true);
+    pen.setCapStyle(Qt::FlatCap);
+    return pen;
+}
+
+void SizePlot::rebuild() {
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    curves_ = sizeCurves(viewing_.row(), bands);
+    readEnds();
+    double least = 1e9;
+    double most = 0;
+    const auto include = [&](double size) {
+        least = std::min(least, size);
+        most = std::max(most, size);
+    };
+    for (const SizeCurve& curve : curves_)
+        for (const QVector<QPointF>& piece : curve.pieces)
+            for (const QPointF& point : piece)
+                include(point.y());
+    for (const RampEnd& end : ends_)
+        include(end.size);
+    if (most > 0) setValues(least, most);
+    restyle();
+    placeHandles();
+}
+
+void SizePlot::restyle() {
+    const row::Ink ink = row::Ink::of(palette());
+    std::vector<Line> lines;
+    for (std::size_t i = 0; i < curves_.size(); ++i) {
+        const SizeCurve& curve = curves_[i];
+        const bool chosen = curve.role == viewing_.role();
+        lines.push_back({curve.pieces, penOf(i, curve.role, ink), QString::fromStdString(curve.role),
+                         chosen ? ink.accentText : ink.quiet});
+    }
+    setLines(std::move(lines));
+}
+
+std::vector<SizePlot::Reading> SizePlot::readings(double width) const {
+    std::vector<Reading> readings;
+    for (const SizeCurve& curve : curves_) {
+        const double size = viewing_.row().fontSize(curve.style, width);
+        readings.push_back({at(width, size), row::decimal(size, 2), curve.role == viewing_.role()});
+    }
+    return readings;
+}
+
+void SizePlot::onWidth() {
+    if (viewing_.band() == band_) return;
+    readEnds();
+    placeHandles();
+}
+
+void SizePlot::readEnds() {
+    band_ = viewing_.band();
+    ends_ = rampEnds(viewing_.shown(), viewing_.variant(), viewing_.row(), viewing_.width());
+}
+
+Handle* SizePlot::addHandle(const QString& name) {
+    auto* handle = new Handle(Handle::Shape::End, this);
+    handles_.insert(name, handle);
+    const auto find = [this, name]() -> const RampEnd* {
+        const auto found = std::find_if(ends_.begin(), ends_.end(), [&name](const RampEnd& end) {
+            return QString::fromStdString(end.name()) == name;
+        });
+        return found == ends_.end() ? nullptr : &*found;
+    };
+    connect(handle, &Handle::grabbed, this, [this, find] {
+        if (const RampEnd* end = find()) viewing_.selectRole(std::string(end->role));
+        viewing_.document().endGesture();
+        holdValues(true);
+        emit handleGrabbed();
+    });
+    connect(handle, &Handle::movedTo, this, [this, name](const QPointF& centre) {
+        double width = std::round(scale_.width(centre.x()));
+        std::vector<double> stops = scale_.breakpoints();
+        stops.push_back(scale_.least());
+        stops.push_back(scale_.most());
+        for (const double stop : stops)
+            if (std::abs(scale_.x(stop) - centre.x()) < snapReach) width = stop;
+        moveTo(name, width, std::round(valueAt(centre.y()) * 10) / 10);
+    });
+    connect(handle, &Handle::nudged, this, [this, name, find](int right, int up, bool coarse) {
+        const RampEnd* const end = find();
+        if (end == nullptr) return;
+        const double times = coarse ? 10 : 1;
+        moveTo(name, right == 0 ? end->width : std::round(end->width) + right * times,
+               up == 0 ? end->size : std::round(end->size * 10 + up * times) / 10);
+    });
+    connect(handle, &Handle::released, this, [this] {
+        viewing_.document().endGesture();
+        holdValues(false);
+        placeHandles();
+        emit handleReleased();
+    });
+    return handle;
+}
+
+void SizePlot::moveTo(const QString& name, double width, double size) {
+    const auto found = std::find_if(ends_.begin(), ends_.end(), [&name](const RampEnd& end) {
+        return QString::fromStdString(end.name()) == name;
+    });
+    if (found == ends_.end() || viewing_.showsSaved()) return;
+    const RampEnd end = *found;
+    width = std::clamp(width, scale_.least(), scale_.most());
+    size = std::clamp(size, leastSize, mostSize);
+    const double cardWidth = end.followsCard ? viewing_.row().cardWidth(width) : 0;
+    viewing_.document().edit(
+        tr("Change size of %1").arg(QString::fromStdString(end.role)),
+        [&](project::Project& project) { moveEnd(project, viewing_.variant(), end, cardWidth, width, size); },
+        QStringLiteral("ramp ") + name);
+}
+
+void SizePlot::placeHandles() {
+    QMap<QString, Handle*> unused = handles_;
+    for (const RampEnd& end : ends_) {
+        const QString name = QString::fromStdString(end.name());
+        Handle* handle = handles_.value(name);
+        if (handle == nullptr) handle = addHandle(name);
+        unused.remove(name);
+        const QPointF place = at(end.width, end.size);
+        handle->setCentre(place);
+        const bool chosen = end.role == viewing_.role();
+        handle->setProminent(chosen);
+        handle->setEnabled(!viewing_.showsSaved());
+        handle->setVisible(place.x() >= scale_.left() - 6 && place.x() <= scale_.right() + 6);
+        if (chosen) handle->raise();
+        const QString says =
+            tr("%1: %2 px where the page is %3 px wide")
+                .arg(QString::fromStdString(end.role), row::decimal(end.size, 2), row::decimal(end.width, 0));
+        handle->setAccessibleName(says);
+        handle->setToolTip(says);
+    }
+    for (auto it = unused.begin(); it != unused.end(); ++it) {
+        if (it.value()->isDragged()) continue;
+        handles_.remove(it.key());
+        it.value()->deleteLater();
+    }
+}
+
+void SizePlot::resizeEvent(QResizeEvent* event) {
+    Plot::resizeEvent(event);
+    placeHandles();
+}
+
+// An end outside the bands its ramp holds in is joined to them by a dotted line.
+void SizePlot::drawOver(QPainter& painter) {
+    const row::Ink ink = row::Ink::of(palette());
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    painter.setClipRect(area().adjusted(-8, -8, 8, 8));
+    painter.setPen(QPen(ink.accent, 1, Qt::DotLine));
+    for (const RampEnd& end : ends_) {
+        if (end.role != viewing_.role() || end.followsCard) continue;
+        const double first = bands.first(end.firstBand);
+        const double last = bands.last(end.lastBand);
+        const double edge = std::clamp(end.width, first, last);
+        if (edge == end.width) continue;
+        const auto curve = std::find_if(curves_.begin(), curves_.end(),
+                                        [&end](const SizeCurve& one) { return one.role == end.role; });
+        if (curve != curves_.end())
+            painter.drawLine(at(edge, viewing_.row().fontSize(curve->style, edge)), at(end.width, end.size));
+    }
+    painter.setClipping(false);
+}
+
+}  // namespace tenter::desktop::axis

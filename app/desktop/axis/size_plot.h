@@ -1,0 +1,53 @@
+// Font size against viewport width, a line for each role. The ends of ramps are handles.
+#pragma once
+
+#include <QMap>
+
+#include "axis/handle.h"
+#include "axis/plot.h"
+#include "axis/ramp_ends.h"
+#include "document/viewing.h"
+
+namespace tenter::desktop::axis {
+
+class SizePlot : public Plot {
+    Q_OBJECT
+
+public:
+    SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent);
+    /// Reads the sizes anew.
+    void rebuild();
+    /// Ends of ramps that follow the card are those of the band in view.
+    void onWidth();
+    /// Puts the handles where their ends are.
+    void placeHandles();
+    /// The size of each role at a width, with whether it is the role that is being worked on.
+    struct Reading {
+        QPointF at;
+        QString text;
+        bool chosen;
+    };
+    [[nodiscard]] std::vector<Reading> readings(double width) const;
+
+signals:
+    void handleGrabbed();
+    void handleReleased();
+
+protected:
+    void restyle() override;
+    void drawOver(QPainter& painter) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void readEnds();
+    Handle* addHandle(const QString& name);
+    void moveTo(const QString& name, double width, double size);
+    [[nodiscard]] QPen penOf(std::size_t index, const std::string& role, const row::Ink& ink) const;
+    Viewing& viewing_;
+    std::vector<SizeCurve> curves_;
+    std::vector<RampEnd> ends_;
+    QMap<QString, Handle*> handles_;
+    std::size_t band_ = 0;
+};
+
+}  // namespace tenter::desktop::axis

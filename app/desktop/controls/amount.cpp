@@ -1,0 +1,70 @@
+#include "controls/amount.h"
+
+#include <QRegularExpression>
+
+#include "units/number.h"
+
+namespace tenter::desktop::controls {
+
+namespace {
+
+QString plainNumber(double value, int decimals) { return QString::fromStdString(units::number(value, decimals)); }
+
+QString takes(const AmountKind& kind) {
+    QString range = plainNumber(kind.least, kind.decimals) + " to " + plainNumber(kind.most, kind.decimals);
+    if (!kind.units.isEmpty()) range += " in " + kind.units.join(", ");
+    if (!kind.keywords.isEmpty()) range += ", or " + kind.keywords.join(", ");
+    return range;
+}
+
+}  // namespace
+
+Reading read(const QString& typed, const AmountKind& kind, const Amount& before) {
+    using State = Reading::State;
+    QString text = typed.trimmed().toLower();
+    text.replace(',', '.');
+    text.replace(QChar(0x2212), '-');
+    if (text.isEmpty()) return {State::Empty, {}, {}};
+    for (const QString& keyword : kind.keywords) {
+        if (text == keyword) return {State::Good, {0, keyword}, {}};
+        if (keyword.startsWith(text)) return {State::OnItsWay, {}, {}};
+    }
+    static const QRegularExpression shape("^([+-]?)(\\d*)(\\.?)(\\d*)\\s*([a-z%]*)$");
+    const auto match = shape.match(text);
+    if (!match.hasMatch()) return {State::Refused, {}, takes(kind)};
+    QString unit = match.captured(5);
+    const bool digits = !match.captured(2).isEmpty() || !match.captured(4).isEmpty();
+    const bool dangling = !match.captured(3).isEmpty() && match.captured(4).isEmpty();
+    if (!digits || dangling) {
+        const bool start = unit.isEmpty() && (kind.least < 0 || match.captured(1) != "-");
+        return {start ? State::OnItsWay : State::Refused, {}, takes(kind)};
+    }
+    if (unit == kind.suffix) unit.clear();
+    if (unit.isEmpty() && !(kind.plain && (before.unit.isEmpty() || kind.units.isEmpty())))
+        unit = kind.units.contains(before.unit) ? before.unit : kind.units.value(0);
+    else if (!unit.isEmpty() && !kind.units.contains(unit)) {
+        for (const QString& known : kind.units)
+            if (known.startsWith(unit)) return {State::OnItsWay, {}, {}};
+        if (kind.suffix.startsWith(unit)) return {State::OnItsWay, {}, {}};
+        return {State::Refused, {}, takes(kind)};
+    }
+    const double value = units::rounded(
+        (match.captured(1) + match.captured(2) + match.captured(3) + match.captured(4)).toDouble(), kind.decimals);
+    if (value < kind.least || value > kind.most) return {State::Refused, {}, takes(kind)};
+    return {State::Good, {value, unit}, {}};
+}
+
+QString shown(const Amount& amount, const AmountKind& kind) {
+    if (kind.keywords.contains(amount.unit)) return amount.unit;
+    const QString unit = amount.unit.isEmpty() ? kind.suffix : amount.unit;
+    const QString number = plainNumber(amount.value, kind.decimals);
+    return unit.isEmpty() ? number : number + ' ' + unit;
+}
+
+double stepOf(const Amount& amount, const AmountKind& kind) {
+    if (amount.unit == "em" || amount.unit == "rem") return 0.05;
+    if (amount.unit == "vw" || amount.unit == "cqi") return 0.25;
+    return kind.step;
+}
+
+}  // namespace tenter::desktop::controls

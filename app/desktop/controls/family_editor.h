@@ -1,0 +1,39 @@
+// An editor for a list of font families.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "controls/choice_editors.h"
+
+namespace tenter::desktop::controls {
+
+/// Families separated by commas, as CSS writes them; the list offers what is installed.
+class FamilyEditor : public Editor {
+    Q_OBJECT
+
+public:
+    /// `families` is asked when the list is first wanted: finding every font takes a moment.
+    FamilyEditor(std::function<std::vector<std::string>()> families, QWidget* parent = nullptr);
+    void setValue(const Json& value) override;
+    [[nodiscard]] Json value() const override;
+    void setName(const QString& name) override;
+    /// Asks again when the list is next wanted.
+    void forgetFamilies() { filled_ = false; }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void fillList();
+    void choose(const QString& family);
+    void commit();
+
+    std::function<std::vector<std::string>()> families_;
+    CalmCombo* list_;
+    Json value_;
+    bool filled_ = false;
+};
+
+}  // namespace tenter::desktop::controls

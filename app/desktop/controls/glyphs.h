@@ -1,0 +1,14 @@
+// The window's small signs, drawn as strokes in the palette's text colour: sharp at every scale.
+#pragma once
+
+#include <QIcon>
+
+namespace tenter::desktop::controls {
+
+enum class Glyph { Add, Remove, Up, Down, Left, Right, Reset, Reach, Strong, Emphasis, Link, LineBreak, Copy, Search };
+
+QIcon glyph(Glyph glyph);
+/// The strokes themselves, in a box of 16 × 16.
+QPainterPath glyphPath(Glyph glyph);
+
+}  // namespace tenter::desktop::controls

@@ -1,0 +1,33 @@
+// Editors over a number field: lengths, plain numbers, line heights.
+#pragma once
+
+#include "controls/editor.h"
+#include "controls/number_field.h"
+
+namespace tenter::desktop::controls {
+
+/// Joins a number field to a setting's JSON.
+class NumberEditor : public Editor {
+    Q_OBJECT
+
+public:
+    explicit NumberEditor(AmountKind kind, QWidget* parent = nullptr);
+    void setValue(const Json& value) override;
+    [[nodiscard]] Json value() const override;
+    void setName(const QString& name) override;
+    void setMarked(bool marked) override;
+    [[nodiscard]] NumberField& field() const { return *field_; }
+
+private:
+    NumberField* field_;
+};
+
+/// CSS lengths in `units`, with `keywords`; a plain number is not one.
+AmountKind lengthKind(const QStringList& units, const QStringList& keywords = {}, double least = 0,
+                      double most = 10000);
+/// Plain numbers.
+AmountKind numberKind(double least, double most, double step, int decimals, const QString& suffix = {});
+/// A multiple of the font size, or a length.
+AmountKind lineHeightKind();
+
+}  // namespace tenter::desktop::controls

@@ -1,0 +1,249 @@
+#include "controls/number_field.h"
+
+#include <QContextMenuEvent>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QPainter>
+#include <QRegularExpression>
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "controls/inks.h"
+#include "units/number.h"
+
+namespace tenter::desktop::controls {
+
+namespace {
+
+constexpr int pauseAfterTyping = 700;  // ms: the person has stopped
+
+int wholeDigits(double value) {
+    return value < 1 && value > -1 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
+}
+
+}  // namespace
+
+NumberField::NumberField(AmountKind kind, QWidget* parent) : QLineEdit(parent), kind_(std::move(kind)) {
+    setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    setMaxLength(24);
+    pause_.setSingleShot(true);
+    pause_.setInterval(pauseAfterTyping);
+    connect(&pause_, &QTimer::timeout, this, &NumberField::applyWaiting);
+    connect(this, &QLineEdit::textEdited, this, &NumberField::typed);
+    QString tip = "Type a number";
+    if (!kind_.units.isEmpty()) tip += " and its unit: " + kind_.units.join(", ");
+    if (!kind_.keywords.isEmpty()) tip += ", or " + kind_.keywords.join(", ");
+    setToolTip(tip);
+    showAmount();
+}
+
+void NumberField::setAmount(const Amount& amount) {
+    const bool same = amount == amount_;
+    amount_ = amount;
+    if (hasFocus() && touched_) {
+        const Reading reading = read(text(), kind_, amount_);
+        const bool stillTyping = reading.state != Reading::State::Good || pause_.isActive();
+        if ((stillTyping && same) || reading.amount == amount_) return;
+    }
+    showAmount();
+    if (hasFocus()) selectAll();
+}
+
+void NumberField::setLimits(double least, double most) {
+    kind_.least = least;
+    kind_.most = most;
+}
+
+void NumberField::setMarked(bool marked) {
+    if (marked == marked_) return;
+    marked_ = marked;
+    update();
+}
+
+QSize NumberField::sizeHint() const { return {88, 28}; }
+QSize NumberField::minimumSizeHint() const { return {48, 28}; }
+
+bool NumberField::event(QEvent* event) {
+    // Undo is the document's, also while typing.
+    if (event->type() == QEvent::ShortcutOverride) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+            event->ignore();
+            return false;
+        }
+    }
+    return QLineEdit::event(event);
+}
+
+void NumberField::typed() {
+    pause_.stop();
+    touched_ = true;
+    const Reading reading = read(text(), kind_, amount_);
+    amiss_ = reading.state == Reading::State::Refused;
+    if (amiss_)
+        emit refused(reading.why);
+    else if (reading.state == Reading::State::Good) {
+        if (isOnItsWay(reading.amount))
+            pause_.start();
+        else
+            apply(reading.amount);
+    }
+    update();
+}
+
+bool NumberField::isOnItsWay(const Amount& amount) const {
+    if (kind_.keywords.contains(amount.unit)) return false;
+    if (text().trimmed().contains(QRegularExpression("[a-z%]$"))) return false;
+    if (std::abs(amount.value) < kind_.usual) return true;
+    // "1" on the way from 16 to 18: fewer digits than stood there.
+    return amount.unit == start_.unit && wholeDigits(amount.value) < wholeDigits(start_.value) &&
+           !text().contains('.');
+}
+
+void NumberField::apply(const Amount& amount) {
+    touched_ = true;
+    amiss_ = false;
+    if (amount == amount_) return;
+    amount_ = amount;
+    emit amountEdited();
+}
+
+void NumberField::applyWaiting() {
+    pause_.stop();
+    const Reading reading = read(text(), kind_, amount_);
+    if (reading.state == Reading::State::Good) apply(reading.amount);
+}
+
+void NumberField::commit() {
+    if (!touched_) return;
+    pause_.stop();
+    const Reading reading = read(text(), kind_, amount_);
+    if (reading.state == Reading::State::Good)
+        apply(reading.amount);
+    else if (reading.state == Reading::State::Empty && !alwaysFilled_)
+        emit cleared();
+    else if (!reading.why.isEmpty())
+        emit refused(reading.why + "; " + shown(amount_, kind_) + " stays");
+    touched_ = false;
+    amiss_ = false;
+    showAmount();
+    start_ = amount_;
+    emit typingFinished();
+}
+
+void NumberField::stepBy(double steps) {
+    applyWaiting();
+    if (kind_.keywords.contains(amount_.unit)) return;
+    const double step = stepOf(amount_, kind_);
+    // To the next whole step, so that 17.3 goes to 18 and not to 18.3.
+    const double at = amount_.value / step;
+    const double target = std::abs(steps) < 1 ? at + steps
+                          : steps > 0         ? std::floor(at + 1e-9) + steps
+                                              : std::ceil(at - 1e-9) + steps;
+    const double value = std::clamp(units::rounded(target * step, kind_.decimals), kind_.least, kind_.most);
+    apply({value, amount_.unit});
+    showAmount();
+    selectAll();
+}
+
+void NumberField::keyPressEvent(QKeyEvent* event) {
+    const auto modifiers = event->modifiers();
+    const double size = modifiers.testFlag(Qt::ShiftModifier) ? 10 : modifiers.testFlag(Qt::AltModifier) ? 0.1 : 1;
+    switch (event->key()) {
+        case Qt::Key_Up:
+            stepBy(size);
+            return;
+        case Qt::Key_Down:
+            stepBy(-size);
+            return;
+        case Qt::Key_PageUp:
+            stepBy(10);
+            return;
+        case Qt::Key_PageDown:
+            stepBy(-10);
+            return;
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            commit();
+            selectAll();
+            return;
+        case Qt::Key_Escape:
+            if (!touched_) break;
+            pause_.stop();
+            touched_ = false;
+            amiss_ = false;
+            amount_ = start_;
+            showAmount();
+            selectAll();
+            emit takenBack();
+            return;
+        default:
+            break;
+    }
+    QLineEdit::keyPressEvent(event);
+}
+
+void NumberField::wheelEvent(QWheelEvent* event) {
+    if (!hasFocus() || isReadOnly()) {
+        event->ignore();
+        return;
+    }
+    const int turn = event->angleDelta().y() != 0 ? event->angleDelta().y() : event->angleDelta().x();
+    if (turn == 0) return;
+    stepBy((turn > 0 ? 1 : -1) * (event->modifiers().testFlag(Qt::ShiftModifier) ? 10 : 1));
+    event->accept();
+}
+
+void NumberField::focusInEvent(QFocusEvent* event) {
+    start_ = amount_;
+    touched_ = false;
+    QLineEdit::focusInEvent(event);
+    selectOnRelease_ = event->reason() == Qt::MouseFocusReason;
+    if (!selectOnRelease_) selectAll();
+}
+
+void NumberField::focusOutEvent(QFocusEvent* event) {
+    QLineEdit::focusOutEvent(event);
+    if (event->reason() == Qt::PopupFocusReason) return;
+    commit();
+    deselect();
+}
+
+void NumberField::mouseReleaseEvent(QMouseEvent* event) {
+    QLineEdit::mouseReleaseEvent(event);
+    if (selectOnRelease_ && !hasSelectedText()) selectAll();
+    selectOnRelease_ = false;
+}
+
+void NumberField::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    menu.addAction("Copy", this, &QLineEdit::copy);
+    menu.addAction("Paste", this, &QLineEdit::paste);
+    if (!alwaysFilled_) {
+        menu.addSeparator();
+        QAction* inherit = menu.addAction("Reset to what it inherits", this, [this] { emit cleared(); });
+        inherit->setEnabled(marked_);
+    }
+    menu.exec(event->globalPos());
+}
+
+void NumberField::paintEvent(QPaintEvent* event) {
+    QLineEdit::paintEvent(event);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (marked_) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(palette().color(QPalette::Highlight));
+        painter.drawEllipse(QPointF(7.5, height() / 2.0), 2.5, 2.5);
+    }
+    if (amiss_) {
+        painter.setPen(QPen(caution(palette()), 2));
+        painter.drawLine(QPointF(6, height() - 4.0), QPointF(width() - 6.0, height() - 4.0));
+    }
+}
+
+void NumberField::showAmount() { setText(shown(amount_, kind_)); }
+
+}  // namespace tenter::desktop::controls

@@ -1,0 +1,112 @@
+#include "controls/segments.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QStyle>
+
+#include "controls/inks.h"
+
+namespace tenter::desktop::controls {
+
+namespace {
+
+constexpr int sidePadding = 12;
+
+class Segment : public QAbstractButton {
+public:
+    using QAbstractButton::QAbstractButton;
+
+    [[nodiscard]] QSize sizeHint() const override {
+        return {fontMetrics().horizontalAdvance(text()) + 2 * sidePadding, 28};
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        return {fontMetrics().horizontalAdvance(text()) + 12, 28};
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const QRectF box = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
+        QColor fill = palette().color(QPalette::Base);
+        QColor ink = palette().color(QPalette::ButtonText);
+        if (isChecked()) {
+            fill = palette().color(QPalette::WindowText);
+            ink = palette().color(QPalette::Window);
+        } else if (underMouse() && isEnabled()) {
+            fill = palette().color(QPalette::Button);
+        }
+        if (!isEnabled() && !isChecked()) ink = palette().color(QPalette::Disabled, QPalette::ButtonText);
+        painter.setPen(isChecked() ? fill : palette().color(QPalette::Mid));
+        painter.setBrush(fill);
+        painter.drawRect(box);
+        painter.setPen(ink);
+        painter.drawText(rect(), Qt::AlignCenter,
+                         fontMetrics().elidedText(text(), Qt::ElideRight, width() - 8));
+        if (hasFocus() && window()->testAttribute(Qt::WA_KeyboardFocusChange)) {
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(isChecked() ? palette().color(QPalette::Window) : palette().color(QPalette::Highlight),
+                                2));
+            painter.drawRect(box.adjusted(2.5, 2.5, -2.5, -2.5));
+        }
+    }
+};
+
+}  // namespace
+
+Segments::Segments(QWidget* parent) : QWidget(parent) {
+    auto* box = new QHBoxLayout(this);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(0);
+    group_.setExclusive(true);
+    connect(&group_, &QButtonGroup::idClicked, this, &Segments::chosen);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+}
+
+void Segments::setTexts(const QStringList& texts, const QStringList& names) {
+    if (texts != texts_) {
+        const int down = current();
+        const auto old = group_.buttons();
+        const bool rebuild = old.size() != texts.size();
+        if (rebuild) {
+            for (QAbstractButton* button : old) {
+                group_.removeButton(button);
+                layout()->removeWidget(button);
+                button->hide();
+                button->deleteLater();
+            }
+        }
+        for (int i = 0; i < texts.size(); ++i) {
+            QAbstractButton* button = rebuild ? new Segment(this) : group_.button(i);
+            button->setText(texts[i]);
+            button->setCheckable(true);
+            if (!rebuild) continue;
+            button->setFocusPolicy(Qt::StrongFocus);
+            button->setSizePolicy(filling_ ? QSizePolicy::Expanding : QSizePolicy::Preferred, QSizePolicy::Fixed);
+            group_.addButton(button, i);
+            // One border between neighbours, not two.
+            static_cast<QHBoxLayout*>(layout())->addWidget(button, filling_ ? 1 : 0);
+        }
+        texts_ = texts;
+        setCurrent(down);
+        updateGeometry();
+    }
+    for (int i = 0; i < texts.size(); ++i) {
+        group_.button(i)->setAccessibleName(names.value(i, texts[i]));
+        group_.button(i)->setToolTip(names.value(i) == texts[i] ? QString() : names.value(i));
+    }
+}
+
+void Segments::setCurrent(int index) {
+    if (QAbstractButton* button = group_.button(index)) {
+        button->setChecked(true);
+    } else if (QAbstractButton* down = group_.checkedButton()) {
+        group_.setExclusive(false);
+        down->setChecked(false);
+        group_.setExclusive(true);
+    }
+}
+
+void Segments::setFilling(bool on) { filling_ = on; }
+
+}  // namespace tenter::desktop::controls

@@ -1,0 +1,112 @@
+#include "document/document.h"
+
+#include <utility>
+
+#include "document/carry_files.h"
+#include "document/edit_command.h"
+
+namespace tenter::desktop {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+// Enough to go back through a day's work; a snapshot is some tens of kilobytes.
+constexpr int undoSteps = 500;
+
+project::Project blank() {
+    project::Project project;
+    project::Variant variant;
+    variant.className = "cards-one";
+    variant.name = "1 column";
+    variant.bands.emplace_back();
+    project.variants.push_back(std::move(variant));
+    return project;
+}
+
+}  // namespace
+
+Document::Document(QObject* parent)
+    : QObject(parent), project_(std::make_shared<project::Project>(blank())), saved_(project_), store_(fonts_) {
+    undo_.setUndoLimit(undoSteps);
+    connect(&undo_, &QUndoStack::cleanChanged, this, &Document::fileChanged);
+}
+
+Document::~Document() { undo_.disconnect(this); }
+
+void Document::begin(project::Project project, const fs::path& folder) {
+    folder_ = folder;
+    fonts_.use(project.fonts, folder_);
+    store_.clear();
+    undo_.clear();
+    endGesture();
+    project_ = std::make_shared<project::Project>(std::move(project));
+    saved_ = project_;
+    hasProject_ = true;
+    emit opened();
+    emit changed();
+    emit fileChanged();
+}
+
+bool Document::open(const fs::path& file, project::Problems& problems) {
+    auto project = project::read(file, problems);
+    if (!project) return false;
+    file_ = file;
+    begin(std::move(*project), file.parent_path());
+    return true;
+}
+
+bool Document::openAsNew(const fs::path& file, project::Problems& problems) {
+    auto project = project::read(file, problems);
+    if (!project) return false;
+    file_.clear();
+    begin(std::move(*project), file.parent_path());
+    return true;
+}
+
+bool Document::save(project::Problems& problems) {
+    if (!project::replaceFile(file_, project::write(*project_), problems)) return false;
+    saved_ = project_;
+    endGesture();
+    undo_.setClean();
+    emit fileChanged();
+    return true;
+}
+
+bool Document::saveAs(const fs::path& file, project::Problems& problems) {
+    if (!carryFiles(*project_, folder_, file.parent_path(), problems)) return false;
+    if (!project::replaceFile(file, project::write(*project_), problems)) return false;
+    file_ = file;
+    if (folder_ != file.parent_path()) {
+        folder_ = file.parent_path();
+        fonts_.use(project_->fonts, folder_);
+        store_.clear();
+    }
+    saved_ = project_;
+    endGesture();
+    undo_.setClean();
+    emit changed();
+    emit fileChanged();
+    return true;
+}
+
+void Document::edit(const QString& name, const std::function<void(project::Project&)>& change,
+                    const QString& gesture) {
+    auto after = std::make_shared<project::Project>(*project_);
+    change(*after);
+    if (*after == *project_) return;
+    undo_.push(new EditCommand(*this, name, project_, std::move(after), gesture, gestureSerial_));
+}
+
+void Document::endGesture() { ++gestureSerial_; }
+
+void Document::put(Kept project) {
+    if (project->fonts != project_->fonts) {
+        fonts_.use(project->fonts, folder_);
+        store_.clear();
+    }
+    project_ = std::move(project);
+    emit changed();
+}
+
+}  // namespace tenter::desktop

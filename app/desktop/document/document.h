@@ -1,0 +1,73 @@
+// The open project, its file, and everything that can be undone.
+#pragma once
+
+#include <QObject>
+#include <QUndoStack>
+#include <filesystem>
+#include <functional>
+#include <memory>
+
+#include "project/file.h"
+#include "project/project.h"
+#include "text/paragraph.h"
+
+namespace tenter::desktop {
+
+class Document : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Document(QObject* parent = nullptr);
+    ~Document() override;
+
+    /// Before anything is opened: a blank project of one variant and no cards.
+    [[nodiscard]] const project::Project& project() const { return *project_; }
+    /// The project as it was last saved or opened.
+    [[nodiscard]] const project::Project& savedProject() const { return *saved_; }
+    /// False until something is opened.
+    [[nodiscard]] bool hasProject() const { return hasProject_; }
+    /// Empty for a project that has no file yet.
+    [[nodiscard]] const std::filesystem::path& file() const { return file_; }
+    /// Where pictures and fonts are looked for.
+    [[nodiscard]] std::filesystem::path folder() const { return folder_; }
+    [[nodiscard]] text::ParagraphStore& store() { return store_; }
+    [[nodiscard]] QUndoStack& undoStack() { return undo_; }
+    [[nodiscard]] bool isModified() const { return !undo_.isClean(); }
+
+    /// Opens a project file; on failure nothing changes and `problems` says why.
+    bool open(const std::filesystem::path& file, project::Problems& problems);
+    /// A project from a sample: a copy that has no file of its own; its pictures stay where they are until it is
+    /// saved.
+    bool openAsNew(const std::filesystem::path& file, project::Problems& problems);
+    bool save(project::Problems& problems);
+    /// Saves to another file. Pictures and fonts go along into its folder; none there is overwritten.
+    bool saveAs(const std::filesystem::path& file, project::Problems& problems);
+
+    /// One undoable step named `name` (as the menu shows it). Steps with the same non-empty `gesture` that
+    /// follow each other without `endGesture` between them become one. A step that changes nothing is dropped.
+    void edit(const QString& name, const std::function<void(project::Project&)>& change,
+              const QString& gesture = {});
+    /// The drag, or the typing, is over.
+    void endGesture();
+
+signals:
+    void opened();       ///< another project stands here; `changed` follows
+    void changed();      ///< the project's content
+    void fileChanged();  ///< its file, or whether it is saved
+
+private:
+    friend class EditCommand;
+    using Kept = std::shared_ptr<const project::Project>;
+    void put(Kept project);
+    void begin(project::Project project, const std::filesystem::path& folder);
+
+    Kept project_, saved_;
+    bool hasProject_ = false;
+    std::filesystem::path file_, folder_;
+    QUndoStack undo_;
+    int gestureSerial_ = 0;
+    text::Fonts fonts_;
+    text::ParagraphStore store_;
+};
+
+}  // namespace tenter::desktop

@@ -1,0 +1,36 @@
+#include "document/place_picture.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QImageReader>
+#include <algorithm>
+#include <variant>
+
+namespace tenter::desktop {
+
+QString placePicture(Document& document, std::size_t card, const QString& file) {
+    if (card >= document.project().cards.size()) return "There is no card to put the picture into; add one first.";
+    QImageReader reader(file);
+    reader.setAutoTransform(true);
+    QSize size = reader.size();
+    if (!size.isValid())
+        return QFileInfo(file).fileName() + " cannot be read as a picture; use a PNG, JPEG or WebP file.";
+    if (reader.transformation().testFlag(QImageIOHandler::TransformationRotate90)) size.transpose();
+    const QString folder = QString::fromStdString(document.folder().string());
+    const std::string kept = QDir(folder).relativeFilePath(QFileInfo(file).absoluteFilePath()).toStdString();
+    document.edit("Picture", [&](project::Project& project) {
+        auto& parts = project.cards[card].parts;
+        auto at = std::find_if(parts.begin(), parts.end(), [](const project::Part& part) {
+            return std::holds_alternative<project::PicturePart>(part);
+        });
+        if (at == parts.end()) at = parts.insert(parts.begin(), project::PicturePart());
+        auto& picture = std::get<project::PicturePart>(*at);
+        picture.file = kept;
+        picture.width = size.width();
+        picture.height = size.height();
+        picture.focusX = picture.focusY = 0.5;
+    });
+    return {};
+}
+
+}  // namespace tenter::desktop

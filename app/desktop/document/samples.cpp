@@ -1,0 +1,69 @@
+#include "document/samples.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <array>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <system_error>
+
+namespace tenter::desktop {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+const std::string ending = ".tenter.json";
+
+fs::path samplesFolder() {
+    const fs::path program = QCoreApplication::applicationDirPath().toStdString();
+    const std::array candidates{program / "../share/tenter/sample-projects", program / "../../sample-projects",
+                                fs::path(TENTER_SOURCE_DIR) / "sample-projects"};
+    std::error_code error;
+    for (const fs::path& candidate : candidates)
+        if (fs::is_directory(candidate, error)) return candidate.lexically_normal();
+    return {};
+}
+
+std::size_t sizeOf(const nlohmann::json& json, const char* key) {
+    const auto at = json.find(key);
+    return at == json.end() || !at->is_array() ? 0 : at->size();
+}
+
+std::string textOf(const nlohmann::json& json, const char* key) {
+    const auto at = json.find(key);
+    return at == json.end() || !at->is_string() ? std::string() : at->get<std::string>();
+}
+
+/// The file's own description, else what can be counted. Only the JSON is read here; opening checks it.
+QString describe(const nlohmann::json& json) {
+    if (const std::string own = textOf(json, "x-description"); !own.empty()) return QString::fromStdString(own);
+    QStringList names;
+    if (sizeOf(json, "variants") > 0)
+        for (const auto& variant : json["variants"])
+            if (variant.is_object()) names << QString::fromStdString(textOf(variant, "name"));
+    return QStringLiteral("%1 cards; %2").arg(sizeOf(json, "cards")).arg(names.join(", "));
+}
+
+}  // namespace
+
+std::vector<Sample> findSamples() {
+    std::vector<Sample> samples;
+    const fs::path folder = samplesFolder();
+    if (folder.empty()) return samples;
+    std::error_code error;
+    for (fs::recursive_directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
+        const std::string file = at->path().filename().string();
+        if (file.size() <= ending.size() || file.substr(file.size() - ending.size()) != ending) continue;
+        std::ifstream stream(at->path());
+        const auto json = nlohmann::json::parse(stream, nullptr, false);
+        if (!json.is_object()) continue;
+        samples.push_back({at->path(), QString::fromStdString(textOf(json, "name")), describe(json)});
+    }
+    std::sort(samples.begin(), samples.end(),
+              [](const Sample& a, const Sample& b) { return a.file.string() < b.file.string(); });
+    return samples;
+}
+
+}  // namespace tenter::desktop

@@ -1,0 +1,151 @@
+#include "document/viewing.h"
+
+#include <algorithm>
+#include <variant>
+
+namespace tenter::desktop {
+
+Viewing::Viewing(Document& document, QObject* parent) : QObject(parent), document_(document) {
+    connect(&document_, &Document::opened, this, &Viewing::startAnew);
+    connect(&document_, &Document::changed, this, &Viewing::invalidate);
+}
+
+Viewing::~Viewing() = default;
+
+std::size_t Viewing::variant() const { return std::min(variant_, shown().variants.size() - 1); }
+
+const project::Project& Viewing::shown() const {
+    return showsSaved_ ? document_.savedProject() : document_.project();
+}
+
+const layout::PreparedRow& Viewing::row() const {
+    if (!row_) row_.emplace(shown(), variant(), document_.store(), text::blink());
+    return *row_;
+}
+
+const layout::Layout& Viewing::layout() const {
+    if (!laidOut_) {
+        layout::layOut(row(), width_, layout_);
+        laidOut_ = true;
+    }
+    return layout_;
+}
+
+void Viewing::setWidth(double width) {
+    const double within = std::clamp(width, shown().leastWidth, shown().mostWidth);
+    if (within == width_) return;
+    width_ = within;
+    laidOut_ = false;
+    emit widthChanged(width_);
+    emit layoutChanged();
+}
+
+void Viewing::setVariant(std::size_t variant) {
+    variant = std::min(variant, shown().variants.size() - 1);
+    if (variant == variant_) return;
+    document_.endGesture();
+    variant_ = variant;
+    row_.reset();
+    laidOut_ = false;
+    emit variantChanged();
+    emit rowChanged();
+    emit layoutChanged();
+}
+
+void Viewing::select(Selection selection) {
+    const Selection before = selection_;
+    const std::string roleBefore = role_;
+    selection_ = selection;
+    keepSelectionSound();
+    if (selection_ == before && role_ == roleBefore) return;
+    document_.endGesture();
+    emit selectionChanged();
+}
+
+void Viewing::selectRole(const std::string& role) {
+    if (role == role_) return;
+    document_.endGesture();
+    role_ = role;
+    emit selectionChanged();
+}
+
+void Viewing::setScope(Scope scope) {
+    if (scope == scope_) return;
+    document_.endGesture();
+    scope_ = scope;
+    emit selectionChanged();
+}
+
+void Viewing::showSaved(bool on) {
+    if (on == showsSaved_) return;
+    showsSaved_ = on;
+    invalidate();
+}
+
+project::Problems Viewing::setSetting(const QString& name, const std::string& path, const project::Json& value,
+                                      const QString& gesture) {
+    project::Problems problems;
+    document_.edit(
+        name,
+        [&](project::Project& project) {
+            project::Settings& settings = layer(project);
+            project::Settings tried = settings;
+            if (project::setSetting(tried, path, value, problems)) settings = std::move(tried);
+        },
+        gesture);
+    return problems;
+}
+
+project::Settings& Viewing::layer(project::Project& project) const {
+    if (scope_ == Scope::AllVariants) return project.style;
+    project::Variant& variant = project.variants[std::min(variant_, project.variants.size() - 1)];
+    return scope_ == Scope::ThisVariant ? variant.set : variant.bands[project::bandAt(variant, width_)].set;
+}
+
+void Viewing::startAnew() {
+    variant_ = 0;
+    selection_ = {};
+    role_ = "heading";
+    scope_ = Scope::AllVariants;
+    showsSaved_ = false;
+    row_.reset();
+    laidOut_ = false;
+    emit variantChanged();
+    emit selectionChanged();
+}
+
+void Viewing::invalidate() {
+    row_.reset();
+    laidOut_ = false;
+    variant_ = variant();
+    const Selection before = selection_;
+    keepSelectionSound();
+    fitWidth();
+    emit rowChanged();
+    emit layoutChanged();
+    if (selection_ != before) emit selectionChanged();
+}
+
+void Viewing::keepSelectionSound() {
+    const auto& cards = document_.project().cards;
+    if (selection_.card < 0 || selection_.card >= static_cast<int>(cards.size())) {
+        selection_ = {};
+        return;
+    }
+    const auto& parts = cards[static_cast<std::size_t>(selection_.card)].parts;
+    if (selection_.part < 0 || selection_.part >= static_cast<int>(parts.size())) {
+        selection_.part = -1;
+        return;
+    }
+    if (const auto* text = std::get_if<project::TextPart>(&parts[static_cast<std::size_t>(selection_.part)]))
+        role_ = text->role;
+}
+
+void Viewing::fitWidth() {
+    const double within = std::clamp(width_, shown().leastWidth, shown().mostWidth);
+    if (within == width_) return;
+    width_ = within;
+    emit widthChanged(width_);
+}
+
+}  // namespace tenter::desktop

@@ -1,0 +1,84 @@
+// What is looked at: a width, a variant, a selected part. Holds the layout that every view shows.
+#pragma once
+
+#include <QObject>
+#include <optional>
+
+#include "document/document.h"
+#include "layout/layout.h"
+
+namespace tenter::desktop {
+
+class Viewing : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Viewing(Document& document, QObject* parent = nullptr);
+    ~Viewing() override;
+
+    /// Indices of a card and a part within it; −1: none.
+    struct Selection {
+        int card = -1;
+        int part = -1;
+        friend bool operator==(const Selection&, const Selection&) = default;
+    };
+    /// Which layer of the cascade an edit goes to.
+    enum class Scope { AllVariants, ThisVariant, ThisBand };
+
+    [[nodiscard]] Document& document() const { return document_; }
+    /// Viewport width, CSS px, within the project's range.
+    [[nodiscard]] double width() const { return width_; }
+    /// Index of the variant that is shown, within `shown().variants`.
+    [[nodiscard]] std::size_t variant() const;
+    [[nodiscard]] std::size_t band() const { return row().bandAt(width_); }
+    [[nodiscard]] Selection selection() const { return selection_; }
+    [[nodiscard]] Scope scope() const { return scope_; }
+    /// The row made ready, and its layout at `width()`; rebuilt when first asked for after a change.
+    [[nodiscard]] const layout::PreparedRow& row() const;
+    [[nodiscard]] const layout::Layout& layout() const;
+    /// The role whose settings panels show: the selected part's, else heading.
+    [[nodiscard]] std::string role() const { return role_; }
+    /// True while the project is shown as it was saved.
+    [[nodiscard]] bool showsSaved() const { return showsSaved_; }
+    /// The project that is shown: the document's, or as it was saved.
+    [[nodiscard]] const project::Project& shown() const;
+
+    void setWidth(double width);  ///< clamped to the range
+    void setVariant(std::size_t variant);
+    void select(Selection selection);
+    void selectRole(const std::string& role);
+    void setScope(Scope scope);
+    void showSaved(bool on);
+    /// Edits one setting by path (see project::setSetting) in the layer `scope()` names; null unsets it. What is
+    /// wrong with the value, if anything; then nothing was changed.
+    project::Problems setSetting(const QString& name, const std::string& path, const project::Json& value,
+                                 const QString& gesture = {});
+    /// The layer of `project` that `scope()` names.
+    project::Settings& layer(project::Project& project) const;
+
+signals:
+    void widthChanged(double width);
+    void layoutChanged();     ///< width, variant, content or what is shown
+    void rowChanged();        ///< as layoutChanged, but for the width
+    void variantChanged();    ///< another variant is looked at; rowChanged follows
+    void selectionChanged();  ///< selection, role or scope
+
+private:
+    void invalidate();
+    void startAnew();
+    void keepSelectionSound();
+    void fitWidth();
+
+    Document& document_;
+    double width_ = 1120;
+    std::size_t variant_ = 0;
+    Selection selection_;
+    std::string role_ = "heading";
+    Scope scope_ = Scope::AllVariants;
+    bool showsSaved_ = false;
+    mutable std::optional<layout::PreparedRow> row_;
+    mutable layout::Layout layout_;
+    mutable bool laidOut_ = false;
+};
+
+}  // namespace tenter::desktop

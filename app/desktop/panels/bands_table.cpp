@@ -1,0 +1,204 @@
+#include "panels/bands_table.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "controls/glyphs.h"
+#include "document/wording.h"
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+constexpr double narrowest = 1;
+constexpr double widest = 10000;  // of a breakpoint, CSS px
+
+}  // namespace
+
+/// One band: how wide it reaches, how many columns, a button to remove it.
+struct BandsTable::Line : QWidget {
+    explicit Line(QWidget* parent)
+        : QWidget(parent),
+          reach(new QLabel(this)),
+          upTo(new controls::NumberEditor(controls::numberKind(narrowest, widest, 1, 2, "px"), this)),
+          columns(new controls::NumberEditor(controls::numberKind(1, 12, 1, 0), this)),
+          unit(new QLabel(this)),
+          remove(new QToolButton(this)) {
+        auto* box = new QHBoxLayout(this);
+        box->setContentsMargins(12, 0, 0, 0);
+        box->setSpacing(4);
+        reach->setFixedWidth(44);
+        unit->setFixedWidth(56);
+        columns->setFixedWidth(48);
+        for (QLabel* label : {reach, unit}) label->setForegroundRole(QPalette::PlaceholderText);
+        upTo->field().setAlwaysFilled(true);
+        remove->setAutoRaise(true);
+        remove->setFixedSize(20, 20);
+        remove->setIconSize({14, 14});
+        remove->setIcon(controls::glyph(controls::Glyph::Remove));
+        box->addWidget(reach);
+        box->addWidget(upTo, 1);
+        box->addWidget(columns);
+        box->addWidget(unit);
+        box->addWidget(remove);
+    }
+    void paintEvent(QPaintEvent*) override {
+        if (!current) return;
+        QPainter painter(this);
+        painter.fillRect(QRect(0, 4, 3, height() - 8), palette().color(QPalette::Highlight));
+    }
+    QLabel* reach;
+    controls::NumberEditor* upTo;
+    controls::NumberEditor* columns;
+    QLabel* unit;
+    QToolButton* remove;
+    bool current = false;
+};
+
+BandsTable::BandsTable(Context& context, QWidget* parent)
+    : QWidget(parent), context_(context), lines_(new QVBoxLayout), add_(new QPushButton(this)) {
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(8);
+    lines_->setSpacing(4);
+    box->addLayout(lines_);
+    auto* foot = new QHBoxLayout;
+    foot->setContentsMargins(12, 0, 24, 0);
+    foot->addWidget(add_, 1);
+    box->addLayout(foot);
+    add_->setIcon(controls::glyph(controls::Glyph::Add));
+    connect(add_, &QPushButton::clicked, this, &BandsTable::addBreakpoint);
+}
+
+void BandsTable::build(std::size_t count) {
+    while (built_.size() > count) {
+        built_.back()->deleteLater();
+        built_.pop_back();
+    }
+    while (built_.size() < count) {
+        auto* line = new Line(this);
+        const std::size_t band = built_.size();
+        lines_->addWidget(line);
+        connect(line->columns, &controls::Editor::edited, this,
+                [this, line, band] { setColumns(band, line->columns->value().get<int>()); });
+        connect(line->columns, &controls::Editor::cleared, this, [this, band] { setColumns(band, 0); });
+        connect(line->upTo, &controls::Editor::edited, this,
+                [this, line, band] { moveBreakpoint(band, line->upTo->value().get<double>()); });
+        for (controls::NumberEditor* editor : {line->columns, line->upTo}) {
+            connect(editor, &controls::Editor::finished, this,
+                    [this] { context_.viewing.document().endGesture(); });
+            connect(editor, &controls::Editor::takenBack, this, [this, line, band, editor] {
+                if (editor == line->columns)
+                    setColumns(band, line->columns->value().get<int>());
+                else
+                    moveBreakpoint(band, line->upTo->value().get<double>());
+                context_.viewing.document().endGesture();
+            });
+            connect(editor, &controls::Editor::refused, this,
+                    [this](const QString& why) { context_.say("Here stands " + why + '.'); });
+        }
+        connect(line->remove, &QToolButton::clicked, this, [this, band] { removeBand(band); });
+        built_.push_back(line);
+    }
+}
+
+void BandsTable::refresh() {
+    const Viewing& viewing = context_.viewing;
+    const project::Variant& variant = viewing.shown().variants[viewing.variant()];
+    const auto& bands = variant.bands;
+    build(bands.size());
+    for (std::size_t i = 0; i < bands.size(); ++i) {
+        Line& line = *built_[i];
+        const bool last = !bands[i].upTo;
+        const double below = i == 0 ? narrowest : bands[i - 1].upTo.value_or(narrowest);
+        line.reach->setText(!last ? "to" : i == 0 ? "all" : "above");
+        line.upTo->setEnabled(!last);
+        // The last band shows where it begins.
+        if (last && i == 0)
+            line.upTo->setVisible(false);
+        else {
+            line.upTo->setVisible(true);
+            const double above = i + 1 < bands.size() ? bands[i + 1].upTo.value_or(widest) : widest;
+            line.upTo->field().setLimits(i == 0 ? narrowest : below + 1, last ? widest : above - 1);
+            line.upTo->setValue(last ? below : *bands[i].upTo);
+        }
+        line.upTo->setName(last ? "Above the last breakpoint" : QString("Breakpoint %1").arg(i + 1));
+        const int columns = viewing.row().settings(i).row.columns.value_or(1);
+        line.columns->setValue(columns);
+        line.columns->setMarked(bands[i].set.row.columns.has_value());
+        line.columns->setName("Columns " + bandWidths(variant, i));
+        line.unit->setText(columns == 1 ? "column" : "columns");
+        line.remove->setVisible(bands.size() > 1);
+        line.remove->setAccessibleName("Remove the band " + bandWidths(variant, i));
+        line.remove->setToolTip(last ? "Remove this band: the one below it reaches on"
+                                     : "Remove this band: the one above it reaches down");
+    }
+    refreshWidth();
+}
+
+void BandsTable::refreshWidth() {
+    const Viewing& viewing = context_.viewing;
+    add_->setText("Add a breakpoint at " + pixels(std::round(viewing.width())));
+    const std::size_t band = viewing.band();
+    for (std::size_t i = 0; i < built_.size(); ++i) {
+        built_[i]->current = i == band && built_.size() > 1;
+        built_[i]->update();
+    }
+}
+
+void BandsTable::setColumns(std::size_t band, int columns) {
+    const std::size_t variant = context_.viewing.variant();
+    context_.viewing.document().edit(
+        "Columns",
+        [&](project::Project& project) {
+            auto& set = project.variants[variant].bands[band].set.row.columns;
+            if (columns > 0)
+                set = columns;
+            else
+                set.reset();
+        },
+        QString("columns/%1").arg(band));
+}
+
+void BandsTable::moveBreakpoint(std::size_t band, double width) {
+    const std::size_t variant = context_.viewing.variant();
+    context_.viewing.document().edit(
+        "Move a breakpoint",
+        [&](project::Project& project) {
+            auto& bands = project.variants[variant].bands;
+            if (bands[band].upTo) bands[band].upTo = width;
+        },
+        QString("breakpoint/%1").arg(band));
+}
+
+void BandsTable::addBreakpoint() {
+    const std::size_t variant = context_.viewing.variant();
+    const double width = std::round(context_.viewing.width());
+    const auto& bands = context_.viewing.document().project().variants[variant].bands;
+    if (std::any_of(bands.begin(), bands.end(), [&](const project::Band& b) { return b.upTo == width; })) {
+        context_.say("There is a breakpoint at " + pixels(width) + " already.");
+        return;
+    }
+    context_.viewing.document().edit("Add a breakpoint", [&](project::Project& project) {
+        project::Variant& edited = project.variants[variant];
+        const std::size_t band = project::bandAt(edited, width);
+        project::Band below = edited.bands[band];
+        below.upTo = width;
+        edited.bands.insert(edited.bands.begin() + static_cast<std::ptrdiff_t>(band), below);
+    });
+}
+
+void BandsTable::removeBand(std::size_t band) {
+    const std::size_t variant = context_.viewing.variant();
+    context_.viewing.document().edit("Remove a band", [&](project::Project& project) {
+        auto& bands = project.variants[variant].bands;
+        if (bands.size() < 2) return;
+        bands.erase(bands.begin() + static_cast<std::ptrdiff_t>(band));
+        bands.back().upTo.reset();
+    });
+}
+
+}  // namespace tenter::desktop::panels

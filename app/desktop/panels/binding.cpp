@@ -1,0 +1,99 @@
+#include "panels/binding.h"
+
+#include <QEvent>
+#include <utility>
+
+#include "document/wording.h"
+#include "panels/computed.h"
+
+namespace tenter::desktop::panels {
+
+Binding::Binding(Context& context, controls::Editor& editor, std::string subject, std::string setting, QString title)
+    : QObject(&editor),
+      context_(context),
+      editor_(editor),
+      subject_(std::move(subject)),
+      setting_(std::move(setting)),
+      title_(std::move(title)) {
+    connect(&editor_, &controls::Editor::edited, this, [this] {
+        if (!editing_) start_ = held_.setHere ? held_.value : project::Json();
+        editing_ = true;
+        put(editor_.value());
+    });
+    connect(&editor_, &controls::Editor::finished, this, [this] {
+        editing_ = false;
+        context_.viewing.document().endGesture();
+    });
+    connect(&editor_, &controls::Editor::takenBack, this, [this] {
+        if (editing_) put(start_);
+        editing_ = false;
+        context_.viewing.document().endGesture();
+        refresh();
+    });
+    connect(&editor_, &controls::Editor::cleared, this, &Binding::reset);
+    connect(&editor_, &controls::Editor::refused, this,
+            [this](const QString& why) { context_.say(name() + ": " + why + '.'); });
+    if (QWidget* field = editor_.focusProxy()) field->installEventFilter(this);
+}
+
+std::string Binding::path() const {
+    return pathOf(subject_.empty() ? context_.target.subject() : subject_) + "/" + setting_;
+}
+
+QString Binding::name() const {
+    const QString lower = title_.isEmpty() ? title_ : title_[0].toLower() + title_.mid(1);
+    return roleTitle(subject_.empty() ? context_.target.subject() : subject_) + ' ' + lower;
+}
+
+std::optional<double> Binding::pixels() const {
+    if (held_.value.is_string()) {
+        const auto length = units::Length::parse(held_.value.get<std::string>());
+        if (length && (length->unit() == units::Unit::Px || length->isZero())) return std::nullopt;
+    }
+    return computedPixels(context_.viewing, path(), held_.value);
+}
+
+void Binding::put(const project::Json& value) {
+    const auto problems = context_.viewing.setSetting(name(), path(), value, QString::fromStdString(path()));
+    if (problems.empty()) return;
+    context_.say(name() + ": " + QString::fromStdString(problems.front().what + "; " + problems.front().mend));
+    refresh();
+}
+
+void Binding::refresh() {
+    held_ = desktop::held(context_.viewing, path());
+    editor_.setValue(held_.value);
+    editor_.setMarked(held_.setHere);
+    editor_.setName(name());
+    if (QWidget* field = editor_.focusProxy()) field->setAccessibleDescription(story());
+    emit refreshed();
+}
+
+void Binding::reset() {
+    put(project::Json());
+    context_.viewing.document().endGesture();
+    refresh();
+}
+
+void Binding::reachHiding() {
+    if (held_.hiddenBy) context_.viewing.setScope(*held_.hiddenBy);
+}
+
+QString Binding::story() const {
+    QString story = name() + ": " + originTitle(context_.viewing, held_) + '.';
+    if (held_.hiddenBy) {
+        QString layer = scopeTitle(context_.viewing, *held_.hiddenBy);
+        layer[0] = layer[0].toUpper();
+        const QString value = QString::fromStdString(
+            held_.hiding.is_string() ? held_.hiding.get<std::string>() : held_.hiding.dump());
+        story += ' ' + layer + " says otherwise: " + value + '.';
+    }
+    return story;
+}
+
+bool Binding::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::FocusIn) context_.say(story());
+    return QObject::eventFilter(watched, event);
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,124 @@
+#include "panels/colour_panel.h"
+
+#include "controls/colour_editor.h"
+#include "controls/number_editors.h"
+#include "panels/computed.h"
+#include "project/cascade.h"
+#include "units/contrast.h"
+
+namespace tenter::desktop::panels {
+
+using controls::ColourEditor;
+using controls::lengthKind;
+using controls::NumberEditor;
+
+namespace {
+
+const QStringList strokes{"px", "rem", "em"};
+const QStringList corners{"px", "rem", "em"};
+
+}  // namespace
+
+ColourPanel::ColourPanel(Context& context, QWidget* parent) : Panel(context, parent) {
+    buildText();
+    buildCard();
+    begin("Row", "row");
+    add("Background", new ColourEditor, "background");
+    begin("Picture", "picture");
+    add("Corners", new NumberEditor(lengthKind(corners)), "radius");
+    close();
+}
+
+void ColourPanel::begin(const QString& title, const std::string& subject) {
+    parts_.push_back({section(title), subject, {}});
+}
+
+void ColourPanel::add(const QString& title, controls::Editor* editor, const std::string& setting) {
+    Part& part = parts_.back();
+    // Rows of text roles follow the target; the others name their subject.
+    auto* row = new SettingRow(context(), title, editor, part.subject, setting, this);
+    addWidget(row);
+    part.rows.push_back(row);
+    addFindable(title, editor, part.subject);
+}
+
+void ColourPanel::buildText() {
+    begin("Colours", {});
+    add("Text", new ColourEditor, "colour");
+    add("Background", new ColourEditor, "background");
+    plain_ = new ContrastLine("text on its ground");
+    addWidget(plain_);
+    begin("Border", {});
+    add("Colour", new ColourEditor, "border/colour");
+    add("Width", new NumberEditor(lengthKind(strokes)), "border/width");
+    add("Corners", new NumberEditor(lengthKind(corners)), "radius");
+    begin("Under the pointer", {});
+    add("Text", new ColourEditor, "hover/colour");
+    add("Background", new ColourEditor, "hover/background");
+    add("Border", new ColourEditor, "hover/borderColour");
+    hover_ = new ContrastLine("under the pointer");
+    addWidget(hover_);
+    begin("Focus ring", {});
+    add("Colour", new ColourEditor, "focus/colour");
+    add("Width", new NumberEditor(lengthKind(strokes)), "focus/width");
+    add("Distance", new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
+}
+
+void ColourPanel::buildCard() {
+    begin("Card", "card");
+    add("Background", new ColourEditor, "background");
+    begin("Border", "card");
+    add("Colour", new ColourEditor, "border/colour");
+    add("Width", new NumberEditor(lengthKind(strokes)), "border/width");
+    add("Corners", new NumberEditor(lengthKind(corners)), "radius");
+    begin("Shadow", "card");
+    add("Colour", new ColourEditor, "shadow/colour");
+    add("Right by", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/x");
+    add("Down by", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/y");
+    add("Blur", new NumberEditor(lengthKind({"px"})), "shadow/blur");
+    add("Spread", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/spread");
+}
+
+void ColourPanel::refresh() {
+    const std::string& subject = context().target.subject();
+    const bool text = context().target.isText();
+    for (const Part& part : parts_) {
+        const bool shows = part.subject.empty() ? text : part.subject == subject;
+        part.widget->setVisible(shows);
+        if (!shows) continue;
+        for (SettingRow* row : part.rows) row->refresh();
+    }
+    showContrast();
+}
+
+void ColourPanel::refreshPixels() {
+    for (const Part& part : parts_)
+        for (SettingRow* row : part.rows)
+            if (row->isVisibleTo(this)) row->refreshPixels();
+    showContrast();
+}
+
+void ColourPanel::showContrast() {
+    if (!context().target.isText()) return;
+    const std::string& role = context().target.subject();
+    const project::Settings& settings = viewing().row().settings(viewing().band());
+    const project::TextStyle* found = settings.text.find(role);
+    const project::TextStyle style = found ? *found : project::defaultText(role);
+    constexpr units::Colour none{0, 0, 0, 0};
+    // What lies under the text, from the page up.
+    units::Colour ground = units::laidOn(viewing().shown().page.container.background, {255, 255, 255, 255});
+    ground = units::laidOn(settings.row.background.value_or(none), ground);
+    ground = units::laidOn(settings.card.background.value_or(none), ground);
+    const units::Colour own = style.background.value_or(none);
+    const units::Colour ink = style.colour.value_or(units::Colour{});
+    const double size = fontSizeHere(viewing(), role).value_or(16);
+    const double weight = style.weight.value_or(400);
+    plain_->judge(ink, units::laidOn(own, ground), size, weight);
+    const bool hovers = style.hover.colour || style.hover.background;
+    hover_->setVisible(hovers);
+    if (hovers)
+        hover_->judge(style.hover.colour.value_or(ink), units::laidOn(style.hover.background.value_or(own), ground),
+                      size, weight);
+}
+
+}  // namespace tenter::desktop::panels

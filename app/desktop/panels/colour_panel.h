@@ -1,0 +1,37 @@
+// The Colour panel: colours, borders, shadow, states of a button, and their contrast.
+#pragma once
+
+#include "panels/contrast_line.h"
+#include "panels/panel.h"
+
+namespace tenter::desktop::panels {
+
+class ColourPanel : public Panel {
+    Q_OBJECT
+
+public:
+    explicit ColourPanel(Context& context, QWidget* parent = nullptr);
+    void refresh() override;
+    void refreshPixels() override;
+    [[nodiscard]] std::vector<std::string> subjects() const override { return {"card", "picture", "row"}; }
+    [[nodiscard]] bool takesRoles() const override { return true; }
+
+private:
+    /// A section whose rows belong to one kind of subject.
+    struct Part {
+        QWidget* widget;
+        std::string subject;  ///< empty: text roles
+        std::vector<SettingRow*> rows;
+    };
+    void begin(const QString& title, const std::string& subject);
+    void add(const QString& title, controls::Editor* editor, const std::string& setting);
+    void buildText();
+    void buildCard();
+    void showContrast();
+
+    std::vector<Part> parts_;
+    ContrastLine* plain_ = nullptr;
+    ContrastLine* hover_ = nullptr;
+};
+
+}  // namespace tenter::desktop::panels

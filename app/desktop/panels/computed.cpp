@@ -1,0 +1,68 @@
+#include "panels/computed.h"
+
+#include <algorithm>
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+double inlinePadding(const project::Sides& padding, const units::LengthBasis& basis) {
+    return padding.left.value_or(units::Length()).resolve(basis) +
+           padding.right.value_or(units::Length()).resolve(basis);
+}
+
+bool startsWith(const std::string& text, const std::string& start) {
+    return text.compare(0, start.size(), start) == 0;
+}
+
+std::string roleIn(const std::string& path) {
+    if (!startsWith(path, "text/")) return {};
+    return path.substr(5, path.find('/', 5) - 5);
+}
+
+units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
+    const project::Page& page = viewing.shown().page;
+    const layout::Layout& layout = viewing.layout();
+    const double scrollbar = page.scrollbar.width;
+    const bool shrinks = page.scrollbar.always && viewing.row().profile().vwExcludesSteadyScrollbar();
+    units::LengthBasis basis;
+    basis.rem = page.rem();
+    basis.em = fontSizeHere(viewing, roleIn(path)).value_or(basis.rem);
+    basis.vw = viewing.width() - (shrinks ? scrollbar : 0);
+    basis.cqi = viewing.row().cardWidth(viewing.width());
+    basis.percent = basis.cqi;
+    if (startsWith(path, "card/"))
+        basis.percent = layout.cards.empty() ? 0 : layout.cards.front().box.width;
+    if (startsWith(path, "row/")) {
+        units::LengthBasis ofPage = basis;
+        ofPage.percent = viewing.width() - scrollbar;
+        const double content = layout.container.width - inlinePadding(page.container.padding, ofPage);
+        basis.percent = content;
+        if (path == "row/columnGap") {
+            const auto& padding = viewing.row().settings(viewing.band()).row.padding;
+            basis.percent = layout.row.width - inlinePadding(padding, basis);
+        }
+    }
+    return basis;
+}
+
+}  // namespace
+
+std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role) {
+    const auto& roles = viewing.row().roles();
+    const auto at = std::find(roles.begin(), roles.end(), role);
+    if (at == roles.end()) return std::nullopt;
+    return viewing.row().fontSize(static_cast<std::uint32_t>(at - roles.begin()), viewing.width());
+}
+
+std::optional<double> computedPixels(const Viewing& viewing, const std::string& path, const project::Json& value) {
+    const bool lineHeight = path.size() > 10 && path.compare(path.size() - 10, 10, "lineHeight") == 0;
+    if (lineHeight && value.is_number())
+        return units::LineHeight::times(value.get<double>()).resolve(basisOf(viewing, path));
+    if (!value.is_string()) return std::nullopt;
+    const auto length = units::Length::parse(value.get<std::string>());
+    if (!length || length->isKeyword()) return std::nullopt;
+    return length->resolve(basisOf(viewing, path));
+}
+
+}  // namespace tenter::desktop::panels

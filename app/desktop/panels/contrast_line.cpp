@@ -1,0 +1,82 @@
+#include "panels/contrast_line.h"
+
+#include <QPainter>
+#include <cmath>
+
+#include "controls/inks.h"
+#include "document/wording.h"
+#include "units/contrast.h"
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+QColor toQt(const units::Colour& colour) { return {colour.red, colour.green, colour.blue, colour.alpha}; }
+
+constexpr double enoughForAny = 4.5;
+constexpr double enoughForLarge = 3;
+constexpr double enoughAtAaa = 7;
+
+}  // namespace
+
+QString ratioTitle(double ratio) { return figure(std::floor(ratio * 10 + 1e-9) / 10, 1) + " : 1"; }
+
+bool isLarge(double size, double weight) { return size >= 24 || (size >= 56.0 / 3 - 0.01 && weight >= 700); }
+
+QString contrastVerdict(double ratio, double size, double weight) {
+    if (ratio >= enoughAtAaa) return "enough for text of any size, WCAG 2.2 SC 1.4.3 and, at AAA, 1.4.6";
+    if (ratio >= enoughForAny) return "enough for text of any size, WCAG 2.2 SC 1.4.3";
+    const QString here = pixels(size, 1);
+    if (ratio >= enoughForLarge && isLarge(size, weight))
+        return "enough for large text, which " + here + " is here, WCAG 2.2 SC 1.4.3";
+    if (ratio >= enoughForLarge)
+        return "too little at " + here + ": enough from 24 px, or 18.66 px bold, WCAG 2.2 SC 1.4.3";
+    return "too little for text of any size, WCAG 2.2 SC 1.4.3 asks for 4.5 : 1";
+}
+
+ContrastLine::ContrastLine(const QString& title, QWidget* parent) : QWidget(parent), title_(title) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+QSize ContrastLine::sizeHint() const { return {200, 64}; }
+
+void ContrastLine::judge(const units::Colour& ink, const units::Colour& ground, double size, double weight) {
+    ink_ = ink;
+    ground_ = ground;
+    const double ratio = units::contrast(ink, ground);
+    ratio_ = ratioTitle(ratio);
+    verdict_ = contrastVerdict(ratio, size, weight);
+    passes_ = ratio >= enoughForAny || (ratio >= enoughForLarge && isLarge(size, weight));
+    setAccessibleName(title_ + ": " + ratio_ + ", " + verdict_);
+    setToolTip(accessibleName());
+    update();
+}
+
+void ContrastLine::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const QRect sample(12, 4, 40, 40);
+    painter.fillRect(sample, toQt(ground_));
+    painter.setPen(palette().color(QPalette::Mid));
+    painter.drawRect(sample.adjusted(0, 0, -1, -1));
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * 1.4);
+    painter.setFont(large);
+    painter.setPen(toQt(ink_));
+    painter.drawText(sample, Qt::AlignCenter, "Aa");
+    painter.setFont(font());
+    const QRect text(64, 2, width() - 64, height() - 2);
+    painter.setPen(palette().color(QPalette::WindowText));
+    QFont strong = font();
+    strong.setWeight(QFont::DemiBold);
+    painter.setFont(strong);
+    painter.drawText(text, Qt::AlignLeft | Qt::AlignTop, ratio_);
+    const int after = painter.fontMetrics().horizontalAdvance(ratio_ + "  ");
+    painter.setFont(font());
+    painter.setPen(controls::quiet(palette()));
+    painter.drawText(text.adjusted(after, 0, 0, 0), Qt::AlignLeft | Qt::AlignTop, title_);
+    painter.setPen(passes_ ? palette().color(QPalette::WindowText) : controls::caution(palette()));
+    painter.drawText(text.adjusted(0, painter.fontMetrics().height() + 2, 0, 0),
+                     Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, verdict_);
+}
+
+}  // namespace tenter::desktop::panels

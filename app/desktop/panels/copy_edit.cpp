@@ -1,0 +1,181 @@
+#include "panels/copy_edit.h"
+
+#include <QInputDialog>
+#include <QKeyEvent>
+#include <QMimeData>
+#include <QTextBlock>
+#include <cmath>
+
+namespace tenter::desktop::panels {
+
+using project::Run;
+
+namespace {
+
+Run::Kind kindOf(const QTextCharFormat& format) {
+    if (format.isAnchor()) return Run::Kind::Link;
+    if (format.fontWeight() > QFont::Normal) return Run::Kind::Strong;
+    if (format.fontItalic()) return Run::Kind::Emphasis;
+    return Run::Kind::Plain;
+}
+
+/// Joined to the run before it if that is in the same manner.
+void append(project::Copy& copy, Run::Kind kind, const QString& text, const QString& to) {
+    if (text.isEmpty()) return;
+    const std::string utf8 = text.toStdString();
+    const std::string address = to.toStdString();
+    if (!copy.empty() && copy.back().kind == kind && copy.back().to == address)
+        copy.back().text += utf8;
+    else
+        copy.push_back({kind, utf8, address});
+}
+
+void appendBreak(project::Copy& copy) { copy.push_back({Run::Kind::Break, {}, {}}); }
+
+}  // namespace
+
+CopyEdit::CopyEdit(QWidget* parent) : QTextEdit(parent) {
+    // Undo is the document's.
+    setUndoRedoEnabled(false);
+    setTabChangesFocus(true);
+    setAcceptRichText(false);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    document()->setDocumentMargin(6);
+    connect(this, &QTextEdit::textChanged, this, [this] {
+        fitHeight();
+        if (!filling_) emit edited();
+    });
+}
+
+QTextCharFormat CopyEdit::formatOf(const Run& run) const {
+    QTextCharFormat format;
+    if (run.kind == Run::Kind::Strong) format.setFontWeight(QFont::Bold);
+    if (run.kind == Run::Kind::Emphasis) format.setFontItalic(true);
+    if (run.kind == Run::Kind::Link) {
+        format.setAnchor(true);
+        format.setAnchorHref(QString::fromStdString(run.to));
+        format.setFontUnderline(true);
+        format.setForeground(palette().color(QPalette::Link));
+    }
+    return format;
+}
+
+void CopyEdit::setCopy(const project::Copy& copy) {
+    if (copy == copyText()) return;
+    filling_ = true;
+    const int at = textCursor().position();
+    clear();
+    QTextCursor cursor(document());
+    for (const Run& run : copy) {
+        if (run.kind == Run::Kind::Break)
+            cursor.insertText(QString(QChar::LineSeparator), {});
+        else
+            cursor.insertText(QString::fromStdString(run.text), formatOf(run));
+    }
+    cursor.setPosition(std::min(at, document()->characterCount() - 1));
+    setTextCursor(cursor);
+    filling_ = false;
+    fitHeight();
+}
+
+project::Copy CopyEdit::copyText() const {
+    project::Copy copy;
+    for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
+        if (block != document()->begin()) appendBreak(copy);
+        for (auto at = block.begin(); !at.atEnd(); ++at) {
+            const QTextCharFormat format = at.fragment().charFormat();
+            const auto lines = at.fragment().text().split(QChar::LineSeparator);
+            for (int i = 0; i < lines.size(); ++i) {
+                if (i > 0) appendBreak(copy);
+                append(copy, kindOf(format), lines[i], format.anchorHref());
+            }
+        }
+    }
+    return copy;
+}
+
+void CopyEdit::toggle(Run::Kind kind) {
+    QTextCursor cursor = textCursor();
+    const Run::Kind now = kindOf(cursor.charFormat());
+    const QTextCharFormat format = formatOf({now == kind ? Run::Kind::Plain : kind, {}, {}});
+    if (cursor.hasSelection())
+        cursor.setCharFormat(format);
+    else
+        setCurrentCharFormat(format);
+}
+
+void CopyEdit::toggleStrong() { toggle(Run::Kind::Strong); }
+
+void CopyEdit::toggleEmphasis() { toggle(Run::Kind::Emphasis); }
+
+void CopyEdit::editLink() {
+    QTextCursor cursor = textCursor();
+    if (!cursor.hasSelection()) cursor.select(QTextCursor::WordUnderCursor);
+    if (!cursor.hasSelection()) return;
+    bool ok = false;
+    const QString before = cursor.charFormat().anchorHref();
+    const QString to = QInputDialog::getText(this, "Link", "Address these words lead to; empty for no link:",
+                                             QLineEdit::Normal, before, &ok);
+    if (!ok) return;
+    const auto kind = to.isEmpty() ? Run::Kind::Plain : Run::Kind::Link;
+    cursor.setCharFormat(formatOf({kind, {}, to.toStdString()}));
+}
+
+void CopyEdit::breakLine() { textCursor().insertText(QString(QChar::LineSeparator)); }
+
+bool CopyEdit::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+            event->ignore();
+            return false;
+        }
+        if (key->matches(QKeySequence::Bold) || key->matches(QKeySequence::Italic) ||
+            (key->key() == Qt::Key_K && key->modifiers() == Qt::ControlModifier)) {
+            event->accept();
+            return true;
+        }
+    }
+    return QTextEdit::event(event);
+}
+
+void CopyEdit::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Bold))
+        toggleStrong();
+    else if (event->matches(QKeySequence::Italic))
+        toggleEmphasis();
+    else if (event->key() == Qt::Key_K && event->modifiers() == Qt::ControlModifier)
+        editLink();
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        breakLine();
+    else
+        QTextEdit::keyPressEvent(event);
+}
+
+void CopyEdit::focusOutEvent(QFocusEvent* event) {
+    QTextEdit::focusOutEvent(event);
+    emit left();
+}
+
+void CopyEdit::insertFromMimeData(const QMimeData* source) {
+    QString text = source->text();
+    text.replace("\r\n", "\n");
+    text.replace('\n', QChar::LineSeparator);
+    textCursor().insertText(text);
+}
+
+void CopyEdit::resizeEvent(QResizeEvent* event) {
+    QTextEdit::resizeEvent(event);
+    fitHeight();
+}
+
+QSize CopyEdit::sizeHint() const { return {200, static_cast<int>(std::ceil(document()->size().height())) + 4}; }
+
+void CopyEdit::fitHeight() {
+    const int height = std::max(32, sizeHint().height());
+    if (height != maximumHeight() || height != minimumHeight()) setFixedHeight(height);
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,45 @@
+// An editor for a part's copy: plain, strong, emphasis, links, line breaks.
+#pragma once
+
+#include <QTextEdit>
+
+#include "project/project.h"
+
+namespace tenter::desktop::panels {
+
+class CopyEdit : public QTextEdit {
+    Q_OBJECT
+
+public:
+    explicit CopyEdit(QWidget* parent = nullptr);
+    /// Shows `copy`, unless that is what stands there already.
+    void setCopy(const project::Copy& copy);
+    [[nodiscard]] project::Copy copyText() const;
+    void toggleStrong();
+    void toggleEmphasis();
+    /// Asks for the address of the selected words, or removes the link.
+    void editLink();
+    void breakLine();
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override { return {80, 32}; }
+
+signals:
+    void edited();
+    void left();  ///< the typing is over
+
+protected:
+    bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void insertFromMimeData(const QMimeData* source) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void toggle(project::Run::Kind kind);
+    void fitHeight();
+    [[nodiscard]] QTextCharFormat formatOf(const project::Run& run) const;
+
+    bool filling_ = false;
+};
+
+}  // namespace tenter::desktop::panels

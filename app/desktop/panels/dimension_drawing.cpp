@@ -1,0 +1,181 @@
+#include "panels/dimension_drawing.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include "controls/inks.h"
+#include "document/wording.h"
+#include "panels/computed.h"
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+constexpr int fieldWidth = 60;
+constexpr int fieldHeight = 28;
+constexpr int stripHeight = 40;  // a top or bottom strip: a field and its air
+constexpr int stripWidth = 66;   // a left or right one
+constexpr int contentHeight = 56;
+constexpr std::array sides{"top", "right", "bottom", "left"};
+
+/// Parallel strokes at 45°, the draughtsman's mark for what is cut through.
+void hatch(QPainter& painter, const QRect& outer, const QRect& inner) {
+    QPainterPath band;
+    band.addRect(outer);
+    QPainterPath hole;
+    hole.addRect(inner);
+    painter.save();
+    painter.setClipPath(band.subtracted(hole));
+    for (int x = outer.left() - outer.height(); x < outer.right(); x += 8)
+        painter.drawLine(x, outer.bottom(), x + outer.height(), outer.top());
+    painter.restore();
+}
+
+}  // namespace
+
+DimensionDrawing::DimensionDrawing(Context& context, const std::string& subject, QWidget* parent)
+    : QWidget(parent), context_(context), subject_(subject) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    for (std::size_t i = 0; i < fields_.size(); ++i) {
+        const bool margin = i < 4;
+        const std::string side = sides[i % 4];
+        auto kind = controls::lengthKind({"em", "rem", "px", "%", "vw"}, {}, margin ? -1000 : 0, 1000);
+        if (margin && side == "top" && subject_.empty()) kind.keywords = {"auto"};
+        Field& field = fields_[i];
+        field.editor = new controls::NumberEditor(kind, this);
+        const QString title = QString(margin ? "Margin " : "Padding ") + QString::fromStdString(side);
+        field.binding =
+            new Binding(context_, *field.editor, subject_, (margin ? "margin/" : "padding/") + side, title);
+    }
+}
+
+std::string DimensionDrawing::subject() const { return subject_.empty() ? context_.target.subject() : subject_; }
+
+bool DimensionDrawing::hasMargin() const {
+    const std::string about = subject();
+    return about != "card" && about != "row";
+}
+
+bool DimensionDrawing::hasPadding() const { return subject() != "picture"; }
+
+QSize DimensionDrawing::sizeHint() const {
+    const int strips = (hasMargin() ? 2 : 0) + (hasPadding() ? 2 : 0);
+    return {280, strips * stripHeight + contentHeight + 2};
+}
+
+void DimensionDrawing::refresh() {
+    for (std::size_t i = 0; i < fields_.size(); ++i) {
+        const bool has = i < 4 ? hasMargin() : hasPadding();
+        fields_[i].editor->setVisible(has);
+        if (has) fields_[i].binding->refresh();
+    }
+    updateGeometry();
+    setFixedHeight(sizeHint().height());
+    place();
+    update();
+}
+
+void DimensionDrawing::refreshPixels() { update(); }
+
+DimensionDrawing::Boxes DimensionDrawing::boxes() const {
+    Boxes boxes;
+    boxes.margin = rect().adjusted(0, 0, -1, -1);
+    const auto shrunk = [](const QRect& box, bool really) {
+        return really ? box.adjusted(stripWidth, stripHeight, -stripWidth, -stripHeight) : box;
+    };
+    boxes.border = shrunk(boxes.margin, hasMargin());
+    boxes.content = shrunk(boxes.border, hasPadding());
+    return boxes;
+}
+
+std::optional<double> DimensionDrawing::computed(int field) const {
+    const Binding& binding = *fields_[static_cast<std::size_t>(field)].binding;
+    return computedPixels(context_.viewing, binding.path(), binding.held().value);
+}
+
+void DimensionDrawing::place() {
+    const Boxes at = boxes();
+    for (std::size_t i = 0; i < fields_.size(); ++i) {
+        const QRect outer = i < 4 ? at.margin : at.border;
+        const QRect inner = i < 4 ? at.border : at.content;
+        QPoint centre = inner.center();
+        if (i % 4 == 0) centre.setY((outer.top() + inner.top()) / 2);
+        if (i % 4 == 1) centre.setX((outer.right() + inner.right()) / 2 + 1);
+        if (i % 4 == 2) centre.setY((outer.bottom() + inner.bottom()) / 2 + 1);
+        if (i % 4 == 3) centre.setX((outer.left() + inner.left()) / 2);
+        fields_[i].editor->setGeometry(centre.x() - fieldWidth / 2 + 1, centre.y() - fieldHeight / 2, fieldWidth,
+                                       fieldHeight);
+    }
+    QWidget* before = nullptr;
+    for (const Field& field : fields_) {
+        if (before) setTabOrder(before, field.editor);
+        before = field.editor;
+    }
+}
+
+void DimensionDrawing::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place();
+}
+
+void DimensionDrawing::drawDimension(QPainter& painter, const QRect& outer, const QRect& inner, int side,
+                                     int field) const {
+    const QRect box = fields_[static_cast<std::size_t>(field)].editor->geometry();
+    const auto px = computed(field);
+    const QString text = px ? figure(*px, 1) : QString();
+    constexpr int tick = 3;
+    if (side == 0 || side == 2) {
+        // Beside the field, from edge to edge.
+        const int x = box.right() + 10;
+        const int from = side == 0 ? outer.top() : inner.bottom();
+        const int to = side == 0 ? inner.top() : outer.bottom();
+        painter.drawLine(x, from, x, to);
+        painter.drawLine(x - tick, from + tick, x + tick, from - tick);
+        painter.drawLine(x - tick, to + tick, x + tick, to - tick);
+        painter.drawText(QRect(x + 6, from, 60, to - from), Qt::AlignLeft | Qt::AlignVCenter, text);
+    } else {
+        // Below the field.
+        const int y = box.bottom() + 7;
+        const int from = side == 3 ? outer.left() : inner.right();
+        const int to = side == 3 ? inner.left() : outer.right();
+        painter.drawLine(from, y, to, y);
+        painter.drawLine(from - tick, y + tick, from + tick, y - tick);
+        painter.drawLine(to - tick, y + tick, to + tick, y - tick);
+        painter.drawText(QRect(from, y + 2, to - from, 16), Qt::AlignCenter, text);
+    }
+}
+
+void DimensionDrawing::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const Boxes at = boxes();
+    const QColor ink = palette().color(QPalette::WindowText);
+    QColor faint = ink;
+    faint.setAlphaF(0.28F);
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * 0.85);
+    if (hasPadding()) {
+        painter.setPen(QPen(faint, 1));
+        hatch(painter, at.border, at.content);
+        painter.setPen(QPen(faint, 1));
+        painter.drawRect(at.content);
+    }
+    painter.fillRect(at.content.adjusted(1, 1, 0, 0), palette().color(QPalette::Base));
+    painter.setPen(QPen(ink, 1));
+    painter.drawRect(at.border);
+    if (hasMargin()) {
+        painter.setPen(QPen(faint, 1, Qt::DashLine));
+        painter.drawRect(at.margin);
+    }
+    painter.setPen(ink);
+    painter.drawText(at.content, Qt::AlignCenter,
+                     painter.fontMetrics().elidedText(roleTitle(subject()), Qt::ElideRight, at.content.width() - 4));
+    painter.setFont(small);
+    painter.setRenderHint(QPainter::Antialiasing);
+    for (int i = 0; i < 8; ++i) {
+        if (i < 4 ? !hasMargin() : !hasPadding()) continue;
+        painter.setPen(QPen(ink, 1));
+        drawDimension(painter, i < 4 ? at.margin : at.border, i < 4 ? at.border : at.content, i % 4, i);
+    }
+}
+
+}  // namespace tenter::desktop::panels

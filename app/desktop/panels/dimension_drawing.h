@@ -1,0 +1,51 @@
+// Margin and padding as a draughtsman draws them: dimension lines in the text's colour, padding hatched,
+// margin open, a number field on every side.
+#pragma once
+
+#include <array>
+
+#include "controls/number_editors.h"
+#include "panels/binding.h"
+
+namespace tenter::desktop::panels {
+
+class DimensionDrawing : public QWidget {
+    Q_OBJECT
+
+public:
+    /// `subject` as for Binding. With an empty one, margin is left out for cards and padding for pictures.
+    DimensionDrawing(Context& context, const std::string& subject, QWidget* parent = nullptr);
+    void refresh();
+    void refreshPixels();
+    [[nodiscard]] QSize sizeHint() const override;
+    /// A field to send the keyboard to.
+    [[nodiscard]] QWidget* marginField() const { return fields_[0].editor; }
+    [[nodiscard]] QWidget* paddingField() const { return fields_[4].editor; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    struct Field {
+        controls::NumberEditor* editor = nullptr;
+        Binding* binding = nullptr;
+    };
+    struct Boxes {
+        QRect margin, border, content;
+    };
+    [[nodiscard]] std::string subject() const;
+    [[nodiscard]] bool hasMargin() const;
+    [[nodiscard]] bool hasPadding() const;
+    [[nodiscard]] Boxes boxes() const;
+    /// CSS px of a field's length at this width.
+    [[nodiscard]] std::optional<double> computed(int field) const;
+    void place();
+    void drawDimension(QPainter& painter, const QRect& outer, const QRect& inner, int side, int field) const;
+
+    Context& context_;
+    std::string subject_;
+    std::array<Field, 8> fields_;  // margin top, right, bottom, left; padding the same
+};
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,43 @@
+// A small preview of a picture on which the focal point is set.
+#pragma once
+
+#include <QImage>
+#include <QString>
+#include <QWidget>
+
+namespace tenter::desktop::panels {
+
+/// Click, drag or arrow keys move the point; what the slot cuts off is veiled.
+class FocusPicker : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FocusPicker(QWidget* parent = nullptr);
+    /// `ratio`: the slot's width to height. The file is read again only if it is another one.
+    void preview(const QString& file, double x, double y, double ratio);
+    [[nodiscard]] double focusX() const { return x_; }
+    [[nodiscard]] double focusY() const { return y_; }
+    [[nodiscard]] QSize sizeHint() const override { return {240, 168}; }
+
+signals:
+    void moved();
+    void released();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    [[nodiscard]] QRectF frame() const;
+    void moveTo(const QPointF& position);
+    void put(double x, double y);
+
+    QString file_;
+    QImage image_;
+    double x_ = 0.5, y_ = 0.5, ratio_ = 1;
+};
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,67 @@
+#include "panels/panel.h"
+
+#include <utility>
+
+namespace tenter::desktop::panels {
+
+Panel::Panel(Context& context, QWidget* parent)
+    : QWidget(parent), context_(context), panelBox_(new QVBoxLayout(this)), box_(panelBox_) {
+    panelBox_->setContentsMargins(12, 8, 12, 16);
+    panelBox_->setSpacing(16);
+}
+
+QWidget* Panel::section(const QString& title) {
+    sectionTitle_ = title;
+    auto* widget = new QWidget(this);
+    box_ = new QVBoxLayout(widget);
+    box_->setContentsMargins(0, 0, 0, 0);
+    box_->setSpacing(4);
+    if (!title.isEmpty()) {
+        auto* label = new QLabel(title, widget);
+        QFont font = label->font();
+        font.setWeight(QFont::DemiBold);
+        label->setFont(font);
+        label->setContentsMargins(12, 0, 0, 0);
+        label->setFixedHeight(24);
+        box_->addWidget(label);
+    }
+    panelBox_->addWidget(widget);
+    return widget;
+}
+
+SettingRow* Panel::setting(const QString& title, controls::Editor* editor, const std::string& subject,
+                           const std::string& setting) {
+    auto* row = new SettingRow(context_, title, editor, subject, setting, this);
+    box_->addWidget(row);
+    settings_.push_back(row);
+    addFindable(title, editor, subject);
+    return row;
+}
+
+ProjectRow* Panel::property(const QString& title, const QString& name, controls::Editor* editor,
+                            ProjectRow::Get get, ProjectRow::Set set) {
+    auto* row = new ProjectRow(context_, title, name, editor, std::move(get), std::move(set), this);
+    box_->addWidget(row);
+    properties_.push_back(row);
+    addFindable(title, editor);
+    return row;
+}
+
+void Panel::addWidget(QWidget* widget) { box_->addWidget(widget); }
+
+void Panel::addFindable(const QString& words, QWidget* field, const std::string& subject) {
+    findables_.push_back({sectionTitle_.isEmpty() ? words : words + ", " + sectionTitle_.toLower(), field, subject});
+}
+
+void Panel::close() { panelBox_->addStretch(1); }
+
+void Panel::refresh() {
+    for (SettingRow* row : settings_) row->refresh();
+    for (ProjectRow* row : properties_) row->refresh();
+}
+
+void Panel::refreshPixels() {
+    for (SettingRow* row : settings_) row->refreshPixels();
+}
+
+}  // namespace tenter::desktop::panels

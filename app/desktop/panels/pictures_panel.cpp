@@ -1,0 +1,210 @@
+#include "panels/pictures_panel.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QRegularExpression>
+#include <algorithm>
+#include <variant>
+
+#include "controls/number_editors.h"
+#include "document/place_picture.h"
+#include "document/wording.h"
+
+namespace tenter::desktop::panels {
+
+using controls::TextEditor;
+using project::Json;
+
+namespace {
+
+/// The ratio that all pictures have unless their own says otherwise, as words: `3/2` or `own`.
+class RatioEditor : public TextEditor {
+public:
+    RatioEditor() : TextEditor(wrong) { setPlaceholder("3/2 or own"); }
+    [[nodiscard]] Json value() const override { return readRatio(text()); }
+
+private:
+    static QString wrong(const QString& text) {
+        return readRatio(text).is_null() ? QString("a ratio is width/height, such as 3/2, or own") : QString();
+    }
+    [[nodiscard]] QString text() const {
+        return QString::fromStdString(TextEditor::value().get<std::string>());
+    }
+};
+
+}  // namespace
+
+Json readRatio(const QString& typed) {
+    const QString text = typed.trimmed().toLower();
+    if (text == "own") return "own";
+    static const QRegularExpression shape("^(\\d+(?:\\.\\d+)?)\\s*(?:[/:]\\s*(\\d+(?:\\.\\d+)?))?$");
+    const auto match = shape.match(text);
+    if (!match.hasMatch()) return {};
+    const double width = match.captured(1).toDouble();
+    const double height = match.captured(2).isEmpty() ? 1 : match.captured(2).toDouble();
+    if (width <= 0 || height <= 0 || width > 100000 || height > 100000) return {};
+    return (match.captured(1) + '/' + (match.captured(2).isEmpty() ? "1" : match.captured(2))).toStdString();
+}
+
+PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
+    : Panel(context, parent),
+      bar_(new CardBar(context, false)),
+      focus_(new FocusPicker),
+      file_(new QLabel),
+      slot_(new QLabel),
+      choose_(new QPushButton("Choose a file…")),
+      alt_(new TextEditor),
+      ratio_(nullptr),
+      own_(nullptr) {
+    section({});
+    addWidget(bar_);
+    auto* holder = own_ = new QWidget;
+    auto* box = new QVBoxLayout(holder);
+    box->setContentsMargins(12, 0, 24, 0);
+    box->setSpacing(8);
+    box->addWidget(focus_);
+    for (QLabel* label : {file_, slot_}) {
+        label->setWordWrap(true);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    }
+    slot_->setForegroundRole(QPalette::PlaceholderText);
+    box->addWidget(file_);
+    box->addWidget(slot_);
+    box->addWidget(choose_, 0, Qt::AlignLeft);
+    auto* altLabel = new QLabel("Text for who cannot see it");
+    altLabel->setBuddy(alt_);
+    altLabel->setForegroundRole(QPalette::PlaceholderText);
+    alt_->setName("Alternative text");
+    alt_->setPlaceholder("empty: it only decorates");
+    box->addWidget(altLabel);
+    box->addWidget(alt_);
+    addWidget(holder);
+    addFindable("Picture file", choose_);
+    addFindable("Alternative text", alt_);
+    addFindable("Focal point", focus_);
+
+    section("All pictures");
+    ratio_ = new RatioEditor;
+    setting("Ratio", ratio_, "picture", "ratio");
+    setting("Corners", new controls::NumberEditor(controls::lengthKind({"px", "rem", "em"})), "picture", "radius");
+    close();
+
+    connect(choose_, &QPushButton::clicked, this, &PicturesPanel::chooseFile);
+    const auto putAlt = [this] {
+        editPicture("Alternative text", [this](project::PicturePart& p) { p.alt = alt_->value().get<std::string>(); },
+                    "alt");
+    };
+    connect(alt_, &controls::Editor::edited, this, putAlt);
+    connect(alt_, &controls::Editor::takenBack, this, putAlt);
+    connect(alt_, &controls::Editor::finished, this, [this] { document().endGesture(); });
+    connect(focus_, &FocusPicker::moved, this, [this] {
+        editPicture(
+            "Focal point",
+            [this](project::PicturePart& p) {
+                p.focusX = focus_->focusX();
+                p.focusY = focus_->focusY();
+            },
+            "focus");
+    });
+    connect(focus_, &FocusPicker::released, this, [this] { document().endGesture(); });
+}
+
+int PicturesPanel::partIndex() const {
+    const int card = CardBar::cardOf(viewing());
+    if (card < 0) return -1;
+    const auto& parts = viewing().shown().cards[static_cast<std::size_t>(card)].parts;
+    const int selected = viewing().selection().part;
+    const auto isPicture = [&](const project::Part& p) { return std::holds_alternative<project::PicturePart>(p); };
+    if (selected >= 0 && selected < static_cast<int>(parts.size()) &&
+        isPicture(parts[static_cast<std::size_t>(selected)]))
+        return selected;
+    const auto at = std::find_if(parts.begin(), parts.end(), isPicture);
+    return at == parts.end() ? -1 : static_cast<int>(at - parts.begin());
+}
+
+const project::PicturePart* PicturesPanel::picture() const {
+    const int part = partIndex();
+    if (part < 0) return nullptr;
+    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
+    return std::get_if<project::PicturePart>(&viewing().shown().cards[card].parts[static_cast<std::size_t>(part)]);
+}
+
+void PicturesPanel::editPicture(const QString& name, const std::function<void(project::PicturePart&)>& change,
+                                const QString& gesture) {
+    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
+    const auto part = static_cast<std::size_t>(partIndex());
+    if (!picture()) return;
+    document().edit(
+        name,
+        [&](project::Project& project) { change(std::get<project::PicturePart>(project.cards[card].parts[part])); },
+        gesture.isEmpty() ? gesture : QString("picture/%1/%2/%3").arg(gesture).arg(card).arg(part));
+}
+
+void PicturesPanel::chooseFile() {
+    const int card = CardBar::cardOf(viewing());
+    if (card < 0) return;
+    const QString file =
+        QFileDialog::getOpenFileName(this, "A picture for this card", QString::fromStdString(document().folder().string()),
+                                     "Pictures (*.png *.jpg *.jpeg *.webp *.avif)");
+    if (file.isEmpty()) return;
+    if (const QString wrong = placePicture(document(), static_cast<std::size_t>(card), file); !wrong.isEmpty())
+        context().say(wrong);
+}
+
+void PicturesPanel::refresh() {
+    Panel::refresh();
+    bar_->refresh();
+    const project::PicturePart* shown = picture();
+    choose_->setEnabled(CardBar::cardOf(viewing()) >= 0);
+    alt_->setEnabled(shown);
+    focus_->setEnabled(shown);
+    alt_->setValue(shown ? Json(shown->alt) : Json());
+    showSlot();
+}
+
+double PicturesPanel::slotRatio() const {
+    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
+    const auto part = static_cast<std::size_t>(partIndex());
+    const layout::Layout& layout = viewing().layout();
+    if (card < layout.cards.size())
+        for (std::uint32_t i = 0; i < layout.cards[card].partCount; ++i) {
+            const layout::LaidPart& laid = layout.parts[layout.cards[card].firstPart + i];
+            if (laid.index == part && laid.box.height > 0) return laid.box.width / laid.box.height;
+        }
+    return 1;
+}
+
+void PicturesPanel::refreshPixels() {
+    Panel::refreshPixels();
+    showSlot();
+}
+
+void PicturesPanel::showSlot() {
+    const project::PicturePart* shown = picture();
+    if (!shown) {
+        focus_->preview({}, 0.5, 0.5, 1);
+        file_->setText(CardBar::cardOf(viewing()) < 0 ? "There is no card." : "This card has no picture.");
+        slot_->clear();
+        return;
+    }
+    const auto path = document().folder() / shown->file;
+    focus_->preview(QString::fromStdString(path.string()), shown->focusX, shown->focusY, slotRatio());
+    file_->setText(QString::fromStdString(shown->file) + "\n" + figure(shown->width) + " × " + figure(shown->height) +
+                   " pixels");
+    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
+    const layout::Layout& layout = viewing().layout();
+    slot_->clear();
+    if (card >= layout.cards.size()) return;
+    for (std::uint32_t i = 0; i < layout.cards[card].partCount; ++i) {
+        const layout::LaidPart& laid = layout.parts[layout.cards[card].firstPart + i];
+        if (laid.index != static_cast<std::size_t>(partIndex())) continue;
+        const double across = laid.box.width;
+        // Under cover cropping the slot's height may ask for more of the file than its width does.
+        const double needed = std::max(across, laid.box.height * shown->width / std::max(1.0, shown->height));
+        QString text = "Its slot here: " + figure(across, 1) + " × " + pixels(laid.box.height, 1);
+        if (needed > 0) text += "\nPixels for each px: " + figure(shown->width / needed, 2);
+        slot_->setText(text);
+    }
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,44 @@
+// The Pictures panel: the selected card's picture and how its slot is filled.
+#pragma once
+
+#include <QPushButton>
+
+#include "controls/text_editor.h"
+#include "panels/card_bar.h"
+#include "panels/focus_picker.h"
+#include "panels/panel.h"
+
+namespace tenter::desktop::panels {
+
+class PicturesPanel : public Panel {
+    Q_OBJECT
+
+public:
+    explicit PicturesPanel(Context& context, QWidget* parent = nullptr);
+    void refresh() override;
+    void refreshPixels() override;
+
+private:
+    /// The picture part of the card that is shown, or null.
+    [[nodiscard]] const project::PicturePart* picture() const;
+    [[nodiscard]] int partIndex() const;
+    void editPicture(const QString& name, const std::function<void(project::PicturePart&)>& change,
+                     const QString& gesture = {});
+    void chooseFile();
+    void showSlot();
+    [[nodiscard]] double slotRatio() const;
+
+    CardBar* bar_;
+    FocusPicker* focus_;
+    QLabel* file_;
+    QLabel* slot_;
+    QPushButton* choose_;
+    controls::TextEditor* alt_;
+    controls::TextEditor* ratio_;
+    QWidget* own_;
+};
+
+/// Reads `3/2`, `1.5` or `own` as a ratio in a project file's words; null if it is none.
+project::Json readRatio(const QString& text);
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,133 @@
+#include "panels/ramp_editor.h"
+
+#include <QGridLayout>
+#include <cmath>
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+using controls::Json;
+
+/// What a new ramp gains from end to end; to be changed at once, but seen.
+constexpr double firstGrowth = 1.2;
+
+Json point(double width, double size) { return Json::array({width, size}); }
+
+}  // namespace
+
+RampEditor::RampEditor(QWidget* parent)
+    : Editor(parent),
+      kind_(new controls::Segments(this)),
+      lower_(new QWidget(this)),
+      from_(new QLabel(this)),
+      to_(new QLabel("to", lower_)) {
+    kind_->setFilling(true);
+    kind_->setTexts({"Flat", "Grows with the width"});
+    for (int i = 0; i < 4; ++i) {
+        const bool width = i % 2 == 0;
+        auto kind = width ? controls::numberKind(0, 10000, 10, 2, "px") : controls::numberKind(1, 400, 0.5, 3, "px");
+        kind.usual = width ? 100 : 6;
+        fields_[i] = new controls::NumberEditor(kind, i < 2 ? static_cast<QWidget*>(this) : lower_);
+        fields_[i]->field().setAlwaysFilled(width);
+        connect(fields_[i], &Editor::edited, this, &Editor::edited);
+        connect(fields_[i], &Editor::finished, this, &Editor::finished);
+        connect(fields_[i], &Editor::takenBack, this, &Editor::takenBack);
+        connect(fields_[i], &Editor::cleared, this, &Editor::cleared);
+        connect(fields_[i], &Editor::refused, this, &Editor::refused);
+    }
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(8);
+    grid->setVerticalSpacing(4);
+    grid->addWidget(kind_, 0, 0, 1, 3);
+    grid->addWidget(fields_[1], 1, 0);
+    grid->addWidget(from_, 1, 1);
+    grid->addWidget(fields_[0], 1, 2);
+    grid->addWidget(lower_, 2, 0, 1, 3);
+    auto* below = new QGridLayout(lower_);
+    below->setContentsMargins(0, 0, 0, 0);
+    below->setHorizontalSpacing(8);
+    below->addWidget(fields_[3], 0, 0);
+    below->addWidget(to_, 0, 1);
+    below->addWidget(fields_[2], 0, 2);
+    for (QGridLayout* each : {grid, below}) {
+        each->setColumnStretch(0, 1);
+        each->setColumnStretch(2, 1);
+    }
+    for (QLabel* label : {from_, to_}) {
+        label->setFixedWidth(88);
+        label->setAlignment(Qt::AlignCenter);
+        label->setForegroundRole(QPalette::PlaceholderText);
+    }
+    setFocusProxy(&fields_[1]->field());
+    setWidthsOf("the page");
+    connect(kind_, &controls::Segments::chosen, this, &RampEditor::choose);
+    showKind(false);
+}
+
+double RampEditor::number(int field) const { return fields_[field]->field().amount().value; }
+
+void RampEditor::setValue(const Json& value) {
+    const bool fluid = value.is_array() && value.size() == 2;
+    if (fluid) {
+        for (int i = 0; i < 4; ++i)
+            fields_[i]->setValue(value[static_cast<std::size_t>(i / 2)][static_cast<std::size_t>(i % 2)]);
+    } else {
+        fields_[1]->setValue(value);
+    }
+    showKind(fluid);
+}
+
+Json RampEditor::value() const {
+    if (!fluid_) return number(1);
+    return Json::array({point(number(0), number(1)), point(number(2), number(3))});
+}
+
+void RampEditor::setName(const QString& name) {
+    fields_[0]->setName(name + ": the smaller width");
+    fields_[1]->setName(fluid_ ? name + " at the smaller width" : name);
+    fields_[2]->setName(name + ": the larger width");
+    fields_[3]->setName(name + " at the larger width");
+    kind_->setAccessibleName(name + ": flat or growing");
+}
+
+void RampEditor::setMarked(bool marked) {
+    fields_[1]->setMarked(marked);
+    fields_[3]->setMarked(marked);
+}
+
+void RampEditor::setEnds(double from, double to) {
+    leastWidth_ = from;
+    mostWidth_ = to;
+}
+
+void RampEditor::setWidthsOf(const QString& what) {
+    from_->setText("at a width of");
+    to_->setText("at a width of");
+    for (QLabel* label : {from_, to_}) label->setToolTip("The width of " + what);
+}
+
+void RampEditor::choose(int kind) {
+    const bool fluid = kind == 1;
+    if (fluid == fluid_) return;
+    if (fluid) {
+        const double size = number(1);
+        fields_[0]->setValue(leastWidth_);
+        fields_[2]->setValue(mostWidth_);
+        fields_[3]->setValue(std::round(size * firstGrowth * 2) / 2);
+    }
+    showKind(fluid);
+    emit edited();
+    emit finished();
+}
+
+void RampEditor::showKind(bool fluid) {
+    fluid_ = fluid;
+    kind_->setCurrent(fluid ? 1 : 0);
+    lower_->setVisible(fluid);
+    from_->setVisible(fluid);
+    fields_[0]->setVisible(fluid);
+}
+
+}  // namespace tenter::desktop::panels

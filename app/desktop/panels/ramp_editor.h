@@ -1,0 +1,38 @@
+// An editor for a font size: flat, or a ramp between two widths.
+#pragma once
+
+#include <QLabel>
+
+#include "controls/number_editors.h"
+#include "controls/segments.h"
+
+namespace tenter::desktop::panels {
+
+class RampEditor : public controls::Editor {
+    Q_OBJECT
+
+public:
+    explicit RampEditor(QWidget* parent = nullptr);
+    void setValue(const project::Json& value) override;
+    [[nodiscard]] project::Json value() const override;
+    void setName(const QString& name) override;
+    void setMarked(bool marked) override;
+    /// Widths a new ramp starts and ends at, CSS px.
+    void setEnds(double from, double to);
+    /// What the widths are of: the page, or the card's text.
+    void setWidthsOf(const QString& what);
+
+private:
+    void choose(int kind);
+    void showKind(bool fluid);
+    [[nodiscard]] double number(int field) const;
+
+    controls::Segments* kind_;
+    QWidget* lower_;
+    QLabel *from_, *to_;
+    controls::NumberEditor* fields_[4];  // width, size; width, size
+    bool fluid_ = false;
+    double leastWidth_ = 320, mostWidth_ = 1920;
+};
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,31 @@
+// The Row panel: the row, its bands and variants, the card's make, the page it sits in, the project.
+#pragma once
+
+#include "panels/bands_table.h"
+#include "panels/dimension_drawing.h"
+#include "panels/panel.h"
+#include "panels/variants_section.h"
+
+namespace tenter::desktop::panels {
+
+class RowPanel : public Panel {
+    Q_OBJECT
+
+public:
+    explicit RowPanel(Context& context, QWidget* parent = nullptr);
+    void refresh() override;
+    void refreshPixels() override;
+
+private:
+    void buildRow();
+    void buildCard();
+    void buildVariant();
+    void buildPage();
+    void buildProject();
+
+    BandsTable* bands_ = nullptr;
+    DimensionDrawing* padding_ = nullptr;
+    VariantButtons* variants_ = nullptr;
+};
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,195 @@
+#include "panels/side_panel.h"
+
+#include <QHBoxLayout>
+#include <QScrollBar>
+#include <algorithm>
+
+#include "document/wording.h"
+#include "panels/colour_panel.h"
+#include "panels/pictures_panel.h"
+#include "panels/row_panel.h"
+#include "panels/spacing_panel.h"
+#include "panels/tabs.h"
+#include "panels/text_panel.h"
+#include "panels/words_panel.h"
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+constexpr int footHeight = 56;
+
+QLabel* quietLabel(QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    label->setWordWrap(true);
+    return label;
+}
+
+}  // namespace
+
+SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
+    : QWidget(parent),
+      viewing_(viewing),
+      target_(viewing),
+      context_{viewing, target_, [this](const QString& text) { foot_->setText(text); }},
+      tabs_(new Tabs(this)),
+      header_(new QWidget(this)),
+      subject_(new controls::CalmCombo(header_)),
+      scope_(new controls::Segments(header_)),
+      scopeSays_(quietLabel(header_)),
+      stack_(new QStackedWidget(this)),
+      foot_(quietLabel(this)) {
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(0);
+    box->addWidget(tabs_);
+    box->addWidget(header_);
+    box->addWidget(stack_, 1);
+    box->addWidget(foot_);
+    foot_->setFixedHeight(footHeight);
+    foot_->setContentsMargins(24, 4, 12, 4);
+    foot_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+
+    auto* head = new QVBoxLayout(header_);
+    head->setContentsMargins(24, 12, 12, 4);
+    head->setSpacing(8);
+    subject_->setAccessibleName("What the settings are of");
+    scope_->setFilling(true);
+    scope_->setAccessibleName("Where an edit goes");
+    head->addWidget(subject_);
+    head->addWidget(scope_);
+    head->addWidget(scopeSays_);
+
+    addPanel("Row", new RowPanel(context_));
+    addPanel("Text", new TextPanel(context_));
+    addPanel("Spacing", new SpacingPanel(context_));
+    addPanel("Colour", new ColourPanel(context_));
+    addPanel("Words", new WordsPanel(context_));
+    addPanel("Pictures", new PicturesPanel(context_));
+
+    soon_.setSingleShot(true);
+    soon_.setInterval(0);
+    connect(&soon_, &QTimer::timeout, this, &SidePanel::refreshNow);
+    connect(tabs_, &QTabBar::currentChanged, this, [this](int index) {
+        stack_->setCurrentIndex(index);
+        foot_->clear();
+        refreshNow();
+    });
+    connect(subject_, &QComboBox::activated, this,
+            [this](int index) { target_.set(subjects_[static_cast<std::size_t>(index)]); });
+    connect(scope_, &controls::Segments::chosen, this,
+            [this](int index) { viewing_.setScope(static_cast<Viewing::Scope>(index)); });
+    connect(&target_, &Target::changed, this, &SidePanel::refreshSoon);
+    connect(&viewing_, &Viewing::rowChanged, this, &SidePanel::refreshSoon);
+    connect(&viewing_, &Viewing::selectionChanged, this, &SidePanel::refreshSoon);
+    connect(&viewing_, &Viewing::widthChanged, this, &SidePanel::onWidth);
+    tabs_->setCurrentIndex(1);
+}
+
+void SidePanel::addPanel(const QString& title, Panel* panel) {
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(panel);
+    stack_->addWidget(scroll);
+    panels_.push_back(panel);
+    tabs_->addTab(title);
+}
+
+Panel* SidePanel::current() const { return panels_[static_cast<std::size_t>(tabs_->currentIndex())]; }
+
+void SidePanel::fillSubjects() {
+    std::vector<std::string> subjects;
+    if (current()->takesRoles()) subjects = project::roles(viewing_.shown());
+    for (const std::string& subject : current()->subjects()) subjects.push_back(subject);
+    subject_->setVisible(!subjects.empty());
+    if (subjects.empty()) return;
+    if (subjects != subjects_ || subject_->count() != static_cast<int>(subjects.size())) {
+        subjects_ = subjects;
+        subject_->clear();
+        for (const std::string& subject : subjects_) subject_->addItem(roleTitle(subject));
+    }
+    const auto at = std::find(subjects_.begin(), subjects_.end(), target_.subject());
+    // The Text panel has nothing to say about a card or a picture: it keeps to the last role.
+    if (at == subjects_.end()) {
+        const auto role = std::find(subjects_.begin(), subjects_.end(), viewing_.role());
+        const bool found = role != subjects_.end();
+        target_.set(found ? *role : subjects_.front());
+        subject_->setCurrentIndex(found ? static_cast<int>(role - subjects_.begin()) : 0);
+        return;
+    }
+    subject_->setCurrentIndex(static_cast<int>(at - subjects_.begin()));
+}
+
+void SidePanel::fillScopes() {
+    scope_->setVisible(current()->takesScope());
+    scopeSays_->setVisible(current()->takesScope());
+    if (!current()->takesScope()) return;
+    using Scope = Viewing::Scope;
+    const project::Variant& variant = viewing_.shown().variants[viewing_.variant()];
+    const std::size_t band = viewing_.band();
+    const int columns = viewing_.row().settings(band).row.columns.value_or(1);
+    scope_->setTexts({"All variants", "This variant", "This band"},
+                     {"Edits go to " + scopeTitle(viewing_, Scope::AllVariants),
+                      "Edits go to " + scopeTitle(viewing_, Scope::ThisVariant),
+                      "Edits go to " + scopeTitle(viewing_, Scope::ThisBand)});
+    scope_->setCurrent(static_cast<int>(viewing_.scope()));
+    QString says = "Edits go to all variants, at all widths.";
+    if (viewing_.scope() == Scope::ThisVariant) says = "Edits go to " + variantTitle(variant) + ", at all widths.";
+    if (viewing_.scope() == Scope::ThisBand)
+        says = "Edits go to " + variantTitle(variant) + ", " + bandWidths(variant, band) + " (" +
+               columnsTitle(columns) + ").";
+    scopeSays_->setText(says);
+}
+
+void SidePanel::showHeader() {
+    fillSubjects();
+    fillScopes();
+    header_->setVisible(current()->takesScope() || current()->takesRoles());
+}
+
+void SidePanel::refreshSoon() {
+    if (!soon_.isActive()) soon_.start();
+}
+
+void SidePanel::refreshNow() {
+    soon_.stop();
+    band_ = viewing_.band();
+    showHeader();
+    current()->refresh();
+}
+
+void SidePanel::onWidth() {
+    if (viewing_.band() != band_)
+        refreshSoon();
+    else
+        current()->refreshPixels();
+}
+
+std::vector<SidePanel::Place> SidePanel::places() const {
+    std::vector<Place> places;
+    for (int panel = 0; panel < static_cast<int>(panels_.size()); ++panel) {
+        const auto& findables = panels_[static_cast<std::size_t>(panel)]->findables();
+        for (std::size_t i = 0; i < findables.size(); ++i)
+            places.push_back({findables[i].words + "  ·  " + tabs_->tabText(panel), panel, i});
+    }
+    return places;
+}
+
+void SidePanel::go(const Place& place) {
+    tabs_->setCurrentIndex(place.panel);
+    const Findable& findable = current()->findables()[place.findable];
+    if (!findable.subject.empty() && current()->takesRoles())
+        target_.set(findable.subject);
+    else if (findable.subject.empty() && current()->takesRoles() && !target_.isText() && place.panel == 3)
+        target_.set(viewing_.role());
+    refreshNow();
+    auto* scroll = static_cast<QScrollArea*>(stack_->currentWidget());
+    scroll->ensureWidgetVisible(findable.field, 0, 80);
+    findable.field->setFocus(Qt::ShortcutFocusReason);
+}
+
+}  // namespace tenter::desktop::panels

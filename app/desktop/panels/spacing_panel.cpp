@@ -1,0 +1,46 @@
+#include "panels/spacing_panel.h"
+
+#include "controls/choice_editors.h"
+#include "document/wording.h"
+#include "panels/computed.h"
+
+namespace tenter::desktop::panels {
+
+SpacingPanel::SpacingPanel(Context& context, QWidget* parent)
+    : Panel(context, parent), drawing_(new DimensionDrawing(context, {})), note_(new QLabel) {
+    section({});
+    addWidget(drawing_);
+    addFindable("Margin", drawing_->marginField());
+    addFindable("Padding", drawing_->paddingField());
+    note_->setWordWrap(true);
+    note_->setForegroundRole(QPalette::PlaceholderText);
+    addWidget(note_);
+    box_ = section("Box");
+    setting("Stands at",
+            new controls::ListEditor({{"stretch", "Full width"}, {"start", "Start"}, {"center", "Centre"}, {"end", "End"}}),
+            {}, "place");
+    close();
+}
+
+void SpacingPanel::refresh() {
+    box_->setVisible(context().target.isText());
+    drawing_->refresh();
+    if (context().target.isText()) Panel::refresh();
+    refreshPixels();
+}
+
+void SpacingPanel::refreshPixels() {
+    drawing_->refreshPixels();
+    const std::string& subject = context().target.subject();
+    if (context().target.isText()) {
+        const auto size = fontSizeHere(viewing(), subject);
+        note_->setText(size ? "At this width 1 em is " + pixels(*size, 2) +
+                                  ". Margin is open, padding hatched; small figures are px."
+                            : "Nothing uses this role.");
+    } else {
+        note_->setText("At this width 1 em is the root's " + pixels(viewing().shown().page.rem(), 2) +
+                       ". Small figures are px.");
+    }
+}
+
+}  // namespace tenter::desktop::panels

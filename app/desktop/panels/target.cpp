@@ -1,0 +1,43 @@
+#include "panels/target.h"
+
+#include <variant>
+
+namespace tenter::desktop::panels {
+
+Target::Target(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
+    connect(&viewing_, &Viewing::selectionChanged, this, &Target::follow);
+}
+
+bool Target::isText() const { return subject_ != "card" && subject_ != "picture" && subject_ != "row"; }
+
+void Target::set(const std::string& subject) {
+    if (subject == subject_) return;
+    subject_ = subject;
+    if (isText()) viewing_.selectRole(subject);
+    emit changed();
+}
+
+void Target::follow() {
+    const Viewing::Selection selection = viewing_.selection();
+    const bool another = selection != followed_ || viewing_.role() != followedRole_;
+    followed_ = selection;
+    followedRole_ = viewing_.role();
+    if (!another) return;
+    std::string subject = viewing_.role();
+    if (selection.card >= 0) {
+        const auto& parts = viewing_.document().project().cards[static_cast<std::size_t>(selection.card)].parts;
+        if (selection.part < 0)
+            subject = "card";
+        else if (std::holds_alternative<project::PicturePart>(parts[static_cast<std::size_t>(selection.part)]))
+            subject = "picture";
+    }
+    if (subject == subject_) return;
+    subject_ = subject;
+    emit changed();
+}
+
+std::string pathOf(const std::string& subject) {
+    return subject == "card" || subject == "picture" || subject == "row" ? subject : "text/" + subject;
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,93 @@
+#include "panels/text_panel.h"
+
+#include <algorithm>
+
+#include "controls/choice_editors.h"
+#include "controls/number_editors.h"
+#include "document/handover.h"
+#include "document/wording.h"
+#include "panels/computed.h"
+
+namespace tenter::desktop::panels {
+
+using controls::lengthKind;
+using controls::ListEditor;
+using controls::NumberEditor;
+using controls::numberKind;
+using controls::SegmentEditor;
+
+TextPanel::TextPanel(Context& context, QWidget* parent)
+    : Panel(context, parent),
+      family_(new controls::FamilyEditor([this] { return document().store().fonts().families(); })),
+      size_(new RampEditor),
+      clamp_(new QLabel) {
+    section("Type");
+    setting("Family", family_, {}, "family")->setTall();
+    auto weight = numberKind(1, 1000, 100, 0);
+    weight.usual = 100;
+    setting("Weight", new NumberEditor(weight), {}, "weight");
+    setting("Slant", new SegmentEditor({{"normal", "Upright"}, {"italic", "Italic"}}), {}, "slant");
+    setting("Case", new ListEditor({{"none", "As written"}, {"uppercase", "Capitals"}, {"capitalize", "Capital first"}}),
+            {}, "case");
+
+    section("Size");
+    setting("Font size", size_, {}, "size")->setTall();
+    clamp_->setWordWrap(true);
+    clamp_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    clamp_->setContentsMargins(12, 0, 0, 4);
+    clamp_->setForegroundRole(QPalette::PlaceholderText);
+    clamp_->setAccessibleName("The size as the stylesheet says it");
+    addWidget(clamp_);
+    setting("Follows", new SegmentEditor({{"viewport", "Page"}, {"card", "Card"}}), {}, "follow");
+
+    section("Lines");
+    setting("Line height", new NumberEditor(controls::lineHeightKind()), {}, "lineHeight");
+    setting("Letter spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {}, "letterSpacing");
+    setting("Word spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {}, "wordSpacing");
+    setting("Align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {}, "align");
+    setting("Wrap", new SegmentEditor({{"wrap", "Greedy"}, {"balance", "Balanced"}}), {}, "wrap");
+    setting("Long words",
+            new ListEditor({{"normal", "Stick out"}, {"break-word", "Cut"}, {"anywhere", "Cut anywhere"}}), {},
+            "overflowWrap");
+    setting("Hyphens", new SegmentEditor({{"none", "None"}, {"manual", "Soft ones"}}), {}, "hyphens");
+    setting("Keep lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines");
+    close();
+}
+
+void TextPanel::refresh() {
+    Panel::refresh();
+    const project::Project& project = viewing().shown();
+    const project::Variant& variant = project.variants[viewing().variant()];
+    const std::string role = viewing().role();
+    const Held follow = held(viewing(), "text/" + role + "/follow");
+    const bool card = follow.value == "card";
+    size_->setWidthsOf(card ? "the card's text" : "the page");
+    double from = project.leastWidth;
+    double to = project.mostWidth;
+    if (viewing().scope() == Viewing::Scope::ThisBand) {
+        const std::size_t band = viewing().band();
+        if (band > 0) from = std::max(from, variant.bands[band - 1].upTo.value_or(from));
+        to = std::min(to, variant.bands[band].upTo.value_or(to));
+    }
+    if (card) {
+        from = viewing().row().cardWidth(from);
+        to = std::max(from + 1, viewing().row().cardWidth(to));
+    }
+    size_->setEnds(from, to);
+    showSize();
+}
+
+void TextPanel::refreshPixels() {
+    Panel::refreshPixels();
+    showSize();
+}
+
+void TextPanel::showSize() {
+    const std::string role = viewing().role();
+    const auto size = fontSizeHere(viewing(), role);
+    const QString css = QString::fromStdString(
+        fontSizeOf(viewing().shown(), viewing().variant(), viewing().band(), role));
+    clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " here" : css);
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,27 @@
+// The Text panel: how a role's text is set.
+#pragma once
+
+#include "controls/family_editor.h"
+#include "panels/panel.h"
+#include "panels/ramp_editor.h"
+
+namespace tenter::desktop::panels {
+
+class TextPanel : public Panel {
+    Q_OBJECT
+
+public:
+    explicit TextPanel(Context& context, QWidget* parent = nullptr);
+    void refresh() override;
+    void refreshPixels() override;
+    [[nodiscard]] bool takesRoles() const override { return true; }
+
+private:
+    void showSize();
+
+    controls::FamilyEditor* family_;
+    RampEditor* size_;
+    QLabel* clamp_;
+};
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,65 @@
+#include "panels/variants_section.h"
+
+#include <QHBoxLayout>
+#include <QRegularExpression>
+
+#include "document/wording.h"
+
+namespace tenter::desktop::panels {
+
+VariantButtons::VariantButtons(Context& context, QWidget* parent)
+    : QWidget(parent),
+      context_(context),
+      add_(new QPushButton("Add a variant", this)),
+      remove_(new QPushButton("Remove", this)) {
+    auto* box = new QHBoxLayout(this);
+    box->setContentsMargins(12, 4, 24, 0);
+    box->setSpacing(8);
+    box->addWidget(add_, 1);
+    box->addWidget(remove_);
+    add_->setToolTip("A copy of this variant, with a column more");
+    connect(add_, &QPushButton::clicked, this, &VariantButtons::add);
+    connect(remove_, &QPushButton::clicked, this, &VariantButtons::remove);
+}
+
+void VariantButtons::refresh() {
+    const Viewing& viewing = context_.viewing;
+    const auto& variants = viewing.shown().variants;
+    remove_->setEnabled(variants.size() > 1);
+    remove_->setAccessibleName("Remove the variant " + variantTitle(variants[viewing.variant()]));
+}
+
+void VariantButtons::add() {
+    const std::size_t from = context_.viewing.variant();
+    std::size_t added = 0;
+    context_.viewing.document().edit("Add a variant", [&](project::Project& project) {
+        project::Variant variant = project.variants[from];
+        const std::size_t last = variant.bands.size() - 1;
+        const int columns = context_.viewing.row().settings(last).row.columns.value_or(1) % 12 + 1;
+        variant.bands[last].set.row.columns = columns;
+        variant.name = columnsTitle(columns).toStdString();
+        const std::string base = project.row + "-" + std::to_string(columns);
+        variant.className = base;
+        for (int n = 2; project.findVariant(variant.className); ++n)
+            variant.className = base + "-" + std::to_string(n);
+        added = from + 1;
+        project.variants.insert(project.variants.begin() + static_cast<std::ptrdiff_t>(added), std::move(variant));
+    });
+    context_.viewing.setVariant(added);
+}
+
+void VariantButtons::remove() {
+    const std::size_t gone = context_.viewing.variant();
+    context_.viewing.document().edit("Remove a variant", [&](project::Project& project) {
+        if (project.variants.size() < 2) return;
+        project.variants.erase(project.variants.begin() + static_cast<std::ptrdiff_t>(gone));
+    });
+}
+
+QString wrongWithClass(const QString& text) {
+    static const QRegularExpression shape("^[A-Za-z][A-Za-z0-9_-]*$");
+    if (shape.match(text).hasMatch()) return {};
+    return "a class name starts with a letter and goes on with letters, digits, - or _";
+}
+
+}  // namespace tenter::desktop::panels

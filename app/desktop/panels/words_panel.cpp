@@ -1,0 +1,244 @@
+#include "panels/words_panel.h"
+
+#include <QInputDialog>
+#include <QMenu>
+#include <QRegularExpression>
+#include <algorithm>
+#include <variant>
+
+#include "controls/glyphs.h"
+#include "controls/text_editor.h"
+#include "document/wording.h"
+
+namespace tenter::desktop::panels {
+
+using controls::Glyph;
+using controls::glyph;
+
+/// One part: what it is, buttons to mark words and move the part, its copy, its link.
+struct WordsPanel::Line : QWidget {
+    using QWidget::QWidget;
+    CopyEdit* copy = nullptr;
+    controls::TextEditor* link = nullptr;
+    controls::TextEditor* name = nullptr;
+};
+
+namespace {
+
+QToolButton* small(QWidget* parent, Glyph sign, const QString& name) {
+    auto* button = new QToolButton(parent);
+    button->setIcon(glyph(sign));
+    button->setIconSize({14, 14});
+    button->setAutoRaise(true);
+    button->setFixedSize(22, 22);
+    button->setAccessibleName(name);
+    button->setToolTip(name);
+    return button;
+}
+
+QWidget* labelled(QWidget* parent, const QString& title, controls::TextEditor* editor) {
+    auto* widget = new QWidget(parent);
+    auto* box = new QHBoxLayout(widget);
+    box->setContentsMargins(0, 0, 0, 0);
+    auto* label = new QLabel(title, widget);
+    label->setFixedWidth(84);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    label->setBuddy(editor);
+    box->addWidget(label);
+    box->addWidget(editor, 1);
+    return widget;
+}
+
+}  // namespace
+
+WordsPanel::WordsPanel(Context& context, QWidget* parent)
+    : Panel(context, parent),
+      bar_(new CardBar(context, true)),
+      holder_(new QWidget),
+      lines_(new QVBoxLayout(holder_)),
+      add_(new QPushButton("Add a part")) {
+    section({});
+    addWidget(bar_);
+    lines_->setContentsMargins(12, 8, 0, 0);
+    lines_->setSpacing(16);
+    addWidget(holder_);
+    auto* foot = new QWidget;
+    auto* box = new QHBoxLayout(foot);
+    box->setContentsMargins(12, 12, 0, 0);
+    box->addWidget(add_);
+    box->addStretch(1);
+    addWidget(foot);
+    auto* menu = new QMenu(add_);
+    add_->setMenu(menu);
+    add_->setIcon(glyph(Glyph::Add));
+    connect(menu, &QMenu::aboutToShow, this, [this, menu] {
+        menu->clear();
+        for (const std::string& role : project::roles(document().project()))
+            menu->addAction(roleTitle(role), this, [this, role] { addPart(role); });
+        menu->addSeparator();
+        menu->addAction("Another role…", this, [this] {
+            const QString role =
+                QInputDialog::getText(this, "Another role", "Its name, in lower-case letters, such as kicker or price:")
+                    .trimmed();
+            static const QRegularExpression pattern("^[a-z][a-z0-9-]*$");
+            if (role.isEmpty()) return;
+            if (pattern.match(role).hasMatch() && role != "card" && role != "picture" && role != "row")
+                addPart(role.toStdString());
+            else
+                this->context().say("A role's name is lower-case letters, digits and hyphens, and not card, picture or row.");
+        });
+    });
+    addFindable("Copy of a card", add_);
+    close();
+}
+
+std::vector<std::string> WordsPanel::shape() const {
+    std::vector<std::string> shape;
+    const int card = CardBar::cardOf(viewing());
+    if (card < 0) return shape;
+    for (const project::Part& part : viewing().shown().cards[static_cast<std::size_t>(card)].parts) {
+        const auto* text = std::get_if<project::TextPart>(&part);
+        shape.push_back(text ? text->role : "picture");
+    }
+    return shape;
+}
+
+void WordsPanel::refresh() {
+    bar_->refresh();
+    const int card = CardBar::cardOf(viewing());
+    add_->setEnabled(card >= 0);
+    if (const auto now = shape(); card != card_ || now != builtShape_) {
+        card_ = card;
+        builtShape_ = now;
+        rebuild();
+    }
+    if (card_ < 0) return;
+    const auto& parts = viewing().shown().cards[static_cast<std::size_t>(card_)].parts;
+    for (std::size_t i = 0; i < built_.size(); ++i) {
+        const auto* text = std::get_if<project::TextPart>(&parts[i]);
+        if (!text) continue;
+        built_[i]->copy->setCopy(text->copy);
+        if (built_[i]->link) built_[i]->link->setValue(text->link);
+        if (built_[i]->name) built_[i]->name->setValue(text->name);
+    }
+}
+
+void WordsPanel::rebuild() {
+    for (Line* line : built_) {
+        line->hide();
+        line->deleteLater();
+    }
+    built_.clear();
+    for (std::size_t i = 0; i < builtShape_.size(); ++i) {
+        built_.push_back(buildLine(i));
+        lines_->addWidget(built_.back());
+    }
+}
+
+WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
+    const std::string role = builtShape_[part];
+    const QString title = roleTitle(role);
+    auto* line = new Line(holder_);
+    auto* box = new QVBoxLayout(line);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(4);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(0);
+    auto* label = new QLabel(title, line);
+    head->addWidget(label, 1);
+    box->addLayout(head);
+    auto* up = small(line, Glyph::Up, "Move " + title + " up");
+    auto* down = small(line, Glyph::Down, "Move " + title + " down");
+    auto* remove = small(line, Glyph::Remove, "Remove " + title);
+    up->setEnabled(part > 0);
+    down->setEnabled(part + 1 < builtShape_.size());
+    connect(up, &QToolButton::clicked, this, [this, part] { movePart(part, -1); });
+    connect(down, &QToolButton::clicked, this, [this, part] { movePart(part, 1); });
+    connect(remove, &QToolButton::clicked, this, [this, part] { removePart(part); });
+    if (role != "picture") {
+        auto* copy = line->copy = new CopyEdit(line);
+        copy->setAccessibleName(title + " copy");
+        label->setBuddy(copy);
+        auto* strong = small(line, Glyph::Strong, "Strong (Ctrl+B)");
+        auto* emphasis = small(line, Glyph::Emphasis, "Emphasis (Ctrl+I)");
+        auto* link = small(line, Glyph::Link, "Link (Ctrl+K)");
+        auto* lineBreak = small(line, Glyph::LineBreak, "Break the line (Enter)");
+        for (QToolButton* button : {strong, emphasis, link, lineBreak}) {
+            button->setFocusPolicy(Qt::TabFocus);  // a click leaves the selection where it is
+            head->addWidget(button);
+        }
+        head->addSpacing(8);
+        connect(strong, &QToolButton::clicked, copy, &CopyEdit::toggleStrong);
+        connect(emphasis, &QToolButton::clicked, copy, &CopyEdit::toggleEmphasis);
+        connect(link, &QToolButton::clicked, copy, &CopyEdit::editLink);
+        connect(lineBreak, &QToolButton::clicked, copy, &CopyEdit::breakLine);
+        connect(copy, &CopyEdit::edited, this, [this, part, copy, title] {
+            editPart(part, title + " copy", [copy](project::TextPart& text) { text.copy = copy->copyText(); });
+        });
+        connect(copy, &CopyEdit::left, this, [this] { document().endGesture(); });
+        box->addWidget(copy);
+    }
+    for (QToolButton* button : {up, down, remove}) head->addWidget(button);
+    if (role == "button") {
+        line->link = new controls::TextEditor({}, line);
+        line->link->setName("Link of the button");
+        line->name = new controls::TextEditor({}, line);
+        line->name->setName("Accessible name of the button");
+        line->name->setPlaceholder("as its copy");
+        box->addWidget(labelled(line, "Leads to", line->link));
+        box->addWidget(labelled(line, "Read out as", line->name));
+        const auto join = [&](controls::TextEditor* editor, const QString& name, std::string project::TextPart::* member) {
+            const auto put = [this, part, name, member, editor] {
+                editPart(part, name,
+                         [&](project::TextPart& text) { text.*member = editor->value().get<std::string>(); });
+            };
+            connect(editor, &controls::Editor::edited, this, put);
+            connect(editor, &controls::Editor::takenBack, this, put);
+            connect(editor, &controls::Editor::finished, this, [this] { document().endGesture(); });
+        };
+        join(line->link, "Button link", &project::TextPart::link);
+        join(line->name, "Button name", &project::TextPart::name);
+    }
+    return line;
+}
+
+void WordsPanel::editPart(std::size_t part, const QString& name,
+                          const std::function<void(project::TextPart&)>& change) {
+    const auto card = static_cast<std::size_t>(card_);
+    document().edit(
+        name,
+        [&](project::Project& project) {
+            if (card >= project.cards.size() || part >= project.cards[card].parts.size()) return;
+            if (auto* text = std::get_if<project::TextPart>(&project.cards[card].parts[part])) change(*text);
+        },
+        QString("words/%1/%2/%3").arg(card).arg(part).arg(name));
+}
+
+void WordsPanel::addPart(const std::string& role) {
+    if (card_ < 0) return;
+    document().edit("Add a part", [&](project::Project& project) {
+        project::TextPart text;
+        text.role = role;
+        text.copy = {{project::Run::Kind::Plain, "New " + roleTitle(role).toLower().toStdString(), {}}};
+        if (role == "button") text.link = "#";
+        project.cards[static_cast<std::size_t>(card_)].parts.emplace_back(text);
+    });
+}
+
+void WordsPanel::removePart(std::size_t part) {
+    const int card = card_;
+    document().edit("Remove a part", [&](project::Project& project) {
+        auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
+        parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(part));
+    });
+}
+
+void WordsPanel::movePart(std::size_t part, int by) {
+    const int card = card_;
+    document().edit("Move a part", [&](project::Project& project) {
+        auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
+        std::swap(parts[part], parts[part + static_cast<std::size_t>(by)]);
+    });
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,42 @@
+// The Words panel: the copy of the selected card, part by part.
+#pragma once
+
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "panels/card_bar.h"
+#include "panels/copy_edit.h"
+#include "panels/panel.h"
+
+namespace tenter::desktop::panels {
+
+class WordsPanel : public Panel {
+    Q_OBJECT
+
+public:
+    explicit WordsPanel(Context& context, QWidget* parent = nullptr);
+    void refresh() override;
+    void refreshPixels() override {}
+    [[nodiscard]] bool takesScope() const override { return false; }
+
+private:
+    struct Line;
+    /// The parts as they are built: a text part's role, `picture` for pictures.
+    [[nodiscard]] std::vector<std::string> shape() const;
+    void rebuild();
+    Line* buildLine(std::size_t part);
+    void editPart(std::size_t part, const QString& name, const std::function<void(project::TextPart&)>& change);
+    void addPart(const std::string& role);
+    void removePart(std::size_t part);
+    void movePart(std::size_t part, int by);
+
+    CardBar* bar_;
+    QWidget* holder_;
+    QVBoxLayout* lines_;
+    QPushButton* add_;
+    int card_ = -1;
+    std::vector<std::string> builtShape_;
+    std::vector<Line*> built_;
+};
+
+}  // namespace tenter::desktop::panels

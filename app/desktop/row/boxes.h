@@ -1,0 +1,19 @@
+// Boxes: backgrounds, borders, rounded corners.
+#pragma once
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include "row/canvas.h"
+
+namespace tenter::desktop::row {
+
+/// The outline of a box with rounded corners.
+QPainterPath rounded(const QRectF& rect, const Corners& corners);
+/// Fills a box; nothing for a transparent colour.
+void fillBox(QPainter& painter, const QRectF& rect, const Corners& corners, const QColor& colour);
+/// A solid border of `width` device px inside `rect`'s edge; nothing for no width or a transparent colour.
+void strokeBox(QPainter& painter, const QRectF& rect, const Corners& corners, double width,
+               const QColor& colour);
+
+}  // namespace tenter::desktop::row

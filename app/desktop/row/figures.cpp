@@ -1,0 +1,137 @@
+#include "row/figures.h"
+
+#include <QPainter>
+
+#include "row/ink.h"
+#include "row/lookup.h"
+#include "row/numbers.h"
+
+namespace tenter::desktop::row {
+
+namespace {
+
+constexpr int padding = 8;
+constexpr int between = 16;
+
+QString size(const layout::Box& box) {
+    return QObject::tr("%1 × %2 px").arg(decimal(box.width, 1), decimal(box.height, 1));
+}
+
+void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& part) {
+    const double rem = viewing.shown().page.rem();
+    figures.rows.append(
+        {QObject::tr("Size"),
+         QObject::tr("%1 px · %2 rem").arg(decimal(part.fontSize, 2), decimal(part.fontSize / rem, 3))});
+    figures.rows.append({QObject::tr("Line height"),
+                         QObject::tr("%1 px · %2")
+                             .arg(decimal(part.lineHeight, 2), decimal(part.lineHeight / part.fontSize, 3))});
+    figures.rows.append({QObject::tr("Measure"), QObject::tr("%1 characters").arg(decimal(part.measure, 1))});
+    figures.rows.append({QObject::tr("Lines"), decimal(part.lineCount, 0)});
+    if (part.lineCount > 0)
+        figures.rows.append(
+            {QObject::tr("Slack"), part.slack < tightSlack
+                                       ? QObject::tr("%1 % · tight").arg(decimal(part.slack * 100, 2))
+                                       : QObject::tr("%1 %").arg(decimal(part.slack * 100, 1))});
+}
+
+void addPicture(Figures& figures, const Viewing& viewing, std::size_t card, const layout::LaidPart& part) {
+    const project::Part* const source = sourceOf(viewing, card, part);
+    const auto* const picture = source != nullptr ? std::get_if<project::PicturePart>(source) : nullptr;
+    if (picture == nullptr || picture->width <= 0 || picture->height <= 0) return;
+    figures.rows.append(
+        {QObject::tr("File"),
+         QObject::tr("%1 × %2 px").arg(decimal(picture->width, 0), decimal(picture->height, 0))});
+    // Under cover cropping the tighter side decides how many pixels there are to one of the slot's.
+    const double pixels = std::min(picture->width / part.box.width, picture->height / part.box.height);
+    figures.rows.append({QObject::tr("Pixels to a px"), decimal(pixels, 2)});
+}
+
+}  // namespace
+
+QString Figures::spoken() const {
+    QString text = title;
+    for (const auto& [name, value] : rows)
+        text += QStringLiteral(", ") + name + QLatin1Char(' ') + value;
+    return text;
+}
+
+Figures figuresOf(const Viewing& viewing, std::size_t part) {
+    const layout::Layout& layout = viewing.layout();
+    const layout::LaidPart& laid = layout.parts[part];
+    const std::size_t card = cardOf(layout, part);
+    Figures figures;
+    figures.title = QObject::tr("%1, card %2")
+                        .arg(QString::fromStdString(kindOf(viewing, laid)), QString::number(card + 1));
+    if (!laid.picture) addText(figures, viewing, laid);
+    figures.rows.append({laid.picture ? QObject::tr("Slot") : QObject::tr("Box"), size(laid.box)});
+    if (laid.picture) addPicture(figures, viewing, card, laid);
+    return figures;
+}
+
+FigureBox::FigureBox(QWidget* parent) : QWidget(parent) {
+    setAttribute(Qt::WA_TransparentForMouseEvents);
+    hide();
+}
+
+int FigureBox::nameWidth() const {
+    int width = 0;
+    for (const auto& row : figures_.rows)
+        width = std::max(width, fontMetrics().horizontalAdvance(row.first));
+    return width;
+}
+
+QSize FigureBox::sizeHint() const {
+    int values = 0;
+    for (const auto& row : figures_.rows)
+        values = std::max(values, fontMetrics().horizontalAdvance(row.second));
+    const int width =
+        std::max(nameWidth() + between + values, fontMetrics().horizontalAdvance(figures_.title));
+    return {width + 2 * padding,
+            (static_cast<int>(figures_.rows.size()) + 1) * fontMetrics().height() + 2 * padding + 4};
+}
+
+void FigureBox::showBeside(const QRect& part, const Figures& figures) {
+    figures_ = figures;
+    const QSize size = sizeHint();
+    const QRect room = parentWidget()->rect().adjusted(8, 8, -8, -8);
+    int x = part.right() + 12;
+    int y = std::clamp(part.top(), room.top(), std::max(room.top(), room.bottom() - size.height()));
+    if (x + size.width() > room.right()) x = part.left() - 12 - size.width();
+    if (x < room.left()) {
+        // No room on either side: below, or else above.
+        x = std::clamp(part.left(), room.left(), std::max(room.left(), room.right() - size.width()));
+        y = part.bottom() + 8;
+        if (y + size.height() > room.bottom()) y = std::max(room.top(), part.top() - 8 - size.height());
+    }
+    setGeometry(QRect(QPoint(x, y), size));
+    raise();
+    show();
+    update();
+}
+
+void FigureBox::paintEvent(QPaintEvent*) {
+    const Ink ink = Ink::of(palette());
+    QPainter painter(this);
+    painter.fillRect(rect(), ink.ground);
+    painter.setPen(ink.line);
+    painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    const int step = fontMetrics().height();
+    int y = padding + fontMetrics().ascent();
+    QFont bold = font();
+    bold.setWeight(QFont::DemiBold);
+    painter.setFont(bold);
+    painter.setPen(ink.text);
+    painter.drawText(padding, y, figures_.title);
+    painter.setFont(font());
+    y += 4;
+    const int valuesAt = padding + nameWidth() + between;
+    for (const auto& [name, value] : figures_.rows) {
+        y += step;
+        painter.setPen(ink.quiet);
+        painter.drawText(padding, y, name);
+        painter.setPen(ink.text);
+        painter.drawText(valuesAt, y, value);
+    }
+}
+
+}  // namespace tenter::desktop::row

@@ -1,0 +1,127 @@
+#include "row/glyphs.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tenter::desktop::row {
+
+namespace {
+
+constexpr std::size_t mostBytes = 12U << 20U;
+constexpr double obliqueSkew = 0.25;    // from memory: engines lean a face by 14 degrees
+constexpr double boldShare = 1.0 / 26;  // from memory: engines thicken by 1/24 em (small) to 1/32 em (large)
+constexpr double mostSize = 2000;       // device px; beyond, nothing sensible is on screen
+
+FT_Library library() {
+    static const FT_Library made = [] {
+        FT_Library result = nullptr;
+        return FT_Init_FreeType(&result) == 0 ? result : nullptr;
+    }();
+    return made;
+}
+
+}  // namespace
+
+SizedFace::SizedFace(Outlines& outlines, double size, Synthetic synthetic)
+    : outlines_(outlines), size_(std::min(size, mostSize)), synthetic_(synthetic) {}
+
+const Coverage& SizedFace::of(std::uint32_t glyph, unsigned phase) {
+    const std::size_t page = glyph / glyphsPerPage;
+    if (page >= pages_.size()) pages_.resize(page + 1);
+    if (!pages_[page]) {
+        pages_[page] = std::make_unique<Page>();
+        pages_[page]->fill(absent);
+    }
+    std::uint32_t& slot = (*pages_[page])[(glyph % glyphsPerPage) * phases + phase];
+    if (slot == absent) slot = rasterise(glyph, phase);
+    return coverages_[slot];
+}
+
+std::uint32_t SizedFace::rasterise(std::uint32_t glyph, unsigned phase) {
+    const auto index = static_cast<std::uint32_t>(coverages_.size());
+    coverages_.emplace_back();
+    const Outline& outline = outlines_.of(glyph);
+    if (outline.points.empty() || outline.contours.empty() || library() == nullptr) return index;
+
+    const double factor = size_ * 64 / outlines_.face().scale();  // to 26.6 device px
+    const double lean = synthetic_.oblique ? obliqueSkew : 0;
+    const double shift = phase * 64.0 / phases;
+    std::vector<FT_Vector> points;
+    points.reserve(outline.points.size());
+    for (const FT_Vector& point : outline.points) {
+        const auto x = static_cast<double>(point.x);
+        const auto y = static_cast<double>(point.y);
+        points.push_back({std::lround((x + lean * y) * factor + shift), std::lround(y * factor)});
+    }
+    FT_Outline scaled{};
+    scaled.n_points = static_cast<short>(points.size());
+    scaled.n_contours = static_cast<short>(outline.contours.size());
+    scaled.points = points.data();
+    scaled.tags = const_cast<char*>(outline.tags.data());  // FreeType's struct serves writers too
+    scaled.contours = const_cast<short*>(outline.contours.data());
+    if (synthetic_.bold) {
+        const auto strength = std::lround(size_ * boldShare * 64);
+        FT_Outline_EmboldenXY(&scaled, strength, strength / 2);
+        FT_Outline_Translate(&scaled, -strength / 2, -strength / 4);
+    }
+
+    FT_BBox box;
+    FT_Outline_Get_CBox(&scaled, &box);
+    const long left = box.xMin >> 6;
+    const long bottom = box.yMin >> 6;
+    const long width = ((box.xMax + 63) >> 6) - left;
+    const long height = ((box.yMax + 63) >> 6) - bottom;
+    if (width <= 0 || height <= 0 || width > 4096 || height > 4096) return index;
+    FT_Outline_Translate(&scaled, -left * 64, -bottom * 64);
+
+    Coverage& coverage = coverages_[index];
+    coverage.left = static_cast<std::int16_t>(left);
+    coverage.top = static_cast<std::int16_t>(bottom + height);
+    coverage.width = static_cast<std::uint16_t>(width);
+    coverage.height = static_cast<std::uint16_t>(height);
+    coverage.offset = static_cast<std::uint32_t>(pool_.size());
+    pool_.resize(pool_.size() + static_cast<std::size_t>(width * height));
+    FT_Bitmap bitmap{};
+    bitmap.rows = static_cast<unsigned>(height);
+    bitmap.width = static_cast<unsigned>(width);
+    bitmap.pitch = static_cast<int>(width);
+    bitmap.buffer = pool_.data() + coverage.offset;
+    bitmap.num_grays = 256;
+    bitmap.pixel_mode = FT_PIXEL_MODE_GRAY;
+    FT_Outline_Get_Bitmap(library(), &scaled, &bitmap);
+    return index;
+}
+
+SizedFace& Glyphs::sized(const text::FacePtr& face, double size, Synthetic synthetic) {
+    const Key key{face.get(), std::lround(size * sizesPerPixel), synthetic};
+    if (const auto found = kept_.find(key); found != kept_.end()) {
+        uses_.splice(uses_.begin(), uses_, found->second.use);
+        return *found->second.face;
+    }
+    std::unique_ptr<Outlines>& outlines = outlines_[face.get()];
+    if (!outlines) outlines = std::make_unique<Outlines>(face);
+    uses_.push_front(key);
+    const double grid = static_cast<double>(std::get<1>(key)) / sizesPerPixel;
+    Kept kept{std::make_unique<SizedFace>(*outlines, grid, synthetic), uses_.begin()};
+    return *kept_.emplace(key, std::move(kept)).first->second.face;
+}
+
+void Glyphs::trim() {
+    std::size_t bytes = 0;
+    for (const auto& [key, kept] : kept_)
+        bytes += kept.face->bytes();
+    while (bytes > mostBytes && uses_.size() > 1) {
+        const auto last = kept_.find(uses_.back());
+        bytes -= last->second.face->bytes();
+        kept_.erase(last);
+        uses_.pop_back();
+    }
+}
+
+void Glyphs::clear() {
+    kept_.clear();
+    uses_.clear();
+    outlines_.clear();
+}
+
+}  // namespace tenter::desktop::row

@@ -1,0 +1,68 @@
+#include "row/lookup.h"
+
+namespace tenter::desktop::row {
+
+namespace {
+
+bool holds(const layout::Box& box, const QPointF& point) {
+    return point.x() >= box.x && point.x() < box.right() && point.y() >= box.y && point.y() < box.bottom();
+}
+
+}  // namespace
+
+std::optional<std::size_t> partAt(const layout::Layout& layout, const QPointF& page) {
+    for (std::size_t i = layout.parts.size(); i-- > 0;)
+        if (holds(layout.parts[i].box, page)) return i;
+    return std::nullopt;
+}
+
+std::size_t cardOf(const layout::Layout& layout, std::size_t part) {
+    std::size_t card = 0;
+    while (card + 1 < layout.cards.size() && layout.cards[card + 1].firstPart <= part)
+        ++card;
+    return card;
+}
+
+std::optional<std::size_t> cardAt(const layout::Layout& layout, const QPointF& page) {
+    for (std::size_t i = layout.cards.size(); i-- > 0;)
+        if (holds(layout.cards[i].box, page)) return i;
+    return std::nullopt;
+}
+
+std::optional<std::size_t> partOf(const layout::Layout& layout, const Viewing::Selection& selection) {
+    if (selection.card < 0 || selection.part < 0 ||
+        static_cast<std::size_t>(selection.card) >= layout.cards.size())
+        return std::nullopt;
+    const layout::LaidCard& card = layout.cards[static_cast<std::size_t>(selection.card)];
+    for (std::uint32_t i = 0; i < card.partCount; ++i)
+        if (layout.parts[card.firstPart + i].index == static_cast<std::size_t>(selection.part))
+            return card.firstPart + i;
+    return std::nullopt;
+}
+
+Viewing::Selection selectionOf(const layout::Layout& layout, std::size_t part) {
+    return {static_cast<int>(cardOf(layout, part)), static_cast<int>(layout.parts[part].index)};
+}
+
+const project::TextStyle* styleOf(const Viewing& viewing, const layout::LaidPart& part) {
+    const auto& roles = viewing.row().roles();
+    if (part.picture || part.style >= roles.size()) return nullptr;
+    return viewing.row().settings(viewing.layout().band).text.find(roles[part.style]);
+}
+
+std::string kindOf(const Viewing& viewing, const layout::LaidPart& part) {
+    const auto& roles = viewing.row().roles();
+    return part.picture || part.style >= roles.size() ? "picture" : roles[part.style];
+}
+
+const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const layout::LaidPart& part) {
+    const auto& cards = viewing.shown().cards;
+    return card < cards.size() && part.index < cards[card].parts.size() ? &cards[card].parts[part.index]
+                                                                        : nullptr;
+}
+
+units::LengthBasis basisOf(const Viewing& viewing, double em, double percent) {
+    return {em, viewing.shown().page.rem(), percent, viewing.width(), 0};
+}
+
+}  // namespace tenter::desktop::row

@@ -1,0 +1,144 @@
+#include "row/pictures.h"
+
+#include <QFileInfo>
+#include <QImageReader>
+#include <algorithm>
+#include <cmath>
+
+namespace tenter::desktop::row {
+
+namespace {
+
+constexpr int settleMilliseconds = 90;
+constexpr std::size_t cutsKept = 2;  // for each file: one to draw, one to scale from
+constexpr int mostSide = 8192;
+
+// Only what the slot needs is kept: whole photographs would fill the memory.
+QImage cutTo(const QString& file, const PictureSlot& slot) {
+    QImageReader reader(file);
+    reader.setAutoTransform(true);
+    QSize whole = reader.size();
+    if (!whole.isValid() || whole.isEmpty()) {
+        const QImage image = reader.read();
+        if (image.isNull()) return {};
+        return image.copy(coverCrop(image.size(), slot).toAlignedRect())
+            .scaled(slot.size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
+            .convertToFormat(QImage::Format_ARGB32_Premultiplied);
+    }
+    const bool turned = (reader.transformation() & QImageIOHandler::TransformationRotate90) != 0;
+    const QSize upright = turned ? whole.transposed() : whole;
+    const QRectF crop = coverCrop(upright, slot);
+    const double factor = slot.size.width() / crop.width();
+    const QSize scaled(std::max(1, static_cast<int>(std::lround(upright.width() * factor))),
+                       std::max(1, static_cast<int>(std::lround(upright.height() * factor))));
+    if (scaled.width() > mostSide || scaled.height() > mostSide) return {};
+    reader.setScaledSize(turned ? scaled.transposed() : scaled);
+    const QImage image = reader.read();
+    if (image.isNull()) return {};
+    const QRect cut(static_cast<int>(std::lround(crop.x() * factor)),
+                    static_cast<int>(std::lround(crop.y() * factor)), slot.size.width(), slot.size.height());
+    const QImage result = image.copy(cut.intersected(image.rect()));
+    const auto format = result.hasAlphaChannel() ? QImage::Format_ARGB32_Premultiplied : QImage::Format_RGB32;
+    if (result.size() != slot.size)
+        return result.scaled(slot.size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
+            .convertToFormat(format);
+    return result.convertToFormat(format);
+}
+
+}  // namespace
+
+QRectF coverCrop(const QSizeF& picture, const PictureSlot& slot) {
+    if (slot.size.isEmpty() || picture.isEmpty()) return {QPointF(), picture};
+    const double factor =
+        std::max(slot.size.width() / picture.width(), slot.size.height() / picture.height());
+    const QSizeF crop(slot.size.width() / factor, slot.size.height() / factor);
+    return {(picture.width() - crop.width()) * slot.focusX, (picture.height() - crop.height()) * slot.focusY,
+            crop.width(), crop.height()};
+}
+
+Pictures::Pictures(QObject* parent) : QObject(parent) {
+    pool_.setMaxThreadCount(1);
+    settled_.setSingleShot(true);
+    settled_.setInterval(settleMilliseconds);
+    connect(&settled_, &QTimer::timeout, this, &Pictures::startWanted);
+}
+
+Pictures::~Pictures() {
+    pool_.clear();
+    pool_.waitForDone();
+}
+
+Pictures::Found Pictures::find(const QString& file, const PictureSlot& slot) {
+    Found found;
+    if (slot.size.isEmpty()) return found;
+    File& kept = files_[file];
+    if (kept.missing) {
+        found.state = State::Missing;
+        return found;
+    }
+    const auto exact =
+        std::find_if(kept.cuts.begin(), kept.cuts.end(), [&](const Cut& cut) { return cut.slot == slot; });
+    if (exact != kept.cuts.end()) {
+        std::rotate(exact, exact + 1, kept.cuts.end());
+        const Cut& cut = kept.cuts.back();
+        return {State::Shown, cut.image, QRectF(cut.image.rect()), true};
+    }
+    if (kept.cuts.empty()) {
+        if (!kept.running) start(file, slot);
+        return found;
+    }
+    if (std::find(kept.wanted.begin(), kept.wanted.end(), slot) == kept.wanted.end()) {
+        if (!kept.wanted.empty() && kept.wanted.size() >= cutsKept) kept.wanted.erase(kept.wanted.begin());
+        kept.wanted.push_back(slot);
+    }
+    settled_.start();
+    const auto largest = std::max_element(kept.cuts.begin(), kept.cuts.end(), [](const Cut& a, const Cut& b) {
+        return a.slot.size.width() < b.slot.size.width();
+    });
+    return {State::Shown, largest->image, coverCrop(largest->image.size(), slot), false};
+}
+
+void Pictures::startWanted() {
+    for (auto it = files_.begin(); it != files_.end(); ++it) {
+        if (it->running || it->wanted.empty()) continue;
+        const PictureSlot slot = it->wanted.back();
+        it->wanted.clear();
+        start(it.key(), slot);
+    }
+}
+
+void Pictures::start(const QString& file, const PictureSlot& slot) {
+    files_[file].running = true;
+    pool_.start([this, file, slot, generation = generation_] {
+        QImage image = cutTo(file, slot);
+        QMetaObject::invokeMethod(
+            this,
+            [this, file, slot, generation, image = std::move(image)] { take(generation, file, slot, image); },
+            Qt::QueuedConnection);
+    });
+}
+
+void Pictures::take(int generation, const QString& file, const PictureSlot& slot, const QImage& image) {
+    if (generation != generation_) return;
+    File& kept = files_[file];
+    kept.running = false;
+    if (image.isNull()) {
+        kept.missing = true;
+    } else {
+        kept.cuts.push_back({slot, image});
+        if (kept.cuts.size() > cutsKept) kept.cuts.erase(kept.cuts.begin());
+    }
+    emit arrived();
+}
+
+void Pictures::retryMissing() {
+    for (auto it = files_.begin(); it != files_.end(); ++it)
+        if (it->missing && QFileInfo::exists(it.key())) it->missing = false;
+}
+
+void Pictures::clear() {
+    ++generation_;
+    files_.clear();
+}
+
+}  // namespace tenter::desktop::row

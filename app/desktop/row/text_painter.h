@@ -1,0 +1,57 @@
+// Lines of text, glyph by glyph, at the positions the core computed.
+#pragma once
+
+#include <QColor>
+#include <array>
+#include <vector>
+
+#include "row/canvas.h"
+#include "row/glyphs.h"
+
+namespace tenter::desktop::row {
+
+/// What a part's text looks like besides its glyphs.
+struct TextLook {
+    QColor colour;
+    double weight = 400;  ///< asked for; a face without it is thickened
+    bool italic = false;  ///< asked for; an upright face is leant
+    bool underlineLinks = true;
+};
+
+class TextPainter {
+public:
+    void paint(Canvas& canvas, const layout::Layout& layout, const layout::LaidPart& part,
+               const TextLook& look);
+    /// Once a frame: drops glyphs that have not been used lately.
+    void trim() { glyphs_.trim(); }
+    void clear() { glyphs_.clear(); }
+
+    /// Rows of a line under text, device px: the first below the baseline, and how many.
+    struct UnderlineRows {
+        int below = 1;
+        int count = 1;
+    };
+
+private:
+    struct Span {  // of an underline, device px
+        double from, to;
+    };
+    struct Ink {  // where a glyph crosses the underline, device px
+        int from, to;
+    };
+    void line(Canvas& canvas, const layout::LaidPart& part, const layout::LaidLine& laid,
+              const TextLook& look);
+    void blend(Canvas& canvas, const SizedFace& face, const Coverage& coverage, int penX, int baseline);
+    void noteCrossing(const SizedFace& face, const Coverage& coverage, int penX, int raised,
+                      UnderlineRows rows);
+    void underline(Canvas& canvas, const text::Face& face, double size, int baseline);
+    Glyphs glyphs_;
+    std::vector<SizedFace*> faces_;  // of the runs of the part being painted
+    std::vector<std::uint32_t> order_;
+    std::vector<Span> spans_;
+    std::vector<Ink> crossings_;
+    std::array<std::uint8_t, 256> opacity_{};  // of a coverage, in the colour being painted
+    QRgb colour_ = 0;
+};
+
+}  // namespace tenter::desktop::row

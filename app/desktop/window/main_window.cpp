@@ -1,0 +1,291 @@
+#include "window/main_window.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QCloseEvent>
+#include <QHBoxLayout>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QSettings>
+#include <QStatusBar>
+#include <QTimer>
+#include <cmath>
+#include <variant>
+
+#include "controls/inks.h"
+#include "document/handover.h"
+#include "document/place_picture.h"
+#include "document/wording.h"
+#include "row/lookup.h"
+
+namespace tenter::desktop::window {
+
+namespace {
+
+constexpr int stripHeight = 48;
+const QString ending = ".tenter.json";
+const QString geometryKey = "geometry";
+
+/// Held down, it shows the row as it was saved.
+constexpr int savedKey = Qt::Key_F2;
+
+}  // namespace
+
+MainWindow::MainWindow(QWidget* parent)
+    : QMainWindow(parent),
+      viewing_(document_),
+      files_(new FileDesk(document_, this)),
+      row_(new row::RowView(viewing_, this)),
+      axis_(new axis::AxisPane(viewing_, this)),
+      side_(new panels::SidePanel(viewing_, this)),
+      start_(new StartPage(this)),
+      problems_(new ProblemPanel(this)) {
+    setAcceptDrops(true);
+    resize(1280, 800);
+    if (const auto kept = QSettings().value(geometryKey).toByteArray(); !kept.isEmpty()) restoreGeometry(kept);
+
+    auto* central = new QWidget(this);
+    auto* box = new QVBoxLayout(central);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(0);
+    box->addWidget(strip_ = buildStrip());
+    box->addWidget(problems_);
+    stack_ = new QStackedWidget(central);
+    stack_->addWidget(start_);
+    stack_->addWidget(buildWork());
+    box->addWidget(stack_, 1);
+    setCentralWidget(central);
+    buildStatus();
+    buildMenus();
+
+    connect(start_, &StartPage::openWanted, files_, &FileDesk::openAsked);
+    connect(start_, &StartPage::fileWanted, files_, &FileDesk::open);
+    connect(start_, &StartPage::sampleWanted, files_, &FileDesk::openSample);
+    connect(files_, &FileDesk::failed, problems_, &ProblemPanel::tell);
+    connect(files_, &FileDesk::done, this, [this](const QString& what) {
+        problems_->hide();
+        note_->say(what);
+    });
+    connect(files_, &FileDesk::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
+    connect(&document_, &Document::opened, this, &MainWindow::showProject);
+    connect(&document_, &Document::fileChanged, this, &MainWindow::showTitle);
+    connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showVariants);
+    connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showNotes);
+    qApp->installEventFilter(this);
+    showProject();
+    showTitle();
+    // The samples are read once the window stands.
+    QTimer::singleShot(0, this, [this] {
+        start_->setSamples(findSamples());
+        start_->setRecent(files_->recent());
+    });
+}
+
+MainWindow::~MainWindow() {
+    qApp->removeEventFilter(this);
+    // The views look at `viewing_` until they are gone, and members go before children.
+    delete takeCentralWidget();
+    document_.disconnect();
+    viewing_.disconnect();
+}
+
+QWidget* MainWindow::buildStrip() {
+    auto* strip = new QWidget(this);
+    strip->setFixedHeight(stripHeight);
+    auto* box = new QHBoxLayout(strip);
+    box->setContentsMargins(16, 0, 16, 0);
+    box->setSpacing(12);
+    auto* label = new QLabel("Variant", strip);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    variants_ = new controls::Segments(strip);
+    variants_->setAccessibleName("Variant");
+    search_ = new SettingSearch(*side_, strip);
+    search_->setFixedWidth(280);
+    box->addWidget(label);
+    box->addWidget(variants_);
+    box->addStretch(1);
+    box->addWidget(search_);
+    connect(variants_, &controls::Segments::chosen, this,
+            [this](int index) { viewing_.setVariant(static_cast<std::size_t>(index)); });
+    return strip;
+}
+
+QWidget* MainWindow::buildWork() {
+    auto* left = new QSplitter(Qt::Vertical, this);
+    left->addWidget(row_);
+    left->addWidget(axis_);
+    left->setChildrenCollapsible(false);
+    // At 1280 × 800 the row keeps the larger half.
+    left->setStretchFactor(0, 58);
+    left->setStretchFactor(1, 42);
+    left->setSizes({580, 420});
+    auto* across = new QSplitter(Qt::Horizontal, this);
+    across->addWidget(left);
+    across->addWidget(side_);
+    across->setChildrenCollapsible(false);
+    across->setStretchFactor(0, 1);
+    across->setStretchFactor(1, 0);
+    across->setSizes({1280 - side_->sizeHint().width(), side_->sizeHint().width()});
+    return across;
+}
+
+void MainWindow::buildStatus() {
+    note_ = new StatusNote(this);
+    fontNotes_ = new QLabel(this);
+    fontNotes_->setAccessibleName("Notes on fonts");
+    QPalette ink = fontNotes_->palette();
+    ink.setColor(QPalette::WindowText, controls::caution(ink));
+    fontNotes_->setPalette(ink);
+    statusBar()->setSizeGripEnabled(false);
+    statusBar()->setContentsMargins(16, 0, 16, 0);
+    statusBar()->addWidget(note_, 1);
+    statusBar()->addPermanentWidget(fontNotes_);
+}
+
+void MainWindow::showTitle() {
+    const QString title = files_->title();
+    setWindowTitle(title.isEmpty() ? QString("Tenter") : title + "[*] – Tenter");
+    setWindowModified(document_.isModified());
+}
+
+void MainWindow::showProject() {
+    const bool has = document_.hasProject();
+    stack_->setCurrentIndex(has ? 1 : 0);
+    strip_->setVisible(has);
+    for (QAction* action : projectActions_) action->setEnabled(has);
+    if (has) row_->setFocus();
+    showVariants();
+}
+
+void MainWindow::showVariants() {
+    QStringList titles;
+    QStringList names;
+    for (const project::Variant& variant : viewing_.shown().variants) {
+        titles << variantTitle(variant);
+        names << variantTitle(variant) + ", class " + QString::fromStdString(variant.className);
+    }
+    variants_->setTexts(titles, names);
+    variants_->setCurrent(static_cast<int>(viewing_.variant()));
+}
+
+void MainWindow::showNotes() {
+    if (!document_.hasProject()) return;
+    QStringList notes;
+    for (const text::FontNote& note : viewing_.row().notes())
+        notes << QString::fromStdString(note.family) + ": " + QString::fromStdString(note.says);
+    fontNotes_->setText(notes.isEmpty()     ? QString()
+                        : notes.size() == 1 ? notes.first()
+                                            : QString("%1 notes on fonts").arg(notes.size()));
+    fontNotes_->setToolTip(notes.join('\n'));
+}
+
+void MainWindow::copyStylesheet() {
+    const std::string css = stylesheetOf(document_.project(), viewing_.variant());
+    QGuiApplication::clipboard()->setText(QString::fromStdString(css));
+    const project::Variant& variant = document_.project().variants[viewing_.variant()];
+    note_->say("Stylesheet copied: " + figure(static_cast<double>(css.size()) / 1000, 1) + " kB, " +
+               QString::fromStdString(variant.className));
+}
+
+void MainWindow::copySize() {
+    const std::string css = fontSizeOf(document_.project(), viewing_.variant(), viewing_.band(), viewing_.role());
+    QGuiApplication::clipboard()->setText(QString::fromStdString(css));
+    note_->say(roleTitle(viewing_.role()) + " size copied: " + QString::fromStdString(css));
+}
+
+void MainWindow::stepWidth(double by) {
+    // Whole widths, also from between them.
+    const double width = viewing_.width();
+    const double from = by > 0 ? std::floor(width) : std::ceil(width);
+    viewing_.setWidth(from + by);
+}
+
+void MainWindow::goToEdge(int direction) {
+    std::vector<double> stops{viewing_.shown().leastWidth};
+    for (const project::Band& band : viewing_.shown().variants[viewing_.variant()].bands)
+        if (band.upTo) {
+            stops.push_back(*band.upTo);
+            stops.push_back(std::floor(*band.upTo) + 1);
+        }
+    stops.push_back(viewing_.shown().mostWidth);
+    const double width = viewing_.width();
+    if (direction > 0) {
+        for (const double stop : stops)
+            if (stop > width) return viewing_.setWidth(stop);
+    } else {
+        for (auto stop = stops.rbegin(); stop != stops.rend(); ++stop)
+            if (*stop < width) return viewing_.setWidth(*stop);
+    }
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    // What nothing else took.
+    const auto modifiers = event->modifiers() & ~Qt::KeypadModifier;
+    const int direction = event->key() == Qt::Key_Right ? 1 : event->key() == Qt::Key_Left ? -1 : 0;
+    if (direction == 0 || !document_.hasProject()) return QMainWindow::keyPressEvent(event);
+    if (modifiers == Qt::NoModifier)
+        stepWidth(direction);
+    else if (modifiers == Qt::ShiftModifier)
+        stepWidth(10 * direction);
+    else if (modifiers == Qt::ControlModifier)
+        goToEdge(direction);
+    else
+        QMainWindow::keyPressEvent(event);
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+    const bool press = event->type() == QEvent::KeyPress;
+    if (press || event->type() == QEvent::KeyRelease) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == savedKey && document_.hasProject() && isActiveWindow()) {
+            if (!key->isAutoRepeat()) asSaved_->setChecked(press);
+            return true;
+        }
+    }
+    if (event->type() == QEvent::ApplicationDeactivate && asSaved_) asSaved_->setChecked(false);
+    return QMainWindow::eventFilter(watched, event);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!files_->mayLeave()) {
+        event->ignore();
+        return;
+    }
+    QSettings().setValue(geometryKey, saveGeometry());
+    event->accept();
+}
+
+int MainWindow::cardUnder(const QPoint& global) const {
+    const QPoint at = row_->viewport()->mapFromGlobal(global);
+    if (!document_.hasProject() || !row_->viewport()->rect().contains(at)) return -1;
+    const auto card = row::cardAt(viewing_.layout(), row_->pageAt(at));
+    return card ? static_cast<int>(*card) : -1;
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QPoint global = mapToGlobal(event->position().toPoint());
+    for (const QUrl& url : event->mimeData()->urls()) {
+        const QString file = url.toLocalFile();
+        if (file.isEmpty()) continue;
+        event->acceptProposedAction();
+        if (file.endsWith(ending)) {
+            files_->open(file);
+            return;
+        }
+        int card = cardUnder(global);
+        if (card < 0) card = viewing_.selection().card;
+        if (card < 0) {
+            note_->say("Drop a picture onto a card, or a .tenter.json file anywhere.");
+            return;
+        }
+        const QString wrong = placePicture(document_, static_cast<std::size_t>(card), file);
+        note_->say(wrong.isEmpty() ? QString("Picture put into card %1").arg(card + 1) : wrong);
+        return;
+    }
+}
+
+}  // namespace tenter::desktop::window

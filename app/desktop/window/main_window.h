@@ -1,0 +1,82 @@
+// The window: menus, the variant switch, the row above its axis, the panels beside them.
+#pragma once
+
+#include <QMainWindow>
+#include <QSplitter>
+#include <QStackedWidget>
+
+#include "axis/axis_pane.h"
+#include "controls/segments.h"
+#include "document/document.h"
+#include "document/viewing.h"
+#include "panels/side_panel.h"
+#include "row/row_view.h"
+#include "window/file_desk.h"
+#include "window/problem_panel.h"
+#include "window/setting_search.h"
+#include "window/start_page.h"
+#include "window/status_note.h"
+
+namespace tenter::desktop::window {
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(QWidget* parent = nullptr);
+    ~MainWindow() override;
+    void openFile(const QString& file) { files_->open(file); }
+    [[nodiscard]] Document& document() { return document_; }
+    [[nodiscard]] Viewing& viewing() { return viewing_; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    QWidget* buildStrip();
+    QWidget* buildWork();
+    void buildStatus();
+    void buildMenus();
+    void buildFileMenu();
+    void buildEditMenu();
+    void buildViewMenu();
+    void buildGoMenu();
+    void buildHelpMenu();
+    QAction* needsProject(QAction* action);
+    void showTitle();
+    void showVariants();
+    void showProject();
+    void showNotes();
+    void fillRecent();
+    void copyStylesheet();
+    void copySize();
+    void stepWidth(double by);
+    /// To the next breakpoint, or the width above it; `direction` 1 or −1.
+    void goToEdge(int direction);
+    /// −1: not over a card.
+    [[nodiscard]] int cardUnder(const QPoint& global) const;
+
+    Document document_;
+    Viewing viewing_;
+    FileDesk* files_;
+    row::RowView* row_;
+    axis::AxisPane* axis_;
+    panels::SidePanel* side_;
+    StartPage* start_;
+    ProblemPanel* problems_;
+    QStackedWidget* stack_ = nullptr;
+    QWidget* strip_ = nullptr;
+    controls::Segments* variants_ = nullptr;
+    SettingSearch* search_ = nullptr;
+    StatusNote* note_ = nullptr;
+    QLabel* fontNotes_ = nullptr;
+    QMenu* recentMenu_ = nullptr;
+    QAction* asSaved_ = nullptr;
+    QList<QAction*> projectActions_;
+};
+
+}  // namespace tenter::desktop::window

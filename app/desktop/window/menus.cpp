@@ -1,0 +1,114 @@
+// The main window's menus.
+#include <QActionGroup>
+#include <QMenu>
+#include <QMenuBar>
+
+#include "window/about.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop::window {
+
+QAction* MainWindow::needsProject(QAction* action) {
+    projectActions_ << action;
+    return action;
+}
+
+void MainWindow::buildMenus() {
+    buildFileMenu();
+    buildEditMenu();
+    buildViewMenu();
+    buildGoMenu();
+    buildHelpMenu();
+}
+
+void MainWindow::buildFileMenu() {
+    QMenu* menu = menuBar()->addMenu("&File");
+    QMenu* samples = menu->addMenu("&New from sample");
+    samples->setToolTipsVisible(true);
+    connect(samples, &QMenu::aboutToShow, this, [this, samples] {
+        samples->clear();
+        for (const Sample& sample : findSamples()) {
+            const QString file = QString::fromStdString(sample.file.string());
+            samples->addAction(sample.name + "\t" + sample.description, this, [this, file] { files_->openSample(file); });
+        }
+        if (samples->isEmpty()) samples->addAction("No samples were found")->setEnabled(false);
+    });
+    menu->addAction("&Open…", QKeySequence::Open, files_, &FileDesk::openAsked);
+    recentMenu_ = menu->addMenu("Open &recent");
+    connect(recentMenu_, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+    menu->addSeparator();
+    needsProject(menu->addAction("&Save", QKeySequence::Save, files_, &FileDesk::save));
+    needsProject(
+        menu->addAction("Save &as…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), files_, &FileDesk::saveAs));
+    menu->addSeparator();
+    menu->addAction("&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
+}
+
+void MainWindow::fillRecent() {
+    recentMenu_->clear();
+    for (const QString& file : files_->recent()) recentMenu_->addAction(file, this, [this, file] { files_->open(file); });
+    if (recentMenu_->isEmpty()) recentMenu_->addAction("Nothing yet")->setEnabled(false);
+}
+
+void MainWindow::buildEditMenu() {
+    QMenu* menu = menuBar()->addMenu("&Edit");
+    QAction* undo = document_.undoStack().createUndoAction(this, "&Undo");
+    QAction* redo = document_.undoStack().createRedoAction(this, "&Redo");
+    undo->setShortcut(QKeySequence::Undo);
+    redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    menu->addActions({undo, redo});
+    menu->addSeparator();
+    needsProject(menu->addAction("Copy the &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
+                                 &MainWindow::copyStylesheet));
+    needsProject(menu->addAction("Copy the selected text's si&ze", QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this,
+                                 &MainWindow::copySize));
+    menu->addSeparator();
+    needsProject(menu->addAction("&Find a setting", QKeySequence::Find, this, [this] {
+        search_->setFocus(Qt::ShortcutFocusReason);
+        search_->selectAll();
+    }));
+}
+
+void MainWindow::buildViewMenu() {
+    QMenu* menu = menuBar()->addMenu("&View");
+    for (QAction* action : {row_->actualSizeAction(), row_->fitAction()}) menu->addAction(needsProject(action));
+    menu->addSeparator()->setText("Over the row");
+    for (QAction* action : row_->overlayActions()) menu->addAction(needsProject(action));
+    menu->addSeparator();
+    for (QAction* action : axis_->laneActions()) menu->addAction(needsProject(action));
+    menu->addSeparator();
+    asSaved_ = needsProject(menu->addAction("As it was saved\tHold F2"));
+    asSaved_->setCheckable(true);
+    connect(asSaved_, &QAction::toggled, this, [this](bool on) {
+        viewing_.showSaved(on);
+        if (on) note_->say("As it was saved");
+    });
+    menu->addSeparator();
+    const QStringList panels{"&Row", "&Text", "&Spacing", "&Colour", "&Words", "&Pictures"};
+    for (int i = 0; i < panels.size(); ++i)
+        needsProject(menu->addAction(panels[i], QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)), this,
+                                     [this, i] { side_->openPanel(i); }));
+}
+
+void MainWindow::buildGoMenu() {
+    QMenu* menu = menuBar()->addMenu("&Go");
+    // The keys are those that no field took; as shortcuts they would be taken from every field.
+    const auto add = [&](const QString& text, const QString& key, auto&& go) {
+        needsProject(menu->addAction(text + '\t' + key, this, go));
+    };
+    add("&Next band edge", "Ctrl+Right", [this] { goToEdge(1); });
+    add("&Previous band edge", "Ctrl+Left", [this] { goToEdge(-1); });
+    menu->addSeparator();
+    add("Wider by 1 px", "Right", [this] { stepWidth(1); });
+    add("Narrower by 1 px", "Left", [this] { stepWidth(-1); });
+    add("Wider by 10 px", "Shift+Right", [this] { stepWidth(10); });
+    add("Narrower by 10 px", "Shift+Left", [this] { stepWidth(-10); });
+}
+
+void MainWindow::buildHelpMenu() {
+    QMenu* menu = menuBar()->addMenu("&Help");
+    menu->addAction("&Keys", QKeySequence(Qt::Key_F1), this, [this] { showKeys(this); });
+    menu->addAction("&About Tenter", this, [this] { showAbout(this); });
+}
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,28 @@
+// The field that finds a setting by its words.
+#pragma once
+
+#include <QLineEdit>
+#include <vector>
+
+#include "panels/side_panel.h"
+
+namespace tenter::desktop::window {
+
+class SettingSearch : public QLineEdit {
+    Q_OBJECT
+
+public:
+    explicit SettingSearch(panels::SidePanel& panel, QWidget* parent = nullptr);
+
+protected:
+    bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void go(const QString& words);
+
+    panels::SidePanel& panel_;
+    std::vector<panels::SidePanel::Place> places_;
+};
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,190 @@
+#include "window/start_page.h"
+
+#include <QAbstractButton>
+#include <QFileInfo>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+
+#include "controls/inks.h"
+
+namespace tenter::desktop::window {
+
+namespace {
+
+constexpr int columnWidth = 440;
+constexpr int drawingHeight = 152;
+
+/// A line of the list: a title, and what it is in quieter ink.
+class Entry : public QAbstractButton {
+public:
+    Entry(const QString& title, const QString& description, QWidget* parent)
+        : QAbstractButton(parent), description_(description) {
+        setText(title);
+        setAccessibleName(title);
+        setAccessibleDescription(description);
+        setFocusPolicy(Qt::StrongFocus);
+        setCursor(Qt::PointingHandCursor);
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    }
+    [[nodiscard]] QSize sizeHint() const override { return {columnWidth, 2 * fontMetrics().lineSpacing() + 20}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        if (underMouse()) painter.fillRect(rect(), palette().color(QPalette::Button));
+        painter.setPen(controls::hairline(palette()));
+        painter.drawLine(0, height() - 1, width(), height() - 1);
+        QFont strong = font();
+        strong.setWeight(QFont::DemiBold);
+        painter.setFont(strong);
+        painter.setPen(palette().color(QPalette::WindowText));
+        const QRect box = rect().adjusted(12, 10, -12, -10);
+        painter.drawText(box, Qt::AlignLeft | Qt::AlignTop,
+                         painter.fontMetrics().elidedText(text(), Qt::ElideRight, box.width()));
+        painter.setFont(font());
+        painter.setPen(controls::quiet(palette()));
+        painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom,
+                         painter.fontMetrics().elidedText(description_, Qt::ElideRight, box.width()));
+        if (hasFocus()) {
+            painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
+            painter.drawRect(rect().adjusted(1, 1, -1, -1));
+        }
+    }
+
+private:
+    QString description_;
+};
+
+/// A row of cards stretched between two widths, dimensioned.
+class Drawing : public QWidget {
+public:
+    explicit Drawing(QWidget* parent) : QWidget(parent) { setFixedHeight(drawingHeight); }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        const QColor ink = palette().color(QPalette::WindowText);
+        const int right = width() - 13;
+        painter.setPen(QPen(ink, 1));
+        constexpr int left = 12;
+        constexpr int gap = 16;
+        const int card = (right - left - 2 * gap) / 3;
+        for (int i = 0; i < 3; ++i) {
+            const QRect box(left + i * (card + gap), 40, card, 100);
+            painter.drawRect(box);
+            painter.drawLine(box.left(), box.top() + 44, box.right() + 1, box.top() + 44);
+            painter.drawLine(box.topLeft(), QPoint(box.right() + 1, box.top() + 44));
+            painter.drawLine(box.topRight() + QPoint(1, 0), QPoint(box.left(), box.top() + 44));
+            for (int line = 0; line < 3; ++line)
+                painter.fillRect(box.left() + 12, box.top() + 56 + line * 9, (card - 24) * (line == 2 ? 5 : 9) / 10,
+                                 line == 0 ? 3 : 1, ink);
+            painter.fillRect(box.left() + 12, box.bottom() - 10, 36, 4, palette().color(QPalette::Highlight));
+        }
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(QPen(palette().color(QPalette::Highlight), 1.2));
+        const double y = 20.5;
+        painter.drawLine(QPointF(left, y), QPointF(right + 1, y));
+        for (const double x : {left + 0.0, right + 1.0}) {
+            painter.drawLine(QPointF(x - 5, y + 5), QPointF(x + 5, y - 5));
+            painter.drawLine(QPointF(x, y - 8), QPointF(x, y + 12));
+        }
+    }
+};
+
+QLabel* heading(const QString& text, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    label->setContentsMargins(12, 0, 0, 0);
+    return label;
+}
+
+}  // namespace
+
+StartPage::StartPage(QWidget* parent)
+    : QWidget(parent),
+      column_(new QWidget(this)),
+      samples_(new QVBoxLayout),
+      recent_(new QVBoxLayout),
+      recentTitle_(heading("Opened before", column_)) {
+    auto* box = new QVBoxLayout(column_);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(8);
+    box->addWidget(new Drawing(column_));
+    auto* title = new QLabel("A row of cards that holds together at every width", column_);
+    QFont font = title->font();
+    font.setPointSizeF(font.pointSizeF() * 1.6);
+    title->setFont(font);
+    title->setWordWrap(true);
+    title->setContentsMargins(12, 8, 12, 0);
+    box->addWidget(title);
+    auto* open = new QPushButton("Open a project…", column_);
+    auto* line = new QHBoxLayout;
+    line->setContentsMargins(12, 8, 12, 16);
+    line->addWidget(open);
+    auto* hint = new QLabel("or drop a .tenter.json file here", column_);
+    hint->setForegroundRole(QPalette::PlaceholderText);
+    line->addWidget(hint);
+    line->addStretch(1);
+    box->addLayout(line);
+    box->addWidget(heading("Begin with a sample", column_));
+    samples_->setSpacing(0);
+    box->addLayout(samples_);
+    box->addSpacing(8);
+    box->addWidget(recentTitle_);
+    recent_->setSpacing(0);
+    box->addLayout(recent_);
+    connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
+    setRecent({});
+}
+
+QAbstractButton* StartPage::entry(const QString& title, const QString& description) {
+    return new Entry(title, description, column_);
+}
+
+void StartPage::clear(QBoxLayout* box) {
+    while (QLayoutItem* item = box->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+}
+
+void StartPage::setSamples(const std::vector<Sample>& samples) {
+    clear(samples_);
+    for (const Sample& sample : samples) {
+        QAbstractButton* button = entry(sample.name, sample.description);
+        samples_->addWidget(button);
+        const QString file = QString::fromStdString(sample.file.string());
+        connect(button, &QAbstractButton::clicked, this, [this, file] { emit sampleWanted(file); });
+    }
+    if (samples.empty()) samples_->addWidget(heading("No samples were found beside the program.", column_));
+    placeColumn();
+}
+
+void StartPage::setRecent(const QStringList& files) {
+    clear(recent_);
+    recentTitle_->setVisible(!files.isEmpty());
+    for (const QString& file : files.mid(0, 3)) {
+        const QFileInfo info(file);
+        QAbstractButton* button = entry(info.fileName(), info.path());
+        recent_->addWidget(button);
+        connect(button, &QAbstractButton::clicked, this, [this, file] { emit fileWanted(file); });
+    }
+    placeColumn();
+}
+
+void StartPage::placeColumn() {
+    const int width = std::min(columnWidth, this->width() - 32);
+    const int height = column_->layout()->hasHeightForWidth() ? column_->layout()->heightForWidth(width)
+                                                              : column_->sizeHint().height();
+    column_->setGeometry((this->width() - width) / 2, std::max(8, (this->height() - height) * 2 / 5), width, height);
+}
+
+void StartPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    placeColumn();
+}
+
+void StartPage::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), palette().color(QPalette::Base)); }
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,40 @@
+// What stands in the window before a project is open: a drawing of what this is about, samples, open.
+#pragma once
+
+#include <QBoxLayout>
+#include <QWidget>
+#include <vector>
+
+#include "document/samples.h"
+
+namespace tenter::desktop::window {
+
+class StartPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit StartPage(QWidget* parent = nullptr);
+    void setSamples(const std::vector<Sample>& samples);
+    void setRecent(const QStringList& files);
+
+signals:
+    void sampleWanted(const QString& file);
+    void fileWanted(const QString& file);
+    void openWanted();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    QAbstractButton* entry(const QString& title, const QString& description);
+    void clear(QBoxLayout* box);
+    void placeColumn();
+
+    QWidget* column_;
+    QVBoxLayout* samples_;
+    QVBoxLayout* recent_;
+    QWidget* recentTitle_;
+};
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,24 @@
+// A line in the status area that says what happened and fades.
+#pragma once
+
+#include <QGraphicsOpacityEffect>
+#include <QLabel>
+#include <QPropertyAnimation>
+#include <QTimer>
+
+namespace tenter::desktop::window {
+
+class StatusNote : public QLabel {
+    Q_OBJECT
+
+public:
+    explicit StatusNote(QWidget* parent = nullptr);
+    void say(const QString& text);
+
+private:
+    QGraphicsOpacityEffect* effect_;
+    QPropertyAnimation fade_;
+    QTimer hold_;
+};
+
+}  // namespace tenter::desktop::window

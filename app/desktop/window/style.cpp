@@ -1,0 +1,269 @@
+#include "window/style.h"
+
+#include <QPainter>
+#include <QPainterPath>
+#include <QStyleOption>
+
+#include "controls/glyphs.h"
+
+namespace tenter::desktop::window {
+
+namespace {
+
+constexpr int controlHeight = 28;
+
+QRectF sharp(const QRect& rect) { return QRectF(rect).adjusted(0.5, 0.5, -0.5, -0.5); }
+
+void drawBox(QPainter* painter, const QRect& rect, const QColor& fill, const QColor& edge, double weight = 1) {
+    painter->save();
+    const double inset = weight / 2;
+    painter->setPen(edge.alpha() == 0 ? QPen(Qt::NoPen) : QPen(edge, weight, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+    painter->setBrush(fill);
+    painter->drawRect(QRectF(rect).adjusted(inset, inset, -inset, -inset));
+    painter->restore();
+}
+
+void drawField(QPainter* painter, const QStyleOption* option) {
+    const bool focus = option->state.testFlag(QStyle::State_HasFocus);
+    const bool enabled = option->state.testFlag(QStyle::State_Enabled);
+    const QPalette& palette = option->palette;
+    drawBox(painter, option->rect, palette.color(enabled ? QPalette::Base : QPalette::Window),
+            palette.color(focus ? QPalette::Highlight : enabled ? QPalette::Mid : QPalette::Midlight), focus ? 2 : 1);
+}
+
+void drawButton(QPainter* painter, const QStyleOption* option, bool flat) {
+    const QStyle::State state = option->state;
+    const QPalette& palette = option->palette;
+    const bool down = state.testFlag(QStyle::State_Sunken) || state.testFlag(QStyle::State_On);
+    const bool over = state.testFlag(QStyle::State_MouseOver) && state.testFlag(QStyle::State_Enabled);
+    QColor fill = flat ? QColor(Qt::transparent) : palette.color(QPalette::Base);
+    if (over) fill = palette.color(QPalette::Button);
+    if (down) fill = palette.color(QPalette::Midlight);
+    QColor edge = flat ? QColor(Qt::transparent)
+                       : palette.color(state.testFlag(QStyle::State_Enabled) ? QPalette::Mid : QPalette::Midlight);
+    double weight = 1;
+    if (state.testFlag(QStyle::State_HasFocus)) {
+        edge = palette.color(QPalette::Highlight);
+        weight = 2;
+    }
+    drawBox(painter, option->rect, fill, edge, weight);
+}
+
+void drawCheckBox(QPainter* painter, const QStyleOption* option) {
+    const bool on = option->state.testFlag(QStyle::State_On);
+    const bool enabled = option->state.testFlag(QStyle::State_Enabled);
+    const QPalette& palette = option->palette;
+    const QColor ink = palette.color(enabled ? QPalette::WindowText : QPalette::Mid);
+    drawBox(painter, option->rect, on ? ink : palette.color(QPalette::Base), on ? ink : palette.color(QPalette::Mid));
+    if (!on) return;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(palette.color(QPalette::Window), 2));
+    const QRectF r(option->rect);
+    QPainterPath tick;
+    tick.moveTo(r.left() + r.width() * 0.22, r.top() + r.height() * 0.52);
+    tick.lineTo(r.left() + r.width() * 0.42, r.top() + r.height() * 0.72);
+    tick.lineTo(r.left() + r.width() * 0.78, r.top() + r.height() * 0.28);
+    painter->drawPath(tick);
+    painter->restore();
+}
+
+void drawSign(QPainter* painter, const QRect& rect, controls::Glyph sign, const QColor& colour) {
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->translate(rect.center().x() - 7.5, rect.center().y() - 7.5);
+    painter->setPen(QPen(colour, 1.4));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawPath(controls::glyphPath(sign));
+    painter->restore();
+}
+
+void drawScrollBar(QPainter* painter, const QStyleOptionSlider* option, const QRect& slider) {
+    const QPalette& palette = option->palette;
+    painter->fillRect(option->rect, palette.color(QPalette::Window));
+    if (option->maximum <= option->minimum) return;
+    const bool over = option->state.testFlag(QStyle::State_MouseOver) || option->state.testFlag(QStyle::State_Sunken);
+    const bool across = option->orientation == Qt::Horizontal;
+    const QRect bar = across ? slider.adjusted(1, 4, -1, -2) : slider.adjusted(4, 1, -2, -1);
+    painter->fillRect(bar, palette.color(over ? QPalette::Dark : QPalette::Mid));
+}
+
+}  // namespace
+
+Style::Style() : QProxyStyle("Fusion") {}
+
+void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                          const QWidget* widget) const {
+    switch (element) {
+        case PE_PanelLineEdit:
+            // A line edit inside a combo box has its box drawn by that.
+            if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option); frame && frame->lineWidth > 0)
+                drawField(painter, option);
+            return;
+        case PE_FrameLineEdit:
+            return;
+        case PE_Frame:
+            if (widget && widget->inherits("QTextEdit")) {
+                drawField(painter, option);
+                return;
+            }
+            break;
+        case PE_PanelButtonCommand:
+            drawButton(painter, option, false);
+            return;
+        case PE_PanelButtonTool:
+            drawButton(painter, option, true);
+            return;
+        case PE_IndicatorCheckBox:
+            drawCheckBox(painter, option);
+            return;
+        case PE_FrameFocusRect:
+            if (widget && widget->inherits("QAbstractItemView")) return;
+            // Buttons and fields have their ring drawn with their box.
+            if (widget && (widget->inherits("QPushButton") || widget->inherits("QToolButton") ||
+                           widget->inherits("QComboBox") || widget->inherits("QLineEdit")))
+                return;
+            drawBox(painter, option->rect, Qt::transparent, option->palette.color(QPalette::Highlight), 2);
+            return;
+        case PE_PanelStatusBar:
+        case PE_FrameStatusBarItem:
+            return;
+        default:
+            break;
+    }
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+}
+
+void Style::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                        const QWidget* widget) const {
+    if (element == CE_Splitter) {
+        // A hairline, with room around it to take hold of.
+        const bool upright = option->rect.width() < option->rect.height();
+        const QColor line = option->palette.color(
+            option->state.testFlag(State_MouseOver) ? QPalette::Highlight : QPalette::Midlight);
+        const QPoint centre = option->rect.center();
+        if (upright)
+            painter->fillRect(QRect(centre.x(), option->rect.top(), 1, option->rect.height()), line);
+        else
+            painter->fillRect(QRect(option->rect.left(), centre.y(), option->rect.width(), 1), line);
+        return;
+    }
+    if (element == CE_ComboBoxLabel) {
+        const auto* combo = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+        if (combo && !combo->editable) {
+            const QRect box = subControlRect(CC_ComboBox, combo, SC_ComboBoxEditField, widget);
+            painter->setPen(option->palette.color(
+                option->state.testFlag(State_Enabled) ? QPalette::Active : QPalette::Disabled, QPalette::Text));
+            painter->drawText(box, Qt::AlignLeft | Qt::AlignVCenter,
+                              option->fontMetrics.elidedText(combo->currentText, Qt::ElideRight, box.width()));
+            return;
+        }
+    }
+    QProxyStyle::drawControl(element, option, painter, widget);
+}
+
+void Style::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                               const QWidget* widget) const {
+    if (control == CC_ComboBox) {
+        drawField(painter, option);
+        drawSign(painter, subControlRect(control, option, SC_ComboBoxArrow, widget), controls::Glyph::Down,
+                 option->palette.color(QPalette::ButtonText));
+        return;
+    }
+    if (control == CC_ScrollBar) {
+        if (const auto* slider = qstyleoption_cast<const QStyleOptionSlider*>(option))
+            drawScrollBar(painter, slider, subControlRect(control, option, SC_ScrollBarSlider, widget));
+        return;
+    }
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+}
+
+QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
+                              const QWidget* widget) const {
+    QSize result = QProxyStyle::sizeFromContents(type, option, size, widget);
+    if (type == CT_PushButton) result = {std::max(result.width(), size.width() + 24), controlHeight};
+    if (type == CT_ComboBox || type == CT_LineEdit) result.setHeight(controlHeight);
+    if (type == CT_CheckBox) result.setHeight(std::max(result.height(), controlHeight));
+    if (type == CT_MenuItem) {
+        const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
+        if (item && item->menuItemType != QStyleOptionMenuItem::Separator)
+            result.setHeight(std::max(result.height(), controlHeight));
+    }
+    if (type == CT_MenuBarItem) result = {size.width() + 18, 32};
+    return result;
+}
+
+QRect Style::subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,
+                            const QWidget* widget) const {
+    const QRect box = option->rect;
+    if (control == CC_ComboBox && part == SC_ComboBoxArrow)
+        return visualRect(option->direction, box, QRect(box.right() - 24, box.top(), 24, box.height()));
+    if (control == CC_ComboBox && part == SC_ComboBoxEditField)
+        return visualRect(option->direction, box, box.adjusted(8, 2, -26, -2));
+    if (control == CC_ScrollBar) {
+        const auto* slider = qstyleoption_cast<const QStyleOptionSlider*>(option);
+        if (!slider) return {};
+        // No arrows: the groove is the whole bar.
+        const bool across = slider->orientation == Qt::Horizontal;
+        const int room = across ? box.width() : box.height();
+        const int range = slider->maximum - slider->minimum;
+        int length = room;
+        if (range > 0)
+            length = std::max(24, static_cast<int>(static_cast<qint64>(room) * slider->pageStep /
+                                                   (range + slider->pageStep)));
+        const int start = sliderPositionFromValue(slider->minimum, slider->maximum, slider->sliderPosition,
+                                                  room - length, slider->upsideDown);
+        const auto at = [&](int from, int to) {
+            return across ? QRect(box.left() + from, box.top(), to - from, box.height())
+                          : QRect(box.left(), box.top() + from, box.width(), to - from);
+        };
+        switch (part) {
+            case SC_ScrollBarGroove:
+                return box;
+            case SC_ScrollBarSlider:
+                return at(start, start + length);
+            case SC_ScrollBarSubPage:
+                return at(0, start);
+            case SC_ScrollBarAddPage:
+                return at(start + length, room);
+            default:
+                return {};
+        }
+    }
+    return QProxyStyle::subControlRect(control, option, part, widget);
+}
+
+int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
+    switch (metric) {
+        case PM_ScrollBarExtent:
+            return 12;
+        case PM_SplitterWidth:
+            return 7;
+        case PM_ButtonShiftHorizontal:
+        case PM_ButtonShiftVertical:
+            return 0;
+        case PM_IndicatorWidth:
+        case PM_IndicatorHeight:
+            return 16;
+        case PM_SmallIconSize:
+        case PM_ButtonIconSize:
+            return 16;
+        case PM_MenuBarPanelWidth:
+        case PM_MenuBarVMargin:
+            return 0;
+        case PM_MenuBarHMargin:
+            return 6;
+        default:
+            return QProxyStyle::pixelMetric(metric, option, widget);
+    }
+}
+
+int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                     QStyleHintReturn* data) const {
+    if (hint == SH_ComboBox_Popup) return 0;
+    if (hint == SH_EtchDisabledText || hint == SH_DitherDisabledText) return 0;
+    if (hint == SH_ScrollBar_Transient) return 0;
+    return QProxyStyle::styleHint(hint, option, widget, data);
+}
+
+}  // namespace tenter::desktop::window

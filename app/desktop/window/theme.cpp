@@ -1,0 +1,68 @@
+#include "window/theme.h"
+
+#include <QApplication>
+#include <QGuiApplication>
+
+#include "window/style.h"
+
+namespace tenter::desktop::window {
+
+namespace {
+
+struct Colours {
+    QRgb window, base, text, quiet, disabled, button, edge, hair, accent, onAccent, tip, tipText;
+};
+
+QPalette made(const Colours& c) {
+    QPalette palette;
+    const auto set = [&](QPalette::ColorRole role, QRgb colour) { palette.setColor(role, QColor(colour)); };
+    set(QPalette::Window, c.window);
+    set(QPalette::Base, c.base);
+    set(QPalette::AlternateBase, c.window);
+    set(QPalette::WindowText, c.text);
+    set(QPalette::Text, c.text);
+    set(QPalette::ButtonText, c.text);
+    set(QPalette::BrightText, c.onAccent);
+    set(QPalette::PlaceholderText, c.quiet);
+    set(QPalette::Button, c.button);
+    set(QPalette::Light, c.base);
+    set(QPalette::Midlight, c.hair);
+    set(QPalette::Mid, c.edge);
+    set(QPalette::Dark, c.quiet);
+    set(QPalette::Shadow, c.text);
+    set(QPalette::Highlight, c.accent);
+    set(QPalette::HighlightedText, c.onAccent);
+    set(QPalette::Link, c.accent);
+    set(QPalette::LinkVisited, c.accent);
+    set(QPalette::ToolTipBase, c.tip);
+    set(QPalette::ToolTipText, c.tipText);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(QPalette::Disabled, role, QColor(c.disabled));
+    palette.setColor(QPalette::Disabled, QPalette::Highlight, QColor(c.edge));
+    return palette;
+}
+
+bool systemIsDark() {
+    const QPalette palette = QGuiApplication::palette();
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+}
+
+}  // namespace
+
+QPalette lightPalette() {
+    return made({0xfff1f2f1, 0xffffffff, 0xff17201f, 0xff56605f, 0xff979e9d, 0xffe4e7e6, 0xff86908e, 0xffd3d8d6,
+                 0xff0a6973, 0xffffffff, 0xff17201f, 0xfff5f6f5});
+}
+
+QPalette darkPalette() {
+    return made({0xff1d2221, 0xff151918, 0xffe8ecea, 0xff9fa9a6, 0xff616967, 0xff2b3230, 0xff6c7774, 0xff343c3a,
+                 0xff62c3cb, 0xff0c1a1b, 0xffe8ecea, 0xff1d2221});
+}
+
+void useTheme(const QString& wanted) {
+    const bool dark = wanted.isEmpty() ? systemIsDark() : wanted == "dark";
+    QApplication::setStyle(new Style);
+    QApplication::setPalette(dark ? darkPalette() : lightPalette());
+}
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,97 @@
+#include "emit/band_changes.h"
+
+#include <algorithm>
+
+#include "emit/rules.h"
+#include "project/cascade.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+namespace {
+
+/// One band, complete.
+struct BandSheet {
+    int columns = 1;
+    Rules rules;
+};
+
+/// Leaves out what no band needs, in all of them alike.
+void dropUnneeded(std::vector<BandSheet>& bands) {
+    for (std::size_t r = 0; r < bands.front().rules.size(); ++r) {
+        const bool needed =
+            std::ranges::any_of(bands, [&](const BandSheet& band) { return band.rules[r].needed; });
+        std::vector<bool> said(bands.front().rules[r].declarations.size(), false);
+        for (const BandSheet& band : bands) {
+            for (std::size_t d = 0; d < said.size(); ++d) {
+                const Declaration& declaration = band.rules[r].declarations[d];
+                if (needed && declaration.value != declaration.neutral) said[d] = true;
+            }
+        }
+        for (BandSheet& band : bands) {
+            std::vector<Declaration> kept;
+            for (std::size_t d = 0; d < said.size(); ++d)
+                if (said[d]) kept.push_back(std::move(band.rules[r].declarations[d]));
+            band.rules[r].declarations = std::move(kept);
+        }
+    }
+}
+
+/// What `band` says otherwise than `above`.
+Rules changes(const Rules& band, const Rules& above) {
+    Rules out = band;
+    for (std::size_t r = 0; r < out.size(); ++r) {
+        std::vector<Declaration> changed;
+        for (std::size_t d = 0; d < band[r].declarations.size(); ++d)
+            if (!band[r].declarations[d].same(above[r].declarations[d]))
+                changed.push_back(band[r].declarations[d]);
+        out[r].declarations = std::move(changed);
+    }
+    return out;
+}
+
+bool saysAnything(const Rules& rules) {
+    return std::ranges::any_of(rules, [](const Rule& rule) { return !rule.declarations.empty(); });
+}
+
+std::vector<BandSheet> bandSheets(const project::Project& project, const project::Variant& variant,
+                                  units::Unit unit) {
+    const std::vector<RoleUse> uses = roleUses(project);
+    std::vector<BandSheet> bands;
+    for (std::size_t i = 0; i < std::max<std::size_t>(variant.bands.size(), 1); ++i) {
+        const project::Settings settings = project::resolve(project, variant, i);
+        bands.push_back({settings.row.columns.value_or(1), bandRules({project, settings, uses, unit})});
+    }
+    dropUnneeded(bands);
+    return bands;
+}
+
+/// The block of breakpoint `upTo`; breakpoints that print alike are one.
+Block& blockFor(std::vector<Block>& blocks, double upTo) {
+    for (Block& block : blocks)
+        if (block.upTo && units::number(*block.upTo) == units::number(upTo)) return block;
+    return blocks.emplace_back(Block{upTo, {}});
+}
+
+}  // namespace
+
+std::vector<Block> blocks(const project::Project& project, const std::vector<std::size_t>& variants,
+                          units::Unit unit) {
+    std::vector<Block> out(1);
+    for (const std::size_t index : variants) {
+        const project::Variant& variant = project.variants[index];
+        std::vector<BandSheet> bands = bandSheets(project, variant, unit);
+        out.front().variants.push_back({index, bands.back().columns, bands.back().rules});
+        for (std::size_t i = bands.size() - 1; i-- > 0;) {
+            Rules changed = changes(bands[i].rules, bands[i + 1].rules);
+            if (!variant.bands[i].upTo || !saysAnything(changed)) continue;
+            blockFor(out, *variant.bands[i].upTo)
+                .variants.push_back({index, bands[i].columns, std::move(changed)});
+        }
+    }
+    std::stable_sort(out.begin() + 1, out.end(),
+                     [](const Block& a, const Block& b) { return *a.upTo > *b.upTo; });
+    return out;
+}
+
+}  // namespace tenter::emit

@@ -1,0 +1,59 @@
+#include "emit/card_box.h"
+
+#include <algorithm>
+
+#include "emit/values.h"
+
+namespace tenter::emit {
+
+using units::Length;
+using units::Unit;
+
+CardSides cardSides(const project::CardSettings& card) {
+    return {sumOf(card.padding.top), sumOf(card.padding.right), sumOf(card.padding.bottom),
+            sumOf(card.padding.left)};
+}
+
+CardSides cardSidesWithin(const project::CardSettings& card) {
+    CardSides said = cardSides(card);
+    // With column width C and content width c: c = C − s·C − fixed, so C = (c + fixed) / (1 − s).
+    const double share = (said.left.of(Unit::Percent) + said.right.of(Unit::Percent)) / 100;
+    const double scale = 1 / std::max(1 - share, 0.01);
+    LengthSum fixed;
+    for (const auto* side : {&card.padding.left, &card.padding.right})
+        if (*side && (*side)->unit() != Unit::Percent) fixed.add(**side);
+    fixed.add(sumOf(card.border.width), 2);
+    const auto within = [&](const LengthSum& side) {
+        const double part = side.of(Unit::Percent) / 100 * scale;
+        if (part == 0) return side;
+        return LengthSum(Length::percent(part * 100)).add(fixed, part);
+    };
+    return {within(said.top), within(said.right), within(said.bottom), within(said.left)};
+}
+
+std::string cardPadding(const BandScope& scope) {
+    const project::CardSettings& card = scope.settings.card;
+    CardSides padding = cardSides(card);
+    if (card.direction == project::Direction::Beside) {
+        LengthSum& start = scope.project.rightToLeft ? padding.right : padding.left;
+        // The picture's own distance from the edge, the picture, and as much again to the rest.
+        const LengthSum once = start;
+        if (!card.bleed.value_or(false)) start.add(once);
+        start.add(sumOf(card.pictureShare));
+    }
+    return sides(padding.top.css(), padding.right.css(), padding.bottom.css(), padding.left.css());
+}
+
+LengthSum withinPaddingBox(const project::CardSettings& card, const LengthSum& length) {
+    return LengthSum(length).add(sumOf(card.border.width), 2 * length.of(Unit::Percent) / 100);
+}
+
+LengthSum innerRadius(const project::CardSettings& card) {
+    const Length radius = card.radius.value_or(Length());
+    const Length width = card.border.width.value_or(Length());
+    // Of one unit the difference is known; else calc() cuts it off at zero. CSS Values 4 § 10.5.
+    if (radius.unit() == width.unit() && width.value() >= radius.value()) return {};
+    return radius.isZero() ? LengthSum() : LengthSum(radius).add(width, -1);
+}
+
+}  // namespace tenter::emit

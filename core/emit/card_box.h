@@ -1,0 +1,28 @@
+// A card's padding, and how a picture reaches over it.
+#pragma once
+
+#include "emit/length_sum.h"
+#include "emit/rules.h"
+
+namespace tenter::emit {
+
+/// A card's padding, with the room for a picture that stands beside the rest.
+std::string cardPadding(const BandScope& scope);
+
+/// The card's padding on each side, as the card says it: a percentage is of its column.
+struct CardSides {
+    LengthSum top, right, bottom, left;
+};
+CardSides cardSides(const project::CardSettings& card);
+
+/// The same on each side, as its parts say it: a percentage is of the card's content width. CSS Box 4 § 4.1.
+CardSides cardSidesWithin(const project::CardSettings& card);
+
+/// A length of the card as an absolutely placed picture says it: a percentage is of the card's column, but
+/// would be taken of its padding box, which the border makes narrower. CSS Positioned Layout 3 § 2.1.
+LengthSum withinPaddingBox(const project::CardSettings& card, const LengthSum& length);
+
+/// The radius at the inner edge of the card's border. CSS Backgrounds 3 § 4.2.
+LengthSum innerRadius(const project::CardSettings& card);
+
+}  // namespace tenter::emit

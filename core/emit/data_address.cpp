@@ -1,0 +1,90 @@
+#include "emit/data_address.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <fstream>
+#include <iterator>
+#include <system_error>
+
+#include "units/number.h"
+
+namespace tenter::emit {
+
+namespace {
+
+constexpr std::uintmax_t mostBytes = 64U * 1024 * 1024;
+
+/// Skips what may stand before an SVG's root: a byte order mark, white space, declarations, comments.
+bool isSvg(std::string_view bytes) {
+    std::string_view rest = bytes.substr(0, 4096);
+    const auto skip = [&](std::string_view opening, std::string_view closing) {
+        if (!rest.starts_with(opening)) return false;
+        const std::size_t end = rest.find(closing);
+        rest = end == std::string_view::npos ? std::string_view() : rest.substr(end + closing.size());
+        return true;
+    };
+    if (rest.starts_with("\xEF\xBB\xBF")) rest.remove_prefix(3);
+    bool skipped = true;
+    while (skipped) {
+        const std::size_t start = rest.find_first_not_of(" \t\r\n");
+        rest = start == std::string_view::npos ? std::string_view() : rest.substr(start);
+        skipped = skip("<?", "?>") || skip("<!--", "-->") || skip("<!DOCTYPE", ">");
+    }
+    return rest.starts_with("<svg");
+}
+
+}  // namespace
+
+std::string base64(std::string_view bytes) {
+    static constexpr char digits[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+    std::string out;
+    out.reserve((bytes.size() + 2) / 3 * 4);
+    for (std::size_t i = 0; i < bytes.size(); i += 3) {
+        std::uint32_t group = 0;
+        for (std::size_t j = 0; j < 3; ++j) {
+            const auto byte = i + j < bytes.size() ? static_cast<unsigned char>(bytes[i + j]) : 0U;
+            group = group << 8 | byte;
+        }
+        for (std::size_t j = 0; j < 4; ++j)
+            out += i + j <= bytes.size() ? digits[group >> (18 - 6 * j) & 0x3F] : '=';
+    }
+    return out;
+}
+
+std::string dataAddress(std::string_view type, std::string_view bytes) {
+    return "data:" + std::string(type) + ";base64," + base64(bytes);
+}
+
+std::optional<std::string> pictureType(std::string_view bytes) {
+    if (bytes.starts_with("\x89PNG\r\n\x1A\n")) return "image/png";
+    if (bytes.starts_with("\xFF\xD8\xFF")) return "image/jpeg";
+    if (bytes.starts_with("GIF87a") || bytes.starts_with("GIF89a")) return "image/gif";
+    if (bytes.starts_with("RIFF") && bytes.size() >= 12 && bytes.substr(8, 4) == "WEBP") return "image/webp";
+    if (bytes.size() >= 12 && bytes.substr(4, 7) == "ftypavi" && (bytes[11] == 'f' || bytes[11] == 's'))
+        return "image/avif";
+    if (isSvg(bytes)) return "image/svg+xml";
+    return std::nullopt;
+}
+
+std::string emptyPicture(double width, double height) {
+    width = std::max(width, 1.0);
+    height = std::max(height, 1.0);
+    return dataAddress("image/svg+xml", "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
+                                            units::number(width) + "\" height=\"" + units::number(height) +
+                                            "\"/>");
+}
+
+EmbeddedPicture embedPicture(const std::filesystem::path& file) {
+    std::error_code error;
+    if (!std::filesystem::is_regular_file(file, error)) return {"", "is not there"};
+    const std::uintmax_t size = std::filesystem::file_size(file, error);
+    if (error || size > mostBytes) return {"", "is larger than 64 MB"};
+    std::ifstream in(file, std::ios::binary);
+    const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+    if (!in.is_open() || in.bad() || bytes.size() != size) return {"", "cannot be read"};
+    const std::optional<std::string> type = pictureType(bytes);
+    if (!type) return {"", "is no PNG, JPEG, WebP, GIF, SVG or AVIF"};
+    return {dataAddress(*type, bytes), ""};
+}
+
+}  // namespace tenter::emit

@@ -1,0 +1,140 @@
+#include "emit/follow.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "emit/usage.h"
+#include "project/cascade.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+using project::Follow;
+using units::Ramp;
+
+namespace {
+
+/// Widths at which the converted sizes are compared with those before, in each band.
+constexpr int probes = 64;
+/// CSS px; less is not told.
+constexpr double noticeable = 0.05;
+
+class BandFollow {
+public:
+    BandFollow(const layout::PreparedRow& row, const project::Project& project,
+               const project::Variant& variant, std::size_t band)
+        : row_(row) {
+        const double below = band == 0 ? 0 : variant.bands[band - 1].upTo.value_or(0);
+        least_ = std::max(project.leastWidth, below);
+        // A band starts just above the breakpoint below it.
+        inside_ = below >= project.leastWidth ? std::nextafter(below, std::numeric_limits<double>::infinity())
+                                              : least_;
+        most_ = std::max(variant.bands[band].upTo.value_or(std::max(project.mostWidth, least_ + 1)), inside_);
+        if (variant.bands[band].upTo) most_ = std::max(std::min(most_, project.mostWidth), inside_);
+    }
+
+    [[nodiscard]] double cardAt(double viewport) const { return row_.cardWidth(std::max(viewport, inside_)); }
+
+    /// The ramp in the other kind of width; empty if the card's width does not change while the size does.
+    [[nodiscard]] std::optional<Ramp> turned(const Ramp& ramp, Follow target) const {
+        if (ramp.isFlat()) return Ramp::flat(ramp.from().size);
+        // Only the part of the ramp that the band sees counts.
+        const double from = target == Follow::Card ? ramp.from().width : viewportAt(ramp.from().width);
+        const double to = target == Follow::Card ? ramp.to().width : viewportAt(ramp.to().width);
+        const double first = std::clamp(from, least_, most_);
+        const double last = std::clamp(to, least_, most_);
+        const double firstSize = sizeAt(ramp, target, first);
+        const double lastSize = sizeAt(ramp, target, last);
+        if (last <= first || std::abs(lastSize - firstSize) < 1e-9) return Ramp::flat(firstSize);
+        if (target == Follow::Viewport)
+            return Ramp::between({round(first), firstSize}, {round(last), lastSize});
+        const double low = round(cardAt(first));
+        const double high = round(cardAt(last));
+        if (high <= low) return std::nullopt;
+        return Ramp::between({low, firstSize}, {high, lastSize});
+    }
+
+    /// The largest difference within the band, CSS px.
+    [[nodiscard]] double departure(const Ramp& before, const Ramp& after, Follow target) const {
+        double most = 0;
+        for (int i = 0; i <= probes; ++i) {
+            const double width = inside_ + (most_ - inside_) * i / probes;
+            const double now = after.sizeAt(target == Follow::Card ? cardAt(width) : width);
+            most = std::max(most, std::abs(now - sizeAt(before, target, width)));
+        }
+        return most;
+    }
+
+private:
+    /// The size before, at a viewport width.
+    [[nodiscard]] double sizeAt(const Ramp& before, Follow target, double viewport) const {
+        return before.sizeAt(target == Follow::Card ? viewport : cardAt(viewport));
+    }
+    static double round(double width) { return units::rounded(width, 2); }
+
+    /// The viewport width at which the card is `card` wide, or the band's end nearest to it.
+    [[nodiscard]] double viewportAt(double card) const {
+        double low = inside_;
+        double high = most_;
+        if (cardAt(high) <= card) return high;
+        for (int i = 0; i < 60; ++i) {
+            const double middle = (low + high) / 2;
+            (cardAt(middle) < card ? low : high) = middle;
+        }
+        return high;
+    }
+
+    const layout::PreparedRow& row_;
+    double least_ = 0;
+    double inside_ = 0;
+    double most_ = 0;
+};
+
+std::string bandWords(const project::Variant& variant, std::size_t band) {
+    if (variant.bands[band].upTo) return "up to " + units::number(*variant.bands[band].upTo) + " px";
+    return band == 0 ? "at every width" : "above " + units::number(*variant.bands[band - 1].upTo) + " px";
+}
+
+}  // namespace
+
+project::Project following(const project::Project& project, Follow target,
+                           const std::vector<std::size_t>& variants, text::ParagraphStore& store,
+                           const text::BreakProfile& profile, project::Problems& problems) {
+    project::Project out = project;
+    for (const std::size_t index : variants) {
+        const project::Variant& variant = project.variants[index];
+        const layout::PreparedRow row(project, index, store, profile);
+        for (std::size_t band = 0; band < variant.bands.size(); ++band) {
+            const BandFollow follow(row, project, variant, band);
+            const project::Settings& settings = row.settings(band);
+            for (const RoleUse& use : roleUses(project)) {
+                const project::TextStyle* style = settings.text.find(use.role);
+                if (style == nullptr || !style->size || style->follow == target) continue;
+                project::TextStyle& set = out.variants[index].bands[band].set.text.of(use.role);
+                const std::optional<Ramp> turned = follow.turned(*style->size, target);
+                const std::string place =
+                    "." + variant.className + ", " + bandWords(variant, band) + ", " + use.role;
+                if (!turned) {
+                    set.size = style->size;
+                    set.follow = style->follow;
+                    problems.push_back(
+                        {"", place, "the card's width does not change where this size does",
+                         "it still follows the viewport; give the row no fixed width, or the size no ramp"});
+                    continue;
+                }
+                set.size = turned;
+                set.follow = target;
+                const double departure = follow.departure(*style->size, *turned, target);
+                if (departure < noticeable) continue;
+                problems.push_back({"", place,
+                                    "sizes between the ends differ by up to " + units::number(departure, 2) +
+                                        " px, since the card's width is no straight line of the page's",
+                                    "look at them there"});
+            }
+        }
+    }
+    return out;
+}
+
+}  // namespace tenter::emit

@@ -1,0 +1,158 @@
+#include "emit/markup_writer.h"
+
+#include "emit/address.h"
+#include "emit/escape.h"
+#include "emit/page.h"
+#include "emit/usage.h"
+#include "emit/values.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+using project::PicturePart;
+using project::Run;
+using project::TextPart;
+
+namespace {
+
+std::string attribute(const std::string& name, const std::string& value) {
+    return " " + name + "=\"" + html(value) + "\"";
+}
+
+class MarkupWriter {
+public:
+    MarkupWriter(const project::Project& project, const MarkupOptions& options, project::Problems& problems)
+        : project_(project), options_(options), problems_(problems), stands_(standsNeedClasses(project)) {}
+
+    std::string row(const std::string& className) {
+        std::string opening =
+            "<section" + attribute("class", className) + attribute("lang", project_.language);
+        if (project_.rightToLeft) opening += attribute("dir", "rtl");
+        line(0, opening + (options_.marked ? " data-tenter-row>" : ">"));
+        for (std::size_t i = 0; i < project_.cards.size(); ++i)
+            card(i);
+        line(0, "</section>");
+        return text_;
+    }
+
+private:
+    void line(int depth, const std::string& content) {
+        text_.append(static_cast<std::size_t>(depth + options_.depth) * 2, ' ');
+        text_ += content;
+        text_ += '\n';
+    }
+
+    [[nodiscard]] std::string partClass(const std::string& part) const { return project_.row + "-" + part; }
+
+    void card(std::size_t index) {
+        const project::Card& card = project_.cards[index];
+        std::string opening = "<article" + attribute("class", partClass("card"));
+        if (options_.marked) opening += attribute("data-tenter-card", std::to_string(index));
+        line(1, opening + ">");
+        for (std::size_t i = 0; i < card.parts.size(); ++i) {
+            const std::string place = "/cards/" + std::to_string(index) + "/parts/" + std::to_string(i);
+            std::string mark;
+            if (options_.marked)
+                mark = attribute("data-tenter-part", std::to_string(index) + "." + std::to_string(i));
+            if (const auto* shown = std::get_if<PicturePart>(&card.parts[i])) {
+                picture(*shown, pictureStand(card, i), place, mark);
+            } else {
+                text(std::get<TextPart>(card.parts[i]), place, mark);
+            }
+        }
+        line(1, "</article>");
+    }
+
+    void picture(const PicturePart& part, const PictureStand& stand, const std::string& place,
+                 const std::string& mark) {
+        std::string classes = partClass("picture");
+        if (stands_) classes += " " + partClass("picture-" + stand.word());
+        std::string out = "<img" + attribute("class", classes) +
+                          attribute("src", options_.address(part, place)) + attribute("alt", part.alt);
+        if (part.width > 0 && part.height > 0)
+            out += attribute("width", units::number(part.width, 0)) +
+                   attribute("height", units::number(part.height, 0));
+        std::string style;
+        if (part.ratio) {
+            const project::Ratio own{part.width, part.height};
+            style = "aspect-ratio: " + ratio(part.ratio->isOwn() ? own : *part.ratio);
+        }
+        if (part.focusX != 0.5 || part.focusY != 0.5) {
+            if (!style.empty()) style += "; ";
+            style += "object-position: " + units::number(part.focusX * 100) + "% " +
+                     units::number(part.focusY * 100) + "%";
+        }
+        if (!style.empty()) out += attribute("style", style);
+        line(2, out + mark + ">");
+    }
+
+    void text(const TextPart& part, const std::string& place, const std::string& mark) {
+        const bool button = part.role == "button";
+        std::string tag = "p";
+        if (button) tag = "a";
+        if (part.role == "heading") tag = "h" + std::to_string(project_.headingLevel);
+        std::string link;
+        if (isWholeLink(part)) link = attribute("href", address(part.link, place + "/link"));
+        // Only what can be followed or pressed may be named otherwise than its text. WAI-ARIA 1.2 § 5.2.8.6.
+        if (isWholeLink(part) && !part.name.empty()) link += attribute("aria-label", part.name);
+        std::string out = "<" + tag + attribute("class", partClass(part.role));
+        if (button) out += link;
+        out += mark + ">";
+        // A heading that is a link stays a heading.
+        const bool inner = isWholeLink(part) && !button;
+        if (inner) out += "<a" + link + ">";
+        for (std::size_t i = 0; i < part.copy.size(); ++i)
+            out += run(part.copy[i], isWholeLink(part), place + "/copy/" + std::to_string(i) + "/to");
+        if (inner) out += "</a>";
+        line(2, out + "</" + tag + ">");
+    }
+
+    /// Within a link no other can stand. HTML § 4.5.1.
+    std::string run(const Run& run, bool withinLink, const std::string& place) {
+        switch (run.kind) {
+            case Run::Kind::Break:
+                return "<br>";
+            case Run::Kind::Strong:
+                return "<strong>" + html(run.text) + "</strong>";
+            case Run::Kind::Emphasis:
+                return "<em>" + html(run.text) + "</em>";
+            case Run::Kind::Link:
+                if (withinLink) break;
+                return "<a" + attribute("href", address(run.to, place)) + ">" + html(run.text) + "</a>";
+            case Run::Kind::Plain:
+                break;
+        }
+        return html(run.text);
+    }
+
+    std::string address(const std::string& said, const std::string& place) {
+        if (said.empty()) return "#";
+        if (isSafeAddress(said)) return said;
+        problems_.push_back({"", place, "\"" + said + "\" is no address a link may lead to",
+                             "use http, https, mailto, tel, a relative address or #…; # stands there now"});
+        return "#";
+    }
+
+    const project::Project& project_;
+    const MarkupOptions& options_;
+    project::Problems& problems_;
+    bool stands_;
+    std::string text_;
+};
+
+}  // namespace
+
+std::string writeMarkup(const project::Project& project, std::size_t variant, const MarkupOptions& options,
+                        project::Problems& problems) {
+    return MarkupWriter(project, options, problems).row(project.variants.at(variant).className);
+}
+
+std::string markup(const project::Project& project, std::size_t variant) {
+    if (variant >= project.variants.size()) return {};
+    MarkupOptions options;
+    options.address = [](const PicturePart& part, const std::string&) { return pathAddress(part.file); };
+    project::Problems untold;
+    return writeMarkup(project, variant, options, untold);
+}
+
+}  // namespace tenter::emit

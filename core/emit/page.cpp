@@ -1,0 +1,77 @@
+#include "emit/page.h"
+
+#include "emit/data_address.h"
+#include "emit/escape.h"
+#include "emit/markup_writer.h"
+#include "emit/page_fonts.h"
+#include "emit/stylesheet.h"
+#include "emit/values.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+namespace {
+
+/// A class for what the row sits in that no variant has.
+std::string containerClass(const project::Project& project) {
+    std::string name = "container";
+    while (project.findVariant(name))
+        name += "-";
+    return name;
+}
+
+/// What a theme would say about the page around the row.
+std::string scaffold(const project::Page& page, const std::string& container) {
+    std::string out = "html {\n  font-size: " + units::number(page.rem()) + "px;\n";
+    if (page.scrollbar.always) out += "  overflow-y: scroll;\n";
+    out += "}\n\nbody {\n  margin: 0;\n}\n\n." + cssIdentifier(container) + " {\n  box-sizing: border-box;\n";
+    out += "  width: " + page.container.width.css() + ";\n  max-width: " + page.container.maxWidth.css() +
+           ";\n  margin: 0 auto;\n  padding: " + sides(page.container.padding) +
+           ";\n  background: " + page.container.background.css() + ";\n}\n";
+    return out;
+}
+
+std::string title(const project::Project& project, std::size_t variant) {
+    const std::string& name = project.variants[variant].name;
+    const std::string second = name.empty() ? project.variants[variant].className : name;
+    return project.name.empty() ? second : project.name + ", " + second;
+}
+
+}  // namespace
+
+std::string page(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
+                 text::ParagraphStore& store, project::Problems& problems) {
+    if (variant >= project.variants.size()) return {};
+    const PageFonts fonts = pageFonts(project, variant, store);
+    const std::string container = containerClass(project);
+    StylesheetOptions options;
+    options.variants = {variant};
+    options.unit = project.unit;
+
+    std::string out = "<!doctype html>\n<html lang=\"" + html(project.language) + "\">\n<head>\n";
+    out +=
+        "<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, "
+        "initial-scale=1\">\n";
+    out += "<title>" + html(title(project, variant)) + "</title>\n<style>\n";
+    for (const FaceRule& face : fonts.faces)
+        out += face.css() + "\n";
+    out +=
+        scaffold(project.page, container) + "\n" + stylesheet(fonts.project, options) + "</style>\n</head>\n";
+
+    MarkupOptions marked;
+    marked.marked = true;
+    marked.depth = 1;
+    marked.address = [&](const project::PicturePart& part, const std::string& place) {
+        const EmbeddedPicture picture = embedPicture(folder / std::filesystem::path(part.file));
+        if (picture.trouble.empty()) return picture.address;
+        problems.push_back(
+            {"", place + "/picture", "\"" + part.file + "\" " + picture.trouble,
+             "put the file there or choose another; an empty picture of its size stands there now"});
+        return emptyPicture(part.width, part.height);
+    };
+    out += "<body>\n<div class=\"" + html(container) + "\">\n";
+    out += writeMarkup(project, variant, marked, problems);
+    return out + "</div>\n</body>\n</html>\n";
+}
+
+}  // namespace tenter::emit

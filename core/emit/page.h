@@ -1,0 +1,21 @@
+// A page of the row alone, self-contained.
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "project/problem.h"
+#include "project/project.h"
+#include "text/paragraph.h"
+
+namespace tenter::emit {
+
+/// HTML with the row in its markup and stylesheet, pictures and the fonts of the measurement embedded. No
+/// script, no request.
+std::string page(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
+                 text::ParagraphStore& store, project::Problems& problems);
+
+/// The row's markup alone.
+std::string markup(const project::Project& project, std::size_t variant);
+
+}  // namespace tenter::emit

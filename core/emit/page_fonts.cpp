@@ -1,0 +1,196 @@
+#include "emit/page_fonts.h"
+
+#include <hb.h>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <map>
+
+#include "emit/data_address.h"
+#include "emit/escape.h"
+#include "emit/values.h"
+#include "layout/layout.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+using Families = std::vector<std::string>;
+
+namespace {
+
+bool contains(const Families& list, const std::string& family) {
+    return std::ranges::find(list, family) != list.end();
+}
+
+void addOnce(Families& list, const std::string& family) {
+    if (!contains(list, family)) list.push_back(family);
+}
+
+/// The face alone, out of a collection: browsers read only single fonts from a `data:` address.
+std::string singleFont(const text::Face& face) {
+    if (!face.bytes().starts_with("ttcf")) return face.bytes();
+    hb_face_t* source = hb_font_get_face(face.font());
+    hb_face_t* builder = hb_face_builder_create();
+    std::array<hb_tag_t, 64> tags{};
+    unsigned start = 0;
+    unsigned count = 0;
+    do {
+        count = static_cast<unsigned>(tags.size());
+        hb_face_get_table_tags(source, start, &count, tags.data());
+        for (unsigned i = 0; i < count; ++i) {
+            hb_blob_t* table = hb_face_reference_table(source, tags[i]);
+            hb_face_builder_add_table(builder, tags[i], table);
+            hb_blob_destroy(table);
+        }
+        start += count;
+    } while (count == tags.size());
+    hb_blob_t* whole = hb_face_reference_blob(builder);
+    unsigned size = 0;
+    const char* data = hb_blob_get_data(whole, &size);
+    std::string out = data == nullptr ? std::string() : std::string(data, size);
+    hb_blob_destroy(whole);
+    hb_face_destroy(builder);
+    return out;
+}
+
+std::string hexadecimal(char32_t character) {
+    std::array<char, 8> digits{};
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(),
+                                   static_cast<std::uint32_t>(character), 16);
+    std::string out(digits.data(), end.ptr);
+    std::ranges::transform(out, out.begin(),
+                           [](char c) { return c >= 'a' ? static_cast<char>(c - 'a' + 'A') : c; });
+    return out;
+}
+
+/// The characters of one cluster.
+void collect(const text::Paragraph& paragraph, std::size_t cluster, std::set<char32_t>& out) {
+    const std::u16string& text = paragraph.text();
+    const auto& clusters = paragraph.clusters();
+    const std::size_t end = cluster + 1 < clusters.size() ? clusters[cluster + 1].begin : text.size();
+    for (std::size_t i = clusters[cluster].begin; i < end; ++i) {
+        char32_t character = text[i];
+        const bool high = character >= 0xD800 && character < 0xDC00;
+        if (high && i + 1 < end && text[i + 1] >= 0xDC00 && text[i + 1] < 0xE000)
+            character = 0x10000 + ((character - 0xD800) << 10) + (text[++i] - 0xDC00U);
+        out.insert(character);
+    }
+}
+
+/// What one role uses in one band.
+struct RoleFonts {
+    Families listed;    ///< named in the role's list
+    Families standIns;  ///< for generic families, and the default
+    Families fallbacks;
+};
+
+class Collector {
+public:
+    explicit Collector(std::vector<FaceRule>& rules) : rules_(rules) {}
+
+    void add(const text::Paragraph& paragraph, const Families& list, RoleFonts& fonts) {
+        for (std::size_t i = 0; i < paragraph.clusters().size(); ++i) {
+            const text::ShapedRun& run = paragraph.runs()[paragraph.clusters()[i].run];
+            if (!run.face) continue;
+            if (run.fallback) {
+                const std::string name = "Tenter fallback " + run.face->family();
+                addOnce(fonts.fallbacks, name);
+                collect(paragraph, i, rule(name, run.face).characters);
+            } else {
+                const std::string& family = run.face->family();
+                const bool named = contains(list, family) && !isGenericFamily(family);
+                const std::string name = named ? family : "Tenter " + family;
+                addOnce(named ? fonts.listed : fonts.standIns, name);
+                rule(name, run.face);
+            }
+        }
+    }
+
+private:
+    FaceRule& rule(const std::string& family, const text::FacePtr& face) {
+        for (FaceRule& known : rules_)
+            if (known.family == family && known.face->file() == face->file() &&
+                known.face->index() == face->index())
+                return known;
+        return rules_.emplace_back(FaceRule{family, face, {}});
+    }
+
+    std::vector<FaceRule>& rules_;
+};
+
+/// The role's list with only what was used, in its order, and the generic families it had.
+Families rewritten(const Families& list, const RoleFonts& fonts) {
+    Families out;
+    Families generics;
+    for (const std::string& family : list) {
+        if (isGenericFamily(family)) {
+            addOnce(generics, family);
+            if (contains(fonts.standIns, "Tenter " + family)) addOnce(out, "Tenter " + family);
+        } else if (contains(fonts.listed, family)) {
+            addOnce(out, family);
+        }
+    }
+    for (const Families* more : {&fonts.standIns, &fonts.fallbacks, static_cast<const Families*>(&generics)})
+        for (const std::string& family : *more)
+            addOnce(out, family);
+    return out;
+}
+
+/// A width in band `band`, CSS px.
+double widthIn(const project::Variant& variant, std::size_t band) {
+    if (variant.bands[band].upTo) return *variant.bands[band].upTo;
+    return band == 0 ? 1000 : *variant.bands[band - 1].upTo + 1;
+}
+
+}  // namespace
+
+std::string unicodeRange(const std::set<char32_t>& characters) {
+    std::string out;
+    for (auto at = characters.begin(); at != characters.end();) {
+        const char32_t first = *at;
+        char32_t last = first;
+        while (++at != characters.end() && *at == last + 1)
+            last = *at;
+        if (!out.empty()) out += ", ";
+        out += "U+" + hexadecimal(first);
+        if (last != first) out += "-" + hexadecimal(last);
+    }
+    return out;
+}
+
+std::string FaceRule::css() const {
+    const std::string bytes = singleFont(*face);
+    const bool cff = bytes.starts_with("OTTO");
+    std::string weight = units::number(face->leastWeight());
+    if (face->mostWeight() != face->leastWeight()) weight += " " + units::number(face->mostWeight());
+    std::string out = "@font-face {\n  font-family: " + cssString(family) + ";\n  src: url(\"" +
+                      dataAddress(cff ? "font/otf" : "font/ttf", bytes) + "\") format(\"" +
+                      (cff ? "opentype" : "truetype") + "\");\n  font-weight: " + weight +
+                      ";\n  font-style: " + (face->italic() ? "italic" : "normal") + ";\n";
+    if (!characters.empty()) out += "  unicode-range: " + unicodeRange(characters) + ";\n";
+    return out + "}\n";
+}
+
+PageFonts pageFonts(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {
+    PageFonts out{project, {}};
+    const layout::PreparedRow row(project, variant, store, text::blink());
+    Collector collector(out.faces);
+    for (std::size_t band = 0; band < row.bandCount(); ++band) {
+        const layout::Layout laid = layout::layOut(row, widthIn(project.variants[variant], band));
+        std::map<std::string, RoleFonts> used;
+        for (const layout::LaidPart& part : laid.parts) {
+            if (part.paragraph == nullptr) continue;
+            const std::string& role = row.roles()[part.style];
+            const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
+            collector.add(*part.paragraph, list, used[role]);
+        }
+        for (const auto& [role, fonts] : used) {
+            const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
+            out.project.variants[variant].bands[band].set.text.of(role).family = rewritten(list, fonts);
+        }
+    }
+    return out;
+}
+
+}  // namespace tenter::emit

@@ -1,0 +1,133 @@
+// Pictures: the card's full inner width, cropped to a ratio; to the card's edges; or beside the rest.
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "emit/card_box.h"
+#include "emit/rules.h"
+#include "emit/values.h"
+
+namespace tenter::emit {
+
+namespace {
+
+/// What depends on how a picture stands in its card. Said in one rule only, so that no media query of one
+/// class undoes the other.
+constexpr std::array<std::string_view, 7> standing{"position", "inset-block", "inset-inline-start", "width",
+                                                   "height",   "margin",      "border-radius"};
+
+bool isStanding(const Declaration& declaration) {
+    return std::ranges::find(standing, declaration.property) != standing.end();
+}
+
+std::string negative(const LengthSum& sum) {
+    return LengthSum().add(sum, -1).css();
+}
+
+class PictureRule {
+public:
+    PictureRule(const BandScope& scope, PictureStand stand)
+        : scope_(scope),
+          card_(scope.settings.card),
+          picture_(scope.settings.picture),
+          stand_(stand),
+          beside_(card_.direction == project::Direction::Beside),
+          absolute_(beside_ && stand.leading),
+          bleeds_(card_.bleed.value_or(false) && (!beside_ || stand.leading)) {}
+
+    [[nodiscard]] Rule make() const {
+        const bool levelled = scope_.settings.row.level == project::Level::Subgrid;
+        Rule rule;
+        rule.always("box-sizing", "border-box");
+        rule.always("display", "block");
+        rule.unless("static", "position", absolute_ ? "absolute" : "static");
+        rule.unless("auto", "inset-block", absolute_ ? insetBlock() : "auto");
+        rule.unless("auto", "inset-inline-start", absolute_ ? insetStart() : "auto");
+        rule.always("align-self", levelled ? "start" : "stretch");
+        rule.unless("auto", "justify-self", levelled ? "stretch" : "auto");
+        rule.always("width", absolute_ ? withinPaddingBox(card_, sumOf(card_.pictureShare)).css() : "auto");
+        rule.always("max-width", "none");
+        rule.always("height", absolute_ ? filledHeight() : "auto");
+        rule.always("aspect-ratio", ratio(picture_.ratio.value_or(project::Ratio{})));
+        rule.always("object-fit", "cover");
+        rule.always("margin", margin());
+        rule.always("padding", "0");
+        rule.always("border", "0");
+        rule.unless("0", "border-radius", radius());
+        return rule;
+    }
+
+private:
+    [[nodiscard]] std::string insetBlock() const {
+        if (bleeds_) return "0";
+        const CardSides padding = cardSides(card_);
+        const std::string top = padding.top.css();
+        const std::string bottom = padding.bottom.css();
+        return top == bottom ? top : top + " " + bottom;
+    }
+    [[nodiscard]] std::string insetStart() const {
+        if (bleeds_) return "0";
+        const CardSides padding = cardSides(card_);
+        return withinPaddingBox(card_, scope_.project.rightToLeft ? padding.right : padding.left).css();
+    }
+    /// The card's height less its padding: a replaced element does not stretch between its insets.
+    [[nodiscard]] std::string filledHeight() const {
+        if (bleeds_) return "100%";
+        const CardSides padding = cardSides(card_);
+        const LengthSum both = LengthSum(padding.top).add(padding.bottom);
+        return both.isZero() ? "100%" : "calc(100% - " + both.term() + ")";
+    }
+    [[nodiscard]] std::string margin() const {
+        if (absolute_) return "0";
+        if (!bleeds_) return sides(picture_.margin);
+        const CardSides padding = cardSidesWithin(card_);
+        return sides(stand_.first ? negative(padding.top) : sumOf(picture_.margin.top).css(),
+                     negative(padding.right),
+                     stand_.last ? negative(padding.bottom) : sumOf(picture_.margin.bottom).css(),
+                     negative(padding.left));
+    }
+    /// The picture's own corners, and the card's where it touches them.
+    [[nodiscard]] std::string radius() const {
+        const std::string own = sumOf(picture_.radius).css();
+        if (!bleeds_) return own;
+        const std::string inner = innerRadius(card_).css();
+        const bool start = absolute_ ? !scope_.project.rightToLeft : true;
+        const bool end = absolute_ ? scope_.project.rightToLeft : true;
+        const bool top = absolute_ || stand_.first;
+        const bool bottom = absolute_ || stand_.last;
+        const auto corner = [&](bool touches) { return touches ? inner : own; };
+        return sides(corner(top && start), corner(top && end), corner(bottom && end),
+                     corner(bottom && start));
+    }
+
+    const BandScope& scope_;
+    const project::CardSettings& card_;
+    const project::PictureSettings& picture_;
+    PictureStand stand_;
+    bool beside_;
+    bool absolute_;
+    bool bleeds_;
+};
+
+}  // namespace
+
+void addPictureRules(const BandScope& scope, Rules& rules) {
+    const std::vector<PictureStand> stands = pictureStands(scope.project);
+    if (stands.empty()) return;
+    Rule all = PictureRule(scope, stands.front()).make();
+    all.selector = partSelector(scope.project, "picture");
+    if (!standsNeedClasses(scope.project)) {
+        rules.push_back(std::move(all));
+        return;
+    }
+    std::erase_if(all.declarations, isStanding);
+    rules.push_back(std::move(all));
+    for (const PictureStand& stand : stands) {
+        Rule own = PictureRule(scope, stand).make();
+        own.selector = partSelector(scope.project, "picture-" + stand.word());
+        std::erase_if(own.declarations, [](const Declaration& d) { return !isStanding(d); });
+        rules.push_back(std::move(own));
+    }
+}
+
+}  // namespace tenter::emit

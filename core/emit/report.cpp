@@ -1,0 +1,141 @@
+#include "emit/report.h"
+
+#include <algorithm>
+#include <string_view>
+#include <vector>
+
+#include "emit/escape.h"
+#include "emit/sentences.h"
+#include "emit/usage.h"
+#include "layout/layout.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+namespace {
+
+using Cells = std::vector<std::string>;
+
+/// Code points, which is near enough to columns of a terminal.
+std::size_t length(const std::string& text) {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+/// Columns as wide as their widest cell, numbers to the right.
+std::string table(const std::vector<Cells>& lines) {
+    std::vector<std::size_t> widths(lines.front().size(), 0);
+    for (const Cells& line : lines)
+        for (std::size_t i = 0; i < line.size(); ++i)
+            widths[i] = std::max(widths[i], length(line[i]));
+    std::string out;
+    for (const Cells& line : lines) {
+        for (std::size_t i = 0; i < line.size(); ++i)
+            out += "  " + std::string(widths[i] - length(line[i]), ' ') + line[i];
+        out += '\n';
+    }
+    return out;
+}
+
+/// The range's ends, and each breakpoint within it with the whole width above it. CSS px.
+std::vector<double> edges(const project::Project& project, const project::Variant& variant) {
+    std::vector<double> widths{project.leastWidth, project.mostWidth};
+    for (const project::Band& band : variant.bands) {
+        if (!band.upTo || *band.upTo < project.leastWidth || *band.upTo >= project.mostWidth) continue;
+        widths.push_back(*band.upTo);
+        widths.push_back(std::min(*band.upTo + 1, project.mostWidth));
+    }
+    std::ranges::sort(widths);
+    widths.erase(std::unique(widths.begin(), widths.end()), widths.end());
+    return widths;
+}
+
+/// What a role comes to over all cards of a layout.
+struct RoleFigures {
+    bool there = false;
+    double size = 0;
+    std::uint32_t lines = 0;
+    double slack = 1;
+};
+
+RoleFigures figures(const layout::PreparedRow& row, const layout::Layout& laid, const std::string& role) {
+    RoleFigures out;
+    for (const layout::LaidPart& part : laid.parts) {
+        if (part.picture || row.roles()[part.style] != role) continue;
+        out.there = true;
+        out.size = part.fontSize;
+        out.lines = std::max(out.lines, part.lineCount);
+        out.slack = std::min(out.slack, part.slack);
+    }
+    return out;
+}
+
+std::string widestPicture(const layout::Layout& laid) {
+    const layout::Box* widest = nullptr;
+    for (const layout::LaidPart& part : laid.parts)
+        if (part.picture && (widest == nullptr || part.box.width > widest->width)) widest = &part.box;
+    return widest == nullptr ? "none"
+                             : units::number(widest->width, 1) + " x " + units::number(widest->height, 1);
+}
+
+Cells head(const std::vector<RoleUse>& uses) {
+    Cells cells{"page", "columns", "card's text", "picture"};
+    for (const RoleUse& use : uses) {
+        cells.push_back(use.role);
+        cells.push_back("lines");
+    }
+    cells.emplace_back("tightest");
+    return cells;
+}
+
+Cells line(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, const layout::Layout& laid) {
+    const project::RowSettings& settings = row.settings(laid.band).row;
+    Cells cells{units::number(laid.width), std::to_string(settings.columns.value_or(1)),
+                units::number(row.cardWidth(laid.width), 1), widestPicture(laid)};
+    double slack = 1;
+    for (const RoleUse& use : uses) {
+        const RoleFigures role = figures(row, laid, use.role);
+        cells.push_back(role.there ? units::number(role.size, 2) : "");
+        cells.push_back(role.there ? std::to_string(role.lines) : "");
+        slack = std::min(slack, role.slack);
+    }
+    cells.push_back(units::number(slack * 100, 2) + " %");
+    return cells;
+}
+
+std::string oneLine(const std::string& text) {
+    std::string out = repaired(text);
+    std::ranges::replace_if(
+        out, [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
+    return out;
+}
+
+}  // namespace
+
+std::string report(const project::Project& project, text::ParagraphStore& store,
+                   const text::BreakProfile& profile) {
+    const std::vector<RoleUse> uses = roleUses(project);
+    std::string out = oneLine(project.name.empty() ? "A row of cards" : project.name) + ": " +
+                      std::to_string(project.cards.size()) + " cards, pages " +
+                      units::number(project.leastWidth) + " to " + units::number(project.mostWidth) +
+                      " px wide, lines as " + std::string(profile.name()) +
+                      " breaks them. Sizes in CSS px; lines are the most of any card;\n"
+                      "tightest is how little keeps some line from breaking otherwise.\n";
+    std::vector<text::FontNote> notes;
+    for (std::size_t i = 0; i < project.variants.size(); ++i) {
+        const project::Variant& variant = project.variants[i];
+        const layout::PreparedRow row(project, i, store, profile);
+        std::vector<Cells> lines{head(uses)};
+        for (const double width : edges(project, variant))
+            lines.push_back(line(row, uses, layout::layOut(row, width)));
+        out += "\n." + oneLine(variant.className) + "\n" + table(lines);
+        for (const text::FontNote& note : row.notes())
+            if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
+    }
+    if (!notes.empty()) out += "\nFonts\n";
+    for (const text::FontNote& note : notes)
+        out += "  " + oneLine(note.family) + " " + oneLine(note.says) + "\n";
+    return out;
+}
+
+}  // namespace tenter::emit

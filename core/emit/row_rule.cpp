@@ -1,0 +1,41 @@
+// The row: CSS Grid 2 § 7, or a wrapping flex container where a last line with holes is centred.
+#include "emit/rules.h"
+#include "emit/values.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+namespace {
+
+std::string columns(int count) {
+    // minmax(0, …) so that a long word cannot widen its column. CSS Grid 2 § 7.2.3.
+    const std::string column = "minmax(0, 1fr)";
+    return count == 1 ? column : "repeat(" + std::to_string(count) + ", " + column + ")";
+}
+
+}  // namespace
+
+void addRowRule(const BandScope& scope, Rules& rules) {
+    const project::RowSettings& row = scope.settings.row;
+    const bool centred = row.lastLine == project::LastLine::Center;
+    Rule rule;
+    rule.always("box-sizing", "border-box");
+    rule.always("display", centred ? "flex" : "grid");
+    rule.unless("none", "grid-template-columns", centred ? "none" : columns(row.columns.value_or(1)));
+    rule.unless("nowrap", "flex-wrap", centred ? "wrap" : "nowrap");
+    rule.unless("normal", "justify-content", centred ? "center" : "normal");
+    rule.always("column-gap", sumOf(row.columnGap).css());
+    rule.always("row-gap", sumOf(row.rowGap).css());
+    rule.always("width", row.width.value_or(units::Length::percent(100)).css());
+    rule.always("max-width", row.maxWidth.value_or(units::Length::ofNone()).css());
+    rule.always("margin", "0 auto");
+    rule.always("padding", sides(row.padding));
+    rule.unless("transparent", "background", row.background.value_or(units::Colour{0, 0, 0, 0}).css());
+    // em in the row's and the cards' lengths is the root's size, whatever the theme sets around them.
+    rule.always("font-size", "1rem");
+    // With optical sizing a font's advances would change with its size.
+    rule.always("font-optical-sizing", "none");
+    rules.push_back(std::move(rule));
+}
+
+}  // namespace tenter::emit

@@ -1,0 +1,42 @@
+// The rules of one variant in one band, complete, so that bands can be compared.
+#pragma once
+
+#include <vector>
+
+#include "emit/rule.h"
+#include "emit/usage.h"
+#include "project/project.h"
+
+namespace tenter::emit {
+
+/// What the rules of a band are made from.
+struct BandScope {
+    const project::Project& project;
+    const project::Settings& settings;  ///< resolved
+    const std::vector<RoleUse>& uses;
+    units::Unit unit = units::Unit::Rem;  ///< for font sizes
+};
+
+/// Every rule, in the order in which a person would write them.
+Rules bandRules(const BandScope& scope);
+
+/// True if some part's size or length is a share of the card's width (cqi), so that cards must be containers.
+/// CSS Containment 3 § 7.
+bool followsCard(const BandScope& scope);
+
+/// True if what stands at a card's end takes the last level where parts are levelled: each card has at most
+/// one such part, its last.
+bool endsTakeLastLevel(const BandScope& scope);
+
+/// The class selector of a part within the row, with its leading space: ` .walks-heading`.
+std::string partSelector(const project::Project& project, const std::string& part);
+
+// One function for each kind of rule; each appends to `rules`.
+void addRowRule(const BandScope& scope, Rules& rules);
+void addCardRule(const BandScope& scope, Rules& rules);
+void addPictureRules(const BandScope& scope, Rules& rules);
+void addTextRule(const BandScope& scope, const RoleUse& use, Rules& rules);
+void addLinkRules(const BandScope& scope, const RoleUse& use, Rules& rules);
+void addRunRules(const BandScope& scope, Rules& rules);
+
+}  // namespace tenter::emit

@@ -1,0 +1,138 @@
+#include "emit/sheet_writer.h"
+
+#include <algorithm>
+
+#include "emit/escape.h"
+#include "emit/sentences.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+namespace {
+
+bool isShared(const Block& block, std::size_t rule, const Declaration& declaration) {
+    if (block.variants.size() < 2) return false;
+    return std::ranges::all_of(block.variants, [&](const VariantRules& variant) {
+        return std::ranges::any_of(variant.rules[rule].declarations,
+                                   [&](const Declaration& other) { return other.same(declaration); });
+    });
+}
+
+bool has(const Block& block, When when) {
+    for (const VariantRules& variant : block.variants)
+        for (const Rule& rule : variant.rules)
+            if (rule.when == when && !rule.declarations.empty()) return true;
+    return false;
+}
+
+std::vector<std::size_t> indices(const Block& block) {
+    std::vector<std::size_t> out;
+    for (const VariantRules& variant : block.variants)
+        out.push_back(variant.variant);
+    return out;
+}
+
+}  // namespace
+
+void SheetWriter::line(const std::string& content) {
+    text_.append(static_cast<std::size_t>(depth_) * 2, ' ');
+    text_ += content;
+    text_ += '\n';
+    fresh_ = false;
+}
+
+void SheetWriter::gap() {
+    if (!fresh_) text_ += '\n';
+    fresh_ = true;
+}
+
+void SheetWriter::comment(const std::string& sentence) {
+    line("/* " + cssComment(sentence) + " */");
+}
+
+void SheetWriter::open(const std::string& content) {
+    line(content + " {");
+    ++depth_;
+    fresh_ = true;
+}
+
+void SheetWriter::close() {
+    --depth_;
+    line("}");
+}
+
+std::string SheetWriter::selector(std::size_t variant, const Rule& rule) const {
+    return "." + cssIdentifier(project_.variants[variant].className) + rule.selector;
+}
+
+void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule& rule,
+                            const std::vector<Declaration>& declarations) {
+    if (declarations.empty()) return;
+    gap();
+    for (const Declaration& declaration : declarations)
+        if (!declaration.note.empty()) comment(declaration.note);
+    for (std::size_t i = 0; i + 1 < variants.size(); ++i)
+        line(selector(variants[i], rule) + ",");
+    open(selector(variants.back(), rule));
+    for (const Declaration& declaration : declarations)
+        line(declaration.property + ": " + declaration.value + ";");
+    close();
+}
+
+void SheetWriter::writeShared(const Block& block, When when) {
+    const std::vector<Rule>& rules = block.variants.front().rules;
+    for (std::size_t r = 0; r < rules.size(); ++r) {
+        if (rules[r].when != when) continue;
+        std::vector<Declaration> shared;
+        for (const Declaration& declaration : rules[r].declarations)
+            if (isShared(block, r, declaration)) shared.push_back(declaration);
+        writeRule(indices(block), rules[r], shared);
+    }
+}
+
+void SheetWriter::writeOwn(const Block& block, const VariantRules& variant, When when) {
+    for (std::size_t r = 0; r < variant.rules.size(); ++r) {
+        const Rule& rule = variant.rules[r];
+        if (rule.when != when) continue;
+        std::vector<Declaration> own;
+        for (const Declaration& declaration : rule.declarations)
+            if (!isShared(block, r, declaration)) own.push_back(declaration);
+        writeRule({variant.variant}, rule, own);
+    }
+}
+
+void SheetWriter::writeWhen(const Block& block, When when) {
+    if (!has(block, when)) return;
+    if (when != When::Always) {
+        gap();
+        open(when == When::Hovering ? "@media (hover: hover)"
+                                    : "@media (prefers-reduced-motion: no-preference)");
+    }
+    writeShared(block, when);
+    for (const VariantRules& variant : block.variants)
+        writeOwn(block, variant, when);
+    if (when != When::Always) close();
+}
+
+void SheetWriter::write(const Block& block) {
+    if (block.variants.empty()) return;
+    gap();
+    std::string sentence =
+        block.upTo ? "Pages up to " + units::number(*block.upTo) + " px wide: " : "Widest pages: ";
+    for (std::size_t i = 0; i < block.variants.size(); ++i) {
+        const VariantRules& variant = block.variants[i];
+        if (i > 0) sentence += ", ";
+        sentence += columnWords(variant.columns);
+        if (block.variants.size() > 1) sentence += " of ." + project_.variants[variant.variant].className;
+    }
+    comment(sentence);
+    // Media queries in px: there, em and rem follow the reader's preference, not the theme's root.
+    // Media Queries 4 § 1.3.
+    if (block.upTo) open("@media (max-width: " + units::number(*block.upTo) + "px)");
+    fresh_ = true;
+    for (const When when : {When::Always, When::Hovering, When::MotionWelcome})
+        writeWhen(block, when);
+    if (block.upTo) close();
+}
+
+}  // namespace tenter::emit

@@ -1,0 +1,34 @@
+#include "emit/stylesheet.h"
+
+#include "emit/band_changes.h"
+#include "emit/sentences.h"
+#include "emit/sheet_writer.h"
+#include "project/cascade.h"
+
+namespace tenter::emit {
+
+std::string stylesheet(const project::Project& project, const StylesheetOptions& options) {
+    std::vector<std::size_t> variants;
+    for (const std::size_t variant : options.variants)
+        if (variant < project.variants.size()) variants.push_back(variant);
+    if (variants.empty()) return {};
+    SheetWriter writer(project);
+    writer.comment(headSentence(project, variants));
+    for (const Block& block : blocks(project, variants, options.unit))
+        writer.write(block);
+    return writer.text();
+}
+
+std::string fontSize(const project::Project& project, std::size_t variant, std::size_t band,
+                     const std::string& role) {
+    if (variant >= project.variants.size()) return {};
+    const project::Settings settings = project::resolve(project, project.variants[variant], band);
+    const project::TextStyle* style = settings.text.find(role);
+    if (style == nullptr || !style->size) return {};
+    const bool card = style->follow == project::Follow::Card;
+    return units::FluidSize::from(*style->size, project.page.rootSize, project.unit,
+                                  card ? units::Unit::Cqi : units::Unit::Vw)
+        .css();
+}
+
+}  // namespace tenter::emit

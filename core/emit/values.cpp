@@ -1,0 +1,78 @@
+#include "emit/values.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "emit/escape.h"
+#include "units/number.h"
+
+namespace tenter::emit {
+
+namespace {
+
+std::string css(const std::optional<units::Length>& length) {
+    return length.value_or(units::Length()).css();
+}
+
+std::string lowered(const std::string& text) {
+    std::string out = text;
+    std::ranges::transform(out, out.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? char(c + 32) : c; });
+    return out;
+}
+
+}  // namespace
+
+std::string sides(const std::string& top, const std::string& right, const std::string& bottom,
+                  const std::string& left) {
+    if (left != right) return top + " " + right + " " + bottom + " " + left;
+    if (bottom != top) return top + " " + right + " " + bottom;
+    if (right != top) return top + " " + right;
+    return top;
+}
+
+std::string sides(const project::Sides& value) {
+    return sides(css(value.top), css(value.right), css(value.bottom), css(value.left));
+}
+
+std::string border(const project::Border& value) {
+    if (!value.width || value.width->isZero()) return "0";
+    return value.width->css() + " solid " + value.colour.value_or(units::Colour{0, 0, 0, 0}).css();
+}
+
+std::string shadow(const project::Shadow& value) {
+    const bool unseen = sumOf(value.x).isZero() && sumOf(value.y).isZero() && sumOf(value.blur).isZero() &&
+                        sumOf(value.spread).isZero();
+    if (unseen || !value.colour || value.colour->isTransparent()) return "none";
+    std::string out = css(value.x) + " " + css(value.y) + " " + css(value.blur);
+    if (!sumOf(value.spread).isZero()) out += " " + css(value.spread);
+    return out + " " + value.colour->css();
+}
+
+bool isGenericFamily(const std::string& family) {
+    static constexpr std::array<std::string_view, 13> generics{
+        "serif",         "sans-serif",   "monospace",  "cursive", "fantasy", "system-ui", "ui-serif",
+        "ui-sans-serif", "ui-monospace", "ui-rounded", "math",    "emoji",   "fangsong"};
+    return std::ranges::find(generics, lowered(family)) != generics.end();
+}
+
+std::string families(const std::vector<std::string>& list) {
+    if (list.empty()) return "sans-serif";
+    std::string out;
+    for (const std::string& family : list) {
+        if (!out.empty()) out += ", ";
+        out += isGenericFamily(family) ? lowered(family) : cssString(family);
+    }
+    return out;
+}
+
+std::string ratio(const project::Ratio& value) {
+    if (value.isOwn()) return "auto";
+    return units::number(value.width) + " / " + units::number(value.height);
+}
+
+LengthSum sumOf(const std::optional<units::Length>& length) {
+    return LengthSum(length.value_or(units::Length()));
+}
+
+}  // namespace tenter::emit

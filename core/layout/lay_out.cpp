@@ -1,0 +1,302 @@
+#include <algorithm>
+
+#include "layout/prepared.h"
+
+namespace tenter::layout {
+namespace {
+
+using project::Align;
+using project::Place;
+
+/// Lays one row at one width: frame, then each card's parts as if alone, then lines of cards stretched to their
+/// tallest, then everything to its place on the page.
+class LayOut {
+public:
+    LayOut(const BandPlan& band, Layout& out) : band_(band), out_(out), frame_(frameAt(band, out.width)) {}
+
+    void run() {
+        out_.container = frame_.container;
+        out_.row = frame_.row;
+        for (const CardPlan& card : band_.cards) layCard(card);
+        double y = frame_.contentY;
+        const auto columns = static_cast<std::size_t>(band_.columns);
+        for (std::size_t first = 0; first < out_.cards.size(); first += columns) {
+            const std::size_t end = std::min(first + columns, out_.cards.size());
+            if (first > 0) y += frame_.rowGap;
+            y += band_.levelled ? levelCards(first, end, y) : stretchCards(first, end, y);
+        }
+        out_.row.height = y + frame_.rowPadding.bottom - out_.row.y;
+        out_.container.height = out_.row.bottom() + frame_.containerPadding.bottom;
+        out_.pageHeight = out_.container.height;
+    }
+
+private:
+    /// A card's parts with their sizes and, across, their places; heights stacked later.
+    void layCard(const CardPlan& card) {
+        LaidCard laid;
+        laid.padding = frame_.cardPadding;
+        laid.border = frame_.cardBorder;
+        laid.box.width = frame_.columnWidth;
+        laid.firstPart = static_cast<std::uint32_t>(out_.parts.size());
+        laid.partCount = static_cast<std::uint32_t>(card.parts.size());
+        for (std::size_t i = 0; i < card.parts.size(); ++i) {
+            LaidPart part;
+            part.index = i;
+            part.picture = card.parts[i].picture;
+            part.style = card.parts[i].role;
+            if (part.picture)
+                layPicture(card, static_cast<int>(i), part);
+            else
+                layText(card.parts[i], part);
+            out_.parts.push_back(part);
+        }
+        out_.cards.push_back(laid);
+    }
+
+    void layPicture(const CardPlan& card, int index, LaidPart& part) {
+        if (index == card.beside) {
+            part.box.width = frame_.besideWidth;
+            return;
+        }
+        part.margin = band_.pictureMargin.resolve(frame_.basis);
+        if (band_.bleed && !band_.beside) {
+            part.margin.left = -frame_.cardPadding.left;
+            part.margin.right = -frame_.cardPadding.right;
+            if (index == 0) part.margin.top = -frame_.cardPadding.top;
+            if (index + 1 == static_cast<int>(card.parts.size())) part.margin.bottom = -frame_.cardPadding.bottom;
+        }
+        part.box.width = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
+        part.box.height = part.box.width / card.parts[static_cast<std::size_t>(index)].ratio;
+    }
+
+    void layText(const PartPlan& plan, LaidPart& part) {
+        const RolePlan& role = band_.roles[plan.role];
+        units::LengthBasis basis = frame_.basis;
+        part.fontSize = sizeOf(role, frame_);
+        basis.em = part.fontSize;
+        part.lineHeight = role.lineHeight.resolve(basis);
+        part.letterSpacing = role.letterSpacing.resolve(basis);
+        part.wordSpacing = role.wordSpacing.resolve(basis);
+        part.margin = role.margin.resolve(basis);
+        part.padding = role.padding.resolve(basis);
+        part.border = role.border.resolve(basis);
+        part.paragraph = plan.paragraph.get();
+        const text::Paragraph& paragraph = *plan.paragraph;
+
+        const double edges = part.padding.left + part.padding.right + 2 * part.border;
+        const double room = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
+        text::LineQuery query{part.fontSize,     room - edges,      part.letterSpacing,
+                              part.wordSpacing, role.overflowWrap, role.balance};
+        if (role.place != Place::Stretch) {
+            // Shrink to fit. CSS Sizing 3 § 5.1, fit-content.
+            const double most = text::maxContent(paragraph, query);
+            if (most < query.available)
+                query.available = most;
+            else
+                query.available = std::max(query.available, text::minContent(paragraph, query));
+        }
+        query.available = std::max(0.0, query.available);
+        part.available = query.available;
+        part.box.width = query.available + edges;
+
+        part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
+        scratch().clear();
+        text::breakLines(paragraph, query, *band_.profile, scratch());
+        for (const text::Line& line : scratch()) {
+            out_.lines.push_back({line, 0, 0});
+            part.slack = std::min(part.slack, line.slack);
+        }
+        part.lineCount = static_cast<std::uint32_t>(out_.lines.size()) - part.firstLine;
+        const double lines = std::max<double>(part.lineCount, role.keepLines);
+        part.box.height = lines * part.lineHeight + part.padding.top + part.padding.bottom + 2 * part.border;
+        part.measure = comfortable(paragraph, part);
+    }
+
+    /// Characters to a line of full width: available width over the mean advance of a character.
+    static double comfortable(const text::Paragraph& paragraph, const LaidPart& part) {
+        const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
+        const double advance = paragraph.ems(0, end) * part.fontSize + paragraph.letters(0, end) * part.letterSpacing +
+                               paragraph.words(0, end) * part.wordSpacing;
+        return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;
+    }
+
+    [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {
+        return band_.cards[card].beside == static_cast<int>(part.index);
+    }
+    [[nodiscard]] bool isPushed(const LaidPart& part) const {
+        return !part.picture && band_.roles[part.style].margin.top.isAuto();
+    }
+    static double outerHeight(const LaidPart& part) { return part.margin.top + part.box.height + part.margin.bottom; }
+    LaidPart& part(const LaidCard& card, std::size_t i) { return out_.parts[card.firstPart + i]; }
+
+    /// Cards of one line as tall as the tallest, spare height above what is pushed down. Returns that height.
+    double stretchCards(std::size_t first, std::size_t end, double y) {
+        double tallest = 0;
+        for (std::size_t c = first; c < end; ++c) {
+            LaidCard& card = out_.cards[c];
+            card.box.height = card.padding.top + card.padding.bottom + 2 * card.border;
+            for (std::size_t i = 0; i < card.partCount; ++i)
+                if (!isBeside(c, part(card, i))) card.box.height += outerHeight(part(card, i));
+            tallest = std::max(tallest, card.box.height);
+        }
+        for (std::size_t c = first; c < end; ++c) {
+            LaidCard& card = out_.cards[c];
+            std::size_t pushed = 0;
+            for (std::size_t i = 0; i < card.partCount; ++i) pushed += isPushed(part(card, i)) ? 1 : 0;
+            const double spare = pushed > 0 ? (tallest - card.box.height) / static_cast<double>(pushed) : 0;
+            card.box.height = tallest;
+            placeCard(c, first, end, y);
+            double at = y + card.border + card.padding.top;
+            for (std::size_t i = 0; i < card.partCount; ++i) {
+                LaidPart& laid = part(card, i);
+                if (isBeside(c, laid)) {
+                    placeBeside(card, laid);
+                    continue;
+                }
+                at += laid.margin.top + (isPushed(laid) ? spare : 0);
+                placePart(card, laid, at);
+                at += laid.box.height + laid.margin.bottom;
+            }
+        }
+        return tallest;
+    }
+
+    /// Parts of neighbouring cards start in line: each takes the level its order gives it. CSS Grid 2 § 9: where the
+    /// subgrid's gap (0) differs from the row's, half the difference stands on each side of a gutter.
+    double levelCards(std::size_t first, std::size_t end, double y) {
+        const std::size_t levels = std::max<std::size_t>(band_.levels, 1);
+        const double half = frame_.rowGap / 2;
+        std::vector<double> heights(levels, 0);
+        auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
+        auto levelOf = [&](const LaidPart& laid) {
+            return band_.buttonsTakeLastLevel && isPushed(laid) ? levels - 1 : laid.index;
+        };
+        for (std::size_t c = first; c < end; ++c) {
+            const LaidCard& card = out_.cards[c];
+            std::vector<double> own(levels, 0);
+            for (std::size_t i = 0; i < card.partCount; ++i)
+                own[levelOf(part(card, i))] += outerHeight(part(card, i));
+            own.front() += card.border + card.padding.top;
+            own.back() += card.border + card.padding.bottom;
+            for (std::size_t level = 0; level < levels; ++level) heights[level] = std::max(heights[level], own[level]);
+        }
+        double total = 0;
+        std::vector<double> starts(levels, 0);
+        for (std::size_t level = 0; level < levels; ++level) {
+            heights[level] = std::max(heights[level], sides(level) * half);
+            starts[level] = total;
+            total += heights[level];
+        }
+        for (std::size_t c = first; c < end; ++c) {
+            LaidCard& card = out_.cards[c];
+            card.box.height = total;
+            placeCard(c, first, end, y);
+            for (std::size_t i = 0; i < card.partCount; ++i) {
+                LaidPart& laid = part(card, i);
+                const std::size_t level = levelOf(laid);
+                double at = y + starts[level] + laid.margin.top;
+                if (level == 0) at += card.border + card.padding.top;
+                if (isPushed(laid)) {
+                    const double bottom = level + 1 == levels ? card.border + card.padding.bottom : 0;
+                    at = y + starts[level] + heights[level] - bottom - laid.margin.bottom - laid.box.height;
+                }
+                placePart(card, laid, at);
+            }
+        }
+        return total;
+    }
+
+    void placeCard(std::size_t c, std::size_t first, std::size_t end, double y) {
+        LaidCard& card = out_.cards[c];
+        const auto column = static_cast<double>(c - first);
+        double offset = column * (frame_.columnWidth + frame_.columnGap);
+        if (band_.centred) {
+            const auto count = static_cast<double>(end - first);
+            offset += (frame_.contentWidth - count * frame_.columnWidth - (count - 1) * frame_.columnGap) / 2;
+        }
+        card.box.y = y;
+        card.box.x = band_.rightToLeft ? frame_.contentX + frame_.contentWidth - offset - card.box.width
+                                       : frame_.contentX + offset;
+    }
+
+    void placeBeside(const LaidCard& card, LaidPart& laid) const {
+        const double inset = card.border + frame_.besideInset;
+        laid.box.x = band_.rightToLeft ? card.box.right() - inset - laid.box.width : card.box.x + inset;
+        const double top = band_.bleed ? 0 : card.padding.top;
+        const double bottom = band_.bleed ? 0 : card.padding.bottom;
+        laid.box.y = card.box.y + card.border + top;
+        laid.box.height = std::max(0.0, card.box.height - 2 * card.border - top - bottom);
+    }
+
+    /// A part across its card, and its lines across the part. `y` is its border box's top.
+    void placePart(const LaidCard& card, LaidPart& laid, double y) {
+        laid.box.y = y;
+        const double left = card.box.x + card.border + card.padding.left + laid.margin.left;
+        const double right =
+            card.box.x + card.border + card.padding.left + frame_.cardContent - laid.margin.right - laid.box.width;
+        const Place place = laid.picture ? Place::Stretch : band_.roles[laid.style].place;
+        switch (place) {
+            case Place::Center:
+                laid.box.x = (left + right) / 2;
+                break;
+            case Place::End:
+                laid.box.x = band_.rightToLeft ? left : right;
+                break;
+            default:
+                laid.box.x = band_.rightToLeft ? right : left;
+        }
+        if (!laid.picture) placeLines(laid);
+    }
+
+    void placeLines(const LaidPart& laid) {
+        const RolePlan& role = band_.roles[laid.style];
+        const double contentX = laid.box.x + laid.border + laid.padding.left;
+        double top = laid.box.y + laid.border + laid.padding.top;
+        // Half-leading about the first face that is there. CSS Inline 3 § 5.2.
+        double ascent = 0.8;
+        double descent = 0.2;
+        if (!laid.paragraph->runs().empty() && laid.paragraph->runs().front().face) {
+            ascent = laid.paragraph->runs().front().face->ascent();
+            descent = laid.paragraph->runs().front().face->descent();
+        }
+        for (std::uint32_t i = 0; i < laid.lineCount; ++i) {
+            LaidLine& line = out_.lines[laid.firstLine + i];
+            // A line that does not fit starts at its start edge. CSS Text 3 § 6.1.
+            const double spare = laid.available - line.line.width;
+            double before = 0;
+            if (role.align == Align::Center) before = std::max(0.0, spare / 2);
+            if (role.align == Align::End) before = std::max(0.0, spare);
+            line.x = contentX + (band_.rightToLeft ? spare - before : before);
+            line.baseline = top + (laid.lineHeight + (ascent - descent) * laid.fontSize) / 2;
+            top += laid.lineHeight;
+        }
+    }
+
+    static std::vector<text::Line>& scratch() {
+        thread_local std::vector<text::Line> lines;
+        return lines;
+    }
+
+    const BandPlan& band_;
+    Layout& out_;
+    Frame frame_;
+};
+
+}  // namespace
+
+void layOut(const PreparedRow& row, double width, Layout& out) {
+    out.width = width;
+    out.band = row.bandAt(width);
+    out.cards.clear();
+    out.parts.clear();
+    out.lines.clear();
+    LayOut(*row.bands_[out.band], out).run();
+}
+
+Layout layOut(const PreparedRow& row, double width) {
+    Layout out;
+    layOut(row, width, out);
+    return out;
+}
+
+}  // namespace tenter::layout

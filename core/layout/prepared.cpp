@@ -1,0 +1,157 @@
+#include "layout/prepared.h"
+
+#include <algorithm>
+
+#include "project/cascade.h"
+
+namespace tenter::layout {
+namespace {
+
+using project::Settings;
+using project::TextStyle;
+using units::Length;
+
+Lengths lengths(const project::Sides& sides) {
+    return {sides.top.value_or(Length()), sides.right.value_or(Length()), sides.bottom.value_or(Length()),
+            sides.left.value_or(Length())};
+}
+
+RolePlan rolePlan(const TextStyle& style, const project::Project& project) {
+    const bool card = style.follow == project::Follow::Card;
+    RolePlan plan;
+    plan.size = units::FluidSize::from(*style.size, project.page.rootSize, project.unit,
+                                       card ? units::Unit::Cqi : units::Unit::Vw);
+    plan.lineHeight = *style.lineHeight;
+    plan.letterSpacing = *style.letterSpacing;
+    plan.wordSpacing = *style.wordSpacing;
+    plan.border = *style.border.width;
+    plan.margin = lengths(style.margin);
+    plan.padding = lengths(style.padding);
+    plan.align = *style.align;
+    plan.place = *style.place;
+    plan.overflowWrap = *style.overflowWrap;
+    plan.balance = style.wrap == project::Wrap::Balance;
+    plan.keepLines = *style.keepLines;
+    return plan;
+}
+
+text::ShapingStyle shapingStyle(const TextStyle& style, const project::Project& project) {
+    text::ShapingStyle shaping;
+    shaping.family = *style.family;
+    shaping.weight = *style.weight;
+    shaping.italic = style.slant == project::Slant::Italic;
+    shaping.letterCase = *style.letterCase;
+    shaping.ligatures = style.letterSpacing->isZero();
+    shaping.softHyphens = style.hyphens == project::Hyphens::Manual;
+    shaping.language = project.language;
+    shaping.rightToLeft = project.rightToLeft;
+    return shaping;
+}
+
+double ratioOf(const project::PicturePart& picture, const project::Ratio& said) {
+    const project::Ratio ratio = picture.ratio.value_or(said);
+    if (!ratio.isOwn() && ratio.height > 0) return ratio.width / ratio.height;
+    return picture.width > 0 && picture.height > 0 ? picture.width / picture.height : 1.5;
+}
+
+CardPlan cardPlan(const project::Card& card, const BandPlan& band, const project::Project& project,
+                  const std::vector<std::string>& roles, text::ParagraphStore& store) {
+    CardPlan plan;
+    for (const project::Part& part : card.parts) {
+        PartPlan made;
+        if (const auto* picture = std::get_if<project::PicturePart>(&part)) {
+            made.picture = true;
+            made.ratio = ratioOf(*picture, *band.settings.picture.ratio);
+            if (band.beside && plan.beside < 0) plan.beside = static_cast<int>(plan.parts.size());
+        } else {
+            const auto& text = std::get<project::TextPart>(part);
+            made.role = static_cast<std::uint32_t>(std::find(roles.begin(), roles.end(), text.role) - roles.begin());
+            const TextStyle* style = band.settings.text.find(text.role);
+            made.paragraph = store.get(text.copy, shapingStyle(*style, project), *band.profile);
+        }
+        plan.parts.push_back(std::move(made));
+    }
+    return plan;
+}
+
+std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const project::Variant& variant, std::size_t band,
+                                   const std::vector<std::string>& roles, text::ParagraphStore& store,
+                                   const text::BreakProfile& profile) {
+    auto plan = std::make_unique<BandPlan>();
+    plan->upTo = variant.bands[band].upTo;
+    plan->settings = project::resolve(project, variant, band);
+    plan->profile = &profile;
+    plan->page = project.page;
+    plan->rightToLeft = project.rightToLeft;
+    const Settings& s = plan->settings;
+    plan->columns = *s.row.columns;
+    plan->rowWidth = *s.row.width;
+    plan->rowMaxWidth = *s.row.maxWidth;
+    plan->columnGap = *s.row.columnGap;
+    plan->rowGap = *s.row.rowGap;
+    plan->rowPadding = lengths(s.row.padding);
+    plan->containerPadding = lengths(project.page.container.padding);
+    plan->cardPadding = lengths(s.card.padding);
+    plan->cardBorder = *s.card.border.width;
+    plan->pictureShare = *s.card.pictureShare;
+    plan->pictureMargin = lengths(s.picture.margin);
+    plan->centred = s.row.lastLine == project::LastLine::Center;
+    plan->levelled = s.row.level == project::Level::Subgrid;
+    plan->beside = s.card.direction == project::Direction::Beside;
+    plan->bleed = *s.card.bleed;
+    for (const std::string& role : roles) plan->roles.push_back(rolePlan(*s.text.find(role), project));
+    plan->buttonsTakeLastLevel = true;
+    for (const project::Card& card : project.cards) {
+        plan->cards.push_back(cardPlan(card, *plan, project, roles, store));
+        const CardPlan& made = plan->cards.back();
+        plan->levels = std::max(plan->levels, made.parts.size());
+        const auto pushed = std::count_if(made.parts.begin(), made.parts.end(), [&](const PartPlan& part) {
+            return !part.picture && plan->roles[part.role].margin.top.isAuto();
+        });
+        if (pushed > 1) plan->buttonsTakeLastLevel = false;
+    }
+    return plan;
+}
+
+}  // namespace
+
+PreparedRow::PreparedRow(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+                         const text::BreakProfile& profile)
+    : roles_(project::roles(project)), profile_(&profile) {
+    const project::Variant& chosen = project.variants.at(variant);
+    for (std::size_t band = 0; band < chosen.bands.size(); ++band)
+        bands_.push_back(bandPlan(project, chosen, band, roles_, store, profile));
+}
+
+PreparedRow::~PreparedRow() = default;
+PreparedRow::PreparedRow(PreparedRow&&) noexcept = default;
+PreparedRow& PreparedRow::operator=(PreparedRow&&) noexcept = default;
+
+std::size_t PreparedRow::bandAt(double width) const {
+    for (std::size_t band = 0; band + 1 < bands_.size(); ++band)
+        if (bands_[band]->upTo && width <= *bands_[band]->upTo) return band;
+    return bands_.size() - 1;
+}
+
+const Settings& PreparedRow::settings(std::size_t band) const { return bands_.at(band)->settings; }
+
+std::vector<text::FontNote> PreparedRow::notes() const {
+    std::vector<text::FontNote> all;
+    for (const auto& band : bands_)
+        for (const CardPlan& card : band->cards)
+            for (const PartPlan& part : card.parts) {
+                if (!part.paragraph) continue;
+                for (const text::FontNote& note : part.paragraph->notes())
+                    if (std::find(all.begin(), all.end(), note) == all.end()) all.push_back(note);
+            }
+    return all;
+}
+
+double PreparedRow::fontSize(std::uint32_t style, double width) const {
+    const BandPlan& band = *bands_[bandAt(width)];
+    return sizeOf(band.roles.at(style), frameAt(band, width));
+}
+
+double PreparedRow::cardWidth(double width) const { return frameAt(*bands_[bandAt(width)], width).cardContent; }
+
+}  // namespace tenter::layout

@@ -1,0 +1,79 @@
+// What `PreparedRow` holds for each band: settings as numbers and lengths, parts with their paragraphs.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "layout/layout.h"
+#include "units/ramp.h"
+
+namespace tenter::layout {
+
+/// Four lengths: top, right, bottom, left.
+struct Lengths {
+    units::Length top, right, bottom, left;
+    [[nodiscard]] Edges resolve(const units::LengthBasis& basis) const {
+        return {top.resolve(basis), right.resolve(basis), bottom.resolve(basis), left.resolve(basis)};
+    }
+};
+
+struct RolePlan {
+    units::FluidSize size;
+    units::LineHeight lineHeight;
+    units::Length letterSpacing, wordSpacing, border;
+    Lengths margin, padding;
+    project::Align align = project::Align::Start;
+    project::Place place = project::Place::Stretch;
+    project::OverflowWrap overflowWrap = project::OverflowWrap::Normal;
+    bool balance = false;
+    int keepLines = 0;
+};
+
+struct PartPlan {
+    bool picture = false;
+    std::uint32_t role = 0;
+    text::ParagraphPtr paragraph;
+    double ratio = 1.5;  ///< a picture's width over its height
+};
+
+struct CardPlan {
+    std::vector<PartPlan> parts;
+    int beside = -1;  ///< the part that stands beside the others, where the band says so
+};
+
+struct BandPlan {
+    std::optional<double> upTo;
+    project::Settings settings;
+    const text::BreakProfile* profile = nullptr;
+    project::Page page;
+    bool rightToLeft = false;
+    int columns = 1;
+    units::Length rowWidth, rowMaxWidth, columnGap, rowGap, cardBorder, pictureShare;
+    Lengths rowPadding, containerPadding, cardPadding, pictureMargin;
+    bool centred = false, levelled = false, beside = false, bleed = false;
+    std::size_t levels = 0;        ///< the most parts any card stacks
+    bool buttonsTakeLastLevel = false;
+    std::vector<RolePlan> roles;
+    std::vector<CardPlan> cards;
+};
+
+/// The row's outline at one width, before any text is broken. CSS px.
+struct Frame {
+    units::LengthBasis basis;  ///< em is the root's: what rows, cards and pictures have
+    Box container, row;
+    double contentX = 0, contentY = 0, contentWidth = 0;  ///< of the row
+    Edges rowPadding, containerPadding;
+    double columnWidth = 0, columnGap = 0, rowGap = 0;
+    Edges cardPadding;  ///< as laid: room for a picture beside the text included
+    double cardBorder = 0;
+    double cardContent = 0;   ///< content width of a card
+    double besideWidth = 0;   ///< of a picture beside the text
+    double besideInset = 0;   ///< from the card's padding edge to that picture
+};
+
+Frame frameAt(const BandPlan& band, double width);
+/// Computed size of a role in CSS px within a frame.
+double sizeOf(const RolePlan& role, const Frame& frame);
+
+}  // namespace tenter::layout

@@ -1,0 +1,175 @@
+#include <unordered_set>
+
+#include "project/json_text.h"
+#include "project/utf8.h"
+#include "project/wording.h"
+
+namespace tenter::project {
+
+namespace {
+
+// Walks the text for the parser and lets the builder see how far it has come.
+class Cursor {
+public:
+    using iterator_category = std::input_iterator_tag;
+    using value_type = char;
+    using difference_type = std::ptrdiff_t;
+    using pointer = const char*;
+    using reference = const char&;
+
+    Cursor(const char* at, const char** reached) : at_(at), reached_(reached) {}
+    reference operator*() const { return *at_; }
+    Cursor& operator++() {
+        *reached_ = ++at_;
+        return *this;
+    }
+    friend bool operator==(const Cursor& a, const Cursor& b) { return a.at_ == b.at_; }
+    friend bool operator!=(const Cursor& a, const Cursor& b) { return a.at_ != b.at_; }
+
+private:
+    const char* at_;
+    const char** reached_;
+};
+
+// Builds the value and stops at the first thing wrong.
+class Builder : public nlohmann::json_sax<Json> {
+public:
+    Builder(const std::string& text, const std::string& file, const char* const* reached, Problems& problems)
+        : text_(text), file_(file), reached_(reached), problems_(problems) {}
+
+    Json take() { return std::move(root_); }
+
+    bool null() override { return put(nullptr); }
+    bool boolean(bool value) override { return put(value); }
+    bool number_integer(Json::number_integer_t value) override { return put(value); }
+    bool number_unsigned(Json::number_unsigned_t value) override { return put(value); }
+    bool number_float(Json::number_float_t value, const std::string& /*text*/) override { return put(value); }
+    bool string(std::string& value) override { return put(std::move(value)); }
+    bool binary(Json::binary_t& /*value*/) override { return false; }
+    bool start_object(std::size_t /*size*/) override { return open(Json::object()); }
+    bool end_object() override { return close(); }
+    bool start_array(std::size_t /*size*/) override { return open(Json::array()); }
+    bool end_array() override { return close(); }
+
+    bool key(std::string& name) override {
+        Level& level = levels_.back();
+        if (!level.keys.insert(name).second) {
+            return wrong(startOfString(), "the key " + inQuotes(name) + " stands twice in the same object",
+                         "remove one of the two");
+        }
+        level.key = std::move(name);
+        return true;
+    }
+
+    bool parse_error(std::size_t position, const std::string& token, const Json::exception& error) override {
+        const std::size_t at = position == 0 ? 0 : position - 1;
+        if (error.id == 406) {
+            return wrong(at, "the number " + inQuotes(token) + " is too large to be finite",
+                         "write a smaller number");
+        }
+        if (at >= text_.size()) {
+            return wrong(text_.size(), "the file ends in the middle of its JSON",
+                         "close what is open, or fetch the whole file again");
+        }
+        // The parser's own words, from behind its place.
+        std::string why = error.what();
+        const std::size_t expected = why.find("; expected ");
+        const std::string wanted = expected == std::string::npos ? "" : why.substr(expected + 11);
+        return wrong(at, "this is not JSON: unexpected " + inQuotes(token),
+                     wanted.empty() ? "mend the JSON there" : "write " + wanted + " there");
+    }
+
+private:
+    struct Level {
+        Json* value;
+        std::string key;
+        std::unordered_set<std::string> keys;
+    };
+
+    // The builder's own appending: the library's looks through all keys of an object for each new one.
+    Json* append(Json&& value) {
+        if (levels_.empty()) {
+            root_ = std::move(value);
+            return &root_;
+        }
+        Level& level = levels_.back();
+        if (level.value->is_array()) {
+            auto& elements = level.value->get_ref<Json::array_t&>();
+            elements.push_back(std::move(value));
+            return &elements.back();
+        }
+        auto& members = level.value->get_ref<Json::object_t&>();
+        members.emplace_back(std::move(level.key), std::move(value));
+        return &members.back().second;
+    }
+
+    bool put(Json&& value) {
+        append(std::move(value));
+        return true;
+    }
+
+    bool open(Json&& value) {
+        if (levels_.size() >= deepestNesting) {
+            return wrong(reachedAt() - 1,
+                         "objects and lists are nested more than " + std::to_string(deepestNesting) + " deep",
+                         "nest them less");
+        }
+        levels_.push_back({append(std::move(value)), {}, {}});
+        return true;
+    }
+
+    bool close() {
+        levels_.pop_back();
+        return true;
+    }
+
+    [[nodiscard]] std::size_t reachedAt() const { return static_cast<std::size_t>(*reached_ - text_.data()); }
+
+    // Where the string just read starts: at the last quote that no backslash escapes.
+    [[nodiscard]] std::size_t startOfString() const {
+        std::size_t at = reachedAt() - 1;
+        while (at > 0) {
+            at = text_.rfind('"', at - 1);
+            if (at == std::string::npos) return 0;
+            std::size_t slashes = 0;
+            while (slashes < at && text_[at - slashes - 1] == '\\')
+                ++slashes;
+            if (slashes % 2 == 0) return at;
+        }
+        return 0;
+    }
+
+    bool wrong(std::size_t at, std::string what, std::string mend) {
+        problems_.push_back({file_, lineAndColumn(text_, at), std::move(what), std::move(mend)});
+        return false;
+    }
+
+    const std::string& text_;
+    const std::string& file_;
+    const char* const* reached_;
+    Problems& problems_;
+    Json root_;
+    std::vector<Level> levels_;
+};
+
+}  // namespace
+
+std::optional<Json> parseJson(const std::string& text, const std::string& file, Problems& problems) {
+    if (text.size() > largestFile) {
+        problems.push_back({file, "", "the file is larger than 16 MB", "is this the right file?"});
+        return std::nullopt;
+    }
+    if (const std::optional<std::size_t> bad = firstBadByte(text)) {
+        problems.push_back(
+            {file, lineAndColumn(text, *bad), "a byte that is not UTF-8", "save the file as UTF-8"});
+        return std::nullopt;
+    }
+    const char* reached = text.data();
+    Builder builder(text, file, &reached, problems);
+    const Cursor begin(text.data(), &reached);
+    const Cursor end(text.data() + text.size(), &reached);
+    if (!Json::sax_parse(begin, end, &builder)) return std::nullopt;
+    return builder.take();
+}
+
+}  // namespace tenter::project

@@ -1,0 +1,74 @@
+#include "project/object.h"
+
+#include <algorithm>
+
+namespace tenter::project {
+
+bool isForeign(const std::string& key) {
+    return key.starts_with("x-");
+}
+
+ObjectReader::ObjectReader(Reading& reading, const Json& json, Remembered& remembered,
+                           std::vector<std::string> known)
+    : reading_(reading), json_(json) {
+    remembered.keys.clear();
+    if (!json.is_object()) {
+        reading.wrong(kindOf(json) + " where an object is wanted", "write members in { }");
+        return;
+    }
+    for (const auto& [key, value] : json.get_ref<const Json::object_t&>()) {
+        if (isForeign(key)) {
+            remembered.keys.emplace_back(key, value.dump());
+        } else if (std::find(known.begin(), known.end(), key) != known.end()) {
+            remembered.keys.emplace_back(key, "");
+        } else {
+            const Reading::Step step = reading.at(key);
+            const std::string near = nearest(key, known);
+            reading.wrong("the key " + inQuotes(key) + " is not known here",
+                          near.empty()
+                              ? "known are " + either(known) + "; keys of your own start with x-"
+                              : "did you mean " + inQuotes(near) + "? Keys of your own start with x-");
+        }
+    }
+}
+
+const Json* ObjectReader::find(const char* key) const {
+    if (!json_.is_object()) return nullptr;
+    const auto found = json_.find(key);
+    return found == json_.end() ? nullptr : &*found;
+}
+
+bool ObjectReader::missing(const char* key, const char* mend) {
+    return reading_.wrong(std::string("the key ") + inQuotes(key) + " is missing", mend);
+}
+
+void ObjectWriter::put(const std::string& key, Json value, bool wanted) {
+    members_.push_back({key, std::move(value), wanted});
+}
+
+void ObjectWriter::putUnlessEmpty(const std::string& key, Json value) {
+    const bool wanted = !value.empty();
+    put(key, std::move(value), wanted);
+}
+
+Json ObjectWriter::take() {
+    Json result = Json::object();
+    auto& object = result.get_ref<Json::object_t&>();
+    for (const auto& [key, value] : remembered_.keys) {
+        if (isForeign(key)) {
+            object.emplace_back(key, Json::parse(value, nullptr, false));
+            continue;
+        }
+        const auto found = std::find_if(members_.begin(), members_.end(),
+                                        [&name = key](const Member& member) { return member.key == name; });
+        if (found == members_.end() || found->taken) continue;
+        found->taken = true;
+        object.emplace_back(found->key, std::move(found->value));
+    }
+    for (Member& member : members_) {
+        if (member.wanted && !member.taken) object.emplace_back(member.key, std::move(member.value));
+    }
+    return result;
+}
+
+}  // namespace tenter::project

@@ -1,0 +1,72 @@
+// The words of enumerations in a project file: CSS's keywords where CSS has them.
+#pragma once
+
+#include <array>
+#include <string_view>
+#include <utility>
+
+#include "project/settings.h"
+
+namespace tenter::project {
+
+template <class E, std::size_t N>
+using WordTable = std::array<std::pair<std::string_view, E>, N>;
+
+template <class E>
+struct Words;
+
+template <>
+struct Words<Slant> {
+    static constexpr WordTable<Slant, 2> table{{{"normal", Slant::Normal}, {"italic", Slant::Italic}}};
+};
+template <>
+struct Words<Follow> {
+    static constexpr WordTable<Follow, 2> table{{{"viewport", Follow::Viewport}, {"card", Follow::Card}}};
+};
+template <>
+struct Words<LetterCase> {
+    static constexpr WordTable<LetterCase, 3> table{{{"none", LetterCase::None},
+                                                     {"uppercase", LetterCase::Uppercase},
+                                                     {"capitalize", LetterCase::Capitalize}}};
+};
+template <>
+struct Words<Align> {
+    static constexpr WordTable<Align, 3> table{
+        {{"start", Align::Start}, {"center", Align::Center}, {"end", Align::End}}};
+};
+template <>
+struct Words<Wrap> {
+    static constexpr WordTable<Wrap, 2> table{{{"wrap", Wrap::Wrap}, {"balance", Wrap::Balance}}};
+};
+template <>
+struct Words<OverflowWrap> {
+    static constexpr WordTable<OverflowWrap, 3> table{{{"normal", OverflowWrap::Normal},
+                                                       {"break-word", OverflowWrap::BreakWord},
+                                                       {"anywhere", OverflowWrap::Anywhere}}};
+};
+template <>
+struct Words<Hyphens> {
+    static constexpr WordTable<Hyphens, 2> table{{{"none", Hyphens::None}, {"manual", Hyphens::Manual}}};
+};
+template <>
+struct Words<Place> {
+    static constexpr WordTable<Place, 4> table{{{"stretch", Place::Stretch},
+                                                {"start", Place::Start},
+                                                {"center", Place::Center},
+                                                {"end", Place::End}}};
+};
+template <>
+struct Words<LastLine> {
+    static constexpr WordTable<LastLine, 2> table{{{"start", LastLine::Start}, {"center", LastLine::Center}}};
+};
+template <>
+struct Words<Level> {
+    static constexpr WordTable<Level, 2> table{{{"none", Level::None}, {"subgrid", Level::Subgrid}}};
+};
+template <>
+struct Words<Direction> {
+    static constexpr WordTable<Direction, 2> table{
+        {{"stacked", Direction::Stacked}, {"beside", Direction::Beside}}};
+};
+
+}  // namespace tenter::project

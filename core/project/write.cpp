@@ -1,0 +1,155 @@
+#include "project/file.h"
+#include "project/json_text.h"
+#include "project/project_json.h"
+
+namespace tenter::project {
+
+namespace {
+
+Json pair(double first, double second) {
+    return Json::array({written(first), written(second)});
+}
+
+Json written(const Run& run) {
+    switch (run.kind) {
+        case Run::Kind::Plain:
+            return run.text;
+        case Run::Kind::Strong:
+            return {{"strong", run.text}};
+        case Run::Kind::Emphasis:
+            return {{"emphasis", run.text}};
+        case Run::Kind::Link:
+            return {{"link", run.text}, {"to", run.to}};
+        case Run::Kind::Break:
+            return {{"break", true}};
+    }
+    return nullptr;
+}
+
+Json written(const PicturePart& picture) {
+    ObjectWriter object(picture.remembered);
+    object.put("picture", picture.file, true);
+    // A size that is not known is left out: 0 would not be read again.
+    if (picture.width > 0 && picture.height > 0)
+        object.put("size", pair(picture.width, picture.height), true);
+    if (picture.ratio) object.put("ratio", project::written(*picture.ratio), true);
+    object.put("focus", pair(picture.focusX, picture.focusY), picture.focusX != 0.5 || picture.focusY != 0.5);
+    object.put("alt", picture.alt, !picture.alt.empty());
+    return object.take();
+}
+
+Json written(const TextPart& text) {
+    ObjectWriter object(text.remembered);
+    object.put("role", text.role, true);
+    object.put("copy", project::written(text.copy), !text.copy.empty());
+    object.put("link", text.link, !text.link.empty());
+    object.put("name", text.name, !text.name.empty());
+    return object.take();
+}
+
+}  // namespace
+
+Json written(const Copy& value) {
+    if (value.empty()) return "";
+    if (value.size() == 1 && value.front().kind == Run::Kind::Plain) return value.front().text;
+    Json runs = Json::array();
+    for (const Run& run : value)
+        runs.push_back(written(run));
+    return runs;
+}
+
+Json written(const Part& value) {
+    return std::visit([](const auto& part) { return written(part); }, value);
+}
+
+Json written(const Card& value) {
+    ObjectWriter object(value.remembered);
+    object.putUnlessEmpty("parts", writtenList(value.parts));
+    return object.take();
+}
+
+Json written(const Band& value) {
+    ObjectWriter object(value.remembered);
+    if (value.upTo) object.put("upTo", written(*value.upTo), true);
+    object.putUnlessEmpty("set", written(value.set));
+    return object.take();
+}
+
+Json written(const Variant& value) {
+    ObjectWriter object(value.remembered);
+    object.put("class", value.className, true);
+    object.put("name", value.name, !value.name.empty());
+    object.putUnlessEmpty("set", written(value.set));
+    object.put("bands", writtenList(value.bands), true);
+    return object.take();
+}
+
+Json written(const Scrollbar& value) {
+    const Scrollbar usual;
+    ObjectWriter object(value.remembered);
+    object.put("width", written(value.width), value.width != usual.width);
+    object.put("always", value.always, value.always != usual.always);
+    return object.take();
+}
+
+Json written(const Container& value) {
+    const Container usual;
+    ObjectWriter object(value.remembered);
+    object.put("width", written(value.width), value.width != usual.width);
+    object.put("maxWidth", written(value.maxWidth), value.maxWidth != usual.maxWidth);
+    object.putUnlessEmpty("padding", written(value.padding));
+    object.put("background", written(value.background), value.background != usual.background);
+    return object.take();
+}
+
+Json written(const Page& value) {
+    const Page usual;
+    ObjectWriter object(value.remembered);
+    object.putUnlessEmpty("scrollbar", written(value.scrollbar));
+    object.put("rootSize", written(value.rootSize), value.rootSize != usual.rootSize);
+    object.put("readerSize", written(value.readerSize), value.readerSize != usual.readerSize);
+    object.putUnlessEmpty("container", written(value.container));
+    return object.take();
+}
+
+Json written(const FontEntry& value) {
+    const FontEntry usual;
+    ObjectWriter object(value.remembered);
+    object.put("family", value.family, true);
+    object.put("file", value.file, true);
+    const bool oneWeight = value.leastWeight == value.mostWeight;
+    object.put("weight", oneWeight ? written(value.leastWeight) : pair(value.leastWeight, value.mostWeight),
+               !oneWeight || value.leastWeight != usual.leastWeight);
+    object.put("slant", written(value.slant), value.slant != usual.slant);
+    return object.take();
+}
+
+Json written(const Project& value) {
+    const Project usual;
+    ObjectWriter range(value.rangeRemembered);
+    range.put("from", written(value.leastWidth), value.leastWidth != usual.leastWidth);
+    range.put("to", written(value.mostWidth), value.mostWidth != usual.mostWidth);
+
+    ObjectWriter object(value.remembered);
+    object.put("format", "tenter-project", true);
+    object.put("version", formatVersion, true);
+    object.put("name", value.name, true);
+    object.put("row", value.row, value.row != usual.row);
+    object.put("language", value.language, value.language != usual.language);
+    object.put("direction", value.rightToLeft ? "rtl" : "ltr", value.rightToLeft != usual.rightToLeft);
+    object.put("headingLevel", value.headingLevel, value.headingLevel != usual.headingLevel);
+    object.put("unit", value.unit == units::Unit::Px ? "px" : "rem", value.unit != usual.unit);
+    object.putUnlessEmpty("range", range.take());
+    object.putUnlessEmpty("page", written(value.page));
+    object.putUnlessEmpty("fonts", writtenList(value.fonts));
+    object.putUnlessEmpty("style", written(value.style));
+    object.put("cards", writtenList(value.cards), true);
+    object.put("variants", writtenList(value.variants), true);
+    return object.take();
+}
+
+std::string write(const Project& project) {
+    return prettyJson(written(project));
+}
+
+}  // namespace tenter::project

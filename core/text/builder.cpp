@@ -1,0 +1,414 @@
+#include "text/builder.h"
+
+#include <hb.h>
+#include <unicode/ubidi.h>
+#include <unicode/uchar.h>
+
+#include <algorithm>
+
+#include "text/unicode.h"
+
+namespace tenter::text {
+namespace {
+
+constexpr char16_t lineFeed = u'\n';
+constexpr char16_t softHyphen = u'\u00AD';
+constexpr char16_t noBreakSpace = u'\u00A0';
+/// Words narrower than this many ems are never cut, so what cutting them would change is not worked out.
+constexpr double narrowestCutWord = 3;
+
+bool isWhite(char16_t unit) { return unit == u' ' || unit == u'\t' || unit == u'\n' || unit == u'\r'; }
+
+bool isIgnorable(char32_t character) {
+    return u_hasBinaryProperty(static_cast<UChar32>(character), UCHAR_DEFAULT_IGNORABLE_CODE_POINT) != 0;
+}
+
+/// `font-weight: bolder`. CSS Fonts 4 § 2.2.1.
+double bolder(double weight) {
+    if (weight < 350) return 400;
+    if (weight < 550) return 700;
+    return std::max(weight, 900.0);
+}
+
+}  // namespace
+
+ParagraphBuilder::ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
+                                   const BreakProfile& profile)
+    : copy_(copy), style_(style), fonts_(fonts), profile_(profile), text_(made_->text_) {}
+
+std::shared_ptr<const Paragraph> ParagraphBuilder::build() {
+    made_->rightToLeft_ = style_.rightToLeft;
+    collectText();
+    applyCase();
+    findLevels();
+    findFaces();
+    itemise();
+    for (const Item& item : items_) item.face ? shape(item) : shapeBreak(item);
+    addSums();
+    shapeHyphen();
+    addOpportunities();
+    return made_;
+}
+
+// White space collapses across runs; none is left beside a forced break or at either end. CSS Text 3 § 4.1.
+void ParagraphBuilder::collectText() {
+    for (std::size_t run = 0; run < copy_.size(); ++run) {
+        if (copy_[run].kind == project::Run::Kind::Break) {
+            if (!text_.empty() && text_.back() == u' ') {
+                text_.pop_back();
+                copyRun_.pop_back();
+            }
+            text_.push_back(lineFeed);
+            copyRun_.push_back(static_cast<std::uint16_t>(run));
+            continue;
+        }
+        const std::u16string piece = toUtf16(copy_[run].text);
+        for (std::size_t i = 0; i < piece.size(); ++i) {
+            if (!isWhite(piece[i])) {
+                text_.push_back(piece[i]);
+                copyRun_.push_back(static_cast<std::uint16_t>(run));
+                continue;
+            }
+            bool feed = false;
+            std::size_t last = i;
+            for (; last < piece.size() && isWhite(piece[last]); ++last) feed = feed || piece[last] == u'\n';
+            const bool dropped = feed && profile_.dropsLineFeedBetweenIdeographs() && i > 0 && last < piece.size() &&
+                                 isIdeographic(piece[i - 1]) && isIdeographic(codePointAt(piece, last));
+            const bool redundant = text_.empty() || text_.back() == u' ' || text_.back() == lineFeed;
+            if (!dropped && !redundant) {
+                text_.push_back(u' ');
+                copyRun_.push_back(static_cast<std::uint16_t>(run));
+            }
+            i = last - 1;
+        }
+    }
+    if (!text_.empty() && text_.back() == u' ') {
+        text_.pop_back();
+        copyRun_.pop_back();
+    }
+}
+
+void ParagraphBuilder::applyCase() {
+    if (style_.letterCase == project::LetterCase::None || text_.empty()) return;
+    const CaseEdits edits = style_.letterCase == project::LetterCase::Uppercase
+                                ? profile_.uppercase(text_, style_.language)
+                                : profile_.capitalize(text_, style_.language);
+    for (auto edit = edits.rbegin(); edit != edits.rend(); ++edit) {
+        const std::uint16_t run = copyRun_[edit->begin];
+        text_.replace(edit->begin, edit->length, edit->by);
+        const auto at = copyRun_.begin() + edit->begin;
+        copyRun_.insert(copyRun_.erase(at, at + edit->length), edit->by.size(), run);
+    }
+}
+
+void ParagraphBuilder::findLevels() {
+    levels_.assign(text_.size(), style_.rightToLeft ? 1 : 0);
+    const bool simple = !style_.rightToLeft && std::all_of(text_.begin(), text_.end(), [](char16_t unit) {
+        return unit < 0x0590;  // nothing below is written from right to left
+    });
+    if (simple || text_.empty()) return;
+    UErrorCode status = U_ZERO_ERROR;
+    UBiDi* bidi = ubidi_openSized(static_cast<int>(text_.size()), 0, &status);
+    if (bidi == nullptr) return;
+    ubidi_setPara(bidi, text_.data(), static_cast<int>(text_.size()), style_.rightToLeft ? 1 : 0, nullptr, &status);
+    if (U_SUCCESS(status)) {
+        const UBiDiLevel* levels = ubidi_getLevels(bidi, &status);
+        if (levels != nullptr && U_SUCCESS(status)) levels_.assign(levels, levels + text_.size());
+    }
+    ubidi_close(bidi);
+}
+
+FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copyRun, bool& fallback) {
+    const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRun];
+    char32_t lacking = 0;
+    for (const FacePtr& face : faces) {
+        bool all = true;
+        for (std::size_t i = 0; all && i < grapheme.size();) {
+            const char32_t character = codePointAt(grapheme, i);
+            all = isIgnorable(character) || face->has(character);
+            if (!all && lacking == 0) lacking = character;
+            i += unitsOf(character);
+        }
+        fallback = !faces.empty() && face != faces.front();
+        if (all) return face;
+    }
+    fallback = true;
+    const bool italic = copy_[copyRun].kind == project::Run::Kind::Emphasis || style_.italic;
+    FacePtr face = fonts_.fallback(lacking, style_.language, style_.weight, italic);
+    if (face) return face;
+    return faces.empty() ? nullptr : faces.front();
+}
+
+void ParagraphBuilder::findFaces() {
+    for (const project::Run& run : copy_) {
+        const bool strong = run.kind == project::Run::Kind::Strong;
+        const bool italic = style_.italic || run.kind == project::Run::Kind::Emphasis;
+        facesOfCopyRun_.push_back(
+            fonts_.find(style_.family, strong ? bolder(style_.weight) : style_.weight, italic, &made_->notes_));
+    }
+    faces_.resize(text_.size());
+    fallback_.resize(text_.size());
+    const BreakMap graphemes = icuGraphemes(text_);
+    std::vector<std::pair<FacePtr, std::u16string>> lacked;
+    for (std::size_t begin = 0; begin < text_.size();) {
+        std::size_t end = begin + 1;
+        while (end < text_.size() && !graphemes[end] && copyRun_[end] == copyRun_[begin]) ++end;
+        if (text_[begin] != lineFeed) {
+            bool fallback = false;
+            const std::u16string_view grapheme = std::u16string_view(text_).substr(begin, end - begin);
+            const FacePtr face = faceFor(grapheme, copyRun_[begin], fallback);
+            for (std::size_t i = begin; i < end; ++i) {
+                faces_[i] = face;
+                fallback_[i] = fallback;
+            }
+            if (fallback) {
+                auto known = std::find_if(lacked.begin(), lacked.end(), [&](const auto& l) { return l.first == face; });
+                if (known == lacked.end()) known = lacked.insert(lacked.end(), {face, {}});
+                if (known->second.find(grapheme) == std::u16string::npos) known->second += grapheme;
+            }
+        }
+        begin = end;
+    }
+    const std::string family = style_.family.empty() ? "the default family" : style_.family.front();
+    for (const auto& [face, characters] : lacked)
+        made_->notes_.push_back({family, "lacks “" + toUtf8(characters) + "”; " +
+                                             (face ? face->family() : std::string("nothing")) + " draws it"});
+}
+
+void ParagraphBuilder::itemise() {
+    std::vector<hb_script_t> scripts(text_.size(), HB_SCRIPT_COMMON);
+    hb_unicode_funcs_t* unicode = hb_unicode_funcs_get_default();
+    hb_script_t current = HB_SCRIPT_COMMON;
+    for (std::size_t i = 0; i < text_.size();) {
+        const char32_t character = codePointAt(text_, i);
+        const hb_script_t script = hb_unicode_script(unicode, character);
+        if (script != HB_SCRIPT_COMMON && script != HB_SCRIPT_INHERITED) {
+            // Characters of no script of their own before the first one that has one go with it.
+            if (current == HB_SCRIPT_COMMON) std::fill(scripts.begin(), scripts.begin() + static_cast<long>(i), script);
+            current = script;
+        }
+        for (std::size_t unit = 0; unit < unitsOf(character); ++unit) scripts[i + unit] = current;
+        i += unitsOf(character);
+    }
+    for (std::uint32_t i = 0; i < text_.size(); ++i) {
+        const FacePtr face = text_[i] == lineFeed ? nullptr : faces_[i];
+        const bool joins = !items_.empty() && face && items_.back().face == face && items_.back().level == levels_[i] &&
+                           items_.back().script == scripts[i];
+        if (joins)
+            items_.back().end = i + 1;
+        else
+            items_.push_back({i, i + 1, face, levels_[i], scripts[i]});
+    }
+}
+
+ParagraphBuilder::Buffer ParagraphBuilder::shaped(const Item& item, std::uint32_t begin, std::uint32_t end) const {
+    Buffer buffer(hb_buffer_create(), &hb_buffer_destroy);
+    hb_buffer_add_utf16(buffer.get(), reinterpret_cast<const std::uint16_t*>(text_.data()),
+                        static_cast<int>(text_.size()), begin, static_cast<int>(end - begin));
+    hb_buffer_set_direction(buffer.get(), item.level % 2 != 0 ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
+    hb_buffer_set_script(buffer.get(), item.script);
+    hb_buffer_set_language(buffer.get(), hb_language_from_string(style_.language.c_str(), -1));
+    // font-variant-ligatures: none. CSS Fonts 4 § 6.4.
+    static const hb_feature_t off[] = {{HB_TAG('l', 'i', 'g', 'a'), 0, 0, static_cast<unsigned>(-1)},
+                                       {HB_TAG('c', 'l', 'i', 'g'), 0, 0, static_cast<unsigned>(-1)},
+                                       {HB_TAG('c', 'a', 'l', 't'), 0, 0, static_cast<unsigned>(-1)}};
+    hb_shape(item.face->font(), buffer.get(), off,
+             style_.ligatures ? 0 : static_cast<unsigned>(std::size(off)));
+    return buffer;
+}
+
+double ParagraphBuilder::advance(const Item& item, std::uint32_t begin, std::uint32_t end) const {
+    const Buffer buffer = shaped(item, begin, end);
+    unsigned count = 0;
+    const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer.get(), &count);
+    double sum = 0;
+    for (unsigned i = 0; i < count; ++i) sum += positions[i].x_advance;
+    return sum / item.face->scale();
+}
+
+std::uint16_t ParagraphBuilder::runOf(std::size_t unit, const FacePtr& face) {
+    const std::pair<std::size_t, FacePtr> wanted{copyRun_[unit], face};
+    const auto known = std::find(runKeys_.begin(), runKeys_.end(), wanted);
+    if (known != runKeys_.end()) return static_cast<std::uint16_t>(known - runKeys_.begin());
+    runKeys_.push_back(wanted);
+    const project::Run& run = copy_[copyRun_[unit]];
+    made_->runs_.push_back({face, run.kind, run.to, static_cast<bool>(fallback_[unit])});
+    return static_cast<std::uint16_t>(runKeys_.size() - 1);
+}
+
+void ParagraphBuilder::shape(const Item& item) {
+    const Buffer buffer = shaped(item, item.begin, item.end);
+    unsigned count = 0;
+    const hb_glyph_info_t* infos = hb_buffer_get_glyph_infos(buffer.get(), &count);
+    const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer.get(), &count);
+    const double scale = item.face->scale();
+    const auto itemIndex = static_cast<std::uint32_t>(&item - items_.data());
+
+    struct Span {
+        unsigned first, end;
+    };
+    std::vector<Span> spans;  // glyphs of each cluster, in visual order
+    for (unsigned i = 0; i < count;) {
+        unsigned end = i + 1;
+        while (end < count && infos[end].cluster == infos[i].cluster) ++end;
+        spans.push_back({i, end});
+        i = end;
+    }
+    if (item.level % 2 != 0) std::reverse(spans.begin(), spans.end());
+
+    for (std::size_t s = 0; s < spans.size(); ++s) {
+        const std::uint32_t begin = infos[spans[s].first].cluster;
+        const std::uint32_t end = s + 1 < spans.size() ? infos[spans[s + 1].first].cluster : item.end;
+        Cluster cluster;
+        cluster.begin = begin;
+        cluster.firstGlyph = static_cast<std::uint32_t>(made_->glyphs_.size());
+        cluster.run = runOf(begin, item.face);
+        cluster.level = item.level;
+        cluster.space = text_[begin] == u' ';
+        cluster.wordUnits = text_[begin] == u' ' || text_[begin] == noBreakSpace ? 1 : 0;
+        cluster.visible = false;
+        for (std::uint32_t i = begin; i < end; ++i)
+            cluster.visible = cluster.visible || !isIgnorable(codePointAt(text_, i));
+        cluster.letterUnits = cluster.visible ? 1 : 0;
+        double x = 0;
+        bool unsafe = false;
+        for (unsigned i = spans[s].first; i < spans[s].end; ++i) {
+            unsafe = unsafe || (hb_glyph_info_get_glyph_flags(&infos[i]) & HB_GLYPH_FLAG_UNSAFE_TO_BREAK) != 0;
+            if (cluster.visible)
+                made_->glyphs_.push_back({infos[i].codepoint, static_cast<float>(x + positions[i].x_offset / scale),
+                                          static_cast<float>(positions[i].y_offset / scale)});
+            x += positions[i].x_advance / scale;
+        }
+        cluster.glyphCount = static_cast<std::uint16_t>(made_->glyphs_.size() - cluster.firstGlyph);
+        cluster.advance = static_cast<float>(x);
+        made_->clusters_.push_back(cluster);
+        exact_.push_back(x);
+        unsafe_.push_back(unsafe);
+        itemOf_.push_back(itemIndex);
+    }
+}
+
+void ParagraphBuilder::shapeBreak(const Item& item) {
+    Cluster cluster;
+    cluster.begin = item.begin;
+    cluster.level = item.level;
+    cluster.visible = false;
+    cluster.firstGlyph = static_cast<std::uint32_t>(made_->glyphs_.size());
+    cluster.run = runOf(item.begin, nullptr);
+    made_->clusters_.push_back(cluster);
+    exact_.push_back(0);
+    unsafe_.push_back(false);
+    itemOf_.push_back(static_cast<std::uint32_t>(&item - items_.data()));
+}
+
+void ParagraphBuilder::addSums() {
+    const BreakMap graphemes = icuGraphemes(text_);
+    const std::vector<Cluster>& clusters = made_->clusters_;
+    double ems = 0;
+    std::uint32_t letters = 0;
+    std::uint32_t words = 0;
+    std::uint32_t counted = 0;
+    std::uint32_t unit = 0;
+    for (std::size_t i = 0; i <= clusters.size(); ++i) {
+        made_->ems_.push_back(ems);
+        made_->letters_.push_back(letters);
+        made_->words_.push_back(words);
+        made_->graphemes_.push_back(counted);
+        if (i == clusters.size()) break;
+        ems += exact_[i];
+        letters += clusters[i].letterUnits;
+        words += clusters[i].wordUnits;
+        const std::size_t end = i + 1 < clusters.size() ? clusters[i + 1].begin : text_.size();
+        for (; unit < end; ++unit) counted += graphemes[unit] ? 1 : 0;
+    }
+}
+
+void ParagraphBuilder::shapeHyphen() {
+    if (text_.find(softHyphen) == std::u16string::npos || facesOfCopyRun_.empty()) return;
+    for (const std::vector<FacePtr>& faces : facesOfCopyRun_) {
+        if (faces.empty()) continue;
+        hb_codepoint_t glyph = 0;
+        const FacePtr& face = faces.front();
+        if (hb_font_get_nominal_glyph(face->font(), 0x2010, &glyph) == 0)
+            hb_font_get_nominal_glyph(face->font(), '-', &glyph);
+        made_->hyphen_ = {glyph, 0, 0};
+        made_->hyphenAdvance_ = static_cast<float>(hb_font_get_glyph_h_advance(face->font(), glyph) / face->scale());
+        return;
+    }
+}
+
+Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Kind kind) const {
+    Opportunity made;
+    made.cluster = cluster;
+    made.lineEnd = cluster;
+    made.kind = kind;
+    if (kind == Opportunity::Kind::Forced && made.lineEnd > 0 && made_->clusters_[made.lineEnd - 1].glyphCount == 0 &&
+        text_[made_->clusters_[made.lineEnd - 1].begin] == lineFeed)
+        --made.lineEnd;
+    while (made.lineEnd > 0 && made_->clusters_[made.lineEnd - 1].space) --made.lineEnd;
+    if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
+    if (kind == Opportunity::Kind::SoftHyphen) {
+        made.endCorrection += made_->hyphenAdvance_;
+        made.endLetterUnits = profile_.spacesHyphen() ? 1 : 0;
+    }
+    return made;
+}
+
+void ParagraphBuilder::correct(Opportunity& made) const {
+    const std::uint32_t at = made.cluster;
+    const auto count = static_cast<std::uint32_t>(made_->clusters_.size());
+    if (!profile_.reshapesAtBreaks() || at == 0 || at >= count) return;
+    if (!unsafe_[at] || itemOf_[at] != itemOf_[at - 1]) return;
+    std::uint32_t first = at - 1;
+    while (first > 0 && unsafe_[first] && itemOf_[first - 1] == itemOf_[at]) --first;
+    std::uint32_t last = at + 1;
+    while (last < count && unsafe_[last] && itemOf_[last] == itemOf_[at]) ++last;
+    const Item& item = items_[itemOf_[at]];
+    const std::uint32_t begin = made_->clusters_[first].begin;
+    const std::uint32_t middle = made_->clusters_[at].begin;
+    const std::uint32_t end = last < count && itemOf_[last] == itemOf_[at] ? made_->clusters_[last].begin : item.end;
+    made.endCorrection = static_cast<float>(advance(item, begin, middle) - made_->ems(first, at));
+    made.startCorrection = static_cast<float>(advance(item, middle, end) - made_->ems(at, last));
+}
+
+void ParagraphBuilder::addOpportunities() {
+    const std::vector<Cluster>& clusters = made_->clusters_;
+    if (clusters.empty()) return;
+    const BreakMap breaks = profile_.breaks(text_, style_.language);
+    for (std::uint32_t i = 1; i < clusters.size(); ++i) {
+        const std::uint32_t unit = clusters[i].begin;
+        const char16_t before = text_[unit - 1];
+        if (before == lineFeed)
+            made_->opportunities_.push_back(opportunity(i, Opportunity::Kind::Forced));
+        else if (text_[unit] == lineFeed || !breaks[unit])
+            continue;
+        else if (before == u' ')
+            made_->opportunities_.push_back(opportunity(i, Opportunity::Kind::Space));
+        else if (before != softHyphen)
+            made_->opportunities_.push_back(opportunity(i, Opportunity::Kind::Plain));
+        else if (style_.softHyphens)
+            made_->opportunities_.push_back(opportunity(i, Opportunity::Kind::SoftHyphen));
+    }
+    made_->opportunities_.push_back(
+        opportunity(static_cast<std::uint32_t>(clusters.size()), Opportunity::Kind::Forced));
+    addEmergencies(icuGraphemes(text_));
+}
+
+// Where a word too wide for its line may be cut. CSS Text 3 § 5.5: at grapheme clusters.
+void ParagraphBuilder::addEmergencies(const BreakMap& graphemes) {
+    const std::vector<Cluster>& clusters = made_->clusters_;
+    std::uint32_t begin = 0;
+    for (const Opportunity& word : made_->opportunities_) {
+        const bool wide = made_->ems(begin, word.lineEnd) > narrowestCutWord;
+        for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
+            if (!graphemes[clusters[i].begin]) continue;
+            Opportunity cut = opportunity(i, Opportunity::Kind::Emergency);
+            cut.lineEnd = i;
+            if (wide) correct(cut);
+            made_->emergencies_.push_back(cut);
+        }
+        begin = word.cluster;
+    }
+}
+
+}  // namespace tenter::text

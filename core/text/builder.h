@@ -1,0 +1,66 @@
+// Makes paragraphs: copy → text → levels, faces, items → glyphs → clusters → opportunities.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "text/paragraph.h"
+
+namespace tenter::text {
+
+class ParagraphBuilder {
+public:
+    ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts, const BreakProfile& profile);
+    std::shared_ptr<const Paragraph> build();
+
+private:
+    /// Code units [begin, end) shaped in one go.
+    struct Item {
+        std::uint32_t begin = 0;
+        std::uint32_t end = 0;
+        FacePtr face;
+        std::uint8_t level = 0;
+        hb_script_t script = HB_SCRIPT_COMMON;
+    };
+    using Buffer = std::unique_ptr<hb_buffer_t, decltype(&hb_buffer_destroy)>;
+
+    void collectText();
+    void applyCase();
+    void findLevels();
+    void findFaces();
+    void itemise();
+    void shape(const Item& item);
+    void shapeBreak(const Item& item);
+    void addSums();
+    void addOpportunities();
+    void addEmergencies(const BreakMap& graphemes);
+    void shapeHyphen();
+
+    [[nodiscard]] FacePtr faceFor(std::u16string_view grapheme, std::size_t copyRun, bool& fallback);
+    [[nodiscard]] std::uint16_t runOf(std::size_t unit, const FacePtr& face);
+    [[nodiscard]] Buffer shaped(const Item& item, std::uint32_t begin, std::uint32_t end) const;
+    [[nodiscard]] double advance(const Item& item, std::uint32_t begin, std::uint32_t end) const;
+    /// Ends a line at cluster `cluster` and says what shaping anew to that break changes.
+    [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
+    void correct(Opportunity& opportunity) const;
+
+    const project::Copy& copy_;
+    const ShapingStyle& style_;
+    Fonts& fonts_;
+    const BreakProfile& profile_;
+    std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();
+    std::u16string& text_;
+    std::vector<std::uint16_t> copyRun_;               // for each unit, its run of the copy
+    std::vector<std::uint8_t> levels_;                 // for each unit
+    std::vector<FacePtr> faces_;                       // for each unit
+    std::vector<bool> fallback_;                       // for each unit
+    std::vector<std::vector<FacePtr>> facesOfCopyRun_; // what its manner may be drawn with
+    std::vector<Item> items_;
+    std::vector<std::pair<std::size_t, FacePtr>> runKeys_;
+    std::vector<bool> unsafe_;         // for each cluster: breaking before it changes glyphs around
+    std::vector<std::uint32_t> itemOf_;  // for each cluster
+    std::vector<double> exact_;        // for each cluster, its advance in em
+};
+
+}  // namespace tenter::text

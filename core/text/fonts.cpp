@@ -1,0 +1,320 @@
+#include "text/fonts.h"
+
+#include <fontconfig/fontconfig.h>
+#include <hb-ot.h>
+
+#include <algorithm>
+#include <cmath>
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <set>
+#include <tuple>
+
+#include "text/sfnt.h"
+#include "units/number.h"
+
+namespace tenter::text {
+namespace {
+
+/// A file that could serve a family.
+struct Candidate {
+    std::filesystem::path file;
+    unsigned index = 0;
+    double least = 400;
+    double most = 400;
+    bool italic = false;
+    bool narrowOrWide = false;
+};
+
+/// How far a candidate's weights are from `wanted`, by the order of CSS Fonts 4 § 5.2 step 4: between 400 and 500
+/// heavier up to 500 first, below 400 lighter first, above 500 heavier first.
+double weightDistance(const Candidate& candidate, double wanted) {
+    if (wanted >= candidate.least && wanted <= candidate.most) return 0;
+    const double nearest = wanted < candidate.least ? candidate.least : candidate.most;
+    const double far = 10000;
+    if (wanted >= 400 && wanted <= 500) {
+        if (nearest > wanted && nearest <= 500) return nearest - wanted;
+        return nearest < wanted ? 1000 + wanted - nearest : far + nearest;
+    }
+    if (wanted < 400) return nearest < wanted ? wanted - nearest : far + nearest;
+    return nearest > wanted ? nearest - wanted : far + wanted - nearest;
+}
+
+const Candidate* best(const std::vector<Candidate>& candidates, double weight, bool italic) {
+    const Candidate* chosen = nullptr;
+    auto cost = [&](const Candidate& c) {
+        return std::tuple(c.narrowOrWide, c.italic != italic, weightDistance(c, weight), c.file, c.index);
+    };
+    for (const Candidate& candidate : candidates)
+        if (chosen == nullptr || cost(candidate) < cost(*chosen)) chosen = &candidate;
+    return chosen;
+}
+
+bool isGeneric(const std::string& family) {
+    static const std::set<std::string> names{"serif",   "sans-serif", "monospace",     "cursive",   "fantasy",
+                                             "math",    "system-ui",  "ui-sans-serif", "ui-serif",  "ui-monospace",
+                                             "emoji"};
+    return names.contains(family);
+}
+
+Candidate fromPattern(FcPattern* pattern, bool& usable, bool& variable) {
+    Candidate candidate;
+    FcChar8* file = nullptr;
+    int index = 0;
+    int slant = 0;
+    int width = FC_WIDTH_NORMAL;
+    FcBool isVariable = FcFalse;
+    usable = FcPatternGetString(pattern, FC_FILE, 0, &file) == FcResultMatch;
+    if (!usable) return candidate;
+    candidate.file = reinterpret_cast<const char*>(file);
+    FcPatternGetInteger(pattern, FC_INDEX, 0, &index);
+    FcPatternGetInteger(pattern, FC_SLANT, 0, &slant);
+    FcPatternGetBool(pattern, FC_VARIABLE, 0, &isVariable);
+    variable = isVariable == FcTrue;
+    // Upper bits of the index name an instance of a variable font; the variable font itself stands in the list too.
+    usable = variable || (index >> 16) == 0;
+    candidate.index = static_cast<unsigned>(index & 0xFFFF);
+    candidate.italic = slant != FC_SLANT_ROMAN;
+    if (FcPatternGetInteger(pattern, FC_WIDTH, 0, &width) == FcResultMatch)
+        candidate.narrowOrWide = width != FC_WIDTH_NORMAL;
+    double weight = FC_WEIGHT_REGULAR;
+    FcRange* range = nullptr;
+    if (FcPatternGetRange(pattern, FC_WEIGHT, 0, &range) == FcResultMatch) {
+        double low = 0;
+        double high = 0;
+        FcRangeGetDouble(range, &low, &high);
+        candidate.least = FcWeightToOpenTypeDouble(low);
+        candidate.most = FcWeightToOpenTypeDouble(high);
+    } else if (FcPatternGetDouble(pattern, FC_WEIGHT, 0, &weight) == FcResultMatch) {
+        candidate.least = candidate.most = std::round(FcWeightToOpenTypeDouble(weight));
+    }
+    return candidate;
+}
+
+std::string readWhole(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+}
+
+std::string spoken(double weight, bool italic) {
+    return "weight " + units::number(weight) + (italic ? " italic" : "");
+}
+
+}  // namespace
+
+Face::~Face() { hb_font_destroy(font_); }
+
+bool Face::has(char32_t character) const {
+    hb_codepoint_t glyph = 0;
+    return hb_font_get_nominal_glyph(font_, character, &glyph) != 0;
+}
+
+struct Fonts::Kept {
+    FcConfig* config = nullptr;
+    std::vector<project::FontEntry> entries;
+    std::filesystem::path folder;
+    std::map<std::string, std::vector<Candidate>> families;
+    std::map<std::filesystem::path, std::shared_ptr<const std::string>> files;
+    std::map<std::tuple<std::filesystem::path, unsigned, double>, FacePtr> faces;
+    std::map<std::tuple<char32_t, std::string, double, bool>, FacePtr> fallbacks;
+
+    [[nodiscard]] std::vector<Candidate> own(const std::string& family) const {
+        std::vector<Candidate> found;
+        for (const project::FontEntry& entry : entries)
+            if (entry.family == family)
+                found.push_back({folder / entry.file, 0, entry.leastWeight, entry.mostWeight,
+                                 entry.slant == project::Slant::Italic, false});
+        return found;
+    }
+
+    [[nodiscard]] std::vector<Candidate> listed(const std::string& family) const {
+        std::vector<Candidate> found;
+        FcPattern* pattern = FcPatternCreate();
+        FcPatternAddString(pattern, FC_FAMILY, reinterpret_cast<const FcChar8*>(family.c_str()));
+        FcPatternAddBool(pattern, FC_SCALABLE, FcTrue);
+        FcObjectSet* objects =
+            FcObjectSetBuild(FC_FILE, FC_INDEX, FC_WEIGHT, FC_SLANT, FC_WIDTH, FC_VARIABLE, nullptr);
+        FcFontSet* set = FcFontList(config, pattern, objects);
+        for (int i = 0; set != nullptr && i < set->nfont; ++i) {
+            bool usable = false;
+            bool variable = false;
+            const Candidate candidate = fromPattern(set->fonts[i], usable, variable);
+            if (usable) found.push_back(candidate);
+        }
+        if (set != nullptr) FcFontSetDestroy(set);
+        FcObjectSetDestroy(objects);
+        FcPatternDestroy(pattern);
+        return found;
+    }
+
+    /// The system family that stands for a generic one.
+    [[nodiscard]] std::string standIn(const std::string& generic) const {
+        FcPattern* pattern = FcPatternCreate();
+        FcPatternAddString(pattern, FC_FAMILY, reinterpret_cast<const FcChar8*>(generic.c_str()));
+        FcPatternAddBool(pattern, FC_SCALABLE, FcTrue);
+        FcConfigSubstitute(config, pattern, FcMatchPattern);
+        FcDefaultSubstitute(pattern);
+        FcResult result = FcResultNoMatch;
+        FcPattern* match = FcFontMatch(config, pattern, &result);
+        std::string name;
+        FcChar8* family = nullptr;
+        if (match != nullptr && FcPatternGetString(match, FC_FAMILY, 0, &family) == FcResultMatch)
+            name = reinterpret_cast<const char*>(family);
+        if (match != nullptr) FcPatternDestroy(match);
+        FcPatternDestroy(pattern);
+        return name;
+    }
+
+    const std::vector<Candidate>& candidates(const std::string& family) {
+        const auto known = families.find(family);
+        if (known != families.end()) return known->second;
+        std::vector<Candidate> found = own(family);
+        if (found.empty()) found = listed(isGeneric(family) ? standIn(family) : family);
+        return families.emplace(family, std::move(found)).first->second;
+    }
+
+    FacePtr load(const std::string& family, const Candidate& candidate, double weight) {
+        const double served = std::clamp(weight, candidate.least, candidate.most);
+        const auto key = std::tuple(candidate.file, candidate.index, served);
+        const auto known = faces.find(key);
+        if (known != faces.end()) return known->second;
+        auto& bytes = files[candidate.file];
+        if (!bytes) {
+            auto decoded = sfntBytes(readWhole(candidate.file));
+            bytes = std::make_shared<const std::string>(decoded ? std::move(*decoded) : std::string());
+        }
+        FacePtr face = bytes->empty() ? nullptr : make(family, candidate, served, bytes);
+        return faces.emplace(key, std::move(face)).first->second;
+    }
+
+    static FacePtr make(const std::string& family, const Candidate& candidate, double weight,
+                        const std::shared_ptr<const std::string>& bytes) {
+        hb_blob_t* blob = hb_blob_create(bytes->data(), static_cast<unsigned>(bytes->size()), HB_MEMORY_MODE_READONLY,
+                                         nullptr, nullptr);
+        hb_face_t* hbFace = hb_face_create(blob, candidate.index);
+        hb_blob_destroy(blob);
+        std::shared_ptr<Face> face(new Face);
+        face->family_ = family;
+        face->file_ = candidate.file;
+        face->index_ = candidate.index;
+        face->weight_ = weight;
+        face->italic_ = candidate.italic;
+        face->leastWeight_ = candidate.least;
+        face->mostWeight_ = candidate.most;
+        face->bytes_ = bytes;
+        face->font_ = hb_font_create(hbFace);
+        const bool readable = hb_face_get_glyph_count(hbFace) > 0;
+        // Finer than font units, since a variable font's advances are not whole in them.
+        face->scale_ = hb_face_get_upem(hbFace) * 64.0;
+        hb_font_set_scale(face->font_, static_cast<int>(face->scale_), static_cast<int>(face->scale_));
+        if (hb_ot_var_has_data(hbFace)) {
+            const hb_variation_t weightAxis{HB_TAG('w', 'g', 'h', 't'), static_cast<float>(weight)};
+            hb_font_set_variations(face->font_, &weightAxis, 1);
+        }
+        hb_face_destroy(hbFace);
+        if (!readable) return nullptr;
+        hb_font_extents_t extents{};
+        if (hb_font_get_h_extents(face->font_, &extents)) {
+            face->ascent_ = extents.ascender / face->scale_;
+            face->descent_ = -extents.descender / face->scale_;
+        }
+        return face;
+    }
+};
+
+Fonts::Fonts() : kept_(std::make_unique<Kept>()) { kept_->config = FcInitLoadConfigAndFonts(); }
+
+Fonts::~Fonts() {
+    if (kept_->config != nullptr) FcConfigDestroy(kept_->config);
+}
+
+void Fonts::use(const std::vector<project::FontEntry>& entries, const std::filesystem::path& folder) {
+    if (kept_->entries == entries && kept_->folder == folder) return;
+    kept_->entries = entries;
+    kept_->folder = folder;
+    kept_->families.clear();
+    kept_->files.clear();
+    kept_->faces.clear();
+    kept_->fallbacks.clear();
+}
+
+std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, double weight, bool italic,
+                                 std::vector<FontNote>* notes) {
+    std::vector<FacePtr> found;
+    auto note = [&](const std::string& family, std::string says) {
+        if (notes != nullptr) notes->push_back({family, std::move(says)});
+    };
+    auto add = [&](const std::string& family, bool asked) {
+        const Candidate* candidate = best(kept_->candidates(family), weight, italic);
+        const FacePtr face = candidate != nullptr ? kept_->load(family, *candidate, weight) : nullptr;
+        if (!face) {
+            if (asked && !isGeneric(family)) note(family, candidate != nullptr ? "its file cannot be read" : "not found");
+            return;
+        }
+        const bool first = found.empty();
+        found.push_back(face);
+        if (first && asked && (face->weight() != weight || face->italic() != italic))
+            note(family, "has no " + spoken(weight, italic) + "; " + spoken(face->weight(), face->italic()) +
+                             " stands in");
+    };
+    for (const std::string& family : families) add(family, true);
+    if (found.empty() || families.empty() || !isGeneric(families.back())) add("serif", false);
+    return found;
+}
+
+FacePtr Fonts::fallback(char32_t character, const std::string& language, double weight, bool italic) {
+    const auto key = std::tuple(character, language, weight, italic);
+    const auto known = kept_->fallbacks.find(key);
+    if (known != kept_->fallbacks.end()) return known->second;
+    FcPattern* pattern = FcPatternCreate();
+    FcCharSet* set = FcCharSetCreate();
+    FcCharSetAddChar(set, character);
+    FcPatternAddCharSet(pattern, FC_CHARSET, set);
+    FcPatternAddString(pattern, FC_LANG, reinterpret_cast<const FcChar8*>(language.c_str()));
+    FcPatternAddBool(pattern, FC_SCALABLE, FcTrue);
+    FcPatternAddBool(pattern, FC_COLOR, FcFalse);
+    FcPatternAddDouble(pattern, FC_WEIGHT, FcWeightFromOpenTypeDouble(weight));
+    FcPatternAddInteger(pattern, FC_SLANT, italic ? FC_SLANT_ITALIC : FC_SLANT_ROMAN);
+    FcConfigSubstitute(kept_->config, pattern, FcMatchPattern);
+    FcDefaultSubstitute(pattern);
+    FcResult result = FcResultNoMatch;
+    FcFontSet* sorted = FcFontSort(kept_->config, pattern, FcTrue, nullptr, &result);
+    FacePtr face;
+    for (int i = 0; sorted != nullptr && !face && i < sorted->nfont; ++i) {
+        FcCharSet* has = nullptr;
+        if (FcPatternGetCharSet(sorted->fonts[i], FC_CHARSET, 0, &has) != FcResultMatch) continue;
+        if (!FcCharSetHasChar(has, character)) continue;
+        FcChar8* family = nullptr;
+        FcPatternGetString(sorted->fonts[i], FC_FAMILY, 0, &family);
+        bool usable = false;
+        bool variable = false;
+        Candidate candidate = fromPattern(sorted->fonts[i], usable, variable);
+        face = kept_->load(family != nullptr ? reinterpret_cast<const char*>(family) : "", candidate, weight);
+        if (face && !face->has(character)) face = nullptr;
+    }
+    if (sorted != nullptr) FcFontSetDestroy(sorted);
+    FcCharSetDestroy(set);
+    FcPatternDestroy(pattern);
+    return kept_->fallbacks.emplace(key, std::move(face)).first->second;
+}
+
+std::vector<std::string> Fonts::families() const {
+    std::set<std::string> names;
+    FcPattern* pattern = FcPatternCreate();
+    FcPatternAddBool(pattern, FC_SCALABLE, FcTrue);
+    FcObjectSet* objects = FcObjectSetBuild(FC_FAMILY, nullptr);
+    FcFontSet* set = FcFontList(kept_->config, pattern, objects);
+    for (int i = 0; set != nullptr && i < set->nfont; ++i) {
+        FcChar8* family = nullptr;
+        if (FcPatternGetString(set->fonts[i], FC_FAMILY, 0, &family) == FcResultMatch)
+            names.insert(reinterpret_cast<const char*>(family));
+    }
+    if (set != nullptr) FcFontSetDestroy(set);
+    FcObjectSetDestroy(objects);
+    FcPatternDestroy(pattern);
+    for (const project::FontEntry& entry : kept_->entries) names.insert(entry.family);
+    return {names.begin(), names.end()};
+}
+
+}  // namespace tenter::text

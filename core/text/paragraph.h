@@ -1,0 +1,137 @@
+// A paragraph prepared once: shaped at unit em, with every place where a line may break. No width needs a
+// second shaping, since advances scale with the size.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "project/project.h"
+#include "text/fonts.h"
+#include "text/profile.h"
+
+namespace tenter::text {
+
+/// A glyph, measured in ems, in visual order within its cluster.
+struct Glyph {
+    std::uint32_t id = 0;
+    float x = 0;  ///< from the cluster's left edge
+    float y = 0;  ///< up from the baseline
+};
+
+/// A run of characters in one manner, face and direction.
+struct ShapedRun {
+    FacePtr face;
+    project::Run::Kind kind = project::Run::Kind::Plain;
+    std::string to;  ///< a link's address
+    bool fallback = false;
+};
+
+/// The smallest piece of shaped text, in logical order.
+struct Cluster {
+    std::uint32_t begin = 0;  ///< UTF-16 offset into the paragraph's text
+    std::uint32_t firstGlyph = 0;
+    std::uint16_t glyphCount = 0;
+    std::uint16_t run = 0;
+    std::uint8_t level = 0;     ///< bidirectional level, UAX #9
+    bool space = false;         ///< a collapsible space: dropped at a line's end
+    bool visible = true;        ///< false for a soft hyphen, a zero-width space, a forced break
+    std::uint8_t letterUnits = 0;  ///< times letter spacing is added
+    std::uint8_t wordUnits = 0;    ///< times word spacing is added
+    float advance = 0;             ///< em, spacing not included
+};
+
+/// A place where a line may or must end: before cluster `cluster`.
+struct Opportunity {
+    enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, Emergency };
+    std::uint32_t cluster = 0;      ///< first cluster of the next line
+    std::uint32_t lineEnd = 0;      ///< one past the last cluster of this line that counts for fit
+    Kind kind = Kind::Space;
+    float endCorrection = 0;    ///< em, added to a line that ends here (kerning undone, a hyphen's advance)
+    float startCorrection = 0;  ///< em, added to a line that starts here
+    std::uint8_t endLetterUnits = 0;  ///< letter spacing added with the hyphen
+};
+
+/// What decides a paragraph's shaping; sizes and widths do not.
+struct ShapingStyle {
+    std::vector<std::string> family;
+    double weight = 400;
+    bool italic = false;
+    project::LetterCase letterCase = project::LetterCase::None;
+    bool ligatures = true;     ///< false with letter spacing. CSS Text 3 § 8.2
+    bool softHyphens = true;   ///< `hyphens: manual`
+    std::string language = "en";
+    bool rightToLeft = false;
+    friend auto operator<=>(const ShapingStyle&, const ShapingStyle&) = default;
+};
+
+class Paragraph {
+public:
+    /// Shapes `copy`. Copy is hostile: any bytes give a paragraph, bad UTF-8 becomes U+FFFD.
+    static std::shared_ptr<const Paragraph> prepare(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
+                                                    const BreakProfile& profile);
+
+    [[nodiscard]] const std::u16string& text() const { return text_; }
+    [[nodiscard]] const std::vector<Cluster>& clusters() const { return clusters_; }
+    [[nodiscard]] const std::vector<Glyph>& glyphs() const { return glyphs_; }
+    [[nodiscard]] const std::vector<ShapedRun>& runs() const { return runs_; }
+    /// Opportunities in order, the paragraph's end last (Forced); emergency ones are apart.
+    [[nodiscard]] const std::vector<Opportunity>& opportunities() const { return opportunities_; }
+    [[nodiscard]] const std::vector<Opportunity>& emergencies() const { return emergencies_; }
+    [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
+    [[nodiscard]] bool empty() const { return clusters_.empty(); }
+
+    /// Sum over clusters [first, end): ems, letter spacings, word spacings.
+    [[nodiscard]] double ems(std::uint32_t first, std::uint32_t end) const { return ems_[end] - ems_[first]; }
+    [[nodiscard]] std::uint32_t letters(std::uint32_t first, std::uint32_t end) const {
+        return letters_[end] - letters_[first];
+    }
+    [[nodiscard]] std::uint32_t words(std::uint32_t first, std::uint32_t end) const {
+        return words_[end] - words_[first];
+    }
+    /// Grapheme clusters (UAX #29) that start in clusters [first, end).
+    [[nodiscard]] std::uint32_t graphemes(std::uint32_t first, std::uint32_t end) const {
+        return graphemes_[end] - graphemes_[first];
+    }
+    /// The hyphen drawn at a soft hyphen: glyph and advance in ems.
+    [[nodiscard]] const Glyph& hyphen() const { return hyphen_; }
+    [[nodiscard]] float hyphenAdvance() const { return hyphenAdvance_; }
+    /// Clusters [first, end) as UTF-8.
+    [[nodiscard]] std::string utf8(std::uint32_t first, std::uint32_t end) const;
+    /// What the fonts lacked, in words.
+    [[nodiscard]] const std::vector<FontNote>& notes() const { return notes_; }
+
+private:
+    friend class ParagraphBuilder;
+    std::u16string text_;
+    std::vector<Cluster> clusters_;
+    std::vector<Glyph> glyphs_;
+    std::vector<ShapedRun> runs_;
+    std::vector<Opportunity> opportunities_, emergencies_;
+    std::vector<double> ems_;
+    std::vector<std::uint32_t> letters_, words_, graphemes_;
+    Glyph hyphen_;
+    float hyphenAdvance_ = 0;
+    bool rightToLeft_ = false;
+    std::vector<FontNote> notes_;
+};
+
+using ParagraphPtr = std::shared_ptr<const Paragraph>;
+
+/// Paragraphs already prepared, so that an edit shapes only what it changed. Passed in by whoever lays out.
+class ParagraphStore {
+public:
+    explicit ParagraphStore(Fonts& fonts) : fonts_(fonts) {}
+    ParagraphPtr get(const project::Copy& copy, const ShapingStyle& style, const BreakProfile& profile);
+    /// Forgets everything, after fonts changed.
+    void clear() { kept_.clear(); }
+    [[nodiscard]] Fonts& fonts() { return fonts_; }
+
+private:
+    Fonts& fonts_;
+    std::map<std::string, ParagraphPtr> kept_;
+};
+
+}  // namespace tenter::text

@@ -1,0 +1,54 @@
+// Break profiles: the rules in which browser engines differ. One file each under profiles/; a further one is
+// one more file and one line in `profile()`.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace tenter::text {
+
+struct LineQuery;  // lines.h
+class Paragraph;   // paragraph.h
+
+/// Break opportunities between UTF-16 code units: entry i is true if a line may break before unit i.
+using BreakMap = std::vector<bool>;
+
+/// Code units [begin, begin + length) of a text, and what case mapping puts there.
+struct CaseEdit {
+    std::uint32_t begin = 0;
+    std::uint32_t length = 0;
+    std::u16string by;
+};
+using CaseEdits = std::vector<CaseEdit>;
+
+class BreakProfile {
+public:
+    virtual ~BreakProfile() = default;
+    [[nodiscard]] virtual std::string_view name() const = 0;
+    /// Where lines may break in `text` (white space already collapsed). CSS Text 3 § 5.1.
+    [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
+    /// Case mapping. CSS Text 3 § 2.1.
+    [[nodiscard]] virtual CaseEdits uppercase(std::u16string_view text, const std::string& language) const = 0;
+    [[nodiscard]] virtual CaseEdits capitalize(std::u16string_view text, const std::string& language) const = 0;
+    /// True if a line that breaks without a space is shaped anew to its break, so kerning across it is lost.
+    [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
+    /// True if letter spacing follows a soft hyphen's drawn hyphen.
+    [[nodiscard]] virtual bool spacesHyphen() const = 0;
+    /// True if a line feed between two Chinese or Japanese characters is dropped. CSS Text 3 § 4.1.3.
+    [[nodiscard]] virtual bool dropsLineFeedBetweenIdeographs() const = 0;
+    /// True if a classic scrollbar that the root always shows is taken out of vw.
+    [[nodiscard]] virtual bool vwExcludesSteadyScrollbar() const = 0;
+    /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each line;
+    /// empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
+    [[nodiscard]] virtual std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
+                                                              const LineQuery& query) const = 0;
+};
+
+/// `blink` or `gecko`; null for any other name.
+const BreakProfile* profile(std::string_view name);
+const BreakProfile& blink();
+
+}  // namespace tenter::text

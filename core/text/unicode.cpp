@@ -1,0 +1,113 @@
+#include "text/unicode.h"
+
+#include <unicode/brkiter.h>
+#include <unicode/casemap.h>
+#include <unicode/edits.h>
+#include <unicode/uchar.h>
+#include <unicode/unistr.h>
+#include <unicode/utf16.h>
+#include <unicode/utext.h>
+
+#include <array>
+#include <map>
+#include <memory>
+
+namespace tenter::text {
+namespace {
+
+using Iterator = std::unique_ptr<icu::BreakIterator>;
+
+/// Boundaries of `text` by `iterator`; the end counts, the start does not unless asked.
+BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
+    BreakMap map(text.size() + 1, false);
+    if (iterator == nullptr) return map;
+    UErrorCode status = U_ZERO_ERROR;
+    UText* utext = utext_openUChars(nullptr, text.data(), static_cast<std::int64_t>(text.size()), &status);
+    if (U_SUCCESS(status)) iterator->setText(utext, status);
+    if (U_SUCCESS(status))
+        for (int at = iterator->first(); at != icu::BreakIterator::DONE; at = iterator->next())
+            map[static_cast<std::size_t>(at)] = true;
+    // The iterator must not go on looking at text that its caller is about to free.
+    UErrorCode cleared = U_ZERO_ERROR;
+    UText* nothing = utext_openUChars(nullptr, u"", 0, &cleared);
+    iterator->setText(nothing, cleared);
+    utext_close(nothing);
+    utext_close(utext);
+    return map;
+}
+
+}  // namespace
+
+BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, LineStrictness strictness) {
+    // Making an iterator costs far more than using one.
+    thread_local std::map<std::pair<std::string, LineStrictness>, Iterator> made;
+    Iterator& iterator = made[{language, strictness}];
+    if (!iterator) {
+        UErrorCode status = U_ZERO_ERROR;
+        icu::Locale locale(language.c_str());
+        locale.setKeywordValue("lb", strictness == LineStrictness::Strict ? "strict" : "normal", status);
+        iterator.reset(icu::BreakIterator::createLineInstance(locale, status));
+    }
+    return boundaries(iterator.get(), text);
+}
+
+BreakMap icuGraphemes(std::u16string_view text) {
+    thread_local Iterator iterator;
+    UErrorCode status = U_ZERO_ERROR;
+    if (!iterator) iterator.reset(icu::BreakIterator::createCharacterInstance(icu::Locale::getRoot(), status));
+    return boundaries(iterator.get(), text);
+}
+
+BreakMap icuWords(std::u16string_view text, const std::string& language) {
+    thread_local std::map<std::string, Iterator> made;
+    Iterator& iterator = made[language];
+    UErrorCode status = U_ZERO_ERROR;
+    if (!iterator) iterator.reset(icu::BreakIterator::createWordInstance(icu::Locale(language.c_str()), status));
+    return boundaries(iterator.get(), text);
+}
+
+CaseEdits icuUppercase(std::u16string_view text, const std::string& language) {
+    CaseEdits edits;
+    std::u16string out(text.size() * 3 + 16, u'\0');
+    icu::Edits told;
+    UErrorCode status = U_ZERO_ERROR;
+    icu::CaseMap::toUpper(language.c_str(), 0, text.data(), static_cast<int>(text.size()), out.data(),
+                          static_cast<int>(out.size()), &told, status);
+    if (U_FAILURE(status)) return edits;
+    icu::Edits::Iterator change = told.getFineChangesIterator();
+    while (change.next(status) && U_SUCCESS(status))
+        edits.push_back({static_cast<std::uint32_t>(change.sourceIndex()), static_cast<std::uint32_t>(change.oldLength()),
+                         out.substr(static_cast<std::size_t>(change.destinationIndex()),
+                                    static_cast<std::size_t>(change.newLength()))});
+    return edits;
+}
+
+char32_t codePointAt(std::u16string_view text, std::size_t at) {
+    UChar32 character = 0;
+    U16_GET(text.data(), 0, at, text.size(), character);
+    return static_cast<char32_t>(character);
+}
+
+bool isIdeographic(char32_t character) {
+    const int width = u_getIntPropertyValue(static_cast<UChar32>(character), UCHAR_EAST_ASIAN_WIDTH);
+    const bool wide = width == U_EA_WIDE || width == U_EA_FULLWIDTH || width == U_EA_HALFWIDTH;
+    const UBlockCode block = ublock_getCode(static_cast<UChar32>(character));
+    return wide && block != UBLOCK_HANGUL_SYLLABLES && block != UBLOCK_HANGUL_JAMO;
+}
+
+std::u16string toUtf16(std::string_view text) {
+    const icu::UnicodeString converted =
+        icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<int>(text.size())));
+    std::u16string out(converted.getBuffer(), static_cast<std::size_t>(converted.length()));
+    for (char16_t& unit : out)
+        if (unit == 0) unit = u'\uFFFD';
+    return out;
+}
+
+std::string toUtf8(std::u16string_view text) {
+    std::string out;
+    icu::UnicodeString(false, text.data(), static_cast<int>(text.size())).toUTF8String(out);
+    return out;
+}
+
+}  // namespace tenter::text

@@ -1,0 +1,49 @@
+#include <algorithm>
+
+#include "units/number.h"
+#include "units/ramp.h"
+
+namespace tenter::units {
+
+FluidSize FluidSize::from(const Ramp& ramp, double root, Unit unit, Unit slope) {
+    const auto inUnit = [&](double pixels) {
+        return unit == Unit::Rem ? Length::rem(pixels / root) : Length::px(pixels);
+    };
+    FluidSize result;
+    result.least_ = inUnit(std::min(ramp.from().size, ramp.to().size));
+    result.most_ = inUnit(std::max(ramp.from().size, ramp.to().size));
+    result.base_ = result.least_;
+    result.flat_ = result.least_ == result.most_;
+    if (result.flat_) return result;
+    const double rise = (ramp.to().size - ramp.from().size) /
+                        (ramp.to().width - ramp.from().width);  // px for each px of width
+    result.base_ = inUnit(ramp.from().size - rise * ramp.from().width);
+    result.slope_ = slope == Unit::Cqi ? Length::cqi(100 * rise) : Length::vw(100 * rise);
+    return result;
+}
+
+double FluidSize::resolve(const LengthBasis& basis) const {
+    if (flat_) return least_.resolve(basis);
+    const double between = base_.resolve(basis) + slope_.resolve(basis);
+    return std::max(least_.resolve(basis), std::min(between, most_.resolve(basis)));
+}
+
+std::string FluidSize::css() const {
+    if (flat_) return least_.css();
+    // A bare `0` is a number, which calculations do not add to lengths: a zero term is left out.
+    std::string between;
+    if (!base_.isZero() || slope_.isZero()) between = base_.isZero() ? "0px" : base_.css();
+    if (!slope_.isZero()) {
+        const bool falls = slope_.value() < 0;
+        if (between.empty()) {
+            between = slope_.css();
+        } else {
+            between += falls ? " - " : " + ";
+            between += units::number(falls ? -slope_.value() : slope_.value());
+            between += suffix(slope_.unit());
+        }
+    }
+    return "clamp(" + least_.css() + ", " + between + ", " + most_.css() + ")";
+}
+
+}  // namespace tenter::units

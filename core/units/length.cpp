@@ -1,0 +1,117 @@
+#include "units/length.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "units/number.h"
+#include "units/scan.h"
+
+namespace tenter::units {
+
+namespace {
+
+constexpr double parseLimit = 1e6;
+// Far beyond any real length, near enough that four decimals still fit a double.
+constexpr double valueLimit = 1e11;
+
+constexpr std::array<std::pair<Unit, std::string_view>, 6> units{{{Unit::Px, "px"},
+                                                                  {Unit::Rem, "rem"},
+                                                                  {Unit::Em, "em"},
+                                                                  {Unit::Percent, "%"},
+                                                                  {Unit::Vw, "vw"},
+                                                                  {Unit::Cqi, "cqi"}}};
+
+// Units and keywords are ASCII case-insensitive. CSS Values 4 § 2.
+std::string lowered(std::string_view text) {
+    std::string result(text);
+    for (char& c : result) {
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    }
+    return result;
+}
+
+}  // namespace
+
+Length Length::of(double value, Unit unit) {
+    const double kept = std::isnan(value) ? 0 : rounded(std::clamp(value, -valueLimit, valueLimit));
+    return kept == 0 ? Length() : Length(kept, unit);
+}
+
+Length Length::px(double value) {
+    return of(value, Unit::Px);
+}
+Length Length::rem(double value) {
+    return of(value, Unit::Rem);
+}
+Length Length::em(double value) {
+    return of(value, Unit::Em);
+}
+Length Length::percent(double value) {
+    return of(value, Unit::Percent);
+}
+Length Length::vw(double value) {
+    return of(value, Unit::Vw);
+}
+Length Length::cqi(double value) {
+    return of(value, Unit::Cqi);
+}
+Length Length::ofAuto() {
+    return {0, Unit::Auto};
+}
+Length Length::ofNone() {
+    return {0, Unit::None};
+}
+
+std::optional<Length> Length::parse(std::string_view text) {
+    if (text.size() > 64) return std::nullopt;
+    const std::string lower = lowered(text);
+    if (lower == "auto") return ofAuto();
+    if (lower == "none") return ofNone();
+    const std::optional<Scanned> scanned = scanNumber(lower);
+    if (!scanned || std::abs(scanned->value) > parseLimit) return std::nullopt;
+    if (scanned->rest.empty()) return scanned->value == 0 ? std::optional(Length()) : std::nullopt;
+    for (const auto& [unit, name] : units) {
+        if (scanned->rest == name) return of(scanned->value, unit);
+    }
+    return std::nullopt;
+}
+
+double Length::resolve(const LengthBasis& basis) const {
+    switch (unit_) {
+        case Unit::Px:
+            return value_;
+        case Unit::Rem:
+            return value_ * basis.rem;
+        case Unit::Em:
+            return value_ * basis.em;
+        case Unit::Percent:
+            return value_ / 100 * basis.percent;
+        case Unit::Vw:
+            return value_ / 100 * basis.vw;
+        case Unit::Cqi:
+            return value_ / 100 * basis.cqi;
+        case Unit::Auto:
+        case Unit::None:
+            return 0;
+    }
+    return 0;
+}
+
+std::string Length::css() const {
+    if (isKeyword()) return std::string(suffix(unit_));
+    if (value_ == 0) return "0";
+    return units::number(value_) + std::string(suffix(unit_));
+}
+
+std::string_view suffix(Unit unit) {
+    if (unit == Unit::Auto) return "auto";
+    if (unit == Unit::None) return "none";
+    for (const auto& [each, name] : units) {
+        if (each == unit) return name;
+    }
+    return {};
+}
+
+}  // namespace tenter::units

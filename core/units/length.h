@@ -1,0 +1,85 @@
+// CSS lengths, percentages and the keywords that stand in for them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace tenter::units {
+
+enum class Unit { Px, Rem, Em, Percent, Vw, Cqi, Auto, None };
+
+/// What relative lengths are relative to, all in CSS px. CSS Values 4 § 6, CSS Containment 3 § 7.
+struct LengthBasis {
+    double em = 16;      ///< the element's own font size
+    double rem = 16;     ///< the root's font size
+    double percent = 0;  ///< 100 % of whatever the property refers to
+    double vw = 0;       ///< 100 vw
+    double cqi = 0;      ///< 100 cqi: the content width of the nearest container
+};
+
+/// A CSS length, percentage, `auto` or `none`. Its value is finite and already rounded to the decimals
+/// that are emitted, so that what is computed is what is pasted. A zero of any unit is 0 px, as `0` is in
+/// CSS.
+class Length {
+public:
+    constexpr Length() = default;  ///< 0 px
+    static Length px(double value);
+    static Length rem(double value);
+    static Length em(double value);
+    static Length percent(double value);
+    static Length vw(double value);
+    static Length cqi(double value);
+    static Length ofAuto();
+    static Length ofNone();
+    /// Reads `12px`, `0`, `1.5em`, `5%`, `auto`, `none`. Empty if `text` is anything else, not finite, or
+    /// beyond ±1e6.
+    static std::optional<Length> parse(std::string_view text);
+
+    [[nodiscard]] double value() const { return value_; }
+    [[nodiscard]] Unit unit() const { return unit_; }
+    [[nodiscard]] bool isAuto() const { return unit_ == Unit::Auto; }
+    [[nodiscard]] bool isNone() const { return unit_ == Unit::None; }
+    [[nodiscard]] bool isKeyword() const { return isAuto() || isNone(); }
+    /// True for a zero of any unit.
+    [[nodiscard]] bool isZero() const { return !isKeyword() && value_ == 0; }
+    /// CSS px under `basis`; keywords give 0.
+    [[nodiscard]] double resolve(const LengthBasis& basis) const;
+    /// As CSS writes it: `0`, `12px`, `1.5em`, `auto`.
+    [[nodiscard]] std::string css() const;
+
+    friend bool operator==(const Length&, const Length&) = default;
+
+private:
+    constexpr Length(double value, Unit unit) : value_(value), unit_(unit) {}
+    static Length of(double value, Unit unit);
+    double value_ = 0;
+    Unit unit_ = Unit::Px;
+};
+
+/// The unit as CSS writes it; for keywords the keyword.
+std::string_view suffix(Unit unit);
+
+/// CSS `line-height` as a number (times the font size) or a length; never `normal`. CSS Inline 3 § 5.2.
+class LineHeight {
+public:
+    static LineHeight times(double number);
+    static LineHeight of(Length length);
+    /// Reads `1.4`, `24px`, `1.5rem`. Empty for anything else, a percentage, or anything negative.
+    static std::optional<LineHeight> parse(std::string_view text);
+
+    [[nodiscard]] bool isNumber() const { return isNumber_; }
+    [[nodiscard]] double number() const { return number_; }
+    [[nodiscard]] Length length() const { return length_; }
+    /// CSS px; `basis.em` is the element's font size.
+    [[nodiscard]] double resolve(const LengthBasis& basis) const;
+    [[nodiscard]] std::string css() const;
+    friend bool operator==(const LineHeight&, const LineHeight&) = default;
+
+private:
+    bool isNumber_ = true;
+    double number_ = 1.4;
+    Length length_;
+};
+
+}  // namespace tenter::units

@@ -1,0 +1,65 @@
+// Ramps: a font size as a straight line between two (width, size) points, flat outside them.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "units/length.h"
+
+namespace tenter::units {
+
+/// A point of a ramp: width and size, both in CSS px.
+struct RampPoint {
+    double width = 0;
+    double size = 16;
+    friend bool operator==(const RampPoint&, const RampPoint&) = default;
+};
+
+/// A font size in CSS px as a function of a width in CSS px: the viewport's, or the card's content width.
+/// Widths rise from `from` to `to`; sizes are positive and finite.
+class Ramp {
+public:
+    Ramp() = default;  ///< flat at 16 px
+    static Ramp flat(double size);
+    /// Empty if a number is not finite, a size not positive or above 1e4, a width negative or above 1e5, or
+    /// the widths less than 0.01 px apart while the sizes differ. Points are put in order of width.
+    static std::optional<Ramp> between(RampPoint from, RampPoint to);
+
+    [[nodiscard]] RampPoint from() const { return from_; }
+    [[nodiscard]] RampPoint to() const { return to_; }
+    [[nodiscard]] bool isFlat() const { return from_.size == to_.size; }
+    /// The ideal size, before any rounding, in CSS px.
+    [[nodiscard]] double sizeAt(double width) const;
+    friend bool operator==(const Ramp&, const Ramp&) = default;
+
+private:
+    RampPoint from_;
+    RampPoint to_;
+};
+
+/// A ramp in the numbers that are emitted: `clamp(least, base + slope, most)`. What is laid out is this,
+/// not the ideal line. CSS Values 4 § 10.2: clamp(a, b, c) = max(a, min(b, c)).
+class FluidSize {
+public:
+    /// `root` is the theme's root size in CSS px; `unit` is Rem or Px; `slope` is Vw or Cqi.
+    static FluidSize from(const Ramp& ramp, double root, Unit unit, Unit slope);
+
+    [[nodiscard]] bool isFlat() const { return flat_; }
+    [[nodiscard]] Length least() const { return least_; }
+    [[nodiscard]] Length base() const { return base_; }
+    [[nodiscard]] Length slope() const { return slope_; }
+    [[nodiscard]] Length most() const { return most_; }
+    /// CSS px under `basis` (rem, vw and cqi are read).
+    [[nodiscard]] double resolve(const LengthBasis& basis) const;
+    /// `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`, or the plain length if flat.
+    [[nodiscard]] std::string css() const;
+
+private:
+    bool flat_ = true;
+    Length least_;
+    Length base_;
+    Length slope_;
+    Length most_;
+};
+
+}  // namespace tenter::units

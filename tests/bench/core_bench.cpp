@@ -1,0 +1,74 @@
+// The core: preparing a paragraph, laying out a row of twelve cards, reading a whole sweep of widths.
+#include <benchmark/benchmark.h>
+
+#include "layout/layout.h"
+#include "samples.h"
+#include "spread.h"
+
+namespace tenter::bench {
+
+namespace {
+
+const project::TextPart& longestText(const project::Project& project) {
+    const project::TextPart* longest = nullptr;
+    std::size_t most = 0;
+    for (const project::Card& card : project.cards) {
+        for (const project::Part& part : card.parts) {
+            const auto* text = std::get_if<project::TextPart>(&part);
+            if (text == nullptr || project::plainText(text->copy).size() <= most) continue;
+            most = project::plainText(text->copy).size();
+            longest = text;
+        }
+    }
+    return *longest;
+}
+
+void prepareParagraph(benchmark::State& state) {
+    const project::Project project = sample(twelveCards);
+    const project::TextPart& text = longestText(project);
+    text::Fonts fonts;
+    text::ShapingStyle style;
+    if (const auto* role = project.style.text.find(text.role); role != nullptr && role->family)
+        style.family = *role->family;
+    Spread spread;
+    for (auto _ : state)
+        spread.time([&] {
+            benchmark::DoNotOptimize(text::Paragraph::prepare(text.copy, style, fonts, text::blink()));
+        });
+    spread.tell(state);
+    state.SetLabel(std::to_string(project::plainText(text.copy).size()) + " bytes");
+}
+BENCHMARK(prepareParagraph)->Unit(benchmark::kMicrosecond);
+
+struct Prepared {
+    project::Project project = sample(twelveCards);
+    text::Fonts fonts;
+    text::ParagraphStore store{fonts};
+    layout::PreparedRow row{project, 0, store, text::blink()};
+};
+
+void layOutTwelveCards(benchmark::State& state) {
+    const Prepared prepared;
+    layout::Layout laid;
+    double width = prepared.project.leastWidth;
+    for (auto _ : state) {
+        layout::layOut(prepared.row, width, laid);
+        benchmark::DoNotOptimize(laid.lines.data());
+        width = width >= prepared.project.mostWidth ? prepared.project.leastWidth : width + 1;
+    }
+    state.SetLabel(std::to_string(laid.cards.size()) + " cards");
+}
+BENCHMARK(layOutTwelveCards)->Unit(benchmark::kMicrosecond);
+
+void prepareRow(benchmark::State& state) {
+    Prepared prepared;
+    for (auto _ : state) {
+        const layout::PreparedRow row(prepared.project, 0, prepared.store, text::blink());
+        benchmark::DoNotOptimize(row.bandCount());
+    }
+}
+BENCHMARK(prepareRow)->Unit(benchmark::kMicrosecond);
+
+}  // namespace
+
+}  // namespace tenter::bench

@@ -1,0 +1,80 @@
+// The comparison must tell every kind of difference; these tests plant one of each.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+
+import {compareLayouts} from '../lib/compare.js';
+
+const laidOut = () => [
+  {
+    width: 700,
+    row: [10, 20, 680, 300],
+    cards: [[10, 20, 680, 300]],
+    parts: [
+      {name: '0.0', box: [10, 20, 680, 200], fontSize: null, lines: null},
+      {name: '0.1', box: [10, 220, 680, 48], fontSize: 20, lines: 2},
+    ],
+  },
+];
+
+const computed = () => {
+  const box = (x, y, width, height) => ({x, y, width, height});
+  return [
+    {
+      width: 700,
+      row: box(10, 20, 680, 300),
+      cards: [
+        {
+          box: box(10, 20, 680, 300),
+          parts: [
+            {kind: 'picture', box: box(10, 20, 680, 200)},
+            {kind: 'heading', box: box(10, 220, 680, 48), fontSize: 20, lines: [{text: 'a'}, {text: 'b'}]},
+          ],
+        },
+      ],
+    },
+  ];
+};
+
+const differencesAfter = (change) => {
+  const engine = laidOut();
+  const tenter = computed();
+  change(engine[0], tenter[0]);
+  return compareLayouts(engine, tenter).differences.map(({where, what}) => `${where}: ${what}`);
+};
+
+test('layouts that agree have no differences and count every part', () => {
+  const found = compareLayouts(laidOut(), computed());
+  assert.deepEqual(found.differences, []);
+  assert.equal(found.pairs, 2);
+});
+
+test('a box half a pixel off still agrees, and a hair more does not', () => {
+  assert.deepEqual(differencesAfter((engine) => (engine.parts[1].box[1] += 0.5)), []);
+  assert.deepEqual(differencesAfter((engine) => (engine.parts[1].box[1] += 0.51)), ['0.1 heading: y']);
+});
+
+test('the row, a card and a picture are compared too', () => {
+  assert.deepEqual(differencesAfter((engine) => (engine.row[2] += 1)), ['row: width']);
+  assert.deepEqual(differencesAfter((engine) => (engine.cards[0][3] -= 1)), ['card 0: height']);
+  assert.deepEqual(differencesAfter((engine) => (engine.parts[0].box[0] -= 1)), ['0.0 picture: x']);
+});
+
+test('one line more, or a size a fiftieth of a pixel off, is a difference', () => {
+  assert.deepEqual(differencesAfter((engine) => (engine.parts[1].lines = 3)), ['0.1 heading: lines']);
+  assert.deepEqual(differencesAfter((engine) => (engine.parts[1].fontSize += 0.02)), ['0.1 heading: font size']);
+});
+
+test('a part or a card that only one side has is a difference', () => {
+  assert.deepEqual(differencesAfter((engine) => engine.parts.pop()), ['0.1 heading: part']);
+  assert.deepEqual(differencesAfter((engine, tenter) => tenter.cards[0].parts.pop()), ['0.1: part']);
+  assert.deepEqual(differencesAfter((engine) => engine.cards.push([0, 0, 0, 0])), ['row: cards']);
+});
+
+test('a figure that is missing is a difference, not an agreement', () => {
+  assert.deepEqual(differencesAfter((engine, tenter) => delete tenter.cards[0].parts[1].box.height), ['0.1 heading: height']);
+  assert.deepEqual(differencesAfter((engine, tenter) => delete tenter.cards[0].parts[1].fontSize), ['0.1 heading: font size']);
+});
+
+test('layouts of another width are refused', () => {
+  assert.throws(() => differencesAfter((engine) => (engine.width = 699)), /699/);
+});

@@ -1,0 +1,36 @@
+// A page opened in a browser, ready to be measured at any width.
+import {readLayout, readLines, settle} from './read_layout.js';
+
+export class MeasuredPage {
+  #tab;
+
+  /** Opens `html` framed. Throws if a font or a picture fails, or if the page asks the network for anything. */
+  static async open(browser, server, html) {
+    const measured = new MeasuredPage();
+    const tab = (measured.#tab = await browser.newPage());
+    const {framed, alone} = server.add(html);
+    const requests = [];
+    tab.on('request', (request) => requests.push(request.url()));
+    await tab.goto(framed, {waitUntil: 'load'});
+    const state = await tab.evaluate(settle);
+    if (state.failed.length > 0) throw new Error(`the page failed to load ${state.failed.join(', ')}`);
+    const outside = requests.filter((url) => !url.startsWith('data:') && url !== framed && url !== alone);
+    if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must hold everything itself`);
+    measured.faces = state.faces;
+    measured.pictures = state.pictures;
+    return measured;
+  }
+
+  /** Layouts at `widths`, in CSS px. */
+  read(widths) {
+    return this.#tab.evaluate(readLayout, widths);
+  }
+
+  lines(width, part) {
+    return this.#tab.evaluate(readLines, width, part);
+  }
+
+  close() {
+    return this.#tab.close();
+  }
+}

@@ -1,0 +1,44 @@
+// Serves pages on 127.0.0.1: each page, and a frame around it that can be set to any width.
+import {createServer} from 'node:http';
+
+// No scrolling, or a page taller than its frame loses a scrollbar's width.
+const frame = (number) => `<!doctype html>
+<html lang="en"><title>Frame</title><link rel="icon" href="data:,">
+<style>body { margin: 0 } iframe { border: 0; display: block; height: 600px }</style>
+<iframe title="Row" scrolling="no" src="/page/${number}"></iframe>`;
+
+export class PageServer {
+  #pages = [];
+  #server = createServer((request, response) => this.#answer(request, response));
+  /** Every path asked for, in order. */
+  asked = [];
+
+  async start() {
+    await new Promise((resolve) => this.#server.listen(0, '127.0.0.1', resolve));
+    this.origin = `http://127.0.0.1:${this.#server.address().port}`;
+    return this;
+  }
+
+  stop() {
+    this.#server.closeAllConnections();
+    return new Promise((resolve) => this.#server.close(resolve));
+  }
+
+  /** Keeps `html` to be served; returns its addresses, framed and alone. */
+  add(html) {
+    const number = this.#pages.push(html) - 1;
+    return {framed: `${this.origin}/frame/${number}`, alone: `${this.origin}/page/${number}`};
+  }
+
+  #answer(request, response) {
+    this.asked.push(request.url);
+    const [, kind, number] = request.url.split('/');
+    const html = this.#pages[Number(number)];
+    if (html === undefined || !['frame', 'page'].includes(kind)) {
+      response.writeHead(404).end();
+      return;
+    }
+    response.writeHead(200, {'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-store'});
+    response.end(kind === 'frame' ? frame(number) : html);
+  }
+}

@@ -1,0 +1,32 @@
+// The command line of Tenter, which the engines judge.
+import {execFile} from 'node:child_process';
+import {promisify} from 'node:util';
+
+const run = promisify(execFile);
+
+export class Tenter {
+  constructor(program) {
+    this.program = program;
+  }
+
+  async #out(...words) {
+    const {stdout} = await run(this.program, words, {maxBuffer: 1 << 30});
+    return stdout;
+  }
+
+  /** Layouts at `widths` (CSS px), as `interface` says: one object for each width. */
+  async geometry(project, variant, widths, engine) {
+    const text = await this.#out('geometry', project, '--variant', variant, '--widths', widths.join(','), '--engine', engine);
+    return JSON.parse(text).layouts;
+  }
+
+  page(project, variant) {
+    return this.#out('page', project, '--variant', variant);
+  }
+
+  /** The stylesheet of one variant, or of all if `variant` is null. */
+  stylesheet(project, variant, unit) {
+    const which = variant === null ? ['--all-variants'] : ['--variant', variant];
+    return this.#out('stylesheet', project, ...which, '--unit', unit);
+  }
+}

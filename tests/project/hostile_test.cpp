@@ -1,0 +1,91 @@
+#include <random>
+
+#include "reading.h"
+
+namespace tenter::project {
+namespace {
+
+// Whatever comes in, there is a project or there are problems, never both, never neither.
+void expectAnswer(const std::string& text) {
+    Problems problems;
+    const std::optional<Project> project = parse(text, "hostile", {}, problems);
+    ASSERT_NE(project.has_value(), !problems.empty()) << told(problems);
+    for (const Problem& problem : problems) {
+        ASSERT_FALSE(problem.what.empty());
+        ASSERT_FALSE(problem.mend.empty());
+        ASSERT_EQ(problem.line().find('\n'), std::string::npos);
+    }
+    if (project) ASSERT_FALSE(write(*project).empty());
+}
+
+TEST(HostileFile, random_bytes_are_always_a_problem) {
+    std::mt19937 random(41);
+    std::uniform_int_distribution<int> bytes(0, 255);
+    for (int i = 0; i < 3000; ++i) {
+        std::string text;
+        for (int n = bytes(random); n > 0; --n)
+            text += static_cast<char>(bytes(random));
+        problemsOf(text);
+        expectAnswer(text);
+    }
+}
+
+TEST(HostileFile, a_file_cut_at_any_byte_is_always_a_problem) {
+    std::string text = contentOf(testFile("rich.tenter.json"));
+    text.erase(text.find_last_not_of('\n') + 1);
+    for (std::size_t length = 0; length < text.size(); ++length)
+        problemsOf(text.substr(0, length));
+}
+
+TEST(HostileFile, a_changed_byte_never_goes_unanswered) {
+    const std::string text = contentOf(testFile("rich.tenter.json"));
+    std::mt19937 random(43);
+    std::uniform_int_distribution<int> bytes(0, 255);
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        std::string changed = text;
+        changed[at] = static_cast<char>(bytes(random));
+        expectAnswer(changed);
+        changed.erase(at, 1);
+        expectAnswer(changed);
+    }
+}
+
+TEST(HostileFile, values_of_any_type_anywhere_never_go_unanswered) {
+    const Json project = Json::parse(contentOf(testFile("rich.tenter.json")));
+    const std::vector<Json> values{nullptr,
+                                   true,
+                                   -1,
+                                   1e300,
+                                   "",
+                                   "\n",
+                                   Json::array(),
+                                   Json::object(),
+                                   Json::array({1, 2}),
+                                   "auto",
+                                   "0",
+                                   1,
+                                   Json::array({Json::array({1, 1}), Json::array({1, 2})})};
+    for (const auto& [place, unused] : project.flatten().items()) {
+        // Each value, and each object and list around it.
+        for (Json::json_pointer pointer(place); !pointer.empty(); pointer = pointer.parent_pointer()) {
+            for (const Json& value : values) {
+                Json changed = project;
+                changed[pointer] = value;
+                expectAnswer(changed.dump());
+            }
+        }
+    }
+}
+
+// As many keys as 16 MB hold; looking through all of them for each would take hours.
+TEST(HostileFile, a_million_keys_take_no_time) {
+    std::string text = R"({"format": "tenter-project", "version": 1, "name": "Walks", "cards": [],
+                           "variants": [{"class": "walks", "bands": [{}]}])";
+    for (int i = 0; i < 1000000; ++i)
+        text += ",\"x-" + std::to_string(i) + "\":0";
+    const std::string written = write(sound(text + "}"));
+    EXPECT_GT(written.size(), 1000000U);
+}
+
+}  // namespace
+}  // namespace tenter::project

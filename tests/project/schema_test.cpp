@@ -1,0 +1,130 @@
+#include <set>
+
+#include "project/settings_json.h"
+#include "reading.h"
+
+namespace tenter::project {
+namespace {
+
+// JSON Schema 2020-12.
+class Schema {
+public:
+    Schema() : root_(Json::parse(contentOf(TENTER_SOURCE_DIR "/resources/project.schema.json"))) {}
+
+    [[nodiscard]] const Json& root() const { return root_; }
+    [[nodiscard]] const Json& definition(const std::string& name) const { return root_["$defs"].at(name); }
+    /// What a schema stands for once its references are followed.
+    [[nodiscard]] const Json& followed(const Json& schema) const {
+        if (!schema.contains("$ref")) return schema;
+        return followed(root_.at(Json::json_pointer(schema["$ref"].get<std::string>().substr(1))));
+    }
+
+private:
+    Json root_;
+};
+
+std::set<std::string> keysIn(const Json& object) {
+    std::set<std::string> keys;
+    for (const auto& [key, value] : object.items())
+        keys.insert(key);
+    return keys;
+}
+
+template <class T>
+void expectSame(const Schema& /*schema*/, const Json& value, const std::optional<T>* /*type*/) {
+    EXPECT_FALSE(value.contains("properties"));
+}
+void expectSame(const Schema& schema, const Json& value, const RoleStyles* type);
+template <Described T>
+void expectSame(const Schema& schema, const Json& value, const T* /*type*/) {
+    const std::vector<std::string> known = keysOf<T>();
+    EXPECT_EQ(keysIn(value.at("properties")), std::set<std::string>(known.begin(), known.end()));
+    EXPECT_EQ(value.at("additionalProperties"), false);
+    EXPECT_TRUE(value.at("patternProperties").contains("^x-"));
+    T::members([&](const char* key, auto pointer) {
+        SCOPED_TRACE(key);
+        using Member = std::remove_reference_t<decltype(std::declval<T&>().*pointer)>;
+        expectSame(schema, schema.followed(value["properties"].at(key)), static_cast<const Member*>(nullptr));
+    });
+}
+void expectSame(const Schema& schema, const Json& value, const RoleStyles* /*type*/) {
+    const Json& role = schema.followed(value.at("patternProperties").at("^(?!x-)"));
+    expectSame(schema, role, static_cast<const TextStyle*>(nullptr));
+}
+
+TEST(Schema, has_the_keys_of_settings_and_no_others) {
+    const Schema schema;
+    expectSame(schema, schema.definition("settings"), static_cast<const Settings*>(nullptr));
+}
+
+// The keys the reader knows at a place, by what it says of one it does not.
+std::set<std::string> keysKnownAt(const std::string& place) {
+    Json project = Json::parse(contentOf(testFile("rich.tenter.json")));
+    project[Json::json_pointer(place + "/qqqqqqqqqqqqqqqqqqqqqqqqqqqq")] = 1;
+    const Problems problems = problemsOf(project.dump());
+    if (problems.size() != 1) return {told(problems)};
+    std::string mend = problems[0].mend;
+    mend = mend.substr(std::string("known are ").size());
+    mend = mend.substr(0, mend.find(';'));
+    std::set<std::string> keys;
+    for (std::size_t at = 0; at < mend.size();) {
+        const std::size_t end = std::min({mend.find(", ", at), mend.find(" or ", at), mend.size()});
+        keys.insert(mend.substr(at, end - at));
+        at = end == mend.size() ? end : end + (mend[end] == ',' ? 2 : 4);
+    }
+    return keys;
+}
+
+TEST(Schema, has_the_keys_the_reader_knows_and_no_others) {
+    const Schema schema;
+    EXPECT_EQ(keysIn(schema.root()["properties"]), keysKnownAt(""));
+    EXPECT_EQ(keysIn(schema.root()["properties"]["range"]["properties"]), keysKnownAt("/range"));
+    const std::vector<std::pair<std::string, std::string>> places{
+        {"page", "/page"},
+        {"scrollbar", "/page/scrollbar"},
+        {"container", "/page/container"},
+        {"font", "/fonts/0"},
+        {"card", "/cards/0"},
+        {"picturePart", "/cards/0/parts/0"},
+        {"textPart", "/cards/0/parts/1"},
+        {"variant", "/variants/0"},
+        {"band", "/variants/0/bands/0"},
+        {"settings", "/style"},
+        {"outerPadding", "/page/container/padding"}};
+    for (const auto& [name, place] : places) {
+        EXPECT_EQ(keysIn(schema.definition(name)["properties"]), keysKnownAt(place)) << place;
+    }
+}
+
+TEST(Schema, requires_what_the_reader_requires) {
+    const Schema schema;
+    for (const Json& key : schema.root()["required"])
+        problemsOf(smallProjectWithout(key.get<std::string>()));
+    EXPECT_EQ(schema.root()["required"].size(), 5U);
+}
+
+TEST(Schema, has_the_words_the_reader_knows) {
+    const Schema schema;
+    const Json& style = schema.definition("textStyle")["properties"];
+    for (const auto& [key, value] : style.items()) {
+        if (!value.contains("enum")) continue;
+        for (const Json& word : value["enum"]) {
+            Settings settings;
+            Problems problems;
+            EXPECT_TRUE(setSetting(settings, "text/body/" + key, word, problems)) << told(problems);
+        }
+    }
+}
+
+TEST(Schema, describes_everything) {
+    const Schema schema;
+    for (const auto& [name, definition] : schema.root()["$defs"].items()) {
+        for (const auto& [key, value] : definition.value("properties", Json::object()).items()) {
+            EXPECT_TRUE(schema.followed(value).contains("description") || value.contains("description"))
+                << name << "/" << key;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace tenter::project

@@ -1,0 +1,192 @@
+#include "text/lines.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numeric>
+#include <random>
+
+#include "preparing.h"
+
+namespace tenter::text {
+namespace {
+
+using project::OverflowWrap;
+using Texts = std::vector<std::string>;
+
+const std::string copy =
+    "At low tide the sound empties to a mile of rippled sand, and the guide walks you out to the old beacon.";
+
+double wide(const std::string& text, double size) {
+    const ParagraphPtr paragraph = test::prepare(text);
+    return maxContent(*paragraph, test::at(size, 0));
+}
+
+// CSS Text 3 § 4.1.2: a collapsible space at a line's end is removed, so it takes no room.
+TEST(Lines, SpacesAtALinesEndTakeNoRoom) {
+    const ParagraphPtr paragraph = test::prepare("low tide");
+    EXPECT_EQ(test::textsOf(*paragraph, test::at(20, wide("low", 20))), (Texts{"low", "tide"}));
+    EXPECT_EQ(test::textsOf(*paragraph, test::at(20, wide("low tide", 20))), (Texts{"low tide"}));
+    EXPECT_EQ(test::textsOf(*paragraph, test::at(20, wide("low tide", 20) - 0.001)), (Texts{"low", "tide"}));
+}
+
+// Measured in Chromium 156 and Firefox 153: a no-break space at a line's end counts for fit. UAX #14, class GL.
+TEST(Lines, NoBreakSpacesHoldWordsTogetherAndCount) {
+    const ParagraphPtr paragraph = test::prepare("at 6\u00A0am sharp");
+    for (double width = 20; width < 200; width += 1)
+        for (const std::string& line : test::textsOf(*paragraph, test::at(20, width)))
+            EXPECT_EQ(line.find("6\u00A0am") == std::string::npos, line.find("am") == std::string::npos) << width;
+}
+
+/// The next line's end by trying every opportunity, widths summed cluster by cluster: greedy breaking as UAX #14 § 2
+/// and CSS Text 3 § 5 describe it, without sums kept or corrections (the copy breaks at spaces only).
+std::vector<std::uint32_t> plainGreedy(const Paragraph& paragraph, double size, double available) {
+    std::vector<std::uint32_t> starts;
+    std::uint32_t start = 0;
+    const auto count = static_cast<std::uint32_t>(paragraph.clusters().size());
+    while (start < count) {
+        std::uint32_t chosen = 0;
+        for (const Opportunity& end : paragraph.opportunities()) {
+            if (end.cluster <= start) continue;
+            double width = 0;
+            for (std::uint32_t i = start; i < end.lineEnd; ++i) width += paragraph.clusters()[i].advance * size;
+            if (chosen == 0 || width <= available) chosen = end.cluster;
+            if (width > available) break;
+        }
+        start = chosen;
+        starts.push_back(start);
+    }
+    return starts;
+}
+
+TEST(Lines, AreThoseThatTryingEveryWordGives) {
+    std::mt19937 random(3);
+    const ParagraphPtr paragraph = test::prepare(copy);
+    for (int round = 0; round < 2000; ++round) {
+        const double size = test::between(10, 30, random);
+        const double available = test::between(60, 760, random);
+        std::vector<std::uint32_t> starts;
+        for (const Line& line : test::linesOf(*paragraph, test::at(size, available))) starts.push_back(line.next);
+        EXPECT_EQ(starts, plainGreedy(*paragraph, size, available)) << size << " px in " << available;
+    }
+}
+
+// What slack says: text scaled by less than it breaks the same, text scaled by a hair more does not.
+TEST(Lines, SlackIsTheScaleAtWhichALineBreaksOtherwise) {
+    std::mt19937 random(5);
+    const ParagraphPtr paragraph = test::prepare(copy);
+    auto starts = [&](double size, double available) {
+        std::vector<std::uint32_t> all;
+        for (const Line& line : test::linesOf(*paragraph, test::at(size, available))) all.push_back(line.next);
+        return all;
+    };
+    int changed = 0;
+    for (int round = 0; round < 500; ++round) {
+        const double size = test::between(12, 21, random);
+        const double available = test::between(120, 520, random);
+        double slack = 1;
+        for (const Line& line : test::linesOf(*paragraph, test::at(size, available)))
+            slack = std::min(slack, line.slack);
+        const auto as = starts(size, available);
+        const double less = std::max(0.0, slack - 1e-7);
+        EXPECT_EQ(as, starts(size * (1 + less), available));
+        EXPECT_EQ(as, starts(size * (1 - less), available));
+        const double more = slack + 1e-5;
+        changed += as != starts(size * (1 + more), available) || as != starts(size * (1 - more), available) ? 1 : 0;
+    }
+    EXPECT_EQ(changed, 500);
+}
+
+// CSS Text 3 § 5.5: break-word and anywhere cut a word that would overflow, at grapheme clusters, on a line of its own;
+// only anywhere lets that count for the narrowest width.
+TEST(Lines, CutsAWordOnlyWhereItWouldOverflow) {
+    const ParagraphPtr paragraph = test::prepare("the Wattwanderwegeverzeichnis e\u0301e\u0301e\u0301");
+    LineQuery query = test::at(18, 120);
+    EXPECT_EQ(test::textsOf(*paragraph, query).at(1), "Wattwanderwegeverzeichnis");
+    const double whole = minContent(*paragraph, query);
+    query.overflowWrap = OverflowWrap::BreakWord;
+    const Texts cut = test::textsOf(*paragraph, query);
+    EXPECT_EQ(cut.at(0), "the");
+    EXPECT_EQ(std::accumulate(cut.begin() + 1, cut.end(), std::string()).substr(0, 25), "Wattwanderwegeverzeichnis");
+    for (const Line& line : test::linesOf(*paragraph, query)) EXPECT_LE(line.width, 120);
+    EXPECT_DOUBLE_EQ(minContent(*paragraph, query), whole);
+    query.overflowWrap = OverflowWrap::Anywhere;
+    EXPECT_LT(minContent(*paragraph, query), whole / 4);
+    query.available = 0;
+    for (const std::string& line : test::textsOf(*paragraph, query)) EXPECT_NE(line.substr(0, 2), "\u0301");
+}
+
+// CSS Text 3 § 5.4, Unicode U+00AD: a soft hyphen draws a hyphen only where the line breaks at it.
+TEST(Lines, SoftHyphensDrawAHyphenWhereTheyBreak) {
+    const ParagraphPtr paragraph = test::prepare("Gezeiten\u00ADtabelle");
+    LineQuery query = test::at(18, wide("Gezeiten\u2010", 18) + 0.5);
+    const auto lines = test::linesOf(*paragraph, query);
+    ASSERT_EQ(lines.size(), 2U);
+    EXPECT_TRUE(lines[0].hyphen);
+    EXPECT_FALSE(lines[1].hyphen);
+    EXPECT_NEAR(lines[0].width, wide("Gezeiten", 18) + paragraph->hyphenAdvance() * 18, 0.001);
+    query.available = 1000;
+    EXPECT_NEAR(test::linesOf(*paragraph, query).at(0).width, wide("Gezeitentabelle", 18), 0.001);
+    ShapingStyle none = test::styleOf("Vollkorn");
+    none.softHyphens = false;
+    query.available = 60;
+    EXPECT_EQ(test::linesOf(*test::prepare("Gezeiten\u00ADtabelle", none), query).size(), 1U);
+}
+
+// Measured in Chromium 156: a line that breaks without a space is shaped anew, so kerning across its break is lost.
+TEST(Lines, LoseKerningAcrossABreakWithoutASpace) {
+    const ParagraphPtr paragraph = test::prepare("AT\u200BVA");
+    const auto lines = test::linesOf(*paragraph, test::at(100, wide("AT", 100) + 1));
+    ASSERT_EQ(lines.size(), 2U);
+    EXPECT_NEAR(lines[0].width, wide("AT", 100), 0.01);
+    EXPECT_NEAR(lines[1].width, wide("VA", 100), 0.01);
+}
+
+// CSS Text 3 § 8.1, 8.2: spacing is added after each character, the last of a line too, and at each word separator.
+TEST(Lines, AddLetterAndWordSpacing) {
+    ShapingStyle style = test::styleOf("Vollkorn");
+    style.ligatures = false;
+    const ParagraphPtr paragraph = test::prepare("tide at six", style);
+    LineQuery query = test::at(20, 1000);
+    const double bare = test::linesOf(*paragraph, query).at(0).width;
+    query.letterSpacing = 1.5;
+    EXPECT_NEAR(test::linesOf(*paragraph, query).at(0).width, bare + 11 * 1.5, 1e-9);
+    query.wordSpacing = -2;
+    EXPECT_NEAR(test::linesOf(*paragraph, query).at(0).width, bare + 11 * 1.5 - 2 * 2, 1e-9);
+}
+
+TEST(Lines, EndAtForcedBreaks) {
+    const ParagraphPtr paragraph = Paragraph::prepare({{project::Run::Kind::Plain, "one", ""},
+                                                       {project::Run::Kind::Break, "", ""},
+                                                       {project::Run::Kind::Break, "", ""},
+                                                       {project::Run::Kind::Plain, "three", ""},
+                                                       {project::Run::Kind::Break, "", ""}},
+                                                      test::styleOf("Vollkorn"), test::fonts(), blink());
+    EXPECT_EQ(test::textsOf(*paragraph, test::at(16, 500)), (Texts{"one", "", "three"}));
+    EXPECT_TRUE(test::linesOf(*test::prepare(""), test::at(16, 500)).empty());
+}
+
+// CSS Text 4 § 5.2 leaves the rule to the engine; by width it is the narrowest that needs no more lines.
+TEST(Lines, BalanceNeedsNoMoreLinesAndIsNoWiderThanGreedy) {
+    std::mt19937 random(9);
+    const ParagraphPtr paragraph = test::prepare("Walk the drowned road to the beacon before the tide comes home");
+    for (int round = 0; round < 300; ++round) {
+        LineQuery query = test::at(24, test::between(170, 670, random));
+        const auto greedy = test::linesOf(*paragraph, query);
+        query.balance = true;
+        const auto balanced = test::linesOf(*paragraph, query);
+        double uneven = 0;
+        double unevenGreedy = 0;
+        for (const Line& line : balanced) {
+            EXPECT_LE(line.width, query.available + 1e-6);
+            uneven += std::pow(query.available - line.width, 2);
+        }
+        for (const Line& line : greedy) unevenGreedy += std::pow(query.available - line.width, 2);
+        if (balanced.size() == greedy.size() && greedy.size() <= 6) {
+            EXPECT_LE(uneven, unevenGreedy + 10000 + 1e-6);
+        }
+    }
+}
+
+}  // namespace
+}  // namespace tenter::text
