@@ -31,6 +31,20 @@ CardSides cardSidesWithin(const project::CardSettings& card) {
     return {within(said.top), within(said.right), within(said.bottom), within(said.left)};
 }
 
+namespace {
+
+/// A percentage of a card's column, as a card in a flex line has to say it: there it is of the row's content width.
+/// CSS Flexbox 1 § 4.2 against CSS Grid 2 § 6.4.
+void sayOfRow(LengthSum& side, const project::RowSettings& row) {
+    const double percent = side.of(Unit::Percent);
+    if (percent == 0) return;
+    const double columns = row.columns.value_or(1);
+    side.add(Length::percent(percent), -1).add(Length::percent(percent), 1 / columns);
+    side.add(sumOf(row.columnGap), -percent / 100 * (columns - 1) / columns);
+}
+
+}  // namespace
+
 std::string cardPadding(const BandScope& scope) {
     const project::CardSettings& card = scope.settings.card;
     CardSides padding = cardSides(card);
@@ -41,6 +55,9 @@ std::string cardPadding(const BandScope& scope) {
         if (!card.bleed.value_or(false)) start.add(once);
         start.add(sumOf(card.pictureShare));
     }
+    if (scope.settings.row.lastLine == project::LastLine::Center)
+        for (LengthSum* side : {&padding.top, &padding.right, &padding.bottom, &padding.left})
+            sayOfRow(*side, scope.settings.row);
     return sides(padding.top.css(), padding.right.css(), padding.bottom.css(), padding.left.css());
 }
 

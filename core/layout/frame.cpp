@@ -1,5 +1,6 @@
 // Container, row and columns at one width.
 #include <algorithm>
+#include <cmath>
 
 #include "layout/prepared.h"
 
@@ -26,6 +27,12 @@ double most(const units::Length& length, const units::LengthBasis& basis) {
 
 }  // namespace
 
+double snappedBorder(double width) { return width > 0 ? std::max(1.0, std::floor(width)) : 0; }
+
+Edges stackedEdges(const Edges& edges, const text::BreakProfile& profile) {
+    return {profile.stacked(edges.top), edges.right, profile.stacked(edges.bottom), edges.left};
+}
+
 Frame frameAt(const BandPlan& band, double width) {
     const project::Page& page = band.page;
     Frame frame;
@@ -38,7 +45,7 @@ Frame frameAt(const BandPlan& band, double width) {
 
     const double pageWidth = std::max(0.0, width - bar);
     frame.basis.percent = pageWidth;
-    frame.containerPadding = band.containerPadding.resolve(frame.basis);
+    frame.containerPadding = stackedEdges(band.containerPadding.resolve(frame.basis), *band.profile);
     frame.container = centredIn({0, 0, pageWidth, 0}, page.container.width.resolve(frame.basis),
                                 most(page.container.maxWidth, frame.basis), band.rightToLeft);
     const Edges& outer = frame.containerPadding;
@@ -46,7 +53,7 @@ Frame frameAt(const BandPlan& band, double width) {
                    std::max(0.0, frame.container.width - outer.left - outer.right), 0};
 
     frame.basis.percent = room.width;
-    frame.rowPadding = band.rowPadding.resolve(frame.basis);
+    frame.rowPadding = stackedEdges(band.rowPadding.resolve(frame.basis), *band.profile);
     frame.row = centredIn(room, band.rowWidth.resolve(frame.basis), most(band.rowMaxWidth, frame.basis),
                           band.rightToLeft);
     const Edges& inner = frame.rowPadding;
@@ -57,13 +64,13 @@ Frame frameAt(const BandPlan& band, double width) {
 
     frame.basis.percent = frame.contentWidth;
     frame.columnGap = band.columnGap.resolve(frame.basis);
-    frame.rowGap = band.rowGap.resolve(frame.basis);
+    frame.rowGap = band.profile->stacked(band.rowGap.resolve(frame.basis));
     frame.columnWidth = std::max(0.0, (frame.contentWidth - (band.columns - 1) * frame.columnGap) / band.columns);
     if (band.centred) frame.columnWidth = std::max(0.0, frame.columnWidth - centredSpare);
 
     frame.basis.percent = frame.columnWidth;
-    frame.cardPadding = band.cardPadding.resolve(frame.basis);
-    frame.cardBorder = band.cardBorder.resolve(frame.basis);
+    frame.cardPadding = stackedEdges(band.cardPadding.resolve(frame.basis), *band.profile);
+    frame.cardBorder = snappedBorder(band.cardBorder.resolve(frame.basis));
     if (band.beside) {
         double& start = band.rightToLeft ? frame.cardPadding.right : frame.cardPadding.left;
         frame.besideWidth = band.pictureShare.resolve(frame.basis);

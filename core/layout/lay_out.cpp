@@ -58,7 +58,7 @@ private:
             part.box.width = frame_.besideWidth;
             return;
         }
-        part.margin = band_.pictureMargin.resolve(frame_.basis);
+        part.margin = stackedEdges(band_.pictureMargin.resolve(frame_.basis), *band_.profile);
         if (band_.bleed && !band_.beside) {
             part.margin.left = -frame_.cardPadding.left;
             part.margin.right = -frame_.cardPadding.right;
@@ -66,7 +66,7 @@ private:
             if (index + 1 == static_cast<int>(card.parts.size())) part.margin.bottom = -frame_.cardPadding.bottom;
         }
         part.box.width = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
-        part.box.height = part.box.width / card.parts[static_cast<std::size_t>(index)].ratio;
+        part.box.height = band_.profile->stacked(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {
@@ -74,12 +74,14 @@ private:
         units::LengthBasis basis = frame_.basis;
         part.fontSize = sizeOf(role, frame_);
         basis.em = part.fontSize;
-        part.lineHeight = role.lineHeight.resolve(basis);
+        part.lineHeight = role.lineHeight.isNumber()
+                              ? band_.profile->lineHeight(part.fontSize, role.lineHeight.number())
+                              : band_.profile->lineHeight(role.lineHeight.resolve(basis));
         part.letterSpacing = role.letterSpacing.resolve(basis);
         part.wordSpacing = role.wordSpacing.resolve(basis);
-        part.margin = role.margin.resolve(basis);
-        part.padding = role.padding.resolve(basis);
-        part.border = role.border.resolve(basis);
+        part.margin = stackedEdges(role.margin.resolve(basis), *band_.profile);
+        part.padding = stackedEdges(role.padding.resolve(basis), *band_.profile);
+        part.border = snappedBorder(role.border.resolve(basis));
         part.paragraph = plan.paragraph.get();
         const text::Paragraph& paragraph = *plan.paragraph;
 

@@ -72,6 +72,11 @@ struct Frame {
     double besideInset = 0;   ///< from the card's padding edge to that picture
 };
 
+/// A border's width as engines snap it at one device pixel to a CSS px: whole pixels, at least one. CSS Values 4 § 5.4.
+double snappedBorder(double width);
+/// `edges` with top and bottom on the profile's grid.
+Edges stackedEdges(const Edges& edges, const text::BreakProfile& profile);
+
 Frame frameAt(const BandPlan& band, double width);
 /// Computed size of a role in CSS px within a frame.
 double sizeOf(const RolePlan& role, const Frame& frame);

@@ -9,10 +9,6 @@ namespace {
 constexpr std::size_t lineWidth = 100;
 constexpr int shallow = 2;
 
-std::string dumped(const Json& json) {
-    return json.dump(-1, ' ', false, Json::error_handler_t::replace);
-}
-
 int depth(const Json& json) {
     if (!json.is_structured()) return 0;
     int deepest = 0;
@@ -22,11 +18,11 @@ int depth(const Json& json) {
 }
 
 std::string onOneLine(const Json& json) {
-    if (!json.is_structured() || json.empty()) return dumped(json);
+    if (!json.is_structured() || json.empty()) return compactJson(json);
     std::string text;
     for (const auto& [key, value] : json.items()) {
         text += text.empty() ? "" : ", ";
-        if (json.is_object()) text += dumped(key) + ": ";
+        if (json.is_object()) text += compactJson(key) + ": ";
         text += onOneLine(value);
     }
     return json.is_object() ? "{" + text + "}" : "[" + text + "]";
@@ -36,7 +32,7 @@ std::string onOneLine(const Json& json) {
 void append(std::string& out, const Json& json, std::size_t indent, std::size_t used) {
     const int levels = depth(json);
     if (levels == 0 || json.empty()) {
-        out += dumped(json);
+        out += compactJson(json);
         return;
     }
     if (levels <= shallow && indent > 0) {
@@ -52,7 +48,7 @@ void append(std::string& out, const Json& json, std::size_t indent, std::size_t 
     for (const auto& [key, value] : json.items()) {
         out += first ? "\n" : ",\n";
         first = false;
-        const std::string label = json.is_object() ? dumped(key) + ": " : "";
+        const std::string label = json.is_object() ? compactJson(key) + ": " : "";
         out += margin + label;
         append(out, value, indent + 2, margin.size() + label.size());
     }
@@ -60,6 +56,10 @@ void append(std::string& out, const Json& json, std::size_t indent, std::size_t 
 }
 
 }  // namespace
+
+std::string compactJson(const Json& json) {
+    return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
 
 std::string prettyJson(const Json& json) {
     std::string text;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "project/json_text.h"
+
 namespace tenter::project {
 
 bool isForeign(const std::string& key) {
@@ -18,7 +20,7 @@ ObjectReader::ObjectReader(Reading& reading, const Json& json, Remembered& remem
     }
     for (const auto& [key, value] : json.get_ref<const Json::object_t&>()) {
         if (isForeign(key)) {
-            remembered.keys.emplace_back(key, value.dump());
+            remembered.keys.emplace_back(key, compactJson(value));
         } else if (std::find(known.begin(), known.end(), key) != known.end()) {
             remembered.keys.emplace_back(key, "");
         } else {
@@ -56,7 +58,8 @@ Json ObjectWriter::take() {
     auto& object = result.get_ref<Json::object_t&>();
     for (const auto& [key, value] : remembered_.keys) {
         if (isForeign(key)) {
-            object.emplace_back(key, Json::parse(value, nullptr, false));
+            Json foreign = Json::parse(value, nullptr, false);
+            object.emplace_back(key, foreign.is_discarded() ? Json() : std::move(foreign));
             continue;
         }
         const auto found = std::find_if(members_.begin(), members_.end(),

@@ -41,6 +41,12 @@ public:
     [[nodiscard]] virtual bool dropsLineFeedBetweenIdeographs() const = 0;
     /// True if a classic scrollbar that the root always shows is taken out of vw.
     [[nodiscard]] virtual bool vwExcludesSteadyScrollbar() const = 0;
+    /// CSS px on the grid engines stack boxes by, so that what is laid out does not drift from them down a long page.
+    /// Widths stay real numbers: wrap points are exact.
+    [[nodiscard]] virtual double stacked(double length) const = 0;
+    /// A line's height in CSS px for a number times a font size in CSS px, and for a length, on that grid.
+    [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
+    [[nodiscard]] virtual double lineHeight(double length) const = 0;
     /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each line;
     /// empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
     [[nodiscard]] virtual std::vector<std::uint32_t> balanced(const Paragraph& paragraph,

@@ -95,8 +95,8 @@ TEST(Cascade, differs_by_what_one_layer_changes) {
 TEST(Cascade, does_not_mind_what_files_remembered) {
     Settings under = defaultSettings();
     Settings over = under;
-    over.row.remembered.keys.emplace_back("x-note", "tide");
-    over.row.padding.remembered.keys.emplace_back("top", nullptr);
+    over.row.remembered.keys.emplace_back("x-note", "1");
+    over.row.padding.remembered.keys.emplace_back("top", "");
     EXPECT_EQ(difference(under, over), Settings{});
     EXPECT_EQ(merged(under, over), under);
 }

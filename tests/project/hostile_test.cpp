@@ -15,7 +15,9 @@ void expectAnswer(const std::string& text) {
         ASSERT_FALSE(problem.mend.empty());
         ASSERT_EQ(problem.line().find('\n'), std::string::npos);
     }
-    if (project) ASSERT_FALSE(write(*project).empty());
+    if (project) {
+        ASSERT_FALSE(write(*project).empty());
+    }
 }
 
 TEST(HostileFile, random_bytes_are_always_a_problem) {

@@ -29,8 +29,8 @@ TEST(SettingPath, tells_null_for_what_is_not_set_or_not_there) {
     Settings settings;
     settings.row.columns = 3;
     for (const char* path : {"row/width", "text/heading/size", "row/height", "rows", "row/columns/more",
-                             "text/Bad/size", "card", ""}) {
-        if (*path != '\0') EXPECT_TRUE(settingAt(settings, path).is_null()) << path;
+                             "text/Bad/size", "card"}) {
+        EXPECT_TRUE(settingAt(settings, path).is_null()) << path;
     }
 }
 

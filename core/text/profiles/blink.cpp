@@ -1,6 +1,8 @@
 // The rules of Chromium's family, measured in Chromium 156 on 2026-11-25 with hinting off.
 #include <unicode/uchar.h>
 
+#include <cmath>
+
 #include "text/balance.h"
 #include "text/profile.h"
 #include "text/profiles/blink_ascii.h"
@@ -17,6 +19,10 @@ bool isAlphanumeric(char16_t unit) {
 }
 /// True where Chromium asks UAX #14 rather than its own table of ASCII pairs.
 bool isBeyondTable(char16_t unit) { return unit > u'~' && unit != noBreakSpace; }
+
+/// Chromium's layout unit is 1/64 px. A hair keeps whole units whole where the product of two floats is just below.
+double floor64(double length) { return std::floor(length * 64 + 1e-3) / 64; }
+double round64(double length) { return std::round(length * 64) / 64; }
 
 class Blink final : public BreakProfile {
 public:
@@ -59,6 +65,12 @@ public:
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
+
+    [[nodiscard]] double stacked(double length) const override { return floor64(length); }
+    [[nodiscard]] double lineHeight(double size, double number) const override {
+        return floor64(round64(size) * number);
+    }
+    [[nodiscard]] double lineHeight(double length) const override { return round64(length); }
 
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {
