@@ -79,8 +79,8 @@ const Shadows::Patch& Shadows::patch(double radius, double blur, const QColor& c
         for (int x = 0; x < side; ++x) {
             const float alpha =
                 pixels[static_cast<std::size_t>(y * side + x)] * static_cast<float>(colour.alphaF());
-            row[x] =
-                qPremultiply(qRgba(colour.red(), colour.green(), colour.blue(), std::lround(alpha * 255.0F)));
+            row[x] = qPremultiply(qRgba(colour.red(), colour.green(), colour.blue(),
+                                        static_cast<int>(std::lround(alpha * 255.0F))));
         }
     }
     return kept_.emplace(key, std::move(made)).first->second;

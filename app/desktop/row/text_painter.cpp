@@ -111,7 +111,7 @@ void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layou
     crossings_.clear();
     const text::Face* underlined = nullptr;
     UnderlineLook rule;
-    const auto draw = [&](const text::ShapedRun& run, SizedFace& face, const text::Glyph& glyph, bool links) {
+    const auto draw = [&](SizedFace& face, const text::Glyph& glyph, bool links) {
         const double x = pen + glyph.x * size;
         const long quarter = std::lround(x * phases);
         const int penX = static_cast<int>(quarter >> 2);
@@ -123,7 +123,7 @@ void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layou
     const auto hyphen = [&] {
         if (!laid.line.hyphen || laid.line.end == laid.line.first) return;
         const std::uint16_t run = paragraph.clusters()[laid.line.end - 1].run;
-        if (faces_[run] != nullptr) draw(paragraph.runs()[run], *faces_[run], paragraph.hyphen(), false);
+        if (faces_[run] != nullptr) draw(*faces_[run], paragraph.hyphen(), false);
         pen += paragraph.hyphenAdvance() * size;
     };
 
@@ -150,7 +150,7 @@ void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layou
             const double before = (cluster.level & 1) != 0 ? spacing : 0;
             pen += before;
             for (std::uint32_t i = 0; i < cluster.glyphCount; ++i)
-                draw(run, *faces_[cluster.run], paragraph.glyphs()[cluster.firstGlyph + i], links);
+                draw(*faces_[cluster.run], paragraph.glyphs()[cluster.firstGlyph + i], links);
             pen -= before;
         }
         pen += advance;
