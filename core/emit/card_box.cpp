@@ -31,16 +31,23 @@ CardSides cardSidesWithin(const project::CardSettings& card) {
     return {within(said.top), within(said.right), within(said.bottom), within(said.left)};
 }
 
+LengthSum gapsOf(const project::RowSettings& row) {
+    const int count = row.columns.value_or(1);
+    return LengthSum().add(sumOf(row.columnGap), count - 1);
+}
+
 namespace {
 
-/// A percentage of a card's column, as a card in a flex line has to say it: there it is of the row's content width.
-/// CSS Flexbox 1 § 4.2 against CSS Grid 2 § 6.4.
-void sayOfRow(LengthSum& side, const project::RowSettings& row) {
+/// Of grid items a percentage is of the column; of flex items it is of the whole row, so that a centred row's
+/// cards must say it by the row. CSS Grid 2 § 5.1, CSS Flexbox 1 § 4.2.
+LengthSum ofColumn(const BandScope& scope, const LengthSum& side) {
+    const project::RowSettings& row = scope.settings.row;
     const double percent = side.of(Unit::Percent);
-    if (percent == 0) return;
-    const double columns = row.columns.value_or(1);
-    side.add(Length::percent(percent), -1).add(Length::percent(percent), 1 / columns);
-    side.add(sumOf(row.columnGap), -percent / 100 * (columns - 1) / columns);
+    if (row.lastLine != project::LastLine::Center || percent == 0) return side;
+    const double count = row.columns.value_or(1);
+    LengthSum column;  // but for centredSpare, of which a share is nothing
+    column.add(Length::percent(100), 1 / count).add(gapsOf(row), -1 / count);
+    return LengthSum(side).add(Length::percent(1), -percent).add(column, percent / 100);
 }
 
 }  // namespace
@@ -58,7 +65,8 @@ std::string cardPadding(const BandScope& scope) {
     if (scope.settings.row.lastLine == project::LastLine::Center)
         for (LengthSum* side : {&padding.top, &padding.right, &padding.bottom, &padding.left})
             sayOfRow(*side, scope.settings.row);
-    return sides(padding.top.css(), padding.right.css(), padding.bottom.css(), padding.left.css());
+    const auto css = [&](const LengthSum& side) { return ofColumn(scope, side).css(); };
+    return sides(css(padding.top), css(padding.right), css(padding.bottom), css(padding.left));
 }
 
 LengthSum withinPaddingBox(const project::CardSettings& card, const LengthSum& length) {

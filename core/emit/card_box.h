@@ -6,6 +6,13 @@
 
 namespace tenter::emit {
 
+/// What a card of a centred row is narrower than its share, CSS px: browsers round widths, and a full line
+/// must not wrap.
+inline constexpr double centredSpare = 0.02;
+
+/// All column gaps of a line of cards.
+LengthSum gapsOf(const project::RowSettings& row);
+
 /// A card's padding, with the room for a picture that stands beside the rest.
 std::string cardPadding(const BandScope& scope);
 

@@ -1,6 +1,4 @@
 // Cards: a flex column of parts, or a subgrid where parts start in line. CSS Flexbox 1 § 9.2, CSS Grid 2 § 9.
-#include <algorithm>
-
 #include "emit/card_box.h"
 #include "emit/rules.h"
 #include "emit/values.h"
@@ -9,16 +7,15 @@ namespace tenter::emit {
 
 namespace {
 
-/// A card's width where the last line is centred: a flex line of N cards and their gaps, and a hair less,
-/// since browsers round widths and a full line must not wrap.
+/// A card's width where the last line is centred: a line of N cards and their gaps, and a hair less.
 std::string lineShare(const project::RowSettings& row) {
     const int count = row.columns.value_or(1);
-    LengthSum gaps;
-    gaps.add(sumOf(row.columnGap), count - 1);
+    const LengthSum gaps = gapsOf(row);
+    const std::string spare = " - " + units::Length::px(centredSpare).css() + ")";
     std::string whole = gaps.isZero() ? "100%" : "100% - " + gaps.term();
-    if (count == 1) return "calc(" + whole + " - 0.02px)";
+    if (count == 1) return "calc(" + whole + spare;
     if (!gaps.isZero()) whole = "(" + whole + ")";
-    return "calc(" + whole + " / " + std::to_string(count) + " - 0.02px)";
+    return "calc(" + whole + " / " + std::to_string(count) + spare;
 }
 
 }  // namespace

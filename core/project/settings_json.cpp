@@ -1,5 +1,7 @@
 #include "project/settings_json.h"
 
+#include "project/json_text.h"
+
 namespace tenter::project {
 
 namespace {
@@ -12,7 +14,7 @@ bool readValue(Reading& reading, const Json& json, RoleStyles& out) {
     if (json.size() > mostRoles) return reading.wrong("more than 100 roles", "share styles between roles");
     out = {};
     for (const auto& [role, value] : json.get_ref<const Json::object_t&>()) {
-        out.remembered.keys.emplace_back(role, isForeign(role) ? value.dump() : std::string());
+        out.remembered.keys.emplace_back(role, isForeign(role) ? compactJson(value) : std::string());
         if (isForeign(role)) continue;
         const Reading::Step step = reading.at(role);
         if (!isRoleName(role)) {

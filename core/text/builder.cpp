@@ -192,8 +192,9 @@ void ParagraphBuilder::itemise() {
     }
     for (std::uint32_t i = 0; i < text_.size(); ++i) {
         const FacePtr face = text_[i] == lineFeed ? nullptr : faces_[i];
-        const bool joins = !items_.empty() && face && items_.back().face == face && items_.back().level == levels_[i] &&
-                           items_.back().script == scripts[i];
+        const bool apart = !profile_.shapesAcross(text_[i]) || (i > 0 && !profile_.shapesAcross(text_[i - 1]));
+        const bool joins = !items_.empty() && face && !apart && items_.back().face == face &&
+                           items_.back().level == levels_[i] && items_.back().script == scripts[i];
         if (joins)
             items_.back().end = i + 1;
         else
@@ -402,7 +403,8 @@ void ParagraphBuilder::addEmergencies(const BreakMap& graphemes) {
         const bool wide = made_->ems(begin, word.lineEnd) > narrowestCutWord;
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
             if (!graphemes[clusters[i].begin]) continue;
-            Opportunity cut = opportunity(i, Opportunity::Kind::Emergency);
+            const bool rescue = profile_.rescuesBefore(text_, clusters[i].begin);
+            Opportunity cut = opportunity(i, rescue ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency);
             cut.lineEnd = i;
             if (wide) correct(cut);
             made_->emergencies_.push_back(cut);

@@ -39,7 +39,10 @@ public:
                 if (opportunities[k].kind == Opportunity::Kind::Forced) break;
             }
             if (chosen == opportunities.size()) {
-                if (query_.overflowWrap != project::OverflowWrap::Normal && cut(start, opportunities[next])) continue;
+                if (cut(start, opportunities[next], Opportunity::Kind::Rescue)) continue;
+                if (query_.overflowWrap != project::OverflowWrap::Normal &&
+                    cut(start, opportunities[next], Opportunity::Kind::Emergency))
+                    continue;
                 chosen = next;
                 chosenWidth = overWidth;
                 overWidth = 0;
@@ -62,24 +65,26 @@ private:
         return lineWidth(paragraph_, query_, start.cluster, start.correction, opportunity);
     }
 
-    /// Ends a line inside a word that alone is too wide, at least one cluster on; false if it cannot be cut.
-    bool cut(Start& start, const Opportunity& wordEnd) {
+    /// Ends a line inside a word that alone is too wide, at the last place of `kind` that fits, or at the first of
+    /// Emergency; false if there is none.
+    bool cut(Start& start, const Opportunity& wordEnd, Opportunity::Kind kind) {
         const auto& cuts = paragraph_.emergencies();
         auto from = std::upper_bound(cuts.begin(), cuts.end(), start.cluster,
                                      [](std::uint32_t at, const Opportunity& o) { return at < o.cluster; });
-        if (from == cuts.end() || from->cluster >= wordEnd.lineEnd) return false;
-        const Opportunity* chosen = &*from;
-        double chosenWidth = widthTo(start, *from);
+        const Opportunity* chosen = nullptr;
+        double chosenWidth = 0;
         double overWidth = widthTo(start, wordEnd);
-        for (++from; from != cuts.end() && from->cluster < wordEnd.lineEnd; ++from) {
+        for (; from != cuts.end() && from->cluster < wordEnd.lineEnd; ++from) {
+            if (kind == Opportunity::Kind::Rescue && from->kind != kind) continue;
             const double width = widthTo(start, *from);
-            if (!fits(width, query_)) {
-                overWidth = width;
-                break;
-            }
+            const bool fitting = fits(width, query_);
+            if (!fitting) overWidth = width;
+            if (!fitting && (chosen != nullptr || kind == Opportunity::Kind::Rescue)) break;
             chosen = &*from;
             chosenWidth = width;
+            if (!fitting) break;
         }
+        if (chosen == nullptr) return false;
         add(start, *chosen, chosenWidth, overWidth);
         return true;
     }

@@ -45,7 +45,8 @@ struct Cluster {
 
 /// A place where a line may or must end: before cluster `cluster`.
 struct Opportunity {
-    enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, Emergency };
+    /// Emergency: cuts a word that may be cut; Rescue: breaks one that may not, where it alone exceeds its line.
+    enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, Emergency, Rescue };
     std::uint32_t cluster = 0;      ///< first cluster of the next line
     std::uint32_t lineEnd = 0;      ///< one past the last cluster of this line that counts for fit
     Kind kind = Kind::Space;

@@ -2,8 +2,14 @@
 
 namespace tenter::text {
 
+const std::vector<const BreakProfile*>& profiles() {
+    static const std::vector<const BreakProfile*> all{&blink(), &gecko()};
+    return all;
+}
+
 const BreakProfile* profile(std::string_view name) {
-    if (name == blink().name()) return &blink();
+    for (const BreakProfile* one : profiles())
+        if (one->name() == name) return one;
     return nullptr;
 }
 

@@ -30,11 +30,15 @@ public:
     [[nodiscard]] virtual std::string_view name() const = 0;
     /// Where lines may break in `text` (white space already collapsed). CSS Text 3 § 5.1.
     [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
+    /// True if a line may break before unit `i` where, and only where, the word it is in alone exceeds its line.
+    [[nodiscard]] virtual bool rescuesBefore(std::u16string_view text, std::size_t i) const = 0;
     /// Case mapping. CSS Text 3 § 2.1.
     [[nodiscard]] virtual CaseEdits uppercase(std::u16string_view text, const std::string& language) const = 0;
     [[nodiscard]] virtual CaseEdits capitalize(std::u16string_view text, const std::string& language) const = 0;
     /// True if a line that breaks without a space is shaped anew to its break, so kerning across it is lost.
     [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
+    /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
+    [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
     /// True if letter spacing follows a soft hyphen's drawn hyphen.
     [[nodiscard]] virtual bool spacesHyphen() const = 0;
     /// True if a line feed between two Chinese or Japanese characters is dropped. CSS Text 3 § 4.1.3.
@@ -56,5 +60,8 @@ public:
 /// `blink` or `gecko`; null for any other name.
 const BreakProfile* profile(std::string_view name);
 const BreakProfile& blink();
+const BreakProfile& gecko();
+/// All there are, in the order they are told.
+const std::vector<const BreakProfile*>& profiles();
 
 }  // namespace tenter::text

@@ -20,7 +20,7 @@ Run::Kind kindOf(const QTextCharFormat& format) {
 }
 
 /// Joined to the run before it if that is in the same manner.
-void append(project::Copy& copy, Run::Kind kind, const QString& text, const QString& to) {
+void appendRun(project::Copy& copy, Run::Kind kind, const QString& text, const QString& to) {
     if (text.isEmpty()) return;
     const std::string utf8 = text.toStdString();
     const std::string address = to.toStdString();
@@ -89,7 +89,7 @@ project::Copy CopyEdit::copyText() const {
             const auto lines = at.fragment().text().split(QChar::LineSeparator);
             for (int i = 0; i < lines.size(); ++i) {
                 if (i > 0) appendBreak(copy);
-                append(copy, kindOf(format), lines[i], format.anchorHref());
+                appendRun(copy, kindOf(format), lines[i], format.anchorHref());
             }
         }
     }

@@ -12,8 +12,6 @@ namespace {
 
 constexpr int controlHeight = 28;
 
-QRectF sharp(const QRect& rect) { return QRectF(rect).adjusted(0.5, 0.5, -0.5, -0.5); }
-
 void drawBox(QPainter* painter, const QRect& rect, const QColor& fill, const QColor& edge, double weight = 1) {
     painter->save();
     const double inset = weight / 2;

@@ -35,6 +35,8 @@ public:
         return map;
     }
 
+    [[nodiscard]] bool rescuesBefore(std::u16string_view, std::size_t) const override { return false; }
+
     [[nodiscard]] CaseEdits uppercase(std::u16string_view text, const std::string& language) const override {
         return icuUppercase(text, language);
     }
@@ -62,6 +64,7 @@ public:
     }
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return true; }
+    [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }

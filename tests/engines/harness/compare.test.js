@@ -27,7 +27,7 @@ const computed = () => {
           box: box(10, 20, 680, 300),
           parts: [
             {kind: 'picture', box: box(10, 20, 680, 200)},
-            {kind: 'heading', box: box(10, 220, 680, 48), fontSize: 20, lines: [{text: 'a'}, {text: 'b'}]},
+            {kind: 'heading', box: box(10, 220, 680, 48), fontSize: 20, available: 680, slack: 0.02, lines: [{text: 'a'}, {text: 'b'}]},
           ],
         },
       ],
@@ -39,11 +39,11 @@ const differencesAfter = (change) => {
   const engine = laidOut();
   const tenter = computed();
   change(engine[0], tenter[0]);
-  return compareLayouts(engine, tenter).differences.map(({where, what}) => `${where}: ${what}`);
+  return compareLayouts('blink', engine, tenter).differences.map(({where, what}) => `${where}: ${what}`);
 };
 
 test('layouts that agree have no differences and count every part', () => {
-  const found = compareLayouts(laidOut(), computed());
+  const found = compareLayouts('blink', laidOut(), computed());
   assert.deepEqual(found.differences, []);
   assert.equal(found.pairs, 2);
 });
@@ -77,4 +77,34 @@ test('a figure that is missing is a difference, not an agreement', () => {
 
 test('layouts of another width are refused', () => {
   assert.throws(() => differencesAfter((engine) => (engine.width = 699)), /699/);
+});
+
+test('one line less where the line misses by a hair is a tight fit, and what stands below may move', () => {
+  const engine = laidOut();
+  const tenter = computed();
+  engine[0].parts[1].lines = 1;
+  engine[0].parts[1].box[3] = 24;
+  tenter[0].cards[0].parts[1].slack = 0.00003;
+  const found = compareLayouts('blink', engine, tenter);
+  assert.deepEqual(found.differences, []);
+  assert.deepEqual(found.tightFits.map(({where}) => where), ['0.1 heading']);
+});
+
+test('a tight fit does not excuse what lies across', () => {
+  const found = differencesAfter((engine, tenter) => {
+    engine.parts[1].lines = 1;
+    engine.parts[1].box[2] -= 1;
+    tenter.cards[0].parts[1].slack = 0.00003;
+  });
+  assert.deepEqual(found, ['0.1 heading: width']);
+});
+
+test('a line a tenth of a percent from fitting is a tight fit only at a size that the grid makes smaller', () => {
+  const tight = (fontSize) => differencesAfter((engine, tenter) => {
+    engine.parts[1].lines = 1;
+    engine.parts[1].fontSize = fontSize;
+    Object.assign(tenter.cards[0].parts[1], {fontSize, slack: 0.0007});
+  });
+  assert.deepEqual(tight(20), ['0.1 heading: lines']);
+  assert.deepEqual(tight(20.015), []);
 });

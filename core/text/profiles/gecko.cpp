@@ -1,0 +1,113 @@
+// Firefox's rules, measured in Firefox 153 on 2026-11-25.
+#include <unicode/locid.h>
+#include <unicode/uchar.h>
+#include <unicode/unistr.h>
+
+#include <cmath>
+
+#include "text/balance.h"
+#include "text/profile.h"
+#include "text/unicode.h"
+
+namespace tenter::text {
+namespace {
+
+constexpr std::u16string_view opening = u"([{";
+constexpr std::u16string_view closing = u")]}";
+constexpr std::u16string_view signs = u"$%+\\";
+
+bool isIn(std::u16string_view set, char16_t unit) { return set.find(unit) != std::u16string_view::npos; }
+bool isDigit(char16_t unit) { return unit >= u'0' && unit <= u'9'; }
+bool isAlphanumeric(char16_t unit) {
+    return isDigit(unit) || (unit >= u'a' && unit <= u'z') || (unit >= u'A' && unit <= u'Z');
+}
+/// What a line may start with after a hyphen, even one that starts its word.
+bool mayFollowHyphen(char16_t unit) {
+    return isIn(u"#&*<=>@^_`~", unit) || (isAlphanumeric(unit) && !isDigit(unit));
+}
+
+/// Firefox's app unit is 1/60 px.
+double round60(double length) { return std::round(length * 60) / 60; }
+
+class Gecko final : public BreakProfile {
+public:
+    [[nodiscard]] std::string_view name() const override { return "gecko"; }
+
+    [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
+        BreakMap map = icuLineBreaks(text, language, LineStrictness::Strict);
+        for (std::size_t i = 1; i < text.size(); ++i) map[i] = breaksBefore(text, i, map[i]);
+        if (!map.empty()) map[0] = false;
+        return map;
+    }
+
+    /// A hyphen between a letter or digit and a digit: a break only where the whole word overflows its line.
+    [[nodiscard]] bool rescuesBefore(std::u16string_view text, std::size_t i) const override {
+        return i > 1 && i < text.size() && text[i - 1] == u'-' && isDigit(text[i]) && isAlphanumeric(text[i - 2]);
+    }
+
+    [[nodiscard]] CaseEdits uppercase(std::u16string_view text, const std::string& language) const override {
+        return icuUppercase(text, language);
+    }
+
+    [[nodiscard]] CaseEdits capitalize(std::u16string_view text, const std::string& language) const override {
+        // The first letter of each word by full mapping and by language: ß, ŉ, ﬁ; İ in Turkish, IJ in Dutch.
+        CaseEdits edits;
+        const BreakMap words = icuWords(text, language);
+        for (std::size_t i = 0; i < text.size(); ++i) {
+            if (!words[i]) continue;
+            const char32_t character = codePointAt(text, i);
+            if (u_isalpha(static_cast<UChar32>(character)) == 0) continue;
+            std::size_t length = unitsOf(character);
+            const bool dutch = language.starts_with("nl") && i + 1 < text.size() &&
+                               isIn(u"iI", text[i]) && isIn(u"jJ", text[i + 1]);
+            if (dutch) length = 2;
+            icu::UnicodeString title(text.data() + i, static_cast<int>(length));
+            if (dutch)
+                title = icu::UnicodeString(u"IJ");
+            else
+                title.toTitle(nullptr, icu::Locale(language.c_str()), U_TITLECASE_NO_LOWERCASE);
+            const std::u16string by(title.getBuffer(), static_cast<std::size_t>(title.length()));
+            if (by != text.substr(i, length))
+                edits.push_back({static_cast<std::uint32_t>(i), static_cast<std::uint32_t>(length), by});
+        }
+        return edits;
+    }
+
+    [[nodiscard]] bool reshapesAtBreaks() const override { return false; }
+    [[nodiscard]] bool shapesAcross(char16_t unit) const override { return unit != u'\u00A0' && unit != u'\u200B'; }
+    [[nodiscard]] bool spacesHyphen() const override { return true; }
+    [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return true; }
+    [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return false; }
+
+    [[nodiscard]] double stacked(double length) const override { return round60(length); }
+    [[nodiscard]] double lineHeight(double size, double number) const override { return round60(size * number); }
+    [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
+
+    [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
+                                                      const LineQuery& query) const override {
+        return balancedByWidth(paragraph, query, *this, 10);
+    }
+
+private:
+    static bool breaksBefore(std::u16string_view text, std::size_t i, bool icu) {
+        const char16_t before = text[i - 1];
+        const char16_t after = text[i];
+        if (after == u' ') return false;
+        if (before == u' ') return true;
+        const bool startsWord = i == 1 || text[i - 2] == u' ';
+        if (before == u'/' && isDigit(after)) return startsWord;
+        if (before == u'-' && mayFollowHyphen(after)) return true;
+        if (isIn(signs, before) && isIn(opening, after)) return false;
+        if (isIn(closing, before) && isIn(signs, after)) return false;
+        return icu;
+    }
+};
+
+}  // namespace
+
+const BreakProfile& gecko() {
+    static const Gecko profile;
+    return profile;
+}
+
+}  // namespace tenter::text

@@ -1,0 +1,69 @@
+#include "emit/follow.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "project/cascade.h"
+#include "sample.h"
+
+namespace tenter::emit {
+namespace {
+
+using project::Follow;
+
+class FollowTest : public ::testing::Test {
+protected:
+    project::Project follow(const project::Project& project, Follow target) {
+        return following(project, target, {0, 1}, store_, text::blink(), problems_);
+    }
+    double size(const project::Project& project, std::size_t variant, double width) {
+        const layout::PreparedRow row(project, variant, store_, text::blink());
+        return row.fontSize(0, width);
+    }
+
+    text::Fonts fonts_;
+    text::ParagraphStore store_{fonts_};
+    project::Problems problems_;
+};
+
+// CSS Values 4 § 6.1.4 and CSS Containment 3 § 7: vw and cqi are hundredths of two widths; where one is a
+// straight line of the other, so is the size. Emitted numbers have four decimals.
+TEST_F(FollowTest, KeepsSizesWhereTheCardIsAStraightLineOfThePage) {
+    const project::Project before = tests::walks();
+    const project::Project after = follow(before, Follow::Card);
+    EXPECT_TRUE(problems_.empty());
+    for (const std::size_t variant : {0U, 1U}) {
+        const project::Settings settings = project::resolve(after, after.variants[variant], 0);
+        EXPECT_EQ(settings.text.find("heading")->follow, Follow::Card);
+        for (const double width : {320.0, 400.0, 520.0, 640.0, 641.0, 900.0, 980.5, 1000.0, 1500.0, 1920.0})
+            EXPECT_NEAR(size(after, variant, width), size(before, variant, width), 0.02) << width;
+    }
+}
+
+TEST_F(FollowTest, ComesBackToTheSameSizes) {
+    const project::Project before = tests::walks();
+    const project::Project back = follow(follow(before, Follow::Card), Follow::Viewport);
+    EXPECT_TRUE(problems_.empty());
+    for (const double width : {320.0, 500.0, 640.0, 700.0, 1300.0, 1920.0})
+        EXPECT_NEAR(size(back, 0, width), size(before, 0, width), 0.02) << width;
+}
+
+TEST_F(FollowTest, TellsWhereTheCardStopsGrowingBeforeTheSizeDoes) {
+    project::Project project = tests::walks();
+    project.style.row.maxWidth = units::Length::px(900);
+    follow(project, Follow::Card);
+    ASSERT_FALSE(problems_.empty());
+    EXPECT_NE(problems_.front().what.find("differ by up to"), std::string::npos);
+}
+
+TEST_F(FollowTest, LeavesASizeThatGrowsWhereTheCardDoesNot) {
+    project::Project project = tests::walks();
+    project.style.row.width = units::Length::px(300);
+    const project::Project after = follow(project, Follow::Card);
+    EXPECT_FALSE(problems_.empty());
+    EXPECT_NEAR(size(after, 0, 1000), size(project, 0, 1000), 1e-9);
+}
+
+}  // namespace
+}  // namespace tenter::emit
