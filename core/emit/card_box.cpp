@@ -62,9 +62,6 @@ std::string cardPadding(const BandScope& scope) {
         if (!card.bleed.value_or(false)) start.add(once);
         start.add(sumOf(card.pictureShare));
     }
-    if (scope.settings.row.lastLine == project::LastLine::Center)
-        for (LengthSum* side : {&padding.top, &padding.right, &padding.bottom, &padding.left})
-            sayOfRow(*side, scope.settings.row);
     const auto css = [&](const LengthSum& side) { return ofColumn(scope, side).css(); };
     return sides(css(padding.top), css(padding.right), css(padding.bottom), css(padding.left));
 }

@@ -1,6 +1,6 @@
 #include "project/cascade.h"
 
-#include "reading.h"
+#include "given.h"
 #include "units/contrast.h"
 
 namespace tenter::project {

@@ -1,8 +1,8 @@
 // The usual numbers of the trade. Common practice, no source: they are checked here and used nowhere else.
 #include <array>
 
+#include "given.h"
 #include "project/cascade.h"
-#include "reading.h"
 
 namespace tenter::project {
 namespace {

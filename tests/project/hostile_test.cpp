@@ -1,6 +1,6 @@
 #include <random>
 
-#include "reading.h"
+#include "given.h"
 
 namespace tenter::project {
 namespace {

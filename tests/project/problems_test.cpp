@@ -1,4 +1,4 @@
-#include "reading.h"
+#include "given.h"
 
 namespace tenter::project {
 namespace {

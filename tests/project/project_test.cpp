@@ -1,6 +1,6 @@
 #include "project/project.h"
 
-#include "reading.h"
+#include "given.h"
 
 namespace tenter::project {
 namespace {

@@ -1,6 +1,6 @@
 #include <unistd.h>
 
-#include "reading.h"
+#include "given.h"
 
 namespace tenter::project {
 namespace {

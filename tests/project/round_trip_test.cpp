@@ -1,6 +1,6 @@
+#include "given.h"
 #include "project/json_text.h"
 #include "random_project.h"
-#include "reading.h"
 
 namespace tenter::project {
 namespace {

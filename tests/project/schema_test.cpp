@@ -1,7 +1,7 @@
 #include <set>
 
+#include "given.h"
 #include "project/settings_json.h"
-#include "reading.h"
 
 namespace tenter::project {
 namespace {

@@ -22,12 +22,15 @@ const firefoxPreferences = {
   'layout.css.devPixelsPerPx': '1.0',
 };
 
+// A machine that builds something else meanwhile takes its time.
+const patience = {timeout: 180_000, protocolTimeout: 600_000};
+
 /** Which break profile of Tenter's stands for which engine. */
 export const profileOf = {chromium: 'blink', firefox: 'gecko'};
 
 /** @param engine chromium or firefox; `program` is its path. */
 export function launch(engine, program) {
-  const common = {executablePath: program, headless: true, defaultViewport: {width: 2000, height: 900}, protocolTimeout: 600_000};
+  const common = {executablePath: program, headless: true, defaultViewport: {width: 2000, height: 900}, ...patience};
   if (engine === 'chromium') return puppeteer.launch({...common, args: chromiumFlags});
   if (engine === 'firefox') return puppeteer.launch({...common, browser: 'firefox', extraPrefsFirefox: firefoxPreferences});
   throw new Error(`${engine}: no such engine; chromium and firefox are known`);

@@ -1,0 +1,230 @@
+// The source of all of these is the description of the command line: exit 0 done, 2 wrong input or arguments
+// with one line that says what is wrong and how to mend it; nothing is ever half written.
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <nlohmann/json.hpp>
+
+#include "process.h"
+
+namespace tenter::tests {
+namespace {
+
+using Json = nlohmann::json;
+using Words = std::vector<std::string>;
+
+const char* const project =
+    R"({"format": "tenter-project", "version": 1, "name": "Tide table", "row": "tides",
+ "range": {"from": 340, "to": 1700},
+ "style": {"text": {"heading": {"size": [[400, 18], [1500, 27]]}}},
+ "cards": [{"parts": [{"role": "heading", "copy": "High water at the harbour steps"},
+                      {"role": "body", "copy": "Twice a day, a little later each time."},
+                      {"role": "button", "copy": "See the table", "link": "#table"}]}],
+ "variants": [{"class": "tides-pair", "bands": [{"upTo": 700, "set": {"row": {"columns": 1}}},
+                                                {"set": {"row": {"columns": 2}}}]},
+              {"class": "tides-trio", "bands": [{"upTo": 700, "set": {"row": {"columns": 1}}},
+                                                {"set": {"row": {"columns": 3}}}]}]}
+)";
+
+class Command : public ::testing::Test {
+protected:
+    void SetUp() override { file_ = folder_.write("tides.tenter.json", project); }
+
+    Finished run(const std::string& verb, Words more = {}) const {
+        more.insert(more.begin(), {verb, file_});
+        return tenterCli(more);
+    }
+    static void expectRefused(const Finished& finished, const std::string& what) {
+        EXPECT_EQ(finished.code, 2);
+        EXPECT_EQ(finished.out, "");
+        EXPECT_EQ(finished.errorLines(), 1U) << finished.err;
+        EXPECT_NE(finished.err.find(what), std::string::npos) << finished.err;
+        EXPECT_NE(finished.err.find("; "), std::string::npos) << "no mend in: " << finished.err;
+    }
+
+    Folder folder_;
+    std::string file_;
+};
+
+TEST_F(Command, GeometryLaysOutAtEveryWholeWidthOfTheRange) {
+    const Finished finished = run("geometry");
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    EXPECT_EQ(finished.err, "");
+    const Json json = Json::parse(finished.out);
+    EXPECT_EQ(json["project"], file_);
+    EXPECT_EQ(json["variant"], "tides-pair");
+    EXPECT_EQ(json["engine"], "blink");
+    ASSERT_EQ(json["layouts"].size(), 1361U);
+    EXPECT_EQ(json["layouts"].front()["width"], 340);
+    EXPECT_EQ(json["layouts"].back()["width"], 1700);
+}
+
+TEST_F(Command, GeometryTakesListsRangesAndSteps) {
+    const auto widths = [&](const Words& more) {
+        std::vector<double> out;
+        for (const Json& layout : Json::parse(run("geometry", more).out)["layouts"])
+            out.push_back(layout["width"]);
+        return out;
+    };
+    EXPECT_EQ(widths({"--widths", "320,859.5,860"}), (std::vector<double>{320, 859.5, 860}));
+    EXPECT_EQ(widths({"--widths", "400-401", "--step", "0.5"}), (std::vector<double>{400, 400.5, 401}));
+    EXPECT_EQ(widths({"--widths=500-505", "--step=2"}), (std::vector<double>{500, 502, 504}));
+    EXPECT_EQ(widths({"--widths", "700"}), (std::vector<double>{700}));
+    EXPECT_EQ(widths({"--step", "680"}), (std::vector<double>{340, 1020, 1700}));
+}
+
+TEST_F(Command, GeometryRefusesWidthsThatAreNone) {
+    for (const char* wrong :
+         {"320-", "a", "320,,400", "1920-320", "0-100", "320,20000", "1e3", "nan", "inf", "320-1920-2"})
+        expectRefused(run("geometry", {"--widths", wrong}), "--widths");
+    for (const char* wrong : {"0", "-1", "x", "nan"})
+        expectRefused(run("geometry", {"--step=" + std::string(wrong)}), "--step");
+    expectRefused(run("geometry", {"--widths", "320,400", "--step", "2"}), "--step");
+    expectRefused(run("geometry", {"--step", "0.001"}), "100 000");
+    expectRefused(run("geometry", {"--step", "1e-300"}), "--step");
+}
+
+TEST_F(Command, GeometryNamesTheEnginesThereAre) {
+    expectRefused(run("geometry", {"--engine", "tumbleweed"}),
+                  "engine tumbleweed is not in this version; use blink");
+}
+
+TEST_F(Command, TakesTheVariantOfThatClass) {
+    EXPECT_EQ(Json::parse(run("geometry", {"--variant", "tides-trio", "--widths", "900"}).out)["variant"],
+              "tides-trio");
+    EXPECT_NE(run("page", {"--variant", "tides-trio"}).out.find("<section class=\"tides-trio\""),
+              std::string::npos);
+    for (const char* verb : {"geometry", "stylesheet", "page"})
+        expectRefused(run(verb, {"--variant", "tides-sextet"}), "use one of tides-pair, tides-trio");
+}
+
+TEST_F(Command, StylesheetIsOfOneVariantOrOfAll) {
+    const Finished one = run("stylesheet");
+    ASSERT_EQ(one.code, 0) << one.err;
+    EXPECT_NE(one.out.find(".tides-pair {"), std::string::npos);
+    EXPECT_EQ(one.out.find(".tides-trio"), std::string::npos);
+    const Finished all = run("stylesheet", {"--all-variants"});
+    EXPECT_NE(all.out.find(".tides-pair .tides-heading,\n.tides-trio .tides-heading {"), std::string::npos);
+    expectRefused(run("stylesheet", {"--all-variants", "--variant", "tides-pair"}), "--variant");
+}
+
+TEST_F(Command, StylesheetTakesAUnitForFontSizes) {
+    EXPECT_NE(run("stylesheet", {"--unit", "px"}).out.find("font-size: clamp(18px, "), std::string::npos);
+    EXPECT_NE(run("stylesheet", {"--unit", "rem"}).out.find("font-size: clamp(1.125rem, "),
+              std::string::npos);
+    expectRefused(run("stylesheet", {"--unit", "pt"}), "--unit");
+}
+
+TEST_F(Command, StylesheetLetsSizesFollowTheCard) {
+    const Finished card = run("stylesheet", {"--follow", "card"});
+    EXPECT_EQ(card.code, 0);
+    EXPECT_NE(card.out.find("container-type: inline-size"), std::string::npos);
+    EXPECT_NE(card.out.find("cqi, "), std::string::npos);
+    EXPECT_EQ(card.out.find("vw"), std::string::npos);
+    expectRefused(run("stylesheet", {"--follow", "moon"}), "--follow");
+}
+
+TEST_F(Command, StylesheetIsForOwnMarkupYet) {
+    EXPECT_EQ(run("stylesheet", {"--markup", "own"}).code, 0);
+    expectRefused(run("stylesheet", {"--markup", "given"}), "is not in this version");
+    expectRefused(run("stylesheet", {"--markup", "x"}), "--markup");
+}
+
+TEST_F(Command, ReportIsATableOfEveryVariant) {
+    const Finished finished = run("report");
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    EXPECT_NE(finished.out.find("\n.tides-pair\n"), std::string::npos);
+    EXPECT_NE(finished.out.find("\n.tides-trio\n"), std::string::npos);
+}
+
+TEST_F(Command, PageTellsOfAPictureThatIsNotThereAndIsWrittenAllTheSame) {
+    const std::string file =
+        folder_.write("photo.tenter.json", R"({"format": "tenter-project", "version": 1, "name": "P",
+      "cards": [{"parts": [{"picture": "gone.png", "size": [30, 20]}]}], "variants": [{"class": "p", "bands": [{}]}]})");
+    const Finished finished = tenterCli({"page", file});
+    EXPECT_EQ(finished.code, 0);
+    EXPECT_NE(finished.out.find("</html>"), std::string::npos);
+    EXPECT_EQ(finished.errorLines(), 1U) << finished.err;
+    EXPECT_NE(finished.err.find("/cards/0/parts/0"), std::string::npos) << finished.err;
+}
+
+TEST_F(Command, OutReplacesAFileWholeOrLeavesIt) {
+    const std::string out = folder_.write("row.css", "old");
+    const Finished finished = run("stylesheet", {"--out", out});
+    EXPECT_EQ(finished.code, 0) << finished.err;
+    EXPECT_EQ(finished.out, "");
+    EXPECT_EQ(contentOf(out), run("stylesheet").out);
+    expectRefused(run("stylesheet", {"--out", out, "--variant", "none"}), "none");
+    EXPECT_EQ(contentOf(out), run("stylesheet").out);
+    expectRefused(run("stylesheet", {"--out", folder_.file("no/such/row.css")}), "row.css");
+    EXPECT_EQ(folder_.names(), (Words{"row.css", "tides.tenter.json"}));
+}
+
+TEST_F(Command, OutIsNeverTheProjectItself) {
+    for (const char* verb : {"geometry", "stylesheet", "page", "report"})
+        expectRefused(run(verb, {"--out", file_}), "--out");
+    EXPECT_EQ(contentOf(file_), project);
+}
+
+TEST_F(Command, RefusesAProjectThatIsNoneWithItsPlace) {
+    expectRefused(tenterCli({"geometry", folder_.file("none.tenter.json")}), "none.tenter.json");
+    expectRefused(tenterCli({"geometry", folder_.write("a.tenter.json", "{\"format\": ")}),
+                  "line 1, column ");
+    expectRefused(tenterCli({"page", folder_.write("b.tenter.json", "{}")}), "b.tenter.json");
+    std::string wrong = project;
+    wrong.replace(wrong.find("tides-pair"), 10, "3-columns!");
+    expectRefused(tenterCli({"stylesheet", folder_.write("c.tenter.json", wrong)}), "/variants/0/class");
+}
+
+TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
+    expectRefused(tenterCli({}), "a verb is missing");
+    expectRefused(tenterCli({"weave"}),
+                  "there is no verb weave; use one of geometry, stylesheet, page, report");
+    expectRefused(tenterCli({"--loud"}), "a verb is missing");
+    expectRefused(tenterCli({"geometry"}), "PROJECT");
+    expectRefused(run("geometry", {"--loud"}), "--loud");
+    expectRefused(run("geometry", {"more.tenter.json"}), "more.tenter.json");
+    expectRefused(run("geometry", {"--widths"}), "--widths");
+    expectRefused(run("geometry", {"--widths", "400", "--widths", "500"}), "--widths");
+}
+
+TEST_F(Command, MakesControlCharactersInMessagesVisible) {
+    const Finished finished = run("page", {"--variant", "a\x1b[31m\nb"});
+    expectRefused(finished, "no variant has the class");
+    EXPECT_EQ(finished.err.find('\x1b'), std::string::npos);
+}
+
+TEST_F(Command, HelpsWithEveryVerb) {
+    EXPECT_EQ(tenterCli({"--help"}).code, 0);
+    for (const char* verb : {"geometry", "stylesheet", "page", "report"}) {
+        const Finished finished = tenterCli({verb, "--help"});
+        EXPECT_EQ(finished.code, 0);
+        EXPECT_EQ(finished.err, "");
+        EXPECT_NE(finished.out.find("--out"), std::string::npos) << finished.out;
+        EXPECT_NE(tenterCli({"--help"}).out.find(verb), std::string::npos);
+    }
+}
+
+TEST(SampleProjects, WorkWithEveryVerb) {
+    int count = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(TENTER_SAMPLES)) {
+        const std::string file = entry.path().string();
+        if (!file.ends_with(".tenter.json")) continue;
+        ++count;
+        const Words verbs[] = {{"geometry", file, "--step", "100"},
+                               {"stylesheet", file, "--all-variants"},
+                               {"stylesheet", file, "--follow", "viewport"},
+                               {"page", file},
+                               {"report", file}};
+        for (const Words& words : verbs) {
+            const Finished finished = tenterCli(words);
+            EXPECT_EQ(finished.code, 0) << words[0] << " " << file << ": " << finished.err;
+            EXPECT_EQ(finished.err, "");
+            EXPECT_FALSE(finished.out.empty());
+        }
+    }
+    EXPECT_GT(count, 0);
+}
+
+}  // namespace
+}  // namespace tenter::tests

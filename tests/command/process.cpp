@@ -1,0 +1,70 @@
+#include "process.h"
+
+#include <fcntl.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+
+namespace tenter::tests {
+
+std::size_t Finished::errorLines() const {
+    return static_cast<std::size_t>(std::ranges::count(err, '\n'));
+}
+
+Finished tenterCli(const std::vector<std::string>& arguments) {
+    const Folder folder;
+    const std::string out = folder.file("out");
+    const std::string err = folder.file("err");
+    std::vector<std::string> words{TENTER_CLI};
+    words.insert(words.end(), arguments.begin(), arguments.end());
+    std::vector<char*> pointers;
+    for (std::string& word : words)
+        pointers.push_back(word.data());
+    pointers.push_back(nullptr);
+    const pid_t child = fork();
+    if (child == 0) {
+        // A command line needs no display.
+        unsetenv("DISPLAY");
+        dup2(open(out.c_str(), O_WRONLY | O_CREAT, 0600), STDOUT_FILENO);
+        dup2(open(err.c_str(), O_WRONLY | O_CREAT, 0600), STDERR_FILENO);
+        execv(TENTER_CLI, pointers.data());
+        _exit(127);
+    }
+    int status = 0;
+    waitpid(child, &status, 0);
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, contentOf(out), contentOf(err)};
+}
+
+Folder::Folder() {
+    std::string name = (std::filesystem::temp_directory_path() / "tenter-command-XXXXXX").string();
+    path_ = mkdtemp(name.data()) == nullptr ? "" : name;
+}
+
+Folder::~Folder() {
+    std::error_code error;
+    std::filesystem::remove_all(path_, error);
+}
+
+std::string Folder::write(const std::string& name, const std::string& content) const {
+    std::ofstream(path_ / name, std::ios::binary) << content;
+    return file(name);
+}
+
+std::vector<std::string> Folder::names() const {
+    std::vector<std::string> out;
+    for (const auto& entry : std::filesystem::directory_iterator(path_))
+        out.push_back(entry.path().filename().string());
+    std::ranges::sort(out);
+    return out;
+}
+
+std::string contentOf(const std::string& file) {
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+}
+
+}  // namespace tenter::tests
