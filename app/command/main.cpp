@@ -42,6 +42,9 @@ int run(int argc, char** argv) {
     tenter::command::addStylesheet(app, action);
     tenter::command::addPage(app, action);
     tenter::command::addReport(app, action);
+    app.get_formatter()->label("SUBCOMMAND", "VERB");
+    for (CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))
+        verb->group("Verbs");
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& asked) {

@@ -29,7 +29,9 @@ int printed(bool sound) {
 }  // namespace
 
 void addFiles(CLI::App& verb, Arguments& arguments) {
-    verb.add_option("PROJECT", arguments.project, "A project file (.tenter.json)")->required();
+    verb.add_option("PROJECT", arguments.project, "A project file (.tenter.json)")
+        ->required()
+        ->type_name("FILE");
     verb.add_option("--out", arguments.out, "Write into FILE, whole or not at all, instead of printing")
         ->type_name("FILE");
 }

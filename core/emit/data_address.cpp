@@ -12,7 +12,7 @@ namespace tenter::emit {
 
 namespace {
 
-constexpr std::uintmax_t mostBytes = 64U * 1024 * 1024;
+constexpr std::uintmax_t mostBytes = std::uintmax_t{64} * 1024 * 1024;
 
 /// Skips what may stand before an SVG's root: a byte order mark, white space, declarations, comments.
 bool isSvg(std::string_view bytes) {

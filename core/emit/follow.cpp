@@ -73,14 +73,14 @@ private:
     }
     static double round(double width) { return units::rounded(width, 2); }
 
-    /// The viewport width at which the card is `card` wide, or the band's end nearest to it.
+    /// The least viewport width in the band at which the card is `card` wide, or as near as it comes.
     [[nodiscard]] double viewportAt(double card) const {
+        const double wanted = std::min(card, cardAt(most_)) - 1e-6;
         double low = inside_;
         double high = most_;
-        if (cardAt(high) <= card) return high;
         for (int i = 0; i < 60; ++i) {
             const double middle = (low + high) / 2;
-            (cardAt(middle) < card ? low : high) = middle;
+            (cardAt(middle) < wanted ? low : high) = middle;
         }
         return high;
     }

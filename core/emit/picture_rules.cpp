@@ -45,7 +45,7 @@ public:
         rule.unless("auto", "inset-inline-start", absolute_ ? insetStart() : "auto");
         rule.always("align-self", levelled ? "start" : "stretch");
         rule.unless("auto", "justify-self", levelled ? "stretch" : "auto");
-        rule.always("width", absolute_ ? withinPaddingBox(card_, sumOf(card_.pictureShare)).css() : "auto");
+        rule.always("width", width());
         rule.always("max-width", "none");
         rule.always("height", absolute_ ? filledHeight() : "auto");
         rule.always("aspect-ratio", ratio(picture_.ratio.value_or(project::Ratio{})));
@@ -77,6 +77,17 @@ private:
         const LengthSum both = LengthSum(padding.top).add(padding.bottom);
         return both.isZero() ? "100%" : "calc(100% - " + both.term() + ")";
     }
+    /// Said, not left to stretching: Firefox 153 sizes the tracks of a subgrid by a picture's own size where
+    /// it is not.
+    [[nodiscard]] std::string width() const {
+        if (absolute_) return withinPaddingBox(card_, sumOf(card_.pictureShare)).css();
+        LengthSum whole(units::Length::percent(100));
+        if (bleeds_) {
+            const CardSides padding = cardSidesWithin(card_);
+            return whole.add(padding.left).add(padding.right).css();
+        }
+        return whole.add(sumOf(picture_.margin.left), -1).add(sumOf(picture_.margin.right), -1).css();
+    }
     [[nodiscard]] std::string margin() const {
         if (absolute_) return "0";
         if (!bleeds_) return sides(picture_.margin);
@@ -88,7 +99,7 @@ private:
     }
     /// The picture's own corners, and the card's where it touches them.
     [[nodiscard]] std::string radius() const {
-        const std::string own = sumOf(picture_.radius).css();
+        std::string own = sumOf(picture_.radius).css();
         if (!bleeds_) return own;
         const std::string inner = innerRadius(card_).css();
         const bool start = absolute_ ? !scope_.project.rightToLeft : true;

@@ -116,6 +116,7 @@ void SheetWriter::writeWhen(const Block& block, When when) {
 
 void SheetWriter::write(const Block& block) {
     if (block.variants.empty()) return;
+    if (!block.upTo) several_ = block.variants.size() > 1;
     gap();
     std::string sentence =
         block.upTo ? "Pages up to " + units::number(*block.upTo) + " px wide: " : "Widest pages: ";
@@ -123,7 +124,7 @@ void SheetWriter::write(const Block& block) {
         const VariantRules& variant = block.variants[i];
         if (i > 0) sentence += ", ";
         sentence += columnWords(variant.columns);
-        if (block.variants.size() > 1) sentence += " of ." + project_.variants[variant.variant].className;
+        if (several_) sentence += " of ." + project_.variants[variant.variant].className;
     }
     comment(sentence);
     // Media queries in px: there, em and rem follow the reader's preference, not the theme's root.

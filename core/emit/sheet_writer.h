@@ -32,7 +32,8 @@ private:
     const project::Project& project_;
     std::string text_;
     int depth_ = 0;
-    bool fresh_ = true;  ///< nothing since the last opening: no blank line
+    bool several_ = false;  ///< variants in the stylesheet
+    bool fresh_ = true;     ///< nothing since the last opening: no blank line
 };
 
 }  // namespace tenter::emit

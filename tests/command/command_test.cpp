@@ -2,6 +2,7 @@
 // with one line that says what is wrong and how to mend it; nothing is ever half written.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 
@@ -62,7 +63,8 @@ TEST_F(Command, GeometryLaysOutAtEveryWholeWidthOfTheRange) {
 TEST_F(Command, GeometryTakesListsRangesAndSteps) {
     const auto widths = [&](const Words& more) {
         std::vector<double> out;
-        for (const Json& layout : Json::parse(run("geometry", more).out)["layouts"])
+        const Json json = Json::parse(run("geometry", more).out);
+        for (const Json& layout : json["layouts"])
             out.push_back(layout["width"]);
         return out;
     };
@@ -137,15 +139,17 @@ TEST_F(Command, ReportIsATableOfEveryVariant) {
     EXPECT_NE(finished.out.find("\n.tides-trio\n"), std::string::npos);
 }
 
-TEST_F(Command, PageTellsOfAPictureThatIsNotThereAndIsWrittenAllTheSame) {
-    const std::string file =
-        folder_.write("photo.tenter.json", R"({"format": "tenter-project", "version": 1, "name": "P",
-      "cards": [{"parts": [{"picture": "gone.png", "size": [30, 20]}]}], "variants": [{"class": "p", "bands": [{}]}]})");
+TEST_F(Command, PageTellsOfAPictureThatIsNoneAndIsWrittenAllTheSame) {
+    folder_.write("shore.png", "no picture");
+    const std::string file = folder_.write("photo.tenter.json", R"({"format": "tenter-project", "version": 1,
+      "name": "P", "cards": [{"parts": [{"picture": "shore.png", "size": [30, 20]}]}],
+      "variants": [{"class": "p", "bands": [{}]}]})");
     const Finished finished = tenterCli({"page", file});
     EXPECT_EQ(finished.code, 0);
     EXPECT_NE(finished.out.find("</html>"), std::string::npos);
     EXPECT_EQ(finished.errorLines(), 1U) << finished.err;
-    EXPECT_NE(finished.err.find("/cards/0/parts/0"), std::string::npos) << finished.err;
+    EXPECT_NE(finished.err.find("/cards/0/parts/0/picture: \"shore.png\" is no PNG"), std::string::npos)
+        << finished.err;
 }
 
 TEST_F(Command, OutReplacesAFileWholeOrLeavesIt) {
@@ -219,7 +223,10 @@ TEST(SampleProjects, WorkWithEveryVerb) {
         for (const Words& words : verbs) {
             const Finished finished = tenterCli(words);
             EXPECT_EQ(finished.code, 0) << words[0] << " " << file << ": " << finished.err;
-            EXPECT_EQ(finished.err, "");
+            // Converted sizes may depart from the line they had, which is told.
+            if (std::ranges::find(words, "--follow") == words.end()) {
+                EXPECT_EQ(finished.err, "");
+            }
             EXPECT_FALSE(finished.out.empty());
         }
     }

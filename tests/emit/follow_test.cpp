@@ -57,6 +57,19 @@ TEST_F(FollowTest, TellsWhereTheCardStopsGrowingBeforeTheSizeDoes) {
     EXPECT_NE(problems_.front().what.find("differ by up to"), std::string::npos);
 }
 
+// The card stops at 900 px of row; where its ramp ends there too, the page's ramp ends where the row stops
+// growing.
+TEST_F(FollowTest, EndsAViewportRampWhereTheCardStopsGrowing) {
+    project::Project project = tests::walks();
+    project.style.row.maxWidth = units::Length::px(900);
+    project.style.text.of("heading").follow = Follow::Card;
+    project.style.text.of("heading").size = units::Ramp::between({100, 15}, {600, 30}).value();
+    const project::Project after = follow(project, Follow::Viewport);
+    EXPECT_TRUE(problems_.empty());
+    for (const double width : {320.0, 640.0, 650.0, 899.0, 901.0, 1200.0, 1920.0})
+        EXPECT_NEAR(size(after, 0, width), size(project, 0, width), 0.02) << width;
+}
+
 TEST_F(FollowTest, LeavesASizeThatGrowsWhereTheCardDoesNot) {
     project::Project project = tests::walks();
     project.style.row.width = units::Length::px(300);

@@ -32,7 +32,7 @@ let failures = 0;
 try {
   for (const one of await variantsIn(given.samples)) {
     const tab = await browser.newPage();
-    await tab.goto(server.add(await tenter.page(one.file, one.variant)).alone, {timeout: 180_000});
+    await tab.goto(server.add(await tenter.page(one.file, one.variant)).alone, {timeout: 600_000});
     await tab.evaluate(axe);
     for (const width of middles(one)) {
       await tab.setViewport({width, height: 900});

@@ -6,7 +6,7 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr std::size_t roughSamples = 48;
+constexpr std::size_t roughSamples = 32;
 constexpr std::size_t fineSamples = 200;
 constexpr std::size_t mostCurves = 4;
 constexpr int refineMilliseconds = 140;

@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "row/canvas.h"
+
 namespace tenter::desktop::axis {
 
 namespace {
@@ -47,6 +49,7 @@ Plot::Plot(const WidthScale& scale, QWidget* parent) : QChartView(parent), scale
     up_->setLineVisible(false);
     chart()->addAxis(across_, Qt::AlignBottom);
     chart()->addAxis(up_, Qt::AlignLeft);
+    applyInk();
     connect(scene(), &QGraphicsScene::changed, this, [this] {
         stale_ = true;
         viewport()->update();
@@ -99,16 +102,22 @@ void Plot::holdValues(bool on) {
 void Plot::applyValues() {
     const double room = (most_ - least_) * 0.08;
     const double step = niceStep(most_ - least_ + 2 * room, std::clamp(height() / 26.0, 1.0, 6.0));
-    bottom_ = std::max(0.0, least_ - room);
-    top_ = most_ + room;
-    up_->setTickAnchor(0);
+    const double bottom = std::max(0.0, least_ - room);
+    const double top = most_ + room;
+    if (bottom == bottom_ && top == top_ && step == up_->tickInterval()) return;
+    bottom_ = bottom;
+    top_ = top;
     up_->setTickInterval(step);
     up_->setRange(bottom_, top_);
 }
 
 void Plot::refresh() {
-    chart()->setPlotArea(area());
-    across_->setRange(scale_.left(), scale_.right());
+    // Charts set all their labels anew for either, changed or not.
+    if (const QRectF plot = area();
+        plot != chart()->plotArea() || across_->min() != scale_.left() || across_->max() != scale_.right()) {
+        chart()->setPlotArea(plot);
+        across_->setRange(scale_.left(), scale_.right());
+    }
     fillSeries();
     // Now, not when the event loop gets to it: the frame being made shows it.
     chart()->layout()->activate();
@@ -190,8 +199,8 @@ void Plot::drawLabels(QPainter& painter) {
 void Plot::paintEvent(QPaintEvent* event) {
     const double ratio = devicePixelRatioF();
     const QSize size = viewport()->size();
-    if (stale_ || drawn_.deviceIndependentSize() != QSizeF(size) || drawn_.devicePixelRatio() != ratio) {
-        drawn_ = QPixmap(size * ratio);
+    if (stale_ || drawn_.size() != size * ratio || drawn_.devicePixelRatio() != ratio) {
+        drawn_ = QImage(size * ratio, QImage::Format_RGB32);
         drawn_.setDevicePixelRatio(ratio);
         drawn_.fill(row::Ink::of(palette()).ground);
         QPainter painter(&drawn_);
@@ -201,7 +210,7 @@ void Plot::paintEvent(QPaintEvent* event) {
     }
     QPainter painter(viewport());
     painter.setClipRect(event->rect());
-    painter.drawPixmap(0, 0, drawn_);
+    row::blit(painter, drawn_);
 }
 
 void Plot::resizeEvent(QResizeEvent* event) {
@@ -213,12 +222,16 @@ void Plot::resizeEvent(QResizeEvent* event) {
 void Plot::changeEvent(QEvent* event) {
     QChartView::changeEvent(event);
     if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
+    applyInk();
+    restyle();
+}
+
+void Plot::applyInk() {
     const row::Ink ink = row::Ink::of(palette());
     setBackgroundBrush(ink.ground);
     up_->setLabelsFont(font());
     up_->setLabelsColor(ink.quiet);
     up_->setGridLinePen(QPen(ink.faint, 1));
-    restyle();
 }
 
 // The pane drags the width, scrolls and takes keys; a plot lets them through.

@@ -2,8 +2,8 @@
 #pragma once
 
 #include <QChartView>
+#include <QImage>
 #include <QLineSeries>
-#include <QPixmap>
 #include <QValueAxis>
 
 #include "axis/curves.h"
@@ -52,6 +52,7 @@ protected:
     const WidthScale& scale_;
 
 private:
+    void applyInk();
     void fillSeries();
     void applyValues();
     void drawLabels(QPainter& painter);
@@ -62,7 +63,7 @@ private:
     double least_ = 0, most_ = 1;  // wanted
     double bottom_ = 0, top_ = 1;  // of the axis
     bool held_ = false;
-    QPixmap drawn_;  // so that the cursor's passing costs no drawing of charts
+    QImage drawn_;  // so that the cursor's passing costs no drawing of charts
     bool stale_ = true;
 };
 

@@ -12,8 +12,7 @@ bool setsSize(const project::Settings& settings, const std::string& role) {
     return text != nullptr && text->size.has_value();
 }
 
-Layer layerOf(const project::Project& project, const project::Variant& variant, std::size_t band,
-              const std::string& role) {
+Layer layerOf(const project::Variant& variant, std::size_t band, const std::string& role) {
     if (setsSize(variant.bands[band].set, role)) return Layer::Band;
     if (setsSize(variant.set, role)) return Layer::Variant;
     return Layer::Style;
@@ -39,11 +38,10 @@ struct Stretch {
 
 // Runs of bands whose size comes from the same layer; style's and variant's are one however often they are
 // interrupted, since they are one ramp.
-std::vector<Stretch> stretches(const project::Project& project, const project::Variant& variant,
-                               const std::string& role) {
+std::vector<Stretch> stretches(const project::Variant& variant, const std::string& role) {
     std::vector<Stretch> found;
     for (std::size_t band = 0; band < variant.bands.size(); ++band) {
-        const Layer layer = layerOf(project, variant, band, role);
+        const Layer layer = layerOf(variant, band, role);
         const auto same = std::find_if(found.begin(), found.end(), [layer](const Stretch& one) {
             return layer != Layer::Band && one.layer == layer;
         });
@@ -71,8 +69,8 @@ std::vector<RampEnd> rampEnds(const project::Project& project, std::size_t varia
     const std::size_t current = row.bandAt(width);
     const double scale = project.unit == units::Unit::Rem ? project.page.readerSize / 16 : 1;
     for (const std::string& role : row.roles()) {
-        for (const Stretch& stretch : stretches(project, shown, role)) {
-            const bool holdsHere = layerOf(project, shown, current, role) == stretch.layer &&
+        for (const Stretch& stretch : stretches(shown, role)) {
+            const bool holdsHere = layerOf(shown, current, role) == stretch.layer &&
                                    current >= stretch.first && current <= stretch.last;
             const project::TextStyle* text = row.settings(stretch.first).text.find(role);
             if (text == nullptr || !text->size) continue;

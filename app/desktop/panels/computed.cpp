@@ -1,6 +1,7 @@
 #include "panels/computed.h"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace tenter::desktop::panels {
 

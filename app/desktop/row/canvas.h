@@ -3,6 +3,7 @@
 
 #include <QColor>
 #include <QImage>
+#include <QPainter>
 #include <QRectF>
 
 #include "layout/layout.h"
@@ -40,6 +41,8 @@ struct Corners {
     [[nodiscard]] Corners inset(double inset) const;
 };
 
+/// Copies an image of the widget's own px density to the widget's top left corner, pixel for pixel.
+void blit(QPainter& painter, const QImage& image);
 QColor colourOf(const units::Colour& colour);
 
 }  // namespace tenter::desktop::row

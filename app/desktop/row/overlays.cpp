@@ -97,12 +97,15 @@ void partBox(OverlayTools& tools, const layout::LaidPart& part, const QColor& in
         paddingValues(tools, paddingBox, part.padding, style->padding, lookOn(insideInk, inside));
 
     const project::Sides& margin = style != nullptr ? style->margin : settings.picture.margin;
-    const double at = box.left() + std::min(24.0, box.width() / 4);
+    // What stands above a part and what stands below the one before it meet: their lines stand apart.
+    const double at = box.left() + std::min(80.0, box.width() / 2);
+    const double under = box.left() + std::min(24.0, box.width() / 4);
     if (part.margin.top > 0)
         paintDimension(tools.painter, {at, box.top() - part.margin.top * zoom}, {at, box.top()},
                        valueOf(margin.top, part.margin.top), look);
     if (part.margin.bottom > 0)
-        paintDimension(tools.painter, {at, box.bottom()}, {at, box.bottom() + part.margin.bottom * zoom},
+        paintDimension(tools.painter, {under, box.bottom()},
+                       {under, box.bottom() + part.margin.bottom * zoom},
                        valueOf(margin.bottom, part.margin.bottom), look);
     const double level = box.center().y();
     if (part.margin.left > 0)
@@ -199,18 +202,18 @@ void paintMeasure(OverlayTools& tools) {
         tools.painter.setRenderHint(QPainter::Antialiasing, false);
         tools.painter.setPen(QPen(look.line, 1));
         tools.painter.drawLine(QPointF(start, level), QPointF(end, level));
-        for (const int count : {range.shortest, range.longest}) {
-            const double x = std::round(start + direction * count * character) + 0.5;
-            const bool reached = count <= part.measure;
+        const double room = part.available * tools.at.zoom;
+        const auto tick = [&](double along, const QString& value, double length) {
+            const double x = std::round(start + direction * along) + 0.5;
             tools.painter.setPen(QPen(look.line, 1));
-            if (!reached) {
-                tools.painter.setPen(QPen(look.line, 1, Qt::DotLine));
-                tools.painter.drawLine(QPointF(end, level), QPointF(x, level));
-                tools.painter.setPen(QPen(look.line, 1));
-            }
-            tools.painter.drawLine(QPointF(x, level - 4), QPointF(x, level + 4));
-            paintValue(tools.painter, {x, level - 5 - metrics.ascent() / 2}, QString::number(count), look);
-        }
+            tools.painter.drawLine(QPointF(x, level - length), QPointF(x, level + length));
+            paintValue(tools.painter, {x, level - length - 1 - metrics.ascent() / 2}, value, look);
+        };
+        // Where the longest line would end outside the column, the column's own end says how far it gets.
+        const double closest = metrics.horizontalAdvance(QStringLiteral("000.0"));
+        for (const int count : {range.shortest, range.longest})
+            if (count * character < room - closest) tick(count * character, QString::number(count), 4);
+        tick(room, decimal(part.measure, 1), 6);
     }
 }
 

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "row/scaling.h"
+
 namespace tenter::desktop::row {
 
 namespace {
@@ -81,7 +83,7 @@ Pictures::Found Pictures::find(const QString& file, const PictureSlot& slot) {
     if (exact != kept.cuts.end()) {
         std::rotate(exact, exact + 1, kept.cuts.end());
         const Cut& cut = kept.cuts.back();
-        return {State::Shown, cut.image, QRectF(cut.image.rect()), true};
+        return {State::Shown, cut.image};
     }
     if (kept.cuts.empty()) {
         if (!kept.running) start(file, slot);
@@ -95,7 +97,9 @@ Pictures::Found Pictures::find(const QString& file, const PictureSlot& slot) {
     const auto largest = std::max_element(kept.cuts.begin(), kept.cuts.end(), [](const Cut& a, const Cut& b) {
         return a.slot.size.width() < b.slot.size.width();
     });
-    return {State::Shown, largest->image, coverCrop(largest->image.size(), slot), false};
+    if (kept.quick.image.isNull() || kept.quick.slot != slot)
+        kept.quick = {slot, scaledQuickly(largest->image, coverCrop(largest->image.size(), slot), slot.size)};
+    return {State::Shown, kept.quick.image};
 }
 
 void Pictures::startWanted() {
@@ -126,6 +130,7 @@ void Pictures::take(int generation, const QString& file, const PictureSlot& slot
         kept.missing = true;
     } else {
         kept.cuts.push_back({slot, image});
+        kept.quick = {};
         if (kept.cuts.size() > cutsKept) kept.cuts.erase(kept.cuts.begin());
     }
     emit arrived();

@@ -31,11 +31,10 @@ public:
     enum class State { Loading, Shown, Missing };
     struct Found {
         State state = State::Loading;
-        QImage image;
-        QRectF crop;         ///< the part of `image` to draw
-        bool exact = false;  ///< `image` is the slot, pixel for pixel
+        QImage image;  ///< of the slot's size
     };
-    /// What can be drawn of `file` now. If it is not the exact cut, that is made once sizes have settled.
+    /// What can be drawn of `file` now: the cut itself, or one of another size, scaled; then the cut is made
+    /// once sizes have settled.
     Found find(const QString& file, const PictureSlot& slot);
     /// Looks again for files that were missing.
     void retryMissing();
@@ -55,6 +54,7 @@ private:
         std::vector<Cut> cuts;  // latest last
         std::vector<PictureSlot> wanted;
         bool running = false;
+        Cut quick;  // the last one scaled, so that a repaint costs nothing
     };
     void startWanted();
     void start(const QString& file, const PictureSlot& slot);

@@ -96,7 +96,7 @@ void RowPainter::card(QPainter& painter, Canvas& canvas, std::size_t index, cons
     const layout::Layout& layout = viewing_.layout();
     const project::CardSettings& settings = viewing_.row().settings(layout.band).card;
     const layout::LaidCard& card = layout.cards[index];
-    const QRectF box = canvas.snapped(card.box);
+    const QRect box = canvas.snapped(card.box);
     const double radius = cardRadius(card) * canvas.scale;
     const Corners corners = Corners::all(radius);
     const QColor background = settings.background ? colourOf(*settings.background) : QColor(Qt::transparent);
@@ -110,7 +110,7 @@ void RowPainter::card(QPainter& painter, Canvas& canvas, std::size_t index, cons
         shadow = {length(settings.shadow.x), length(settings.shadow.y), length(settings.shadow.blur),
                   length(settings.shadow.spread), colourOf(*settings.shadow.colour)};
         const double reach = Shadows::reach(shadow);
-        if (canvas.shows(box.adjusted(-reach, -reach, reach, reach)))
+        if (canvas.shows(QRectF(box).adjusted(-reach, -reach, reach, reach)))
             shadows_.paint(painter, box, radius, shadow, background.alpha() == 255);
     }
     if (canvas.shows(box)) {
@@ -174,23 +174,7 @@ void RowPainter::picture(QPainter& painter, Canvas& canvas, std::size_t card, co
         fillBox(painter, rect, corners, QColor(0x80, 0x80, 0x80, 0x30));
         return;
     }
-    painter.setRenderHint(QPainter::SmoothPixmapTransform, !found.exact);
-    if (corners.square()) {
-        painter.drawImage(QRectF(rect), found.image, found.crop);
-        return;
-    }
-    QBrush texture(found.image);
-    QTransform place;
-    place.translate(rect.x(), rect.y());
-    if (!found.exact) {
-        place.scale(rect.width() / found.crop.width(), rect.height() / found.crop.height());
-        place.translate(-found.crop.x(), -found.crop.y());
-    }
-    texture.setTransform(place);
-    painter.setRenderHint(QPainter::Antialiasing, true);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(texture);
-    painter.drawPath(rounded(rect, corners));
+    fillBox(painter, rect, corners, found.image);
 }
 
 void RowPainter::text(QPainter& painter, Canvas& canvas, const layout::LaidPart& part, bool hovered,
@@ -202,7 +186,7 @@ void RowPainter::text(QPainter& painter, Canvas& canvas, const layout::LaidPart&
         const std::optional<units::Colour>& chosen = hovered && hover ? hover : plain;
         return chosen ? colourOf(*chosen) : QColor(Qt::transparent);
     };
-    const QRectF box = canvas.snapped(part.box);
+    const QRect box = canvas.snapped(part.box);
     const units::LengthBasis basis = basisOf(viewing_, part.fontSize, part.box.width);
     const auto length = [&](const std::optional<units::Length>& value) {
         return value ? value->resolve(basis) * canvas.scale : 0.0;
@@ -212,9 +196,9 @@ void RowPainter::text(QPainter& painter, Canvas& canvas, const layout::LaidPart&
     strokeBox(painter, box, corners, canvas.borderWidth(part.border),
               pick(style->border.colour, style->hover.borderColour));
     if (focused && style->focus.colour) {
-        const double offset = length(style->focus.offset);
+        const int offset = static_cast<int>(std::lround(length(style->focus.offset)));
         const int width = canvas.borderWidth(style->focus.width ? style->focus.width->resolve(basis) : 0);
-        const double out = offset + width;
+        const int out = offset + width;
         const double radius = corners.topLeft > 0 ? corners.topLeft + out : 0;
         strokeBox(painter, box.adjusted(-out, -out, out, out), Corners::all(radius), width,
                   colourOf(*style->focus.colour));

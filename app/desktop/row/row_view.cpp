@@ -206,9 +206,7 @@ void RowView::paintEvent(QPaintEvent* event) {
     if (stale_ || canvas_.image.devicePixelRatio() != viewport()->devicePixelRatioF()) render();
     QPainter painter(viewport());
     painter.setClipRect(event->rect());
-    painter.setCompositionMode(QPainter::CompositionMode_Source);
-    painter.drawImage(QPointF(0, 0), canvas_.image);
-    painter.setCompositionMode(QPainter::CompositionMode_SourceOver);
+    blit(painter, canvas_.image);
     if (viewing_.layout().cards.empty()) paintEmpty(painter);
     paintSelection(painter);
     paintEdge(painter);

@@ -60,7 +60,7 @@ const Shadows::Patch& Shadows::patch(double radius, double blur, const QColor& c
     cast.fill(0);
     {
         QPainter painter(&cast);
-        fillBox(painter, QRectF(cast.rect()).adjusted(made.margin, made.margin, -made.margin, -made.margin),
+        fillBox(painter, cast.rect().adjusted(made.margin, made.margin, -made.margin, -made.margin),
                 Corners::all(radius), Qt::black);
     }
     std::vector<float> pixels(static_cast<std::size_t>(side) * static_cast<std::size_t>(side));

@@ -1,6 +1,7 @@
 // What stands in the window before a project is open: a drawing of what this is about, samples, open.
 #pragma once
 
+#include <QAbstractButton>
 #include <QBoxLayout>
 #include <QWidget>
 #include <vector>

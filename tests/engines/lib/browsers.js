@@ -23,7 +23,7 @@ const firefoxPreferences = {
 };
 
 // A machine that builds something else meanwhile takes its time.
-const patience = {timeout: 180_000, protocolTimeout: 600_000};
+const patience = {timeout: 600_000, protocolTimeout: 600_000};
 
 /** Which break profile of Tenter's stands for which engine. */
 export const profileOf = {chromium: 'blink', firefox: 'gecko'};

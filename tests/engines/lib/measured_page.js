@@ -11,7 +11,7 @@ export class MeasuredPage {
     const {framed, alone} = server.add(html);
     const requests = [];
     tab.on('request', (request) => requests.push(request.url()));
-    await tab.goto(framed, {waitUntil: 'load', timeout: 180_000});
+    await tab.goto(framed, {waitUntil: 'load', timeout: 600_000});
     const state = await tab.evaluate(settle);
     if (state.failed.length > 0) throw new Error(`the page failed to load ${state.failed.join(', ')}`);
     const outside = requests.filter((url) => !url.startsWith('data:') && url !== framed && url !== alone);

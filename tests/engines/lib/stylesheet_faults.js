@@ -10,11 +10,11 @@ function grammarFaults(css) {
     parseCustomProperty: true,
     onParseError: (error) => faults.push(`line ${error.line}: ${error.message}`),
   });
-  let declarations = 0;
+  const declarations = [];
   walk(tree, (node) => {
     const line = `line ${node.loc?.start.line}`;
     if (node.type === 'Declaration') {
-      ++declarations;
+      declarations.push({line: node.loc.start.line, property: node.property, value: generate(node.value)});
       const {error} = lexer.matchDeclaration(node);
       if (error) faults.push(`${line}: ${node.property}: ${generate(node.value)}: ${error.message.split('\n')[0]}`);
     } else if (node.type === 'Atrule') {
@@ -61,12 +61,12 @@ function parserFaults(css) {
 }
 
 /**
- * Everything wrong with `css`, one sentence each, and how many declarations it has. `classes` are the classes its
+ * Everything wrong with `css`, one sentence each, and its declarations. `classes` are the classes its
  * selectors may start with.
  */
 export function stylesheetFaults(css, classes) {
   const {faults, declarations, tree} = grammarFaults(css);
-  if (declarations === 0) faults.push('it declares nothing');
+  if (declarations.length === 0) faults.push('it declares nothing');
   faults.push(...pastingFaults(css, tree, classes), ...parserFaults(css));
   return {faults: [...new Set(faults)], declarations};
 }
