@@ -71,12 +71,17 @@ public:
             return wrong(text_.size(), "the file ends in the middle of its JSON",
                          "close what is open, or fetch the whole file again");
         }
-        // The parser's own words, from behind its place.
-        std::string why = error.what();
+        // The parser's own words, without its place and what it read last.
+        const std::string why = error.what();
+        if (const std::size_t invalid = why.find(" - invalid "); invalid != std::string::npos) {
+            const std::size_t start = invalid + 3;
+            return wrong(at, "this is not JSON: " + why.substr(start, why.find("; last read") - start),
+                         "mend the JSON there");
+        }
         const std::size_t expected = why.find("; expected ");
-        const std::string wanted = expected == std::string::npos ? "" : why.substr(expected + 11);
         return wrong(at, "this is not JSON: unexpected " + inQuotes(token),
-                     wanted.empty() ? "mend the JSON there" : "write " + wanted + " there");
+                     expected == std::string::npos ? "mend the JSON there"
+                                                   : "write " + why.substr(expected + 11) + " there");
     }
 
 private:

@@ -29,6 +29,12 @@ TEST(Problem, of_broken_json_has_line_and_column) {
     EXPECT_FALSE(problems[0].mend.empty());
 }
 
+TEST(Problem, of_a_line_end_within_text_says_how_to_write_it) {
+    const Problems problems = problemsOf("{\"name\": \"low\ntide\"}");
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_NE(problems[0].what.find("must be escaped"), std::string::npos) << told(problems);
+}
+
 TEST(Problem, of_a_file_cut_short_stands_at_its_end) {
     for (const char* text : {"", "{\n\"a\": [1,", "{\"a\": \"b"}) {
         const Problems problems = problemsOf(text);

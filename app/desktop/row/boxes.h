@@ -15,7 +15,6 @@ void fillBox(QPainter& painter, const QRect& rect, const Corners& corners, const
 /// Draws a picture of the box's size into it. The box stands on whole px.
 void fillBox(QPainter& painter, const QRect& rect, const Corners& corners, const QImage& picture);
 /// A solid border of `width` device px inside `rect`'s edge; nothing for no width or a transparent colour.
-void strokeBox(QPainter& painter, const QRect& rect, const Corners& corners, double width,
-               const QColor& colour);
+void strokeBox(QPainter& painter, const QRect& rect, const Corners& corners, int width, const QColor& colour);
 
 }  // namespace tenter::desktop::row

@@ -102,6 +102,11 @@ Pictures::Found Pictures::find(const QString& file, const PictureSlot& slot) {
     return {State::Shown, kept.quick.image};
 }
 
+bool Pictures::isBusy() const {
+    return std::any_of(files_.begin(), files_.end(),
+                       [](const File& file) { return file.running || !file.wanted.empty(); });
+}
+
 void Pictures::startWanted() {
     for (auto it = files_.begin(); it != files_.end(); ++it) {
         if (it->running || it->wanted.empty()) continue;

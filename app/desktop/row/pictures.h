@@ -36,6 +36,8 @@ public:
     /// What can be drawn of `file` now: the cut itself, or one of another size, scaled; then the cut is made
     /// once sizes have settled.
     Found find(const QString& file, const PictureSlot& slot);
+    /// True while a cut is being made, or waits to be.
+    [[nodiscard]] bool isBusy() const;
     /// Looks again for files that were missing.
     void retryMissing();
     /// Forgets every picture.

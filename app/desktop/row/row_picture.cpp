@@ -1,0 +1,111 @@
+#include "row/row_picture.h"
+
+#include <QEventLoop>
+#include <QPainter>
+#include <QTimer>
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "row/numbers.h"
+#include "row/row_painter.h"
+
+namespace tenter::desktop::row {
+
+namespace {
+
+constexpr double scale = 0.5;
+constexpr int space = 32;    // around and between the rows, px
+constexpr int caption = 40;  // above each, px
+constexpr std::size_t wanted = 6;
+constexpr int mostHeight = 16000;
+constexpr int mostWait = 10000;  // ms, for pictures
+
+void waitFor(Pictures& pictures) {
+    QEventLoop loop;
+    QTimer late;
+    late.setSingleShot(true);
+    QObject::connect(&late, &QTimer::timeout, &loop, &QEventLoop::quit);
+    QObject::connect(&pictures, &Pictures::arrived, &loop, [&] {
+        if (!pictures.isBusy()) loop.quit();
+    });
+    late.start(mostWait);
+    if (pictures.isBusy()) loop.exec();
+}
+
+QImage rowAt(Viewing& viewing, Pictures& pictures, RowPainter& painter, double width) {
+    viewing.setWidth(width);
+    const layout::Layout& layout = viewing.layout();
+    Canvas canvas;
+    canvas.scale = scale;
+    canvas.image = QImage(static_cast<int>(std::ceil(layout.width * scale)),
+                          std::clamp(static_cast<int>(std::ceil(layout.pageHeight * scale)), 1, mostHeight),
+                          QImage::Format_RGB32);
+    painter.paint(canvas, {}, Qt::white);
+    waitFor(pictures);
+    painter.paint(canvas, {}, Qt::white);
+    return canvas.image;
+}
+
+}  // namespace
+
+std::vector<double> tellingWidths(const project::Project& project, std::size_t variant) {
+    const double least = project.leastWidth;
+    const double most = project.mostWidth;
+    std::set<double> widths{least, most};
+    for (const project::Band& band : project.variants.at(variant).bands) {
+        if (!band.upTo || *band.upTo <= least || *band.upTo >= most) continue;
+        for (const double width : {*band.upTo, std::floor(*band.upTo) + 1})
+            if (widths.size() < wanted) widths.insert(width);
+    }
+    // The middle of the widest stretch, until there are enough.
+    while (widths.size() < wanted) {
+        double from = least;
+        double gap = 0;
+        double middle = least;
+        for (const double width : widths) {
+            if (width - from > gap) {
+                gap = width - from;
+                middle = std::round((width + from) / 2);
+            }
+            from = width;
+        }
+        if (!widths.insert(middle).second) break;
+    }
+    return {widths.begin(), widths.end()};
+}
+
+QImage rowPicture(Viewing& viewing, const std::vector<double>& widths) {
+    Pictures pictures;
+    RowPainter painter(viewing, pictures);
+    std::vector<QImage> rows;
+    std::vector<QString> captions;
+    int across = space;
+    int tallest = 0;
+    for (const double width : widths) {
+        rows.push_back(rowAt(viewing, pictures, painter, width));
+        const int columns = viewing.row().settings(viewing.band()).row.columns.value_or(1);
+        captions.push_back(QObject::tr(columns == 1 ? "%1 px, %2 column" : "%1 px, %2 columns")
+                               .arg(decimal(width, 2))
+                               .arg(columns));
+        across += std::max(rows.back().width(), 2 * 80) + space;
+        tallest = std::max(tallest, rows.back().height());
+    }
+    QImage sheet(across, caption + tallest + 2 * space, QImage::Format_RGB32);
+    sheet.fill(QColor(0xe9, 0xe9, 0xe7));
+    QPainter onto(&sheet);
+    QFont font = onto.font();
+    font.setPixelSize(15);
+    onto.setFont(font);
+    onto.setPen(QColor(0x26, 0x2b, 0x2d));
+    int x = space;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        onto.drawText(QRect(x, space, std::max(rows[i].width(), 2 * 80) + space, caption), Qt::AlignLeft | Qt::AlignTop,
+                      captions[i]);
+        onto.drawImage(x, space + caption, rows[i]);
+        x += std::max(rows[i].width(), 2 * 80) + space;
+    }
+    return sheet;
+}
+
+}  // namespace tenter::desktop::row

@@ -1,0 +1,270 @@
+// The window that ships, worked by mouse and keyboard as a person would. What is pasted is compared with the command
+// line, which the engines' tests compare with browsers.
+#include <QClipboard>
+#include <QFile>
+#include <QMenuBar>
+#include <QProcess>
+#include <QScrollBar>
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include "axis/axis_pane.h"
+#include "axis/cursor.h"
+#include "axis/handle.h"
+#include "controls/number_field.h"
+#include "controls/segments.h"
+#include "panels/side_panel.h"
+#include "row/row_view.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+class WindowTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        window_ = std::make_unique<window::MainWindow>();
+        window_->resize(1280, 800);
+        window_->show();
+        window_->openFile(sample("shore-walks"));
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        axis_ = window_->findChild<axis::AxisPane*>();
+        row_ = window_->findChild<row::RowView*>();
+        QVERIFY(axis_ != nullptr && row_ != nullptr);
+    }
+    void cleanup() { window_.reset(); }
+
+    void opensAProjectAtActualSize() {
+        QVERIFY(window_->windowTitle().contains("shore-walks"));
+        QCOMPARE(row_->zoom(), 1.0);
+        QVERIFY(!row_->fit());
+    }
+
+    void dragsTheWidthAcrossTheAxis() {
+        const double from = viewing().width();
+        const int y = axis_->height() - 40;
+        const auto point = [&](double width) { return QPoint(qRound(axis_->scale().x(width)), y); };
+        QTest::mousePress(axis_, Qt::LeftButton, {}, point(from));
+        for (const double width : {900.0, 640.0, 420.0}) QTest::mouseMove(axis_, point(width));
+        QTest::mouseRelease(axis_, Qt::LeftButton, {}, point(420));
+        const double pixel = axis_->scale().width(200) - axis_->scale().width(199);
+        QVERIFY(qAbs(viewing().width() - 420) <= pixel + 0.5);
+        QVERIFY(axis_->findChild<axis::Cursor*>()->says().contains("1 column"));
+        // Stacked, the row is as long as its cards: the row view shows that by what there is to scroll.
+        QCOMPARE(row_->verticalScrollBar()->maximum(),
+                 qCeil(viewing().layout().pageHeight) - row_->viewport()->height());
+        QVERIFY(!document().isModified());
+    }
+
+    void dragsTheWidthByThePagesEdge() {
+        viewing().setWidth(600);
+        const QPointF origin = row_->pageAt(QPointF(0, 0));
+        const QPoint edge(qRound(600 - origin.x()), 100);
+        QTest::mousePress(row_->viewport(), Qt::LeftButton, {}, edge);
+        QTest::mouseMove(row_->viewport(), edge + QPoint(-90, 0));
+        QTest::mouseRelease(row_->viewport(), Qt::LeftButton, {}, edge + QPoint(-90, 0));
+        QCOMPARE(viewing().width(), 510.0);
+    }
+
+    void stepsTheWidthByKeys() {
+        axis_->setFocus();
+        const double from = viewing().width();
+        QTest::keyClick(axis_, Qt::Key_Right);
+        QCOMPARE(viewing().width(), from + 1);
+        QTest::keyClick(axis_, Qt::Key_Left, Qt::ShiftModifier);
+        QCOMPARE(viewing().width(), from - 9);
+    }
+
+    void typesASizeAndTakesItBack() {
+        const QByteArray before = stylesheet();
+        controls::NumberField* size = field("Font size at the smaller width");
+        QVERIFY(size != nullptr);
+        const double least = viewing().row().fontSize(heading(), 330);
+        size->setFocus();
+        size->selectAll();
+        QTest::keyClicks(size, "23.5");
+        QTest::keyClick(size, Qt::Key_Return);
+        QVERIFY(document().isModified());
+        QVERIFY(qAbs(viewing().row().fontSize(heading(), 330) - least) > 0.5);
+        QVERIFY(document().undoStack().undoText().contains("size", Qt::CaseInsensitive));
+        QVERIFY(stylesheet() != before);
+        document().undoStack().undo();
+        QCOMPARE(viewing().row().fontSize(heading(), 330), least);
+        QCOMPARE(stylesheet(), before);
+        document().undoStack().redo();
+        QVERIFY(stylesheet() != before);
+    }
+
+    void waitsWithAValueOnItsWay() {
+        controls::NumberField* size = field("Font size at the smaller width");
+        const double before = viewing().row().fontSize(heading(), 330);
+        size->setFocus();
+        size->selectAll();
+        QTest::keyClicks(size, "2");
+        QCOMPARE(viewing().row().fontSize(heading(), 330), before);
+        QTest::keyClick(size, Qt::Key_Escape);
+        QCOMPARE(viewing().row().fontSize(heading(), 330), before);
+        QVERIFY(!document().isModified());
+    }
+
+    void dragsARampsEndAsOneStep() {
+        axis::Handle* end = upperEnd();
+        QVERIFY(end != nullptr);
+        const double before = viewing().row().fontSize(heading(), 1880);
+        const int steps = document().undoStack().count();
+        QTest::mousePress(end, Qt::LeftButton, {}, end->rect().center());
+        for (int y = -1; y >= -6; --y) QTest::mouseMove(end, end->rect().center() + QPoint(0, y));
+        QTest::mouseRelease(end, Qt::LeftButton, {}, end->rect().center());
+        const double after = viewing().row().fontSize(heading(), 1880);
+        QVERIFY2(after > before, qPrintable(QString("%1 then %2").arg(before).arg(after)));
+        QCOMPARE(document().undoStack().count(), steps + 1);
+        document().undoStack().undo();
+        QCOMPARE(viewing().row().fontSize(heading(), 1880), before);
+    }
+
+    void movesARampsEndByKeys() {
+        axis::Handle* end = upperEnd();
+        const double before = viewing().row().fontSize(heading(), 1880);
+        end->setFocus();
+        QTest::keyClick(end, Qt::Key_Up, Qt::ShiftModifier);
+        QVERIFY(qAbs(viewing().row().fontSize(heading(), 1880) - before - 1) < 0.02);
+    }
+
+    void switchesTheVariant() {
+        auto* variants = window_->findChild<controls::Segments*>();
+        QVERIFY(variants != nullptr);
+        const std::size_t cards = viewing().layout().cards.size();
+        viewing().setWidth(1400);
+        variants->button(2)->click();
+        QCOMPARE(viewing().variant(), std::size_t{2});
+        QVERIFY(axis_->findChild<axis::Cursor*>()->says().contains("4 columns"));
+        QCOMPARE(viewing().layout().cards.size(), cards);
+    }
+
+    void copiesWhatTheCommandLinePrints() {
+        for (const std::size_t variant : {std::size_t{0}, std::size_t{1}}) {
+            viewing().setVariant(variant);
+            QGuiApplication::clipboard()->clear();
+            QTest::keyClick(window_.get(), Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+            const QByteArray copied = QGuiApplication::clipboard()->text().toUtf8();
+            QVERIFY(!copied.isEmpty());
+            QCOMPARE(copied, commandLine(sample("shore-walks"), variant));
+        }
+    }
+
+    void copiesTheSelectedTextsSizeAlone() {
+        viewing().selectRole("heading");
+        QTest::keyClick(window_.get(), Qt::Key_C, Qt::ControlModifier | Qt::AltModifier);
+        const QString size = QGuiApplication::clipboard()->text();
+        QVERIFY2(size.startsWith("clamp("), qPrintable(size));
+        QVERIFY(QString::fromUtf8(stylesheet()).contains(size));
+    }
+
+    void showsTheRowAsItWasSavedWhileAKeyIsHeld() {
+        const double before = viewing().row().fontSize(heading(), 1880);
+        document().edit("Size", [](project::Project& project) {
+            project.style.text.of("heading").size = units::Ramp::flat(60);
+            for (project::Variant& variant : project.variants)
+                for (project::Band& band : variant.bands) band.set.text.of("heading").size.reset();
+        });
+        QCOMPARE(viewing().row().fontSize(heading(), 1880), 60.0);
+        QTest::keyPress(window_.get(), Qt::Key_F2);
+        QCOMPARE(viewing().row().fontSize(heading(), 1880), before);
+        QTest::keyRelease(window_.get(), Qt::Key_F2);
+        QCOMPARE(viewing().row().fontSize(heading(), 1880), 60.0);
+    }
+
+    void savesWholeAndOpensAgain() {
+        QTemporaryDir folder;
+        const std::string file = folder.filePath("mine.tenter.json").toStdString();
+        document().edit("Columns", [](project::Project& project) { project.variants[0].set.row.columns = 2; });
+        project::Problems problems;
+        QVERIFY(document().saveAs(file, problems));
+        QVERIFY(!document().isModified());
+        const project::Project saved = document().project();
+        window_->openFile(sample("night-sky"));
+        window_->openFile(QString::fromStdString(file));
+        QVERIFY(document().project() == saved);
+    }
+
+    void tellsWhatIsWrongWithAFileAndKeepsWhatIsOpen() {
+        QTemporaryDir folder;
+        QFile file(folder.filePath("broken.tenter.json"));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(R"({"format": "tenter-project", "version": 1, "name": "x", "colums": 3})");
+        file.close();
+        const project::Project before = document().project();
+        window_->openFile(file.fileName());
+        QVERIFY(document().project() == before);
+        auto* problems = window_->findChild<window::ProblemPanel*>();
+        QVERIFY(problems != nullptr && problems->isVisible());
+    }
+
+    void undoesEveryEditOfALongSession() {
+        const project::Project before = document().project();
+        for (int i = 0; i < 40; ++i) {
+            viewing().setScope(static_cast<Viewing::Scope>(i % 3));
+            viewing().setSetting("Gap", "row/columnGap", std::to_string(10 + i) + "px");
+            viewing().setSetting("Margin", "text/body/margin/top", std::to_string(i % 5) + "em");
+        }
+        QVERIFY(!(document().project() == before));
+        while (document().undoStack().canUndo()) document().undoStack().undo();
+        QVERIFY(document().project() == before);
+        QVERIFY(!document().isModified());
+    }
+
+private:
+    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return window_->document(); }
+    static QString sample(const QString& name) {
+        return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/") + name + ".tenter.json";
+    }
+    std::uint32_t heading() {
+        const auto& roles = viewing().row().roles();
+        return static_cast<std::uint32_t>(std::find(roles.begin(), roles.end(), "heading") - roles.begin());
+    }
+    QByteArray stylesheet() {
+        QTest::keyClick(window_.get(), Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+        return QGuiApplication::clipboard()->text().toUtf8();
+    }
+    QByteArray commandLine(const QString& file, std::size_t variant) {
+        QProcess process;
+        const std::string name = document().project().variants[variant].className;
+        process.start(TENTER_CLI, {"stylesheet", file, "--variant", QString::fromStdString(name)});
+        process.waitForFinished();
+        return process.readAllStandardOutput();
+    }
+    /// A number field of the open panel by its accessible name's end.
+    controls::NumberField* field(const QString& name) {
+        viewing().selectRole("heading");
+        window_->findChild<panels::SidePanel*>()->openPanel(1);
+        QCoreApplication::processEvents();
+        QTest::qWait(50);
+        for (auto* one : window_->findChildren<controls::NumberField*>())
+            if (one->accessibleName() == name) return one;
+        return nullptr;
+    }
+    /// The heading's end at the largest width that can be seen.
+    axis::Handle* upperEnd() {
+        viewing().selectRole("heading");
+        QCoreApplication::processEvents();
+        axis::Handle* best = nullptr;
+        for (auto* one : window_->findChildren<axis::Handle*>())
+            if (one->isVisible() && one->accessibleName().startsWith("heading") &&
+                (best == nullptr || one->x() > best->x()))
+                best = one;
+        return best;
+    }
+
+    std::unique_ptr<window::MainWindow> window_;
+    axis::AxisPane* axis_ = nullptr;
+    row::RowView* row_ = nullptr;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::WindowTest)
+#include "window_test.moc"
