@@ -3,7 +3,7 @@
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 build=$root/build
-me=${0##*/}
+me=$(basename "$(dirname "$0")")/${0##*/}
 
 say() { printf '%s\n' "$*" >&2; }
 fail() {

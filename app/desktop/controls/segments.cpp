@@ -15,6 +15,7 @@ constexpr int sidePadding = 12;
 class Segment : public QAbstractButton {
 public:
     using QAbstractButton::QAbstractButton;
+    bool first = false;
 
     [[nodiscard]] QSize sizeHint() const override {
         return {fontMetrics().horizontalAdvance(text()) + 2 * sidePadding, 28};
@@ -27,7 +28,8 @@ protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
         painter.setRenderHint(QPainter::Antialiasing);
-        const QRectF box = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
+        // One line between neighbours, not two.
+        const QRectF box = QRectF(rect()).adjusted(first ? 0.5 : -0.5, 0.5, -0.5, -0.5);
         QColor fill = palette().color(QPalette::Base);
         QColor ink = palette().color(QPalette::ButtonText);
         if (isChecked()) {
@@ -77,14 +79,17 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
             }
         }
         for (int i = 0; i < texts.size(); ++i) {
-            QAbstractButton* button = rebuild ? new Segment(this) : group_.button(i);
+            if (!rebuild) {
+                group_.button(i)->setText(texts[i]);
+                continue;
+            }
+            auto* button = new Segment(this);
+            button->first = i == 0;
             button->setText(texts[i]);
             button->setCheckable(true);
-            if (!rebuild) continue;
             button->setFocusPolicy(Qt::StrongFocus);
             button->setSizePolicy(filling_ ? QSizePolicy::Expanding : QSizePolicy::Preferred, QSizePolicy::Fixed);
             group_.addButton(button, i);
-            // One border between neighbours, not two.
             static_cast<QHBoxLayout*>(layout())->addWidget(button, filling_ ? 1 : 0);
         }
         texts_ = texts;

@@ -40,10 +40,17 @@ std::string textOf(const nlohmann::json& json, const char* key) {
 QString describe(const nlohmann::json& json) {
     if (const std::string own = textOf(json, "x-description"); !own.empty()) return QString::fromStdString(own);
     QStringList names;
+    bool bare = true;  // names that are column counts
     if (sizeOf(json, "variants") > 0)
-        for (const auto& variant : json["variants"])
-            if (variant.is_object()) names << QString::fromStdString(textOf(variant, "name"));
-    return QStringLiteral("%1 cards; %2").arg(sizeOf(json, "cards")).arg(names.join(", "));
+        for (const auto& variant : json["variants"]) {
+            if (!variant.is_object()) continue;
+            names << QString::fromStdString(textOf(variant, "name"));
+            bool number = false;
+            names.back().toInt(&number);
+            bare = bare && number;
+        }
+    const QString variants = names.join(", ") + (bare ? " columns" : "");
+    return QStringLiteral("%1 cards; %2").arg(sizeOf(json, "cards")).arg(variants);
 }
 
 }  // namespace

@@ -63,7 +63,10 @@ QString scopeTitle(const Viewing& viewing, Viewing::Scope scope) {
 }
 
 QString variantTitle(const project::Variant& variant) {
-    return QString::fromStdString(variant.name.empty() ? variant.className : variant.name);
+    const QString name = QString::fromStdString(variant.name.empty() ? variant.className : variant.name);
+    bool bare = false;
+    const int columns = name.toInt(&bare);
+    return bare ? columnsTitle(columns) : name;
 }
 
 }  // namespace tenter::desktop

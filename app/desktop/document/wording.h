@@ -22,7 +22,7 @@ QString bandWidths(const project::Variant& variant, std::size_t band);
 QString bandTitle(const Viewing& viewing, std::size_t band);
 /// The layer an edit goes to: `all variants`, `variant 3 columns`, `1 column, to 560 px`.
 QString scopeTitle(const Viewing& viewing, Viewing::Scope scope);
-/// The variant's name; its class if it has none.
+/// The variant's name, `3 columns` for a bare `3`; its class if it has none.
 QString variantTitle(const project::Variant& variant);
 
 }  // namespace tenter::desktop

@@ -63,7 +63,6 @@ void Binding::put(const project::Json& value) {
 void Binding::refresh() {
     held_ = desktop::held(context_.viewing, path());
     editor_.setValue(held_.value);
-    editor_.setMarked(held_.setHere);
     editor_.setName(name());
     if (QWidget* field = editor_.focusProxy()) field->setAccessibleDescription(story());
     emit refreshed();

@@ -67,7 +67,9 @@ void DimensionDrawing::refresh() {
     for (std::size_t i = 0; i < fields_.size(); ++i) {
         const bool has = i < 4 ? hasMargin() : hasPadding();
         fields_[i].editor->setVisible(has);
-        if (has) fields_[i].binding->refresh();
+        if (!has) continue;
+        fields_[i].binding->refresh();
+        fields_[i].editor->setMarked(fields_[i].binding->held().setHere);
     }
     updateGeometry();
     setFixedHeight(sizeHint().height());

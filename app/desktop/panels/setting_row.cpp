@@ -4,7 +4,7 @@
 #include <QPainter>
 
 #include "controls/glyphs.h"
-#include "controls/inks.h"
+#include "controls/number_editors.h"
 #include "document/wording.h"
 
 namespace tenter::desktop::panels {
@@ -21,44 +21,54 @@ constexpr int markRoom = 12;  // left of the title, for the dot that says "set h
 SettingRow::SettingRow(Context& context, const QString& title, controls::Editor* editor, const std::string& subject,
                        const std::string& setting, QWidget* parent)
     : QWidget(parent),
+      context_(context),
       editor_(editor),
       binding_(new Binding(context, *editor, subject, setting, title)),
       title_(new QLabel(title, this)),
       pixels_(new QLabel(this)),
-      origin_(new QToolButton(this)) {
+      reset_(new QToolButton(this)),
+      nearer_(new QToolButton(this)) {
     title_->setBuddy(editor);
     title_->setFixedWidth(titleWidth);
     pixels_->setFixedWidth(pixelsWidth);
     pixels_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     pixels_->setForegroundRole(QPalette::PlaceholderText);
-    origin_->setFixedSize(buttonSide, buttonSide);
-    origin_->setIconSize({14, 14});
-    origin_->setAutoRaise(true);
-    QSizePolicy keep = origin_->sizePolicy();
+    reset_->setFixedSize(buttonSide, buttonSide);
+    reset_->setIconSize({14, 14});
+    reset_->setAutoRaise(true);
+    reset_->setIcon(controls::glyph(controls::Glyph::Reset));
+    reset_->setToolTip("Reset to what it inherits");
+    QSizePolicy keep = reset_->sizePolicy();
     keep.setRetainSizeWhenHidden(true);
-    origin_->setSizePolicy(keep);
+    reset_->setSizePolicy(keep);
+    nearer_->setAutoRaise(true);
+    nearer_->setIcon(controls::glyph(controls::Glyph::Reach));
+    nearer_->setIconSize({12, 12});
+    nearer_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    nearer_->setForegroundRole(QPalette::PlaceholderText);
+    nearer_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    nearer_->hide();
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(markRoom, 0, 0, 0);
     grid->setHorizontalSpacing(4);
     grid->setVerticalSpacing(4);
     grid->setColumnStretch(1, 1);
     grid->addWidget(title_, 0, 0);
-    grid->addWidget(editor_, 0, 1);
-    grid->addWidget(pixels_, 0, 2);
-    grid->addWidget(origin_, 0, 3);
+    const auto* number = qobject_cast<controls::NumberEditor*>(editor_);
+    const bool isLength = number && !number->field().kind().units.isEmpty();
+    pixels_->setVisible(isLength);
+    grid->addWidget(editor_, 0, 1, 1, isLength ? 1 : 2);
+    if (isLength) grid->addWidget(pixels_, 0, 2);
+    grid->addWidget(reset_, 0, 3);
+    grid->addWidget(nearer_, 2, 0, 1, 4, Qt::AlignLeft);
     connect(binding_, &Binding::refreshed, this, &SettingRow::showOrigin);
-    connect(origin_, &QToolButton::clicked, this, [this] {
-        if (binding_->held().setHere)
-            binding_->reset();
-        else
-            binding_->reachHiding();
-    });
+    connect(reset_, &QToolButton::clicked, binding_, &Binding::reset);
+    connect(nearer_, &QToolButton::clicked, binding_, &Binding::reachHiding);
 }
 
 void SettingRow::setTall() {
     auto* grid = static_cast<QGridLayout*>(layout());
-    for (QWidget* widget : {static_cast<QWidget*>(editor_), static_cast<QWidget*>(pixels_)}) grid->removeWidget(widget);
-    pixels_->hide();
+    grid->removeWidget(editor_);
     grid->addWidget(editor_, 1, 0, 1, 4);
     title_->setMinimumHeight(buttonSide);
 }
@@ -70,15 +80,13 @@ void SettingRow::refreshPixels() {
 
 void SettingRow::showOrigin() {
     const Held& held = binding_->held();
-    origin_->setVisible(held.setHere || held.hiddenBy);
-    if (held.setHere) {
-        origin_->setIcon(controls::glyph(controls::Glyph::Reset));
-        origin_->setToolTip("Reset to what it inherits");
-        origin_->setAccessibleName("Reset " + binding_->name());
-    } else if (held.hiddenBy) {
-        origin_->setIcon(controls::glyph(controls::Glyph::Reach));
-        origin_->setToolTip(binding_->story() + " Go there.");
-        origin_->setAccessibleName("Go to where " + binding_->name() + " is set nearer");
+    reset_->setVisible(held.setHere);
+    reset_->setAccessibleName("Reset " + binding_->name());
+    nearer_->setVisible(held.hiddenBy.has_value());
+    if (held.hiddenBy) {
+        nearer_->setText("Set nearer: " + scopeTitle(context_.viewing, *held.hiddenBy));
+        nearer_->setToolTip(binding_->story());
+        nearer_->setAccessibleDescription(binding_->story());
     }
     title_->setToolTip(binding_->story());
     title_->setForegroundRole(held.setHere ? QPalette::WindowText : QPalette::PlaceholderText);
@@ -87,19 +95,12 @@ void SettingRow::showOrigin() {
 }
 
 void SettingRow::paintEvent(QPaintEvent*) {
-    const Held& held = binding_->held();
-    if (!held.setHere && !held.hiddenBy) return;
+    if (!binding_->held().setHere) return;
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const QPointF centre(4, title_->geometry().center().y() + 0.5);
-    if (held.setHere) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(palette().color(QPalette::Highlight));
-        painter.drawEllipse(centre, 3, 3);
-    } else {
-        painter.setPen(QPen(controls::quiet(palette()), 1.2));
-        painter.drawEllipse(centre, 2.6, 2.6);
-    }
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(palette().color(QPalette::Highlight));
+    painter.drawEllipse(QPointF(4, title_->geometry().center().y() + 0.5), 3, 3);
 }
 
 }  // namespace tenter::desktop::panels

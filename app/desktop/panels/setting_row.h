@@ -27,11 +27,13 @@ protected:
 private:
     void showOrigin();
 
+    Context& context_;
     controls::Editor* editor_;
     Binding* binding_;
     QLabel* title_;
     QLabel* pixels_;
-    QToolButton* origin_;
+    QToolButton* reset_;
+    QToolButton* nearer_;  ///< says that a nearer layer hides the value, and goes there
 };
 
 }  // namespace tenter::desktop::panels

@@ -17,7 +17,7 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr int footHeight = 56;
+constexpr int footHeight = 48;
 
 QLabel* quietLabel(QWidget* parent) {
     auto* label = new QLabel(parent);
@@ -46,6 +46,11 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     box->addWidget(tabs_);
     box->addWidget(header_);
     box->addWidget(stack_, 1);
+    auto* line = new QFrame(this);
+    line->setFixedHeight(1);
+    line->setAutoFillBackground(true);
+    line->setBackgroundRole(QPalette::Midlight);
+    box->addWidget(line);
     box->addWidget(foot_);
     foot_->setFixedHeight(footHeight);
     foot_->setContentsMargins(24, 4, 12, 4);

@@ -191,7 +191,9 @@ void paintMeasure(OverlayTools& tools) {
         if (part.picture || !running || part.measure <= 0 || !near(tools, box)) continue;
         const layout::LaidCard& card = layout.cards[cardOf(layout, i)];
         const QColor ground = tools.row.groundOf(card);
-        const DimensionLook look = lookOn(inkOf(tools, card), ground);
+        const project::TextStyle* const style = styleOf(tools.viewing, part);
+        const bool plain = style != nullptr && style->colour && !style->background;
+        const DimensionLook look = lookOn(plain ? colourOf(*style->colour) : inkOf(tools, card), ground);
         const bool leftwards = part.paragraph != nullptr && part.paragraph->rightToLeft();
         const double character = part.available / part.measure * tools.at.zoom;
         const double start = leftwards ? box.right() - (part.border + part.padding.right) * tools.at.zoom

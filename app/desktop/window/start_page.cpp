@@ -2,9 +2,11 @@
 
 #include <QAbstractButton>
 #include <QFileInfo>
+#include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
 
 #include "controls/inks.h"
 
@@ -12,7 +14,7 @@ namespace tenter::desktop::window {
 
 namespace {
 
-constexpr int columnWidth = 440;
+constexpr int columnWidth = 480;
 constexpr int drawingHeight = 152;
 
 /// A line of the list: a title, and what it is in quieter ink.
@@ -107,13 +109,32 @@ StartPage::StartPage(QWidget* parent)
       samples_(new QVBoxLayout),
       recent_(new QVBoxLayout),
       recentTitle_(heading("Opened before", column_)) {
+    // In a low window the list scrolls.
+    auto* scroll = new QScrollArea(this);
+    auto* page = new QWidget;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(page);
+    scroll->setBackgroundRole(QPalette::Base);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
+    auto* middle = new QGridLayout(page);
+    middle->setContentsMargins(16, 24, 16, 24);
+    middle->setRowStretch(0, 2);
+    middle->setRowStretch(2, 3);
+    middle->setColumnStretch(0, 1);
+    middle->setColumnStretch(2, 1);
+    column_->setFixedWidth(columnWidth);
+    middle->addWidget(column_, 1, 1);
     auto* box = new QVBoxLayout(column_);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
     box->addWidget(new Drawing(column_));
     auto* title = new QLabel("A row of cards that holds together at every width", column_);
     QFont font = title->font();
-    font.setPointSizeF(font.pointSizeF() * 1.6);
+    font.setPointSizeF(font.pointSizeF() * 1.5);
     title->setFont(font);
     title->setWordWrap(true);
     title->setContentsMargins(12, 8, 12, 0);
@@ -158,7 +179,6 @@ void StartPage::setSamples(const std::vector<Sample>& samples) {
         connect(button, &QAbstractButton::clicked, this, [this, file] { emit sampleWanted(file); });
     }
     if (samples.empty()) samples_->addWidget(heading("No samples were found beside the program.", column_));
-    placeColumn();
 }
 
 void StartPage::setRecent(const QStringList& files) {
@@ -170,19 +190,6 @@ void StartPage::setRecent(const QStringList& files) {
         recent_->addWidget(button);
         connect(button, &QAbstractButton::clicked, this, [this, file] { emit fileWanted(file); });
     }
-    placeColumn();
-}
-
-void StartPage::placeColumn() {
-    const int width = std::min(columnWidth, this->width() - 32);
-    const int height = column_->layout()->hasHeightForWidth() ? column_->layout()->heightForWidth(width)
-                                                              : column_->sizeHint().height();
-    column_->setGeometry((this->width() - width) / 2, std::max(8, (this->height() - height) * 2 / 5), width, height);
-}
-
-void StartPage::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    placeColumn();
 }
 
 void StartPage::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), palette().color(QPalette::Base)); }

@@ -25,12 +25,10 @@ signals:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
 
 private:
     QAbstractButton* entry(const QString& title, const QString& description);
     void clear(QBoxLayout* box);
-    void placeColumn();
 
     QWidget* column_;
     QVBoxLayout* samples_;
