@@ -17,7 +17,8 @@ int paintPicture(const QString& picture, const QString& file) {
     Document document;
     tenter::project::Problems problems;
     if (!document.open(file.toStdString(), problems)) {
-        for (const tenter::project::Problem& problem : problems) qCritical("%s", problem.line().c_str());
+        for (const tenter::project::Problem& problem : problems)
+            qCritical("%s", problem.line().c_str());
         return 2;
     }
     Viewing viewing(document);
@@ -50,7 +51,8 @@ int main(int argc, char** argv) {
     const QCommandLineOption theme("theme", "Colours of the window: light or dark; the system's if left out.",
                                    "light|dark");
     parser.addOption(theme);
-    const QCommandLineOption picture("picture", "Paints the row at six widths into FILE (PNG), and stops.", "FILE");
+    const QCommandLineOption picture("picture", "Paints the row at six widths into FILE (PNG), and stops.",
+                                     "FILE");
     parser.addOption(picture);
     parser.addPositionalArgument("PROJECT", "A .tenter.json file to open.", "[PROJECT]");
     parser.process(application);
@@ -69,10 +71,12 @@ int main(int argc, char** argv) {
 
     window::useTheme(wanted);
     QIcon icon;
-    for (const int side : {32, 64, 256}) icon.addFile(QString(":/icons/tenter-%1.png").arg(side));
+    for (const int side : {32, 64, 256})
+        icon.addFile(QString(":/icons/tenter-%1.png").arg(side));
     QApplication::setWindowIcon(icon);
     window::MainWindow mainWindow;
     mainWindow.show();
-    if (const QStringList files = parser.positionalArguments(); !files.isEmpty()) mainWindow.openFile(files.first());
+    if (const QStringList files = parser.positionalArguments(); !files.isEmpty())
+        mainWindow.openFile(files.first());
     return QApplication::exec();
 }

@@ -70,7 +70,8 @@ TEST(HostileFile, values_of_any_type_anywhere_never_go_unanswered) {
                                    Json::array({Json::array({1, 1}), Json::array({1, 2})})};
     // Each value, and each object and list around it.
     std::set<std::string> places;
-    for (const auto& [place, unused] : project.flatten().items()) {
+    const Json flat = project.flatten();
+    for (const auto& [place, unused] : flat.items()) {
         for (Json::json_pointer pointer(place); !pointer.empty(); pointer = pointer.parent_pointer()) {
             places.insert(pointer.to_string());
         }

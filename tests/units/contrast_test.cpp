@@ -22,7 +22,8 @@ TEST(Luminance, OfThePrimariesIsTheirWeight) {
     EXPECT_NEAR(luminance({0, 0, 255, 255}), 0.0722, 1e-12);
 }
 
-// Source: WCAG 2.2, understanding SC 1.4.3: #767676 is the lightest grey that reaches 4.5 on white (from memory).
+// Source: WCAG 2.2, understanding SC 1.4.3: #767676 is the lightest grey that reaches 4.5 on white (from
+// memory).
 TEST(Contrast, OfTheLightestPassingGreyStraddlesFourAndAHalf) {
     EXPECT_GE(contrast({0x76, 0x76, 0x76, 255}, white), 4.5);
     EXPECT_LT(contrast({0x77, 0x77, 0x77, 255}, white), 4.5);

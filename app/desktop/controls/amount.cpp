@@ -8,7 +8,9 @@ namespace tenter::desktop::controls {
 
 namespace {
 
-QString plainNumber(double value, int decimals) { return QString::fromStdString(units::number(value, decimals)); }
+QString plainNumber(double value, int decimals) {
+    return QString::fromStdString(units::number(value, decimals));
+}
 
 QString takes(const AmountKind& kind) {
     QString range = plainNumber(kind.least, kind.decimals) + " to " + plainNumber(kind.most, kind.decimals);
@@ -49,7 +51,8 @@ Reading read(const QString& typed, const AmountKind& kind, const Amount& before)
         return {State::Refused, {}, takes(kind)};
     }
     const double value = units::rounded(
-        (match.captured(1) + match.captured(2) + match.captured(3) + match.captured(4)).toDouble(), kind.decimals);
+        (match.captured(1) + match.captured(2) + match.captured(3) + match.captured(4)).toDouble(),
+        kind.decimals);
     if (value < kind.least || value > kind.most) return {State::Refused, {}, takes(kind)};
     return {State::Good, {value, unit}, {}};
 }

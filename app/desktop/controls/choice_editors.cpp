@@ -12,7 +12,8 @@ namespace {
 int indexOf(const std::vector<Choice>& choices, const Json& value) {
     if (!value.is_string()) return -1;
     const auto& word = value.get_ref<const std::string&>();
-    const auto at = std::find_if(choices.begin(), choices.end(), [&](const Choice& c) { return c.word == word; });
+    const auto at =
+        std::find_if(choices.begin(), choices.end(), [&](const Choice& c) { return c.word == word; });
     return at == choices.end() ? -1 : static_cast<int>(at - choices.begin());
 }
 
@@ -29,7 +30,8 @@ SegmentEditor::SegmentEditor(std::vector<Choice> choices, QWidget* parent)
     : Editor(parent), choices_(std::move(choices)), segments_(new Segments(this)) {
     segments_->setFilling(true);
     QStringList titles;
-    for (const Choice& choice : choices_) titles << choice.title;
+    for (const Choice& choice : choices_)
+        titles << choice.title;
     segments_->setTexts(titles);
     fill(this, segments_);
     setFocusProxy(segments_->button(0));
@@ -58,7 +60,8 @@ void SegmentEditor::setName(const QString& name) {
 
 ListEditor::ListEditor(std::vector<Choice> choices, QWidget* parent)
     : Editor(parent), choices_(std::move(choices)), list_(new CalmCombo(this)) {
-    for (const Choice& choice : choices_) list_->addItem(choice.title);
+    for (const Choice& choice : choices_)
+        list_->addItem(choice.title);
     fill(this, list_);
     connect(list_, &QComboBox::activated, this, [this] {
         emit edited();
@@ -66,16 +69,21 @@ ListEditor::ListEditor(std::vector<Choice> choices, QWidget* parent)
     });
 }
 
-void ListEditor::setValue(const Json& value) { list_->setCurrentIndex(indexOf(choices_, value)); }
+void ListEditor::setValue(const Json& value) {
+    list_->setCurrentIndex(indexOf(choices_, value));
+}
 
 Json ListEditor::value() const {
     const int index = list_->currentIndex();
     return index < 0 ? Json() : Json(choices_[static_cast<std::size_t>(index)].word);
 }
 
-void ListEditor::setName(const QString& name) { list_->setAccessibleName(name); }
+void ListEditor::setName(const QString& name) {
+    list_->setAccessibleName(name);
+}
 
-CheckEditor::CheckEditor(const QString& text, QWidget* parent) : Editor(parent), box_(new QCheckBox(text, this)) {
+CheckEditor::CheckEditor(const QString& text, QWidget* parent)
+    : Editor(parent), box_(new QCheckBox(text, this)) {
     fill(this, box_);
     connect(box_, &QCheckBox::clicked, this, [this] {
         emit edited();
@@ -83,11 +91,17 @@ CheckEditor::CheckEditor(const QString& text, QWidget* parent) : Editor(parent),
     });
 }
 
-void CheckEditor::setValue(const Json& value) { box_->setChecked(value.is_boolean() && value.get<bool>()); }
+void CheckEditor::setValue(const Json& value) {
+    box_->setChecked(value.is_boolean() && value.get<bool>());
+}
 
-Json CheckEditor::value() const { return box_->isChecked(); }
+Json CheckEditor::value() const {
+    return box_->isChecked();
+}
 
-void CheckEditor::setName(const QString& name) { box_->setAccessibleName(name); }
+void CheckEditor::setName(const QString& name) {
+    box_->setAccessibleName(name);
+}
 
 CalmCombo::CalmCombo(QWidget* parent) : QComboBox(parent) {
     setFocusPolicy(Qt::StrongFocus);

@@ -9,7 +9,9 @@ namespace tenter::desktop::controls {
 
 namespace {
 
-QColor toQt(const units::Colour& colour) { return {colour.red, colour.green, colour.blue, colour.alpha}; }
+QColor toQt(const units::Colour& colour) {
+    return {colour.red, colour.green, colour.blue, colour.alpha};
+}
 
 units::Colour fromQt(const QColor& colour) {
     return {static_cast<std::uint8_t>(colour.red()), static_cast<std::uint8_t>(colour.green()),
@@ -70,7 +72,9 @@ void ColourEditor::setValue(const Json& value) {
     display(colour_);
 }
 
-Json ColourEditor::value() const { return colour_.css(); }
+Json ColourEditor::value() const {
+    return colour_.css();
+}
 
 void ColourEditor::setName(const QString& name) {
     name_ = name;
@@ -89,7 +93,8 @@ bool ColourEditor::eventFilter(QObject* watched, QEvent* event) {
         // Undo is the document's, also while typing.
         if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) return true;
     }
-    if (event->type() == QEvent::KeyPress && touched_ && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+    if (event->type() == QEvent::KeyPress && touched_ &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
         touched_ = false;
         colour_ = start_;
         field_->setText(QString::fromStdString(colour_.css()));
@@ -125,7 +130,8 @@ void ColourEditor::commit() {
             emit edited();
         }
     } else {
-        emit refused("a colour is #rgb, #rrggbb or transparent; " + QString::fromStdString(colour_.css()) + " stays");
+        emit refused("a colour is #rgb, #rrggbb or transparent; " + QString::fromStdString(colour_.css()) +
+                     " stays");
     }
     field_->setText(QString::fromStdString(colour_.css()));
     display(colour_);

@@ -56,7 +56,9 @@ void FamilyEditor::setValue(const Json& value) {
     list_->lineEdit()->setCursorPosition(0);
 }
 
-Json FamilyEditor::value() const { return value_; }
+Json FamilyEditor::value() const {
+    return value_;
+}
 
 void FamilyEditor::setName(const QString& name) {
     list_->setAccessibleName(name);
@@ -78,7 +80,8 @@ void FamilyEditor::fillList() {
     filled_ = true;
     const QString text = list_->lineEdit()->text();
     list_->clear();
-    for (const std::string& family : families_()) list_->addItem(QString::fromStdString(family));
+    for (const std::string& family : families_())
+        list_->addItem(QString::fromStdString(family));
     list_->setCurrentIndex(-1);
     list_->lineEdit()->setText(text);
 }

@@ -34,8 +34,8 @@ public:
         painter->translate(rect.x() + (rect.width() - side) / 2, rect.y() + (rect.height() - side) / 2);
         painter->scale(side / 16, side / 16);
         const double weight = glyph_ == Glyph::Strong ? 2.2 : 1.4;
-        painter->setPen(QPen(QGuiApplication::palette().color(group, role), weight, Qt::SolidLine, Qt::FlatCap,
-                             Qt::MiterJoin));
+        painter->setPen(QPen(QGuiApplication::palette().color(group, role), weight, Qt::SolidLine,
+                             Qt::FlatCap, Qt::MiterJoin));
         painter->drawPath(glyphPath(glyph_));
         painter->restore();
     }
@@ -123,6 +123,8 @@ QPainterPath glyphPath(Glyph glyph) {
     return path;
 }
 
-QIcon glyph(Glyph glyph) { return QIcon(new GlyphEngine(glyph)); }
+QIcon glyph(Glyph glyph) {
+    return QIcon(new GlyphEngine(glyph));
+}
 
 }  // namespace tenter::desktop::controls

@@ -5,7 +5,22 @@
 
 namespace tenter::desktop::controls {
 
-enum class Glyph { Add, Remove, Up, Down, Left, Right, Reset, Reach, Strong, Emphasis, Link, LineBreak, Copy, Search };
+enum class Glyph {
+    Add,
+    Remove,
+    Up,
+    Down,
+    Left,
+    Right,
+    Reset,
+    Reach,
+    Strong,
+    Emphasis,
+    Link,
+    LineBreak,
+    Copy,
+    Search
+};
 
 QIcon glyph(Glyph glyph);
 /// The strokes themselves, in a box of 16 × 16.

@@ -17,9 +17,13 @@ inline QColor caution(const QPalette& palette) {
 }
 
 /// Secondary text: at least 4.5 : 1 on window and base.
-inline QColor quiet(const QPalette& palette) { return palette.color(QPalette::PlaceholderText); }
+inline QColor quiet(const QPalette& palette) {
+    return palette.color(QPalette::PlaceholderText);
+}
 
 /// Hairlines between areas.
-inline QColor hairline(const QPalette& palette) { return palette.color(QPalette::Midlight); }
+inline QColor hairline(const QPalette& palette) {
+    return palette.color(QPalette::Midlight);
+}
 
 }  // namespace tenter::desktop::controls

@@ -36,7 +36,9 @@ NumberEditor::NumberEditor(AmountKind kind, QWidget* parent)
     connect(field_, &NumberField::refused, this, &Editor::refused);
 }
 
-void NumberEditor::setValue(const Json& value) { field_->setAmount(amountOf(value)); }
+void NumberEditor::setValue(const Json& value) {
+    field_->setAmount(amountOf(value));
+}
 
 Json NumberEditor::value() const {
     const Amount& amount = field_->amount();
@@ -48,9 +50,13 @@ Json NumberEditor::value() const {
     return amount.value == 0 ? "0" : units::number(amount.value) + amount.unit.toStdString();
 }
 
-void NumberEditor::setName(const QString& name) { field_->setAccessibleName(name); }
+void NumberEditor::setName(const QString& name) {
+    field_->setAccessibleName(name);
+}
 
-void NumberEditor::setMarked(bool marked) { field_->setMarked(marked); }
+void NumberEditor::setMarked(bool marked) {
+    field_->setMarked(marked);
+}
 
 AmountKind lengthKind(const QStringList& units, const QStringList& keywords, double least, double most) {
     AmountKind kind;

@@ -62,8 +62,12 @@ void NumberField::setMarked(bool marked) {
     update();
 }
 
-QSize NumberField::sizeHint() const { return {88, 28}; }
-QSize NumberField::minimumSizeHint() const { return {48, 28}; }
+QSize NumberField::sizeHint() const {
+    return {88, 28};
+}
+QSize NumberField::minimumSizeHint() const {
+    return {48, 28};
+}
 
 bool NumberField::event(QEvent* event) {
     // Undo is the document's, also while typing.
@@ -150,7 +154,9 @@ void NumberField::stepBy(double steps) {
 
 void NumberField::keyPressEvent(QKeyEvent* event) {
     const auto modifiers = event->modifiers();
-    const double size = modifiers.testFlag(Qt::ShiftModifier) ? 10 : modifiers.testFlag(Qt::AltModifier) ? 0.1 : 1;
+    const double size = modifiers.testFlag(Qt::ShiftModifier) ? 10
+                        : modifiers.testFlag(Qt::AltModifier) ? 0.1
+                                                              : 1;
     switch (event->key()) {
         case Qt::Key_Up:
             stepBy(size);
@@ -236,7 +242,7 @@ void NumberField::paintEvent(QPaintEvent* event) {
     if (marked_) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(palette().color(QPalette::Highlight));
-        painter.drawEllipse(QPointF(7.5, height() / 2.0), 2.5, 2.5);
+        painter.drawEllipse(QPointF(6, 6), 2.5, 2.5);
     }
     if (amiss_) {
         painter.setPen(QPen(caution(palette()), 2));
@@ -244,6 +250,8 @@ void NumberField::paintEvent(QPaintEvent* event) {
     }
 }
 
-void NumberField::showAmount() { setText(shown(amount_, kind_)); }
+void NumberField::showAmount() {
+    setText(shown(amount_, kind_));
+}
 
 }  // namespace tenter::desktop::controls

@@ -21,7 +21,7 @@ public:
     /// Shows `amount`, unless what is being typed means the same.
     void setAmount(const Amount& amount);
     void setLimits(double least, double most);
-    /// A dot at the left edge: this layer sets the value.
+    /// A dot in the corner: this layer sets the value.
     void setMarked(bool marked);
     /// Emptying the field means nothing; the old value comes back.
     void setAlwaysFilled(bool on) { alwaysFilled_ = on; }

@@ -47,8 +47,8 @@ protected:
                          fontMetrics().elidedText(text(), Qt::ElideRight, width() - 8));
         if (hasFocus() && window()->testAttribute(Qt::WA_KeyboardFocusChange)) {
             painter.setBrush(Qt::NoBrush);
-            painter.setPen(QPen(isChecked() ? palette().color(QPalette::Window) : palette().color(QPalette::Highlight),
-                                2));
+            painter.setPen(QPen(
+                isChecked() ? palette().color(QPalette::Window) : palette().color(QPalette::Highlight), 2));
             painter.drawRect(box.adjusted(2.5, 2.5, -2.5, -2.5));
         }
     }
@@ -88,7 +88,8 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
             button->setText(texts[i]);
             button->setCheckable(true);
             button->setFocusPolicy(Qt::StrongFocus);
-            button->setSizePolicy(filling_ ? QSizePolicy::Expanding : QSizePolicy::Preferred, QSizePolicy::Fixed);
+            button->setSizePolicy(filling_ ? QSizePolicy::Expanding : QSizePolicy::Preferred,
+                                  QSizePolicy::Fixed);
             group_.addButton(button, i);
             static_cast<QHBoxLayout*>(layout())->addWidget(button, filling_ ? 1 : 0);
         }
@@ -112,6 +113,8 @@ void Segments::setCurrent(int index) {
     }
 }
 
-void Segments::setFilling(bool on) { filling_ = on; }
+void Segments::setFilling(bool on) {
+    filling_ = on;
+}
 
 }  // namespace tenter::desktop::controls

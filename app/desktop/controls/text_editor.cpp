@@ -27,9 +27,13 @@ void TextEditor::setValue(const Json& value) {
     if (!field_->hasFocus()) field_->setCursorPosition(0);
 }
 
-Json TextEditor::value() const { return value_.toStdString(); }
+Json TextEditor::value() const {
+    return value_.toStdString();
+}
 
-void TextEditor::setName(const QString& name) { field_->setAccessibleName(name); }
+void TextEditor::setName(const QString& name) {
+    field_->setAccessibleName(name);
+}
 
 bool TextEditor::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusIn) {
@@ -41,7 +45,8 @@ bool TextEditor::eventFilter(QObject* watched, QEvent* event) {
         // Undo is the document's, also while typing.
         if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) return true;
     }
-    if (event->type() == QEvent::KeyPress && touched_ && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+    if (event->type() == QEvent::KeyPress && touched_ &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
         touched_ = false;
         value_ = start_;
         field_->setText(start_);

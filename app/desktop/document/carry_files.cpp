@@ -19,7 +19,8 @@ std::set<std::string> filesOf(const project::Project& project) {
     for (const project::Card& card : project.cards)
         for (const project::Part& part : card.parts)
             if (const auto* picture = std::get_if<project::PicturePart>(&part)) files.insert(picture->file);
-    for (const project::FontEntry& font : project.fonts) files.insert(font.file);
+    for (const project::FontEntry& font : project.fonts)
+        files.insert(font.file);
     files.erase("");
     return files;
 }

@@ -27,12 +27,17 @@ project::Project blank() {
 }  // namespace
 
 Document::Document(QObject* parent)
-    : QObject(parent), project_(std::make_shared<project::Project>(blank())), saved_(project_), store_(fonts_) {
+    : QObject(parent),
+      project_(std::make_shared<project::Project>(blank())),
+      saved_(project_),
+      store_(fonts_) {
     undo_.setUndoLimit(undoSteps);
     connect(&undo_, &QUndoStack::cleanChanged, this, &Document::fileChanged);
 }
 
-Document::~Document() { undo_.disconnect(this); }
+Document::~Document() {
+    undo_.disconnect(this);
+}
 
 void Document::begin(project::Project project, const fs::path& folder) {
     folder_ = folder;
@@ -98,7 +103,9 @@ void Document::edit(const QString& name, const std::function<void(project::Proje
     undo_.push(new EditCommand(*this, name, project_, std::move(after), gesture, gestureSerial_));
 }
 
-void Document::endGesture() { ++gestureSerial_; }
+void Document::endGesture() {
+    ++gestureSerial_;
+}
 
 void Document::put(Kept project) {
     if (project->fonts != project_->fonts) {

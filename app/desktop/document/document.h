@@ -36,15 +36,16 @@ public:
 
     /// Opens a project file; on failure nothing changes and `problems` says why.
     bool open(const std::filesystem::path& file, project::Problems& problems);
-    /// A project from a sample: a copy that has no file of its own; its pictures stay where they are until it is
-    /// saved.
+    /// A project from a sample: a copy that has no file of its own; its pictures stay where they are until it
+    /// is saved.
     bool openAsNew(const std::filesystem::path& file, project::Problems& problems);
     bool save(project::Problems& problems);
     /// Saves to another file. Pictures and fonts go along into its folder; none there is overwritten.
     bool saveAs(const std::filesystem::path& file, project::Problems& problems);
 
     /// One undoable step named `name` (as the menu shows it). Steps with the same non-empty `gesture` that
-    /// follow each other without `endGesture` between them become one. A step that changes nothing is dropped.
+    /// follow each other without `endGesture` between them become one. A step that changes nothing is
+    /// dropped.
     void edit(const QString& name, const std::function<void(project::Project&)>& change,
               const QString& gesture = {});
     /// The drag, or the typing, is over.

@@ -22,7 +22,9 @@ EditCommand::EditCommand(Document& document, const QString& name, Kept before, K
       gesture_(std::move(gesture)),
       serial_(serial) {}
 
-int EditCommand::id() const { return gesture_.isEmpty() ? -1 : gestureId; }
+int EditCommand::id() const {
+    return gesture_.isEmpty() ? -1 : gestureId;
+}
 
 bool EditCommand::mergeWith(const QUndoCommand* other) {
     if (other->id() != gestureId) return false;
@@ -34,8 +36,12 @@ bool EditCommand::mergeWith(const QUndoCommand* other) {
     return true;
 }
 
-void EditCommand::undo() { document_.put(before_); }
+void EditCommand::undo() {
+    document_.put(before_);
+}
 
-void EditCommand::redo() { document_.put(after_); }
+void EditCommand::redo() {
+    document_.put(after_);
+}
 
 }  // namespace tenter::desktop

@@ -14,7 +14,8 @@ class EditCommand : public QUndoCommand {
 public:
     using Kept = std::shared_ptr<const project::Project>;
     /// Steps with the same non-empty `gesture` and `serial` merge.
-    EditCommand(Document& document, const QString& name, Kept before, Kept after, QString gesture, int serial);
+    EditCommand(Document& document, const QString& name, Kept before, Kept after, QString gesture,
+                int serial);
 
     [[nodiscard]] int id() const override;
     bool mergeWith(const QUndoCommand* other) override;

@@ -1,5 +1,5 @@
-// What is handed over, for callers that include Qt: there, `emit` is a macro, and core's namespace of that name
-// cannot be written.
+// What is handed over, for callers that include Qt: there, `emit` is a macro, and core's namespace of that
+// name cannot be written.
 #pragma once
 
 #include <string>

@@ -11,9 +11,10 @@ namespace tenter::desktop {
 
 /// What a setting holds, seen from the layer that edits go to.
 struct Held {
-    project::Json value;                 ///< seen from that layer
-    std::optional<Viewing::Scope> from;  ///< the layer that says so; empty: nothing is said, the default holds
-    bool setHere = false;                ///< that layer is the one edits go to
+    project::Json value;  ///< seen from that layer
+    std::optional<Viewing::Scope>
+        from;              ///< the layer that says so; empty: nothing is said, the default holds
+    bool setHere = false;  ///< that layer is the one edits go to
     /// A nearer layer that says otherwise, so that the value does not show at this width.
     std::optional<Viewing::Scope> hiddenBy;
     project::Json hiding;

@@ -9,7 +9,8 @@
 namespace tenter::desktop {
 
 QString placePicture(Document& document, std::size_t card, const QString& file) {
-    if (card >= document.project().cards.size()) return "There is no card to put the picture into; add one first.";
+    if (card >= document.project().cards.size())
+        return "There is no card to put the picture into; add one first.";
     QImageReader reader(file);
     reader.setAutoTransform(true);
     QSize size = reader.size();

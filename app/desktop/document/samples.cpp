@@ -18,7 +18,8 @@ const std::string ending = ".tenter.json";
 
 fs::path samplesFolder() {
     const fs::path program = QCoreApplication::applicationDirPath().toStdString();
-    const std::array candidates{program / "../share/tenter/sample-projects", program / "../../sample-projects",
+    const std::array candidates{program / "../share/tenter/sample-projects",
+                                program / "../../sample-projects",
                                 fs::path(TENTER_SOURCE_DIR) / "sample-projects"};
     std::error_code error;
     for (const fs::path& candidate : candidates)
@@ -38,7 +39,8 @@ std::string textOf(const nlohmann::json& json, const char* key) {
 
 /// The file's own description, else what can be counted. Only the JSON is read here; opening checks it.
 QString describe(const nlohmann::json& json) {
-    if (const std::string own = textOf(json, "x-description"); !own.empty()) return QString::fromStdString(own);
+    if (const std::string own = textOf(json, "x-description"); !own.empty())
+        return QString::fromStdString(own);
     QStringList names;
     bool bare = true;  // names that are column counts
     if (sizeOf(json, "variants") > 0)

@@ -12,7 +12,9 @@ Viewing::Viewing(Document& document, QObject* parent) : QObject(parent), documen
 
 Viewing::~Viewing() = default;
 
-std::size_t Viewing::variant() const { return std::min(variant_, shown().variants.size() - 1); }
+std::size_t Viewing::variant() const {
+    return std::min(variant_, shown().variants.size() - 1);
+}
 
 const project::Project& Viewing::shown() const {
     return showsSaved_ ? document_.savedProject() : document_.project();
@@ -82,8 +84,8 @@ void Viewing::showSaved(bool on) {
     invalidate();
 }
 
-project::Problems Viewing::setSetting(const QString& name, const std::string& path, const project::Json& value,
-                                      const QString& gesture) {
+project::Problems Viewing::setSetting(const QString& name, const std::string& path,
+                                      const project::Json& value, const QString& gesture) {
     project::Problems problems;
     document_.edit(
         name,

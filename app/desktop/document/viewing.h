@@ -49,8 +49,8 @@ public:
     void selectRole(const std::string& role);
     void setScope(Scope scope);
     void showSaved(bool on);
-    /// Edits one setting by path (see project::setSetting) in the layer `scope()` names; null unsets it. What is
-    /// wrong with the value, if anything; then nothing was changed.
+    /// Edits one setting by path (see project::setSetting) in the layer `scope()` names; null unsets it. What
+    /// is wrong with the value, if anything; then nothing was changed.
     project::Problems setSetting(const QString& name, const std::string& path, const project::Json& value,
                                  const QString& gesture = {});
     /// The layer of `project` that `scope()` names.

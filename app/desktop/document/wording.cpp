@@ -17,12 +17,15 @@ QString figure(double value, int decimals) {
     QString text = QString::fromStdString(units::number(std::abs(value), decimals));
     const auto point = text.indexOf('.');
     const auto whole = point < 0 ? text.size() : point;
-    for (auto at = whole - 3; at > 0; at -= 3) text.insert(at, thinSpace);
+    for (auto at = whole - 3; at > 0; at -= 3)
+        text.insert(at, thinSpace);
     if (value < 0 && text != "0") text.prepend(minus);
     return text;
 }
 
-QString pixels(double value, int decimals) { return figure(value, decimals) + " px"; }
+QString pixels(double value, int decimals) {
+    return figure(value, decimals) + " px";
+}
 
 QString roleTitle(const std::string& role) {
     QString title = QString::fromStdString(role);

@@ -13,6 +13,7 @@ namespace tenter::desktop::panels {
 
 namespace {
 
+constexpr int reachWidth = 32;
 constexpr double narrowest = 1;
 constexpr double widest = 10000;  // of a breakpoint, CSS px
 
@@ -30,10 +31,11 @@ struct BandsTable::Line : QWidget {
         auto* box = new QHBoxLayout(this);
         box->setContentsMargins(12, 0, 0, 0);
         box->setSpacing(4);
-        reach->setFixedWidth(44);
+        reach->setMinimumWidth(reachWidth);
         unit->setFixedWidth(56);
         columns->setFixedWidth(48);
-        for (QLabel* label : {reach, unit}) label->setForegroundRole(QPalette::PlaceholderText);
+        for (QLabel* label : {reach, unit})
+            label->setForegroundRole(QPalette::PlaceholderText);
         upTo->field().setAlwaysFilled(true);
         remove->setAutoRaise(true);
         remove->setFixedSize(20, 20);
@@ -114,18 +116,17 @@ void BandsTable::refresh() {
         Line& line = *built_[i];
         const bool last = !bands[i].upTo;
         const double below = i == 0 ? narrowest : bands[i - 1].upTo.value_or(narrowest);
-        line.reach->setText(!last ? "to" : i == 0 ? "all" : "above");
-        line.upTo->setEnabled(!last);
-        // The last band shows where it begins.
-        if (last && i == 0)
-            line.upTo->setVisible(false);
-        else {
-            line.upTo->setVisible(true);
+        line.upTo->setVisible(!last);
+        line.reach->setMaximumWidth(last ? QWIDGETSIZE_MAX : reachWidth);
+        line.reach->setSizePolicy(last ? QSizePolicy::Expanding : QSizePolicy::Preferred,
+                                  QSizePolicy::Preferred);
+        line.reach->setText(last ? bandWidths(variant, i) : "to");
+        if (!last) {
             const double above = i + 1 < bands.size() ? bands[i + 1].upTo.value_or(widest) : widest;
-            line.upTo->field().setLimits(i == 0 ? narrowest : below + 1, last ? widest : above - 1);
-            line.upTo->setValue(last ? below : *bands[i].upTo);
+            line.upTo->field().setLimits(i == 0 ? narrowest : below + 1, above - 1);
+            line.upTo->setValue(*bands[i].upTo);
+            line.upTo->setName(QString("Breakpoint %1").arg(i + 1));
         }
-        line.upTo->setName(last ? "Above the last breakpoint" : QString("Breakpoint %1").arg(i + 1));
         const int columns = viewing.row().settings(i).row.columns.value_or(1);
         line.columns->setValue(columns);
         line.columns->setMarked(bands[i].set.row.columns.has_value());

@@ -8,7 +8,8 @@
 
 namespace tenter::desktop::panels {
 
-Binding::Binding(Context& context, controls::Editor& editor, std::string subject, std::string setting, QString title)
+Binding::Binding(Context& context, controls::Editor& editor, std::string subject, std::string setting,
+                 QString title)
     : QObject(&editor),
       context_(context),
       editor_(editor),
@@ -56,7 +57,8 @@ std::optional<double> Binding::pixels() const {
 void Binding::put(const project::Json& value) {
     const auto problems = context_.viewing.setSetting(name(), path(), value, QString::fromStdString(path()));
     if (problems.empty()) return;
-    context_.say(name() + ": " + QString::fromStdString(problems.front().what + "; " + problems.front().mend));
+    context_.say(name() + ": " +
+                 QString::fromStdString(problems.front().what + "; " + problems.front().mend));
     refresh();
 }
 

@@ -13,9 +13,10 @@ class Binding : public QObject {
     Q_OBJECT
 
 public:
-    /// `subject`: `row`, `card` or `picture`; empty: whatever the target is. `setting` is the rest of the path,
-    /// `title` what the window calls it.
-    Binding(Context& context, controls::Editor& editor, std::string subject, std::string setting, QString title);
+    /// `subject`: `row`, `card` or `picture`; empty: whatever the target is. `setting` is the rest of the
+    /// path, `title` what the window calls it.
+    Binding(Context& context, controls::Editor& editor, std::string subject, std::string setting,
+            QString title);
 
     void refresh();
     [[nodiscard]] const Held& held() const { return held_; }

@@ -31,7 +31,8 @@ CardBar::CardBar(Context& context, bool editing, QWidget* parent)
     later_ = button(glyph(Glyph::Down), "Move this card back");
     add_ = button(glyph(Glyph::Add), "Add a card after this one");
     remove_ = button(glyph(Glyph::Remove), "Remove this card");
-    for (QToolButton* each : {earlier_, later_, add_, remove_}) box->addWidget(each);
+    for (QToolButton* each : {earlier_, later_, add_, remove_})
+        box->addWidget(each);
     connect(earlier_, &QToolButton::clicked, this, [this] { moveCard(-1); });
     connect(later_, &QToolButton::clicked, this, [this] { moveCard(1); });
     connect(add_, &QToolButton::clicked, this, &CardBar::addCard);
@@ -99,14 +100,16 @@ void CardBar::addCard() {
 void CardBar::removeCard() {
     const int card = cardOf(context_.viewing);
     if (card < 0) return;
-    context_.viewing.document().edit(
-        "Remove a card", [&](project::Project& project) { project.cards.erase(project.cards.begin() + card); });
+    context_.viewing.document().edit("Remove a card", [&](project::Project& project) {
+        project.cards.erase(project.cards.begin() + card);
+    });
 }
 
 void CardBar::moveCard(int by) {
     const int card = cardOf(context_.viewing);
     const int to = card + by;
-    if (card < 0 || to < 0 || to >= static_cast<int>(context_.viewing.document().project().cards.size())) return;
+    if (card < 0 || to < 0 || to >= static_cast<int>(context_.viewing.document().project().cards.size()))
+        return;
     context_.viewing.document().edit("Move a card", [&](project::Project& project) {
         std::swap(project.cards[static_cast<std::size_t>(card)], project.cards[static_cast<std::size_t>(to)]);
     });

@@ -86,7 +86,8 @@ void ColourPanel::refresh() {
         const bool shows = part.subject.empty() ? text : part.subject == subject;
         part.widget->setVisible(shows);
         if (!shows) continue;
-        for (SettingRow* row : part.rows) row->refresh();
+        for (SettingRow* row : part.rows)
+            row->refresh();
     }
     showContrast();
 }
@@ -117,8 +118,8 @@ void ColourPanel::showContrast() {
     const bool hovers = style.hover.colour || style.hover.background;
     hover_->setVisible(hovers);
     if (hovers)
-        hover_->judge(style.hover.colour.value_or(ink), units::laidOn(style.hover.background.value_or(own), ground),
-                      size, weight);
+        hover_->judge(style.hover.colour.value_or(ink),
+                      units::laidOn(style.hover.background.value_or(own), ground), size, weight);
 }
 
 }  // namespace tenter::desktop::panels

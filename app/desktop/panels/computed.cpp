@@ -32,8 +32,7 @@ units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
     basis.vw = viewing.width() - (shrinks ? scrollbar : 0);
     basis.cqi = viewing.row().cardWidth(viewing.width());
     basis.percent = basis.cqi;
-    if (startsWith(path, "card/"))
-        basis.percent = layout.cards.empty() ? 0 : layout.cards.front().box.width;
+    if (startsWith(path, "card/")) basis.percent = layout.cards.empty() ? 0 : layout.cards.front().box.width;
     if (startsWith(path, "row/")) {
         units::LengthBasis ofPage = basis;
         ofPage.percent = viewing.width() - scrollbar;
@@ -56,7 +55,8 @@ std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& ro
     return viewing.row().fontSize(static_cast<std::uint32_t>(at - roles.begin()), viewing.width());
 }
 
-std::optional<double> computedPixels(const Viewing& viewing, const std::string& path, const project::Json& value) {
+std::optional<double> computedPixels(const Viewing& viewing, const std::string& path,
+                                     const project::Json& value) {
     const bool lineHeight = path.size() > 10 && path.compare(path.size() - 10, 10, "lineHeight") == 0;
     if (lineHeight && value.is_number())
         return units::LineHeight::times(value.get<double>()).resolve(basisOf(viewing, path));

@@ -11,7 +11,9 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-QColor toQt(const units::Colour& colour) { return {colour.red, colour.green, colour.blue, colour.alpha}; }
+QColor toQt(const units::Colour& colour) {
+    return {colour.red, colour.green, colour.blue, colour.alpha};
+}
 
 constexpr double enoughForAny = 4.5;
 constexpr double enoughForLarge = 3;
@@ -19,9 +21,13 @@ constexpr double enoughAtAaa = 7;
 
 }  // namespace
 
-QString ratioTitle(double ratio) { return figure(std::floor(ratio * 10 + 1e-9) / 10, 1) + " : 1"; }
+QString ratioTitle(double ratio) {
+    return figure(std::floor(ratio * 10 + 1e-9) / 10, 1) + " : 1";
+}
 
-bool isLarge(double size, double weight) { return size >= 24 || (size >= 56.0 / 3 - 0.01 && weight >= 700); }
+bool isLarge(double size, double weight) {
+    return size >= 24 || (size >= 56.0 / 3 - 0.01 && weight >= 700);
+}
 
 QString contrastVerdict(double ratio, double size, double weight) {
     if (ratio >= enoughAtAaa) return "enough for text of any size, WCAG 2.2 SC 1.4.3 and, at AAA, 1.4.6";
@@ -38,7 +44,9 @@ ContrastLine::ContrastLine(const QString& title, QWidget* parent) : QWidget(pare
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-QSize ContrastLine::sizeHint() const { return {200, 64}; }
+QSize ContrastLine::sizeHint() const {
+    return {200, 64};
+}
 
 void ContrastLine::judge(const units::Colour& ink, const units::Colour& ground, double size, double weight) {
     ink_ = ink;

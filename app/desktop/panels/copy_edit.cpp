@@ -30,7 +30,9 @@ void appendRun(project::Copy& copy, Run::Kind kind, const QString& text, const Q
         copy.push_back({kind, utf8, address});
 }
 
-void appendBreak(project::Copy& copy) { copy.push_back({Run::Kind::Break, {}, {}}); }
+void appendBreak(project::Copy& copy) {
+    copy.push_back({Run::Kind::Break, {}, {}});
+}
 
 }  // namespace
 
@@ -106,9 +108,13 @@ void CopyEdit::toggle(Run::Kind kind) {
         setCurrentCharFormat(format);
 }
 
-void CopyEdit::toggleStrong() { toggle(Run::Kind::Strong); }
+void CopyEdit::toggleStrong() {
+    toggle(Run::Kind::Strong);
+}
 
-void CopyEdit::toggleEmphasis() { toggle(Run::Kind::Emphasis); }
+void CopyEdit::toggleEmphasis() {
+    toggle(Run::Kind::Emphasis);
+}
 
 void CopyEdit::editLink() {
     QTextCursor cursor = textCursor();
@@ -116,14 +122,16 @@ void CopyEdit::editLink() {
     if (!cursor.hasSelection()) return;
     bool ok = false;
     const QString before = cursor.charFormat().anchorHref();
-    const QString to = QInputDialog::getText(this, "Link", "Address these words lead to; empty for no link:",
-                                             QLineEdit::Normal, before, &ok);
+    const QString to = QInputDialog::getText(
+        this, "Link", "Address these words lead to; empty for no link:", QLineEdit::Normal, before, &ok);
     if (!ok) return;
     const auto kind = to.isEmpty() ? Run::Kind::Plain : Run::Kind::Link;
     cursor.setCharFormat(formatOf({kind, {}, to.toStdString()}));
 }
 
-void CopyEdit::breakLine() { textCursor().insertText(QString(QChar::LineSeparator)); }
+void CopyEdit::breakLine() {
+    textCursor().insertText(QString(QChar::LineSeparator));
+}
 
 bool CopyEdit::event(QEvent* event) {
     if (event->type() == QEvent::ShortcutOverride) {
@@ -171,7 +179,9 @@ void CopyEdit::resizeEvent(QResizeEvent* event) {
     fitHeight();
 }
 
-QSize CopyEdit::sizeHint() const { return {200, static_cast<int>(std::ceil(document()->size().height())) + 4}; }
+QSize CopyEdit::sizeHint() const {
+    return {200, static_cast<int>(std::ceil(document()->size().height())) + 4};
+}
 
 void CopyEdit::fitHeight() {
     const int height = std::max(32, sizeHint().height());

@@ -11,10 +11,11 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr int fieldWidth = 60;
+constexpr int sideField = 56;  // width of the fields at left and right
+constexpr int midField = 72;   // and of those at top and bottom
 constexpr int fieldHeight = 28;
 constexpr int stripHeight = 40;  // a top or bottom strip: a field and its air
-constexpr int stripWidth = 66;   // a left or right one
+constexpr int stripWidth = 62;   // a left or right one
 constexpr int contentHeight = 56;
 constexpr std::array sides{"top", "right", "bottom", "left"};
 
@@ -49,14 +50,18 @@ DimensionDrawing::DimensionDrawing(Context& context, const std::string& subject,
     }
 }
 
-std::string DimensionDrawing::subject() const { return subject_.empty() ? context_.target.subject() : subject_; }
+std::string DimensionDrawing::subject() const {
+    return subject_.empty() ? context_.target.subject() : subject_;
+}
 
 bool DimensionDrawing::hasMargin() const {
     const std::string about = subject();
     return about != "card" && about != "row";
 }
 
-bool DimensionDrawing::hasPadding() const { return subject() != "picture"; }
+bool DimensionDrawing::hasPadding() const {
+    return subject() != "picture";
+}
 
 QSize DimensionDrawing::sizeHint() const {
     const int strips = (hasMargin() ? 2 : 0) + (hasPadding() ? 2 : 0);
@@ -77,7 +82,9 @@ void DimensionDrawing::refresh() {
     update();
 }
 
-void DimensionDrawing::refreshPixels() { update(); }
+void DimensionDrawing::refreshPixels() {
+    update();
+}
 
 DimensionDrawing::Boxes DimensionDrawing::boxes() const {
     Boxes boxes;
@@ -105,7 +112,8 @@ void DimensionDrawing::place() {
         if (i % 4 == 1) centre.setX((outer.right() + inner.right()) / 2 + 1);
         if (i % 4 == 2) centre.setY((outer.bottom() + inner.bottom()) / 2 + 1);
         if (i % 4 == 3) centre.setX((outer.left() + inner.left()) / 2);
-        fields_[i].editor->setGeometry(centre.x() - fieldWidth / 2 + 1, centre.y() - fieldHeight / 2, fieldWidth,
+        const int wide = i % 2 == 0 ? midField : sideField;
+        fields_[i].editor->setGeometry(centre.x() - wide / 2 + 1, centre.y() - fieldHeight / 2, wide,
                                        fieldHeight);
     }
     QWidget* before = nullptr;
@@ -126,6 +134,12 @@ void DimensionDrawing::drawDimension(QPainter& painter, const QRect& outer, cons
     const auto px = computed(field);
     const QString text = px ? figure(*px, 1) : QString();
     constexpr int tick = 3;
+    // On hatching a figure needs ground of its own.
+    const auto drawFigure = [&](const QRect& room, int align) {
+        const QRect ink = painter.fontMetrics().boundingRect(room, align | Qt::AlignVCenter, text);
+        painter.fillRect(ink.adjusted(-2, 1, 2, -1), palette().color(QPalette::Window));
+        painter.drawText(room, align | Qt::AlignVCenter, text);
+    };
     if (side == 0 || side == 2) {
         // Beside the field, from edge to edge.
         const int x = box.right() + 10;
@@ -134,7 +148,7 @@ void DimensionDrawing::drawDimension(QPainter& painter, const QRect& outer, cons
         painter.drawLine(x, from, x, to);
         painter.drawLine(x - tick, from + tick, x + tick, from - tick);
         painter.drawLine(x - tick, to + tick, x + tick, to - tick);
-        painter.drawText(QRect(x + 6, from, 60, to - from), Qt::AlignLeft | Qt::AlignVCenter, text);
+        drawFigure(QRect(x + 7, from, 60, to - from), Qt::AlignLeft);
     } else {
         // Below the field.
         const int y = box.bottom() + 7;
@@ -143,7 +157,7 @@ void DimensionDrawing::drawDimension(QPainter& painter, const QRect& outer, cons
         painter.drawLine(from, y, to, y);
         painter.drawLine(from - tick, y + tick, from + tick, y - tick);
         painter.drawLine(to - tick, y + tick, to + tick, y - tick);
-        painter.drawText(QRect(from, y + 2, to - from, 16), Qt::AlignCenter, text);
+        drawFigure(QRect(from, y + 3, to - from, 16), Qt::AlignHCenter);
     }
 }
 
@@ -169,9 +183,10 @@ void DimensionDrawing::paintEvent(QPaintEvent*) {
         painter.drawRect(at.margin);
     }
     painter.setPen(ink);
-    painter.drawText(at.content, Qt::AlignCenter,
-                     painter.fontMetrics().elidedText(roleTitle(subject()), Qt::ElideRight, at.content.width() - 4));
     painter.setFont(small);
+    const QString name = roleTitle(subject());
+    const bool fits = painter.fontMetrics().horizontalAdvance(name) < at.content.width() - 2;
+    painter.drawText(at.content, Qt::AlignCenter, fits ? name : QString("Aa"));
     painter.setRenderHint(QPainter::Antialiasing);
     for (int i = 0; i < 8; ++i) {
         if (i < 4 ? !hasMargin() : !hasPadding()) continue;

@@ -38,13 +38,15 @@ void FocusPicker::preview(const QString& file, double x, double y, double ratio)
     x_ = x;
     y_ = y;
     ratio_ = ratio;
-    setAccessibleDescription(QString("%1 % from the left, %2 % from the top").arg(std::lround(x * 100)).arg(std::lround(y * 100)));
+    setAccessibleDescription(
+        QString("%1 % from the left, %2 % from the top").arg(std::lround(x * 100)).arg(std::lround(y * 100)));
     update();
 }
 
 QRectF FocusPicker::frame() const {
     if (image_.isNull()) return QRectF(rect()).adjusted(1, 1, -1, -1);
-    const QSizeF size = QSizeF(image_.size()).scaled(QSizeF(rect().size()) - QSizeF(4, 4), Qt::KeepAspectRatio);
+    const QSizeF size =
+        QSizeF(image_.size()).scaled(QSizeF(rect().size()) - QSizeF(4, 4), Qt::KeepAspectRatio);
     return {2, (height() - size.height()) / 2, size.width(), size.height()};
 }
 
@@ -67,15 +69,16 @@ void FocusPicker::paintEvent(QPaintEvent*) {
             cut.setHeight(box.width() / ratio_);
         else
             cut.setWidth(box.height() * ratio_);
-        const QRectF kept(box.x() + (box.width() - cut.width()) * x_, box.y() + (box.height() - cut.height()) * y_,
-                          cut.width(), cut.height());
+        const QRectF kept(box.x() + (box.width() - cut.width()) * x_,
+                          box.y() + (box.height() - cut.height()) * y_, cut.width(), cut.height());
         QPainterPath veil;
         veil.addRect(box);
         QPainterPath window;
         window.addRect(kept);
         painter.fillPath(veil.subtracted(window), QColor(0, 0, 0, 140));
         const QPointF point(box.x() + box.width() * x_, box.y() + box.height() * y_);
-        for (const auto& [colour, weight] : {std::pair(QColor(Qt::black), 4.0), std::pair(QColor(Qt::white), 2.0)}) {
+        for (const auto& [colour, weight] :
+             {std::pair(QColor(Qt::black), 4.0), std::pair(QColor(Qt::white), 2.0)}) {
             painter.setPen(QPen(colour, weight));
             painter.setBrush(Qt::NoBrush);
             painter.drawEllipse(point, 8, 8);
@@ -112,7 +115,9 @@ void FocusPicker::mouseMoveEvent(QMouseEvent* event) {
     if (event->buttons().testFlag(Qt::LeftButton)) moveTo(event->position());
 }
 
-void FocusPicker::mouseReleaseEvent(QMouseEvent*) { emit released(); }
+void FocusPicker::mouseReleaseEvent(QMouseEvent*) {
+    emit released();
+}
 
 void FocusPicker::keyPressEvent(QKeyEvent* event) {
     const double step = event->modifiers().testFlag(Qt::ShiftModifier) ? 0.1 : 0.01;

@@ -47,21 +47,28 @@ ProjectRow* Panel::property(const QString& title, const QString& name, controls:
     return row;
 }
 
-void Panel::addWidget(QWidget* widget) { box_->addWidget(widget); }
-
-void Panel::addFindable(const QString& words, QWidget* field, const std::string& subject) {
-    findables_.push_back({sectionTitle_.isEmpty() ? words : words + ", " + sectionTitle_.toLower(), field, subject});
+void Panel::addWidget(QWidget* widget) {
+    box_->addWidget(widget);
 }
 
-void Panel::close() { panelBox_->addStretch(1); }
+void Panel::addFindable(const QString& words, QWidget* field, const std::string& subject) {
+    findables_.push_back({words, sectionTitle_, field, subject});
+}
+
+void Panel::close() {
+    panelBox_->addStretch(1);
+}
 
 void Panel::refresh() {
-    for (SettingRow* row : settings_) row->refresh();
-    for (ProjectRow* row : properties_) row->refresh();
+    for (SettingRow* row : settings_)
+        row->refresh();
+    for (ProjectRow* row : properties_)
+        row->refresh();
 }
 
 void Panel::refreshPixels() {
-    for (SettingRow* row : settings_) row->refreshPixels();
+    for (SettingRow* row : settings_)
+        row->refreshPixels();
 }
 
 }  // namespace tenter::desktop::panels

@@ -12,8 +12,9 @@ namespace tenter::desktop::panels {
 
 /// A setting that the search can find.
 struct Findable {
-    QString words;    ///< `Line height`, as listed
-    QWidget* field;   ///< takes the focus
+    QString words;        ///< `Line height`
+    QString section;      ///< `Lines`
+    QWidget* field;       ///< takes the focus
     std::string subject;  ///< the target it needs; empty: any
 };
 
@@ -39,8 +40,8 @@ protected:
     QWidget* section(const QString& title);
     SettingRow* setting(const QString& title, controls::Editor* editor, const std::string& subject,
                         const std::string& setting);
-    ProjectRow* property(const QString& title, const QString& name, controls::Editor* editor, ProjectRow::Get get,
-                         ProjectRow::Set set);
+    ProjectRow* property(const QString& title, const QString& name, controls::Editor* editor,
+                         ProjectRow::Get get, ProjectRow::Set set);
     void addWidget(QWidget* widget);
     void addFindable(const QString& words, QWidget* field, const std::string& subject = {});
     /// To be called last: keeps what was added at the top.

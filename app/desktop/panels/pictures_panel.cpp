@@ -25,7 +25,8 @@ public:
 
 private:
     static QString wrong(const QString& text) {
-        return readRatio(text).is_null() ? QString("a ratio is width/height, such as 3/2, or own") : QString();
+        return readRatio(text).is_null() ? QString("a ratio is width/height, such as 3/2, or own")
+                                         : QString();
     }
     [[nodiscard]] QString text() const {
         return QString::fromStdString(TextEditor::value().get<std::string>());
@@ -71,7 +72,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     box->addWidget(file_);
     box->addWidget(slot_);
     box->addWidget(choose_, 0, Qt::AlignLeft);
-    auto* altLabel = new QLabel("Text for who cannot see it");
+    auto* altLabel = new QLabel("Alternative text");
     altLabel->setBuddy(alt_);
     altLabel->setForegroundRole(QPalette::PlaceholderText);
     alt_->setName("Alternative text");
@@ -86,13 +87,15 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     section("All pictures");
     ratio_ = new RatioEditor;
     setting("Ratio", ratio_, "picture", "ratio");
-    setting("Corners", new controls::NumberEditor(controls::lengthKind({"px", "rem", "em"})), "picture", "radius");
+    setting("Corners", new controls::NumberEditor(controls::lengthKind({"px", "rem", "em"})), "picture",
+            "radius");
     close();
 
     connect(choose_, &QPushButton::clicked, this, &PicturesPanel::chooseFile);
     const auto putAlt = [this] {
-        editPicture("Alternative text", [this](project::PicturePart& p) { p.alt = alt_->value().get<std::string>(); },
-                    "alt");
+        editPicture(
+            "Alternative text", [this](project::PicturePart& p) { p.alt = alt_->value().get<std::string>(); },
+            "alt");
     };
     connect(alt_, &controls::Editor::edited, this, putAlt);
     connect(alt_, &controls::Editor::takenBack, this, putAlt);
@@ -114,7 +117,9 @@ int PicturesPanel::partIndex() const {
     if (card < 0) return -1;
     const auto& parts = viewing().shown().cards[static_cast<std::size_t>(card)].parts;
     const int selected = viewing().selection().part;
-    const auto isPicture = [&](const project::Part& p) { return std::holds_alternative<project::PicturePart>(p); };
+    const auto isPicture = [&](const project::Part& p) {
+        return std::holds_alternative<project::PicturePart>(p);
+    };
     if (selected >= 0 && selected < static_cast<int>(parts.size()) &&
         isPicture(parts[static_cast<std::size_t>(selected)]))
         return selected;
@@ -126,7 +131,8 @@ const project::PicturePart* PicturesPanel::picture() const {
     const int part = partIndex();
     if (part < 0) return nullptr;
     const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
-    return std::get_if<project::PicturePart>(&viewing().shown().cards[card].parts[static_cast<std::size_t>(part)]);
+    return std::get_if<project::PicturePart>(
+        &viewing().shown().cards[card].parts[static_cast<std::size_t>(part)]);
 }
 
 void PicturesPanel::editPicture(const QString& name, const std::function<void(project::PicturePart&)>& change,
@@ -136,18 +142,21 @@ void PicturesPanel::editPicture(const QString& name, const std::function<void(pr
     if (!picture()) return;
     document().edit(
         name,
-        [&](project::Project& project) { change(std::get<project::PicturePart>(project.cards[card].parts[part])); },
+        [&](project::Project& project) {
+            change(std::get<project::PicturePart>(project.cards[card].parts[part]));
+        },
         gesture.isEmpty() ? gesture : QString("picture/%1/%2/%3").arg(gesture).arg(card).arg(part));
 }
 
 void PicturesPanel::chooseFile() {
     const int card = CardBar::cardOf(viewing());
     if (card < 0) return;
-    const QString file =
-        QFileDialog::getOpenFileName(this, "A picture for this card", QString::fromStdString(document().folder().string()),
-                                     "Pictures (*.png *.jpg *.jpeg *.webp *.avif)");
+    const QString file = QFileDialog::getOpenFileName(this, "A picture for this card",
+                                                      QString::fromStdString(document().folder().string()),
+                                                      "Pictures (*.png *.jpg *.jpeg *.webp *.avif)");
     if (file.isEmpty()) return;
-    if (const QString wrong = placePicture(document(), static_cast<std::size_t>(card), file); !wrong.isEmpty())
+    if (const QString wrong = placePicture(document(), static_cast<std::size_t>(card), file);
+        !wrong.isEmpty())
         context().say(wrong);
 }
 
@@ -189,8 +198,8 @@ void PicturesPanel::showSlot() {
     }
     const auto path = document().folder() / shown->file;
     focus_->preview(QString::fromStdString(path.string()), shown->focusX, shown->focusY, slotRatio());
-    file_->setText(QString::fromStdString(shown->file) + "\n" + figure(shown->width) + " × " + figure(shown->height) +
-                   " pixels");
+    file_->setText(QString::fromStdString(shown->file) + "\n" + figure(shown->width) + " × " +
+                   figure(shown->height) + " pixels");
     const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
     const layout::Layout& layout = viewing().layout();
     slot_->clear();

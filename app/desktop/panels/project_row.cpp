@@ -48,11 +48,13 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
 }
 
 void ProjectRow::put(const project::Json& value) {
-    context_.viewing.document().edit(name_, [&](project::Project& project) { set_(project, value); },
-                                     "project/" + name_);
+    context_.viewing.document().edit(
+        name_, [&](project::Project& project) { set_(project, value); }, "project/" + name_);
 }
 
-void ProjectRow::refresh() { editor_->setValue(get_(context_.viewing.shown())); }
+void ProjectRow::refresh() {
+    editor_->setValue(get_(context_.viewing.shown()));
+}
 
 void ProjectRow::setTall() {
     auto* grid = static_cast<QGridLayout*>(layout());

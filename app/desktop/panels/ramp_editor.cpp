@@ -12,7 +12,9 @@ using controls::Json;
 /// What a new ramp gains from end to end; to be changed at once, but seen.
 constexpr double firstGrowth = 1.2;
 
-Json point(double width, double size) { return Json::array({width, size}); }
+Json point(double width, double size) {
+    return Json::array({width, size});
+}
 
 }  // namespace
 
@@ -26,7 +28,8 @@ RampEditor::RampEditor(QWidget* parent)
     kind_->setTexts({"Flat", "Grows with the width"});
     for (int i = 0; i < 4; ++i) {
         const bool width = i % 2 == 0;
-        auto kind = width ? controls::numberKind(0, 10000, 10, 2, "px") : controls::numberKind(1, 400, 0.5, 3, "px");
+        auto kind =
+            width ? controls::numberKind(0, 10000, 10, 2, "px") : controls::numberKind(1, 400, 0.5, 3, "px");
         kind.usual = width ? 100 : 6;
         fields_[i] = new controls::NumberEditor(kind, i < 2 ? static_cast<QWidget*>(this) : lower_);
         fields_[i]->field().setAlwaysFilled(width);
@@ -66,7 +69,9 @@ RampEditor::RampEditor(QWidget* parent)
     showKind(false);
 }
 
-double RampEditor::number(int field) const { return fields_[field]->field().amount().value; }
+double RampEditor::number(int field) const {
+    return fields_[field]->field().amount().value;
+}
 
 void RampEditor::setValue(const Json& value) {
     const bool fluid = value.is_array() && value.size() == 2;
@@ -105,7 +110,8 @@ void RampEditor::setEnds(double from, double to) {
 void RampEditor::setWidthsOf(const QString& what) {
     from_->setText("at a width of");
     to_->setText("at a width of");
-    for (QLabel* label : {from_, to_}) label->setToolTip("The width of " + what);
+    for (QLabel* label : {from_, to_})
+        label->setToolTip("The width of " + what);
 }
 
 void RampEditor::choose(int kind) {

@@ -30,7 +30,9 @@ units::Length lengthOf(const Json& value, units::Length otherwise) {
     return units::Length::parse(value.get<std::string>()).value_or(otherwise);
 }
 
-std::string textOf(const Json& value) { return value.is_string() ? value.get<std::string>() : std::string(); }
+std::string textOf(const Json& value) {
+    return value.is_string() ? value.get<std::string>() : std::string();
+}
 
 NumberEditor* px(double least, double most, double step) {
     auto* editor = new NumberEditor(numberKind(least, most, step, 2, "px"));
@@ -61,7 +63,8 @@ void RowPanel::buildRow() {
     setting("Widest", new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})), "row", "maxWidth");
     setting("Column gap", new NumberEditor(lengthKind(lengths)), "row", "columnGap");
     setting("Row gap", new NumberEditor(lengthKind(gapLengths)), "row", "rowGap");
-    setting("Last line", new SegmentEditor({{"start", "At start"}, {"center", "Centred"}}), "row", "lastLine");
+    setting("Last line", new SegmentEditor({{"start", "At start"}, {"center", "Centred"}}), "row",
+            "lastLine");
     setting("Level parts", new SegmentEditor({{"none", "No"}, {"subgrid", "In line"}}), "row", "level");
 
     section("Row padding");
@@ -85,7 +88,8 @@ void RowPanel::buildVariant() {
         return QString();
     });
     property(
-        "Class", "Variant class", className, [=](const Project& p) { return Json(shownVariant(p).className); },
+        "Class", "Variant class", className,
+        [=](const Project& p) { return Json(shownVariant(p).className); },
         [this](Project& p, const Json& v) { p.variants[viewing().variant()].className = textOf(v); });
     variants_ = new VariantButtons(context());
     addWidget(variants_);
@@ -121,10 +125,12 @@ void RowPanel::buildPage() {
         "Ground", "Page background", new controls::ColourEditor,
         [](const Project& p) { return Json(p.page.container.background.css()); },
         [](Project& p, const Json& v) {
-            p.page.container.background = units::Colour::parse(textOf(v)).value_or(units::Colour{255, 255, 255, 255});
+            p.page.container.background =
+                units::Colour::parse(textOf(v)).value_or(units::Colour{255, 255, 255, 255});
         });
     property(
-        "Scrollbar", "Scrollbar width", px(0, 40, 1), [](const Project& p) { return Json(p.page.scrollbar.width); },
+        "Scrollbar", "Scrollbar width", px(0, 40, 1),
+        [](const Project& p) { return Json(p.page.scrollbar.width); },
         [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); });
     property(
         "", "Scrollbar always there", new CheckEditor("Always there"),
@@ -135,7 +141,8 @@ void RowPanel::buildPage() {
         [](const Project& p) { return Json(p.page.rootSize); },
         [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); });
     property(
-        "Reader's size", "Reader's text size", px(8, 64, 1), [](const Project& p) { return Json(p.page.readerSize); },
+        "Reader's size", "Reader's text size", px(8, 64, 1),
+        [](const Project& p) { return Json(p.page.readerSize); },
         [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); });
     property(
         "From", "Narrowest width", px(200, 5000, 10), [](const Project& p) { return Json(p.leastWidth); },
@@ -155,13 +162,15 @@ void RowPanel::buildProject() {
         [](Project& p, const Json& v) { p.row = textOf(v); });
     auto* language = new TextEditor([](const QString& text) {
         static const QRegularExpression shape("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$");
-        return shape.match(text).hasMatch() ? QString() : QString("a language is written like en, pt-BR or zh-Hant");
+        return shape.match(text).hasMatch() ? QString()
+                                            : QString("a language is written like en, pt-BR or zh-Hant");
     });
     property(
         "Language", "Language", language, [](const Project& p) { return Json(p.language); },
         [](Project& p, const Json& v) { p.language = textOf(v); });
     property(
-        "Direction", "Writing direction", new SegmentEditor({{"ltr", "Left to right"}, {"rtl", "Right to left"}}),
+        "Direction", "Writing direction",
+        new SegmentEditor({{"ltr", "Left to right"}, {"rtl", "Right to left"}}),
         [](const Project& p) { return Json(p.rightToLeft ? "rtl" : "ltr"); },
         [](Project& p, const Json& v) { p.rightToLeft = textOf(v) == "rtl"; });
     auto* level = new NumberEditor(numberKind(1, 6, 1, 0));

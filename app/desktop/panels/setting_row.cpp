@@ -18,8 +18,8 @@ constexpr int markRoom = 12;  // left of the title, for the dot that says "set h
 
 }  // namespace
 
-SettingRow::SettingRow(Context& context, const QString& title, controls::Editor* editor, const std::string& subject,
-                       const std::string& setting, QWidget* parent)
+SettingRow::SettingRow(Context& context, const QString& title, controls::Editor* editor,
+                       const std::string& subject, const std::string& setting, QWidget* parent)
     : QWidget(parent),
       context_(context),
       editor_(editor),

@@ -57,7 +57,7 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     foot_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 
     auto* head = new QVBoxLayout(header_);
-    head->setContentsMargins(24, 12, 12, 4);
+    head->setContentsMargins(24, 12, 24, 4);
     head->setSpacing(8);
     subject_->setAccessibleName("What the settings are of");
     scope_->setFilling(true);
@@ -97,6 +97,8 @@ void SidePanel::addPanel(const QString& title, Panel* panel) {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // Its room is kept, so that nothing moves when the bar comes and goes.
+    scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(panel);
     stack_->addWidget(scroll);
@@ -104,18 +106,22 @@ void SidePanel::addPanel(const QString& title, Panel* panel) {
     tabs_->addTab(title);
 }
 
-Panel* SidePanel::current() const { return panels_[static_cast<std::size_t>(tabs_->currentIndex())]; }
+Panel* SidePanel::current() const {
+    return panels_[static_cast<std::size_t>(tabs_->currentIndex())];
+}
 
 void SidePanel::fillSubjects() {
     std::vector<std::string> subjects;
     if (current()->takesRoles()) subjects = project::roles(viewing_.shown());
-    for (const std::string& subject : current()->subjects()) subjects.push_back(subject);
+    for (const std::string& subject : current()->subjects())
+        subjects.push_back(subject);
     subject_->setVisible(!subjects.empty());
     if (subjects.empty()) return;
     if (subjects != subjects_ || subject_->count() != static_cast<int>(subjects.size())) {
         subjects_ = subjects;
         subject_->clear();
-        for (const std::string& subject : subjects_) subject_->addItem(roleTitle(subject));
+        for (const std::string& subject : subjects_)
+            subject_->addItem(roleTitle(subject));
     }
     const auto at = std::find(subjects_.begin(), subjects_.end(), target_.subject());
     // The Text panel has nothing to say about a card or a picture: it keeps to the last role.
@@ -136,17 +142,16 @@ void SidePanel::fillScopes() {
     using Scope = Viewing::Scope;
     const project::Variant& variant = viewing_.shown().variants[viewing_.variant()];
     const std::size_t band = viewing_.band();
-    const int columns = viewing_.row().settings(band).row.columns.value_or(1);
     scope_->setTexts({"All variants", "This variant", "This band"},
                      {"Edits go to " + scopeTitle(viewing_, Scope::AllVariants),
                       "Edits go to " + scopeTitle(viewing_, Scope::ThisVariant),
                       "Edits go to " + scopeTitle(viewing_, Scope::ThisBand)});
     scope_->setCurrent(static_cast<int>(viewing_.scope()));
     QString says = "Edits go to all variants, at all widths.";
-    if (viewing_.scope() == Scope::ThisVariant) says = "Edits go to " + variantTitle(variant) + ", at all widths.";
+    if (viewing_.scope() == Scope::ThisVariant)
+        says = "Edits go to this variant, " + variantTitle(variant) + ", at all widths.";
     if (viewing_.scope() == Scope::ThisBand)
-        says = "Edits go to " + variantTitle(variant) + ", " + bandWidths(variant, band) + " (" +
-               columnsTitle(columns) + ").";
+        says = "Edits go to " + bandTitle(viewing_, band) + ", of this variant.";
     scopeSays_->setText(says);
 }
 
@@ -178,8 +183,12 @@ std::vector<SidePanel::Place> SidePanel::places() const {
     std::vector<Place> places;
     for (int panel = 0; panel < static_cast<int>(panels_.size()); ++panel) {
         const auto& findables = panels_[static_cast<std::size_t>(panel)]->findables();
-        for (std::size_t i = 0; i < findables.size(); ++i)
-            places.push_back({findables[i].words + "  ·  " + tabs_->tabText(panel), panel, i});
+        for (std::size_t i = 0; i < findables.size(); ++i) {
+            const QString& section = findables[i].section;
+            const QString where =
+                tabs_->tabText(panel) + (section.isEmpty() ? section : ", " + section.toLower());
+            places.push_back({findables[i].words + "  ·  " + where, panel, i});
+        }
     }
     return places;
 }

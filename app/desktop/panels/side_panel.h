@@ -20,7 +20,7 @@ public:
     explicit SidePanel(Viewing& viewing, QWidget* parent = nullptr);
     /// A setting that can be jumped to.
     struct Place {
-        QString words;  ///< `Line height, lines: Text`
+        QString words;  ///< `Line height  ·  Text, lines`
         int panel;
         std::size_t findable;
     };

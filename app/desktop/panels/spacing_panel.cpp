@@ -17,7 +17,8 @@ SpacingPanel::SpacingPanel(Context& context, QWidget* parent)
     addWidget(note_);
     box_ = section("Box");
     setting("Stands at",
-            new controls::ListEditor({{"stretch", "Full width"}, {"start", "Start"}, {"center", "Centre"}, {"end", "End"}}),
+            new controls::ListEditor(
+                {{"stretch", "Full width"}, {"start", "Start"}, {"center", "Centre"}, {"end", "End"}}),
             {}, "place");
     close();
 }

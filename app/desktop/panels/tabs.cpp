@@ -15,7 +15,9 @@ Tabs::Tabs(QWidget* parent) : QTabBar(parent) {
     setAccessibleName("Panels");
 }
 
-QSize Tabs::tabSizeHint(int index) const { return {fontMetrics().horizontalAdvance(tabText(index)) + 14, 40}; }
+QSize Tabs::tabSizeHint(int index) const {
+    return {fontMetrics().horizontalAdvance(tabText(index)) + 14, 40};
+}
 
 QSize Tabs::minimumTabSizeHint(int index) const {
     return {fontMetrics().horizontalAdvance(tabText(index)) + 4, 40};

@@ -8,7 +8,9 @@ Target::Target(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(vi
     connect(&viewing_, &Viewing::selectionChanged, this, &Target::follow);
 }
 
-bool Target::isText() const { return subject_ != "card" && subject_ != "picture" && subject_ != "row"; }
+bool Target::isText() const {
+    return subject_ != "card" && subject_ != "picture" && subject_ != "row";
+}
 
 void Target::set(const std::string& subject) {
     if (subject == subject_) return;
@@ -25,10 +27,12 @@ void Target::follow() {
     if (!another) return;
     std::string subject = viewing_.role();
     if (selection.card >= 0) {
-        const auto& parts = viewing_.document().project().cards[static_cast<std::size_t>(selection.card)].parts;
+        const auto& parts =
+            viewing_.document().project().cards[static_cast<std::size_t>(selection.card)].parts;
         if (selection.part < 0)
             subject = "card";
-        else if (std::holds_alternative<project::PicturePart>(parts[static_cast<std::size_t>(selection.part)]))
+        else if (std::holds_alternative<project::PicturePart>(
+                     parts[static_cast<std::size_t>(selection.part)]))
             subject = "picture";
     }
     if (subject == subject_) return;

@@ -27,8 +27,10 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     weight.usual = 100;
     setting("Weight", new NumberEditor(weight), {}, "weight");
     setting("Slant", new SegmentEditor({{"normal", "Upright"}, {"italic", "Italic"}}), {}, "slant");
-    setting("Case", new ListEditor({{"none", "As written"}, {"uppercase", "Capitals"}, {"capitalize", "Capital first"}}),
-            {}, "case");
+    setting(
+        "Case",
+        new ListEditor({{"none", "As written"}, {"uppercase", "Capitals"}, {"capitalize", "Capital first"}}),
+        {}, "case");
 
     section("Size");
     setting("Font size", size_, {}, "size")->setTall();
@@ -42,13 +44,16 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
 
     section("Lines");
     setting("Line height", new NumberEditor(controls::lineHeightKind()), {}, "lineHeight");
-    setting("Letter spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {}, "letterSpacing");
-    setting("Word spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {}, "wordSpacing");
-    setting("Align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {}, "align");
+    setting("Letter spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {},
+            "letterSpacing");
+    setting("Word spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {},
+            "wordSpacing");
+    setting("Align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {},
+            "align");
     setting("Wrap", new SegmentEditor({{"wrap", "Greedy"}, {"balance", "Balanced"}}), {}, "wrap");
     setting("Long words",
-            new ListEditor({{"normal", "Stick out"}, {"break-word", "Cut"}, {"anywhere", "Cut anywhere"}}), {},
-            "overflowWrap");
+            new ListEditor({{"normal", "Stick out"}, {"break-word", "Cut"}, {"anywhere", "Cut anywhere"}}),
+            {}, "overflowWrap");
     setting("Hyphens", new SegmentEditor({{"none", "None"}, {"manual", "Soft ones"}}), {}, "hyphens");
     setting("Keep lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines");
     close();
@@ -85,8 +90,8 @@ void TextPanel::refreshPixels() {
 void TextPanel::showSize() {
     const std::string role = viewing().role();
     const auto size = fontSizeHere(viewing(), role);
-    const QString css = QString::fromStdString(
-        fontSizeOf(viewing().shown(), viewing().variant(), viewing().band(), role));
+    const QString css =
+        QString::fromStdString(fontSizeOf(viewing().shown(), viewing().variant(), viewing().band(), role));
     clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " here" : css);
 }
 

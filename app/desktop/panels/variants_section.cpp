@@ -43,7 +43,8 @@ void VariantButtons::add() {
         for (int n = 2; project.findVariant(variant.className); ++n)
             variant.className = base + "-" + std::to_string(n);
         added = from + 1;
-        project.variants.insert(project.variants.begin() + static_cast<std::ptrdiff_t>(added), std::move(variant));
+        project.variants.insert(project.variants.begin() + static_cast<std::ptrdiff_t>(added),
+                                std::move(variant));
     });
     context_.viewing.setVariant(added);
 }

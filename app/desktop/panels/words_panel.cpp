@@ -1,5 +1,6 @@
 #include "panels/words_panel.h"
 
+#include <QFileInfo>
 #include <QInputDialog>
 #include <QMenu>
 #include <QRegularExpression>
@@ -18,6 +19,7 @@ using controls::glyph;
 /// One part: what it is, buttons to mark words and move the part, its copy, its link.
 struct WordsPanel::Line : QWidget {
     using QWidget::QWidget;
+    QLabel* title = nullptr;
     CopyEdit* copy = nullptr;
     controls::TextEditor* link = nullptr;
     controls::TextEditor* name = nullptr;
@@ -78,14 +80,16 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
         menu->addSeparator();
         menu->addAction("Another role…", this, [this] {
             const QString role =
-                QInputDialog::getText(this, "Another role", "Its name, in lower-case letters, such as kicker or price:")
+                QInputDialog::getText(this, "Another role",
+                                      "Its name, in lower-case letters, such as kicker or price:")
                     .trimmed();
             static const QRegularExpression pattern("^[a-z][a-z0-9-]*$");
             if (role.isEmpty()) return;
             if (pattern.match(role).hasMatch() && role != "card" && role != "picture" && role != "row")
                 addPart(role.toStdString());
             else
-                this->context().say("A role's name is lower-case letters, digits and hyphens, and not card, picture or row.");
+                this->context().say(
+                    "A role's name is lower-case letters, digits and hyphens, and not card, picture or row.");
         });
     });
     addFindable("Copy of a card", add_);
@@ -116,7 +120,12 @@ void WordsPanel::refresh() {
     const auto& parts = viewing().shown().cards[static_cast<std::size_t>(card_)].parts;
     for (std::size_t i = 0; i < built_.size(); ++i) {
         const auto* text = std::get_if<project::TextPart>(&parts[i]);
-        if (!text) continue;
+        if (!text) {
+            const auto& picture = std::get<project::PicturePart>(parts[i]);
+            built_[i]->title->setText("Picture  " +
+                                      QFileInfo(QString::fromStdString(picture.file)).fileName());
+            continue;
+        }
         built_[i]->copy->setCopy(text->copy);
         if (built_[i]->link) built_[i]->link->setValue(text->link);
         if (built_[i]->name) built_[i]->name->setValue(text->name);
@@ -146,6 +155,7 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     head->setSpacing(0);
     auto* label = new QLabel(title, line);
     head->addWidget(label, 1);
+    line->title = label;
     box->addLayout(head);
     auto* up = small(line, Glyph::Up, "Move " + title + " up");
     auto* down = small(line, Glyph::Down, "Move " + title + " down");
@@ -173,12 +183,14 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         connect(link, &QToolButton::clicked, copy, &CopyEdit::editLink);
         connect(lineBreak, &QToolButton::clicked, copy, &CopyEdit::breakLine);
         connect(copy, &CopyEdit::edited, this, [this, part, copy, title] {
-            editPart(part, title + " copy", [copy](project::TextPart& text) { text.copy = copy->copyText(); });
+            editPart(part, title + " copy",
+                     [copy](project::TextPart& text) { text.copy = copy->copyText(); });
         });
         connect(copy, &CopyEdit::left, this, [this] { document().endGesture(); });
         box->addWidget(copy);
     }
-    for (QToolButton* button : {up, down, remove}) head->addWidget(button);
+    for (QToolButton* button : {up, down, remove})
+        head->addWidget(button);
     if (role == "button") {
         line->link = new controls::TextEditor({}, line);
         line->link->setName("Link of the button");
@@ -187,7 +199,8 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         line->name->setPlaceholder("as its copy");
         box->addWidget(labelled(line, "Leads to", line->link));
         box->addWidget(labelled(line, "Read out as", line->name));
-        const auto join = [&](controls::TextEditor* editor, const QString& name, std::string project::TextPart::* member) {
+        const auto join = [&](controls::TextEditor* editor, const QString& name,
+                              std::string project::TextPart::*member) {
             const auto put = [this, part, name, member, editor] {
                 editPart(part, name,
                          [&](project::TextPart& text) { text.*member = editor->value().get<std::string>(); });

@@ -25,7 +25,8 @@ private:
     [[nodiscard]] std::vector<std::string> shape() const;
     void rebuild();
     Line* buildLine(std::size_t part);
-    void editPart(std::size_t part, const QString& name, const std::function<void(project::TextPart&)>& change);
+    void editPart(std::size_t part, const QString& name,
+                  const std::function<void(project::TextPart&)>& change);
     void addPart(const std::string& role);
     void removePart(std::size_t part);
     void movePart(std::size_t part, int by);

@@ -4,8 +4,8 @@
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QFormLayout>
-#include <QPushButton>
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
 #include <array>
 #include <utility>
@@ -76,17 +76,20 @@ void showAbout(QWidget* parent) {
     font.setPointSizeF(font.pointSizeF() * 1.6);
     title->setFont(font);
     box->addWidget(title);
-    box->addWidget(text("A tenter is the frame on which cloth is stretched to an even width. This one does that to a row "
-                        "of cards: it computes the row at every width of the page and hands over the stylesheet.",
-                        &dialog));
-    box->addWidget(text("What it does not promise: type that grows with the page grows less when a reader zooms, and can "
-                        "fail WCAG 2.2 SC 1.4.4, which asks for text at twice its size. Keep the largest size of a "
-                        "ramp within 2.5 times the smallest, and try the page that is published: zoomed to 200 % and "
-                        "to 400 %, with the keyboard, and with a screen reader.",
-                        &dialog));
-    box->addWidget(text("Free software under the GNU General Public License, version 3 or later. It comes without any "
-                        "warranty.",
-                        &dialog));
+    box->addWidget(text(
+        "A tenter is the frame on which cloth is stretched to an even width. This one does that to a row "
+        "of cards: it computes the row at every width of the page and hands over the stylesheet.",
+        &dialog));
+    box->addWidget(text(
+        "What it does not promise: type that grows with the page grows less when a reader zooms, and can "
+        "fail WCAG 2.2 SC 1.4.4, which asks for text at twice its size. Keep the largest size of a "
+        "ramp within 2.5 times the smallest, and try the page that is published: zoomed to 200 % and "
+        "to 400 %, with the keyboard, and with a screen reader.",
+        &dialog));
+    box->addWidget(
+        text("Free software under the GNU General Public License, version 3 or later. It comes without any "
+             "warranty.",
+             &dialog));
     run(dialog, box);
 }
 

@@ -17,13 +17,18 @@ const QString ending = ".tenter.json";
 const QString recentKey = "recent";
 constexpr int mostRecent = 8;
 
-std::filesystem::path toPath(const QString& file) { return file.toStdString(); }
+std::filesystem::path toPath(const QString& file) {
+    return file.toStdString();
+}
 
-QString fromPath(const std::filesystem::path& path) { return QString::fromStdString(path.string()); }
+QString fromPath(const std::filesystem::path& path) {
+    return QString::fromStdString(path.string());
+}
 
 }  // namespace
 
-FileDesk::FileDesk(Document& document, QWidget* window) : QObject(window), document_(document), window_(window) {}
+FileDesk::FileDesk(Document& document, QWidget* window)
+    : QObject(window), document_(document), window_(window) {}
 
 QString FileDesk::startFolder() const {
     if (!document_.file().empty()) return fromPath(document_.file().parent_path());
@@ -41,7 +46,9 @@ void FileDesk::open(const QString& file) {
     project::Problems problems;
     const QString absolute = QFileInfo(file).absoluteFilePath();
     if (!document_.open(toPath(absolute), problems)) {
-        emit failed(QFileInfo(file).fileName() + " could not be opened; what was open still is.", problems);
+        emit failed(QFileInfo(file).fileName() + " could not be opened" +
+                        (document_.hasProject() ? "; what was open still is." : "."),
+                    problems);
         return;
     }
     remember(document_.file());
@@ -71,7 +78,8 @@ bool FileDesk::save() {
 bool FileDesk::saveAs() {
     const QString name = fromPath(document_.file().filename());
     const QString proposed =
-        QDir(startFolder()).filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + ending : name);
+        QDir(startFolder())
+            .filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + ending : name);
     QFileDialog dialog(window_, "Save the project as", startFolder(), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix("tenter.json");

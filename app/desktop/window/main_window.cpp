@@ -10,6 +10,7 @@
 #include <QStatusBar>
 #include <QTimer>
 #include <cmath>
+#include <set>
 #include <variant>
 
 #include "controls/inks.h"
@@ -42,7 +43,8 @@ MainWindow::MainWindow(QWidget* parent)
       problems_(new ProblemPanel(this)) {
     setAcceptDrops(true);
     resize(1280, 800);
-    if (const auto kept = QSettings().value(geometryKey).toByteArray(); !kept.isEmpty()) restoreGeometry(kept);
+    if (const auto kept = QSettings().value(geometryKey).toByteArray(); !kept.isEmpty())
+        restoreGeometry(kept);
 
     auto* central = new QWidget(this);
     auto* box = new QVBoxLayout(central);
@@ -68,6 +70,8 @@ MainWindow::MainWindow(QWidget* parent)
     });
     connect(files_, &FileDesk::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
     connect(&document_, &Document::opened, this, &MainWindow::showProject);
+    // What is edited is what is seen.
+    connect(&document_, &Document::changed, asSaved_, [this] { asSaved_->setChecked(false); });
     connect(&document_, &Document::fileChanged, this, &MainWindow::showTitle);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showVariants);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showNotes);
@@ -152,7 +156,8 @@ void MainWindow::showProject() {
     const bool has = document_.hasProject();
     stack_->setCurrentIndex(has ? 1 : 0);
     strip_->setVisible(has);
-    for (QAction* action : projectActions_) action->setEnabled(has);
+    for (QAction* action : projectActions_)
+        action->setEnabled(has);
     if (has) row_->setFocus();
     showVariants();
 }
@@ -170,9 +175,15 @@ void MainWindow::showVariants() {
 
 void MainWindow::showNotes() {
     if (!document_.hasProject()) return;
+    // A family that only stands behind another one is not missed.
+    std::set<std::string> wanted;
+    for (std::size_t band = 0; band < viewing_.row().bandCount(); ++band)
+        for (const auto& [role, style] : viewing_.row().settings(band).text.roles)
+            if (style.family && !style.family->empty()) wanted.insert(style.family->front());
     QStringList notes;
     for (const text::FontNote& note : viewing_.row().notes())
-        notes << QString::fromStdString(note.family) + ": " + QString::fromStdString(note.says);
+        if (wanted.count(note.family) > 0)
+            notes << QString::fromStdString(note.family) + ": " + QString::fromStdString(note.says);
     fontNotes_->setText(notes.isEmpty()     ? QString()
                         : notes.size() == 1 ? notes.first()
                                             : QString("%1 notes on fonts").arg(notes.size()));
@@ -188,7 +199,8 @@ void MainWindow::copyStylesheet() {
 }
 
 void MainWindow::copySize() {
-    const std::string css = fontSizeOf(document_.project(), viewing_.variant(), viewing_.band(), viewing_.role());
+    const std::string css =
+        fontSizeOf(document_.project(), viewing_.variant(), viewing_.band(), viewing_.role());
     QGuiApplication::clipboard()->setText(QString::fromStdString(css));
     note_->say(roleTitle(viewing_.role()) + " size copied: " + QString::fromStdString(css));
 }
@@ -218,11 +230,10 @@ void MainWindow::goToEdge(int direction) {
     }
 }
 
-void MainWindow::keyPressEvent(QKeyEvent* event) {
-    // What nothing else took.
-    const auto modifiers = event->modifiers() & ~Qt::KeypadModifier;
-    const int direction = event->key() == Qt::Key_Right ? 1 : event->key() == Qt::Key_Left ? -1 : 0;
-    if (direction == 0 || !document_.hasProject()) return QMainWindow::keyPressEvent(event);
+bool MainWindow::takeWidthKey(const QKeyEvent& event) {
+    const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
+    const int direction = event.key() == Qt::Key_Right ? 1 : event.key() == Qt::Key_Left ? -1 : 0;
+    if (direction == 0 || !document_.hasProject()) return false;
     if (modifiers == Qt::NoModifier)
         stepWidth(direction);
     else if (modifiers == Qt::ShiftModifier)
@@ -230,7 +241,13 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
     else if (modifiers == Qt::ControlModifier)
         goToEdge(direction);
     else
-        QMainWindow::keyPressEvent(event);
+        return false;
+    return true;
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    // What nothing else took.
+    if (!takeWidthKey(*event)) QMainWindow::keyPressEvent(event);
 }
 
 bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
@@ -241,6 +258,8 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
             if (!key->isAutoRepeat()) asSaved_->setChecked(press);
             return true;
         }
+        // In the row as on the axis, arrows are widths; Tab goes from card to card.
+        if (press && (watched == row_ || watched == axis_) && takeWidthKey(*key)) return true;
     }
     if (event->type() == QEvent::ApplicationDeactivate && asSaved_) asSaved_->setChecked(false);
     return QMainWindow::eventFilter(watched, event);

@@ -54,6 +54,8 @@ private:
     void fillRecent();
     void copyStylesheet();
     void copySize();
+    /// Left and Right: 1 px; 10 with Shift; to a band edge with Ctrl.
+    bool takeWidthKey(const QKeyEvent& event);
     void stepWidth(double by);
     /// To the next breakpoint, or the width above it; `direction` 1 or −1.
     void goToEdge(int direction);

@@ -29,7 +29,8 @@ void MainWindow::buildFileMenu() {
         samples->clear();
         for (const Sample& sample : findSamples()) {
             const QString file = QString::fromStdString(sample.file.string());
-            samples->addAction(sample.name + "\t" + sample.description, this, [this, file] { files_->openSample(file); });
+            samples->addAction(sample.name + "\t" + sample.description, this,
+                               [this, file] { files_->openSample(file); });
         }
         if (samples->isEmpty()) samples->addAction("No samples were found")->setEnabled(false);
     });
@@ -38,15 +39,16 @@ void MainWindow::buildFileMenu() {
     connect(recentMenu_, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     menu->addSeparator();
     needsProject(menu->addAction("&Save", QKeySequence::Save, files_, &FileDesk::save));
-    needsProject(
-        menu->addAction("Save &as…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), files_, &FileDesk::saveAs));
+    needsProject(menu->addAction("Save &as…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), files_,
+                                 &FileDesk::saveAs));
     menu->addSeparator();
     menu->addAction("&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
 
 void MainWindow::fillRecent() {
     recentMenu_->clear();
-    for (const QString& file : files_->recent()) recentMenu_->addAction(file, this, [this, file] { files_->open(file); });
+    for (const QString& file : files_->recent())
+        recentMenu_->addAction(file, this, [this, file] { files_->open(file); });
     if (recentMenu_->isEmpty()) recentMenu_->addAction("Nothing yet")->setEnabled(false);
 }
 
@@ -60,8 +62,8 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     needsProject(menu->addAction("Copy the &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
                                  &MainWindow::copyStylesheet));
-    needsProject(menu->addAction("Copy the selected text's si&ze", QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this,
-                                 &MainWindow::copySize));
+    needsProject(menu->addAction("Copy the selected text's si&ze",
+                                 QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this, &MainWindow::copySize));
     menu->addSeparator();
     needsProject(menu->addAction("&Find a setting", QKeySequence::Find, this, [this] {
         search_->setFocus(Qt::ShortcutFocusReason);
@@ -71,23 +73,30 @@ void MainWindow::buildEditMenu() {
 
 void MainWindow::buildViewMenu() {
     QMenu* menu = menuBar()->addMenu("&View");
-    for (QAction* action : {row_->actualSizeAction(), row_->fitAction()}) menu->addAction(needsProject(action));
-    menu->addSeparator()->setText("Over the row");
-    for (QAction* action : row_->overlayActions()) menu->addAction(needsProject(action));
+    for (QAction* action : {row_->actualSizeAction(), row_->fitAction()})
+        menu->addAction(needsProject(action));
     menu->addSeparator();
-    for (QAction* action : axis_->laneActions()) menu->addAction(needsProject(action));
+    QMenu* overlays = menu->addMenu("&Over the row");
+    for (QAction* action : row_->overlayActions())
+        overlays->addAction(needsProject(action));
+    QMenu* lanes = menu->addMenu("&Along the widths");
+    for (QAction* action : axis_->laneActions())
+        lanes->addAction(needsProject(action));
     menu->addSeparator();
     asSaved_ = needsProject(menu->addAction("As it was saved\tHold F2"));
     asSaved_->setCheckable(true);
     connect(asSaved_, &QAction::toggled, this, [this](bool on) {
         viewing_.showSaved(on);
-        if (on) note_->say("As it was saved");
+        if (on)
+            note_->say("As it was saved");
+        else
+            note_->clear();
     });
     menu->addSeparator();
     const QStringList panels{"&Row", "&Text", "&Spacing", "&Colour", "&Words", "&Pictures"};
     for (int i = 0; i < panels.size(); ++i)
-        needsProject(menu->addAction(panels[i], QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)), this,
-                                     [this, i] { side_->openPanel(i); }));
+        needsProject(menu->addAction(panels[i], QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)),
+                                     this, [this, i] { side_->openPanel(i); }));
 }
 
 void MainWindow::buildGoMenu() {

@@ -39,9 +39,11 @@ void ProblemPanel::tell(const QString& headline, const project::Problems& proble
     headline_->setPalette(palette);
     headline_->setText(headline);
     QStringList lines;
-    for (const project::Problem& problem : problems) lines << QString::fromStdString(problem.line());
+    for (const project::Problem& problem : problems)
+        lines << QString::fromStdString(problem.line());
     lines_->setPlainText(lines.join('\n'));
-    const int shown = std::min<int>(8, 1 + static_cast<int>(lines.size()) * 2);
+    // A long line may wrap; more than eight scroll.
+    const int shown = std::min(8, static_cast<int>(lines.size()) * 3 / 2 + 1);
     lines_->setFixedHeight(shown * fontMetrics().lineSpacing() + 8);
     show();
     lines_->setFocus();

@@ -18,7 +18,8 @@ SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     setClearButtonEnabled(false);
     addAction(controls::glyph(controls::Glyph::Search), QLineEdit::LeadingPosition);
     QStringList words;
-    for (const auto& place : places_) words << place.words;
+    for (const auto& place : places_)
+        words << place.words;
     auto* completer = new QCompleter(words, this);
     completer->setFilterMode(Qt::MatchContains);
     completer->setCaseSensitivity(Qt::CaseInsensitive);

@@ -29,7 +29,9 @@ public:
         setCursor(Qt::PointingHandCursor);
         setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
-    [[nodiscard]] QSize sizeHint() const override { return {columnWidth, 2 * fontMetrics().lineSpacing() + 20}; }
+    [[nodiscard]] QSize sizeHint() const override {
+        return {columnWidth, 2 * fontMetrics().lineSpacing() + 20};
+    }
 
 protected:
     void paintEvent(QPaintEvent*) override {
@@ -79,8 +81,8 @@ protected:
             painter.drawLine(box.topLeft(), QPoint(box.right() + 1, box.top() + 44));
             painter.drawLine(box.topRight() + QPoint(1, 0), QPoint(box.left(), box.top() + 44));
             for (int line = 0; line < 3; ++line)
-                painter.fillRect(box.left() + 12, box.top() + 56 + line * 9, (card - 24) * (line == 2 ? 5 : 9) / 10,
-                                 line == 0 ? 3 : 1, ink);
+                painter.fillRect(box.left() + 12, box.top() + 56 + line * 9,
+                                 (card - 24) * (line == 2 ? 5 : 9) / 10, line == 0 ? 3 : 1, ink);
             painter.fillRect(box.left() + 12, box.bottom() - 10, 36, 4, palette().color(QPalette::Highlight));
         }
         painter.setRenderHint(QPainter::Antialiasing);
@@ -192,6 +194,8 @@ void StartPage::setRecent(const QStringList& files) {
     }
 }
 
-void StartPage::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), palette().color(QPalette::Base)); }
+void StartPage::paintEvent(QPaintEvent*) {
+    QPainter(this).fillRect(rect(), palette().color(QPalette::Base));
+}
 
 }  // namespace tenter::desktop::window

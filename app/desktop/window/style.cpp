@@ -12,10 +12,12 @@ namespace {
 
 constexpr int controlHeight = 28;
 
-void drawBox(QPainter* painter, const QRect& rect, const QColor& fill, const QColor& edge, double weight = 1) {
+void drawBox(QPainter* painter, const QRect& rect, const QColor& fill, const QColor& edge,
+             double weight = 1) {
     painter->save();
     const double inset = weight / 2;
-    painter->setPen(edge.alpha() == 0 ? QPen(Qt::NoPen) : QPen(edge, weight, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+    painter->setPen(edge.alpha() == 0 ? QPen(Qt::NoPen)
+                                      : QPen(edge, weight, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
     painter->setBrush(fill);
     painter->drawRect(QRectF(rect).adjusted(inset, inset, -inset, -inset));
     painter->restore();
@@ -26,7 +28,10 @@ void drawField(QPainter* painter, const QStyleOption* option) {
     const bool enabled = option->state.testFlag(QStyle::State_Enabled);
     const QPalette& palette = option->palette;
     drawBox(painter, option->rect, palette.color(enabled ? QPalette::Base : QPalette::Window),
-            palette.color(focus ? QPalette::Highlight : enabled ? QPalette::Mid : QPalette::Midlight), focus ? 2 : 1);
+            palette.color(focus     ? QPalette::Highlight
+                          : enabled ? QPalette::Mid
+                                    : QPalette::Midlight),
+            focus ? 2 : 1);
 }
 
 void drawButton(QPainter* painter, const QStyleOption* option, bool flat) {
@@ -37,8 +42,9 @@ void drawButton(QPainter* painter, const QStyleOption* option, bool flat) {
     QColor fill = flat ? QColor(Qt::transparent) : palette.color(QPalette::Base);
     if (over) fill = palette.color(QPalette::Button);
     if (down) fill = palette.color(QPalette::Midlight);
-    QColor edge = flat ? QColor(Qt::transparent)
-                       : palette.color(state.testFlag(QStyle::State_Enabled) ? QPalette::Mid : QPalette::Midlight);
+    QColor edge =
+        flat ? QColor(Qt::transparent)
+             : palette.color(state.testFlag(QStyle::State_Enabled) ? QPalette::Mid : QPalette::Midlight);
     double weight = 1;
     if (state.testFlag(QStyle::State_HasFocus)) {
         edge = palette.color(QPalette::Highlight);
@@ -52,7 +58,8 @@ void drawCheckBox(QPainter* painter, const QStyleOption* option) {
     const bool enabled = option->state.testFlag(QStyle::State_Enabled);
     const QPalette& palette = option->palette;
     const QColor ink = palette.color(enabled ? QPalette::WindowText : QPalette::Mid);
-    drawBox(painter, option->rect, on ? ink : palette.color(QPalette::Base), on ? ink : palette.color(QPalette::Mid));
+    drawBox(painter, option->rect, on ? ink : palette.color(QPalette::Base),
+            on ? ink : palette.color(QPalette::Mid));
     if (!on) return;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
@@ -80,7 +87,8 @@ void drawScrollBar(QPainter* painter, const QStyleOptionSlider* option, const QR
     const QPalette& palette = option->palette;
     painter->fillRect(option->rect, palette.color(QPalette::Window));
     if (option->maximum <= option->minimum) return;
-    const bool over = option->state.testFlag(QStyle::State_MouseOver) || option->state.testFlag(QStyle::State_Sunken);
+    const bool over =
+        option->state.testFlag(QStyle::State_MouseOver) || option->state.testFlag(QStyle::State_Sunken);
     const bool across = option->orientation == Qt::Horizontal;
     const QRect bar = across ? slider.adjusted(1, 4, -1, -2) : slider.adjusted(4, 1, -2, -1);
     painter->fillRect(bar, palette.color(over ? QPalette::Dark : QPalette::Mid));
@@ -95,7 +103,8 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
     switch (element) {
         case PE_PanelLineEdit:
             // A line edit inside a combo box has its box drawn by that.
-            if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option); frame && frame->lineWidth > 0)
+            if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
+                frame && frame->lineWidth > 0)
                 drawField(painter, option);
             return;
         case PE_FrameLineEdit:
@@ -151,9 +160,11 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
         if (combo && !combo->editable) {
             const QRect box = subControlRect(CC_ComboBox, combo, SC_ComboBoxEditField, widget);
             painter->setPen(option->palette.color(
-                option->state.testFlag(State_Enabled) ? QPalette::Active : QPalette::Disabled, QPalette::Text));
-            painter->drawText(box, Qt::AlignLeft | Qt::AlignVCenter,
-                              option->fontMetrics.elidedText(combo->currentText, Qt::ElideRight, box.width()));
+                option->state.testFlag(State_Enabled) ? QPalette::Active : QPalette::Disabled,
+                QPalette::Text));
+            painter->drawText(
+                box, Qt::AlignLeft | Qt::AlignVCenter,
+                option->fontMetrics.elidedText(combo->currentText, Qt::ElideRight, box.width()));
             return;
         }
     }
@@ -187,6 +198,7 @@ QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, con
         if (item && item->menuItemType != QStyleOptionMenuItem::Separator)
             result.setHeight(std::max(result.height(), controlHeight));
     }
+    if (type == CT_ItemViewItem) result.setHeight(std::max(result.height(), 26));
     if (type == CT_MenuBarItem) result = {size.width() + 18, 32};
     return result;
 }
@@ -229,6 +241,14 @@ QRect Style::subControlRect(ComplexControl control, const QStyleOptionComplex* o
         }
     }
     return QProxyStyle::subControlRect(control, option, part, widget);
+}
+
+QRect Style::subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const {
+    if (element == SE_LineEditContents)
+        if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
+            frame && frame->lineWidth > 0)
+            return option->rect.adjusted(5, 1, -5, -1);
+    return QProxyStyle::subElementRect(element, option, widget);
 }
 
 int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
