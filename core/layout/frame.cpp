@@ -7,8 +7,8 @@
 namespace tenter::layout {
 namespace {
 
-/// What the emitted width of a centred row's cards leaves out, so that no engine's rounding sends the last card of
-/// a full line to the next one.
+/// What the emitted width of a centred row's cards leaves out, so that no engine's rounding sends the last
+/// card of a full line to the next one.
 constexpr double centredSpare = 0.02;
 
 /// A box of `width`, at most `most`, centred in `room`; `auto` margins give nothing where it overflows.
@@ -27,7 +27,9 @@ double most(const units::Length& length, const units::LengthBasis& basis) {
 
 }  // namespace
 
-double snappedBorder(double width) { return width > 0 ? std::max(1.0, std::floor(width)) : 0; }
+double snappedBorder(double width) {
+    return width > 0 ? std::max(1.0, std::floor(width)) : 0;
+}
 
 Edges stackedEdges(const Edges& edges, const text::BreakProfile& profile) {
     return {profile.stacked(edges.top), edges.right, profile.stacked(edges.bottom), edges.left};
@@ -65,7 +67,8 @@ Frame frameAt(const BandPlan& band, double width) {
     frame.basis.percent = frame.contentWidth;
     frame.columnGap = band.columnGap.resolve(frame.basis);
     frame.rowGap = band.profile->stacked(band.rowGap.resolve(frame.basis));
-    frame.columnWidth = std::max(0.0, (frame.contentWidth - (band.columns - 1) * frame.columnGap) / band.columns);
+    frame.columnWidth =
+        std::max(0.0, (frame.contentWidth - (band.columns - 1) * frame.columnGap) / band.columns);
     if (band.centred) frame.columnWidth = std::max(0.0, frame.columnWidth - centredSpare);
 
     frame.basis.percent = frame.columnWidth;
@@ -84,6 +87,8 @@ Frame frameAt(const BandPlan& band, double width) {
     return frame;
 }
 
-double sizeOf(const RolePlan& role, const Frame& frame) { return role.size.resolve(frame.basis); }
+double sizeOf(const RolePlan& role, const Frame& frame) {
+    return role.size.resolve(frame.basis);
+}
 
 }  // namespace tenter::layout

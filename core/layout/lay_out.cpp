@@ -8,8 +8,8 @@ namespace {
 using project::Align;
 using project::Place;
 
-/// Lays one row at one width: frame, then each card's parts as if alone, then lines of cards stretched to their
-/// tallest, then everything to its place on the page.
+/// Lays one row at one width: frame, then each card's parts as if alone, then lines of cards stretched to
+/// their tallest, then everything to its place on the page.
 class LayOut {
 public:
     LayOut(const BandPlan& band, Layout& out) : band_(band), out_(out), frame_(frameAt(band, out.width)) {}
@@ -17,7 +17,8 @@ public:
     void run() {
         out_.container = frame_.container;
         out_.row = frame_.row;
-        for (const CardPlan& card : band_.cards) layCard(card);
+        for (const CardPlan& card : band_.cards)
+            layCard(card);
         double y = frame_.contentY;
         const auto columns = static_cast<std::size_t>(band_.columns);
         for (std::size_t first = 0; first < out_.cards.size(); first += columns) {
@@ -63,10 +64,12 @@ private:
             part.margin.left = -frame_.cardPadding.left;
             part.margin.right = -frame_.cardPadding.right;
             if (index == 0) part.margin.top = -frame_.cardPadding.top;
-            if (index + 1 == static_cast<int>(card.parts.size())) part.margin.bottom = -frame_.cardPadding.bottom;
+            if (index + 1 == static_cast<int>(card.parts.size()))
+                part.margin.bottom = -frame_.cardPadding.bottom;
         }
         part.box.width = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
-        part.box.height = band_.profile->stacked(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
+        part.box.height =
+            band_.profile->stacked(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {
@@ -87,7 +90,7 @@ private:
 
         const double edges = part.padding.left + part.padding.right + 2 * part.border;
         const double room = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
-        text::LineQuery query{part.fontSize,     room - edges,      part.letterSpacing,
+        text::LineQuery query{part.fontSize,    room - edges,      part.letterSpacing,
                               part.wordSpacing, role.overflowWrap, role.balance};
         if (role.place != Place::Stretch) {
             // Shrink to fit. CSS Sizing 3 § 5.1, fit-content.
@@ -117,7 +120,8 @@ private:
     /// Characters to a line of full width: available width over the mean advance of a character.
     static double comfortable(const text::Paragraph& paragraph, const LaidPart& part) {
         const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
-        const double advance = paragraph.ems(0, end) * part.fontSize + paragraph.letters(0, end) * part.letterSpacing +
+        const double advance = paragraph.ems(0, end) * part.fontSize +
+                               paragraph.letters(0, end) * part.letterSpacing +
                                paragraph.words(0, end) * part.wordSpacing;
         return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;
     }
@@ -128,7 +132,9 @@ private:
     [[nodiscard]] bool isPushed(const LaidPart& part) const {
         return !part.picture && band_.roles[part.style].margin.top.isAuto();
     }
-    static double outerHeight(const LaidPart& part) { return part.margin.top + part.box.height + part.margin.bottom; }
+    static double outerHeight(const LaidPart& part) {
+        return part.margin.top + part.box.height + part.margin.bottom;
+    }
     LaidPart& part(const LaidCard& card, std::size_t i) { return out_.parts[card.firstPart + i]; }
 
     /// Cards of one line as tall as the tallest, spare height above what is pushed down. Returns that height.
@@ -144,7 +150,8 @@ private:
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
             std::size_t pushed = 0;
-            for (std::size_t i = 0; i < card.partCount; ++i) pushed += isPushed(part(card, i)) ? 1 : 0;
+            for (std::size_t i = 0; i < card.partCount; ++i)
+                pushed += isPushed(part(card, i)) ? 1 : 0;
             const double spare = pushed > 0 ? (tallest - card.box.height) / static_cast<double>(pushed) : 0;
             card.box.height = tallest;
             placeCard(c, first, end, y);
@@ -163,8 +170,9 @@ private:
         return tallest;
     }
 
-    /// Parts of neighbouring cards start in line: each takes the level its order gives it. CSS Grid 2 § 9: where the
-    /// subgrid's gap (0) differs from the row's, half the difference stands on each side of a gutter.
+    /// Parts of neighbouring cards start in line: each takes the level its order gives it. CSS Grid 2 § 9:
+    /// where the subgrid's gap (0) differs from the row's, half the difference stands on each side of a
+    /// gutter.
     double levelCards(std::size_t first, std::size_t end, double y) {
         const std::size_t levels = std::max<std::size_t>(band_.levels, 1);
         const double half = frame_.rowGap / 2;
@@ -180,7 +188,8 @@ private:
                 own[levelOf(part(card, i))] += outerHeight(part(card, i));
             own.front() += card.border + card.padding.top;
             own.back() += card.border + card.padding.bottom;
-            for (std::size_t level = 0; level < levels; ++level) heights[level] = std::max(heights[level], own[level]);
+            for (std::size_t level = 0; level < levels; ++level)
+                heights[level] = std::max(heights[level], own[level]);
         }
         double total = 0;
         std::vector<double> starts(levels, 0);
@@ -234,8 +243,8 @@ private:
     void placePart(const LaidCard& card, LaidPart& laid, double y) {
         laid.box.y = y;
         const double left = card.box.x + card.border + card.padding.left + laid.margin.left;
-        const double right =
-            card.box.x + card.border + card.padding.left + frame_.cardContent - laid.margin.right - laid.box.width;
+        const double right = card.box.x + card.border + card.padding.left + frame_.cardContent -
+                             laid.margin.right - laid.box.width;
         const Place place = laid.picture ? Place::Stretch : band_.roles[laid.style].place;
         switch (place) {
             case Place::Center:

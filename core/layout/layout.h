@@ -38,7 +38,7 @@ struct LaidLine {
 };
 
 struct LaidPart {
-    std::size_t index = 0;    ///< in the card's parts
+    std::size_t index = 0;  ///< in the card's parts
     bool picture = false;
     std::uint32_t style = 0;  ///< which of `Band::roles` (text parts)
     Box box;                  ///< border box

@@ -65,7 +65,8 @@ CardPlan cardPlan(const project::Card& card, const BandPlan& band, const project
             if (band.beside && plan.beside < 0) plan.beside = static_cast<int>(plan.parts.size());
         } else {
             const auto& text = std::get<project::TextPart>(part);
-            made.role = static_cast<std::uint32_t>(std::find(roles.begin(), roles.end(), text.role) - roles.begin());
+            made.role =
+                static_cast<std::uint32_t>(std::find(roles.begin(), roles.end(), text.role) - roles.begin());
             const TextStyle* style = band.settings.text.find(text.role);
             made.paragraph = store.get(text.copy, shapingStyle(*style, project), *band.profile);
         }
@@ -74,9 +75,9 @@ CardPlan cardPlan(const project::Card& card, const BandPlan& band, const project
     return plan;
 }
 
-std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const project::Variant& variant, std::size_t band,
-                                   const std::vector<std::string>& roles, text::ParagraphStore& store,
-                                   const text::BreakProfile& profile) {
+std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const project::Variant& variant,
+                                   std::size_t band, const std::vector<std::string>& roles,
+                                   text::ParagraphStore& store, const text::BreakProfile& profile) {
     auto plan = std::make_unique<BandPlan>();
     plan->upTo = variant.bands[band].upTo;
     plan->settings = project::resolve(project, variant, band);
@@ -99,7 +100,8 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->levelled = s.row.level == project::Level::Subgrid;
     plan->beside = s.card.direction == project::Direction::Beside;
     plan->bleed = *s.card.bleed;
-    for (const std::string& role : roles) plan->roles.push_back(rolePlan(*s.text.find(role), project));
+    for (const std::string& role : roles)
+        plan->roles.push_back(rolePlan(*s.text.find(role), project));
     plan->buttonsTakeLastLevel = true;
     for (const project::Card& card : project.cards) {
         plan->cards.push_back(cardPlan(card, *plan, project, roles, store));
@@ -133,7 +135,9 @@ std::size_t PreparedRow::bandAt(double width) const {
     return bands_.size() - 1;
 }
 
-const Settings& PreparedRow::settings(std::size_t band) const { return bands_.at(band)->settings; }
+const Settings& PreparedRow::settings(std::size_t band) const {
+    return bands_.at(band)->settings;
+}
 
 std::vector<text::FontNote> PreparedRow::notes() const {
     std::vector<text::FontNote> all;
@@ -152,6 +156,8 @@ double PreparedRow::fontSize(std::uint32_t style, double width) const {
     return sizeOf(band.roles.at(style), frameAt(band, width));
 }
 
-double PreparedRow::cardWidth(double width) const { return frameAt(*bands_[bandAt(width)], width).cardContent; }
+double PreparedRow::cardWidth(double width) const {
+    return frameAt(*bands_[bandAt(width)], width).cardContent;
+}
 
 }  // namespace tenter::layout

@@ -52,7 +52,7 @@ struct BandPlan {
     units::Length rowWidth, rowMaxWidth, columnGap, rowGap, cardBorder, pictureShare;
     Lengths rowPadding, containerPadding, cardPadding, pictureMargin;
     bool centred = false, levelled = false, beside = false, bleed = false;
-    std::size_t levels = 0;        ///< the most parts any card stacks
+    std::size_t levels = 0;  ///< the most parts any card stacks
     bool buttonsTakeLastLevel = false;
     std::vector<RolePlan> roles;
     std::vector<CardPlan> cards;
@@ -67,12 +67,13 @@ struct Frame {
     double columnWidth = 0, columnGap = 0, rowGap = 0;
     Edges cardPadding;  ///< as laid: room for a picture beside the text included
     double cardBorder = 0;
-    double cardContent = 0;   ///< content width of a card
-    double besideWidth = 0;   ///< of a picture beside the text
-    double besideInset = 0;   ///< from the card's padding edge to that picture
+    double cardContent = 0;  ///< content width of a card
+    double besideWidth = 0;  ///< of a picture beside the text
+    double besideInset = 0;  ///< from the card's padding edge to that picture
 };
 
-/// A border's width as engines snap it at one device pixel to a CSS px: whole pixels, at least one. CSS Values 4 § 5.4.
+/// A border's width as engines snap it at one device pixel to a CSS px: whole pixels, at least one. CSS
+/// Values 4 § 5.4.
 double snappedBorder(double width);
 /// `edges` with top and bottom on the profile's grid.
 Edges stackedEdges(const Edges& edges, const text::BreakProfile& profile);

@@ -6,7 +6,8 @@
 namespace tenter::text {
 namespace {
 
-std::vector<Line> greedyLines(const Paragraph& paragraph, LineQuery query, const BreakProfile& profile, double width) {
+std::vector<Line> greedyLines(const Paragraph& paragraph, LineQuery query, const BreakProfile& profile,
+                              double width) {
     query.balance = false;
     query.available = width;
     std::vector<Line> lines;
@@ -25,8 +26,9 @@ std::vector<std::uint32_t> endsOf(const Paragraph& paragraph, const std::vector<
     std::vector<std::uint32_t> ends;
     const auto& all = paragraph.opportunities();
     for (const Line& line : lines) {
-        const auto end = std::lower_bound(all.begin(), all.end(), line.next,
-                                          [](const Opportunity& o, std::uint32_t next) { return o.cluster < next; });
+        const auto end =
+            std::lower_bound(all.begin(), all.end(), line.next,
+                             [](const Opportunity& o, std::uint32_t next) { return o.cluster < next; });
         if (end == all.end() || end->cluster != line.next) return {};
         ends.push_back(static_cast<std::uint32_t>(end - all.begin()));
     }
@@ -45,13 +47,15 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
     // Each step looks at lines laid within `high`: the widest of them is a width that is known to do.
     while (true) {
         double widest = 0;
-        for (const Line& line : lines) widest = std::max(widest, line.width);
+        for (const Line& line : lines)
+            widest = std::max(widest, line.width);
         high = std::min(high, widest);
         if (high - low < 1.0 / 1024) break;
         const double middle = (low + high) / 2;
         std::vector<Line> tried = greedyLines(paragraph, query, profile, middle);
-        const bool does = tried.size() <= count &&
-                          std::all_of(tried.begin(), tried.end(), [&](const Line& l) { return l.width <= middle + 1e-6; });
+        const bool does =
+            tried.size() <= count &&
+            std::all_of(tried.begin(), tried.end(), [&](const Line& l) { return l.width <= middle + 1e-6; });
         if (does)
             lines = std::move(tried);
         else
@@ -80,8 +84,8 @@ std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const L
             const double correction = before == 0 ? 0 : ends[before - 1].startCorrection;
             const double spare = query.available - lineWidth(paragraph, query, first, correction, ends[end]);
             if (spare < -1e-6) break;
-            const double cost = (before == 0 ? 0 : least[before - 1]) + spare * spare + aLine +
-                                (end == lastWord ? 10000 : 0);
+            const double cost =
+                (before == 0 ? 0 : least[before - 1]) + spare * spare + aLine + (end == lastWord ? 10000 : 0);
             if (cost < least[end]) {
                 least[end] = cost;
                 from[end] = before;

@@ -17,7 +17,9 @@ constexpr char16_t noBreakSpace = u'\u00A0';
 /// Words narrower than this many ems are never cut, so what cutting them would change is not worked out.
 constexpr double narrowestCutWord = 3;
 
-bool isWhite(char16_t unit) { return unit == u' ' || unit == u'\t' || unit == u'\n' || unit == u'\r'; }
+bool isWhite(char16_t unit) {
+    return unit == u' ' || unit == u'\t' || unit == u'\n' || unit == u'\r';
+}
 
 bool isIgnorable(char32_t character) {
     return u_hasBinaryProperty(static_cast<UChar32>(character), UCHAR_DEFAULT_IGNORABLE_CODE_POINT) != 0;
@@ -43,7 +45,8 @@ std::shared_ptr<const Paragraph> ParagraphBuilder::build() {
     findLevels();
     findFaces();
     itemise();
-    for (const Item& item : items_) item.face ? shape(item) : shapeBreak(item);
+    for (const Item& item : items_)
+        item.face ? shape(item) : shapeBreak(item);
     addSums();
     shapeHyphen();
     addOpportunities();
@@ -71,9 +74,11 @@ void ParagraphBuilder::collectText() {
             }
             bool feed = false;
             std::size_t last = i;
-            for (; last < piece.size() && isWhite(piece[last]); ++last) feed = feed || piece[last] == u'\n';
-            const bool dropped = feed && profile_.dropsLineFeedBetweenIdeographs() && i > 0 && last < piece.size() &&
-                                 isIdeographic(piece[i - 1]) && isIdeographic(codePointAt(piece, last));
+            for (; last < piece.size() && isWhite(piece[last]); ++last)
+                feed = feed || piece[last] == u'\n';
+            const bool dropped = feed && profile_.dropsLineFeedBetweenIdeographs() && i > 0 &&
+                                 last < piece.size() && isIdeographic(piece[i - 1]) &&
+                                 isIdeographic(codePointAt(piece, last));
             const bool redundant = text_.empty() || text_.back() == u' ' || text_.back() == lineFeed;
             if (!dropped && !redundant) {
                 text_.push_back(u' ');
@@ -110,7 +115,8 @@ void ParagraphBuilder::findLevels() {
     UErrorCode status = U_ZERO_ERROR;
     UBiDi* bidi = ubidi_openSized(static_cast<int>(text_.size()), 0, &status);
     if (bidi == nullptr) return;
-    ubidi_setPara(bidi, text_.data(), static_cast<int>(text_.size()), style_.rightToLeft ? 1 : 0, nullptr, &status);
+    ubidi_setPara(bidi, text_.data(), static_cast<int>(text_.size()), style_.rightToLeft ? 1 : 0, nullptr,
+                  &status);
     if (U_SUCCESS(status)) {
         const UBiDiLevel* levels = ubidi_getLevels(bidi, &status);
         if (levels != nullptr && U_SUCCESS(status)) levels_.assign(levels, levels + text_.size());
@@ -143,8 +149,8 @@ void ParagraphBuilder::findFaces() {
     for (const project::Run& run : copy_) {
         const bool strong = run.kind == project::Run::Kind::Strong;
         const bool italic = style_.italic || run.kind == project::Run::Kind::Emphasis;
-        facesOfCopyRun_.push_back(
-            fonts_.find(style_.family, strong ? bolder(style_.weight) : style_.weight, italic, &made_->notes_));
+        facesOfCopyRun_.push_back(fonts_.find(style_.family, strong ? bolder(style_.weight) : style_.weight,
+                                              italic, &made_->notes_));
     }
     faces_.resize(text_.size());
     fallback_.resize(text_.size());
@@ -152,7 +158,8 @@ void ParagraphBuilder::findFaces() {
     std::vector<std::pair<FacePtr, std::u16string>> lacked;
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
-        while (end < text_.size() && !graphemes[end] && copyRun_[end] == copyRun_[begin]) ++end;
+        while (end < text_.size() && !graphemes[end] && copyRun_[end] == copyRun_[begin])
+            ++end;
         if (text_[begin] != lineFeed) {
             bool fallback = false;
             const std::u16string_view grapheme = std::u16string_view(text_).substr(begin, end - begin);
@@ -162,7 +169,8 @@ void ParagraphBuilder::findFaces() {
                 fallback_[i] = fallback;
             }
             if (fallback) {
-                auto known = std::find_if(lacked.begin(), lacked.end(), [&](const auto& l) { return l.first == face; });
+                auto known = std::find_if(lacked.begin(), lacked.end(),
+                                          [&](const auto& l) { return l.first == face; });
                 if (known == lacked.end()) known = lacked.insert(lacked.end(), {face, {}});
                 if (known->second.find(grapheme) == std::u16string::npos) known->second += grapheme;
             }
@@ -184,15 +192,18 @@ void ParagraphBuilder::itemise() {
         const hb_script_t script = hb_unicode_script(unicode, character);
         if (script != HB_SCRIPT_COMMON && script != HB_SCRIPT_INHERITED) {
             // Characters of no script of their own before the first one that has one go with it.
-            if (current == HB_SCRIPT_COMMON) std::fill(scripts.begin(), scripts.begin() + static_cast<long>(i), script);
+            if (current == HB_SCRIPT_COMMON)
+                std::fill(scripts.begin(), scripts.begin() + static_cast<long>(i), script);
             current = script;
         }
-        for (std::size_t unit = 0; unit < unitsOf(character); ++unit) scripts[i + unit] = current;
+        for (std::size_t unit = 0; unit < unitsOf(character); ++unit)
+            scripts[i + unit] = current;
         i += unitsOf(character);
     }
     for (std::uint32_t i = 0; i < text_.size(); ++i) {
         const FacePtr face = text_[i] == lineFeed ? nullptr : faces_[i];
-        const bool apart = !profile_.shapesAcross(text_[i]) || (i > 0 && !profile_.shapesAcross(text_[i - 1]));
+        const bool apart =
+            !profile_.shapesAcross(text_[i]) || (i > 0 && !profile_.shapesAcross(text_[i - 1]));
         const bool joins = !items_.empty() && face && !apart && items_.back().face == face &&
                            items_.back().level == levels_[i] && items_.back().script == scripts[i];
         if (joins)
@@ -202,7 +213,8 @@ void ParagraphBuilder::itemise() {
     }
 }
 
-ParagraphBuilder::Buffer ParagraphBuilder::shaped(const Item& item, std::uint32_t begin, std::uint32_t end) const {
+ParagraphBuilder::Buffer ParagraphBuilder::shaped(const Item& item, std::uint32_t begin,
+                                                  std::uint32_t end) const {
     Buffer buffer(hb_buffer_create(), &hb_buffer_destroy);
     hb_buffer_add_utf16(buffer.get(), reinterpret_cast<const std::uint16_t*>(text_.data()),
                         static_cast<int>(text_.size()), begin, static_cast<int>(end - begin));
@@ -223,7 +235,8 @@ double ParagraphBuilder::advance(const Item& item, std::uint32_t begin, std::uin
     unsigned count = 0;
     const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer.get(), &count);
     double sum = 0;
-    for (unsigned i = 0; i < count; ++i) sum += positions[i].x_advance;
+    for (unsigned i = 0; i < count; ++i)
+        sum += positions[i].x_advance;
     return sum / item.face->scale();
 }
 
@@ -251,7 +264,8 @@ void ParagraphBuilder::shape(const Item& item) {
     std::vector<Span> spans;  // glyphs of each cluster, in visual order
     for (unsigned i = 0; i < count;) {
         unsigned end = i + 1;
-        while (end < count && infos[end].cluster == infos[i].cluster) ++end;
+        while (end < count && infos[end].cluster == infos[i].cluster)
+            ++end;
         spans.push_back({i, end});
         i = end;
     }
@@ -274,9 +288,11 @@ void ParagraphBuilder::shape(const Item& item) {
         double x = 0;
         bool unsafe = false;
         for (unsigned i = spans[s].first; i < spans[s].end; ++i) {
-            unsafe = unsafe || (hb_glyph_info_get_glyph_flags(&infos[i]) & HB_GLYPH_FLAG_UNSAFE_TO_BREAK) != 0;
+            unsafe =
+                unsafe || (hb_glyph_info_get_glyph_flags(&infos[i]) & HB_GLYPH_FLAG_UNSAFE_TO_BREAK) != 0;
             if (cluster.visible)
-                made_->glyphs_.push_back({infos[i].codepoint, static_cast<float>(x + positions[i].x_offset / scale),
+                made_->glyphs_.push_back({infos[i].codepoint,
+                                          static_cast<float>(x + positions[i].x_offset / scale),
                                           static_cast<float>(positions[i].y_offset / scale)});
             x += positions[i].x_advance / scale;
         }
@@ -320,7 +336,8 @@ void ParagraphBuilder::addSums() {
         letters += clusters[i].letterUnits;
         words += clusters[i].wordUnits;
         const std::size_t end = i + 1 < clusters.size() ? clusters[i + 1].begin : text_.size();
-        for (; unit < end; ++unit) counted += graphemes[unit] ? 1 : 0;
+        for (; unit < end; ++unit)
+            counted += graphemes[unit] ? 1 : 0;
     }
 }
 
@@ -333,7 +350,8 @@ void ParagraphBuilder::shapeHyphen() {
         if (hb_font_get_nominal_glyph(face->font(), 0x2010, &glyph) == 0)
             hb_font_get_nominal_glyph(face->font(), '-', &glyph);
         made_->hyphen_ = {glyph, 0, 0};
-        made_->hyphenAdvance_ = static_cast<float>(hb_font_get_glyph_h_advance(face->font(), glyph) / face->scale());
+        made_->hyphenAdvance_ =
+            static_cast<float>(hb_font_get_glyph_h_advance(face->font(), glyph) / face->scale());
         return;
     }
 }
@@ -343,10 +361,12 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
     made.cluster = cluster;
     made.lineEnd = cluster;
     made.kind = kind;
-    if (kind == Opportunity::Kind::Forced && made.lineEnd > 0 && made_->clusters_[made.lineEnd - 1].glyphCount == 0 &&
+    if (kind == Opportunity::Kind::Forced && made.lineEnd > 0 &&
+        made_->clusters_[made.lineEnd - 1].glyphCount == 0 &&
         text_[made_->clusters_[made.lineEnd - 1].begin] == lineFeed)
         --made.lineEnd;
-    while (made.lineEnd > 0 && made_->clusters_[made.lineEnd - 1].space) --made.lineEnd;
+    while (made.lineEnd > 0 && made_->clusters_[made.lineEnd - 1].space)
+        --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
     if (kind == Opportunity::Kind::SoftHyphen) {
         made.endCorrection += made_->hyphenAdvance_;
@@ -361,13 +381,16 @@ void ParagraphBuilder::correct(Opportunity& made) const {
     if (!profile_.reshapesAtBreaks() || at == 0 || at >= count) return;
     if (!unsafe_[at] || itemOf_[at] != itemOf_[at - 1]) return;
     std::uint32_t first = at - 1;
-    while (first > 0 && unsafe_[first] && itemOf_[first - 1] == itemOf_[at]) --first;
+    while (first > 0 && unsafe_[first] && itemOf_[first - 1] == itemOf_[at])
+        --first;
     std::uint32_t last = at + 1;
-    while (last < count && unsafe_[last] && itemOf_[last] == itemOf_[at]) ++last;
+    while (last < count && unsafe_[last] && itemOf_[last] == itemOf_[at])
+        ++last;
     const Item& item = items_[itemOf_[at]];
     const std::uint32_t begin = made_->clusters_[first].begin;
     const std::uint32_t middle = made_->clusters_[at].begin;
-    const std::uint32_t end = last < count && itemOf_[last] == itemOf_[at] ? made_->clusters_[last].begin : item.end;
+    const std::uint32_t end =
+        last < count && itemOf_[last] == itemOf_[at] ? made_->clusters_[last].begin : item.end;
     made.endCorrection = static_cast<float>(advance(item, begin, middle) - made_->ems(first, at));
     made.startCorrection = static_cast<float>(advance(item, middle, end) - made_->ems(at, last));
 }
@@ -404,7 +427,8 @@ void ParagraphBuilder::addEmergencies(const BreakMap& graphemes) {
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
             if (!graphemes[clusters[i].begin]) continue;
             const bool rescue = profile_.rescuesBefore(text_, clusters[i].begin);
-            Opportunity cut = opportunity(i, rescue ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency);
+            Opportunity cut =
+                opportunity(i, rescue ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency);
             cut.lineEnd = i;
             if (wide) correct(cut);
             made_->emergencies_.push_back(cut);

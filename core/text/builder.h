@@ -11,7 +11,8 @@ namespace tenter::text {
 
 class ParagraphBuilder {
 public:
-    ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts, const BreakProfile& profile);
+    ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
+                     const BreakProfile& profile);
     std::shared_ptr<const Paragraph> build();
 
 private:
@@ -51,16 +52,16 @@ private:
     const BreakProfile& profile_;
     std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();
     std::u16string& text_;
-    std::vector<std::uint16_t> copyRun_;               // for each unit, its run of the copy
-    std::vector<std::uint8_t> levels_;                 // for each unit
-    std::vector<FacePtr> faces_;                       // for each unit
-    std::vector<bool> fallback_;                       // for each unit
-    std::vector<std::vector<FacePtr>> facesOfCopyRun_; // what its manner may be drawn with
+    std::vector<std::uint16_t> copyRun_;                // for each unit, its run of the copy
+    std::vector<std::uint8_t> levels_;                  // for each unit
+    std::vector<FacePtr> faces_;                        // for each unit
+    std::vector<bool> fallback_;                        // for each unit
+    std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // what its manner may be drawn with
     std::vector<Item> items_;
     std::vector<std::pair<std::size_t, FacePtr>> runKeys_;
-    std::vector<bool> unsafe_;         // for each cluster: breaking before it changes glyphs around
+    std::vector<bool> unsafe_;           // for each cluster: breaking before it changes glyphs around
     std::vector<std::uint32_t> itemOf_;  // for each cluster
-    std::vector<double> exact_;        // for each cluster, its advance in em
+    std::vector<double> exact_;          // for each cluster, its advance in em
 };
 
 }  // namespace tenter::text

@@ -27,8 +27,8 @@ struct Candidate {
     bool narrowOrWide = false;
 };
 
-/// How far a candidate's weights are from `wanted`, by the order of CSS Fonts 4 § 5.2 step 4: between 400 and 500
-/// heavier up to 500 first, below 400 lighter first, above 500 heavier first.
+/// How far a candidate's weights are from `wanted`, by the order of CSS Fonts 4 § 5.2 step 4: between 400 and
+/// 500 heavier up to 500 first, below 400 lighter first, above 500 heavier first.
 double weightDistance(const Candidate& candidate, double wanted) {
     if (wanted >= candidate.least && wanted <= candidate.most) return 0;
     const double nearest = wanted < candidate.least ? candidate.least : candidate.most;
@@ -52,9 +52,9 @@ const Candidate* best(const std::vector<Candidate>& candidates, double weight, b
 }
 
 bool isGeneric(const std::string& family) {
-    static const std::set<std::string> names{"serif",   "sans-serif", "monospace",     "cursive",   "fantasy",
-                                             "math",    "system-ui",  "ui-sans-serif", "ui-serif",  "ui-monospace",
-                                             "emoji"};
+    static const std::set<std::string> names{"serif",    "sans-serif",   "monospace", "cursive",
+                                             "fantasy",  "math",         "system-ui", "ui-sans-serif",
+                                             "ui-serif", "ui-monospace", "emoji"};
     return names.contains(family);
 }
 
@@ -72,7 +72,8 @@ Candidate fromPattern(FcPattern* pattern, bool& usable, bool& variable) {
     FcPatternGetInteger(pattern, FC_SLANT, 0, &slant);
     FcPatternGetBool(pattern, FC_VARIABLE, 0, &isVariable);
     variable = isVariable == FcTrue;
-    // Upper bits of the index name an instance of a variable font; the variable font itself stands in the list too.
+    // Upper bits of the index name an instance of a variable font; the variable font itself stands in the
+    // list too.
     usable = variable || (index >> 16) == 0;
     candidate.index = static_cast<unsigned>(index & 0xFFFF);
     candidate.italic = slant != FC_SLANT_ROMAN;
@@ -103,7 +104,9 @@ std::string spoken(double weight, bool italic) {
 
 }  // namespace
 
-Face::~Face() { hb_font_destroy(font_); }
+Face::~Face() {
+    hb_font_destroy(font_);
+}
 
 bool Face::has(char32_t character) const {
     hb_codepoint_t glyph = 0;
@@ -190,8 +193,8 @@ struct Fonts::Kept {
 
     static FacePtr make(const std::string& family, const Candidate& candidate, double weight,
                         const std::shared_ptr<const std::string>& bytes) {
-        hb_blob_t* blob = hb_blob_create(bytes->data(), static_cast<unsigned>(bytes->size()), HB_MEMORY_MODE_READONLY,
-                                         nullptr, nullptr);
+        hb_blob_t* blob = hb_blob_create(bytes->data(), static_cast<unsigned>(bytes->size()),
+                                         HB_MEMORY_MODE_READONLY, nullptr, nullptr);
         hb_face_t* hbFace = hb_face_create(blob, candidate.index);
         hb_blob_destroy(blob);
         std::shared_ptr<Face> face(new Face);
@@ -223,7 +226,9 @@ struct Fonts::Kept {
     }
 };
 
-Fonts::Fonts() : kept_(std::make_unique<Kept>()) { kept_->config = FcInitLoadConfigAndFonts(); }
+Fonts::Fonts() : kept_(std::make_unique<Kept>()) {
+    kept_->config = FcInitLoadConfigAndFonts();
+}
 
 Fonts::~Fonts() {
     if (kept_->config != nullptr) FcConfigDestroy(kept_->config);
@@ -249,7 +254,8 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         const Candidate* candidate = best(kept_->candidates(family), weight, italic);
         const FacePtr face = candidate != nullptr ? kept_->load(family, *candidate, weight) : nullptr;
         if (!face) {
-            if (asked && !isGeneric(family)) note(family, candidate != nullptr ? "its file cannot be read" : "not found");
+            if (asked && !isGeneric(family))
+                note(family, candidate != nullptr ? "its file cannot be read" : "not found");
             return;
         }
         const bool first = found.empty();
@@ -258,7 +264,8 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
             note(family, "has no " + spoken(weight, italic) + "; " + spoken(face->weight(), face->italic()) +
                              " stands in");
     };
-    for (const std::string& family : families) add(family, true);
+    for (const std::string& family : families)
+        add(family, true);
     if (found.empty() || families.empty() || !isGeneric(families.back())) add("serif", false);
     return found;
 }
@@ -313,7 +320,8 @@ std::vector<std::string> Fonts::families() const {
     if (set != nullptr) FcFontSetDestroy(set);
     FcObjectSetDestroy(objects);
     FcPatternDestroy(pattern);
-    for (const project::FontEntry& entry : kept_->entries) names.insert(entry.family);
+    for (const project::FontEntry& entry : kept_->entries)
+        names.insert(entry.family);
     return {names.begin(), names.end()};
 }
 

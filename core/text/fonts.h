@@ -23,7 +23,7 @@ public:
     [[nodiscard]] const std::string& family() const { return family_; }
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
     [[nodiscard]] unsigned index() const { return index_; }
-    [[nodiscard]] double weight() const { return weight_; }         ///< the weight asked for and served
+    [[nodiscard]] double weight() const { return weight_; }            ///< the weight asked for and served
     [[nodiscard]] double leastWeight() const { return leastWeight_; }  ///< of the file's axis, or its own
     [[nodiscard]] double mostWeight() const { return mostWeight_; }
     [[nodiscard]] bool italic() const { return italic_; }
@@ -31,7 +31,7 @@ public:
     [[nodiscard]] const std::string& bytes() const { return *bytes_; }
     /// HarfBuzz font, scaled to `unitsPerEm` × 64, axes set.
     [[nodiscard]] hb_font_t* font() const { return font_; }
-    [[nodiscard]] double scale() const { return scale_; }  ///< HarfBuzz units to one em
+    [[nodiscard]] double scale() const { return scale_; }      ///< HarfBuzz units to one em
     [[nodiscard]] double ascent() const { return ascent_; }    ///< em, above the baseline
     [[nodiscard]] double descent() const { return descent_; }  ///< em, below it, positive
     [[nodiscard]] bool has(char32_t character) const;

@@ -8,7 +8,9 @@ namespace {
 /// Far below any engine's grid: keeps a box that is exactly as wide as its text from breaking it.
 constexpr double hair = 1e-6;
 
-bool fits(double width, const LineQuery& query) { return width <= query.available + hair; }
+bool fits(double width, const LineQuery& query) {
+    return width <= query.available + hair;
+}
 
 /// Where the next line starts and what its start costs.
 struct Start {
@@ -65,8 +67,8 @@ private:
         return lineWidth(paragraph_, query_, start.cluster, start.correction, opportunity);
     }
 
-    /// Ends a line inside a word that alone is too wide, at the last place of `kind` that fits, or at the first of
-    /// Emergency; false if there is none.
+    /// Ends a line inside a word that alone is too wide, at the last place of `kind` that fits, or at the
+    /// first of Emergency; false if there is none.
     bool cut(Start& start, const Opportunity& wordEnd, Opportunity::Kind kind) {
         const auto& cuts = paragraph_.emergencies();
         auto from = std::upper_bound(cuts.begin(), cuts.end(), start.cluster,
@@ -96,7 +98,8 @@ private:
         line.next = end.cluster;
         line.hyphen = end.kind == Opportunity::Kind::SoftHyphen;
         line.width = width;
-        if (width > 0 && fits(width, query_)) line.slack = std::min(line.slack, (query_.available - width) / width);
+        if (width > 0 && fits(width, query_))
+            line.slack = std::min(line.slack, (query_.available - width) / width);
         if (overWidth > 0) line.slack = std::min(line.slack, (overWidth - query_.available) / overWidth);
         line.slack = std::max(line.slack, 0.0);
         lines_.push_back(line);
@@ -110,8 +113,8 @@ private:
 
 }  // namespace
 
-double lineWidth(const Paragraph& paragraph, const LineQuery& query, std::uint32_t first, double startCorrection,
-                 const Opportunity& at) {
+double lineWidth(const Paragraph& paragraph, const LineQuery& query, std::uint32_t first,
+                 double startCorrection, const Opportunity& at) {
     const std::uint32_t end = std::max(at.lineEnd, first);
     double width = (paragraph.ems(first, end) + startCorrection + at.endCorrection) * query.size;
     if (query.letterSpacing != 0)
@@ -150,13 +153,15 @@ double minContent(const Paragraph& paragraph, const LineQuery& query) {
         start = {end.cluster, end.startCorrection};
     };
     if (query.overflowWrap != project::OverflowWrap::Anywhere) {
-        for (const Opportunity& end : paragraph.opportunities()) word(end);
+        for (const Opportunity& end : paragraph.opportunities())
+            word(end);
         return widest;
     }
     // Only `anywhere` lets a word's cuts count for the narrowest width. CSS Text 3 § 5.5.
     auto cut = paragraph.emergencies().begin();
     for (const Opportunity& end : paragraph.opportunities()) {
-        for (; cut != paragraph.emergencies().end() && cut->cluster < end.cluster; ++cut) word(*cut);
+        for (; cut != paragraph.emergencies().end() && cut->cluster < end.cluster; ++cut)
+            word(*cut);
         word(end);
     }
     return widest;

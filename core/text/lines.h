@@ -30,8 +30,8 @@ struct LineQuery {
 };
 
 /// Width in CSS px of a line from cluster `first` (with that start's correction in em) to opportunity `at`.
-double lineWidth(const Paragraph& paragraph, const LineQuery& query, std::uint32_t first, double startCorrection,
-                 const Opportunity& at);
+double lineWidth(const Paragraph& paragraph, const LineQuery& query, std::uint32_t first,
+                 double startCorrection, const Opportunity& at);
 
 /// Appends the paragraph's lines to `lines`; an empty paragraph has none.
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,

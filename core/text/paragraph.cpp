@@ -6,8 +6,8 @@
 
 namespace tenter::text {
 
-std::shared_ptr<const Paragraph> Paragraph::prepare(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
-                                                    const BreakProfile& profile) {
+std::shared_ptr<const Paragraph> Paragraph::prepare(const project::Copy& copy, const ShapingStyle& style,
+                                                    Fonts& fonts, const BreakProfile& profile) {
     return ParagraphBuilder(copy, style, fonts, profile).build();
 }
 
@@ -17,17 +17,22 @@ std::string Paragraph::utf8(std::uint32_t first, std::uint32_t end) const {
     return from < to ? toUtf8(std::u16string_view(text_).substr(from, to - from)) : std::string();
 }
 
-ParagraphPtr ParagraphStore::get(const project::Copy& copy, const ShapingStyle& style, const BreakProfile& profile) {
+ParagraphPtr ParagraphStore::get(const project::Copy& copy, const ShapingStyle& style,
+                                 const BreakProfile& profile) {
     std::string key(profile.name());
     auto add = [&key](std::string_view piece) {
         key += '\x1f';
         key += piece;
     };
-    for (const std::string& family : style.family) add(family);
+    for (const std::string& family : style.family)
+        add(family);
     add(units::number(style.weight));
     add(style.language);
-    key += {'\x1e', static_cast<char>('0' + style.italic), static_cast<char>('0' + static_cast<int>(style.letterCase)),
-            static_cast<char>('0' + style.ligatures), static_cast<char>('0' + style.softHyphens),
+    key += {'\x1e',
+            static_cast<char>('0' + style.italic),
+            static_cast<char>('0' + static_cast<int>(style.letterCase)),
+            static_cast<char>('0' + style.ligatures),
+            static_cast<char>('0' + style.softHyphens),
             static_cast<char>('0' + style.rightToLeft)};
     for (const project::Run& run : copy) {
         key += static_cast<char>('0' + static_cast<int>(run.kind));

@@ -35,9 +35,9 @@ struct Cluster {
     std::uint32_t firstGlyph = 0;
     std::uint16_t glyphCount = 0;
     std::uint16_t run = 0;
-    std::uint8_t level = 0;     ///< bidirectional level, UAX #9
-    bool space = false;         ///< a collapsible space: dropped at a line's end
-    bool visible = true;        ///< false for a soft hyphen, a zero-width space, a forced break
+    std::uint8_t level = 0;        ///< bidirectional level, UAX #9
+    bool space = false;            ///< a collapsible space: dropped at a line's end
+    bool visible = true;           ///< false for a soft hyphen, a zero-width space, a forced break
     std::uint8_t letterUnits = 0;  ///< times letter spacing is added
     std::uint8_t wordUnits = 0;    ///< times word spacing is added
     float advance = 0;             ///< em, spacing not included
@@ -45,10 +45,11 @@ struct Cluster {
 
 /// A place where a line may or must end: before cluster `cluster`.
 struct Opportunity {
-    /// Emergency: cuts a word that may be cut; Rescue: breaks one that may not, where it alone exceeds its line.
+    /// Emergency: cuts a word that may be cut; Rescue: breaks one that may not, where it alone exceeds its
+    /// line.
     enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, Emergency, Rescue };
-    std::uint32_t cluster = 0;      ///< first cluster of the next line
-    std::uint32_t lineEnd = 0;      ///< one past the last cluster of this line that counts for fit
+    std::uint32_t cluster = 0;  ///< first cluster of the next line
+    std::uint32_t lineEnd = 0;  ///< one past the last cluster of this line that counts for fit
     Kind kind = Kind::Space;
     float endCorrection = 0;    ///< em, added to a line that ends here (kerning undone, a hyphen's advance)
     float startCorrection = 0;  ///< em, added to a line that starts here
@@ -61,8 +62,8 @@ struct ShapingStyle {
     double weight = 400;
     bool italic = false;
     project::LetterCase letterCase = project::LetterCase::None;
-    bool ligatures = true;     ///< false with letter spacing. CSS Text 3 § 8.2
-    bool softHyphens = true;   ///< `hyphens: manual`
+    bool ligatures = true;    ///< false with letter spacing. CSS Text 3 § 8.2
+    bool softHyphens = true;  ///< `hyphens: manual`
     std::string language = "en";
     bool rightToLeft = false;
     friend auto operator<=>(const ShapingStyle&, const ShapingStyle&) = default;
@@ -71,8 +72,8 @@ struct ShapingStyle {
 class Paragraph {
 public:
     /// Shapes `copy`. Copy is hostile: any bytes give a paragraph, bad UTF-8 becomes U+FFFD.
-    static std::shared_ptr<const Paragraph> prepare(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
-                                                    const BreakProfile& profile);
+    static std::shared_ptr<const Paragraph> prepare(const project::Copy& copy, const ShapingStyle& style,
+                                                    Fonts& fonts, const BreakProfile& profile);
 
     [[nodiscard]] const std::u16string& text() const { return text_; }
     [[nodiscard]] const std::vector<Cluster>& clusters() const { return clusters_; }

@@ -30,11 +30,14 @@ public:
     [[nodiscard]] virtual std::string_view name() const = 0;
     /// Where lines may break in `text` (white space already collapsed). CSS Text 3 § 5.1.
     [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
-    /// True if a line may break before unit `i` where, and only where, the word it is in alone exceeds its line.
+    /// True if a line may break before unit `i` where, and only where, the word it is in alone exceeds its
+    /// line.
     [[nodiscard]] virtual bool rescuesBefore(std::u16string_view text, std::size_t i) const = 0;
     /// Case mapping. CSS Text 3 § 2.1.
-    [[nodiscard]] virtual CaseEdits uppercase(std::u16string_view text, const std::string& language) const = 0;
-    [[nodiscard]] virtual CaseEdits capitalize(std::u16string_view text, const std::string& language) const = 0;
+    [[nodiscard]] virtual CaseEdits uppercase(std::u16string_view text,
+                                              const std::string& language) const = 0;
+    [[nodiscard]] virtual CaseEdits capitalize(std::u16string_view text,
+                                               const std::string& language) const = 0;
     /// True if a line that breaks without a space is shaped anew to its break, so kerning across it is lost.
     [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
     /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
@@ -45,14 +48,14 @@ public:
     [[nodiscard]] virtual bool dropsLineFeedBetweenIdeographs() const = 0;
     /// True if a classic scrollbar that the root always shows is taken out of vw.
     [[nodiscard]] virtual bool vwExcludesSteadyScrollbar() const = 0;
-    /// CSS px on the grid engines stack boxes by, so that what is laid out does not drift from them down a long page.
-    /// Widths stay real numbers: wrap points are exact.
+    /// CSS px on the grid engines stack boxes by, so that what is laid out does not drift from them down a
+    /// long page. Widths stay real numbers: wrap points are exact.
     [[nodiscard]] virtual double stacked(double length) const = 0;
     /// A line's height in CSS px for a number times a font size in CSS px, and for a length, on that grid.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
     [[nodiscard]] virtual double lineHeight(double length) const = 0;
-    /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each line;
-    /// empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
+    /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each
+    /// line; empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
     [[nodiscard]] virtual std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                               const LineQuery& query) const = 0;
 };

@@ -24,7 +24,8 @@ public:
             ok_ = false;
             return 0;
         }
-        return (std::uint32_t{static_cast<std::uint8_t>(bytes_[at])} << 8) | static_cast<std::uint8_t>(bytes_[at + 1]);
+        return (std::uint32_t{static_cast<std::uint8_t>(bytes_[at])} << 8) |
+               static_cast<std::uint8_t>(bytes_[at + 1]);
     }
     [[nodiscard]] bool ok() const { return ok_; }
 
@@ -70,7 +71,8 @@ std::optional<std::string> fromWoff(const std::string& woff) {
         const std::uint32_t packed = read.u32(entry + 8);
         const std::uint32_t length = read.u32(entry + 12);
         const std::uint32_t checksum = read.u32(entry + 16);
-        if (!read.ok() || offset > woff.size() || packed > woff.size() - offset || packed > length) return std::nullopt;
+        if (!read.ok() || offset > woff.size() || packed > woff.size() - offset || packed > length)
+            return std::nullopt;
         if (length > mostBytes || body.size() + length > mostBytes) return std::nullopt;
         put32(sfnt, tag);
         put32(sfnt, checksum);
@@ -82,7 +84,8 @@ std::optional<std::string> fromWoff(const std::string& woff) {
             std::string table(length, '\0');
             uLongf got = length;
             const auto* from = reinterpret_cast<const Bytef*>(woff.data() + offset);
-            if (uncompress(reinterpret_cast<Bytef*>(table.data()), &got, from, packed) != Z_OK || got != length)
+            if (uncompress(reinterpret_cast<Bytef*>(table.data()), &got, from, packed) != Z_OK ||
+                got != length)
                 return std::nullopt;
             body += table;
         }
@@ -111,7 +114,8 @@ std::optional<std::string> sfntBytes(std::string content) {
     if (!read.ok()) return std::nullopt;
     if (signature == woff1) return fromWoff(content);
     if (signature == woff2Signature) return fromWoff2(content);
-    if (signature == 0x00010000 || signature == 0x4F54544F || signature == 0x74727565 || signature == 0x74746366)
+    if (signature == 0x00010000 || signature == 0x4F54544F || signature == 0x74727565 ||
+        signature == 0x74746366)
         return content;
     return std::nullopt;
 }

@@ -5,8 +5,8 @@
 #include <unicode/edits.h>
 #include <unicode/uchar.h>
 #include <unicode/unistr.h>
-#include <unicode/utf16.h>
 #include <unicode/utext.h>
+#include <unicode/utf16.h>
 
 #include <array>
 #include <map>
@@ -54,7 +54,8 @@ BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, Li
 BreakMap icuGraphemes(std::u16string_view text) {
     thread_local Iterator iterator;
     UErrorCode status = U_ZERO_ERROR;
-    if (!iterator) iterator.reset(icu::BreakIterator::createCharacterInstance(icu::Locale::getRoot(), status));
+    if (!iterator)
+        iterator.reset(icu::BreakIterator::createCharacterInstance(icu::Locale::getRoot(), status));
     return boundaries(iterator.get(), text);
 }
 
@@ -62,7 +63,8 @@ BreakMap icuWords(std::u16string_view text, const std::string& language) {
     thread_local std::map<std::string, Iterator> made;
     Iterator& iterator = made[language];
     UErrorCode status = U_ZERO_ERROR;
-    if (!iterator) iterator.reset(icu::BreakIterator::createWordInstance(icu::Locale(language.c_str()), status));
+    if (!iterator)
+        iterator.reset(icu::BreakIterator::createWordInstance(icu::Locale(language.c_str()), status));
     return boundaries(iterator.get(), text);
 }
 
@@ -76,7 +78,8 @@ CaseEdits icuUppercase(std::u16string_view text, const std::string& language) {
     if (U_FAILURE(status)) return edits;
     icu::Edits::Iterator change = told.getFineChangesIterator();
     while (change.next(status) && U_SUCCESS(status))
-        edits.push_back({static_cast<std::uint32_t>(change.sourceIndex()), static_cast<std::uint32_t>(change.oldLength()),
+        edits.push_back({static_cast<std::uint32_t>(change.sourceIndex()),
+                         static_cast<std::uint32_t>(change.oldLength()),
                          out.substr(static_cast<std::size_t>(change.destinationIndex()),
                                     static_cast<std::size_t>(change.newLength()))});
     return edits;

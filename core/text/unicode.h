@@ -14,7 +14,8 @@ enum class LineStrictness { Normal, Strict };
 
 /// UAX #14 by ICU, tailored by language: entry i is true if a line may break before unit i.
 BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, LineStrictness strictness);
-/// UAX #29 by ICU: entry i is true if a grapheme cluster, or a word, starts at unit i. One entry more than units.
+/// UAX #29 by ICU: entry i is true if a grapheme cluster, or a word, starts at unit i. One entry more than
+/// units.
 BreakMap icuGraphemes(std::u16string_view text);
 BreakMap icuWords(std::u16string_view text, const std::string& language);
 /// Full uppercase by language, as edits. Unicode 15 § 3.13, SpecialCasing.txt.
@@ -23,7 +24,9 @@ CaseEdits icuUppercase(std::u16string_view text, const std::string& language);
 /// The code point that starts at `at`; half a pair stands for itself.
 char32_t codePointAt(std::u16string_view text, std::size_t at);
 /// How many units it takes.
-inline std::size_t unitsOf(char32_t character) { return character > 0xFFFF ? 2 : 1; }
+inline std::size_t unitsOf(char32_t character) {
+    return character > 0xFFFF ? 2 : 1;
+}
 bool isIdeographic(char32_t character);  ///< Han, Hiragana, Katakana, and their punctuation
 /// UTF-8 to UTF-16; bytes that are not UTF-8, and NUL, become U+FFFD. WHATWG Encoding § 4.
 std::u16string toUtf16(std::string_view text);

@@ -1,5 +1,5 @@
-// The window that ships, worked by mouse and keyboard as a person would. What is pasted is compared with the command
-// line, which the engines' tests compare with browsers.
+// The window that ships, worked by mouse and keyboard as a person would. What is pasted is compared with the
+// command line, which the engines' tests compare with browsers.
 #include <QClipboard>
 #include <QFile>
 #include <QMenuBar>
@@ -48,7 +48,8 @@ private slots:
         const int y = axis_->height() - 40;
         const auto point = [&](double width) { return QPoint(qRound(axis_->scale().x(width)), y); };
         QTest::mousePress(axis_, Qt::LeftButton, {}, point(from));
-        for (const double width : {900.0, 640.0, 420.0}) QTest::mouseMove(axis_, point(width));
+        for (const double width : {900.0, 640.0, 420.0})
+            QTest::mouseMove(axis_, point(width));
         QTest::mouseRelease(axis_, Qt::LeftButton, {}, point(420));
         const double pixel = axis_->scale().width(200) - axis_->scale().width(199);
         QVERIFY(qAbs(viewing().width() - 420) <= pixel + 0.5);
@@ -117,7 +118,8 @@ private slots:
         const double before = viewing().row().fontSize(heading(), 1880);
         const int steps = document().undoStack().count();
         QTest::mousePress(end, Qt::LeftButton, {}, end->rect().center());
-        for (int y = -1; y >= -6; --y) QTest::mouseMove(end, end->rect().center() + QPoint(0, y));
+        for (int y = -1; y >= -6; --y)
+            QTest::mouseMove(end, end->rect().center() + QPoint(0, y));
         QTest::mouseRelease(end, Qt::LeftButton, {}, end->rect().center());
         const double after = viewing().row().fontSize(heading(), 1880);
         QVERIFY2(after > before, qPrintable(QString("%1 then %2").arg(before).arg(after)));
@@ -169,7 +171,8 @@ private slots:
         document().edit("Size", [](project::Project& project) {
             project.style.text.of("heading").size = units::Ramp::flat(60);
             for (project::Variant& variant : project.variants)
-                for (project::Band& band : variant.bands) band.set.text.of("heading").size.reset();
+                for (project::Band& band : variant.bands)
+                    band.set.text.of("heading").size.reset();
         });
         QCOMPARE(viewing().row().fontSize(heading(), 1880), 60.0);
         QTest::keyPress(window_.get(), Qt::Key_F2);
@@ -181,7 +184,8 @@ private slots:
     void savesWholeAndOpensAgain() {
         QTemporaryDir folder;
         const std::string file = folder.filePath("mine.tenter.json").toStdString();
-        document().edit("Columns", [](project::Project& project) { project.variants[0].set.row.columns = 2; });
+        document().edit("Columns",
+                        [](project::Project& project) { project.variants[0].set.row.columns = 2; });
         project::Problems problems;
         QVERIFY(document().saveAs(file, problems));
         QVERIFY(!document().isModified());
@@ -212,7 +216,8 @@ private slots:
             viewing().setSetting("Margin", "text/body/margin/top", std::to_string(i % 5) + "em");
         }
         QVERIFY(!(document().project() == before));
-        while (document().undoStack().canUndo()) document().undoStack().undo();
+        while (document().undoStack().canUndo())
+            document().undoStack().undo();
         QVERIFY(document().project() == before);
         QVERIFY(!document().isModified());
     }

@@ -11,14 +11,15 @@
 namespace tenter::test {
 
 /// A project of `cards` under `style`, one variant whose bands are `bands`; all JSON text.
-inline project::Project projectOf(const std::string& style, const std::string& bands, const std::string& cards,
-                                  const std::string& more = "") {
+inline project::Project projectOf(const std::string& style, const std::string& bands,
+                                  const std::string& cards, const std::string& more = "") {
     project::Problems problems;
-    const std::string text = R"({"format": "tenter-project", "version": 1, "name": "Test", )" + more + R"("style": )" +
-                             style + R"(, "cards": )" + cards + R"(, "variants": [{"class": "row", "bands": )" + bands +
-                             "}]}";
+    const std::string text = R"({"format": "tenter-project", "version": 1, "name": "Test", )" + more +
+                             R"("style": )" + style + R"(, "cards": )" + cards +
+                             R"(, "variants": [{"class": "row", "bands": )" + bands + "}]}";
     auto project = project::parse(text, "test", {}, problems);
-    for (const project::Problem& problem : problems) ADD_FAILURE() << problem.line();
+    for (const project::Problem& problem : problems)
+        ADD_FAILURE() << problem.line();
     return project.value_or(project::Project());
 }
 
@@ -30,8 +31,8 @@ inline layout::PreparedRow prepareRow(const project::Project& project) {
 
 /// A card of a heading, a paragraph and a button.
 inline std::string card(const std::string& heading, const std::string& body) {
-    return R"({"parts": [{"role": "heading", "copy": ")" + heading + R"("}, {"role": "body", "copy": ")" + body +
-           R"("}, {"role": "button", "copy": "Book", "link": "#book"}]})";
+    return R"({"parts": [{"role": "heading", "copy": ")" + heading + R"("}, {"role": "body", "copy": ")" +
+           body + R"("}, {"role": "button", "copy": "Book", "link": "#book"}]})";
 }
 
 /// Settings without spacing of their own, so that a test sees only what it sets.

@@ -14,20 +14,26 @@ using test::prepareRow;
 using test::projectOf;
 using test::styleOf;
 
-const std::string three = "[" + card("Low tide", "A short walk.") + "," +
-                          card("A heading that goes on for quite some way", "And copy of more than one line to go with it.") +
-                          "," + card("Dusk", "Bats.") + "]";
+const std::string three =
+    "[" + card("Low tide", "A short walk.") + "," +
+    card("A heading that goes on for quite some way", "And copy of more than one line to go with it.") + "," +
+    card("Dusk", "Bats.") + "]";
 
-std::string columns(int count) { return R"([{"set": {"row": {"columns": )" + std::to_string(count) + "}}}]"; }
+std::string columns(int count) {
+    return R"([{"set": {"row": {"columns": )" + std::to_string(count) + "}}}]";
+}
 
 const LaidPart& part(const Layout& layout, std::size_t cardIndex, std::size_t index) {
     return layout.parts.at(layout.cards.at(cardIndex).firstPart + index);
 }
 
-// CSS Grid 2 § 7.2, § 10.1: N equal tracks of minmax(0, 1fr); a percentage gap is of the grid's content width.
+// CSS Grid 2 § 7.2, § 10.1: N equal tracks of minmax(0, 1fr); a percentage gap is of the grid's content
+// width.
 TEST(Layout, DividesTheRowIntoEqualColumnsAndGaps) {
-    const auto project = projectOf(styleOf(R"({"width": "90%", "columnGap": "4%", "padding": {"left": "10px", "right": "30px"}})", plainCard),
-                                   columns(3), three);
+    const auto project = projectOf(
+        styleOf(R"({"width": "90%", "columnGap": "4%", "padding": {"left": "10px", "right": "30px"}})",
+                plainCard),
+        columns(3), three);
     const Layout layout = layOut(prepareRow(project), 1000);
     EXPECT_DOUBLE_EQ(layout.row.x, 50);
     EXPECT_DOUBLE_EQ(layout.row.width, 900);
@@ -39,7 +45,8 @@ TEST(Layout, DividesTheRowIntoEqualColumnsAndGaps) {
     }
 }
 
-// CSS Grid 2 § 11.8 and CSS Flexbox 1 § 8.1: cards of a grid line stretch; an auto margin takes what height is spare.
+// CSS Grid 2 § 11.8 and CSS Flexbox 1 § 8.1: cards of a grid line stretch; an auto margin takes what height
+// is spare.
 TEST(Layout, StretchesCardsAndStandsButtonsInLine) {
     const auto project = projectOf(styleOf(R"({"columnGap": "20px"})", plainCard), columns(3), three);
     const Layout layout = layOut(prepareRow(project), 700);
@@ -52,8 +59,11 @@ TEST(Layout, StretchesCardsAndStandsButtonsInLine) {
 
 // CSS Box 4 § 4: percentages of paddings and margins are of the containing part's width, top and bottom too.
 TEST(Layout, TakesPercentagesOfWidthTopAndBottomToo) {
-    auto project = projectOf(styleOf("{}", R"({"padding": {"top": "10%", "right": "5%", "bottom": "0", "left": "5%"}, "border": {"width": "0"}})"),
-                             columns(1), three);
+    auto project = projectOf(
+        styleOf(
+            "{}",
+            R"({"padding": {"top": "10%", "right": "5%", "bottom": "0", "left": "5%"}, "border": {"width": "0"}})"),
+        columns(1), three);
     project.style.text.of("heading").margin.top = units::Length::percent(10);
     const Layout layout = layOut(prepareRow(project), 800);
     EXPECT_NEAR(part(layout, 0, 0).box.width, 800 * 0.9, 1e-9);
@@ -73,10 +83,12 @@ TEST(Layout, SpacesByTheRolesOwnEm) {
     }
 }
 
-// Media Queries 4 § 4.1: max-width includes its own width, so a band ends with its breakpoint, at any real width.
+// Media Queries 4 § 4.1: max-width includes its own width, so a band ends with its breakpoint, at any real
+// width.
 TEST(Layout, PutsEveryRealWidthInOneBand) {
-    const auto project = projectOf(styleOf("{}", plainCard),
-                                   R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 3}}}])", three);
+    const auto project = projectOf(
+        styleOf("{}", plainCard),
+        R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 3}}}])", three);
     const auto row = prepareRow(project);
     EXPECT_EQ(layOut(row, 600).band, 0U);
     EXPECT_EQ(layOut(row, 600.0001).band, 1U);
@@ -84,8 +96,8 @@ TEST(Layout, PutsEveryRealWidthInOneBand) {
     EXPECT_GT(layOut(row, 600.5).cards[1].box.x, 0);
 }
 
-// CSS Values 4 § 6.1.2 and CSS Overflow 3 § 3: a classic scrollbar is in vw and out of percentages; measured in
-// Chromium 156, one that the root always shows is out of vw too.
+// CSS Values 4 § 6.1.2 and CSS Overflow 3 § 3: a classic scrollbar is in vw and out of percentages; measured
+// in Chromium 156, one that the root always shows is out of vw too.
 TEST(Layout, TakesAClassicScrollbarOutOfPercentages) {
     const std::string bar = R"("page": {"scrollbar": {"width": 15, "always": false}}, )";
     auto project = projectOf(styleOf("{}", plainCard), columns(1), three, bar);
@@ -98,8 +110,9 @@ TEST(Layout, TakesAClassicScrollbarOutOfPercentages) {
 
 // CSS Sizing 3 § 5.1: a start-placed button is as wide as its label, or as its room, and then wraps.
 TEST(Layout, ShrinksButtonsToTheirLabels) {
-    auto project = projectOf(styleOf("{}", plainCard), columns(1),
-                             R"([{"parts": [{"role": "button", "copy": "Book the long low tide walk", "link": "#b"}]}])");
+    auto project = projectOf(
+        styleOf("{}", plainCard), columns(1),
+        R"([{"parts": [{"role": "button", "copy": "Book the long low tide walk", "link": "#b"}]}])");
     const auto row = prepareRow(project);
     const Layout wide = layOut(row, 900);
     EXPECT_EQ(part(wide, 0, 0).lineCount, 1U);
@@ -113,7 +126,8 @@ TEST(Layout, ShrinksButtonsToTheirLabels) {
 TEST(Layout, MirrorsARowRightToLeft) {
     const std::string style = styleOf(R"({"columnGap": "24px", "width": "80%"})", plainCard);
     const auto left = layOut(prepareRow(projectOf(style, columns(2), three)), 900);
-    const auto right = layOut(prepareRow(projectOf(style, columns(2), three, R"("direction": "rtl", )")), 900);
+    const auto right =
+        layOut(prepareRow(projectOf(style, columns(2), three, R"("direction": "rtl", )")), 900);
     for (std::size_t i = 0; i < left.cards.size(); ++i)
         EXPECT_NEAR(right.cards[i].box.right(), 900 - left.cards[i].box.x, 1e-9);
     for (std::size_t i = 0; i < left.parts.size(); ++i) {
@@ -124,14 +138,17 @@ TEST(Layout, MirrorsARowRightToLeft) {
 
 // CSS Grid 2 § 9: in subgrids, parts of one order share a track, so paragraphs start in line.
 TEST(Layout, LevelsPartsAcrossARowOfCards) {
-    const auto project = projectOf(styleOf(R"({"level": "subgrid", "columnGap": "20px", "rowGap": "30px"})", plainCard),
-                                   columns(3), three);
+    const auto project =
+        projectOf(styleOf(R"({"level": "subgrid", "columnGap": "20px", "rowGap": "30px"})", plainCard),
+                  columns(3), three);
     const Layout layout = layOut(prepareRow(project), 700);
-    for (std::size_t i = 1; i < 3; ++i) EXPECT_NEAR(part(layout, i, 1).box.y, part(layout, 0, 1).box.y, 1e-9);
+    for (std::size_t i = 1; i < 3; ++i)
+        EXPECT_NEAR(part(layout, i, 1).box.y, part(layout, 0, 1).box.y, 1e-9);
 }
 
 TEST(Layout, CentresALastLineWithHoles) {
-    const auto project = projectOf(styleOf(R"({"lastLine": "center", "columnGap": "20px"})", plainCard), columns(2), three);
+    const auto project =
+        projectOf(styleOf(R"({"lastLine": "center", "columnGap": "20px"})", plainCard), columns(2), three);
     const Layout layout = layOut(prepareRow(project), 800);
     EXPECT_NEAR(layout.cards[2].box.x + layout.cards[2].box.width / 2, 400, 1e-9);
     EXPECT_LT(layout.cards[0].box.x, layout.cards[2].box.x);
@@ -148,7 +165,8 @@ TEST(Layout, KeepsRoomForLines) {
 TEST(Layout, GivesPicturesTheirRatio) {
     const std::string pictures =
         R"([{"parts": [{"picture": "a.png", "size": [1000, 400], "alt": ""}]}, {"parts": [{"picture": "a.png", "size": [1000, 400], "ratio": "own", "alt": ""}]}])";
-    auto project = projectOf(R"({"row": {"columnGap": "0"}, "card": )" + plainCard + R"(, "picture": {"ratio": "2/1", "margin": {"bottom": "0"}}})",
+    auto project = projectOf(R"({"row": {"columnGap": "0"}, "card": )" + plainCard +
+                                 R"(, "picture": {"ratio": "2/1", "margin": {"bottom": "0"}}})",
                              columns(2), pictures);
     const Layout layout = layOut(prepareRow(project), 800);
     EXPECT_DOUBLE_EQ(part(layout, 0, 0).box.height, 200);
@@ -158,8 +176,11 @@ TEST(Layout, GivesPicturesTheirRatio) {
 TEST(Layout, RunsABleedingPictureToTheCardsEdges) {
     const std::string pictures =
         R"([{"parts": [{"picture": "a.png", "size": [900, 600], "alt": ""}, {"role": "heading", "copy": "Low tide"}]}])";
-    auto project = projectOf(styleOf("{}", R"({"bleed": true, "padding": {"top": "24px", "right": "6%", "bottom": "24px", "left": "6%"}, "border": {"width": "3px"}})"),
-                             columns(1), pictures);
+    auto project = projectOf(
+        styleOf(
+            "{}",
+            R"({"bleed": true, "padding": {"top": "24px", "right": "6%", "bottom": "24px", "left": "6%"}, "border": {"width": "3px"}})"),
+        columns(1), pictures);
     const Layout layout = layOut(prepareRow(project), 700);
     EXPECT_DOUBLE_EQ(part(layout, 0, 0).box.x, 3);
     EXPECT_NEAR(part(layout, 0, 0).box.width, 694, 1e-9);
@@ -178,7 +199,8 @@ TEST(Layout, ScalesTypeWithTheCard) {
     EXPECT_DOUBLE_EQ(part(one, 0, 0).fontSize, part(many, 0, 0).fontSize);
 }
 
-// The reader's text size scales rem and leaves vw alone. WCAG 2.2, SC 1.4.4, is what asks how far that carries.
+// The reader's text size scales rem and leaves vw alone. WCAG 2.2, SC 1.4.4, is what asks how far that
+// carries.
 TEST(Layout, ScalesRemWithTheReadersTextSize) {
     auto project = projectOf(styleOf("{}", plainCard), columns(1), three);
     project.page.readerSize = 24;
@@ -195,7 +217,8 @@ TEST(Layout, IsTheSameWhateverWasLaidOutBefore) {
         layOut(row, width, used);
         const Layout fresh = layOut(row, width);
         ASSERT_EQ(used.parts.size(), fresh.parts.size());
-        for (std::size_t p = 0; p < fresh.parts.size(); ++p) EXPECT_EQ(used.parts[p].box, fresh.parts[p].box);
+        for (std::size_t p = 0; p < fresh.parts.size(); ++p)
+            EXPECT_EQ(used.parts[p].box, fresh.parts[p].box);
         EXPECT_EQ(used.row, fresh.row);
     }
 }

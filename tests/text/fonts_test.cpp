@@ -26,12 +26,14 @@ FacePtr face(const std::string& family, double weight = 400, bool italic = false
 
 std::uint32_t number(const std::string& bytes, std::size_t at, int count) {
     std::uint32_t value = 0;
-    for (int i = 0; i < count; ++i) value = value << 8 | static_cast<std::uint8_t>(bytes.at(at + i));
+    for (int i = 0; i < count; ++i)
+        value = value << 8 | static_cast<std::uint8_t>(bytes.at(at + i));
     return value;
 }
 
 void put(std::string& out, std::uint32_t value, int count) {
-    for (int i = count - 1; i >= 0; --i) out.push_back(static_cast<char>(value >> (8 * i)));
+    for (int i = count - 1; i >= 0; --i)
+        out.push_back(static_cast<char>(value >> (8 * i)));
 }
 
 /// A WOFF file by WOFF File Format 1.0 § 2, every table compressed that gains by it.
@@ -44,8 +46,8 @@ std::string asWoff(const std::string& sfnt) {
         const std::string table = sfnt.substr(number(sfnt, entry + 8, 4), number(sfnt, entry + 12, 4));
         uLongf length = compressBound(table.size());
         std::string packed(length, '\0');
-        compress(reinterpret_cast<Bytef*>(packed.data()), &length, reinterpret_cast<const Bytef*>(table.data()),
-                 table.size());
+        compress(reinterpret_cast<Bytef*>(packed.data()), &length,
+                 reinterpret_cast<const Bytef*>(table.data()), table.size());
         packed.resize(length);
         if (packed.size() >= table.size()) packed = table;
         directory += sfnt.substr(entry, 4);
@@ -69,7 +71,8 @@ std::string asWoff2(const std::string& sfnt) {
     const auto* in = reinterpret_cast<const std::uint8_t*>(sfnt.data());
     std::size_t length = woff2::MaxWOFF2CompressedSize(in, sfnt.size());
     std::string out(length, '\0');
-    if (!woff2::ConvertTTFToWOFF2(in, sfnt.size(), reinterpret_cast<std::uint8_t*>(out.data()), &length)) return {};
+    if (!woff2::ConvertTTFToWOFF2(in, sfnt.size(), reinterpret_cast<std::uint8_t*>(out.data()), &length))
+        return {};
     out.resize(length);
     return out;
 }
@@ -111,7 +114,8 @@ TEST(Fonts, SetsTheWeightAxisOfAVariableFont) {
     EXPECT_EQ(light->weight(), 310);
     hb_codepoint_t glyph = 0;
     ASSERT_TRUE(hb_font_get_nominal_glyph(light->font(), 'n', &glyph));
-    EXPECT_LT(hb_font_get_glyph_h_advance(light->font(), glyph), hb_font_get_glyph_h_advance(heavy->font(), glyph));
+    EXPECT_LT(hb_font_get_glyph_h_advance(light->font(), glyph),
+              hb_font_get_glyph_h_advance(heavy->font(), glyph));
 }
 
 TEST(Fonts, ReadsWoffAndWoff2AsTheFontTheyWrap) {
@@ -141,12 +145,13 @@ TEST(Fonts, TakesAnyBytesForAFontWithoutHarm) {
     std::filesystem::create_directories(folder);
     for (int round = 0; round < 60; ++round) {
         std::string bytes = whole[round % 2].substr(0, random() % whole[round % 2].size());
-        for (int i = 0; i < 40 && !bytes.empty(); ++i) bytes[random() % std::min<std::size_t>(bytes.size(), 400)] =
-            static_cast<char>(random());
+        for (int i = 0; i < 40 && !bytes.empty(); ++i)
+            bytes[random() % std::min<std::size_t>(bytes.size(), 400)] = static_cast<char>(random());
         std::ofstream(folder / "x.woff", std::ios::binary) << bytes;
         Fonts own;
         own.use({{"Broken", "x.woff", 400, 400, project::Slant::Normal, {}}}, folder);
-        const ParagraphPtr made = Paragraph::prepare(test::plain("Low tide"), test::styleOf("Broken"), own, blink());
+        const ParagraphPtr made =
+            Paragraph::prepare(test::plain("Low tide"), test::styleOf("Broken"), own, blink());
         EXPECT_EQ(made->utf8(0, static_cast<std::uint32_t>(made->clusters().size())), "Low tide");
     }
     EXPECT_FALSE(sfntBytes("").has_value());

@@ -30,16 +30,18 @@ TEST(Lines, SpacesAtALinesEndTakeNoRoom) {
     EXPECT_EQ(test::textsOf(*paragraph, test::at(20, wide("low tide", 20) - 0.001)), (Texts{"low", "tide"}));
 }
 
-// Measured in Chromium 156 and Firefox 153: a no-break space at a line's end counts for fit. UAX #14, class GL.
+// Measured in Chromium 156 and Firefox 153: a no-break space at a line's end counts for fit. UAX #14, class
+// GL.
 TEST(Lines, NoBreakSpacesHoldWordsTogetherAndCount) {
     const ParagraphPtr paragraph = test::prepare("at 6\u00A0am sharp");
     for (double width = 20; width < 200; width += 1)
         for (const std::string& line : test::textsOf(*paragraph, test::at(20, width)))
-            EXPECT_EQ(line.find("6\u00A0am") == std::string::npos, line.find("am") == std::string::npos) << width;
+            EXPECT_EQ(line.find("6\u00A0am") == std::string::npos, line.find("am") == std::string::npos)
+                << width;
 }
 
-/// The next line's end by trying every opportunity, widths summed cluster by cluster: greedy breaking as UAX #14 § 2
-/// and CSS Text 3 § 5 describe it, without sums kept or corrections (the copy breaks at spaces only).
+/// The next line's end by trying every opportunity, widths summed cluster by cluster: greedy breaking as UAX
+/// #14 § 2 and CSS Text 3 § 5 describe it, without sums kept or corrections (the copy breaks at spaces only).
 std::vector<std::uint32_t> plainGreedy(const Paragraph& paragraph, double size, double available) {
     std::vector<std::uint32_t> starts;
     std::uint32_t start = 0;
@@ -49,7 +51,8 @@ std::vector<std::uint32_t> plainGreedy(const Paragraph& paragraph, double size, 
         for (const Opportunity& end : paragraph.opportunities()) {
             if (end.cluster <= start) continue;
             double width = 0;
-            for (std::uint32_t i = start; i < end.lineEnd; ++i) width += paragraph.clusters()[i].advance * size;
+            for (std::uint32_t i = start; i < end.lineEnd; ++i)
+                width += paragraph.clusters()[i].advance * size;
             if (chosen == 0 || width <= available) chosen = end.cluster;
             if (width > available) break;
         }
@@ -66,7 +69,8 @@ TEST(Lines, AreThoseThatTryingEveryWordGives) {
         const double size = test::between(10, 30, random);
         const double available = test::between(60, 760, random);
         std::vector<std::uint32_t> starts;
-        for (const Line& line : test::linesOf(*paragraph, test::at(size, available))) starts.push_back(line.next);
+        for (const Line& line : test::linesOf(*paragraph, test::at(size, available)))
+            starts.push_back(line.next);
         EXPECT_EQ(starts, plainGreedy(*paragraph, size, available)) << size << " px in " << available;
     }
 }
@@ -77,7 +81,8 @@ TEST(Lines, SlackIsTheScaleAtWhichALineBreaksOtherwise) {
     const ParagraphPtr paragraph = test::prepare(copy);
     auto starts = [&](double size, double available) {
         std::vector<std::uint32_t> all;
-        for (const Line& line : test::linesOf(*paragraph, test::at(size, available))) all.push_back(line.next);
+        for (const Line& line : test::linesOf(*paragraph, test::at(size, available)))
+            all.push_back(line.next);
         return all;
     };
     int changed = 0;
@@ -92,13 +97,14 @@ TEST(Lines, SlackIsTheScaleAtWhichALineBreaksOtherwise) {
         EXPECT_EQ(as, starts(size * (1 + less), available));
         EXPECT_EQ(as, starts(size * (1 - less), available));
         const double more = slack + 1e-5;
-        changed += as != starts(size * (1 + more), available) || as != starts(size * (1 - more), available) ? 1 : 0;
+        changed +=
+            as != starts(size * (1 + more), available) || as != starts(size * (1 - more), available) ? 1 : 0;
     }
     EXPECT_EQ(changed, 500);
 }
 
-// CSS Text 3 § 5.5: break-word and anywhere cut a word that would overflow, at grapheme clusters, on a line of its own;
-// only anywhere lets that count for the narrowest width.
+// CSS Text 3 § 5.5: break-word and anywhere cut a word that would overflow, at grapheme clusters, on a line
+// of its own; only anywhere lets that count for the narrowest width.
 TEST(Lines, CutsAWordOnlyWhereItWouldOverflow) {
     const ParagraphPtr paragraph = test::prepare("the Wattwanderwegeverzeichnis e\u0301e\u0301e\u0301");
     LineQuery query = test::at(18, 120);
@@ -107,13 +113,16 @@ TEST(Lines, CutsAWordOnlyWhereItWouldOverflow) {
     query.overflowWrap = OverflowWrap::BreakWord;
     const Texts cut = test::textsOf(*paragraph, query);
     EXPECT_EQ(cut.at(0), "the");
-    EXPECT_EQ(std::accumulate(cut.begin() + 1, cut.end(), std::string()).substr(0, 25), "Wattwanderwegeverzeichnis");
-    for (const Line& line : test::linesOf(*paragraph, query)) EXPECT_LE(line.width, 120);
+    EXPECT_EQ(std::accumulate(cut.begin() + 1, cut.end(), std::string()).substr(0, 25),
+              "Wattwanderwegeverzeichnis");
+    for (const Line& line : test::linesOf(*paragraph, query))
+        EXPECT_LE(line.width, 120);
     EXPECT_DOUBLE_EQ(minContent(*paragraph, query), whole);
     query.overflowWrap = OverflowWrap::Anywhere;
     EXPECT_LT(minContent(*paragraph, query), whole / 4);
     query.available = 0;
-    for (const std::string& line : test::textsOf(*paragraph, query)) EXPECT_NE(line.substr(0, 2), "\u0301");
+    for (const std::string& line : test::textsOf(*paragraph, query))
+        EXPECT_NE(line.substr(0, 2), "\u0301");
 }
 
 // CSS Text 3 § 5.4, Unicode U+00AD: a soft hyphen draws a hyphen only where the line breaks at it.
@@ -133,7 +142,8 @@ TEST(Lines, SoftHyphensDrawAHyphenWhereTheyBreak) {
     EXPECT_EQ(test::linesOf(*test::prepare("Gezeiten\u00ADtabelle", none), query).size(), 1U);
 }
 
-// Measured in Chromium 156: a line that breaks without a space is shaped anew, so kerning across its break is lost.
+// Measured in Chromium 156: a line that breaks without a space is shaped anew, so kerning across its break is
+// lost.
 TEST(Lines, LoseKerningAcrossABreakWithoutASpace) {
     const ParagraphPtr paragraph = test::prepare("AT\u200BVA");
     const auto lines = test::linesOf(*paragraph, test::at(100, wide("AT", 100) + 1));
@@ -142,7 +152,8 @@ TEST(Lines, LoseKerningAcrossABreakWithoutASpace) {
     EXPECT_NEAR(lines[1].width, wide("VA", 100), 0.01);
 }
 
-// CSS Text 3 § 8.1, 8.2: spacing is added after each character, the last of a line too, and at each word separator.
+// CSS Text 3 § 8.1, 8.2: spacing is added after each character, the last of a line too, and at each word
+// separator.
 TEST(Lines, AddLetterAndWordSpacing) {
     ShapingStyle style = test::styleOf("Vollkorn");
     style.ligatures = false;
@@ -169,7 +180,8 @@ TEST(Lines, EndAtForcedBreaks) {
 // CSS Text 4 § 5.2 leaves the rule to the engine; by width it is the narrowest that needs no more lines.
 TEST(Lines, BalanceNeedsNoMoreLinesAndIsNoWiderThanGreedy) {
     std::mt19937 random(9);
-    const ParagraphPtr paragraph = test::prepare("Walk the drowned road to the beacon before the tide comes home");
+    const ParagraphPtr paragraph =
+        test::prepare("Walk the drowned road to the beacon before the tide comes home");
     for (int round = 0; round < 300; ++round) {
         LineQuery query = test::at(24, test::between(170, 670, random));
         const auto greedy = test::linesOf(*paragraph, query);
@@ -181,7 +193,8 @@ TEST(Lines, BalanceNeedsNoMoreLinesAndIsNoWiderThanGreedy) {
             EXPECT_LE(line.width, query.available + 1e-6);
             uneven += std::pow(query.available - line.width, 2);
         }
-        for (const Line& line : greedy) unevenGreedy += std::pow(query.available - line.width, 2);
+        for (const Line& line : greedy)
+            unevenGreedy += std::pow(query.available - line.width, 2);
         if (balanced.size() == greedy.size() && greedy.size() <= 6) {
             EXPECT_LE(uneven, unevenGreedy + 10000 + 1e-6);
         }

@@ -21,7 +21,8 @@ ParagraphPtr prepareRuns(const project::Copy& copy, const ShapingStyle& style = 
     return Paragraph::prepare(copy, style, test::fonts(), blink());
 }
 
-// CSS Text 3 § 4.1.1: white space collapses to one space, also across elements; none is left at a line's ends.
+// CSS Text 3 § 4.1.1: white space collapses to one space, also across elements; none is left at a line's
+// ends.
 TEST(Paragraph, CollapsesWhiteSpaceAcrossRunsAndBesideForcedBreaks) {
     EXPECT_EQ(textOf(*test::prepare("  Low \t tide\n at  \r\n six ")), "Low tide at six");
     const ParagraphPtr runs = prepareRuns({{Run::Kind::Plain, "Bring ", ""},
@@ -49,7 +50,8 @@ TEST(Paragraph, HasTheAdvancesFreeTypeReads) {
         ASSERT_EQ(FT_New_Face(library, face->file().c_str(), static_cast<FT_Long>(face->index()), &other), 0);
         for (const char letter : {'a', 'M', 'i', 'g', '0', '&'}) {
             ASSERT_EQ(FT_Load_Char(other, static_cast<FT_ULong>(letter), FT_LOAD_NO_SCALE), 0);
-            const double wanted = static_cast<double>(other->glyph->metrics.horiAdvance) / other->units_per_EM;
+            const double wanted =
+                static_cast<double>(other->glyph->metrics.horiAdvance) / other->units_per_EM;
             const ParagraphPtr made = test::prepare(std::string(1, letter), test::styleOf(family));
             EXPECT_NEAR(made->ems(0, 1), wanted, 1e-9) << family << ' ' << letter;
         }
@@ -77,8 +79,10 @@ TEST(Paragraph, JoinsLettersOnlyWhereLigaturesAreOn) {
 TEST(Paragraph, DrawsWhatAFamilyLacksFromAnotherAndSaysSo) {
     const ParagraphPtr paragraph = test::prepare("Low tide прилив", test::styleOf("Cabin"));
     ASSERT_FALSE(paragraph->notes().empty());
-    EXPECT_NE(paragraph->notes().front().says.find("прил"), std::string::npos) << paragraph->notes().front().says;
-    for (const Glyph& glyph : paragraph->glyphs()) EXPECT_NE(glyph.id, 0U);
+    EXPECT_NE(paragraph->notes().front().says.find("прил"), std::string::npos)
+        << paragraph->notes().front().says;
+    for (const Glyph& glyph : paragraph->glyphs())
+        EXPECT_NE(glyph.id, 0U);
 }
 
 // WHATWG Encoding § 4.1 and HTML § 13.2.3.5: bytes that are not UTF-8, and NUL, become U+FFFD.
@@ -97,7 +101,8 @@ TEST(Paragraph, TakesAnyBytesForCopyWithoutHarm) {
     std::mt19937 random(7);
     for (int round = 0; round < 300; ++round) {
         std::string bytes;
-        for (std::size_t length = random() % 60; length > 0; --length) bytes.push_back(static_cast<char>(random()));
+        for (std::size_t length = random() % 60; length > 0; --length)
+            bytes.push_back(static_cast<char>(random()));
         ShapingStyle style = test::styleOf("Lato");
         style.rightToLeft = round % 2 == 0;
         style.letterCase = static_cast<project::LetterCase>(round % 3);

@@ -22,9 +22,12 @@ inline text::ShapingStyle styleOf(const std::string& family, double weight = 400
     return style;
 }
 
-inline project::Copy plain(const std::string& text) { return {{project::Run::Kind::Plain, text, ""}}; }
+inline project::Copy plain(const std::string& text) {
+    return {{project::Run::Kind::Plain, text, ""}};
+}
 
-inline text::ParagraphPtr prepare(const std::string& text, const text::ShapingStyle& style = styleOf("Vollkorn")) {
+inline text::ParagraphPtr prepare(const std::string& text,
+                                  const text::ShapingStyle& style = styleOf("Vollkorn")) {
     return text::Paragraph::prepare(plain(text), style, fonts(), text::blink());
 }
 
@@ -47,7 +50,8 @@ inline std::vector<text::Line> linesOf(const text::Paragraph& paragraph, const t
 
 inline std::vector<std::string> textsOf(const text::Paragraph& paragraph, const text::LineQuery& query) {
     std::vector<std::string> texts;
-    for (const text::Line& line : linesOf(paragraph, query)) texts.push_back(paragraph.utf8(line.first, line.end));
+    for (const text::Line& line : linesOf(paragraph, query))
+        texts.push_back(paragraph.utf8(line.first, line.end));
     return texts;
 }
 

@@ -100,8 +100,8 @@ QImage rowPicture(Viewing& viewing, const std::vector<double>& widths) {
     onto.setPen(QColor(0x26, 0x2b, 0x2d));
     int x = space;
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        onto.drawText(QRect(x, space, std::max(rows[i].width(), 2 * 80) + space, caption), Qt::AlignLeft | Qt::AlignTop,
-                      captions[i]);
+        onto.drawText(QRect(x, space, std::max(rows[i].width(), 2 * 80) + space, caption),
+                      Qt::AlignLeft | Qt::AlignTop, captions[i]);
         onto.drawImage(x, space + caption, rows[i]);
         x += std::max(rows[i].width(), 2 * 80) + space;
     }

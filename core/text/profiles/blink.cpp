@@ -13,16 +13,25 @@ namespace {
 
 constexpr char16_t noBreakSpace = u'\u00A0';
 
-bool isDigit(char16_t unit) { return unit >= u'0' && unit <= u'9'; }
+bool isDigit(char16_t unit) {
+    return unit >= u'0' && unit <= u'9';
+}
 bool isAlphanumeric(char16_t unit) {
     return isDigit(unit) || (unit >= u'a' && unit <= u'z') || (unit >= u'A' && unit <= u'Z');
 }
 /// True where Chromium asks UAX #14 rather than its own table of ASCII pairs.
-bool isBeyondTable(char16_t unit) { return unit > u'~' && unit != noBreakSpace; }
+bool isBeyondTable(char16_t unit) {
+    return unit > u'~' && unit != noBreakSpace;
+}
 
-/// Chromium's layout unit is 1/64 px. A hair keeps whole units whole where the product of two floats is just below.
-double floor64(double length) { return std::floor(length * 64 + 1e-3) / 64; }
-double round64(double length) { return std::round(length * 64) / 64; }
+/// Chromium's layout unit is 1/64 px. A hair keeps whole units whole where the product of two floats is just
+/// below.
+double floor64(double length) {
+    return std::floor(length * 64 + 1e-3) / 64;
+}
+double round64(double length) {
+    return std::round(length * 64) / 64;
+}
 
 class Blink final : public BreakProfile {
 public:
@@ -30,7 +39,8 @@ public:
 
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
         BreakMap map = icuLineBreaks(text, language, LineStrictness::Normal);
-        for (std::size_t i = 1; i < text.size(); ++i) map[i] = breaksBefore(text, i, map[i]);
+        for (std::size_t i = 1; i < text.size(); ++i)
+            map[i] = breaksBefore(text, i, map[i]);
         if (!map.empty()) map[0] = false;
         return map;
     }
@@ -58,7 +68,8 @@ public:
             } else {
                 by.push_back(static_cast<char16_t>(title));
             }
-            edits.push_back({static_cast<std::uint32_t>(i), static_cast<std::uint32_t>(unitsOf(character)), by});
+            edits.push_back(
+                {static_cast<std::uint32_t>(i), static_cast<std::uint32_t>(unitsOf(character)), by});
         }
         return edits;
     }

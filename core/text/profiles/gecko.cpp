@@ -16,8 +16,12 @@ constexpr std::u16string_view opening = u"([{";
 constexpr std::u16string_view closing = u")]}";
 constexpr std::u16string_view signs = u"$%+\\";
 
-bool isIn(std::u16string_view set, char16_t unit) { return set.find(unit) != std::u16string_view::npos; }
-bool isDigit(char16_t unit) { return unit >= u'0' && unit <= u'9'; }
+bool isIn(std::u16string_view set, char16_t unit) {
+    return set.find(unit) != std::u16string_view::npos;
+}
+bool isDigit(char16_t unit) {
+    return unit >= u'0' && unit <= u'9';
+}
 bool isAlphanumeric(char16_t unit) {
     return isDigit(unit) || (unit >= u'a' && unit <= u'z') || (unit >= u'A' && unit <= u'Z');
 }
@@ -27,7 +31,9 @@ bool mayFollowHyphen(char16_t unit) {
 }
 
 /// Firefox's app unit is 1/60 px.
-double round60(double length) { return std::round(length * 60) / 60; }
+double round60(double length) {
+    return std::round(length * 60) / 60;
+}
 
 class Gecko final : public BreakProfile {
 public:
@@ -35,14 +41,16 @@ public:
 
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
         BreakMap map = icuLineBreaks(text, language, LineStrictness::Strict);
-        for (std::size_t i = 1; i < text.size(); ++i) map[i] = breaksBefore(text, i, map[i]);
+        for (std::size_t i = 1; i < text.size(); ++i)
+            map[i] = breaksBefore(text, i, map[i]);
         if (!map.empty()) map[0] = false;
         return map;
     }
 
     /// A hyphen between a letter or digit and a digit: a break only where the whole word overflows its line.
     [[nodiscard]] bool rescuesBefore(std::u16string_view text, std::size_t i) const override {
-        return i > 1 && i < text.size() && text[i - 1] == u'-' && isDigit(text[i]) && isAlphanumeric(text[i - 2]);
+        return i > 1 && i < text.size() && text[i - 1] == u'-' && isDigit(text[i]) &&
+               isAlphanumeric(text[i - 2]);
     }
 
     [[nodiscard]] CaseEdits uppercase(std::u16string_view text, const std::string& language) const override {
@@ -58,8 +66,8 @@ public:
             const char32_t character = codePointAt(text, i);
             if (u_isalpha(static_cast<UChar32>(character)) == 0) continue;
             std::size_t length = unitsOf(character);
-            const bool dutch = language.starts_with("nl") && i + 1 < text.size() &&
-                               isIn(u"iI", text[i]) && isIn(u"jJ", text[i + 1]);
+            const bool dutch = language.starts_with("nl") && i + 1 < text.size() && isIn(u"iI", text[i]) &&
+                               isIn(u"jJ", text[i + 1]);
             if (dutch) length = 2;
             icu::UnicodeString title(text.data() + i, static_cast<int>(length));
             if (dutch)
@@ -74,13 +82,17 @@ public:
     }
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return false; }
-    [[nodiscard]] bool shapesAcross(char16_t unit) const override { return unit != u'\u00A0' && unit != u'\u200B'; }
+    [[nodiscard]] bool shapesAcross(char16_t unit) const override {
+        return unit != u'\u00A0' && unit != u'\u200B';
+    }
     [[nodiscard]] bool spacesHyphen() const override { return true; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return true; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return false; }
 
     [[nodiscard]] double stacked(double length) const override { return round60(length); }
-    [[nodiscard]] double lineHeight(double size, double number) const override { return round60(size * number); }
+    [[nodiscard]] double lineHeight(double size, double number) const override {
+        return round60(size * number);
+    }
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
 
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
