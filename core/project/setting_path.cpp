@@ -46,7 +46,7 @@ bool noSuchSetting(Errand& errand, const std::string& key, const std::vector<std
 }
 
 template <class T>
-void follow(Errand& errand, std::optional<T>& member, std::string path) {
+void follow(Errand& errand, std::optional<T>& member, const std::string& path) {
     if (path.empty()) return doHere(errand, member);
     noSuchSetting(errand, path, {"the path without its last step"});
 }

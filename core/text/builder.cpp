@@ -5,6 +5,7 @@
 #include <unicode/uchar.h>
 
 #include <algorithm>
+#include <ranges>
 
 #include "text/unicode.h"
 
@@ -98,11 +99,11 @@ void ParagraphBuilder::applyCase() {
     const CaseEdits edits = style_.letterCase == project::LetterCase::Uppercase
                                 ? profile_.uppercase(text_, style_.language)
                                 : profile_.capitalize(text_, style_.language);
-    for (auto edit = edits.rbegin(); edit != edits.rend(); ++edit) {
-        const std::uint16_t run = copyRun_[edit->begin];
-        text_.replace(edit->begin, edit->length, edit->by);
-        const auto at = copyRun_.begin() + edit->begin;
-        copyRun_.insert(copyRun_.erase(at, at + edit->length), edit->by.size(), run);
+    for (const CaseEdit& edit : std::ranges::reverse_view(edits)) {
+        const std::uint16_t run = copyRun_[edit.begin];
+        text_.replace(edit.begin, edit.length, edit.by);
+        const auto at = copyRun_.begin() + edit.begin;
+        copyRun_.insert(copyRun_.erase(at, at + edit.length), edit.by.size(), run);
     }
 }
 

@@ -87,7 +87,7 @@ CaseEdits icuUppercase(std::u16string_view text, const std::string& language) {
 
 char32_t codePointAt(std::u16string_view text, std::size_t at) {
     UChar32 character = 0;
-    U16_GET(text.data(), 0, at, text.size(), character);
+    U16_GET(text, 0, at, text.size(), character);
     return static_cast<char32_t>(character);
 }
 

@@ -2,7 +2,6 @@
 
 #include <QKeyEvent>
 #include <QPainter>
-#include <QScreen>
 #include <QWheelEvent>
 #include <cmath>
 
@@ -110,9 +109,7 @@ void AxisPane::addScaleActions() {
 // ---------------------------------------------------------------------------------------------
 
 QSize AxisPane::sizeHint() const {
-    const bool tall =
-        window()->height() >= 1000 || (!window()->isVisible() && screen()->size().height() >= 1080);
-    return {900, tall ? 320 : 264};
+    return {900, window()->height() >= 1000 ? 320 : 264};
 }
 
 QSize AxisPane::minimumSizeHint() const {

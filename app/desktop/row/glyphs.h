@@ -47,7 +47,7 @@ public:
 private:
     static constexpr std::uint32_t glyphsPerPage = 64;
     static constexpr std::uint32_t absent = 0xffffffff;
-    using Page = std::array<std::uint32_t, glyphsPerPage * phases>;
+    using Page = std::array<std::uint32_t, std::size_t{glyphsPerPage} * phases>;
     std::uint32_t rasterise(std::uint32_t glyph, unsigned phase);
     Outlines& outlines_;
     double size_;
