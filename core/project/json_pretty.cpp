@@ -7,7 +7,7 @@ namespace tenter::project {
 namespace {
 
 constexpr std::size_t lineWidth = 100;
-constexpr int shallow = 2;
+constexpr int shallow = 3;
 
 int depth(const Json& json) {
     if (!json.is_structured()) return 0;

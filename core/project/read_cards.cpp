@@ -10,7 +10,8 @@ constexpr std::size_t mostParts = 50;
 bool readRun(Reading& reading, const Json& json, Run& run) {
     Remembered keys;
     ObjectReader object(reading, json, keys, {"strong", "emphasis", "link", "to", "break"});
-    if (!object.isObject()) return false;
+    // A key that is not known has been told already.
+    if (!object.isObject() || keys.keys.size() != json.size()) return false;
     const std::size_t wanted = object.find("link") == nullptr ? 1 : 2;
     if (json.size() != wanted) {
         return reading.wrong(
@@ -29,6 +30,8 @@ bool readRun(Reading& reading, const Json& json, Run& run) {
         run.kind = Run::Kind::Link;
         return object.read("link", run.text) && object.require("to", run.to, "add where the link leads");
     }
+    // A key that is not known has been told already.
+    if (object.find("break") == nullptr && object.find("to") == nullptr) return false;
     run.kind = Run::Kind::Break;
     bool isBreak = false;
     if (object.read("break", isBreak) && isBreak) return true;
