@@ -1,12 +1,12 @@
 #include "document/carry_files.h"
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
-#include <set>
+#include <map>
 #include <system_error>
 #include <utility>
 #include <variant>
-#include <vector>
 
 namespace tenter::desktop {
 
@@ -14,58 +14,92 @@ namespace fs = std::filesystem;
 
 namespace {
 
-std::set<std::string> filesOf(const project::Project& project) {
-    std::set<std::string> files;
-    for (const project::Card& card : project.cards)
-        for (const project::Part& part : card.parts)
-            if (const auto* picture = std::get_if<project::PicturePart>(&part)) files.insert(picture->file);
-    for (const project::FontEntry& font : project.fonts)
-        files.insert(font.file);
-    files.erase("");
-    return files;
+bool leavesFolder(const fs::path& relative) {
+    return relative.empty() || *relative.begin() == "..";
 }
 
 bool sameContent(const fs::path& a, const fs::path& b) {
     std::error_code error;
+    if (fs::equivalent(a, b, error)) return true;
     if (fs::file_size(a, error) != fs::file_size(b, error) || error) return false;
     std::ifstream first(a, std::ios::binary);
     std::ifstream second(b, std::ios::binary);
     return std::equal(std::istreambuf_iterator<char>(first), {}, std::istreambuf_iterator<char>(second));
 }
 
+/// Copies files, each once, and remembers what they are called afterwards.
+class Carrier {
+public:
+    Carrier(fs::path from, fs::path to, project::Problems& problems)
+        : from_(std::move(from)), to_(std::move(to)), problems_(problems) {
+        std::error_code error;
+        stays_ = fs::weakly_canonical(from_, error) == fs::weakly_canonical(to_, error);
+    }
+
+    void carry(std::string& file, const fs::path& subfolder) {
+        if (const auto known = names_.find(file); known != names_.end()) {
+            file = known->second;
+            return;
+        }
+        const std::string before = file;
+        take(file, subfolder);
+        names_[before] = file;
+    }
+    [[nodiscard]] bool failed() const { return failed_; }
+
+private:
+    void take(std::string& file, const fs::path& subfolder) {
+        const fs::path name(file);
+        if (file.empty() || (stays_ && name.is_relative())) return;
+        const fs::path source = name.is_absolute() ? name : from_ / name;
+        std::error_code error;
+        if (!fs::exists(source, error)) return;
+        const bool outside = name.is_absolute() || leavesFolder(name.lexically_normal());
+        const fs::path wanted = outside ? subfolder / source.filename() : name.lexically_normal();
+        fs::path target = to_ / wanted;
+        for (int n = 2; fs::exists(target, error) && !sameContent(source, target); ++n)
+            target = (to_ / wanted)
+                         .replace_filename(wanted.stem().string() + "-" + std::to_string(n) +
+                                           wanted.extension().string());
+        if (!fs::exists(target, error)) copy(source, target);
+        file = target.lexically_relative(to_).generic_string();
+    }
+
+    void copy(const fs::path& source, const fs::path& target) {
+        std::error_code error;
+        fs::create_directories(target.parent_path(), error);
+        if (fs::copy_file(source, target, error)) return;
+        failed_ = true;
+        problems_.push_back({target.string(), "", "it could not be copied here: " + error.message(),
+                             "save into a folder that can be written to and has room"});
+    }
+
+    fs::path from_, to_;
+    project::Problems& problems_;
+    std::map<std::string, std::string> names_;
+    bool stays_ = false;
+    bool failed_ = false;
+};
+
 }  // namespace
 
-bool carryFiles(const project::Project& project, const fs::path& from, const fs::path& to,
-                project::Problems& problems) {
-    std::error_code error;
-    if (fs::weakly_canonical(from, error) == fs::weakly_canonical(to, error)) return true;
-    std::vector<std::pair<fs::path, fs::path>> copies;
-    const std::size_t before = problems.size();
-    for (const std::string& file : filesOf(project)) {
-        const fs::path relative = fs::path(file).lexically_normal();
-        if (relative.is_absolute()) continue;
-        const fs::path source = from / relative;
-        const fs::path target = to / relative;
-        if (!fs::exists(source, error)) continue;
-        if (*relative.begin() == "..")
-            problems.push_back({target.string(), file, "it would lie outside the project's folder",
-                                "save into the old folder, or move the file beside the project first"});
-        else if (!fs::exists(target, error))
-            copies.emplace_back(source, target);
-        else if (!sameContent(source, target))
-            problems.push_back({target.string(), file, "another file of that name is there already",
-                                "save into another folder, or rename one of the two"});
-    }
-    if (problems.size() != before) return false;
-    for (const auto& [source, target] : copies) {
-        fs::create_directories(target.parent_path(), error);
-        if (!fs::copy_file(source, target, error)) {
-            problems.push_back({target.string(), "", "it could not be copied here: " + error.message(),
-                                "save into a folder that can be written to and has room"});
-            return false;
-        }
-    }
-    return true;
+std::optional<project::Project> carryFiles(const project::Project& project, const fs::path& from,
+                                           const fs::path& to, project::Problems& problems) {
+    project::Project carried = project;
+    Carrier carrier(from, to, problems);
+    for (project::Card& card : carried.cards)
+        for (project::Part& part : card.parts)
+            if (auto* picture = std::get_if<project::PicturePart>(&part))
+                carrier.carry(picture->file, "pictures");
+    for (project::FontEntry& font : carried.fonts)
+        carrier.carry(font.file, "fonts");
+    if (carrier.failed()) return std::nullopt;
+    return carried;
+}
+
+std::string keptName(const fs::path& file, const fs::path& folder) {
+    const fs::path relative = file.lexically_relative(folder);
+    return leavesFolder(relative) ? file.string() : relative.generic_string();
 }
 
 }  // namespace tenter::desktop

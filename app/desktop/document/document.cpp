@@ -70,27 +70,23 @@ bool Document::openAsNew(const fs::path& file, project::Problems& problems) {
 }
 
 bool Document::save(project::Problems& problems) {
-    if (!project::replaceFile(file_, project::write(*project_), problems)) return false;
-    saved_ = project_;
-    endGesture();
-    undo_.setClean();
-    emit fileChanged();
-    return true;
+    return saveAs(file_, problems);
 }
 
 bool Document::saveAs(const fs::path& file, project::Problems& problems) {
-    if (!carryFiles(*project_, folder_, file.parent_path(), problems)) return false;
-    if (!project::replaceFile(file, project::write(*project_), problems)) return false;
+    const auto carried = carryFiles(*project_, folder_, file.parent_path(), problems);
+    if (!carried || !project::replaceFile(file, project::write(*carried), problems)) return false;
     file_ = file;
     if (folder_ != file.parent_path()) {
         folder_ = file.parent_path();
         fonts_.use(project_->fonts, folder_);
         store_.clear();
+        emit changed();
     }
+    edit("Take files along", [&](project::Project& project) { project = *carried; });
     saved_ = project_;
     endGesture();
     undo_.setClean();
-    emit changed();
     emit fileChanged();
     return true;
 }

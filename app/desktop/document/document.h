@@ -40,7 +40,7 @@ public:
     /// is saved.
     bool openAsNew(const std::filesystem::path& file, project::Problems& problems);
     bool save(project::Problems& problems);
-    /// Saves to another file. Pictures and fonts go along into its folder; none there is overwritten.
+    /// Saves to another file. Pictures and fonts go along into its folder (see carryFiles).
     bool saveAs(const std::filesystem::path& file, project::Problems& problems);
 
     /// One undoable step named `name` (as the menu shows it). Steps with the same non-empty `gesture` that

@@ -10,6 +10,7 @@
 namespace tenter::desktop {
 
 /// What a setting holds, seen from the layer that edits go to.
+// NOLINTNEXTLINE(bugprone-exception-escape): moving a JSON value does not throw.
 struct Held {
     project::Json value;  ///< seen from that layer
     std::optional<Viewing::Scope>

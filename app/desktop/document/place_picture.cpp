@@ -1,10 +1,11 @@
 #include "document/place_picture.h"
 
-#include <QDir>
 #include <QFileInfo>
 #include <QImageReader>
 #include <algorithm>
 #include <variant>
+
+#include "document/carry_files.h"
 
 namespace tenter::desktop {
 
@@ -17,8 +18,7 @@ QString placePicture(Document& document, std::size_t card, const QString& file) 
     if (!size.isValid())
         return QFileInfo(file).fileName() + " cannot be read as a picture; use a PNG, JPEG or WebP file.";
     if (reader.transformation().testFlag(QImageIOHandler::TransformationRotate90)) size.transpose();
-    const QString folder = QString::fromStdString(document.folder().string());
-    const std::string kept = QDir(folder).relativeFilePath(QFileInfo(file).absoluteFilePath()).toStdString();
+    const std::string kept = keptName(QFileInfo(file).absoluteFilePath().toStdString(), document.folder());
     document.edit("Picture", [&](project::Project& project) {
         auto& parts = project.cards[card].parts;
         auto at = std::find_if(parts.begin(), parts.end(), [](const project::Part& part) {

@@ -7,9 +7,8 @@
 
 namespace tenter::desktop {
 
-/// Puts `file` into the first picture part of card `card`, or adds one at its top, as one undoable step. The
-/// path kept is relative to the project's folder. What is wrong with the file, if anything; then nothing was
-/// changed.
+/// Puts `file` into the first picture part of card `card`, or adds one at its top, as one undoable step.
+/// What is wrong with the file, if anything; then nothing was changed.
 QString placePicture(Document& document, std::size_t card, const QString& file);
 
 }  // namespace tenter::desktop

@@ -82,7 +82,7 @@ void RowPanel::buildVariant() {
         "Name", "Variant name", new TextEditor, [=](const Project& p) { return Json(shownVariant(p).name); },
         [this](Project& p, const Json& v) { p.variants[viewing().variant()].name = textOf(v); });
     auto* className = new TextEditor([this](const QString& text) {
-        if (const QString wrong = wrongWithClass(text); !wrong.isEmpty()) return wrong;
+        if (QString wrong = wrongWithClass(text); !wrong.isEmpty()) return wrong;
         const auto other = document().project().findVariant(text.toStdString());
         if (other && *other != viewing().variant()) return QString("another variant has this class already");
         return QString();

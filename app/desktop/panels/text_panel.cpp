@@ -62,6 +62,8 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
 void TextPanel::refresh() {
     Panel::refresh();
     const project::Project& project = viewing().shown();
+    if (project.fonts != fonts_) family_->forgetFamilies();
+    fonts_ = project.fonts;
     const project::Variant& variant = project.variants[viewing().variant()];
     const std::string role = viewing().role();
     const Held follow = held(viewing(), "text/" + role + "/follow");

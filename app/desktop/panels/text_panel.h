@@ -20,6 +20,7 @@ private:
     void showSize();
 
     controls::FamilyEditor* family_;
+    std::vector<project::FontEntry> fonts_;  ///< those the list of families was made with
     RampEditor* size_;
     QLabel* clamp_;
 };

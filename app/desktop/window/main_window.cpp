@@ -9,12 +9,15 @@
 #include <QSettings>
 #include <QStatusBar>
 #include <QTimer>
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <set>
 #include <variant>
 
 #include "controls/inks.h"
 #include "document/handover.h"
+#include "document/place_font.h"
 #include "document/place_picture.h"
 #include "document/wording.h"
 #include "row/lookup.h"
@@ -220,13 +223,13 @@ void MainWindow::goToEdge(int direction) {
             stops.push_back(std::floor(*band.upTo) + 1);
         }
     stops.push_back(viewing_.shown().mostWidth);
-    const double width = viewing_.width();
+    std::sort(stops.begin(), stops.end());
     if (direction > 0) {
-        for (const double stop : stops)
-            if (stop > width) return viewing_.setWidth(stop);
+        const auto next = std::upper_bound(stops.begin(), stops.end(), viewing_.width());
+        if (next != stops.end()) viewing_.setWidth(*next);
     } else {
-        for (auto stop = stops.rbegin(); stop != stops.rend(); ++stop)
-            if (*stop < width) return viewing_.setWidth(*stop);
+        const auto next = std::lower_bound(stops.begin(), stops.end(), viewing_.width());
+        if (next != stops.begin()) viewing_.setWidth(*std::prev(next));
     }
 }
 
@@ -293,6 +296,16 @@ void MainWindow::dropEvent(QDropEvent* event) {
         event->acceptProposedAction();
         if (file.endsWith(ending)) {
             files_->open(file);
+            return;
+        }
+        if (!document_.hasProject()) {
+            note_->say("Open a project first; then pictures and fonts can be dropped in.");
+            return;
+        }
+        if (isFontName(file)) {
+            const QString wrong = placeFont(document_, file, viewing_.role());
+            note_->say(wrong.isEmpty() ? QString("The font is now that of %1").arg(roleTitle(viewing_.role()))
+                                       : wrong);
             return;
         }
         int card = cardUnder(global);

@@ -259,16 +259,14 @@ int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWi
             return 7;
         case PM_ButtonShiftHorizontal:
         case PM_ButtonShiftVertical:
-            return 0;
-        case PM_IndicatorWidth:
-        case PM_IndicatorHeight:
-            return 16;
-        case PM_SmallIconSize:
-        case PM_ButtonIconSize:
-            return 16;
         case PM_MenuBarPanelWidth:
         case PM_MenuBarVMargin:
             return 0;
+        case PM_IndicatorWidth:
+        case PM_IndicatorHeight:
+        case PM_SmallIconSize:
+        case PM_ButtonIconSize:
+            return 16;
         case PM_MenuBarHMargin:
             return 6;
         default:
