@@ -5,7 +5,6 @@
 #include <unicode/uchar.h>
 
 #include <algorithm>
-#include <ranges>
 
 #include "text/unicode.h"
 
@@ -99,12 +98,22 @@ void ParagraphBuilder::applyCase() {
     const CaseEdits edits = style_.letterCase == project::LetterCase::Uppercase
                                 ? profile_.uppercase(text_, style_.language)
                                 : profile_.capitalize(text_, style_.language);
-    for (const CaseEdit& edit : std::ranges::reverse_view(edits)) {
-        const std::uint16_t run = copyRun_[edit.begin];
-        text_.replace(edit.begin, edit.length, edit.by);
-        const auto at = copyRun_.begin() + edit.begin;
-        copyRun_.insert(copyRun_.erase(at, at + edit.length), edit.by.size(), run);
+    std::u16string text;
+    std::vector<std::uint16_t> runs;
+    std::uint32_t at = 0;
+    const auto keepTo = [&](std::size_t end) {
+        text.append(text_, at, end - at);
+        runs.insert(runs.end(), copyRun_.begin() + at, copyRun_.begin() + static_cast<long>(end));
+    };
+    for (const CaseEdit& edit : edits) {
+        keepTo(edit.begin);
+        text += edit.by;
+        runs.insert(runs.end(), edit.by.size(), copyRun_[edit.begin]);
+        at = edit.begin + edit.length;
     }
+    keepTo(text_.size());
+    text_ = std::move(text);
+    copyRun_ = std::move(runs);
 }
 
 void ParagraphBuilder::findLevels() {
