@@ -92,17 +92,21 @@ private:
         const double room = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
         text::LineQuery query{part.fontSize,    room - edges,      part.letterSpacing,
                               part.wordSpacing, role.overflowWrap, role.balance};
+        part.available = query.available;
         if (role.place != Place::Stretch) {
-            // Shrink to fit. CSS Sizing 3 § 5.1, fit-content.
+            // Shrink to fit. CSS Sizing 3 § 5.1, fit-content. A label with room to spare is as wide as
+            // itself, but its lines' slack is how far it is from the room there is: the box grows with the
+            // label.
             const double most = text::maxContent(paragraph, query);
             if (most < query.available)
-                query.available = most;
+                part.available = most;
             else
-                query.available = std::max(query.available, text::minContent(paragraph, query));
+                part.available = query.available =
+                    std::max(query.available, text::minContent(paragraph, query));
         }
         query.available = std::max(0.0, query.available);
-        part.available = query.available;
-        part.box.width = query.available + edges;
+        part.available = std::max(0.0, part.available);
+        part.box.width = part.available + edges;
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();

@@ -49,8 +49,11 @@ void paintHatching(QPainter& painter, const QRectF& outer, const QRectF& inner, 
     painter.setPen(QPen(colour, 1));
     constexpr double step = 6;
     const QRectF shown = painter.clipBoundingRect();
-    for (double x = std::floor((shown.left() - shown.height()) / step) * step; x < shown.right(); x += step)
-        painter.drawLine(QPointF(x, shown.bottom()), QPointF(x + shown.height(), shown.top()));
+    const auto first = static_cast<int>(std::floor((shown.left() - shown.height()) / step));
+    const auto last = static_cast<int>(std::ceil(shown.right() / step));
+    for (int line = first; line < last; ++line)
+        painter.drawLine(QPointF(line * step, shown.bottom()),
+                         QPointF(line * step + shown.height(), shown.top()));
     painter.restore();
 }
 

@@ -93,7 +93,7 @@ std::uint32_t SizedFace::rasterise(std::uint32_t glyph, unsigned phase) {
 }
 
 SizedFace& Glyphs::sized(const text::FacePtr& face, double size, Synthetic synthetic) {
-    const Key key{face.get(), std::lround(size * sizesPerPixel), synthetic};
+    const Key key{face.get(), std::lround(size * sizesPerPixel), synthetic.bold, synthetic.oblique};
     if (const auto found = kept_.find(key); found != kept_.end()) {
         uses_.splice(uses_.begin(), uses_, found->second.use);
         return *found->second.face;
@@ -102,8 +102,10 @@ SizedFace& Glyphs::sized(const text::FacePtr& face, double size, Synthetic synth
     if (!outlines) outlines = std::make_unique<Outlines>(face);
     uses_.push_front(key);
     const double grid = static_cast<double>(std::get<1>(key)) / sizesPerPixel;
-    Kept kept{std::make_unique<SizedFace>(*outlines, grid, synthetic), uses_.begin()};
-    return *kept_.emplace(key, std::move(kept)).first->second.face;
+    Kept& kept = kept_[key];
+    kept.face = std::make_unique<SizedFace>(*outlines, grid, synthetic);
+    kept.use = uses_.begin();
+    return *kept.face;
 }
 
 void Glyphs::trim() {

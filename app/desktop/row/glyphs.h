@@ -26,7 +26,6 @@ struct Coverage {
 struct Synthetic {
     bool bold = false;
     bool oblique = false;
-    friend auto operator<=>(const Synthetic&, const Synthetic&) = default;
 };
 
 /// Sizes are rasterised on a grid this fine, in parts of a device px: a glyph's edge is off by less than a
@@ -68,7 +67,7 @@ public:
     void clear();
 
 private:
-    using Key = std::tuple<const text::Face*, long, Synthetic>;
+    using Key = std::tuple<const text::Face*, long, bool, bool>;
     struct Kept {
         std::unique_ptr<SizedFace> face;
         std::list<Key>::iterator use;

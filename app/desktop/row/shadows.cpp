@@ -17,25 +17,27 @@ void blurLines(std::vector<float>& pixels, int lines, int length, int lineStride
                const std::vector<float>& kernel) {
     const int half = static_cast<int>(kernel.size() / 2);
     std::vector<float> source(static_cast<std::size_t>(length));
+    const float* const weights = &kernel[static_cast<std::size_t>(half)];
+    float* const copy = source.data();
     for (int line = 0; line < lines; ++line) {
         float* const start = pixels.data() + static_cast<std::ptrdiff_t>(line) * lineStride;
         for (int i = 0; i < length; ++i)
-            source[static_cast<std::size_t>(i)] = start[static_cast<std::ptrdiff_t>(i) * stride];
+            copy[i] = start[static_cast<std::ptrdiff_t>(i) * stride];
         for (int i = 0; i < length; ++i) {
             float sum = 0;
             for (int k = std::max(-half, -i); k <= std::min(half, length - 1 - i); ++k)
-                sum += kernel[static_cast<std::size_t>(k + half)] * source[static_cast<std::size_t>(i + k)];
+                sum += weights[k] * copy[i + k];
             start[static_cast<std::ptrdiff_t>(i) * stride] = sum;
         }
     }
 }
 
 std::vector<float> gaussian(double deviation, int half) {
-    std::vector<float> kernel(static_cast<std::size_t>(2 * half + 1));
+    std::vector<float> kernel(2 * static_cast<std::size_t>(half) + 1);
+    float* const middle = &kernel[static_cast<std::size_t>(half)];
     double sum = 0;
     for (int i = -half; i <= half; ++i)
-        sum += kernel[static_cast<std::size_t>(i + half)] =
-            static_cast<float>(std::exp(-i * i / (2 * deviation * deviation)));
+        sum += middle[i] = static_cast<float>(std::exp(-i * i / (2 * deviation * deviation)));
     for (float& value : kernel)
         value = static_cast<float>(value / sum);
     return kernel;
@@ -64,21 +66,21 @@ const Shadows::Patch& Shadows::patch(double radius, double blur, const QColor& c
                 Corners::all(radius), Qt::black);
     }
     std::vector<float> pixels(static_cast<std::size_t>(side) * static_cast<std::size_t>(side));
+    float* next = pixels.data();
     for (int y = 0; y < side; ++y)
         for (int x = 0; x < side; ++x)
-            pixels[static_cast<std::size_t>(y * side + x)] =
-                static_cast<float>(cast.constScanLine(y)[x]) / 255.0F;
+            *next++ = static_cast<float>(cast.constScanLine(y)[x]) / 255.0F;
     if (blur > 0) {
         const std::vector<float> kernel = gaussian(blur / 2, std::max(1, made.margin));
         blurLines(pixels, side, side, side, 1, kernel);
         blurLines(pixels, side, side, 1, side, kernel);
     }
+    next = pixels.data();
     made.image = QImage(side, side, QImage::Format_ARGB32_Premultiplied);
     for (int y = 0; y < side; ++y) {
         auto* const row = reinterpret_cast<QRgb*>(made.image.scanLine(y));
         for (int x = 0; x < side; ++x) {
-            const float alpha =
-                pixels[static_cast<std::size_t>(y * side + x)] * static_cast<float>(colour.alphaF());
+            const float alpha = *next++ * static_cast<float>(colour.alphaF());
             row[x] = qPremultiply(qRgba(colour.red(), colour.green(), colour.blue(),
                                         static_cast<int>(std::lround(alpha * 255.0F))));
         }
