@@ -22,7 +22,11 @@ std::string attribute(const std::string& name, const std::string& value) {
 class MarkupWriter {
 public:
     MarkupWriter(const project::Project& project, const MarkupOptions& options, project::Problems& problems)
-        : project_(project), options_(options), problems_(problems), stands_(standsNeedClasses(project)) {}
+        : project_(project),
+          options_(options),
+          problems_(problems),
+          stands_(standsNeedClasses(project)),
+          wrapped_(levelsSomewhere(project)) {}
 
     std::string row(const std::string& className) {
         std::string opening =
@@ -83,7 +87,8 @@ private:
                      units::number(part.focusY * 100) + "%";
         }
         if (!style.empty()) out += attribute("style", style);
-        line(2, out + mark + ">");
+        out += mark + ">";
+        line(2, wrapped_ ? "<picture>" + out + "</picture>" : out);
     }
 
     void text(const TextPart& part, const std::string& place, const std::string& mark) {
@@ -137,6 +142,7 @@ private:
     const MarkupOptions& options_;
     project::Problems& problems_;
     bool stands_;
+    bool wrapped_;
     std::string text_;
 };
 

@@ -36,15 +36,13 @@ public:
           bleeds_(card_.bleed.value_or(false) && (!beside_ || stand.leading)) {}
 
     [[nodiscard]] Rule make() const {
-        const bool levelled = scope_.settings.row.level == project::Level::Subgrid;
         Rule rule;
         rule.always("box-sizing", "border-box");
         rule.always("display", "block");
         rule.unless("static", "position", absolute_ ? "absolute" : "static");
         rule.unless("auto", "inset-block", absolute_ ? insetBlock() : "auto");
         rule.unless("auto", "inset-inline-start", absolute_ ? insetStart() : "auto");
-        rule.always("align-self", levelled ? "start" : "stretch");
-        rule.unless("auto", "justify-self", levelled ? "stretch" : "auto");
+        rule.always("align-self", "stretch");
         rule.always("width", width());
         rule.always("max-width", "none");
         rule.always("height", absolute_ ? filledHeight() : "auto");
@@ -77,8 +75,6 @@ private:
         const LengthSum both = LengthSum(padding.top).add(padding.bottom);
         return both.isZero() ? "100%" : "calc(100% - " + both.term() + ")";
     }
-    /// Said, not left to stretching: Firefox 153 sizes the tracks of a subgrid by a picture's own size where
-    /// it is not.
     [[nodiscard]] std::string width() const {
         if (absolute_) return withinPaddingBox(card_, sumOf(card_.pictureShare)).css();
         LengthSum whole(units::Length::percent(100));
@@ -120,11 +116,23 @@ private:
     bool bleeds_;
 };
 
+/// The element around a picture, which takes the picture's place on its level and is not there otherwise.
+void addWrapperRule(const BandScope& scope, Rules& rules) {
+    if (!levelsSomewhere(scope.project)) return;
+    const bool levelled = scope.settings.row.level == project::Level::Subgrid &&
+                          scope.settings.card.direction != project::Direction::Beside;
+    Rule rule;
+    rule.selector = " picture";
+    rule.always("display", levelled ? "block" : "contents");
+    rules.push_back(std::move(rule));
+}
+
 }  // namespace
 
 void addPictureRules(const BandScope& scope, Rules& rules) {
     const std::vector<PictureStand> stands = pictureStands(scope.project);
     if (stands.empty()) return;
+    addWrapperRule(scope, rules);
     Rule all = PictureRule(scope, stands.front()).make();
     all.selector = partSelector(scope.project, "picture");
     if (!standsNeedClasses(scope.project)) {

@@ -44,6 +44,13 @@ bool standsNeedClasses(const project::Project& project) {
     return false;
 }
 
+bool levelsSomewhere(const project::Project& project) {
+    for (const project::Variant& variant : project.variants)
+        for (std::size_t band = 0; band < variant.bands.size(); ++band)
+            if (project::resolve(project, variant, band).row.level == project::Level::Subgrid) return true;
+    return false;
+}
+
 bool isWholeLink(const project::TextPart& part) {
     return part.role == "button" || !part.link.empty();
 }

@@ -28,6 +28,10 @@ std::vector<PictureStand> pictureStands(const project::Project& project);
 /// runs pictures to the edge or sets them beside.
 bool standsNeedClasses(const project::Project& project);
 
+/// True if some band levels its cards' parts by subgrid. Pictures then stand in a `picture` element: Firefox
+/// 153 sizes the tracks that a picture itself stands in by the picture's file, before its column is known.
+bool levelsSomewhere(const project::Project& project);
+
 /// A role as it is used.
 struct RoleUse {
     std::string role;

@@ -59,7 +59,7 @@ private:
             part.box.width = frame_.besideWidth;
             return;
         }
-        part.margin = stackedEdges(band_.pictureMargin.resolve(frame_.basis), *band_.profile);
+        part.margin = stackedEdges(band_.pictureMargin, frame_.basis, frame_.basis);
         if (band_.bleed && !band_.beside) {
             part.margin.left = -frame_.cardPadding.left;
             part.margin.right = -frame_.cardPadding.right;
@@ -77,13 +77,16 @@ private:
         units::LengthBasis basis = frame_.basis;
         part.fontSize = sizeOf(role, frame_);
         basis.em = part.fontSize;
+        // What is stacked follows the engine's grid, or the page would drift from it card by card.
+        units::LengthBasis stacked = basis;
+        stacked.em = role.size.resolve(frame_.basis, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
-                              ? band_.profile->lineHeight(part.fontSize, role.lineHeight.number())
-                              : band_.profile->lineHeight(role.lineHeight.resolve(basis));
+                              ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
+                              : band_.profile->lineHeight(role.lineHeight.resolve(stacked));
         part.letterSpacing = role.letterSpacing.resolve(basis);
         part.wordSpacing = role.wordSpacing.resolve(basis);
-        part.margin = stackedEdges(role.margin.resolve(basis), *band_.profile);
-        part.padding = stackedEdges(role.padding.resolve(basis), *band_.profile);
+        part.margin = stackedEdges(role.margin, basis, stacked);
+        part.padding = stackedEdges(role.padding, basis, stacked);
         part.border = snappedBorder(role.border.resolve(basis));
         part.paragraph = plan.paragraph.get();
         const text::Paragraph& paragraph = *plan.paragraph;
@@ -112,13 +115,34 @@ private:
         scratch().clear();
         text::breakLines(paragraph, query, *band_.profile, scratch());
         for (const text::Line& line : scratch()) {
-            out_.lines.push_back({line, 0, 0});
+            out_.lines.push_back({line, 0, 0, extentOf(line, part, stacked.em)});
             part.slack = std::min(part.slack, line.slack);
+            part.box.height += out_.lines.back().extent.above + out_.lines.back().extent.below;
         }
         part.lineCount = static_cast<std::uint32_t>(out_.lines.size()) - part.firstLine;
-        const double lines = std::max<double>(part.lineCount, role.keepLines);
-        part.box.height = lines * part.lineHeight + part.padding.top + part.padding.bottom + 2 * part.border;
+        part.box.height = std::max(part.box.height, role.keepLines * part.lineHeight) + part.padding.top +
+                          part.padding.bottom + 2 * part.border;
         part.measure = comfortable(paragraph, part);
+    }
+
+    /// A line is as tall as what stands on it: the part's own strut, and that of each run in another manner.
+    /// CSS Inline 3 § 5.3.
+    [[nodiscard]] text::LineExtent extentOf(const text::Line& line, const LaidPart& part, double size) const {
+        const text::Paragraph& paragraph = *part.paragraph;
+        const auto extent = [&](const text::FacePtr& strut) {
+            if (!strut) return text::LineExtent{part.lineHeight, 0};
+            return band_.profile->extent(*strut, size, part.lineHeight);
+        };
+        text::LineExtent most = extent(paragraph.strut());
+        if (!paragraph.unlikeStruts()) return most;
+        for (std::uint32_t i = line.first; i < line.end; ++i) {
+            const std::uint16_t run = paragraph.clusters()[i].run;
+            if (i > line.first && run == paragraph.clusters()[i - 1].run) continue;
+            const text::LineExtent other = extent(paragraph.runs()[run].strut);
+            most.above = std::max(most.above, other.above);
+            most.below = std::max(most.below, other.below);
+        }
+        return most;
     }
 
     /// Characters to a line of full width: available width over the mean advance of a character.
@@ -128,6 +152,15 @@ private:
                                paragraph.letters(0, end) * part.letterSpacing +
                                paragraph.words(0, end) * part.wordSpacing;
         return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;
+    }
+
+    /// Margins or paddings of a part: across by `basis`, down the page by `stacked`, on the engine's grid.
+    [[nodiscard]] Edges stackedEdges(const Lengths& sides, const units::LengthBasis& basis,
+                                     const units::LengthBasis& stacked) const {
+        const Edges across = sides.resolve(basis);
+        const Edges down = sides.resolve(stacked);
+        return {band_.profile->stacked(down.top), across.right, band_.profile->stacked(down.bottom),
+                across.left};
     }
 
     [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {
@@ -267,13 +300,6 @@ private:
         const RolePlan& role = band_.roles[laid.style];
         const double contentX = laid.box.x + laid.border + laid.padding.left;
         double top = laid.box.y + laid.border + laid.padding.top;
-        // Half-leading about the first face that is there. CSS Inline 3 § 5.2.
-        double ascent = 0.8;
-        double descent = 0.2;
-        if (!laid.paragraph->runs().empty() && laid.paragraph->runs().front().face) {
-            ascent = laid.paragraph->runs().front().face->ascent();
-            descent = laid.paragraph->runs().front().face->descent();
-        }
         for (std::uint32_t i = 0; i < laid.lineCount; ++i) {
             LaidLine& line = out_.lines[laid.firstLine + i];
             // A line that does not fit starts at its start edge. CSS Text 3 § 6.1.
@@ -282,8 +308,8 @@ private:
             if (role.align == Align::Center) before = std::max(0.0, spare / 2);
             if (role.align == Align::End) before = std::max(0.0, spare);
             line.x = contentX + (band_.rightToLeft ? spare - before : before);
-            line.baseline = top + (laid.lineHeight + (ascent - descent) * laid.fontSize) / 2;
-            top += laid.lineHeight;
+            line.baseline = top + line.extent.above;
+            top += line.extent.above + line.extent.below;
         }
     }
 

@@ -33,8 +33,9 @@ struct Edges {
 /// One laid line of text: `text` plus where it stands.
 struct LaidLine {
     text::Line line;
-    double x = 0;         ///< left edge of its first visible glyph's cluster, CSS px on the page
-    double baseline = 0;  ///< CSS px on the page
+    double x = 0;             ///< left edge of its first visible glyph's cluster, CSS px on the page
+    double baseline = 0;      ///< CSS px on the page
+    text::LineExtent extent;  ///< above and below the baseline
 };
 
 struct LaidPart {

@@ -156,6 +156,8 @@ FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copy
 }
 
 void ParagraphBuilder::findFaces() {
+    const std::vector<FacePtr> own = fonts_.find(style_.family, style_.weight, style_.italic);
+    if (!own.empty()) made_->strut_ = own.front();
     for (const project::Run& run : copy_) {
         const bool strong = run.kind == project::Run::Kind::Strong;
         const bool italic = style_.italic || run.kind == project::Run::Kind::Emphasis;
@@ -256,7 +258,10 @@ std::uint16_t ParagraphBuilder::runOf(std::size_t unit, const FacePtr& face) {
     if (known != runKeys_.end()) return static_cast<std::uint16_t>(known - runKeys_.begin());
     runKeys_.push_back(wanted);
     const project::Run& run = copy_[copyRun_[unit]];
-    made_->runs_.push_back({face, run.kind, run.to, static_cast<bool>(fallback_[unit])});
+    const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRun_[unit]];
+    const FacePtr strut = faces.empty() ? nullptr : faces.front();
+    made_->runs_.push_back({face, run.kind, run.to, static_cast<bool>(fallback_[unit]), strut});
+    made_->unlikeStruts_ = made_->unlikeStruts_ || strut != made_->strut_;
     return static_cast<std::uint16_t>(runKeys_.size() - 1);
 }
 

@@ -98,6 +98,20 @@ std::string readWhole(const std::filesystem::path& file) {
     return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
 }
 
+/// The big-endian number at byte `at` of a table; 0 if there is none.
+unsigned twoBytes(hb_face_t* face, hb_tag_t table, unsigned at) {
+    hb_blob_t* blob = hb_face_reference_table(face, table);
+    unsigned length = 0;
+    const char* bytes = hb_blob_get_data(blob, &length);
+    unsigned value = 0;
+    if (length >= at + 2) {
+        const auto byte = [&](unsigned i) { return static_cast<unsigned char>(bytes[i]); };
+        value = byte(at) * 256U + byte(at + 1);
+    }
+    hb_blob_destroy(blob);
+    return value;
+}
+
 std::string spoken(double weight, bool italic) {
     return "weight " + units::number(weight) + (italic ? " italic" : "");
 }
@@ -215,6 +229,9 @@ struct Fonts::Kept {
             const hb_variation_t weightAxis{HB_TAG('w', 'g', 'h', 't'), static_cast<float>(weight)};
             hb_font_set_variations(face->font_, &weightAxis, 1);
         }
+        const unsigned selection = twoBytes(hbFace, HB_TAG('O', 'S', '/', '2'), 62);
+        const unsigned flags = twoBytes(hbFace, HB_TAG('h', 'e', 'a', 'd'), 16);
+        face->roundsUp_ = (selection & 0x80U) == 0 && (flags & 0x08U) == 0;
         hb_face_destroy(hbFace);
         if (!readable) return nullptr;
         hb_font_extents_t extents{};

@@ -34,6 +34,9 @@ public:
     [[nodiscard]] double scale() const { return scale_; }      ///< HarfBuzz units to one em
     [[nodiscard]] double ascent() const { return ascent_; }    ///< em, above the baseline
     [[nodiscard]] double descent() const { return descent_; }  ///< em, below it, positive
+    /// True if the face asks neither for its typographic metrics (OS/2 fsSelection bit 7) nor for whole sizes
+    /// (head flags bit 3): FreeType then rounds ascent and descent up instead of to the nearest px.
+    [[nodiscard]] bool roundsUp() const { return roundsUp_; }
     [[nodiscard]] bool has(char32_t character) const;
 
 private:
@@ -47,6 +50,7 @@ private:
     std::shared_ptr<const std::string> bytes_;
     hb_font_t* font_ = nullptr;
     double scale_ = 1, ascent_ = 0.8, descent_ = 0.2;
+    bool roundsUp_ = false;
 };
 
 using FacePtr = std::shared_ptr<const Face>;

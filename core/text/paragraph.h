@@ -27,6 +27,9 @@ struct ShapedRun {
     project::Run::Kind kind = project::Run::Kind::Plain;
     std::string to;  ///< a link's address
     bool fallback = false;
+    /// First face of the family in this run's manner: it decides how tall the run's box is on its line,
+    /// whatever face draws the characters. CSS Inline 3 § 5.3.
+    FacePtr strut;
 };
 
 /// The smallest piece of shaped text, in logical order.
@@ -79,6 +82,10 @@ public:
     [[nodiscard]] const std::vector<Cluster>& clusters() const { return clusters_; }
     [[nodiscard]] const std::vector<Glyph>& glyphs() const { return glyphs_; }
     [[nodiscard]] const std::vector<ShapedRun>& runs() const { return runs_; }
+    /// First face of the family in the paragraph's own manner; null if there is none.
+    [[nodiscard]] const FacePtr& strut() const { return strut_; }
+    /// True if some run's strut is another than the paragraph's, so that lines may be of unlike height.
+    [[nodiscard]] bool unlikeStruts() const { return unlikeStruts_; }
     /// Opportunities in order, the paragraph's end last (Forced); emergency ones are apart.
     [[nodiscard]] const std::vector<Opportunity>& opportunities() const { return opportunities_; }
     [[nodiscard]] const std::vector<Opportunity>& emergencies() const { return emergencies_; }
@@ -111,6 +118,8 @@ private:
     std::vector<Cluster> clusters_;
     std::vector<Glyph> glyphs_;
     std::vector<ShapedRun> runs_;
+    FacePtr strut_;
+    bool unlikeStruts_ = false;
     std::vector<Opportunity> opportunities_, emergencies_;
     std::vector<double> ems_;
     std::vector<std::uint32_t> letters_, words_, graphemes_;

@@ -10,6 +10,7 @@
 
 namespace tenter::text {
 
+class Face;        // fonts.h
 struct LineQuery;  // lines.h
 class Paragraph;   // paragraph.h
 
@@ -23,6 +24,12 @@ struct CaseEdit {
     std::u16string by;
 };
 using CaseEdits = std::vector<CaseEdit>;
+
+/// How far a box on a line reaches above and below the baseline, leading included. CSS px.
+struct LineExtent {
+    double above = 0;
+    double below = 0;
+};
 
 class BreakProfile {
 public:
@@ -54,6 +61,12 @@ public:
     /// A line's height in CSS px for a number times a font size in CSS px, and for a length, on that grid.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
     [[nodiscard]] virtual double lineHeight(double length) const = 0;
+    /// CSS px that the part of a font size which follows the viewport is cut down to a multiple of where boxes are
+    /// stacked; 0 for none.
+    [[nodiscard]] virtual double fluidStep() const = 0;
+    /// Where a box of `lineHeight` whose strut is `face` at `size` (both CSS px) stands on its line: half the
+    /// leading on each side, in the engine's rounding. CSS Inline 3 § 5.2.
+    [[nodiscard]] virtual LineExtent extent(const Face& face, double size, double lineHeight) const = 0;
     /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each
     /// line; empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
     [[nodiscard]] virtual std::vector<std::uint32_t> balanced(const Paragraph& paragraph,

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "units/number.h"
 #include "units/ramp.h"
@@ -22,9 +23,11 @@ FluidSize FluidSize::from(const Ramp& ramp, double root, Unit unit, Unit slope) 
     return result;
 }
 
-double FluidSize::resolve(const LengthBasis& basis) const {
+double FluidSize::resolve(const LengthBasis& basis, double step) const {
     if (flat_) return least_.resolve(basis);
-    const double between = base_.resolve(basis) + slope_.resolve(basis);
+    double following = slope_.resolve(basis);
+    if (step > 0 && slope_.unit() == Unit::Vw) following = std::trunc(following / step) * step;
+    const double between = base_.resolve(basis) + following;
     return std::max(least_.resolve(basis), std::min(between, most_.resolve(basis)));
 }
 

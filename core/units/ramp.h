@@ -49,8 +49,9 @@ public:
     [[nodiscard]] Length base() const { return base_; }
     [[nodiscard]] Length slope() const { return slope_; }
     [[nodiscard]] Length most() const { return most_; }
-    /// CSS px under `basis` (rem, vw and cqi are read).
-    [[nodiscard]] double resolve(const LengthBasis& basis) const;
+    /// CSS px under `basis` (rem, vw and cqi are read), what follows the viewport cut down to a multiple
+    /// of `step` CSS px; 0 leaves it as it is.
+    [[nodiscard]] double resolve(const LengthBasis& basis, double step = 0) const;
     /// `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`, or the plain length if flat.
     [[nodiscard]] std::string css() const;
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "text/balance.h"
+#include "text/fonts.h"
 #include "text/profile.h"
 #include "text/profiles/blink_ascii.h"
 #include "text/unicode.h"
@@ -85,6 +86,13 @@ public:
         return floor64(round64(size) * number);
     }
     [[nodiscard]] double lineHeight(double length) const override { return round64(length); }
+    [[nodiscard]] double fluidStep() const override { return 0; }
+    [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
+        const double over = std::round(face.ascent() * size);
+        const double under = std::round(face.descent() * size);
+        const double above = over + std::floor((lineHeight - over - under) / 2);
+        return {above, lineHeight - above};
+    }
 
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "text/balance.h"
+#include "text/fonts.h"
 #include "text/profile.h"
 #include "text/unicode.h"
 
@@ -94,6 +95,17 @@ public:
         return round60(size * number);
     }
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
+    [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
+    [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
+        // FreeType counts sizes and metrics in 1/64 px.
+        const double set = std::round(round60(size) * 64) / 64;
+        const double ascent = std::round(face.ascent() * set * 64) / 64;
+        const double descent = std::round(face.descent() * set * 64) / 64;
+        const double over = face.roundsUp() ? std::ceil(ascent) : std::round(ascent);
+        const double under = face.roundsUp() ? std::ceil(descent) : std::round(descent);
+        const double above = over + (lineHeight - over - under) / 2;
+        return {above, lineHeight - above};
+    }
 
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {

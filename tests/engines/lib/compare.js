@@ -2,7 +2,7 @@
 import {mayBreakOtherwise} from './grid.js';
 
 /** How far apart figures may be, in CSS px. Engines lay out on grids of 1/64 and 1/60 px. */
-export const tolerance = {box: 0.5, fontSize: 0.01};
+export const tolerance = {box: 0.5, fontSize: {blink: 0.01, gecko: 0.02}};
 
 const allSides = ['x', 'y', 'width', 'height'];
 const acrossOnly = ['x', 'width'];
@@ -55,7 +55,7 @@ function compareOne(profile, engine, tenter, result) {
     if (read.lines === null) continue;
     const off = Math.abs(read.fontSize - part.fontSize);
     result.largestSize = Math.max(result.largestSize, off);
-    if (!(off <= tolerance.fontSize)) differ(where, 'font size', read.fontSize, part.fontSize);
+    if (!(off <= tolerance.fontSize[profile])) differ(where, 'font size', read.fontSize, part.fontSize);
     if (isTight(pair)) {
       result.tightFits.push({width, where, what: 'lines', expected: read.lines, actual: part.lines.length});
     } else if (linesDiffer(read, part)) {
