@@ -35,6 +35,8 @@ void addRowRule(const BandScope& scope, Rules& rules) {
     rule.always("font-size", "1rem");
     // With optical sizing a font's advances would change with its size.
     rule.always("font-optical-sizing", "none");
+    // Chromium 156 halves full-width punctuation where the font allows; Firefox 153 does not. CSS Text 4 § 8.
+    rule.unless("normal", "text-spacing-trim", usesIdeographs(scope.project) ? "space-all" : "normal");
     rules.push_back(std::move(rule));
 }
 

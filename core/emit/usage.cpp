@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "project/cascade.h"
+#include "text/unicode.h"
 
 namespace tenter::emit {
 
@@ -81,6 +82,18 @@ bool usesRun(const project::Project& project, Run::Kind kind) {
         for (const project::Part& part : card.parts)
             if (const auto* text = std::get_if<project::TextPart>(&part))
                 if (std::ranges::find(text->copy, kind, &Run::kind) != text->copy.end()) return true;
+    return false;
+}
+
+bool usesIdeographs(const project::Project& project) {
+    for (const project::Card& card : project.cards)
+        for (const project::Part& part : card.parts)
+            if (const auto* text = std::get_if<project::TextPart>(&part))
+                for (const Run& run : text->copy) {
+                    const std::u16string units = text::toUtf16(run.text);
+                    for (std::size_t i = 0; i < units.size(); ++i)
+                        if (text::isIdeographic(text::codePointAt(units, i))) return true;
+                }
     return false;
 }
 

@@ -44,6 +44,9 @@ std::vector<RoleUse> roleUses(const project::Project& project);
 
 bool usesRun(const project::Project& project, project::Run::Kind kind);
 
+/// True if some copy is written in ideographs or kana.
+bool usesIdeographs(const project::Project& project);
+
 /// The most parts a card has; at least 1.
 std::size_t mostParts(const project::Project& project);
 

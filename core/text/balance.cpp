@@ -73,6 +73,7 @@ std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const L
 
     constexpr double none = std::numeric_limits<double>::infinity();
     const double aLine = 4 * query.available * query.size;
+    const double aHyphen = aLine / 2;
     const std::size_t lastWord = ends.size() - 2;
     std::vector<double> least(ends.size(), none);
     std::vector<std::size_t> from(ends.size(), ends.size());
@@ -84,8 +85,9 @@ std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const L
             const double correction = before == 0 ? 0 : ends[before - 1].startCorrection;
             const double spare = query.available - lineWidth(paragraph, query, first, correction, ends[end]);
             if (spare < -1e-6) break;
-            const double cost =
-                (before == 0 ? 0 : least[before - 1]) + spare * spare + aLine + (end == lastWord ? 10000 : 0);
+            const double penalty = (end == lastWord ? 10000 : 0) +
+                                   (ends[end].kind == Opportunity::Kind::SoftHyphen ? aHyphen : 0);
+            const double cost = (before == 0 ? 0 : least[before - 1]) + spare * spare + aLine + penalty;
             if (cost < least[end]) {
                 least[end] = cost;
                 from[end] = before;

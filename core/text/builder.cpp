@@ -166,11 +166,11 @@ void ParagraphBuilder::findFaces() {
     }
     faces_.resize(text_.size());
     fallback_.resize(text_.size());
-    const BreakMap graphemes = icuGraphemes(text_);
+    graphemes_ = icuGraphemes(text_);
     std::vector<std::pair<FacePtr, std::u16string>> lacked;
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
-        while (end < text_.size() && !graphemes[end] && copyRun_[end] == copyRun_[begin])
+        while (end < text_.size() && !graphemes_[end] && copyRun_[end] == copyRun_[begin])
             ++end;
         if (text_[begin] != lineFeed) {
             bool fallback = false;
@@ -271,7 +271,6 @@ void ParagraphBuilder::shape(const Item& item) {
     const hb_glyph_info_t* infos = hb_buffer_get_glyph_infos(buffer.get(), &count);
     const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer.get(), &count);
     const double scale = item.face->scale();
-    const auto itemIndex = static_cast<std::uint32_t>(&item - items_.data());
 
     struct Span {
         unsigned first, end;
@@ -289,34 +288,63 @@ void ParagraphBuilder::shape(const Item& item) {
     for (std::size_t s = 0; s < spans.size(); ++s) {
         const std::uint32_t begin = infos[spans[s].first].cluster;
         const std::uint32_t end = s + 1 < spans.size() ? infos[spans[s + 1].first].cluster : item.end;
-        Cluster cluster;
-        cluster.begin = begin;
-        cluster.firstGlyph = static_cast<std::uint32_t>(made_->glyphs_.size());
-        cluster.run = runOf(begin, item.face);
-        cluster.level = item.level;
-        cluster.space = text_[begin] == u' ';
-        cluster.wordUnits = text_[begin] == u' ' || text_[begin] == noBreakSpace ? 1 : 0;
-        cluster.visible = false;
-        for (std::uint32_t i = begin; i < end; ++i)
-            cluster.visible = cluster.visible || !isIgnorable(codePointAt(text_, i));
-        cluster.letterUnits = cluster.visible ? 1 : 0;
+        const auto firstGlyph = static_cast<std::uint32_t>(made_->glyphs_.size());
+        const bool visible = hasInk(begin, end);
         double x = 0;
         bool unsafe = false;
         for (unsigned i = spans[s].first; i < spans[s].end; ++i) {
             unsafe =
                 unsafe || (hb_glyph_info_get_glyph_flags(&infos[i]) & HB_GLYPH_FLAG_UNSAFE_TO_BREAK) != 0;
-            if (cluster.visible)
+            if (visible)
                 made_->glyphs_.push_back({infos[i].codepoint,
                                           static_cast<float>(x + positions[i].x_offset / scale),
                                           static_cast<float>(positions[i].y_offset / scale)});
             x += positions[i].x_advance / scale;
         }
-        cluster.glyphCount = static_cast<std::uint16_t>(made_->glyphs_.size() - cluster.firstGlyph);
-        cluster.advance = static_cast<float>(x);
+        addClusters(item, begin, end, firstGlyph, x, unsafe);
+    }
+}
+
+bool ParagraphBuilder::hasInk(std::uint32_t begin, std::uint32_t end) const {
+    for (std::uint32_t i = begin; i < end; ++i)
+        if (!isIgnorable(codePointAt(text_, i))) return true;
+    return false;
+}
+
+// One cluster of HarfBuzz's is one here, but for a ligature: a line may break within it, as at a soft hyphen
+// that it spans, so each of its graphemes takes an even share. CSS Fonts 4 leaves the share to the engine;
+// both do so.
+void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::uint32_t end,
+                                   std::uint32_t firstGlyph, double advance, bool unsafe) {
+    std::vector<std::uint32_t> starts{begin};
+    for (std::uint32_t i = begin + 1; i < end; ++i)
+        if (graphemes_[i]) starts.push_back(i);
+    starts.push_back(end);
+    std::size_t inked = 0;
+    for (std::size_t i = 0; i + 1 < starts.size(); ++i)
+        inked += hasInk(starts[i], starts[i + 1]) ? 1 : 0;
+    const auto glyphs = static_cast<std::uint32_t>(made_->glyphs_.size());
+    const bool rightToLeft = item.level % 2 != 0;
+    for (std::size_t i = 0; i + 1 < starts.size(); ++i) {
+        // The glyphs go with the leftmost share, from whose edge they are placed.
+        const bool leftmost = rightToLeft ? i + 2 == starts.size() : i == 0;
+        Cluster cluster;
+        cluster.begin = starts[i];
+        cluster.firstGlyph = leftmost ? firstGlyph : glyphs;
+        cluster.glyphCount = static_cast<std::uint16_t>(leftmost ? glyphs - firstGlyph : 0);
+        cluster.run = runOf(begin, item.face);
+        cluster.level = item.level;
+        cluster.space = text_[starts[i]] == u' ';
+        cluster.wordUnits = text_[starts[i]] == u' ' || text_[starts[i]] == noBreakSpace ? 1 : 0;
+        cluster.visible = hasInk(starts[i], starts[i + 1]);
+        cluster.letterUnits = cluster.visible ? 1 : 0;
+        const double all = inked > 0 ? static_cast<double>(inked) : static_cast<double>(starts.size() - 1);
+        const double share = cluster.visible || inked == 0 ? advance / all : 0;
+        cluster.advance = static_cast<float>(share);
         made_->clusters_.push_back(cluster);
-        exact_.push_back(x);
-        unsafe_.push_back(unsafe);
-        itemOf_.push_back(itemIndex);
+        exact_.push_back(share);
+        unsafe_.push_back(i > 0 || unsafe);
+        itemOf_.push_back(static_cast<std::uint32_t>(&item - items_.data()));
     }
 }
 
@@ -334,7 +362,6 @@ void ParagraphBuilder::shapeBreak(const Item& item) {
 }
 
 void ParagraphBuilder::addSums() {
-    const BreakMap graphemes = icuGraphemes(text_);
     const std::vector<Cluster>& clusters = made_->clusters_;
     double ems = 0;
     std::uint32_t letters = 0;
@@ -352,7 +379,7 @@ void ParagraphBuilder::addSums() {
         words += clusters[i].wordUnits;
         const std::size_t end = i + 1 < clusters.size() ? clusters[i + 1].begin : text_.size();
         for (; unit < end; ++unit)
-            counted += graphemes[unit] ? 1 : 0;
+            counted += graphemes_[unit] ? 1 : 0;
     }
 }
 
@@ -380,7 +407,8 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
         made_->clusters_[made.lineEnd - 1].glyphCount == 0 &&
         text_[made_->clusters_[made.lineEnd - 1].begin] == lineFeed)
         --made.lineEnd;
-    while (made.lineEnd > 0 && made_->clusters_[made.lineEnd - 1].space)
+    while (made.lineEnd > 0 && (made_->clusters_[made.lineEnd - 1].space ||
+                                profile_.hangs(text_[made_->clusters_[made.lineEnd - 1].begin])))
         --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
     if (kind == Opportunity::Kind::SoftHyphen) {
@@ -430,17 +458,17 @@ void ParagraphBuilder::addOpportunities() {
     }
     made_->opportunities_.push_back(
         opportunity(static_cast<std::uint32_t>(clusters.size()), Opportunity::Kind::Forced));
-    addEmergencies(icuGraphemes(text_));
+    addEmergencies();
 }
 
 // Where a word too wide for its line may be cut. CSS Text 3 § 5.5: at grapheme clusters.
-void ParagraphBuilder::addEmergencies(const BreakMap& graphemes) {
+void ParagraphBuilder::addEmergencies() {
     const std::vector<Cluster>& clusters = made_->clusters_;
     std::uint32_t begin = 0;
     for (const Opportunity& word : made_->opportunities_) {
         const bool wide = made_->ems(begin, word.lineEnd) > narrowestCutWord;
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
-            if (!graphemes[clusters[i].begin]) continue;
+            if (!graphemes_[clusters[i].begin]) continue;
             const bool rescue = profile_.rescuesBefore(text_, clusters[i].begin);
             Opportunity cut =
                 opportunity(i, rescue ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency);

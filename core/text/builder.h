@@ -32,12 +32,15 @@ private:
     void findFaces();
     void itemise();
     void shape(const Item& item);
+    void addClusters(const Item& item, std::uint32_t begin, std::uint32_t end, std::uint32_t firstGlyph,
+                     double advance, bool unsafe);
     void shapeBreak(const Item& item);
     void addSums();
     void addOpportunities();
-    void addEmergencies(const BreakMap& graphemes);
+    void addEmergencies();
     void shapeHyphen();
 
+    [[nodiscard]] bool hasInk(std::uint32_t begin, std::uint32_t end) const;
     [[nodiscard]] FacePtr faceFor(std::u16string_view grapheme, std::size_t copyRun, bool& fallback);
     [[nodiscard]] std::uint16_t runOf(std::size_t unit, const FacePtr& face);
     [[nodiscard]] Buffer shaped(const Item& item, std::uint32_t begin, std::uint32_t end) const;
@@ -56,6 +59,7 @@ private:
     std::vector<std::uint8_t> levels_;                  // for each unit
     std::vector<FacePtr> faces_;                        // for each unit
     std::vector<bool> fallback_;                        // for each unit
+    BreakMap graphemes_;                                // for each unit, whether a grapheme starts there
     std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // what its manner may be drawn with
     std::vector<Item> items_;
     std::vector<std::pair<std::size_t, FacePtr>> runKeys_;

@@ -129,7 +129,19 @@ void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakP
     Breaker breaker(paragraph, query, lines);
     if (query.balance) {
         const std::vector<std::uint32_t> ends = profile.balanced(paragraph, query);
-        if (!ends.empty()) return breaker.at(ends);
+        if (!ends.empty()) {
+            // How many lines there are is decided by greedy breaking, so its slack is theirs.
+            const std::size_t first = lines.size();
+            breaker.greedy();
+            double slack = 1;
+            for (std::size_t i = first; i < lines.size(); ++i)
+                slack = std::min(slack, lines[i].slack);
+            lines.resize(first);
+            breaker.at(ends);
+            for (std::size_t i = first; i < lines.size(); ++i)
+                lines[i].slack = slack;
+            return;
+        }
     }
     breaker.greedy();
 }

@@ -49,6 +49,9 @@ public:
     [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
     /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
+    /// True for a character that is no collapsible space, yet does not count for fit at a line's end. CSS
+    /// Text 3 § 4.1.2.
+    [[nodiscard]] virtual bool hangs(char16_t unit) const = 0;
     /// True if letter spacing follows a soft hyphen's drawn hyphen.
     [[nodiscard]] virtual bool spacesHyphen() const = 0;
     /// True if a line feed between two Chinese or Japanese characters is dropped. CSS Text 3 § 4.1.3.
@@ -61,8 +64,8 @@ public:
     /// A line's height in CSS px for a number times a font size in CSS px, and for a length, on that grid.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
     [[nodiscard]] virtual double lineHeight(double length) const = 0;
-    /// CSS px that the part of a font size which follows the viewport is cut down to a multiple of where boxes are
-    /// stacked; 0 for none.
+    /// CSS px that the part of a font size which follows the viewport is cut down to a multiple of where
+    /// boxes are stacked; 0 for none.
     [[nodiscard]] virtual double fluidStep() const = 0;
     /// Where a box of `lineHeight` whose strut is `face` at `size` (both CSS px) stands on its line: half the
     /// leading on each side, in the engine's rounding. CSS Inline 3 § 5.2.

@@ -77,6 +77,7 @@ public:
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return true; }
     [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
+    [[nodiscard]] bool hangs(char16_t unit) const override { return unit == u'\u3000'; }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }

@@ -86,6 +86,7 @@ public:
     [[nodiscard]] bool shapesAcross(char16_t unit) const override {
         return unit != u'\u00A0' && unit != u'\u200B';
     }
+    [[nodiscard]] bool hangs(char16_t) const override { return false; }
     [[nodiscard]] bool spacesHyphen() const override { return true; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return true; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return false; }

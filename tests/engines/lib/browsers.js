@@ -5,7 +5,6 @@ import puppeteer from 'puppeteer-core';
 const chromiumFlags = [
   '--font-render-hinting=none',
   '--no-sandbox',
-  '--force-device-scale-factor=1',
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
@@ -19,7 +18,6 @@ const firefoxPreferences = {
   'browser.safebrowsing.phishing.enabled': false,
   'network.captive-portal-service.enabled': false,
   'network.connectivity-service.enabled': false,
-  'layout.css.devPixelsPerPx': '1.0',
 };
 
 // A machine that builds something else meanwhile takes its time.
@@ -28,10 +26,16 @@ const patience = {timeout: 600_000, protocolTimeout: 600_000};
 /** Which break profile of Tenter's stands for which engine. */
 export const profileOf = {chromium: 'blink', firefox: 'gecko'};
 
-/** @param engine chromium or firefox; `program` is its path. */
-export function launch(engine, program) {
-  const common = {executablePath: program, headless: true, defaultViewport: {width: 2000, height: 900}, ...patience};
-  if (engine === 'chromium') return puppeteer.launch({...common, args: chromiumFlags});
-  if (engine === 'firefox') return puppeteer.launch({...common, browser: 'firefox', extraPrefsFirefox: firefoxPreferences});
+/**
+ * @param engine chromium or firefox; `program` is its path.
+ * @param ratio device px to a CSS px. A frame's width snaps to whole device px; one set later, in a running browser,
+ *   would not change that.
+ */
+export function launch(engine, program, ratio = 1) {
+  const defaultViewport = ratio === 1 ? {width: 2000, height: 900} : null;
+  const common = {executablePath: program, headless: true, defaultViewport, ...patience};
+  if (engine === 'chromium') return puppeteer.launch({...common, args: [...chromiumFlags, `--force-device-scale-factor=${ratio}`]});
+  const preferences = {...firefoxPreferences, 'layout.css.devPixelsPerPx': ratio.toFixed(1)};
+  if (engine === 'firefox') return puppeteer.launch({...common, browser: 'firefox', extraPrefsFirefox: preferences});
   throw new Error(`${engine}: no such engine; chromium and firefox are known`);
 }

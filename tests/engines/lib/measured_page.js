@@ -1,6 +1,9 @@
 // A page opened in a browser, ready to be measured at any width.
 import {readLayout, readLines, settle} from './read_layout.js';
 
+/** Widths to one call: the browser answers to its protocol between calls. */
+const atOnce = 200;
+
 export class MeasuredPage {
   #tab;
 
@@ -22,8 +25,12 @@ export class MeasuredPage {
   }
 
   /** Layouts at `widths`, in CSS px. */
-  read(widths) {
-    return this.#tab.evaluate(readLayout, widths);
+  async read(widths) {
+    const layouts = [];
+    for (let at = 0; at < widths.length; at += atOnce) {
+      layouts.push(...JSON.parse(await this.#tab.evaluate(readLayout, widths.slice(at, at + atOnce))));
+    }
+    return layouts;
   }
 
   lines(width, part) {

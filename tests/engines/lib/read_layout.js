@@ -12,22 +12,24 @@ export async function settle() {
 }
 
 /**
- * Lays the framed page out at each of `widths` (CSS px) and reads it: boxes as [x, y, width, height] from the
- * page's top left corner, and for each part of text its computed font size in CSS px and its number of lines.
+ * Lays the framed page out at each of `widths` (CSS px) and reads it, as JSON text: boxes as [x, y, width, height]
+ * from the page's top left corner, and for each part of text its computed font size and the width of each of its
+ * lines, in CSS px. Text, since a browser's protocol is slow with large values.
  */
 export function readLayout(widths) {
   const frame = document.querySelector('iframe');
+  const view = frame.contentWindow;
   const inner = frame.contentDocument;
   const row = inner.querySelector('[data-tenter-row]');
   const cards = [...inner.querySelectorAll('[data-tenter-card]')];
+  const range = inner.createRange();
   const parts = [...inner.querySelectorAll('[data-tenter-part]')].map((element) => ({
     element,
     name: element.dataset.tenterPart,
-    style: frame.contentWindow.getComputedStyle(element),
+    style: view.getComputedStyle(element),
     isText: element.localName !== 'img',
     inline: inlineNodes(element),
   }));
-  const range = inner.createRange();
 
   // What makes boxes on lines: text, and forced breaks, which make a line even where there is no text.
   function inlineNodes(element) {
@@ -42,46 +44,59 @@ export function readLayout(widths) {
 
   // Text on one line may have boxes of unlike height (another face), but their middles are less than half a
   // line apart, and the middles of neighbouring lines are a line apart.
-  function lineCount(part) {
+  function lineWidths(part) {
     const half = parseFloat(part.style.lineHeight) / 2;
-    const middles = [];
+    const rects = [];
     for (const node of part.inline) {
       range.selectNode(node);
-      for (const rect of range.getClientRects()) {
-        if (rect.height > 0 && (rect.width > 0 || node.localName === 'br')) middles.push((rect.top + rect.bottom) / 2);
+      const all = range.getClientRects();
+      for (let i = 0; i < all.length; ++i) {
+        const {top, bottom, left, right} = all[i];
+        if (bottom > top && (right > left || node.localName === 'br')) rects.push({middle: (top + bottom) / 2, left, right});
       }
     }
-    middles.sort((a, b) => a - b);
-    let count = 0;
+    rects.sort((a, b) => a.middle - b.middle);
+    const lines = [];
     let last = -Infinity;
-    for (const middle of middles) {
+    for (const {middle, left, right} of rects) {
       if (middle - last > half) {
-        ++count;
+        lines.push({left, right});
         last = middle;
+      } else {
+        const line = lines[lines.length - 1];
+        line.left = Math.min(line.left, left);
+        line.right = Math.max(line.right, right);
       }
     }
-    return count;
+    return lines.map(({left, right}) => rounded(right - left));
+  }
+
+  function rounded(number) {
+    return Math.round(number * 1e4) / 1e4;
   }
 
   function box(element) {
-    const rect = element.getBoundingClientRect();
-    return [rect.x, rect.y, rect.width, rect.height];
+    const {x, y, width, height} = element.getBoundingClientRect();
+    return [rounded(x), rounded(y), rounded(width), rounded(height)];
   }
 
-  return widths.map((width) => {
-    frame.style.width = `${width}px`;
-    return {
-      width: frame.contentWindow.innerWidth,
-      row: box(row),
-      cards: cards.map(box),
-      parts: parts.map((part) => ({
-        name: part.name,
-        box: box(part.element),
-        fontSize: part.isText ? parseFloat(part.style.fontSize) : null,
-        lines: part.isText ? lineCount(part) : null,
-      })),
-    };
-  });
+  return JSON.stringify(
+    widths.map((width) => {
+      frame.style.width = `${width}px`;
+      return {
+        width: view.innerWidth,
+        framed: rounded(frame.getBoundingClientRect().width),
+        row: box(row),
+        cards: cards.map(box),
+        parts: parts.map((part) => ({
+          name: part.name,
+          box: box(part.element),
+          fontSize: part.isText ? parseFloat(part.style.fontSize) : null,
+          lines: part.isText ? lineWidths(part) : null,
+        })),
+      };
+    }),
+  );
 }
 
 /** The text of each line of part `name` with the frame `width` CSS px wide, character by character: slow, exact. */

@@ -10,9 +10,11 @@ export function table(head, rows) {
     .join('\n');
 }
 
-const figure = (value) => (typeof value === 'number' ? String(Math.round(value * 1000) / 1000) : String(value));
+const figure = (value) => (typeof value === 'number' ? String(Math.round(value * 1000) / 1000) : JSON.stringify(value));
 
-/** One difference on one line. */
-export function differenceLine({width, where, what, expected, actual}) {
-  return `  at ${width} px, ${where}: ${what} ${figure(expected)} in the engine, ${figure(actual)} computed`;
+/** One difference on one line; the engine's lines below it where they were read. */
+export function differenceLine({width, where, what, expected, actual, slack, read}) {
+  const room = slack === undefined ? '' : `, slack ${(slack * 100).toFixed(2)} %`;
+  const lines = read ? `\n    ${JSON.stringify(read)}` : '';
+  return `  at ${width} px, ${where}: ${what} ${figure(expected)} in the engine, ${figure(actual)} computed${room}${lines}`;
 }

@@ -2,6 +2,13 @@
 import {readdir, readFile} from 'node:fs/promises';
 import path from 'node:path';
 
+/** Roles whose text is balanced somewhere in the project. */
+function balancedRoles(project) {
+  const layers = [project.style, ...project.variants.flatMap((variant) => [variant.set, ...variant.bands.map((band) => band.set)])];
+  const roles = layers.flatMap((layer) => Object.entries(layer?.text ?? {}));
+  return new Set(roles.filter(([, style]) => style.wrap === 'balance').map(([role]) => role));
+}
+
 /** @returns every variant of every project in `folder`: file, sample, variant, breakpoints and range in CSS px. */
 export async function variantsIn(folder) {
   const files = (await readdir(folder)).filter((name) => name.endsWith('.tenter.json')).sort();
@@ -18,6 +25,7 @@ export async function variantsIn(folder) {
         breakpoints: variant.bands.flatMap((band) => (band.upTo === undefined ? [] : [band.upTo])),
         from: project.range?.from ?? 320,
         to: project.range?.to ?? 1920,
+        balanced: balancedRoles(project),
       });
     }
   }

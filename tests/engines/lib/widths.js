@@ -19,3 +19,21 @@ export function spreadWidths({from, to, breakpoints}, count) {
   }
   return [...chosen].sort((a, b) => a - b);
 }
+
+/** Every whole width in CSS px from `from` to `to`. */
+export function everyWidth({from, to}) {
+  return Array.from({length: to - from + 1}, (_, i) => from + i);
+}
+
+/** Device px to a CSS px at which fractional widths are laid out. */
+export const fineRatio = 4;
+
+/** `count` widths that are no whole CSS px, but whole device px at `fineRatio`, rising and evenly spread. */
+export function fractionalWidths({from, to}, count) {
+  const widths = [];
+  for (let i = 0; i < count; ++i) {
+    const whole = Math.floor(from + ((to - from) * (i + 0.5)) / count);
+    widths.push(whole + (1 + (i % (fineRatio - 1))) / fineRatio);
+  }
+  return [...new Set(widths)];
+}

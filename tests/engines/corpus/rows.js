@@ -1,0 +1,187 @@
+// The rows of the corpus: what a row can hold and be set in, spread over few rows so that every width can be laid out.
+import {copy, hardWords} from './copy.js';
+import {pick, seeded} from './random.js';
+
+const random = seeded(20261125);
+
+/** Bands that step from one column up to `most`, at uneven breakpoints. */
+function bandsTo(most) {
+  const steps = {1: [1], 2: [1, 2], 3: [1, 2, 3], 4: [1, 2, 4], 5: [1, 3, 5], 6: [2, 3, 6]}[most];
+  return steps.map((columns, i) => ({...(i + 1 < steps.length && {upTo: [613, 1187][i] + most / 4}), set: {row: {columns}}}));
+}
+
+const style = (heading, body, button = {}) => ({
+  row: {columnGap: '1.7rem', rowGap: '1.9rem', width: '92%'},
+  card: {padding: {top: '1rem', right: '1.1rem', bottom: '1.3rem', left: '1.1rem'}, border: {width: '1px', colour: '#889'}, radius: '6px'},
+  text: {
+    heading: {size: [[360, 17.5], [1480, 25.25]], lineHeight: 1.22, ...heading},
+    body: {size: [[340, 15], [1500, 17.75]], lineHeight: 1.53, ...body},
+    button: {size: [[340, 14.5], [1500, 16.25]], overflowWrap: 'anywhere', ...button},
+  },
+});
+
+/** One project. `cards` are lists of parts; `most` is its largest column count. */
+function row(name, {most = 3, cards, heading, body, button, ...rest}) {
+  return {
+    format: 'tenter-project',
+    version: 1,
+    name: `Corpus: ${name}`,
+    row: 'corpus',
+    language: 'en',
+    range: {from: 320, to: 1920},
+    style: style(heading, body, button),
+    cards: cards.map((parts) => ({parts})),
+    variants: [{class: `corpus-${name}`, bands: bandsTo(most)}],
+    ...rest,
+  };
+}
+
+const textPart = (role, text) => ({role, copy: text, ...(role === 'button' && {link: '#'})});
+
+/** Heading, paragraph and button in each of three cards. */
+function cardsIn(language) {
+  const {headings, paragraphs, buttons} = copy[language];
+  return headings.map((heading, i) => [textPart('heading', heading), textPart('body', paragraphs[i]), textPart('button', buttons[i])]);
+}
+
+function inLanguage(language, settings) {
+  return row(language, {language, cards: cardsIn(language), ...settings});
+}
+
+/** A paragraph of plain words among hard ones. */
+function hardParagraph(words) {
+  const plain = copy.en.paragraphs.join(' ').split(' ');
+  return Array.from({length: words}, () => (random() < 0.45 ? pick(random, hardWords) : pick(random, plain))).join(' ');
+}
+
+/** ASCII signs between letters and digits, where the two families' tables differ. */
+function signsParagraph(words) {
+  const signs = '!"#$%&\'()*+,-./:;<=>?@[\\]^_`{|}~';
+  const letters = 'abcdefghiklmnoprstuvw0123456789';
+  const word = () => {
+    let text = '';
+    for (let i = 0; i < 5; ++i) text += pick(random, letters) + (random() < 0.6 ? pick(random, signs) : '') + (random() < 0.3 ? pick(random, signs) : '');
+    return text + pick(random, letters);
+  };
+  return Array.from({length: words}, word).join(' ');
+}
+
+const sides = (top, right, bottom, left) => ({top, right, bottom, left});
+
+export const rows = {
+  diacritics: inLanguage('cs', {heading: {family: ['EB Garamond'], wrap: 'balance'}, body: {family: ['EB Garamond'], align: 'center'}, button: {family: ['EB Garamond']}}),
+  compounds: inLanguage('de', {most: 4, heading: {family: ['Lato'], overflowWrap: 'break-word'}, body: {family: ['Lato'], hyphens: 'manual'}, button: {family: ['Lato'], place: 'center'}}),
+  uncut: inLanguage('de', {most: 6, heading: {family: ['Roboto Slab'], overflowWrap: 'normal', hyphens: 'none'}, body: {family: ['Roboto Slab'], overflowWrap: 'normal', hyphens: 'none'}, button: {family: ['Roboto Slab'], place: 'stretch'}}),
+  vietnamese: inLanguage('vi', {heading: {family: ['Inter'], weight: 633, wrap: 'balance'}, body: {family: ['Inter'], weight: 433, letterSpacing: '0.012em'}, button: {family: ['Inter'], weight: 571}}),
+  greek: inLanguage('el', {heading: {family: ['EB Garamond'], case: 'uppercase', letterSpacing: '0.06em'}, body: {family: ['EB Garamond'], align: 'end'}, button: {family: ['EB Garamond'], place: 'end'}}),
+  cyrillic: inLanguage('ru', {most: 4, heading: {family: ['Vollkorn'], case: 'capitalize', letterSpacing: '-0.3px'}, body: {family: ['Vollkorn'], wordSpacing: '0.12em'}, button: {family: ['Vollkorn'], case: 'uppercase'}}),
+  hebrew: inLanguage('he', {direction: 'rtl', heading: {family: ['Noto Sans Hebrew', 'Lato']}, body: {family: ['Noto Serif Hebrew', 'Lato'], align: 'start'}, button: {family: ['Noto Sans Hebrew', 'Lato']}}),
+  arabic: inLanguage('ar', {direction: 'rtl', most: 4, heading: {family: ['Amiri', 'Lato'], wrap: 'balance'}, body: {family: ['Noto Naskh Arabic', 'Lato'], align: 'end', lineHeight: '1.9rem'}, button: {family: ['Noto Naskh Arabic', 'Lato'], place: 'end'}}),
+  mixed: row('mixed', {
+    heading: {family: ['Lato', 'Noto Sans Hebrew']},
+    body: {family: ['Lato', 'Noto Naskh Arabic', 'Noto Sans Hebrew']},
+    cards: [0, 1, 2].map((i) => [
+      textPart('heading', `${copy.en.headings[i]} · ${copy.he.headings[i]}`),
+      {role: 'body', copy: [copy.en.paragraphs[i], ' ', {strong: copy.ar.paragraphs[i]}, ' ', {emphasis: copy.en.buttons[i]}, ' (12–14) ', copy.he.buttons[i]]},
+    ]),
+  }),
+  hindi: inLanguage('hi', {heading: {family: ['Noto Sans Devanagari'], wrap: 'balance'}, body: {family: ['Noto Serif Devanagari']}, button: {family: ['Noto Sans Devanagari']}}),
+  thai: inLanguage('th', {heading: {family: ['Noto Sans Thai']}, body: {family: ['Noto Serif Thai']}, button: {family: ['Noto Sans Thai']}}),
+  japanese: inLanguage('ja', {most: 4, heading: {family: ['Noto Sans CJK JP'], weight: 400}, body: {family: ['Noto Sans CJK JP']}, button: {family: ['Noto Sans CJK JP'], weight: 400}}),
+  chinese: inLanguage('zh', {most: 4, heading: {family: ['Noto Sans CJK SC'], weight: 400}, body: {family: ['Noto Sans CJK SC']}, button: {family: ['Noto Sans CJK SC'], weight: 400}}),
+  turkish: inLanguage('tr', {heading: {family: ['Lato'], case: 'uppercase'}, body: {family: ['Lato'], case: 'capitalize'}, button: {family: ['Lato'], case: 'capitalize'}}),
+  dutch: inLanguage('nl', {heading: {family: ['Lato'], case: 'capitalize'}, body: {family: ['Lato']}, button: {family: ['Lato'], case: 'uppercase'}}),
+  cases: row('cases', {
+    heading: {family: ['EB Garamond'], case: 'uppercase'},
+    body: {family: ['EB Garamond'], case: 'capitalize', letterSpacing: '0.04em'},
+    cards: [
+      [textPart('heading', 'Straße im Maße: ß, ŉ und ǆ'), textPart('body', 'die straße führt am großen fluß entlang, ŉ dag lank, ǆep i ǆungla, ﬁne ﬂow o.k. a.m. p.m. x@y 3rd 4th “quoted words” (in brackets)')],
+      [textPart('heading', 'ΌΣΟΣ και Σίσυφος, ὈΔΥΣΣΕΎΣ'), textPart('body', 'ὁ σοφὸς ὀδυσσεύς, οἱ ἄνθρωποι — mother-in-law’s well-being, rock’n’roll, d’accord, l’été, o’clock')],
+      [textPart('heading', 'İstanbul’da ılık ĳs'), textPart('body', 'mcdonald and o’neill, naïve café, ﬃ ligature ofﬁce, 1st 2nd élan ñandú œuvre æther þorn')],
+    ],
+  }),
+  hard: row('hard', {
+    most: 4,
+    heading: {family: ['Lato'], wrap: 'balance', overflowWrap: 'break-word'},
+    body: {family: ['Vollkorn'], overflowWrap: 'break-word'},
+    cards: Array.from({length: 6}, () => [textPart('heading', hardParagraph(9)), textPart('body', hardParagraph(40))]),
+  }),
+  signs: row('signs', {
+    most: 5,
+    heading: {family: ['Inter'], overflowWrap: 'normal'},
+    body: {family: ['EB Garamond'], overflowWrap: 'anywhere'},
+    cards: Array.from({length: 5}, () => [textPart('heading', signsParagraph(3)), textPart('body', signsParagraph(14))]),
+  }),
+  overflow: row('overflow', {
+    most: 6,
+    heading: {family: ['League Spartan'], overflowWrap: 'normal'},
+    body: {family: ['Cabin'], overflowWrap: 'break-word', hyphens: 'manual'},
+    button: {family: ['Cabin'], overflowWrap: 'anywhere'},
+    cards: ['Donaudampfschifffahrtsgesellschaftskapitän', 'https://station.example/walks/dawn/boots/and/jackets', 'AVAVAVATATATAWAWAWA'.repeat(2), 'co\u00ADop\u00ADer\u00ADa\u00ADtion\u00ADal\u00ADise', 'under-12s-and-over-60s-together', 'ofﬁce-afﬁliates'].map((word) => [
+      textPart('heading', word), textPart('body', `a ${word} b ${word}${word} c`), textPart('button', word),
+    ]),
+  }),
+  spaces: row('spaces', {
+    most: 4,
+    heading: {family: ['Karla']},
+    body: {family: ['Karla'], wordSpacing: '1.5px'},
+    cards: [
+      [textPart('heading', '  Runs   of    spaces \n and \t tabs  '), textPart('body', 'a line feed\nbetween words\r\nand \n\n two of them; 日本\n語 and 漢 \n 字 between ideographs')],
+      [textPart('heading', ''), textPart('body', 'I'), textPart('body', 'no\u00A0break\u00A0space here\u00A0 and\u00A0\u00A0two at\u00A0')],
+      [textPart('heading', 'A'), {role: 'body', copy: ['Forced', {break: true}, 'breaks ', {break: true}, ' here', {break: true}, {break: true}, 'and an empty line', {break: true}]}],
+      [textPart('heading', 'Thin\u2009and\u2009em\u2003spaces\u2003here'), textPart('body', 'zero\u200Bwidth\u200Bspaces and\u2060word\u2060joiners, hair\u200Aspaces, figure\u2007spaces 1\u202F000\u202Fm; ideographic\u3000space')],
+      [textPart('heading', 'Joined \u{1F469}\u200D\u{1F52C} and \u{1F468}\u200D\u{1F469}\u200D\u{1F467}'), textPart('body', 'Marks: e\u0301 a\u0308 o\u0328\u0301; keycaps 1\uFE0F\u20E3, flags \u{1F1E9}\u{1F1EA}\u{1F1EB}\u{1F1F7}, hearts ❤\uFE0F and ☎, tones \u{1F44B}\u{1F3FD}')],
+    ],
+  }),
+  spacing: row('spacing', {
+    heading: {family: ['EB Garamond'], letterSpacing: '-0.02em', wordSpacing: '-0.08em'},
+    body: {family: ['EB Garamond'], letterSpacing: '0.6px', wordSpacing: '0.2rem', hyphens: 'manual'},
+    button: {family: ['EB Garamond'], letterSpacing: '0.14em', case: 'uppercase'},
+    cards: [...cardsIn('en'), ...cardsIn('de')],
+  }),
+  lengths: row('lengths', {
+    page: {rootSize: 20, container: {width: '96%', maxWidth: '1500px', padding: {top: '3px', right: '1.5%', bottom: '0.4rem', left: '2vw'}, background: '#eee'}},
+    style: {
+      row: {width: '94%', maxWidth: '61rem', columnGap: '2.3%', rowGap: '1.2vw', padding: sides('2%', '1.5vw', '7px', '0.35rem')},
+      card: {padding: sides('3%', '0.6rem', '1.1vw', '4%'), border: {width: '3px', colour: '#557'}, radius: '1vw'},
+      text: {
+        heading: {family: ['Manrope'], weight: 741, size: [[400, 18], [1600, 27]], lineHeight: '1.65rem', margin: sides('0.7em', '3%', '2%', '5px'), padding: sides('1%', '0.3em', '0.2vw', '2px'), border: {width: '2px', colour: '#aab'}, background: '#fee'},
+        body: {family: ['Manrope'], size: [[380, 16], [1500, 18.5]], lineHeight: 1.47, margin: sides('4px', '1vw', '0.6em', '0.2rem'), padding: sides('0.2rem', '2%', '3px', '0.4em')},
+        button: {family: ['Manrope'], size: [[380, 15], [1500, 17]], padding: sides('0.4em', '4%', '0.3rem', '1.4vw'), margin: {top: 'auto', bottom: '3%', left: '0.5em'}, overflowWrap: 'anywhere', border: {width: '2px', colour: '#345'}},
+      },
+    },
+    cards: cardsIn('en'),
+  }),
+  places: row('places', {
+    most: 4,
+    heading: {family: ['Vollkorn'], align: 'center', wrap: 'balance', place: 'center'},
+    body: {family: ['Vollkorn'], align: 'end', wrap: 'balance'},
+    button: {family: ['Vollkorn'], place: 'end', align: 'start', letterSpacing: '0.03em'},
+    cards: [...cardsIn('en'), ...cardsIn('cs')],
+  }),
+  scale: row('scale', {
+    most: 5,
+    heading: {family: ['Karla'], follow: 'card', size: [[180, 15.5], [620, 28]], margin: {top: '2.5cqi', bottom: '0.3em'}},
+    body: {family: ['Karla'], follow: 'card', size: [[160, 13.5], [560, 18.5]], padding: {right: '1.5cqi'}},
+    button: {family: ['Karla'], follow: 'card', size: [[160, 13], [500, 16]]},
+    cards: [...cardsIn('en'), ...cardsIn('nl')],
+  }),
+  falling: row('falling', {
+    heading: {family: ['League Spartan'], size: [[400, 30], [1400, 17]]},
+    body: {family: ['Cabin'], size: [[333.3, 19.75], [1777.7, 13.125]], keepLines: 5},
+    cards: cardsIn('en'),
+  }),
+  long: row('long', {
+    most: 2,
+    heading: {family: ['Karla']},
+    body: {family: ['Vollkorn']},
+    cards: Array.from({length: 24}, (_, i) => [textPart('heading', copy.en.headings[i % 3]), {role: 'body', copy: [copy.en.paragraphs[i % 3], ' ', {strong: copy.en.buttons[i % 3]}, ' or ', {emphasis: 'stay'}]}, textPart('button', copy.en.buttons[i % 3])]),
+  }),
+  packed: row('packed', {
+    fonts: [{family: 'Packed', file: 'packed.woff2', weight: 400}],
+    heading: {family: ['Packed'], weight: 400},
+    body: {family: ['Packed'], letterSpacing: '0.01em'},
+    button: {family: ['Packed'], weight: 400},
+    cards: cardsIn('en'),
+  }),
+};

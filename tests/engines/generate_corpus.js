@@ -1,0 +1,20 @@
+// Writes the corpus's project files, and the packed font one of them uses, into a folder.
+import {execFile} from 'node:child_process';
+import {copyFile, mkdir, rm, writeFile} from 'node:fs/promises';
+import path from 'node:path';
+import {promisify} from 'node:util';
+
+import {rows} from './corpus/rows.js';
+import {options} from './lib/command_line.js';
+
+const run = promisify(execFile);
+const {into} = options({into: undefined});
+await rm(into, {recursive: true, force: true});
+await mkdir(into, {recursive: true});
+for (const [name, project] of Object.entries(rows)) {
+  await writeFile(path.join(into, `${name}.tenter.json`), `${JSON.stringify(project, null, 2)}\n`);
+}
+const {stdout: source} = await run('fc-match', ['-f', '%{file}', 'Cabin:weight=80:slant=0']);
+await copyFile(source, path.join(into, 'packed.otf'));
+await run('woff2_compress', [path.join(into, 'packed.otf')]);
+console.log(`${Object.keys(rows).length} rows in ${into}`);
