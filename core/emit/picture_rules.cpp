@@ -77,16 +77,24 @@ private:
         const LengthSum both = LengthSum(padding.top).add(padding.bottom);
         return both.isZero() ? "100%" : "calc(100% - " + both.term() + ")";
     }
-    /// Said, not left to stretching: Firefox 153 sizes the tracks of a subgrid by a picture's own size where
-    /// it is not.
     [[nodiscard]] std::string width() const {
         if (absolute_) return withinPaddingBox(card_, sumOf(card_.pictureShare)).css();
+        if (rowIsContainer(scope_)) return widthInRow();
         LengthSum whole(units::Length::percent(100));
         if (bleeds_) {
             const CardSides padding = cardSidesWithin(card_);
             return whole.add(padding.left).add(padding.right).css();
         }
         return whole.add(sumOf(picture_.margin.left), -1).add(sumOf(picture_.margin.right), -1).css();
+    }
+    /// The same without a percentage. Margins' percentages are of the card's content width.
+    [[nodiscard]] std::string widthInRow() const {
+        LengthSum width = contentInRow(scope_, bleeds_);
+        if (bleeds_) return width.css();
+        LengthSum margins = LengthSum(sumOf(picture_.margin.left)).add(sumOf(picture_.margin.right));
+        const double share = margins.of(units::Unit::Percent) / 100;
+        margins.add(units::Length::percent(1), -100 * share);
+        return width.add(LengthSum(width), -share).add(margins, -1).css();
     }
     [[nodiscard]] std::string margin() const {
         if (absolute_) return "0";

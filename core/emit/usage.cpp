@@ -77,11 +77,4 @@ bool usesRun(const project::Project& project, Run::Kind kind) {
     return false;
 }
 
-std::size_t mostParts(const project::Project& project) {
-    std::size_t most = 1;
-    for (const project::Card& card : project.cards)
-        most = std::max(most, card.parts.size());
-    return most;
-}
-
 }  // namespace tenter::emit

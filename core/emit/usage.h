@@ -40,9 +40,6 @@ std::vector<RoleUse> roleUses(const project::Project& project);
 
 bool usesRun(const project::Project& project, project::Run::Kind kind);
 
-/// The most parts a card has; at least 1.
-std::size_t mostParts(const project::Project& project);
-
 /// True for a part that is drawn as a link as a whole.
 bool isWholeLink(const project::TextPart& part);
 
