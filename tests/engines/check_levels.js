@@ -34,20 +34,24 @@ function part(letter, n) {
   return letter === 'B' ? {role, copy, link: '#book'} : {role, copy};
 }
 
+/** Each arrangement stacked and beside, bleeding and not; row gap and button's margin change places between them. */
 function* projects() {
-  for (const letters of rowsOfCards) {
+  for (const [r, letters] of rowsOfCards.entries()) {
     const cards = letters.map((each, c) => ({parts: [...each].map((letter, p) => part(letter, c * 3 + p + 1))}));
-    for (const direction of ['stacked', 'beside']) {
-      for (const bleed of [true, false]) {
-        for (const rowGap of ['0', '26px']) {
-          for (const top of ['auto', '10px']) {
-            const card = {direction, bleed, padding: {top: '14px', right: bleed ? '18px' : '5%', bottom: '22px', left: '18px'}, border: {width: '2px'}};
-            const style = {row: {level: 'subgrid', rowGap, columnGap: rowGap === '0' ? '3%' : '24px', columns: 2}, card, picture: {margin: {right: '4%', left: '7px'}}, text: {heading: {size: 21}, body: {size: 16}, button: {size: 16, margin: {top}}}};
-            const says = `${letters.join(' ')}, ${direction}, ${bleed ? 'bleeding' : 'inset'}, gap ${rowGap}, button ${top}`;
-            const variants = [{class: 'walks', bands: [{upTo: 800}, {set: {row: {columns: 3}}}]}];
-            yield {says, project: {format: 'tenter-project', version: 1, name: 'Levels', style, cards, variants}};
-          }
-        }
+    for (const [d, direction] of ['stacked', 'beside'].entries()) {
+      for (const [b, bleed] of [true, false].entries()) {
+        const gapped = (r + d + b) % 2 === 1;
+        const top = ((r >> 1) + b) % 2 === 1 ? '10px' : 'auto';
+        const padding = {top: '14px', right: bleed ? '18px' : '5%', bottom: '22px', left: '18px'};
+        const style = {
+          row: {level: 'subgrid', rowGap: gapped ? '26px' : '0', columnGap: gapped ? '24px' : '3%', columns: 2},
+          card: {direction, bleed, padding, border: {width: '2px'}},
+          picture: {margin: {right: '4%', left: '7px'}},
+          text: {heading: {size: 21}, body: {size: 16}, button: {size: 16, margin: {top}}},
+        };
+        const says = `${letters.join(' ')}, ${direction}, ${bleed ? 'bleeding' : 'inset'}, gap ${style.row.rowGap}, button ${top}`;
+        const variants = [{class: 'walks', bands: [{upTo: 800}, {set: {row: {columns: 3}}}]}];
+        yield {says, project: {format: 'tenter-project', version: 1, name: 'Levels', style, cards, variants}};
       }
     }
   }
