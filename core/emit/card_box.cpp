@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "emit/usage.h"
 #include "emit/values.h"
 
 namespace tenter::emit {
@@ -36,6 +37,41 @@ LengthSum gapsOf(const project::RowSettings& row) {
     return LengthSum().add(sumOf(row.columnGap), count - 1);
 }
 
+CardSides besidesPicture(const BandScope& scope) {
+    const project::CardSettings& card = scope.settings.card;
+    CardSides padding = cardSides(card);
+    if (card.direction != project::Direction::Beside) return padding;
+    LengthSum& start = scope.project.rightToLeft ? padding.right : padding.left;
+    // The picture's own distance from the edge, the picture, and as much again to the rest.
+    const LengthSum once = start;
+    if (!card.bleed.value_or(false)) start.add(once);
+    start.add(sumOf(card.pictureShare));
+    return padding;
+}
+
+bool rowIsContainer(const BandScope& scope) {
+    if (scope.settings.row.level != project::Level::Subgrid) return false;
+    const bool beside = scope.settings.card.direction == project::Direction::Beside;
+    return std::ranges::any_of(pictureStands(scope.project),
+                               [&](const PictureStand& stand) { return !(beside && stand.leading); });
+}
+
+LengthSum contentInRow(const BandScope& scope, bool withPadding) {
+    const project::RowSettings& row = scope.settings.row;
+    const project::CardSettings& card = scope.settings.card;
+    const double count = row.columns.value_or(1);
+    LengthSum column = LengthSum(Length::cqi(100)).add(gapsOf(row), -1);
+    // A percentage of the gap is of the row's content width too.
+    const double gap = column.of(Unit::Percent);
+    column = LengthSum().add(column.add(Length::percent(1), -gap).add(Length::cqi(1), gap), 1 / count);
+    LengthSum taken = LengthSum().add(sumOf(card.border.width), 2);
+    const CardSides padding = besidesPicture(scope);
+    if (!withPadding) taken.add(padding.left).add(padding.right);
+    const double share = taken.of(Unit::Percent) / 100;
+    taken.add(Length::percent(1), -100 * share);
+    return column.add(LengthSum(column), -share).add(taken, -1);
+}
+
 namespace {
 
 /// Of grid items a percentage is of the column; of flex items it is of the whole row, so that a centred row's
@@ -53,15 +89,7 @@ LengthSum ofColumn(const BandScope& scope, const LengthSum& side) {
 }  // namespace
 
 std::string cardPadding(const BandScope& scope) {
-    const project::CardSettings& card = scope.settings.card;
-    CardSides padding = cardSides(card);
-    if (card.direction == project::Direction::Beside) {
-        LengthSum& start = scope.project.rightToLeft ? padding.right : padding.left;
-        // The picture's own distance from the edge, the picture, and as much again to the rest.
-        const LengthSum once = start;
-        if (!card.bleed.value_or(false)) start.add(once);
-        start.add(sumOf(card.pictureShare));
-    }
+    const CardSides padding = besidesPicture(scope);
     const auto css = [&](const LengthSum& side) { return ofColumn(scope, side).css(); };
     return sides(css(padding.top), css(padding.right), css(padding.bottom), css(padding.left));
 }

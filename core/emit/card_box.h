@@ -13,6 +13,14 @@ inline constexpr double centredSpare = 0.02;
 /// All column gaps of a line of cards.
 LengthSum gapsOf(const project::RowSettings& row);
 
+/// True if the row has to be a container, since pictures on levels say their width by it: Firefox 153 sizes
+/// the tracks of a subgrid before it knows what a picture's percentage is, and takes its file's own size
+/// instead. There cards are no containers (see project::conflicts), so that cqi means the row.
+bool rowIsContainer(const BandScope& scope);
+
+/// A card's content width, or that with its padding, by the row's content width in cqi.
+LengthSum contentInRow(const BandScope& scope, bool withPadding);
+
 /// A card's padding, with the room for a picture that stands beside the rest.
 std::string cardPadding(const BandScope& scope);
 
@@ -21,6 +29,8 @@ struct CardSides {
     LengthSum top, right, bottom, left;
 };
 CardSides cardSides(const project::CardSettings& card);
+/// The same with the room for a picture that stands beside the rest.
+CardSides besidesPicture(const BandScope& scope);
 
 /// The same on each side, as its parts say it: a percentage is of the card's content width. CSS Box 4 § 4.1.
 CardSides cardSidesWithin(const project::CardSettings& card);

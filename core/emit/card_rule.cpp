@@ -2,6 +2,8 @@
 #include "emit/card_box.h"
 #include "emit/rules.h"
 #include "emit/values.h"
+#include "project/card_scale.h"
+#include "project/levels.h"
 
 namespace tenter::emit {
 
@@ -26,7 +28,8 @@ void addCardRule(const BandScope& scope, Rules& rules) {
     const bool beside = card.direction == project::Direction::Beside;
     const bool centred = row.lastLine == project::LastLine::Center;
     const bool levelled = row.level == project::Level::Subgrid;
-    const std::size_t tracks = mostParts(scope.project);
+    const std::size_t tracks = project::Levels::of(scope.project, scope.settings).count;
+    const bool scales = project::cardScaleAt(scope.settings, project::usedRoles(scope.project)).has_value();
     const bool positioned = beside || card.linked.value_or(false);
     Rule rule;
     rule.selector = partSelector(scope.project, "card");
@@ -39,7 +42,7 @@ void addCardRule(const BandScope& scope, Rules& rules) {
     rule.unless("normal", "row-gap", levelled ? "0" : "normal");
     rule.unless("0 1 auto", "flex", centred ? "none" : "0 1 auto");
     rule.unless("static", "position", positioned ? "relative" : "static");
-    rule.unless("normal", "container-type", followsCard(scope) ? "inline-size" : "normal");
+    rule.unless("normal", "container-type", scales ? "inline-size" : "normal");
     rule.unless("auto", "width", centred ? lineShare(row) : "auto");
     rule.always("min-width", "0");
     rule.always("margin", "0");

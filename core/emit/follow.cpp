@@ -112,9 +112,16 @@ project::Project following(const project::Project& project, Follow target,
                 const project::TextStyle* style = settings.text.find(use.role);
                 if (style == nullptr || !style->size || style->follow == target) continue;
                 project::TextStyle& set = out.variants[index].bands[band].set.text.of(use.role);
-                const std::optional<Ramp> turned = follow.turned(*style->size, target);
                 const std::string place =
                     "." + variant.className + ", " + bandWords(variant, band) + ", " + use.role;
+                if (target == Follow::Card && settings.row.level == project::Level::Subgrid) {
+                    set.size = style->size;
+                    set.follow = style->follow;
+                    problems.push_back({"", place, "cards that are levelled by subgrid cannot be containers",
+                                        R"(it still follows the viewport; level the row by "none")"});
+                    continue;
+                }
+                const std::optional<Ramp> turned = follow.turned(*style->size, target);
                 if (!turned) {
                     set.size = style->size;
                     set.follow = style->follow;

@@ -22,11 +22,7 @@ std::string attribute(const std::string& name, const std::string& value) {
 class MarkupWriter {
 public:
     MarkupWriter(const project::Project& project, const MarkupOptions& options, project::Problems& problems)
-        : project_(project),
-          options_(options),
-          problems_(problems),
-          stands_(standsNeedClasses(project)),
-          wrapped_(levelsSomewhere(project)) {}
+        : project_(project), options_(options), problems_(problems), stands_(standsNeedClasses(project)) {}
 
     std::string row(const std::string& className) {
         std::string opening =
@@ -87,8 +83,7 @@ private:
                      units::number(part.focusY * 100) + "%";
         }
         if (!style.empty()) out += attribute("style", style);
-        out += mark + ">";
-        line(2, wrapped_ ? "<picture>" + out + "</picture>" : out);
+        line(2, out + mark + ">");
     }
 
     void text(const TextPart& part, const std::string& place, const std::string& mark) {
@@ -142,7 +137,6 @@ private:
     const MarkupOptions& options_;
     project::Problems& problems_;
     bool stands_;
-    bool wrapped_;
     std::string text_;
 };
 

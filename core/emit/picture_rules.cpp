@@ -36,13 +36,15 @@ public:
           bleeds_(card_.bleed.value_or(false) && (!beside_ || stand.leading)) {}
 
     [[nodiscard]] Rule make() const {
+        const bool levelled = scope_.settings.row.level == project::Level::Subgrid;
         Rule rule;
         rule.always("box-sizing", "border-box");
         rule.always("display", "block");
         rule.unless("static", "position", absolute_ ? "absolute" : "static");
         rule.unless("auto", "inset-block", absolute_ ? insetBlock() : "auto");
         rule.unless("auto", "inset-inline-start", absolute_ ? insetStart() : "auto");
-        rule.always("align-self", "stretch");
+        rule.always("align-self", levelled ? "start" : "stretch");
+        rule.unless("auto", "justify-self", levelled ? "stretch" : "auto");
         rule.always("width", width());
         rule.always("max-width", "none");
         rule.always("height", absolute_ ? filledHeight() : "auto");
@@ -77,12 +79,22 @@ private:
     }
     [[nodiscard]] std::string width() const {
         if (absolute_) return withinPaddingBox(card_, sumOf(card_.pictureShare)).css();
+        if (rowIsContainer(scope_)) return widthInRow();
         LengthSum whole(units::Length::percent(100));
         if (bleeds_) {
             const CardSides padding = cardSidesWithin(card_);
             return whole.add(padding.left).add(padding.right).css();
         }
         return whole.add(sumOf(picture_.margin.left), -1).add(sumOf(picture_.margin.right), -1).css();
+    }
+    /// The same without a percentage. Margins' percentages are of the card's content width.
+    [[nodiscard]] std::string widthInRow() const {
+        LengthSum width = contentInRow(scope_, bleeds_);
+        if (bleeds_) return width.css();
+        LengthSum margins = LengthSum(sumOf(picture_.margin.left)).add(sumOf(picture_.margin.right));
+        const double share = margins.of(units::Unit::Percent) / 100;
+        margins.add(units::Length::percent(1), -100 * share);
+        return width.add(LengthSum(width), -share).add(margins, -1).css();
     }
     [[nodiscard]] std::string margin() const {
         if (absolute_) return "0";
@@ -116,23 +128,11 @@ private:
     bool bleeds_;
 };
 
-/// The element around a picture, which takes the picture's place on its level and is not there otherwise.
-void addWrapperRule(const BandScope& scope, Rules& rules) {
-    if (!levelsSomewhere(scope.project)) return;
-    const bool levelled = scope.settings.row.level == project::Level::Subgrid &&
-                          scope.settings.card.direction != project::Direction::Beside;
-    Rule rule;
-    rule.selector = " picture";
-    rule.always("display", levelled ? "block" : "contents");
-    rules.push_back(std::move(rule));
-}
-
 }  // namespace
 
 void addPictureRules(const BandScope& scope, Rules& rules) {
     const std::vector<PictureStand> stands = pictureStands(scope.project);
     if (stands.empty()) return;
-    addWrapperRule(scope, rules);
     Rule all = PictureRule(scope, stands.front()).make();
     all.selector = partSelector(scope.project, "picture");
     if (!standsNeedClasses(scope.project)) {

@@ -1,4 +1,5 @@
 // The row: CSS Grid 2 § 7, or a wrapping flex container where a last line with holes is centred.
+#include "emit/card_box.h"
 #include "emit/rules.h"
 #include "emit/values.h"
 #include "units/number.h"
@@ -26,6 +27,7 @@ void addRowRule(const BandScope& scope, Rules& rules) {
     rule.unless("normal", "justify-content", centred ? "center" : "normal");
     rule.always("column-gap", sumOf(row.columnGap).css());
     rule.always("row-gap", sumOf(row.rowGap).css());
+    rule.unless("normal", "container-type", rowIsContainer(scope) ? "inline-size" : "normal");
     rule.always("width", row.width.value_or(units::Length::percent(100)).css());
     rule.always("max-width", row.maxWidth.value_or(units::Length::ofNone()).css());
     rule.always("margin", "0 auto");
@@ -37,6 +39,9 @@ void addRowRule(const BandScope& scope, Rules& rules) {
     rule.always("font-optical-sizing", "none");
     // Chromium 156 halves full-width punctuation where the font allows; Firefox 153 does not. CSS Text 4 § 8.
     rule.unless("normal", "text-spacing-trim", usesIdeographs(scope.project) ? "space-all" : "normal");
+    // Nor is a weight made that the family lacks: Firefox 153 widens what it emboldens, Chromium 156 does
+    // not, and neither what it slants. CSS Fonts 4, font-synthesis.
+    rule.always("font-synthesis", "style");
     rules.push_back(std::move(rule));
 }
 

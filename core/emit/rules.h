@@ -20,14 +20,6 @@ struct BandScope {
 /// Every rule, in the order in which a person would write them.
 Rules bandRules(const BandScope& scope);
 
-/// True if some part's size or length is a share of the card's width (cqi), so that cards must be containers.
-/// CSS Containment 3 § 7.
-bool followsCard(const BandScope& scope);
-
-/// True if what stands at a card's end takes the last level where parts are levelled: each card has at most
-/// one such part, its last.
-bool endsTakeLastLevel(const BandScope& scope);
-
 /// The class selector of a part within the row, with its leading space: ` .walks-heading`.
 std::string partSelector(const project::Project& project, const std::string& part);
 

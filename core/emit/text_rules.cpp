@@ -4,6 +4,7 @@
 #include "emit/rules.h"
 #include "emit/sentences.h"
 #include "emit/values.h"
+#include "project/levels.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -89,6 +90,7 @@ void addPlace(const BandScope& scope, const TextStyle& style, Rule& rule) {
     const std::string place = placement(style.place.value_or(project::Place::Stretch));
     const bool levelled = scope.settings.row.level == project::Level::Subgrid;
     const bool toEnd = style.margin.top && style.margin.top->isAuto();
+    const bool takesLast = project::Levels::of(scope.project, scope.settings).endsTakeLast;
     if (!levelled) {
         rule.unless("auto", "align-self", place);
         rule.unless("auto", "justify-self", "auto");
@@ -96,7 +98,7 @@ void addPlace(const BandScope& scope, const TextStyle& style, Rule& rule) {
     } else {
         rule.unless("auto", "align-self", toEnd ? "end" : "start");
         rule.unless("auto", "justify-self", place == "auto" ? "stretch" : place);
-        rule.unless("auto", "grid-row-end", toEnd && endsTakeLastLevel(scope) ? "-1" : "auto");
+        rule.unless("auto", "grid-row-end", toEnd && takesLast ? "-1" : "auto");
     }
 }
 

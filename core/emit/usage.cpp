@@ -45,13 +45,6 @@ bool standsNeedClasses(const project::Project& project) {
     return false;
 }
 
-bool levelsSomewhere(const project::Project& project) {
-    for (const project::Variant& variant : project.variants)
-        for (std::size_t band = 0; band < variant.bands.size(); ++band)
-            if (project::resolve(project, variant, band).row.level == project::Level::Subgrid) return true;
-    return false;
-}
-
 bool isWholeLink(const project::TextPart& part) {
     return part.role == "button" || !part.link.empty();
 }
@@ -95,13 +88,6 @@ bool usesIdeographs(const project::Project& project) {
                         if (text::isIdeographic(text::codePointAt(units, i))) return true;
                 }
     return false;
-}
-
-std::size_t mostParts(const project::Project& project) {
-    std::size_t most = 1;
-    for (const project::Card& card : project.cards)
-        most = std::max(most, card.parts.size());
-    return most;
 }
 
 }  // namespace tenter::emit

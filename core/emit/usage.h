@@ -28,10 +28,6 @@ std::vector<PictureStand> pictureStands(const project::Project& project);
 /// runs pictures to the edge or sets them beside.
 bool standsNeedClasses(const project::Project& project);
 
-/// True if some band levels its cards' parts by subgrid. Pictures then stand in a `picture` element: Firefox
-/// 153 sizes the tracks that a picture itself stands in by the picture's file, before its column is known.
-bool levelsSomewhere(const project::Project& project);
-
 /// A role as it is used.
 struct RoleUse {
     std::string role;
@@ -46,9 +42,6 @@ bool usesRun(const project::Project& project, project::Run::Kind kind);
 
 /// True if some copy is written in ideographs or kana.
 bool usesIdeographs(const project::Project& project);
-
-/// The most parts a card has; at least 1.
-std::size_t mostParts(const project::Project& project);
 
 /// True for a part that is drawn as a link as a whole.
 bool isWholeLink(const project::TextPart& part);

@@ -166,6 +166,9 @@ private:
     [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {
         return band_.cards[card].beside == static_cast<int>(part.index);
     }
+    [[nodiscard]] std::size_t levelOf(std::size_t card, std::size_t part) const {
+        return band_.cards[card].parts[part].level;
+    }
     [[nodiscard]] bool isPushed(const LaidPart& part) const {
         return !part.picture && band_.roles[part.style].margin.top.isAuto();
     }
@@ -211,18 +214,19 @@ private:
     /// where the subgrid's gap (0) differs from the row's, half the difference stands on each side of a
     /// gutter.
     double levelCards(std::size_t first, std::size_t end, double y) {
-        const std::size_t levels = std::max<std::size_t>(band_.levels, 1);
+        const std::size_t levels = band_.levels.count;
         const double half = frame_.rowGap / 2;
         std::vector<double> heights(levels, 0);
         auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
-        auto levelOf = [&](const LaidPart& laid) {
-            return band_.buttonsTakeLastLevel && isPushed(laid) ? levels - 1 : laid.index;
-        };
         for (std::size_t c = first; c < end; ++c) {
             const LaidCard& card = out_.cards[c];
             std::vector<double> own(levels, 0);
+            // At an edge where a card has no part its padding and border alone hold the level open, beside
+            // the gutter.
+            own.front() = sides(0) * half;
+            own.back() = sides(levels - 1) * half;
             for (std::size_t i = 0; i < card.partCount; ++i)
-                own[levelOf(part(card, i))] += outerHeight(part(card, i));
+                if (!isBeside(c, part(card, i))) own[levelOf(c, i)] = outerHeight(part(card, i));
             own.front() += card.border + card.padding.top;
             own.back() += card.border + card.padding.bottom;
             for (std::size_t level = 0; level < levels; ++level)
@@ -241,7 +245,11 @@ private:
             placeCard(c, first, end, y);
             for (std::size_t i = 0; i < card.partCount; ++i) {
                 LaidPart& laid = part(card, i);
-                const std::size_t level = levelOf(laid);
+                if (isBeside(c, laid)) {
+                    placeBeside(card, laid);
+                    continue;
+                }
+                const std::size_t level = levelOf(c, i);
                 double at = y + starts[level] + laid.margin.top;
                 if (level == 0) at += card.border + card.padding.top;
                 if (isPushed(laid)) {

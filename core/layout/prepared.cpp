@@ -57,12 +57,14 @@ double ratioOf(const project::PicturePart& picture, const project::Ratio& said) 
 CardPlan cardPlan(const project::Card& card, const BandPlan& band, const project::Project& project,
                   const std::vector<std::string>& roles, text::ParagraphStore& store) {
     CardPlan plan;
+    if (const auto beside = project::partBeside(card, band.settings)) plan.beside = static_cast<int>(*beside);
+    const auto levels = band.levels.in(card, band.settings);
     for (const project::Part& part : card.parts) {
         PartPlan made;
+        made.level = levels[plan.parts.size()].value_or(0);
         if (const auto* picture = std::get_if<project::PicturePart>(&part)) {
             made.picture = true;
             made.ratio = ratioOf(*picture, *band.settings.picture.ratio);
-            if (band.beside && plan.beside < 0) plan.beside = static_cast<int>(plan.parts.size());
         } else {
             const auto& text = std::get<project::TextPart>(part);
             made.role =
@@ -102,16 +104,9 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->bleed = *s.card.bleed;
     for (const std::string& role : roles)
         plan->roles.push_back(rolePlan(*s.text.find(role), project));
-    plan->buttonsTakeLastLevel = true;
-    for (const project::Card& card : project.cards) {
+    plan->levels = project::Levels::of(project, s);
+    for (const project::Card& card : project.cards)
         plan->cards.push_back(cardPlan(card, *plan, project, roles, store));
-        const CardPlan& made = plan->cards.back();
-        plan->levels = std::max(plan->levels, made.parts.size());
-        const auto pushed = std::count_if(made.parts.begin(), made.parts.end(), [&](const PartPlan& part) {
-            return !part.picture && plan->roles[part.role].margin.top.isAuto();
-        });
-        if (pushed > 1) plan->buttonsTakeLastLevel = false;
-    }
     return plan;
 }
 

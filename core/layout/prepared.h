@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "layout/layout.h"
+#include "project/levels.h"
 #include "units/ramp.h"
 
 namespace tenter::layout {
@@ -34,7 +35,8 @@ struct PartPlan {
     bool picture = false;
     std::uint32_t role = 0;
     text::ParagraphPtr paragraph;
-    double ratio = 1.5;  ///< a picture's width over its height
+    double ratio = 1.5;     ///< a picture's width over its height
+    std::size_t level = 0;  ///< where cards are levelled, but for a part beside the others
 };
 
 struct CardPlan {
@@ -52,8 +54,7 @@ struct BandPlan {
     units::Length rowWidth, rowMaxWidth, columnGap, rowGap, cardBorder, pictureShare;
     Lengths rowPadding, containerPadding, cardPadding, pictureMargin;
     bool centred = false, levelled = false, beside = false, bleed = false;
-    std::size_t levels = 0;  ///< the most parts any card stacks
-    bool buttonsTakeLastLevel = false;
+    project::Levels levels;
     std::vector<RolePlan> roles;
     std::vector<CardPlan> cards;
 };

@@ -2,6 +2,7 @@
 #include <set>
 
 #include "project/cascade.h"
+#include "project/conflicts.h"
 #include "project/file.h"
 #include "project/json_text.h"
 #include "project/project_json.h"
@@ -147,6 +148,8 @@ bool readValue(Reading& reading, const Json& json, Project& out) {
     }
     checkClasses(reading, out);
     checkPictures(reading, out);
+    for (Problem& problem : conflicts(out))
+        reading.wrongAt(problem.place, std::move(problem.what), std::move(problem.mend));
     return reading.isSound();
 }
 

@@ -21,9 +21,12 @@ Reading::Step::Step(Reading& reading, std::string_view key)
 }
 
 bool Reading::wrong(std::string what, std::string mend) {
-    if (problems_.size() < before_ + mostProblems) {
-        problems_.push_back({file_, place_.empty() ? "/" : place_, std::move(what), std::move(mend)});
-    }
+    return wrongAt(place_.empty() ? "/" : place_, std::move(what), std::move(mend));
+}
+
+bool Reading::wrongAt(std::string place, std::string what, std::string mend) {
+    if (problems_.size() < before_ + mostProblems)
+        problems_.push_back({file_, std::move(place), std::move(what), std::move(mend)});
     return false;
 }
 

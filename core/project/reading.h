@@ -34,6 +34,8 @@ public:
     /// Notes a problem here; false, so that a reader can end with it. A file that is wrong throughout is not
     /// told of to its end.
     bool wrong(std::string what, std::string mend);
+    /// The same at another place.
+    bool wrongAt(std::string place, std::string what, std::string mend);
 
     /// JSON pointer, RFC 6901; empty for the whole file.
     [[nodiscard]] const std::string& place() const { return place_; }

@@ -70,6 +70,17 @@ TEST_F(FollowTest, EndsAViewportRampWhereTheCardStopsGrowing) {
         EXPECT_NEAR(size(after, 0, width), size(project, 0, width), 0.02) << width;
 }
 
+// CSS Grid 2 § 7.2 (subgrid): a container is no subgrid.
+TEST_F(FollowTest, LeavesSizesWhereCardsAreLevelled) {
+    project::Project project = tests::walks();
+    project.variants[1].bands[1].set.row.level = project::Level::Subgrid;
+    const project::Project after = follow(project, Follow::Card);
+    EXPECT_EQ(project::resolve(after, after.variants[1], 0).text.find("heading")->follow, Follow::Card);
+    EXPECT_EQ(project::resolve(after, after.variants[1], 1).text.find("heading")->follow, Follow::Viewport);
+    ASSERT_EQ(problems_.size(), 3U);  // heading, body and button
+    EXPECT_NE(problems_.front().line().find("up to 980.5 px"), std::string::npos) << problems_.front().line();
+}
+
 TEST_F(FollowTest, LeavesASizeThatGrowsWhereTheCardDoesNot) {
     project::Project project = tests::walks();
     project.style.row.width = units::Length::px(300);

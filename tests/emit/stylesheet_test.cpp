@@ -177,6 +177,26 @@ TEST(Stylesheet, MakesCardsContainersOnlyWhereSomethingFollowsThem) {
     EXPECT_EQ(computed(sheet, selector, 800).at("container-type"), "normal");
 }
 
+// CSS Grid 2 § 9: a subgrid's items size its parent's tracks. Firefox 153 does so before it knows what a
+// picture's percentage is of; cqi of the row (CSS Containment 3 § 7) it knows. (100cqi - 2rem) / 2, less 5 %
+// of it and a border of 1 px on each side, less 4px of margin.
+TEST(Stylesheet, SaysPicturesOnLevelsByTheRowsWidth) {
+    project::Project project = tests::walks();
+    project.style.card.padding = {Length(), Length::percent(5), Length(), Length()};
+    project.style.card.border.width = Length::px(1);
+    project.style.picture.margin.left = Length::px(4);
+    const auto of = [&](const std::string& part) {
+        return computed(readCss(stylesheet(project, {})), ".walks-pair" + part, 800);
+    };
+    EXPECT_EQ(of(" .walks-picture").at("width"), "calc(100% - 4px)");
+    EXPECT_EQ(of("").count("container-type"), 0U);
+    project.style.row.level = project::Level::Subgrid;
+    EXPECT_EQ(of(" .walks-picture").at("width"), "calc(-0.95rem - 6px + 47.5cqi)");
+    EXPECT_EQ(of("").at("container-type"), "inline-size");
+    project.style.card.bleed = true;
+    EXPECT_EQ(of(" .walks-picture").at("width"), "calc(-1rem - 2px + 50cqi)");
+}
+
 // Media Queries 4 § 6.1: hover rules are not for pages without a pointer that can hover.
 TEST(Stylesheet, KeepsHoverToPointersThatCan) {
     for (const tests::CssRule& rule : readCss(stylesheet(tests::walks(), of({0}))).rules) {
@@ -184,6 +204,13 @@ TEST(Stylesheet, KeepsHoverToPointersThatCan) {
         EXPECT_EQ(hovers, !rule.media.empty() && rule.media.back() == "(hover: hover)")
             << rule.selectors.front();
     }
+}
+
+// CSS Fonts 4, font-synthesis: it inherits, so that the row says it for all its parts. Measured: Firefox 153
+// widens the advances of weights it makes itself, and layout knows only those of the face that is there.
+TEST(Stylesheet, HasNoWeightMadeThatAFamilyLacks) {
+    EXPECT_EQ(computed(readCss(stylesheet(tests::walks(), of({0}))), ".walks-pair", 800).at("font-synthesis"),
+              "style");
 }
 
 // CSS Text 3 § 8.2: letter spacing turns off optional ligatures, and engines differ in which.

@@ -17,6 +17,9 @@ public:
     explicit RandomProject(unsigned seed) : random_(seed) {}
 
     Json next() {
+        // Half of them may level cards and set pictures beside the text, the others may use what does not go
+        // with that (see conflicts.h).
+        strict_ = chance();
         Json json = {{"format", "tenter-project"},
                      {"version", 1},
                      {"name", words()},
@@ -77,6 +80,9 @@ private:
     Json value(const std::string& place, const Length* /*type*/) {
         const LengthRule& rule = lengthRule(place);
         std::vector<std::string> units = rule.words();
+        const bool height = endsWith(place, "card/padding/top") || endsWith(place, "card/padding/bottom");
+        if (strict_)
+            std::erase_if(units, [&](const std::string& u) { return u == "cqi" || (u == "%" && height); });
         const std::string unit =
             units[static_cast<std::size_t>(whole(0, static_cast<int>(units.size()) - 1))];
         if (unit == "auto" || unit == "none") return unit;
@@ -103,6 +109,9 @@ private:
     template <class E>
     requires std::is_enum_v<E> Json value(const std::string& /*place*/, const E* /*type*/) {
         const auto& table = Words<E>::table;
+        constexpr bool levelsOrSetsBeside = std::is_same_v<E, Level> || std::is_same_v<E, Direction>;
+        constexpr bool isFreer = std::is_same_v<E, Follow> || std::is_same_v<E, LastLine>;
+        if (strict_ ? isFreer : levelsOrSetsBeside) return std::string(table.front().first);
         return std::string(
             table[static_cast<std::size_t>(whole(0, static_cast<int>(table.size()) - 1))].first);
     }
@@ -184,6 +193,7 @@ private:
     }
 
     std::mt19937 random_;
+    bool strict_ = false;
 };
 
 }  // namespace tenter::project

@@ -70,9 +70,9 @@ TEST(Paragraph, Kerns) {
 // CSS Text 3 § 8.2: with letter spacing that is not zero, optional ligatures are off.
 TEST(Paragraph, JoinsLettersOnlyWhereLigaturesAreOn) {
     ShapingStyle style = test::styleOf("EB Garamond");
-    const std::size_t joined = test::prepare("fishing", style)->clusters().size();
+    const std::size_t joined = test::prepare("fishing", style)->glyphs().size();
     style.ligatures = false;
-    EXPECT_EQ(test::prepare("fishing", style)->clusters().size(), 7U);
+    EXPECT_EQ(test::prepare("fishing", style)->glyphs().size(), 7U);
     EXPECT_LT(joined, 7U);
 }
 

@@ -1,0 +1,70 @@
+#include <gtest/gtest.h>
+
+#include <set>
+
+#include "css_reader.h"
+#include "emit/stylesheet.h"
+#include "emit/usage.h"
+#include "project/file.h"
+#include "project/level_cases.h"
+
+namespace tenter::emit {
+namespace {
+
+using Computed = std::map<std::string, std::string>;
+
+/// Rows of a one-column grid of `count` rows for items in order, as CSS Grid 2 § 8.5 places them: first those
+/// locked to a row, then the others, each in the next row that is free. -1: placed absolutely.
+std::vector<int> placed(const std::vector<Computed>& items, int count) {
+    std::vector<int> rows(items.size(), -1);
+    std::set<int> taken;
+    const auto value = [](const Computed& item, const std::string& property) {
+        const auto found = item.find(property);
+        return found == item.end() ? std::string("auto") : found->second;
+    };
+    for (std::size_t i = 0; i < items.size(); ++i)
+        if (value(items[i], "grid-row-end") == "-1") taken.insert(rows[i] = count - 1);
+    int cursor = 0;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (rows[i] >= 0 || value(items[i], "position") == "absolute") continue;
+        while (taken.contains(cursor))
+            ++cursor;
+        taken.insert(rows[i] = cursor);
+    }
+    return rows;
+}
+
+TEST(Stylesheet, LevelsPartsAsTheLayoutDoes) {
+    for (const test::LevelCase& given : test::levelCases()) {
+        SCOPED_TRACE(given.name);
+        project::Problems problems;
+        const auto project = project::parse(
+            R"({"format": "tenter-project", "version": 1, "name": "Test", "row": "walks", "style": )" +
+                test::styleOf(given) + R"(, "cards": )" + test::cardsOf(given) +
+                R"(, "variants": [{"class": "row", "bands": [{}]}]})",
+            "test", {}, problems);
+        ASSERT_TRUE(project) << (problems.empty() ? "" : problems.front().line());
+        StylesheetOptions options;
+        options.variants = {0};
+        const tests::CssSheet sheet = tests::readCss(stylesheet(*project, options));
+        const auto of = [&](const std::string& part) {
+            return tests::computed(sheet, ".row .walks-" + part, 900);
+        };
+        EXPECT_EQ(of("card").at("grid-row"), "span " + std::to_string(given.count));
+        const std::map<char, std::string> names{{'h', "heading"}, {'b', "body"}, {'B', "button"}};
+        for (std::size_t c = 0; c < given.cards.size(); ++c) {
+            std::vector<Computed> items;
+            for (std::size_t i = 0; i < given.cards[c].size(); ++i) {
+                const char letter = given.cards[c][i];
+                items.push_back(of(letter == 'p' ? "picture" : names.at(letter)));
+                // What differs between pictures that stand differently is in classes of their own.
+                if (letter == 'p')
+                    items.back().merge(of("picture-" + pictureStand(project->cards[c], i).word()));
+            }
+            EXPECT_EQ(placed(items, given.count), given.levels[c]) << given.cards[c];
+        }
+    }
+}
+
+}  // namespace
+}  // namespace tenter::emit

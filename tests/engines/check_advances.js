@@ -1,0 +1,109 @@
+// Widths of pairs of characters, kerning and ligatures in, in every font file that the samples may be drawn with:
+// what tenter-cli lays out against what fontkit, a font library that shares no code with HarfBuzz, shapes. Within
+// 0.001 em. A font with a weight axis is first cut to the weight by fontTools: fontkit 2.0.4 takes wrong deltas for
+// the kerning of variable fonts ("To" in Karla at 800: 970 + 1173 units; cut to 800, by fontkit and by hb-shape alike
+// 921 + 1173, as hb-shape has it of the variable font too). Sources: fontkit, fontTools; OpenType 1.9.
+import {execFile} from 'node:child_process';
+import {copyFile, mkdtemp, rm, writeFile} from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import {promisify} from 'node:util';
+
+import * as fontkit from 'fontkit';
+
+import {options} from './lib/command_line.js';
+import {fontFiles} from './lib/font_files.js';
+import {pairsFor} from './lib/pairs.js';
+import {table} from './lib/report.js';
+import {Tenter} from './lib/tenter.js';
+
+const tolerance = 0.001;
+const pairsPerFont = 200;
+const partsPerCard = 50;
+/** CSS px; the largest size a project may have, so that a thousandth of it can be read off. */
+const size = 400;
+
+const given = options({cli: undefined, samples: undefined, packages: undefined, python: undefined, only: ''});
+const tenter = new Tenter(given.cli);
+const folder = await mkdtemp(path.join(os.tmpdir(), 'tenter-advances-'));
+
+/** Weights to set a font at: its own, or the ends of its weight axis and one between. */
+function weightsOf(font) {
+  const axis = font.variationAxes.wght;
+  return axis ? [axis.min, Math.round(axis.min * 0.45 + axis.max * 0.55), axis.max] : [font['OS/2'].usWeightClass];
+}
+
+/** A row of one column whose every part is a pair in the font file `file`. */
+function projectOf(file, weight, axis, rightToLeft, pairs) {
+  const cards = [];
+  for (let at = 0; at < pairs.length; at += partsPerCard) {
+    cards.push({parts: pairs.slice(at, at + partsPerCard).map((copy) => ({role: 'body', copy}))});
+  }
+  return {
+    format: 'tenter-project',
+    version: 1,
+    name: 'Pairs',
+    direction: rightToLeft ? 'rtl' : 'ltr',
+    language: rightToLeft ? 'ar' : 'en',
+    fonts: [{family: 'Measured', file, weight: axis ? [axis.min, axis.max] : weight}],
+    style: {row: {columns: 1}, text: {body: {family: ['Measured'], size, weight}}},
+    cards,
+    variants: [{class: 'pairs', bands: [{}]}],
+  };
+}
+
+/** The font at `weight` without axes. */
+async function cut(file, font, weight) {
+  const axes = Object.entries(font.variationAxes);
+  if (axes.length === 0) return font;
+  const out = path.join(folder, 'cut.ttf');
+  const pins = axes.map(([tag, axis]) => `${tag}=${tag === 'wght' ? weight : axis.default}`);
+  await promisify(execFile)(given.python, ['-m', 'fontTools.varLib.instancer', '--quiet', '-o', out, file, ...pins]);
+  return fontkit.open(out);
+}
+
+/** Widths in em as fontkit shapes the pairs. */
+function shaped(font, rightToLeft, pairs) {
+  return pairs.map((pair) => font.layout(pair, undefined, undefined, undefined, rightToLeft ? 'rtl' : 'ltr').advanceWidth / font.unitsPerEm);
+}
+
+const rows = [];
+let wrong = 0;
+let kerned = 0;
+try {
+  for (const {family, file, font} of fontFiles(given.samples, given.packages)) {
+    const name = path.basename(file);
+    if (!name.includes(given.only)) continue;
+    const own = `font${path.extname(file)}`;
+    await copyFile(file, path.join(folder, own));
+    const rightToLeft = font.hasGlyphForCodePoint(0x0628) && /Arabic|Amiri/.test(family);
+    const pairs = pairsFor(pairsPerFont, rightToLeft, (code) => font.hasGlyphForCodePoint(code));
+    for (const weight of weightsOf(font)) {
+      const project = path.join(folder, 'pairs.tenter.json');
+      await writeFile(project, JSON.stringify(projectOf(own, weight, font.variationAxes.wght, rightToLeft, pairs)));
+      const [layout] = await tenter.geometry(project, 'pairs', [4000], 'blink');
+      const lines = layout.cards.flatMap((card) => card.parts.map((part) => part.lines));
+      if (lines.length !== pairs.length || lines.some((each) => each.length !== 1)) throw new Error(`${name}: not one line for each pair`);
+      const computed = lines.map(([line]) => line.width / size);
+      const judge = await cut(file, font, weight);
+      const expected = shaped(judge, rightToLeft, pairs);
+      const alone = pairs.map((pair) => shaped(judge, rightToLeft, [...pair]).reduce((sum, each) => sum + each, 0));
+      const off = expected.map((width, i) => Math.abs(width - computed[i]));
+      const faults = off.flatMap((each, i) => (each <= tolerance ? [] : [i]));
+      const moved = expected.filter((width, i) => Math.abs(width - alone[i]) > tolerance).length;
+      kerned += moved;
+      wrong += faults.length;
+      rows.push([family, name, weight, pairs.length, moved, Number(Math.max(...off).toFixed(5)), faults.length]);
+      for (const i of faults.slice(0, 8)) console.log(`${name}, weight ${weight}: ${JSON.stringify(pairs[i])} ${expected[i].toFixed(5)} em by fontkit, ${computed[i].toFixed(5)} em computed`);
+    }
+  }
+} finally {
+  await rm(folder, {recursive: true});
+}
+console.log(table(['family', 'file', 'weight', 'pairs', 'kerned or joined', 'largest off em', 'wrong'], rows));
+console.log(`${rows.reduce((sum, row) => sum + row[3], 0)} pairs, ${wrong} off by more than ${tolerance} em.`);
+if (rows.length === 0 || kerned === 0) {
+  console.error('nothing was compared');
+  process.exit(2);
+}
+process.exit(wrong === 0 ? 0 : 1);

@@ -1,0 +1,143 @@
+// Copy, alternative text, names and links that try to be markup, style or script, on the exported page: each part says
+// just what its copy says, the page has the very elements and attributes that harmless copy gives, nothing runs,
+// nothing is asked for but the page. Names that stand in selectors are refused at reading, as is half a surrogate
+// pair. Judges: the engines' parsers of HTML and CSS, WHATWG URL for addresses; WHATWG Infra for what NUL becomes.
+import assert from 'node:assert/strict';
+import {execFile} from 'node:child_process';
+import {copyFile, mkdtemp, rm, writeFile} from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import {promisify} from 'node:util';
+
+import {launch} from './lib/browsers.js';
+import {options} from './lib/command_line.js';
+import {hostileTexts, projectOf, refusedProjects} from './lib/hostile.js';
+import {PageServer} from './lib/page_server.js';
+import {Tenter} from './lib/tenter.js';
+
+const schemes = ['http:', 'https:', 'mailto:', 'tel:'];
+
+const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined});
+const tenter = new Tenter(given.cli);
+const folder = await mkdtemp(path.join(os.tmpdir(), 'tenter-hostile-'));
+const server = await new PageServer().start();
+const browser = await launch(given.engine, given.browser);
+
+/** What the page holds, read in the browser. */
+function readPage() {
+  const frame = document.querySelector('iframe');
+  frame.style.width = '1200px';
+  const inner = frame.contentDocument;
+  const parts = [...inner.querySelectorAll('[data-tenter-part]')].map((element) => ({
+    name: element.dataset.tenterPart,
+    text: element.textContent,
+    alt: element.getAttribute('alt'),
+    links: [...element.querySelectorAll('a'), ...(element.localName === 'a' ? [element] : [])].map((link) => ({
+      said: link.getAttribute('href'),
+      protocol: link.protocol,
+      label: link.getAttribute('aria-label'),
+    })),
+  }));
+  const skeleton = [...inner.querySelectorAll('*')].map(
+    (element) => `${element.localName} ${[...element.attributes].map((each) => each.name).sort().join(' ')}`,
+  );
+  const row = inner.querySelector('[data-tenter-row]');
+  return {parts, skeleton, title: inner.title, scripts: inner.scripts.length, sheets: inner.styleSheets.length,
+          columns: inner.defaultView.getComputedStyle(row).gridTemplateColumns.split(' ').length, hits: window.hits};
+}
+
+/** What becomes of a stylesheet that is pasted into a page: its elements and its rules, as selectors and properties. */
+function pasteSheet(css) {
+  const page = new DOMParser().parseFromString(`<!doctype html><style>${css}</style><p>`, 'text/html');
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(page.querySelector('style').textContent);
+  const rules = (list) => [...list].flatMap((rule) => [`${rule.selectorText ?? rule.conditionText}: ${[...(rule.style ?? [])].join(' ')}`, ...rules(rule.cssRules ?? [])]);
+  return {elements: [...page.querySelectorAll('*')].map((element) => element.localName), rules: rules(sheet.cssRules)};
+}
+
+/** Exports a project and opens it framed; returns what the page holds and what it asked for. */
+async function open(name, project) {
+  const file = path.join(folder, `${name}.tenter.json`);
+  await writeFile(file, JSON.stringify(project));
+  const {framed} = server.add(await tenter.page(file, 'walks-pair'));
+  const tab = await browser.newPage();
+  let dialogs = 0;
+  tab.on('dialog', (dialog) => (++dialogs, dialog.dismiss()));
+  await tab.evaluateOnNewDocument(() => (window.hits = []));
+  const before = server.asked.length;
+  const requests = [];
+  tab.on('request', (request) => request.url().startsWith('data:') || requests.push(new URL(request.url()).pathname));
+  await tab.goto(framed, {waitUntil: 'load', timeout: 600_000});
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  const held = await tab.evaluate(readPage);
+  const pasted = await tab.evaluate(pasteSheet, await tenter.stylesheet(file, null, 'rem'));
+  await tab.close();
+  return {...held, pasted, dialogs, asked: server.asked.slice(before), requests};
+}
+
+/** Text as HTML can hold it: NUL becomes U+FFFD. */
+const held = (text) => text.replaceAll('\0', '\ufffd');
+
+/** Where a link that says `text` may lead: there, or nowhere. */
+function address(text) {
+  if (text === '') return ['#'];
+  if (!URL.canParse(held(text), `${server.origin}/page/0`)) return ['#', held(text)];
+  return schemes.includes(new URL(held(text), `${server.origin}/page/0`).protocol) ? [held(text)] : ['#'];
+}
+
+function checkLinks(links, text, count) {
+  assert.equal(links.length, count, 'as many links as were said');
+  for (const link of links) {
+    assert.ok(address(text).includes(link.said), `${JSON.stringify(text)} leads to ${JSON.stringify(link.said)}`);
+    assert.ok([...schemes, ':'].includes(link.protocol), `${link.protocol} is a scheme to follow`);
+    if (link.label !== null) assert.equal(link.label, held(text));
+  }
+}
+
+try {
+  await copyFile(path.join(given.samples, 'pictures/creek.jpg'), path.join(folder, 'creek.jpg'));
+  const families = hostileTexts.filter((text) => !/[\u0000-\u001f\u007f]/.test(text));
+  const harmless = await open('harmless', projectOf('creek.jpg', hostileTexts.map(() => 'Low tide'), families.map(() => 'No such family')));
+  const page = await open('hostile', projectOf('creek.jpg', hostileTexts, families));
+
+  for (const each of [harmless, page]) {
+    assert.equal(each.scripts, 0, 'no script element');
+    assert.equal(each.sheets, 1, 'one style element');
+    assert.equal(each.columns, 3, 'the stylesheet holds');
+    assert.equal(each.dialogs, 0, 'no dialog');
+    assert.deepEqual(each.hits, [], 'nothing ran');
+    assert.deepEqual(each.asked.map((one) => one.split('/')[1]), ['frame', 'page'], 'nothing was asked of the server but the page');
+    assert.deepEqual(each.requests.map((one) => one.split('/')[1]), ['frame', 'page'], 'nothing was asked for at all but the page');
+  }
+  assert.deepEqual(page.skeleton, harmless.skeleton, 'the same elements and attributes as with harmless copy');
+  assert.deepEqual(page.pasted, harmless.pasted, 'the stylesheet, pasted, has the same rules as with harmless names');
+  assert.ok(page.pasted.rules.length > 10, 'it has rules');
+  assert.equal(page.parts.length, hostileTexts.length * 5);
+  hostileTexts.forEach((text, c) => {
+    const [picture, heading, link, body, button] = page.parts.slice(c * 5, c * 5 + 5);
+    assert.equal(picture.alt, held(text));
+    assert.equal(heading.text, held(text));
+    assert.equal(link.text, held(text));
+    assert.equal(body.text, held(text).repeat(4));
+    assert.equal(button.text, held(text));
+    checkLinks(heading.links, text, 0);
+    for (const part of [link, body, button]) checkLinks(part.links, text, 1);
+  });
+  const whitespace = /[\t\n\f\r ]+/g;  // HTML § 3.2.9: a document's title is stripped and collapsed
+  assert.equal(page.title, `${held(hostileTexts[0])}, ${held(hostileTexts[1])}`.replace(whitespace, ' ').trim());
+
+  const refused = refusedProjects(projectOf('creek.jpg', ['Low tide'], []));
+  for (const {what, json} of refused) {
+    const file = path.join(folder, 'refused.tenter.json');
+    await writeFile(file, json);
+    const {code, stderr} = await promisify(execFile)(given.cli, ['page', file]).then(() => ({code: 0, stderr: ''}), (error) => error);
+    assert.notEqual(code, 0, `${what} is refused`);
+    assert.match(stderr, /^[^\n]*refused\.tenter\.json: [^\n]+; [^\n]+\n$/, `${what} is told on one line with place and mend`);
+    assert.doesNotMatch(stderr, /[\u0000-\u0009\u000b-\u001f\u007f\u202e]/, `${what} is shown, not obeyed`);
+  }
+  console.log(`${given.engine}: ${page.parts.length} parts say what their copy says, ${page.skeleton.length} elements as with harmless copy; ${refused.length} projects refused.`);
+} finally {
+  await browser.close();
+  await server.stop();
+  await rm(folder, {recursive: true});
+}

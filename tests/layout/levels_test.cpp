@@ -1,0 +1,66 @@
+#include <algorithm>
+#include <map>
+
+#include "laying.h"
+#include "project/level_cases.h"
+
+namespace tenter::layout {
+namespace {
+
+/// From the top of a part's margin to the bottom of its margin.
+struct Extent {
+    double top = 0;
+    double bottom = 0;
+};
+
+Extent outer(const LaidPart& part) {
+    return {part.box.y - part.margin.top, part.box.bottom() + part.margin.bottom};
+}
+
+// CSS Grid 2 § 9: a subgrid's items stand in its parent's tracks: those of one level start in line, or end in
+// line where an automatic margin sends them down, and nothing of the next level starts above them.
+TEST(Levels, StandInLineAcrossTheRow) {
+    for (const test::LevelCase& given : test::levelCases()) {
+        SCOPED_TRACE(given.name);
+        const auto row =
+            test::prepareRow(test::projectOf(test::styleOf(given), "[{}]", test::cardsOf(given)));
+        const Layout layout = layOut(row, 900);
+        std::map<int, std::vector<Extent>> starts;
+        std::map<int, std::vector<Extent>> ends;
+        for (std::size_t c = 0; c < layout.cards.size(); ++c) {
+            const LaidCard& card = layout.cards[c];
+            for (std::uint32_t i = 0; i < card.partCount; ++i) {
+                const LaidPart& part = layout.parts[card.firstPart + i];
+                const int level = given.levels[c][i];
+                const bool pushed = given.button == "auto" && given.cards[c][i] == 'B';
+                if (level >= 0) {
+                    (pushed ? ends : starts)[level].push_back(outer(part));
+                } else {  // a bleeding picture beside the others fills its card
+                    EXPECT_NEAR(part.box.y, card.box.y + card.border, 1e-9);
+                    EXPECT_NEAR(part.box.height, card.box.height - 2 * card.border, 1e-9);
+                }
+            }
+        }
+        double lowest = 0;
+        for (int level = 0; level < given.count; ++level) {
+            double bottom = lowest;
+            for (const Extent& extent : starts[level]) {
+                EXPECT_NEAR(extent.top, starts[level].front().top, 1e-9) << level;
+                EXPECT_GE(extent.top, lowest - 1e-9) << level;
+                bottom = std::max(bottom, extent.bottom);
+            }
+            for (const Extent& extent : ends[level]) {
+                EXPECT_NEAR(extent.bottom, ends[level].front().bottom, 1e-9) << level;
+                EXPECT_GE(extent.top, lowest - 1e-9) << level;
+                bottom = std::max(bottom, extent.bottom);
+            }
+            EXPECT_GT(starts[level].size() + ends[level].size(), 0U) << level;
+            lowest = bottom;
+        }
+        for (const LaidCard& card : layout.cards)
+            EXPECT_NEAR(card.box.bottom(), lowest + card.padding.bottom + card.border, 1e-9);
+    }
+}
+
+}  // namespace
+}  // namespace tenter::layout

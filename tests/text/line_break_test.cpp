@@ -1,0 +1,302 @@
+// Line breaks against Unicode's own test, LineBreakTest.txt 15.0.0 (Debian package unicode-data), which holds
+// every pair of line-breaking classes with and without a space or a combining mark between them, and
+// sentences. Where ICU, or an engine's profile, departs from it, the departure is a rule that is written
+// here: what the file says with the rules laid over it must be what is computed, at every place of every
+// case.
+#include <gtest/gtest.h>
+#include <unicode/uchar.h>
+#include <unicode/utf16.h>
+#include <unicode/uvernum.h>
+
+#include <fstream>
+#include <functional>
+#include <map>
+#include <optional>
+#include <sstream>
+
+#include "text/profiles/blink_ascii.h"
+#include "text/unicode.h"
+
+namespace tenter::text {
+namespace {
+
+/// Line_Break of a character as rules see it, the ambiguous ones resolved. UAX #14 § 6.1, LB1.
+ULineBreak classOf(char32_t character) {
+    const auto found =
+        static_cast<ULineBreak>(u_getIntPropertyValue(static_cast<UChar32>(character), UCHAR_LINE_BREAK));
+    switch (found) {
+        case U_LB_AMBIGUOUS:
+        case U_LB_SURROGATE:
+        case U_LB_UNKNOWN:
+            return U_LB_ALPHABETIC;
+        case U_LB_COMPLEX_CONTEXT: {
+            const int8_t category = u_charType(static_cast<UChar32>(character));
+            const bool mark = category == U_NON_SPACING_MARK || category == U_COMBINING_SPACING_MARK;
+            return mark ? U_LB_COMBINING_MARK : U_LB_ALPHABETIC;
+        }
+        default:
+            return found;
+    }
+}
+
+struct Case {
+    std::u32string text;
+    std::vector<bool> breaks;  ///< before each character; that before the first is never one
+    std::string line;          ///< as the file has it, without its comment
+    [[nodiscard]] ULineBreak at(std::size_t i) const { return classOf(text[i]); }
+    /// The character before `i` that marks in between belong to; the length if there is none. LB9.
+    [[nodiscard]] std::size_t baseBefore(std::size_t i) const {
+        while (i > 0 && at(i - 1) == U_LB_COMBINING_MARK)
+            --i;
+        return i > 0 ? i - 1 : text.size();
+    }
+};
+
+const std::vector<Case>& cases() {
+    static const std::vector<Case> all = [] {
+        std::vector<Case> read;
+        std::ifstream file(TENTER_LINE_BREAK_TEST);
+        for (std::string line; std::getline(file, line);) {
+            Case one;
+            one.line = line.substr(0, line.find('#'));
+            std::istringstream words(one.line);
+            bool mark = false;
+            for (std::string word; words >> word;) {
+                if (word == "÷" || word == "×") {
+                    mark = word == "÷";
+                } else {
+                    one.text += static_cast<char32_t>(std::stoul(word, nullptr, 16));
+                    one.breaks.push_back(mark && one.text.size() > 1);
+                }
+            }
+            if (!one.text.empty()) read.push_back(std::move(one));
+        }
+        return read;
+    }();
+    return all;
+}
+
+std::u16string toUnits(const std::u32string& text) {
+    std::u16string units;
+    for (const char32_t character : text) {
+        if (character > 0xFFFF) {
+            units += static_cast<char16_t>(U16_LEAD(character));
+            units += static_cast<char16_t>(U16_TRAIL(character));
+        } else {
+            units += static_cast<char16_t>(character);
+        }
+    }
+    return units;
+}
+
+/// The entries of a map of code units that stand before characters.
+std::vector<bool> atCharacters(const std::u32string& text, const BreakMap& map) {
+    std::vector<bool> out;
+    std::size_t unit = 0;
+    for (const char32_t character : text) {
+        out.push_back(unit > 0 && map[unit]);
+        unit += unitsOf(character);
+    }
+    return out;
+}
+
+/// A departure from the file: whether a line may break before character `i`, where the departure has a say.
+struct Departure {
+    std::string name;
+    std::function<std::optional<bool>(const Case&, std::size_t i)> says;
+};
+
+// ICU 72's own departures.
+
+/// LB25 as UAX #14 has it by default joins `,` and a digit; the file's head says that it is made with the
+/// regular expression of § 8.2, example 7, which wants a digit before the comma too.
+const Departure separatorBeforeDigit{
+    "LB25 without example 7: IS × NU", [](const Case& c, std::size_t i) -> std::optional<bool> {
+        const std::size_t base = c.baseBefore(i);
+        const bool applies =
+            c.at(i) == U_LB_NUMERIC && base < c.text.size() && c.at(base) == U_LB_INFIX_NUMERIC;
+        return applies ? std::optional(false) : std::nullopt;
+    }};
+/// `costs .35`: a number that starts with its decimal point may start a line (LB15c of later versions).
+const Departure leadingPoint{"a number may start a line with its point: SP ÷ IS NU",
+                             [](const Case& c, std::size_t i) -> std::optional<bool> {
+                                 const bool applies = i + 1 < c.text.size() && c.at(i - 1) == U_LB_SPACE &&
+                                                      c.at(i) == U_LB_INFIX_NUMERIC &&
+                                                      c.at(i + 1) == U_LB_NUMERIC;
+                                 return applies ? std::optional(true) : std::nullopt;
+                             }};
+/// A hyphen that starts a word stays with it: ICU's LB20.09, made for CSS (LB20a of later versions).
+const Departure leadingHyphen{"a hyphen that starts a word stays with it: sot HY × AL",
+                              [](const Case& c, std::size_t i) -> std::optional<bool> {
+                                  const bool applies = c.at(i) == U_LB_ALPHABETIC && c.baseBefore(i) == 0 &&
+                                                       c.at(0) == U_LB_HYPHEN;
+                                  return applies ? std::optional(false) : std::nullopt;
+                              }};
+
+const std::vector<Departure> icuRules{separatorBeforeDigit, leadingPoint, leadingHyphen};
+
+/// What the file says with departures laid over it, later ones over earlier; counts where each changes
+/// something.
+std::vector<bool> expected(const Case& given, const std::vector<Departure>& departures,
+                           std::map<std::string, int>& changed) {
+    std::vector<bool> out = given.breaks;
+    for (std::size_t i = 1; i < out.size(); ++i) {
+        for (const Departure& departure : departures) {
+            const std::optional<bool> says = departure.says(given, i);
+            if (!says || *says == out[i]) continue;
+            ++changed[departure.name];
+            out[i] = *says;
+        }
+    }
+    return out;
+}
+
+std::string shown(const std::vector<bool>& breaks) {
+    std::string out;
+    for (const bool each : breaks)
+        out += each ? "÷" : "×";
+    return out;
+}
+
+void expectEachUsed(const std::vector<Departure>& departures, const std::map<std::string, int>& changed) {
+    for (const Departure& departure : departures)
+        EXPECT_TRUE(changed.contains(departure.name)) << departure.name << ": changes nothing";
+    for (const auto& [name, times] : changed)
+        ::testing::Test::RecordProperty(name, times);
+}
+
+TEST(LineBreakTest, is_of_the_unicode_version_that_icu_knows) {
+    EXPECT_EQ(std::string(U_UNICODE_VERSION), "15.0");
+    EXPECT_EQ(cases().size(), 7654U);
+}
+
+TEST(LineBreakTest, agrees_with_icu_strict_but_for_written_rules) {
+    std::map<std::string, int> changed;
+    std::size_t agreeing = 0;
+    for (const Case& each : cases()) {
+        const std::vector<bool> found =
+            atCharacters(each.text, icuLineBreaks(toUnits(each.text), "en", LineStrictness::Strict));
+        agreeing += found == each.breaks ? 1U : 0U;
+        EXPECT_EQ(shown(found), shown(expected(each, icuRules, changed))) << each.line;
+    }
+    expectEachUsed(icuRules, changed);
+    RecordProperty("cases", static_cast<int>(cases().size()));
+    RecordProperty("agreeing", static_cast<int>(agreeing));
+    EXPECT_EQ(cases().size() - agreeing, 22U);
+}
+
+/// The text with small kana (class CJ) written as an ideograph (ID).
+std::u32string kanaAsIdeographs(std::u32string text) {
+    for (char32_t& character : text)
+        if (classOf(character) == U_LB_CONDITIONAL_JAPANESE_STARTER) character = U'\u6F6E';
+    return text;
+}
+
+// CSS Text 3 § 5.3: `line-break: normal` lets lines start with small kana, which UAX #14 resolves to NS by
+// default; § 5.2 of UAX #14, class CJ: treating them as ID is the other choice.
+TEST(LineBreakTest, agrees_with_icu_normal_where_small_kana_count_as_ideographs) {
+    std::size_t kana = 0;
+    for (const Case& each : cases()) {
+        const std::vector<bool> found =
+            atCharacters(each.text, icuLineBreaks(toUnits(each.text), "en", LineStrictness::Normal));
+        const std::u32string plain = kanaAsIdeographs(each.text);
+        kana += plain != each.text ? 1U : 0U;
+        const std::vector<bool> strict =
+            atCharacters(plain, icuLineBreaks(toUnits(plain), "en", LineStrictness::Strict));
+        EXPECT_EQ(shown(found), shown(strict)) << each.line;
+    }
+    EXPECT_GT(kana, 200U);
+}
+
+/// False for what CSS settles before, or otherwise than, UAX #14: characters that white-space processing
+/// collapses or that force breaks (CSS Text 3 § 4.1), and classes that `line-break` tailors (§ 5.3).
+bool isLeftToUnicode(const Case& each) {
+    for (std::size_t i = 0; i < each.text.size(); ++i) {
+        const ULineBreak kind = each.at(i);
+        const bool collapses =
+            kind == U_LB_SPACE && (i == 0 || i + 1 == each.text.size() || each.at(i - 1) == U_LB_SPACE);
+        if (collapses || each.text[i] < 0x20 || kind == U_LB_MANDATORY_BREAK || kind == U_LB_NEXT_LINE ||
+            kind == U_LB_CONDITIONAL_JAPANESE_STARTER)
+            return false;
+    }
+    return true;
+}
+
+bool isIn(std::u32string_view set, char32_t character) {
+    return set.find(character) != std::u32string_view::npos;
+}
+bool isDigit(char32_t character) {
+    return character >= U'0' && character <= U'9';
+}
+bool isAlphanumeric(char32_t character) {
+    return isDigit(character) || (character >= U'a' && character <= U'z') ||
+           (character >= U'A' && character <= U'Z');
+}
+bool isPrintable(char32_t character) {
+    return character >= U'!' && character <= U'~';
+}
+
+/// Cases that CSS leaves to UAX #14, under a profile, against the file with the profile's rules laid over it.
+void expectExplained(const BreakProfile& profile, std::vector<Departure> rules) {
+    rules.insert(rules.begin(), icuRules.begin(), icuRules.end());
+    std::map<std::string, int> changed;
+    int agreeing = 0;
+    int asked = 0;
+    for (const Case& each : cases()) {
+        if (!isLeftToUnicode(each)) continue;
+        const std::vector<bool> found = atCharacters(each.text, profile.breaks(toUnits(each.text), "en"));
+        ++asked;
+        agreeing += found == each.breaks ? 1 : 0;
+        EXPECT_EQ(shown(found), shown(expected(each, rules, changed))) << each.line;
+    }
+    expectEachUsed(rules, changed);
+    ::testing::Test::RecordProperty("cases", asked);
+    ::testing::Test::RecordProperty("agreeing", agreeing);
+    EXPECT_GT(asked, 4000);
+    EXPECT_GT(agreeing, asked * 3 / 4);
+}
+
+/// CSS Text 3 § 5.1 leaves it open, both engines do it: a run of spaces is always an opportunity, even before
+/// closing and after opening punctuation, where UAX #14 has none (LB7, LB11, LB13 to LB17).
+const Departure afterSpace{"space rule: SP ÷", [](const Case& c, std::size_t i) -> std::optional<bool> {
+                               return c.text[i - 1] == U' ' ? std::optional(true) : std::nullopt;
+                           }};
+
+// Measured in Chromium 156; blink_ascii.cpp holds the table, blink.cpp the rules. Of a hyphen between a
+// letter and a digit the file has no case.
+TEST(LineBreakTest, differs_under_blink_by_its_space_rule_its_table_and_no_break_spaces) {
+    const Departure table{"ASCII table", [](const Case& c, std::size_t i) -> std::optional<bool> {
+                              if (!isPrintable(c.text[i - 1]) || !isPrintable(c.text[i])) return std::nullopt;
+                              return blinkBreaksBetween(static_cast<char16_t>(c.text[i - 1]),
+                                                        static_cast<char16_t>(c.text[i]));
+                          }};
+    const Departure noBreakSpace{
+        "no-break space: none between it and ASCII", [](const Case& c, std::size_t i) -> std::optional<bool> {
+            const bool beside = (c.text[i - 1] == U'\u00A0' && isPrintable(c.text[i])) ||
+                                (isPrintable(c.text[i - 1]) && c.text[i] == U'\u00A0');
+            return beside ? std::optional(false) : std::nullopt;
+        }};
+    expectExplained(blink(), {afterSpace, table, noBreakSpace});
+}
+
+// Measured in Firefox 153; gecko.cpp. Where gecko has a rule of its own for a slash before a digit, or for a
+// hyphen between a letter and a digit, the file has no case, or the same.
+TEST(LineBreakTest, differs_under_gecko_by_its_space_rule_its_hyphens_and_signs) {
+    const Departure hyphen{"hyphen: a break before letters and signs, at a word's start too",
+                           [](const Case& c, std::size_t i) -> std::optional<bool> {
+                               const bool opens = isIn(U"#&*<=>@^_`~", c.text[i]) ||
+                                                  (isAlphanumeric(c.text[i]) && !isDigit(c.text[i]));
+                               return c.text[i - 1] == U'-' && opens ? std::optional(true) : std::nullopt;
+                           }};
+    const Departure signs{"signs: none between $ % + \\ and brackets",
+                          [](const Case& c, std::size_t i) -> std::optional<bool> {
+                              const std::u32string_view sign = U"$%+\\";
+                              const bool joined = (isIn(sign, c.text[i - 1]) && isIn(U"([{", c.text[i])) ||
+                                                  (isIn(U")]}", c.text[i - 1]) && isIn(sign, c.text[i]));
+                              return joined ? std::optional(false) : std::nullopt;
+                          }};
+    expectExplained(gecko(), {afterSpace, hyphen, signs});
+}
+
+}  // namespace
+}  // namespace tenter::text
