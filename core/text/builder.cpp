@@ -14,6 +14,8 @@ namespace {
 constexpr char16_t lineFeed = u'\n';
 constexpr char16_t softHyphen = u'\u00AD';
 constexpr char16_t noBreakSpace = u'\u00A0';
+/// At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
+constexpr char16_t ideographicSpace = u'\u3000';
 /// Words narrower than this many ems are never cut, so what cutting them would change is not worked out.
 constexpr double narrowestCutWord = 3;
 
@@ -407,8 +409,10 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
         made_->clusters_[made.lineEnd - 1].glyphCount == 0 &&
         text_[made_->clusters_[made.lineEnd - 1].begin] == lineFeed)
         --made.lineEnd;
-    while (made.lineEnd > 0 && (made_->clusters_[made.lineEnd - 1].space ||
-                                profile_.hangs(text_[made_->clusters_[made.lineEnd - 1].begin])))
+    const auto hangs = [&](const Cluster& last) {
+        return last.space || text_[last.begin] == ideographicSpace;
+    };
+    while (made.lineEnd > 0 && hangs(made_->clusters_[made.lineEnd - 1]))
         --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
     if (kind == Opportunity::Kind::SoftHyphen) {

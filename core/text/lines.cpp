@@ -41,9 +41,9 @@ public:
                 if (opportunities[k].kind == Opportunity::Kind::Forced) break;
             }
             if (chosen == opportunities.size()) {
-                if (cut(start, opportunities[next], Opportunity::Kind::Rescue)) continue;
-                if (query_.overflowWrap != project::OverflowWrap::Normal &&
-                    cut(start, opportunities[next], Opportunity::Kind::Emergency))
+                const bool uncut = query_.overflowWrap == project::OverflowWrap::Normal;
+                if (cut(start, opportunities[next],
+                        uncut ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency))
                     continue;
                 chosen = next;
                 chosenWidth = overWidth;

@@ -49,9 +49,6 @@ public:
     [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
     /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
-    /// True for a character that is no collapsible space, yet does not count for fit at a line's end. CSS
-    /// Text 3 § 4.1.2.
-    [[nodiscard]] virtual bool hangs(char16_t unit) const = 0;
     /// True if letter spacing follows a soft hyphen's drawn hyphen.
     [[nodiscard]] virtual bool spacesHyphen() const = 0;
     /// True if a line feed between two Chinese or Japanese characters is dropped. CSS Text 3 § 4.1.3.

@@ -68,6 +68,15 @@ BreakMap icuWords(std::u16string_view text, const std::string& language) {
     return boundaries(iterator.get(), text);
 }
 
+BreakMap capitalizedWords(std::u16string_view text, const std::string& language) {
+    BreakMap words = icuWords(text, language);
+    for (std::size_t i = 1; i < text.size(); ++i) {
+        const bool digit = text[i] >= u'0' && text[i] <= u'9';
+        words[i] = words[i] || ((text[i - 1] == u'.' || text[i - 1] == u'@') && !digit);
+    }
+    return words;
+}
+
 CaseEdits icuUppercase(std::u16string_view text, const std::string& language) {
     CaseEdits edits;
     std::u16string out(text.size() * 3 + 16, u'\0');

@@ -34,7 +34,7 @@ try {
     const whole = given.widths === 'every' ? everyWidth(range) : spreadWidths(range, Number(given.widths));
     const found = await judge(one, whole, fractionalWidths(range, Math.min(200, whole.length)));
     sum.pairs += found.pairs;
-    sum.tight += found.tightFits.length;
+    sum.tight += countsOff(found);
     tell(one, found);
   }
 } finally {
@@ -84,20 +84,25 @@ async function readSuspects(page, {suspects, tightFits, differences}) {
   return texts;
 }
 
+/** Line counts that differ in tight fits. */
+function countsOff({tightFits}) {
+  return tightFits.filter(({what}) => what === 'lines').length;
+}
+
 function tell(one, found) {
   const name = `${one.sample}, ${one.variant}`;
   const wrong = [...found.differences];
   const balanced = found.texts.filter(({where}) => one.balanced.has(where.split(' ')[1]));
   const mayDiffer = mostBalancedOff[profile] * found.pairs;
   wrong.push(...found.texts.filter((text) => !balanced.includes(text)), ...(balanced.length > mayDiffer ? balanced : []));
-  if (found.tightFits.length > mostTight.one * found.pairs) faults.push(`${name}: ${found.tightFits.length} tight fits in ${found.pairs} parts, more than ${mostTight.one * 100} %`);
+  if (countsOff(found) > mostTight.one * found.pairs) faults.push(`${name}: ${countsOff(found)} tight fits in ${found.pairs} parts, more than ${mostTight.one * 100} %`);
   if (wrong.length > 0) {
     faults.push(`${name}: ${wrong.length} differences`);
     console.log(`${name}:`);
     for (const difference of wrong.slice(0, shown)) console.log(differenceLine(difference));
     if (wrong.length > shown) console.log(`  and ${wrong.length - shown} more`);
   }
-  rows.push([one.sample, one.variant, found.widths, found.pairs, found.tightFits.length, balanced.length, wrong.length,
+  rows.push([one.sample, one.variant, found.widths, found.pairs, countsOff(found), balanced.length, wrong.length,
              Number(found.largestBox.toFixed(3)), Number(found.largestSize.toFixed(4))]);
 }
 

@@ -53,12 +53,11 @@ public:
     }
 
     [[nodiscard]] CaseEdits capitalize(std::u16string_view text, const std::string&) const override {
-        // Words without regard to language; letters on both sides of a full stop are two words.
+        // Without regard to language.
         CaseEdits edits;
-        const BreakMap words = icuWords(text, "");
+        const BreakMap words = capitalizedWords(text, "");
         for (std::size_t i = 0; i < text.size(); ++i) {
-            const bool afterStop = i > 0 && text[i - 1] == u'.' && !isDigit(text[i]);
-            if (!words[i] && !afterStop) continue;
+            if (!words[i]) continue;
             const char32_t character = codePointAt(text, i);
             const auto title = static_cast<char32_t>(u_totitle(static_cast<UChar32>(character)));
             if (title == character) continue;
@@ -77,7 +76,6 @@ public:
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return true; }
     [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
-    [[nodiscard]] bool hangs(char16_t unit) const override { return unit == u'\u3000'; }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }

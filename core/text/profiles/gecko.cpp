@@ -40,8 +40,9 @@ class Gecko final : public BreakProfile {
 public:
     [[nodiscard]] std::string_view name() const override { return "gecko"; }
 
-    [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
-        BreakMap map = icuLineBreaks(text, language, LineStrictness::Strict);
+    /// Without regard to language: quotation marks do not break in Chinese or Japanese either.
+    [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string&) const override {
+        BreakMap map = icuLineBreaks(text, "en", LineStrictness::Strict);
         for (std::size_t i = 1; i < text.size(); ++i)
             map[i] = breaksBefore(text, i, map[i]);
         if (!map.empty()) map[0] = false;
@@ -61,7 +62,7 @@ public:
     [[nodiscard]] CaseEdits capitalize(std::u16string_view text, const std::string& language) const override {
         // The first letter of each word by full mapping and by language: ß, ŉ, ﬁ; İ in Turkish, IJ in Dutch.
         CaseEdits edits;
-        const BreakMap words = icuWords(text, language);
+        const BreakMap words = capitalizedWords(text, language);
         for (std::size_t i = 0; i < text.size(); ++i) {
             if (!words[i]) continue;
             const char32_t character = codePointAt(text, i);
@@ -86,7 +87,6 @@ public:
     [[nodiscard]] bool shapesAcross(char16_t unit) const override {
         return unit != u'\u00A0' && unit != u'\u200B';
     }
-    [[nodiscard]] bool hangs(char16_t) const override { return false; }
     [[nodiscard]] bool spacesHyphen() const override { return true; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return true; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return false; }

@@ -92,8 +92,8 @@ export const rows = {
   turkish: inLanguage('tr', {heading: {family: ['Lato'], case: 'uppercase'}, body: {family: ['Lato'], case: 'capitalize'}, button: {family: ['Lato'], case: 'capitalize'}}),
   dutch: inLanguage('nl', {heading: {family: ['Lato'], case: 'capitalize'}, body: {family: ['Lato']}, button: {family: ['Lato'], case: 'uppercase'}}),
   cases: row('cases', {
-    heading: {family: ['EB Garamond'], case: 'uppercase'},
-    body: {family: ['EB Garamond'], case: 'capitalize', letterSpacing: '0.04em'},
+    heading: {family: ['Inter'], case: 'uppercase'},
+    body: {family: ['Inter'], case: 'capitalize', letterSpacing: '0.04em'},
     cards: [
       [textPart('heading', 'Straße im Maße: ß, ŉ und ǆ'), textPart('body', 'die straße führt am großen fluß entlang, ŉ dag lank, ǆep i ǆungla, ﬁne ﬂow o.k. a.m. p.m. x@y 3rd 4th “quoted words” (in brackets)')],
       [textPart('heading', 'ΌΣΟΣ και Σίσυφος, ὈΔΥΣΣΕΎΣ'), textPart('body', 'ὁ σοφὸς ὀδυσσεύς, οἱ ἄνθρωποι — mother-in-law’s well-being, rock’n’roll, d’accord, l’été, o’clock')],
@@ -130,6 +130,12 @@ export const rows = {
       [textPart('heading', ''), textPart('body', 'I'), textPart('body', 'no\u00A0break\u00A0space here\u00A0 and\u00A0\u00A0two at\u00A0')],
       [textPart('heading', 'A'), {role: 'body', copy: ['Forced', {break: true}, 'breaks ', {break: true}, ' here', {break: true}, {break: true}, 'and an empty line', {break: true}]}],
       [textPart('heading', 'Thin\u2009and\u2009em\u2003spaces\u2003here'), textPart('body', 'zero\u200Bwidth\u200Bspaces and\u2060word\u2060joiners, hair\u200Aspaces, figure\u2007spaces 1\u202F000\u202Fm; ideographic\u3000space')],
+    ],
+  }),
+  emoji: row('emoji', {
+    heading: {family: ['Karla', 'DejaVu Sans']},
+    body: {family: ['Karla', 'DejaVu Sans']},
+    cards: [
       [textPart('heading', 'Joined \u{1F469}\u200D\u{1F52C} and \u{1F468}\u200D\u{1F469}\u200D\u{1F467}'), textPart('body', 'Marks: e\u0301 a\u0308 o\u0328\u0301; keycaps 1\uFE0F\u20E3, flags \u{1F1E9}\u{1F1EA}\u{1F1EB}\u{1F1F7}, hearts ❤\uFE0F and ☎, tones \u{1F44B}\u{1F3FD}')],
     ],
   }),
@@ -137,7 +143,7 @@ export const rows = {
     heading: {family: ['EB Garamond'], letterSpacing: '-0.02em', wordSpacing: '-0.08em'},
     body: {family: ['EB Garamond'], letterSpacing: '0.6px', wordSpacing: '0.2rem', hyphens: 'manual'},
     button: {family: ['EB Garamond'], letterSpacing: '0.14em', case: 'uppercase'},
-    cards: [...cardsIn('en'), ...cardsIn('de')],
+    cards: [...cardsIn('en'), ...cardsIn('cs')],
   }),
   lengths: row('lengths', {
     page: {rootSize: 20, container: {width: '96%', maxWidth: '1500px', padding: {top: '3px', right: '1.5%', bottom: '0.4rem', left: '2vw'}, background: '#eee'}},
