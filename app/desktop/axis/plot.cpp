@@ -117,6 +117,8 @@ void Plot::refresh() {
         plot != chart()->plotArea() || across_->min() != scale_.left() || across_->max() != scale_.right()) {
         chart()->setPlotArea(plot);
         across_->setRange(scale_.left(), scale_.right());
+        // Else grid lines keep the length they had.
+        chart()->layout()->invalidate();
     }
     fillSeries();
     // Now, not when the event loop gets to it: the frame being made shows it.

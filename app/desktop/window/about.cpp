@@ -36,6 +36,8 @@ void showKeys(QWidget* parent) {
         std::pair{"Left, Right", "Narrower, wider by 1 px"},
         std::pair{"Shift+Left, Shift+Right", "By 10 px"},
         std::pair{"Ctrl+Left, Ctrl+Right", "To the previous, the next band edge"},
+        std::pair{"Ctrl+E, Ctrl+Shift+E", "To the next, the previous width where engines differ"},
+        std::pair{"Ctrl+1 to Ctrl+4", "Boxes, measure, tight fits, engines over the row"},
         std::pair{"F2, held", "The row as it was saved"},
         std::pair{"Ctrl+Shift+C", "Copy the stylesheet"},
         std::pair{"Ctrl+Alt+C", "Copy the selected text's size"},
