@@ -72,7 +72,7 @@ private:
 
     void differ(std::optional<std::size_t> card, std::optional<std::size_t> part, What what, double read,
                 double computed) {
-        verdict_.differences.push_back({card, part, what, read, computed});
+        verdict_.differences.push_back({card, part, what, read, computed, 1});
     }
 
     void compareSide(std::optional<std::size_t> card, std::optional<std::size_t> part, What what, double read,
@@ -108,7 +108,9 @@ private:
         if (isTight(pair))
             ++verdict_.tightFits;
         else if (linesDiffer(pair))
-            differ(card, part, What::Lines, pair.read->lines.value_or(0), pair.computed->lineCount);
+            verdict_.differences.push_back(
+                {card, part, What::Lines, static_cast<double>(pair.read->lines.value_or(0)),
+                 static_cast<double>(pair.computed->lineCount), pair.computed->slack});
     }
 
     const text::BreakProfile& profile_;

@@ -22,6 +22,7 @@ struct Difference {
     What what = What::X;
     double read = 0;      ///< in the browser: CSS px, or a count
     double computed = 0;  ///< `Unread`: a part that the browser has not; `Unexpected`: one that only it has
+    double slack = 1;     ///< of the part, where lines differ
 };
 
 /// At one width.

@@ -23,7 +23,7 @@ Verdicts verdictsOf(const std::vector<Verdict>& all) {
 }
 
 TEST(DifferingRuns, JoinNeighbouringWidths) {
-    const Difference lines{0, 1, What::Lines, 3, 2};
+    const Difference lines{0, 1, What::Lines, 3, 2, 0.01};
     const auto runs = differingRuns(verdictsOf(
         {verdictOf(320, {lines}), verdictOf(321, {lines}), verdictOf(322, {}), verdictOf(323, {lines})}));
     ASSERT_EQ(runs.size(), 2U);
@@ -35,14 +35,14 @@ TEST(DifferingRuns, JoinNeighbouringWidths) {
 
 // Not yet compared is not the same as differing.
 TEST(DifferingRuns, DoNotBridgeWidthsThatWereNotCompared) {
-    const Difference lines{0, 1, What::Lines, 3, 2};
+    const Difference lines{0, 1, What::Lines, 3, 2, 0.01};
     EXPECT_EQ(differingRuns(verdictsOf({verdictOf(320, {lines}), verdictOf(336, {lines})})).size(), 2U);
 }
 
 TEST(DifferingRuns, TellTheWorstSideOfABox) {
     const auto runs =
-        differingRuns(verdictsOf({verdictOf(320, {{0, 1, What::Y, 10, 9}, {0, 1, What::Height, 10, 8}}),
-                                  verdictOf(321, {{0, 1, What::Y, 10, 7}})}));
+        differingRuns(verdictsOf({verdictOf(320, {{0, 1, What::Y, 10, 9, 1}, {0, 1, What::Height, 10, 8, 1}}),
+                                  verdictOf(321, {{0, 1, What::Y, 10, 7, 1}})}));
     ASSERT_EQ(runs.size(), 1U);
     EXPECT_EQ(runs[0].last, 321);
     EXPECT_EQ(runs[0].worst.what, What::Y);
@@ -51,7 +51,7 @@ TEST(DifferingRuns, TellTheWorstSideOfABox) {
 
 TEST(DifferingRuns, LeaveOutBoxesThatALineHasMoved) {
     const auto runs = differingRuns(
-        verdictsOf({verdictOf(320, {{{}, {}, What::Height, 400, 376}, {0, 1, What::Lines, 3, 2}})}));
+        verdictsOf({verdictOf(320, {{{}, {}, What::Height, 400, 376, 1}, {0, 1, What::Lines, 3, 2, 0.01}})}));
     ASSERT_EQ(runs.size(), 1U);
     EXPECT_EQ(runs[0].worst.what, What::Lines);
 }

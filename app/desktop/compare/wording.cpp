@@ -43,7 +43,7 @@ QString differenceTitle(const Comparison& comparison, const judge::Difference& d
     switch (difference.what) {
         case What::Lines:
             return place + linesTitle(whole(difference.read)) + in + figure(difference.computed, 0) +
-                   " computed";
+                   " computed, slack " + figure(difference.slack * 100, 2) + " %";
         case What::Cards:
             return place + count(whole(difference.read), "card", "cards") + in +
                    figure(difference.computed, 0) + " computed";
