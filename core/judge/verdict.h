@@ -12,7 +12,8 @@ namespace tenter::judge {
 /// How far apart figures may be, CSS px. Engines lay out on grids of 1/64 and 1/60 px, and a card stacks
 /// several roundings.
 inline constexpr double boxTolerance = 0.5;
-inline constexpr double sizeTolerance = 0.01;
+/// Of a font size: a hundredth for most, two where the profile’s engine keeps sizes on a coarser grid.
+double sizeTolerance(const text::BreakProfile& profile);
 
 /// One figure on which the two differ.
 struct Difference {

@@ -1,6 +1,10 @@
 // The comparison with a browser: a real one where it is installed, and what answers it in any case.
 #include <QDir>
 #include <QFileInfo>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QListWidget>
 #include <QSettings>
 #include <QSignalSpy>
 #include <QStandardPaths>
@@ -111,6 +115,58 @@ private slots:
         QCOMPARE(axis::barOf(verdict), 1.0);
     }
 
+    // What a browser would send, with one line more at one width.
+    void marksAndListsWhereABrowserDiffers() {
+        QTemporaryDir folder;
+        axis::AxisPane pane(*viewing_);
+        Comparison comparison(*viewing_);
+        pane.addVerdicts(comparison);
+        pane.resize(900, 300);
+        pane.show();
+        CompareDialog dialog(comparison, *viewing_, nullptr);
+        dialog.show();
+        auto* lane = pane.findChild<axis::VerdictLane*>();
+        QVERIFY(lane != nullptr && !lane->isVisible());
+
+        QSignalSpy finished(&comparison, &Comparison::finished);
+        comparison.start(recorder(folder), {700, 900});
+        const QUrl frame = recorded(folder);
+        QCOMPARE(post(frame, R"({"layouts": []})"), QByteArray(R"({"widths": [700,900]})"));
+        QCOMPARE(post(frame, readingsOf({700, 900}, 900)), QByteArray(R"({"widths": []})"));
+        QTRY_VERIFY_WITH_TIMEOUT(!finished.isEmpty(), 20000);
+        QCOMPARE(headline(comparison), QString("Chromium differs at 1 of 2 widths"));
+        QVERIFY(lane->isVisible());
+        QVERIFY2(lane->says(pane.scale().x(700)).contains("agrees"),
+                 qPrintable(lane->says(pane.scale().x(700))));
+        QVERIFY2(lane->says(pane.scale().x(900)).contains("differs"),
+                 qPrintable(lane->says(pane.scale().x(900))));
+        auto* list = dialog.findChild<QListWidget*>();
+        QCOMPARE(list->count(), 1);
+        QVERIFY2(list->item(0)->text().contains("heading, card 2"), qPrintable(list->item(0)->text()));
+        list->setCurrentRow(0);
+        QCOMPARE(viewing_->width(), 900.0);
+        QCOMPARE(viewing_->selection(), (Viewing::Selection{1, 1}));
+    }
+
+    void refusesWhatIsNoReading() {
+        for (const auto& [sent, says] : std::vector<std::pair<QByteArray, QString>>{
+                 {"nonsense", "cannot be understood"},
+                 {R"({"layouts": []})", "the number of widths"},
+                 {readingsOf({640, 900}, 0), "640 px wide instead of 700 px"}}) {
+            QTemporaryDir folder;
+            Comparison comparison(*viewing_);
+            QSignalSpy failed(&comparison, &Comparison::failed);
+            comparison.start(recorder(folder), {700, 900});
+            const QUrl frame = recorded(folder);
+            post(frame, R"({"layouts": []})");
+            post(frame, sent);
+            QTRY_VERIFY_WITH_TIMEOUT(!failed.isEmpty(), 20000);
+            const QString why = failed.first().first().toString();
+            QVERIFY2(why.contains(says), qPrintable(why));
+            QVERIFY(!comparison.isRunning());
+        }
+    }
+
     void endsTheBrowserAndRemovesItsFolderWhenCancelled() {
         const Browser browser = installed("Chromium");
         if (browser.program.isEmpty()) QSKIP("Chromium is not installed");
@@ -211,6 +267,67 @@ private slots:
     }
 
 private:
+    /// A browser that does nothing but write down which page it is to open.
+    static Browser recorder(const QTemporaryDir& folder) {
+        QFile script(folder.filePath("browser"));
+        if (!script.open(QIODevice::WriteOnly)) return {};
+        script.write("#!/bin/sh\nfor page; do :; done\necho \"$page\" > \"$0.page\"\nsleep 300\n");
+        script.setPermissions(QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+        return {Browser::Kind::Chromium, "Chromium", script.fileName()};
+    }
+    static QUrl recorded(const QTemporaryDir& folder) {
+        QByteArray page;
+        const bool came = QTest::qWaitFor(
+            [&] {
+                QFile file(folder.filePath("browser.page"));
+                page = file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+                return page.endsWith('\n');
+            },
+            60000);
+        return came ? QUrl(QString::fromUtf8(page.trimmed())) : QUrl();
+    }
+    /// Posts readings beside `frame`; the answer's body.
+    static QByteArray post(const QUrl& frame, const QByteArray& readings) {
+        const QUrl to = frame.resolved(QUrl("readings"));
+        const QByteArray received = answer(
+            static_cast<quint16>(to.port()),
+            "POST " + to.path().toUtf8() + " HTTP/1.1\r\nHost: 127.0.0.1:" + QByteArray::number(to.port()) +
+                "\r\nContent-Length: " + QByteArray::number(readings.size()) + "\r\n\r\n" + readings);
+        return received.mid(received.indexOf("\r\n\r\n") + 4);
+    }
+    /// What a browser would send that lays out as computed, with a line more in card 2's heading at
+    /// `doctored`.
+    QByteArray readingsOf(const std::vector<double>& widths, double doctored) {
+        const layout::PreparedRow row(document_->project(), 0, document_->store(), text::blink());
+        const auto box = [](const layout::Box& one) {
+            return QJsonArray{one.x, one.y, one.width, one.height};
+        };
+        QJsonArray layouts;
+        for (const double width : widths) {
+            const layout::Layout laid = layout::layOut(row, width);
+            QJsonArray cards;
+            QJsonArray parts;
+            for (std::size_t c = 0; c < laid.cards.size(); ++c) {
+                cards.append(box(laid.cards[c].box));
+                for (std::uint32_t i = 0; i < laid.cards[c].partCount; ++i) {
+                    const layout::LaidPart& part = laid.parts[laid.cards[c].firstPart + i];
+                    QJsonObject read{{"name", QString("%1.%2").arg(c).arg(part.index)},
+                                     {"box", box(part.box)},
+                                     {"fontSize", QJsonValue()},
+                                     {"lines", QJsonValue()}};
+                    const bool more = width == doctored && c == 1 && part.index == 1;
+                    if (!part.picture) {
+                        read["fontSize"] = part.fontSize;
+                        read["lines"] = static_cast<int>(part.lineCount) + (more ? 1 : 0);
+                    }
+                    parts.append(read);
+                }
+            }
+            layouts.append(
+                QJsonObject{{"width", width}, {"row", box(laid.row)}, {"cards", cards}, {"parts", parts}});
+        }
+        return QJsonDocument(QJsonObject{{"layouts", layouts}}).toJson(QJsonDocument::Compact);
+    }
     static Browser installed(const QString& title) {
         for (const Browser& browser : installedBrowsers())
             if (browser.title == title) return browser;

@@ -74,6 +74,21 @@ TEST_F(Judging, TellsAFontSize) {
     EXPECT_EQ(verdict().differences[0].what, What::FontSize);
 }
 
+// Firefox's app unit is 1/60 px.
+TEST_F(Judging, LetsFirefoxKeepSizesOnItsGrid) {
+    read.parts[0].fontSize = *read.parts[0].fontSize - 1.0 / 60;
+    EXPECT_FALSE(verdict().agrees());
+    static text::Fonts fonts;
+    static text::ParagraphStore store(fonts);
+    const layout::PreparedRow gecko(project, 0, store, text::gecko());
+    const layout::Layout laid = layout::layOut(gecko, 700);
+    Reading of = readingOf(laid);
+    of.parts[0].fontSize = *of.parts[0].fontSize - 1.0 / 60;
+    EXPECT_TRUE(judge(gecko, laid, of).agrees());
+    of.parts[0].fontSize = *of.parts[0].fontSize - 0.01;
+    EXPECT_FALSE(judge(gecko, laid, of).agrees());
+}
+
 TEST_F(Judging, TellsALineMore) {
     ASSERT_FALSE(mayBreakOtherwise(row.profile(), computed.parts[1]));
     read.parts[1].lines = *read.parts[1].lines + 1;

@@ -56,7 +56,7 @@ CompareDialog::CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* 
     stale_ = words("The row has changed since; compare again.", this);
     box->addWidget(stale_);
     box->addWidget(figures_ = buildFigures());
-    listTitle_ = new QLabel("Where it differs; a line goes there", this);
+    listTitle_ = new QLabel("Where it differs; choose a line to go there", this);
     listTitle_->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(listTitle_);
     list_ = new QListWidget(this);
@@ -117,7 +117,8 @@ QWidget* CompareDialog::buildFigures() {
         return value;
     };
     parts_ = add("Parts compared", "Each part at each width counts once");
-    differing_ = add("Of them differ", "By more than half a px, a hundredth of a px of size, or a line");
+    differing_ = add("Of them differ",
+                     "By more than half a px of a box, a hundredth or two of a px of size, or a line");
     tight_ = add("Tight fits", "Lines so near their box that the browser’s own rounding decides");
     box_ = add("Largest box difference", "The most that any side of any box is off");
     size_ = add("Largest size difference", "The most that any computed font size is off");
