@@ -19,6 +19,12 @@ bool isSame(const Difference& one, const Difference& other) {
     return sameFigure && one.card == other.card && one.part == other.part;
 }
 
+int gravity(const Difference& difference) {
+    if (isOfBox(difference)) return 0;
+    if (difference.what == What::FontSize) return 1;
+    return difference.what == What::Lines ? 2 : 3;
+}
+
 double off(const Difference& difference) {
     return std::abs(difference.read - difference.computed);
 }
@@ -27,7 +33,9 @@ double off(const Difference& difference) {
 
 std::vector<DifferingRun> differingRuns(const Verdicts& verdicts) {
     std::vector<DifferingRun> runs;
-    for (const auto& [width, verdict] : verdicts) {
+    for (const auto& entry : verdicts) {
+        const double width = entry.first;
+        const Verdict& verdict = entry.second;
         const bool linesDiffer =
             std::any_of(verdict.differences.begin(), verdict.differences.end(),
                         [](const Difference& difference) { return difference.what == What::Lines; });
@@ -44,6 +52,9 @@ std::vector<DifferingRun> differingRuns(const Verdicts& verdicts) {
             if (off(difference) > off(open->worst)) open->worst = difference;
         }
     }
+    std::stable_sort(runs.begin(), runs.end(), [](const DifferingRun& one, const DifferingRun& other) {
+        return gravity(one.worst) > gravity(other.worst);
+    });
     return runs;
 }
 

@@ -19,8 +19,8 @@ struct DifferingRun {
     Difference worst;  ///< where it is furthest off; of a box, its worst side
 };
 
-/// By their first width; of one width, as its verdict has them. Where lines differ, boxes are left out: the
-/// line more or less moves them.
+/// The gravest first: parts and cards that one side lacks, lines, font sizes, boxes; each by first width.
+/// Where lines differ, boxes are left out: the line more or less moves them.
 std::vector<DifferingRun> differingRuns(const Verdicts& verdicts);
 
 }  // namespace tenter::judge

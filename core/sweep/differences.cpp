@@ -85,6 +85,7 @@ std::vector<Stretch> lineDifferences(const std::vector<const layout::PreparedRow
 std::vector<Span> spansOf(const std::vector<Stretch>& stretches) {
     std::vector<Span> spans;
     std::vector<Span> all;
+    all.reserve(stretches.size());
     for (const Stretch& stretch : stretches)
         all.push_back({stretch.first, stretch.last});
     std::sort(all.begin(), all.end(), [](const Span& a, const Span& b) { return a.first < b.first; });

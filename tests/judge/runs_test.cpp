@@ -49,6 +49,17 @@ TEST(DifferingRuns, TellTheWorstSideOfABox) {
     EXPECT_EQ(runs[0].worst.computed, 7);
 }
 
+TEST(DifferingRuns, TellTheGravestFirst) {
+    const auto runs = differingRuns(
+        verdictsOf({verdictOf(320, {{0, 1, What::Y, 10, 9, 1}, {0, 1, What::FontSize, 16, 15, 1}}),
+                    verdictOf(400, {{0, 2, What::Lines, 3, 2, 0.01}}),
+                    verdictOf(500, {{1, 0, What::Unread, 0, 1, 1}})}));
+    std::vector<What> told;
+    for (const DifferingRun& run : runs)
+        told.push_back(run.worst.what);
+    EXPECT_EQ(told, (std::vector<What>{What::Unread, What::Lines, What::FontSize, What::Y}));
+}
+
 TEST(DifferingRuns, LeaveOutBoxesThatALineHasMoved) {
     const auto runs = differingRuns(
         verdictsOf({verdictOf(320, {{{}, {}, What::Height, 400, 376, 1}, {0, 1, What::Lines, 3, 2, 0.01}})}));
