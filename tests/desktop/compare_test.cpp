@@ -52,6 +52,7 @@ private slots:
         QFETCH(QString, title);
         const Browser browser = installed(title);
         if (browser.program.isEmpty()) QSKIP("this browser is not installed");
+        const QStringList before = folders();
         Comparison comparison(*viewing_);
         QSignalSpy finished(&comparison, &Comparison::finished);
         QSignalSpy failed(&comparison, &Comparison::failed);
@@ -60,6 +61,7 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(!finished.isEmpty() || !failed.isEmpty(), 240000);
         QVERIFY2(failed.isEmpty(), failed.isEmpty() ? "" : qPrintable(failed.first().first().toString()));
         QVERIFY(!comparison.isRunning());
+        QCOMPARE(folders(), before);
         QCOMPARE(comparison.summary().widths, std::size_t{5});
         QVERIFY(comparison.summary().parts >= 5 * 4);
         for (const judge::DifferingRun& run : comparison.runs()) {

@@ -1,12 +1,17 @@
 #include "compare/browser_run.h"
 
+#include <QDir>
 #include <QTemporaryDir>
+#include <QThread>
 #include <algorithm>
 #include <utility>
 
 #include "compare/measuring_page.h"
 #include "compare/page_host.h"
 
+#ifdef Q_OS_LINUX
+#include <sys/prctl.h>
+#endif
 #ifdef Q_OS_UNIX
 #include <unistd.h>
 #include <csignal>
@@ -19,6 +24,8 @@ namespace {
 constexpr std::size_t atOnce = 16;  // widths, between two words of progress
 constexpr int patienceSeconds = 120;
 constexpr int farewellMilliseconds = 5000;
+constexpr int mostTries = 20;  // at removing its folder
+constexpr int restMilliseconds = 25;
 
 }  // namespace
 
@@ -30,7 +37,13 @@ struct BrowserRun::Process {
     void start(const QString& program, const QStringList& arguments) {
 #ifdef Q_OS_UNIX
         // A group of its own, so that its helpers end with it.
-        process.setChildProcessModifier([] { ::setpgid(0, 0); });
+        process.setChildProcessModifier([] {
+            ::setpgid(0, 0);
+#ifdef Q_OS_LINUX
+            // Nor does it outlive a window that is killed.
+            ::prctl(PR_SET_PDEATHSIG, SIGKILL);
+#endif
+        });
 #endif
         process.setStandardInputFile(QProcess::nullDevice());
         process.setStandardOutputFile(QProcess::nullDevice());
@@ -44,6 +57,10 @@ struct BrowserRun::Process {
 #endif
         process.kill();
         process.waitForFinished(farewellMilliseconds);
+        // A helper that is just being ended may still write.
+        folder.setAutoRemove(false);
+        for (int tries = 0; tries < mostTries && !QDir(folder.path()).removeRecursively(); ++tries)
+            QThread::msleep(restMilliseconds);
     }
 };
 

@@ -63,7 +63,7 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     needsProject(menu->addAction("Copy the &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
                                  &MainWindow::copyStylesheet));
-    needsProject(menu->addAction("Copy the selected text's si&ze",
+    needsProject(menu->addAction("Copy the selected text’s si&ze",
                                  QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this, &MainWindow::copySize));
     menu->addSeparator();
     needsProject(menu->addAction("&Find a setting", QKeySequence::Find, this, [this] {

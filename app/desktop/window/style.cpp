@@ -292,7 +292,7 @@ int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* 
                      QStyleHintReturn* data) const {
     if (hint == SH_ComboBox_Popup) return 0;
     if (hint == SH_EtchDisabledText || hint == SH_DitherDisabledText) return 0;
-    if (hint == SH_ScrollBar_Transient) return 0;
+    if (hint == SH_ScrollBar_Transient || hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;
     return QProxyStyle::styleHint(hint, option, widget, data);
 }
 
