@@ -271,7 +271,8 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         const Candidate* candidate = best(kept_->candidates(family), weight, italic);
         const FacePtr face = candidate != nullptr ? kept_->load(family, *candidate, weight) : nullptr;
         if (!face) {
-            if (asked && !isGeneric(family))
+            // What is missed behind a family that serves changes nothing that is drawn.
+            if (asked && found.empty() && !isGeneric(family))
                 note(family, candidate != nullptr ? "its file cannot be read" : "not found");
             return;
         }

@@ -71,7 +71,8 @@ public:
     /// Looks for the project's files in `folder`; forgets the faces of an earlier project.
     void use(const std::vector<project::FontEntry>& entries, const std::filesystem::path& folder);
     /// Every face of the family list that exists, in order, the nearest weight and slant of each, ending in a
-    /// default. CSS Fonts 4 § 5.2. Notes what had to be served by a neighbour.
+    /// default. CSS Fonts 4 § 5.2. Notes what was not found or had to be served by a neighbour, where that
+    /// changes what is drawn.
     std::vector<FacePtr> find(const std::vector<std::string>& families, double weight, bool italic,
                               std::vector<FontNote>* notes = nullptr);
     /// A system face that has `character`, for text none of the families can draw; null if none has.

@@ -107,6 +107,16 @@ bool isIdeographic(char32_t character) {
     return wide && block != UBLOCK_HANGUL_SYLLABLES && block != UBLOCK_HANGUL_JAMO;
 }
 
+bool breaksByDictionary(std::u16string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const char32_t character = codePointAt(text, at);
+        const int breaks = u_getIntPropertyValue(static_cast<UChar32>(character), UCHAR_LINE_BREAK);
+        if (breaks == U_LB_COMPLEX_CONTEXT) return true;
+        at += unitsOf(character);
+    }
+    return false;
+}
+
 std::u16string toUtf16(std::string_view text) {
     const icu::UnicodeString converted =
         icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<int>(text.size())));

@@ -1,8 +1,12 @@
 // The window that ships, worked by mouse and keyboard as a person would. What is pasted is compared with the
 // command line, which the engines' tests compare with browsers.
 #include <QClipboard>
+#include <QDir>
 #include <QFile>
+#include <QLabel>
+#include <QMenu>
 #include <QMenuBar>
+#include <QMimeData>
 #include <QProcess>
 #include <QScrollBar>
 #include <QTemporaryDir>
@@ -11,9 +15,11 @@
 #include "axis/axis_pane.h"
 #include "axis/cursor.h"
 #include "axis/handle.h"
+#include "axis/size_plot.h"
 #include "controls/number_field.h"
 #include "controls/segments.h"
 #include "panels/side_panel.h"
+#include "row/ink.h"
 #include "row/row_view.h"
 #include "window/main_window.h"
 
@@ -68,6 +74,26 @@ private slots:
         QTest::mouseMove(row_->viewport(), edge + QPoint(-90, 0));
         QTest::mouseRelease(row_->viewport(), Qt::LeftButton, {}, edge + QPoint(-90, 0));
         QCOMPARE(viewing().width(), 510.0);
+    }
+
+    void drawsThePlotsAnewInAWiderWindow() {
+        window_->resize(1720, 900);
+        QTest::qWait(200);
+        auto* plot = window_->findChild<axis::SizePlot*>();
+        QVERIFY(plot != nullptr);
+        const QImage image = plot->grab().toImage();
+        const row::Ink ink = row::Ink::of(axis_->palette());
+        const int left = qRound(axis_->scale().left()) + 2;
+        const int right = qRound(axis_->scale().right()) - 2;
+        int lines = 0;
+        for (int y = 0; y < image.height(); ++y) {
+            // A grid line is faint, and may lie between two rows of px.
+            const double contrast = row::contrast(image.pixelColor(left, y), ink.ground);
+            if (contrast < 1.02 || contrast > 1.4) continue;
+            ++lines;
+            QVERIFY(image.pixelColor(right, y) != ink.ground);
+        }
+        QVERIFY(lines > 1);
     }
 
     void stepsTheWidthByKeys() {
@@ -208,6 +234,78 @@ private slots:
         QVERIFY(problems != nullptr && problems->isVisible());
     }
 
+    void takesAPictureDroppedOntoAnother() {
+        const QString picture =
+            QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/pictures/") +
+            QDir(TENTER_SOURCE_DIR "/sample-projects/pictures").entryList({"*.jpg", "*.png"}).last();
+        const auto fileOf = [&](std::size_t card) {
+            for (const project::Part& part : document().project().cards[card].parts)
+                if (const auto* one = std::get_if<project::PicturePart>(&part)) return one->file;
+            return std::string();
+        };
+        viewing().setWidth(1280);
+        const layout::LaidCard& card = viewing().layout().cards[1];
+        QVERIFY(viewing().layout().parts[card.firstPart].picture);
+        const layout::Box box = viewing().layout().parts[card.firstPart].box;
+        const std::string before = fileOf(1);
+        const std::string first = fileOf(0);
+        const QPointF origin = row_->pageAt(QPointF(0, 0));
+        drop(picture,
+             row_->viewport()->mapTo(window_.get(), QPoint(qRound(box.x + box.width / 2 - origin.x()),
+                                                           qRound(box.y + 20 - origin.y()))));
+        QVERIFY(fileOf(1) != before);
+        QCOMPARE(fileOf(0), first);
+        QCOMPARE(document().undoStack().count(), 1);
+        document().undoStack().undo();
+        QCOMPARE(fileOf(1), before);
+    }
+
+    void opensAProjectThatIsDropped() {
+        drop(sample("night-sky"), window_->rect().center());
+        QVERIFY(window_->windowTitle().contains("night-sky"));
+    }
+
+    void takesAFontThatIsDropped() {
+        const auto faces = document().store().fonts().find({"Lato"}, 400, false);
+        QVERIFY(!faces.empty());
+        viewing().selectRole("body");
+        drop(QString::fromStdString(faces[0]->file().string()), window_->rect().center());
+        QCOMPARE(document().project().fonts.size(), std::size_t{1});
+        QCOMPARE(viewing().row().settings(0).text.find("body")->family->front(), std::string("Lato"));
+        document().undoStack().undo();
+        QVERIFY(document().project().fonts.empty());
+    }
+
+    void opensAgainWhatWasOpenLately() {
+        window_->openFile(sample("night-sky"));
+        for (QMenu* menu : window_->menuBar()->findChildren<QMenu*>()) {
+            if (menu->title() != "Open &recent") continue;
+            emit menu->aboutToShow();
+            QVERIFY(menu->actions().size() >= 2);
+            QVERIFY(menu->actions()[0]->text().contains("night-sky"));
+            menu->actions()[1]->trigger();
+            QVERIFY(window_->windowTitle().contains("shore-walks"));
+            return;
+        }
+        QFAIL("there is no such menu");
+    }
+
+    // Hover and focus are of links: headings and paragraphs without them have neither.
+    void offersHoverAndFocusOnlyWhereThereAreLinks() {
+        auto* side = window_->findChild<panels::SidePanel*>();
+        const auto shown = [&](const QString& title) {
+            QCoreApplication::processEvents();
+            for (const QLabel* label : side->findChildren<QLabel*>())
+                if (label->text() == title && label->isVisible()) return true;
+            return false;
+        };
+        side->openPanel(3);
+        viewing().selectRole("heading");
+        QVERIFY(!shown("Focus ring") && !shown("Under the pointer"));
+        viewing().selectRole("button");
+        QVERIFY(shown("Focus ring") && shown("Under the pointer"));
+    }
+
     void undoesEveryEditOfALongSession() {
         const project::Project before = document().project();
         for (int i = 0; i < 40; ++i) {
@@ -223,6 +321,16 @@ private slots:
     }
 
 private:
+    void drop(const QString& file, const QPoint& at) {
+        QMimeData data;
+        data.setUrls({QUrl::fromLocalFile(file)});
+        QDragEnterEvent enter(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(window_.get(), &enter);
+        QVERIFY(enter.isAccepted());
+        QDropEvent event(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(window_.get(), &event);
+        QVERIFY(event.isAccepted());
+    }
     Viewing& viewing() { return window_->viewing(); }
     Document& document() { return window_->document(); }
     static QString sample(const QString& name) {

@@ -104,6 +104,10 @@ TEST(Fonts, TellsAFamilyThatIsNotThereAndGoesToTheNext) {
     EXPECT_EQ(faces[0]->family(), "Lato");
     ASSERT_EQ(notes.size(), 1U);
     EXPECT_EQ(notes[0].says, "not found");
+    // What stands behind one that serves is not missed.
+    notes.clear();
+    test::fonts().find({"Lato", "No Such Family"}, 400, false, &notes);
+    EXPECT_TRUE(notes.empty());
 }
 
 // OpenType 1.9, fvar: a weight axis serves every weight in its range.

@@ -9,9 +9,12 @@
 #include "axis/cursor.h"
 #include "axis/curves.h"
 #include "axis/disclosure.h"
+#include "axis/engines_lane.h"
 #include "axis/measure_plot.h"
 #include "axis/ruler.h"
 #include "axis/size_plot.h"
+#include "axis/verdict_lane.h"
+#include "compare/comparison.h"
 #include "row/ink.h"
 
 namespace tenter::desktop::axis {
@@ -22,13 +25,16 @@ constexpr int leftGutter = 112;  // for the lanes' names and the plots' values
 constexpr int rightGutter = 88;  // for the lines' labels
 constexpr int rulerHeight = 40;
 constexpr int bandsHeight = 28;
+constexpr int enginesHeight = 24;
+constexpr int verdictHeight = 28;
 constexpr int closedHeight = 22;
 constexpr int leastPlot = 56;
 constexpr double zoomStep = 1.5;
 
 }  // namespace
 
-AxisPane::AxisPane(Viewing& viewing, QWidget* parent) : QWidget(parent), viewing_(viewing) {
+AxisPane::AxisPane(Viewing& viewing, QWidget* parent)
+    : QWidget(parent), viewing_(viewing), sweep_(new EngineSweep(viewing, this)) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Viewport width"));
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -37,9 +43,11 @@ AxisPane::AxisPane(Viewing& viewing, QWidget* parent) : QWidget(parent), viewing
     setFont(small);
     ruler_ = new Ruler(scale_, this);
     bands_ = new BandsLane(viewing_, scale_, this);
+    engines_ = new EnginesLane(viewing_, *sweep_, scale_, this);
     sizes_ = new SizePlot(viewing_, scale_, this);
     measure_ = new MeasurePlot(viewing_, scale_, this);
     addLane(tr("Bands"), {}, bands_, bandsHeight, 0);
+    addLane(tr("Engines"), {}, engines_, enginesHeight, 0);
     addLane(tr("Font size"), tr("px"), sizes_, 0, 0.58);
     addLane(tr("Measure"), tr("characters"), measure_, 0, 0.42);
     cursor_ = new Cursor(viewing_, scale_, *sizes_, this);
@@ -80,6 +88,27 @@ void AxisPane::addLane(const QString& name, const QString& unit, QWidget* conten
     lanes_.append({content, disclosure, action, height, share});
 }
 
+void AxisPane::addVerdicts(const compare::Comparison& comparison) {
+    auto* lane = new VerdictLane(comparison, scale_, this);
+    addLane(tr("Browser"), {}, lane, verdictHeight, 0);
+    // Above the plots, beside the engines' lane.
+    lanes_.move(lanes_.size() - 1, 2);
+    setPresent(2, false);
+    connect(&comparison, &compare::Comparison::changed, this,
+            [this, &comparison] { setPresent(2, !comparison.verdicts().empty()); });
+}
+
+void AxisPane::setPresent(qsizetype index, bool present) {
+    Lane& lane = lanes_[index];
+    if (lane.present == present) return;
+    lane.present = present;
+    lane.action->setVisible(present);
+    lane.disclosure->setVisible(present);
+    lane.content->setVisible(present && lane.action->isChecked());
+    arrange();
+    updateGeometry();
+}
+
 void AxisPane::addScaleActions() {
     const auto add = [this](const QString& text, const QKeySequence& shortcut, auto&& does) {
         auto* action = new QAction(text, this);
@@ -109,13 +138,14 @@ void AxisPane::addScaleActions() {
 // ---------------------------------------------------------------------------------------------
 
 QSize AxisPane::sizeHint() const {
-    return {900, window()->height() >= 1000 ? 320 : 264};
+    return {900, window()->height() >= 1000 ? 344 : 288};
 }
 
 QSize AxisPane::minimumSizeHint() const {
     int height = rulerHeight;
     for (const Lane& lane : lanes_)
-        height += !lane.action->isChecked() ? closedHeight : lane.height > 0 ? lane.height : leastPlot;
+        if (lane.present)
+            height += !lane.action->isChecked() ? closedHeight : lane.height > 0 ? lane.height : leastPlot;
     return {480, height};
 }
 
@@ -124,6 +154,7 @@ void AxisPane::arrange() {
     int fixed = rulerHeight;
     double shares = 0;
     for (const Lane& lane : lanes_) {
+        if (!lane.present) continue;
         if (!lane.action->isChecked())
             fixed += closedHeight;
         else if (lane.height > 0)
@@ -135,6 +166,7 @@ void AxisPane::arrange() {
     ruler_->setGeometry(0, 0, width(), rulerHeight);
     int y = rulerHeight;
     for (const Lane& lane : lanes_) {
+        if (!lane.present) continue;
         const bool open = lane.action->isChecked();
         const int room = !open             ? closedHeight
                          : lane.height > 0 ? lane.height
@@ -155,6 +187,8 @@ void AxisPane::arrange() {
 void AxisPane::rescale() {
     ruler_->update();
     bands_->refresh();
+    for (const Lane& lane : lanes_)
+        lane.content->update();
     sizes_->refresh();
     sizes_->placeHandles();
     measure_->refresh();
@@ -177,6 +211,7 @@ void AxisPane::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), ink.ground);
     painter.setPen(ink.faint);
     for (const Lane& lane : lanes_) {
+        if (!lane.present) continue;
         const bool open = lane.action->isChecked();
         const int y =
             open ? lane.content->y() - 1 : lane.disclosure->geometry().center().y() - closedHeight / 2;
@@ -283,14 +318,18 @@ void AxisPane::goToBandEdge(int direction) {
     viewing_.setWidth(to);
 }
 
+bool AxisPane::goToDifference(int direction) {
+    const auto width = engines_->next(direction);
+    if (width) viewing_.setWidth(*width);
+    return width.has_value();
+}
+
 void AxisPane::keyPressEvent(QKeyEvent* event) {
     const double step = (event->modifiers() & Qt::ShiftModifier) != 0 ? 10 : 1;
     switch (event->key()) {
-        case Qt::Key_Left:
         case Qt::Key_Down:
             viewing_.setWidth(std::ceil(viewing_.width()) - step);
             return;
-        case Qt::Key_Right:
         case Qt::Key_Up:
             viewing_.setWidth(std::floor(viewing_.width()) + step);
             return;

@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 
 #include "row/ink.h"
 
@@ -18,7 +19,9 @@ Disclosure::Disclosure(const QString& name, const QString& unit, QWidget* parent
 
 QSize Disclosure::sizeHint() const {
     const int lines = isChecked() && !unit_.isEmpty() ? 2 : 1;
-    return {18 + fontMetrics().horizontalAdvance(text()) + 6, lines * fontMetrics().height() + 4};
+    const int widest =
+        std::max(fontMetrics().horizontalAdvance(text()), fontMetrics().horizontalAdvance(unit_));
+    return {18 + widest + 6, lines * fontMetrics().height() + 4};
 }
 
 void Disclosure::paintEvent(QPaintEvent*) {

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "row/canvas.h"
+#include "row/numbers.h"
 
 namespace tenter::desktop::axis {
 
@@ -16,6 +17,7 @@ namespace {
 
 constexpr double above = 10;  // room over the plot area, px
 constexpr double below = 6;
+constexpr double labelGap = 7;  // between a value and its grid line
 
 double niceStep(double range, double most) {
     double power = std::pow(10.0, std::floor(std::log10(range / most)));
@@ -44,9 +46,8 @@ Plot::Plot(const WidthScale& scale, QWidget* parent) : QChartView(parent), scale
     across_ = new QValueAxis(this);
     across_->setVisible(false);
     up_ = new QValueAxis(this);
-    up_->setTickType(QValueAxis::TicksDynamic);
-    up_->setLabelFormat(QStringLiteral("%g"));
-    up_->setLineVisible(false);
+    // Charts leave grid lines and labels as they were when the plot area alone changes: they are drawn here.
+    up_->setVisible(false);
     chart()->addAxis(across_, Qt::AlignBottom);
     chart()->addAxis(up_, Qt::AlignLeft);
     applyInk();
@@ -104,10 +105,10 @@ void Plot::applyValues() {
     const double step = niceStep(most_ - least_ + 2 * room, std::clamp(height() / 26.0, 1.0, 6.0));
     const double bottom = std::max(0.0, least_ - room);
     const double top = most_ + room;
-    if (bottom == bottom_ && top == top_ && step == up_->tickInterval()) return;
+    if (bottom == bottom_ && top == top_ && step == step_) return;
     bottom_ = bottom;
     top_ = top;
-    up_->setTickInterval(step);
+    step_ = step;
     up_->setRange(bottom_, top_);
 }
 
@@ -144,6 +145,27 @@ void Plot::fillSeries() {
 }
 
 void Plot::drawOver(QPainter&) {}
+
+void Plot::drawBackground(QPainter* painter, const QRectF& rect) {
+    QChartView::drawBackground(painter, rect);
+    const row::Ink ink = row::Ink::of(palette());
+    painter->save();
+    painter->resetTransform();
+    painter->setRenderHint(QPainter::Antialiasing, false);
+    painter->setFont(font());
+    const int decimals = step_ < 1 ? 1 : 0;
+    for (double n = std::ceil(bottom_ / step_); n * step_ <= top_; ++n) {
+        const double y = std::round(at(scale_.least(), n * step_).y()) + 0.5;
+        painter->setPen(QPen(ink.faint, 1));
+        painter->drawLine(QPointF(scale_.left(), y), QPointF(scale_.right(), y));
+        painter->setPen(ink.quiet);
+        const QString value = row::decimal(n * step_, decimals);
+        painter->drawText(QPointF(scale_.left() - labelGap - fontMetrics().horizontalAdvance(value),
+                                  y + fontMetrics().ascent() / 2.0 - 1.5),
+                          value);
+    }
+    painter->restore();
+}
 
 void Plot::drawForeground(QPainter* painter, const QRectF&) {
     painter->save();
@@ -229,9 +251,6 @@ void Plot::changeEvent(QEvent* event) {
 void Plot::applyInk() {
     const row::Ink ink = row::Ink::of(palette());
     setBackgroundBrush(ink.ground);
-    up_->setLabelsFont(font());
-    up_->setLabelsColor(ink.quiet);
-    up_->setGridLinePen(QPen(ink.faint, 1));
 }
 
 // The pane drags the width, scrolls and takes keys; a plot lets them through.

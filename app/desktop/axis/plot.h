@@ -37,6 +37,7 @@ protected:
     void setValues(double least, double most);
     /// What is drawn over the lines, in the plot's own px.
     virtual void drawOver(QPainter& painter);
+    void drawBackground(QPainter* painter, const QRectF& rect) override;
     void drawForeground(QPainter* painter, const QRectF& rect) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -62,6 +63,7 @@ private:
     std::vector<Line> lines_;
     double least_ = 0, most_ = 1;  // wanted
     double bottom_ = 0, top_ = 1;  // of the axis
+    double step_ = 1;              // between its grid lines
     bool held_ = false;
     QImage drawn_;  // so that the cursor's passing costs no drawing of charts
     bool stale_ = true;

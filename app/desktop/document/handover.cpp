@@ -1,6 +1,8 @@
 #include "document/handover.h"
 
+#include "emit/page.h"
 #include "emit/stylesheet.h"
+#include "emit/usage.h"
 
 namespace tenter::desktop {
 
@@ -14,6 +16,17 @@ std::string stylesheetOf(const project::Project& project, std::size_t variant) {
 std::string fontSizeOf(const project::Project& project, std::size_t variant, std::size_t band,
                        const std::string& role) {
     return tenter::emit::fontSize(project, variant, band, role);
+}
+
+std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
+                   text::ParagraphStore& store, project::Problems& problems) {
+    return tenter::emit::page(project, variant, folder, store, problems);
+}
+
+bool carriesLinks(const project::Project& project, const std::string& role) {
+    for (const tenter::emit::RoleUse& use : tenter::emit::roleUses(project))
+        if (use.role == role) return use.wholeLink || use.linkRuns;
+    return false;
 }
 
 }  // namespace tenter::desktop

@@ -2,9 +2,12 @@
 // name cannot be written.
 #pragma once
 
+#include <filesystem>
 #include <string>
 
+#include "project/problem.h"
 #include "project/project.h"
+#include "text/paragraph.h"
 
 namespace tenter::desktop {
 
@@ -13,5 +16,10 @@ std::string stylesheetOf(const project::Project& project, std::size_t variant);
 /// `clamp(…)` or a plain length: the font size of `role` in band `band`.
 std::string fontSizeOf(const project::Project& project, std::size_t variant, std::size_t band,
                        const std::string& role);
+/// The row alone as one HTML page, its pictures and fonts within: what `tenter-cli page` prints.
+std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
+                   text::ParagraphStore& store, project::Problems& problems);
+/// True if some part of `role` is a link or holds one.
+bool carriesLinks(const project::Project& project, const std::string& role);
 
 }  // namespace tenter::desktop

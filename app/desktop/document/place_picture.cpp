@@ -9,7 +9,8 @@
 
 namespace tenter::desktop {
 
-QString placePicture(Document& document, std::size_t card, const QString& file) {
+QString placePicture(Document& document, std::size_t card, const QString& file,
+                     std::optional<std::size_t> part) {
     if (card >= document.project().cards.size())
         return "There is no card to put the picture into; add one first.";
     QImageReader reader(file);
@@ -21,9 +22,12 @@ QString placePicture(Document& document, std::size_t card, const QString& file) 
     const std::string kept = keptName(QFileInfo(file).absoluteFilePath().toStdString(), document.folder());
     document.edit("Picture", [&](project::Project& project) {
         auto& parts = project.cards[card].parts;
-        auto at = std::find_if(parts.begin(), parts.end(), [](const project::Part& part) {
-            return std::holds_alternative<project::PicturePart>(part);
-        });
+        const auto isPicture = [](const project::Part& one) {
+            return std::holds_alternative<project::PicturePart>(one);
+        };
+        auto at = std::find_if(parts.begin(), parts.end(), isPicture);
+        if (part && *part < parts.size() && isPicture(parts[*part]))
+            at = parts.begin() + static_cast<std::ptrdiff_t>(*part);
         if (at == parts.end()) at = parts.insert(parts.begin(), project::PicturePart());
         auto& picture = std::get<project::PicturePart>(*at);
         picture.file = kept;

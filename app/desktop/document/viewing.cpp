@@ -20,24 +20,38 @@ const project::Project& Viewing::shown() const {
     return showsSaved_ ? document_.savedProject() : document_.project();
 }
 
-const layout::PreparedRow& Viewing::row() const {
-    if (!row_) row_.emplace(shown(), variant(), document_.store(), text::blink());
-    return *row_;
+std::shared_ptr<const layout::PreparedRow> Viewing::rowUnder(const text::BreakProfile& profile) const {
+    Made& made = made_[&profile];
+    if (!made.row)
+        made.row =
+            std::make_shared<const layout::PreparedRow>(shown(), variant(), document_.store(), profile);
+    return made.row;
 }
 
-const layout::Layout& Viewing::layout() const {
-    if (!laidOut_) {
-        layout::layOut(row(), width_, layout_);
-        laidOut_ = true;
-    }
-    return layout_;
+const layout::Layout& Viewing::layoutUnder(const text::BreakProfile& profile) const {
+    const auto row = rowUnder(profile);
+    Made& made = made_[&profile];
+    if (!made.laidOut) layout::layOut(*row, width_, made.layout);
+    made.laidOut = true;
+    return made.layout;
+}
+
+void Viewing::forgetLayouts() {
+    for (auto& [profile, made] : made_)
+        made.laidOut = false;
+}
+
+void Viewing::forgetRows() {
+    for (auto& [profile, made] : made_)
+        made.row.reset();
+    forgetLayouts();
 }
 
 void Viewing::setWidth(double width) {
     const double within = std::clamp(width, shown().leastWidth, shown().mostWidth);
     if (within == width_) return;
     width_ = within;
-    laidOut_ = false;
+    forgetLayouts();
     emit widthChanged(width_);
     emit layoutChanged();
 }
@@ -47,9 +61,16 @@ void Viewing::setVariant(std::size_t variant) {
     if (variant == variant_) return;
     document_.endGesture();
     variant_ = variant;
-    row_.reset();
-    laidOut_ = false;
+    forgetRows();
     emit variantChanged();
+    emit rowChanged();
+    emit layoutChanged();
+}
+
+void Viewing::setProfile(const text::BreakProfile& profile) {
+    if (&profile == profile_) return;
+    profile_ = &profile;
+    emit profileChanged();
     emit rowChanged();
     emit layoutChanged();
 }
@@ -110,15 +131,13 @@ void Viewing::startAnew() {
     role_ = "heading";
     scope_ = Scope::AllVariants;
     showsSaved_ = false;
-    row_.reset();
-    laidOut_ = false;
+    forgetRows();
     emit variantChanged();
     emit selectionChanged();
 }
 
 void Viewing::invalidate() {
-    row_.reset();
-    laidOut_ = false;
+    forgetRows();
     variant_ = variant();
     const Selection before = selection_;
     keepSelectionSound();

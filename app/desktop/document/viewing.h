@@ -2,7 +2,8 @@
 #pragma once
 
 #include <QObject>
-#include <optional>
+#include <map>
+#include <memory>
 
 #include "document/document.h"
 #include "layout/layout.h"
@@ -33,9 +34,15 @@ public:
     [[nodiscard]] std::size_t band() const { return row().bandAt(width_); }
     [[nodiscard]] Selection selection() const { return selection_; }
     [[nodiscard]] Scope scope() const { return scope_; }
+    /// The profile that lines break by.
+    [[nodiscard]] const text::BreakProfile& profile() const { return *profile_; }
     /// The row made ready, and its layout at `width()`; rebuilt when first asked for after a change.
-    [[nodiscard]] const layout::PreparedRow& row() const;
-    [[nodiscard]] const layout::Layout& layout() const;
+    [[nodiscard]] const layout::PreparedRow& row() const { return *rowUnder(*profile_); }
+    [[nodiscard]] const layout::Layout& layout() const { return layoutUnder(*profile_); }
+    /// The same under another profile. A row may be laid out on any thread, and outlives its change here.
+    [[nodiscard]] std::shared_ptr<const layout::PreparedRow> rowUnder(
+        const text::BreakProfile& profile) const;
+    [[nodiscard]] const layout::Layout& layoutUnder(const text::BreakProfile& profile) const;
     /// The role whose settings panels show: the selected part's, else heading.
     [[nodiscard]] std::string role() const { return role_; }
     /// True while the project is shown as it was saved.
@@ -45,6 +52,7 @@ public:
 
     void setWidth(double width);  ///< clamped to the range
     void setVariant(std::size_t variant);
+    void setProfile(const text::BreakProfile& profile);
     void select(Selection selection);
     void selectRole(const std::string& role);
     void setScope(Scope scope);
@@ -61,9 +69,18 @@ signals:
     void layoutChanged();     ///< width, variant, content or what is shown
     void rowChanged();        ///< as layoutChanged, but for the width
     void variantChanged();    ///< another variant is looked at; rowChanged follows
+    void profileChanged();    ///< lines break by another profile; rowChanged follows
     void selectionChanged();  ///< selection, role or scope
 
 private:
+    /// Of one profile.
+    struct Made {
+        std::shared_ptr<const layout::PreparedRow> row;
+        layout::Layout layout;
+        bool laidOut = false;
+    };
+    void forgetRows();
+    void forgetLayouts();
     void invalidate();
     void startAnew();
     void keepSelectionSound();
@@ -76,9 +93,8 @@ private:
     std::string role_ = "heading";
     Scope scope_ = Scope::AllVariants;
     bool showsSaved_ = false;
-    mutable std::optional<layout::PreparedRow> row_;
-    mutable layout::Layout layout_;
-    mutable bool laidOut_ = false;
+    const text::BreakProfile* profile_ = &text::blink();
+    mutable std::map<const text::BreakProfile*, Made> made_;
 };
 
 }  // namespace tenter::desktop

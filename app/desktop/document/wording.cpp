@@ -1,6 +1,7 @@
 #include "document/wording.h"
 
 #include <cmath>
+#include <variant>
 
 #include "units/number.h"
 
@@ -25,6 +26,19 @@ QString figure(double value, int decimals) {
 
 QString pixels(double value, int decimals) {
     return figure(value, decimals) + " px";
+}
+
+QString widthsTitle(double first, double last) {
+    return first == last ? pixels(first) : figure(first, 1) + " to " + pixels(last);
+}
+
+QString partTitle(const project::Project& project, std::size_t card, std::size_t part) {
+    std::string kind = "part " + std::to_string(part + 1);
+    if (card < project.cards.size() && part < project.cards[card].parts.size()) {
+        const auto* text = std::get_if<project::TextPart>(&project.cards[card].parts[part]);
+        kind = text != nullptr ? text->role : "picture";
+    }
+    return QString::fromStdString(kind) + ", card " + QString::number(card + 1);
 }
 
 QString roleTitle(const std::string& role) {

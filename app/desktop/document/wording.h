@@ -12,6 +12,10 @@ namespace tenter::desktop {
 QString figure(double value, int decimals = 2);
 /// `1 240 px`.
 QString pixels(double value, int decimals = 1);
+/// `784 px`, `784 to 792 px`.
+QString widthsTitle(double first, double last);
+/// `heading, card 2`: a card's part, by their places in the project.
+QString partTitle(const project::Project& project, std::size_t card, std::size_t part);
 /// `Heading`, `Body`; for `card`, `picture` and `row` `Card` and so on.
 QString roleTitle(const std::string& role);
 /// `1 column`, `3 columns`.

@@ -2,6 +2,7 @@
 
 #include "controls/colour_editor.h"
 #include "controls/number_editors.h"
+#include "document/handover.h"
 #include "panels/computed.h"
 #include "project/cascade.h"
 #include "units/contrast.h"
@@ -29,17 +30,25 @@ ColourPanel::ColourPanel(Context& context, QWidget* parent) : Panel(context, par
     close();
 }
 
-void ColourPanel::begin(const QString& title, const std::string& subject) {
-    parts_.push_back({section(title), subject, {}});
+void ColourPanel::begin(const QString& title, const std::string& subject, For roles) {
+    parts_.push_back({section(title), subject, roles, {}});
 }
 
-void ColourPanel::add(const QString& title, controls::Editor* editor, const std::string& setting) {
+void ColourPanel::add(const QString& title, controls::Editor* editor, const std::string& setting, For roles) {
     Part& part = parts_.back();
     // Rows of text roles follow the target; the others name their subject.
     auto* row = new SettingRow(context(), title, editor, part.subject, setting, this);
     addWidget(row);
-    part.rows.push_back(row);
-    addFindable(title, editor, part.subject);
+    part.rows.push_back({row, roles});
+    // What links have, buttons have too.
+    const bool links = part.roles != For::All || roles != For::All;
+    addFindable(title, editor, links ? std::string("button") : part.subject);
+}
+
+bool ColourPanel::isFor(For roles) const {
+    const std::string& role = context().target.subject();
+    return roles == For::All || role == "button" ||
+           (roles == For::Links && carriesLinks(viewing().shown(), role));
 }
 
 void ColourPanel::buildText() {
@@ -52,13 +61,13 @@ void ColourPanel::buildText() {
     add("Colour", new ColourEditor, "border/colour");
     add("Width", new NumberEditor(lengthKind(strokes)), "border/width");
     add("Corners", new NumberEditor(lengthKind(corners)), "radius");
-    begin("Under the pointer", {});
+    begin("Under the pointer", {}, For::Links);
     add("Text", new ColourEditor, "hover/colour");
-    add("Background", new ColourEditor, "hover/background");
-    add("Border", new ColourEditor, "hover/borderColour");
+    add("Background", new ColourEditor, "hover/background", For::Buttons);
+    add("Border", new ColourEditor, "hover/borderColour", For::Buttons);
     hover_ = new ContrastLine("under the pointer");
     addWidget(hover_);
-    begin("Focus ring", {});
+    begin("Focus ring", {}, For::Links);
     add("Colour", new ColourEditor, "focus/colour");
     add("Width", new NumberEditor(lengthKind(strokes)), "focus/width");
     add("Distance", new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
@@ -83,19 +92,21 @@ void ColourPanel::refresh() {
     const std::string& subject = context().target.subject();
     const bool text = context().target.isText();
     for (const Part& part : parts_) {
-        const bool shows = part.subject.empty() ? text : part.subject == subject;
+        const bool shows = part.subject.empty() ? text && isFor(part.roles) : part.subject == subject;
         part.widget->setVisible(shows);
         if (!shows) continue;
-        for (SettingRow* row : part.rows)
-            row->refresh();
+        for (const Row& row : part.rows) {
+            row.widget->setVisible(isFor(row.roles));
+            row.widget->refresh();
+        }
     }
     showContrast();
 }
 
 void ColourPanel::refreshPixels() {
     for (const Part& part : parts_)
-        for (SettingRow* row : part.rows)
-            if (row->isVisibleTo(this)) row->refreshPixels();
+        for (const Row& row : part.rows)
+            if (row.widget->isVisibleTo(this)) row.widget->refreshPixels();
     showContrast();
 }
 
@@ -115,7 +126,7 @@ void ColourPanel::showContrast() {
     const double size = fontSizeHere(viewing(), role).value_or(16);
     const double weight = style.weight.value_or(400);
     plain_->judge(ink, units::laidOn(own, ground), size, weight);
-    const bool hovers = style.hover.colour || style.hover.background;
+    const bool hovers = isFor(For::Links) && (style.hover.colour || style.hover.background);
     hover_->setVisible(hovers);
     if (hovers)
         hover_->judge(style.hover.colour.value_or(ink),

@@ -17,14 +17,24 @@ public:
     [[nodiscard]] bool takesRoles() const override { return true; }
 
 private:
+    /// Which text roles a section or a row is for.
+    enum class For { All, Links, Buttons };
+    struct Row {
+        SettingRow* widget;
+        For roles;
+    };
     /// A section whose rows belong to one kind of subject.
     struct Part {
         QWidget* widget;
         std::string subject;  ///< empty: text roles
-        std::vector<SettingRow*> rows;
+        For roles;
+        std::vector<Row> rows;
     };
-    void begin(const QString& title, const std::string& subject);
-    void add(const QString& title, controls::Editor* editor, const std::string& setting);
+    void begin(const QString& title, const std::string& subject, For roles = For::All);
+    void add(const QString& title, controls::Editor* editor, const std::string& setting,
+             For roles = For::All);
+    /// Whether the role in view is one that `roles` means.
+    [[nodiscard]] bool isFor(For roles) const;
     void buildText();
     void buildCard();
     void showContrast();

@@ -137,11 +137,11 @@ void RowPanel::buildPage() {
         [](const Project& p) { return Json(p.page.scrollbar.always); },
         [](Project& p, const Json& v) { p.page.scrollbar.always = v.get<bool>(); });
     property(
-        "Theme's root", "Root size of the theme", px(1, 100, 0.5),
+        "Theme’s root", "Root size of the theme", px(1, 100, 0.5),
         [](const Project& p) { return Json(p.page.rootSize); },
         [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); });
     property(
-        "Reader's size", "Reader's text size", px(8, 64, 1),
+        "Reader’s size", "Reader’s text size", px(8, 64, 1),
         [](const Project& p) { return Json(p.page.readerSize); },
         [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); });
     property(

@@ -39,7 +39,7 @@ void SpacingPanel::refreshPixels() {
                                   ". Margin is open, padding hatched; small figures are px."
                             : "Nothing uses this role.");
     } else {
-        note_->setText("At this width 1 em is the root's " + pixels(viewing().shown().page.rem(), 2) +
+        note_->setText("At this width 1 em is the root’s " + pixels(viewing().shown().page.rem(), 2) +
                        ". Small figures are px.");
     }
 }

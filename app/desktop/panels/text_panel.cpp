@@ -68,7 +68,7 @@ void TextPanel::refresh() {
     const std::string role = viewing().role();
     const Held follow = held(viewing(), "text/" + role + "/follow");
     const bool card = follow.value == "card";
-    size_->setWidthsOf(card ? "the card's text" : "the page");
+    size_->setWidthsOf(card ? "the card’s text" : "the page");
     double from = project.leastWidth;
     double to = project.mostWidth;
     if (viewing().scope() == Viewing::Scope::ThisBand) {

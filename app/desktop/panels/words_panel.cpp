@@ -89,7 +89,7 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
                 addPart(role.toStdString());
             else
                 this->context().say(
-                    "A role's name is lower-case letters, digits and hyphens, and not card, picture or row.");
+                    "A role’s name is lower-case letters, digits and hyphens, and not card, picture or row.");
         });
     });
     addFindable("Copy of a card", add_);

@@ -2,9 +2,11 @@
 
 #include <QPainter>
 
+#include "document/engines.h"
 #include "row/ink.h"
 #include "row/lookup.h"
 #include "row/numbers.h"
+#include "text/unicode.h"
 
 namespace tenter::desktop::row {
 
@@ -12,6 +14,7 @@ namespace {
 
 constexpr int padding = 8;
 constexpr int between = 16;
+constexpr int leastNote = 240;  // the width a note wraps at
 
 QString size(const layout::Box& box) {
     return QObject::tr("%1 × %2 px").arg(decimal(box.width, 1), decimal(box.height, 1));
@@ -34,6 +37,19 @@ void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& p
                                        : QObject::tr("%1 %").arg(decimal(part.slack * 100, 1))});
 }
 
+/// What the other engines make of it, and what cannot be known of them.
+void addEngines(Figures& figures, const Viewing& viewing, std::size_t index) {
+    const layout::LaidPart& part = viewing.layout().parts[index];
+    const bool dictionary = part.paragraph != nullptr && text::breaksByDictionary(part.paragraph->text());
+    for (const text::BreakProfile* profile : text::profiles()) {
+        const std::size_t lines = viewing.layoutUnder(*profile).parts[index].lineCount;
+        if (lines != part.lineCount) figures.rows.append({engineTitle(*profile), linesTitle(lines)});
+        if (dictionary && hasOwnDictionary(*profile))
+            figures.note = QObject::tr("%1 breaks this script by a dictionary of its own; lines may differ.")
+                               .arg(engineTitle(*profile));
+    }
+}
+
 void addPicture(Figures& figures, const Viewing& viewing, std::size_t card, const layout::LaidPart& part) {
     const project::Part* const source = sourceOf(viewing, card, part);
     const auto* const picture = source != nullptr ? std::get_if<project::PicturePart>(source) : nullptr;
@@ -52,6 +68,7 @@ QString Figures::spoken() const {
     QString text = title;
     for (const auto& [name, value] : rows)
         text += QStringLiteral(", ") + name + QLatin1Char(' ') + value;
+    if (!note.isEmpty()) text += QStringLiteral(". ") + note;
     return text;
 }
 
@@ -62,7 +79,10 @@ Figures figuresOf(const Viewing& viewing, std::size_t part) {
     Figures figures;
     figures.title = QObject::tr("%1, card %2")
                         .arg(QString::fromStdString(kindOf(viewing, laid)), QString::number(card + 1));
-    if (!laid.picture) addText(figures, viewing, laid);
+    if (!laid.picture) {
+        addText(figures, viewing, laid);
+        addEngines(figures, viewing, part);
+    }
     figures.rows.append({laid.picture ? QObject::tr("Slot") : QObject::tr("Box"), size(laid.box)});
     if (laid.picture) addPicture(figures, viewing, card, laid);
     return figures;
@@ -80,14 +100,24 @@ int FigureBox::nameWidth() const {
     return width;
 }
 
-QSize FigureBox::sizeHint() const {
+int FigureBox::innerWidth() const {
     int values = 0;
     for (const auto& row : figures_.rows)
         values = std::max(values, fontMetrics().horizontalAdvance(row.second));
     const int width =
         std::max(nameWidth() + between + values, fontMetrics().horizontalAdvance(figures_.title));
-    return {width + 2 * padding,
-            (static_cast<int>(figures_.rows.size()) + 1) * fontMetrics().height() + 2 * padding + 4};
+    return figures_.note.isEmpty() ? width : std::max(width, leastNote);
+}
+
+int FigureBox::noteHeight(int width) const {
+    if (figures_.note.isEmpty()) return 0;
+    return fontMetrics().boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, figures_.note).height() + 4;
+}
+
+QSize FigureBox::sizeHint() const {
+    const int width = innerWidth();
+    const int rows = (static_cast<int>(figures_.rows.size()) + 1) * fontMetrics().height() + 4;
+    return {width + 2 * padding, rows + noteHeight(width) + 2 * padding};
 }
 
 void FigureBox::showBeside(const QRect& part, const Figures& figures) {
@@ -132,6 +162,11 @@ void FigureBox::paintEvent(QPaintEvent*) {
         painter.setPen(ink.text);
         painter.drawText(valuesAt, y, value);
     }
+    if (figures_.note.isEmpty()) return;
+    const int top = y + fontMetrics().descent() + 4;
+    painter.setPen(ink.quiet);
+    painter.drawText(QRect(padding, top, width() - 2 * padding, height() - top), Qt::TextWordWrap,
+                     figures_.note);
 }
 
 }  // namespace tenter::desktop::row

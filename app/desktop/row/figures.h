@@ -12,6 +12,7 @@ namespace tenter::desktop::row {
 struct Figures {
     QString title;  ///< `heading, card 2`
     QList<QPair<QString, QString>> rows;
+    QString note;  ///< under them; may be empty
     /// One sentence, for assistive technology.
     [[nodiscard]] QString spoken() const;
 };
@@ -34,6 +35,8 @@ protected:
 
 private:
     [[nodiscard]] int nameWidth() const;
+    [[nodiscard]] int innerWidth() const;
+    [[nodiscard]] int noteHeight(int width) const;
     Figures figures_;
 };
 

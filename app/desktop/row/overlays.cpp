@@ -3,6 +3,7 @@
 #include <QPainterPath>
 #include <cmath>
 
+#include "document/engines.h"
 #include "row/canvas.h"
 #include "row/dimension.h"
 #include "row/lookup.h"
@@ -150,6 +151,37 @@ Comfortable comfortable(int columns) {
     return columns > 1 ? Comfortable{40, 50} : Comfortable{45, 75};
 }
 
+/// Beside the lines of part `index` and, dashed, the lines that another engine adds, up to `most` in all;
+/// what it `says` stands at the bracket's head.
+void bracket(OverlayTools& tools, std::size_t index, std::uint32_t most, const QString& says) {
+    const layout::Layout& layout = tools.viewing.layout();
+    const layout::LaidPart& part = layout.parts[index];
+    const layout::LaidCard& card = layout.cards[cardOf(layout, index)];
+    const DimensionLook look = lookOn(inkOf(tools, card), tools.row.groundOf(card));
+    const QRectF box = tools.at.rect(part.box);
+    const bool leftwards = part.paragraph != nullptr && part.paragraph->rightToLeft();
+    const double x = std::round(leftwards ? box.right() + 6 : box.left() - 6) + 0.5;
+    const double into = leftwards ? -4 : 4;
+    const double line = part.lineHeight * tools.at.zoom;
+    const double top = std::round(box.top() + (part.border + part.padding.top) * tools.at.zoom) + 0.5;
+    const double middle = std::round(top + part.lineCount * line) + 0.5;
+    const double bottom = std::round(top + most * line) + 0.5;
+    tools.painter.setRenderHint(QPainter::Antialiasing, false);
+    tools.painter.setPen(QPen(look.line, 1));
+    tools.painter.drawLine(QPointF(x, top), QPointF(x, middle));
+    tools.painter.drawLine(QPointF(x, top), QPointF(x + into, top));
+    tools.painter.drawLine(QPointF(x, middle), QPointF(x + into, middle));
+    if (bottom > middle) {
+        tools.painter.setPen(QPen(look.line, 1, Qt::DashLine));
+        tools.painter.drawLine(QPointF(x, middle), QPointF(x, bottom));
+        tools.painter.setPen(QPen(look.line, 1));
+        tools.painter.drawLine(QPointF(x, bottom), QPointF(x + into, bottom));
+    }
+    const QFontMetricsF metrics(tools.painter.font());
+    const double room = metrics.horizontalAdvance(says) / 2 + 2;
+    paintValue(tools.painter, {leftwards ? x - room : x + room, top - metrics.ascent() / 2 - 2}, says, look);
+}
+
 }  // namespace
 
 void paintBoxes(OverlayTools& tools) {
@@ -246,6 +278,23 @@ void paintTightFits(OverlayTools& tools) {
             const double width = QFontMetricsF(tools.painter.font()).horizontalAdvance(value);
             paintValue(tools.painter, {x + out * (12 + width / 2), y}, value, {accent, accent, ground});
         }
+    }
+}
+
+void paintEngines(OverlayTools& tools) {
+    const layout::Layout& layout = tools.viewing.layout();
+    for (std::size_t i = 0; i < layout.parts.size(); ++i) {
+        const layout::LaidPart& part = layout.parts[i];
+        if (part.picture || !near(tools, tools.at.rect(part.box))) continue;
+        QStringList says;
+        std::uint32_t most = part.lineCount;
+        for (const text::BreakProfile* profile : text::profiles()) {
+            const std::uint32_t lines = tools.viewing.layoutUnder(*profile).parts[i].lineCount;
+            if (lines == part.lineCount) continue;
+            says << QStringLiteral("%1: %2").arg(engineTitle(*profile), linesTitle(lines));
+            most = std::max(most, lines);
+        }
+        if (!says.isEmpty()) bracket(tools, i, most, says.join(QStringLiteral(" · ")));
     }
 }
 

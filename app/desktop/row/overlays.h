@@ -1,4 +1,5 @@
-// What can be laid over the row: boxes with their spacing, the comfortable measure, tight fits.
+// What can be laid over the row: boxes with their spacing, the comfortable measure, tight fits, other
+// engines.
 #pragma once
 
 #include <QPainter>
@@ -38,5 +39,7 @@ void paintBoxes(OverlayTools& tools);
 void paintMeasure(OverlayTools& tools);
 /// A mark at the end of every line that another browser may break otherwise.
 void paintTightFits(OverlayTools& tools);
+/// A bracket beside every text that other engines set on more or fewer lines, with how many.
+void paintEngines(OverlayTools& tools);
 
 }  // namespace tenter::desktop::row

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QScrollBar>
 #include <QWheelEvent>
+#include <algorithm>
 #include <cmath>
 
 #include "row/figures.h"
@@ -59,6 +60,9 @@ void RowView::addActions() {
                       Qt::CTRL | Qt::Key_2);
     tight_ =
         toggle(tr("&Tight fits"), tr("Lines that another browser may break otherwise"), Qt::CTRL | Qt::Key_3);
+    engines_ = toggle(tr("Where &engines differ"), tr("Text that another engine sets on more or fewer lines"),
+                      Qt::CTRL | Qt::Key_4);
+    engines_->setChecked(true);
     fitAction_ = new QAction(tr("&Fit to window"), this);
     fitAction_->setCheckable(true);
     connect(fitAction_, &QAction::toggled, this, &RowView::setFit);
@@ -189,7 +193,8 @@ void RowView::render() {
     const Ink ink = Ink::of(palette());
     row_.paint(canvas_, attention_, ink.desk);
     canvas_.image.setDevicePixelRatio(ratio);
-    if (boxes_->isChecked() || measure_->isChecked() || tight_->isChecked()) {
+    const auto overlays = overlayActions();
+    if (std::any_of(overlays.begin(), overlays.end(), [](const QAction* one) { return one->isChecked(); })) {
         QPainter painter(&canvas_.image);
         QFont small = font();
         small.setPixelSize(11);
@@ -198,6 +203,7 @@ void RowView::render() {
         if (boxes_->isChecked()) paintBoxes(tools);
         if (measure_->isChecked()) paintMeasure(tools);
         if (tight_->isChecked()) paintTightFits(tools);
+        if (engines_->isChecked()) paintEngines(tools);
     }
     stale_ = false;
 }
@@ -412,14 +418,7 @@ bool RowView::moveSelection(int cards, int parts) {
 }
 
 void RowView::keyPressEvent(QKeyEvent* event) {
-    const bool mirrored = viewing_.shown().rightToLeft;
     switch (event->key()) {
-        case Qt::Key_Left:
-            moveSelection(mirrored ? 1 : -1, 0);
-            return;
-        case Qt::Key_Right:
-            moveSelection(mirrored ? -1 : 1, 0);
-            return;
         case Qt::Key_Up:
             moveSelection(0, -1);
             return;

@@ -22,8 +22,8 @@ public:
     explicit RowView(Viewing& viewing, QWidget* parent = nullptr);
     ~RowView() override;
 
-    /// Toggles of what is laid over the row: boxes and spacing, measure, tight fits.
-    [[nodiscard]] QList<QAction*> overlayActions() const { return {boxes_, measure_, tight_}; }
+    /// Toggles of what is laid over the row: boxes and spacing, measure, tight fits, other engines.
+    [[nodiscard]] QList<QAction*> overlayActions() const { return {boxes_, measure_, tight_, engines_}; }
     /// Toggle, fit to the window; and actual size, which undoes it and any zoom.
     [[nodiscard]] QAction* fitAction() const { return fitAction_; }
     [[nodiscard]] QAction* actualSizeAction() const { return actualSize_; }
@@ -35,7 +35,6 @@ public:
     void setZoom(double zoom);
     /// Scrolls so that the part of the layout with this index can be seen.
     void ensureVisible(std::size_t part);
-    /// The point of the page (CSS px) under a point of the viewport.
     /// The point of the page (CSS px) under a point of the viewport.
     [[nodiscard]] QPointF pageAt(const QPointF& view) const;
     [[nodiscard]] QSize sizeHint() const override { return {900, 520}; }
@@ -85,8 +84,8 @@ private:
     RowPainter row_;
     Canvas canvas_;
     FigureBox* figures_ = nullptr;
-    QAction *boxes_ = nullptr, *measure_ = nullptr, *tight_ = nullptr, *fitAction_ = nullptr,
-            *actualSize_ = nullptr;
+    QAction *boxes_ = nullptr, *measure_ = nullptr, *tight_ = nullptr, *engines_ = nullptr,
+            *fitAction_ = nullptr, *actualSize_ = nullptr;
     bool stale_ = true;
     bool fit_ = false;
     double zoom_ = 1;

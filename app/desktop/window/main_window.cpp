@@ -9,13 +9,12 @@
 #include <QSettings>
 #include <QStatusBar>
 #include <QTimer>
-#include <algorithm>
 #include <cmath>
-#include <iterator>
-#include <set>
-#include <variant>
 
+#include "compare/compare_dialog.h"
+#include "compare/wording.h"
 #include "controls/inks.h"
+#include "document/engines.h"
 #include "document/handover.h"
 #include "document/place_font.h"
 #include "document/place_picture.h"
@@ -29,6 +28,7 @@ namespace {
 constexpr int stripHeight = 48;
 const QString ending = ".tenter.json";
 const QString geometryKey = "geometry";
+const QString engineKey = "engine";
 
 /// Held down, it shows the row as it was saved.
 constexpr int savedKey = Qt::Key_F2;
@@ -40,6 +40,7 @@ MainWindow::MainWindow(QWidget* parent)
       viewing_(document_),
       files_(new FileDesk(document_, this)),
       row_(new row::RowView(viewing_, this)),
+      comparison_(new compare::Comparison(viewing_, this)),
       axis_(new axis::AxisPane(viewing_, this)),
       side_(new panels::SidePanel(viewing_, this)),
       start_(new StartPage(this)),
@@ -61,6 +62,7 @@ MainWindow::MainWindow(QWidget* parent)
     box->addWidget(stack_, 1);
     setCentralWidget(central);
     buildStatus();
+    axis_->addVerdicts(*comparison_);
     buildMenus();
 
     connect(start_, &StartPage::openWanted, files_, &FileDesk::openAsked);
@@ -72,12 +74,19 @@ MainWindow::MainWindow(QWidget* parent)
         note_->say(what);
     });
     connect(files_, &FileDesk::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
+    connect(comparison_, &compare::Comparison::finished, this,
+            [this] { note_->say(compare::headline(*comparison_)); });
+    connect(comparison_, &compare::Comparison::failed, note_, &StatusNote::say);
     connect(&document_, &Document::opened, this, &MainWindow::showProject);
     // What is edited is what is seen.
     connect(&document_, &Document::changed, asSaved_, [this] { asSaved_->setChecked(false); });
     connect(&document_, &Document::fileChanged, this, &MainWindow::showTitle);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showVariants);
+    connect(&viewing_, &Viewing::profileChanged, this, &MainWindow::showEngine);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showNotes);
+    if (const auto* kept = text::profile(QSettings().value(engineKey).toString().toStdString()))
+        viewing_.setProfile(*kept);
+    showEngine();
     qApp->installEventFilter(this);
     showProject();
     showTitle();
@@ -91,7 +100,9 @@ MainWindow::MainWindow(QWidget* parent)
 MainWindow::~MainWindow() {
     qApp->removeEventFilter(this);
     // The views look at `viewing_` until they are gone, and members go before children.
+    delete compare_;
     delete takeCentralWidget();
+    delete comparison_;
     document_.disconnect();
     viewing_.disconnect();
 }
@@ -108,12 +119,28 @@ QWidget* MainWindow::buildStrip() {
     variants_->setAccessibleName("Variant");
     search_ = new SettingSearch(*side_, strip);
     search_->setFixedWidth(280);
+    auto* breaks = new QLabel("Breaks as", strip);
+    breaks->setForegroundRole(QPalette::PlaceholderText);
+    engines_ = new controls::Segments(strip);
+    engines_->setAccessibleName("Whose line breaks are shown");
+    QStringList engines;
+    QStringList says;
+    for (const text::BreakProfile* profile : text::profiles()) {
+        engines << engineTitle(*profile);
+        says << "Breaks as " + engineTitle(*profile);
+    }
+    engines_->setTexts(engines, says);
     box->addWidget(label);
     box->addWidget(variants_);
+    box->addSpacing(12);
+    box->addWidget(breaks);
+    box->addWidget(engines_);
     box->addStretch(1);
     box->addWidget(search_);
     connect(variants_, &controls::Segments::chosen, this,
             [this](int index) { viewing_.setVariant(static_cast<std::size_t>(index)); });
+    connect(engines_, &controls::Segments::chosen, this,
+            [this](int index) { chooseEngine(*text::profiles()[static_cast<std::size_t>(index)]); });
     return strip;
 }
 
@@ -176,17 +203,32 @@ void MainWindow::showVariants() {
     variants_->setCurrent(static_cast<int>(viewing_.variant()));
 }
 
+void MainWindow::compareWithBrowser() {
+    if (compare_ == nullptr) compare_ = new compare::CompareDialog(*comparison_, viewing_, this);
+    compare_->show();
+    compare_->raise();
+    compare_->activateWindow();
+}
+
+void MainWindow::showEngine() {
+    for (std::size_t i = 0; i < text::profiles().size(); ++i) {
+        if (text::profiles()[i] != &viewing_.profile()) continue;
+        engines_->setCurrent(static_cast<int>(i));
+        engineActions_[static_cast<qsizetype>(i)]->setChecked(true);
+    }
+}
+
+void MainWindow::chooseEngine(const text::BreakProfile& profile) {
+    viewing_.setProfile(profile);
+    QSettings().setValue(
+        engineKey, QString::fromUtf8(profile.name().data(), static_cast<qsizetype>(profile.name().size())));
+}
+
 void MainWindow::showNotes() {
     if (!document_.hasProject()) return;
-    // A family that only stands behind another one is not missed.
-    std::set<std::string> wanted;
-    for (std::size_t band = 0; band < viewing_.row().bandCount(); ++band)
-        for (const auto& [role, style] : viewing_.row().settings(band).text.roles)
-            if (style.family && !style.family->empty()) wanted.insert(style.family->front());
     QStringList notes;
     for (const text::FontNote& note : viewing_.row().notes())
-        if (wanted.count(note.family) > 0)
-            notes << QString::fromStdString(note.family) + ": " + QString::fromStdString(note.says);
+        notes << QString::fromStdString(note.family) + ": " + QString::fromStdString(note.says);
     fontNotes_->setText(notes.isEmpty()     ? QString()
                         : notes.size() == 1 ? notes.first()
                                             : QString("%1 notes on fonts").arg(notes.size()));
@@ -215,24 +257,6 @@ void MainWindow::stepWidth(double by) {
     viewing_.setWidth(from + by);
 }
 
-void MainWindow::goToEdge(int direction) {
-    std::vector<double> stops{viewing_.shown().leastWidth};
-    for (const project::Band& band : viewing_.shown().variants[viewing_.variant()].bands)
-        if (band.upTo) {
-            stops.push_back(*band.upTo);
-            stops.push_back(std::floor(*band.upTo) + 1);
-        }
-    stops.push_back(viewing_.shown().mostWidth);
-    std::sort(stops.begin(), stops.end());
-    if (direction > 0) {
-        const auto next = std::upper_bound(stops.begin(), stops.end(), viewing_.width());
-        if (next != stops.end()) viewing_.setWidth(*next);
-    } else {
-        const auto next = std::lower_bound(stops.begin(), stops.end(), viewing_.width());
-        if (next != stops.begin()) viewing_.setWidth(*std::prev(next));
-    }
-}
-
 bool MainWindow::takeWidthKey(const QKeyEvent& event) {
     const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
     const int direction = event.key() == Qt::Key_Right ? 1 : event.key() == Qt::Key_Left ? -1 : 0;
@@ -242,7 +266,7 @@ bool MainWindow::takeWidthKey(const QKeyEvent& event) {
     else if (modifiers == Qt::ShiftModifier)
         stepWidth(10 * direction);
     else if (modifiers == Qt::ControlModifier)
-        goToEdge(direction);
+        axis_->goToBandEdge(direction);
     else
         return false;
     return true;
@@ -277,11 +301,14 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->accept();
 }
 
-int MainWindow::cardUnder(const QPoint& global) const {
+Viewing::Selection MainWindow::placeUnder(const QPoint& global) const {
     const QPoint at = row_->viewport()->mapFromGlobal(global);
-    if (!document_.hasProject() || !row_->viewport()->rect().contains(at)) return -1;
-    const auto card = row::cardAt(viewing_.layout(), row_->pageAt(at));
-    return card ? static_cast<int>(*card) : -1;
+    if (!row_->viewport()->rect().contains(at)) return viewing_.selection();
+    const QPointF page = row_->pageAt(at);
+    if (const auto part = row::partAt(viewing_.layout(), page))
+        return row::selectionOf(viewing_.layout(), *part);
+    if (const auto card = row::cardAt(viewing_.layout(), page)) return {static_cast<int>(*card), -1};
+    return viewing_.selection();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
@@ -308,13 +335,15 @@ void MainWindow::dropEvent(QDropEvent* event) {
                                        : wrong);
             return;
         }
-        int card = cardUnder(global);
-        if (card < 0) card = viewing_.selection().card;
+        const Viewing::Selection under = placeUnder(global);
+        const int card = under.card;
         if (card < 0) {
             note_->say("Drop a picture onto a card, or a .tenter.json file anywhere.");
             return;
         }
-        const QString wrong = placePicture(document_, static_cast<std::size_t>(card), file);
+        const QString wrong =
+            placePicture(document_, static_cast<std::size_t>(card), file,
+                         under.part < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(under.part)));
         note_->say(wrong.isEmpty() ? QString("Picture put into card %1").arg(card + 1) : wrong);
         return;
     }

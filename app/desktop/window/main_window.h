@@ -17,6 +17,11 @@
 #include "window/start_page.h"
 #include "window/status_note.h"
 
+namespace tenter::desktop::compare {
+class CompareDialog;
+class Comparison;
+}  // namespace tenter::desktop::compare
+
 namespace tenter::desktop::window {
 
 class MainWindow : public QMainWindow {
@@ -49,6 +54,10 @@ private:
     QAction* needsProject(QAction* action);
     void showTitle();
     void showVariants();
+    void compareWithBrowser();
+    void showEngine();
+    /// Which profile lines break by, kept from one start to the next: how the row is viewed, not the project.
+    void chooseEngine(const text::BreakProfile& profile);
     void showProject();
     void showNotes();
     void fillRecent();
@@ -57,15 +66,14 @@ private:
     /// Left and Right: 1 px; 10 with Shift; to a band edge with Ctrl.
     bool takeWidthKey(const QKeyEvent& event);
     void stepWidth(double by);
-    /// To the next breakpoint, or the width above it; `direction` 1 or −1.
-    void goToEdge(int direction);
-    /// −1: not over a card.
-    [[nodiscard]] int cardUnder(const QPoint& global) const;
+    /// The card, and its part, under a point of the screen; what is selected if there is none.
+    [[nodiscard]] Viewing::Selection placeUnder(const QPoint& global) const;
 
     Document document_;
     Viewing viewing_;
     FileDesk* files_;
     row::RowView* row_;
+    compare::Comparison* comparison_;
     axis::AxisPane* axis_;
     panels::SidePanel* side_;
     StartPage* start_;
@@ -73,11 +81,14 @@ private:
     QStackedWidget* stack_ = nullptr;
     QWidget* strip_ = nullptr;
     controls::Segments* variants_ = nullptr;
+    controls::Segments* engines_ = nullptr;
     SettingSearch* search_ = nullptr;
     StatusNote* note_ = nullptr;
     QLabel* fontNotes_ = nullptr;
+    compare::CompareDialog* compare_ = nullptr;
     QMenu* recentMenu_ = nullptr;
     QAction* asSaved_ = nullptr;
+    QList<QAction*> engineActions_;  // as text::profiles() has them
     QList<QAction*> projectActions_;
 };
 

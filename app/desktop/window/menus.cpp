@@ -3,6 +3,7 @@
 #include <QMenu>
 #include <QMenuBar>
 
+#include "document/engines.h"
 #include "window/about.h"
 #include "window/main_window.h"
 
@@ -62,7 +63,7 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     needsProject(menu->addAction("Copy the &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
                                  &MainWindow::copyStylesheet));
-    needsProject(menu->addAction("Copy the selected text's si&ze",
+    needsProject(menu->addAction("Copy the selected text’s si&ze",
                                  QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this, &MainWindow::copySize));
     menu->addSeparator();
     needsProject(menu->addAction("&Find a setting", QKeySequence::Find, this, [this] {
@@ -82,6 +83,20 @@ void MainWindow::buildViewMenu() {
     QMenu* lanes = menu->addMenu("&Along the widths");
     for (QAction* action : axis_->laneActions())
         lanes->addAction(needsProject(action));
+    QMenu* scale = menu->addMenu("Sca&le of the widths");
+    for (QAction* action : axis_->scaleActions())
+        scale->addAction(needsProject(action));
+    menu->addSeparator();
+    auto* engines = new QActionGroup(this);
+    for (const text::BreakProfile* profile : text::profiles()) {
+        QAction* action = needsProject(menu->addAction("Breaks as " + engineTitle(*profile), this,
+                                                       [this, profile] { chooseEngine(*profile); }));
+        action->setCheckable(true);
+        engines->addAction(action);
+        engineActions_ << action;
+    }
+    needsProject(menu->addAction("&Compare with a browser…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
+                                 this, &MainWindow::compareWithBrowser));
     menu->addSeparator();
     asSaved_ = needsProject(menu->addAction("As it was saved\tHold F2"));
     asSaved_->setCheckable(true);
@@ -105,8 +120,19 @@ void MainWindow::buildGoMenu() {
     const auto add = [&](const QString& text, const QString& key, auto&& go) {
         needsProject(menu->addAction(text + '\t' + key, this, go));
     };
-    add("&Next band edge", "Ctrl+Right", [this] { goToEdge(1); });
-    add("&Previous band edge", "Ctrl+Left", [this] { goToEdge(-1); });
+    add("&Next band edge", "Ctrl+Right", [this] { axis_->goToBandEdge(1); });
+    add("&Previous band edge", "Ctrl+Left", [this] { axis_->goToBandEdge(-1); });
+    menu->addSeparator();
+    const auto toDifference = [this](int direction) {
+        if (!axis_->goToDifference(direction))
+            note_->say(direction > 0 ? "Engines differ at no wider page"
+                                     : "Engines differ at no narrower page");
+    };
+    needsProject(menu->addAction("Next width where &engines differ", QKeySequence(Qt::CTRL | Qt::Key_E), this,
+                                 [toDifference] { toDifference(1); }));
+    needsProject(menu->addAction("Previous width where e&ngines differ",
+                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), this,
+                                 [toDifference] { toDifference(-1); }));
     menu->addSeparator();
     add("Wider by 1 px", "Right", [this] { stepWidth(1); });
     add("Narrower by 1 px", "Left", [this] { stepWidth(-1); });

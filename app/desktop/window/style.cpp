@@ -110,7 +110,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
         case PE_FrameLineEdit:
             return;
         case PE_Frame:
-            if (widget && widget->inherits("QTextEdit")) {
+            if (widget && (widget->inherits("QTextEdit") || widget->inherits("QListWidget"))) {
                 drawField(painter, option);
                 return;
             }
@@ -131,6 +131,9 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
                            widget->inherits("QComboBox") || widget->inherits("QLineEdit")))
                 return;
             drawBox(painter, option->rect, Qt::transparent, option->palette.color(QPalette::Highlight), 2);
+            return;
+        case PE_PanelScrollAreaCorner:
+            painter->fillRect(option->rect, option->palette.color(QPalette::Window));
             return;
         case PE_PanelStatusBar:
         case PE_FrameStatusBarItem:
@@ -153,6 +156,17 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
             painter->fillRect(QRect(centre.x(), option->rect.top(), 1, option->rect.height()), line);
         else
             painter->fillRect(QRect(option->rect.left(), centre.y(), option->rect.width(), 1), line);
+        return;
+    }
+    if (element == CE_ProgressBar) {
+        const auto* bar = qstyleoption_cast<const QStyleOptionProgressBar*>(option);
+        if (!bar) return;
+        painter->fillRect(bar->rect, bar->palette.color(QPalette::Midlight));
+        if (bar->maximum <= bar->minimum) return;
+        QRect done = bar->rect;
+        done.setWidth(static_cast<int>(static_cast<qint64>(done.width()) * (bar->progress - bar->minimum) /
+                                       (bar->maximum - bar->minimum)));
+        painter->fillRect(done, bar->palette.color(QPalette::Highlight));
         return;
     }
     if (element == CE_ComboBoxLabel) {
@@ -278,7 +292,7 @@ int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* 
                      QStyleHintReturn* data) const {
     if (hint == SH_ComboBox_Popup) return 0;
     if (hint == SH_EtchDisabledText || hint == SH_DitherDisabledText) return 0;
-    if (hint == SH_ScrollBar_Transient) return 0;
+    if (hint == SH_ScrollBar_Transient || hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;
     return QProxyStyle::styleHint(hint, option, widget, data);
 }
 

@@ -1,0 +1,108 @@
+#include "compare/measuring_page.h"
+
+namespace tenter::desktop::compare {
+
+// No scrolling in the frame, or a page taller than it loses a scrollbar's width.
+QByteArray measuringPage() {
+    return R"(<!doctype html>
+<html lang="en"><meta charset="utf-8"><title>Measuring</title><link rel="icon" href="data:,">
+<style>body { margin: 0 } iframe { border: 0; display: block; height: 600px; width: 320px }</style>
+<iframe title="Row" scrolling="no" src="row"></iframe>
+<script>
+'use strict';
+const post = (to, what) => fetch(to, {method: 'POST', cache: 'no-store', body: what});
+
+async function settle(inner) {
+  const failed = [];
+  await Promise.all([...inner.fonts].map((face) =>
+    face.load().catch(() => failed.push('the font ' + face.family + ' ' + face.weight))));
+  await inner.fonts.ready;
+  await Promise.all([...inner.images].map((image) =>
+    image.decode().catch(() => failed.push('the picture "' + image.alt + '"'))));
+  if (failed.length > 0) throw new Error('it could not load ' + failed.join(', '));
+}
+
+// What makes boxes on lines: text, and forced breaks, which make a line even where there is no text.
+function inlineNodes(element) {
+  const walker = element.ownerDocument.createTreeWalker(element, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+  const nodes = [];
+  while (walker.nextNode()) {
+    const node = walker.currentNode;
+    if (node.nodeType === Node.TEXT_NODE || node.localName === 'br') nodes.push(node);
+  }
+  return nodes;
+}
+
+function reader(frame) {
+  const inner = frame.contentDocument;
+  const row = inner.querySelector('[data-tenter-row]');
+  const cards = [...inner.querySelectorAll('[data-tenter-card]')];
+  const parts = [...inner.querySelectorAll('[data-tenter-part]')].map((element) => ({
+    element,
+    name: element.dataset.tenterPart,
+    style: frame.contentWindow.getComputedStyle(element),
+    isText: element.localName !== 'img',
+    inline: inlineNodes(element),
+  }));
+  const range = inner.createRange();
+  const box = (element) => {
+    const rect = element.getBoundingClientRect();
+    return [rect.x, rect.y, rect.width, rect.height];
+  };
+  // Boxes on one line may be of unlike height, but their middles are less than half a line apart.
+  const lineCount = (part) => {
+    const half = parseFloat(part.style.lineHeight) / 2;
+    const middles = [];
+    for (const node of part.inline) {
+      range.selectNode(node);
+      for (const rect of range.getClientRects())
+        if (rect.height > 0 && (rect.width > 0 || node.localName === 'br')) middles.push((rect.top + rect.bottom) / 2);
+    }
+    middles.sort((a, b) => a - b);
+    let count = 0;
+    let last = -Infinity;
+    for (const middle of middles) {
+      if (middle - last <= half) continue;
+      ++count;
+      last = middle;
+    }
+    return count;
+  };
+  return (width) => {
+    frame.style.width = width + 'px';
+    return {
+      width: frame.contentWindow.innerWidth,
+      row: box(row),
+      cards: cards.map(box),
+      parts: parts.map((part) => ({
+        name: part.name,
+        box: box(part.element),
+        fontSize: part.isText ? parseFloat(part.style.fontSize) : null,
+        lines: part.isText ? lineCount(part) : null,
+      })),
+    };
+  };
+}
+
+addEventListener('load', async () => {
+  try {
+    const frame = document.querySelector('iframe');
+    await settle(frame.contentDocument);
+    const read = reader(frame);
+    let layouts = [];
+    for (;;) {
+      const answer = await post('readings', JSON.stringify({layouts}));
+      const {widths} = await answer.json();
+      if (widths.length === 0) return;
+      layouts = widths.map(read);
+    }
+  } catch (error) {
+    await post('failed', String(error.message));
+  }
+});
+</script>
+</html>
+)";
+}
+
+}  // namespace tenter::desktop::compare

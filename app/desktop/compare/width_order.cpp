@@ -1,0 +1,28 @@
+#include "compare/width_order.h"
+
+#include <cmath>
+#include <set>
+
+namespace tenter::desktop::compare {
+
+std::vector<double> widthOrder(double least, double most, const std::vector<double>& breakpoints) {
+    const double first = std::ceil(least);
+    const double last = std::floor(most);
+    std::vector<double> order;
+    std::set<double> taken;
+    const auto take = [&](double width) {
+        if (width >= first && width <= last && taken.insert(width).second) order.push_back(width);
+    };
+    take(first);
+    take(last);
+    for (const double breakpoint : breakpoints) {
+        take(std::floor(breakpoint));
+        take(std::floor(breakpoint) + 1);
+    }
+    for (double step = 64; step >= 1; step /= 2)
+        for (double width = first; width <= last; width += step)
+            take(width);
+    return order;
+}
+
+}  // namespace tenter::desktop::compare

@@ -1,0 +1,175 @@
+#include "judge/verdict.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <utility>
+
+namespace tenter::judge {
+
+namespace {
+
+using What = Difference::What;
+using Name = std::pair<std::size_t, std::size_t>;  // card, part
+
+/// A part as computed and as read; `read` is null where the browser has none.
+struct Pair {
+    Name name;
+    const layout::LaidPart* computed;
+    const ReadPart* read;
+};
+
+bool linesDiffer(const Pair& pair) {
+    return pair.read != nullptr && !pair.computed->picture &&
+           pair.read->lines.value_or(0) != pair.computed->lineCount;
+}
+
+class Judge {
+public:
+    Judge(const layout::PreparedRow& row, const layout::Layout& computed, const Reading& read)
+        : profile_(row.profile()), computed_(computed), read_(read) {}
+
+    Verdict run() {
+        verdict_.width = computed_.width;
+        const std::vector<Pair> pairs = pairUp();
+        across_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) { return isTight(pair); });
+        compareBox({}, {}, read_.row, computed_.row);
+        if (read_.cards.size() != computed_.cards.size())
+            differ({}, {}, What::Cards, static_cast<double>(read_.cards.size()),
+                   static_cast<double>(computed_.cards.size()));
+        for (std::size_t c = 0; c < std::min(read_.cards.size(), computed_.cards.size()); ++c)
+            compareBox(c, {}, read_.cards[c], computed_.cards[c].box);
+        for (const Pair& pair : pairs)
+            comparePart(pair);
+        return std::move(verdict_);
+    }
+
+private:
+    std::vector<Pair> pairUp() {
+        std::map<Name, const ReadPart*> read;
+        for (const ReadPart& part : read_.parts)
+            read[{part.card, part.part}] = &part;
+        std::vector<Pair> pairs;
+        for (std::size_t c = 0; c < computed_.cards.size(); ++c) {
+            const layout::LaidCard& card = computed_.cards[c];
+            for (std::uint32_t i = 0; i < card.partCount; ++i) {
+                const layout::LaidPart& part = computed_.parts[card.firstPart + i];
+                const Name name{c, part.index};
+                const auto found = read.find(name);
+                pairs.push_back({name, &part, found == read.end() ? nullptr : found->second});
+                if (found != read.end()) read.erase(found);
+            }
+        }
+        for (const auto& [name, part] : read)
+            differ(name.first, name.second, What::Unexpected, 1, 0);
+        return pairs;
+    }
+
+    [[nodiscard]] bool isTight(const Pair& pair) const {
+        return linesDiffer(pair) && mayBreakOtherwise(profile_, *pair.computed);
+    }
+
+    void differ(std::optional<std::size_t> card, std::optional<std::size_t> part, What what, double read,
+                double computed) {
+        verdict_.differences.push_back({card, part, what, read, computed, 1});
+    }
+
+    void compareSide(std::optional<std::size_t> card, std::optional<std::size_t> part, What what, double read,
+                     double computed) {
+        const double off = std::abs(read - computed);
+        if (off > verdict_.largestBox) verdict_.largestBox = off;
+        // Written so that a figure that is no number is a difference too.
+        if (!(off <= boxTolerance)) differ(card, part, what, read, computed);
+    }
+
+    void compareBox(std::optional<std::size_t> card, std::optional<std::size_t> part, const layout::Box& read,
+                    const layout::Box& computed) {
+        compareSide(card, part, What::X, read.x, computed.x);
+        compareSide(card, part, What::Width, read.width, computed.width);
+        if (across_) return;
+        compareSide(card, part, What::Y, read.y, computed.y);
+        compareSide(card, part, What::Height, read.height, computed.height);
+    }
+
+    void comparePart(const Pair& pair) {
+        const auto [card, part] = pair.name;
+        if (pair.read == nullptr) {
+            differ(card, part, What::Unread, 0, 1);
+            return;
+        }
+        ++verdict_.parts;
+        compareBox(card, part, pair.read->box, pair.computed->box);
+        if (pair.computed->picture) return;
+        const double size = pair.read->fontSize.value_or(0);
+        const double off = std::abs(size - pair.computed->fontSize);
+        if (off > verdict_.largestSize) verdict_.largestSize = off;
+        if (!(off <= sizeTolerance(profile_)))
+            differ(card, part, What::FontSize, size, pair.computed->fontSize);
+        if (isTight(pair))
+            ++verdict_.tightFits;
+        else if (linesDiffer(pair))
+            verdict_.differences.push_back(
+                {card, part, What::Lines, static_cast<double>(pair.read->lines.value_or(0)),
+                 static_cast<double>(pair.computed->lineCount), pair.computed->slack});
+    }
+
+    const text::BreakProfile& profile_;
+    const layout::Layout& computed_;
+    const Reading& read_;
+    Verdict verdict_;
+    bool across_ = false;
+};
+
+/// Chromium floors a size to 1/100 px and then to 1/64 px, and a line fits if it is at most 1/64 px too wide,
+/// each side on the grid of 1/64 px. Measured in Chromium 156.
+double blinkStep(const layout::LaidPart& part) {
+    const double hundredths = std::floor(part.fontSize * 100 + 1e-6) / 100;
+    const double size = std::floor(hundredths * 64) / 64;
+    return (part.fontSize - size) / part.fontSize + 2.0 / 64 / part.available;
+}
+
+/// Firefox rounds a size to 1/60 px, and every advance too. Measured in Firefox 153: its lines are within
+/// 0.125 % of real numbers.
+constexpr double geckoStep = 0.00125;
+
+/// What no known engine's grid exceeds.
+constexpr double anyStep = 0.0025;
+
+}  // namespace
+
+double sizeTolerance(const text::BreakProfile& profile) {
+    // Firefox cuts what follows the viewport down to 1/60 px. Measured.
+    return &profile == &text::gecko() ? 0.02 : 0.01;
+}
+
+bool mayBreakOtherwise(const text::BreakProfile& profile, const layout::LaidPart& part) {
+    if (&profile == &text::blink()) return part.slack <= blinkStep(part);
+    return part.slack <= (&profile == &text::gecko() ? geckoStep : anyStep);
+}
+
+Verdict judge(const layout::PreparedRow& row, const layout::Layout& computed, const Reading& read) {
+    return Judge(row, computed, read).run();
+}
+
+std::size_t Verdict::differingParts() const {
+    std::set<Name> names;
+    for (const Difference& difference : differences)
+        if (difference.card && difference.part) names.emplace(*difference.card, *difference.part);
+    return names.size();
+}
+
+void Summary::add(const Verdict& verdict) {
+    ++widths;
+    if (!verdict.agrees()) ++differingWidths;
+    parts += verdict.parts;
+    differingParts += verdict.differingParts();
+    tightFits += verdict.tightFits;
+    if (verdict.largestBox > largestBox) {
+        largestBox = verdict.largestBox;
+        largestBoxAt = verdict.width;
+    }
+    largestSize = std::max(largestSize, verdict.largestSize);
+}
+
+}  // namespace tenter::judge

@@ -1,0 +1,201 @@
+// The switch between break profiles, and the marks where they differ. What is marked is compared with the
+// command line, which the engines' tests compare with browsers.
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QMenuBar>
+#include <QProcess>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QtTest>
+
+#include "axis/axis_pane.h"
+#include "axis/engines_lane.h"
+#include "document/engine_sweep.h"
+#include "document/engines.h"
+#include "row/figures.h"
+#include "row/row_view.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+class EnginesTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        makeWindow();
+    }
+    void cleanup() { window_.reset(); }
+
+    void laysOutByTheProfileThatIsChosen() {
+        for (const char* engine : {"gecko", "blink"}) {
+            viewing().setProfile(*text::profile(engine));
+            for (const double width : {391.0, 645.0, 1001.0}) {
+                viewing().setWidth(width);
+                QCOMPARE(lineCounts(), commandLineCounts(engine, width));
+            }
+        }
+    }
+
+    void remembersTheChoiceButNotInTheProject() {
+        const std::string before = project::write(window_->document().project());
+        QAction* firefox = action("Breaks as Firefox");
+        QVERIFY(firefox != nullptr);
+        firefox->trigger();
+        QCOMPARE(&viewing().profile(), &text::gecko());
+        QVERIFY(!window_->document().isModified());
+        QCOMPARE(window_->document().undoStack().count(), 0);
+        QCOMPARE(project::write(window_->document().project()), before);
+        makeWindow();
+        QCOMPARE(&viewing().profile(), &text::gecko());
+        QVERIFY(action("Breaks as Firefox")->isChecked());
+    }
+
+    void marksOnTheAxisWhereLineCountsDiffer() {
+        const EngineSweep& sweep = swept();
+        QVERIFY(!sweep.stretches().empty());
+        const sweep::Stretch& stretch = sweep.stretches().front();
+        const auto index = [&](const QJsonArray& counts) {
+            return counts[static_cast<int>(stretch.card)].toArray()[static_cast<int>(stretch.part)].toInt();
+        };
+        for (const double width : {stretch.first, stretch.last}) {
+            QCOMPARE(index(commandLineCounts("blink", width)), static_cast<int>(stretch.lines[0]));
+            QCOMPARE(index(commandLineCounts("gecko", width)), static_cast<int>(stretch.lines[1]));
+        }
+        auto* lane = window_->findChild<axis::EnginesLane*>();
+        QVERIFY(lane != nullptr && lane->isVisible());
+        const auto* pane = window_->findChild<axis::AxisPane*>();
+        const QString says = lane->says(pane->scale().x(stretch.first));
+        QVERIFY2(says.contains("Firefox") && says.contains("card"), qPrintable(says));
+    }
+
+    void goesToWhereEnginesDiffer() {
+        const EngineSweep& sweep = swept();
+        viewing().setWidth(viewing().shown().leastWidth);
+        const double first = sweep.spans().front().first > viewing().width() ? sweep.spans().front().first
+                                                                             : sweep.spans().at(1).first;
+        QTest::keyClick(window_.get(), Qt::Key_E, Qt::ControlModifier);
+        QCOMPARE(viewing().width(), first);
+    }
+
+    void startsAfreshAfterAnEdit() {
+        swept();
+        auto* sweep = window_->findChild<EngineSweep*>();
+        // Copy that both break at its spaces alone.
+        window_->document().edit("Words", [](project::Project& project) {
+            for (project::Card& card : project.cards)
+                for (project::Part& part : card.parts)
+                    if (auto* text = std::get_if<project::TextPart>(&part))
+                        text->copy = {
+                            {project::Run::Kind::Plain, "low water and high water come and go", ""}};
+        });
+        QVERIFY(!sweep->isFresh());
+        QTRY_VERIFY_WITH_TIMEOUT(sweep->isFresh(), 20000);
+        QVERIFY(sweep->stretches().empty());
+    }
+
+    void saysInTheFiguresWhatTheOtherMakes() {
+        const sweep::Stretch stretch = swept().stretches().front();
+        viewing().setWidth(stretch.first);
+        const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;
+        const QString under = row::figuresOf(viewing(), part).spoken();
+        QVERIFY2(under.contains("Firefox " + linesTitle(stretch.lines[1])), qPrintable(under));
+        viewing().setProfile(text::gecko());
+        const QString over = row::figuresOf(viewing(), part).spoken();
+        QVERIFY2(over.contains("Chromium’s family " + linesTitle(stretch.lines[0])), qPrintable(over));
+    }
+
+    void drawsAMarkBesideThePartThatDiffers() {
+        const sweep::Stretch stretch = swept().stretches().front();
+        viewing().setWidth(stretch.first);
+        auto* row = window_->findChild<row::RowView*>();
+        const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;
+        row->ensureVisible(part);
+        QCoreApplication::processEvents();
+        const QImage marked = row->viewport()->grab().toImage();
+        for (QAction* overlay : row->overlayActions())
+            overlay->setChecked(false);
+        const QImage plain = row->viewport()->grab().toImage();
+        QVERIFY(marked != plain);
+    }
+
+    // UAX #14, class SA: Thai has no spaces between words.
+    void saysThatThaiIsBrokenByADictionary() {
+        window_->document().edit("Words", [](project::Project& project) {
+            for (project::Part& part : project.cards[0].parts)
+                if (auto* text = std::get_if<project::TextPart>(&part))
+                    text->copy = {{project::Run::Kind::Plain, "น้ำลงและน้ำขึ้น", ""}};
+        });
+        const auto noteOf = [&](std::size_t card) {
+            const layout::LaidCard& laid = viewing().layout().cards[card];
+            for (std::uint32_t i = 0; i < laid.partCount; ++i)
+                if (!viewing().layout().parts[laid.firstPart + i].picture)
+                    return row::figuresOf(viewing(), laid.firstPart + i).note;
+            return QString("no text");
+        };
+        QVERIFY2(noteOf(0).contains("dictionary"), qPrintable(noteOf(0)));
+        QCOMPARE(noteOf(1), QString());
+    }
+
+private:
+    void makeWindow() {
+        window_.reset();
+        window_ = std::make_unique<window::MainWindow>();
+        window_->resize(1280, 800);
+        window_->show();
+        window_->openFile(sample());
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+    }
+    Viewing& viewing() { return window_->viewing(); }
+    static QString sample() {
+        return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json");
+    }
+    const EngineSweep& swept() {
+        auto* sweep = window_->findChild<EngineSweep*>();
+        if (!QTest::qWaitFor([&] { return sweep->isFresh(); }, 20000)) qWarning("the sweep did not end");
+        return *sweep;
+    }
+    QAction* action(const QString& text) {
+        for (QAction* menu : window_->menuBar()->actions())
+            for (QAction* action : menu->menu()->actions())
+                if (action->text() == text) return action;
+        return nullptr;
+    }
+    /// Of each card, the line counts of its parts; pictures have 0.
+    QJsonArray lineCounts() {
+        QJsonArray cards;
+        const layout::Layout& layout = viewing().layout();
+        for (const layout::LaidCard& card : layout.cards) {
+            QJsonArray parts;
+            for (std::uint32_t i = 0; i < card.partCount; ++i)
+                parts.append(static_cast<int>(layout.parts[card.firstPart + i].lineCount));
+            cards.append(parts);
+        }
+        return cards;
+    }
+    static QJsonArray commandLineCounts(const QString& engine, double width) {
+        QProcess process;
+        process.start(TENTER_CLI,
+                      {"geometry", sample(), "--engine", engine, "--widths", QString::number(width)});
+        process.waitForFinished();
+        const QJsonObject document = QJsonDocument::fromJson(process.readAllStandardOutput()).object();
+        QJsonArray cards;
+        for (const QJsonValue& card : document["layouts"].toArray().first().toObject()["cards"].toArray()) {
+            QJsonArray parts;
+            for (const QJsonValue& part : card.toObject()["parts"].toArray())
+                parts.append(static_cast<int>(part.toObject()["lines"].toArray().size()));
+            cards.append(parts);
+        }
+        return cards;
+    }
+
+    std::unique_ptr<window::MainWindow> window_;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::EnginesTest)
+#include "engines_test.moc"
