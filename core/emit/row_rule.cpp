@@ -37,11 +37,9 @@ void addRowRule(const BandScope& scope, Rules& rules) {
     rule.always("font-size", "1rem");
     // With optical sizing a font's advances would change with its size.
     rule.always("font-optical-sizing", "none");
-    // Chromium 156 halves full-width punctuation where the font allows, Firefox 153 does not; it kerns no
-    // kana unless told. CSS Text 4 § 8.4, CSS Fonts 4 § 6.3.
-    const bool ideographs = usesIdeographs(scope.project);
-    rule.unless("normal", "text-spacing-trim", ideographs ? "space-all" : "normal");
-    rule.unless("auto", "font-kerning", ideographs ? "normal" : "auto");
+    // Chromium 156 halves full-width punctuation where the font allows; Firefox 153 does not. CSS Text 4
+    // § 8.4.
+    rule.unless("normal", "text-spacing-trim", usesIdeographs(scope.project) ? "space-all" : "normal");
     // Nor is a weight made that the family lacks: Firefox 153 widens what it emboldens, Chromium 156 does
     // not, and neither what it slants. CSS Fonts 4, font-synthesis.
     rule.always("font-synthesis", "style");

@@ -79,7 +79,8 @@ private:
         basis.em = part.fontSize;
         // What is stacked follows the engine's grid, or the page would drift from it card by card.
         units::LengthBasis stacked = basis;
-        stacked.em = role.size.resolve(frame_.basis, band_.profile->fluidStep());
+        stacked.cqi = band_.profile->stacked(basis.cqi);
+        stacked.em = role.size.resolve(stacked, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
                               : band_.profile->lineHeight(role.lineHeight.resolve(stacked));

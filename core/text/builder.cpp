@@ -5,6 +5,7 @@
 #include <unicode/uchar.h>
 
 #include <algorithm>
+#include <array>
 
 #include "text/unicode.h"
 
@@ -25,6 +26,12 @@ bool isWhite(char16_t unit) {
 
 bool isIgnorable(char32_t character) {
     return u_hasBinaryProperty(static_cast<UChar32>(character), UCHAR_DEFAULT_IGNORABLE_CODE_POINT) != 0;
+}
+
+/// Spaces that HarfBuzz makes of U+0020 where a face lacks them.
+bool isMadeSpace(char32_t character) {
+    return (character >= 0x2000 && character <= 0x200A) || character == 0x202F || character == 0x205F ||
+           character == ideographicSpace;
 }
 
 /// `font-weight: bolder`. CSS Fonts 4 § 2.2.1.
@@ -143,7 +150,8 @@ FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copy
         bool all = true;
         for (std::size_t i = 0; all && i < grapheme.size();) {
             const char32_t character = codePointAt(grapheme, i);
-            all = isIgnorable(character) || face->has(character);
+            all = isIgnorable(character) || face->has(character) ||
+                  (profile_.makesSpaces() && isMadeSpace(character) && face->has(U' '));
             if (!all && lacking == 0) lacking = character;
             i += unitsOf(character);
         }
@@ -235,12 +243,17 @@ ParagraphBuilder::Buffer ParagraphBuilder::shaped(const Item& item, std::uint32_
     hb_buffer_set_direction(buffer.get(), item.level % 2 != 0 ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
     hb_buffer_set_script(buffer.get(), item.script);
     hb_buffer_set_language(buffer.get(), hb_language_from_string(style_.language.c_str(), -1));
+    std::vector<hb_feature_t> off;
+    const auto turnOff = [&](hb_tag_t feature) { off.push_back({feature, 0, 0, static_cast<unsigned>(-1)}); };
     // font-variant-ligatures: none. CSS Fonts 4 § 6.4.
-    static const hb_feature_t off[] = {{HB_TAG('l', 'i', 'g', 'a'), 0, 0, static_cast<unsigned>(-1)},
-                                       {HB_TAG('c', 'l', 'i', 'g'), 0, 0, static_cast<unsigned>(-1)},
-                                       {HB_TAG('c', 'a', 'l', 't'), 0, 0, static_cast<unsigned>(-1)}};
-    hb_shape(item.face->font(), buffer.get(), off,
-             style_.ligatures ? 0 : static_cast<unsigned>(std::size(off)));
+    if (!style_.ligatures)
+        for (const hb_tag_t feature :
+             {HB_TAG('l', 'i', 'g', 'a'), HB_TAG('c', 'l', 'i', 'g'), HB_TAG('c', 'a', 'l', 't')})
+            turnOff(feature);
+    std::array<char, 4> script{};
+    hb_tag_to_string(hb_script_to_iso15924_tag(item.script), script.data());
+    if (!profile_.kerns({script.data(), script.size()})) turnOff(HB_TAG('k', 'e', 'r', 'n'));
+    hb_shape(item.face->font(), buffer.get(), off.data(), static_cast<unsigned>(off.size()));
     return buffer;
 }
 

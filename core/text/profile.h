@@ -47,6 +47,12 @@ public:
                                                const std::string& language) const = 0;
     /// True if a line that breaks without a space is shaped anew to its break, so kerning across it is lost.
     [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
+    /// True if a face that lacks a space of some width (U+2000 to U+200A and their like) makes it of its own
+    /// space, as HarfBuzz does, rather than leave it to the next face.
+    [[nodiscard]] virtual bool makesSpaces() const = 0;
+    /// False for a script that is not kerned unless `font-kerning` says `normal`; `script` is an ISO 15924
+    /// tag of four letters. CSS Fonts 4 § 6.3 leaves `auto` to the engine.
+    [[nodiscard]] virtual bool kerns(std::string_view script) const = 0;
     /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
     /// True if letter spacing follows a soft hyphen's drawn hyphen.

@@ -14,6 +14,8 @@ import {everyWidth, fineRatio, fractionalWidths, spreadWidths} from './lib/width
 const shown = 12;
 /** Tight fits allowed, as a share of the parts compared: in one variant, and in all together. */
 const mostTight = {one: 0.0025, all: 0.001};
+/** Texts that may say something else on lines of equal count, as a share of the parts compared. */
+const mostTextsOff = 0.0001;
 /** Balanced texts that may differ, as a share: Chromium's rule is matched nearly, Firefox's wholly. */
 const mostBalancedOff = {blink: 0.01, gecko: 0};
 
@@ -54,6 +56,8 @@ async function judge(one, whole, fractional) {
   return {
     widths: whole.length + fractional.length,
     pairs: found.pairs + fine.pairs,
+    apart: found.apart + fine.apart,
+    apartOtherwise: found.apartOtherwise + fine.apartOtherwise,
     largestBox: Math.max(found.largestBox, fine.largestBox),
     largestSize: Math.max(found.largestSize, fine.largestSize),
     tightFits: [...found.tightFits, ...fine.tightFits],
@@ -93,8 +97,9 @@ function tell(one, found) {
   const name = `${one.sample}, ${one.variant}`;
   const wrong = [...found.differences];
   const balanced = found.texts.filter(({where}) => one.balanced.has(where.split(' ')[1]));
-  const mayDiffer = mostBalancedOff[profile] * found.pairs;
-  wrong.push(...found.texts.filter((text) => !balanced.includes(text)), ...(balanced.length > mayDiffer ? balanced : []));
+  const others = found.texts.filter((text) => !balanced.includes(text));
+  wrong.push(...(others.length > Math.max(1, mostTextsOff * found.pairs) ? others : []));
+  wrong.push(...(balanced.length > mostBalancedOff[profile] * found.pairs ? balanced : []));
   if (countsOff(found) > mostTight.one * found.pairs) faults.push(`${name}: ${countsOff(found)} tight fits in ${found.pairs} parts, more than ${mostTight.one * 100} %`);
   if (wrong.length > 0) {
     faults.push(`${name}: ${wrong.length} differences`);
@@ -102,12 +107,12 @@ function tell(one, found) {
     for (const difference of wrong.slice(0, shown)) console.log(differenceLine(difference));
     if (wrong.length > shown) console.log(`  and ${wrong.length - shown} more`);
   }
-  rows.push([one.sample, one.variant, found.widths, found.pairs, countsOff(found), balanced.length, wrong.length,
+  rows.push([one.sample, one.variant, found.widths, found.pairs, found.apartOtherwise === 0 ? found.apart : `${found.apart}, ${found.apartOtherwise} otherwise`, countsOff(found), others.length, balanced.length, wrong.length,
              Number(found.largestBox.toFixed(3)), Number(found.largestSize.toFixed(4))]);
 }
 
 console.log(`\nLaid out by ${given.engine}:`);
-console.log(table(['sample', 'variant', 'widths', 'parts', 'tight fits', 'balanced otherwise', 'differences', 'largest box px', 'largest size px'], rows));
+console.log(table(['sample', 'variant', 'widths', 'parts', 'apart', 'tight fits', 'texts otherwise', 'balanced otherwise', 'differences', 'largest box px', 'largest size px'], rows));
 if (rows.length === 0) {
   console.error('nothing was compared');
   process.exit(2);

@@ -25,10 +25,9 @@ bool isBeyondTable(char16_t unit) {
     return unit > u'~' && unit != noBreakSpace;
 }
 
-/// Chromium's layout unit is 1/64 px. A hair keeps whole units whole where the product of two floats is just
-/// below.
+/// Chromium's layout unit is 1/64 px; it counts in floats before it cuts down to it.
 double floor64(double length) {
-    return std::floor(length * 64 + 1e-3) / 64;
+    return std::floor(static_cast<float>(length) * 64.0F) / 64.0;
 }
 double round64(double length) {
     return std::round(length * 64) / 64;
@@ -75,6 +74,8 @@ public:
     }
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return true; }
+    [[nodiscard]] bool makesSpaces() const override { return true; }
+    [[nodiscard]] bool kerns(std::string_view) const override { return true; }
     [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }

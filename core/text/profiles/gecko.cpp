@@ -84,6 +84,10 @@ public:
     }
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return false; }
+    [[nodiscard]] bool makesSpaces() const override { return false; }
+    [[nodiscard]] bool kerns(std::string_view script) const override {
+        return script != "Hani" && script != "Hira" && script != "Kana";
+    }
     [[nodiscard]] bool shapesAcross(char16_t unit) const override {
         return unit != u'\u00A0' && unit != u'\u200B';
     }

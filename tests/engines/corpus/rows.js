@@ -93,7 +93,7 @@ export const rows = {
   dutch: inLanguage('nl', {heading: {family: ['Lato'], case: 'capitalize'}, body: {family: ['Lato']}, button: {family: ['Lato'], case: 'uppercase'}}),
   cases: row('cases', {
     heading: {family: ['Inter'], case: 'uppercase'},
-    body: {family: ['Inter'], case: 'capitalize', letterSpacing: '0.04em'},
+    body: {family: ['Inter'], case: 'capitalize'},
     cards: [
       [textPart('heading', 'Straße im Maße: ß, ŉ und ǆ'), textPart('body', 'die straße führt am großen fluß entlang, ŉ dag lank, ǆep i ǆungla, ﬁne ﬂow o.k. a.m. p.m. x@y 3rd 4th “quoted words” (in brackets)')],
       [textPart('heading', 'ΌΣΟΣ και Σίσυφος, ὈΔΥΣΣΕΎΣ'), textPart('body', 'ὁ σοφὸς ὀδυσσεύς, οἱ ἄνθρωποι — mother-in-law’s well-being, rock’n’roll, d’accord, l’été, o’clock')],
@@ -104,7 +104,7 @@ export const rows = {
     most: 4,
     heading: {family: ['Lato'], wrap: 'balance', overflowWrap: 'break-word'},
     body: {family: ['Vollkorn'], overflowWrap: 'break-word'},
-    cards: Array.from({length: 6}, () => [textPart('heading', hardParagraph(9)), textPart('body', hardParagraph(40))]),
+    cards: Array.from({length: 6}, () => [textPart('heading', hardParagraph(9)), textPart('body', hardParagraph(26))]),
   }),
   signs: row('signs', {
     most: 5,
@@ -117,7 +117,7 @@ export const rows = {
     heading: {family: ['League Spartan'], overflowWrap: 'normal'},
     body: {family: ['Cabin'], overflowWrap: 'break-word', hyphens: 'manual'},
     button: {family: ['Cabin'], overflowWrap: 'anywhere'},
-    cards: ['Donaudampfschifffahrtsgesellschaftskapitän', 'https://station.example/walks/dawn/boots/and/jackets', 'AVAVAVATATATAWAWAWA'.repeat(2), 'co\u00ADop\u00ADer\u00ADa\u00ADtion\u00ADal\u00ADise', 'under-12s-and-over-60s-together', 'ofﬁce-afﬁliates'].map((word) => [
+    cards: ['Donaudampfschifffahrtsgesellschaftskapitän', 'https://station.example/walks/dawn/boots/and/jackets', 'AVAVAVATATATAWAWAWA', 'co\u00ADop\u00ADer\u00ADa\u00ADtion\u00ADal\u00ADise', 'under-12s-and-over-60s-together', 'ofﬁce-afﬁliates'].map((word) => [
       textPart('heading', word), textPart('body', `a ${word} b ${word}${word} c`), textPart('button', word),
     ]),
   }),
@@ -160,7 +160,7 @@ export const rows = {
   }),
   places: row('places', {
     most: 4,
-    heading: {family: ['Vollkorn'], align: 'center', wrap: 'balance', place: 'center'},
+    heading: {family: ['Vollkorn'], align: 'center', wrap: 'balance', place: 'center', size: [[360, 16], [1480, 22.5]]},
     body: {family: ['Vollkorn'], align: 'end', wrap: 'balance'},
     button: {family: ['Vollkorn'], place: 'end', align: 'start', letterSpacing: '0.03em'},
     cards: [...cardsIn('en'), ...cardsIn('cs')],

@@ -23,7 +23,7 @@ const acrossOnly = ['x', 'width'];
  *   and suspects, parts of equal count whose lines are not as wide as computed, so that their texts are to be read.
  */
 export function compareLayouts(profile, engine, tenter, {within = false} = {}) {
-  const result = {pairs: 0, largestBox: 0, largestSize: 0, byDictionary: 0, otherByDictionary: 0, differences: [], tightFits: [], suspects: []};
+  const result = {pairs: 0, largestBox: 0, largestSize: 0, apart: 0, apartOtherwise: 0, differences: [], tightFits: [], suspects: []};
   if (engine.length !== tenter.length) throw new Error(`${tenter.length} layouts computed, ${engine.length} read`);
   for (let i = 0; i < engine.length; ++i) compareOne(profile, within ? cardByCard(engine[i]) : engine[i], tenter[i], result, within);
   return result;
@@ -62,9 +62,9 @@ function compareOne(profile, engine, tenter, result, within) {
   tenter.cards.slice(0, engine.cards.length).forEach((card, c) => compareBox(`card ${c}`, engine.cards[c], card.box, within ? card.box.y : 0));
   for (const pair of pairs) {
     const {name, where, read, part} = pair;
-    if (isByDictionary(profile, part)) {
-      ++result.byDictionary;
-      result.otherByDictionary += linesDiffer(pair) ? 1 : 0;
+    if (standsApart(profile, part)) {
+      ++result.apart;
+      result.apartOtherwise += linesDiffer(pair) ? 1 : 0;
       continue;
     }
     if (!read || !part) {
@@ -87,9 +87,13 @@ function compareOne(profile, engine, tenter, result, within) {
   }
 }
 
-/** Firefox breaks scripts without spaces by a dictionary that is not to be had: their parts are counted apart. */
-function isByDictionary(profile, part) {
-  return profile === 'gecko' && part?.lines?.some(({text}) => /\p{Script=Thai}|\p{Script=Lao}|\p{Script=Khmer}|\p{Script=Myanmar}/u.test(text));
+/**
+ * What Firefox has of its own, not to be had: a dictionary for scripts without spaces, and a font for emoji. Such parts
+ * are counted apart.
+ */
+function standsApart(profile, part) {
+  const own = /\p{Script=Thai}|\p{Script=Lao}|\p{Script=Khmer}|\p{Script=Myanmar}|\p{Emoji_Presentation}|\uFE0F/u;
+  return profile === 'gecko' && part?.lines?.some(({text}) => own.test(text));
 }
 
 /** Whether a line may hold the text computed for it: narrower than the narrowest letter, and engines' grids. */

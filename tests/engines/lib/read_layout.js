@@ -99,7 +99,7 @@ export function readLayout(widths) {
   );
 }
 
-/** The text of each line of part `name` with the frame `width` CSS px wide, character by character: slow, exact. */
+/** The text of each line of part `name` with the frame `width` CSS px wide, grapheme by grapheme: slow, exact. */
 export function readLines(width, name) {
   const frame = document.querySelector('iframe');
   frame.style.width = `${width}px`;
@@ -108,13 +108,13 @@ export function readLines(width, name) {
   const half = parseFloat(frame.contentWindow.getComputedStyle(element).lineHeight) / 2;
   const walker = inner.createTreeWalker(element, NodeFilter.SHOW_TEXT);
   const range = inner.createRange();
+  const graphemes = new Intl.Segmenter();
   const lines = [];
   let last = -Infinity;
   while (walker.nextNode()) {
-    const text = walker.currentNode.data;
-    for (let at = 0; at < text.length; ++at) {
-      range.setStart(walker.currentNode, at);
-      range.setEnd(walker.currentNode, at + 1);
+    for (const {segment, index} of graphemes.segment(walker.currentNode.data)) {
+      range.setStart(walker.currentNode, index);
+      range.setEnd(walker.currentNode, index + segment.length);
       const rect = [...range.getClientRects()].find((one) => one.width > 0);
       if (rect) {
         const middle = (rect.top + rect.bottom) / 2;
@@ -123,7 +123,7 @@ export function readLines(width, name) {
           last = middle;
         }
       }
-      if (lines.length > 0) lines[lines.length - 1] += text[at];
+      if (lines.length > 0) lines[lines.length - 1] += segment;
     }
   }
   return lines;
