@@ -8,6 +8,7 @@
 #include "emit/sentences.h"
 #include "emit/usage.h"
 #include "layout/layout.h"
+#include "sweep/differences.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -110,6 +111,29 @@ std::string oneLine(const std::string& text) {
     return out;
 }
 
+/// Where break profiles give other numbers of lines, over the whole range.
+std::string engineDifferences(const project::Project& project, std::size_t variant,
+                              text::ParagraphStore& store) {
+    std::vector<layout::PreparedRow> rows;
+    std::string names;
+    for (const text::BreakProfile* profile : text::profiles()) {
+        rows.emplace_back(project, variant, store, *profile);
+        names += (names.empty() ? "" : " and ") + std::string(profile->name());
+    }
+    std::vector<const layout::PreparedRow*> compared;
+    for (const layout::PreparedRow& row : rows)
+        compared.push_back(&row);
+    const std::vector<sweep::Span> spans =
+        sweep::spansOf(sweep::lineDifferences(compared, project.leastWidth, project.mostWidth));
+    if (spans.empty()) return "  " + names + " break alike at every whole width.\n";
+    std::string widths;
+    for (const sweep::Span& span : spans) {
+        widths += (widths.empty() ? "" : ", ") + units::number(span.first);
+        if (span.last > span.first) widths += " to " + units::number(span.last);
+    }
+    return "  " + names + " differ in numbers of lines at " + widths + " px.\n";
+}
+
 }  // namespace
 
 std::string report(const project::Project& project, text::ParagraphStore& store,
@@ -128,7 +152,8 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
         std::vector<Cells> lines{head(uses)};
         for (const double width : edges(project, variant))
             lines.push_back(line(row, uses, layout::layOut(row, width)));
-        out += "\n." + oneLine(variant.className) + "\n" + table(lines);
+        out +=
+            "\n." + oneLine(variant.className) + "\n" + table(lines) + engineDifferences(project, i, store);
         for (const text::FontNote& note : row.notes())
             if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
     }

@@ -9,7 +9,7 @@
 namespace tenter::emit {
 
 /// For each variant a table of what its row is at both ends of the range and at both sides of each
-/// breakpoint, then what the fonts lacked.
+/// breakpoint, and where break profiles differ; then what the fonts lacked.
 std::string report(const project::Project& project, text::ParagraphStore& store,
                    const text::BreakProfile& profile);
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <variant>
 
+#include "project/conflicts.h"
+
 namespace tenter::desktop {
 
 Viewing::Viewing(Document& document, QObject* parent) : QObject(parent), document_(document) {
@@ -111,9 +113,14 @@ project::Problems Viewing::setSetting(const QString& name, const std::string& pa
     document_.edit(
         name,
         [&](project::Project& project) {
-            project::Settings& settings = layer(project);
-            project::Settings tried = settings;
-            if (project::setSetting(tried, path, value, problems)) settings = std::move(tried);
+            const project::Settings before = layer(project);
+            if (!project::setSetting(layer(project), path, value, problems)) {
+                layer(project) = before;
+                return;
+            }
+            // What a file with it would be refused for is not put into the project either.
+            problems = project::conflicts(project);
+            if (!problems.empty()) layer(project) = before;
         },
         gesture);
     return problems;

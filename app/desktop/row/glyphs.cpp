@@ -8,9 +8,8 @@ namespace tenter::desktop::row {
 namespace {
 
 constexpr std::size_t mostBytes = 12U << 20U;
-constexpr double obliqueSkew = 0.25;    // from memory: engines lean a face by 14 degrees
-constexpr double boldShare = 1.0 / 26;  // from memory: engines thicken by 1/24 em (small) to 1/32 em (large)
-constexpr double mostSize = 2000;       // device px; beyond, nothing sensible is on screen
+constexpr double obliqueSkew = 0.25;  // from memory: engines lean a face by 14 degrees
+constexpr double mostSize = 2000;     // device px; beyond, nothing sensible is on screen
 
 FT_Library library() {
     static const FT_Library made = [] {
@@ -22,8 +21,8 @@ FT_Library library() {
 
 }  // namespace
 
-SizedFace::SizedFace(Outlines& outlines, double size, Synthetic synthetic)
-    : outlines_(outlines), size_(std::min(size, mostSize)), synthetic_(synthetic) {}
+SizedFace::SizedFace(Outlines& outlines, double size, bool leaning)
+    : outlines_(outlines), size_(std::min(size, mostSize)), leaning_(leaning) {}
 
 const Coverage& SizedFace::of(std::uint32_t glyph, unsigned phase) {
     const std::size_t page = glyph / glyphsPerPage;
@@ -44,7 +43,7 @@ std::uint32_t SizedFace::rasterise(std::uint32_t glyph, unsigned phase) {
     if (outline.points.empty() || outline.contours.empty() || library() == nullptr) return index;
 
     const double factor = size_ * 64 / outlines_.face().scale();  // to 26.6 device px
-    const double lean = synthetic_.oblique ? obliqueSkew : 0;
+    const double lean = leaning_ ? obliqueSkew : 0;
     const double shift = phase * 64.0 / phases;
     std::vector<FT_Vector> points;
     points.reserve(outline.points.size());
@@ -59,11 +58,6 @@ std::uint32_t SizedFace::rasterise(std::uint32_t glyph, unsigned phase) {
     scaled.points = points.data();
     scaled.tags = const_cast<char*>(outline.tags.data());  // FreeType's struct serves writers too
     scaled.contours = const_cast<short*>(outline.contours.data());
-    if (synthetic_.bold) {
-        const auto strength = std::lround(size_ * boldShare * 64);
-        FT_Outline_EmboldenXY(&scaled, strength, strength / 2);
-        FT_Outline_Translate(&scaled, -strength / 2, -strength / 4);
-    }
 
     FT_BBox box;
     FT_Outline_Get_CBox(&scaled, &box);
@@ -92,8 +86,8 @@ std::uint32_t SizedFace::rasterise(std::uint32_t glyph, unsigned phase) {
     return index;
 }
 
-SizedFace& Glyphs::sized(const text::FacePtr& face, double size, Synthetic synthetic) {
-    const Key key{face.get(), std::lround(size * sizesPerPixel), synthetic.bold, synthetic.oblique};
+SizedFace& Glyphs::sized(const text::FacePtr& face, double size, bool leaning) {
+    const Key key{face.get(), std::lround(size * sizesPerPixel), leaning};
     if (const auto found = kept_.find(key); found != kept_.end()) {
         uses_.splice(uses_.begin(), uses_, found->second.use);
         return *found->second.face;
@@ -103,7 +97,7 @@ SizedFace& Glyphs::sized(const text::FacePtr& face, double size, Synthetic synth
     uses_.push_front(key);
     const double grid = static_cast<double>(std::get<1>(key)) / sizesPerPixel;
     Kept& kept = kept_[key];
-    kept.face = std::make_unique<SizedFace>(*outlines, grid, synthetic);
+    kept.face = std::make_unique<SizedFace>(*outlines, grid, leaning);
     kept.use = uses_.begin();
     return *kept.face;
 }

@@ -22,12 +22,6 @@ struct Coverage {
     std::uint32_t offset = 0;
 };
 
-/// What browsers make of a face when the family lacks the weight or the slant that was asked for.
-struct Synthetic {
-    bool bold = false;
-    bool oblique = false;
-};
-
 /// Sizes are rasterised on a grid this fine, in parts of a device px: a glyph's edge is off by less than a
 /// thirtieth of a pixel, and most steps of a drag need no rasterising at all. Positions are not rounded so.
 inline constexpr int sizesPerPixel = 16;
@@ -36,7 +30,8 @@ inline constexpr int phases = 4;
 /// One face at one size: its rasterised glyphs.
 class SizedFace {
 public:
-    SizedFace(Outlines& outlines, double size, Synthetic synthetic);
+    /// `leaning`: made to lean, as browsers make a slant that the family lacks.
+    SizedFace(Outlines& outlines, double size, bool leaning);
     const Coverage& of(std::uint32_t glyph, unsigned phase);
     [[nodiscard]] const std::uint8_t* pixels(const Coverage& coverage) const {
         return pool_.data() + coverage.offset;
@@ -50,7 +45,7 @@ private:
     std::uint32_t rasterise(std::uint32_t glyph, unsigned phase);
     Outlines& outlines_;
     double size_;
-    Synthetic synthetic_;
+    bool leaning_;
     std::vector<std::unique_ptr<Page>> pages_;
     std::vector<Coverage> coverages_;
     std::vector<std::uint8_t> pool_;
@@ -60,14 +55,14 @@ private:
 class Glyphs {
 public:
     /// `size` in device px.
-    SizedFace& sized(const text::FacePtr& face, double size, Synthetic synthetic);
+    SizedFace& sized(const text::FacePtr& face, double size, bool leaning);
     /// Drops what has not been used lately, if there is too much. Invalidates references.
     void trim();
     /// After fonts changed.
     void clear();
 
 private:
-    using Key = std::tuple<const text::Face*, long, bool, bool>;
+    using Key = std::tuple<const text::Face*, long, bool>;
     struct Kept {
         std::unique_ptr<SizedFace> face;
         std::list<Key>::iterator use;

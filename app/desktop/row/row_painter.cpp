@@ -206,7 +206,6 @@ void RowPainter::text(QPainter& painter, Canvas& canvas, const layout::LaidPart&
     TextLook look;
     look.colour = pick(style->colour, style->hover.colour);
     if (!style->colour && !(hovered && style->hover.colour)) look.colour = Qt::black;
-    look.weight = style->weight.value_or(400);
     look.italic = style->slant == project::Slant::Italic;
     look.underlineLinks = kindOf(viewing_, part) != "button";
     text_.paint(canvas, viewing_.layout(), part, look);

@@ -11,15 +11,6 @@ namespace tenter::desktop::row {
 
 namespace {
 
-// CSS Fonts 4 § 2.2.1, the table of `bolder`.
-double bolder(double weight) {
-    if (weight < 350) return 400;
-    if (weight < 550) return 700;
-    return weight < 900 ? 900 : weight;
-}
-
-constexpr double boldFrom = 600;
-
 // The correction of a line that starts at `cluster` without a space before it.
 double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) {
     const auto at = [cluster](const std::vector<text::Opportunity>& list) {
@@ -95,11 +86,11 @@ void TextPainter::paint(Canvas& canvas, const layout::Layout& layout, const layo
 
     faces_.clear();
     for (const text::ShapedRun& run : part.paragraph->runs()) {
-        const double weight = run.kind == project::Run::Kind::Strong ? bolder(look.weight) : look.weight;
+        // A slant that the family lacks is made, as in browsers; a weight is not, since the stylesheet says
+        // so.
         const bool italic = look.italic || run.kind == project::Run::Kind::Emphasis;
-        const Synthetic synthetic{run.face && weight >= boldFrom && run.face->mostWeight() < boldFrom,
-                                  run.face && italic && !run.face->italic()};
-        faces_.push_back(run.face ? &glyphs_.sized(run.face, size, synthetic) : nullptr);
+        const bool leaning = run.face && italic && !run.face->italic();
+        faces_.push_back(run.face ? &glyphs_.sized(run.face, size, leaning) : nullptr);
     }
     const double reach = 1.5 * part.fontSize;
     for (std::uint32_t i = 0; i < part.lineCount; ++i) {

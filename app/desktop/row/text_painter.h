@@ -13,7 +13,6 @@ namespace tenter::desktop::row {
 /// What a part's text looks like besides its glyphs.
 struct TextLook {
     QColor colour;
-    double weight = 400;  ///< asked for; a face without it is thickened
     bool italic = false;  ///< asked for; an upright face is leant
     bool underlineLinks = true;
 };
