@@ -338,6 +338,10 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
     std::size_t inked = 0;
     for (std::size_t i = 0; i + 1 < starts.size(); ++i)
         inked += hasInk(starts[i], starts[i + 1]) ? 1 : 0;
+    // Where nothing is shaped anew, a ligature across a soft hyphen stays before it whole (Firefox 153).
+    const std::u16string_view spanned = std::u16string_view(text_).substr(begin, end - begin);
+    const bool undivided =
+        !profile_.reshapesAtBreaks() && spanned.find(softHyphen) != std::u16string_view::npos;
     const auto glyphs = static_cast<std::uint32_t>(made_->glyphs_.size());
     const bool rightToLeft = item.level % 2 != 0;
     for (std::size_t i = 0; i + 1 < starts.size(); ++i) {
@@ -353,8 +357,13 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
         cluster.wordUnits = text_[starts[i]] == u' ' || text_[starts[i]] == noBreakSpace ? 1 : 0;
         cluster.visible = hasInk(starts[i], starts[i + 1]);
         cluster.letterUnits = cluster.visible ? 1 : 0;
-        const double all = inked > 0 ? static_cast<double>(inked) : static_cast<double>(starts.size() - 1);
-        const double share = cluster.visible || inked == 0 ? advance / all : 0;
+        double share = 0;
+        if (inked == 0)
+            share = advance / static_cast<double>(starts.size() - 1);
+        else if (undivided)
+            share = i == 0 ? advance : 0;
+        else if (cluster.visible)
+            share = advance / static_cast<double>(inked);
         cluster.advance = static_cast<float>(share);
         made_->clusters_.push_back(cluster);
         exact_.push_back(share);

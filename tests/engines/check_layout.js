@@ -19,12 +19,13 @@ const mostTextsOff = 0.0001;
 /** Balanced texts that may differ, as a share: Chromium's rule is matched nearly, Firefox's wholly. */
 const mostBalancedOff = {blink: 0.01, gecko: 0};
 
-const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, widths: 'every', only: ''});
+const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, widths: 'every', fractional: '200', only: ''});
 const profile = profileOf[given.engine];
 const tenter = new Tenter(given.cli);
 const server = await new PageServer().start();
 const browser = await launch(given.engine, given.browser);
-const fineBrowser = await launch(given.engine, given.browser, fineRatio);
+const fractionalCount = Number(given.fractional);
+const fineBrowser = fractionalCount > 0 ? await launch(given.engine, given.browser, fineRatio) : null;
 const rows = [];
 const faults = [];
 const sum = {pairs: 0, tight: 0};
@@ -34,14 +35,14 @@ try {
     if (!`${one.sample} ${one.variant}`.includes(given.only)) continue;
     const range = {...one, from: Math.min(one.from, 320), to: Math.max(one.to, 1920)};
     const whole = given.widths === 'every' ? everyWidth(range) : spreadWidths(range, Number(given.widths));
-    const found = await judge(one, whole, fractionalWidths(range, Math.min(200, whole.length)));
+    const found = await judge(one, whole, fractionalWidths(range, fractionalCount));
     sum.pairs += found.pairs;
     sum.tight += countsOff(found);
     tell(one, found);
   }
 } finally {
   await browser.close();
-  await fineBrowser.close();
+  await fineBrowser?.close();
   await server.stop();
 }
 
@@ -52,6 +53,7 @@ async function judge(one, whole, fractional) {
     tenter.geometry(one.file, one.variant, [...whole, ...fractional], profile),
   ]);
   const found = await compared(browser, html, whole, computed.slice(0, whole.length));
+  if (!fineBrowser) return {...found, widths: whole.length};
   const fine = await compared(fineBrowser, html, fractional, computed.slice(whole.length), {within: true});
   return {
     widths: whole.length + fractional.length,

@@ -102,12 +102,13 @@ public:
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
-        // FreeType counts sizes and metrics in 1/64 px.
+        // FreeType counts sizes in 1/64 px, and what it rounds up too.
         const double set = std::round(round60(size) * 64) / 64;
-        const double ascent = std::round(face.ascent() * set * 64) / 64;
-        const double descent = std::round(face.descent() * set * 64) / 64;
-        const double over = face.roundsUp() ? std::ceil(ascent) : std::round(ascent);
-        const double under = face.roundsUp() ? std::ceil(descent) : std::round(descent);
+        const auto whole = [&](double metric) {
+            return face.roundsUp() ? std::ceil(std::round(metric * 64) / 64) : std::round(metric);
+        };
+        const double over = whole(face.ascent() * set);
+        const double under = whole(face.descent() * set);
         const double above = over + (lineHeight - over - under) / 2;
         return {above, lineHeight - above};
     }
