@@ -85,7 +85,7 @@ bool usesIdeographs(const project::Project& project) {
                 for (const Run& run : text->copy) {
                     const std::u16string units = text::toUtf16(run.text);
                     for (std::size_t i = 0; i < units.size(); ++i)
-                        if (text::isIdeographic(text::codePointAt(units, i))) return true;
+                        if (text::isHanOrKana(text::codePointAt(units, i))) return true;
                 }
     return false;
 }

@@ -5,6 +5,7 @@
 #include <unicode/edits.h>
 #include <unicode/uchar.h>
 #include <unicode/unistr.h>
+#include <unicode/uscript.h>
 #include <unicode/utext.h>
 #include <unicode/utf16.h>
 
@@ -66,6 +67,13 @@ BreakMap icuWords(std::u16string_view text, const std::string& language) {
     if (!iterator)
         iterator.reset(icu::BreakIterator::createWordInstance(icu::Locale(language.c_str()), status));
     return boundaries(iterator.get(), text);
+}
+
+bool isHanOrKana(char32_t character) {
+    UErrorCode status = U_ZERO_ERROR;
+    const UScriptCode script = uscript_getScript(static_cast<UChar32>(character), &status);
+    return U_SUCCESS(status) &&
+           (script == USCRIPT_HAN || script == USCRIPT_HIRAGANA || script == USCRIPT_KATAKANA);
 }
 
 BreakMap capitalizedWords(std::u16string_view text, const std::string& language) {

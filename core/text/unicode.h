@@ -19,6 +19,9 @@ BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, Li
 BreakMap icuGraphemes(std::u16string_view text);
 BreakMap icuWords(std::u16string_view text, const std::string& language);
 /// Full uppercase by language, as edits. Unicode 15 § 3.13, SpecialCasing.txt.
+/// True for a character of the scripts Han, Hiragana or Katakana. UAX #24.
+bool isHanOrKana(char32_t character);
+
 /// Starts of what `capitalize` takes for words: ICU's, and letters after `.` or `@`, which ICU counts on
 /// (measured in Chromium 156 and Firefox 153). CSS Text 3 § 2.1.1 leaves words to the engine.
 BreakMap capitalizedWords(std::u16string_view text, const std::string& language);
