@@ -79,7 +79,7 @@ private:
         basis.em = part.fontSize;
         // What is stacked follows the engine's grid, or the page would drift from it card by card.
         units::LengthBasis stacked = basis;
-        stacked.cqi = band_.profile->stacked(basis.cqi);
+        stacked.cqi = stackedContent();
         stacked.em = role.size.resolve(stacked, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
@@ -162,6 +162,13 @@ private:
         const Edges down = sides.resolve(stacked);
         return {band_.profile->stacked(down.top), across.right, band_.profile->stacked(down.bottom),
                 across.left};
+    }
+
+    /// A card's content width as an engine's grid makes it: each length on it, then subtracted.
+    [[nodiscard]] double stackedContent() const {
+        const auto on = [&](double length) { return band_.profile->stacked(length); };
+        return std::max(0.0, on(frame_.columnWidth) - on(frame_.cardPadding.left) -
+                                 on(frame_.cardPadding.right) - 2 * frame_.cardBorder);
     }
 
     [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {
