@@ -121,6 +121,7 @@ std::string engineDifferences(const project::Project& project, std::size_t varia
         names += (names.empty() ? "" : " and ") + std::string(profile->name());
     }
     std::vector<const layout::PreparedRow*> compared;
+    compared.reserve(rows.size());
     for (const layout::PreparedRow& row : rows)
         compared.push_back(&row);
     const std::vector<sweep::Span> spans =
