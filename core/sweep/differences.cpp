@@ -65,8 +65,9 @@ std::vector<double> wholeWidths(double least, double most) {
     std::vector<double> widths;
     if (!(least <= most)) return widths;
     widths.push_back(least);
-    for (double width = std::floor(least) + 1; width < most; ++width)
-        widths.push_back(width);
+    const double first = std::floor(least) + 1;
+    for (int i = 0; first + i < most; ++i)
+        widths.push_back(first + i);
     if (most > least) widths.push_back(most);
     return widths;
 }
