@@ -15,7 +15,7 @@ struct GeometryArguments : Arguments {
     WidthArguments widths;
 };
 
-int run(const GeometryArguments& arguments) {
+int runGeometry(const GeometryArguments& arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     project::Problems problems;
@@ -43,7 +43,7 @@ void addGeometry(CLI::App& app, Action& action) {
         ->type_name("WIDTHS");
     verb->add_option("--step", arguments->widths.step, "Step of the range in px (1 if left out)")
         ->type_name("PX");
-    verb->callback([&action, arguments] { action = [arguments] { return run(*arguments); }; });
+    verb->callback([&action, arguments] { action = [arguments] { return runGeometry(*arguments); }; });
 }
 
 }  // namespace tenter::command

@@ -10,7 +10,7 @@ namespace tenter::command {
 
 namespace {
 
-int run(const Arguments& arguments) {
+int runPage(const Arguments& arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     project::Problems problems;
@@ -30,7 +30,7 @@ void addPage(CLI::App& app, Action& action) {
         app.add_subcommand("page", "Print the row as one HTML page with its pictures and fonts within");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
-    verb->callback([&action, arguments] { action = [arguments] { return run(*arguments); }; });
+    verb->callback([&action, arguments] { action = [arguments] { return runPage(*arguments); }; });
 }
 
 }  // namespace tenter::command

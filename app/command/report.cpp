@@ -10,7 +10,7 @@ namespace tenter::command {
 
 namespace {
 
-int run(const Arguments& arguments) {
+int runReport(const Arguments& arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     return deliver(arguments, emit::report(opened->project, opened->store, *opened->profile));
@@ -24,7 +24,7 @@ void addReport(CLI::App& app, Action& action) {
         app.add_subcommand("report", "Print what the row comes to at each breakpoint, as a table");
     addFiles(*verb, *arguments);
     addEngine(*verb, *arguments);
-    verb->callback([&action, arguments] { action = [arguments] { return run(*arguments); }; });
+    verb->callback([&action, arguments] { action = [arguments] { return runReport(*arguments); }; });
 }
 
 }  // namespace tenter::command

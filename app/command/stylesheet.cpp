@@ -37,7 +37,7 @@ bool wordsAreKnown(const StylesheetArguments& arguments) {
     return false;
 }
 
-int run(const StylesheetArguments& arguments) {
+int runStylesheet(const StylesheetArguments& arguments) {
     if (!wordsAreKnown(arguments)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
@@ -80,7 +80,7 @@ void addStylesheet(CLI::App& app, Action& action) {
             "Let font sizes follow the width of the viewport or of the card. Sizes that follow the other are "
             "converted band by band: at both ends of a band they stay as they are")
         ->type_name("WHAT");
-    verb->callback([&action, arguments] { action = [arguments] { return run(*arguments); }; });
+    verb->callback([&action, arguments] { action = [arguments] { return runStylesheet(*arguments); }; });
 }
 
 }  // namespace tenter::command

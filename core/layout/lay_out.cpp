@@ -59,7 +59,7 @@ private:
             part.box.width = frame_.besideWidth;
             return;
         }
-        part.margin = stackedEdges(band_.pictureMargin, frame_.basis, frame_.basis);
+        part.margin = stackedEdges(band_.pictureMargin.resolve(frame_.basis), *band_.profile);
         if (band_.bleed && !band_.beside) {
             part.margin.left = -frame_.cardPadding.left;
             part.margin.right = -frame_.cardPadding.right;
@@ -86,8 +86,8 @@ private:
                               : band_.profile->lineHeight(role.lineHeight.resolve(stacked));
         part.letterSpacing = role.letterSpacing.resolve(basis);
         part.wordSpacing = role.wordSpacing.resolve(basis);
-        part.margin = stackedEdges(role.margin, basis, stacked);
-        part.padding = stackedEdges(role.padding, basis, stacked);
+        part.margin = edgesOf(role.margin, basis, stacked);
+        part.padding = edgesOf(role.padding, basis, stacked);
         part.border = snappedBorder(role.border.resolve(basis));
         part.paragraph = plan.paragraph.get();
         const text::Paragraph& paragraph = *plan.paragraph;
@@ -156,12 +156,11 @@ private:
     }
 
     /// Margins or paddings of a part: across by `basis`, down the page by `stacked`, on the engine's grid.
-    [[nodiscard]] Edges stackedEdges(const Lengths& sides, const units::LengthBasis& basis,
-                                     const units::LengthBasis& stacked) const {
+    [[nodiscard]] Edges edgesOf(const Lengths& sides, const units::LengthBasis& basis,
+                                const units::LengthBasis& stacked) const {
         const Edges across = sides.resolve(basis);
         const Edges down = sides.resolve(stacked);
-        return {band_.profile->stacked(down.top), across.right, band_.profile->stacked(down.bottom),
-                across.left};
+        return stackedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
     }
 
     /// A card's content width as an engine's grid makes it: each length on it, then subtracted.

@@ -11,6 +11,8 @@
 namespace tenter::project {
 
 inline constexpr int formatVersion = 1;
+/// What a project file's name ends in.
+inline constexpr const char* fileEnding = ".tenter.json";
 
 /// Reads a project from JSON text. `name` is the file as told in problems; `folder` is where its pictures
 /// and fonts are looked for (empty: they are not looked for). Empty with every problem found in `problems`.

@@ -14,7 +14,6 @@ namespace {
 
 constexpr char16_t lineFeed = u'\n';
 constexpr char16_t softHyphen = u'\u00AD';
-constexpr char16_t noBreakSpace = u'\u00A0';
 /// At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
 constexpr char16_t ideographicSpace = u'\u3000';
 /// Words narrower than this many ems are never cut, so what cutting them would change is not worked out.

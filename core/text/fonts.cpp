@@ -15,8 +15,6 @@
 #include "units/number.h"
 
 namespace tenter::text {
-namespace {
-
 /// A file that could serve a family.
 struct Candidate {
     std::filesystem::path file;
@@ -26,6 +24,8 @@ struct Candidate {
     bool italic = false;
     bool narrowOrWide = false;
 };
+
+namespace {
 
 /// How far a candidate's weights are from `wanted`, by the order of CSS Fonts 4 § 5.2 step 4: between 400 and
 /// 500 heavier up to 500 first, below 400 lighter first, above 500 heavier first.

@@ -18,7 +18,6 @@ BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, Li
 /// units.
 BreakMap icuGraphemes(std::u16string_view text);
 BreakMap icuWords(std::u16string_view text, const std::string& language);
-/// Full uppercase by language, as edits. Unicode 15 § 3.13, SpecialCasing.txt.
 /// True for a character of the scripts Han, Hiragana or Katakana. UAX #24.
 bool isHanOrKana(char32_t character);
 
@@ -26,7 +25,19 @@ bool isHanOrKana(char32_t character);
 /// (measured in Chromium 156 and Firefox 153). CSS Text 3 § 2.1.1 leaves words to the engine.
 BreakMap capitalizedWords(std::u16string_view text, const std::string& language);
 
+/// Full uppercase by language, as edits. Unicode 15 § 3.13, SpecialCasing.txt.
 CaseEdits icuUppercase(std::u16string_view text, const std::string& language);
+
+inline constexpr char16_t noBreakSpace = u'\u00A0';
+inline bool isAsciiDigit(char16_t unit) {
+    return unit >= u'0' && unit <= u'9';
+}
+inline bool isAsciiLetter(char16_t unit) {
+    return (unit >= u'a' && unit <= u'z') || (unit >= u'A' && unit <= u'Z');
+}
+inline bool isAsciiAlphanumeric(char16_t unit) {
+    return isAsciiDigit(unit) || isAsciiLetter(unit);
+}
 
 /// The code point that starts at `at`; half a pair stands for itself.
 char32_t codePointAt(std::u16string_view text, std::size_t at);

@@ -7,15 +7,10 @@
 namespace tenter::emit {
 namespace {
 
+using tests::count;
+
 using project::Run;
 using project::TextPart;
-
-std::size_t count(const std::string& text, const std::string& what) {
-    std::size_t found = 0;
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1))
-        ++found;
-    return found;
-}
 
 project::Project oneCard(TextPart part) {
     project::Project project = tests::walks();

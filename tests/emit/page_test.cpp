@@ -13,6 +13,8 @@
 namespace tenter::emit {
 namespace {
 
+using tests::count;
+
 namespace fs = std::filesystem;
 
 /// A folder of the test's own, removed at its end.
@@ -43,13 +45,6 @@ std::string pageOf(const project::Project& project, const fs::path& folder, proj
     fonts.use(project.fonts, folder);
     text::ParagraphStore store(fonts);
     return page(project, 0, folder, store, problems);
-}
-
-std::size_t count(const std::string& text, const std::string& what) {
-    std::size_t found = 0;
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1))
-        ++found;
-    return found;
 }
 
 std::string between(const std::string& text, const std::string& from, const std::string& to) {

@@ -157,6 +157,13 @@ Project walks() {
     return project;
 }
 
+std::size_t count(const std::string& text, const std::string& what) {
+    std::size_t found = 0;
+    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1))
+        ++found;
+    return found;
+}
+
 Project randomProject(std::mt19937& random) {
     Draw draw(random);
     Project project = walks();

@@ -15,6 +15,9 @@ project::Project walks();
 /// A card that says `copy` in a body.
 project::Card saying(const std::string& copy);
 
+/// How often `what` stands in `text`.
+std::size_t count(const std::string& text, const std::string& what);
+
 /// A sound project with settings drawn from `random`, names and copy full of characters that are special to
 /// CSS and HTML.
 project::Project randomProject(std::mt19937& random);

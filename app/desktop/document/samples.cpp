@@ -8,13 +8,13 @@
 #include <nlohmann/json.hpp>
 #include <system_error>
 
+#include "project/file.h"
+
 namespace tenter::desktop {
 
 namespace fs = std::filesystem;
 
 namespace {
-
-const std::string ending = ".tenter.json";
 
 fs::path samplesFolder() {
     const fs::path program = QCoreApplication::applicationDirPath().toStdString();
@@ -64,7 +64,7 @@ std::vector<Sample> findSamples() {
     std::error_code error;
     for (fs::recursive_directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
         const std::string file = at->path().filename().string();
-        if (file.size() <= ending.size() || file.substr(file.size() - ending.size()) != ending) continue;
+        if (!file.ends_with(project::fileEnding)) continue;
         std::ifstream stream(at->path());
         const auto json = nlohmann::json::parse(stream, nullptr, false);
         if (!json.is_object()) continue;

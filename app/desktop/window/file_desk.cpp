@@ -13,7 +13,6 @@ namespace tenter::desktop::window {
 namespace {
 
 const QString filter = "Tenter projects (*.tenter.json)";
-const QString ending = ".tenter.json";
 const QString recentKey = "recent";
 constexpr int mostRecent = 8;
 
@@ -79,7 +78,7 @@ bool FileDesk::saveAs() {
     const QString name = fromPath(document_.file().filename());
     const QString proposed =
         QDir(startFolder())
-            .filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + ending : name);
+            .filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + project::fileEnding : name);
     QFileDialog dialog(window_, "Save the project as", startFolder(), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix("tenter.json");

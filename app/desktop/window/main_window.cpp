@@ -26,7 +26,6 @@ namespace tenter::desktop::window {
 namespace {
 
 constexpr int stripHeight = 48;
-const QString ending = ".tenter.json";
 const QString geometryKey = "geometry";
 const QString engineKey = "engine";
 
@@ -321,7 +320,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
         const QString file = url.toLocalFile();
         if (file.isEmpty()) continue;
         event->acceptProposedAction();
-        if (file.endsWith(ending)) {
+        if (file.endsWith(project::fileEnding)) {
             files_->open(file);
             return;
         }

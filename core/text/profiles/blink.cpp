@@ -12,14 +12,6 @@
 namespace tenter::text {
 namespace {
 
-constexpr char16_t noBreakSpace = u'\u00A0';
-
-bool isDigit(char16_t unit) {
-    return unit >= u'0' && unit <= u'9';
-}
-bool isAlphanumeric(char16_t unit) {
-    return isDigit(unit) || (unit >= u'a' && unit <= u'z') || (unit >= u'A' && unit <= u'Z');
-}
 /// True where Chromium asks UAX #14 rather than its own table of ASCII pairs.
 bool isBeyondTable(char16_t unit) {
     return unit > u'~' && unit != noBreakSpace;
@@ -105,7 +97,7 @@ private:
         const char16_t after = text[i];
         if (after == u' ') return false;
         if (before == u' ') return true;
-        if (before == u'-' && isDigit(after)) return i > 1 && isAlphanumeric(text[i - 2]);
+        if (before == u'-' && isAsciiDigit(after)) return i > 1 && isAsciiAlphanumeric(text[i - 2]);
         if (isBeyondTable(before) || isBeyondTable(after)) return icu;
         return blinkBreaksBetween(before, after);
     }

@@ -20,15 +20,9 @@ constexpr std::u16string_view signs = u"$%+\\";
 bool isIn(std::u16string_view set, char16_t unit) {
     return set.find(unit) != std::u16string_view::npos;
 }
-bool isDigit(char16_t unit) {
-    return unit >= u'0' && unit <= u'9';
-}
-bool isAlphanumeric(char16_t unit) {
-    return isDigit(unit) || (unit >= u'a' && unit <= u'z') || (unit >= u'A' && unit <= u'Z');
-}
 /// What a line may start with after a hyphen, even one that starts its word.
 bool mayFollowHyphen(char16_t unit) {
-    return isIn(u"#&*<=>@^_`~", unit) || (isAlphanumeric(unit) && !isDigit(unit));
+    return isIn(u"#&*<=>@^_`~", unit) || isAsciiLetter(unit);
 }
 
 /// Firefox's app unit is 1/60 px.
@@ -51,8 +45,8 @@ public:
 
     /// A hyphen between a letter or digit and a digit: a break only where the whole word overflows its line.
     [[nodiscard]] bool rescuesBefore(std::u16string_view text, std::size_t i) const override {
-        return i > 1 && i < text.size() && text[i - 1] == u'-' && isDigit(text[i]) &&
-               isAlphanumeric(text[i - 2]);
+        return i > 1 && i < text.size() && text[i - 1] == u'-' && isAsciiDigit(text[i]) &&
+               isAsciiAlphanumeric(text[i - 2]);
     }
 
     [[nodiscard]] CaseEdits uppercase(std::u16string_view text, const std::string& language) const override {
@@ -125,7 +119,7 @@ private:
         if (after == u' ') return false;
         if (before == u' ') return true;
         const bool startsWord = i == 1 || text[i - 2] == u' ';
-        if (before == u'/' && isDigit(after)) return startsWord;
+        if (before == u'/' && isAsciiDigit(after)) return startsWord;
         if (before == u'-' && mayFollowHyphen(after)) return true;
         if (isIn(signs, before) && isIn(opening, after)) return false;
         if (isIn(closing, before) && isIn(signs, after)) return false;
