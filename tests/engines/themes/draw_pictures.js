@@ -1,7 +1,7 @@
 // Draws the themes' pictures as PNG files, for the themes that keep them beside the page: sky, a disc, land and water.
 // usage: node draw_pictures.js
 import {writeFile} from 'node:fs/promises';
-import {crc32, deflateSync} from 'node:zlib';
+import {deflateSync} from 'node:zlib';
 
 /** Width and height in px, colours as [red, green, blue], the rest as shares of width or height. */
 const scenes = {
@@ -20,6 +20,16 @@ function colourAt({size: [width, height], sky, disc, land, water}, x, y) {
   if (y > (edge + rise * Math.sin((waves * Math.PI * x) / width)) * height) return ground;
   if (Math.hypot(x - middle * width, y - level * height) < radius * width) return light;
   return mix(sky[0], sky[1], Math.floor((y / height) * 24) / 24);
+}
+
+/** CRC-32 as PNG 3 § D has it. */
+function crc32(bytes) {
+  let crc = 0xffffffff;
+  for (const byte of bytes) {
+    crc ^= byte;
+    for (let bit = 0; bit < 8; ++bit) crc = crc & 1 ? (crc >>> 1) ^ 0xedb88320 : crc >>> 1;
+  }
+  return (crc ^ 0xffffffff) >>> 0;
 }
 
 function chunk(name, data) {
