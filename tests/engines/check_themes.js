@@ -8,10 +8,10 @@ import {launch} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
 import {PageServer} from './lib/page_server.js';
 import {table} from './lib/report.js';
-import {rowClass, themesIn, withoutRules, withStylesheet} from './lib/themes.js';
+import {apart, rowClass, themesIn, withoutRules, withStylesheet} from './lib/themes.js';
 import {nameParts, readNaive, undoings} from './lib/trap_pages.js';
 
-const widths = [380, 690, 1400];
+const widths = [380, 610, 1400];
 const noticed = 1;
 
 const given = options({browser: undefined, only: ''});
@@ -46,21 +46,6 @@ async function read(tab, server, theme, html, trap) {
     layouts.push(await tab.evaluate(readNaive));
   }
   return layouts;
-}
-
-/** How far apart boxes are at most, and what looks otherwise. */
-function apart(one, other) {
-  let largest = 0;
-  const looks = new Set();
-  one.forEach(({boxes, looks: look}, i) => {
-    for (const [name, box] of Object.entries(boxes)) {
-      const there = other[i].boxes[name];
-      if (!there) throw new Error(`${name} is in one page only`);
-      largest = Math.max(largest, ...box.map((side, s) => Math.abs(side - there[s])));
-    }
-    for (const [name, value] of Object.entries(look)) if (other[i].looks[name] !== value) looks.add(name.replace(/ \d+:/, ':'));
-  });
-  return {largest, looks: [...looks].sort()};
 }
 
 /** The page with nothing of the theme's but its markup. */

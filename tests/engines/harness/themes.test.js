@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import {fileURLToPath} from 'node:url';
 
-import {baseFor, themesIn, trapsIn, withoutRules, withStylesheet} from '../lib/themes.js';
+import {apart, baseFor, themesIn, trapsIn, withoutRules, withStylesheet} from '../lib/themes.js';
 
 const html = `<head><style>
 /* trap: root-62.5 (a root) */
@@ -46,4 +46,14 @@ test('a base is made for a theme without changing the base', () => {
   const made = baseFor(base, {language: 'ar', direction: 'rtl', rootSize: 10, container: {width: '90%'}, families: {heading: ['Amiri']}});
   assert.deepEqual(made, {language: 'ar', direction: 'rtl', page: {rootSize: 10, container: {width: '90%'}}, style: {text: {heading: {family: ['Amiri']}}}});
   assert.deepEqual(base.style.text.heading.family, ['Vollkorn']);
+});
+
+test('two readings are apart by their farthest box, and in what looks otherwise', () => {
+  const reading = (height, colour) => [{boxes: {'card 0': [0, 0, 10, 10], 'body 1': [0, 4, 10, height]}, looks: {'body 1: color': colour}}];
+  assert.deepEqual(apart(reading(20, 'red'), reading(20, 'red')), {largest: 0, looks: []});
+  assert.deepEqual(apart(reading(20, 'red'), reading(17.5, 'blue')), {largest: 2.5, looks: ['body: color']});
+});
+
+test('a box that only one reading has is refused', () => {
+  assert.throws(() => apart([{boxes: {'card 1': [0, 0, 1, 1]}, looks: {}}], [{boxes: {}, looks: {}}]), /card 1/);
 });

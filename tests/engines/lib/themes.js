@@ -63,3 +63,18 @@ export function baseFor(base, theme) {
   for (const [role, family] of Object.entries(theme.families ?? {})) project.style.text[role].family = family;
   return project;
 }
+
+/** How far apart boxes of two readings of a page are at most, CSS px, and what looks otherwise. */
+export function apart(one, other) {
+  let largest = 0;
+  const looks = new Set();
+  one.forEach(({boxes, looks: look}, i) => {
+    for (const [name, box] of Object.entries(boxes)) {
+      const there = other[i].boxes[name];
+      if (!there) throw new Error(`${name} is in one page only`);
+      largest = Math.max(largest, ...box.map((side, s) => Math.abs(side - there[s])));
+    }
+    for (const [name, value] of Object.entries(look)) if (other[i].looks[name] !== value) looks.add(name.replace(/ \d+:/, ':'));
+  });
+  return {largest, looks: [...looks].sort()};
+}

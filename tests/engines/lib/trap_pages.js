@@ -53,7 +53,7 @@ export function readNaive() {
   const looks = {};
   const properties = [
     'color', 'fontStyle', 'textDecorationLine', 'textUnderlineOffset', 'textTransform', 'letterSpacing', 'wordSpacing', 'textAlign', 'hyphens', 'textWrapStyle',
-    'listStyleType', 'boxShadow', 'overflowX', 'position', 'direction', 'maxWidth', 'boxSizing',
+    'listStyleType', 'boxShadow',
   ];
   for (const element of document.querySelectorAll('[data-role]')) {
     const role = element.dataset.role;
