@@ -1,9 +1,10 @@
 // Every variant of every project, laid out by an engine on the exported page at every whole width and at fractional
 // ones, against Tenter's own geometry under that engine's break profile: lib/compare.js has the bars. Line counts may
 // differ in tight fits only, and those may be few. Source: the browser engine itself.
+import {countsOff, most, mostTight, readSuspects, verdict} from './lib/bars.js';
 import {launch, profileOf} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
-import {compareLayouts, sayTheSame, tolerance} from './lib/compare.js';
+import {compareLayouts} from './lib/compare.js';
 import {MeasuredPage} from './lib/measured_page.js';
 import {PageServer} from './lib/page_server.js';
 import {differenceLine, table} from './lib/report.js';
@@ -12,14 +13,9 @@ import {Tenter} from './lib/tenter.js';
 import {everyWidth, fineRatio, fractionalWidths, spreadWidths} from './lib/widths.js';
 
 const shown = 12;
-/** Tight fits allowed, as a share of the parts compared: in one variant, and in all together. */
-const mostTight = {one: 0.0025, all: 0.001};
-/** Texts that may say something else on lines of equal count, as a share of the parts compared. */
-const mostTextsOff = 0.0001;
-/** Balanced texts that may differ, as a share. Firefox's rule is matched wholly but for headings of addresses (1.7 % of one row). */
-const mostBalancedOff = {blink: 0.01, gecko: 0.02};
 
 const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, widths: 'every', fractional: '200', only: ''});
+const some = given.widths !== 'every';
 const profile = profileOf[given.engine];
 const tenter = new Tenter(given.cli);
 const server = await new PageServer().start();
@@ -34,7 +30,7 @@ try {
   for (const one of await variantsIn(given.samples)) {
     if (!`${one.sample} ${one.variant}`.includes(given.only)) continue;
     const range = {...one, from: Math.min(one.from, 320), to: Math.max(one.to, 1920)};
-    const whole = given.widths === 'every' ? everyWidth(range) : spreadWidths(range, Number(given.widths));
+    const whole = some ? spreadWidths(range, Number(given.widths)) : everyWidth(range);
     const found = await judge(one, whole, fractionalWidths(range, fractionalCount));
     sum.pairs += found.pairs;
     sum.tight += countsOff(found);
@@ -76,38 +72,10 @@ async function compared(browser, html, widths, computed, how) {
   return found;
 }
 
-/** Of the parts whose lines are not as wide as computed, those whose lines say something else. */
-async function readSuspects(page, {suspects, tightFits, differences}) {
-  const texts = [];
-  for (const {width, name, where, part} of suspects) {
-    const lines = await page.lines(width, name);
-    if (lines.length === part.lines.length && lines.every((line, i) => sayTheSame(line, part.lines[i].text))) continue;
-    const one = {width, name, where, what: 'text', expected: lines, actual: part.lines.map((line) => line.text), slack: part.slack};
-    if (part.slack < tolerance.slack) tightFits.push(one);
-    else texts.push(one);
-  }
-  for (const one of [...tightFits, ...differences].filter(({what}) => what === 'lines').slice(0, 3)) one.read = await page.lines(one.width, one.name);
-  return texts;
-}
-
-/** How many of `pairs` a share allows; where only some widths are laid out, three standard deviations more. */
-function most(share, pairs) {
-  return share * pairs + (given.widths === 'every' ? 0 : 3 * Math.sqrt(share * pairs));
-}
-
-/** Line counts that differ in tight fits. */
-function countsOff({tightFits}) {
-  return tightFits.filter(({what}) => what === 'lines').length;
-}
-
 function tell(one, found) {
   const name = `${one.sample}, ${one.variant}`;
-  const wrong = [...found.differences];
-  const balanced = found.texts.filter(({where}) => one.balanced.has(where.split(' ')[1]));
-  const others = found.texts.filter((text) => !balanced.includes(text));
-  wrong.push(...(others.length > Math.max(1, mostTextsOff * found.pairs) ? others : []));
-  wrong.push(...(balanced.length > mostBalancedOff[profile] * found.pairs ? balanced : []));
-  if (countsOff(found) > most(mostTight.one, found.pairs)) faults.push(`${name}: ${countsOff(found)} tight fits in ${found.pairs} parts, more than ${mostTight.one * 100} %`);
+  const {wrong, others, balanced, tooTight} = verdict(found, {profile, balanced: one.balanced, some});
+  if (tooTight) faults.push(`${name}: ${countsOff(found)} tight fits in ${found.pairs} parts, more than ${mostTight.one * 100} %`);
   if (wrong.length > 0) {
     faults.push(`${name}: ${wrong.length} differences`);
     console.log(`${name}:`);
@@ -125,7 +93,7 @@ if (rows.length === 0) {
   process.exit(2);
 }
 console.log(`Tight fits: ${sum.tight} of ${sum.pairs} parts, ${((100 * sum.tight) / sum.pairs).toFixed(4)} %.`);
-if (sum.tight > most(mostTight.all, sum.pairs)) faults.push(`all together: more tight fits than ${mostTight.all * 100} %`);
+if (sum.tight > most(mostTight.all, sum.pairs, some)) faults.push(`all together: more tight fits than ${mostTight.all * 100} %`);
 for (const fault of faults) console.log(fault);
 console.log(faults.length === 0 ? 'All agree.' : `${faults.length} faults.`);
 process.exit(faults.length === 0 ? 0 : 1);

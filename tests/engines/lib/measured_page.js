@@ -37,6 +37,11 @@ export class MeasuredPage {
     return this.#tab.evaluate(readLines, width, part);
   }
 
+  /** Runs a function that stands alone in the page. */
+  run(work, ...values) {
+    return this.#tab.evaluate(work, ...values);
+  }
+
   close() {
     return this.#tab.close();
   }

@@ -24,6 +24,16 @@ export class Tenter {
     return this.#out('page', project, '--variant', variant);
   }
 
+  /** The project `base` with the row of a saved page taken in, as text. */
+  adopt(base, page) {
+    return this.#out('adopt', base, page);
+  }
+
+  /** The stylesheet of one variant for the markup that its page prints. */
+  stylesheetForGiven(project, variant) {
+    return this.#out('stylesheet', project, '--variant', variant, '--markup', 'given');
+  }
+
   /** The stylesheet of one variant, or of all if `variant` is null. */
   stylesheet(project, variant, unit) {
     const which = variant === null ? ['--all-variants'] : ['--variant', variant];
