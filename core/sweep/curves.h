@@ -21,14 +21,16 @@ using Curve = std::vector<Vertex>;
 /// breakpoint. Outside the curve's widths the nearest value; 0 if it has none.
 double valueAt(const Curve& curve, double width);
 
-/// A text part has all but the slot's, a picture only those. CSS px, unless said otherwise.
+/// A text part has all but the slot's, a picture only those. CSS px, unless said otherwise. The measure is a
+/// quotient of straight lines: its curve is within 0.01 characters of it, or within 0.01 % of the most it is
+/// between two kinks, if that is more.
 struct PartCurves {
     std::size_t card = 0;
     std::size_t part = 0;
     bool picture = false;
     Curve fontSize;
     Curve lineHeight;  ///< on the engine's grid
-    Curve measure;     ///< comfortable-line figure in characters; no straight line, so within 0.01 of it
+    Curve measure;     ///< comfortable-line figure in characters
     Curve lines;       ///< how many
     Curve available;   ///< width lines are broken at
     Curve slotWidth;

@@ -8,28 +8,34 @@ namespace tenter::sweep {
 
 namespace {
 
-/// How far a measure's curve may be from what it stands for, characters.
+/// How far a measure's curve may be from what it stands for: characters, or a share of them if that is more.
 constexpr double measureWithin = 0.01;
+constexpr double measureShare = 0.0001;
 
 double measureAt(const Piece& piece, double width) {
     const double advance = piece.advance.at(width - piece.from);
     return advance > 0 ? piece.width.at(width - piece.from) * piece.graphemes / advance : 0;
 }
 
-/// A quotient of two straight lines. Between x₀ and x₁ of the lower one its chord is off by at most
-/// |rise| · (√x₁ − √x₀) / (√x₁ + √x₀), and in n even steps by about an n²th of that.
+/// A quotient of two straight lines, β / x + constant where x is the lower one. A chord from x₀ to x₁ is off by at
+/// most |β| (1/√x₀ − 1/√x₁)², so vertices even in 1/√x share that out evenly.
 void addMeasure(Curve& curve, const Piece& piece, double to) {
     const double start = measureAt(piece, piece.from);
     const double end = measureAt(piece, to);
-    const double low = std::sqrt(std::max(0.0, piece.advance.value));
-    const double high = std::sqrt(std::max(0.0, piece.advance.at(to - piece.from)));
-    const double sum = low + high;
-    const double off = sum > 0 ? std::abs(end - start) * std::abs(high - low) / sum : 0;
-    const double steps = std::clamp(std::ceil(std::sqrt(off / measureWithin) * 1.5), 1.0, 64.0);
     add(curve, piece.from, start);
-    for (double step = 1; step < steps; ++step) {
-        const double width = piece.from + (to - piece.from) * step / steps;
-        add(curve, width, measureAt(piece, width));
+    const double first = piece.advance.value;
+    const double last = piece.advance.at(to - piece.from);
+    if (first > 0 && last > 0 && first != last) {
+        const double low = 1 / std::sqrt(first);
+        const double high = 1 / std::sqrt(last);
+        const double off = std::abs((end - start) * (high - low) / (high + low));
+        const double within = std::max(measureWithin, measureShare * std::max(start, end));
+        const double steps = std::ceil(std::sqrt(off / within));
+        for (double step = 1; step < steps; ++step) {
+            const double root = low + (high - low) * step / steps;
+            const double width = piece.from + (1 / (root * root) - first) / piece.advance.slope;
+            if (width > piece.from && width < to) add(curve, width, measureAt(piece, width));
+        }
     }
     add(curve, to, end);
 }
