@@ -57,8 +57,8 @@ Across<Number> acrossAt(const BandPlan& band, const Number& width) {
     across.basis.percent = across.contentWidth;
     across.columnGap = band.columnGap.resolve(across.basis);
     across.rowGap = band.rowGap.resolve(across.basis);
-    across.columnWidth = units::greater(
-        none, (across.contentWidth - (band.columns - 1) * across.columnGap) / band.columns);
+    across.columnWidth =
+        units::greater(none, (across.contentWidth - (band.columns - 1) * across.columnGap) / band.columns);
     if (band.centred) across.columnWidth = units::greater(none, across.columnWidth - centredSpare);
 
     across.basis.percent = across.columnWidth;
@@ -70,9 +70,8 @@ Across<Number> acrossAt(const BandPlan& band, const Number& width) {
         across.besideInset = band.bleed ? none : start;
         start += across.besideInset + across.besideWidth;
     }
-    across.cardContent =
-        units::greater(none, across.columnWidth - across.cardPadding.left - across.cardPadding.right -
-                                 2 * across.cardBorder);
+    across.cardContent = units::greater(none, across.columnWidth - across.cardPadding.left -
+                                                  across.cardPadding.right - 2 * across.cardBorder);
     across.basis.percent = across.cardContent;
     across.basis.cqi = across.cardContent;
     return across;
@@ -125,8 +124,8 @@ TextAcross<Number> textAcross(const RolePlan& role, const text::Paragraph& parag
                   part.wordSpacing, role.overflowWrap, role.balance};
     part.available = part.query.available;
     if (role.place != project::Place::Stretch) {
-        // Shrink to fit. CSS Sizing 3 § 5.1, fit-content. A label with room to spare is as wide as itself, but
-        // its lines' slack is how far it is from the room there is: the box grows with the label.
+        // Shrink to fit. CSS Sizing 3 § 5.1, fit-content. A label with room to spare is as wide as itself,
+        // but its lines' slack is how far it is from the room there is: the box grows with the label.
         const Number most = text::maxContent(paragraph, part.query);
         const units::Order spare = units::order(most, part.query.available);
         if (spare.less) {

@@ -65,9 +65,9 @@ template <class Number>
 struct Across {
     units::LengthBasisOf<Number> basis;  ///< em is the root's: what rows, cards and pictures have
     Number pageWidth = 0, containerWidth = 0;
-    Number roomWidth = 0;    ///< the container's content width
-    Number rowOwnWidth = 0;  ///< as `width` and `max-width` say
-    Number rowWidth = 0;     ///< no less than its paddings
+    Number roomWidth = 0;     ///< the container's content width
+    Number rowOwnWidth = 0;   ///< as `width` and `max-width` say
+    Number rowWidth = 0;      ///< no less than its paddings
     Number contentWidth = 0;  ///< of the row
     EdgesOf<Number> containerPadding, rowPadding;
     Number columnWidth = 0, columnGap = 0, rowGap = 0;

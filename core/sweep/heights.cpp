@@ -21,9 +21,10 @@ struct Climb {
 /// Adds to `turns` every t in (0, 1) at which another of `climbs` becomes the tallest.
 void addTurns(const std::vector<Climb>& climbs, std::vector<double>& turns) {
     const auto rise = [](const Climb& climb) { return climb.end - climb.start; };
-    const Climb* tallest = &*std::max_element(climbs.begin(), climbs.end(), [&](const Climb& a, const Climb& b) {
-        return a.start != b.start ? a.start < b.start : rise(a) < rise(b);
-    });
+    const Climb* tallest =
+        &*std::max_element(climbs.begin(), climbs.end(), [&](const Climb& a, const Climb& b) {
+            return a.start != b.start ? a.start < b.start : rise(a) < rise(b);
+        });
     while (true) {
         const Climb* next = nullptr;
         double nearest = 1;
@@ -170,9 +171,9 @@ void addHeights(const layout::PreparedRow& row, const std::vector<PartPieces>& p
         const std::size_t count = row.band(0).cards[card].parts.size();
         firstParts.push_back(part);
         if (count == 0 && empty.empty()) empty.push_back(followCard(row, least, most));
-        stretches.push_back(stretchesOf(row, card,
-                                        count == 0 ? std::span<const PartPieces>(empty)
-                                                   : std::span(pieces).subspan(part, count)));
+        stretches.push_back(stretchesOf(
+            row, card,
+            count == 0 ? std::span<const PartPieces>(empty) : std::span(pieces).subspan(part, count)));
         part += count;
     }
     for (std::size_t band = 0; band < row.bandCount(); ++band) {
@@ -180,12 +181,12 @@ void addHeights(const layout::PreparedRow& row, const std::vector<PartPieces>& p
         const auto columns = static_cast<std::size_t>(plan.columns);
         for (std::size_t first = 0; first < cards; first += columns) {
             const std::size_t count = std::min(columns, cards - first);
-            LineOfCards(row, band, first, std::span(stretches).subspan(first, count), curves, firstParts).run();
+            LineOfCards(row, band, first, std::span(stretches).subspan(first, count), curves, firstParts)
+                .run();
         }
         for (std::size_t card = 0; card < cards; ++card)
             addOwnHeights(stretches[card], band, plan.cards[card],
-                          std::span(curves.parts)
-                              .subspan(firstParts[card], plan.cards[card].parts.size()));
+                          std::span(curves.parts).subspan(firstParts[card], plan.cards[card].parts.size()));
     }
 }
 

@@ -17,8 +17,8 @@ double measureAt(const Piece& piece, double width) {
     return advance > 0 ? piece.width.at(width - piece.from) * piece.graphemes / advance : 0;
 }
 
-/// A quotient of two straight lines, β / x + constant where x is the lower one. A chord from x₀ to x₁ is off by at
-/// most |β| (1/√x₀ − 1/√x₁)², so vertices even in 1/√x share that out evenly.
+/// A quotient of two straight lines, β / x + constant where x is the lower one. A chord from x₀ to x₁ is off
+/// by at most |β| (1/√x₀ − 1/√x₁)², so vertices even in 1/√x share that out evenly.
 void addMeasure(Curve& curve, const Piece& piece, double to) {
     const double start = measureAt(piece, piece.from);
     const double end = measureAt(piece, to);

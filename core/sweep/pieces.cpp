@@ -67,8 +67,8 @@ private:
         Piece piece;
         piece.band = band_;
         piece.from = from;
-        piece.width = card.beside == static_cast<int>(part_) ? across.besideWidth
-                                                             : layout::pictureWidth(band, across);
+        piece.width =
+            card.beside == static_cast<int>(part_) ? across.besideWidth : layout::pictureWidth(band, across);
         piece.to = end(from, std::min(piece.width.until, across.cardContent.until), to);
         done_.pieces.push_back(piece);
         return piece.to;
@@ -77,8 +77,7 @@ private:
     double overText(const layout::BandPlan& band, const layout::PartPlan& plan,
                     const layout::Across<Linear>& across, double from, double to) {
         const text::Paragraph& paragraph = *plan.paragraph;
-        const layout::TextAcross<Linear> text =
-            layout::textAcross(band.roles[plan.role], paragraph, across);
+        const layout::TextAcross<Linear> text = layout::textAcross(band.roles[plan.role], paragraph, across);
         const text::LinesAlong& query = text.query;
         const auto clusters = static_cast<std::uint32_t>(paragraph.clusters().size());
         Piece piece;
@@ -90,8 +89,8 @@ private:
                         paragraph.letters(0, clusters) * query.letterSpacing +
                         paragraph.words(0, clusters) * query.wordSpacing;
         piece.graphemes = paragraph.graphemes(0, clusters);
-        const double until =
-            std::min({piece.width.until, piece.advance.until, query.available.until, across.cardContent.until});
+        const double until = std::min(
+            {piece.width.until, piece.advance.until, query.available.until, across.cardContent.until});
         piece.to = end(from, until, to);
         breakLines(paragraph, query, piece);
         return piece.to;

@@ -29,10 +29,10 @@ struct Piece {
     double from = 0;
     double to = 0;
     std::size_t band = 0;
-    bool kink = true;            ///< false if only the number of lines differs from the piece before
-    units::Linear width;         ///< content width; of a picture its slot's
-    units::Linear size;          ///< font size
-    units::Linear advance;       ///< the whole text's on one line
+    bool kink = true;       ///< false if only the number of lines differs from the piece before
+    units::Linear width;    ///< content width; of a picture its slot's
+    units::Linear size;     ///< font size
+    units::Linear advance;  ///< the whole text's on one line
     std::uint32_t graphemes = 0;
     std::uint32_t lines = 0;
 };
@@ -42,8 +42,8 @@ struct PartPieces {
     std::vector<Interval> tight;  ///< where slack is under the share, rising, apart from one another
 };
 
-/// Follows part `part` of card `card` from `least` to `most` (CSS px, least < most). Everything it steps to has
-/// a closed form: ends of ramps and of maxima, whole px of borders, and lines that begin or cease to fit.
+/// Follows part `part` of card `card` from `least` to `most` (CSS px, least < most). Everything it steps to
+/// has a closed form: ends of ramps and of maxima, whole px of borders, and lines that begin or cease to fit.
 PartPieces follow(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
                   double most, double tightness = usualTightness);
 

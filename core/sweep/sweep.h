@@ -14,8 +14,8 @@ struct Sweep {
     Curves curves;
 };
 
-/// Sweeps a row from `least` to `most` (CSS px, least < most). Quick enough for every tick of a drag; takes time
-/// in proportion to cards.
+/// Sweeps a row from `least` to `most` (CSS px, least < most). Quick enough for every tick of a drag; takes
+/// time in proportion to cards.
 Sweep sweep(const layout::PreparedRow& row, double least, double most, double tightness = usualTightness);
 
 }  // namespace tenter::sweep

@@ -9,8 +9,8 @@
 namespace tenter::sweep {
 
 /// At `width` (CSS px) part `part` of card `card` has `below` lines just under it and `above` just over it. A
-/// band holds b₍ᵢ₋₁₎ < W ≤ bᵢ, so at a breakpoint `below` holds at the breakpoint itself and `above` just past
-/// it.
+/// band holds b₍ᵢ₋₁₎ < W ≤ bᵢ, so at a breakpoint `below` holds at the breakpoint itself and `above` just
+/// past it.
 struct WrapPoint {
     double width = 0;
     std::size_t card = 0;

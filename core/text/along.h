@@ -9,8 +9,8 @@ namespace tenter::text {
 
 using LinesAlong = LineQueryOf<units::Linear>;
 
-/// The breaker's witness along a stretch: each decision is a linear inequality, and the nearest width at which
-/// one turns over ends the stretch.
+/// The breaker's witness along a stretch: each decision is a linear inequality, and the nearest width at
+/// which one turns over ends the stretch.
 class LineFollower {
 public:
     /// Lines with less slack than `share` are tight.

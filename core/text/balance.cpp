@@ -125,9 +125,9 @@ private:
     std::vector<std::size_t> from_;
 };
 
-/// Up to where no way to break that has more lines than `ends` can cost less, whatever it is; 0 if that cannot
-/// be told so simply. The widths of m lines sum up to at most the whole text's, T, so they cost at least
-/// (m · available − T)² / m and m lines, which grows with m.
+/// Up to where no way to break that has more lines than `ends` can cost less, whatever it is; 0 if that
+/// cannot be told so simply. The widths of m lines sum up to at most the whole text's, T, so they cost at
+/// least (m · available − T)² / m and m lines, which grows with m.
 double noMoreLinesUntil(const Paragraph& paragraph, const LinesAlong& query,
                         const std::vector<std::uint32_t>& ends) {
     const auto& all = paragraph.opportunities();
@@ -160,8 +160,7 @@ double noMoreLinesUntil(const Paragraph& paragraph, const LinesAlong& query,
     const double more = static_cast<double>(ends.size()) + 1;
     const units::Linear spare = more * query.available - whole;
     const units::Order roomy = units::order(units::Linear(0), spare);
-    const units::Order dearer =
-        units::order(cost, (1 / more) * units::product(spare, spare) + more * aLine);
+    const units::Order dearer = units::order(cost, (1 / more) * units::product(spare, spare) + more * aLine);
     if (!roomy.less || !dearer.less) return 0;
     return std::min({until, follower.until(), roomy.until, dearer.until});
 }

@@ -21,7 +21,8 @@ std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const L
                                              const BreakProfile& profile, std::size_t mostLines);
 
 /// How many lines that rule makes along a stretch of widths on which greedy breaking makes `greedy`, none too
-/// wide. `until` is lowered to where that may change: costs are parabolas in the width, so it has a closed form.
+/// wide. `until` is lowered to where that may change: costs are parabolas in the width, so it has a closed
+/// form.
 std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinesAlong& query, std::uint32_t greedy,
                              std::size_t mostLines, double& until);
 

@@ -14,8 +14,8 @@ struct Linear;  // linear.h
 
 namespace tenter::text {
 
-class Face;        // fonts.h
-class Paragraph;   // paragraph.h
+class Face;       // fonts.h
+class Paragraph;  // paragraph.h
 template <class Number>
 struct LineQueryOf;  // lines.h
 using LineQuery = LineQueryOf<double>;

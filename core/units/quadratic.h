@@ -37,8 +37,8 @@ inline Quadratic product(const Linear& a, const Linear& b) {
     return {a.value * b.value, a.value * b.slope + a.slope * b.value, a.slope * b.slope};
 }
 
-/// The least t > 0 at which `curve` is 0; infinity if there is none. The stable form of the quadratic formula:
-/// neither root is a difference of near numbers.
+/// The least t > 0 at which `curve` is 0; infinity if there is none. The stable form of the quadratic
+/// formula: neither root is a difference of near numbers.
 inline double firstRoot(const Quadratic& curve) {
     constexpr double never = std::numeric_limits<double>::infinity();
     if (curve.bend == 0) {

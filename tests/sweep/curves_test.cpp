@@ -64,8 +64,8 @@ TEST(Curves, AreWhatLayoutsSayWhereTheyAreStraight) {
     test::forEachRandomProject(expectStraightCurves);
 }
 
-/// What grids may add up to in a part's height, CSS px: each line stands on 1/60 or 1/64 px and is counted from
-/// a size on it, and so do margins and paddings; ascents of faces unlike one another are in whole px.
+/// What grids may add up to in a part's height, CSS px: each line stands on 1/60 or 1/64 px and is counted
+/// from a size on it, and so do margins and paddings; ascents of faces unlike one another are in whole px.
 double gridOf(const layout::LaidPart& part) {
     if (part.picture) return 2.0 / 60;
     const double number = part.fontSize > 0 ? part.lineHeight / part.fontSize : 0;
@@ -111,7 +111,8 @@ void expectHeights(const Swept& swept) {
             if (is.picture) {
                 ASSERT_NEAR(valueAt(curves.slotHeight, width), is.box.height, within) << swept.name << width;
             } else {
-                ASSERT_NEAR(valueAt(curves.lineHeight, width), is.lineHeight, gridOf(is)) << swept.name << width;
+                ASSERT_NEAR(valueAt(curves.lineHeight, width), is.lineHeight, gridOf(is))
+                    << swept.name << width;
             }
         }
     }
@@ -121,7 +122,8 @@ TEST(Curves, TellHeightsWithinTheGrid) {
     test::forEachSample(expectHeights);
 }
 
-// In levelled cards each level is as tall as the tallest part on it, and which that is changes with the width.
+// In levelled cards each level is as tall as the tallest part on it, and which that is changes with the
+// width.
 TEST(Curves, TellHeightsOfLevelledCards) {
     auto project = test::projectOf(
         test::styleOf(R"({"level": "subgrid", "columnGap": "20px", "rowGap": "30px"})", test::plainCard),
@@ -135,9 +137,9 @@ TEST(Curves, TellHeightsOfLevelledCards) {
 
 // Between two events one card may overtake another: the tallest is then no straight line.
 TEST(Curves, TurnWhereAnotherCardBecomesTheTallest) {
-    auto project = test::projectOf(
-        test::styleOf(R"({"columns": 2, "columnGap": "0"})", test::plainCard), "[{}]",
-        R"([{"parts": [{"picture": "a.png", "size": [300, 200], "alt": ""}]},
+    auto project =
+        test::projectOf(test::styleOf(R"({"columns": 2, "columnGap": "0"})", test::plainCard), "[{}]",
+                        R"([{"parts": [{"picture": "a.png", "size": [300, 200], "alt": ""}]},
             {"parts": [{"role": "body", "copy": "Low"}]}])");
     project.style.picture.ratio = project::Ratio{3, 1};
     project.style.text.of("body").lineHeight = units::LineHeight::of(units::Length::px(100));
@@ -167,7 +169,8 @@ TEST(Curves, StandEmptyCards) {
     const Sweep nothing = sweep(test::prepareRow(none), 320, 1920);
     EXPECT_TRUE(nothing.wraps.empty());
     EXPECT_TRUE(nothing.curves.cards.empty());
-    auto bare = test::projectOf(test::styleOf("{}", test::plainCard), "[{}]", "[" + test::card("A", "B") + "]");
+    auto bare =
+        test::projectOf(test::styleOf("{}", test::plainCard), "[{}]", "[" + test::card("A", "B") + "]");
     bare.cards.emplace_back();
     const Sweep swept = sweep(test::prepareRow(bare), 320, 1920);
     const auto laid = layout::layOut(test::prepareRow(bare), 900);

@@ -33,8 +33,8 @@ inline void forEachRow(const std::string& name, const project::Project& project,
     for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
         for (const text::BreakProfile* profile : text::profiles()) {
             const layout::PreparedRow row(project, variant, sweepStore(), *profile);
-            what({name + " ." + project.variants[variant].className + " " + std::string(profile->name()), project,
-                  row});
+            what({name + " ." + project.variants[variant].className + " " + std::string(profile->name()),
+                  project, row});
         }
     }
 }

@@ -48,8 +48,7 @@ void expectCountsAt(const Swept& swept, const std::vector<std::vector<WrapPoint>
 void expectCountsBetween(const Swept& swept) {
     const double least = swept.project.leastWidth;
     const double most = swept.project.mostWidth;
-    const auto wraps =
-        byPart(wrapPoints(swept.row, least, most), layout::layOut(swept.row, least));
+    const auto wraps = byPart(wrapPoints(swept.row, least, most), layout::layOut(swept.row, least));
     const auto alone = test::countsAt(swept.row, least);
     std::mt19937 random(17);
     for (int i = 0; i < 1000; ++i)
@@ -96,8 +95,8 @@ TEST(WrapPoints, HaveTheirCountsOnBothSides) {
 TEST(WrapPoints, AgreeWithADenseScan) {
     test::forEachSample([](const Swept& swept) {
         const double least = swept.project.leastWidth;
-        const auto wraps = byPart(wrapPoints(swept.row, least, swept.project.mostWidth),
-                                  layout::layOut(swept.row, least));
+        const auto wraps =
+            byPart(wrapPoints(swept.row, least, swept.project.mostWidth), layout::layOut(swept.row, least));
         const auto alone = test::countsAt(swept.row, least);
         for (const double from : {least, least + 380, least + 655})
             for (int i = 0; i < 20 * 64; ++i)
@@ -121,8 +120,8 @@ TEST(WrapPoints, ComeByWidthThenCardThenPart) {
 
 /// One paragraph as wide as the page, `size` px by `ramp` (JSON).
 project::Project paragraph(const std::string& copy, const std::string& ramp) {
-    auto project = test::projectOf(test::styleOf(R"({"columns": 1, "width": "100%"})", test::plainCard), "[{}]",
-                                   R"([{"parts": [{"role": "body", "copy": ")" + copy + R"("}]}])");
+    auto project = test::projectOf(test::styleOf(R"({"columns": 1, "width": "100%"})", test::plainCard),
+                                   "[{}]", R"([{"parts": [{"role": "body", "copy": ")" + copy + R"("}]}])");
     project::Problems problems;
     EXPECT_TRUE(project::setSetting(project.style, "text/body/size", project::Json::parse(ramp), problems));
     return project;
@@ -152,8 +151,8 @@ double advanceOf(const std::string& text, const std::string& family) {
     return sum;
 }
 
-// By hand: from 16 px at 400 to 24 px at 800 the size is 0.5rem + 2vw = 8 + 0.02 W. Text of e ems fills the page
-// where W = e (8 + 0.02 W), so at W = 8 e / (1 − 0.02 e).
+// By hand: from 16 px at 400 to 24 px at 800 the size is 0.5rem + 2vw = 8 + 0.02 W. Text of e ems fills the
+// page where W = e (8 + 0.02 W), so at W = 8 e / (1 − 0.02 e).
 TEST(WrapPoints, StandWhereTheSumOfAdvancesSays) {
     const std::string copy = "The ferry leaves the quay an hour before low water on most days";
     const double ems = advanceOf(copy, "Vollkorn");
@@ -195,7 +194,8 @@ TEST(WrapPoints, StandAtABreakpointWithTheCountsOfBothBands) {
         R"([{"parts": [{"role": "body", "copy": "Bring a torch and boots that may get wet."}]}])");
     const auto row = test::prepareRow(project);
     const auto wraps = wrapPoints(row, 500, 700);
-    const auto at = std::find_if(wraps.begin(), wraps.end(), [](const WrapPoint& w) { return w.width == 600; });
+    const auto at =
+        std::find_if(wraps.begin(), wraps.end(), [](const WrapPoint& w) { return w.width == 600; });
     ASSERT_NE(at, wraps.end());
     EXPECT_EQ(at->below, test::countsAt(row, 600)[0]);
     EXPECT_EQ(at->above, test::countsAt(row, 600.0001)[0]);
@@ -212,8 +212,8 @@ TEST(WrapPoints, FollowWordsThatAreCut) {
             R"("range": {"from": 200, "to": 900}, )");
         project::Problems problems;
         for (const char* role : {"body", "button"})
-            ASSERT_TRUE(project::setSetting(project.style, "text/" + std::string(role) + "/overflowWrap", wrap,
-                                            problems));
+            ASSERT_TRUE(project::setSetting(project.style, "text/" + std::string(role) + "/overflowWrap",
+                                            wrap, problems));
         test::forEachRow("cut words", project, [](const Swept& swept) {
             EXPECT_GT(wrapPoints(swept.row, 200, 900).size(), 4U);
             expectCountsBetween(swept);
@@ -222,8 +222,8 @@ TEST(WrapPoints, FollowWordsThatAreCut) {
     }
 }
 
-// Under `balance` too, also in columns so narrow that a line more may cost less than a bad last word, and with
-// soft hyphens, which cost half a line each.
+// Under `balance` too, also in columns so narrow that a line more may cost less than a bad last word, and
+// with soft hyphens, which cost half a line each.
 TEST(WrapPoints, FollowBalancedHeadings) {
     auto project = test::projectOf(
         test::styleOf(R"({"columnGap": "0", "columns": 12})", test::plainCard), "[{}]",
@@ -234,7 +234,8 @@ TEST(WrapPoints, FollowBalancedHeadings) {
     project::Problems problems;
     ASSERT_TRUE(project::setSetting(project.style, "text/heading/wrap", "balance", problems));
     for (const char* size : {"6", "14", "[[600, 8], [2500, 30]]"}) {
-        ASSERT_TRUE(project::setSetting(project.style, "text/heading/size", project::Json::parse(size), problems));
+        ASSERT_TRUE(
+            project::setSetting(project.style, "text/heading/size", project::Json::parse(size), problems));
         test::forEachRow("balanced", project, [](const Swept& swept) {
             expectCountsBetween(swept);
             expectCountsBeside(swept);
@@ -242,8 +243,9 @@ TEST(WrapPoints, FollowBalancedHeadings) {
     }
 }
 
-// Chromium's balance weighs all ways to break, and so may find one with fewer lines than greedy breaking, which
-// gives up at a soft hyphen that no longer fits though the letter after it, narrower than the hyphen, would.
+// Chromium's balance weighs all ways to break, and so may find one with fewer lines than greedy breaking,
+// which gives up at a soft hyphen that no longer fits though the letter after it, narrower than the hyphen,
+// would.
 TEST(WrapPoints, FollowABalancedHeadingThatNeedsFewerLinesThanGreedy) {
     const std::string copy = R"([{"parts": [{"role": "heading", "copy":
         "a mud\u00adflats beacon mud\u00adflats \u00adi the of beacon \u00adi of"}]}])";
