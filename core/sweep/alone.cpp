@@ -25,7 +25,6 @@ void standAt(const layout::PreparedRow& row, double width, std::size_t card, lay
 struct Start {
     double width = 0;
     std::size_t band = 0;
-    friend auto operator<=>(const Start&, const Start&) = default;
 };
 
 /// Where a piece of any part starts. What a hair parts is one: parts come to the same kink by their own
@@ -35,7 +34,9 @@ std::vector<Start> startsOf(std::span<const PartPieces> pieces) {
     for (const PartPieces& part : pieces)
         for (const Piece& piece : part.pieces)
             all.push_back({piece.from, piece.band});
-    std::sort(all.begin(), all.end());
+    std::sort(all.begin(), all.end(), [](const Start& a, const Start& b) {
+        return a.width != b.width ? a.width < b.width : a.band < b.band;
+    });
     std::vector<Start> starts;
     for (const Start& start : all) {
         if (starts.empty() || start.width > starts.back().width + leastStep)
