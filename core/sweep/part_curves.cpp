@@ -30,8 +30,8 @@ void addMeasure(Curve& curve, const Piece& piece, double to) {
         const double high = 1 / std::sqrt(last);
         const double off = std::abs((end - start) * (high - low) / (high + low));
         const double within = std::max(measureWithin, measureShare * std::max(start, end));
-        const double steps = std::ceil(std::sqrt(off / within));
-        for (double step = 1; step < steps; ++step) {
+        const int steps = static_cast<int>(std::ceil(std::sqrt(off / within)));
+        for (int step = 1; step < steps; ++step) {
             const double root = low + (high - low) * step / steps;
             const double width = piece.from + (1 / (root * root) - first) / piece.advance.slope;
             if (width > piece.from && width < to) add(curve, width, measureAt(piece, width));
