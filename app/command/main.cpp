@@ -39,6 +39,7 @@ int run(int argc, char** argv) {
         "Exit code 0: done. 2: the input or the arguments are wrong.");
     tenter::command::Action action;
     tenter::command::addGeometry(app, action);
+    tenter::command::addWraps(app, action);
     tenter::command::addStylesheet(app, action);
     tenter::command::addPage(app, action);
     tenter::command::addReport(app, action);

@@ -4,8 +4,8 @@
 #include <string_view>
 #include <vector>
 
-#include "emit/escape.h"
 #include "emit/sentences.h"
+#include "emit/table.h"
 #include "emit/usage.h"
 #include "layout/layout.h"
 #include "sweep/differences.h"
@@ -14,29 +14,6 @@
 namespace tenter::emit {
 
 namespace {
-
-using Cells = std::vector<std::string>;
-
-/// Code points, which is near enough to columns of a terminal.
-std::size_t length(const std::string& text) {
-    return static_cast<std::size_t>(
-        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-/// Columns as wide as their widest cell, numbers to the right.
-std::string table(const std::vector<Cells>& lines) {
-    std::vector<std::size_t> widths(lines.front().size(), 0);
-    for (const Cells& line : lines)
-        for (std::size_t i = 0; i < line.size(); ++i)
-            widths[i] = std::max(widths[i], length(line[i]));
-    std::string out;
-    for (const Cells& line : lines) {
-        for (std::size_t i = 0; i < line.size(); ++i)
-            out += "  " + std::string(widths[i] - length(line[i]), ' ') + line[i];
-        out += '\n';
-    }
-    return out;
-}
 
 /// The range's ends, and each breakpoint within it with the whole width above it. CSS px.
 std::vector<double> edges(const project::Project& project, const project::Variant& variant) {
@@ -102,13 +79,6 @@ Cells line(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, con
     }
     cells.push_back(units::number(slack * 100, 2) + " %");
     return cells;
-}
-
-std::string oneLine(const std::string& text) {
-    std::string out = repaired(text);
-    std::ranges::replace_if(
-        out, [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
-    return out;
 }
 
 /// Where break profiles give other numbers of lines, over the whole range.

@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "layout/prepared.h"
+#include "layout/across.h"
 
 namespace tenter::layout {
 namespace {
@@ -31,6 +31,14 @@ public:
         out_.pageHeight = out_.container.height;
     }
 
+    /// One card as if it were the row's only one.
+    void runAlone(std::size_t card, Asked& asked) {
+        first_ = card;
+        layCard(band_.cards[card]);
+        ask(out_.cards.front(), asked);
+        band_.levelled ? levelCards(0, 1, 0) : stretchCards(0, 1, 0);
+    }
+
 private:
     /// A card's parts with their sizes and, across, their places; heights stacked later.
     void layCard(const CardPlan& card) {
@@ -59,24 +67,23 @@ private:
             part.box.width = frame_.besideWidth;
             return;
         }
-        part.margin = stackedEdges(band_.pictureMargin.resolve(frame_.basis), *band_.profile);
+        part.margin = stackedEdges(pictureMargin<double>(band_, frame_), *band_.profile);
         if (band_.bleed && !band_.beside) {
-            part.margin.left = -frame_.cardPadding.left;
-            part.margin.right = -frame_.cardPadding.right;
             if (index == 0) part.margin.top = -frame_.cardPadding.top;
             if (index + 1 == static_cast<int>(card.parts.size()))
                 part.margin.bottom = -frame_.cardPadding.bottom;
         }
-        part.box.width = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
+        part.box.width = pictureWidth<double>(band_, frame_);
         part.box.height =
             band_.profile->stacked(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {
         const RolePlan& role = band_.roles[plan.role];
-        units::LengthBasis basis = frame_.basis;
-        part.fontSize = sizeOf(role, frame_);
-        basis.em = part.fontSize;
+        const text::Paragraph& paragraph = *plan.paragraph;
+        const TextAcross<double> across = textAcross<double>(role, paragraph, frame_);
+        const units::LengthBasis& basis = across.basis;
+        part.fontSize = basis.em;
         // What is stacked follows the engine's grid, or the page would drift from it card by card.
         units::LengthBasis stacked = basis;
         stacked.cqi = stackedContent();
@@ -84,37 +91,18 @@ private:
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
                               : band_.profile->lineHeight(role.lineHeight.resolve(stacked));
-        part.letterSpacing = role.letterSpacing.resolve(basis);
-        part.wordSpacing = role.wordSpacing.resolve(basis);
-        part.margin = edgesOf(role.margin, basis, stacked);
-        part.padding = edgesOf(role.padding, basis, stacked);
-        part.border = snappedBorder(role.border.resolve(basis));
+        part.letterSpacing = across.letterSpacing;
+        part.wordSpacing = across.wordSpacing;
+        part.margin = edgesOf(across.margin, role.margin, stacked);
+        part.padding = edgesOf(across.padding, role.padding, stacked);
+        part.border = across.border;
         part.paragraph = plan.paragraph.get();
-        const text::Paragraph& paragraph = *plan.paragraph;
-
-        const double edges = part.padding.left + part.padding.right + 2 * part.border;
-        const double room = std::max(0.0, frame_.cardContent - part.margin.left - part.margin.right);
-        text::LineQuery query{part.fontSize,    room - edges,      part.letterSpacing,
-                              part.wordSpacing, role.overflowWrap, role.balance};
-        part.available = query.available;
-        if (role.place != Place::Stretch) {
-            // Shrink to fit. CSS Sizing 3 § 5.1, fit-content. A label with room to spare is as wide as
-            // itself, but its lines' slack is how far it is from the room there is: the box grows with the
-            // label.
-            const double most = text::maxContent(paragraph, query);
-            if (most < query.available)
-                part.available = most;
-            else
-                part.available = query.available =
-                    std::max(query.available, text::minContent(paragraph, query));
-        }
-        query.available = std::max(0.0, query.available);
-        part.available = std::max(0.0, part.available);
-        part.box.width = part.available + edges;
+        part.available = across.available;
+        part.box.width = part.available + across.edges;
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();
-        text::breakLines(paragraph, query, *band_.profile, scratch());
+        text::breakLines(paragraph, across.query, *band_.profile, scratch());
         for (const text::Line& line : scratch()) {
             out_.lines.push_back({line, 0, 0, extentOf(line, part, stacked.em)});
             part.slack = std::min(part.slack, line.slack);
@@ -155,10 +143,9 @@ private:
         return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;
     }
 
-    /// Margins or paddings of a part: across by `basis`, down the page by `stacked`, on the engine's grid.
-    [[nodiscard]] Edges edgesOf(const Lengths& sides, const units::LengthBasis& basis,
+    /// Margins or paddings of a part: `across` as they are, down the page by `stacked`, on the engine's grid.
+    [[nodiscard]] Edges edgesOf(const Edges& across, const Lengths& sides,
                                 const units::LengthBasis& stacked) const {
-        const Edges across = sides.resolve(basis);
         const Edges down = sides.resolve(stacked);
         return stackedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
     }
@@ -171,10 +158,10 @@ private:
     }
 
     [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {
-        return band_.cards[card].beside == static_cast<int>(part.index);
+        return band_.cards[first_ + card].beside == static_cast<int>(part.index);
     }
     [[nodiscard]] std::size_t levelOf(std::size_t card, std::size_t part) const {
-        return band_.cards[card].parts[part].level;
+        return band_.cards[first_ + card].parts[part].level;
     }
     [[nodiscard]] bool isPushed(const LaidPart& part) const {
         return !part.picture && band_.roles[part.style].margin.top.isAuto();
@@ -184,22 +171,80 @@ private:
     }
     LaidPart& part(const LaidCard& card, std::size_t i) { return out_.parts[card.firstPart + i]; }
 
+    [[nodiscard]] int pushedIn(const LaidCard& card) {
+        int pushed = 0;
+        for (std::size_t i = 0; i < card.partCount; ++i)
+            pushed += isPushed(part(card, i)) ? 1 : 0;
+        return pushed;
+    }
+
+    /// A card's height by itself.
+    double ownHeight(std::size_t c) {
+        const LaidCard& card = out_.cards[c];
+        double height = card.padding.top + card.padding.bottom + 2 * card.border;
+        for (std::size_t i = 0; i < card.partCount; ++i)
+            if (!isBeside(c, part(card, i))) height += outerHeight(part(card, i));
+        return height;
+    }
+
+    /// What a part of a levelled card needs of its level, gutters aside.
+    [[nodiscard]] double inItsLevel(const LaidCard& card, const LaidPart& laid, std::size_t level) const {
+        double height = outerHeight(laid);
+        if (level == 0) height += card.border + card.padding.top;
+        if (level + 1 == band_.levels.count) height += card.border + card.padding.bottom;
+        return height;
+    }
+
+    /// The heights of a levelled card's levels by itself. CSS Grid 2 § 9: where the subgrid's gap (0) differs
+    /// from the row's, half the difference stands on each side of a gutter.
+    void askLevels(std::size_t c, std::vector<double>& own) {
+        const LaidCard& card = out_.cards[c];
+        const std::size_t levels = band_.levels.count;
+        const double half = frame_.rowGap / 2;
+        own.assign(levels, 0);
+        auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
+        // At an edge where a card has no part its padding and border alone hold the level open, beside the
+        // gutter.
+        own.front() = sides(0) * half;
+        own.back() = sides(levels - 1) * half;
+        for (std::size_t i = 0; i < card.partCount; ++i)
+            if (!isBeside(c, part(card, i))) own[levelOf(c, i)] = outerHeight(part(card, i));
+        own.front() += card.border + card.padding.top;
+        own.back() += card.border + card.padding.bottom;
+        for (std::size_t level = 0; level < levels; ++level)
+            own[level] = std::max(own[level], sides(level) * half);
+    }
+
+    /// What the one card that is laid asks of others beside it.
+    void ask(const LaidCard& card, Asked& asked) {
+        asked.pushedLevel = -1;
+        if (band_.levelled)
+            askLevels(0, asked.levels);
+        else
+            asked.levels.assign(1, ownHeight(0));
+        for (std::size_t i = 0; i < card.partCount; ++i) {
+            if (!isPushed(part(card, i))) continue;
+            const std::size_t level = band_.levelled ? levelOf(0, i) : 0;
+            asked.pushedLevel = static_cast<int>(level);
+            asked.pushedNeeds =
+                band_.levelled ? inItsLevel(card, part(card, i), level) : asked.levels.front();
+            asked.pushedParts = band_.levelled ? 1 : pushedIn(card);
+            break;
+        }
+    }
+
     /// Cards of one line as tall as the tallest, spare height above what is pushed down. Returns that height.
     double stretchCards(std::size_t first, std::size_t end, double y) {
         double tallest = 0;
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
-            card.box.height = card.padding.top + card.padding.bottom + 2 * card.border;
-            for (std::size_t i = 0; i < card.partCount; ++i)
-                if (!isBeside(c, part(card, i))) card.box.height += outerHeight(part(card, i));
+            card.box.height = ownHeight(c);
             tallest = std::max(tallest, card.box.height);
         }
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
-            std::size_t pushed = 0;
-            for (std::size_t i = 0; i < card.partCount; ++i)
-                pushed += isPushed(part(card, i)) ? 1 : 0;
-            const double spare = pushed > 0 ? (tallest - card.box.height) / static_cast<double>(pushed) : 0;
+            const int pushed = pushedIn(card);
+            const double spare = pushed > 0 ? (tallest - card.box.height) / pushed : 0;
             card.box.height = tallest;
             placeCard(c, first, end, y);
             double at = y + card.border + card.padding.top;
@@ -209,7 +254,8 @@ private:
                     placeBeside(card, laid);
                     continue;
                 }
-                at += laid.margin.top + (isPushed(laid) ? spare : 0);
+                laid.spare = isPushed(laid) ? spare : 0;
+                at += laid.margin.top + laid.spare;
                 placePart(card, laid, at);
                 at += laid.box.height + laid.margin.bottom;
             }
@@ -217,32 +263,19 @@ private:
         return tallest;
     }
 
-    /// Parts of neighbouring cards start in line: each takes the level its order gives it. CSS Grid 2 § 9:
-    /// where the subgrid's gap (0) differs from the row's, half the difference stands on each side of a
-    /// gutter.
+    /// Parts of neighbouring cards start in line: each takes the level its order gives it.
     double levelCards(std::size_t first, std::size_t end, double y) {
         const std::size_t levels = band_.levels.count;
-        const double half = frame_.rowGap / 2;
         std::vector<double> heights(levels, 0);
-        auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
+        std::vector<double> own;
         for (std::size_t c = first; c < end; ++c) {
-            const LaidCard& card = out_.cards[c];
-            std::vector<double> own(levels, 0);
-            // At an edge where a card has no part its padding and border alone hold the level open, beside
-            // the gutter.
-            own.front() = sides(0) * half;
-            own.back() = sides(levels - 1) * half;
-            for (std::size_t i = 0; i < card.partCount; ++i)
-                if (!isBeside(c, part(card, i))) own[levelOf(c, i)] = outerHeight(part(card, i));
-            own.front() += card.border + card.padding.top;
-            own.back() += card.border + card.padding.bottom;
+            askLevels(c, own);
             for (std::size_t level = 0; level < levels; ++level)
                 heights[level] = std::max(heights[level], own[level]);
         }
         double total = 0;
         std::vector<double> starts(levels, 0);
         for (std::size_t level = 0; level < levels; ++level) {
-            heights[level] = std::max(heights[level], sides(level) * half);
             starts[level] = total;
             total += heights[level];
         }
@@ -259,11 +292,8 @@ private:
                 const std::size_t level = levelOf(c, i);
                 double at = y + starts[level] + laid.margin.top;
                 if (level == 0) at += card.border + card.padding.top;
-                if (isPushed(laid)) {
-                    const double bottom = level + 1 == levels ? card.border + card.padding.bottom : 0;
-                    at = y + starts[level] + heights[level] - bottom - laid.margin.bottom - laid.box.height;
-                }
-                placePart(card, laid, at);
+                if (isPushed(laid)) laid.spare = heights[level] - inItsLevel(card, laid, level);
+                placePart(card, laid, at + laid.spare);
             }
         }
         return total;
@@ -336,17 +366,27 @@ private:
     const BandPlan& band_;
     Layout& out_;
     Frame frame_;
+    std::size_t first_ = 0;  ///< of the band's cards, the first of `out_.cards`
 };
 
-}  // namespace
-
-void layOut(const PreparedRow& row, double width, Layout& out) {
+void clear(const PreparedRow& row, double width, Layout& out) {
     out.width = width;
     out.band = row.bandAt(width);
     out.cards.clear();
     out.parts.clear();
     out.lines.clear();
-    LayOut(*row.bands_[out.band], out).run();
+}
+
+}  // namespace
+
+void layOut(const PreparedRow& row, double width, Layout& out) {
+    clear(row, width, out);
+    LayOut(row.band(out.band), out).run();
+}
+
+void layOutAlone(const PreparedRow& row, double width, std::size_t card, Layout& out, Asked& asked) {
+    clear(row, width, out);
+    LayOut(row.band(out.band), out).runAlone(card, asked);
 }
 
 Layout layOut(const PreparedRow& row, double width) {

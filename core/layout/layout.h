@@ -23,12 +23,14 @@ struct Box {
 };
 
 /// Four sides in CSS px.
-struct Edges {
-    double top = 0;
-    double right = 0;
-    double bottom = 0;
-    double left = 0;
+template <class Number>
+struct EdgesOf {
+    Number top = 0;
+    Number right = 0;
+    Number bottom = 0;
+    Number left = 0;
 };
+using Edges = EdgesOf<double>;
 
 /// One laid line of text: `text` plus where it stands.
 struct LaidLine {
@@ -51,6 +53,7 @@ struct LaidPart {
     double available = 0;  ///< width lines are broken at
     double measure = 0;    ///< comfortable-line figure: characters to a line of full width
     double slack = 1;      ///< of its tightest line
+    double spare = 0;      ///< height above it that its automatic top margin takes
     std::uint32_t firstLine = 0, lineCount = 0;  ///< in `Layout::lines`
     const text::Paragraph* paragraph = nullptr;  ///< owned by the prepared row
 };
@@ -90,6 +93,8 @@ public:
     /// Role names in the order `LaidPart::style` counts them.
     [[nodiscard]] const std::vector<std::string>& roles() const { return roles_; }
     [[nodiscard]] const text::BreakProfile& profile() const { return *profile_; }
+    /// A band as it is laid out (prepared.h), for what follows the row over all widths.
+    [[nodiscard]] const BandPlan& band(std::size_t band) const { return *bands_.at(band); }
     /// What fonts lacked, each once.
     [[nodiscard]] std::vector<text::FontNote> notes() const;
 
@@ -99,14 +104,28 @@ public:
     [[nodiscard]] double cardWidth(double width) const;
 
 private:
-    friend void layOut(const PreparedRow& row, double width, Layout& out);
     std::vector<std::unique_ptr<BandPlan>> bands_;
     std::vector<std::string> roles_;
     const text::BreakProfile* profile_ = nullptr;
 };
 
+/// What a card asks of the cards beside it. CSS px.
+struct Asked {
+    /// Heights by level; one, its own height, where cards are not levelled.
+    std::vector<double> levels;
+    /// Where the first part that an automatic top margin pushes down is, and what its level needs to hold it;
+    /// none: -1. Of that level's spare height it has one part of `pushedParts`.
+    int pushedLevel = -1;
+    double pushedNeeds = 0;
+    int pushedParts = 0;
+};
+
 /// The row at viewport width `width` (CSS px). `out` is overwritten; its memory is used again.
 void layOut(const PreparedRow& row, double width, Layout& out);
 Layout layOut(const PreparedRow& row, double width);
+
+/// One card of the row as if no others stood beside it: its height, and places down the page, are its own.
+/// Overwrites `out` and `asked`.
+void layOutAlone(const PreparedRow& row, double width, std::size_t card, Layout& out, Asked& asked);
 
 }  // namespace tenter::layout

@@ -14,7 +14,8 @@ namespace tenter::layout {
 /// Four lengths: top, right, bottom, left.
 struct Lengths {
     units::Length top, right, bottom, left;
-    [[nodiscard]] Edges resolve(const units::LengthBasis& basis) const {
+    template <class Number>
+    [[nodiscard]] EdgesOf<Number> resolve(const units::LengthBasisOf<Number>& basis) const {
         return {top.resolve(basis), right.resolve(basis), bottom.resolve(basis), left.resolve(basis)};
     }
 };
@@ -59,23 +60,30 @@ struct BandPlan {
     std::vector<CardPlan> cards;
 };
 
-/// The row's outline at one width, before any text is broken. CSS px.
-struct Frame {
-    units::LengthBasis basis;  ///< em is the root's: what rows, cards and pictures have
-    Box container, row;
-    double contentX = 0, contentY = 0, contentWidth = 0;  ///< of the row
-    Edges rowPadding, containerPadding;
-    double columnWidth = 0, columnGap = 0, rowGap = 0;
-    Edges cardPadding;  ///< as laid: room for a picture beside the text included
-    double cardBorder = 0;
-    double cardContent = 0;  ///< content width of a card
-    double besideWidth = 0;  ///< of a picture beside the text
-    double besideInset = 0;  ///< from the card's padding edge to that picture
+/// What the row measures across the page, before any text is broken (across.h). CSS px.
+template <class Number>
+struct Across {
+    units::LengthBasisOf<Number> basis;  ///< em is the root's: what rows, cards and pictures have
+    Number pageWidth = 0, containerWidth = 0;
+    Number roomWidth = 0;     ///< the container's content width
+    Number rowOwnWidth = 0;   ///< as `width` and `max-width` say
+    Number rowWidth = 0;      ///< no less than its paddings
+    Number contentWidth = 0;  ///< of the row
+    EdgesOf<Number> containerPadding, rowPadding;
+    Number columnWidth = 0, columnGap = 0, rowGap = 0;
+    EdgesOf<Number> cardPadding;  ///< as laid: room for a picture beside the text included
+    Number cardBorder = 0;
+    Number cardContent = 0;  ///< content width of a card
+    Number besideWidth = 0;  ///< of a picture beside the text
+    Number besideInset = 0;  ///< from the card's padding edge to that picture
 };
 
-/// A border's width as engines snap it at one device pixel to a CSS px: whole pixels, at least one. CSS
-/// Values 4 § 5.4.
-double snappedBorder(double width);
+/// The row's outline at one width: what stands down the page is on the profile's grid. CSS px.
+struct Frame : Across<double> {
+    Box container, row;
+    double contentX = 0, contentY = 0;  ///< of the row
+};
+
 /// `edges` with top and bottom on the profile's grid.
 Edges stackedEdges(const Edges& edges, const text::BreakProfile& profile);
 

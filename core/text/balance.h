@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "text/along.h"
 #include "text/lines.h"
 
 namespace tenter::text {
@@ -18,5 +19,11 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
 /// opportunities, by width. Measured in Chromium 156: 618 of 620 paragraphs.
 std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const LineQuery& query,
                                              const BreakProfile& profile, std::size_t mostLines);
+
+/// How many lines that rule makes along a stretch of widths on which greedy breaking makes `greedy`, none too
+/// wide. `until` is lowered to where that may change: costs are parabolas in the width, so it has a closed
+/// form.
+std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinesAlong& query, std::uint32_t greedy,
+                             std::size_t mostLines, double& until);
 
 }  // namespace tenter::text

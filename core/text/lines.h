@@ -1,11 +1,13 @@
 // Breaking a prepared paragraph into lines at one size and width.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <vector>
 
 #include "project/settings.h"
 #include "text/paragraph.h"
+#include "units/linear.h"
 
 namespace tenter::text {
 
@@ -20,26 +22,70 @@ struct Line {
 };
 
 /// What lines depend on besides the paragraph. CSS px.
-struct LineQuery {
-    double size = 16;
-    double available = 0;
-    double letterSpacing = 0;
-    double wordSpacing = 0;
+template <class Number>
+struct LineQueryOf {
+    Number size = 16;
+    Number available = 0;
+    Number letterSpacing = 0;
+    Number wordSpacing = 0;
     project::OverflowWrap overflowWrap = project::OverflowWrap::Normal;
     bool balance = false;
 };
+using LineQuery = LineQueryOf<double>;
 
 /// Width in CSS px of a line from cluster `first` (with that start's correction in em) to opportunity `at`.
-double lineWidth(const Paragraph& paragraph, const LineQuery& query, std::uint32_t first,
-                 double startCorrection, const Opportunity& at);
+template <class Number>
+Number lineWidth(const Paragraph& paragraph, const LineQueryOf<Number>& query, std::uint32_t first,
+                 double startCorrection, const Opportunity& at) {
+    const std::uint32_t end = std::max(at.lineEnd, first);
+    Number width = (paragraph.ems(first, end) + startCorrection + at.endCorrection) * query.size;
+    if (!units::isZero(query.letterSpacing))
+        width += (paragraph.letters(first, end) + at.endLetterUnits) * query.letterSpacing;
+    if (!units::isZero(query.wordSpacing)) width += paragraph.words(first, end) * query.wordSpacing;
+    return width;
+}
 
 /// Appends the paragraph's lines to `lines`; an empty paragraph has none.
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,
                 std::vector<Line>& lines);
 
-/// The paragraph on one line per forced break, and its widest word. CSS Sizing 3 § 5.1: max-content and
-/// min-content width, CSS px.
-double maxContent(const Paragraph& paragraph, const LineQuery& query);
-double minContent(const Paragraph& paragraph, const LineQuery& query);
+/// The paragraph on one line per forced break: max-content width, CSS px. CSS Sizing 3 § 5.1.
+template <class Number>
+Number maxContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) {
+    Number widest = 0;
+    std::uint32_t first = 0;
+    for (const Opportunity& end : paragraph.opportunities()) {
+        if (end.kind != Opportunity::Kind::Forced) continue;
+        widest = units::greater(widest, lineWidth(paragraph, query, first, 0, end));
+        first = end.cluster;
+    }
+    return widest;
+}
+
+/// Its widest word: min-content width, CSS px. CSS Sizing 3 § 5.1.
+template <class Number>
+Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) {
+    Number widest = 0;
+    std::uint32_t first = 0;
+    double correction = 0;
+    auto word = [&](const Opportunity& end) {
+        widest = units::greater(widest, lineWidth(paragraph, query, first, correction, end));
+        first = end.cluster;
+        correction = end.startCorrection;
+    };
+    if (query.overflowWrap != project::OverflowWrap::Anywhere) {
+        for (const Opportunity& end : paragraph.opportunities())
+            word(end);
+        return widest;
+    }
+    // Only `anywhere` lets a word's cuts count for the narrowest width. CSS Text 3 § 5.5.
+    auto cut = paragraph.emergencies().begin();
+    for (const Opportunity& end : paragraph.opportunities()) {
+        for (; cut != paragraph.emergencies().end() && cut->cluster < end.cluster; ++cut)
+            word(*cut);
+        word(end);
+    }
+    return widest;
+}
 
 }  // namespace tenter::text

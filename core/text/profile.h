@@ -8,11 +8,17 @@
 #include <string_view>
 #include <vector>
 
+namespace tenter::units {
+struct Linear;  // linear.h
+}
+
 namespace tenter::text {
 
-class Face;        // fonts.h
-struct LineQuery;  // lines.h
-class Paragraph;   // paragraph.h
+class Face;       // fonts.h
+class Paragraph;  // paragraph.h
+template <class Number>
+struct LineQueryOf;  // lines.h
+using LineQuery = LineQueryOf<double>;
 
 /// Break opportunities between UTF-16 code units: entry i is true if a line may break before unit i.
 using BreakMap = std::vector<bool>;
@@ -77,6 +83,11 @@ public:
     /// line; empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
     [[nodiscard]] virtual std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                               const LineQuery& query) const = 0;
+    /// The same along a stretch of widths on which greedy breaking keeps making `greedy` lines, none of them
+    /// too wide: how many lines there are under `balance`. `until` is lowered to where that may change.
+    [[nodiscard]] virtual std::uint32_t balancedLines(const Paragraph& paragraph,
+                                                      const LineQueryOf<units::Linear>& query,
+                                                      std::uint32_t greedy, double& until) const = 0;
 };
 
 /// `blink` or `gecko`; null for any other name.

@@ -27,8 +27,7 @@ double FluidSize::resolve(const LengthBasis& basis, double step) const {
     if (flat_) return least_.resolve(basis);
     double following = slope_.resolve(basis);
     if (step > 0 && slope_.unit() == Unit::Vw) following = std::trunc(following / step) * step;
-    const double between = base_.resolve(basis) + following;
-    return std::max(least_.resolve(basis), std::min(between, most_.resolve(basis)));
+    return clamped(following, basis);
 }
 
 std::string FluidSize::css() const {

@@ -78,27 +78,6 @@ std::optional<Length> Length::parse(std::string_view text) {
     return std::nullopt;
 }
 
-double Length::resolve(const LengthBasis& basis) const {
-    switch (unit_) {
-        case Unit::Px:
-            return value_;
-        case Unit::Rem:
-            return value_ * basis.rem;
-        case Unit::Em:
-            return value_ * basis.em;
-        case Unit::Percent:
-            return value_ / 100 * basis.percent;
-        case Unit::Vw:
-            return value_ / 100 * basis.vw;
-        case Unit::Cqi:
-            return value_ / 100 * basis.cqi;
-        case Unit::Auto:
-        case Unit::None:
-            return 0;
-    }
-    return 0;
-}
-
 std::string Length::css() const {
     if (isKeyword()) return std::string(suffix(unit_));
     if (value_ == 0) return "0";

@@ -10,13 +10,15 @@ namespace tenter::units {
 enum class Unit { Px, Rem, Em, Percent, Vw, Cqi, Auto, None };
 
 /// What relative lengths are relative to, all in CSS px. CSS Values 4 § 6, CSS Containment 3 § 7.
-struct LengthBasis {
-    double em = 16;      ///< the element's own font size
-    double rem = 16;     ///< the root's font size
-    double percent = 0;  ///< 100 % of whatever the property refers to
-    double vw = 0;       ///< 100 vw
-    double cqi = 0;      ///< 100 cqi: the content width of the nearest container
+template <class Number>
+struct LengthBasisOf {
+    Number em = 16;      ///< the element's own font size
+    Number rem = 16;     ///< the root's font size
+    Number percent = 0;  ///< 100 % of whatever the property refers to
+    Number vw = 0;       ///< 100 vw
+    Number cqi = 0;      ///< 100 cqi: the content width of the nearest container
 };
+using LengthBasis = LengthBasisOf<double>;
 
 /// A CSS length, percentage, `auto` or `none`. Its value is finite and already rounded to the decimals
 /// that are emitted, so that what is computed is what is pasted. A zero of any unit is 0 px, as `0` is in
@@ -44,7 +46,8 @@ public:
     /// True for a zero of any unit.
     [[nodiscard]] bool isZero() const { return !isKeyword() && value_ == 0; }
     /// CSS px under `basis`; keywords give 0.
-    [[nodiscard]] double resolve(const LengthBasis& basis) const;
+    template <class Number = double>
+    [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const;
     /// As CSS writes it: `0`, `12px`, `1.5em`, `auto`.
     [[nodiscard]] std::string css() const;
 
@@ -56,6 +59,28 @@ private:
     double value_ = 0;
     Unit unit_ = Unit::Px;
 };
+
+template <class Number>
+Number Length::resolve(const LengthBasisOf<Number>& basis) const {
+    switch (unit_) {
+        case Unit::Px:
+            return value_;
+        case Unit::Rem:
+            return value_ * basis.rem;
+        case Unit::Em:
+            return value_ * basis.em;
+        case Unit::Percent:
+            return value_ / 100 * basis.percent;
+        case Unit::Vw:
+            return value_ / 100 * basis.vw;
+        case Unit::Cqi:
+            return value_ / 100 * basis.cqi;
+        case Unit::Auto:
+        case Unit::None:
+            return 0;
+    }
+    return 0;
+}
 
 /// The unit as CSS writes it; for keywords the keyword.
 std::string_view suffix(Unit unit);

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "units/length.h"
+#include "units/linear.h"
 
 namespace tenter::units {
 
@@ -49,13 +50,23 @@ public:
     [[nodiscard]] Length base() const { return base_; }
     [[nodiscard]] Length slope() const { return slope_; }
     [[nodiscard]] Length most() const { return most_; }
-    /// CSS px under `basis` (rem, vw and cqi are read), what follows the viewport cut down to a multiple
-    /// of `step` CSS px; 0 leaves it as it is.
-    [[nodiscard]] double resolve(const LengthBasis& basis, double step = 0) const;
+    /// CSS px under `basis` (rem, vw and cqi are read).
+    template <class Number = double>
+    [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const {
+        return flat_ ? least_.resolve(basis) : clamped(slope_.resolve(basis), basis);
+    }
+    /// The same with what follows the viewport cut down to a multiple of `step` CSS px; 0 leaves it as it is.
+    [[nodiscard]] double resolve(const LengthBasis& basis, double step) const;
     /// `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`, or the plain length if flat.
     [[nodiscard]] std::string css() const;
 
 private:
+    template <class Number>
+    [[nodiscard]] Number clamped(const Number& following, const LengthBasisOf<Number>& basis) const {
+        const Number between = base_.resolve(basis) + following;
+        return greater(least_.resolve(basis), lesser(between, most_.resolve(basis)));
+    }
+
     bool flat_ = true;
     Length least_;
     Length base_;

@@ -4,6 +4,7 @@
 #include "layout/layout.h"
 #include "samples.h"
 #include "spread.h"
+#include "sweep/sweep.h"
 
 namespace tenter::bench {
 
@@ -59,6 +60,25 @@ void layOutTwelveCards(benchmark::State& state) {
     state.SetLabel(std::to_string(laid.cards.size()) + " cards");
 }
 BENCHMARK(layOutTwelveCards)->Unit(benchmark::kMicrosecond);
+
+/// The whole range of a row of as many cards as are asked for, the sample's over and over.
+void sweepRow(benchmark::State& state) {
+    project::Project project = sample(twelveCards);
+    const std::vector<project::Card> cards = project.cards;
+    project.cards.clear();
+    for (std::size_t i = 0; i < static_cast<std::size_t>(state.range(0)); ++i)
+        project.cards.push_back(cards[i % cards.size()]);
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    const layout::PreparedRow row(project, 0, store, text::blink());
+    Spread spread;
+    std::size_t wraps = 0;
+    for (auto _ : state)
+        spread.time([&] { wraps = sweep::sweep(row, project.leastWidth, project.mostWidth).wraps.size(); });
+    spread.tell(state);
+    state.SetLabel(std::to_string(state.range(0)) + " cards, " + std::to_string(wraps) + " wrap points");
+}
+BENCHMARK(sweepRow)->Arg(12)->Arg(200)->Unit(benchmark::kMillisecond);
 
 void prepareRow(benchmark::State& state) {
     Prepared prepared;

@@ -91,12 +91,42 @@ TEST_F(Command, GeometryNamesTheEnginesThereAre) {
                   "engine tumbleweed is not in this version; use blink");
 }
 
+TEST_F(Command, WrapsTellCountsOnBothSidesOfEachWidth) {
+    const Finished finished = run("wraps", {"--json", "--variant", "tides-trio"});
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    const Json wraps = Json::parse(finished.out);
+    ASSERT_GT(wraps.size(), 0U);
+    const auto linesAt = [&](double width, const Json& wrap) {
+        const Json laid =
+            Json::parse(run("geometry", {"--variant", "tides-trio", "--widths", std::to_string(width)}).out);
+        const Json& part =
+            laid["layouts"][0]["cards"][wrap["card"].get<int>()]["parts"][wrap["part"].get<int>()];
+        EXPECT_EQ(part["kind"], wrap["kind"]);
+        return part["lines"].size();
+    };
+    for (const Json& wrap : wraps) {
+        EXPECT_EQ(linesAt(wrap["width"].get<double>() - 0.001, wrap), wrap["below"]) << wrap;
+        EXPECT_EQ(linesAt(wrap["width"].get<double>() + 0.001, wrap), wrap["above"]) << wrap;
+    }
+}
+
+TEST_F(Command, WrapsAreATableUnlessJsonIsAskedFor) {
+    const Json wraps = Json::parse(run("wraps", {"--json"}).out);
+    const Finished table = run("wraps");
+    ASSERT_EQ(table.code, 0) << table.err;
+    EXPECT_EQ(static_cast<std::size_t>(std::ranges::count(table.out, '\n')), wraps.size() + 1);
+    EXPECT_NE(table.out.find("heading"), std::string::npos);
+    EXPECT_NE(table.out.find(" → "), std::string::npos);
+    expectRefused(run("wraps", {"--engine", "tumbleweed"}), "engine tumbleweed is not in this version");
+    expectRefused(run("wraps", {"--widths", "400"}), "--widths");
+}
+
 TEST_F(Command, TakesTheVariantOfThatClass) {
     EXPECT_EQ(Json::parse(run("geometry", {"--variant", "tides-trio", "--widths", "900"}).out)["variant"],
               "tides-trio");
     EXPECT_NE(run("page", {"--variant", "tides-trio"}).out.find("<section class=\"tides-trio\""),
               std::string::npos);
-    for (const char* verb : {"geometry", "stylesheet", "page"})
+    for (const char* verb : {"geometry", "wraps", "stylesheet", "page"})
         expectRefused(run(verb, {"--variant", "tides-sextet"}), "use one of tides-pair, tides-trio");
 }
 
@@ -165,7 +195,7 @@ TEST_F(Command, OutReplacesAFileWholeOrLeavesIt) {
 }
 
 TEST_F(Command, OutIsNeverTheProjectItself) {
-    for (const char* verb : {"geometry", "stylesheet", "page", "report"})
+    for (const char* verb : {"geometry", "wraps", "stylesheet", "page", "report"})
         expectRefused(run(verb, {"--out", file_}), "--out");
     EXPECT_EQ(contentOf(file_), project);
 }
@@ -183,7 +213,7 @@ TEST_F(Command, RefusesAProjectThatIsNoneWithItsPlace) {
 TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "a verb is missing");
     expectRefused(tenterCli({"weave"}),
-                  "there is no verb weave; use one of geometry, stylesheet, page, report");
+                  "there is no verb weave; use one of geometry, wraps, stylesheet, page, report");
     expectRefused(tenterCli({"--loud"}), "a verb is missing");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");
@@ -200,7 +230,7 @@ TEST_F(Command, MakesControlCharactersInMessagesVisible) {
 
 TEST_F(Command, HelpsWithEveryVerb) {
     EXPECT_EQ(tenterCli({"--help"}).code, 0);
-    for (const char* verb : {"geometry", "stylesheet", "page", "report"}) {
+    for (const char* verb : {"geometry", "wraps", "stylesheet", "page", "report"}) {
         const Finished finished = tenterCli({verb, "--help"});
         EXPECT_EQ(finished.code, 0);
         EXPECT_EQ(finished.err, "");
@@ -216,6 +246,8 @@ TEST(SampleProjects, WorkWithEveryVerb) {
         if (!file.ends_with(".tenter.json")) continue;
         ++count;
         const Words verbs[] = {{"geometry", file, "--step", "100"},
+                               {"wraps", file},
+                               {"wraps", file, "--json", "--engine", "gecko"},
                                {"stylesheet", file, "--all-variants"},
                                {"stylesheet", file, "--follow", "viewport"},
                                {"page", file},

@@ -17,6 +17,9 @@ bool isBeyondTable(char16_t unit) {
     return unit > u'~' && unit != noBreakSpace;
 }
 
+/// Lines that are balanced at most.
+constexpr std::uint32_t mostBalanced = 6;
+
 /// Chromium's layout unit is 1/64 px; it counts in floats before it cuts down to it.
 double floor64(double length) {
     return std::floor(static_cast<float>(length) * 64.0F) / 64.0;
@@ -88,7 +91,11 @@ public:
 
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {
-        return balancedByPenalty(paragraph, query, *this, 6);
+        return balancedByPenalty(paragraph, query, *this, mostBalanced);
+    }
+    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& paragraph, const LinesAlong& query,
+                                              std::uint32_t greedy, double& until) const override {
+        return linesByPenalty(paragraph, query, greedy, mostBalanced, until);
     }
 
 private:

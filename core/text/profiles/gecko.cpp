@@ -111,6 +111,10 @@ public:
                                                       const LineQuery& query) const override {
         return balancedByWidth(paragraph, query, *this, 10);
     }
+    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& /*paragraph*/, const LinesAlong& /*query*/,
+                                              std::uint32_t greedy, double& /*until*/) const override {
+        return greedy;  // a narrower line never needs fewer
+    }
 
 private:
     static bool breaksBefore(std::u16string_view text, std::size_t i, bool icu) {

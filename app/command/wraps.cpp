@@ -1,0 +1,38 @@
+#include "emit/wraps.h"
+
+#include <memory>
+
+#include "opened.h"
+#include "outcome.h"
+#include "verbs.h"
+
+namespace tenter::command {
+
+namespace {
+
+struct WrapsArguments : Arguments {
+    bool json = false;
+};
+
+int runWraps(const WrapsArguments& arguments) {
+    const std::unique_ptr<Opened> opened = openProject(arguments);
+    if (!opened) return wrongInput;
+    const layout::PreparedRow row(opened->project, opened->variant, opened->store, *opened->profile);
+    const auto wraps = sweep::wrapPoints(row, opened->project.leastWidth, opened->project.mostWidth);
+    return deliver(arguments, arguments.json ? emit::wrapsJson(row, wraps) : emit::wrapsTable(row, wraps));
+}
+
+}  // namespace
+
+void addWraps(CLI::App& app, Action& action) {
+    auto arguments = std::make_shared<WrapsArguments>();
+    CLI::App* verb =
+        app.add_subcommand("wraps", "Print every width at which a part's number of lines changes");
+    addFiles(*verb, *arguments);
+    addVariant(*verb, *arguments);
+    addEngine(*verb, *arguments);
+    verb->add_flag("--json", arguments->json, "As JSON instead of a table");
+    verb->callback([&action, arguments] { action = [arguments] { return runWraps(*arguments); }; });
+}
+
+}  // namespace tenter::command

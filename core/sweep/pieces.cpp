@@ -1,0 +1,174 @@
+#include "sweep/pieces.h"
+
+#include <algorithm>
+#include <limits>
+
+#include "layout/across.h"
+#include "text/along.h"
+
+namespace tenter::sweep {
+
+namespace {
+
+using units::Linear;
+
+/// Instead of a part's index: the card's content box.
+constexpr std::size_t ofCard = std::numeric_limits<std::size_t>::max();
+
+class PieceWalk {
+public:
+    PieceWalk(const layout::PreparedRow& row, std::size_t card, std::size_t part, double tightness)
+        : row_(row), card_(card), part_(part), tightness_(tightness) {}
+
+    PartPieces over(double least, double most) {
+        double from = least;
+        for (band_ = 0; band_ < row_.bandCount(); ++band_) {
+            const std::optional<double> upTo = row_.band(band_).upTo;
+            const bool last = band_ + 1 == row_.bandCount() || !upTo;
+            const double to = last ? most : std::min(most, *upTo);
+            // A band holds its upper breakpoint, so at the range's start it may hold that one width alone.
+            if (to > from) overBand(from, to);
+            from = std::max(from, to);
+            if (last) break;
+        }
+        return std::move(done_);
+    }
+
+private:
+    void overBand(double from, double to) {
+        while (from < to) {
+            const layout::BandPlan& band = row_.band(band_);
+            const layout::Across<Linear> across = layout::acrossAt(band, Linear(from, 1));
+            if (part_ == ofCard)
+                from = overCard(across, from, to);
+            else if (row_.band(band_).cards[card_].parts[part_].picture)
+                from = overPicture(band, band.cards[card_], across, from, to);
+            else
+                from = overText(band, band.cards[card_].parts[part_], across, from, to);
+        }
+    }
+
+    [[nodiscard]] static double end(double from, double until, double to) {
+        return std::min(to, from + std::max(until, leastStep));
+    }
+
+    double overCard(const layout::Across<Linear>& across, double from, double to) {
+        Piece piece;
+        piece.band = band_;
+        piece.from = from;
+        piece.width = across.cardContent;
+        piece.to = end(from, piece.width.until, to);
+        done_.pieces.push_back(piece);
+        return piece.to;
+    }
+
+    double overPicture(const layout::BandPlan& band, const layout::CardPlan& card,
+                       const layout::Across<Linear>& across, double from, double to) {
+        Piece piece;
+        piece.band = band_;
+        piece.from = from;
+        piece.width =
+            card.beside == static_cast<int>(part_) ? across.besideWidth : layout::pictureWidth(band, across);
+        piece.to = end(from, std::min(piece.width.until, across.cardContent.until), to);
+        done_.pieces.push_back(piece);
+        return piece.to;
+    }
+
+    double overText(const layout::BandPlan& band, const layout::PartPlan& plan,
+                    const layout::Across<Linear>& across, double from, double to) {
+        const text::Paragraph& paragraph = *plan.paragraph;
+        const layout::TextAcross<Linear> text = layout::textAcross(band.roles[plan.role], paragraph, across);
+        const text::LinesAlong& query = text.query;
+        const auto clusters = static_cast<std::uint32_t>(paragraph.clusters().size());
+        Piece piece;
+        piece.band = band_;
+        piece.from = from;
+        piece.width = text.available;
+        piece.size = query.size;
+        piece.advance = paragraph.ems(0, clusters) * query.size +
+                        paragraph.letters(0, clusters) * query.letterSpacing +
+                        paragraph.words(0, clusters) * query.wordSpacing;
+        piece.graphemes = paragraph.graphemes(0, clusters);
+        const double until = std::min(
+            {piece.width.until, piece.advance.until, query.available.until, across.cardContent.until});
+        piece.to = end(from, until, to);
+        breakLines(paragraph, query, piece);
+        return piece.to;
+    }
+
+    /// Steps through `piece`, on which `query` is straight, from one line decision to the next.
+    void breakLines(const text::Paragraph& paragraph, const text::LinesAlong& query, Piece piece) {
+        const double start = piece.from;
+        const double to = piece.to;
+        bool first = true;
+        for (double at = start; at < to;) {
+            text::LinesAlong here = query;
+            here.size = straight(query.size, at - start);
+            here.available = straight(query.available, at - start);
+            here.letterSpacing = straight(query.letterSpacing, at - start);
+            here.wordSpacing = straight(query.wordSpacing, at - start);
+            text::LineFollower follower(here.available, tightness_);
+            if (!paragraph.empty())
+                text::Breaker<Linear, text::LineFollower>(paragraph, here, follower).run();
+            std::uint32_t lines = follower.lines();
+            double until = follower.until();
+            if (here.balance && !follower.overflows() && lines > 0)
+                lines = row_.profile().balancedLines(paragraph, here, lines, until);
+            const double next = end(at, until, to);
+            addTight(at, next, follower);
+            if (first || lines != piece.lines) {
+                if (!first) close(piece, start, at);
+                piece.kink = first;
+                piece.lines = lines;
+                first = false;
+            }
+            at = next;
+        }
+        close(piece, start, to);
+    }
+
+    /// Ends `piece` at `to` and goes on from there; its measures are told from `start`.
+    void close(Piece& piece, double start, double to) {
+        Piece done = piece;
+        done.to = to;
+        done.width = piece.width.from(piece.from - start);
+        done.size = piece.size.from(piece.from - start);
+        done.advance = piece.advance.from(piece.from - start);
+        done_.pieces.push_back(done);
+        piece.from = to;
+    }
+
+    static Linear straight(const Linear& line, double t) { return {line.at(t), line.slope}; }
+
+    void addTight(double from, double to, const text::LineFollower& follower) {
+        if (follower.tightBefore() > 0) addTight({from, std::min(to, from + follower.tightBefore())});
+        if (from + follower.tightPast() < to) addTight({from + follower.tightPast(), to});
+    }
+    void addTight(const Interval& found) {
+        std::vector<Interval>& tight = done_.tight;
+        if (!tight.empty() && found.from <= tight.back().to + leastStep)
+            tight.back().to = std::max(tight.back().to, found.to);
+        else
+            tight.push_back(found);
+    }
+
+    const layout::PreparedRow& row_;
+    std::size_t card_;
+    std::size_t part_;
+    double tightness_;
+    std::size_t band_ = 0;
+    PartPieces done_;
+};
+
+}  // namespace
+
+PartPieces followCard(const layout::PreparedRow& row, double least, double most) {
+    return PieceWalk(row, 0, ofCard, usualTightness).over(least, most);
+}
+
+PartPieces follow(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
+                  double most, double tightness) {
+    return PieceWalk(row, card, part, tightness).over(least, most);
+}
+
+}  // namespace tenter::sweep

@@ -1,0 +1,53 @@
+// A row's parts as pieces of straight lines over viewport widths: the walk from event to event.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <vector>
+
+#include "layout/layout.h"
+#include "units/linear.h"
+
+namespace tenter::sweep {
+
+/// Viewport widths between two, CSS px.
+struct Interval {
+    double from = 0;
+    double to = 0;
+    friend bool operator==(const Interval&, const Interval&) = default;
+};
+
+/// Events nearer than this are one: no screen tells them apart, and the walk gets on. CSS px.
+inline constexpr double leastStep = 1e-9;
+
+/// Lines with less slack than this share of their width are tight: engines and platforms may differ there.
+inline constexpr double usualTightness = 0.0025;
+
+/// Widths from `from` to `to` (CSS px, of one band) within which all of a part's measures across the page are
+/// straight lines, starting at `from`, and its number of lines stays.
+struct Piece {
+    double from = 0;
+    double to = 0;
+    std::size_t band = 0;
+    bool kink = true;       ///< false if only the number of lines differs from the piece before
+    units::Linear width;    ///< content width; of a picture its slot's
+    units::Linear size;     ///< font size
+    units::Linear advance;  ///< the whole text's on one line
+    std::uint32_t graphemes = 0;
+    std::uint32_t lines = 0;
+};
+
+struct PartPieces {
+    std::vector<Piece> pieces;    ///< rising, without gaps
+    std::vector<Interval> tight;  ///< where slack is under the share, rising, apart from one another
+};
+
+/// Follows part `part` of card `card` from `least` to `most` (CSS px, least < most). Everything it steps to
+/// has a closed form: ends of ramps and of maxima, whole px of borders, and lines that begin or cease to fit.
+PartPieces follow(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
+                  double most, double tightness = usualTightness);
+
+/// The same for the content box of cards, without text.
+PartPieces followCard(const layout::PreparedRow& row, double least, double most);
+
+}  // namespace tenter::sweep

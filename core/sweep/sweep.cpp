@@ -1,0 +1,27 @@
+#include "sweep/sweep.h"
+
+#include "layout/prepared.h"
+
+namespace tenter::sweep {
+
+Sweep sweep(const layout::PreparedRow& row, double least, double most, double tightness) {
+    Sweep result;
+    result.least = least;
+    result.most = most;
+    std::vector<PartPieces> pieces;
+    const std::vector<layout::CardPlan>& cards = row.band(0).cards;
+    for (std::size_t card = 0; card < cards.size(); ++card) {
+        for (std::size_t part = 0; part < cards[card].parts.size(); ++part) {
+            pieces.push_back(follow(row, card, part, least, most, tightness));
+            const std::vector<WrapPoint> wraps = wrapsOf(pieces.back(), card, part);
+            result.wraps.insert(result.wraps.end(), wraps.begin(), wraps.end());
+            for (const Interval& tight : pieces.back().tight)
+                result.tight.push_back({tight, card, part});
+        }
+    }
+    sortWraps(result.wraps);
+    result.curves = curvesOf(row, pieces, least, most);
+    return result;
+}
+
+}  // namespace tenter::sweep

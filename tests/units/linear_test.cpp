@@ -1,0 +1,83 @@
+// Straight lines and parabolas as numbers. School algebra is the source: what is computed along a stretch
+// must be what is computed at each of its widths.
+#include "units/linear.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+#include <random>
+
+#include "units/quadratic.h"
+
+namespace tenter::units {
+namespace {
+
+constexpr double never = std::numeric_limits<double>::infinity();
+
+TEST(Linear, TellsHowLongTheLesserStaysTheLesser) {
+    const Linear rising(10, 0.5);
+    const Linear level(15);
+    const Linear least = lesser(rising, level);
+    EXPECT_EQ(least.at(4), 12);
+    EXPECT_EQ(least.until, 10);
+    EXPECT_EQ(lesser(rising, Linear(5)).until, never);
+    EXPECT_EQ(greater(Linear(0), Linear(-2, 1)).until, 2);
+}
+
+// At a start two lines may be equal but for the rounding of doubles: then the steeper one is the greater.
+TEST(Linear, LetsTheSlopeDecideWhereLinesMeetAtTheStart) {
+    const Linear a(0.1 + 0.2, 1);
+    const Linear b(0.3, 0.5);
+    EXPECT_EQ(lesser(a, b).slope, 0.5);
+    EXPECT_EQ(lesser(b, a).slope, 0.5);
+    EXPECT_EQ(lesser(a, b).until, never);
+    EXPECT_FALSE(order(b, b).less);
+}
+
+TEST(Linear, StepsToTheNextWholeNumber) {
+    EXPECT_EQ(wholeBelow(Linear(1.5, 0.25)).value, 1);
+    EXPECT_EQ(wholeBelow(Linear(1.5, 0.25)).until, 2);
+    EXPECT_EQ(wholeBelow(Linear(1.5, -0.25)).until, 2);
+    EXPECT_EQ(wholeBelow(Linear(2, -0.25)).value, 1);
+    EXPECT_EQ(wholeBelow(Linear(2, 0.25)).until, 4);
+}
+
+TEST(Linear, IsAtEachWidthWhatDoublesAreThere) {
+    std::mt19937 random(7);
+    std::uniform_real_distribution<double> some(-4, 4);
+    for (int round = 0; round < 1000; ++round) {
+        const Linear a(some(random), some(random));
+        const Linear b(some(random), some(random));
+        const Linear c(some(random), some(random));
+        const auto formula = [](const auto& x, const auto& y, const auto& z) {
+            return greater(x - 2 * y, lesser(y + z, z / 3)) + wholeBelow(x);
+        };
+        const Linear all = formula(a, b, c);
+        ASSERT_GT(all.until, 0);
+        const double t = std::min(all.until, 5.0) * 0.999;
+        EXPECT_NEAR(all.at(t), formula(a.at(t), b.at(t), c.at(t)), 1e-9);
+    }
+}
+
+TEST(Quadratic, HasItsFirstRootPastTheStart) {
+    EXPECT_NEAR(firstRoot({6, -5, 1}), 2, 1e-12);  // (t − 2)(t − 3)
+    EXPECT_NEAR(firstRoot({-6, 1, 1}), 2, 1e-12);  // (t − 2)(t + 3)
+    EXPECT_EQ(firstRoot({6, 5, 1}), never);        // (t + 2)(t + 3)
+    EXPECT_EQ(firstRoot({1, 0, 1}), never);
+    EXPECT_EQ(firstRoot({4, -2, 0}), 2);
+    EXPECT_EQ(firstRoot({4, 0, 0}), never);
+    EXPECT_EQ(firstRoot({0, 0, 0}), never);
+    // Roots far apart, where the schoolbook's formula loses the near one: (t − 1e-9)(t − 1e9).
+    EXPECT_NEAR(firstRoot({1, -(1e9 + 1e-9), 1}), 1e-9, 1e-18);
+}
+
+TEST(Quadratic, IsTheProductOfStraightLines) {
+    const Quadratic square = product(Linear(3, 2), Linear(3, 2));
+    EXPECT_EQ(square.value, 9);
+    EXPECT_EQ(square.slope, 12);
+    EXPECT_EQ(square.bend, 4);
+}
+
+}  // namespace
+}  // namespace tenter::units
