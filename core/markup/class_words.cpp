@@ -46,9 +46,9 @@ bool looksMade(std::string_view piece) {
     return longest >= 4 || mixed || (humps >= 2 && piece.size() <= 8);
 }
 
-constexpr std::array<std::string_view, 17> stateWords{"active",  "current", "disabled", "even",  "first",  "focus",
-                                                      "hidden",  "hover",   "is",       "last",  "loaded", "loading",
-                                                      "odd", "open",    "selected", "visible", "visited"};
+constexpr std::array<std::string_view, 17> stateWords{
+    "active", "current", "disabled", "even", "first", "focus",    "hidden",  "hover",  "is",
+    "last",   "loaded",  "loading",  "odd",  "open",  "selected", "visible", "visited"};
 
 }  // namespace
 
@@ -85,7 +85,8 @@ bool isHidden(const Node& node) {
     for (const std::string_view name : node.classes()) {
         const std::vector<std::string> words = wordsOf(name);
         const auto has = [&](std::string_view word) { return std::ranges::find(words, word) != words.end(); };
-        if ((has("screen") && has("reader")) || (has("visually") && has("hidden")) || (has("sr") && has("only")))
+        if ((has("screen") && has("reader")) || (has("visually") && has("hidden")) ||
+            (has("sr") && has("only")))
             return true;
     }
     return false;

@@ -16,9 +16,9 @@ std::vector<std::string> wordsOf(std::string_view className);
 /// True if one of the element's classes has one of these words.
 bool hasWord(const Node& node, std::initializer_list<std::string_view> words);
 
-/// True for a class that is likely to be the same next year, and says what an element is: plain letters, digits,
-/// hyphens and underscores; none that looks made by a program (four digits in a row, letters and digits mixed), none
-/// that says a state (active, first, last, current …). Common practice, no source.
+/// True for a class that is likely to be the same next year, and says what an element is: plain letters,
+/// digits, hyphens and underscores; none that looks made by a program (four digits in a row, letters and
+/// digits mixed), none that says a state (active, first, last, current …). Common practice, no source.
 bool isStable(std::string_view className);
 
 /// True for an element that is there for screen readers only, or not shown at all.

@@ -15,8 +15,8 @@ namespace tenter::markup {
 
 namespace {
 
-// An encoding of WHATWG Encoding § 4.2: its name, what ICU calls it if otherwise, and the labels it has besides
-// its name, apart by spaces.
+// An encoding of WHATWG Encoding § 4.2: its name, what ICU calls it if otherwise, and the labels it has
+// besides its name, apart by spaces.
 struct KnownEncoding {
     std::string_view name;
     const char* icu;
@@ -48,7 +48,8 @@ constexpr std::array<KnownEncoding, 34> knownEncodings{{
      "ascii us-ascii ansi_x3.4-1968 cp1252 x-cp1252 cp819 ibm819 iso-8859-1 iso8859-1 iso88591 iso_8859-1 l1 "
      "latin1 csisolatin1 x-user-defined"},
     {"windows-1253", nullptr, "cp1253 x-cp1253"},
-    {"windows-1254", nullptr, "cp1254 x-cp1254 iso-8859-9 iso8859-9 iso88599 iso_8859-9 l5 latin5 csisolatin5"},
+    {"windows-1254", nullptr,
+     "cp1254 x-cp1254 iso-8859-9 iso8859-9 iso88599 iso_8859-9 l5 latin5 csisolatin5"},
     {"windows-1255", nullptr, "cp1255 x-cp1255"},
     {"windows-1256", nullptr, "cp1256 x-cp1256"},
     {"windows-1257", nullptr, "cp1257 x-cp1257"},
@@ -258,9 +259,10 @@ Characters charactersOf(std::string_view bytes, const std::string& file, project
         const KnownEncoding* encoding = encodingByLabel(said);
         if (encoding != nullptr && encoding != &knownEncodings.front()) return readAs(*encoding, bytes);
         if (encoding != nullptr) return {std::string(bytes), "UTF-8"};
-        problems.push_back({file, project::lineAndColumn(bytes, static_cast<std::size_t>(said.data() - bytes.data())),
-                            "the page says it is encoded as " + project::inQuotes(said) + ", which is not known",
-                            "check that its letters came out right, or save the page as UTF-8"});
+        problems.push_back(
+            {file, project::lineAndColumn(bytes, static_cast<std::size_t>(said.data() - bytes.data())),
+             "the page says it is encoded as " + project::inQuotes(said) + ", which is not known",
+             "check that its letters came out right, or save the page as UTF-8"});
     }
     if (!project::firstBadByte(bytes)) return {std::string(bytes), "UTF-8"};
     return readAs(*encodingByLabel("windows-1252"), bytes);

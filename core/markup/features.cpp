@@ -20,7 +20,8 @@ std::vector<Features> featuresOf(const Tree& tree, NodeId top) {
         const Node& node = tree[at];
         Features& own = features[at - top];
         if (node.isText()) {
-            own.letters = static_cast<int>(std::ranges::count_if(node.text, [](char c) { return !isSpace(c); }));
+            own.letters =
+                static_cast<int>(std::ranges::count_if(node.text, [](char c) { return !isSpace(c); }));
         } else if (node.space != Space::Html || isHidden(node)) {
             own = {};
         } else {

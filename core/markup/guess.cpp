@@ -15,7 +15,8 @@ constexpr int largestCard = 400;  // nodes
 
 // How much an element is like a card; 0 if not at all.
 double richness(const Features& features) {
-    if (features.nodes > largestCard || features.letters == 0 || features.headings > 2 || features.pictures > 3)
+    if (features.nodes > largestCard || features.letters == 0 || features.headings > 2 ||
+        features.pictures > 3)
         return 0;
     double rich = features.letters >= 40 ? 2 : 1;
     if (features.pictures > 0) rich += features.pictures == 1 ? 3 : 2;
@@ -95,7 +96,8 @@ RowCandidate asRow(const Tree& tree, const std::vector<Features>& features, Node
     const double alike = likeness(tree, candidate.cards);
     // Text beside the cards speaks against a row.
     const double own = static_cast<double>(letters) / std::max(1, features[node].letters);
-    candidate.score = sum / count * (0.3 + 0.7 * alike) * (0.6 + 0.1 * std::min(count, 4.0)) * (0.5 + 0.5 * own);
+    candidate.score =
+        sum / count * (0.3 + 0.7 * alike) * (0.6 + 0.1 * std::min(count, 4.0)) * (0.5 + 0.5 * own);
     return candidate;
 }
 

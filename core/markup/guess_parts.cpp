@@ -44,7 +44,9 @@ private:
         return node.isHtml("button") || (role != nullptr && *role == "button") ||
                hasWord(node, {"btn", "button", "cta", "more"});
     }
-    [[nodiscard]] static bool canBePressed(const Node& node) { return node.isHtml("a") || node.isHtml("button"); }
+    [[nodiscard]] static bool canBePressed(const Node& node) {
+        return node.isHtml("a") || node.isHtml("button");
+    }
 
     // Links and buttons among the element's children, and no other text.
     [[nodiscard]] bool holdsOnlyLinks(NodeId node) const {
@@ -113,9 +115,9 @@ private:
         }
         for (std::size_t i = 0; i < none; ++i) {
             if (isButton(i)) continue;
-            const bool longerFollows = std::any_of(
-                leaves_.begin() + static_cast<std::ptrdiff_t>(i) + 1, leaves_.end(),
-                [&](const Leaf& leaf) { return leaf.letters > leaves_[i].letters; });
+            const bool longerFollows =
+                std::any_of(leaves_.begin() + static_cast<std::ptrdiff_t>(i) + 1, leaves_.end(),
+                            [&](const Leaf& leaf) { return leaf.letters > leaves_[i].letters; });
             return leaves_[i].letters <= longestHeading && longerFollows ? i : none;
         }
         return none;

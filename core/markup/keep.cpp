@@ -11,15 +11,18 @@ namespace tenter::markup {
 namespace {
 
 constexpr std::array<std::string_view, 22> droppedElements{
-    "applet", "base",  "bgsound",  "embed",  "frame",  "frameset", "iframe", "link",     "meta",   "noembed", "noframes",
-    "noscript", "object", "param", "plaintext", "portal", "script", "style",  "template", "title", "xmp",   "head"};
+    "applet", "base",    "bgsound",  "embed",    "frame",  "frameset", "iframe",    "link",
+    "meta",   "noembed", "noframes", "noscript", "object", "param",    "plaintext", "portal",
+    "script", "style",   "template", "title",    "xmp",    "head"};
 // Within SVG: what runs, what changes attributes over time, and what HTML may stand in.
-constexpr std::array<std::string_view, 9> droppedDrawing{
-    "script", "style", "foreignObject", "desc", "title", "set", "animate", "animateMotion", "animateTransform"};
-constexpr std::array<std::string_view, 12> addressAttributes{
-    "href",   "xlink:href", "src",      "action",  "cite",   "data",
-    "poster", "background", "longdesc", "lowsrc", "dynsrc", "codebase"};
-constexpr std::array<std::string_view, 5> droppedAttributes{"srcdoc", "formaction", "ping", "attributionsrc", "nonce"};
+constexpr std::array<std::string_view, 9> droppedDrawing{"script",  "style",         "foreignObject",
+                                                         "desc",    "title",         "set",
+                                                         "animate", "animateMotion", "animateTransform"};
+constexpr std::array<std::string_view, 12> addressAttributes{"href",     "xlink:href", "src",    "action",
+                                                             "cite",     "data",       "poster", "background",
+                                                             "longdesc", "lowsrc",     "dynsrc", "codebase"};
+constexpr std::array<std::string_view, 5> droppedAttributes{"srcdoc", "formaction", "ping", "attributionsrc",
+                                                            "nonce"};
 
 template <std::size_t n>
 bool isIn(const std::array<std::string_view, n>& names, std::string_view name) {
@@ -27,8 +30,8 @@ bool isIn(const std::array<std::string_view, n>& names, std::string_view name) {
 }
 
 bool isNameCharacter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_' ||
-           c == ':' || c == '.' || static_cast<unsigned char>(c) >= 0x80;
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' ||
+           c == '_' || c == ':' || c == '.' || static_cast<unsigned char>(c) >= 0x80;
 }
 // A name that is written and read back without trouble.
 bool isPlainName(std::string_view name) {
@@ -54,7 +57,8 @@ bool areSafeCandidates(std::string_view candidates) {
 bool keepsAttribute(const Attribute& attribute) {
     const std::string& name = attribute.name;
     if (!isPlainName(name) || isIn(droppedAttributes, name)) return false;
-    if (name.size() > 2 && (name[0] == 'o' || name[0] == 'O') && (name[1] == 'n' || name[1] == 'N')) return false;
+    if (name.size() > 2 && (name[0] == 'o' || name[0] == 'O') && (name[1] == 'n' || name[1] == 'N'))
+        return false;
     if (name == "srcset" || name == "imagesrcset") return areSafeCandidates(attribute.value);
     return !isIn(addressAttributes, name) || project::isSafeAddress(attribute.value);
 }
@@ -128,7 +132,8 @@ Tree cleaned(const Tree& tree) {
     return out;
 }
 
-std::optional<Kept> keptRow(const Tree& page, NodeId row, const std::string& file, project::Problems& problems) {
+std::optional<Kept> keptRow(const Tree& page, NodeId row, const std::string& file,
+                            project::Problems& problems) {
     Kept kept;
     kept.row = copyChain(page, row, kept.tree);
     const NodeId body = kept.tree.body();

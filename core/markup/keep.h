@@ -8,8 +8,9 @@
 
 namespace tenter::markup {
 
-/// The tree without scripts, styles, frames, embedded documents, metadata and templates, without event handlers,
-/// and without addresses a link may not lead to (`project::isSafeAddress`). Pictures' addresses stay, as text.
+/// The tree without scripts, styles, frames, embedded documents, metadata and templates, without event
+/// handlers, and without addresses a link may not lead to (`project::isSafeAddress`). Pictures' addresses
+/// stay, as text.
 Tree cleaned(const Tree& tree);
 
 /// A row cut out of its page.
@@ -19,8 +20,10 @@ struct Kept {
     std::string markup;  ///< the tree printed; parsing it gives the tree
 };
 
-/// The row and its chain of ancestors, so that a theme's rules still match; what stands beside the chain goes.
-/// `page` is cleaned. Empty, with a problem, if browsers would not read the row, once printed, as it was.
-std::optional<Kept> keptRow(const Tree& page, NodeId row, const std::string& file, project::Problems& problems);
+/// The row and its chain of ancestors, so that a theme's rules still match; what stands beside the chain
+/// goes. `page` is cleaned. Empty, with a problem, if browsers would not read the row, once printed, as it
+/// was.
+std::optional<Kept> keptRow(const Tree& page, NodeId row, const std::string& file,
+                            project::Problems& problems);
 
 }  // namespace tenter::markup

@@ -15,7 +15,8 @@ constexpr std::string_view scopeMark = "tenter scope";
 class ScopedElements final : public TreeElements {
 public:
     ScopedElements(const Tree& tree, NodeId scope) : TreeElements(tree), scope_(scope) {}
-    [[nodiscard]] std::optional<std::string_view> attribute(Element element, std::string_view name) const override {
+    [[nodiscard]] std::optional<std::string_view> attribute(Element element,
+                                                            std::string_view name) const override {
         if (name == scopeMark) return element == scope_ ? std::optional<std::string_view>("") : std::nullopt;
         return TreeElements::attribute(element, name);
     }

@@ -15,7 +15,8 @@ class TreeElements : public css::Elements {
 public:
     explicit TreeElements(const Tree& tree) : tree_(tree) {}
     [[nodiscard]] std::string_view tag(Element element) const override;
-    [[nodiscard]] std::optional<std::string_view> attribute(Element element, std::string_view name) const override;
+    [[nodiscard]] std::optional<std::string_view> attribute(Element element,
+                                                            std::string_view name) const override;
     [[nodiscard]] std::optional<Element> parent(Element element) const override;
     [[nodiscard]] std::optional<Element> previousSibling(Element element) const override;
     [[nodiscard]] std::optional<Element> nextSibling(Element element) const override;
@@ -27,8 +28,9 @@ private:
     const Tree& tree_;
 };
 
-/// The elements within `scope`, itself left out, that `selectors` select, in document order. All that a selector
-/// asks for must stand within the scope, as if it were written behind the scope's own class and a space.
+/// The elements within `scope`, itself left out, that `selectors` select, in document order. All that a
+/// selector asks for must stand within the scope, as if it were written behind the scope's own class and a
+/// space.
 std::vector<NodeId> selectedWithin(const Tree& tree, NodeId scope, css::SelectorList selectors);
 
 /// The elements of the whole tree that `selectors` select.

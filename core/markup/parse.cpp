@@ -19,9 +19,10 @@ double processorSeconds() {
     return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
 }
 
-// Where Gumbo's memory comes from. Three reasons for one of our own: it is three times as fast; a tree goes at
-// once, where Gumbo's own way of freeing one recurses into it; and a page whose elements nest or repeat so that
-// parsing takes time or memory by the square can be left, by a jump out of Gumbo, which is C and holds nothing else.
+// Where Gumbo's memory comes from. Three reasons for one of our own: it is three times as fast; a tree goes
+// at once, where Gumbo's own way of freeing one recurses into it; and a page whose elements nest or repeat so
+// that parsing takes time or memory by the square can be left, by a jump out of Gumbo, which is C and holds
+// nothing else.
 class Allowance {
 public:
     Allowance(std::size_t bytes, double seconds) : bytes_(bytes), until_(processorSeconds() + seconds) {}
@@ -35,8 +36,8 @@ public:
     }
 
 private:
-    // Before each piece stands its class: pieces are 16 bytes times a power of two, so that freed ones are used
-    // again.
+    // Before each piece stands its class: pieces are 16 bytes times a power of two, so that freed ones are
+    // used again.
     static constexpr std::size_t head = 16;
     static constexpr std::size_t block = 1U << 20U;
 
@@ -120,8 +121,9 @@ std::vector<Attribute> attributesOf(const GumboElement& element) {
         static constexpr const char* prefixes[] = {"", "xlink:", "xml:", "xmlns:"};
         const bool isPrefix = attribute->attr_namespace == GUMBO_ATTR_NAMESPACE_XMLNS &&
                               std::strcmp(attribute->name, "xmlns") == 0;
-        attributes.push_back({isPrefix ? "xmlns" : std::string(prefixes[attribute->attr_namespace]) + attribute->name,
-                              attribute->value});
+        attributes.push_back(
+            {isPrefix ? "xmlns" : std::string(prefixes[attribute->attr_namespace]) + attribute->name,
+             attribute->value});
     }
     return attributes;
 }
@@ -203,8 +205,9 @@ std::optional<Tree> parse(std::string_view html, const std::string& file, projec
     Allowance allowance(html.size() * 64 + (std::size_t{64} << 20U), seconds);
     const GumboOutput* output = runGumbo(html, allowance);
     if (output == nullptr || output->root == nullptr) {
-        problems.push_back({file, "", "the page's elements nest too deep, or are too many, to be parsed in " +
-                                          std::to_string(static_cast<int>(seconds)) + " s",
+        problems.push_back({file, "",
+                            "the page's elements nest too deep, or are too many, to be parsed in " +
+                                std::to_string(static_cast<int>(seconds)) + " s",
                             "paste the row alone, and close what it opens"});
         return std::nullopt;
     }

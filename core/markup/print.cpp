@@ -79,8 +79,8 @@ bool bodyIsPlain(const Tree& tree, NodeId body) {
     const NodeId first = tree[body].firstChild;
     if (first == noNode) return true;
     static constexpr std::array<std::string_view, 16> forHead{
-        "base",  "basefont", "bgsound",  "body",  "frame",    "frameset", "head",  "html",
-        "link",  "meta",     "noframes", "noscript", "script", "style",  "template", "title"};
+        "base", "basefont", "bgsound",  "body",     "frame",  "frameset", "head",     "html",
+        "link", "meta",     "noframes", "noscript", "script", "style",    "template", "title"};
     return !tree[first].isText() && std::ranges::find(forHead, tree[first].name) == forHead.end();
 }
 

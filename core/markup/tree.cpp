@@ -125,19 +125,18 @@ bool operator==(const Tree& left, const Tree& right) {
 
 bool isVoid(const Node& node) {
     static constexpr std::array<std::string_view, 18> names{
-        "area", "base", "basefont", "bgsound", "br",    "col",   "embed",  "frame", "hr",
-        "img",  "input", "keygen",  "link",    "meta",  "param", "source", "track", "wbr"};
+        "area", "base",  "basefont", "bgsound", "br",   "col",   "embed",  "frame", "hr",
+        "img",  "input", "keygen",   "link",    "meta", "param", "source", "track", "wbr"};
     return node.space == Space::Html && std::ranges::find(names, node.name) != names.end();
 }
 
 bool isPhrasing(const Node& node) {
     static constexpr std::array<std::string_view, 50> names{
-        "a",      "abbr",   "acronym", "audio", "b",        "bdi",   "bdo",    "big",    "br",
-        "button", "canvas", "cite",    "code",  "data",     "del",   "dfn",    "em",     "font",
-        "i",      "img",    "input",   "ins",   "kbd",      "label", "map",    "mark",   "meter",
-        "nobr",   "output", "picture", "progress", "q",     "ruby",  "s",      "samp",   "select",
-        "small",  "source", "span",    "strike", "strong",  "sub",   "sup",    "svg",    "textarea",
-        "time",   "tt",     "u",       "var",   "wbr"};
+        "a",        "abbr", "acronym", "audio", "b",        "bdi",    "bdo",   "big",    "br",     "button",
+        "canvas",   "cite", "code",    "data",  "del",      "dfn",    "em",    "font",   "i",      "img",
+        "input",    "ins",  "kbd",     "label", "map",      "mark",   "meter", "nobr",   "output", "picture",
+        "progress", "q",    "ruby",    "s",     "samp",     "select", "small", "source", "span",   "strike",
+        "strong",   "sub",  "sup",     "svg",   "textarea", "time",   "tt",    "u",      "var",    "wbr"};
     if (node.isText() || node.space != Space::Html) return true;
     return std::ranges::find(names, node.name) != names.end();
 }

@@ -82,15 +82,16 @@ private:
 /// Bytes of the largest page that is parsed.
 inline constexpr std::size_t largestPage = 20U << 20U;
 
-/// Parses HTML (UTF-8) as browsers do, HTML § 13.2. Whatever the text, there are html, head and body, unless it
-/// is a page of frames. Empty, with one problem, for a page too large, or one that takes more than `seconds` of
-/// the processor or a memory out of proportion, as elements nested some ten thousands deep do.
+/// Parses HTML (UTF-8) as browsers do, HTML § 13.2. Whatever the text, there are html, head and body, unless
+/// it is a page of frames. Empty, with one problem, for a page too large, or one that takes more than
+/// `seconds` of the processor or a memory out of proportion, as elements nested some ten thousands deep do.
 std::optional<Tree> parse(std::string_view html, const std::string& file, project::Problems& problems,
                           double seconds = 3);
 
 /// Tag names that have no end tag. HTML § 13.1.2.
 bool isVoid(const Node& node);
-/// Elements that stand in a line of text, and what of them does: links, emphasis, buttons, pictures. HTML § 3.2.5.2.5.
+/// Elements that stand in a line of text, and what of them does: links, emphasis, buttons, pictures. HTML
+/// § 3.2.5.2.5.
 bool isPhrasing(const Node& node);
 
 /// White space as HTML has it: tab, line feed, form feed, carriage return, space. Infra § 4.6.

@@ -108,8 +108,9 @@ struct FontEntry {
 /// The row as a page prints it already: its markup, and which elements are what.
 struct Given {
     std::string markup;  ///< HTML of the row within its chain of ancestors, nothing in it that runs
-    /// A CSS selector by role: `row` (the grid; empty for the element with the variant's class itself), `card`,
-    /// `picture`, and roles of text; in the file's order. Matched within the element with the variant's class.
+    /// A CSS selector by role: `row` (the grid; empty for the element with the variant's class itself),
+    /// `card`, `picture`, and roles of text; in the file's order. Matched within the element with the
+    /// variant's class.
     std::vector<std::pair<std::string, std::string>> selectors;
     std::string theme;  ///< CSS of the page's theme that concerns the row
     Remembered remembered, selectorsRemembered;

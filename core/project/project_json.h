@@ -30,7 +30,8 @@ Json written(const FontEntry& value);
 Json written(const Given& value);
 Json written(const Project& value);
 
-/// The name of a file that comes with the project: relative, and there if it must be and the project has a folder.
+/// The name of a file that comes with the project: relative, and there if it must be and the project has a
+/// folder.
 bool readFileName(Reading& reading, const Json& json, const char* kind, bool mustBeThere, std::string& out);
 
 template <class T>

@@ -33,7 +33,8 @@ TEST(Encoding, is_what_a_byte_order_mark_says_before_all_else) {
 TEST(Encoding, is_what_a_meta_element_says) {
     for (const std::string meta :
          {"<meta charset=windows-1251>", "<META CharSet = 'cp1251' >", "<meta/charset=\"x-cp1251\">",
-          "<!-- <meta charset=utf-8> --><meta charset=windows-1251>", "<a b='<meta charset=utf-8>'><meta charset=cp1251>",
+          "<!-- <meta charset=utf-8> --><meta charset=windows-1251>",
+          "<a b='<meta charset=utf-8>'><meta charset=cp1251>",
           "<meta http-equiv=Content-Type content='text/html; charset=windows-1251'>",
           "<meta content='text/html;charset = \"windows-1251\"' http-equiv=content-type>"})
         expectRead({meta + "\xE9", meta + "й", "windows-1251"});
@@ -65,11 +66,12 @@ TEST(Encoding, is_utf8_if_the_bytes_are_and_else_windows_1252) {
 // Encoding § 4.2 lists these; the bytes are those of "ab" in each.
 TEST(Encoding, of_every_known_name_can_be_read) {
     for (const std::string name :
-         {"ibm866", "iso-8859-2", "iso-8859-3", "iso-8859-4", "iso-8859-5", "iso-8859-6", "iso-8859-7", "iso-8859-8",
-          "iso-8859-8-i", "iso-8859-10", "iso-8859-13", "iso-8859-14", "iso-8859-15", "koi8-r", "koi8-u", "macintosh",
-          "windows-874", "windows-1250", "windows-1251", "windows-1252", "windows-1253", "windows-1254",
-          "windows-1255", "windows-1256", "windows-1257", "windows-1258", "x-mac-cyrillic", "gbk", "big5", "euc-jp",
-          "iso-2022-jp", "shift_jis", "euc-kr"}) {
+         {"ibm866",       "iso-8859-2",   "iso-8859-3",     "iso-8859-4",   "iso-8859-5",   "iso-8859-6",
+          "iso-8859-7",   "iso-8859-8",   "iso-8859-8-i",   "iso-8859-10",  "iso-8859-13",  "iso-8859-14",
+          "iso-8859-15",  "koi8-r",       "koi8-u",         "macintosh",    "windows-874",  "windows-1250",
+          "windows-1251", "windows-1252", "windows-1253",   "windows-1254", "windows-1255", "windows-1256",
+          "windows-1257", "windows-1258", "x-mac-cyrillic", "gbk",          "big5",         "euc-jp",
+          "iso-2022-jp",  "shift_jis",    "euc-kr"}) {
         project::Problems problems;
         const std::string page = "<meta charset=" + name + ">ab";
         const Characters read = charactersOf(page, "page", problems);

@@ -36,7 +36,8 @@ inline NodeId find(const Tree& tree, std::string_view name) {
     return noNode;
 }
 
-/// The tree as html5lib's tests write it: one node a line, each level two spaces further in, attributes sorted.
+/// The tree as html5lib's tests write it: one node a line, each level two spaces further in, attributes
+/// sorted.
 inline std::string outline(const Tree& tree) {
     std::string out;
     std::size_t depth = 0;
@@ -46,7 +47,9 @@ inline std::string outline(const Tree& tree) {
         if (node.isText()) {
             out += indent + "\"" + node.text + "\"\n";
         } else {
-            const char* prefix = node.space == Space::Svg ? "svg " : node.space == Space::MathMl ? "math " : "";
+            const char* prefix = node.space == Space::Svg      ? "svg "
+                                 : node.space == Space::MathMl ? "math "
+                                                               : "";
             out += indent + "<" + prefix + node.name + ">\n";
             for (const Attribute& attribute : node.attributes)
                 out += indent + "  " + attribute.name + "=\"" + attribute.value + "\"\n";

@@ -10,7 +10,8 @@ using std::string_literals::operator""s;
 
 // HTML § 13.2.6.4: html, head and body are there whatever the text says.
 TEST(Tree, has_html_head_and_body_whatever_the_text) {
-    for (const std::string& text : {""s, " "s, "Low tide"s, "\0\0"s, "\xff\xfe\xfd"s, "<"s, "</div>"s, "%PDF-1.4"s}) {
+    for (const std::string& text :
+         {""s, " "s, "Low tide"s, "\0\0"s, "\xff\xfe\xfd"s, "<"s, "</div>"s, "%PDF-1.4"s}) {
         const Tree tree = treeOf(text);
         ASSERT_GE(tree.size(), 3U);
         EXPECT_EQ(tree[0].name, "html");
@@ -126,9 +127,10 @@ TEST(HostilePage, that_takes_too_long_is_refused_in_time) {
         manyAttributes += "a" + std::to_string(i) + " ";
     for (int i = 0; i < 3000; ++i)
         manyFormats += "<b id=" + std::to_string(i) + ">";
-    for (const std::string& html : {repeated("<div>", 2U << 20U), repeated("<a><div>", 2U << 20U),
-                                    repeated("<div>", 1U << 20U) + repeated("</span>", 4U << 20U), manyAttributes + ">",
-                                    "<p>" + manyFormats + repeated("</p><p>", 1U << 20U)})
+    for (const std::string& html :
+         {repeated("<div>", 2U << 20U), repeated("<a><div>", 2U << 20U),
+          repeated("<div>", 1U << 20U) + repeated("</span>", 4U << 20U), manyAttributes + ">",
+          "<p>" + manyFormats + repeated("</p><p>", 1U << 20U)})
         EXPECT_LT(secondsToParse(html, false), 10);
 }
 
