@@ -16,5 +16,6 @@ void addGeometry(CLI::App& app, Action& action);
 void addStylesheet(CLI::App& app, Action& action);
 void addPage(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
+void addSize(CLI::App& app, Action& action);
 
 }  // namespace tenter::command

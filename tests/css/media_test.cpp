@@ -14,12 +14,12 @@ void holdsFrom(std::string_view query, double from, double below) {
 
 // § 4.1, § 2.4.3, § 1.3.
 TEST(CssMedia, HoldsByTheWidth) {
-    holdsFrom("(max-width: 980px)", 980, 980.5);
-    holdsFrom("(min-width: 61.25em)", 980, 979.9);
+    holdsFrom("(max-width: 940px)", 940, 940.5);
+    holdsFrom("(min-width: 58.75em)", 940, 939.9);
     holdsFrom("(MIN-WIDTH:20rem)", 320, 319);
-    holdsFrom("(width > 980px)", 980.1, 980);
-    holdsFrom("(width>=980px)", 980, 979);
-    holdsFrom("(980px < width)", 981, 980);
+    holdsFrom("(width > 940px)", 940.1, 940);
+    holdsFrom("(width>=940px)", 940, 939);
+    holdsFrom("(940px < width)", 941, 940);
     holdsFrom("(400px <= width < 700px)", 400, 700);
     holdsFrom("(700px > width >= 400px)", 400, 700);
     holdsFrom("(width = 500px)", 500, 501);
