@@ -35,7 +35,7 @@ bool readChoices(const AdoptArguments& arguments, std::vector<markup::RoleChoice
     return true;
 }
 
-int run(const AdoptArguments& arguments) {
+int runAdopt(const AdoptArguments& arguments) {
     markup::PageToAdopt page;
     if (!readChoices(arguments, page.choices)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
@@ -73,7 +73,7 @@ void addAdopt(CLI::App& app, Action& action) {
         ->type_name("ROLE=SELECTOR")
         ->expected(1)
         ->take_all();
-    verb->callback([&action, arguments] { action = [arguments] { return run(*arguments); }; });
+    verb->callback([&action, arguments] { action = [arguments] { return runAdopt(*arguments); }; });
 }
 
 }  // namespace tenter::command

@@ -75,6 +75,26 @@ TEST_F(Command, GeometryTakesListsRangesAndSteps) {
     EXPECT_EQ(widths({"--step", "680"}), (std::vector<double>{340, 1020, 1700}));
 }
 
+// Published: P. Rodriguez, "Linearly Scale font-size with CSS clamp()", CSS-Tricks, 2020.
+TEST_F(Command, SizePrintsTheRampOfAPastedSize) {
+    const std::string text = "font-size: clamp(1rem, -0.875rem + 8.333vw, 3.5rem)";
+    const Finished said = tenterCli({"size", text});
+    ASSERT_EQ(said.code, 0) << said.err;
+    EXPECT_EQ(
+        said.out,
+        "16 px where the page is 360 px wide, 56 px where it is 840 px, straight between and flat beyond.\n");
+    const Json json = Json::parse(tenterCli({"size", text, "--json", "--most", "600"}).out);
+    EXPECT_EQ(json["from"], (Json{{"width", 360}, {"size", 16}}));
+    EXPECT_EQ(json["to"], (Json{{"width", 600}, {"size", 36}}));
+    EXPECT_EQ(json["follow"], "viewport");
+    EXPECT_EQ(json["exact"], true);
+    EXPECT_EQ(tenterCli({"size", "2rem", "--root", "10"}).out,
+              "20 px at every width. 1rem was taken to be 10 px.\n");
+    expectRefused(tenterCli({"size", "calc(1rem+1vw)"}),
+                  "TEXT: line 1, column 10: white space is missing beside +");
+    expectRefused(tenterCli({"size", "1rem", "--least", "2000"}), "the widths are no range");
+}
+
 TEST_F(Command, GeometryRefusesWidthsThatAreNone) {
     for (const char* wrong :
          {"320-", "a", "320,,400", "1920-320", "0-100", "320,20000", "1e3", "nan", "inf", "320-1920-2"})
@@ -183,7 +203,7 @@ TEST_F(Command, RefusesAProjectThatIsNoneWithItsPlace) {
 TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "a verb is missing");
     expectRefused(tenterCli({"weave"}),
-                  "there is no verb weave; use one of geometry, stylesheet, page, report");
+                  "there is no verb weave; use one of geometry, stylesheet, page, report, size");
     expectRefused(tenterCli({"--loud"}), "a verb is missing");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");
