@@ -25,7 +25,8 @@ void dropUnneeded(std::vector<BandSheet>& bands) {
         for (const BandSheet& band : bands) {
             for (std::size_t d = 0; d < said.size(); ++d) {
                 const Declaration& declaration = band.rules[r].declarations[d];
-                if (needed && declaration.value != declaration.neutral) said[d] = true;
+                if (needed && (declaration.insisted || declaration.value != declaration.neutral))
+                    said[d] = true;
             }
         }
         for (BandSheet& band : bands) {
@@ -55,12 +56,12 @@ bool saysAnything(const Rules& rules) {
 }
 
 std::vector<BandSheet> bandSheets(const project::Project& project, const project::Variant& variant,
-                                  units::Unit unit) {
+                                  units::Unit unit, const GivenSheet* given) {
     const std::vector<RoleUse> uses = roleUses(project);
     std::vector<BandSheet> bands;
     for (std::size_t i = 0; i < std::max<std::size_t>(variant.bands.size(), 1); ++i) {
         const project::Settings settings = project::resolve(project, variant, i);
-        bands.push_back({settings.row.columns.value_or(1), bandRules({project, settings, uses, unit})});
+        bands.push_back({settings.row.columns.value_or(1), bandRules({project, settings, uses, unit, given})});
     }
     dropUnneeded(bands);
     return bands;
@@ -76,11 +77,11 @@ Block& blockFor(std::vector<Block>& blocks, double upTo) {
 }  // namespace
 
 std::vector<Block> blocks(const project::Project& project, const std::vector<std::size_t>& variants,
-                          units::Unit unit) {
+                          units::Unit unit, const GivenSheet* given) {
     std::vector<Block> out(1);
     for (const std::size_t index : variants) {
         const project::Variant& variant = project.variants[index];
-        std::vector<BandSheet> bands = bandSheets(project, variant, unit);
+        std::vector<BandSheet> bands = bandSheets(project, variant, unit, given);
         out.front().variants.push_back({index, bands.back().columns, bands.back().rules});
         for (std::size_t i = bands.size() - 1; i-- > 0;) {
             Rules changed = changes(bands[i].rules, bands[i + 1].rules);

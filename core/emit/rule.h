@@ -13,9 +13,14 @@ struct Declaration {
     std::string neutral;
     /// A sentence to stand above the rule.
     std::string note;
+    /// Why it is there, to stand behind it.
+    std::string remark = {};
+    /// Said even if it is neutral in every band: something around the row says otherwise.
+    bool insisted = false;
+    bool important = false;
     /// True if both say the same of the same property.
     [[nodiscard]] bool same(const Declaration& other) const {
-        return property == other.property && value == other.value;
+        return property == other.property && value == other.value && important == other.important;
     }
 };
 
@@ -27,6 +32,8 @@ enum class When { Always, Hovering, MotionWelcome };
 struct Rule {
     /// What follows the variant's class, with its leading space: ` .walks-card`; empty for the row itself.
     std::string selector;
+    /// What follows the class so that the selector is as strong as a theme's: the class again, mostly.
+    std::string strength = {};
     std::vector<Declaration> declarations;
     When when = When::Always;
     /// False in a band that has no use for the rule; a rule no band needs is left out.
@@ -34,6 +41,12 @@ struct Rule {
 
     void always(std::string property, std::string value) {
         declarations.push_back({std::move(property), std::move(value), {}, {}});
+    }
+    /// Said only where something around the row says otherwise.
+    void reset(std::string property, std::string value, std::string remark) {
+        Declaration declaration{std::move(property), value, value, {}};
+        declaration.remark = std::move(remark);
+        declarations.push_back(std::move(declaration));
     }
     void unless(std::string neutral, std::string property, std::string value) {
         declarations.push_back({std::move(property), std::move(value), std::move(neutral), {}});

@@ -62,7 +62,11 @@ void SheetWriter::close() {
 }
 
 std::string SheetWriter::selector(std::size_t variant, const Rule& rule) const {
-    return "." + cssIdentifier(project_.variants[variant].className) + rule.selector;
+    const std::string own = "." + cssIdentifier(project_.variants[variant].className);
+    std::string again = rule.strength;
+    for (std::size_t at = again.find('.'); at != std::string::npos; at = again.find('.', at + own.size()))
+        again.replace(at, 1, own);
+    return own + again + rule.selector;
 }
 
 void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule& rule,
@@ -75,7 +79,8 @@ void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule
         line(selector(variants[i], rule) + ",");
     open(selector(variants.back(), rule));
     for (const Declaration& declaration : declarations)
-        line(declaration.property + ": " + declaration.value + ";");
+        line(declaration.property + ": " + declaration.value + (declaration.important ? " !important;" : ";") +
+             (declaration.remark.empty() ? "" : " /* " + cssComment(declaration.remark) + " */"));
     close();
 }
 

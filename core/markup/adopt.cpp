@@ -8,6 +8,7 @@
 #include "markup/picture_file.h"
 #include "markup/row_finder.h"
 #include "markup/selectors.h"
+#include "markup/theme.h"
 #include "project/cascade.h"
 #include "project/file.h"
 #include "project/rules.h"
@@ -193,7 +194,14 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     if (!tree) return std::nullopt;
     std::optional<FoundRow> found = findRow(cleaned(*tree), project, file, page.choices, problems);
     if (!found) return std::nullopt;
+    std::vector<std::string> aboutTheme;
+    const std::string theme = themeOf(*tree, found->kept.tree, page.file, aboutTheme);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), problems).adopted();
+    if (adopted) {
+        // A row pasted alone says nothing of its theme: what was known of it stays.
+        if (!theme.empty()) adopted->project.given->theme = theme;
+        adopted->report.insert(adopted->report.end(), aboutTheme.begin(), aboutTheme.end());
+    }
     if (adopted && characters.encoding != "UTF-8")
         adopted->report.insert(adopted->report.begin(), "The page was read as " + characters.encoding + ".");
     return adopted;

@@ -32,7 +32,7 @@ struct Adopted {
 };
 
 /// The project with the page's row: its `given`, its cards, its language and direction, its level of
-/// headings. Everything else stays, the theme of a row that was given before too. Empty, with problems, if no
+/// headings. Everything else stays, what was known of its theme too if the page brings no style sheet. Empty, with problems, if no
 /// row is found, or what is found makes no sound project. Problems that do not stand in the way are told
 /// beside the result.
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,
