@@ -68,18 +68,16 @@ std::optional<Words> partsOf(std::string_view value) {
     Words parts;
     TokenCursor cursor(value);
     for (cursor.skipSpaces(); !cursor.is(TokenKind::End); cursor.skipSpaces()) {
-        const std::size_t begin = cursor.token().begin;
-        std::size_t end = begin;
-        if (cursor.is(TokenKind::Comma) || cursor.token().isDelim('/') || cursor.token().isFunction("var"))
-            return std::nullopt;
-        if (closerOf(cursor.token().kind) == TokenKind::End) {
-            end = cursor.token().end;
+        const Token first = cursor.token();
+        if (first.is(TokenKind::Comma) || first.isDelim('/') || first.isFunction("var")) return std::nullopt;
+        const bool single = closerOf(first.kind) == TokenKind::End;
+        if (single) {
             cursor.step();
         } else {
             cursor.skipBlock();
-            end = cursor.is(TokenKind::End) ? value.size() : cursor.token().begin;
         }
-        parts.emplace_back(trimmed(value.substr(begin, end - begin)));
+        const std::size_t end = single ? first.end : cursor.token().begin;
+        parts.emplace_back(trimmed(value.substr(first.begin, end - first.begin)));
         if (parts.size() > 4) return std::nullopt;
     }
     return parts;
