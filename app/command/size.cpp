@@ -4,6 +4,7 @@
 
 #include "intake/size_reading.h"
 #include "outcome.h"
+#include "units/number.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -25,8 +26,8 @@ std::string asJson(const intake::SizeReading& reading) {
                           {"to", point(reading.ramp.to())},
                           {"follow", card ? "card" : "viewport"},
                           {"exact", reading.exact},
-                          {"departs", reading.departs},
-                          {"departsAt", reading.departsAt},
+                          {"departs", units::rounded(reading.departs)},
+                          {"departsAt", units::rounded(reading.departsAt)},
                           {"says", reading.says}}
         .dump(2);
 }
@@ -35,7 +36,7 @@ int runSize(const SizeArguments& arguments) {
     project::Problems problems;
     const auto reading = intake::readSize(arguments.text, arguments.context, problems);
     for (project::Problem& problem : problems)
-        problem.file = "TEXT";
+        problem.file = problem.place.empty() ? "tenter-cli size" : "TEXT";
     tell(problems);
     if (!reading) return wrongInput;
     std::cout << (arguments.json ? asJson(*reading) : reading->says) << '\n';

@@ -61,7 +61,8 @@ bool isAsAsked(Comparison comparison, std::string_view actual, std::string_view 
     const auto sameCharacter = [&](char a, char b) {
         return equal(std::string_view(&a, 1), std::string_view(&b, 1));
     };
-    return length > 0 && !std::ranges::search(actual, value, sameCharacter).empty();
+    return length > 0 && std::search(actual.begin(), actual.end(), value.begin(), value.end(),
+                                     sameCharacter) != actual.end();
 }
 
 }  // namespace

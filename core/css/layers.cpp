@@ -7,7 +7,7 @@ namespace tenter::css {
 namespace {
 
 // `a.b.c`, without white space. Empty if it is no layer's name.
-std::vector<std::string> partsOf(std::string_view name) {
+std::vector<std::string> namePartsOf(std::string_view name) {
     std::vector<std::string> parts;
     Tokeniser tokeniser(name);
     while (true) {
@@ -37,7 +37,7 @@ std::optional<std::size_t> LayerTree::openOne(std::optional<std::size_t> parent,
 std::optional<std::size_t> LayerTree::open(std::optional<std::size_t> parent, std::string_view name) {
     if (name.empty()) return openOne(parent, {});
     std::optional<std::size_t> layer;
-    for (const std::string& part : partsOf(name)) {
+    for (const std::string& part : namePartsOf(name)) {
         layer = openOne(layer ? layer : parent, part);
         if (!layer) return std::nullopt;
     }

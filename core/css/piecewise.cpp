@@ -39,7 +39,7 @@ std::vector<double> widthsOf(const std::vector<Vertex>& one, const std::vector<V
     for (const Vertex& vertex : other)
         widths.push_back(vertex.width);
     std::ranges::sort(widths);
-    widths.erase(std::ranges::unique(widths).begin(), widths.end());
+    widths.erase(std::unique(widths.begin(), widths.end()), widths.end());
     return widths;
 }
 

@@ -51,13 +51,13 @@ private:
     }
     [[nodiscard]] OpenBlock enclosing() const { return blocks_.empty() ? OpenBlock() : blocks_.back(); }
 
-    // § 5.5.1 and, in the block of an at-rule, § 5.5.4.
+    // § 5.5.1. The block of an at-rule holds rules alone, as in the Candidate Recommendation of 2021
+    // (§ 5.4.1) and in browsers; newer drafts would read declarations there too.
     void readNext() {
         const bool nested = !blocks_.empty();
         const TokenKind kind = cursor_.token().kind;
         const bool comment = kind == TokenKind::Cdo || kind == TokenKind::Cdc;
-        if (kind == TokenKind::Whitespace || (comment && !nested) ||
-            (kind == TokenKind::Semicolon && nested)) {
+        if (kind == TokenKind::Whitespace || (comment && !nested)) {
             cursor_.step();
         } else if (kind == TokenKind::CloseCurly && nested) {
             blocks_.pop_back();
@@ -143,19 +143,11 @@ private:
         }
     }
 
-    // § 5.5.3. In an at-rule's block what looks like a declaration is one, and has no place there.
+    // § 5.5.3.
     void readRule(bool nested) {
-        Declaration stray;
-        if (nested &&
-            readDeclaration(cursor_, source_, true, stray, sheet_.problems) != DeclarationOutcome::NotOne) {
-            tell(stray.offset, "a declaration stands outside any rule",
-                 "write a selector and braces around it");
-            return;
-        }
         const Token first = cursor_.token();
         cursor_.skipUntil([nested](const Token& token) {
-            const bool ends = token.is(TokenKind::Semicolon) || token.is(TokenKind::CloseCurly);
-            return token.is(TokenKind::OpenCurly) || (nested && ends);
+            return token.is(TokenKind::OpenCurly) || (nested && token.is(TokenKind::CloseCurly));
         });
         if (!cursor_.is(TokenKind::OpenCurly)) {
             tell(first.begin, "a rule has no block", "write its declarations in { }, or leave it out");

@@ -1,10 +1,10 @@
 // Selectors as they are written. Selectors 4.
 #pragma once
 
-#include <compare>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <vector>
 
 #include "css/places.h"
@@ -73,7 +73,10 @@ struct Specificity {
     int a = 0;
     int b = 0;
     int c = 0;
-    friend auto operator<=>(const Specificity&, const Specificity&) = default;
+    friend bool operator==(const Specificity&, const Specificity&) = default;
+    friend bool operator<(const Specificity& one, const Specificity& other) {
+        return std::tie(one.a, one.b, one.c) < std::tie(other.a, other.b, other.c);
+    }
 };
 
 /// § 17; what is asked of :nth-child() and :is() is the most of their arguments'.

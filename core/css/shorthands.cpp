@@ -14,7 +14,7 @@ using Words = std::vector<std::string>;
 
 const Words sideNames = {"top", "right", "bottom", "left"};
 
-Words each(std::string_view before, const Words& words, std::string_view after) {
+Words namesWith(std::string_view before, const Words& words, std::string_view after) {
     Words result;
     for (const std::string& word : words)
         result.push_back(std::string(before) + word + std::string(after));
@@ -24,7 +24,7 @@ Words each(std::string_view before, const Words& words, std::string_view after) 
 Words sidesOfBorder(const Words& sides) {
     Words result;
     for (const char* what : {"-width", "-style", "-color"}) {
-        const Words some = each("border-", sides, what);
+        const Words some = namesWith("border-", sides, what);
         result.insert(result.end(), some.begin(), some.end());
     }
     return result;
@@ -33,13 +33,13 @@ Words sidesOfBorder(const Words& sides) {
 // With one value for each: four sides, or two axes. CSS Box 4, CSS Position 3, CSS Overflow 3, CSS Align 3.
 Words split(std::string_view property) {
     if (property == "margin" || property == "padding")
-        return each(std::string(property) + "-", sideNames, "");
+        return namesWith(std::string(property) + "-", sideNames, "");
     if (property == "inset") return sideNames;
     if (property == "overflow") return {"overflow-x", "overflow-y"};
     if (property == "gap") return {"row-gap", "column-gap"};
     for (const char* what : {"width", "style", "color"}) {
         if (property == std::string("border-") + what)
-            return each("border-", sideNames, std::string("-") + what);
+            return namesWith("border-", sideNames, std::string("-") + what);
     }
     return {};
 }
@@ -49,11 +49,12 @@ Words split(std::string_view property) {
 Words together(std::string_view property) {
     if (property == "flex") return {"flex-grow", "flex-shrink", "flex-basis"};
     if (property == "background")
-        return each("background-",
-                    {"color", "image", "position", "size", "repeat", "origin", "clip", "attachment"}, "");
+        return namesWith("background-",
+                         {"color", "image", "position", "size", "repeat", "origin", "clip", "attachment"},
+                         "");
     if (property == "border") {
         Words all = sidesOfBorder(sideNames);
-        const Words image = each("border-image-", {"source", "slice", "width", "outset", "repeat"}, "");
+        const Words image = namesWith("border-image-", {"source", "slice", "width", "outset", "repeat"}, "");
         all.insert(all.end(), image.begin(), image.end());
         return all;
     }
@@ -64,22 +65,20 @@ Words together(std::string_view property) {
 }
 
 // The values, if white space is all that parts them and each can stand for itself.
-std::optional<Words> partsOf(std::string_view value) {
+std::optional<Words> componentsOf(std::string_view value) {
     Words parts;
     TokenCursor cursor(value);
     for (cursor.skipSpaces(); !cursor.is(TokenKind::End); cursor.skipSpaces()) {
-        const std::size_t begin = cursor.token().begin;
-        std::size_t end = begin;
-        if (cursor.is(TokenKind::Comma) || cursor.token().isDelim('/') || cursor.token().isFunction("var"))
-            return std::nullopt;
-        if (closerOf(cursor.token().kind) == TokenKind::End) {
-            end = cursor.token().end;
+        const Token first = cursor.token();
+        if (first.is(TokenKind::Comma) || first.isDelim('/') || first.isFunction("var")) return std::nullopt;
+        const bool single = closerOf(first.kind) == TokenKind::End;
+        if (single) {
             cursor.step();
         } else {
             cursor.skipBlock();
-            end = cursor.is(TokenKind::End) ? value.size() : cursor.token().begin;
         }
-        parts.emplace_back(trimmed(value.substr(begin, end - begin)));
+        const std::size_t end = single ? first.end : cursor.token().begin;
+        parts.emplace_back(trimmed(value.substr(first.begin, end - first.begin)));
         if (parts.size() > 4) return std::nullopt;
     }
     return parts;
@@ -103,7 +102,7 @@ std::vector<Longhand> longhandsOf(std::string_view property, std::string_view va
     const std::string name = lowered(property);
     const Words splitNames = split(name);
     const Words names = splitNames.empty() ? together(name) : splitNames;
-    const std::optional<Words> parts = partsOf(value);
+    const std::optional<Words> parts = componentsOf(value);
     const bool same = parts && parts->size() == 1 && isForAllProperties(parts->front());
     const bool divides = !splitNames.empty() && parts && !parts->empty() && parts->size() <= names.size();
     std::vector<Longhand> result;

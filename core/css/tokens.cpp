@@ -260,14 +260,12 @@ void Tokeniser::readUrl(Token& token) {
         } else if (c == ')') {
             ++position_;
             return;
-        } else if (c == '"' || c == '\'' || c == '(' || isNonPrintable(c)) {
-            return readBadUrl(token);
-        } else if (c != '\\') {
-            readCharacter(token.text);
         } else if (startsEscape(0)) {
             readEscape(token.text);
-        } else {
+        } else if (c == '"' || c == '\'' || c == '(' || c == '\\' || isNonPrintable(c)) {
             return readBadUrl(token);
+        } else {
+            readCharacter(token.text);
         }
     }
 }

@@ -36,7 +36,7 @@ double at(double width, std::string_view text) {
     return value ? value->length.at(width) : std::nan("");
 }
 
-Problem refusal(std::string_view text, CalculationBasis over = basis()) {
+Problem refusedValue(std::string_view text, CalculationBasis over = basis()) {
     Problems problems;
     EXPECT_FALSE(calculate(text, over, problems)) << text;
     EXPECT_EQ(problems.size(), 1U) << text;
@@ -102,17 +102,17 @@ TEST(CssMath, SaysWhichUnitsWereUsed) {
 
 // § 10.1 and § 10.9: types, and white space around + and −.
 TEST(CssMath, RefusesWhatTheStandardDoesAndSaysWhere) {
-    EXPECT_EQ(refusal("calc(1px+2px)").what, "white space is missing beside +");
-    EXPECT_EQ(refusal("calc(1px+2px)").offset, 8U);
-    EXPECT_EQ(refusal("calc(1px -2px)").what, "white space is missing beside -");
-    EXPECT_EQ(refusal("calc(1px + 2)").what, "a number and a length are added");
-    EXPECT_EQ(refusal("calc(1px * 2px)").what, "a length is multiplied by a length");
-    EXPECT_EQ(refusal("calc(1px / 0)").what, "something is divided by 0");
-    EXPECT_EQ(refusal("max(1px, 2)").what, "numbers and lengths stand side by side in max()");
-    EXPECT_EQ(refusal("clamp(1px, 2px)").what, "clamp() has 2 values instead of three");
-    EXPECT_EQ(refusal("1rem + 1vw").what, "a calculation stands outside calc()");
-    EXPECT_EQ(refusal("calc(1px + 3vh)").what, "unit vh is not understood here");
-    EXPECT_EQ(refusal("calc(1px + 3vh)").offset, 11U);
+    EXPECT_EQ(refusedValue("calc(1px+2px)").what, "white space is missing beside +");
+    EXPECT_EQ(refusedValue("calc(1px+2px)").offset, 8U);
+    EXPECT_EQ(refusedValue("calc(1px -2px)").what, "white space is missing beside -");
+    EXPECT_EQ(refusedValue("calc(1px + 2)").what, "a number and a length are added");
+    EXPECT_EQ(refusedValue("calc(1px * 2px)").what, "a length is multiplied by a length");
+    EXPECT_EQ(refusedValue("calc(1px / 0)").what, "something is divided by 0");
+    EXPECT_EQ(refusedValue("max(1px, 2)").what, "numbers and lengths stand side by side in max()");
+    EXPECT_EQ(refusedValue("clamp(1px, 2px)").what, "clamp() has 2 values instead of three");
+    EXPECT_EQ(refusedValue("1rem + 1vw").what, "a calculation stands outside calc()");
+    EXPECT_EQ(refusedValue("calc(1px + 3vh)").what, "unit vh is not understood here");
+    EXPECT_EQ(refusedValue("calc(1px + 3vh)").offset, 11U);
     for (const char* wrong : {"",
                               "calc()",
                               "calc(1px +)",
@@ -144,13 +144,13 @@ TEST(CssMath, RefusesWhatTheStandardDoesAndSaysWhere) {
                               "#fff",
                               "pi",
                               "calc(infinity * 1px)"}) {
-        const Problem problem = refusal(wrong);
+        const Problem problem = refusedValue(wrong);
         EXPECT_FALSE(problem.what.empty() || problem.mend.empty()) << wrong;
         EXPECT_LE(problem.offset, std::string(wrong).size()) << wrong;
     }
     CalculationBasis bare;
-    EXPECT_EQ(refusal("50%", bare).what, "a percentage has no place here");
-    EXPECT_EQ(refusal("5cqi", bare).what, "cqi has no container to follow here");
+    EXPECT_EQ(refusedValue("50%", bare).what, "a percentage has no place here");
+    EXPECT_EQ(refusedValue("5cqi", bare).what, "cqi has no container to follow here");
 }
 
 // A calculation made at random, and what it comes to at one width by the standard's own formulas.
@@ -199,13 +199,13 @@ TEST(CssMath, TakesAnyInput) {
             text += piece;
         return text;
     };
-    EXPECT_EQ(refusal(repeated("calc(", 100'000)).what, "the value has more than 10 000 parts");
-    EXPECT_EQ(refusal(repeated("calc(", 200) + "1px" + repeated(")", 200)).what,
+    EXPECT_EQ(refusedValue(repeated("calc(", 100'000)).what, "the value has more than 10 000 parts");
+    EXPECT_EQ(refusedValue(repeated("calc(", 200) + "1px" + repeated(")", 200)).what,
               "calculations stand in one another more than 100 deep");
     EXPECT_DOUBLE_EQ(at(1000, repeated("calc(", 100) + "1px" + repeated(")", 100)), 1);
-    refusal("calc(" + repeated("(", 5'000'000));
-    refusal("max(" + repeated("1px,", 1'000'000));
-    refusal(std::string_view("\0\xff", 2));
+    refusedValue("calc(" + repeated("(", 5'000'000));
+    refusedValue("max(" + repeated("1px,", 1'000'000));
+    refusedValue(std::string_view("\0\xff", 2));
     // The worst number of kinks that its length allows: every argument is the least somewhere.
     std::string many = "min(0px";
     for (int i = 1; i < 900; ++i)

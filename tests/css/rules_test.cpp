@@ -74,8 +74,8 @@ TEST(CssRules, LoseNothingAfterWhatIsWrong) {
     EXPECT_EQ(rulesOf("a{b:c"), "a{b:c;}");
     EXPECT_EQ(rulesOf("a"), "");
     EXPECT_EQ(rulesOf("@media x{a{b:c"), "a{b:c;}");
-    EXPECT_EQ(rulesOf("@media x{a;b{c:d}} e{}"), "b{c:d;} e{}");
-    EXPECT_EQ(rulesOf("@media x{color:red;b:hover{c:d}} e{}"), "b:hover{c:d;} e{}");
+    EXPECT_EQ(rulesOf("@media x{a;b{c:d} i{}} e{}"), "i{} e{}");
+    EXPECT_EQ(rulesOf("@media x{color:red;b:hover{c:d}i:hover{j:k}} e{}"), "i:hover{j:k;} e{}");
     EXPECT_EQ(readSheet("a{color;b:c}").problems.at(0).offset, 2U);
 }
 

@@ -22,7 +22,7 @@ Specificity specificity(std::string_view text) {
 }
 
 // Where and why a list is refused.
-Problem refusal(std::string_view text) {
+Problem refusedSelector(std::string_view text) {
     Problems problems;
     EXPECT_FALSE(readSelectors(text, problems)) << text;
     EXPECT_EQ(problems.size(), 1U) << text;
@@ -97,8 +97,8 @@ TEST(CssSelectors, CountByAnPlusB) {
     EXPECT_EQ(nth("+3n - 2"), (Nth{3, -2}));
     EXPECT_EQ(nth("99999999999n + 4"), (Nth{1'000'000'000, 4}));
     for (const char* none : {"3 n", "+ 2n", "+ 2", "3n + -6", "2n 1", "", "n of", "1.5", "x"})
-        refusal(":nth-child(" + std::string(none) + ")");
-    refusal(":nth-of-type(2n of a)");
+        refusedSelector(":nth-child(" + std::string(none) + ")");
+    refusedSelector(":nth-of-type(2n of a)");
 }
 
 // § 7 to § 10, § 11.
@@ -116,11 +116,11 @@ TEST(CssSelectors, TellWhatIsDynamicAndWhatIsDrawn) {
 
 // § 3.9: what is not valid or not known makes the list so.
 TEST(CssSelectors, RefuseTheWholeListForOneAndSayWhere) {
-    EXPECT_EQ(refusal("a, b:no-such").offset, 5U);
-    EXPECT_EQ(refusal("a, b:no-such").what, "pseudo-class :no-such is not known");
-    EXPECT_EQ(refusal("a::no-such").what, "pseudo-element ::no-such is not known");
-    EXPECT_EQ(refusal("a >").what, "the end stands where a selector should");
-    EXPECT_EQ(refusal("#1").offset, 0U);
+    EXPECT_EQ(refusedSelector("a, b:no-such").offset, 5U);
+    EXPECT_EQ(refusedSelector("a, b:no-such").what, "pseudo-class :no-such is not known");
+    EXPECT_EQ(refusedSelector("a::no-such").what, "pseudo-element ::no-such is not known");
+    EXPECT_EQ(refusedSelector("a >").what, "the end stands where a selector should");
+    EXPECT_EQ(refusedSelector("#1").offset, 0U);
     for (const char* wrong : {"",
                               ",",
                               "a,",
@@ -161,7 +161,7 @@ TEST(CssSelectors, RefuseTheWholeListForOneAndSayWhere) {
                               "\"",
                               ":nth-child(2n of)",
                               ":nth-child(2n of :no-such)"}) {
-        const Problem problem = refusal(wrong);
+        const Problem problem = refusedSelector(wrong);
         EXPECT_FALSE(problem.mend.empty()) << wrong;
         EXPECT_LE(problem.offset, std::string(wrong).size());
     }
