@@ -76,7 +76,10 @@ void addStylesheet(CLI::App& app, Action& action) {
     verb->add_flag("--all-variants", arguments->allVariants,
                    "Every variant in one stylesheet, which says once what they share")
         ->excludes(one);
-    verb->add_option("--markup", arguments->markup, "For which markup: our own, or the one a page prints already (given, if the project has it)")->type_name("KIND");
+    verb->add_option(
+            "--markup", arguments->markup,
+            "For which markup: our own, or the one a page prints already (given, if the project has it)")
+        ->type_name("KIND");
     verb->add_option("--unit", arguments->unit,
                      "Unit of font sizes: rem or px (as the project says if left out)")
         ->type_name("UNIT");

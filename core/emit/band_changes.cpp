@@ -16,6 +16,25 @@ struct BandSheet {
     Rules rules;
 };
 
+/// A rule is as strong in every band, and a declaration as important, as in the one that needs it most: else
+/// a narrower band would not win over a wider one.
+void levelStrengths(std::vector<BandSheet>& bands) {
+    for (std::size_t r = 0; r < bands.front().rules.size(); ++r) {
+        Strength most;
+        std::vector<bool> important(bands.front().rules[r].declarations.size(), false);
+        for (const BandSheet& band : bands) {
+            most = std::max(most, band.rules[r].strength);
+            for (std::size_t d = 0; d < important.size(); ++d)
+                important[d] = important[d] || band.rules[r].declarations[d].important;
+        }
+        for (BandSheet& band : bands) {
+            band.rules[r].strength = most;
+            for (std::size_t d = 0; d < important.size(); ++d)
+                band.rules[r].declarations[d].important = important[d];
+        }
+    }
+}
+
 /// Leaves out what no band needs, in all of them alike.
 void dropUnneeded(std::vector<BandSheet>& bands) {
     for (std::size_t r = 0; r < bands.front().rules.size(); ++r) {
@@ -61,8 +80,10 @@ std::vector<BandSheet> bandSheets(const project::Project& project, const project
     std::vector<BandSheet> bands;
     for (std::size_t i = 0; i < std::max<std::size_t>(variant.bands.size(), 1); ++i) {
         const project::Settings settings = project::resolve(project, variant, i);
-        bands.push_back({settings.row.columns.value_or(1), bandRules({project, settings, uses, unit, given})});
+        bands.push_back(
+            {settings.row.columns.value_or(1), bandRules({project, settings, uses, unit, given})});
     }
+    levelStrengths(bands);
     dropUnneeded(bands);
     return bands;
 }

@@ -12,7 +12,8 @@ struct Reset {
     std::string_view property;
     std::string_view value;
     std::string_view why;
-    bool usual = false;  ///< common in themes, so said while the theme is not known. Common practice, no source.
+    bool usual =
+        false;  ///< common in themes, so said while the theme is not known. Common practice, no source.
 };
 
 constexpr std::string_view columns = "the theme's own columns";
@@ -20,7 +21,7 @@ constexpr std::string_view heights = "as tall as its content";
 constexpr std::string_view place = "where it stands in its card";
 constexpr std::string_view measures = "the theme's measure";
 constexpr std::string_view looks = "the theme's look";
-constexpr std::string_view letters = "the theme's letters";
+constexpr std::string_view lettering = "the theme's lettering";
 
 constexpr Reset rowResets[] = {
     {"float", "none", columns, true},
@@ -63,10 +64,12 @@ constexpr Reset cardResets[] = {
     {"transform", "none", place},
 };
 constexpr Reset pictureResets[] = {
-    {"float", "none", place, true}, {"min-width", "0", measures},  {"min-height", "0", measures},
-    {"max-height", "none", measures, true}, {"flex", "0 1 auto", place},   {"order", "0", place},
-    {"grid-column", "auto", place}, {"object-position", "50% 50%", looks}, {"box-shadow", "none", looks},
-    {"opacity", "1", looks},        {"transform", "none", place},
+    {"float", "none", place, true}, {"min-width", "0", measures},
+    {"min-height", "0", measures},  {"max-height", "none", measures, true},
+    {"flex", "0 1 auto", place},    {"order", "0", place},
+    {"grid-column", "auto", place}, {"object-position", "50% 50%", looks},
+    {"box-shadow", "none", looks},  {"opacity", "1", looks},
+    {"transform", "none", place},
 };
 constexpr Reset textResets[] = {
     {"float", "none", place, true},
@@ -89,53 +92,64 @@ constexpr Reset textResets[] = {
 };
 /// Inherited, so that whatever stands above may say them.
 constexpr Reset letterResets[] = {
-    {"text-indent", "0", letters},
-    {"white-space", "normal", letters},
-    {"word-break", "normal", letters},
-    {"line-break", "auto", letters},
-    {"text-align-last", "auto", letters},
-    {"hanging-punctuation", "none", letters},
-    {"font-variant-caps", "normal", letters},
-    {"font-variant-numeric", "normal", letters},
-    {"font-stretch", "normal", letters},
-    {"font-kerning", "auto", letters},
-    {"font-feature-settings", "normal", letters},
-    {"font-size-adjust", "none", letters},
+    {"text-indent", "0", lettering},
+    {"white-space", "normal", lettering},
+    {"word-break", "normal", lettering},
+    {"line-break", "auto", lettering},
+    {"text-align-last", "auto", lettering},
+    {"hanging-punctuation", "none", lettering},
+    {"font-variant-caps", "normal", lettering},
+    {"font-variant-numeric", "normal", lettering},
+    {"font-stretch", "normal", lettering},
+    {"font-kerning", "auto", lettering},
+    {"font-feature-settings", "normal", lettering},
+    {"font-size-adjust", "none", lettering},
     {"text-shadow", "none", looks},
 };
 /// A box around the row that takes no room.
 constexpr Reset outerResets[] = {
-    {"display", "block", columns},   {"width", "auto", columns},     {"min-width", "0", columns},
-    {"max-width", "none", columns},  {"height", "auto", heights},    {"min-height", "0", heights},
-    {"max-height", "none", heights}, {"margin", "0", columns},       {"padding", "0", columns},
-    {"border", "0", columns},        {"float", "none", columns, true}, {"position", "static", place},
-    {"overflow", "visible", heights}, {"columns", "auto", columns},  {"transform", "none", place},
+    {"display", "block", columns},    {"width", "auto", columns},       {"min-width", "0", columns},
+    {"max-width", "none", columns},   {"height", "auto", heights},      {"min-height", "0", heights},
+    {"max-height", "none", heights},  {"margin", "0", columns},         {"padding", "0", columns},
+    {"border", "0", columns},         {"float", "none", columns, true}, {"position", "static", place},
+    {"overflow", "visible", heights}, {"columns", "auto", columns},     {"transform", "none", place},
 };
 /// A link around parts stays a box, for its focus ring.
 constexpr Reset linkResets[] = {
-    {"float", "none", place},      {"position", "static", place}, {"flex", "0 1 auto", place},
-    {"order", "0", place},         {"align-self", "auto", place}, {"justify-content", "normal", place},
-    {"align-items", "normal", place}, {"row-gap", "normal", place}, {"width", "auto", measures},
-    {"min-width", "0", measures},  {"max-width", "none", measures}, {"height", "auto", heights},
-    {"min-height", "0", heights},  {"max-height", "none", heights}, {"overflow", "visible", heights},
-    {"margin", "0", place},        {"padding", "0", place},       {"border", "0", looks},
+    {"float", "none", place},         {"position", "static", place},
+    {"flex", "0 1 auto", place},      {"order", "0", place},
+    {"align-self", "auto", place},    {"justify-content", "normal", place},
+    {"align-items", "normal", place}, {"row-gap", "normal", place},
+    {"width", "auto", measures},      {"min-width", "0", measures},
+    {"max-width", "none", measures},  {"height", "auto", heights},
+    {"min-height", "0", heights},     {"max-height", "none", heights},
+    {"overflow", "visible", heights}, {"margin", "0", place},
+    {"padding", "0", place},          {"border", "0", looks},
     {"transform", "none", place},
 };
 /// Words within a part are as the part.
 constexpr Reset innerResets[] = {
-    {"display", "inline", letters},         {"float", "none", letters},
-    {"position", "static", letters},        {"margin", "0", letters},
-    {"padding", "0", letters},              {"border", "0", letters},
-    {"font-family", "inherit", letters},    {"font-size", "inherit", letters},
-    {"line-height", "inherit", letters},    {"letter-spacing", "inherit", letters},
-    {"word-spacing", "inherit", letters},   {"text-transform", "inherit", letters},
-    {"white-space", "inherit", letters},    {"vertical-align", "baseline", letters},
-    {"word-break", "inherit", letters},     {"overflow-wrap", "inherit", letters},
+    {"display", "inline", lettering},
+    {"float", "none", lettering},
+    {"position", "static", lettering},
+    {"margin", "0", lettering},
+    {"padding", "0", lettering},
+    {"border", "0", lettering},
+    {"font-family", "inherit", lettering},
+    {"font-size", "inherit", lettering},
+    {"line-height", "inherit", lettering},
+    {"letter-spacing", "inherit", lettering},
+    {"word-spacing", "inherit", lettering},
+    {"text-transform", "inherit", lettering},
+    {"white-space", "inherit", lettering},
+    {"vertical-align", "baseline", lettering},
+    {"word-break", "inherit", lettering},
+    {"overflow-wrap", "inherit", lettering},
 };
 /// The same of what is no emphasis of its own.
 constexpr Reset plainResets[] = {
-    {"font-weight", "inherit", letters},
-    {"font-style", "inherit", letters},
+    {"font-weight", "inherit", lettering},
+    {"font-style", "inherit", lettering},
 };
 /// What is no link, whose look has rules of its own.
 constexpr Reset lookResets[] = {

@@ -5,9 +5,9 @@
 
 namespace tenter::emit {
 
-/// Appends, to the rules of row, card, pictures and text, a reset for whatever would move them; then rules for
-/// what stands between them and within them. `scope.given` is there. Every reset is neutral: which are said,
-/// the theme decides.
+/// Appends, to the rules of row, card, pictures and text, a reset for whatever would move them; then rules
+/// for what stands between them and within them. `scope.given` is there. Every reset is neutral: which are
+/// said, the theme decides.
 void addResets(const BandScope& scope, Rules& rules);
 
 }  // namespace tenter::emit

@@ -38,9 +38,10 @@ std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Proj
         std::ranges::sort(group);
         const markup::Derived derived = maker.derived(group);
         if (!derived.exact) {
-            problems.push_back({"", "/given/markup",
-                                "no selector tells <" + kind.first + "> elements around or in the parts from others",
-                                "give them a class of their own in the CMS and in the markup"});
+            problems.push_back(
+                {"", "/given/markup",
+                 "no selector tells <" + kind.first + "> elements around or in the parts from others",
+                 "give them a class of their own in the CMS and in the markup"});
             continue;
         }
         const bool isList = derived.selector.find(',') != std::string::npos;
@@ -63,11 +64,12 @@ std::vector<NodeId> shownWithin(const markup::Tree& tree, NodeId part) {
 
 /// CSS Text 3, CSS Fonts 4, CSS Text Decoration 4: the propdef tables say which properties are inherited.
 constexpr std::array<std::string_view, 18> inheritedProperties{
-    "text-indent",         "white-space",          "word-break",           "line-break",
-    "font-variant-caps",   "font-variant-ligatures", "font-stretch",       "font-kerning",
-    "font-feature-settings", "font-size-adjust",   "text-align-last",      "text-shadow",
-    "hanging-punctuation", "font-variant-numeric", "text-spacing-trim",    "font-optical-sizing",
-    "font-synthesis",      "font-variation-settings"};
+    "text-indent",         "white-space",          "word-break",
+    "line-break",          "font-variant-caps",    "font-variant-ligatures",
+    "font-stretch",        "font-kerning",         "font-feature-settings",
+    "font-size-adjust",    "text-align-last",      "text-shadow",
+    "hanging-punctuation", "font-variant-numeric", "text-spacing-trim",
+    "font-optical-sizing", "font-synthesis",       "font-variation-settings"};
 
 bool isInherited(const std::string& property) {
     return std::ranges::find(inheritedProperties, property) != inheritedProperties.end();
@@ -116,6 +118,14 @@ void GivenSheet::settle(const BandScope& scope, Rules& rules) const {
     addResets(scope, rules);
     for (Rule& rule : rules)
         settleRule(scope, rule);
+    // What holds under the pointer must win over what holds always.
+    for (Rule& rule : rules) {
+        const std::size_t state = rule.selector.find_last_of(':');
+        if (state == std::string::npos) continue;
+        for (const Rule& base : rules)
+            if (base.selector == rule.selector.substr(0, state) && rule.strength < base.strength)
+                rule.strength = base.strength;
+    }
 }
 
 void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
@@ -127,7 +137,8 @@ void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
     const auto& pseudos = selector.pseudoElements();
     markup::Subjects subjects{{}, pseudos.empty() ? std::string() : pseudos.front().name};
     const markup::TreeElements elements(row_->tree);
-    for (NodeId at = row_->classElement; at != markup::noNode; at = row_->tree.following(at, row_->classElement))
+    for (NodeId at = row_->classElement; at != markup::noNode;
+         at = row_->tree.following(at, row_->classElement))
         if (!row_->tree[at].isText() && css::matches(selector, elements, at, markup::whatReadersDo))
             subjects.nodes.push_back(at);
 
@@ -140,21 +151,16 @@ void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
             facts_.says(subjects, declaration.property, declaration.value, fromAbove);
         declaration.insisted = declaration.insisted || says.otherwise;
         declaration.important = says.important;
-        if (!says.selector.empty() && (strongest.selector.empty() || says.most > strongest.most))
+        if (!says.selector.empty() && (strongest.selector.empty() || strongest.most < says.most))
             strongest = says;
     }
-    if (strongest.selector.empty() || strongest.most <= ours) return;
-    while (ours.a < strongest.most.a) {
-        rule.strength += ":not(#_)";
-        ++ours.a;
-    }
-    while (ours < strongest.most) {
-        rule.strength += ".";
-        ++ours.b;
-    }
-    rule.declarations.front().note +=
-        (rule.declarations.front().note.empty() ? "" : " ") +
-        ("As strong as the theme's " + project::inQuotes(strongest.selector));
+    if (strongest.selector.empty() || !(ours < strongest.most)) return;
+    rule.strength.ids = std::max(0, strongest.most.a - ours.a);
+    ours.a += rule.strength.ids;
+    for (; ours < strongest.most; ++ours.b)
+        ++rule.strength.classes;
+    rule.declarations.front().note += (rule.declarations.front().note.empty() ? "" : " ") +
+                                      ("As strong as the theme's " + project::inQuotes(strongest.selector));
 }
 
 }  // namespace tenter::emit

@@ -28,9 +28,9 @@ public:
     /// Empty, with problems, if the project's given markup is no row, or none is given.
     static std::optional<GivenSheet> of(const project::Project& project, project::Problems& problems);
 
-    /// Adds resets and rules for what stands around and within the parts; decides which declarations are needed
-    /// against the theme, which must be important, and how strong each rule's selector must be. Without a known
-    /// theme the usual resets are said. CSS Cascade 5 § 6.
+    /// Adds resets and rules for what stands around and within the parts; decides which declarations are
+    /// needed against the theme, which must be important, and how strong each rule's selector must be.
+    /// Without a known theme the usual resets are said. CSS Cascade 5 § 6.
     void settle(const BandScope& scope, Rules& rules) const;
 
     [[nodiscard]] const markup::GivenRow& row() const { return *row_; }

@@ -1,6 +1,7 @@
 // Rules and declarations before they are printed.
 #pragma once
 
+#include <compare>
 #include <string>
 #include <vector>
 
@@ -27,13 +28,19 @@ struct Declaration {
 /// When a rule holds besides the width. Media Queries 4 § 6, Media Queries 5 § 12.1.
 enum class When { Always, Hovering, MotionWelcome };
 
+/// What a selector has more than its own classes, to be as strong as a theme's. Selectors 4 § 17.
+struct Strength {
+    int ids = 0;      ///< of `:not()` with an id that no element has
+    int classes = 0;  ///< times the variant's class is said again
+    friend auto operator<=>(const Strength&, const Strength&) = default;
+};
+
 /// A rule of one variant in one band. Every band has the same rules with the same properties in the same
 /// order, so that bands can be compared; no two properties of a rule overlap.
 struct Rule {
     /// What follows the variant's class, with its leading space: ` .walks-card`; empty for the row itself.
     std::string selector;
-    /// What follows the class so that the selector is as strong as a theme's: the class again, mostly.
-    std::string strength = {};
+    Strength strength = {};
     std::vector<Declaration> declarations;
     When when = When::Always;
     /// False in a band that has no use for the rule; a rule no band needs is left out.

@@ -63,10 +63,12 @@ void SheetWriter::close() {
 
 std::string SheetWriter::selector(std::size_t variant, const Rule& rule) const {
     const std::string own = "." + cssIdentifier(project_.variants[variant].className);
-    std::string again = rule.strength;
-    for (std::size_t at = again.find('.'); at != std::string::npos; at = again.find('.', at + own.size()))
-        again.replace(at, 1, own);
-    return own + again + rule.selector;
+    std::string all = own;
+    for (int i = 0; i < rule.strength.ids; ++i)
+        all += ":not(#_)";
+    for (int i = 0; i < rule.strength.classes; ++i)
+        all += own;
+    return all + rule.selector;
 }
 
 void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule& rule,
@@ -79,7 +81,8 @@ void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule
         line(selector(variants[i], rule) + ",");
     open(selector(variants.back(), rule));
     for (const Declaration& declaration : declarations)
-        line(declaration.property + ": " + declaration.value + (declaration.important ? " !important;" : ";") +
+        line(declaration.property + ": " + declaration.value +
+             (declaration.important ? " !important;" : ";") +
              (declaration.remark.empty() ? "" : " /* " + cssComment(declaration.remark) + " */"));
     close();
 }

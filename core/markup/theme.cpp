@@ -109,7 +109,8 @@ std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::p
         if (node.isHtml("style"))
             theme += concerning(page.textOf(at), valueOf(node, "media"), kept);
         else if (isSheetLink(node))
-            theme += concerning(linkedSheet(valueOf(node, "href"), file, report), valueOf(node, "media"), kept);
+            theme +=
+                concerning(linkedSheet(valueOf(node, "href"), file, report), valueOf(node, "media"), kept);
     }
     return theme;
 }

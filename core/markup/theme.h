@@ -13,8 +13,8 @@ namespace tenter::markup {
 
 /// What a reader does to an element: a theme's rules for it concern the row too. Selectors 4 § 9 to § 12.
 inline constexpr std::array<std::string_view, 12> whatReadersDo{
-    "hover",   "focus",   "focus-visible", "focus-within", "active",  "visited",
-    "target",  "checked", "enabled",       "disabled",     "invalid", "user-invalid"};
+    "hover",  "focus",   "focus-visible", "focus-within", "active",  "visited",
+    "target", "checked", "enabled",       "disabled",     "invalid", "user-invalid"};
 
 /// The rules of the page's style sheets, in their order, of which a selector selects an element of `kept`, as
 /// CSS text. Read are its style elements, and the sheets it links that lie beside the saved page; nothing is

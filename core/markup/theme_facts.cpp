@@ -43,19 +43,21 @@ struct Shorthand {
     std::string_view longhands;
 };
 
-/// Shorthands that css::longhandsOf does not take apart, and sides named by the flow of text, which are taken for
-/// both. CSS Cascade 5 § 3.1, CSS Logical 1.
+/// Shorthands that css::longhandsOf does not take apart, and sides named by the flow of text, which are taken
+/// for both. CSS Cascade 5 § 3.1, CSS Logical 1.
 constexpr std::array<Shorthand, 27> furtherShorthands{{
-    {"font", "font-family font-size font-style font-weight font-stretch font-variant-caps font-variant-ligatures "
-             "font-kerning font-feature-settings line-height"},
+    {"font",
+     "font-family font-size font-style font-weight font-stretch font-variant-caps font-variant-ligatures "
+     "font-kerning font-feature-settings line-height"},
     {"font-variant", "font-variant-caps font-variant-ligatures"},
     {"list-style", "list-style-type list-style-position list-style-image"},
     {"grid-column", "grid-column-start grid-column-end"},
     {"grid-row", "grid-row-start grid-row-end"},
     {"grid-area", "grid-column-start grid-column-end grid-row-start grid-row-end"},
     {"grid-template", "grid-template-columns grid-template-rows grid-template-areas"},
-    {"grid", "grid-template-columns grid-template-rows grid-template-areas grid-auto-flow grid-auto-rows "
-             "grid-auto-columns"},
+    {"grid",
+     "grid-template-columns grid-template-rows grid-template-areas grid-auto-flow grid-auto-rows "
+     "grid-auto-columns"},
     {"place-items", "align-items justify-items"},
     {"place-content", "align-content justify-content"},
     {"place-self", "align-self justify-self"},
@@ -101,11 +103,26 @@ std::vector<css::Longhand> takenApart(const std::string& property, const std::st
     if (known == furtherShorthands.end()) return {{property, tidied(value)}};
     // `auto`, `none`, `normal`, `inherit` say it of each.
     const bool isWord = std::ranges::all_of(value, [](char c) { return css::isLetter(c); });
+    // `font` sets what it cannot say to what it is at first. CSS Fonts 4 § 2.8.
+    const auto firstValue = [&](std::string_view longhand) -> std::optional<std::string> {
+        if (property != "font" || isWord) return std::nullopt;
+        const bool said = (longhand == "font-variant-caps" && value.find("caps") != std::string::npos) ||
+                          (longhand == "font-stretch" && (value.find("condensed") != std::string::npos ||
+                                                          value.find("expanded") != std::string::npos));
+        if (said) return std::nullopt;
+        if (longhand == "font-kerning") return "auto";
+        const bool normally = longhand == "font-variant-caps" || longhand == "font-stretch" ||
+                              longhand == "font-variant-ligatures" || longhand == "font-feature-settings";
+        return normally ? std::optional<std::string>("normal") : std::nullopt;
+    };
     std::string_view rest = known->longhands;
     while (!rest.empty()) {
         const std::size_t end = std::min(rest.find(' '), rest.size());
         std::optional<std::string> each;
-        if (isWord) each = tidied(value);
+        if (isWord)
+            each = tidied(value);
+        else
+            each = firstValue(rest.substr(0, end));
         longhands.push_back({std::string(rest.substr(0, end)), each});
         rest.remove_prefix(std::min(end + 1, rest.size()));
     }
@@ -185,7 +202,7 @@ ThemeSays ThemeFacts::says(const Subjects& subjects, const std::string& property
             if (above || said.origin == Origin::Browser) continue;
             found.important = found.important || said.important || said.origin == Origin::Attribute;
             if (said.origin != Origin::Theme || said.layered) continue;
-            if (found.selector.empty() || said.specificity > found.most) {
+            if (found.selector.empty() || found.most < said.specificity) {
                 found.most = said.specificity;
                 found.selector = said.selector;
             }
