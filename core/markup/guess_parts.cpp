@@ -60,12 +60,26 @@ private:
         return any;
     }
 
+    // Phrases with classes, one of them long: each a part, which the theme sets below the other.
+    [[nodiscard]] bool holdsStackedPhrases(NodeId node) const {
+        int count = 0;
+        int longest = 0;
+        for (const NodeId child : tree_.elementChildren(node)) {
+            if (in(child).letters == 0) continue;
+            if (tree_[child].find("class") == nullptr) return false;
+            ++count;
+            longest = std::max(longest, in(child).letters);
+        }
+        return count > 1 && longest > longestKicker;
+    }
+
     [[nodiscard]] bool isLeaf(NodeId node) const {
         const Node& element = tree_[node];
         const Features& features = in(node);
         if (features.letters == 0 || features.block) return false;
         if (isHeading(element) || holdsLooseText(node)) return true;
         if (!canBePressed(element) && holdsOnlyLinks(node)) return false;
+        if (!element.isHtml("p") && holdsStackedPhrases(node)) return false;
         return features.pictures == 0 || isButtonLike(element) || element.isHtml("p");
     }
 
