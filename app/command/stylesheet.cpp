@@ -22,8 +22,7 @@ struct StylesheetArguments : Arguments {
 /// True if every word is one that is known; else that has been told.
 bool wordsAreKnown(const StylesheetArguments& arguments) {
     if (arguments.markup == "given") {
-        refuse("--markup", "markup that is given is not in this version: a project cannot keep any yet",
-               "use own");
+        refuse("--markup", "stylesheets for markup that is given are not in this version", "use own");
     } else if (arguments.markup != "own") {
         refuse("--markup", "\"" + arguments.markup + "\" is no kind of markup", "use own");
     } else if (!arguments.unit.empty() && arguments.unit != "rem" && arguments.unit != "px") {

@@ -10,6 +10,7 @@ namespace {
 
 constexpr int longestHeading = 60;  // bytes of text without white space
 constexpr int longestKicker = 40;
+constexpr int longestPhrase = 24;  // of those that stand on one line together
 
 // An element of text that is not taken apart further.
 struct Leaf {
@@ -70,7 +71,7 @@ private:
             ++count;
             longest = std::max(longest, in(child).letters);
         }
-        return count > 1 && longest > longestKicker;
+        return count > 1 && longest > longestPhrase;
     }
 
     [[nodiscard]] bool isLeaf(NodeId node) const {
