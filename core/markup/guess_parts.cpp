@@ -84,27 +84,33 @@ private:
         return features.pictures == 0 || isButtonLike(element) || element.isHtml("p");
     }
 
-    void collect(int& loose) {
-        for (NodeId at = tree_.following(card_, card_); at != noNode;) {
-            const Node& node = tree_[at];
-            const bool isShown = node.isText() || (node.space == Space::Html && !isHidden(node));
-            bool goesIn = false;
-            if (!isShown) {
-                // Neither it nor what is in it is a part.
-            } else if (node.isText()) {
-                if (!isBlank(node.text)) ++loose;
-            } else if (node.isHtml("img")) {
-                parts_.push_back({"picture", at});
-            } else if (isPhrasing(node) && holdsLooseText(node.parent) && !in(at).block &&
-                       in(at).pictures == 0) {
-                // Within a line of loose text; told with it.
-            } else if (isLeaf(at)) {
-                leaves_.push_back({at, in(at).letters});
-            } else {
-                goesIn = true;
-            }
-            at = goesIn ? tree_.following(at, card_) : tree_.past(at, card_);
+    // A phrase within a line of loose text, which is told with it.
+    [[nodiscard]] bool isInLooseLine(NodeId node) const {
+        return isPhrasing(tree_[node]) && holdsLooseText(tree_[node].parent) && !in(node).block &&
+               in(node).pictures == 0;
+    }
+
+    // Takes the node if it is a part or no part at all; false if the parts are within it.
+    bool take(NodeId at, int& loose) {
+        const Node& node = tree_[at];
+        if (node.isText()) {
+            if (!isBlank(node.text)) ++loose;
+            return true;
         }
+        if (node.space != Space::Html || isHidden(node)) return true;
+        if (node.isHtml("img")) {
+            parts_.push_back({"picture", at});
+            return true;
+        }
+        if (isInLooseLine(at)) return true;
+        if (!isLeaf(at)) return false;
+        leaves_.push_back({at, in(at).letters});
+        return true;
+    }
+
+    void collect(int& loose) {
+        for (NodeId at = tree_.following(card_, card_); at != noNode;)
+            at = take(at, loose) ? tree_.past(at, card_) : tree_.following(at, card_);
     }
 
     [[nodiscard]] bool isButton(std::size_t index) const {

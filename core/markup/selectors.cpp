@@ -84,9 +84,12 @@ std::string SelectorMaker::byKind(const std::vector<NodeId>& wanted) const {
         if (selected(candidate) == wanted) return candidate;
     if (sameTag) own.push_back(tag);
     for (const std::string& ancestor : sharedAncestors(wanted)) {
-        for (const std::string& candidate : own)
-            if (const std::string pair = "." + ancestor + " " + candidate; selected(pair) == wanted)
-                return pair;
+        for (const std::string& candidate : own) {
+            std::string pair = "." + ancestor;
+            pair += ' ';
+            pair += candidate;
+            if (selected(pair) == wanted) return pair;
+        }
     }
     return sameTag && selected(tag) == wanted ? tag : "";
 }
@@ -118,7 +121,8 @@ std::string SelectorMaker::positionOf(NodeId node, bool toScope) const {
         for (NodeId before = tree_[at].previous; before != noNode; before = tree_[before].previous)
             if (tree_[before].name == tree_[at].name) ++place;
         const std::string step = tagSelector(tree_[at]) + ":nth-of-type(" + std::to_string(place) + ")";
-        out = out.empty() ? step : step + " > " + out;
+        if (!out.empty()) out.insert(0, " > ");
+        out.insert(0, step);
     }
     return out;
 }
