@@ -212,7 +212,8 @@ TEST_F(Command, HelpsWithEveryVerb) {
 TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
     const std::string page = folder_.write(
         "page.html",
-        "<ul><li><img src=a.jpg alt=Quay><h3>High water</h3><p>Twice a day, a little later each time.</p></li>"
+        "<ul><li><img src=a.jpg alt=Quay><h3>High water</h3><p>Twice a day, a little later each "
+        "time.</p></li>"
         "<li><img src=b.jpg alt=Steps><h3>Low water</h3><p>When the steps are green and dry.</p></li></ul>");
     const Finished finished = run("adopt", {page, "--part", "kicker=li p"});
     ASSERT_EQ(finished.code, 0) << finished.err;
@@ -220,7 +221,8 @@ TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
     EXPECT_EQ(json["given"]["selectors"].dump(),
               R"({"card":"li","heading":"h3","kicker":"li p","picture":"img","row":""})");
     EXPECT_EQ(json["cards"][1]["parts"][2]["copy"], "When the steps are green and dry.");
-    EXPECT_NE(finished.err.find("give it the class tides-pair in the CMS"), std::string::npos) << finished.err;
+    EXPECT_NE(finished.err.find("give it the class tides-pair in the CMS"), std::string::npos)
+        << finished.err;
     // What is printed can be opened, although the pictures are elsewhere.
     folder_.write("adopted.tenter.json", finished.out);
     EXPECT_EQ(tenterCli({"geometry", folder_.file("adopted.tenter.json"), "--widths", "900"}).code, 0);
