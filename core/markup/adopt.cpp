@@ -44,6 +44,9 @@ public:
         if (found_.classWasAdded)
             say("The row has none of the project's classes: give it the class " +
                 adopted_.project.variants.front().className + " in the CMS. Here it has it already.");
+        if (found_.kept.row == tree().body())
+            say("The cards stand in the page's body itself: if they have an element around them, paste it "
+                "too.");
         takeGiven();
         takeCards();
         takeLanguage();

@@ -43,7 +43,9 @@ public:
 
 private:
     void wrong(const std::string& place, const std::string& what, const std::string& mend) {
-        problems_.push_back({"", place, what, mend});
+        // Markup that is wrong throughout is not told of to its end.
+        constexpr std::size_t most = 100;
+        if (told_++ < most) problems_.push_back({"", place, what, mend});
     }
 
     bool readTree() {
@@ -151,6 +153,7 @@ private:
 
     const project::Project& project_;
     project::Problems& problems_;
+    std::size_t told_ = 0;
     GivenRow row_;
 };
 

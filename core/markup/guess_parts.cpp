@@ -10,6 +10,7 @@ namespace {
 
 constexpr int longestHeading = 60;  // bytes of text without white space
 constexpr int longestKicker = 40;
+constexpr int longestPhrase = 24;  // of those that stand on one line together
 
 // An element of text that is not taken apart further.
 struct Leaf {
@@ -48,16 +49,30 @@ private:
         return node.isHtml("a") || node.isHtml("button");
     }
 
-    // Links and buttons among the element's children, and no other text.
+    // Links and buttons among the element's children, however wrapped, and no other text.
     [[nodiscard]] bool holdsOnlyLinks(NodeId node) const {
         bool any = false;
         for (const NodeId child : tree_.elementChildren(node)) {
             if (in(child).letters == 0) continue;
             const bool isButton = isButtonLike(tree_[child]) && !isButtonLike(tree_[node]);
-            if (!canBePressed(tree_[child]) && !isButton) return false;
+            if (!canBePressed(tree_[child]) && !isButton && (holdsLooseText(child) || !holdsOnlyLinks(child)))
+                return false;
             any = true;
         }
         return any;
+    }
+
+    // Phrases with classes, one of them long: each a part, which the theme sets below the other.
+    [[nodiscard]] bool holdsStackedPhrases(NodeId node) const {
+        int count = 0;
+        int longest = 0;
+        for (const NodeId child : tree_.elementChildren(node)) {
+            if (in(child).letters == 0) continue;
+            if (tree_[child].find("class") == nullptr) return false;
+            ++count;
+            longest = std::max(longest, in(child).letters);
+        }
+        return count > 1 && longest > longestPhrase;
     }
 
     [[nodiscard]] bool isLeaf(NodeId node) const {
@@ -66,30 +81,37 @@ private:
         if (features.letters == 0 || features.block) return false;
         if (isHeading(element) || holdsLooseText(node)) return true;
         if (!canBePressed(element) && holdsOnlyLinks(node)) return false;
+        if (!element.isHtml("p") && holdsStackedPhrases(node)) return false;
         return features.pictures == 0 || isButtonLike(element) || element.isHtml("p");
     }
 
-    void collect(int& loose) {
-        for (NodeId at = tree_.following(card_, card_); at != noNode;) {
-            const Node& node = tree_[at];
-            const bool isShown = node.isText() || (node.space == Space::Html && !isHidden(node));
-            bool goesIn = false;
-            if (!isShown) {
-                // Neither it nor what is in it is a part.
-            } else if (node.isText()) {
-                if (!isBlank(node.text)) ++loose;
-            } else if (node.isHtml("img")) {
-                parts_.push_back({"picture", at});
-            } else if (isPhrasing(node) && holdsLooseText(node.parent) && !in(at).block &&
-                       in(at).pictures == 0) {
-                // Within a line of loose text; told with it.
-            } else if (isLeaf(at)) {
-                leaves_.push_back({at, in(at).letters});
-            } else {
-                goesIn = true;
-            }
-            at = goesIn ? tree_.following(at, card_) : tree_.past(at, card_);
+    // A phrase within a line of loose text, which is told with it.
+    [[nodiscard]] bool isInLooseLine(NodeId node) const {
+        return isPhrasing(tree_[node]) && holdsLooseText(tree_[node].parent) && !in(node).block &&
+               in(node).pictures == 0;
+    }
+
+    // Takes the node if it is a part or no part at all; false if the parts are within it.
+    bool take(NodeId at, int& loose) {
+        const Node& node = tree_[at];
+        if (node.isText()) {
+            if (!isBlank(node.text)) ++loose;
+            return true;
         }
+        if (node.space != Space::Html || isHidden(node)) return true;
+        if (node.isHtml("img")) {
+            parts_.push_back({"picture", at});
+            return true;
+        }
+        if (isInLooseLine(at)) return true;
+        if (!isLeaf(at)) return false;
+        leaves_.push_back({at, in(at).letters});
+        return true;
+    }
+
+    void collect(int& loose) {
+        for (NodeId at = tree_.following(card_, card_); at != noNode;)
+            at = take(at, loose) ? tree_.past(at, card_) : tree_.following(at, card_);
     }
 
     [[nodiscard]] bool isButton(std::size_t index) const {

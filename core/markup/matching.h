@@ -37,7 +37,7 @@ std::vector<NodeId> selectedWithin(const Tree& tree, NodeId scope, css::Selector
 std::vector<NodeId> selectedIn(const Tree& tree, const css::SelectorList& selectors);
 
 /// Elements of the largest row that is worked with, and how deep they may stand.
-inline constexpr std::size_t largestRow = 20000;
+inline constexpr std::size_t largestRow = 6000;
 inline constexpr std::size_t deepestRow = 512;
 /// True if the tree is within both, so that selectors are answered at once.
 bool isWithinLimits(const Tree& tree);

@@ -1,7 +1,9 @@
 // HTML by Gumbo, within an allowance of memory and time.
 #include <gumbo.h>
+#include <sys/mman.h>
 
 #include <csetjmp>
+#include <cstdlib>
 #include <cstring>
 #include <ctime>
 #include <memory>
@@ -19,10 +21,9 @@ double processorSeconds() {
     return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
 }
 
-// Where Gumbo's memory comes from. Three reasons for one of our own: it is three times as fast; a tree goes
-// at once, where Gumbo's own way of freeing one recurses into it; and a page whose elements nest or repeat so
-// that parsing takes time or memory by the square can be left, by a jump out of Gumbo, which is C and holds
-// nothing else.
+// Where Gumbo's memory comes from. It is our own so that a tree goes at once, where Gumbo's way of freeing
+// one recurses into it, and so that a page whose elements nest or repeat in a way that takes time or memory
+// by the square can be left, by a jump out of Gumbo, which is C and holds nothing else.
 class Allowance {
 public:
     Allowance(std::size_t bytes, double seconds) : bytes_(bytes), until_(processorSeconds() + seconds) {}
@@ -36,36 +37,54 @@ public:
     }
 
 private:
-    // Before each piece stands its class: pieces are 16 bytes times a power of two, so that freed ones are
-    // used again.
-    static constexpr std::size_t head = 16;
-    static constexpr std::size_t block = 1U << 20U;
+    // Before each piece stands its kind, by which freed ones are used again: small ones are multiples of 16
+    // bytes, larger ones powers of two.
+    static constexpr std::size_t head = 8;
+    static constexpr std::size_t step = 16;
+    static constexpr std::size_t smallKinds = 32;
+    static constexpr std::size_t kinds = smallKinds + 40;
+    static constexpr std::size_t page = 2U << 20U;
+    static constexpr std::size_t block = 4 * page;
+
+    static std::size_t kindOf(std::size_t size) {
+        if (size <= step * smallKinds) return size == 0 ? 0 : (size - 1) / step;
+        std::size_t kind = smallKinds;
+        while (sizeOf(kind) < size && kind + 1 < kinds)
+            ++kind;
+        return kind;
+    }
+    static std::size_t sizeOf(std::size_t kind) {
+        return kind < smallKinds ? (kind + 1) * step : (2 * step * smallKinds) << (kind - smallKinds);
+    }
 
     void* take(std::size_t size) {
-        std::size_t kind = 0;
-        while ((std::size_t{16} << kind) < size && kind < 40)
-            ++kind;
-        if (++taken_ % 256 == 0 && processorSeconds() > until_) std::longjmp(exit_, 1);
+        if (++taken_ % 4096 == 0 && processorSeconds() > until_) std::longjmp(exit_, 1);
+        const std::size_t kind = kindOf(size);
         if (void* freed = freed_[kind]; freed != nullptr) {
             std::memcpy(&freed_[kind], freed, sizeof(void*));
             return freed;
         }
-        const std::size_t wanted = (std::size_t{16} << kind) + head;
-        if (wanted > left_) {
-            const std::size_t fresh = wanted > block ? wanted : block;
-            if (fresh > bytes_) std::longjmp(exit_, 1);
-            std::byte* memory = new (std::nothrow) std::byte[fresh];
-            if (memory == nullptr) std::longjmp(exit_, 1);
-            blocks_.emplace_back(memory);
-            bytes_ -= fresh;
-            at_ = memory;
-            left_ = fresh;
-        }
+        const std::size_t wanted = sizeOf(kind) + head;
+        if (wanted > left_) addBlock(wanted > block ? wanted : block);
         std::byte* piece = at_;
         at_ += wanted;
         left_ -= wanted;
         std::memcpy(piece, &kind, sizeof kind);
         return piece + head;
+    }
+
+    void addBlock(std::size_t size) {
+        size = (size + page - 1) / page * page;
+        if (size > bytes_) std::longjmp(exit_, 1);
+        auto* memory = static_cast<std::byte*>(std::aligned_alloc(page, size));
+        if (memory == nullptr) std::longjmp(exit_, 1);
+        // Asked for in large pages: the system hands over small ones so slowly that it would take most of the
+        // time.
+        madvise(memory, size, MADV_HUGEPAGE);
+        blocks_.emplace_back(memory);
+        bytes_ -= size;
+        at_ = memory;
+        left_ = size;
     }
 
     void give(void* memory) {
@@ -78,11 +97,14 @@ private:
     std::size_t bytes_;
     double until_;
     std::jmp_buf exit_{};
-    std::vector<std::unique_ptr<std::byte[]>> blocks_;
+    struct Free {
+        void operator()(std::byte* memory) const { std::free(memory); }
+    };
+    std::vector<std::unique_ptr<std::byte, Free>> blocks_;
     std::byte* at_ = nullptr;
     std::size_t left_ = 0;
     std::size_t taken_ = 0;
-    void* freed_[41] = {};
+    void* freed_[kinds] = {};
 };
 
 // Null if the allowance did not suffice. Nothing here needs destroying when the jump comes.

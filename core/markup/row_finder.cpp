@@ -144,6 +144,12 @@ private:
             wrong("the row has no cards", "say which elements are the cards with --part card=SELECTOR");
             return false;
         }
+        constexpr std::size_t most = 500;  // of a project
+        if (cards.size() > most) {
+            wrong("the row has more than " + std::to_string(most) + " cards",
+                  "say which element is the row with --part row=SELECTOR");
+            return false;
+        }
         for (const NodeId card : cards)
             found.cards.push_back({card, guessParts(tree, card, found.loose)});
         return true;

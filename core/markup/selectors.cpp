@@ -25,9 +25,11 @@ std::string tagSelector(const Node& node) {
 }  // namespace
 
 std::vector<std::string> SelectorMaker::classesOf(NodeId node) const {
+    constexpr std::size_t most = 12;
     std::vector<std::string> names;
     for (const std::string_view name : tree_[node].classes())
-        if (isStable(name) && std::ranges::find(avoided_, name) == avoided_.end()) names.emplace_back(name);
+        if (names.size() < most && isStable(name) && std::ranges::find(avoided_, name) == avoided_.end())
+            names.emplace_back(name);
     return names;
 }
 
@@ -82,9 +84,12 @@ std::string SelectorMaker::byKind(const std::vector<NodeId>& wanted) const {
         if (selected(candidate) == wanted) return candidate;
     if (sameTag) own.push_back(tag);
     for (const std::string& ancestor : sharedAncestors(wanted)) {
-        for (const std::string& candidate : own)
-            if (const std::string pair = "." + ancestor + " " + candidate; selected(pair) == wanted)
-                return pair;
+        for (const std::string& candidate : own) {
+            std::string pair = "." + ancestor;
+            pair += ' ';
+            pair += candidate;
+            if (selected(pair) == wanted) return pair;
+        }
     }
     return sameTag && selected(tag) == wanted ? tag : "";
 }
@@ -116,15 +121,19 @@ std::string SelectorMaker::positionOf(NodeId node, bool toScope) const {
         for (NodeId before = tree_[at].previous; before != noNode; before = tree_[before].previous)
             if (tree_[before].name == tree_[at].name) ++place;
         const std::string step = tagSelector(tree_[at]) + ":nth-of-type(" + std::to_string(place) + ")";
-        out = out.empty() ? step : step + " > " + out;
+        if (!out.empty()) out.insert(0, " > ");
+        out.insert(0, step);
     }
     return out;
 }
 
+// Empty if the ways are too many for anybody to read.
 std::string SelectorMaker::byPosition(const std::vector<NodeId>& wanted, bool toScope) const {
+    constexpr std::size_t most = 40;
     std::vector<std::string> ways;
     std::string out;
     for (const NodeId node : wanted) {
+        if (ways.size() == most) return {};
         std::string way = positionOf(node, toScope);
         if (std::ranges::find(ways, way) != ways.end()) continue;
         out += (out.empty() ? "" : ", ") + way;
@@ -136,11 +145,11 @@ std::string SelectorMaker::byPosition(const std::vector<NodeId>& wanted, bool to
 Derived SelectorMaker::derived(const std::vector<NodeId>& wanted) const {
     if (std::string kind = byKind(wanted); !kind.empty()) return {std::move(kind), true};
     if (std::string kinds = byKinds(wanted); !kinds.empty()) return {std::move(kinds), true};
-    if (std::string near = byPosition(wanted, false); selected(near) == wanted)
-        return {std::move(near), true};
-    std::string whole = byPosition(wanted, true);
-    const bool exact = selected(whole) == wanted;
-    return {std::move(whole), exact};
+    for (const bool toScope : {false, true}) {
+        std::string position = byPosition(wanted, toScope);
+        if (!position.empty() && selected(position) == wanted) return {std::move(position), true};
+    }
+    return {tagSelector(tree_[wanted.front()]), false};
 }
 
 }  // namespace tenter::markup

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <deque>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -76,7 +77,7 @@ public:
 
 private:
     NodeId add(NodeId parent, Node node);
-    std::vector<Node> nodes_;
+    std::deque<Node> nodes_;
 };
 
 /// Bytes of the largest page that is parsed.

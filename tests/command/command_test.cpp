@@ -229,6 +229,32 @@ TEST_F(Command, HelpsWithEveryVerb) {
     }
 }
 
+TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
+    const std::string page = folder_.write(
+        "page.html",
+        "<ul><li><img src=a.jpg alt=Quay><h3>High water</h3><p>Twice a day, a little later each "
+        "time.</p></li>"
+        "<li><img src=b.jpg alt=Steps><h3>Low water</h3><p>When the steps are green and dry.</p></li></ul>");
+    const Finished finished = run("adopt", {page, "--part", "kicker=li p"});
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    const Json json = Json::parse(finished.out);
+    EXPECT_EQ(json["given"]["selectors"].dump(),
+              R"({"card":"li","heading":"h3","kicker":"li p","picture":"img","row":""})");
+    EXPECT_EQ(json["cards"][1]["parts"][2]["copy"], "When the steps are green and dry.");
+    EXPECT_NE(finished.err.find("give it the class tides-pair in the CMS"), std::string::npos)
+        << finished.err;
+    // What is printed can be opened, although the pictures are elsewhere.
+    folder_.write("adopted.tenter.json", finished.out);
+    EXPECT_EQ(tenterCli({"geometry", folder_.file("adopted.tenter.json"), "--widths", "900"}).code, 0);
+}
+
+TEST_F(Command, AdoptRefusesPagesWithoutARowAndPartsWithoutASelector) {
+    const std::string page = folder_.write("page.html", "Only words.");
+    expectRefused(run("adopt", {page}), "no row of cards was found");
+    expectRefused(run("adopt", {folder_.file("gone.html")}), "gone.html");
+    expectRefused(run("adopt", {page, "--part", "heading"}), "--part");
+}
+
 TEST(SampleProjects, WorkWithEveryVerb) {
     int count = 0;
     for (const auto& entry : std::filesystem::directory_iterator(TENTER_SAMPLES)) {

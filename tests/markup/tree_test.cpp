@@ -130,7 +130,7 @@ TEST(HostilePage, that_takes_too_long_is_refused_in_time) {
     for (const std::string& html :
          {repeated("<div>", 2U << 20U), repeated("<a><div>", 2U << 20U),
           repeated("<div>", 1U << 20U) + repeated("</span>", 4U << 20U), manyAttributes + ">",
-          "<p>" + manyFormats + repeated("</p><p>", 1U << 20U)})
+          "<p>" + manyFormats + repeated("</p><p>x", 1U << 20U)})
         EXPECT_LT(secondsToParse(html, false), 10);
 }
 
