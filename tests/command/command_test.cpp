@@ -146,9 +146,9 @@ TEST_F(Command, StylesheetLetsSizesFollowTheCard) {
     expectRefused(run("stylesheet", {"--follow", "moon"}), "--follow");
 }
 
-TEST_F(Command, StylesheetIsForOwnMarkupYet) {
-    EXPECT_EQ(run("stylesheet", {"--markup", "own"}).code, 0);
-    expectRefused(run("stylesheet", {"--markup", "given"}), "is not in this version");
+TEST_F(Command, StylesheetIsForOwnMarkupUnlessThereIsAnother) {
+    EXPECT_EQ(run("stylesheet", {"--markup", "own"}).out, run("stylesheet").out);
+    expectRefused(run("stylesheet", {"--markup", "given"}), "the project has no given markup");
     expectRefused(run("stylesheet", {"--markup", "x"}), "--markup");
 }
 
@@ -245,7 +245,13 @@ TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
         << finished.err;
     // What is printed can be opened, although the pictures are elsewhere.
     folder_.write("adopted.tenter.json", finished.out);
-    EXPECT_EQ(tenterCli({"geometry", folder_.file("adopted.tenter.json"), "--widths", "900"}).code, 0);
+    const std::string adopted = folder_.file("adopted.tenter.json");
+    EXPECT_EQ(tenterCli({"geometry", adopted, "--widths", "900"}).code, 0);
+    const Finished sheet = tenterCli({"stylesheet", adopted});
+    EXPECT_EQ(sheet.out, tenterCli({"stylesheet", adopted, "--markup", "given"}).out);
+    EXPECT_NE(sheet.out.find(".tides-pair h3 {"), std::string::npos) << sheet.out;
+    EXPECT_NE(tenterCli({"page", adopted}).out.find("<h3 data-tenter-part=\"0.1\">High water</h3>"),
+              std::string::npos);
 }
 
 TEST_F(Command, AdoptRefusesPagesWithoutARowAndPartsWithoutASelector) {
