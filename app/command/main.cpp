@@ -43,6 +43,8 @@ int run(int argc, char** argv) {
     tenter::command::addStylesheet(app, action);
     tenter::command::addPage(app, action);
     tenter::command::addReport(app, action);
+    tenter::command::addAdopt(app, action);
+    tenter::command::addSize(app, action);
     app.get_formatter()->label("SUBCOMMAND", "VERB");
     for (CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))
         verb->group("Verbs");

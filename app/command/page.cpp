@@ -19,7 +19,7 @@ int runPage(const Arguments& arguments) {
     for (project::Problem& problem : problems)
         problem.file = arguments.project;
     tell(problems);
-    return deliver(arguments, page);
+    return page.empty() ? wrongInput : deliver(arguments, page);
 }
 
 }  // namespace

@@ -14,18 +14,15 @@ namespace {
 
 struct StylesheetArguments : Arguments {
     bool allVariants = false;
-    std::string markup = "own";
+    std::string markup;
     std::string unit;
     std::string follow;
 };
 
 /// True if every word is one that is known; else that has been told.
 bool wordsAreKnown(const StylesheetArguments& arguments) {
-    if (arguments.markup == "given") {
-        refuse("--markup", "markup that is given is not in this version: a project cannot keep any yet",
-               "use own");
-    } else if (arguments.markup != "own") {
-        refuse("--markup", "\"" + arguments.markup + "\" is no kind of markup", "use own");
+    if (!arguments.markup.empty() && arguments.markup != "own" && arguments.markup != "given") {
+        refuse("--markup", "\"" + arguments.markup + "\" is no kind of markup", "use own or given");
     } else if (!arguments.unit.empty() && arguments.unit != "rem" && arguments.unit != "px") {
         refuse("--unit", "\"" + arguments.unit + "\" is no unit for font sizes", "use rem or px");
     } else if (!arguments.follow.empty() && arguments.follow != "viewport" && arguments.follow != "card") {
@@ -58,7 +55,15 @@ int runStylesheet(const StylesheetArguments& arguments) {
             problem.file = arguments.project;
         tell(problems);
     }
-    return deliver(arguments, emit::stylesheet(opened->project, options));
+    const bool given =
+        arguments.markup.empty() ? opened->project.given.has_value() : arguments.markup == "given";
+    if (!given) return deliver(arguments, emit::stylesheet(opened->project, options));
+    project::Problems problems;
+    const std::optional<std::string> sheet = emit::givenStylesheet(opened->project, options, problems);
+    for (project::Problem& problem : problems)
+        problem.file = arguments.project;
+    tell(problems);
+    return sheet ? deliver(arguments, *sheet) : wrongInput;
 }
 
 }  // namespace
@@ -71,7 +76,10 @@ void addStylesheet(CLI::App& app, Action& action) {
     verb->add_flag("--all-variants", arguments->allVariants,
                    "Every variant in one stylesheet, which says once what they share")
         ->excludes(one);
-    verb->add_option("--markup", arguments->markup, "For which markup: own")->type_name("KIND");
+    verb->add_option(
+            "--markup", arguments->markup,
+            "For which markup: our own, or the one a page prints already (given, if the project has it)")
+        ->type_name("KIND");
     verb->add_option("--unit", arguments->unit,
                      "Unit of font sizes: rem or px (as the project says if left out)")
         ->type_name("UNIT");

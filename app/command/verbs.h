@@ -17,5 +17,7 @@ void addWraps(CLI::App& app, Action& action);
 void addStylesheet(CLI::App& app, Action& action);
 void addPage(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
+void addAdopt(CLI::App& app, Action& action);
+void addSize(CLI::App& app, Action& action);
 
 }  // namespace tenter::command

@@ -16,6 +16,25 @@ struct BandSheet {
     Rules rules;
 };
 
+/// A rule is as strong in every band, and a declaration as important, as in the one that needs it most: else
+/// a narrower band would not win over a wider one.
+void levelStrengths(std::vector<BandSheet>& bands) {
+    for (std::size_t r = 0; r < bands.front().rules.size(); ++r) {
+        Strength most;
+        std::vector<bool> important(bands.front().rules[r].declarations.size(), false);
+        for (const BandSheet& band : bands) {
+            most = std::max(most, band.rules[r].strength);
+            for (std::size_t d = 0; d < important.size(); ++d)
+                important[d] = important[d] || band.rules[r].declarations[d].important;
+        }
+        for (BandSheet& band : bands) {
+            band.rules[r].strength = most;
+            for (std::size_t d = 0; d < important.size(); ++d)
+                band.rules[r].declarations[d].important = important[d];
+        }
+    }
+}
+
 /// Leaves out what no band needs, in all of them alike.
 void dropUnneeded(std::vector<BandSheet>& bands) {
     for (std::size_t r = 0; r < bands.front().rules.size(); ++r) {
@@ -25,7 +44,8 @@ void dropUnneeded(std::vector<BandSheet>& bands) {
         for (const BandSheet& band : bands) {
             for (std::size_t d = 0; d < said.size(); ++d) {
                 const Declaration& declaration = band.rules[r].declarations[d];
-                if (needed && declaration.value != declaration.neutral) said[d] = true;
+                if (needed && (declaration.insisted || declaration.value != declaration.neutral))
+                    said[d] = true;
             }
         }
         for (BandSheet& band : bands) {
@@ -55,13 +75,15 @@ bool saysAnything(const Rules& rules) {
 }
 
 std::vector<BandSheet> bandSheets(const project::Project& project, const project::Variant& variant,
-                                  units::Unit unit) {
+                                  units::Unit unit, const GivenSheet* given) {
     const std::vector<RoleUse> uses = roleUses(project);
     std::vector<BandSheet> bands;
     for (std::size_t i = 0; i < std::max<std::size_t>(variant.bands.size(), 1); ++i) {
         const project::Settings settings = project::resolve(project, variant, i);
-        bands.push_back({settings.row.columns.value_or(1), bandRules({project, settings, uses, unit})});
+        bands.push_back(
+            {settings.row.columns.value_or(1), bandRules({project, settings, uses, unit, given})});
     }
+    levelStrengths(bands);
     dropUnneeded(bands);
     return bands;
 }
@@ -76,11 +98,11 @@ Block& blockFor(std::vector<Block>& blocks, double upTo) {
 }  // namespace
 
 std::vector<Block> blocks(const project::Project& project, const std::vector<std::size_t>& variants,
-                          units::Unit unit) {
+                          units::Unit unit, const GivenSheet* given) {
     std::vector<Block> out(1);
     for (const std::size_t index : variants) {
         const project::Variant& variant = project.variants[index];
-        std::vector<BandSheet> bands = bandSheets(project, variant, unit);
+        std::vector<BandSheet> bands = bandSheets(project, variant, unit, given);
         out.front().variants.push_back({index, bands.back().columns, bands.back().rules});
         for (std::size_t i = bands.size() - 1; i-- > 0;) {
             Rules changed = changes(bands[i].rules, bands[i + 1].rules);

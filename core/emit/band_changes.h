@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "emit/given_sheet.h"
 #include "emit/rule.h"
 #include "project/project.h"
 
@@ -26,6 +27,6 @@ struct Block {
 /// The base, then a block for each breakpoint from the widest down. A block says only what changes against
 /// the band above it; a breakpoint that changes nothing has none.
 std::vector<Block> blocks(const project::Project& project, const std::vector<std::size_t>& variants,
-                          units::Unit unit);
+                          units::Unit unit, const GivenSheet* given = nullptr);
 
 }  // namespace tenter::emit

@@ -32,7 +32,7 @@ void addCardRule(const BandScope& scope, Rules& rules) {
     const bool scales = project::cardScaleAt(scope.settings, project::usedRoles(scope.project)).has_value();
     const bool positioned = beside || card.linked.value_or(false);
     Rule rule;
-    rule.selector = partSelector(scope.project, "card");
+    rule.selector = partSelector(scope, "card");
     rule.always("box-sizing", "border-box");
     rule.always("display", levelled ? "grid" : "flex");
     rule.always("flex-direction", "column");

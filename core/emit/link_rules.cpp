@@ -82,7 +82,7 @@ void addLinkRules(const BandScope& scope, const RoleUse& use, Rules& rules) {
     const TextStyle* style = scope.settings.text.find(use.role);
     if (style == nullptr || !(use.wholeLink || use.linkRuns)) return;
     const bool button = use.role == "button";
-    const std::string own = partSelector(scope.project, use.role);
+    const std::string own = partSelector(scope, use.role);
     const std::string link = button ? own : own + " a";
     if (!button) addInnerLink(use, link, rules);
     if (button) addStretched(scope, own, rules);

@@ -5,6 +5,7 @@
 #include "emit/page.h"
 #include "emit/usage.h"
 #include "emit/values.h"
+#include "project/address.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -127,7 +128,7 @@ private:
 
     std::string address(const std::string& said, const std::string& place) {
         if (said.empty()) return "#";
-        if (isSafeAddress(said)) return said;
+        if (project::isSafeAddress(said)) return said;
         problems_.push_back({"", place, "\"" + said + "\" is no address a link may lead to",
                              "use http, https, mailto, tel, a relative address or #…; # stands there now"});
         return "#";

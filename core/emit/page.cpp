@@ -2,6 +2,7 @@
 
 #include "emit/data_address.h"
 #include "emit/escape.h"
+#include "emit/given_markup.h"
 #include "emit/markup_writer.h"
 #include "emit/page_fonts.h"
 #include "emit/stylesheet.h"
@@ -55,8 +56,17 @@ std::string page(const project::Project& project, std::size_t variant, const std
     out += "<title>" + html(title(project, variant)) + "</title>\n<style>\n";
     for (const FaceRule& face : fonts.faces)
         out += face.css() + "\n";
-    out +=
-        scaffold(project.page, container) + "\n" + stylesheet(fonts.project, options) + "</style>\n</head>\n";
+    std::optional<markup::GivenRow> given;
+    std::optional<std::string> sheet;
+    if (project.given) {
+        project::Problems untold;  // the stylesheet's row is the same, and tells the same
+        given = markup::givenRow(project, untold);
+        sheet = givenStylesheet(fonts.project, options, problems);
+    } else {
+        sheet = stylesheet(fonts.project, options);
+    }
+    if (!sheet) return {};
+    out += scaffold(project.page, container) + "\n" + *sheet + "</style>\n</head>\n";
 
     MarkupOptions marked;
     marked.marked = true;
@@ -70,7 +80,8 @@ std::string page(const project::Project& project, std::size_t variant, const std
         return emptyPicture(part.width, part.height);
     };
     out += "<body>\n<div class=\"" + html(container) + "\">\n";
-    out += writeMarkup(project, variant, marked, problems);
+    out += given ? writeGivenMarkup(project, variant, *given, marked, problems)
+                 : writeMarkup(project, variant, marked, problems);
     return out + "</div>\n</body>\n</html>\n";
 }
 

@@ -10,8 +10,8 @@
 
 namespace tenter::emit {
 
-/// HTML with the row in its markup and stylesheet, pictures and the fonts of the measurement embedded. No
-/// script, no request.
+/// HTML with the row in its markup (the given one, if the project has it) and stylesheet, pictures and the
+/// fonts of the measurement embedded. No script, no request. Empty, with problems, if given markup is no row.
 std::string page(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                  text::ParagraphStore& store, project::Problems& problems);
 

@@ -134,8 +134,8 @@ void addPictureRules(const BandScope& scope, Rules& rules) {
     const std::vector<PictureStand> stands = pictureStands(scope.project);
     if (stands.empty()) return;
     Rule all = PictureRule(scope, stands.front()).make();
-    all.selector = partSelector(scope.project, "picture");
-    if (!standsNeedClasses(scope.project)) {
+    all.selector = partSelector(scope, "picture");
+    if (scope.given != nullptr || !standsNeedClasses(scope.project)) {
         rules.push_back(std::move(all));
         return;
     }
@@ -143,7 +143,7 @@ void addPictureRules(const BandScope& scope, Rules& rules) {
     rules.push_back(std::move(all));
     for (const PictureStand& stand : stands) {
         Rule own = PictureRule(scope, stand).make();
-        own.selector = partSelector(scope.project, "picture-" + stand.word());
+        own.selector = partSelector(scope, "picture-" + stand.word());
         std::erase_if(own.declarations, [](const Declaration& d) { return !isStanding(d); });
         rules.push_back(std::move(own));
     }

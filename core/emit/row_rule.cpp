@@ -20,6 +20,7 @@ void addRowRule(const BandScope& scope, Rules& rules) {
     const project::RowSettings& row = scope.settings.row;
     const bool centred = row.lastLine == project::LastLine::Center;
     Rule rule;
+    rule.selector = rowSelector(scope);
     rule.always("box-sizing", "border-box");
     rule.always("display", centred ? "flex" : "grid");
     rule.unless("none", "grid-template-columns", centred ? "none" : columns(row.columns.value_or(1)));

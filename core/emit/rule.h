@@ -1,6 +1,7 @@
 // Rules and declarations before they are printed.
 #pragma once
 
+#include <compare>
 #include <string>
 #include <vector>
 
@@ -13,20 +14,33 @@ struct Declaration {
     std::string neutral;
     /// A sentence to stand above the rule.
     std::string note;
+    /// Why it is there, to stand behind it.
+    std::string remark = {};
+    /// Said even if it is neutral in every band: something around the row says otherwise.
+    bool insisted = false;
+    bool important = false;
     /// True if both say the same of the same property.
     [[nodiscard]] bool same(const Declaration& other) const {
-        return property == other.property && value == other.value;
+        return property == other.property && value == other.value && important == other.important;
     }
 };
 
 /// When a rule holds besides the width. Media Queries 4 § 6, Media Queries 5 § 12.1.
 enum class When { Always, Hovering, MotionWelcome };
 
+/// What a selector has more than its own classes, to be as strong as a theme's. Selectors 4 § 17.
+struct Strength {
+    int ids = 0;      ///< of `:not()` with an id that no element has
+    int classes = 0;  ///< times the variant's class is said again
+    friend auto operator<=>(const Strength&, const Strength&) = default;
+};
+
 /// A rule of one variant in one band. Every band has the same rules with the same properties in the same
 /// order, so that bands can be compared; no two properties of a rule overlap.
 struct Rule {
     /// What follows the variant's class, with its leading space: ` .walks-card`; empty for the row itself.
     std::string selector;
+    Strength strength = {};
     std::vector<Declaration> declarations;
     When when = When::Always;
     /// False in a band that has no use for the rule; a rule no band needs is left out.
@@ -34,6 +48,12 @@ struct Rule {
 
     void always(std::string property, std::string value) {
         declarations.push_back({std::move(property), std::move(value), {}, {}});
+    }
+    /// Said only where something around the row says otherwise.
+    void reset(std::string property, std::string value, std::string remark) {
+        Declaration declaration{std::move(property), value, value, {}};
+        declaration.remark = std::move(remark);
+        declarations.push_back(std::move(declaration));
     }
     void unless(std::string neutral, std::string property, std::string value) {
         declarations.push_back({std::move(property), std::move(value), std::move(neutral), {}});

@@ -4,8 +4,24 @@
 
 namespace tenter::emit {
 
-std::string partSelector(const project::Project& project, const std::string& part) {
-    return " ." + cssIdentifier(project.row + "-" + part);
+namespace {
+
+/// A selector as it stands behind the class; a list as one selector. Selectors 4 § 4.2.
+std::string givenSelector(const project::Given& given, const std::string& role) {
+    const std::string* selector = given.find(role);
+    if (selector == nullptr || selector->empty()) return {};
+    return selector->find(',') == std::string::npos ? " " + *selector : " :is(" + *selector + ")";
+}
+
+}  // namespace
+
+std::string partSelector(const BandScope& scope, const std::string& part) {
+    if (scope.given != nullptr) return givenSelector(*scope.project.given, part);
+    return " ." + cssIdentifier(scope.project.row + "-" + part);
+}
+
+std::string rowSelector(const BandScope& scope) {
+    return scope.given != nullptr ? givenSelector(*scope.project.given, "row") : std::string();
 }
 
 Rules bandRules(const BandScope& scope) {
@@ -18,6 +34,7 @@ Rules bandRules(const BandScope& scope) {
     addRunRules(scope, rules);
     for (const RoleUse& use : scope.uses)
         addLinkRules(scope, use, rules);
+    if (scope.given != nullptr) scope.given->settle(scope, rules);
     return rules;
 }
 

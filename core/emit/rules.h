@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "emit/given_sheet.h"
 #include "emit/rule.h"
 #include "emit/usage.h"
 #include "project/project.h"
@@ -15,13 +16,17 @@ struct BandScope {
     const project::Settings& settings;  ///< resolved
     const std::vector<RoleUse>& uses;
     units::Unit unit = units::Unit::Rem;  ///< for font sizes
+    const GivenSheet* given = nullptr;    ///< for markup that a page prints already
 };
 
 /// Every rule, in the order in which a person would write them.
 Rules bandRules(const BandScope& scope);
 
-/// The class selector of a part within the row, with its leading space: ` .walks-heading`.
-std::string partSelector(const project::Project& project, const std::string& part);
+/// The selector of a part within the element with the variant's class, with its leading space:
+/// ` .walks-heading`, or what the project says of given markup.
+std::string partSelector(const BandScope& scope, const std::string& part);
+/// The same of the row: empty where it is the element with the class.
+std::string rowSelector(const BandScope& scope);
 
 // One function for each kind of rule; each appends to `rules`.
 void addRowRule(const BandScope& scope, Rules& rules);

@@ -62,7 +62,13 @@ void SheetWriter::close() {
 }
 
 std::string SheetWriter::selector(std::size_t variant, const Rule& rule) const {
-    return "." + cssIdentifier(project_.variants[variant].className) + rule.selector;
+    const std::string own = "." + cssIdentifier(project_.variants[variant].className);
+    std::string all = own;
+    for (int i = 0; i < rule.strength.ids; ++i)
+        all += ":not(#_)";
+    for (int i = 0; i < rule.strength.classes; ++i)
+        all += own;
+    return all + rule.selector;
 }
 
 void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule& rule,
@@ -75,7 +81,9 @@ void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule
         line(selector(variants[i], rule) + ",");
     open(selector(variants.back(), rule));
     for (const Declaration& declaration : declarations)
-        line(declaration.property + ": " + declaration.value + ";");
+        line(declaration.property + ": " + declaration.value +
+             (declaration.important ? " !important;" : ";") +
+             (declaration.remark.empty() ? "" : " /* " + cssComment(declaration.remark) + " */"));
     close();
 }
 

@@ -7,16 +7,32 @@
 
 namespace tenter::emit {
 
-std::string stylesheet(const project::Project& project, const StylesheetOptions& options) {
+namespace {
+
+std::string printed(const project::Project& project, const StylesheetOptions& options,
+                    const GivenSheet* given) {
     std::vector<std::size_t> variants;
     for (const std::size_t variant : options.variants)
         if (variant < project.variants.size()) variants.push_back(variant);
     if (variants.empty()) return {};
     SheetWriter writer(project);
     writer.comment(headSentence(project, variants));
-    for (const Block& block : blocks(project, variants, options.unit))
+    for (const Block& block : blocks(project, variants, options.unit, given))
         writer.write(block);
     return writer.text();
+}
+
+}  // namespace
+
+std::string stylesheet(const project::Project& project, const StylesheetOptions& options) {
+    return printed(project, options, nullptr);
+}
+
+std::optional<std::string> givenStylesheet(const project::Project& project, const StylesheetOptions& options,
+                                           project::Problems& problems) {
+    const std::optional<GivenSheet> given = GivenSheet::of(project, problems);
+    if (!given) return std::nullopt;
+    return printed(project, options, &*given);
 }
 
 std::string fontSize(const project::Project& project, std::size_t variant, std::size_t band,

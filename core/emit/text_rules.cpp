@@ -144,7 +144,7 @@ void addTextRule(const BandScope& scope, const RoleUse& use, Rules& rules) {
     const TextStyle* style = scope.settings.text.find(use.role);
     if (style == nullptr) return;
     Rule rule;
-    rule.selector = partSelector(scope.project, use.role);
+    rule.selector = partSelector(scope, use.role);
     addKeptLines(*style, rule);
     addPlace(scope, *style, rule);
     addBox(use, *style, rule);
@@ -161,8 +161,10 @@ void addRunRules(const BandScope& scope, Rules& rules) {
         rule.always(property, value);
         rules.push_back(std::move(rule));
     };
-    add(project::Run::Kind::Strong, " strong", "font-weight", "bolder");
-    add(project::Run::Kind::Emphasis, " em", "font-style", "italic");
+    // A page may have the older elements. HTML § 4.5.21 and § 4.5.22.
+    const bool given = scope.given != nullptr;
+    add(project::Run::Kind::Strong, given ? " :is(strong, b)" : " strong", "font-weight", "bolder");
+    add(project::Run::Kind::Emphasis, given ? " :is(em, i)" : " em", "font-style", "italic");
 }
 
 }  // namespace tenter::emit

@@ -11,6 +11,13 @@ std::optional<std::size_t> Project::findVariant(const std::string& className) co
     return static_cast<std::size_t>(found - variants.begin());
 }
 
+const std::string* Given::find(const std::string& role) const {
+    for (const auto& [name, selector] : selectors) {
+        if (name == role) return &selector;
+    }
+    return nullptr;
+}
+
 std::size_t bandAt(const Variant& variant, double w) {
     for (std::size_t i = 0; i + 1 < variant.bands.size(); ++i) {
         if (variant.bands[i].upTo && w <= *variant.bands[i].upTo) return i;

@@ -105,6 +105,20 @@ struct FontEntry {
     friend bool operator==(const FontEntry&, const FontEntry&) = default;
 };
 
+/// The row as a page prints it already: its markup, and which elements are what.
+struct Given {
+    std::string markup;  ///< HTML of the row within its chain of ancestors, nothing in it that runs
+    /// A CSS selector by role: `row` (the grid; empty for the element with the variant's class itself),
+    /// `card`, `picture`, and roles of text; in the file's order. Matched within the element with the
+    /// variant's class.
+    std::vector<std::pair<std::string, std::string>> selectors;
+    std::string theme;  ///< CSS of the page's theme that concerns the row
+    Remembered remembered, selectorsRemembered;
+    /// The selector of a role; null without one.
+    [[nodiscard]] const std::string* find(const std::string& role) const;
+    friend bool operator==(const Given&, const Given&) = default;
+};
+
 struct Project {
     std::string name;
     std::string row = "cards";    ///< the row's name, from which part classes are made
@@ -119,6 +133,7 @@ struct Project {
     Settings style;
     std::vector<Card> cards;
     std::vector<Variant> variants;  ///< at least one
+    std::optional<Given> given;     ///< if the row's markup is a page's own
     Remembered remembered, rangeRemembered;
     friend bool operator==(const Project&, const Project&) = default;
 

@@ -15,6 +15,7 @@ bool readValue(Reading& reading, const Json& json, Scrollbar& out);
 bool readValue(Reading& reading, const Json& json, Container& out);
 bool readValue(Reading& reading, const Json& json, Page& out);
 bool readValue(Reading& reading, const Json& json, FontEntry& out);
+bool readValue(Reading& reading, const Json& json, Given& out);
 bool readValue(Reading& reading, const Json& json, Project& out);
 
 Json written(const Copy& value);
@@ -26,10 +27,12 @@ Json written(const Scrollbar& value);
 Json written(const Container& value);
 Json written(const Page& value);
 Json written(const FontEntry& value);
+Json written(const Given& value);
 Json written(const Project& value);
 
-/// The name of a file that comes with the project: relative, and there if the project has a folder.
-bool readFileName(Reading& reading, const Json& json, const char* kind, std::string& out);
+/// The name of a file that comes with the project: relative, and there if it must be and the project has a
+/// folder.
+bool readFileName(Reading& reading, const Json& json, const char* kind, bool mustBeThere, std::string& out);
 
 template <class T>
 bool readList(Reading& reading, const Json& json, std::size_t most, std::vector<T>& out) {

@@ -55,7 +55,7 @@ bool readPicture(Reading& reading, const Json& json, PicturePart& out) {
     ObjectReader object(reading, json, out.remembered, {"picture", "size", "ratio", "focus", "alt"});
     if (const Json* file = object.find("picture")) {
         const Reading::Step step = reading.at("picture");
-        readFileName(reading, *file, "picture", out.file);
+        readFileName(reading, *file, "picture", !reading.picturesMayBeElsewhere(), out.file);
     }
     if (const Json* size = object.find("size")) {
         const Reading::Step step = reading.at("size");

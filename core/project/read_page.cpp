@@ -35,7 +35,7 @@ bool readValue(Reading& reading, const Json& json, FontEntry& out) {
     }
     if (const Json* file = object.find("file")) {
         const Reading::Step step = reading.at("file");
-        readFileName(reading, *file, "font", out.file);
+        readFileName(reading, *file, "font", true, out.file);
     } else if (object.isObject()) {
         object.missing("file", "add the font's file name");
     }
@@ -54,7 +54,7 @@ bool readValue(Reading& reading, const Json& json, FontEntry& out) {
     return reading.isSound();
 }
 
-bool readFileName(Reading& reading, const Json& json, const char* kind, std::string& out) {
+bool readFileName(Reading& reading, const Json& json, const char* kind, bool mustBeThere, std::string& out) {
     if (!readValue(reading, json, out)) return false;
     const std::string thing = std::string("the ") + kind;
     if (out.empty() || out.find('\0') != std::string::npos) {
@@ -66,7 +66,8 @@ bool readFileName(Reading& reading, const Json& json, const char* kind, std::str
                              "write it relative to the project file's folder");
     }
     std::error_code error;
-    if (!reading.folder().empty() && !std::filesystem::is_regular_file(reading.folder() / file, error)) {
+    if (mustBeThere && !reading.folder().empty() &&
+        !std::filesystem::is_regular_file(reading.folder() / file, error)) {
         return reading.wrong(thing + " " + inQuotes(out) + " is not there",
                              "put it beside the project file, or mend its name");
     }

@@ -40,6 +40,9 @@ public:
     /// JSON pointer, RFC 6901; empty for the whole file.
     [[nodiscard]] const std::string& place() const { return place_; }
     [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+    /// From here on, a picture whose file is not there is no problem.
+    void letPicturesBeElsewhere() { picturesElsewhere_ = true; }
+    [[nodiscard]] bool picturesMayBeElsewhere() const { return picturesElsewhere_; }
     [[nodiscard]] bool isSound() const { return problems_.size() == before_; }
 
 private:
@@ -47,6 +50,7 @@ private:
     std::filesystem::path folder_;
     Problems& problems_;
     std::size_t before_;
+    bool picturesElsewhere_ = false;
     std::string place_;
 };
 

@@ -124,6 +124,17 @@ Json written(const FontEntry& value) {
     return object.take();
 }
 
+Json written(const Given& value) {
+    ObjectWriter selectors(value.selectorsRemembered);
+    for (const auto& [role, selector] : value.selectors)
+        selectors.put(role, selector, true);
+    ObjectWriter object(value.remembered);
+    object.put("markup", value.markup, true);
+    object.put("selectors", selectors.take(), true);
+    object.put("theme", value.theme, !value.theme.empty());
+    return object.take();
+}
+
 Json written(const Project& value) {
     const Project usual;
     ObjectWriter range(value.rangeRemembered);
@@ -145,6 +156,7 @@ Json written(const Project& value) {
     object.putUnlessEmpty("style", written(value.style));
     object.put("cards", writtenList(value.cards), true);
     object.put("variants", writtenList(value.variants), true);
+    if (value.given) object.put("given", written(*value.given), true);
     return object.take();
 }
 

@@ -75,6 +75,26 @@ TEST_F(Command, GeometryTakesListsRangesAndSteps) {
     EXPECT_EQ(widths({"--step", "680"}), (std::vector<double>{340, 1020, 1700}));
 }
 
+// Published: P. Rodriguez, "Linearly Scale font-size with CSS clamp()", CSS-Tricks, 2020.
+TEST_F(Command, SizePrintsTheRampOfAPastedSize) {
+    const std::string text = "font-size: clamp(1rem, -0.875rem + 8.333vw, 3.5rem)";
+    const Finished said = tenterCli({"size", text});
+    ASSERT_EQ(said.code, 0) << said.err;
+    EXPECT_EQ(
+        said.out,
+        "16 px where the page is 360 px wide, 56 px where it is 840 px, straight between and flat beyond.\n");
+    const Json json = Json::parse(tenterCli({"size", text, "--json", "--most", "600"}).out);
+    EXPECT_EQ(json["from"], (Json{{"width", 360}, {"size", 16}}));
+    EXPECT_EQ(json["to"], (Json{{"width", 600}, {"size", 36}}));
+    EXPECT_EQ(json["follow"], "viewport");
+    EXPECT_EQ(json["exact"], true);
+    EXPECT_EQ(tenterCli({"size", "2rem", "--root", "10"}).out,
+              "20 px at every width. 1rem was taken to be 10 px.\n");
+    expectRefused(tenterCli({"size", "calc(1rem+1vw)"}),
+                  "TEXT: line 1, column 10: white space is missing beside +");
+    expectRefused(tenterCli({"size", "1rem", "--least", "2000"}), "the widths are no range");
+}
+
 TEST_F(Command, GeometryRefusesWidthsThatAreNone) {
     for (const char* wrong :
          {"320-", "a", "320,,400", "1920-320", "0-100", "320,20000", "1e3", "nan", "inf", "320-1920-2"})
@@ -156,9 +176,9 @@ TEST_F(Command, StylesheetLetsSizesFollowTheCard) {
     expectRefused(run("stylesheet", {"--follow", "moon"}), "--follow");
 }
 
-TEST_F(Command, StylesheetIsForOwnMarkupYet) {
-    EXPECT_EQ(run("stylesheet", {"--markup", "own"}).code, 0);
-    expectRefused(run("stylesheet", {"--markup", "given"}), "is not in this version");
+TEST_F(Command, StylesheetIsForOwnMarkupUnlessThereIsAnother) {
+    EXPECT_EQ(run("stylesheet", {"--markup", "own"}).out, run("stylesheet").out);
+    expectRefused(run("stylesheet", {"--markup", "given"}), "the project has no given markup");
     expectRefused(run("stylesheet", {"--markup", "x"}), "--markup");
 }
 
@@ -212,8 +232,9 @@ TEST_F(Command, RefusesAProjectThatIsNoneWithItsPlace) {
 
 TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "a verb is missing");
-    expectRefused(tenterCli({"weave"}),
-                  "there is no verb weave; use one of geometry, wraps, stylesheet, page, report");
+    expectRefused(
+        tenterCli({"weave"}),
+        "there is no verb weave; use one of geometry, wraps, stylesheet, page, report, adopt, size");
     expectRefused(tenterCli({"--loud"}), "a verb is missing");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");
@@ -237,6 +258,38 @@ TEST_F(Command, HelpsWithEveryVerb) {
         EXPECT_NE(finished.out.find("--out"), std::string::npos) << finished.out;
         EXPECT_NE(tenterCli({"--help"}).out.find(verb), std::string::npos);
     }
+}
+
+TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
+    const std::string page = folder_.write(
+        "page.html",
+        "<ul><li><img src=a.jpg alt=Quay><h3>High water</h3><p>Twice a day, a little later each "
+        "time.</p></li>"
+        "<li><img src=b.jpg alt=Steps><h3>Low water</h3><p>When the steps are green and dry.</p></li></ul>");
+    const Finished finished = run("adopt", {page, "--part", "kicker=li p"});
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    const Json json = Json::parse(finished.out);
+    EXPECT_EQ(json["given"]["selectors"].dump(),
+              R"({"card":"li","heading":"h3","kicker":"li p","picture":"img","row":""})");
+    EXPECT_EQ(json["cards"][1]["parts"][2]["copy"], "When the steps are green and dry.");
+    EXPECT_NE(finished.err.find("give it the class tides-pair in the CMS"), std::string::npos)
+        << finished.err;
+    // What is printed can be opened, although the pictures are elsewhere.
+    folder_.write("adopted.tenter.json", finished.out);
+    const std::string adopted = folder_.file("adopted.tenter.json");
+    EXPECT_EQ(tenterCli({"geometry", adopted, "--widths", "900"}).code, 0);
+    const Finished sheet = tenterCli({"stylesheet", adopted});
+    EXPECT_EQ(sheet.out, tenterCli({"stylesheet", adopted, "--markup", "given"}).out);
+    EXPECT_NE(sheet.out.find(".tides-pair h3 {"), std::string::npos) << sheet.out;
+    EXPECT_NE(tenterCli({"page", adopted}).out.find("<h3 data-tenter-part=\"0.1\">High water</h3>"),
+              std::string::npos);
+}
+
+TEST_F(Command, AdoptRefusesPagesWithoutARowAndPartsWithoutASelector) {
+    const std::string page = folder_.write("page.html", "Only words.");
+    expectRefused(run("adopt", {page}), "no row of cards was found");
+    expectRefused(run("adopt", {folder_.file("gone.html")}), "gone.html");
+    expectRefused(run("adopt", {page, "--part", "heading"}), "--part");
 }
 
 TEST(SampleProjects, WorkWithEveryVerb) {

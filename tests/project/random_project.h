@@ -33,6 +33,7 @@ public:
         if (chance()) json["range"] = {{"from", whole(200, 900)}, {"to", whole(901, 5000)}};
         if (chance()) json["page"] = page();
         if (chance()) json["style"] = settings("/style");
+        if (chance()) json["given"] = given();
         return shuffled(std::move(json));
     }
 
@@ -41,6 +42,15 @@ private:
     bool chance() { return whole(0, 1) == 1; }
     double real(double least, double most) {
         return std::uniform_real_distribution<double>(least, most)(random_);
+    }
+
+    Json given() {
+        Json selectors = {{"row", chance() ? "" : ".rows"}, {"card", ".walk"}};
+        if (chance()) selectors["picture"] = ".walk img";
+        if (chance()) selectors["kicker"] = ".walk > p:first-child";
+        Json json = {{"markup", "<p>" + words()}, {"selectors", shuffled(std::move(selectors))}};
+        if (chance()) json["theme"] = words();
+        return shuffled(std::move(json));
     }
 
     std::string words() {

@@ -90,6 +90,7 @@ TEST(Schema, has_the_keys_the_reader_knows_and_no_others) {
         {"variant", "/variants/0"},
         {"band", "/variants/0/bands/0"},
         {"settings", "/style"},
+        {"given", "/given"},
         {"outerPadding", "/page/container/padding"}};
     for (const auto& [name, place] : places) {
         EXPECT_EQ(keysIn(schema.definition(name)["properties"]), keysKnownAt(place)) << place;

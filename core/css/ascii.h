@@ -1,0 +1,39 @@
+// Letters and digits of CSS, which are ASCII's whatever the locale. CSS Syntax 3 § 4.2.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace tenter::css {
+
+constexpr bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+constexpr bool isLetter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+constexpr bool isHexDigit(char c) {
+    return isDigit(c) || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
+}
+/// Line feed, carriage return or form feed: preprocessing makes line feeds of them. CSS Syntax 3 § 3.3.
+constexpr bool isNewline(char c) {
+    return c == '\n' || c == '\r' || c == '\f';
+}
+constexpr bool isSpace(char c) {
+    return c == ' ' || c == '\t' || isNewline(c);
+}
+constexpr char lowered(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+/// `text` with ASCII letters in lower case.
+std::string lowered(std::string_view text);
+/// ASCII case-insensitively the same. CSS Values 4 § 2.
+bool sameIgnoringCase(std::string_view one, std::string_view other);
+/// `text` without white space at its ends.
+std::string_view trimmed(std::string_view text);
+
+/// Bytes of the well-formed UTF-8 character at byte `at` of `text`; 0 for an ill-formed byte. Unicode 15
+/// § 3.9, table 3-7.
+std::size_t characterLength(std::string_view text, std::size_t at);
+
+}  // namespace tenter::css

@@ -1,0 +1,360 @@
+#include "css/math.h"
+
+#include <cmath>
+#include <numbers>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "css/ascii.h"
+#include "css/tokens.h"
+
+namespace tenter::css {
+
+namespace {
+
+constexpr int deepestCalculation = 100;
+constexpr std::size_t mostTokens = 10'000;
+
+const char* const numberMend = "give the number a unit, such as 16px or 1rem";
+
+bool isMathFunction(const Token& token) {
+    return token.isFunction("calc") || token.isFunction("min") || token.isFunction("max") ||
+           token.isFunction("clamp");
+}
+
+class Calculator {
+public:
+    Calculator(std::string_view text, const CalculationBasis& basis, Problems& problems, std::size_t offset)
+        : text_(text), basis_(basis), problems_(problems), offset_(offset) {}
+
+    std::optional<Calculated> read() {
+        if (!readTokens()) return std::nullopt;
+        skipSpaces();
+        if (token().is(TokenKind::End)) return wrong("the value is missing", "write a length, such as 1rem");
+        if (token().is(TokenKind::OpenRound))
+            return wrong("a calculation has no name", "write calc( ) around it");
+        std::optional<Calculated> value = readTerm();
+        if (!value) return std::nullopt;
+        skipSpaces();
+        if (token().is(TokenKind::End)) {
+            value->used = used_;
+            return value;
+        }
+        const bool sum = isOperator('+') || isOperator('-') || isOperator('*') || isOperator('/');
+        if (sum) return wrong("a calculation stands outside calc()", "write calc( ) around the whole value");
+        return wrong("\"" + written() + "\" follows a value that is complete", "leave it out");
+    }
+
+private:
+    bool readTokens() {
+        Tokeniser tokeniser(text_);
+        do {
+            tokens_.push_back(tokeniser.next());
+            if (tokens_.size() > mostTokens) {
+                at_ = mostTokens;
+                wrong("the value has more than 10 000 parts", "write it shorter");
+                return false;
+            }
+        } while (!tokens_.back().is(TokenKind::End));
+        return true;
+    }
+
+    [[nodiscard]] const Token& token() const { return tokens_[at_]; }
+    void step() {
+        if (!token().is(TokenKind::End)) ++at_;
+    }
+    bool skipSpaces() {
+        const std::size_t start = at_;
+        while (token().is(TokenKind::Whitespace))
+            ++at_;
+        return at_ > start;
+    }
+    [[nodiscard]] std::string written() const {
+        return std::string(
+            text_.substr(token().begin, std::min<std::size_t>(token().end - token().begin, 40)));
+    }
+    std::nullopt_t wrongAt(const Token& where, std::string what, std::string mend) {
+        problems_.push_back({offset_ + where.begin, std::move(what), std::move(mend)});
+        return std::nullopt;
+    }
+    std::nullopt_t wrong(std::string what, std::string mend) {
+        return wrongAt(token(), std::move(what), std::move(mend));
+    }
+    [[nodiscard]] bool isOperator(char character) const { return token().isDelim(character); }
+
+    Calculated numberOf(double value) const {
+        return {true, value, PiecewiseLinear({}, basis_.least, basis_.most), {}};
+    }
+    Calculated lengthOf(Line line) const {
+        return {false, 0, PiecewiseLinear(line, basis_.least, basis_.most), {}};
+    }
+    static Line part(double share, Line whole) { return {whole.atZero * share, whole.perPx * share}; }
+
+    std::optional<Calculated> checked(Calculated value, const Token& where) {
+        if (value.isNumber ? std::isfinite(value.number) : value.length.isFinite()) return value;
+        return wrongAt(where, "the result is larger than any number", "write smaller numbers");
+    }
+
+    std::optional<Calculated> readDimension() {
+        const Token& here = token();
+        const std::string unit = lowered(here.text);
+        std::optional<Line> line;
+        if (unit == "px") line = Line{here.number, 0};
+        if (unit == "rem") {
+            used_.root = true;
+            line = Line{here.number * basis_.root, 0};
+        }
+        if (unit == "em") {
+            used_.em = true;
+            line = Line{here.number * basis_.em, 0};
+        }
+        if (unit == "vw" || unit == "vi") {
+            used_.viewport = true;
+            line = part(here.number / 100, basis_.viewport);
+        }
+        if (unit == "cqi" || unit == "cqw") {
+            if (!basis_.container)
+                return wrong(unit + " has no container to follow here", "write the length in vw");
+            used_.container = true;
+            line = part(here.number / 100, *basis_.container);
+        }
+        if (!line)
+            return wrong("unit " + here.text + " is not understood here",
+                         "write the length in px, rem, em, %, vw or cqi");
+        step();
+        return checked(lengthOf(*line), here);
+    }
+
+    std::optional<Calculated> readPercentage() {
+        const Token& here = token();
+        if (!basis_.percentage)
+            return wrong("a percentage has no place here", "write the length in px, rem or vw");
+        used_.percentage = true;
+        step();
+        return checked(lengthOf(part(here.number / 100, *basis_.percentage)), here);
+    }
+
+    // A number, a length, or a calculation of its own.
+    std::optional<Calculated> readTerm() {
+        const Token& here = token();
+        switch (here.kind) {
+            case TokenKind::Number:
+                step();
+                return numberOf(here.number);
+            case TokenKind::Dimension:
+                return readDimension();
+            case TokenKind::Percentage:
+                return readPercentage();
+            case TokenKind::OpenRound:
+                return readNested([this] { return readSum(); });
+            case TokenKind::Function:
+                if (isMathFunction(here)) return readNested([this, &here] { return readFunction(here); });
+                if (here.isFunction("var"))
+                    return wrong("var() stands for a value that is set elsewhere",
+                                 "write that value in its place");
+                return wrong(written() + ") is not understood here", "write its value in its place");
+            case TokenKind::Ident:
+                if (depth_ > 0 && here.isIdent("pi")) return step(), numberOf(std::numbers::pi);
+                if (depth_ > 0 && here.isIdent("e")) return step(), numberOf(std::numbers::e);
+                break;
+            default:
+                break;
+        }
+        if (here.is(TokenKind::End))
+            return wrong("the value ends where a number or length should stand", "write one there");
+        return wrong("\"" + written() + "\" is neither a number nor a length",
+                     "write one in its place, such as 1rem");
+    }
+
+    template <class Inside>
+    std::optional<Calculated> readNested(Inside inside) {
+        if (depth_ == deepestCalculation)
+            return wrong("calculations stand in one another more than 100 deep", "write it flatter");
+        ++depth_;
+        step();
+        std::optional<Calculated> value = inside();
+        --depth_;
+        if (!value) return std::nullopt;
+        skipSpaces();
+        // What is open at the end is closed there. CSS Syntax 3 § 5.5.9.
+        if (!token().is(TokenKind::CloseRound) && !token().is(TokenKind::End)) return unexpectedInside();
+        step();
+        return value;
+    }
+
+    std::nullopt_t unexpectedInside() {
+        const char first = text_[token().begin];
+        const bool sign = first == '+' || first == '-';
+        if (sign) {
+            return wrong(std::string("white space is missing beside ") + first,
+                         std::string("write white space on both sides of ") + first);
+        }
+        if (token().is(TokenKind::Comma))
+            return wrong("there are more values than the function takes", "leave them out");
+        return wrong("\"" + written() + "\" stands where + − * / or ) should",
+                     "write one of these, or leave it out");
+    }
+
+    // § 10.1: white space on both sides of + and −.
+    std::optional<Calculated> readSum() {
+        std::optional<Calculated> sum = readProduct();
+        while (sum) {
+            const std::size_t before = at_;
+            const bool space = skipSpaces();
+            if (!isOperator('+') && !isOperator('-')) {
+                at_ = before;
+                skipSpaces();
+                return sum;
+            }
+            const Token& sign = token();
+            const bool minus = isOperator('-');
+            if (!space) return unexpectedInside();
+            step();
+            if (!token().is(TokenKind::Whitespace)) {
+                --at_;
+                return unexpectedInside();
+            }
+            std::optional<Calculated> next = readProduct();
+            if (!next) return std::nullopt;
+            sum = added(std::move(*sum), *next, minus, sign);
+        }
+        return sum;
+    }
+
+    std::optional<Calculated> added(Calculated one, const Calculated& other, bool minus, const Token& sign) {
+        if (one.isNumber != other.isNumber)
+            return wrongAt(sign,
+                           minus ? "a number and a length are subtracted" : "a number and a length are added",
+                           numberMend);
+        if (one.isNumber)
+            return checked(numberOf(minus ? one.number - other.number : one.number + other.number), sign);
+        one.length = one.length.plus(minus ? other.length.times(-1) : other.length);
+        return checked(std::move(one), sign);
+    }
+
+    std::optional<Calculated> readProduct() {
+        skipSpaces();
+        std::optional<Calculated> product = readTerm();
+        while (product) {
+            const std::size_t before = at_;
+            skipSpaces();
+            if (!isOperator('*') && !isOperator('/')) {
+                at_ = before;
+                return product;
+            }
+            const Token& sign = token();
+            step();
+            skipSpaces();
+            const std::optional<Calculated> next = readTerm();
+            if (!next) return std::nullopt;
+            product = sign.isDelim('*') ? multiplied(*product, *next, sign) : divided(*product, *next, sign);
+        }
+        return product;
+    }
+
+    // § 10.9.
+    std::optional<Calculated> multiplied(const Calculated& one, const Calculated& other, const Token& sign) {
+        if (!one.isNumber && !other.isNumber)
+            return wrongAt(sign, "a length is multiplied by a length", "leave one of the units out");
+        const Calculated& factor = one.isNumber ? one : other;
+        return scaled(one.isNumber ? other : one, factor.number, sign);
+    }
+
+    std::optional<Calculated> divided(const Calculated& one, const Calculated& other, const Token& sign) {
+        if (!other.isNumber) return wrongAt(sign, "something is divided by a length", "divide by a number");
+        if (other.number == 0) return wrongAt(sign, "something is divided by 0", "divide by another number");
+        if (one.isNumber) return checked(numberOf(one.number / other.number), sign);
+        return scaled(one, 1 / other.number, sign);
+    }
+
+    std::optional<Calculated> scaled(const Calculated& value, double factor, const Token& sign) {
+        if (value.isNumber) return checked(numberOf(value.number * factor), sign);
+        Calculated result = value;
+        result.length = value.length.times(factor);
+        return checked(std::move(result), sign);
+    }
+
+    // The arguments of min(), max() and clamp(); an empty one is `none`. § 10.2.
+    std::optional<std::vector<std::optional<Calculated>>> readArguments(const Token& function) {
+        std::vector<std::optional<Calculated>> arguments;
+        const bool clamp = function.isFunction("clamp");
+        while (true) {
+            skipSpaces();
+            if (clamp && token().isIdent("none") && arguments.size() != 1) {
+                step();
+                arguments.emplace_back();
+            } else {
+                std::optional<Calculated> value = readSum();
+                if (!value) return std::nullopt;
+                if (!sameKind(arguments, *value)) {
+                    return wrongAt(
+                        function,
+                        "numbers and lengths stand side by side in " + lowered(function.text) + "()",
+                        numberMend);
+                }
+                arguments.push_back(std::move(value));
+            }
+            skipSpaces();
+            if (!token().is(TokenKind::Comma)) break;
+            step();
+        }
+        if (clamp && arguments.size() != 3)
+            return wrongAt(function,
+                           "clamp() has " + std::to_string(arguments.size()) + " values instead of three",
+                           "write clamp(least, value, most)");
+        return arguments;
+    }
+
+    static bool sameKind(const std::vector<std::optional<Calculated>>& arguments, const Calculated& value) {
+        for (const std::optional<Calculated>& each : arguments) {
+            if (each) return each->isNumber == value.isNumber;
+        }
+        return true;
+    }
+
+    static Calculated lesser(const Calculated& one, const Calculated& other) {
+        if (one.isNumber) return one.number < other.number ? one : other;
+        return {false, 0, one.length.least(other.length), {}};
+    }
+    static Calculated greater(const Calculated& one, const Calculated& other) {
+        if (one.isNumber) return one.number > other.number ? one : other;
+        return {false, 0, one.length.most(other.length), {}};
+    }
+
+    std::optional<Calculated> readFunction(const Token& function) {
+        if (function.isFunction("calc")) return readSum();
+        const auto arguments = readArguments(function);
+        if (!arguments) return std::nullopt;
+        if (function.isFunction("clamp")) {
+            // max(least, min(value, most)).
+            Calculated value = *(*arguments)[1];
+            if ((*arguments)[2]) value = lesser(value, *(*arguments)[2]);
+            if ((*arguments)[0]) value = greater(*(*arguments)[0], value);
+            return value;
+        }
+        const bool min = function.isFunction("min");
+        Calculated value = *arguments->front();
+        for (std::size_t i = 1; i < arguments->size(); ++i)
+            value = min ? lesser(value, *(*arguments)[i]) : greater(value, *(*arguments)[i]);
+        return value;
+    }
+
+    std::string_view text_;
+    const CalculationBasis& basis_;
+    Problems& problems_;
+    std::size_t offset_;
+    std::vector<Token> tokens_;
+    std::size_t at_ = 0;
+    int depth_ = 0;
+    UnitsUsed used_;
+};
+
+}  // namespace
+
+std::optional<Calculated> calculate(std::string_view text, const CalculationBasis& basis, Problems& problems,
+                                    std::size_t offset) {
+    return Calculator(text, basis, problems, offset).read();
+}
+
+}  // namespace tenter::css

@@ -1,0 +1,17 @@
+// Media conditions at a width. Media Queries 4.
+#pragma once
+
+#include <string_view>
+
+namespace tenter::css {
+
+/// In this order: the lesser of two is true where both must be, the greater where one is enough. Media
+/// Queries 4 § 3.2.
+enum class Truth { False, Unknown, True };
+
+/// Whether a list of media queries holds on a screen whose viewport is `width` CSS px wide, scrollbars
+/// included. em and rem are of the initial 16 px (§ 1.3). What the width does not decide, such as `(hover:
+/// hover)`, is Unknown; a query that is no query holds nowhere (§ 3.2).
+Truth mediaHolds(std::string_view queries, double width);
+
+}  // namespace tenter::css

@@ -1,0 +1,166 @@
+#include "emit/given_sheet.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "css/match.h"
+#include "emit/escape.h"
+#include "emit/given_resets.h"
+#include "emit/rules.h"
+#include "markup/class_words.h"
+#include "markup/matching.h"
+#include "markup/selectors.h"
+#include "markup/theme.h"
+#include "project/wording.h"
+
+namespace tenter::emit {
+
+namespace {
+
+using markup::NodeId;
+
+/// Groups elements of one tag and one set of classes, and finds a selector for each group.
+std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Project& project,
+                                const std::vector<NodeId>& nodes, project::Problems& problems) {
+    std::vector<std::string> variants;
+    for (const project::Variant& variant : project.variants)
+        variants.push_back(variant.className);
+    const markup::SelectorMaker maker(row.tree, row.classElement, variants);
+    std::map<std::pair<std::string, std::string>, std::vector<NodeId>> groups;
+    for (const NodeId node : nodes) {
+        const std::string* classes = row.tree[node].find("class");
+        std::vector<NodeId>& group = groups[{row.tree[node].name, classes == nullptr ? "" : *classes}];
+        if (std::ranges::find(group, node) == group.end()) group.push_back(node);
+    }
+    std::vector<Surround> found;
+    for (auto& [kind, group] : groups) {
+        std::ranges::sort(group);
+        const markup::Derived derived = maker.derived(group);
+        if (!derived.exact) {
+            problems.push_back(
+                {"", "/given/markup",
+                 "no selector tells <" + kind.first + "> elements around or in the parts from others",
+                 "give them a class of their own in the CMS and in the markup"});
+            continue;
+        }
+        const bool isList = derived.selector.find(',') != std::string::npos;
+        found.push_back({isList ? " :is(" + derived.selector + ")" : " " + derived.selector, kind.first});
+    }
+    return found;
+}
+
+/// The elements within a part that are shown, but for breaks, which have no box.
+std::vector<NodeId> shownWithin(const markup::Tree& tree, NodeId part) {
+    std::vector<NodeId> found;
+    for (NodeId at = tree.following(part, part); at != markup::noNode;) {
+        const markup::Node& node = tree[at];
+        const bool hidden = !node.isText() && markup::isHidden(node);
+        if (!node.isText() && !hidden && !node.isHtml("br") && !node.isHtml("wbr")) found.push_back(at);
+        at = hidden ? tree.past(at, part) : tree.following(at, part);
+    }
+    return found;
+}
+
+/// CSS Text 3, CSS Fonts 4, CSS Text Decoration 4: the propdef tables say which properties are inherited.
+constexpr std::array<std::string_view, 18> inheritedProperties{
+    "text-indent",         "white-space",          "word-break",
+    "line-break",          "font-variant-caps",    "font-variant-ligatures",
+    "font-stretch",        "font-kerning",         "font-feature-settings",
+    "font-size-adjust",    "text-align-last",      "text-shadow",
+    "hanging-punctuation", "font-variant-numeric", "text-spacing-trim",
+    "font-optical-sizing", "font-synthesis",       "font-variation-settings"};
+
+bool isInherited(const std::string& property) {
+    return std::ranges::find(inheritedProperties, property) != inheritedProperties.end();
+}
+
+}  // namespace
+
+std::optional<GivenSheet> GivenSheet::of(const project::Project& project, project::Problems& problems) {
+    if (!project.given) {
+        problems.push_back({"", "/given", "the project has no given markup",
+                            "take a page's row in with tenter-cli adopt, or use our own markup"});
+        return std::nullopt;
+    }
+    std::optional<markup::GivenRow> row = markup::givenRow(project, problems);
+    if (!row) return std::nullopt;
+    return GivenSheet(std::move(*row), project, problems);
+}
+
+GivenSheet::GivenSheet(markup::GivenRow row, const project::Project& project, project::Problems& problems)
+    : row_(std::make_shared<const markup::GivenRow>(std::move(row))),
+      facts_(row_->tree, project.given->theme),
+      knowsTheme_(!project.given->theme.empty()) {
+    std::vector<NodeId> around = row_->wrappers;
+    std::map<std::string, std::vector<NodeId>> inside;
+    for (const markup::GivenCard& card : row_->cards) {
+        around.insert(around.end(), card.wrappers.begin(), card.wrappers.end());
+        for (const markup::GivenPart& part : card.parts) {
+            around.insert(around.end(), part.wrappers.begin(), part.wrappers.end());
+            if (part.role == "picture") continue;
+            const std::vector<NodeId> found = shownWithin(row_->tree, part.node);
+            inside[part.role].insert(inside[part.role].end(), found.begin(), found.end());
+        }
+    }
+    wrappers_ = surrounds(*row_, project, around, problems);
+    for (const auto& [role, nodes] : inside)
+        within_[role] = surrounds(*row_, project, nodes, problems);
+}
+
+const std::vector<Surround>& GivenSheet::within(const std::string& role) const {
+    static const std::vector<Surround> none;
+    const auto found = within_.find(role);
+    return found == within_.end() ? none : found->second;
+}
+
+void GivenSheet::settle(const BandScope& scope, Rules& rules) const {
+    addResets(scope, rules);
+    for (Rule& rule : rules)
+        settleRule(scope, rule);
+    // What holds under the pointer must win over what holds always.
+    for (Rule& rule : rules) {
+        const std::size_t state = rule.selector.find_last_of(':');
+        if (state == std::string::npos) continue;
+        for (const Rule& base : rules)
+            if (base.selector == rule.selector.substr(0, state) && rule.strength < base.strength)
+                rule.strength = base.strength;
+    }
+}
+
+void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
+    const std::string own = "." + cssIdentifier(scope.project.variants[row_->variant].className);
+    css::Problems unread;
+    const auto list = css::readSelectors(own + rule.selector, unread);
+    if (!list || list->empty()) return;
+    const css::Complex& selector = list->front();
+    const auto& pseudos = selector.pseudoElements();
+    markup::Subjects subjects{{}, pseudos.empty() ? std::string() : pseudos.front().name};
+    const markup::TreeElements elements(row_->tree);
+    for (NodeId at = row_->classElement; at != markup::noNode;
+         at = row_->tree.following(at, row_->classElement))
+        if (!row_->tree[at].isText() && css::matches(selector, elements, at, markup::whatReadersDo))
+            subjects.nodes.push_back(at);
+
+    css::Specificity ours = css::specificityOf(selector);
+    markup::ThemeSays strongest;
+    for (Declaration& declaration : rule.declarations) {
+        const bool fromAbove = isInherited(declaration.property) &&
+                               (declaration.remark.empty() || rule.selector == rowSelector(scope));
+        const markup::ThemeSays says =
+            facts_.says(subjects, declaration.property, declaration.value, fromAbove);
+        declaration.insisted = declaration.insisted || says.otherwise;
+        declaration.important = says.important;
+        if (!says.selector.empty() && (strongest.selector.empty() || strongest.most < says.most))
+            strongest = says;
+    }
+    if (strongest.selector.empty() || !(ours < strongest.most)) return;
+    rule.strength.ids = std::max(0, strongest.most.a - ours.a);
+    ours.a += rule.strength.ids;
+    for (; ours < strongest.most; ++ours.b)
+        ++rule.strength.classes;
+    rule.declarations.front().note += (rule.declarations.front().note.empty() ? "" : " ") +
+                                      ("As strong as the theme's " + project::inQuotes(strongest.selector));
+}
+
+}  // namespace tenter::emit

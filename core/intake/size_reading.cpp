@@ -1,0 +1,137 @@
+#include "intake/size_reading.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "css/math.h"
+#include "css/places.h"
+#include "intake/font_size_value.h"
+#include "intake/nearest_ramp.h"
+#include "units/number.h"
+
+namespace tenter::intake {
+
+namespace {
+
+using project::Follow;
+
+std::string px(double value) {
+    return units::number(value, 2) + " px";
+}
+
+std::string inWords(const SizeReading& reading, const SizeContext& context, const css::UnitsUsed& used) {
+    const units::Ramp& ramp = reading.ramp;
+    const std::string what = reading.follow == Follow::Card ? "the card" : "the page";
+    std::string text = px(ramp.from().size);
+    if (ramp.isFlat()) {
+        text += " at every width.";
+    } else {
+        text += " where " + what + " is " + px(ramp.from().width) + " wide, " + px(ramp.to().size) +
+                " where it is " + px(ramp.to().width) + ", straight between and flat beyond.";
+    }
+    if (!reading.exact) {
+        text += " What was pasted is no such line: it departs from this one by " + px(reading.departs) +
+                " at most, where " + what + " is " + px(reading.departsAt) + " wide.";
+    }
+    const std::string whose = context.em ? " was taken to be " : " was taken to be the root's ";
+    const double em = context.em.value_or(context.root);
+    if (used.em) text += " 1em" + whose + px(em) + ".";
+    if (used.percentage) text += " 100%" + whose + px(em) + ".";
+    if (used.root && context.root != 16) text += " 1rem was taken to be " + px(context.root) + ".";
+    return text;
+}
+
+// CSS Fonts 4 § 2.5: what is calculated to less than nothing is nothing.
+css::PiecewiseLinear notNegative(const css::PiecewiseLinear& sizes) {
+    const auto& vertices = sizes.vertices();
+    return sizes.most(css::PiecewiseLinear({}, vertices.front().width, vertices.back().width));
+}
+
+class SizeReader {
+public:
+    SizeReader(std::string_view pasted, const SizeContext& context, project::Problems& problems)
+        : pasted_(pasted), context_(context), problems_(problems) {}
+
+    std::optional<SizeReading> read() {
+        if (!contextIsSound()) return std::nullopt;
+        css::Problems own;
+        const std::optional<FontSizeValue> found = findFontSize(pasted_, own);
+        if (!found) return wrong(own.back());
+        const std::optional<css::Calculated> value = css::calculate(found->text, basis(), own, found->offset);
+        if (!value) return wrong(own.back());
+        if (value->isNumber)
+            return wrong({found->offset, "a font size is a length, and this is a number",
+                          "give it a unit, such as px or rem"});
+        if (value->used.viewport && value->used.container)
+            return wrong({found->offset, "the size follows the page and the card at once",
+                          "write it in vw alone or in cqi alone"});
+        const css::PiecewiseLinear sizes = notNegative(value->length);
+        const std::optional<NearestRamp> nearest = nearestRamp(sizes);
+        if (!nearest) return outOfRange(sizes, found->offset);
+        SizeReading reading;
+        reading.ramp = nearest->ramp;
+        reading.follow = value->used.container ? Follow::Card : Follow::Viewport;
+        reading.departs = nearest->departs;
+        reading.departsAt = nearest->departsAt;
+        reading.exact = nearest->departs <= 0.01;
+        reading.says = inWords(reading, context_, value->used);
+        return reading;
+    }
+
+private:
+    bool contextIsSound() {
+        const auto isSize = [](double size) { return std::isfinite(size) && size > 0 && size <= 1e4; };
+        const bool widths = std::isfinite(context_.least) && std::isfinite(context_.most) &&
+                            context_.least >= 0 && context_.least < context_.most && context_.most <= 1e5;
+        if (!widths)
+            problems_.push_back({"", "", "the widths are no range",
+                                 "let the least be below the most, both from 0 to 100000 px"});
+        if (!isSize(context_.root) || !isSize(context_.em.value_or(context_.root))) {
+            problems_.push_back(
+                {"", "", "the root or parent size is none", "let it be above 0 and at most 10000 px"});
+            return false;
+        }
+        return widths;
+    }
+
+    [[nodiscard]] css::CalculationBasis basis() const {
+        css::CalculationBasis basis;
+        basis.least = context_.least;
+        basis.most = context_.most;
+        basis.root = context_.root;
+        basis.em = context_.em.value_or(context_.root);
+        basis.percentage = css::Line{basis.em, 0};
+        basis.container = css::Line{0, 1};
+        return basis;
+    }
+
+    std::nullopt_t wrong(css::Problem problem) {
+        const css::Place place = css::Lines(pasted_).placeOf(problem.offset);
+        problems_.push_back(
+            {"", "line " + std::to_string(place.line) + ", column " + std::to_string(place.column),
+             std::move(problem.what), std::move(problem.mend)});
+        return std::nullopt;
+    }
+
+    std::nullopt_t outOfRange(const css::PiecewiseLinear& sizes, std::size_t offset) {
+        const auto& vertices = sizes.vertices();
+        const auto [least, most] = std::ranges::minmax_element(vertices, {}, &css::Vertex::value);
+        const css::Vertex& worst = least->value <= 0 ? *least : *most;
+        return wrong({offset, "the size is " + px(worst.value) + " at " + px(worst.width),
+                      "let it be above 0 and at most 10000 px at every width"});
+    }
+
+    std::string_view pasted_;
+    const SizeContext& context_;
+    project::Problems& problems_;
+};
+
+}  // namespace
+
+std::optional<SizeReading> readSize(std::string_view pasted, const SizeContext& context,
+                                    project::Problems& problems) {
+    return SizeReader(pasted, context, problems).read();
+}
+
+}  // namespace tenter::intake

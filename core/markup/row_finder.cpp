@@ -1,0 +1,210 @@
+#include "markup/row_finder.h"
+
+#include <algorithm>
+
+#include "markup/given.h"
+#include "markup/matching.h"
+#include "project/rules.h"
+#include "project/wording.h"
+
+namespace tenter::markup {
+
+namespace {
+
+struct ReadChoice {
+    std::string role;
+    css::SelectorList selectors;
+};
+
+class RowFinder {
+public:
+    RowFinder(Tree page, const project::Project& project, std::string file, project::Problems& problems)
+        : page_(std::move(page)), project_(project), file_(std::move(file)), problems_(problems) {}
+
+    std::optional<FoundRow> find(const std::vector<RoleChoice>& choices) {
+        if (!readChoices(choices) || !findRowInPage()) return std::nullopt;
+        FoundRow found;
+        const bool hasClass = standsInClass();
+        if (!hasClass) giveClass();
+        std::optional<Kept> kept = keptRow(page_, row_, file_, problems_);
+        if (!kept) return std::nullopt;
+        if (!isWithinLimits(kept->tree)) {
+            wrong("the row has more than " + std::to_string(largestRow) + " elements, or stands more than " +
+                      std::to_string(deepestRow) + " deep",
+                  "say which element is the row with --part row=SELECTOR");
+            return std::nullopt;
+        }
+        found.kept = std::move(*kept);
+        std::size_t variant = 0;
+        found.classElement = classElementOf(found.kept.tree, project_, variant);
+        found.classWasAdded = !hasClass;
+        if (!findCards(found)) return std::nullopt;
+        for (const ReadChoice& choice : choices_)
+            if (choice.role != "row" && choice.role != "card") applyChoice(choice, found);
+        return found;
+    }
+
+private:
+    void wrong(const std::string& what, const std::string& mend) {
+        problems_.push_back({file_, "", what, mend});
+    }
+
+    bool readChoices(const std::vector<RoleChoice>& choices) {
+        for (const RoleChoice& choice : choices) {
+            if (choice.role != "card" && choice.role != "picture" && !project::isRoleName(choice.role)) {
+                wrong(project::inQuotes(choice.role) + " is no name for a role",
+                      "write row, card, picture, or a role of text in small letters, digits and hyphens");
+                return false;
+            }
+            css::Problems unread;
+            std::optional<css::SelectorList> list = css::readSelectors(choice.selector, unread);
+            if (!list) {
+                wrong("the selector " + project::inQuotes(choice.selector) + " for " + choice.role +
+                          " cannot be read: " + (unread.empty() ? "it is empty" : unread.front().what),
+                      unread.empty() ? "write a CSS selector" : unread.front().mend);
+                return false;
+            }
+            choices_.push_back({choice.role, std::move(*list)});
+        }
+        return true;
+    }
+
+    [[nodiscard]] const ReadChoice* chosen(std::string_view role) const {
+        const auto found = std::ranges::find(choices_, role, &ReadChoice::role);
+        return found == choices_.end() ? nullptr : &*found;
+    }
+
+    bool nothing(std::string_view role) {
+        wrong("the selector for " + std::string(role) + " selects nothing",
+              "write one that holds in the page");
+        return false;
+    }
+
+    // The element nearest to all of `nodes` that holds each.
+    NodeId commonParent(const std::vector<NodeId>& nodes) {
+        NodeId parent = page_[nodes.front()].parent;
+        for (const NodeId node : nodes)
+            while (parent != noNode && (node == parent || !page_.isWithin(node, parent)))
+                parent = page_[parent].parent;
+        return parent;
+    }
+
+    bool findRowInPage() {
+        if (const ReadChoice* choice = chosen("row"); choice != nullptr) {
+            const std::vector<NodeId> nodes = selectedIn(page_, choice->selectors);
+            if (nodes.empty() || !page_.isWithin(nodes.front(), page_.body())) return nothing("row");
+            row_ = nodes.front();
+            return true;
+        }
+        if (const ReadChoice* choice = chosen("card"); choice != nullptr) {
+            const std::vector<NodeId> nodes = selectedIn(page_, choice->selectors);
+            if (nodes.empty()) return nothing("card");
+            row_ = commonParent(nodes);
+            if (row_ != noNode && page_.isWithin(row_, page_.body())) return true;
+            return nothing("card");
+        }
+        if (const std::optional<GuessedRow> guess = guessRow(page_)) {
+            row_ = guess->row;
+            return true;
+        }
+        wrong("no row of cards was found: nothing in it repeats with a picture, a heading or a link and text",
+              "say which elements are the cards with --part card=SELECTOR");
+        return false;
+    }
+
+    bool standsInClass() {
+        for (NodeId at = row_; at != noNode; at = page_[at].parent)
+            for (const project::Variant& variant : project_.variants)
+                if (page_[at].hasClass(variant.className)) return true;
+        return false;
+    }
+
+    void giveClass() {
+        const std::string& name = project_.variants.front().className;
+        std::vector<Attribute>& attributes = page_[row_].attributes;
+        const auto found = std::ranges::find(attributes, "class", &Attribute::name);
+        if (found == attributes.end())
+            attributes.push_back({"class", name});
+        else
+            found->value += (isBlank(found->value) ? "" : " ") + name;
+    }
+
+    bool findCards(FoundRow& found) {
+        const Tree& tree = found.kept.tree;
+        std::vector<NodeId> cards;
+        if (const ReadChoice* choice = chosen("card"); choice != nullptr) {
+            for (const NodeId node : selectedIn(tree, choice->selectors)) {
+                const bool inRow = node != found.kept.row && tree.isWithin(node, found.kept.row);
+                if (inRow && (cards.empty() || !tree.isWithin(node, cards.back()))) cards.push_back(node);
+            }
+        } else {
+            cards = guessCards(tree, found.kept.row);
+        }
+        if (cards.empty()) {
+            wrong("the row has no cards", "say which elements are the cards with --part card=SELECTOR");
+            return false;
+        }
+        constexpr std::size_t most = 500;  // of a project
+        if (cards.size() > most) {
+            wrong("the row has more than " + std::to_string(most) + " cards",
+                  "say which element is the row with --part row=SELECTOR");
+            return false;
+        }
+        for (const NodeId card : cards)
+            found.cards.push_back({card, guessParts(tree, card, found.loose)});
+        return true;
+    }
+
+    static NodeId pictureIn(const Tree& tree, NodeId node) {
+        for (NodeId at = node; at != noNode; at = tree.following(at, node))
+            if (tree[at].isHtml("img")) return at;
+        return noNode;
+    }
+
+    // What was chosen takes the place of what was guessed: of the same element, of those in it and around it,
+    // and of others with the same role, which become body.
+    void applyChoice(const ReadChoice& choice, FoundRow& found) {
+        const Tree& tree = found.kept.tree;
+        std::vector<NodeId> nodes = selectedIn(tree, choice.selectors);
+        if (choice.role == "picture")
+            std::ranges::transform(nodes, nodes.begin(), [&](NodeId node) { return pictureIn(tree, node); });
+        std::size_t taken = 0;
+        for (FoundCard& card : found.cards) {
+            std::vector<GuessedPart> chosenParts;
+            for (const NodeId node : nodes) {
+                if (node == noNode || node == card.node || !tree.isWithin(node, card.node)) continue;
+                if (!chosenParts.empty() && tree.isWithin(node, chosenParts.back().node)) continue;
+                chosenParts.push_back({choice.role, node});
+                std::erase_if(card.parts, [&](const GuessedPart& part) {
+                    return tree.isWithin(part.node, node) || tree.isWithin(node, part.node);
+                });
+            }
+            taken += chosenParts.size();
+            if (choice.role == "picture") {
+                std::erase_if(card.parts, [](const GuessedPart& part) { return part.role == "picture"; });
+            } else {
+                for (GuessedPart& part : card.parts)
+                    if (part.role == choice.role) part.role = "body";
+            }
+            card.parts.insert(card.parts.end(), chosenParts.begin(), chosenParts.end());
+            std::ranges::sort(card.parts, {}, &GuessedPart::node);
+        }
+        if (taken == 0) nothing(choice.role);
+    }
+
+    Tree page_;
+    const project::Project& project_;
+    std::string file_;
+    project::Problems& problems_;
+    std::vector<ReadChoice> choices_;
+    NodeId row_ = noNode;
+};
+
+}  // namespace
+
+std::optional<FoundRow> findRow(Tree page, const project::Project& project, const std::string& file,
+                                const std::vector<RoleChoice>& choices, project::Problems& problems) {
+    return RowFinder(std::move(page), project, file, problems).find(choices);
+}
+
+}  // namespace tenter::markup

@@ -1,0 +1,155 @@
+#include "markup/selectors.h"
+
+#include <algorithm>
+#include <map>
+
+#include "markup/class_words.h"
+#include "markup/matching.h"
+
+namespace tenter::markup {
+
+namespace {
+
+// A tag as a selector; characters a selector gives a meaning to are escaped. CSS Syntax 3 § 4.3.7.
+std::string tagSelector(const Node& node) {
+    std::string out;
+    for (const char c : node.name) {
+        const bool isPlain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+                             c == '-' || c == '_' || static_cast<unsigned char>(c) >= 0x80;
+        if (!isPlain) out += '\\';
+        out += c;
+    }
+    return out;
+}
+
+}  // namespace
+
+std::vector<std::string> SelectorMaker::classesOf(NodeId node) const {
+    constexpr std::size_t most = 12;
+    std::vector<std::string> names;
+    for (const std::string_view name : tree_[node].classes())
+        if (names.size() < most && isStable(name) && std::ranges::find(avoided_, name) == avoided_.end())
+            names.emplace_back(name);
+    return names;
+}
+
+// Classes that all the nodes have, in the first's order.
+std::vector<std::string> SelectorMaker::sharedClasses(const std::vector<NodeId>& nodes) const {
+    std::vector<std::string> shared = classesOf(nodes.front());
+    std::erase_if(shared, [&](const std::string& name) {
+        return !std::ranges::all_of(nodes, [&](NodeId node) { return tree_[node].hasClass(name); });
+    });
+    return shared;
+}
+
+// Classes of ancestors within the scope that all the nodes have, the nearest to the first node first.
+std::vector<std::string> SelectorMaker::sharedAncestors(const std::vector<NodeId>& nodes) const {
+    constexpr std::size_t most = 8;
+    std::vector<std::string> shared;
+    const auto standsIn = [&](NodeId node, const std::string& name) {
+        for (NodeId at = tree_[node].parent; at != scope_ && at != noNode; at = tree_[at].parent)
+            if (tree_[at].hasClass(name)) return true;
+        return false;
+    };
+    for (NodeId at = tree_[nodes.front()].parent; at != scope_ && at != noNode; at = tree_[at].parent) {
+        for (const std::string& name : classesOf(at)) {
+            if (shared.size() == most) return shared;
+            if (std::ranges::find(shared, name) != shared.end()) continue;
+            if (std::ranges::all_of(nodes, [&](NodeId node) { return standsIn(node, name); }))
+                shared.push_back(name);
+        }
+    }
+    return shared;
+}
+
+std::vector<NodeId> SelectorMaker::selected(const std::string& selector) const {
+    css::Problems unread;
+    std::optional<css::SelectorList> list = css::readSelectors(selector, unread);
+    return list ? selectedWithin(tree_, scope_, std::move(*list)) : std::vector<NodeId>();
+}
+
+// One selector by class or tag, maybe within a class; empty if none selects the nodes and nothing else.
+std::string SelectorMaker::byKind(const std::vector<NodeId>& wanted) const {
+    const bool sameTag = std::ranges::all_of(
+        wanted, [&](NodeId node) { return tree_[node].name == tree_[wanted.front()].name; });
+    const std::string tag = sameTag ? tagSelector(tree_[wanted.front()]) : "";
+    std::vector<std::string> own;
+    for (const std::string& name : sharedClasses(wanted))
+        own.push_back("." + name);
+    if (sameTag) {
+        for (std::size_t i = 0, count = own.size(); i < count; ++i)
+            own.push_back(tag + own[i]);
+    }
+    for (const std::string& candidate : own)
+        if (selected(candidate) == wanted) return candidate;
+    if (sameTag) own.push_back(tag);
+    for (const std::string& ancestor : sharedAncestors(wanted)) {
+        for (const std::string& candidate : own) {
+            std::string pair = "." + ancestor;
+            pair += ' ';
+            pair += candidate;
+            if (selected(pair) == wanted) return pair;
+        }
+    }
+    return sameTag && selected(tag) == wanted ? tag : "";
+}
+
+// Selectors with commas, one for the nodes of each tag, or of each class.
+std::string SelectorMaker::byKinds(const std::vector<NodeId>& wanted) const {
+    std::map<std::string, std::vector<NodeId>> kinds;
+    for (const NodeId node : wanted) {
+        const std::vector<std::string> classes = classesOf(node);
+        kinds[tree_[node].name + (classes.empty() ? "" : "." + classes.front())].push_back(node);
+    }
+    if (kinds.size() < 2 || kinds.size() > 4) return {};
+    std::string out;
+    for (const auto& [unused, nodes] : kinds) {
+        const std::string one = byKind(nodes);
+        if (one.empty()) return {};
+        out += (out.empty() ? "" : ", ") + one;
+    }
+    return out;
+}
+
+// The way to the node from the nearest ancestor that has a class, or all the way from the scope.
+std::string SelectorMaker::positionOf(NodeId node, bool toScope) const {
+    std::string out;
+    for (NodeId at = node; at != scope_ && at != noNode; at = tree_[at].parent) {
+        const std::vector<std::string> classes = classesOf(at);
+        if (at != node && !toScope && !classes.empty()) return "." + classes.front() + " > " + out;
+        int place = 1;
+        for (NodeId before = tree_[at].previous; before != noNode; before = tree_[before].previous)
+            if (tree_[before].name == tree_[at].name) ++place;
+        const std::string step = tagSelector(tree_[at]) + ":nth-of-type(" + std::to_string(place) + ")";
+        if (!out.empty()) out.insert(0, " > ");
+        out.insert(0, step);
+    }
+    return out;
+}
+
+// Empty if the ways are too many for anybody to read.
+std::string SelectorMaker::byPosition(const std::vector<NodeId>& wanted, bool toScope) const {
+    constexpr std::size_t most = 40;
+    std::vector<std::string> ways;
+    std::string out;
+    for (const NodeId node : wanted) {
+        if (ways.size() == most) return {};
+        std::string way = positionOf(node, toScope);
+        if (std::ranges::find(ways, way) != ways.end()) continue;
+        out += (out.empty() ? "" : ", ") + way;
+        ways.push_back(std::move(way));
+    }
+    return out;
+}
+
+Derived SelectorMaker::derived(const std::vector<NodeId>& wanted) const {
+    if (std::string kind = byKind(wanted); !kind.empty()) return {std::move(kind), true};
+    if (std::string kinds = byKinds(wanted); !kinds.empty()) return {std::move(kinds), true};
+    for (const bool toScope : {false, true}) {
+        std::string position = byPosition(wanted, toScope);
+        if (!position.empty() && selected(position) == wanted) return {std::move(position), true};
+    }
+    return {tagSelector(tree_[wanted.front()]), false};
+}
+
+}  // namespace tenter::markup

@@ -1,0 +1,229 @@
+#include "markup/theme_facts.h"
+
+#include <algorithm>
+#include <array>
+
+#include "css/ascii.h"
+#include "css/match.h"
+#include "css/rules.h"
+#include "css/shorthands.h"
+#include "markup/matching.h"
+#include "markup/theme.h"
+
+namespace tenter::markup {
+
+namespace {
+
+/// HTML's own style sheet, as far as rows are made of it. HTML § 15.3.
+constexpr std::string_view browserSheet = R"(
+address, blockquote, center, dialog, div, figure, figcaption, footer, form, header, hr, legend, listing, main, p,
+search, article, aside, h1, h2, h3, h4, h5, h6, hgroup, nav, section, dir, dd, dl, dt, menu, ol, ul, body, html
+  { display: block }
+li { display: list-item }
+a, abbr, b, bdi, bdo, cite, code, em, i, img, kbd, mark, picture, q, s, samp, small, span, strong, sub, sup, time, u,
+var, label { display: inline }
+button { display: inline-block; padding: 1px 6px; border: 2px outset; text-align: center }
+body { margin: 8px }
+blockquote, figure { margin: 1em 40px }
+p, dl, dir, menu, ol, ul, h1, h2, h3, h4, h5, h6 { margin: 1em 0 }
+dd { margin-left: 40px }
+dir, menu, ol, ul { padding-left: 40px }
+a { color: blue; text-decoration: underline }
+b, strong, h1, h2, h3, h4, h5, h6 { font-weight: bolder }
+cite, em, i, var, address { font-style: italic }
+code, kbd, samp { font-family: monospace; font-size: smaller }
+big { font-size: larger } small, sub, sup { font-size: smaller }
+h1 { font-size: 2em } h2 { font-size: 1.5em } h3 { font-size: 1.17em } h5 { font-size: .83em } h6 { font-size: .67em }
+ins, u { text-decoration: underline } del, s { text-decoration: line-through }
+sub { vertical-align: sub } sup { vertical-align: super }
+)";
+
+struct Shorthand {
+    std::string_view name;
+    std::string_view longhands;
+};
+
+/// Shorthands that css::longhandsOf does not take apart, and sides named by the flow of text, which are taken
+/// for both. CSS Cascade 5 § 3.1, CSS Logical 1.
+constexpr std::array<Shorthand, 27> furtherShorthands{{
+    {"font",
+     "font-family font-size font-style font-weight font-stretch font-variant-caps font-variant-ligatures "
+     "font-kerning font-feature-settings line-height"},
+    {"font-variant", "font-variant-caps font-variant-ligatures"},
+    {"list-style", "list-style-type list-style-position list-style-image"},
+    {"grid-column", "grid-column-start grid-column-end"},
+    {"grid-row", "grid-row-start grid-row-end"},
+    {"grid-area", "grid-column-start grid-column-end grid-row-start grid-row-end"},
+    {"grid-template", "grid-template-columns grid-template-rows grid-template-areas"},
+    {"grid",
+     "grid-template-columns grid-template-rows grid-template-areas grid-auto-flow grid-auto-rows "
+     "grid-auto-columns"},
+    {"place-items", "align-items justify-items"},
+    {"place-content", "align-content justify-content"},
+    {"place-self", "align-self justify-self"},
+    {"text-decoration", "text-decoration-line text-decoration-style text-decoration-color"},
+    {"outline", "outline-width outline-style outline-color"},
+    {"columns", "column-count column-width"},
+    {"flex-flow", "flex-direction flex-wrap"},
+    {"margin-inline", "margin-left margin-right"},
+    {"margin-inline-start", "margin-left margin-right"},
+    {"margin-inline-end", "margin-left margin-right"},
+    {"margin-block", "margin-top margin-bottom"},
+    {"padding-inline", "padding-left padding-right"},
+    {"padding-inline-start", "padding-left padding-right"},
+    {"padding-inline-end", "padding-left padding-right"},
+    {"padding-block", "padding-top padding-bottom"},
+    {"inline-size", "width"},
+    {"block-size", "height"},
+    {"max-inline-size", "max-width"},
+    {"inset-block", "top bottom"},
+}};
+
+std::string tidied(std::string_view value) {
+    std::string text;
+    for (const char c : value) {
+        if (css::isSpace(c)) {
+            if (!text.empty() && text.back() != ' ') text += ' ';
+        } else {
+            text += css::lowered(c);
+        }
+    }
+    while (!text.empty() && text.back() == ' ')
+        text.pop_back();
+    if (text == "0px" || text == "0em" || text == "0%" || text == "0rem") return "0";
+    return text;
+}
+
+std::vector<css::Longhand> takenApart(const std::string& property, const std::string& value) {
+    std::vector<css::Longhand> longhands = css::longhandsOf(property, value);
+    for (css::Longhand& longhand : longhands)
+        if (longhand.value) longhand.value = tidied(*longhand.value);
+    if (!longhands.empty()) return longhands;
+    const auto* known = std::ranges::find(furtherShorthands, property, &Shorthand::name);
+    if (known == furtherShorthands.end()) return {{property, tidied(value)}};
+    // `auto`, `none`, `normal`, `inherit` say it of each.
+    const bool isWord = std::ranges::all_of(value, [](char c) { return css::isLetter(c); });
+    // `font` sets what it cannot say to what it is at first. CSS Fonts 4 § 2.8.
+    const auto firstValue = [&](std::string_view longhand) -> std::optional<std::string> {
+        if (property != "font" || isWord) return std::nullopt;
+        const bool said = (longhand == "font-variant-caps" && value.find("caps") != std::string::npos) ||
+                          (longhand == "font-stretch" && (value.find("condensed") != std::string::npos ||
+                                                          value.find("expanded") != std::string::npos));
+        if (said) return std::nullopt;
+        if (longhand == "font-kerning") return "auto";
+        const bool normally = longhand == "font-variant-caps" || longhand == "font-stretch" ||
+                              longhand == "font-variant-ligatures" || longhand == "font-feature-settings";
+        return normally ? std::optional<std::string>("normal") : std::nullopt;
+    };
+    std::string_view rest = known->longhands;
+    while (!rest.empty()) {
+        const std::size_t end = std::min(rest.find(' '), rest.size());
+        std::optional<std::string> each;
+        if (isWord)
+            each = tidied(value);
+        else
+            each = firstValue(rest.substr(0, end));
+        longhands.push_back({std::string(rest.substr(0, end)), each});
+        rest.remove_prefix(std::min(end + 1, rest.size()));
+    }
+    return longhands;
+}
+
+}  // namespace
+
+ThemeFacts::ThemeFacts(const Tree& tree, std::string_view theme) : tree_(tree) {
+    read(browserSheet, Origin::Browser);
+    read(theme, Origin::Theme);
+    readAttributes();
+}
+
+void ThemeFacts::read(std::string_view source, Origin origin) {
+    const css::Sheet sheet = css::readSheet(source);
+    const TreeElements elements(tree_);
+    for (const css::StyleRule& rule : sheet.rules) {
+        for (const css::Complex& selector : rule.selectors) {
+            const auto& pseudos = selector.pseudoElements();
+            const std::string pseudo = pseudos.empty() ? std::string() : pseudos.front().name;
+            Said how;
+            how.origin = origin;
+            how.layered = rule.layer.has_value();
+            how.specificity = css::specificityOf(selector);
+            how.selector = rule.selectorText.substr(0, 200);
+            for (NodeId at = 0; at < tree_.size(); ++at) {
+                if (tree_[at].isText() || !css::matches(selector, elements, at, whatReadersDo)) continue;
+                for (const css::Declaration& declaration : rule.declarations) {
+                    how.important = declaration.important;
+                    add(at, pseudo, declaration.property, declaration.value, how);
+                }
+            }
+        }
+    }
+}
+
+void ThemeFacts::readAttributes() {
+    for (NodeId at = 0; at < tree_.size(); ++at) {
+        const std::string* style = tree_[at].isText() ? nullptr : tree_[at].find("style");
+        if (style == nullptr) continue;
+        css::Problems untold;
+        Said how;
+        how.origin = Origin::Attribute;
+        how.selector = "style attribute";
+        for (const css::Declaration& declaration : css::readDeclarations(*style, untold)) {
+            how.important = declaration.important;
+            add(at, {}, declaration.property, declaration.value, how);
+        }
+    }
+}
+
+void ThemeFacts::add(NodeId node, const std::string& pseudo, const std::string& property,
+                     const std::string& value, const Said& how) {
+    for (const css::Longhand& longhand : takenApart(property, value)) {
+        Said one = how;
+        one.property = longhand.property;
+        one.value = longhand.value.value_or("");
+        said_[{node, pseudo}].push_back(std::move(one));
+    }
+}
+
+ThemeSays ThemeFacts::says(const Subjects& subjects, const std::string& property, const std::string& value,
+                           bool inherited) const {
+    ThemeSays found;
+    const std::vector<css::Longhand> wanted = takenApart(property, value);
+    const auto look = [&](NodeId node, const std::string& pseudo, bool above) {
+        const auto all = said_.find({node, pseudo});
+        if (all == said_.end()) return;
+        for (const Said& said : all->second) {
+            const auto same = std::ranges::find(wanted, said.property, &css::Longhand::property);
+            if (same == wanted.end()) continue;
+            if (same->value && !said.value.empty() && *same->value == said.value) continue;
+            // Of what is inherited, HTML's own sheet says nothing that a row stands in.
+            if (above && said.origin == Origin::Browser) continue;
+            found.otherwise = true;
+            if (above || said.origin == Origin::Browser) continue;
+            found.important = found.important || said.important || said.origin == Origin::Attribute;
+            if (said.origin != Origin::Theme || said.layered) continue;
+            if (found.selector.empty() || found.most < said.specificity) {
+                found.most = said.specificity;
+                found.selector = said.selector;
+            }
+        }
+    };
+    for (const NodeId node : subjects.nodes) {
+        look(node, subjects.pseudo, false);
+        if (!inherited || !subjects.pseudo.empty()) continue;
+        for (NodeId at = tree_[node].parent; at != noNode; at = tree_[at].parent)
+            look(at, {}, true);
+    }
+    return found;
+}
+
+bool ThemeFacts::concerns(const Subjects& subjects) const {
+    return std::ranges::any_of(subjects.nodes, [&](NodeId node) {
+        const auto all = said_.find({node, subjects.pseudo});
+        return all != said_.end() && std::ranges::any_of(all->second, [](const Said& said) {
+                   return said.origin != Origin::Browser;
+               });
+    });
+}
+
+}  // namespace tenter::markup

@@ -1,0 +1,174 @@
+// The source of these is CSS Syntax 3 § 5, CSS Conditional 3 and CSS Cascade 5 § 6.4; the clause stands
+// beside each. tests/engines compares rule lists with what others read.
+#include "css/rules.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+namespace tenter::css {
+namespace {
+
+// `a|b {c: d; e: f!}`, one after the other.
+std::string summary(const Sheet& sheet) {
+    std::string text;
+    for (const StyleRule& rule : sheet.rules) {
+        text += text.empty() ? "" : " ";
+        text += rule.selectorText + "{";
+        for (const Declaration& each : rule.declarations)
+            text += each.property + ":" + each.value + (each.important ? "!" : "") + ";";
+        text += "}";
+    }
+    return text;
+}
+
+std::string rulesOf(std::string_view source) {
+    return summary(readSheet(source));
+}
+
+std::string repeated(std::string_view piece, std::size_t bytes) {
+    std::string text;
+    while (text.size() < bytes)
+        text += piece;
+    return text;
+}
+
+TEST(CssRules, AreReadInTheOrderOfTheSource) {
+    EXPECT_EQ(rulesOf(".a { COLOR : red ; margin: 0 auto } b , i{--Tide:  High ;}"),
+              ".a{color:red;margin:0 auto;} b , i{--Tide:High;}");
+    EXPECT_EQ(rulesOf("<!-- a{} -->"), "a{}");
+    EXPECT_EQ(rulesOf("/* x */ a /* y */ { /* z */ b : /* u */ c /* v */ ; }"), "a{b:c;}");
+}
+
+TEST(CssRules, SayWhereTheyStand) {
+    const Sheet sheet = readSheet("a {}\n\n.b {\n  color: red;\n  gap:\n 1px !important }");
+    ASSERT_EQ(sheet.rules.size(), 2U);
+    EXPECT_EQ(sheet.rules[1].line, 3U);
+    EXPECT_EQ(sheet.rules[1].declarations[1].line, 5U);
+    EXPECT_EQ(sheet.rules[1].declarations[1].value, "1px");
+    EXPECT_EQ(sheet.rules[1].declarations[1].valueOffset, 33U);
+}
+
+// § 5.5.6.
+TEST(CssRules, KnowWhatIsImportant) {
+    EXPECT_EQ(rulesOf("a{b:c!important;d:e ! IMPORTANT;f:g /**/!/**/important}"), "a{b:c!;d:e!;f:g!;}");
+    EXPECT_EQ(rulesOf("a{b:c!x;d:!important;e:f!important g;h:! important!important;i:j}"), "a{i:j;}");
+    EXPECT_EQ(rulesOf("a{--b:c!important;--d:;--e:{f:g}}"), "a{--b:c!;--d:;--e:{f:g};}");
+}
+
+// § 2.2 and § 5.5: what is wrong is dropped up to its end, and nothing after it.
+TEST(CssRules, LoseNothingAfterWhatIsWrong) {
+    EXPECT_EQ(rulesOf("a{color;b:c}"), "a{b:c;}");
+    EXPECT_EQ(rulesOf("a{:x;b:c}"), "a{b:c;}");
+    EXPECT_EQ(rulesOf("a{b c:d;e:f}"), "a{e:f;}");
+    EXPECT_EQ(rulesOf("a{b:'open\n;c:d} e{}"), "a{c:d;} e{}");
+    EXPECT_EQ(rulesOf("a{b:(;c:d} e{}"), "a{}");
+    EXPECT_EQ(rulesOf("a{b:);c:d}"), "a{c:d;}");
+    EXPECT_EQ(rulesOf("a{b:url(x y);c:d}"), "a{c:d;}");
+    EXPECT_EQ(rulesOf("a{b:{};c:d}"), "a{c:d;}");
+    EXPECT_EQ(rulesOf("a{} , {b:c} d{e:f}"), "a{} d{e:f;}");
+    EXPECT_EQ(rulesOf("} a{} b{}"), "b{}");
+    EXPECT_EQ(rulesOf("a; b{} c{}"), "c{}");
+    EXPECT_EQ(rulesOf("a:no-such, b{c:d} e{}"), "e{}");
+    EXPECT_EQ(rulesOf("--a:hover{b:c} d{}"), "d{}");
+    EXPECT_EQ(rulesOf("a{b:c"), "a{b:c;}");
+    EXPECT_EQ(rulesOf("a"), "");
+    EXPECT_EQ(rulesOf("@media x{a{b:c"), "a{b:c;}");
+    EXPECT_EQ(rulesOf("@media x{a;b{c:d} i{}} e{}"), "i{} e{}");
+    EXPECT_EQ(rulesOf("@media x{color:red;b:hover{c:d}i:hover{j:k}} e{}"), "i:hover{j:k;} e{}");
+    EXPECT_EQ(readSheet("a{color;b:c}").problems.at(0).offset, 2U);
+}
+
+TEST(CssRules, PassOverNestedRulesAndTell) {
+    const Sheet sheet =
+        readSheet("a { b: c; &:hover { d: e } i:hover{f:g} @media print { h: j } k: l } m {}");
+    EXPECT_EQ(summary(sheet), "a{b:c;k:l;} m{}");
+    EXPECT_EQ(sheet.problems.size(), 3U);
+    ASSERT_EQ(sheet.skipped.size(), 1U);
+    EXPECT_EQ(sheet.skipped[0].name, "media");
+}
+
+TEST(CssRules, KeepWhatTheyDependOn) {
+    const Sheet sheet = readSheet(
+        "@media screen /* wide */ { a{} @supports (display: grid) { @container shelf (width > 300px) { b{} } "
+        "} c{} } d{}");
+    ASSERT_EQ(sheet.rules.size(), 4U);
+    EXPECT_EQ(sheet.conditionsOf(sheet.rules[0]).size(), 1U);
+    const auto conditions = sheet.conditionsOf(sheet.rules[1]);
+    ASSERT_EQ(conditions.size(), 3U);
+    EXPECT_EQ(conditions[0]->kind, ConditionKind::Media);
+    EXPECT_EQ(conditions[0]->text, "screen");
+    EXPECT_EQ(conditions[1]->text, "(display: grid)");
+    EXPECT_EQ(conditions[2]->kind, ConditionKind::Container);
+    EXPECT_EQ(conditions[2]->text, "shelf (width > 300px)");
+    EXPECT_EQ(sheet.conditionsOf(sheet.rules[2]).size(), 1U);
+    EXPECT_TRUE(sheet.conditionsOf(sheet.rules[3]).empty());
+}
+
+TEST(CssRules, PassOverOtherAtRulesWhole) {
+    const Sheet sheet = readSheet(
+        "@charset \"utf-8\"; @import url(a.css);\n@font-face { font-family: A } @keyframes b { from { c: d } "
+        "} "
+        "@unknown { e{} } @page{} f{}");
+    EXPECT_EQ(summary(sheet), "f{}");
+    ASSERT_EQ(sheet.skipped.size(), 6U);
+    EXPECT_EQ(sheet.skipped[2].name, "font-face");
+    EXPECT_EQ(sheet.skipped[2].line, 2U);
+}
+
+// CSS Cascade 5 § 6.4.1 and § 6.4.4, its examples' shape.
+TEST(CssRules, KeepTheOrderOfLayers) {
+    const Sheet sheet = readSheet(
+        "@layer reset, base.type; @layer base { a{} @layer form { b{} } } @layer { c{} } @layer reset { d{} "
+        "} "
+        "@layer base.type { e{} } f{}");
+    std::vector<std::string> names;
+    for (const Layer& layer : sheet.layers)
+        names.push_back(layer.name);
+    EXPECT_EQ(names, (std::vector<std::string>{"reset", "type", "form", "base", ""}));
+    EXPECT_EQ(sheet.layers[1].parent, 3U);
+    std::vector<std::optional<std::size_t>> layers;
+    for (const StyleRule& rule : sheet.rules)
+        layers.push_back(rule.layer);
+    EXPECT_EQ(layers, (std::vector<std::optional<std::size_t>>{3, 2, 4, 0, 1, std::nullopt}));
+    EXPECT_TRUE(sheet.problems.empty());
+    const Sheet wrong = readSheet("@layer a, b { c{} } @layer d .e { f{} } g{}");
+    EXPECT_EQ(summary(wrong), "g{}");
+    EXPECT_EQ(wrong.problems.size(), 2U);
+}
+
+// § 5.4.5, what a style attribute holds.
+TEST(CssDeclarations, MayStandAlone) {
+    Problems problems;
+    const auto read = readDeclarations("color: red; ; gap }: 1px; margin: 0 !important", problems);
+    ASSERT_EQ(read.size(), 2U);
+    EXPECT_EQ(read[1].property, "margin");
+    EXPECT_TRUE(read[1].important);
+    EXPECT_EQ(problems.size(), 1U);
+}
+
+TEST(CssRules, TakeAnyInput) {
+    for (const char* piece :
+         {"(", "a,", "a{", "}", "@media x{", "@layer a{", "@layer a.", "a:b{}", "a;", "a:b;", "@a;", "a{b:c}",
+          "a{b:{}", "\"", "@layer{}", "--a:b{}", "a{b:!", "@media (a){b{}", ":is("}) {
+        readSheet(repeated(piece, 60'000));
+        readSheet("@media x{" + repeated(piece, 60'000));
+        readSheet("a{" + repeated(piece, 60'000) + "}");
+    }
+    EXPECT_TRUE(readSheet(repeated("(", 5'000'000)).rules.empty());
+    EXPECT_TRUE(readSheet(repeated("a,", 5'000'000) + "a{}").rules.empty());
+    EXPECT_EQ(readSheet(repeated("@media x{", 5'000'000)).conditions.size(), 32U);
+    std::mt19937 random(5);
+    const std::string letters = "ab:;{}()@!\"'/*\n \\,.\xff-";
+    for (int i = 0; i < 3000; ++i) {
+        std::string text;
+        for (auto n = random() % 50; n > 0; --n)
+            text += letters[random() % letters.size()];
+        const Sheet sheet = readSheet(text + "\n*/'\"\n)]}))]}} ;} z{y:x}");
+        for (const Problem& problem : sheet.problems)
+            ASSERT_FALSE(problem.mend.empty());
+    }
+}
+
+}  // namespace
+}  // namespace tenter::css

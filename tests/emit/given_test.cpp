@@ -1,0 +1,166 @@
+// Stylesheets for markup that a page prints already. Whether they hold in browsers is checked in
+// tests/engines.
+#include <gtest/gtest.h>
+
+#include "emit/page.h"
+#include "emit/stylesheet.h"
+#include "markup/adopt.h"
+#include "sample.h"
+
+namespace tenter::emit {
+namespace {
+
+using tests::count;
+
+/// The walks with the row of a page that says `theme` of it.
+project::Project adopted(const std::string& theme, const std::string& attributes = {}) {
+    const std::string html =
+        "<style>" + theme +
+        "</style><div class=deck><div class=\"pools walks-pair\">"
+        "<div class=pool " +
+        attributes +
+        "><h3>Low tide</h3><p>Boots that may get wet, and an hour to spare.</p>"
+        "<div class=pool-foot><a class=dive href=\"#low\">Book</a></div></div>"
+        "<div class=pool><h3>High tide</h3><p>Sit on the wall, and let it come to you.</p>"
+        "<div class=pool-foot><a class=dive href=\"#high\">Book</a></div></div>"
+        "</div></div>";
+    markup::PageToAdopt page;
+    page.bytes = html;
+    project::Problems problems;
+    const auto found = markup::adopt(tests::walks(), page, problems);
+    EXPECT_TRUE(found.has_value());
+    return found ? found->project : tests::walks();
+}
+
+std::string sheetOf(const project::Project& project) {
+    project::Problems problems;
+    const auto sheet = givenStylesheet(project, {}, problems);
+    EXPECT_TRUE(sheet.has_value());
+    EXPECT_TRUE(problems.empty());
+    return sheet.value_or("");
+}
+
+/// The rule that starts with `selector`, up to its end.
+std::string ruleOf(const std::string& sheet, const std::string& selector) {
+    const std::size_t start = sheet.find("\n" + selector + " {");
+    return start == std::string::npos ? "" : sheet.substr(start, sheet.find('}', start) - start);
+}
+
+TEST(GivenStylesheet, SaysThePagesOwnSelectors) {
+    const std::string sheet = sheetOf(adopted("h3 { color: red }"));
+    EXPECT_NE(ruleOf(sheet, ".walks-pair .pool"), "");
+    EXPECT_NE(ruleOf(sheet, ".walks-pair .dive"), "");
+    EXPECT_EQ(sheet.find("walks-card"), std::string::npos);
+}
+
+// CSS Display 3 § 2.5: a box with `display: contents` is as if its children stood in its place.
+TEST(GivenStylesheet, LetsWrappersStepOutOfTheWay) {
+    EXPECT_NE(
+        ruleOf(sheetOf(adopted("h3 { color: red }")), ".walks-pair .pool-foot").find("display: contents;"),
+        std::string::npos);
+}
+
+TEST(GivenStylesheet, TakesBackWhatTheThemeSaysAndNothingElse) {
+    const std::string plain = sheetOf(adopted("h3 { color: red }"));
+    EXPECT_EQ(plain.find("float"), std::string::npos);
+    EXPECT_EQ(plain.find("::before"), std::string::npos);
+    const std::string floated = sheetOf(adopted(
+        ".pool { float: left } .pools::before { content: ' '; display: table } @media (min-width: 700px) "
+        "{ .pool p { max-width: 60ch } }"));
+    EXPECT_NE(ruleOf(floated, ".walks-pair .pool").find("float: none; /* the theme's own columns */"),
+              std::string::npos)
+        << floated;
+    EXPECT_NE(ruleOf(floated, ".walks-pair::before").find("content: none;"), std::string::npos);
+    EXPECT_NE(ruleOf(floated, ".walks-pair .pool p").find("max-width: none;"), std::string::npos);
+}
+
+// Common practice, no source: what themes usually do.
+TEST(GivenStylesheet, IsCautiousWhileTheThemeIsNotKnown) {
+    const std::string sheet = sheetOf(adopted(""));
+    EXPECT_NE(ruleOf(sheet, ".walks-pair .pool").find("float: none;"), std::string::npos);
+    EXPECT_NE(ruleOf(sheet, ".walks-pair::after").find("content: none;"), std::string::npos);
+}
+
+// CSS Cascade 5 § 6.4 and Selectors 4 § 17: of two rules the more specific wins, of equal ones the later.
+TEST(GivenStylesheet, IsJustAsStrongAsTheTheme) {
+    const std::string equal = sheetOf(adopted(".pools .pool { margin: 9px }"));
+    EXPECT_NE(ruleOf(equal, ".walks-pair .pool"), "");
+    const std::string more = sheetOf(adopted(".deck .pools .pool { margin: 9px }"));
+    EXPECT_NE(ruleOf(more, ".walks-pair.walks-pair .pool"), "") << more;
+    EXPECT_NE(more.find("/* As strong as the theme's \".deck .pools .pool\" */"), std::string::npos);
+    const std::string id = sheetOf(adopted("#low-pool { margin: 9px }", "id=low-pool"));
+    EXPECT_NE(ruleOf(id, ".walks-pair:not(#_) .pool"), "") << id;
+    // What the theme says with the same words needs no strength.
+    EXPECT_NE(ruleOf(sheetOf(adopted(".deck .pools .pool { min-width: 0 }")), ".walks-pair .pool"), "");
+}
+
+// A rule of a narrower band must win over that of a wider one, and what holds under the pointer over both.
+TEST(GivenStylesheet, IsAsStrongInEveryBand) {
+    project::Project project =
+        adopted(".deck .pools .pool { padding: 9px } .deck .pools .dive { color: red }");
+    project.variants[0].bands[0].set.card.padding.top = units::Length::px(3);
+    const std::string sheet = sheetOf(project);
+    EXPECT_EQ(count(sheet, ".walks-pair .pool {"), 0U) << sheet;
+    EXPECT_EQ(count(sheet, ".walks-pair .dive:hover"), 0U) << sheet;
+}
+
+// CSS Cascade 5 § 6.4.3: only an important declaration wins over an important one, or over a style attribute.
+TEST(GivenStylesheet, IsImportantOnlyWhereTheThemeIs) {
+    const std::string sheet = sheetOf(adopted(".pool p { margin: 3px !important }"));
+    EXPECT_EQ(count(sheet, "!important"), 1U) << sheet;
+    EXPECT_NE(ruleOf(sheet, ".walks-pair .pool p").find(" !important;"), std::string::npos);
+    const std::string styled = sheetOf(adopted("h3 { color: red }", "style=\"padding: 3px\""));
+    EXPECT_EQ(count(styled, "!important"), 1U) << styled;
+}
+
+TEST(GivenStylesheet, IsRefusedWithoutGivenMarkup) {
+    project::Problems problems;
+    EXPECT_FALSE(givenStylesheet(tests::walks(), {}, problems).has_value());
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_EQ(problems[0].place, "/given");
+}
+
+std::string pageOf(const project::Project& project, project::Problems& problems) {
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    return page(project, 0, {}, store, problems);
+}
+
+TEST(GivenPage, PrintsThePagesMarkupWithEditedCopy) {
+    project::Project project = adopted("h3 { color: red }");
+    std::get<project::TextPart>(project.cards[0].parts[0]).copy = {
+        {project::Run::Kind::Plain, "Low <tide>, ", {}}, {project::Run::Kind::Strong, "early", {}}};
+    std::get<project::TextPart>(project.cards[0].parts[2]).link = "#early";
+    project::Problems problems;
+    const std::string html = pageOf(project, problems);
+    EXPECT_TRUE(problems.empty());
+    EXPECT_NE(html.find("<div class=\"pool\" data-tenter-card=\"0\">"), std::string::npos) << html;
+    EXPECT_NE(html.find(">Low &lt;tide&gt;, <strong>early</strong></h3>"), std::string::npos) << html;
+    EXPECT_NE(html.find("href=\"#early\""), std::string::npos);
+    EXPECT_EQ(html.find("<article"), std::string::npos);
+}
+
+TEST(GivenPage, HasTheVariantsClass) {
+    project::Project project = adopted("h3 { color: red }");
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    project::Problems problems;
+    const std::string html = page(project, 1, {}, store, problems);
+    EXPECT_NE(html.find("class=\"pools walks-trio\""), std::string::npos);
+    EXPECT_NE(html.find(".walks-trio .pool {"), std::string::npos);
+}
+
+TEST(GivenPage, TellsCardsTheMarkupHasNot) {
+    project::Project project = adopted("h3 { color: red }");
+    project.cards.push_back(project.cards[0]);
+    project.cards[0].parts.pop_back();
+    project::Problems problems;
+    const std::string html = pageOf(project, problems);
+    ASSERT_EQ(problems.size(), 2U);
+    EXPECT_EQ(problems[0].place, "/cards");
+    EXPECT_EQ(problems[1].place, "/cards/0/parts");
+    EXPECT_NE(html.find("Low tide"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace tenter::emit

@@ -1,0 +1,263 @@
+#include "markup/adopt.h"
+
+#include <filesystem>
+#include <fstream>
+#include <random>
+
+#include "markup/given.h"
+#include "parsing.h"
+#include "project/file.h"
+#include "rows.h"
+
+namespace tenter::markup {
+namespace {
+
+project::Project smallProject() {
+    project::Problems problems;
+    const auto project = project::parse(
+        R"({"format": "tenter-project", "version": 1, "name": "Walks", "cards": [],
+            "variants": [{"class": "walks-trio", "bands": [{}]}, {"class": "walks-pair", "bands": [{}]}]})",
+        "walks", {}, problems);
+    EXPECT_TRUE(project) << told(problems);
+    return project.value_or(project::Project{});
+}
+
+Adopted adopted(const std::string& html, std::vector<RoleChoice> choices = {}) {
+    project::Problems problems;
+    std::optional<Adopted> result =
+        adopt(smallProject(), {html, "page.html", ".", std::move(choices)}, problems);
+    EXPECT_TRUE(result) << told(problems);
+    return result ? std::move(*result) : Adopted{};
+}
+
+std::string selectorsOf(const Adopted& adopted) {
+    std::string out;
+    for (const auto& [role, selector] : adopted.project.given.value_or(project::Given{}).selectors)
+        out += role + " {" + selector + "} ";
+    return out;
+}
+
+// The cards of the project and those found by its selectors are the same, part by part.
+void expectResolved(const project::Project& project) {
+    project::Problems problems;
+    const std::optional<GivenRow> row = givenRow(project, problems);
+    ASSERT_TRUE(row) << told(problems);
+    EXPECT_TRUE(problems.empty()) << told(problems);
+    ASSERT_EQ(row->cards.size(), project.cards.size());
+    for (std::size_t c = 0; c < row->cards.size(); ++c) {
+        ASSERT_EQ(row->cards[c].parts.size(), project.cards[c].parts.size());
+        for (std::size_t p = 0; p < row->cards[c].parts.size(); ++p) {
+            const auto* text = std::get_if<project::TextPart>(&project.cards[c].parts[p]);
+            EXPECT_EQ(row->cards[c].parts[p].role, text == nullptr ? "picture" : text->role);
+        }
+    }
+}
+
+TEST(Adopt, gives_every_kind_of_row_selectors_that_find_it_again) {
+    const std::vector<std::pair<std::string, std::string>> rows{
+        {boxesInBoxes,
+         "row {} card {.column} picture {.media img} heading {.walk-title} body {.text p} button {.press} "},
+        {plainList, "row {} card {li} picture {img} heading {h4} body {li > p:nth-of-type(1)} button {} "},
+        {figures, "row {} card {.tree} picture {.tree img} heading {.tree-name} body {.tree-note} "},
+        {articles,
+         "row {} card {.note} kicker {.day} heading {.note-head} body {.note-text p} button {.note button} "},
+        {floats,
+         "row {} card {.third} heading {.third h3} picture {.third img} body {.third p} button {.more} "},
+        {linkedCards,
+         "row {} card {.boat} picture {.boat img} kicker {.boat-kind} heading {.boat-name} body "
+         "{.boat-text} "}};
+    for (const auto& [html, selectors] : rows) {
+        const Adopted row = adopted(html);
+        expectResolved(row.project);
+        // A list without classes has its paragraphs by position; how is the selectors' own test.
+        if (html != plainList) {
+            EXPECT_EQ(selectorsOf(row), selectors);
+        }
+        EXPECT_NE(row.report.front().find("give it the class walks-trio in the CMS"), std::string::npos);
+    }
+}
+
+TEST(Adopt, takes_copy_links_names_and_pictures) {
+    const project::Project project = adopted(boxesInBoxes).project;
+    const auto& parts = project.cards.at(0).parts;
+    ASSERT_EQ(parts.size(), 5U);
+    const auto& picture = std::get<project::PicturePart>(parts[0]);
+    EXPECT_EQ(picture.file, "low-tide.jpg");
+    EXPECT_EQ(picture.alt, "Pools of still water");
+    EXPECT_EQ(picture.width, 1200);
+    EXPECT_EQ(picture.height, 800);
+    const auto& body = std::get<project::TextPart>(parts[3]);
+    EXPECT_EQ(body.copy, (project::Copy{{project::Run::Kind::Plain, "Wear boots you can ", ""},
+                                        {project::Run::Kind::Strong, "rinse", ""},
+                                        {project::Run::Kind::Plain, ".", ""}}));
+    const auto& button = std::get<project::TextPart>(parts[4]);
+    EXPECT_EQ(button.link, "/book/1");
+    EXPECT_EQ(button.copy, (project::Copy{{project::Run::Kind::Plain, "Book the walk", ""}}));
+    EXPECT_EQ(project::plainText(std::get<project::TextPart>(project.cards[2].parts[2]).copy),
+              "When the marsh empties,\nthe waders come in.");
+    EXPECT_EQ(project.language, "en-GB");
+    EXPECT_EQ(project.headingLevel, 3);
+    EXPECT_FALSE(project.rightToLeft);
+}
+
+TEST(Adopt, takes_direction_language_and_level_and_links_that_hold_a_heading) {
+    const project::Project project = adopted(articles).project;
+    EXPECT_TRUE(project.rightToLeft);
+    EXPECT_EQ(project.language, "ar");
+    EXPECT_EQ(project.headingLevel, 2);
+    EXPECT_EQ(std::get<project::TextPart>(project.cards.at(0).parts.at(1)).link, "/n/1");
+}
+
+// CSS Text 3 § 4.1.1: white space collapses, also across elements, and goes at the ends of lines.
+TEST(Adopt, collapses_white_space_across_runs) {
+    const auto copyOf = [](const std::string& html) {
+        const Adopted row = adopted("<ul><li><h3>Ebb</h3><p>" + html +
+                                    "</p></li><li><h3>Flood</h3><p>The sea comes in.</p></li></ul>");
+        return std::get<project::TextPart>(row.project.cards.at(0).parts.at(1)).copy;
+    };
+    using Kind = project::Run::Kind;
+    EXPECT_EQ(copyOf("  The\n\t sea <b> goes </b> out.  "),
+              (project::Copy{
+                  {Kind::Plain, "The sea ", ""}, {Kind::Strong, "goes", ""}, {Kind::Plain, " out.", ""}}));
+    EXPECT_EQ(copyOf("a <br> b<br><br>"),
+              (project::Copy{{Kind::Plain, "a", ""}, {Kind::Break, "", ""}, {Kind::Plain, "b", ""}}));
+    EXPECT_EQ(
+        copyOf("See <a href=/t><i>the</i> times</a>&nbsp; now"),
+        (project::Copy{
+            {Kind::Plain, "See ", ""}, {Kind::Link, "the times", "/t"}, {Kind::Plain, "\u00a0 now", ""}}));
+    EXPECT_EQ(
+        copyOf("<strong>Bold</strong> <em>lean</em>"),
+        (project::Copy{{Kind::Strong, "Bold", ""}, {Kind::Plain, " ", ""}, {Kind::Emphasis, "lean", ""}}));
+}
+
+TEST(Adopt, lets_the_person_say_what_is_what) {
+    const Adopted row = adopted(plainList, {{"price", "li > p:first-of-type"}, {"heading", "h4"}});
+    EXPECT_EQ(std::get<project::TextPart>(row.project.cards.at(0).parts.at(2)).role, "price");
+    EXPECT_NE(selectorsOf(row).find("price {li > p:first-of-type}"), std::string::npos) << selectorsOf(row);
+    expectResolved(row.project);
+    const Adopted other = adopted(boxesInBoxes, {{"row", ".cols"}, {"card", ".cols > div"}});
+    EXPECT_EQ(other.project.cards.size(), 2U);
+    EXPECT_EQ(project::plainText(std::get<project::TextPart>(other.project.cards[0].parts.at(0)).copy),
+              "Find us");
+}
+
+TEST(Adopt, uses_the_class_that_the_page_has_already) {
+    const Adopted row = adopted("<div class='wrap walks-pair'>" + floats + "</div>");
+    EXPECT_EQ(selectorsOf(row).substr(0, 12), "row {.rooms}");
+    EXPECT_EQ(row.report.front().find("CMS"), std::string::npos);
+    expectResolved(row.project);
+}
+
+TEST(Adopt, keeps_what_else_the_project_holds) {
+    project::Project before = smallProject();
+    before.style.card.linked = true;
+    before.given.emplace();
+    before.given->theme = ".walk{margin:0}";
+    project::Problems problems;
+    const auto row = adopt(before, {floats, "page.html", ".", {}}, problems);
+    ASSERT_TRUE(row) << told(problems);
+    EXPECT_EQ(row->project.style, before.style);
+    EXPECT_EQ(row->project.variants, before.variants);
+    EXPECT_EQ(row->project.given->theme, ".walk{margin:0}");
+}
+
+std::string problemsOf(const std::string& html, std::vector<RoleChoice> choices = {}) {
+    project::Problems problems;
+    EXPECT_FALSE(adopt(smallProject(), {html, "page.html", ".", std::move(choices)}, problems));
+    EXPECT_EQ(problems.size(), 1U);
+    return told(problems);
+}
+
+TEST(Adopt, says_in_one_line_why_it_cannot) {
+    EXPECT_NE(problemsOf("").find("no row of cards was found"), std::string::npos);
+    EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("--part card=SELECTOR"), std::string::npos);
+    EXPECT_NE(problemsOf("<frameset><frame></frameset>").find("no row of cards"), std::string::npos);
+    EXPECT_NE(problemsOf(floats, {{"row", ".gone"}}).find("the selector for row selects nothing"),
+              std::string::npos);
+    EXPECT_NE(problemsOf(floats, {{"card", "..x"}}).find("cannot be read"), std::string::npos);
+    EXPECT_NE(problemsOf(floats, {{"No Role", "p"}}).find("is no name for a role"), std::string::npos);
+}
+
+// A folder of its own, gone afterwards.
+class Folder {
+public:
+    Folder()
+        : path_(std::filesystem::temp_directory_path() /
+                ("tenter-adopt-" + std::to_string(std::random_device()()))) {
+        std::filesystem::create_directories(path_);
+    }
+    ~Folder() { std::filesystem::remove_all(path_); }
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+    [[nodiscard]] std::filesystem::path put(const std::string& name, const std::string& content) const {
+        std::filesystem::create_directories((path_ / name).parent_path());
+        std::ofstream(path_ / name, std::ios::binary) << content;
+        return path_ / name;
+    }
+    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+
+private:
+    std::filesystem::path path_;
+};
+
+TEST(Adopt, takes_pictures_saved_beside_the_page_and_keeps_the_names_of_others) {
+    const Folder folder;
+    (void)folder.put("saved/shore_files/low-tide.jpg", "x");
+    (void)folder.put("saved/page_files/dunes.jpg", "x");
+    const std::filesystem::path page = folder.put("saved/page.html", boxesInBoxes);
+    project::Problems problems;
+    const auto row = adopt(smallProject(), {boxesInBoxes, page, folder.path(), {}}, problems);
+    ASSERT_TRUE(row) << told(problems);
+    const auto file = [&](std::size_t card) {
+        return std::get<project::PicturePart>(row->project.cards.at(card).parts.at(0)).file;
+    };
+    EXPECT_EQ(file(0), "saved/shore_files/low-tide.jpg");
+    EXPECT_EQ(file(1), "saved/page_files/dunes.jpg");
+    EXPECT_EQ(file(2), "creek.jpg");
+    // The project can be opened although one picture is not there.
+    const std::filesystem::path written = folder.put("walks.tenter.json", project::write(row->project));
+    const auto again = project::read(written, problems);
+    ASSERT_TRUE(again) << told(problems);
+    EXPECT_EQ(again->cards.size(), 3U);
+    EXPECT_EQ(project::write(*again), project::write(row->project));
+}
+
+TEST(Adopt, looks_at_no_file_outside_the_pages_folder) {
+    const Folder folder;
+    (void)folder.put("secret.jpg", "x");
+    const std::filesystem::path page = folder.put("saved/page.html", "");
+    std::string html = floats;
+    html.replace(html.find("north.jpg"), 9, "../secret.jpg");
+    html.replace(html.find("south.jpg"), 9, "%2e%2e/secret.jpg?a#b");
+    html.replace(html.find("loft.jpg"), 8, (folder.path() / "secret.jpg").string());
+    project::Problems problems;
+    const auto row = adopt(smallProject(), {html, page, folder.path(), {}}, problems);
+    ASSERT_TRUE(row) << told(problems);
+    for (const project::Card& card : row->project.cards)
+        EXPECT_EQ(std::get<project::PicturePart>(card.parts.at(1)).file, "secret.jpg");
+    EXPECT_NE(row->report.back().find("is not beside the page"), std::string::npos);
+}
+
+// Whatever is made of a page by chance, there is a project that opens, or a problem.
+TEST(Adopt, never_leaves_a_page_unanswered) {
+    const std::vector<std::string> rows{boxesInBoxes, plainList, figures, articles, floats, linkedCards};
+    std::mt19937 random(7);
+    const auto any = [&](std::size_t count) {
+        return std::uniform_int_distribution<std::size_t>(0, count - 1)(random);
+    };
+    for (int i = 0; i < 600; ++i) {
+        std::string html = rows[any(rows.size())];
+        for (std::size_t n = any(20); n > 0; --n)
+            html[any(html.size())] =
+                static_cast<char>(any(4) == 0 ? any(256) : std::string("<>/=\" &;ap")[any(10)]);
+        project::Problems problems;
+        const auto row = adopt(smallProject(), {html, "page.html", ".", {}}, problems);
+        ASSERT_TRUE(row || !problems.empty());
+        if (!row) continue;
+        project::Problems unresolved;
+        ASSERT_TRUE(givenRow(row->project, unresolved)) << told(unresolved) << html;
+    }
+}
+
+}  // namespace
+}  // namespace tenter::markup
