@@ -6,6 +6,7 @@
 #include "project/file.h"
 #include "project/json_text.h"
 #include "project/project_json.h"
+#include "project/rules.h"
 
 namespace tenter::project {
 
@@ -14,7 +15,6 @@ namespace {
 constexpr std::size_t mostCards = 500;
 constexpr std::size_t mostVariants = 50;
 constexpr std::size_t mostFonts = 100;
-constexpr std::size_t mostRoles = 100;
 
 const char* const formatName = "tenter-project";
 

@@ -6,7 +6,7 @@ namespace tenter::project {
 
 namespace {
 
-constexpr std::size_t mostSelectors = 103;  // row, card, picture, and as many roles of text as there may be
+constexpr std::size_t mostSelectors = mostRoles + 3;  // row, card and picture besides
 
 bool readSelectors(Reading& reading, const Json& json, Given& out) {
     if (!json.is_object())

@@ -9,6 +9,9 @@
 
 namespace tenter::project {
 
+/// Roles a project may have.
+inline constexpr std::size_t mostRoles = 100;
+
 struct NumberRule {
     std::string_view where;  ///< the end of a JSON pointer; `*` is any one step
     double least = 0;

@@ -1,12 +1,9 @@
 #include "project/settings_json.h"
 
 #include "project/json_text.h"
+#include "project/rules.h"
 
 namespace tenter::project {
-
-namespace {
-constexpr std::size_t mostRoles = 100;
-}
 
 bool readValue(Reading& reading, const Json& json, RoleStyles& out) {
     if (!json.is_object())

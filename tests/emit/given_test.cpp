@@ -100,8 +100,8 @@ TEST(GivenStylesheet, IsAsStrongInEveryBand) {
         adopted(".deck .pools .pool { padding: 9px } .deck .pools .dive { color: red }");
     project.variants[0].bands[0].set.card.padding.top = units::Length::px(3);
     const std::string sheet = sheetOf(project);
-    EXPECT_EQ(count(sheet, ".walks-pair .pool {"), 0U) << sheet;
-    EXPECT_EQ(count(sheet, ".walks-pair .dive:hover"), 0U) << sheet;
+    EXPECT_EQ(count(sheet, "\n  .walks-pair .pool {"), 0U) << sheet;
+    EXPECT_EQ(count(sheet, "\n  .walks-pair .dive:hover"), 0U) << sheet;
 }
 
 // CSS Cascade 5 § 6.4.3: only an important declaration wins over an important one, or over a style attribute.
