@@ -1,8 +1,8 @@
 // Rules and declarations before they are printed.
 #pragma once
 
-#include <compare>
 #include <string>
+#include <tuple>
 #include <vector>
 
 namespace tenter::emit {
@@ -32,7 +32,9 @@ enum class When { Always, Hovering, MotionWelcome };
 struct Strength {
     int ids = 0;      ///< of `:not()` with an id that no element has
     int classes = 0;  ///< times the variant's class is said again
-    friend auto operator<=>(const Strength&, const Strength&) = default;
+    friend bool operator<(const Strength& one, const Strength& other) {
+        return std::tie(one.ids, one.classes) < std::tie(other.ids, other.classes);
+    }
 };
 
 /// A rule of one variant in one band. Every band has the same rules with the same properties in the same
@@ -50,10 +52,8 @@ struct Rule {
         declarations.push_back({std::move(property), std::move(value), {}, {}});
     }
     /// Said only where something around the row says otherwise.
-    void reset(std::string property, std::string value, std::string remark) {
-        Declaration declaration{std::move(property), value, value, {}};
-        declaration.remark = std::move(remark);
-        declarations.push_back(std::move(declaration));
+    void reset(std::string property, const std::string& value, std::string remark) {
+        declarations.push_back({std::move(property), value, value, {}, std::move(remark)});
     }
     void unless(std::string neutral, std::string property, std::string value) {
         declarations.push_back({std::move(property), std::move(value), std::move(neutral), {}});

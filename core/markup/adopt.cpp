@@ -9,6 +9,7 @@
 #include "markup/row_finder.h"
 #include "markup/selectors.h"
 #include "markup/theme.h"
+#include "markup/theme_page.h"
 #include "project/cascade.h"
 #include "project/file.h"
 #include "project/rules.h"
@@ -198,11 +199,20 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     std::optional<FoundRow> found = findRow(cleaned(*tree), project, file, page.choices, problems);
     if (!found) return std::nullopt;
     std::vector<std::string> aboutTheme;
-    const std::string theme = themeOf(*tree, found->kept.tree, page.file, aboutTheme);
+    const Tree keptTree = found->kept.tree;
+    const NodeId classElement = found->classElement;
+    const std::string theme = themeOf(*tree, keptTree, page.file, aboutTheme);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), problems).adopted();
     if (adopted) {
         // A row pasted alone says nothing of its theme: what was known of it stays.
-        if (!theme.empty()) adopted->project.given->theme = theme;
+        if (!theme.empty()) {
+            adopted->project.given->theme = theme;
+            const ThemePage around =
+                themePage(keptTree, classElement, theme, project.leastWidth, project.mostWidth);
+            adopted->project.page.container = around.container;
+            adopted->project.page.rootSize = around.rootSize;
+            aboutTheme.insert(aboutTheme.end(), around.report.begin(), around.report.end());
+        }
         adopted->report.insert(adopted->report.end(), aboutTheme.begin(), aboutTheme.end());
     }
     if (adopted && characters.encoding != "UTF-8")

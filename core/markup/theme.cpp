@@ -33,7 +33,7 @@ std::vector<std::string> contextOf(const css::Sheet& sheet, const css::StyleRule
         std::string name;
         for (auto layer = rule.layer; layer; layer = sheet.layers[*layer].parent) {
             const std::string& own = sheet.layers[*layer].name;
-            if (!own.empty()) name = name.empty() ? own : own + "." + name;
+            if (!own.empty()) name.insert(0, name.empty() ? own : own + ".");
         }
         context.push_back(name.empty() ? "@layer {" : "@layer " + name + " {");
     }

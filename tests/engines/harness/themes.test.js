@@ -43,8 +43,8 @@ test('there are twelve themes, half of them with the class on a wrapper, and the
 
 test('a base is made for a theme without changing the base', () => {
   const base = {language: 'en', style: {text: {heading: {family: ['Vollkorn']}}}};
-  const made = baseFor(base, {language: 'ar', direction: 'rtl', rootSize: 10, container: {width: '90%'}, families: {heading: ['Amiri']}});
-  assert.deepEqual(made, {language: 'ar', direction: 'rtl', page: {rootSize: 10, container: {width: '90%'}}, style: {text: {heading: {family: ['Amiri']}}}});
+  const made = baseFor(base, {language: 'ar', rootSize: 10, families: {heading: ['Amiri']}});
+  assert.deepEqual(made, {language: 'en', style: {text: {heading: {family: ['Amiri']}}}});
   assert.deepEqual(base.style.text.heading.family, ['Vollkorn']);
 });
 

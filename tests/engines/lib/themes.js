@@ -54,12 +54,9 @@ export async function themesIn(folder) {
   return all;
 }
 
-/** `base`, a project, made for the theme: its container, root, language, direction and, where it says so, families. */
+/** `base`, a project, made for the theme: its families where it says so. All else is read from the page. */
 export function baseFor(base, theme) {
   const project = structuredClone(base);
-  project.language = theme.language;
-  project.direction = theme.direction;
-  project.page = {rootSize: theme.rootSize, container: theme.container};
   for (const [role, family] of Object.entries(theme.families ?? {})) project.style.text[role].family = family;
   return project;
 }

@@ -1,0 +1,312 @@
+#include "markup/theme_page.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <map>
+#include <tuple>
+
+#include "css/ascii.h"
+#include "css/match.h"
+#include "css/media.h"
+#include "css/rules.h"
+#include "css/shorthands.h"
+#include "markup/matching.h"
+#include "project/wording.h"
+#include "units/number.h"
+
+namespace tenter::markup {
+
+namespace {
+
+using units::Length;
+using units::Unit;
+
+constexpr double none = std::numeric_limits<double>::infinity();
+
+using Values = std::map<std::string, std::string>;
+
+/// The declarations that win on one element at one width. CSS Cascade 5 § 6.1.
+class Cascade {
+public:
+    Cascade(const Tree& tree, const css::Sheet& sheet, double width)
+        : tree_(tree), sheet_(sheet), elements_(tree), width_(width) {}
+
+    [[nodiscard]] Values of(NodeId node) const {
+        struct Winner {
+            std::tuple<bool, bool, css::Specificity> rank;
+            std::string value;
+        };
+        std::map<std::string, Winner> winners;
+        const auto take = [&](const css::Declaration& declaration, bool unlayered,
+                              css::Specificity specificity) {
+            const std::tuple rank{declaration.important, unlayered, specificity};
+            for (const auto& [property, value] : takenApart(declaration)) {
+                const auto [known, isNew] = winners.try_emplace(property, Winner{rank, value});
+                if (!isNew && !(rank < known->second.rank)) known->second = {rank, value};
+            }
+        };
+        for (const css::StyleRule& rule : sheet_.rules) {
+            if (!holds(rule)) continue;
+            for (const css::Complex& selector : rule.selectors) {
+                if (!selector.pseudoElements().empty() || !css::matches(selector, elements_, node)) continue;
+                for (const css::Declaration& declaration : rule.declarations)
+                    take(declaration, !rule.layer, css::specificityOf(selector));
+            }
+        }
+        if (const std::string* style = tree_[node].find("style")) {
+            css::Problems untold;
+            const int beyond = std::numeric_limits<int>::max();
+            for (const css::Declaration& declaration : css::readDeclarations(*style, untold))
+                take(declaration, true, {beyond, 0, 0});
+        }
+        Values values;
+        for (auto& [property, winner] : winners)
+            values[property] = css::lowered(winner.value);
+        return values;
+    }
+
+private:
+    [[nodiscard]] bool holds(const css::StyleRule& rule) const {
+        return std::ranges::all_of(sheet_.conditionsOf(rule), [&](const css::Condition* condition) {
+            return condition->kind != css::ConditionKind::Media ||
+                   css::mediaHolds(condition->text, width_) == css::Truth::True;
+        });
+    }
+
+    static std::vector<std::pair<std::string, std::string>> takenApart(const css::Declaration& declaration) {
+        // Sides along the text are taken for left and right. CSS Logical 1 § 4.
+        std::string property = declaration.property;
+        for (const char* what : {"margin", "padding"})
+            if (property == std::string(what) + "-inline")
+                return {{std::string(what) + "-left", declaration.value},
+                        {std::string(what) + "-right", declaration.value}};
+        if (property == "max-inline-size") property = "max-width";
+        if (property == "inline-size") property = "width";
+        std::vector<std::pair<std::string, std::string>> found;
+        for (const css::Longhand& longhand : css::longhandsOf(property, declaration.value))
+            if (longhand.value) found.emplace_back(longhand.property, *longhand.value);
+        found.emplace_back(property, declaration.value);
+        return found;
+    }
+
+    const Tree& tree_;
+    const css::Sheet& sheet_;
+    TreeElements elements_;
+    double width_;
+};
+
+/// What is left of the page's width W for content: min(share W − taken, most), with how much of `taken`
+/// stands at the left.
+struct Room {
+    double share = 1;
+    double left = 0, right = 0;            ///< px
+    double most = none;                    ///< px
+    double leftShare = 0, rightShare = 0;  ///< of W, while nothing else is taken
+    friend bool operator==(const Room&, const Room&) = default;
+};
+
+class RoomReader {
+public:
+    RoomReader(const Tree& tree, double root, std::vector<std::string>& report)
+        : tree_(tree), root_(root), report_(report) {}
+
+    Room within(Room room, NodeId node, const Values& values) {
+        const std::string display = valueOf(values, "display", "block");
+        if (display == "flex" || display == "grid" || display == "inline-flex" || display == "inline-grid")
+            say(node, "lays out what is in it by itself (display: " + display +
+                          "): how wide it leaves the row is not read");
+        const bool borderBox = valueOf(values, "box-sizing", "content-box") == "border-box";
+        const std::optional<Length> width = length(node, values, "width", "auto");
+        const std::optional<Length> most = length(node, values, "max-width", "none");
+        const bool isAuto = !width || width->isKeyword();
+        if (isAuto) {
+            take(room, node, values, "margin-left", true);
+            take(room, node, values, "margin-right", false);
+            fold(room);
+        }
+        const double paddings = sideOf(node, values, "padding-left") + sideOf(node, values, "padding-right");
+        // Where the box holds its padding, content is what is left; else padding stands outside it.
+        if (!isAuto) narrow(room, node, *width, borderBox ? 0 : paddings);
+        if (most && !most->isKeyword()) limit(room, node, *most, borderBox ? 0 : paddings);
+        take(room, node, values, "padding-left", true);
+        take(room, node, values, "padding-right", false);
+        fold(room);
+        return room;
+    }
+
+private:
+    static std::string valueOf(const Values& values, const std::string& property,
+                               const std::string& otherwise) {
+        const auto found = values.find(property);
+        return found == values.end() ? otherwise : found->second;
+    }
+
+    void say(NodeId node, const std::string& what) {
+        const std::string* classes = tree_[node].find("class");
+        report_.push_back("The <" + tree_[node].name +
+                          (classes != nullptr ? " class=" + project::inQuotes(*classes) : "") +
+                          "> around the row " + what + ".");
+    }
+
+    std::optional<Length> length(NodeId node, const Values& values, const std::string& property,
+                                 const std::string& otherwise) {
+        const std::string value = valueOf(values, property, otherwise);
+        const std::optional<Length> read = Length::parse(value);
+        if (!read)
+            say(node, "has " + property + ": " + value + ", which is not read; set the container by hand");
+        return read;
+    }
+
+    [[nodiscard]] double px(const Length& length) const { return length.resolve({root_, root_, 0, 0, 0}); }
+
+    double sideOf(NodeId node, const Values& values, const std::string& property) {
+        const auto found = values.find(property);
+        const std::optional<Length> read = found == values.end() ? Length() : Length::parse(found->second);
+        if (!read) {
+            say(node,
+                "has " + property + ": " + found->second + ", which is not read; set the container by hand");
+            return 0;
+        }
+        return read->isKeyword() || read->unit() == Unit::Percent || read->unit() == Unit::Vw ? 0 : px(*read);
+    }
+
+    void take(Room& room, NodeId node, const Values& values, const std::string& property, bool left) {
+        const auto found = values.find(property);
+        const std::optional<Length> read = found == values.end() ? Length() : Length::parse(found->second);
+        if (read && (read->unit() == Unit::Percent || read->unit() == Unit::Vw)) {
+            const bool isFirst = room.share == 1 && room.left == 0 && room.right == 0 && room.most == none;
+            if (!isFirst)
+                say(node, "has " + property + ": " + found->second + " within other room, which is not read");
+            else
+                (left ? room.leftShare : room.rightShare) += read->value() / 100;
+            return;
+        }
+        const double taken = sideOf(node, values, property);
+        (left ? room.left : room.right) += taken;
+        room.most -= taken;
+    }
+
+    /// Equal shares at both sides are a narrower box in the middle.
+    static void fold(Room& room) {
+        if (room.leftShare != room.rightShare) return;
+        room.share -= 2 * room.leftShare;
+        room.leftShare = room.rightShare = 0;
+    }
+
+    void narrow(Room& room, NodeId node, const Length& width, double outside) {
+        if (width.unit() != Unit::Percent) {
+            limit(room, node, width, outside);
+            return;
+        }
+        const double share = std::clamp(width.value() / 100, 0.01, 1.0);
+        // Padding stands outside such a box, but is taken from it below.
+        room.left = share * room.left - outside / 2;
+        room.right = share * room.right - outside / 2;
+        room.most = share * room.most + outside;
+        room.share *= share;
+    }
+
+    void limit(Room& room, NodeId node, const Length& most, double outside) {
+        if (most.unit() == Unit::Percent || most.unit() == Unit::Vw) {
+            if (most.value() < 100) say(node, "has a most width of " + most.css() + ", which is not read");
+            return;
+        }
+        room.most = std::min(room.most, px(most) + outside);
+    }
+
+    const Tree& tree_;
+    double root_;
+    std::vector<std::string>& report_;
+};
+
+double rootSizeOf(const Values& root, std::vector<std::string>& report) {
+    const auto found = root.find("font-size");
+    if (found == root.end()) return 16;
+    const std::optional<Length> size = Length::parse(found->second);
+    const bool fixed = size && !size->isKeyword() && size->unit() != Unit::Vw && size->unit() != Unit::Cqi;
+    const double px = fixed ? size->resolve({16, 16, 16, 0, 0}) : 0;
+    if (px >= 1 && px <= 100) return px;
+    report.push_back("The page's root has the size " + found->second +
+                     ", which is not read: 16 px is taken.");
+    return 16;
+}
+
+std::optional<units::Colour> backgroundOf(const Values& values) {
+    for (const char* property : {"background-color", "background"}) {
+        const auto found = values.find(property);
+        if (found == values.end()) continue;
+        const auto colour = units::Colour::parse(found->second);
+        if (colour && colour->alpha == 255) return colour;
+    }
+    return std::nullopt;
+}
+
+/// The container that leaves the same room, centred. The page's root size is the container's em.
+project::Container containerOf(const Room& room) {
+    project::Container container;
+    if (room.leftShare != 0 || room.rightShare != 0) {
+        container.padding.left = Length::percent(room.leftShare * 100);
+        container.padding.right = Length::percent(room.rightShare * 100);
+        return container;
+    }
+    container.width = Length::percent(room.share * 100);
+    if (room.most < none) container.maxWidth = Length::px(room.most + room.left + room.right);
+    if (std::abs(room.left) > 0.005) container.padding.left = Length::px(room.left);
+    if (std::abs(room.right) > 0.005) container.padding.right = Length::px(room.right);
+    return container;
+}
+
+std::vector<NodeId> around(const Tree& tree, NodeId row) {
+    std::vector<NodeId> nodes;
+    for (NodeId at = tree[row].parent; at != noNode; at = tree[at].parent)
+        nodes.push_back(at);
+    std::ranges::reverse(nodes);
+    return nodes;
+}
+
+}  // namespace
+
+ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double narrowest, double widest) {
+    ThemePage page;
+    const css::Sheet sheet = css::readSheet(theme);
+    const std::vector<NodeId> nodes = around(tree, row);
+    const Cascade wide(tree, sheet, widest);
+    const Cascade narrow(tree, sheet, narrowest);
+    page.rootSize = nodes.empty() ? 16 : rootSizeOf(wide.of(nodes.front()), page.report);
+    std::vector<std::string> untold;
+    RoomReader reader(tree, page.rootSize, page.report);
+    RoomReader silent(tree, page.rootSize, untold);
+    Room room;
+    Room narrowRoom;
+    for (const NodeId node : nodes) {
+        const Values values = wide.of(node);
+        if (const auto colour = backgroundOf(values)) page.container.background = *colour;
+        if (tree[node].isHtml("html")) continue;
+        Values withMargin = values;
+        if (tree[node].isHtml("body"))  // HTML § 15.3.3
+            for (const char* side : {"margin-left", "margin-right"})
+                withMargin.try_emplace(side, "8px");
+        room = reader.within(room, node, withMargin);
+        Values narrowValues = narrow.of(node);
+        if (tree[node].isHtml("body"))
+            for (const char* side : {"margin-left", "margin-right"})
+                narrowValues.try_emplace(side, "8px");
+        narrowRoom = silent.within(narrowRoom, node, narrowValues);
+    }
+    const units::Colour background = page.container.background;
+    page.container = containerOf(room);
+    page.container.background = background;
+    if (room != narrowRoom)
+        page.report.push_back(
+            "The theme gives the row other room on narrow pages: what it says on wide ones was taken.");
+    std::string sentence = "The row sits in " + page.container.width.css() + " of the page";
+    if (!page.container.maxWidth.isNone()) sentence += ", at most " + page.container.maxWidth.css();
+    for (const auto& [side, name] :
+         {std::pair{page.container.padding.left, "left"}, std::pair{page.container.padding.right, "right"}})
+        if (side) sentence += ", " + side->css() + " of room at the " + name;
+    page.report.push_back(sentence + "; one rem is " + units::number(page.rootSize) + " px.");
+    return page;
+}
+
+}  // namespace tenter::markup

@@ -1,0 +1,160 @@
+// What a page's theme says of its row. That rows so read are laid out as browsers do is checked in
+// tests/engines.
+#include "markup/theme.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+
+#include "markup/theme_facts.h"
+#include "markup/theme_page.h"
+
+namespace tenter::markup {
+namespace {
+
+Tree treeOf(const std::string& html) {
+    project::Problems problems;
+    std::optional<Tree> tree = parse(html, "page.html", problems);
+    EXPECT_TRUE(tree.has_value());
+    return tree ? std::move(*tree) : Tree{};
+}
+
+NodeId byClass(const Tree& tree, std::string_view className) {
+    for (NodeId at = 0; at < tree.size(); ++at)
+        if (!tree[at].isText() && tree[at].hasClass(className)) return at;
+    return noNode;
+}
+
+std::string themed(const std::string& css,
+                   const std::string& row = "<div class=row><p class=tide>Low</p></div>") {
+    const Tree page = treeOf("<style>" + css + "</style>" + row);
+    std::vector<std::string> report;
+    return themeOf(page, treeOf(row), "page.html", report);
+}
+
+TEST(Theme, KeepsTheRulesThatConcernTheRow) {
+    EXPECT_EQ(
+        themed(".row { float: left } .menu { float: right } .row .tide:hover { color: red !important }"),
+        ".row { float: left; }\n.row .tide:hover { color: red !important; }\n");
+}
+
+// CSS Conditional 3 § 2, CSS Cascade 5 § 6.4: what a rule stands in decides when it holds and over what it
+// wins.
+TEST(Theme, KeepsWhatRulesStandIn) {
+    EXPECT_EQ(themed("@layer base { @media (min-width: 700px) { .tide { margin: 0 } } }"),
+              "@layer base { @media (min-width: 700px) { .tide { margin: 0; } } }\n");
+}
+
+TEST(Theme, ReadsSheetsBesideThePageAndTellsOthers) {
+    const std::filesystem::path folder = std::filesystem::path(TENTER_BINARY_DIR) / "theme-test";
+    std::filesystem::create_directories(folder / "page_files");
+    std::ofstream(folder / "page_files" / "look.css") << ".tide { float: left } .menu { color: red }";
+    const Tree page = treeOf(
+        "<link rel=stylesheet media=print href=https://theme.example/look.css><link rel=stylesheet "
+        "href=gone.css>"
+        "<div class=tide>Low</div>");
+    std::vector<std::string> report;
+    EXPECT_EQ(themeOf(page, page, folder / "page.html", report), "@media print { .tide { float: left; } }\n");
+    ASSERT_EQ(report.size(), 1U);
+    EXPECT_NE(report[0].find("gone.css"), std::string::npos);
+    std::filesystem::remove_all(folder);
+}
+
+class Facts : public testing::Test {
+protected:
+    Tree tree = treeOf("<div class=row><p class=tide style='color: red'>Low</p></div>");
+    Subjects tide{{byClass(tree, "tide")}, ""};
+};
+
+TEST_F(Facts, TellHowStrongTheThemeIs) {
+    const ThemeFacts facts(tree,
+                           "p { float: left } .row .tide { float: right } .tide { clear: both !important }");
+    const ThemeSays says = facts.says(tide, "float", "none", false);
+    EXPECT_TRUE(says.otherwise);
+    EXPECT_EQ(says.most, (css::Specificity{0, 2, 0}));
+    EXPECT_EQ(says.selector, ".row .tide");
+    EXPECT_FALSE(says.important);
+    EXPECT_TRUE(facts.says(tide, "clear", "none", false).important);
+    EXPECT_FALSE(facts.says(tide, "order", "0", false).otherwise);
+}
+
+TEST_F(Facts, TakeShorthandsApart) {
+    const ThemeFacts facts(tree,
+                           ".tide { padding: 0 1em; font: 16px serif; grid-area: a; max-inline-size: 60ch }");
+    EXPECT_FALSE(facts.says(tide, "padding-top", "0", false).otherwise);
+    EXPECT_TRUE(facts.says(tide, "padding", "0", false).otherwise);
+    EXPECT_FALSE(facts.says(tide, "font-kerning", "auto", false).otherwise);
+    EXPECT_TRUE(facts.says(tide, "line-height", "1.4", false).otherwise);
+    EXPECT_TRUE(facts.says(tide, "grid-column", "auto", false).otherwise);
+    EXPECT_TRUE(facts.says(tide, "max-width", "none", false).otherwise);
+}
+
+// A style attribute wins over every selector. CSS Style Attributes § 3.
+TEST_F(Facts, CountStyleAttributesAsImportant) {
+    EXPECT_TRUE(ThemeFacts(tree, "").says(tide, "color", "#000", false).important);
+}
+
+// HTML § 15.3.3: paragraphs have margins of their own.
+TEST_F(Facts, KnowHtmlsOwnStyleSheet) {
+    const ThemeSays says = ThemeFacts(tree, "").says(tide, "margin", "0", false);
+    EXPECT_TRUE(says.otherwise);
+    EXPECT_EQ(says.selector, "");
+}
+
+TEST_F(Facts, LookAboveForWhatIsInherited) {
+    const ThemeFacts facts(tree, "body { text-indent: 2em }");
+    EXPECT_TRUE(facts.says(tide, "text-indent", "0", true).otherwise);
+    EXPECT_FALSE(facts.says(tide, "text-indent", "0", false).otherwise);
+}
+
+ThemePage pageOf(const std::string& css, const std::string& opening = "<div class=outer><div class=wrap>") {
+    const Tree tree = treeOf(opening + "<div class=row><p>Low</p></div>");
+    return themePage(tree, byClass(tree, "row"), "body { margin: 0 } " + css, 320, 1920);
+}
+
+// CSS Values 4 § 6.2: a percentage of a root's size is of the initial 16 px.
+TEST(ThemePage, ReadsTheRootsSize) {
+    EXPECT_DOUBLE_EQ(pageOf("html { font-size: 62.5% }").rootSize, 10);
+    EXPECT_DOUBLE_EQ(pageOf("html { font-size: 18px }").rootSize, 18);
+    EXPECT_DOUBLE_EQ(pageOf("").rootSize, 16);
+    EXPECT_EQ(pageOf("html { font-size: calc(1em + 1vw) }").report.size(), 2U);
+}
+
+// CSS Box 4 § 4 and CSS Sizing 3 § 3.3: min(90 % of W less 48 px, 1000 px).
+TEST(ThemePage, PutsBoxesInBoxesTogether) {
+    const project::Container inner =
+        pageOf(".outer { padding: 0 24px } .wrap { max-width: 1000px; margin: 0 auto }").container;
+    EXPECT_EQ(inner.maxWidth, units::Length::px(1048));
+    EXPECT_EQ(inner.padding.left, units::Length::px(24));
+    const project::Container share =
+        pageOf(".outer { width: 90% } .wrap { max-width: 900px; padding: 0 1rem; box-sizing: border-box }")
+            .container;
+    EXPECT_EQ(share.width, units::Length::percent(90));
+    EXPECT_EQ(share.maxWidth, units::Length::px(900));
+    EXPECT_EQ(share.padding.right, units::Length::px(16));
+    EXPECT_EQ(pageOf(".outer { padding: 0 5% }").container.width, units::Length::percent(90));
+}
+
+TEST(ThemePage, KnowsContentBoxes) {
+    const project::Container read = pageOf(".wrap { max-width: 900px; padding: 0 20px }").container;
+    EXPECT_EQ(read.maxWidth, units::Length::px(940));
+    EXPECT_EQ(read.padding.left, units::Length::px(20));
+}
+
+// HTML § 15.3.3.
+TEST(ThemePage, KnowsTheBodysMargin) {
+    const Tree tree = treeOf("<div class=row><p>Low</p></div>");
+    EXPECT_EQ(themePage(tree, byClass(tree, "row"), "", 320, 1920).container.padding.left, units::Length::px(8));
+}
+
+TEST(ThemePage, TellsWhatItCannotRead) {
+    const ThemePage page = pageOf(".wrap { width: calc(100% - 3vw) }");
+    ASSERT_EQ(page.report.size(), 2U);
+    EXPECT_NE(page.report[0].find("calc(100% - 3vw)"), std::string::npos);
+    EXPECT_EQ(pageOf("@media (max-width: 600px) { .wrap { padding: 0 9px } }").report.size(), 2U);
+    EXPECT_EQ(pageOf(".wrap { display: flex }").report.size(), 2U);
+}
+
+}  // namespace
+}  // namespace tenter::markup
