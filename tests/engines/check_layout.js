@@ -1,6 +1,8 @@
 // Every variant of every project, laid out by an engine on the exported page at every whole width and at fractional
 // ones, against Tenter's own geometry under that engine's break profile: lib/compare.js has the bars. Line counts may
 // differ in tight fits only, and those may be few. Source: the browser engine itself.
+import {writeFile} from 'node:fs/promises';
+
 import {countsOff, most, mostTight, readSuspects, verdict} from './lib/bars.js';
 import {launch, profileOf} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
@@ -14,7 +16,7 @@ import {everyWidth, fineRatio, fractionalWidths, spreadWidths} from './lib/width
 
 const shown = 12;
 
-const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, widths: 'every', fractional: '200', only: ''});
+const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, widths: 'every', fractional: '200', only: '', keep: ''});
 const some = given.widths !== 'every';
 const profile = profileOf[given.engine];
 const tenter = new Tenter(given.cli);
@@ -23,6 +25,8 @@ const browser = await launch(given.engine, given.browser);
 const fractionalCount = Number(given.fractional);
 const fineBrowser = fractionalCount > 0 ? await launch(given.engine, given.browser, fineRatio) : null;
 const rows = [];
+/** What engines_table.js puts side by side. */
+const kept = [];
 const faults = [];
 const sum = {pairs: 0, tight: 0};
 
@@ -61,15 +65,23 @@ async function judge(one, whole, fractional) {
     tightFits: [...found.tightFits, ...fine.tightFits],
     differences: [...found.differences, ...fine.differences],
     texts: [...found.texts, ...fine.texts],
+    counts: [...found.counts, ...fine.counts],
   };
 }
 
 async function compared(browser, html, widths, computed, how) {
   const page = await MeasuredPage.open(browser, server, html);
-  const found = compareLayouts(profile, await page.read(widths), computed, how);
+  const read = await page.read(widths);
+  const found = compareLayouts(profile, read, computed, how);
+  found.counts = read.map(lineCounts);
   found.texts = await readSuspects(page, found);
   await page.close();
   return found;
+}
+
+/** How many lines each part of text has, by its name. */
+function lineCounts({parts}) {
+  return Object.fromEntries(parts.filter(({lines}) => lines !== null).map(({name, lines}) => [name, lines.length]));
 }
 
 function tell(one, found) {
@@ -82,6 +94,7 @@ function tell(one, found) {
     for (const difference of wrong.slice(0, shown)) console.log(differenceLine(difference));
     if (wrong.length > shown) console.log(`  and ${wrong.length - shown} more`);
   }
+  kept.push({sample: one.sample, variant: one.variant, pairs: found.pairs, tight: countsOff(found), largestBox: found.largestBox, counts: found.counts});
   rows.push([one.sample, one.variant, found.widths, found.pairs, found.apartOtherwise === 0 ? found.apart : `${found.apart}, ${found.apartOtherwise} otherwise`, countsOff(found), others.length, balanced.length, wrong.length,
              Number(found.largestBox.toFixed(3)), Number(found.largestSize.toFixed(4))]);
 }
@@ -94,6 +107,7 @@ if (rows.length === 0) {
 }
 console.log(`Tight fits: ${sum.tight} of ${sum.pairs} parts, ${((100 * sum.tight) / sum.pairs).toFixed(4)} %.`);
 if (sum.tight > most(mostTight.all, sum.pairs, some)) faults.push(`all together: more tight fits than ${mostTight.all * 100} %`);
+if (given.keep !== '') await writeFile(given.keep, JSON.stringify(kept));
 for (const fault of faults) console.log(fault);
 console.log(faults.length === 0 ? 'All agree.' : `${faults.length} faults.`);
 process.exit(faults.length === 0 ? 0 : 1);
