@@ -33,7 +33,9 @@ public:
     Verdict run() {
         verdict_.width = computed_.width;
         const std::vector<Pair> pairs = pairUp();
-        across_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) { return isTight(pair); });
+        across_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) {
+            return isTight(pair) || (linesDiffer(pair) && isApart(pair));
+        });
         compareBox({}, {}, read_.row, computed_.row);
         if (read_.cards.size() != computed_.cards.size())
             differ({}, {}, What::Cards, static_cast<double>(read_.cards.size()),
@@ -67,7 +69,12 @@ private:
     }
 
     [[nodiscard]] bool isTight(const Pair& pair) const {
-        return linesDiffer(pair) && mayBreakOtherwise(profile_, *pair.computed);
+        return linesDiffer(pair) && pair.computed->slack < text::tightSlack;
+    }
+
+    [[nodiscard]] bool isApart(const Pair& pair) const {
+        const text::Paragraph* paragraph = pair.computed->paragraph;
+        return paragraph != nullptr && profile_.isOutOfReach(paragraph->text());
     }
 
     void differ(std::optional<std::size_t> card, std::optional<std::size_t> part, What what, double read,
@@ -98,6 +105,10 @@ private:
             differ(card, part, What::Unread, 0, 1);
             return;
         }
+        if (isApart(pair)) {
+            ++verdict_.apart;
+            return;
+        }
         ++verdict_.parts;
         compareBox(card, part, pair.read->box, pair.computed->box);
         if (pair.computed->picture) return;
@@ -121,31 +132,11 @@ private:
     bool across_ = false;
 };
 
-/// Chromium floors a size to 1/100 px and then to 1/64 px, and a line fits if it is at most 1/64 px too wide,
-/// each side on the grid of 1/64 px. Measured in Chromium 156.
-double blinkStep(const layout::LaidPart& part) {
-    const double hundredths = std::floor(part.fontSize * 100 + 1e-6) / 100;
-    const double size = std::floor(hundredths * 64) / 64;
-    return (part.fontSize - size) / part.fontSize + 2.0 / 64 / part.available;
-}
-
-/// Firefox rounds a size to 1/60 px, and every advance too. Measured in Firefox 153: its lines are within
-/// 0.125 % of real numbers.
-constexpr double geckoStep = 0.00125;
-
-/// What no known engine's grid exceeds.
-constexpr double anyStep = 0.0025;
-
 }  // namespace
 
 double sizeTolerance(const text::BreakProfile& profile) {
     // Firefox cuts what follows the viewport down to 1/60 px. Measured.
     return &profile == &text::gecko() ? 0.02 : 0.01;
-}
-
-bool mayBreakOtherwise(const text::BreakProfile& profile, const layout::LaidPart& part) {
-    if (&profile == &text::blink()) return part.slack <= blinkStep(part);
-    return part.slack <= (&profile == &text::gecko() ? geckoStep : anyStep);
 }
 
 Verdict judge(const layout::PreparedRow& row, const layout::Layout& computed, const Reading& read) {
@@ -165,6 +156,7 @@ void Summary::add(const Verdict& verdict) {
     parts += verdict.parts;
     differingParts += verdict.differingParts();
     tightFits += verdict.tightFits;
+    apart += verdict.apart;
     if (verdict.largestBox > largestBox) {
         largestBox = verdict.largestBox;
         largestBoxAt = verdict.width;

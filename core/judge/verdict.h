@@ -32,15 +32,12 @@ struct Verdict {
     std::size_t parts = 0;      ///< compared
     double largestBox = 0;      ///< the most a side of a box is off, CSS px
     double largestSize = 0;     ///< the most a font size is off, CSS px
-    std::size_t tightFits = 0;  ///< parts whose other line count the engine's grid of numbers explains
+    std::size_t tightFits = 0;  ///< parts whose number of lines differs with less than text::tightSlack
+    std::size_t apart = 0;      ///< parts that the engine breaks or draws by means of its own: not compared
     std::vector<Difference> differences;
     [[nodiscard]] bool agrees() const { return differences.empty(); }
     [[nodiscard]] std::size_t differingParts() const;
 };
-
-/// True if the numbers the profile's engine computes in may break `part` otherwise than real numbers do: its
-/// tightest line has less slack than they move it.
-bool mayBreakOtherwise(const text::BreakProfile& profile, const layout::LaidPart& part);
 
 /// `computed` is `row` laid out at `read.width`. A line count that differs in a tight fit is no difference;
 /// the line more or less moves what stands below, so at that width only what lies across is compared.
@@ -51,6 +48,7 @@ struct Summary {
     std::size_t widths = 0, differingWidths = 0;
     std::size_t parts = 0, differingParts = 0;  ///< each at each width
     std::size_t tightFits = 0;
+    std::size_t apart = 0;
     double largestBox = 0, largestBoxAt = 0;  ///< and at which width, CSS px
     double largestSize = 0;
     void add(const Verdict& verdict);

@@ -163,7 +163,7 @@ private:
 }  // namespace
 
 PartPieces followCard(const layout::PreparedRow& row, double least, double most) {
-    return PieceWalk(row, 0, ofCard, usualTightness).over(least, most);
+    return PieceWalk(row, 0, ofCard, text::tightSlack).over(least, most);
 }
 
 PartPieces follow(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,

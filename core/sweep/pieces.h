@@ -20,9 +20,6 @@ struct Interval {
 /// Events nearer than this are one: no screen tells them apart, and the walk gets on. CSS px.
 inline constexpr double leastStep = 1e-9;
 
-/// Lines with less slack than this share of their width are tight: engines and platforms may differ there.
-inline constexpr double usualTightness = 0.0025;
-
 /// Widths from `from` to `to` (CSS px, of one band) within which all of a part's measures across the page are
 /// straight lines, starting at `from`, and its number of lines stays.
 struct Piece {
@@ -45,7 +42,7 @@ struct PartPieces {
 /// Follows part `part` of card `card` from `least` to `most` (CSS px, least < most). Everything it steps to
 /// has a closed form: ends of ramps and of maxima, whole px of borders, and lines that begin or cease to fit.
 PartPieces follow(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
-                  double most, double tightness = usualTightness);
+                  double most, double tightness = text::tightSlack);
 
 /// The same for the content box of cards, without text.
 PartPieces followCard(const layout::PreparedRow& row, double least, double most);

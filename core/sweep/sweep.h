@@ -16,6 +16,6 @@ struct Sweep {
 
 /// Sweeps a row from `least` to `most` (CSS px, least < most). Quick enough for every tick of a drag; takes
 /// time in proportion to cards.
-Sweep sweep(const layout::PreparedRow& row, double least, double most, double tightness = usualTightness);
+Sweep sweep(const layout::PreparedRow& row, double least, double most, double tightness = text::tightSlack);
 
 }  // namespace tenter::sweep

@@ -125,6 +125,18 @@ bool breaksByDictionary(std::u16string_view text) {
     return false;
 }
 
+bool holdsEmoji(std::u16string_view text) {
+    constexpr char32_t asEmoji = 0xFE0F;
+    for (std::size_t at = 0; at < text.size();) {
+        const char32_t character = codePointAt(text, at);
+        if (character == asEmoji ||
+            u_hasBinaryProperty(static_cast<UChar32>(character), UCHAR_EMOJI_PRESENTATION) != 0)
+            return true;
+        at += unitsOf(character);
+    }
+    return false;
+}
+
 std::u16string toUtf16(std::string_view text) {
     const icu::UnicodeString converted =
         icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<int>(text.size())));

@@ -49,6 +49,8 @@ bool isIdeographic(char32_t character);  ///< Han, Hiragana, Katakana, and their
 /// True if `text` holds a script whose lines break by a dictionary: Thai, Lao, Khmer, Burmese and their kin.
 /// UAX #14, class SA.
 bool breaksByDictionary(std::u16string_view text);
+/// True if `text` holds a character that is shown as an emoji of its own accord, or is asked to be. UTS #51.
+bool holdsEmoji(std::u16string_view text);
 /// UTF-8 to UTF-16; bytes that are not UTF-8, and NUL, become U+FFFD. WHATWG Encoding § 4.
 std::u16string toUtf16(std::string_view text);
 std::string toUtf8(std::u16string_view text);

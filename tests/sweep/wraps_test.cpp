@@ -279,8 +279,8 @@ void expectTightFits(const Swept& swept) {
                 tight[test::indexOf(laid, fit.card, fit.part)] = true;
         for (std::size_t part = 0; part < laid.parts.size(); ++part) {
             const double slack = laid.parts[part].slack;
-            if (std::abs(slack - usualTightness) < hairOfSlack) continue;
-            ASSERT_EQ(tight[part], slack < usualTightness)
+            if (std::abs(slack - text::tightSlack) < hairOfSlack) continue;
+            ASSERT_EQ(tight[part], slack < text::tightSlack)
                 << swept.name << ", part " << part << " at " << testing::PrintToString(width);
         }
     }

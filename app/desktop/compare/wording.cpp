@@ -91,6 +91,9 @@ QString verdictTitle(const Comparison& comparison, const judge::Verdict& verdict
     lines << "boxes within " + pixels(verdict.largestBox, 2);
     if (verdict.tightFits > 0)
         lines << count(verdict.tightFits, "tight fit", "tight fits") + " that may go either way";
+    if (verdict.apart > 0)
+        lines << count(verdict.apart, "part", "parts") +
+                     " not compared: the browser has a dictionary or font of its own";
     if (!comparison.isFresh()) lines << QStringLiteral("of the row as it was then");
     return lines.join('\n');
 }

@@ -10,10 +10,6 @@ QString engineTitle(const text::BreakProfile& profile) {
     return QString::fromUtf8(profile.name().data(), static_cast<qsizetype>(profile.name().size()));
 }
 
-bool hasOwnDictionary(const text::BreakProfile& profile) {
-    return profile.name() == "gecko";
-}
-
 QString linesTitle(std::size_t lines) {
     return lines == 1 ? QStringLiteral("1 line") : figure(static_cast<double>(lines), 0) + " lines";
 }

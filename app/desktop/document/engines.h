@@ -9,8 +9,6 @@ namespace tenter::desktop {
 
 /// Whose browsers break so: `Chromium’s family`, `Firefox`; of a profile that has no such name, its own.
 QString engineTitle(const text::BreakProfile& profile);
-/// True if the engine breaks Thai, Lao, Khmer and Burmese by a dictionary that is not to be had.
-bool hasOwnDictionary(const text::BreakProfile& profile);
 /// `1 line`, `3 lines`.
 QString linesTitle(std::size_t lines);
 

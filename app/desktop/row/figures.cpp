@@ -6,7 +6,6 @@
 #include "row/ink.h"
 #include "row/lookup.h"
 #include "row/numbers.h"
-#include "text/unicode.h"
 
 namespace tenter::desktop::row {
 
@@ -32,7 +31,7 @@ void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& p
     figures.rows.append({QObject::tr("Lines"), decimal(part.lineCount, 0)});
     if (part.lineCount > 0)
         figures.rows.append(
-            {QObject::tr("Slack"), part.slack < tightSlack
+            {QObject::tr("Slack"), part.slack < text::tightSlack
                                        ? QObject::tr("%1 % · tight").arg(decimal(part.slack * 100, 2))
                                        : QObject::tr("%1 %").arg(decimal(part.slack * 100, 1))});
 }
@@ -40,12 +39,11 @@ void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& p
 /// What the other engines make of it, and what cannot be known of them.
 void addEngines(Figures& figures, const Viewing& viewing, std::size_t index) {
     const layout::LaidPart& part = viewing.layout().parts[index];
-    const bool dictionary = part.paragraph != nullptr && text::breaksByDictionary(part.paragraph->text());
     for (const text::BreakProfile* profile : text::profiles()) {
         const std::size_t lines = viewing.layoutUnder(*profile).parts[index].lineCount;
         if (lines != part.lineCount) figures.rows.append({engineTitle(*profile), linesTitle(lines)});
-        if (dictionary && hasOwnDictionary(*profile))
-            figures.note = QObject::tr("%1 breaks this script by a dictionary of its own; lines may differ.")
+        if (part.paragraph != nullptr && profile->isOutOfReach(part.paragraph->text()))
+            figures.note = QObject::tr("%1 has a dictionary or a font of its own for this; lines may differ.")
                                .arg(engineTitle(*profile));
     }
 }

@@ -256,7 +256,7 @@ void paintTightFits(OverlayTools& tools) {
     for (std::size_t i = 0; i < layout.parts.size(); ++i) {
         const layout::LaidPart& part = layout.parts[i];
         const QRectF box = tools.at.rect(part.box);
-        if (part.picture || part.slack >= tightSlack || !near(tools, box)) continue;
+        if (part.picture || part.slack >= text::tightSlack || !near(tools, box)) continue;
         const QColor ground = tools.row.groundOf(layout.cards[cardOf(layout, i)]);
         const QColor strong =
             contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
@@ -264,7 +264,7 @@ void paintTightFits(OverlayTools& tools) {
         const bool leftwards = part.paragraph != nullptr && part.paragraph->rightToLeft();
         for (std::uint32_t n = 0; n < part.lineCount; ++n) {
             const layout::LaidLine& laid = layout.lines[part.firstLine + n];
-            if (laid.line.slack >= tightSlack) continue;
+            if (laid.line.slack >= text::tightSlack) continue;
             const double x = tools.at.x(leftwards ? laid.x : laid.x + laid.line.width);
             const double y = tools.at.y(laid.baseline - part.fontSize * 0.35);
             const double out = leftwards ? -1 : 1;

@@ -89,6 +89,8 @@ public:
         return {above, lineHeight - above};
     }
 
+    [[nodiscard]] bool isOutOfReach(std::u16string_view) const override { return false; }
+
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {
         return balancedByPenalty(paragraph, query, *this, mostBalanced);

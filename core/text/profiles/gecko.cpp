@@ -107,6 +107,11 @@ public:
         return {above, lineHeight - above};
     }
 
+    /// A dictionary for scripts without spaces, and a font for emoji.
+    [[nodiscard]] bool isOutOfReach(std::u16string_view text) const override {
+        return breaksByDictionary(text) || holdsEmoji(text);
+    }
+
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {
         return balancedByWidth(paragraph, query, *this, 10);
