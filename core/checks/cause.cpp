@@ -43,6 +43,12 @@ void tell(Findings& out, const Cause& cause, const Saying& saying) {
     told.finding = {saying.check, saying.severity, cause.card, cause.part, cause.widths, 0,
                     saying.says,  saying.source};
     join(told.finding.widths);
+    // What is narrower than anyone can set a window says nothing beside wider spans.
+    constexpr double sliver = 0.05;
+    const auto isSliver = [](const sweep::Interval& span) {
+        return span.to > span.from && span.to - span.from < sliver;
+    };
+    if (!std::ranges::all_of(told.finding.widths, isSliver)) std::erase_if(told.finding.widths, isSliver);
     out.push_back(std::move(told));
 }
 

@@ -13,8 +13,9 @@ namespace {
 
 /// A column that changes by less than this share at a breakpoint stays as it is.
 constexpr double sameColumn = 0.01;
-/// Changes within a band that are less than this, CSS px, are not seen.
+/// Changes within a band that are less than this, CSS px of type and a share of the column, are not seen.
 constexpr double unseen = 0.5;
+constexpr double unseenColumn = 0.05;
 
 struct Against {
     Cause cause;
@@ -59,7 +60,8 @@ void checkGrowth(const Subject& subject, Findings& out) {
             if (!cut) continue;
             const double length = cut->to - cut->from;
             const bool opposed = piece.size.slope * piece.column.slope < 0;
-            if (opposed && std::abs(piece.size.slope) * length > unseen)
+            const double columnChange = std::abs(piece.column.slope) * length / piece.column.value;
+            if (opposed && std::abs(piece.size.slope) * length > unseen && columnChange > unseenColumn)
                 slopes.add(role, *cut, piece, cut->from, piece, cut->to);
             if (i == 0 || cut->from != piece.from) continue;
             const RolePiece& before = role.pieces[i - 1];
@@ -70,9 +72,10 @@ void checkGrowth(const Subject& subject, Findings& out) {
     if (slopes.cause.any())
         tell(out, slopes.cause,
              {"growth", Severity::Warning, "common practice, no source",
-              sentence(listed(slopes.types)) + " goes " + slopes.sizes() + " while its column goes " +
-                  slopes.columns() + ", " + atWidths(slopes.cause.there) +
-                  ": type should follow its column. Turn the ramp round.",
+              sentence(listed(slopes.types)) + (slopes.types.size() > 1 ? " go, at worst " : " goes ") +
+                  slopes.sizes() + " while its column goes " + slopes.columns() + ", " +
+                  atWidths(slopes.cause.there) +
+                  ": type should follow its column. Let the ramp run with the column.",
               "slope"});
     for (const auto& [at, step] : steps) {
         const bool same = std::abs(step.column[1] - step.column[0]) <= sameColumn * step.column[0];

@@ -24,6 +24,8 @@ struct LastLineWitness {
 
 bool isOneShortWord(const text::Paragraph& paragraph, std::uint32_t first, int most) {
     const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
+    // A word broken within itself is another matter.
+    if (first == 0 || !paragraph.clusters()[first - 1].space) return false;
     if (paragraph.graphemes(first, end) > static_cast<std::uint32_t>(most)) return false;
     for (std::uint32_t i = first; i < end; ++i) {
         const char16_t unit = paragraph.text()[paragraph.clusters()[i].begin];
@@ -56,7 +58,7 @@ std::string lastWordOf(const project::Copy& copy) {
     std::string text = project::plainText(copy);
     while (!text.empty() && (text.back() == ' ' || text.back() == '\n'))
         text.pop_back();
-    const std::size_t space = text.find_last_of(" \n-/");
+    const std::size_t space = text.find_last_of(" \n");
     return space == std::string::npos ? text : text.substr(space + 1);
 }
 

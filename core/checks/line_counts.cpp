@@ -20,10 +20,16 @@ Cause linesOver(const Subject& subject, const char* role, Most&& most) {
     Cause cause;
     for (const PartSeen& part : subject.parts) {
         if (!part.is(role)) continue;
-        for (const sweep::Piece& piece : part.pieces.pieces)
-            if (piece.lines > most(*part.text))
-                cause.add(part.card, part.part, {piece.from, piece.to},
-                          piece.lines + (piece.to - piece.from) / 1e6);
+        const std::vector<sweep::Piece>& pieces = part.pieces.pieces;
+        for (std::size_t i = 0; i < pieces.size();) {
+            std::size_t next = i + 1;
+            while (next < pieces.size() && pieces[next].lines == pieces[i].lines)
+                ++next;
+            const sweep::Interval span{pieces[i].from, pieces[next - 1].to};
+            if (pieces[i].lines > most(*part.text))
+                cause.add(part.card, part.part, span, pieces[i].lines + (span.to - span.from) / 1e6);
+            i = next;
+        }
     }
     return cause;
 }
@@ -41,7 +47,7 @@ void checkHeadingLines(const Subject& subject, Findings& out) {
     tell(out, cause,
          {"heading-lines", Severity::Warning, "common practice, no source",
           sentence(worstAndOthers(subject, cause)) + " takes up to " + linesOf(cause) +
-              " and pushes the copy out of sight: smaller type there, a wider column or shorter copy mends "
+              " and crowds out the copy: smaller type there, a wider column or shorter copy mends "
               "it.",
           ""});
 }

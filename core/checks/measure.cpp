@@ -49,8 +49,9 @@ void checkMeasure(const Subject& subject, Findings& out) {
                   " characters, " + atWidths(wide.there) + ": beyond " + figure(most, 0) +
                   " the eye loses the next line. Larger type, a narrower row or one more column mends it.",
               "long"});
-    const Cause narrow = measureBeyond(subject, least, false);
-    if (narrow.any())
+    Cause narrow = measureBeyond(subject, least, false);
+    join(narrow.widths);
+    if (narrow.any() && lengthOf(narrow.widths) >= subject.thresholds().leastRun)
         tell(out, narrow,
              {"measure", Severity::Note,
               "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory)",

@@ -23,6 +23,7 @@ struct Thresholds {
     double apart = 80;           ///< widths between type's end of growth and its column's
     int shortWord = 6;           ///< characters of a last line that is one short word
     double lastWordRun = 160;    ///< widths over which it stands
+    double leastRun = 40;        ///< widths under which a narrow measure or spare room is not told
     double spareLines = 4;       ///< lines of body that would fit into a card's spare room
     double leastZoom = 3;        ///< a large desktop browser's limit of zoom, from memory
     double usualZoom = 5;        ///< most browsers'

@@ -57,7 +57,7 @@ std::string worstAndOthers(const Subject& subject, const Cause& cause) {
     const std::string worst = named(subject, cause.card, cause.part);
     const std::size_t others = cause.places.size() - 1;
     if (others == 0) return worst;
-    return worst + " and " + std::to_string(others) + (others == 1 ? " other" : " others");
+    return worst + " (and " + std::to_string(others) + (others == 1 ? " other)" : " others)");
 }
 
 std::string sentence(std::string text) {

@@ -10,7 +10,8 @@ namespace tenter::checks {
 
 /// `the heading “Low tide”`, `the picture low-tide.jpg`.
 std::string named(const Subject& subject, std::size_t card, std::size_t part);
-/// The same with how many others there are: `the heading “Low tide” and 2 others`.
+/// The same with how many others there are: `the heading “Low tide” (and 2 others)`, which stays one
+/// subject of a sentence.
 std::string worstAndOthers(const Subject& subject, const Cause& cause);
 
 /// `text` with white space collapsed, in quotes, cut if long.

@@ -80,8 +80,8 @@ void checkPictures(const Subject& subject, Findings& out) {
         const double wanted = std::ceil(need.width * thresholds.pictureComfort);
         tell(out, cause,
              {"picture", severity, "CSS Images 3 § 5.5; common practice",
-              sentence(worstAndOthers(subject, cause)) + (cause.places.size() > 1 ? " have" : " has") +
-                  " too few pixels for dense screens: " + px(file.width, 0) + " for a slot that needs " +
+              sentence(worstAndOthers(subject, cause)) +
+                  " has too few pixels for dense screens: " + px(file.width, 0) + " for a slot that needs " +
                   px(need.width, 0) + " of width where the page is " + px(need.at, 0) + " wide, " +
                   figure(-cause.worst, 2) + " to one. A file " + px(wanted, 0) + " wide is sharp at 2.",
               severity == Severity::Warning ? "few" : "modest"});

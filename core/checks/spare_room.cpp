@@ -44,11 +44,17 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
             if (span) cause.add(card, 0, *span, std::max(a.value, b.value) / height);
         }
     }
-    if (!cause.any()) return;
+    join(cause.widths);
+    if (!cause.any() || lengthOf(cause.widths) < subject.thresholds().leastRun) return;
     std::size_t part = 0;
+    bool heading = false;
     const std::vector<project::Part>& parts = subject.project.cards[cause.card].parts;
     for (std::size_t i = parts.size(); i-- > 0;)
-        if (std::holds_alternative<project::TextPart>(parts[i])) part = i;
+        if (const auto* text = std::get_if<project::TextPart>(&parts[i]))
+            if (text->role == "heading" || !heading) {
+                part = i;
+                heading = text->role == "heading";
+            }
     tell(out, cause,
          {"spare-room", Severity::Note, "common practice, no source",
           "The card of " + named(subject, cause.card, part) + " stands empty for up to " +

@@ -21,39 +21,56 @@ std::optional<double> growsUntil(const RoleSeen& role, Line&& line) {
     return until;
 }
 
+/// True if copy of the role has several lines somewhere: what stays on one line has none to get longer.
+bool hasLines(const Subject& subject, const RoleSeen& role) {
+    return std::ranges::any_of(subject.parts, [&](const PartSeen& part) {
+        return part.text != nullptr && part.text->role == role.name &&
+               std::ranges::any_of(part.pieces.pieces,
+                                   [](const sweep::Piece& piece) { return piece.lines > 1; });
+    });
+}
+
+/// Roles whose type stops before its column, or after it.
+struct StopsApart {
+    Cause cause;
+    std::vector<std::string> types;
+};
+
+void tellStops(const Subject& subject, const StopsApart& apart, bool early, Findings& out) {
+    const Cause& cause = apart.cause;
+    const bool several = apart.types.size() > 1;
+    const double type = early ? cause.there.from : cause.there.to;
+    const double column = early ? cause.there.to : cause.there.from;
+    const bool on = !early && type >= subject.most;
+    std::string says = sentence(listed(apart.types)) + (on ? (several ? " go on growing" : " goes on growing")
+                                                           : (several ? " stop growing" : " stops growing") +
+                                                                 std::string(" at ") + px(type, 0));
+    says += early ? ", the column only at " : ", though the column stops at ";
+    says += px(column, 0) + (early ? ": lines get longer in between." : ": lines get shorter in between.");
+    tell(out, cause,
+         {"stops", Severity::Note, "common practice, no source",
+          says + " End the ramp where the column ends.", early ? "early" : "late"});
+}
+
 }  // namespace
 
 void checkStops(const Subject& subject, Findings& out) {
-    Cause early;
-    Cause late;
-    double column = 0;
+    StopsApart early;
+    StopsApart late;
     for (const RoleSeen& role : subject.roles) {
+        if (role.name == "button" || !hasLines(subject, role)) continue;
         const auto type = growsUntil(role, [](const RolePiece& piece) { return piece.size; });
-        const auto wide = growsUntil(role, [](const RolePiece& piece) { return piece.column; });
-        if (!type || !wide || *wide >= subject.most || std::min(*type, *wide) <= subject.least) continue;
-        column = *wide;
-        if (std::abs(*type - *wide) < subject.thresholds().apart) continue;
-        Cause& cause = *type < *wide ? early : late;
-        cause.add(role.card, role.part, {std::min(*type, *wide), std::max(*type, *wide)},
-                  std::abs(*type - *wide));
+        const auto column = growsUntil(role, [](const RolePiece& piece) { return piece.column; });
+        if (!type || !column || *column >= subject.most || std::min(*type, *column) <= subject.least)
+            continue;
+        if (std::abs(*type - *column) < subject.thresholds().apart) continue;
+        StopsApart& apart = *type < *column ? early : late;
+        apart.types.push_back(typeOf(role.name));
+        apart.cause.add(role.card, role.part, {std::min(*type, *column), std::max(*type, *column)},
+                        std::abs(*type - *column));
     }
-    const auto told = [&](const Cause& cause, bool first) {
-        if (!cause.any()) return;
-        const std::string type =
-            typeOf(std::get<project::TextPart>(subject.project.cards[cause.card].parts[cause.part]).role);
-        const double end = first ? cause.there.from : cause.there.to;
-        const std::string what =
-            !first && end >= subject.most ? " goes on growing" : " stops growing at " + px(end, 0);
-        tell(out, cause,
-             {"stops", Severity::Note, "common practice, no source",
-              sentence(type) + what + (first ? ", its column only at " : ", though its column stops at ") +
-                  px(column, 0) +
-                  (first ? ": lines get longer in between." : ": lines get shorter in between.") +
-                  " End the ramp where the column ends.",
-              first ? "early" : "late"});
-    };
-    told(early, true);
-    told(late, false);
+    if (early.cause.any()) tellStops(subject, early, true, out);
+    if (late.cause.any()) tellStops(subject, late, false, out);
 }
 
 }  // namespace tenter::checks

@@ -102,9 +102,10 @@ ZoomLimited zoomedUnder(const Subject& subject, double limit) {
     return found;
 }
 
-std::string zoomGains(const ZoomLimited& found, double limit) {
-    return sentence(found.worst) + " gets only " + figure(-found.cause.worst, 2) + " times as large at " +
-           percent(limit) + " zoom where the page is " + px(wholeIn(found.cause.there), 0) + " wide";
+std::string zoomGains(const ZoomLimited& found, double limit, const std::string& whose) {
+    return "At " + percent(limit) + " zoom, " + whose + ", " + found.worst + " gets only " +
+           figure(-found.cause.worst, 2) + " times as large where the page is " +
+           px(wholeIn(found.cause.there), 0) + " wide";
 }
 
 }  // namespace
@@ -115,7 +116,7 @@ void checkZoom(const Subject& subject, Findings& out) {
     if (usual.cause.any()) {
         tell(out, usual.cause,
              {"zoom", Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
-              zoomGains(usual, thresholds.usualZoom) +
+              zoomGains(usual, thresholds.usualZoom, "the most browsers have") +
                   ", since it shrinks as the zoomed page narrows; readers may ask for 2. Let " +
                   listed(usual.types) +
                   " grow less: a largest size of at most 2.5 times the smallest always does.",
@@ -126,9 +127,8 @@ void checkZoom(const Subject& subject, Findings& out) {
     if (!least.cause.any()) return;
     tell(out, least.cause,
          {"zoom", Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
-          zoomGains(least, thresholds.leastZoom) +
-              ", the limit of one large desktop browser; others zoom to 500 % and reach 2." + " Let " +
-              listed(least.types) +
+          zoomGains(least, thresholds.leastZoom, "the limit of one large desktop browser") +
+              "; others zoom to 500 % and reach 2. Let " + listed(least.types) +
               " grow less: a largest size of at most 1.5 times the smallest always does.",
           "least"});
 }

@@ -46,7 +46,11 @@ std::string whereWords(const Finding& finding, const std::string& shareOf) {
         out += (i > 0 ? ", " : "") + spanWords(finding.widths[i]);
     if (finding.widths.size() > mostNamed)
         out += " and " + std::to_string(finding.widths.size() - mostNamed) + " more";
-    return out + " px, " + units::number(finding.share * 100, 1) + " % of " + shareOf;
+    out += " px";
+    const bool one = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
+    return one && finding.share == 0
+               ? out
+               : out + ", " + units::number(finding.share * 100, 1) + " % of " + shareOf;
 }
 
 std::string counted(std::size_t count, const char* word) {

@@ -147,7 +147,9 @@ TEST(ZoomCheck, AgreesWithASearchOverZooms) {
         });
         within += told ? 1 : 0;
         const double gain = gainBySearch(row, 0, width, 5);
-        if (std::abs(gain - 2) > 0.002) EXPECT_EQ(told, gain < 2) << width << ", " << gain;
+        if (std::abs(gain - 2) > 0.002) {
+            EXPECT_EQ(told, gain < 2) << width << ", " << gain;
+        }
     }
     EXPECT_GT(within, 5);
     EXPECT_LT(within, 225);

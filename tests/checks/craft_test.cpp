@@ -307,7 +307,9 @@ TEST(Checks, ComeBySeverityThenShare) {
     EXPECT_EQ(all.back().severity, Severity::Note);
     for (std::size_t i = 1; i < all.size(); ++i) {
         EXPECT_GE(all[i - 1].severity, all[i].severity);
-        if (all[i - 1].severity == all[i].severity) EXPECT_GE(all[i - 1].share, all[i].share);
+        if (all[i - 1].severity == all[i].severity) {
+            EXPECT_GE(all[i - 1].share, all[i].share);
+        }
     }
 }
 
