@@ -84,7 +84,8 @@ void checkGrowth(const Subject& subject, Findings& out) {
               sentence(listed(step.types)) + (step.types.size() > 1 ? " step, at worst " : " steps ") +
                   step.sizes() + " at the breakpoint " + px(at) + " though the column " +
                   (same ? "stays " + px(step.column[1], 0) + " wide" : "goes " + step.columns()) +
-                  ": it looks like a slip. Let the ramps meet there.",
+                  (same ? ": it looks like a slip. Let the ramps meet there."
+                        : ": type should go with its column. Start the ramp past it where the column says."),
               "step " + units::Length::px(at).css()});
     }
 }
