@@ -75,8 +75,11 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
                     });
     }
     for (const auto& [character, found] : causes) {
-        const std::string first(one.row.profile().name());
-        const std::string second(other.row.profile().name());
+        std::string counts = " takes " + std::to_string(found.one) + " lines in ";
+        counts += one.row.profile().name();
+        counts += " and " + std::to_string(found.other) + " in ";
+        counts += other.row.profile().name();
+        counts += " " + atWidths(found.cause.there);
         const std::string why =
             character.empty()
                 ? ": they shape or balance its lines otherwise. A slightly other size there settles it."
@@ -84,10 +87,7 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
                       ". A word joiner or a space there settles it.";
         tell(out, found.cause,
              {"engines", Severity::Warning, "measured in two browser engines",
-              sentence(worstAndOthers(one, found.cause)) + " takes " + std::to_string(found.one) +
-                  " lines in " + first + " and " + std::to_string(found.other) + " in " + second + " " +
-                  atWidths(found.cause.there) + why,
-              character});
+              sentence(worstAndOthers(one, found.cause)) + counts + why, character});
     }
 }
 

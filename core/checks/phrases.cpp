@@ -54,7 +54,7 @@ std::string named(const Subject& subject, std::size_t card, std::size_t part) {
 }
 
 std::string worstAndOthers(const Subject& subject, const Cause& cause) {
-    const std::string worst = named(subject, cause.card, cause.part);
+    std::string worst = named(subject, cause.card, cause.part);
     const std::size_t others = cause.places.size() - 1;
     if (others == 0) return worst;
     return worst + " (and " + std::to_string(others) + (others == 1 ? " other)" : " others)");

@@ -1,6 +1,7 @@
 // Checks whose numbers are common practice; where a figure is at stake, layouts judge it.
 #include <map>
 
+#include "../sweep/sweeping.h"
 #include "checking.h"
 #include "sweep/differences.h"
 #include "sweep/sweep.h"
@@ -320,6 +321,57 @@ TEST(Checks, WeighByAnAudience) {
     Options options;
     options.audience.visits = {{360, 300}, {1440, 100}};
     EXPECT_DOUBLE_EQ(findingOf(project, "small-type", std::nullopt, options).share, 0.75);
+}
+
+/// What holds of any finding, whatever the project.
+void expectSound(const project::Project& project, const std::vector<Finding>& findings) {
+    for (const Finding& finding : findings) {
+        EXPECT_GE(finding.share, 0);
+        EXPECT_LE(finding.share, 1);
+        EXPECT_FALSE(finding.says.empty());
+        EXPECT_FALSE(finding.source.empty());
+        EXPECT_EQ(finding.says.find("nan"), std::string::npos) << finding.says;
+        EXPECT_EQ(finding.says.find("inf"), std::string::npos) << finding.says;
+        ASSERT_FALSE(finding.widths.empty()) << finding.says;
+        for (std::size_t i = 0; i < finding.widths.size(); ++i) {
+            const sweep::Interval& span = finding.widths[i];
+            EXPECT_LE(span.from, span.to) << finding.says;
+            EXPECT_LE(span.to, project.mostWidth) << finding.says;
+            if (finding.check != "reflow") {
+                EXPECT_GE(span.from, project.leastWidth) << finding.says;
+            }
+            if (i > 0) {
+                EXPECT_GT(span.from, finding.widths[i - 1].to) << finding.says;
+            }
+        }
+    }
+}
+
+TEST(Checks, TellSoundFindingsOfRandomProjects) {
+    project::RandomProject random(20261126);
+    for (int i = 0; i < 60; ++i) {
+        project::Problems problems;
+        const auto project = project::parse(project::prettyJson(random.next()), "random", {}, problems);
+        ASSERT_TRUE(project.has_value());
+        for (std::size_t variant = 0; variant < project->variants.size(); ++variant)
+            expectSound(*project, check(*project, variant, checkStore()));
+    }
+}
+
+// The samples are made to be accessible; axe-core finds no fault in them either.
+TEST(Checks, FindNoErrorInTheSamples) {
+    for (const auto& entry : std::filesystem::directory_iterator(TENTER_SOURCE_DIR "/sample-projects")) {
+        if (!entry.path().string().ends_with(".tenter.json")) continue;
+        project::Problems problems;
+        const auto project = project::read(entry.path(), problems);
+        ASSERT_TRUE(project.has_value());
+        for (std::size_t variant = 0; variant < project->variants.size(); ++variant) {
+            const std::vector<Finding> findings = check(*project, variant, checkStore());
+            expectSound(*project, findings);
+            for (const Finding& finding : findings)
+                EXPECT_NE(finding.severity, Severity::Error) << entry.path() << ": " << finding.says;
+        }
+    }
 }
 
 TEST(Checks, TakeARowWithoutCards) {

@@ -254,7 +254,7 @@ TEST_F(Command, RefusesAProjectThatIsNoneWithItsPlace) {
 TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "a verb is missing");
     expectRefused(tenterCli({"weave"}),
-                  "there is no verb weave; use one of geometry, wraps, stylesheet, page, report");
+                  "there is no verb weave; use one of geometry, wraps, check, stylesheet, page, report");
     expectRefused(tenterCli({"--loud"}), "a verb is missing");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");
