@@ -36,10 +36,12 @@ int run(int argc, char** argv) {
     app.require_subcommand(1);
     app.footer(
         "Results go to standard output, messages to standard error.\n"
-        "Exit code 0: done. 2: the input or the arguments are wrong.");
+        "Exit code 0: done. 1: done, and check has findings at or above --fail-on. 2: the input or the\n"
+        "arguments are wrong.");
     tenter::command::Action action;
     tenter::command::addGeometry(app, action);
     tenter::command::addWraps(app, action);
+    tenter::command::addCheck(app, action);
     tenter::command::addStylesheet(app, action);
     tenter::command::addPage(app, action);
     tenter::command::addReport(app, action);

@@ -8,6 +8,7 @@
 namespace tenter::command {
 
 inline constexpr int done = 0;
+inline constexpr int hasFindings = 1;  ///< done, and there is something to mend
 inline constexpr int wrongInput = 2;
 
 /// One line on standard error.

@@ -14,6 +14,7 @@ using Action = std::function<int()>;
 // Each adds its verb to `app`; if the arguments choose that verb, `action` is set to it.
 void addGeometry(CLI::App& app, Action& action);
 void addWraps(CLI::App& app, Action& action);
+void addCheck(CLI::App& app, Action& action);
 void addStylesheet(CLI::App& app, Action& action);
 void addPage(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);

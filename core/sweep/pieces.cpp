@@ -48,16 +48,12 @@ private:
         }
     }
 
-    [[nodiscard]] static double end(double from, double until, double to) {
-        return std::min(to, from + std::max(until, leastStep));
-    }
-
     double overCard(const layout::Across<Linear>& across, double from, double to) {
         Piece piece;
         piece.band = band_;
         piece.from = from;
         piece.width = across.cardContent;
-        piece.to = end(from, piece.width.until, to);
+        piece.to = stride_.next(from, piece.width.until, to);
         done_.pieces.push_back(piece);
         return piece.to;
     }
@@ -69,7 +65,7 @@ private:
         piece.from = from;
         piece.width =
             card.beside == static_cast<int>(part_) ? across.besideWidth : layout::pictureWidth(band, across);
-        piece.to = end(from, std::min(piece.width.until, across.cardContent.until), to);
+        piece.to = stride_.next(from, std::min(piece.width.until, across.cardContent.until), to);
         done_.pieces.push_back(piece);
         return piece.to;
     }
@@ -91,7 +87,7 @@ private:
         piece.graphemes = paragraph.graphemes(0, clusters);
         const double until = std::min(
             {piece.width.until, piece.advance.until, query.available.until, across.cardContent.until});
-        piece.to = end(from, until, to);
+        piece.to = stride_.next(from, until, to);
         breakLines(paragraph, query, piece);
         return piece.to;
     }
@@ -101,6 +97,7 @@ private:
         const double start = piece.from;
         const double to = piece.to;
         bool first = true;
+        Stride stride;
         for (double at = start; at < to;) {
             text::LinesAlong here = query;
             here.size = straight(query.size, at - start);
@@ -114,7 +111,7 @@ private:
             double until = follower.until();
             if (here.balance && !follower.overflows() && lines > 0)
                 lines = row_.profile().balancedLines(paragraph, here, lines, until);
-            const double next = end(at, until, to);
+            const double next = stride.next(at, until, to);
             addTight(at, next, follower);
             if (first || lines != piece.lines) {
                 if (!first) close(piece, start, at);
@@ -158,6 +155,7 @@ private:
     double tightness_;
     std::size_t band_ = 0;
     PartPieces done_;
+    Stride stride_;
 };
 
 }  // namespace

@@ -1,6 +1,7 @@
 // A row's parts as pieces of straight lines over viewport widths: the walk from event to event.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <functional>
 #include <vector>
@@ -19,6 +20,20 @@ struct Interval {
 
 /// Events nearer than this are one: no screen tells them apart, and the walk gets on. CSS px.
 inline constexpr double leastStep = 1e-9;
+
+/// Walks from event to event. Where lengths are so great that their rounding makes an event of every least step,
+/// each such step is twice the one before, so that a walk ends whatever the lengths are.
+class Stride {
+public:
+    /// The width to go on from: `until` past `from` (CSS px), but at most `to`.
+    double next(double from, double until, double to) {
+        least_ = until > least_ ? leastStep : 2 * least_;
+        return std::min(to, from + std::max(until, least_));
+    }
+
+private:
+    double least_ = leastStep;
+};
 
 /// Widths from `from` to `to` (CSS px, of one band) within which all of a part's measures across the page are
 /// straight lines, starting at `from`, and its number of lines stays.

@@ -1,6 +1,7 @@
 // The core: preparing a paragraph, laying out a row of twelve cards, reading a whole sweep of widths.
 #include <benchmark/benchmark.h>
 
+#include "checks/checks.h"
 #include "layout/layout.h"
 #include "samples.h"
 #include "spread.h"
@@ -79,6 +80,18 @@ void sweepRow(benchmark::State& state) {
     state.SetLabel(std::to_string(state.range(0)) + " cards, " + std::to_string(wraps) + " wrap points");
 }
 BENCHMARK(sweepRow)->Arg(12)->Arg(200)->Unit(benchmark::kMillisecond);
+
+/// Everything `check` looks at, under both break profiles.
+void checkTwelveCards(benchmark::State& state) {
+    Prepared prepared;
+    Spread spread;
+    std::size_t findings = 0;
+    for (auto _ : state)
+        spread.time([&] { findings = checks::check(prepared.project, 0, prepared.store).size(); });
+    spread.tell(state);
+    state.SetLabel(std::to_string(findings) + " findings");
+}
+BENCHMARK(checkTwelveCards)->Unit(benchmark::kMillisecond);
 
 void prepareRow(benchmark::State& state) {
     Prepared prepared;

@@ -141,6 +141,47 @@ TEST_F(Command, WrapsAreATableUnlessJsonIsAskedFor) {
     expectRefused(run("wraps", {"--widths", "400"}), "--widths");
 }
 
+TEST_F(Command, CheckTellsFindingsAsAListWithItsCaution) {
+    const Finished finished = run("check");
+    EXPECT_EQ(finished.code, 0) << finished.out;
+    EXPECT_NE(finished.out.find("no claim of conformance"), std::string::npos);
+    EXPECT_NE(finished.out.find("% of the widths"), std::string::npos);
+}
+
+TEST_F(Command, CheckTellsFindingsAsJson) {
+    const Json json = Json::parse(run("check", {"--json", "--engine", "gecko"}).out);
+    ASSERT_TRUE(json.is_array());
+    ASSERT_FALSE(json.empty());
+    for (const Json& finding : json) {
+        EXPECT_TRUE(finding["check"].is_string());
+        EXPECT_TRUE(finding["source"].is_string());
+        EXPECT_FALSE(finding["says"].get<std::string>().empty());
+        EXPECT_LE(finding["share"].get<double>(), 1);
+        for (const Json& span : finding["widths"])
+            EXPECT_LE(span[0].get<double>(), span[1].get<double>());
+    }
+}
+
+TEST_F(Command, CheckFailsOnFindingsOfASeverity) {
+    EXPECT_EQ(run("check", {"--fail-on", "error"}).code, 0);
+    EXPECT_EQ(run("check", {"--fail-on", "note"}).code, 1);
+    const std::string faint =
+        std::string(project).replace(std::string(project).find("{\"size\""), 1, "{\"colour\": \"#cccccc\", ");
+    const std::string file = folder_.write("faint.tenter.json", faint);
+    EXPECT_EQ(tenterCli({"check", file}).code, 1);
+    expectRefused(run("check", {"--fail-on", "never"}), "--fail-on");
+}
+
+TEST_F(Command, CheckWeighsByAnAudience) {
+    const std::string visits = folder_.write("visits.csv", "width,visits\n390,3\n1440,1\nwide,2\n");
+    const Finished finished = run("check", {"--audience", visits});
+    EXPECT_NE(finished.out.find("% of the visits"), std::string::npos);
+    EXPECT_NE(finished.err.find("line 4"), std::string::npos) << finished.err;
+    expectRefused(run("check", {"--audience", folder_.file("none.csv")}), "none.csv");
+    expectRefused(run("check", {"--audience", folder_.write("empty.csv", "")}), "empty.csv");
+    expectRefused(run("check", {"--engine", "tumbleweed"}), "tumbleweed");
+}
+
 TEST_F(Command, TakesTheVariantOfThatClass) {
     EXPECT_EQ(Json::parse(run("geometry", {"--variant", "tides-trio", "--widths", "900"}).out)["variant"],
               "tides-trio");
@@ -234,7 +275,7 @@ TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "a verb is missing");
     expectRefused(
         tenterCli({"weave"}),
-        "there is no verb weave; use one of geometry, wraps, stylesheet, page, report, adopt, size");
+        "there is no verb weave; use one of geometry, wraps, check, stylesheet, page, report, adopt, size");
     expectRefused(tenterCli({"--loud"}), "a verb is missing");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");

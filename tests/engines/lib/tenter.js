@@ -24,6 +24,13 @@ export class Tenter {
     return this.#out('page', project, '--variant', variant);
   }
 
+  /** What `check` finds under one break profile; findings that fail it are still told. */
+  async check(project, variant, engine) {
+    const words = ['check', project, '--variant', variant, '--engine', engine, '--json'];
+    const {stdout} = await run(this.program, words, {maxBuffer: 1 << 30}).catch((error) => (error.code === 1 ? error : Promise.reject(error)));
+    return JSON.parse(stdout);
+  }
+
   /** The project `base` with the row of a saved page taken in, as text. */
   adopt(base, page) {
     return this.#out('adopt', base, page);

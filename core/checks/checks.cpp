@@ -1,0 +1,72 @@
+#include "checks/checks.h"
+
+#include <algorithm>
+#include <memory>
+
+#include "checks/registry.h"
+
+namespace tenter::checks {
+
+namespace {
+
+/// Findings of both profiles; what one alone has says so.
+Findings merged(Findings one, Findings other, const text::BreakProfile& first,
+                const text::BreakProfile& second) {
+    const auto alone = [](Told& told, const text::BreakProfile& profile) {
+        told.finding.says += " Only where lines break as in " + std::string(profile.name()) + ".";
+    };
+    for (Told& told : one) {
+        const auto same = std::ranges::find(other, told.key, &Told::key);
+        if (same == other.end()) {
+            alone(told, first);
+            continue;
+        }
+        std::vector<sweep::Interval>& widths = told.finding.widths;
+        widths.insert(widths.end(), same->finding.widths.begin(), same->finding.widths.end());
+        join(widths);
+        other.erase(same);
+    }
+    for (Told& told : other) {
+        alone(told, second);
+        one.push_back(std::move(told));
+    }
+    return one;
+}
+
+Findings findingsOf(const Subject& subject, bool breaks) {
+    Findings out;
+    for (const Check& check : registry())
+        if (check.breaks == breaks) check.run(subject, out);
+    return out;
+}
+
+}  // namespace
+
+std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+                           const Options& options) {
+    const text::BreakProfile& profile = options.profile != nullptr ? *options.profile : text::blink();
+    const Subject subject(project, variant, store, profile, options);
+    Findings all = findingsOf(subject, false);
+    Findings lines = findingsOf(subject, true);
+    if (options.profile == nullptr) {
+        const Subject other(project, variant, store, text::gecko(), options);
+        lines = merged(std::move(lines), findingsOf(other, true), text::blink(), text::gecko());
+        checkEngines(subject, other, lines);
+    }
+    all.insert(all.end(), std::make_move_iterator(lines.begin()), std::make_move_iterator(lines.end()));
+
+    std::vector<Finding> findings;
+    for (Told& told : all) {
+        Finding& finding = told.finding;
+        finding.share = options.audience.empty()
+                            ? std::min(1.0, lengthOf(finding.widths) / (subject.most - subject.least))
+                            : options.audience.share(finding.widths, subject.least);
+        findings.push_back(std::move(finding));
+    }
+    std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) {
+        return a.severity != b.severity ? a.severity > b.severity : a.share > b.share;
+    });
+    return findings;
+}
+
+}  // namespace tenter::checks

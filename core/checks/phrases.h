@@ -1,0 +1,39 @@
+// Words for parts, widths and figures, as a designer says them.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "checks/cause.h"
+
+namespace tenter::checks {
+
+/// `the heading “Low tide”`, `the picture low-tide.jpg`.
+std::string named(const Subject& subject, std::size_t card, std::size_t part);
+/// The same with how many others there are: `the heading “Low tide” (and 2 others)`, which stays one
+/// subject of a sentence.
+std::string worstAndOthers(const Subject& subject, const Cause& cause);
+
+/// `text` with white space collapsed, in quotes, cut if long.
+std::string inQuotation(std::string_view text);
+
+/// First letter in upper case, ASCII.
+std::string sentence(std::string text);
+
+/// At most `decimals` decimals, and no more than that the value is reached: cut down, not rounded.
+std::string figure(double value, int decimals = 1);
+std::string percent(double share);
+std::string px(double value, int decimals = 1);
+
+/// A whole width of the span, if it holds one; the widest.
+double wholeIn(const sweep::Interval& span);
+/// `at 640 px`, `from 640 to 700 px`.
+std::string atWidths(const sweep::Interval& span);
+
+/// `a`, `a and b`, `a, b and c`.
+std::string listed(const std::vector<std::string>& words);
+
+/// The role's name in text: `heading`, `body type`, `button label`.
+std::string typeOf(std::string_view role);
+
+}  // namespace tenter::checks

@@ -1,0 +1,19 @@
+#include "checks/registry.h"
+
+namespace tenter::checks {
+
+const std::vector<Check>& registry() {
+    static const std::vector<Check> all{
+        {checkContrast, false},     {checkFocus, false},      {checkZoom, false},
+        {checkReflow, true},        {checkTextSpacing, true}, {checkTargets, true},
+        {checkLinkNames, false},    {checkWords, true},       {checkSmallType, false},
+        {checkHeadingLines, true},  {checkButtonLines, true}, {checkMeasure, true},
+        {checkTightFits, true},     {checkGrowth, false},     {checkPictures, true},
+        {checkHoles, false},        {checkFonts, true},       {checkUnits, false},
+        {checkLastWords, true},     {checkSpareRoom, true},   {checkLinkPurpose, false},
+        {checkAlternatives, false}, {checkStops, false},
+    };
+    return all;
+}
+
+}  // namespace tenter::checks

@@ -1,0 +1,30 @@
+// Type too small to read with ease. Common practice, no source.
+#include "checks/phrases.h"
+#include "checks/registry.h"
+
+namespace tenter::checks {
+
+void checkSmallType(const Subject& subject, Findings& out) {
+    for (const RoleSeen& role : subject.roles) {
+        const Thresholds& thresholds = subject.thresholds();
+        const double floor = role.name == "body" ? thresholds.bodyFloor : thresholds.otherFloor;
+        Cause cause;
+        for (const RolePiece& piece : role.pieces) {
+            const auto cut = within(piece, subject.whole());
+            if (!cut) continue;
+            const units::Linear size = piece.size.from(cut->from - piece.from);
+            const auto small = whereAbove(floor - size, cut->from, cut->to);
+            if (small)
+                cause.add(role.card, role.part, *small,
+                          -std::min(size.at(small->from - cut->from), size.at(small->to - cut->from)));
+        }
+        tell(out, cause,
+             {"small-type", Severity::Warning, "common practice, no source",
+              sentence(typeOf(role.name)) + " is only " + figure(-cause.worst, 2) + " px " +
+                  atWidths(cause.there) + ": under " + px(floor) +
+                  " many read it with effort or not at all. Raise the small end of its ramp.",
+              role.name});
+    }
+}
+
+}  // namespace tenter::checks

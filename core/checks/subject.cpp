@@ -1,0 +1,90 @@
+#include "checks/subject.h"
+
+#include <algorithm>
+
+#include "layout/across.h"
+
+namespace tenter::checks {
+
+namespace {
+
+using units::Linear;
+
+RoleSeen& roleSeen(std::vector<RoleSeen>& roles, const layout::PreparedRow& row, const PartSeen& part) {
+    const auto known = std::ranges::find(roles, part.text->role, &RoleSeen::name);
+    if (known != roles.end()) return *known;
+    RoleSeen role;
+    role.name = part.text->role;
+    role.index = row.band(0).cards[part.card].parts[part.part].role;
+    role.card = part.card;
+    role.part = part.part;
+    return roles.emplace_back(std::move(role));
+}
+
+}  // namespace
+
+bool isLink(const project::TextPart& part) {
+    return part.role == "button" || !part.link.empty();
+}
+
+std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t role, double least,
+                                  double most) {
+    std::vector<RolePiece> pieces;
+    sweep::Stride stride;
+    double from = least;
+    for (std::size_t band = 0; band < row.bandCount(); ++band) {
+        const layout::BandPlan& plan = row.band(band);
+        const bool last = band + 1 == row.bandCount() || !plan.upTo;
+        const double to = last ? most : std::min(most, *plan.upTo);
+        while (from < to) {
+            const layout::Across<Linear> across = layout::acrossAt(plan, Linear(from, 1));
+            RolePiece piece{from, to, band, plan.roles[role].size.resolve(across.basis), across.cardContent};
+            const double until = std::min(piece.size.until, piece.column.until);
+            piece.to = stride.next(from, until, to);
+            pieces.push_back(piece);
+            from = piece.to;
+        }
+        if (last) break;
+    }
+    return pieces;
+}
+
+Subject::Subject(const project::Project& whole, std::size_t index, text::ParagraphStore& store,
+                 const text::BreakProfile& profile, const Options& told)
+    : project(whole),
+      variantIndex(index),
+      variant(whole.variants.at(index)),
+      paragraphs(store),
+      options(told),
+      row(whole, index, store, profile),
+      least(whole.leastWidth),
+      most(whole.mostWidth) {
+    std::vector<sweep::PartPieces> pieces;
+    for (std::size_t card = 0; card < project.cards.size(); ++card) {
+        const std::vector<project::Part>& all = project.cards[card].parts;
+        for (std::size_t part = 0; part < all.size(); ++part) {
+            PartSeen seen;
+            seen.card = card;
+            seen.part = part;
+            seen.text = std::get_if<project::TextPart>(&all[part]);
+            seen.picture = std::get_if<project::PicturePart>(&all[part]);
+            pieces.push_back(sweep::follow(row, card, part, least, most));
+            if (seen.text != nullptr) {
+                RoleSeen& role = roleSeen(roles, row, seen);
+                const bool link = isLink(*seen.text);
+                role.wholeLink = role.wholeLink || link;
+                role.linkRuns = role.linkRuns ||
+                                (!link && std::ranges::find(seen.text->copy, project::Run::Kind::Link,
+                                                            &project::Run::kind) != seen.text->copy.end());
+            }
+            parts.push_back(std::move(seen));
+        }
+    }
+    curves = sweep::curvesOf(row, pieces, least, most);
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        parts[i].pieces = std::move(pieces[i]);
+    for (RoleSeen& role : roles)
+        role.pieces = rolePieces(row, role.index, least / told.thresholds.usualZoom, most);
+}
+
+}  // namespace tenter::checks

@@ -1,0 +1,18 @@
+// Findings as JSON and as a list to be read.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "checks/finding.h"
+
+namespace tenter::emit {
+
+/// A JSON array, one finding a line; numbers in full double precision.
+std::string findingsJson(const std::vector<checks::Finding>& findings);
+
+/// One paragraph a finding, the caution at the end. `shareOf` says what shares are of: `the widths` or
+/// `the visits`.
+std::string findingsList(const std::vector<checks::Finding>& findings, const std::string& shareOf);
+
+}  // namespace tenter::emit

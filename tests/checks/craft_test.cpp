@@ -1,0 +1,384 @@
+// Checks whose numbers are common practice; where a figure is at stake, layouts judge it.
+#include <map>
+
+#include "../sweep/sweeping.h"
+#include "checking.h"
+#include "sweep/differences.h"
+#include "sweep/sweep.h"
+
+namespace tenter::checks {
+namespace {
+
+using namespace test;  // NOLINT(google-build-using-namespace)
+
+const std::string longCopy =
+    "We follow the old sheep path to the sluice and wait for the curlews, and whoever is cold may take the "
+    "shorter "
+    "way back along the wall, past the lamp and the boats drawn up for winter, to the hut where there is "
+    "soup.";
+
+project::Project headed(const std::string& heading) {
+    return quiet("[" + card(heading, "Out and back.") + "]");
+}
+
+TEST(WordCheck, TellsWordsCutAndWordsThatStickOut) {
+    project::Project project = headed("Saltmarshwatchersassociation");
+    set(project, "text/heading/size", "40");
+    const Finding cut = findingOf(project, "word");
+    EXPECT_NE(cut.says.find("cut in two"), std::string::npos) << cut.says;
+    const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    // Nothing else decides: the word's own width.
+    const double wide = layout::layOut(row, 1900).lines.front().line.width;
+    expectSpans(cut, {{320, wide}}, 1e-3);
+    set(project, "text/heading/overflowWrap", R"("normal")");
+    EXPECT_NE(findingOf(project, "word").says.find("sticks out"), std::string::npos);
+    set(project, "text/heading/size", "[[320, 16], [1920, 24]]");
+    EXPECT_FALSE(has(project, "word"));
+}
+
+TEST(SmallTypeCheck, TellsTypeUnderTheFloor) {
+    project::Project project = quiet();
+    // 12 px at 720.
+    set(project, "text/body/size", "[[320, 11], [1120, 13]]");
+    expectSpans(findingOf(project, "small-type"), {{320, 720}}, 0.2);
+    set(project, "text/body/size", "12");
+    EXPECT_FALSE(has(project, "small-type"));
+    set(project, "text/button/size", "11");
+    EXPECT_FALSE(has(project, "small-type"));
+    set(project, "text/button/size", "10.9");
+    EXPECT_TRUE(has(project, "small-type"));
+}
+
+/// Widths among the whole ones at which some part of `role` has more than `most` lines.
+std::set<int> widthsOver(const project::Project& project, const std::string& role, std::uint32_t most) {
+    std::set<int> widths;
+    const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    for (int width = 320; width <= 1920; ++width) {
+        const layout::Layout laid = layout::layOut(row, width);
+        for (const layout::LaidPart& part : laid.parts)
+            if (!part.picture && row.roles()[part.style] == role && part.lineCount > most)
+                widths.insert(width);
+    }
+    return widths;
+}
+
+std::set<int> wholeWithin(const Finding& finding) {
+    std::set<int> widths;
+    for (const sweep::Interval& span : finding.widths)
+        for (int width = 320; width <= 1920; ++width)
+            if ((width > span.from && width <= span.to) || (width == 320 && span.from == 320))
+                widths.insert(width);
+    return widths;
+}
+
+// Judged by layouts at every whole width.
+TEST(HeadingLinesCheck, HasExactlyTheWidthsOfTooManyLines) {
+    project::Project project = headed("Up the creek at dusk with lanterns, for whoever likes to walk slowly");
+    set(project, "text/heading/size", "[[500, 32], [900, 60]]");
+    Options options;
+    options.profile = &text::blink();
+    const std::set<int> over = widthsOver(project, "heading", 3);
+    ASSERT_GT(over.size(), 20U);
+    const Finding found = findingOf(project, "heading-lines", std::nullopt, options);
+    EXPECT_EQ(found.severity, Severity::Warning);
+    EXPECT_EQ(wholeWithin(found), over);
+    EXPECT_FALSE(has(headed("Low tide"), "heading-lines"));
+}
+
+TEST(ButtonLinesCheck, TellsLabelsThatWrap) {
+    project::Project project = quiet(
+        R"([{"parts": [{"role": "button", "copy": "Book a slow walk along the shore", "link": "#a"}]}])");
+    EXPECT_FALSE(has(project, "button-lines"));
+    set(project, "text/button/size", "30");
+    Options options;
+    options.profile = &text::blink();
+    const Finding found = findingOf(project, "button-lines", std::nullopt, options);
+    EXPECT_EQ(wholeWithin(found), widthsOver(project, "button", 1));
+    // A break in the copy is meant.
+    set(project, "text/button/size", "12");
+    std::get<project::TextPart>(project.cards[0].parts[0]).copy = {{project::Run::Kind::Plain, "Book", {}},
+                                                                   {project::Run::Kind::Break, {}, {}},
+                                                                   {project::Run::Kind::Plain, "Go", {}}};
+    EXPECT_FALSE(has(project, "button-lines"));
+}
+
+// SC 1.4.8 (AAA): 80 characters, judged by the measure of layouts.
+TEST(MeasureCheck, TellsLinesTooLongAndTooShort) {
+    const project::Project project = quiet("[" + card("Low tide", longCopy) + "]");
+    const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    Options options;
+    options.profile = &text::blink();
+    const Finding found = findingOf(project, "measure", Severity::Warning, options);
+    ASSERT_EQ(found.widths.size(), 1U);
+    EXPECT_NEAR(layout::layOut(row, found.widths[0].from).parts[1].measure, 80, 0.01);
+    EXPECT_EQ(layout::layOut(row, found.widths[0].to - 0.01).parts[1].lineCount, 3U);
+    EXPECT_EQ(layout::layOut(row, found.widths[0].to + 0.01).parts[1].lineCount, 2U);
+    EXPECT_FALSE(has(project, "measure", Severity::Note));
+
+    const project::Project narrow =
+        quiet("[" + card("Low tide", longCopy) + "]", "[{}]", R"({"columns": 1, "width": "190px"})");
+    EXPECT_TRUE(has(narrow, "measure", Severity::Note));
+    EXPECT_FALSE(has(narrow, "measure", Severity::Warning));
+}
+
+TEST(TightFitCheck, TellsLongTightRunsAlone) {
+    // Size and column grow alike, so a line that just fits does so at every width.
+    project::Project project = headed("Out and back over the flats");
+    set(project, "row/width", R"("50vw")");
+    set(project, "text/heading/size", "[[320, 10], [1920, 60]]");
+    layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    const double line = layout::layOut(row, 1600).lines.front().line.width;
+    ASSERT_LT(line, 800);
+    set(project, "row/width", R"(")" + std::to_string(line / 16 * 1.001) + R"(vw")");
+    Options options;
+    options.profile = &text::blink();
+    const Finding found = findingOf(project, "tight-fit", std::nullopt, options);
+    ASSERT_FALSE(found.widths.empty());
+    EXPECT_GT(found.share, 0.95);
+    set(project, "row/width", R"(")" + std::to_string(line / 16 * 1.01) + R"(vw")");
+    EXPECT_FALSE(has(project, "tight-fit", std::nullopt, options));
+}
+
+TEST(GrowthCheck, TellsTypeThatGoesAgainstItsColumn) {
+    project::Project project = quiet();
+    set(project, "text/body/size", "[[400, 20], [1200, 15]]");
+    expectSpans(findingOf(project, "growth"), {{400, 1200}}, 0.2);
+    set(project, "text/body/size", "[[400, 15], [1200, 20]]");
+    EXPECT_FALSE(has(project, "growth"));
+}
+
+TEST(GrowthCheck, TellsStepsThatTheColumnDoesNotTake) {
+    project::Project project = quiet("", R"([{"upTo": 800}, {}])");
+    setInBand(project, 0, "text/body/size", "16");
+    setInBand(project, 1, "text/body/size", "17");
+    expectSpans(findingOf(project, "growth"), {{800, 800}});
+    setInBand(project, 1, "text/body/size", "16.4");
+    EXPECT_FALSE(has(project, "growth"));
+    // Half the column, smaller type: as it should be.
+    setInBand(project, 1, "text/body/size", "14");
+    setInBand(project, 1, "row/columns", "2");
+    EXPECT_FALSE(has(project, "growth"));
+    setInBand(project, 1, "text/body/size", "18");
+    EXPECT_TRUE(has(project, "growth"));
+}
+
+/// A picture of `width` × `height` px, as wide as a row of at most 600 px.
+project::Project pictured(int width, int height, const std::string& more = "") {
+    return quiet(R"([{"parts": [{"picture": "quay.png", "size": [)" + std::to_string(width) + ", " +
+                     std::to_string(height) + R"(], "alt": "The quay"}]}])",
+                 "[{}]", R"({"columns": 1, "width": "100%", "maxWidth": "600px")" + more + "}");
+}
+
+TEST(PictureCheck, CountsPixelsToASlot) {
+    EXPECT_TRUE(has(pictured(899, 600), "picture", Severity::Warning));
+    EXPECT_FALSE(has(pictured(900, 600), "picture", Severity::Warning));
+    EXPECT_TRUE(has(pictured(900, 600), "picture", Severity::Note));
+    EXPECT_FALSE(has(pictured(1200, 800), "picture"));
+    // 450 px of slot is where 899 / 1.5 px end.
+    expectSpans(findingOf(pictured(750, 500), "picture", Severity::Warning), {{500, 1920}}, 0.01);
+}
+
+// Cover cropping, CSS Images 3 § 5.5: of a file twice as wide as high in a slot of 3/2, 400 px high, 800 px
+// are needed.
+TEST(PictureCheck, CountsWhatCroppingCutsOff) {
+    EXPECT_FALSE(has(pictured(1600, 800), "picture"));
+    EXPECT_TRUE(has(pictured(1590, 795), "picture", Severity::Note));
+}
+
+TEST(HolesCheck, TellsHolesThatAnotherColumnCountFills) {
+    const std::string four = "[" + card("A", "One.") + "," + card("B", "Two.") + "," + card("C", "Three.") +
+                             "," + card("D", "Four.") + "]";
+    const std::string bands =
+        R"([{"upTo": 700, "set": {"row": {"columns": 2}}}, {"set": {"row": {"columns": 3}}}])";
+    project::Project project = quiet(four, bands);
+    expectSpans(findingOf(project, "holes"), {{700, 1920}});
+    setInBand(project, 1, "row/lastLine", R"("center")");
+    EXPECT_FALSE(has(project, "holes"));
+    setInBand(project, 1, "row/lastLine", R"("start")");
+    setInBand(project, 0, "row/columns", "3");  // none fills it
+    EXPECT_FALSE(has(project, "holes"));
+}
+
+TEST(FontCheck, TellsAFamilyThatIsNotThere) {
+    project::Project project = quiet();
+    EXPECT_FALSE(has(project, "font")) << findingOf(project, "font").says;
+    set(project, "text/body/family", R"(["Nowhere Grotesk"])");
+    EXPECT_EQ(findingOf(project, "font").severity, Severity::Warning);
+}
+
+TEST(UnitCheck, NotesSizesInPx) {
+    project::Project project = quiet();
+    EXPECT_FALSE(has(project, "unit"));
+    project.unit = units::Unit::Px;
+    EXPECT_TRUE(has(project, "unit", Severity::Note));
+}
+
+// Judged by layouts: at every width told the last line is that word.
+TEST(LastWordCheck, HasTheWidthsOfALonelyWord) {
+    project::Project project = headed("Out to Tern Holm between the tall poles at low tide");
+    set(project, "text/heading/size", "[[320, 21], [1920, 126]]");
+    Options options;
+    options.profile = &text::blink();
+    const std::vector<Finding> all = findingsOf(project, options);
+    const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    std::set<int> lonely;
+    for (int width = 320; width <= 1920; ++width) {
+        const layout::Layout laid = layout::layOut(row, width);
+        const layout::LaidPart& part = laid.parts[0];
+        const text::Line& line = laid.lines[part.firstLine + part.lineCount - 1].line;
+        const std::string last = part.paragraph->utf8(line.first, line.end);
+        if (part.lineCount > 1 && last.find(' ') == std::string::npos && last.size() <= 6)
+            lonely.insert(width);
+    }
+    const Finding* found = find(all, "last-word");
+    if (lonely.size() > 165) {
+        ASSERT_NE(found, nullptr);
+        EXPECT_EQ(wholeWithin(*found), lonely);
+    } else {
+        EXPECT_EQ(found, nullptr);
+    }
+}
+
+TEST(LastWordCheck, TellsAFixedHeadingInAFixedColumn) {
+    project::Project project = headed("The long way round the saltmarsh at dusk");
+    const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    const double whole = layout::layOut(row, 1900).lines.front().line.width;
+    set(project, "row/width", R"(")" + std::to_string(whole - 5) + R"(px")");
+    EXPECT_NE(findingOf(project, "last-word").says.find("“dusk”"), std::string::npos);
+    project.cards[0] = headed("The long way round the saltmarsh at\u00A0dusk").cards[0];
+    EXPECT_FALSE(has(project, "last-word"));
+}
+
+TEST(SpareRoomCheck, TellsCardsHalfEmptyBesideFullerOnes) {
+    const std::string two = "[" + card("A", "One.") + "," + card("B", longCopy) + "]";
+    const project::Project project = quiet(two, "[{}]", R"({"columns": 2, "width": "600px"})");
+    EXPECT_TRUE(has(project, "spare-room", Severity::Note));
+    EXPECT_FALSE(has(quiet(two, "[{}]", R"({"columns": 2, "width": "1900px"})"), "spare-room"));
+    EXPECT_FALSE(has(quiet(two, "[{}]", R"({"columns": 1, "width": "300px"})"), "spare-room"));
+}
+
+// A ramp ends where its emitted numbers do, which are rounded.
+TEST(StopsCheck, TellsTypeThatOutgrowsItsColumn) {
+    project::Project project = quiet("[" + card("Low tide", longCopy) + "]");
+    set(project, "row/maxWidth", R"("1200px")");
+    set(project, "text/body/size", "[[400, 15], [1500, 18]]");
+    expectSpans(findingOf(project, "stops"), {{1200, 1500}}, 0.5);
+    set(project, "text/body/size", "[[400, 15], [1000, 18]]");
+    expectSpans(findingOf(project, "stops"), {{1000, 1200}}, 0.5);
+    set(project, "text/body/size", "[[400, 15], [1250, 18]]");
+    EXPECT_FALSE(has(project, "stops"));
+    set(project, "text/body/size", "16");
+    EXPECT_FALSE(has(project, "stops"));
+}
+
+// `/` breaks in one engine and not in the other (measured, sources of the break profiles).
+TEST(EnginesCheck, NamesTheCharacterAndExactWidths) {
+    project::Project project = headed("Tern Holm/Causeway/Sluice/Quay/Old Creek/Saltmarsh");
+    const Finding found = findingOf(project, "engines");
+    EXPECT_NE(found.says.find("after “/”"), std::string::npos) << found.says;
+    const layout::PreparedRow one(project, 0, checkStore(), text::blink());
+    const layout::PreparedRow other(project, 0, checkStore(), text::gecko());
+    std::set<int> unlike;
+    for (const sweep::Stretch& stretch : sweep::lineDifferences({&one, &other}, 320, 1920))
+        for (int width = static_cast<int>(stretch.first); width <= stretch.last; ++width)
+            unlike.insert(width);
+    EXPECT_EQ(wholeWithin(found), unlike);
+    EXPECT_FALSE(has(headed("Tern Holm"), "engines"));
+}
+
+TEST(Checks, SayWhatOnlyOneProfileHas) {
+    project::Project project = headed("Tern Holm/Causeway/Sluice/Quay/Old Creek/Saltmarsh/Dunes/Lamp");
+    set(project, "text/heading/size", "60");
+    const Finding cut = findingOf(project, "word");
+    EXPECT_NE(cut.says.find("Only where lines break as in blink."), std::string::npos) << cut.says;
+    Options options;
+    options.profile = &text::gecko();
+    EXPECT_FALSE(has(project, "word", std::nullopt, options));
+    options.profile = &text::blink();
+    EXPECT_EQ(findingOf(project, "word", std::nullopt, options).says.find("Only"), std::string::npos);
+}
+
+TEST(Checks, ComeBySeverityThenShare) {
+    project::Project project = quiet("[" + card("Saltmarshwatchersassociation", longCopy) + "]");
+    set(project, "text/heading/size", "[[320, 40], [1920, 16]]");
+    set(project, "text/body/colour", R"("#999999")");
+    project.unit = units::Unit::Px;
+    const std::vector<Finding> all = findingsOf(project);
+    ASSERT_GE(all.size(), 4U);
+    EXPECT_EQ(all.front().severity, Severity::Error);
+    EXPECT_EQ(all.back().severity, Severity::Note);
+    for (std::size_t i = 1; i < all.size(); ++i) {
+        EXPECT_GE(all[i - 1].severity, all[i].severity);
+        if (all[i - 1].severity == all[i].severity) {
+            EXPECT_GE(all[i - 1].share, all[i].share);
+        }
+    }
+}
+
+TEST(Checks, WeighByAnAudience) {
+    project::Project project = quiet();
+    set(project, "text/body/size", "[[320, 11], [1120, 13]]");  // under 12 up to 720
+    Options options;
+    options.audience.visits = {{360, 300}, {1440, 100}};
+    EXPECT_DOUBLE_EQ(findingOf(project, "small-type", std::nullopt, options).share, 0.75);
+}
+
+/// What holds of any finding, whatever the project.
+void expectSound(const project::Project& project, const std::vector<Finding>& findings) {
+    for (const Finding& finding : findings) {
+        EXPECT_GE(finding.share, 0);
+        EXPECT_LE(finding.share, 1);
+        EXPECT_FALSE(finding.says.empty());
+        EXPECT_FALSE(finding.source.empty());
+        EXPECT_EQ(finding.says.find("nan"), std::string::npos) << finding.says;
+        EXPECT_EQ(finding.says.find("inf"), std::string::npos) << finding.says;
+        ASSERT_FALSE(finding.widths.empty()) << finding.says;
+        for (std::size_t i = 0; i < finding.widths.size(); ++i) {
+            const sweep::Interval& span = finding.widths[i];
+            EXPECT_LE(span.from, span.to) << finding.says;
+            EXPECT_LE(span.to, project.mostWidth) << finding.says;
+            if (finding.check != "reflow") {
+                EXPECT_GE(span.from, project.leastWidth) << finding.says;
+            }
+            if (i > 0) {
+                EXPECT_GT(span.from, finding.widths[i - 1].to) << finding.says;
+            }
+        }
+    }
+}
+
+TEST(Checks, TellSoundFindingsOfRandomProjects) {
+    project::RandomProject random(20261125);
+    for (int i = 0; i < 60; ++i) {
+        project::Problems problems;
+        const auto project = project::parse(project::prettyJson(random.next()), "random", {}, problems);
+        ASSERT_TRUE(project.has_value());
+        for (std::size_t variant = 0; variant < project->variants.size(); ++variant)
+            expectSound(*project, check(*project, variant, checkStore()));
+    }
+}
+
+// The samples are made to be accessible; axe-core finds no fault in them either.
+TEST(Checks, FindNoErrorInTheSamples) {
+    for (const auto& entry : std::filesystem::directory_iterator(TENTER_SOURCE_DIR "/sample-projects")) {
+        if (!entry.path().string().ends_with(".tenter.json")) continue;
+        project::Problems problems;
+        const auto project = project::read(entry.path(), problems);
+        ASSERT_TRUE(project.has_value());
+        for (std::size_t variant = 0; variant < project->variants.size(); ++variant) {
+            const std::vector<Finding> findings = check(*project, variant, checkStore());
+            expectSound(*project, findings);
+            for (const Finding& finding : findings)
+                EXPECT_NE(finding.severity, Severity::Error) << entry.path() << ": " << finding.says;
+        }
+    }
+}
+
+TEST(Checks, TakeARowWithoutCards) {
+    project::Project project = quiet();
+    project.cards.clear();
+    EXPECT_TRUE(findingsOf(project).empty());
+}
+
+}  // namespace
+}  // namespace tenter::checks
