@@ -348,7 +348,7 @@ void expectSound(const project::Project& project, const std::vector<Finding>& fi
 }
 
 TEST(Checks, TellSoundFindingsOfRandomProjects) {
-    project::RandomProject random(20261125);
+    project::RandomProject random(20261126);
     for (int i = 0; i < 60; ++i) {
         project::Problems problems;
         const auto project = project::parse(project::prettyJson(random.next()), "random", {}, problems);
