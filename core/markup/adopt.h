@@ -15,7 +15,7 @@ namespace tenter::markup {
 /// What the person says of a role instead of having it guessed. The selector is matched in the whole page; of
 /// what it selects only what stands in the row counts, but for the role `row` itself.
 struct RoleChoice {
-    std::string role;  ///< row, card, picture, or a role of text
+    std::string role;  ///< row, card, picture, or a role of text; empty: what it selects is no part
     std::string selector;
 };
 
@@ -32,9 +32,9 @@ struct Adopted {
 };
 
 /// The project with the page's row: its `given`, its cards, its language and direction, its level of
-/// headings. Everything else stays, what was known of its theme too if the page brings no style sheet. Empty, with problems, if no
-/// row is found, or what is found makes no sound project. Problems that do not stand in the way are told
-/// beside the result.
+/// headings. Everything else stays, what was known of its theme too if the page brings no style sheet. Empty,
+/// with problems, if no row is found, or what is found makes no sound project. Problems that do not stand in
+/// the way are told beside the result.
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,
                              project::Problems& problems);
 

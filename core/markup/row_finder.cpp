@@ -31,10 +31,11 @@ public:
         if (!isWithinLimits(kept->tree)) {
             wrong("the row has more than " + std::to_string(largestRow) + " elements, or stands more than " +
                       std::to_string(deepestRow) + " deep",
-                  "say which element is the row with --part row=SELECTOR");
+                  "say which element is the row by a selector for row");
             return std::nullopt;
         }
         found.kept = std::move(*kept);
+        found.pageRow = row_;
         std::size_t variant = 0;
         found.classElement = classElementOf(found.kept.tree, project_, variant);
         found.classWasAdded = !hasClass;
@@ -51,7 +52,8 @@ private:
 
     bool readChoices(const std::vector<RoleChoice>& choices) {
         for (const RoleChoice& choice : choices) {
-            if (choice.role != "card" && choice.role != "picture" && !project::isRoleName(choice.role)) {
+            if (!choice.role.empty() && choice.role != "card" && choice.role != "picture" &&
+                !project::isRoleName(choice.role)) {
                 wrong(project::inQuotes(choice.role) + " is no name for a role",
                       "write row, card, picture, or a role of text in small letters, digits and hyphens");
                 return false;
@@ -59,7 +61,7 @@ private:
             css::Problems unread;
             std::optional<css::SelectorList> list = css::readSelectors(choice.selector, unread);
             if (!list) {
-                wrong("the selector " + project::inQuotes(choice.selector) + " for " + choice.role +
+                wrong("the selector " + project::inQuotes(choice.selector) + " for " + named(choice.role) +
                           " cannot be read: " + (unread.empty() ? "it is empty" : unread.front().what),
                       unread.empty() ? "write a CSS selector" : unread.front().mend);
                 return false;
@@ -74,9 +76,10 @@ private:
         return found == choices_.end() ? nullptr : &*found;
     }
 
-    bool nothing(std::string_view role) {
-        wrong("the selector for " + std::string(role) + " selects nothing",
-              "write one that holds in the page");
+    static std::string named(const std::string& role) { return role.empty() ? "no part" : role; }
+
+    bool nothing(const std::string& role) {
+        wrong("the selector for " + named(role) + " selects nothing", "write one that holds in the page");
         return false;
     }
 
@@ -108,7 +111,7 @@ private:
             return true;
         }
         wrong("no row of cards was found: nothing in it repeats with a picture, a heading or a link and text",
-              "say which elements are the cards with --part card=SELECTOR");
+              "say which elements are the cards by a selector for card");
         return false;
     }
 
@@ -141,13 +144,13 @@ private:
             cards = guessCards(tree, found.kept.row);
         }
         if (cards.empty()) {
-            wrong("the row has no cards", "say which elements are the cards with --part card=SELECTOR");
+            wrong("the row has no cards", "say which elements are the cards by a selector for card");
             return false;
         }
         constexpr std::size_t most = 500;  // of a project
         if (cards.size() > most) {
             wrong("the row has more than " + std::to_string(most) + " cards",
-                  "say which element is the row with --part row=SELECTOR");
+                  "say which element is the row by a selector for row");
             return false;
         }
         for (const NodeId card : cards)
@@ -162,7 +165,7 @@ private:
     }
 
     // What was chosen takes the place of what was guessed: of the same element, of those in it and around it,
-    // and of others with the same role, which become body.
+    // and of others with the same role, which become body. Chosen for no role, it is no part.
     void applyChoice(const ReadChoice& choice, FoundRow& found) {
         const Tree& tree = found.kept.tree;
         std::vector<NodeId> nodes = selectedIn(tree, choice.selectors);
@@ -180,6 +183,7 @@ private:
                 });
             }
             taken += chosenParts.size();
+            if (choice.role.empty()) continue;
             if (choice.role == "picture") {
                 std::erase_if(card.parts, [](const GuessedPart& part) { return part.role == "picture"; });
             } else {

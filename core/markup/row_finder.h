@@ -18,7 +18,8 @@ struct FoundCard {
 };
 
 struct FoundRow {
-    Kept kept;  ///< its `row` is the cards' common parent
+    Kept kept;                ///< its `row` is the cards' common parent
+    NodeId pageRow = noNode;  ///< the same in the page it was cut out of
     NodeId classElement = noNode;
     bool classWasAdded = false;  ///< the page's row had no variant's class
     std::vector<FoundCard> cards;

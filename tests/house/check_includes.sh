@@ -35,7 +35,7 @@ FNR == 1 {
         if (!(part[1] in rank)) fault("not an include relative to core: " name)
         else if (rank[part[1]] + 0 > rank[folder] + 0) fault("core/" folder " includes " name ", which stands below it")
     }
-    if (area == "app" && folder == "command" && own && name ~ /(^|\/)(desktop|document|window|panels|axis|row|controls)\//)
+    if (area == "app" && folder == "command" && own && name ~ /(^|\/)(desktop|document|window|panels|axis|row|controls|given)\//)
         fault("the command line includes the window: " name)
 }
 END {

@@ -170,7 +170,7 @@ std::string problemsOf(const std::string& html, std::vector<RoleChoice> choices 
 
 TEST(Adopt, says_in_one_line_why_it_cannot) {
     EXPECT_NE(problemsOf("").find("no row of cards was found"), std::string::npos);
-    EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("--part card=SELECTOR"), std::string::npos);
+    EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("a selector for card"), std::string::npos);
     EXPECT_NE(problemsOf("<frameset><frame></frameset>").find("no row of cards"), std::string::npos);
     EXPECT_NE(problemsOf(floats, {{"row", ".gone"}}).find("the selector for row selects nothing"),
               std::string::npos);

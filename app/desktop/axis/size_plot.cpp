@@ -10,6 +10,7 @@ namespace tenter::desktop::axis {
 namespace {
 
 constexpr double snapReach = 4;  // px within which an end settles on a breakpoint or an end of the range
+constexpr int previewSteps = 240;
 constexpr double leastSize = 1;
 constexpr double mostSize = 400;
 
@@ -18,6 +19,7 @@ constexpr double mostSize = 400;
 SizePlot::SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
     : Plot(scale, parent), viewing_(viewing) {
     setAccessibleName(tr("Font size against width"));
+    connect(&viewing_, &Viewing::previewChanged, this, &SizePlot::rebuild);
 }
 
 // Roles are told apart by the manner of their lines and by their labels, not by colours.
@@ -47,9 +49,28 @@ void SizePlot::rebuild() {
                 include(point.y());
     for (const RampEnd& end : ends_)
         include(end.size);
+    for (const QPointF& point : previewed())
+        include(point.y());
     if (most > 0) setValues(least, most);
     restyle();
     placeHandles();
+}
+
+QVector<QPointF> SizePlot::previewed() const {
+    QVector<QPointF> points;
+    if (!viewing_.sizePreview()) return points;
+    const Viewing::SizePreview& preview = *viewing_.sizePreview();
+    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const bool band = viewing_.scope() == Viewing::Scope::ThisBand;
+    const double first = band ? bands.first(viewing_.band()) : bands.least;
+    const double last = band ? bands.last(viewing_.band()) : bands.most;
+    const double rem = viewing_.shown().page.readerSize / 16;
+    for (int i = 0; i <= previewSteps; ++i) {
+        const double width = first + (last - first) * i / previewSteps;
+        const bool card = preview.follow == project::Follow::Card;
+        points.append({width, preview.ramp.sizeAt(card ? viewing_.row().cardWidth(width) : width) * rem});
+    }
+    return points;
 }
 
 void SizePlot::restyle() {
@@ -176,6 +197,16 @@ void SizePlot::drawOver(QPainter& painter) {
     const row::Ink ink = row::Ink::of(palette());
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
     painter.setClipRect(area().adjusted(-8, -8, 8, 8));
+    if (const QVector<QPointF> preview = previewed(); !preview.isEmpty()) {
+        QPolygonF line;
+        for (const QPointF& point : preview)
+            line.append(at(point.x(), point.y()));
+        QPen pen(ink.accent, 2.25);
+        pen.setDashPattern({4, 3});
+        pen.setCapStyle(Qt::FlatCap);
+        painter.setPen(pen);
+        painter.drawPolyline(line);
+    }
     painter.setPen(QPen(ink.accent, 1, Qt::DotLine));
     for (const RampEnd& end : ends_) {
         if (end.role != viewing_.role() || end.followsCard) continue;

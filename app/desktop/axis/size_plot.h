@@ -40,6 +40,8 @@ protected:
 
 private:
     void readEnds();
+    /// The size that is being pasted, as a curve; empty if there is none.
+    [[nodiscard]] QVector<QPointF> previewed() const;
     Handle* addHandle(const QString& name);
     void moveTo(const QString& name, double width, double size);
     [[nodiscard]] QPen penOf(std::size_t index, const std::string& role, const row::Ink& ink) const;

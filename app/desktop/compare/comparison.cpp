@@ -21,10 +21,10 @@ struct Comparison::Bench {
     std::optional<layout::PreparedRow> row;
     layout::Layout layout;
 
-    QByteArray page() {
+    /// Empty if there is none; `problems` then says why.
+    QByteArray page(project::Problems& problems) {
         fonts.use(project->fonts, folder);
         row.emplace(*project, variant, store, *profile);
-        project::Problems problems;
         return QByteArray::fromStdString(pageOf(*project, variant, folder, store, problems));
     }
 
@@ -92,11 +92,19 @@ void Comparison::start(const Browser& browser, std::vector<double> widths) {
     bench_->folder = viewing_.document().folder();
     bench_->profile = &browser_.profile();
     pool_.start([this, job = job_, bench = bench_] {
-        const QByteArray html = bench->page();
+        project::Problems problems;
+        const QByteArray html = bench->page(problems);
+        const QString why =
+            problems.empty() ? QString()
+                             : QString::fromStdString(problems.front().what + "; " + problems.front().mend);
         QMetaObject::invokeMethod(
             this,
-            [this, job, html] {
-                if (job == job_) run(html);
+            [this, job, html, why] {
+                if (job != job_) return;
+                if (html.isEmpty())
+                    fail("There is no page to compare: " + why + '.');
+                else
+                    run(html);
             },
             Qt::QueuedConnection);
     });

@@ -6,10 +6,12 @@
 
 namespace tenter::desktop {
 
-std::string stylesheetOf(const project::Project& project, std::size_t variant) {
+std::optional<std::string> stylesheetOf(const project::Project& project, std::size_t variant,
+                                        project::Problems& problems) {
     tenter::emit::StylesheetOptions options;
     options.variants = {variant};
     options.unit = project.unit;
+    if (project.given) return tenter::emit::givenStylesheet(project, options, problems);
     return tenter::emit::stylesheet(project, options);
 }
 

@@ -13,6 +13,11 @@ QString placePicture(Document& document, std::size_t card, const QString& file,
                      std::optional<std::size_t> part) {
     if (card >= document.project().cards.size())
         return "There is no card to put the picture into; add one first.";
+    const auto& before = document.project().cards[card].parts;
+    if (document.project().given && std::none_of(before.begin(), before.end(), [](const project::Part& one) {
+            return std::holds_alternative<project::PicturePart>(one);
+        }))
+        return "The page’s card has no picture; take the row in again after putting one there.";
     QImageReader reader(file);
     reader.setAutoTransform(true);
     QSize size = reader.size();

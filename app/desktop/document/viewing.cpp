@@ -49,6 +49,12 @@ void Viewing::forgetRows() {
     forgetLayouts();
 }
 
+void Viewing::previewSize(std::optional<SizePreview> preview) {
+    if (preview == sizePreview_) return;
+    sizePreview_ = std::move(preview);
+    emit previewChanged();
+}
+
 void Viewing::setWidth(double width) {
     const double within = std::clamp(width, shown().leastWidth, shown().mostWidth);
     if (within == width_) return;

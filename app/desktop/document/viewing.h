@@ -4,6 +4,7 @@
 #include <QObject>
 #include <map>
 #include <memory>
+#include <optional>
 
 #include "document/document.h"
 #include "layout/layout.h"
@@ -25,6 +26,14 @@ public:
     };
     /// Which layer of the cascade an edit goes to.
     enum class Scope { AllVariants, ThisVariant, ThisBand };
+
+    /// A size that is being pasted and is not taken yet.
+    struct SizePreview {
+        std::string role;
+        units::Ramp ramp;
+        project::Follow follow = project::Follow::Viewport;
+        friend bool operator==(const SizePreview&, const SizePreview&) = default;
+    };
 
     [[nodiscard]] Document& document() const { return document_; }
     /// Viewport width, CSS px, within the project's range.
@@ -50,6 +59,9 @@ public:
     /// The project that is shown: the document's, or as it was saved.
     [[nodiscard]] const project::Project& shown() const;
 
+    [[nodiscard]] const std::optional<SizePreview>& sizePreview() const { return sizePreview_; }
+
+    void previewSize(std::optional<SizePreview> preview);
     void setWidth(double width);  ///< clamped to the range
     void setVariant(std::size_t variant);
     void setProfile(const text::BreakProfile& profile);
@@ -71,6 +83,7 @@ signals:
     void variantChanged();    ///< another variant is looked at; rowChanged follows
     void profileChanged();    ///< lines break by another profile; rowChanged follows
     void selectionChanged();  ///< selection, role or scope
+    void previewChanged();    ///< the size that is being pasted
 
 private:
     /// Of one profile.
@@ -93,6 +106,7 @@ private:
     std::string role_ = "heading";
     Scope scope_ = Scope::AllVariants;
     bool showsSaved_ = false;
+    std::optional<SizePreview> sizePreview_;
     const text::BreakProfile* profile_ = &text::blink();
     mutable std::map<const text::BreakProfile*, Made> made_;
 };

@@ -62,6 +62,9 @@ void CardBar::refresh() {
     previous_->setEnabled(card > 0);
     next_->setEnabled(card >= 0 && card + 1 < count);
     if (!add_) return;
+    const bool own = !context_.viewing.shown().given;
+    for (QToolButton* each : {earlier_, later_, add_, remove_})
+        each->setVisible(own);
     earlier_->setEnabled(card > 0);
     later_->setEnabled(card >= 0 && card + 1 < count);
     remove_->setEnabled(card >= 0);

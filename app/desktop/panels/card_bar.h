@@ -12,7 +12,7 @@ class CardBar : public QWidget {
     Q_OBJECT
 
 public:
-    /// `editing`: with buttons that add, remove and move cards.
+    /// `editing`: with buttons that add, remove and move cards, unless the row is a page's own.
     CardBar(Context& context, bool editing, QWidget* parent = nullptr);
     void refresh();
     /// The selected card, else the first; −1 if there is none.

@@ -23,7 +23,8 @@ RampEditor::RampEditor(QWidget* parent)
       kind_(new controls::Segments(this)),
       lower_(new QWidget(this)),
       from_(new QLabel(this)),
-      to_(new QLabel("to", lower_)) {
+      to_(new QLabel("to", lower_)),
+      paste_(new QPushButton("Paste a size…", this)) {
     kind_->setFilling(true);
     kind_->setTexts({"Flat", "Grows with the width"});
     for (int i = 0; i < 4; ++i) {
@@ -48,6 +49,9 @@ RampEditor::RampEditor(QWidget* parent)
     grid->addWidget(from_, 1, 1);
     grid->addWidget(fields_[0], 1, 2);
     grid->addWidget(lower_, 2, 0, 1, 3);
+    grid->addWidget(paste_, 3, 0, 1, 3, Qt::AlignLeft);
+    paste_->setToolTip("A font size as CSS: a value, a declaration or a rule");
+    connect(paste_, &QPushButton::clicked, this, &RampEditor::pasteWanted);
     auto* below = new QGridLayout(lower_);
     below->setContentsMargins(0, 0, 0, 0);
     below->setHorizontalSpacing(8);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QPushButton>
 
 #include "controls/number_editors.h"
 #include "controls/segments.h"
@@ -21,6 +22,11 @@ public:
     void setEnds(double from, double to);
     /// What the widths are of: the page, or the card's text.
     void setWidthsOf(const QString& what);
+    /// The button that asks for a size to be pasted.
+    [[nodiscard]] QPushButton* pasteButton() const { return paste_; }
+
+signals:
+    void pasteWanted();
 
 private:
     void choose(int kind);
@@ -30,6 +36,7 @@ private:
     controls::Segments* kind_;
     QWidget* lower_;
     QLabel *from_, *to_;
+    QPushButton* paste_;
     controls::NumberEditor* fields_[4];  // width, size; width, size
     bool fluid_ = false;
     double leastWidth_ = 320, mostWidth_ = 1920;

@@ -70,7 +70,10 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     addPanel("Text", new TextPanel(context_));
     addPanel("Spacing", new SpacingPanel(context_));
     addPanel("Colour", new ColourPanel(context_));
-    addPanel("Words", new WordsPanel(context_));
+    auto* words = new WordsPanel(context_);
+    connect(words, &WordsPanel::pagesRowWanted, this, &SidePanel::pagesRowWanted);
+    connect(words, &WordsPanel::ownMarkupWanted, this, &SidePanel::ownMarkupWanted);
+    addPanel("Words", words);
     addPanel("Pictures", new PicturesPanel(context_));
 
     soon_.setSingleShot(true);

@@ -31,6 +31,10 @@ public:
     [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {304, 200}; }
 
+signals:
+    void pagesRowWanted();   ///< a page's row is to be taken in
+    void ownMarkupWanted();  ///< the row is to have our own markup again
+
 private:
     void addPanel(const QString& title, Panel* panel);
     void showHeader();

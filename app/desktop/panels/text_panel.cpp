@@ -1,7 +1,5 @@
 #include "panels/text_panel.h"
 
-#include <algorithm>
-
 #include "controls/choice_editors.h"
 #include "controls/number_editors.h"
 #include "document/handover.h"
@@ -20,6 +18,7 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     : Panel(context, parent),
       family_(new controls::FamilyEditor([this] { return document().store().fonts().families(); })),
       size_(new RampEditor),
+      paste_(new SizePaste(context)),
       clamp_(new QLabel) {
     section("Type");
     setting("Family", family_, {}, "family")->setTall();
@@ -34,6 +33,16 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
 
     section("Size");
     setting("Font size", size_, {}, "size")->setTall();
+    addWidget(paste_);
+    connect(size_, &RampEditor::pasteWanted, this, [this] {
+        pasteFor_ = viewing().role();
+        size_->pasteButton()->hide();
+        paste_->open();
+    });
+    connect(paste_, &SizePaste::left, this, [this] {
+        size_->pasteButton()->show();
+        size_->pasteButton()->setFocus();
+    });
     clamp_->setWordWrap(true);
     clamp_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     clamp_->setContentsMargins(12, 0, 0, 4);
@@ -64,23 +73,14 @@ void TextPanel::refresh() {
     const project::Project& project = viewing().shown();
     if (project.fonts != fonts_) family_->forgetFamilies();
     fonts_ = project.fonts;
-    const project::Variant& variant = project.variants[viewing().variant()];
     const std::string role = viewing().role();
     const Held follow = held(viewing(), "text/" + role + "/follow");
     const bool card = follow.value == "card";
     size_->setWidthsOf(card ? "the card’s text" : "the page");
-    double from = project.leastWidth;
-    double to = project.mostWidth;
-    if (viewing().scope() == Viewing::Scope::ThisBand) {
-        const std::size_t band = viewing().band();
-        if (band > 0) from = std::max(from, variant.bands[band - 1].upTo.value_or(from));
-        to = std::min(to, variant.bands[band].upTo.value_or(to));
-    }
-    if (card) {
-        from = viewing().row().cardWidth(from);
-        to = std::max(from + 1, viewing().row().cardWidth(to));
-    }
-    size_->setEnds(from, to);
+    const ScopeWidths ends = scopeWidths(viewing(), card ? project::Follow::Card : project::Follow::Viewport);
+    size_->setEnds(ends.from, ends.to);
+    if (role != pasteFor_ && !paste_->isHidden()) paste_->leave();
+    paste_->refresh();
     showSize();
 }
 

@@ -4,6 +4,7 @@
 #include "controls/family_editor.h"
 #include "panels/panel.h"
 #include "panels/ramp_editor.h"
+#include "panels/size_paste.h"
 
 namespace tenter::desktop::panels {
 
@@ -22,6 +23,8 @@ private:
     controls::FamilyEditor* family_;
     std::vector<project::FontEntry> fonts_;  ///< those the list of families was made with
     RampEditor* size_;
+    SizePaste* paste_;
+    std::string pasteFor_;  ///< the role that is being pasted to
     QLabel* clamp_;
 };
 

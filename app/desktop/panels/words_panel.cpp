@@ -1,6 +1,7 @@
 #include "panels/words_panel.h"
 
 #include <QFileInfo>
+#include <QHBoxLayout>
 #include <QInputDialog>
 #include <QMenu>
 #include <QRegularExpression>
@@ -56,10 +57,12 @@ QWidget* labelled(QWidget* parent, const QString& title, controls::TextEditor* e
 WordsPanel::WordsPanel(Context& context, QWidget* parent)
     : Panel(context, parent),
       bar_(new CardBar(context, true)),
+      given_(buildGiven()),
       holder_(new QWidget),
       lines_(new QVBoxLayout(holder_)),
       add_(new QPushButton("Add a part")) {
     section({});
+    addWidget(given_);
     addWidget(bar_);
     lines_->setContentsMargins(12, 8, 0, 0);
     lines_->setSpacing(16);
@@ -96,6 +99,28 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
     close();
 }
 
+QWidget* WordsPanel::buildGiven() {
+    auto* given = new QWidget;
+    auto* box = new QVBoxLayout(given);
+    box->setContentsMargins(12, 0, 0, 8);
+    box->setSpacing(8);
+    givenSays_ = new QLabel(given);
+    givenSays_->setWordWrap(true);
+    givenSays_->setForegroundRole(QPalette::PlaceholderText);
+    box->addWidget(givenSays_);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(8);
+    auto* again = new QPushButton("Take it in again…", given);
+    auto* own = new QPushButton("Use our own markup", given);
+    buttons->addWidget(again);
+    buttons->addWidget(own);
+    buttons->addStretch(1);
+    box->addLayout(buttons);
+    connect(again, &QPushButton::clicked, this, &WordsPanel::pagesRowWanted);
+    connect(own, &QPushButton::clicked, this, &WordsPanel::ownMarkupWanted);
+    return given;
+}
+
 std::vector<std::string> WordsPanel::shape() const {
     std::vector<std::string> shape;
     const int card = CardBar::cardOf(viewing());
@@ -111,8 +136,18 @@ void WordsPanel::refresh() {
     bar_->refresh();
     const int card = CardBar::cardOf(viewing());
     add_->setEnabled(card >= 0);
-    if (const auto now = shape(); card != card_ || now != builtShape_) {
+    const bool given = viewing().shown().given.has_value();
+    given_->setVisible(given);
+    add_->setVisible(!given);
+    const auto cards = viewing().shown().cards.size();
+    givenSays_->setText(
+        QString("Row taken from a page. The page’s row has %1 card%2; take it in again after changing it "
+                "there. Words can be edited here.")
+            .arg(cards)
+            .arg(cards == 1 ? "" : "s"));
+    if (const auto now = shape(); card != card_ || now != builtShape_ || given != builtGiven_) {
         card_ = card;
+        builtGiven_ = given;
         builtShape_ = now;
         rebuild();
     }
@@ -189,8 +224,10 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         connect(copy, &CopyEdit::left, this, [this] { document().endGesture(); });
         box->addWidget(copy);
     }
-    for (QToolButton* button : {up, down, remove})
+    for (QToolButton* button : {up, down, remove}) {
         head->addWidget(button);
+        button->setVisible(!builtGiven_);
+    }
     if (role == "button") {
         line->link = new controls::TextEditor({}, line);
         line->link->setName("Link of the button");

@@ -19,8 +19,13 @@ public:
     void refreshPixels() override {}
     [[nodiscard]] bool takesScope() const override { return false; }
 
+signals:
+    void pagesRowWanted();   ///< the page's row is to be taken in again
+    void ownMarkupWanted();  ///< the row is to have our own markup again
+
 private:
     struct Line;
+    QWidget* buildGiven();
     /// The parts as they are built: a text part's role, `picture` for pictures.
     [[nodiscard]] std::vector<std::string> shape() const;
     void rebuild();
@@ -32,10 +37,13 @@ private:
     void movePart(std::size_t part, int by);
 
     CardBar* bar_;
+    QLabel* givenSays_ = nullptr;
+    QWidget* given_;  ///< tells that the row is a page's own; holds `givenSays_`
     QWidget* holder_;
     QVBoxLayout* lines_;
     QPushButton* add_;
     int card_ = -1;
+    bool builtGiven_ = false;
     std::vector<std::string> builtShape_;
     std::vector<Line*> built_;
 };

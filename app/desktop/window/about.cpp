@@ -40,6 +40,7 @@ void showKeys(QWidget* parent) {
         std::pair{"Ctrl+1 to Ctrl+4", "Boxes, measure, tight fits, engines over the row"},
         std::pair{"Ctrl+Shift+B", "Compare with a browser"},
         std::pair{"F2, held", "The row as it was saved"},
+        std::pair{"Ctrl+Shift+V", "Take a page’s row"},
         std::pair{"Ctrl+Shift+C", "Copy the stylesheet"},
         std::pair{"Ctrl+Alt+C", "Copy the selected text’s size"},
         std::pair{"Ctrl+F", "Find a setting"},

@@ -19,6 +19,7 @@
 #include "document/place_font.h"
 #include "document/place_picture.h"
 #include "document/wording.h"
+#include "given/given_dialog.h"
 #include "row/lookup.h"
 
 namespace tenter::desktop::window {
@@ -83,6 +84,9 @@ MainWindow::MainWindow(QWidget* parent)
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showVariants);
     connect(&viewing_, &Viewing::profileChanged, this, &MainWindow::showEngine);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showNotes);
+    connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showGiven);
+    connect(side_, &panels::SidePanel::pagesRowWanted, this, &MainWindow::takePagesRow);
+    connect(side_, &panels::SidePanel::ownMarkupWanted, this, &MainWindow::useOwnMarkup);
     if (const auto* kept = text::profile(QSettings().value(engineKey).toString().toStdString()))
         viewing_.setProfile(*kept);
     showEngine();
@@ -100,6 +104,7 @@ MainWindow::~MainWindow() {
     qApp->removeEventFilter(this);
     // The views look at `viewing_` until they are gone, and members go before children.
     delete compare_;
+    delete given_;
     delete takeCentralWidget();
     delete comparison_;
     document_.disconnect();
@@ -169,9 +174,15 @@ void MainWindow::buildStatus() {
     QPalette ink = fontNotes_->palette();
     ink.setColor(QPalette::WindowText, controls::caution(ink));
     fontNotes_->setPalette(ink);
+    givenNote_ = new QLabel("Row taken from a page", this);
+    givenNote_->setForegroundRole(QPalette::PlaceholderText);
+    givenNote_->setAccessibleName("Whose markup the row has");
+    givenNote_->setToolTip(
+        "The stylesheet is written for the page’s own elements. Edit, Use our own markup goes back.");
     statusBar()->setSizeGripEnabled(false);
     statusBar()->setContentsMargins(16, 0, 16, 0);
     statusBar()->addWidget(note_, 1);
+    statusBar()->addPermanentWidget(givenNote_);
     statusBar()->addPermanentWidget(fontNotes_);
 }
 
@@ -189,6 +200,7 @@ void MainWindow::showProject() {
         action->setEnabled(has);
     if (has) row_->setFocus();
     showVariants();
+    showGiven();
 }
 
 void MainWindow::showVariants() {
@@ -235,11 +247,43 @@ void MainWindow::showNotes() {
 }
 
 void MainWindow::copyStylesheet() {
-    const std::string css = stylesheetOf(document_.project(), viewing_.variant());
-    QGuiApplication::clipboard()->setText(QString::fromStdString(css));
+    project::Problems problems;
+    const auto css = stylesheetOf(document_.project(), viewing_.variant(), problems);
+    if (!css) {
+        problems_->tell("The stylesheet was not copied: the page’s row is none as it stands.", problems);
+        return;
+    }
+    QGuiApplication::clipboard()->setText(QString::fromStdString(*css));
+    if (problems.empty())
+        problems_->hide();
+    else
+        problems_->tell("The stylesheet was copied; of the page’s row there is something to mend.", problems);
     const project::Variant& variant = document_.project().variants[viewing_.variant()];
-    note_->say("Stylesheet copied: " + figure(static_cast<double>(css.size()) / 1000, 1) + " kB, " +
-               QString::fromStdString(variant.className));
+    note_->say("Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) + " kB, " +
+               QString::fromStdString(variant.className) +
+               (document_.project().given ? ", for the page’s own row" : ""));
+}
+
+void MainWindow::takePagesRow() {
+    if (given_ == nullptr) {
+        given_ = new given::GivenDialog(document_, this);
+        connect(given_, &given::GivenDialog::taken, this, [this](int cards) {
+            problems_->hide();
+            note_->say(QString("Row taken from a page: %1 card%2").arg(cards).arg(cards == 1 ? "" : "s"));
+        });
+    }
+    given_->open();
+}
+
+void MainWindow::useOwnMarkup() {
+    document_.edit("Use our own markup", [](project::Project& project) { project.given.reset(); });
+    note_->say("The row has our own markup again; undo brings the page’s back");
+}
+
+void MainWindow::showGiven() {
+    const bool given = document_.hasProject() && viewing_.shown().given.has_value();
+    ownMarkup_->setEnabled(given);
+    givenNote_->setVisible(given);
 }
 
 void MainWindow::copySize() {

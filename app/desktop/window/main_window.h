@@ -22,6 +22,10 @@ class CompareDialog;
 class Comparison;
 }  // namespace tenter::desktop::compare
 
+namespace tenter::desktop::given {
+class GivenDialog;
+}
+
 namespace tenter::desktop::window {
 
 class MainWindow : public QMainWindow {
@@ -62,6 +66,9 @@ private:
     void showNotes();
     void fillRecent();
     void copyStylesheet();
+    void takePagesRow();
+    void useOwnMarkup();
+    void showGiven();
     void copySize();
     /// Left and Right: 1 px; 10 with Shift; to a band edge with Ctrl.
     bool takeWidthKey(const QKeyEvent& event);
@@ -84,10 +91,13 @@ private:
     controls::Segments* engines_ = nullptr;
     SettingSearch* search_ = nullptr;
     StatusNote* note_ = nullptr;
+    QLabel* givenNote_ = nullptr;
     QLabel* fontNotes_ = nullptr;
     compare::CompareDialog* compare_ = nullptr;
+    given::GivenDialog* given_ = nullptr;
     QMenu* recentMenu_ = nullptr;
     QAction* asSaved_ = nullptr;
+    QAction* ownMarkup_ = nullptr;
     QList<QAction*> engineActions_;  // as text::profiles() has them
     QList<QAction*> projectActions_;
 };

@@ -43,6 +43,9 @@ void MainWindow::buildFileMenu() {
     needsProject(menu->addAction("Save &as…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), files_,
                                  &FileDesk::saveAs));
     menu->addSeparator();
+    needsProject(menu->addAction("Take a &page’s row…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), this,
+                                 &MainWindow::takePagesRow));
+    menu->addSeparator();
     menu->addAction("&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
 
@@ -65,6 +68,9 @@ void MainWindow::buildEditMenu() {
                                  &MainWindow::copyStylesheet));
     needsProject(menu->addAction("Copy the selected text’s si&ze",
                                  QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this, &MainWindow::copySize));
+    menu->addSeparator();
+    // Enabled by what the project has: see showGiven.
+    ownMarkup_ = menu->addAction("Use our own &markup", this, &MainWindow::useOwnMarkup);
     menu->addSeparator();
     needsProject(menu->addAction("&Find a setting", QKeySequence::Find, this, [this] {
         search_->setFocus(Qt::ShortcutFocusReason);

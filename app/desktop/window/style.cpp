@@ -110,7 +110,8 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
         case PE_FrameLineEdit:
             return;
         case PE_Frame:
-            if (widget && (widget->inherits("QTextEdit") || widget->inherits("QListWidget"))) {
+            if (widget && (widget->inherits("QTextEdit") || widget->inherits("QPlainTextEdit") ||
+                           widget->inherits("QListWidget") || widget->inherits("QTreeView"))) {
                 drawField(painter, option);
                 return;
             }

@@ -1,0 +1,126 @@
+#include "given/row_side.h"
+
+#include <QFontDatabase>
+#include <QHeaderView>
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include "given/row_reader.h"
+#include "given/wording.h"
+
+namespace tenter::desktop::given {
+
+namespace {
+
+constexpr int mostExpanded = 800;  // nodes
+
+}  // namespace
+
+RowSide::RowSide(QWidget* parent)
+    : QWidget(parent),
+      model_(new ElementModel(this)),
+      tree_(new QTreeView(this)),
+      drawing_(new CardDrawing(this)),
+      bar_(new RoleBar(this)) {
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(8, 0, 0, 0);
+    box->setSpacing(16);
+    tree_->setModel(model_);
+    tree_->setHeaderHidden(true);
+    tree_->setUniformRowHeights(true);
+    tree_->setIndentation(16);
+    tree_->setAccessibleName("The row’s elements");
+    tree_->header()->setStretchLastSection(false);
+    tree_->header()->setSectionResizeMode(ElementModel::Element, QHeaderView::Stretch);
+    tree_->header()->setSectionResizeMode(ElementModel::Role, QHeaderView::ResizeToContents);
+    auto* drawn = new QWidget(this);
+    auto* drawnBox = new QVBoxLayout(drawn);
+    drawnBox->setContentsMargins(8, 0, 0, 0);
+    drawnBox->addWidget(drawing_);
+    auto* across = new QSplitter(Qt::Horizontal, this);
+    across->addWidget(tree_);
+    across->addWidget(drawn);
+    across->setChildrenCollapsible(false);
+    across->setStretchFactor(0, 1);
+    across->setStretchFactor(1, 1);
+    across->setSizes({360, 400});
+    box->addWidget(across, 1);
+    box->addWidget(bar_);
+    box->addWidget(buildTheme());
+    connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& index) { select(ElementModel::nodeOf(index)); });
+    connect(drawing_, &CardDrawing::chosen, this, &RowSide::select);
+}
+
+QWidget* RowSide::buildTheme() {
+    auto* theme = new QWidget(this);
+    auto* box = new QVBoxLayout(theme);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(8);
+    themeTitle_ = new QToolButton(theme);
+    themeTitle_->setCheckable(true);
+    themeTitle_->setAutoRaise(true);
+    themeTitle_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    theme_ = new QPlainTextEdit(theme);
+    theme_->setReadOnly(true);
+    theme_->setTabChangesFocus(true);
+    theme_->setAccessibleName("What the page’s theme says of the row, as CSS");
+    QFont fixed = QFontDatabase::systemFont(QFontDatabase::FixedFont);
+    fixed.setPointSizeF(font().pointSizeF());
+    theme_->setFont(fixed);
+    theme_->setLineWrapMode(QPlainTextEdit::NoWrap);
+    theme_->setFixedHeight(144);
+    box->addWidget(themeTitle_, 0, Qt::AlignLeft);
+    box->addWidget(theme_);
+    connect(themeTitle_, &QToolButton::toggled, this, &RowSide::showTheme);
+    return theme;
+}
+
+void RowSide::setReading(const RowReading& reading, const std::vector<std::string>& roles) {
+    reading_ = &reading;
+    const markup::GivenRow* row = reading.row ? &*reading.row : nullptr;
+    const markup::NodeId wanted = node_;
+    node_ = markup::noNode;
+    model_->setRow(row);
+    drawing_->setRow(row);
+    bar_->setRoles(roles);
+    showTheme();
+    if (row == nullptr) {
+        bar_->showElement(nullptr, markup::noNode);
+        return;
+    }
+    if (row->tree.size() <= mostExpanded)
+        tree_->expandAll();
+    else
+        tree_->expandToDepth(static_cast<int>(row->tree.between(0, row->row).size()) + 1);
+    const bool stands = wanted < row->tree.size() && !row->tree[wanted].isText() &&
+                        row->tree.isWithin(wanted, row->tree.body());
+    select(stands ? wanted : row->cards.front().node);
+}
+
+void RowSide::showTheme() {
+    QString css;
+    if (reading_ != nullptr && reading_->adopted)
+        css = QString::fromStdString(reading_->adopted->project.given->theme);
+    const bool open = themeTitle_->isChecked() && !css.isEmpty();
+    themeTitle_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+    themeTitle_->setEnabled(!css.isEmpty());
+    themeTitle_->setText(css.isEmpty()
+                             ? QString("Nothing is known of the page’s theme")
+                             : "What the page’s theme says of the row, " + sizeTitle(css.toUtf8().size()));
+    theme_->setVisible(open);
+    if (css.size() > largePage) css = css.left(largePage) + QChar(0x2026);
+    if (open) theme_->setPlainText(css);
+}
+
+void RowSide::select(markup::NodeId node) {
+    if (reading_ == nullptr || !reading_->row || node == node_ || node >= reading_->row->tree.size()) return;
+    node_ = node;
+    const QModelIndex index = model_->indexOf(node);
+    if (tree_->currentIndex().siblingAtColumn(0) != index) tree_->setCurrentIndex(index);
+    tree_->scrollTo(index);
+    drawing_->setCurrent(node);
+    bar_->showElement(&*reading_->row, node);
+}
+
+}  // namespace tenter::desktop::given

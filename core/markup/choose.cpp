@@ -1,0 +1,243 @@
+#include "markup/choose.h"
+
+#include <algorithm>
+
+#include "markup/class_words.h"
+#include "markup/encoding.h"
+#include "markup/matching.h"
+#include "markup/row_finder.h"
+#include "markup/selectors.h"
+#include "project/rules.h"
+#include "project/wording.h"
+
+namespace tenter::markup {
+
+namespace {
+
+std::vector<std::string_view> stableClasses(const Node& node) {
+    std::vector<std::string_view> classes = node.classes();
+    std::erase_if(classes, [](std::string_view name) { return !isStable(name); });
+    return classes;
+}
+
+// The same kind of element: its tag, and what of its classes says what it is.
+bool isLike(const Node& one, const Node& other) {
+    return one.name == other.name && one.space == other.space && stableClasses(one) == stableClasses(other);
+}
+
+std::size_t depthWithin(const Tree& tree, NodeId node, NodeId top) {
+    return tree.between(top, node).size();
+}
+
+class Chooser {
+public:
+    Chooser(const project::Project& project, const PageToAdopt& page, project::Problems& problems)
+        : project_(project), asked_(page), file_(page.file.string()), problems_(problems) {}
+
+    std::optional<std::vector<RoleChoice>> choose(NodeId node, const std::string& role) {
+        const Characters characters = charactersOf(asked_.bytes, file_, problems_);
+        const std::optional<Tree> tree = parse(characters.utf8, file_, problems_);
+        if (!tree) return std::nullopt;
+        page_ = cleaned(*tree);
+        std::optional<FoundRow> found = findRow(page_, project_, file_, asked_.choices, problems_);
+        if (!found) return std::nullopt;
+        found_ = std::move(*found);
+        if (node >= kept().size() || kept()[node].isText())
+            return wrong("there is no such element", "choose one of the row's");
+        if (role == "row") return chooseRow(node);
+        if (role == "card") return chooseCard(node);
+        if (!role.empty() && role != "picture" && !project::isRoleName(role))
+            return wrong(project::inQuotes(role) + " is no name for a role",
+                         "write small letters, digits and hyphens, a letter first; row, card and picture "
+                         "have a meaning of their own");
+        return choosePart(node, role);
+    }
+
+private:
+    [[nodiscard]] const Tree& kept() const { return found_.kept.tree; }
+
+    std::nullopt_t wrong(const std::string& what, const std::string& mend) {
+        problems_.push_back({file_, "", what, mend});
+        return std::nullopt;
+    }
+
+    // Where an element of the kept tree stands in the page: the row was copied as it was, and its chain of
+    // ancestors link by link.
+    [[nodiscard]] NodeId inPage(NodeId node) const {
+        const NodeId row = found_.kept.row;
+        NodeId there = found_.pageRow;
+        if (kept().isWithin(node, row))
+            there += node - row;
+        else
+            for (NodeId at = row; at != node && at != noNode && there != noNode; at = kept()[at].parent)
+                there = page_[there].parent;
+        return there < page_.size() && page_[there].name == kept()[node].name ? there : noNode;
+    }
+
+    // A selector that selects an element first of all in the page.
+    [[nodiscard]] std::string pageSelector(NodeId node) const {
+        for (const std::string_view name : stableClasses(page_[node])) {
+            const auto isFirst = [&](NodeId at) { return !page_[at].isText() && page_[at].hasClass(name); };
+            NodeId first = 0;
+            while (!isFirst(first))
+                ++first;
+            if (first == node) return "." + std::string(name);
+        }
+        std::string path;
+        for (NodeId at = node; page_[at].parent != noNode; at = page_[at].parent) {
+            std::size_t place = 1;
+            for (NodeId before = page_[at].previous; before != noNode; before = page_[before].previous)
+                place += page_[before].isText() ? 0U : 1U;
+            const bool isBody = at == page_.body();
+            path = (isBody ? "body" : ":nth-child(" + std::to_string(place) + ")") +
+                   (path.empty() ? "" : " > ") + path;
+            if (isBody) break;
+        }
+        return path;
+    }
+
+    std::optional<std::vector<RoleChoice>> chooseRow(NodeId node) {
+        const NodeId there = inPage(node);
+        if (there == noNode || !page_.isWithin(there, page_.body()))
+            return wrong("this element cannot be the row", "choose one within the page's body");
+        return std::vector{RoleChoice{"row", pageSelector(there)}};
+    }
+
+    std::optional<std::vector<RoleChoice>> chooseCard(NodeId node) {
+        const NodeId row = found_.kept.row;
+        if (node == row || !kept().isWithin(node, row)) {
+            // Its like stand beside it in the page: then what they stand in is the row.
+            const NodeId there = inPage(node);
+            if (there == noNode || there == page_.body() || !page_.isWithin(there, page_.body()))
+                return wrong("this element cannot be a card", "choose one within the page's body");
+            return std::vector{RoleChoice{"row", pageSelector(page_[there].parent)}};
+        }
+        const std::size_t depth = depthWithin(kept(), node, row);
+        std::vector<NodeId> cards;
+        for (NodeId at = kept().following(row, row); at != noNode; at = kept().following(at, row))
+            if (!kept()[at].isText() && isLike(kept()[at], kept()[node]) &&
+                depthWithin(kept(), at, row) == depth)
+                cards.push_back(at);
+        const NodeId there = inPage(row);
+        if (there == noNode) return wrong("the row is not where it was", "say which element is the row");
+        return std::vector{RoleChoice{"row", pageSelector(there)}, RoleChoice{"card", selectorFor(cards)}};
+    }
+
+    // Elements in the cards that stand as `node` does in its own: one in each card that has it.
+    [[nodiscard]] std::vector<NodeId> likeInCards(NodeId node) const {
+        const auto home = std::ranges::find_if(
+            found_.cards, [&](const FoundCard& card) { return kept().isWithin(node, card.node); });
+        std::vector<NodeId> wanted;
+        if (home == found_.cards.end() || home->node == node) return wanted;
+        const std::vector<NodeId> own = likeWithin(home->node, node);
+        const auto order = static_cast<std::size_t>(std::ranges::find(own, node) - own.begin());
+        for (const FoundCard& card : found_.cards)
+            if (const std::vector<NodeId> like = likeWithin(card.node, node); order < like.size())
+                wanted.push_back(like[order]);
+        return wanted;
+    }
+
+    [[nodiscard]] std::vector<NodeId> likeWithin(NodeId card, NodeId node) const {
+        std::vector<NodeId> like;
+        for (NodeId at = kept().following(card, card); at != noNode; at = kept().following(at, card))
+            if (!kept()[at].isText() && isLike(kept()[at], kept()[node])) like.push_back(at);
+        return like;
+    }
+
+    [[nodiscard]] bool overlap(NodeId one, NodeId other) const {
+        return kept().isWithin(one, other) || kept().isWithin(other, one);
+    }
+
+    std::optional<std::vector<RoleChoice>> choosePart(NodeId node, const std::string& role) {
+        const std::vector<NodeId> wanted = likeInCards(node);
+        if (wanted.empty())
+            return wrong("this element stands in no card",
+                         "choose one within a card, or make it the row or a card");
+        for (const NodeId part : wanted) {
+            FoundCard& card = *std::ranges::find_if(
+                found_.cards, [&](const FoundCard& one) { return kept().isWithin(part, one.node); });
+            std::erase_if(card.parts, [&](const GuessedPart& one) {
+                return overlap(one.node, part) || (role == "picture" && one.role == "picture");
+            });
+            if (role == "heading")
+                for (GuessedPart& one : card.parts)
+                    if (one.role == "heading") one.role = "body";
+            if (!role.empty()) card.parts.push_back({role, part});
+            std::ranges::sort(card.parts, {}, &GuessedPart::node);
+        }
+        return allChoices();
+    }
+
+    // The row and the cards as they were said, then every role as it is now, then what would be guessed
+    // without and is no part.
+    std::optional<std::vector<RoleChoice>> allChoices() {
+        std::vector<RoleChoice> said;
+        std::ranges::copy_if(asked_.choices, std::back_inserter(said), [](const RoleChoice& choice) {
+            return choice.role == "row" || choice.role == "card";
+        });
+        project::Problems unsaid;
+        const std::optional<FoundRow> guessed = findRow(page_, project_, file_, said, unsaid);
+        std::vector<std::pair<std::string, std::vector<NodeId>>> roles;
+        const auto add = [&](const std::string& role, NodeId node) {
+            const auto known = std::ranges::find(roles, role, &decltype(roles)::value_type::first);
+            if (known == roles.end())
+                roles.emplace_back(role, std::vector{node});
+            else
+                known->second.push_back(node);
+        };
+        std::vector<NodeId> none;
+        for (std::size_t c = 0; c < found_.cards.size(); ++c) {
+            const std::vector<GuessedPart>& parts = found_.cards[c].parts;
+            for (const GuessedPart& part : parts)
+                add(part.role, part.node);
+            if (!guessed || c >= guessed->cards.size()) continue;
+            for (const GuessedPart& guess : guessed->cards[c].parts)
+                if (std::ranges::none_of(
+                        parts, [&](const GuessedPart& part) { return overlap(part.node, guess.node); }))
+                    none.push_back(guess.node);
+        }
+        for (const auto& [role, nodes] : roles)
+            said.push_back({role, selectorFor(nodes)});
+        if (!none.empty()) said.push_back({"", selectorFor(none)});
+        return said;
+    }
+
+    [[nodiscard]] std::vector<NodeId> selectedInCards(const std::string& selector) const {
+        css::Problems unread;
+        const std::optional<css::SelectorList> list = css::readSelectors(selector, unread);
+        if (!list) return {};
+        std::vector<NodeId> nodes = selectedIn(kept(), *list);
+        std::erase_if(nodes, [&](NodeId node) {
+            return node == found_.kept.row || !kept().isWithin(node, found_.kept.row);
+        });
+        return nodes;
+    }
+
+    // One that holds within the row's class, as given selectors do, if it selects the same in the whole tree.
+    [[nodiscard]] std::string selectorFor(const std::vector<NodeId>& nodes) const {
+        std::vector<std::string> classes;
+        for (const project::Variant& variant : project_.variants)
+            classes.push_back(variant.className);
+        std::string selector = SelectorMaker(kept(), found_.classElement, classes).derived(nodes).selector;
+        if (selectedInCards(selector) != nodes)
+            selector = SelectorMaker(kept(), 0, classes).derived(nodes).selector;
+        return selector;
+    }
+
+    const project::Project& project_;
+    const PageToAdopt& asked_;
+    std::string file_;
+    project::Problems& problems_;
+    Tree page_;
+    FoundRow found_;
+};
+
+}  // namespace
+
+std::optional<std::vector<RoleChoice>> choose(const project::Project& project, const PageToAdopt& page,
+                                              NodeId node, const std::string& role,
+                                              project::Problems& problems) {
+    return Chooser(project, page, problems).choose(node, role);
+}
+
+}  // namespace tenter::markup

@@ -1,0 +1,301 @@
+// A page's row taken in, and a size pasted, by mouse and keyboard. What is copied is compared with the
+// command line, which the engines' tests compare with browsers; pages are the invented themes of those tests.
+#include <QClipboard>
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QtTest>
+#include <algorithm>
+
+#include "axis/size_plot.h"
+#include "given/given_dialog.h"
+#include "panels/side_panel.h"
+#include "panels/size_paste.h"
+#include "project/file.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+class GivenTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        window_ = std::make_unique<window::MainWindow>();
+        window_->resize(1280, 800);
+        window_->show();
+        window_->openFile(QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/base.tenter.json"));
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+    }
+    void cleanup() { window_.reset(); }
+
+    void takesAPastedPagesRowAsOneStep() {
+        const project::Project before = document().project();
+        given::GivenDialog* dialog = openDialog();
+        QVERIFY(dialog != nullptr && !takeButton(dialog)->isEnabled());
+        paste(dialog, theme("almanac"));
+        QVERIFY(dialog->reader().last().row.has_value());
+        QCOMPARE(dialog->reader().last().row->cards.size(), std::size_t{3});
+        QVERIFY(document().project() == before);
+        QTest::keyClick(dialog, Qt::Key_Return, Qt::ControlModifier);
+        QVERIFY(!dialog->isVisible());
+        QVERIFY(document().project().given.has_value());
+        QCOMPARE(document().project().cards.size(), std::size_t{3});
+        QCOMPARE(project::plainText(heading(0)), std::string("December: long nights, short walks"));
+        QCOMPARE(document().undoStack().count(), 1);
+        document().undoStack().undo();
+        QVERIFY(document().project() == before);
+    }
+
+    void changesNothingWhenItIsCancelled() {
+        const project::Project before = document().project();
+        given::GivenDialog* dialog = openDialog();
+        paste(dialog, theme("almanac"));
+        QTest::keyClick(dialog, Qt::Key_Escape);
+        QVERIFY(!dialog->isVisible());
+        QVERIFY(document().project() == before && !document().isModified());
+        // What was pasted is still there.
+        QVERIFY(openDialog()->reader().last().row.has_value());
+    }
+
+    void givesAnElementAnotherRole() {
+        given::GivenDialog* dialog = openDialog();
+        paste(dialog, theme("almanac"));
+        const auto& row = [dialog]() -> const markup::GivenRow& { return *dialog->reader().last().row; };
+        const markup::GivenCard& card = row().cards[0];
+        const auto body = std::ranges::find(card.parts, "body", &markup::GivenPart::role);
+        QVERIFY(body != card.parts.end());
+        // In the drawing, then by the choice of roles.
+        QAbstractButton* box = dialog->findChild<given::CardDrawing*>()->boxOf(body->node);
+        QVERIFY(box != nullptr);
+        QTest::mouseClick(box, Qt::LeftButton);
+        const QModelIndex chosen = dialog->findChild<QTreeView*>()->currentIndex();
+        QCOMPARE(given::ElementModel::nodeOf(chosen), body->node);
+        chooseRole(dialog, "Heading");
+        for (const markup::GivenCard& one : row().cards)
+            QCOMPARE(row().tree[std::ranges::find(one.parts, "heading", &markup::GivenPart::role)->node].name,
+                     std::string("p"));
+        takeButton(dialog)->click();
+        QVERIFY(project::plainText(heading(0)).starts_with("Low water falls at noon"));
+    }
+
+    void takesASelectorThatIsTypedAndTellsWhereOneIsWrong() {
+        given::GivenDialog* dialog = openDialog();
+        paste(dialog, theme("almanac"));
+        const markup::GivenCard card = dialog->reader().last().row->cards[0];
+        dialog->row().select(std::ranges::find(card.parts, "heading", &markup::GivenPart::role)->node);
+        auto* selector = named<QLineEdit>(dialog, "Selector of all elements with this role");
+        auto* problem = named<QLabel>(dialog, "What is wrong with the change");
+        type(selector, ".month h3 > [");
+        QVERIFY2(problem->isVisible() && problem->text().startsWith("Column "), qPrintable(problem->text()));
+        type(selector, ".nowhere");
+        QVERIFY2(problem->text().contains("selects nothing"), qPrintable(problem->text()));
+        QVERIFY(takeButton(dialog)->isEnabled());
+        type(selector, ".month h3 a");
+        QVERIFY2(!problem->isVisible(), qPrintable(problem->text()));
+        QCOMPARE(*dialog->reader().last().adopted->project.given->find("heading"),
+                 std::string(".month h3 a"));
+    }
+
+    void saysWhatIsWrongWithWhatIsNoRow() {
+        given::GivenDialog* dialog = openDialog();
+        paste(dialog, "nothing of the kind");
+        auto* why = named<QLabel>(dialog, "Why no row was found");
+        QVERIFY2(why->isVisible() && why->text().contains("row of cards"), qPrintable(why->text()));
+        QVERIFY(!takeButton(dialog)->isEnabled());
+        // A page beyond the limit is read beside the window's thread, and refused.
+        dialog->reader().setPage(QByteArray(21 << 20, '<'), {}, true);
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
+        QVERIFY2(why->text().contains("large"), qPrintable(why->text()));
+    }
+
+    void readsALargePageBesideTheWindow() {
+        given::GivenDialog* dialog = openDialog();
+        const QByteArray page = theme("almanac").toUtf8();
+        const QByteArray large = page + "<!-- " + QByteArray(300 * 1000, 'x') + " -->";
+        dialog->reader().setPage(large, {}, true);
+        QVERIFY(dialog->reader().isReading() && !takeButton(dialog)->isEnabled());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
+        QCOMPARE(dialog->reader().last().row->cards.size(), std::size_t{3});
+    }
+
+    void copiesTheStylesheetThatTheCommandLinePrints() {
+        takeRow("almanac");
+        QTemporaryDir folder;
+        const QString file = folder.filePath("taken.tenter.json");
+        // Beside the page's project, so that its files are found.
+        QFile out(file);
+        QVERIFY(out.open(QIODevice::WriteOnly));
+        out.write(QByteArray::fromStdString(project::write(document().project())));
+        out.close();
+        QTest::keyClick(window_.get(), Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+        const QByteArray copied = QGuiApplication::clipboard()->text().toUtf8();
+        QVERIFY(copied.contains(".month"));
+        QProcess process;
+        const std::string variant = document().project().variants[viewing().variant()].className;
+        process.start(TENTER_CLI, {"stylesheet", file, "--variant", QString::fromStdString(variant)});
+        QVERIFY(process.waitForFinished());
+        QCOMPARE(copied, process.readAllStandardOutput());
+    }
+
+    void keepsToThePagesCardsUntilOurOwnMarkupIsUsed() {
+        const auto buttonIsThere = [&](const QString& name) {
+            const auto buttons = window_->findChildren<QAbstractButton*>();
+            return std::ranges::any_of(buttons, [&](const QAbstractButton* button) {
+                return button->accessibleName() == name && button->isVisible();
+            });
+        };
+        auto* side = window_->findChild<panels::SidePanel*>();
+        side->openPanel(4);
+        QVERIFY(buttonIsThere("Add a card after this one"));
+        takeRow("almanac");
+        QCoreApplication::processEvents();
+        QVERIFY(!buttonIsThere("Add a card after this one") && !buttonIsThere("Remove Heading"));
+        auto* whose = named<QLabel>(window_.get(), "Whose markup the row has");
+        QVERIFY(whose->isVisible());
+        QAction* own = action("Use our own &markup");
+        QVERIFY(own != nullptr && own->isEnabled());
+        own->trigger();
+        QCoreApplication::processEvents();
+        QVERIFY(!document().project().given && !own->isEnabled() && !whose->isVisible());
+        QCOMPARE(document().project().cards.size(), std::size_t{3});
+        QVERIFY(buttonIsThere("Add a card after this one") && buttonIsThere("Remove Heading"));
+        document().undoStack().undo();
+        QVERIFY(document().project().given && own->isEnabled());
+    }
+
+    // CSS Values 4 § 10.2: from 1rem + 1vw at 320 px, 19.2 px, to 2rem, reached at 1600 px.
+    void takesAPastedClampAsOneStep() {
+        auto* paste = openPaste();
+        QVERIFY(paste != nullptr);
+        auto* text = paste->findChild<QPlainTextEdit*>();
+        const project::Project before = document().project();
+        const QImage plain = plot()->grab().toImage();
+        text->setPlainText("h3 { font-size: clamp(1.2rem, 1rem + 1vw, 2rem) }");
+        QVERIFY(viewing().sizePreview().has_value());
+        QVERIFY(plot()->grab().toImage() != plain);
+        const auto* says = named<QLabel>(paste, "What the pasted size means");
+        QVERIFY2(says->text().startsWith("Exactly: 19.2 px where the page is 320 px wide"),
+                 qPrintable(says->text()));
+        QVERIFY(document().project() == before);
+        QTest::keyClick(text, Qt::Key_Return);
+        QCOMPARE(document().undoStack().count(), 1);
+        QVERIFY(!viewing().sizePreview().has_value() && !paste->isVisible());
+        const auto size = document().project().style.text.find("heading")->size;
+        QVERIFY(size && qAbs(size->sizeAt(320) - 19.2) < 0.01 && qAbs(size->sizeAt(1600) - 32) < 0.01);
+        document().undoStack().undo();
+        QVERIFY(document().project() == before);
+    }
+
+    void saysWhereAPastedSizeIsWrong() {
+        auto* paste = openPaste();
+        auto* text = paste->findChild<QPlainTextEdit*>();
+        text->setPlainText("font-size:\n  clamp(1rem, 2vw)");
+        const auto* says = named<QLabel>(paste, "What the pasted size means");
+        QVERIFY2(says->text().startsWith("Line 2, column "), qPrintable(says->text()));
+        QVERIFY(!viewing().sizePreview().has_value());
+        QTest::keyClick(text, Qt::Key_Escape);
+        QVERIFY(!paste->isVisible() && !document().isModified());
+    }
+
+private:
+    Document& document() { return window_->document(); }
+    Viewing& viewing() { return window_->viewing(); }
+    /// The copy of a card's heading.
+    project::Copy heading(std::size_t card) {
+        for (const project::Part& part : document().project().cards[card].parts)
+            if (const auto* text = std::get_if<project::TextPart>(&part);
+                text != nullptr && text->role == "heading")
+                return text->copy;
+        return {};
+    }
+    axis::SizePlot* plot() { return window_->findChild<axis::SizePlot*>(); }
+
+    static QString theme(const QString& name) {
+        QFile file(QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/") + name + ".html");
+        return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+    }
+
+    template <class Widget>
+    static Widget* named(QWidget* in, const QString& name) {
+        for (auto* one : in->findChildren<Widget*>())
+            if (one->accessibleName() == name) return one;
+        return nullptr;
+    }
+
+    QAction* action(const QString& text) {
+        for (const QMenu* menu : window_->menuBar()->findChildren<QMenu*>())
+            for (QAction* one : menu->actions())
+                if (one->text() == text) return one;
+        return nullptr;
+    }
+
+    given::GivenDialog* openDialog() {
+        QTest::keyClick(window_.get(), Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
+        auto* dialog = window_->findChild<given::GivenDialog*>();
+        return dialog != nullptr && QTest::qWaitForWindowExposed(dialog) ? dialog : nullptr;
+    }
+
+    static QPushButton* takeButton(QDialog* dialog) {
+        for (auto* button : dialog->findChildren<QPushButton*>())
+            if (button->text() == "&Take this row") return button;
+        return nullptr;
+    }
+
+    static void paste(given::GivenDialog* dialog, const QString& html) {
+        QGuiApplication::clipboard()->setText(html);
+        auto* box = dialog->findChild<given::PageBox*>();
+        box->setFocus();
+        QTest::keyClick(box, Qt::Key_V, Qt::ControlModifier);
+        QVERIFY(!box->toPlainText().isEmpty());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
+    }
+
+    static void chooseRole(QDialog* dialog, const QString& title) {
+        auto* roles = named<QComboBox>(dialog, "Role of the chosen element, in every card");
+        const int index = roles->findText(title);
+        QVERIFY(index >= 0);
+        roles->setCurrentIndex(index);
+        emit roles->activated(index);
+    }
+
+    static void type(QLineEdit* field, const QString& text) {
+        field->setFocus();
+        field->selectAll();
+        QTest::keyClicks(field, text);
+        QTest::keyClick(field, Qt::Key_Return);
+    }
+
+    void takeRow(const QString& name) {
+        given::GivenDialog* dialog = openDialog();
+        QVERIFY(dialog != nullptr);
+        paste(dialog, theme(name));
+        takeButton(dialog)->click();
+        QVERIFY(document().project().given.has_value());
+    }
+
+    panels::SizePaste* openPaste() {
+        viewing().setScope(Viewing::Scope::AllVariants);
+        viewing().selectRole("heading");
+        window_->findChild<panels::SidePanel*>()->openPanel(1);
+        QCoreApplication::processEvents();
+        for (auto* button : window_->findChildren<QPushButton*>())
+            if (button->text() == "Paste a size…") button->click();
+        auto* paste = window_->findChild<panels::SizePaste*>();
+        return paste != nullptr && paste->isVisible() ? paste : nullptr;
+    }
+
+    std::unique_ptr<window::MainWindow> window_;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::GivenTest)
+#include "given_test.moc"
