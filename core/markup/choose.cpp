@@ -1,6 +1,7 @@
 #include "markup/choose.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "markup/class_words.h"
 #include "markup/encoding.h"
@@ -89,8 +90,9 @@ private:
             for (NodeId before = page_[at].previous; before != noNode; before = page_[before].previous)
                 place += page_[before].isText() ? 0U : 1U;
             const bool isBody = at == page_.body();
-            path = (isBody ? "body" : ":nth-child(" + std::to_string(place) + ")") +
-                   (path.empty() ? "" : " > ") + path;
+            std::string step = isBody ? "body" : ":nth-child(" + std::to_string(place) + ")";
+            if (!path.empty()) step.append(" > ").append(path);
+            path = std::move(step);
             if (isBody) break;
         }
         return path;

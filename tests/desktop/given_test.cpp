@@ -62,7 +62,8 @@ private slots:
         QVERIFY(!dialog->isVisible());
         QVERIFY(document().project() == before && !document().isModified());
         // What was pasted is still there.
-        QVERIFY(openDialog()->reader().last().row.has_value());
+        dialog = openDialog();
+        QVERIFY(dialog != nullptr && dialog->isVisible() && dialog->reader().last().row.has_value());
     }
 
     void givesAnElementAnotherRole() {
@@ -157,7 +158,7 @@ private slots:
         QVERIFY(buttonIsThere("Add a card after this one"));
         takeRow("almanac");
         QCoreApplication::processEvents();
-        QVERIFY(!buttonIsThere("Add a card after this one") && !buttonIsThere("Remove Heading"));
+        QTRY_VERIFY(!buttonIsThere("Add a card after this one") && !buttonIsThere("Remove Heading"));
         auto* whose = named<QLabel>(window_.get(), "Whose markup the row has");
         QVERIFY(whose->isVisible());
         QAction* own = action("Use our own &markup");
@@ -166,7 +167,7 @@ private slots:
         QCoreApplication::processEvents();
         QVERIFY(!document().project().given && !own->isEnabled() && !whose->isVisible());
         QCOMPARE(document().project().cards.size(), std::size_t{3});
-        QVERIFY(buttonIsThere("Add a card after this one") && buttonIsThere("Remove Heading"));
+        QTRY_VERIFY(buttonIsThere("Add a card after this one") && buttonIsThere("Remove Heading"));
         document().undoStack().undo();
         QVERIFY(document().project().given && own->isEnabled());
     }
@@ -238,9 +239,12 @@ private:
     }
 
     given::GivenDialog* openDialog() {
+        window_->activateWindow();
+        if (!QTest::qWaitForWindowActive(window_.get())) return nullptr;
         QTest::keyClick(window_.get(), Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
         auto* dialog = window_->findChild<given::GivenDialog*>();
-        return dialog != nullptr && QTest::qWaitForWindowExposed(dialog) ? dialog : nullptr;
+        return dialog != nullptr && QTest::qWaitFor([dialog] { return dialog->isVisible(); }) ? dialog
+                                                                                              : nullptr;
     }
 
     static QPushButton* takeButton(QDialog* dialog) {
@@ -279,6 +283,8 @@ private:
         paste(dialog, theme(name));
         takeButton(dialog)->click();
         QVERIFY(document().project().given.has_value());
+        window_->activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(window_.get()));
     }
 
     panels::SizePaste* openPaste() {
