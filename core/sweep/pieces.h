@@ -21,8 +21,8 @@ struct Interval {
 /// Events nearer than this are one: no screen tells them apart, and the walk gets on. CSS px.
 inline constexpr double leastStep = 1e-9;
 
-/// Walks from event to event. Where lengths are so great that their rounding makes an event of every least step,
-/// each such step is twice the one before, so that a walk ends whatever the lengths are.
+/// Walks from event to event. Where lengths are so great that their rounding makes an event of every least
+/// step, each such step is twice the one before, so that a walk ends whatever the lengths are.
 class Stride {
 public:
     /// The width to go on from: `until` past `from` (CSS px), but at most `to`.

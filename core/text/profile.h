@@ -79,8 +79,8 @@ public:
     /// Where a box of `lineHeight` whose strut is `face` at `size` (both CSS px) stands on its line: half the
     /// leading on each side, in the engine's rounding. CSS Inline 3 § 5.2.
     [[nodiscard]] virtual LineExtent extent(const Face& face, double size, double lineHeight) const = 0;
-    /// True for text that the engine breaks or draws by means of its own that are not to be had: what is computed
-    /// for it may differ from what the engine does.
+    /// True for text that the engine breaks or draws by means of its own that are not to be had: what is
+    /// computed for it may differ from what the engine does.
     [[nodiscard]] virtual bool isOutOfReach(std::u16string_view text) const = 0;
     /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each
     /// line; empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.

@@ -21,8 +21,9 @@ std::vector<PublishedTree> publishedTrees() {
     for (std::size_t at = text.find("\n#data\n"); at != std::string::npos;) {
         const std::size_t document = text.find("\n#document\n", at);
         const std::size_t next = text.find("\n#data\n", document);
-        PublishedTree one{text.substr(at + 7, document - at - 7),
-                          text.substr(document + 11, next == std::string::npos ? next : next - document - 11)};
+        PublishedTree one{
+            text.substr(at + 7, document - at - 7),
+            text.substr(document + 11, next == std::string::npos ? next : next - document - 11)};
         while (one.outline.ends_with("\n\n"))
             one.outline.pop_back();
         if (!one.outline.ends_with('\n')) one.outline += '\n';

@@ -145,7 +145,8 @@ TEST(ThemePage, KnowsContentBoxes) {
 // HTML § 15.3.3.
 TEST(ThemePage, KnowsTheBodysMargin) {
     const Tree tree = treeOf("<div class=row><p>Low</p></div>");
-    EXPECT_EQ(themePage(tree, byClass(tree, "row"), "", 320, 1920).container.padding.left, units::Length::px(8));
+    EXPECT_EQ(themePage(tree, byClass(tree, "row"), "", 320, 1920).container.padding.left,
+              units::Length::px(8));
 }
 
 TEST(ThemePage, TellsWhatItCannotRead) {

@@ -78,7 +78,8 @@ bool FileDesk::saveAs() {
     const QString name = fromPath(document_.file().filename());
     const QString proposed =
         QDir(startFolder())
-            .filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + project::fileEnding : name);
+            .filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + project::fileEnding
+                                     : name);
     QFileDialog dialog(window_, "Save the project as", startFolder(), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix("tenter.json");
