@@ -80,14 +80,14 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
         counts += " and " + std::to_string(found.other) + " in ";
         counts += other.row.profile().name();
         counts += " " + atWidths(found.cause.there);
-        const std::string why =
-            character.empty()
-                ? ": they shape or balance its lines otherwise. A slightly other size there settles it."
-                : ": they break otherwise after " + inQuotation(character) +
+        if (character.empty())
+            counts += ": they shape or balance its lines otherwise. A slightly other size there settles it.";
+        else
+            counts += ": they break otherwise after " + inQuotation(character) +
                       ". A word joiner or a space there settles it.";
         tell(out, found.cause,
              {"engines", Severity::Warning, "measured in two browser engines",
-              sentence(worstAndOthers(one, found.cause)) + counts + why, character});
+              sentence(worstAndOthers(one, found.cause)) + counts, character});
     }
 }
 
