@@ -13,7 +13,7 @@ namespace {
 Findings merged(Findings one, Findings other, const text::BreakProfile& first,
                 const text::BreakProfile& second) {
     const auto alone = [](Told& told, const text::BreakProfile& profile) {
-        told.finding.says += " Only where lines break as in " + std::string(profile.name()) + ".";
+        told.finding.says += " Only where lines break as in " + std::string(profile.title()) + ".";
     };
     for (Told& told : one) {
         const auto same = std::ranges::find(other, told.key, &Told::key);

@@ -76,9 +76,9 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
     }
     for (const auto& [character, found] : causes) {
         std::string counts = " takes " + std::to_string(found.one) + " lines in ";
-        counts += one.row.profile().name();
+        counts += one.row.profile().title();
         counts += " and " + std::to_string(found.other) + " in ";
-        counts += other.row.profile().name();
+        counts += other.row.profile().title();
         counts += " " + atWidths(found.cause.there);
         if (character.empty())
             counts += ": they shape or balance its lines otherwise. A slightly other size there settles it.";

@@ -41,6 +41,8 @@ class BreakProfile {
 public:
     virtual ~BreakProfile() = default;
     [[nodiscard]] virtual std::string_view name() const = 0;
+    /// Whose browsers break so, as people call them: `Chromium’s family`, `Firefox`. UTF-8.
+    [[nodiscard]] virtual std::string_view title() const = 0;
     /// Where lines may break in `text` (white space already collapsed). CSS Text 3 § 5.1.
     [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
     /// True if a line may break before unit `i` where, and only where, the word it is in alone exceeds its

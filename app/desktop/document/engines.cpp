@@ -5,9 +5,8 @@
 namespace tenter::desktop {
 
 QString engineTitle(const text::BreakProfile& profile) {
-    if (profile.name() == "blink") return QStringLiteral("Chromium’s family");
-    if (profile.name() == "gecko") return QStringLiteral("Firefox");
-    return QString::fromUtf8(profile.name().data(), static_cast<qsizetype>(profile.name().size()));
+    const std::string_view title = profile.title();
+    return QString::fromUtf8(title.data(), static_cast<qsizetype>(title.size()));
 }
 
 QString linesTitle(std::size_t lines) {

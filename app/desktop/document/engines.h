@@ -7,7 +7,7 @@
 
 namespace tenter::desktop {
 
-/// Whose browsers break so: `Chromium’s family`, `Firefox`; of a profile that has no such name, its own.
+/// Whose browsers break so: `Chromium’s family`, `Firefox`.
 QString engineTitle(const text::BreakProfile& profile);
 /// `1 line`, `3 lines`.
 QString linesTitle(std::size_t lines);

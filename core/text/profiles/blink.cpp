@@ -31,6 +31,7 @@ double round64(double length) {
 class Blink final : public BreakProfile {
 public:
     [[nodiscard]] std::string_view name() const override { return "blink"; }
+    [[nodiscard]] std::string_view title() const override { return "Chromium’s family"; }
 
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
         BreakMap map = icuLineBreaks(text, language, LineStrictness::Normal);

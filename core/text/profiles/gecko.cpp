@@ -33,6 +33,7 @@ double round60(double length) {
 class Gecko final : public BreakProfile {
 public:
     [[nodiscard]] std::string_view name() const override { return "gecko"; }
+    [[nodiscard]] std::string_view title() const override { return "Firefox"; }
 
     /// Without regard to language: quotation marks do not break in Chinese or Japanese either.
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string&) const override {
