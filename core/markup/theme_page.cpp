@@ -242,6 +242,14 @@ std::optional<units::Colour> backgroundOf(const Values& values) {
     return std::nullopt;
 }
 
+/// HTML § 15.3.3.
+Values withBodysMargin(const Node& node, Values values) {
+    if (node.isHtml("body"))
+        for (const char* side : {"margin-left", "margin-right"})
+            values.try_emplace(side, "8px");
+    return values;
+}
+
 /// The container that leaves the same room, centred. The page's root size is the container's em.
 project::Container containerOf(const Room& room) {
     project::Container container;
@@ -280,19 +288,11 @@ ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double
     Room room;
     Room narrowRoom;
     for (const NodeId node : nodes) {
-        const Values values = wide.of(node);
+        const Values values = withBodysMargin(tree[node], wide.of(node));
         if (const auto colour = backgroundOf(values)) page.container.background = *colour;
         if (tree[node].isHtml("html")) continue;
-        Values withMargin = values;
-        if (tree[node].isHtml("body"))  // HTML § 15.3.3
-            for (const char* side : {"margin-left", "margin-right"})
-                withMargin.try_emplace(side, "8px");
-        room = reader.within(room, node, withMargin);
-        Values narrowValues = narrow.of(node);
-        if (tree[node].isHtml("body"))
-            for (const char* side : {"margin-left", "margin-right"})
-                narrowValues.try_emplace(side, "8px");
-        narrowRoom = silent.within(narrowRoom, node, narrowValues);
+        room = reader.within(room, node, values);
+        narrowRoom = silent.within(narrowRoom, node, withBodysMargin(tree[node], narrow.of(node)));
     }
     const units::Colour background = page.container.background;
     page.container = containerOf(room);
