@@ -174,7 +174,8 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
     const std::size_t count = lines.size();
     double low = 0;
     double high = query.available;
-    // Each step looks at lines laid within `high`: the widest of them is a width that is known to do.
+    // Each step looks at lines laid within `high`: the widest of them is a width that is known to do. A width
+    // at which a word has to be cut does not, though its lines be as many.
     while (true) {
         double widest = 0;
         for (const Line& line : lines)
@@ -183,9 +184,10 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
         if (high - low < 1.0 / 1024) break;
         const double middle = (low + high) / 2;
         std::vector<Line> tried = greedyLines(paragraph, query, profile, middle);
-        const bool does =
-            tried.size() <= count &&
-            std::all_of(tried.begin(), tried.end(), [&](const Line& l) { return l.width <= middle + 1e-6; });
+        const bool does = tried.size() <= count &&
+                          std::all_of(tried.begin(), tried.end(),
+                                      [&](const Line& l) { return l.width <= middle + 1e-6; }) &&
+                          !endsOf(paragraph, tried).empty();
         if (does)
             lines = std::move(tried);
         else

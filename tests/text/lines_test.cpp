@@ -201,5 +201,20 @@ TEST(Lines, BalanceNeedsNoMoreLinesAndIsNoWiderThanGreedy) {
     }
 }
 
+// Measured in Firefox 153: at the width of `harbourmasters` no more lines are needed, and none under it
+// unless the word is cut, which balancing does not do.
+TEST(Lines, BalanceByWidthCutsNoWord) {
+    const ParagraphPtr paragraph = test::prepare("a quay the harbourmasters keep a lamp at");
+    LineQuery query = test::at(20, wide("a quay the harbourmasters", 20) - 1);
+    query.overflowWrap = OverflowWrap::BreakWord;
+    query.balance = true;
+    std::vector<Line> lines;
+    breakLines(*paragraph, query, gecko(), lines);
+    ASSERT_EQ(lines.size(), 3U);
+    EXPECT_EQ(paragraph->utf8(lines[1].first, lines[1].end), "harbourmasters");
+    for (const Line& line : lines)
+        EXPECT_LE(line.width, wide("harbourmasters", 20) + 1e-6);
+}
+
 }  // namespace
 }  // namespace tenter::text

@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 #include "controls/inks.h"
 #include "document/wording.h"

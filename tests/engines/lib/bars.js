@@ -5,8 +5,8 @@ import {sayTheSame, tolerance} from './compare.js';
 export const mostTight = {one: 0.0025, all: 0.001};
 /** Texts that may say something else on lines of equal count, as a share of the parts compared. */
 const mostTextsOff = 0.0001;
-/** Balanced texts that may differ, as a share. Firefox's rule is matched wholly but for headings of addresses (1.7 % of one row). */
-const mostBalancedOff = {blink: 0.01, gecko: 0.02};
+/** Balanced texts that may differ, as a share. Firefox's rule is matched wholly. */
+const mostBalancedOff = {blink: 0.01, gecko: 0};
 
 /** How many of `pairs` a share allows; where only `some` widths are laid out, three standard deviations more. */
 export function most(share, pairs, some) {
