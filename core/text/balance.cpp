@@ -17,10 +17,13 @@ std::vector<Line> greedyLines(const Paragraph& paragraph, LineQuery query, const
     return lines;
 }
 
+bool areWithin(const std::vector<Line>& lines, double width) {
+    return std::all_of(lines.begin(), lines.end(),
+                       [&](const Line& line) { return line.width <= width + hair; });
+}
+
 bool isBalanced(const std::vector<Line>& lines, const LineQuery& query, std::size_t mostLines) {
-    if (lines.size() < 2 || lines.size() > mostLines) return false;
-    return std::none_of(lines.begin(), lines.end(),
-                        [&](const Line& line) { return line.width > query.available + 1e-6; });
+    return lines.size() >= 2 && lines.size() <= mostLines && areWithin(lines, query.available);
 }
 
 /// The opportunity each line ends at; empty if one ends inside a word.
@@ -171,7 +174,8 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
                                            const BreakProfile& profile, std::size_t mostLines) {
     std::vector<Line> lines = greedyLines(paragraph, query, profile, query.available);
     if (!isBalanced(lines, query, mostLines)) return {};
-    const std::size_t count = lines.size();
+    std::vector<std::uint32_t> ends = endsOf(paragraph, lines);
+    if (ends.empty()) return {};
     double low = 0;
     double high = query.available;
     // Each step looks at lines laid within `high`: the widest of them is a width that is known to do. A width
@@ -181,19 +185,17 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
         for (const Line& line : lines)
             widest = std::max(widest, line.width);
         high = std::min(high, widest);
-        if (high - low < 1.0 / 1024) break;
+        if (high - low < 1.0 / 1024) return ends;
         const double middle = (low + high) / 2;
         std::vector<Line> tried = greedyLines(paragraph, query, profile, middle);
-        const bool does = tried.size() <= count &&
-                          std::all_of(tried.begin(), tried.end(),
-                                      [&](const Line& l) { return l.width <= middle + 1e-6; }) &&
-                          !endsOf(paragraph, tried).empty();
-        if (does)
+        std::vector<std::uint32_t> triedEnds = endsOf(paragraph, tried);
+        if (!triedEnds.empty() && triedEnds.size() <= ends.size() && areWithin(tried, middle)) {
             lines = std::move(tried);
-        else
+            ends = std::move(triedEnds);
+        } else {
             low = middle;
+        }
     }
-    return endsOf(paragraph, lines);
 }
 
 std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const LineQuery& query,
