@@ -120,8 +120,12 @@ TextAcross<Number> textAcross(const RolePlan& role, const text::Paragraph& parag
     part.border = snappedBorder(role.border.resolve(part.basis));
     part.edges = part.padding.left + part.padding.right + 2 * part.border;
     const Number room = units::greater(none, card.cardContent - part.margin.left - part.margin.right);
-    part.query = {part.basis.em,    room - part.edges, part.letterSpacing,
-                  part.wordSpacing, role.overflowWrap, role.balance};
+    part.query = {role.size.behind(card.basis, role.lag),
+                  room - part.edges,
+                  part.letterSpacing,
+                  part.wordSpacing,
+                  role.overflowWrap,
+                  role.balance};
     part.available = part.query.available;
     if (role.place != project::Place::Stretch) {
         // Shrink to fit. CSS Sizing 3 § 5.1, fit-content. A label with room to spare is as wide as itself,

@@ -87,7 +87,7 @@ private:
         // What is stacked follows the engine's grid, or the page would drift from it card by card.
         units::LengthBasis stacked = basis;
         stacked.cqi = stackedContent();
-        stacked.em = role.size.resolve(stacked, band_.profile->fluidStep());
+        stacked.em = role.size.cut(stacked, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
                               : band_.profile->lineHeight(role.lineHeight.resolve(stacked));
@@ -98,7 +98,10 @@ private:
         part.border = across.border;
         part.paragraph = plan.paragraph.get();
         part.available = across.available;
-        part.box.width = part.available + across.edges;
+        part.box.width =
+            across.edges + (across.available < across.query.available
+                                ? text::labelWidth(paragraph, across.query, stacked.em, *band_.profile)
+                                : part.available);
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();

@@ -80,13 +80,13 @@ private:
         piece.band = band_;
         piece.from = from;
         piece.width = text.available;
-        piece.size = query.size;
-        piece.advance = paragraph.ems(0, clusters) * query.size +
+        piece.size = text.basis.em;
+        piece.advance = paragraph.ems(0, clusters) * piece.size +
                         paragraph.letters(0, clusters) * query.letterSpacing +
                         paragraph.words(0, clusters) * query.wordSpacing;
         piece.graphemes = paragraph.graphemes(0, clusters);
-        const double until = std::min(
-            {piece.width.until, piece.advance.until, query.available.until, across.cardContent.until});
+        const double until = std::min({piece.width.until, piece.advance.until, query.size.until,
+                                       query.available.until, across.cardContent.until});
         piece.to = stride_.next(from, until, to);
         breakLines(paragraph, query, piece);
         return piece.to;

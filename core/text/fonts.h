@@ -32,6 +32,7 @@ public:
     /// HarfBuzz font, scaled to `unitsPerEm` × 64, axes set.
     [[nodiscard]] hb_font_t* font() const { return font_; }
     [[nodiscard]] double scale() const { return scale_; }      ///< HarfBuzz units to one em
+    [[nodiscard]] double unitsPerEm() const { return scale_ / 64; }
     [[nodiscard]] double ascent() const { return ascent_; }    ///< em, above the baseline
     [[nodiscard]] double descent() const { return descent_; }  ///< em, below it, positive
     /// True if the face asks neither for its typographic metrics (OS/2 fsSelection bit 7) nor for whole sizes

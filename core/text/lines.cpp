@@ -44,6 +44,27 @@ void breakAt(const Paragraph& paragraph, const LineQuery& query, const std::vect
 
 }  // namespace
 
+double labelWidth(const Paragraph& paragraph, const LineQuery& query, double size,
+                  const BreakProfile& profile) {
+    const double drawn = profile.drawnSize(size);
+    const double letter = profile.drawnAdvance(query.letterSpacing);
+    const double word = profile.drawnAdvance(query.wordSpacing);
+    double widest = 0;
+    std::uint32_t first = 0;
+    for (const Opportunity& end : paragraph.opportunities()) {
+        if (end.kind != Opportunity::Kind::Forced) continue;
+        double width = 0;
+        for (std::uint32_t i = first; i < end.lineEnd; ++i) {
+            const Cluster& cluster = paragraph.clusters()[i];
+            width += profile.drawnAdvance(paragraph.ems(i, i + 1) * drawn) + cluster.letterUnits * letter +
+                     cluster.wordUnits * word;
+        }
+        widest = std::max(widest, width);
+        first = end.cluster;
+    }
+    return widest;
+}
+
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,
                 std::vector<Line>& lines) {
     if (paragraph.empty()) return;

@@ -66,6 +66,10 @@ Number maxContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
     return widest;
 }
 
+/// The same of a box that shrinks to a label of font size `size`, as the engine's grids make it.
+double labelWidth(const Paragraph& paragraph, const LineQuery& query, double size,
+                  const BreakProfile& profile);
+
 /// Its widest word: min-content width, CSS px. CSS Sizing 3 § 5.1.
 template <class Number>
 Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) {

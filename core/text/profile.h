@@ -78,6 +78,14 @@ public:
     /// CSS px that the part of a font size which follows the viewport is cut down to a multiple of where
     /// boxes are stacked; 0 for none.
     [[nodiscard]] virtual double fluidStep() const = 0;
+    /// CSS px by which type that follows the viewport is drawn smaller than its computed size, taken over all
+    /// widths: the mean of what an engine's grids of sizes cut off. Lines are broken by the size less this,
+    /// so that the engine's differ to both sides alike and wrap points keep a closed form.
+    [[nodiscard]] virtual double fluidLag() const = 0;
+    /// What of a font size, and of a glyph's advance or a spacing at that size, is left on the engine's
+    /// grids: what a box that shrinks to its label is as wide as. CSS px.
+    [[nodiscard]] virtual double drawnSize(double size) const = 0;
+    [[nodiscard]] virtual double drawnAdvance(double advance) const = 0;
     /// Where a box of `lineHeight` whose strut is `face` at `size` (both CSS px) stands on its line: half the
     /// leading on each side, in the engine's rounding. CSS Inline 3 § 5.2.
     [[nodiscard]] virtual LineExtent extent(const Face& face, double size, double lineHeight) const = 0;

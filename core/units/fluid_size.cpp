@@ -23,7 +23,7 @@ FluidSize FluidSize::from(const Ramp& ramp, double root, Unit unit, Unit slope) 
     return result;
 }
 
-double FluidSize::resolve(const LengthBasis& basis, double step) const {
+double FluidSize::cut(const LengthBasis& basis, double step) const {
     if (flat_) return least_.resolve(basis);
     double following = slope_.resolve(basis);
     if (step > 0 && slope_.unit() == Unit::Vw) following = std::trunc(following / step) * step;

@@ -55,8 +55,13 @@ public:
     [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const {
         return flat_ ? least_.resolve(basis) : clamped(slope_.resolve(basis), basis);
     }
+    /// The same with what follows the viewport or card less by `lag` CSS px.
+    template <class Number>
+    [[nodiscard]] Number behind(const LengthBasisOf<Number>& basis, double lag) const {
+        return flat_ ? least_.resolve(basis) : clamped(slope_.resolve(basis) - lag, basis);
+    }
     /// The same with what follows the viewport cut down to a multiple of `step` CSS px; 0 leaves it as it is.
-    [[nodiscard]] double resolve(const LengthBasis& basis, double step) const;
+    [[nodiscard]] double cut(const LengthBasis& basis, double step) const;
     /// `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`, or the plain length if flat.
     [[nodiscard]] std::string css() const;
 

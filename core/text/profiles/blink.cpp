@@ -83,6 +83,12 @@ public:
     }
     [[nodiscard]] double lineHeight(double length) const override { return round64(length); }
     [[nodiscard]] double fluidStep() const override { return 0; }
+    /// Sizes are cut down to 1/100 px, then to 1/64 px.
+    [[nodiscard]] double fluidLag() const override { return 0.5 / 100 + 0.5 / 64; }
+    [[nodiscard]] double drawnSize(double size) const override {
+        return std::floor(std::floor(size * 100) / 100 * 64) / 64;
+    }
+    [[nodiscard]] double drawnAdvance(double advance) const override { return advance; }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
         const double over = std::round(face.ascent() * size);
         const double under = std::round(face.descent() * size);

@@ -96,14 +96,19 @@ public:
     }
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
+    [[nodiscard]] double fluidLag() const override { return fluidStep() / 2; }
+    /// FreeType counts sizes in 1/64 px.
+    [[nodiscard]] double drawnSize(double size) const override { return std::round(round60(size) * 64) / 64; }
+    [[nodiscard]] double drawnAdvance(double advance) const override { return round60(advance); }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
-        // FreeType counts sizes in 1/64 px, and what it rounds up too.
-        const double set = std::round(round60(size) * 64) / 64;
-        const auto whole = [&](double metric) {
-            return face.roundsUp() ? std::ceil(std::round(metric * 64) / 64) : std::round(metric);
+        // FreeType counts 1/64 px to a font's unit in 1/65 536, and what it rounds up in 1/64 px again.
+        const double perUnit = std::round(drawnSize(size) * 64 * 65536 / face.unitsPerEm()) / 65536;
+        const auto whole = [&](double em) {
+            const double metric = em * face.unitsPerEm() * perUnit;
+            return face.roundsUp() ? std::ceil(std::round(metric) / 64) : std::round(metric / 64);
         };
-        const double over = whole(face.ascent() * set);
-        const double under = whole(face.descent() * set);
+        const double over = whole(face.ascent());
+        const double under = whole(face.descent());
         const double above = over + (lineHeight - over - under) / 2;
         return {above, lineHeight - above};
     }

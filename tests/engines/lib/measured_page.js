@@ -7,11 +7,11 @@ const atOnce = 200;
 export class MeasuredPage {
   #tab;
 
-  /** Opens `html` framed. Throws if a font or a picture fails, or if the page asks the network for anything. */
-  static async open(browser, server, html) {
+  /** Opens `html` framed, so that it scrolls if `scrolled`. Throws if a font or a picture fails, or if the page asks the network for anything. */
+  static async open(browser, server, html, scrolled = false) {
     const measured = new MeasuredPage();
     const tab = (measured.#tab = await browser.newPage());
-    const {framed, alone} = server.add(html);
+    const {framed, alone} = server.add(html, scrolled);
     const requests = [];
     tab.on('request', (request) => requests.push(request.url()));
     await tab.goto(framed, {waitUntil: 'load', timeout: 600_000});
