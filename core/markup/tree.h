@@ -87,7 +87,7 @@ inline constexpr std::size_t largestPage = 20U << 20U;
 /// it is a page of frames. Empty, with one problem, for a page too large, or one that takes more than
 /// `seconds` of the processor or a memory out of proportion, as elements nested some ten thousands deep do.
 std::optional<Tree> parse(std::string_view html, const std::string& file, project::Problems& problems,
-                          double seconds = 3);
+                          double seconds = 1);
 
 /// Tag names that have no end tag. HTML § 13.1.2.
 bool isVoid(const Node& node);
