@@ -47,6 +47,7 @@ int run(int argc, char** argv) {
     tenter::command::addReport(app, action);
     tenter::command::addAdopt(app, action);
     tenter::command::addSize(app, action);
+    tenter::command::addSolve(app, action);
     app.get_formatter()->label("SUBCOMMAND", "VERB");
     for (CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))
         verb->group("Verbs");

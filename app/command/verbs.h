@@ -20,5 +20,6 @@ void addPage(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
 void addAdopt(CLI::App& app, Action& action);
 void addSize(CLI::App& app, Action& action);
+void addSolve(CLI::App& app, Action& action);
 
 }  // namespace tenter::command

@@ -13,11 +13,11 @@ std::uint32_t saidLines(const project::Copy& copy) {
                    std::ranges::count(copy, project::Run::Kind::Break, &project::Run::kind));
 }
 
-/// Where parts of `role` have more lines than `most` gives them; the worst has most lines, then the longest
-/// run of widths.
-template <class Most>
-Cause linesOver(const Subject& subject, const char* role, Most&& most) {
+/// Where parts of `role` have more lines than are wished of them, or than their copy forces; the worst has
+/// most lines, then the longest run of widths.
+Cause linesOver(const Subject& subject, const char* role) {
     Cause cause;
+    const auto wishes = project::held(subject.wishes, role, &project::RoleWishes::lines);
     for (const PartSeen& part : subject.parts) {
         if (!part.is(role)) continue;
         const std::vector<sweep::Piece>& pieces = part.pieces.pieces;
@@ -25,9 +25,14 @@ Cause linesOver(const Subject& subject, const char* role, Most&& most) {
             std::size_t next = i + 1;
             while (next < pieces.size() && pieces[next].lines == pieces[i].lines)
                 ++next;
-            const sweep::Interval span{pieces[i].from, pieces[next - 1].to};
-            if (pieces[i].lines > most(*part.text))
-                cause.add(part.card, part.part, span, pieces[i].lines + (span.to - span.from) / 1e6);
+            const sweep::Interval run{pieces[i].from, pieces[next - 1].to};
+            for (const auto& wish : wishes) {
+                const std::uint32_t most =
+                    std::max(static_cast<std::uint32_t>(wish.value), saidLines(part.text->copy));
+                const auto span = within(run, wishedWidths(subject, wish));
+                if (span && pieces[i].lines > most)
+                    cause.add(part.card, part.part, *span, pieces[i].lines + (span->to - span->from) / 1e6);
+            }
             i = next;
         }
     }
@@ -41,8 +46,7 @@ std::string linesOf(const Cause& cause) {
 }  // namespace
 
 void checkHeadingLines(const Subject& subject, Findings& out) {
-    const auto most = static_cast<std::uint32_t>(subject.thresholds().headingLines);
-    const Cause cause = linesOver(subject, "heading", [&](const project::TextPart&) { return most; });
+    const Cause cause = linesOver(subject, "heading");
     if (!cause.any()) return;
     tell(out, cause,
          {"heading-lines", Severity::Warning, "common practice, no source",
@@ -53,8 +57,7 @@ void checkHeadingLines(const Subject& subject, Findings& out) {
 }
 
 void checkButtonLines(const Subject& subject, Findings& out) {
-    const Cause cause =
-        linesOver(subject, "button", [](const project::TextPart& part) { return saidLines(part.copy); });
+    const Cause cause = linesOver(subject, "button");
     if (!cause.any()) return;
     tell(
         out, cause,

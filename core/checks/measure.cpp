@@ -7,41 +7,48 @@ namespace tenter::checks {
 
 namespace {
 
-bool isWrittenInIdeographs(const std::string& language) {
-    const std::string primary = language.substr(0, language.find('-'));
-    return primary == "zh" || primary == "ja" || primary == "ko";
-}
-
 double measureOf(const sweep::Piece& piece, double width) {
     const double advance = piece.advance.at(width - piece.from);
     return advance > 0 ? piece.width.at(width - piece.from) * piece.graphemes / advance : 0;
 }
 
-/// Where the measure is over `limit`, or under it: the quotient of two lines crosses it where their
-/// difference, a line, is 0.
-Cause measureBeyond(const Subject& subject, double limit, bool over) {
+struct MeasureBeyond {
     Cause cause;
+    double limit = 0;  ///< where it is worst
+};
+
+/// Where the measure is over what is wished, or under it: the quotient of two lines crosses a limit where
+/// their difference, a line, is 0.
+MeasureBeyond measureBeyond(const Subject& subject, bool over) {
+    MeasureBeyond found;
     for (const PartSeen& part : subject.parts) {
-        if (part.text == nullptr || part.is("heading") || part.is("button")) continue;
-        for (const sweep::Piece& piece : part.pieces.pieces) {
-            if (piece.lines < static_cast<std::uint32_t>(subject.thresholds().measuredLines)) continue;
-            const units::Linear more = piece.width * piece.graphemes - limit * piece.advance;
-            const auto span = whereAbove(over ? more : -more, piece.from, piece.to);
-            if (!span) continue;
-            for (const double at : {span->from, span->to})
-                cause.add(part.card, part.part, *span, over ? measureOf(piece, at) : -measureOf(piece, at));
+        if (part.text == nullptr) continue;
+        const auto wishes =
+            project::held(subject.wishes, part.text->role,
+                          over ? &project::RoleWishes::mostMeasure : &project::RoleWishes::leastMeasure);
+        for (const auto& wish : wishes) {
+            for (const sweep::Piece& piece : part.pieces.pieces) {
+                if (piece.lines < static_cast<std::uint32_t>(project::measuredLines)) continue;
+                const auto cut = within(piece, wishedWidths(subject, wish));
+                if (!cut) continue;
+                const units::Linear more =
+                    (piece.width * piece.graphemes - wish.value * piece.advance).from(cut->from - piece.from);
+                const auto span = whereAbove(over ? more : -more, cut->from, cut->to);
+                if (!span) continue;
+                for (const double at : {span->from, span->to})
+                    if (found.cause.add(part.card, part.part, *span,
+                                        over ? measureOf(piece, at) : -measureOf(piece, at)))
+                        found.limit = wish.value;
+            }
         }
     }
-    return cause;
+    return found;
 }
 
 }  // namespace
 
 void checkMeasure(const Subject& subject, Findings& out) {
-    const double share = isWrittenInIdeographs(subject.project.language) ? 0.5 : 1;
-    const double most = subject.thresholds().mostMeasure * share;
-    const double least = subject.thresholds().leastMeasure * share;
-    const Cause wide = measureBeyond(subject, most, true);
+    const auto [wide, most] = measureBeyond(subject, true);
     if (wide.any())
         tell(out, wide,
              {"measure", Severity::Warning, "WCAG 2.2 SC 1.4.8 (AAA)",
@@ -49,7 +56,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
                   " characters, " + atWidths(wide.there) + ": beyond " + figure(most, 0) +
                   " the eye loses the next line. Larger type, a narrower row or one more column mends it.",
               "long"});
-    Cause narrow = measureBeyond(subject, least, false);
+    auto [narrow, least] = measureBeyond(subject, false);
     join(narrow.widths);
     if (narrow.any() && lengthOf(narrow.widths) >= subject.thresholds().leastRun)
         tell(out, narrow,

@@ -6,14 +6,9 @@
 
 namespace tenter::checks {
 
-/// Where a figure becomes a finding. Common practice, no source, unless said otherwise. Sizes in CSS px.
+/// Where a figure becomes a finding, besides those that wishes hold (project/wishes.h). Common practice, no
+/// source, unless said otherwise. Sizes in CSS px.
 struct Thresholds {
-    int headingLines = 3;        ///< a heading of more lines is told
-    double bodyFloor = 12;       ///< body type smaller than this
-    double otherFloor = 11;      ///< any other type
-    double leastMeasure = 28;    ///< characters to a line
-    double mostMeasure = 80;     ///< WCAG 2.2 SC 1.4.8; half of it in Chinese, Japanese and Korean
-    int measuredLines = 3;       ///< copy of fewer lines has no measure to speak of
     double tightRun = 24;        ///< widths over which a fit may be tight
     double pictureFactor = 1.5;  ///< pixels of a picture to a px of its slot
     double pictureComfort = 2;   ///< the same, for a note

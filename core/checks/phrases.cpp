@@ -39,7 +39,11 @@ std::string inQuotation(std::string_view text) {
 }
 
 std::string named(const Subject& subject, std::size_t card, std::size_t part) {
-    const project::Part& there = subject.project.cards[card].parts[part];
+    return named(subject.project, card, part);
+}
+
+std::string named(const project::Project& project, std::size_t card, std::size_t part) {
+    const project::Part& there = project.cards[card].parts[part];
     if (const auto* picture = std::get_if<project::PicturePart>(&there)) {
         const std::size_t slash = picture->file.find_last_of("/\\");
         return "the picture " +

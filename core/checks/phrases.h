@@ -10,6 +10,7 @@ namespace tenter::checks {
 
 /// `the heading “Low tide”`, `the picture low-tide.jpg`.
 std::string named(const Subject& subject, std::size_t card, std::size_t part);
+std::string named(const project::Project& project, std::size_t card, std::size_t part);
 /// The same with how many others there are: `the heading “Low tide” (and 2 others)`, which stays one
 /// subject of a sentence.
 std::string worstAndOthers(const Subject& subject, const Cause& cause);

@@ -6,17 +6,19 @@ namespace tenter::checks {
 
 void checkSmallType(const Subject& subject, Findings& out) {
     for (const RoleSeen& role : subject.roles) {
-        const Thresholds& thresholds = subject.thresholds();
-        const double floor = role.name == "body" ? thresholds.bodyFloor : thresholds.otherFloor;
         Cause cause;
-        for (const RolePiece& piece : role.pieces) {
-            const auto cut = within(piece, subject.whole());
-            if (!cut) continue;
-            const units::Linear size = piece.size.from(cut->from - piece.from);
-            const auto small = whereAbove(floor - size, cut->from, cut->to);
-            if (small)
-                cause.add(role.card, role.part, *small,
-                          -std::min(size.at(small->from - cut->from), size.at(small->to - cut->from)));
+        double floor = 0;  // where it is worst
+        for (const auto& wish : project::held(subject.wishes, role.name, &project::RoleWishes::leastSize)) {
+            for (const RolePiece& piece : role.pieces) {
+                const auto cut = within(piece, wishedWidths(subject, wish));
+                if (!cut) continue;
+                const units::Linear size = piece.size.from(cut->from - piece.from);
+                const auto small = whereAbove(wish.value - size, cut->from, cut->to);
+                if (small &&
+                    cause.add(role.card, role.part, *small,
+                              -std::min(size.at(small->from - cut->from), size.at(small->to - cut->from))))
+                    floor = wish.value;
+            }
         }
         tell(out, cause,
              {"small-type", Severity::Warning, "common practice, no source",

@@ -56,6 +56,7 @@ Subject::Subject(const project::Project& whole, std::size_t index, text::Paragra
       variant(whole.variants.at(index)),
       paragraphs(store),
       options(told),
+      wishes(project::wishesOf(whole)),
       row(whole, index, store, profile),
       least(whole.leastWidth),
       most(whole.mostWidth) {

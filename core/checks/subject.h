@@ -50,6 +50,7 @@ struct Subject {
     const project::Variant& variant;
     text::ParagraphStore& paragraphs;
     const Options& options;
+    project::Wishes wishes;  ///< whose figures make findings too
     layout::PreparedRow row;
     double least, most;           ///< range of viewport widths, CSS px
     std::vector<PartSeen> parts;  ///< by card, then part
@@ -59,6 +60,12 @@ struct Subject {
     [[nodiscard]] const Thresholds& thresholds() const { return options.thresholds; }
     [[nodiscard]] sweep::Interval whole() const { return {least, most}; }
 };
+
+/// The widths a wish holds for, within the subject's range.
+template <class T>
+sweep::Interval wishedWidths(const Subject& subject, const project::Held<T>& wish) {
+    return {std::max(subject.least, wish.from), std::min(subject.most, wish.to)};
+}
 
 /// True for a part that is drawn as a link as a whole.
 bool isLink(const project::TextPart& part);

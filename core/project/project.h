@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "project/settings.h"
+#include "project/wishes.h"
 
 namespace tenter::project {
 
@@ -133,6 +134,7 @@ struct Project {
     Settings style;
     std::vector<Card> cards;
     std::vector<Variant> variants;  ///< at least one
+    std::optional<Wishes> wishes;   ///< unset: the usual ones
     std::optional<Given> given;     ///< if the row's markup is a page's own
     Remembered remembered, rangeRemembered;
     friend bool operator==(const Project&, const Project&) = default;

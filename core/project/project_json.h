@@ -16,6 +16,8 @@ bool readValue(Reading& reading, const Json& json, Container& out);
 bool readValue(Reading& reading, const Json& json, Page& out);
 bool readValue(Reading& reading, const Json& json, FontEntry& out);
 bool readValue(Reading& reading, const Json& json, Given& out);
+bool readValue(Reading& reading, const Json& json, RoleWishes& out);
+bool readValue(Reading& reading, const Json& json, Wishes& out);
 bool readValue(Reading& reading, const Json& json, Project& out);
 
 Json written(const Copy& value);
@@ -28,6 +30,8 @@ Json written(const Container& value);
 Json written(const Page& value);
 Json written(const FontEntry& value);
 Json written(const Given& value);
+Json written(const RoleWishes& value);
+Json written(const Wishes& value);
 Json written(const Project& value);
 
 /// The name of a file that comes with the project: relative, and there if it must be and the project has a

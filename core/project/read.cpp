@@ -130,7 +130,7 @@ void checkPictures(Reading& reading, const Project& project) {
 bool readValue(Reading& reading, const Json& json, Project& out) {
     ObjectReader object(reading, json, out.remembered,
                         {"format", "version", "name", "row", "language", "direction", "headingLevel", "unit",
-                         "range", "page", "fonts", "style", "cards", "variants", "given"});
+                         "range", "page", "fonts", "style", "cards", "variants", "wishes", "given"});
     // What a page prints has its pictures there; here are only those that were saved with it.
     if (object.find("given") != nullptr) reading.letPicturesBeElsewhere();
     readHead(reading, object, out);
@@ -143,6 +143,7 @@ bool readValue(Reading& reading, const Json& json, Project& out) {
         return object.missing("variants", R"(add "variants": [{"class": "…", "bands": [{}]}])");
     }
     readListAt(reading, object, "variants", mostVariants, out.variants);
+    if (object.find("wishes") != nullptr) object.read("wishes", out.wishes.emplace());
     if (object.find("given") != nullptr) object.read("given", out.given.emplace());
     if (!reading.isSound()) return false;
     if (roles(out).size() > mostRoles) {

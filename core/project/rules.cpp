@@ -9,18 +9,44 @@ using units::Unit;
 
 namespace {
 
-constexpr std::array<NumberRule, 22> numberRules{{
-    {"text/*/size/*/0", 0, 10000},     {"text/*/size/*/1", 1, 400},
-    {"text/*/size", 1, 400},           {"text/*/weight", 1, 1000},
-    {"text/*/keepLines", 0, 50, true}, {"row/columns", 1, 12, true},
-    {"bands/*/upTo", 1, 10000},        {"fonts/*/weight/*", 1, 1000},
-    {"fonts/*/weight", 1, 1000},       {"parts/*/focus/*", 0, 1},
-    {"parts/*/size/*", 1, 100000},     {"page/scrollbar/width", 0, 40},
-    {"page/rootSize", 1, 100},         {"page/readerSize", 8, 64},
-    {"headingLevel", 1, 6, true},      {"range/from", 200, 5000},
-    {"range/to", 200, 5000},           {"lineHeight", 0, 100},
-    {"version", 1, 1e6, true},         {"ratio/0", 0.001, 100000},
-    {"ratio/1", 0.001, 100000},        {"", -1e6, 1e6},
+constexpr std::array<NumberRule, 37> numberRules{{
+    {"wishes/roles/*/from", 0, 10000},
+    {"wishes/roles/*/upTo", 1, 10000},
+    {"wishes/roles/*/lines", 1, 50, true},
+    {"wishes/roles/*/leastMeasure", 1, 1000},
+    {"wishes/roles/*/mostMeasure", 1, 1000},
+    {"wishes/roles/*/leastSize", 1, 400},
+    {"wishes/roles/*/mostSize", 1, 400},
+    {"wishes/roles/*/ratio", 0.1, 10},
+    {"wishes/roles/*/leastRatio", 0.1, 10},
+    {"wishes/roles/*/growth", 0, 100},
+    {"wishes/roles/*/zoom", 2, 20},
+    {"wishes/reserve", 0, 0.5},
+    {"wishes/slack", 0, 0.2},
+    {"wishes/narrowSlack", 0, 0.2},
+    {"wishes/without/*", 0, 499, true},
+    {"text/*/size/*/0", 0, 10000},
+    {"text/*/size/*/1", 1, 400},
+    {"text/*/size", 1, 400},
+    {"text/*/weight", 1, 1000},
+    {"text/*/keepLines", 0, 50, true},
+    {"row/columns", 1, 12, true},
+    {"bands/*/upTo", 1, 10000},
+    {"fonts/*/weight/*", 1, 1000},
+    {"fonts/*/weight", 1, 1000},
+    {"parts/*/focus/*", 0, 1},
+    {"parts/*/size/*", 1, 100000},
+    {"page/scrollbar/width", 0, 40},
+    {"page/rootSize", 1, 100},
+    {"page/readerSize", 8, 64},
+    {"headingLevel", 1, 6, true},
+    {"range/from", 200, 5000},
+    {"range/to", 200, 5000},
+    {"lineHeight", 0, 100},
+    {"version", 1, 1e6, true},
+    {"ratio/0", 0.001, 100000},
+    {"ratio/1", 0.001, 100000},
+    {"", -1e6, 1e6},
 }};
 
 constexpr unsigned bit(Unit unit) {
@@ -34,7 +60,7 @@ constexpr unsigned percent = bit(Unit::Percent);
 constexpr double far = 10000;
 
 // The first that fits holds, so text comes first: its roles may be called anything.
-constexpr std::array<LengthRule, 26> lengthRules{{
+constexpr std::array<LengthRule, 27> lengthRules{{
     {"text/*/lineHeight", inside, 0, far},
     {"text/*/letterSpacing", inside, -far, far},
     {"text/*/wordSpacing", inside, -far, far},
@@ -58,6 +84,7 @@ constexpr std::array<LengthRule, 26> lengthRules{{
     {"card/shadow/blur", onlyPx, 0, far},
     {"card/shadow/*", onlyPx, -far, far},
     {"card/pictureShare", percent, 0, 100},
+    {"wishes/grid", onlyPx | bit(Unit::Rem), 0, 16},
     {"page/container/width", outside | percent, 0, far},
     {"page/container/maxWidth", outside | percent | bit(Unit::None), 0, far},
     {"page/container/padding/*", outside | percent, 0, far},

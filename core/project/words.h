@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "project/settings.h"
+#include "project/wishes.h"
 
 namespace tenter::project {
 
@@ -67,6 +68,17 @@ template <>
 struct Words<Direction> {
     static constexpr WordTable<Direction, 2> table{
         {{"stacked", Direction::Stacked}, {"beside", Direction::Beside}}};
+};
+template <>
+struct Words<Aim> {
+    static constexpr WordTable<Aim, 3> table{
+        {{"nearest", Aim::Nearest}, {"largest", Aim::Largest}, {"calmest", Aim::Calmest}}};
+};
+template <>
+struct Words<AtBreakpoints> {
+    static constexpr WordTable<AtBreakpoints, 3> table{{{"free", AtBreakpoints::Free},
+                                                        {"same", AtBreakpoints::Same},
+                                                        {"proportional", AtBreakpoints::Proportional}}};
 };
 
 }  // namespace tenter::project

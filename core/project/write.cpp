@@ -135,6 +135,30 @@ Json written(const Given& value) {
     return object.take();
 }
 
+Json written(const RoleWishes& value) {
+    ObjectWriter object(value.remembered);
+    RoleWishes::members([&](const char* key, auto member) {
+        Json json = written(value.*member);
+        if (!json.is_null()) object.put(key, std::move(json), true);
+    });
+    return object.take();
+}
+
+Json written(const Wishes& value) {
+    ObjectWriter object(value.remembered);
+    const auto put = [&](const char* key, const auto& member) {
+        if (member) object.put(key, written(*member), true);
+    };
+    put("aim", value.aim);
+    put("grid", value.grid);
+    put("reserve", value.reserve);
+    put("slack", value.slack);
+    put("narrowSlack", value.narrowSlack);
+    object.putUnlessEmpty("without", writtenList(value.without));
+    object.putUnlessEmpty("roles", writtenList(value.roles));
+    return object.take();
+}
+
 Json written(const Project& value) {
     const Project usual;
     ObjectWriter range(value.rangeRemembered);
@@ -156,6 +180,7 @@ Json written(const Project& value) {
     object.putUnlessEmpty("style", written(value.style));
     object.put("cards", writtenList(value.cards), true);
     object.put("variants", writtenList(value.variants), true);
+    if (value.wishes) object.put("wishes", written(*value.wishes), true);
     if (value.given) object.put("given", written(*value.given), true);
     return object.take();
 }

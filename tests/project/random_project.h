@@ -33,6 +33,7 @@ public:
         if (chance()) json["range"] = {{"from", whole(200, 900)}, {"to", whole(901, 5000)}};
         if (chance()) json["page"] = page();
         if (chance()) json["style"] = settings("/style");
+        if (chance()) json["wishes"] = wishes();
         if (chance()) json["given"] = given();
         return shuffled(std::move(json));
     }
@@ -50,6 +51,20 @@ private:
         if (chance()) selectors["kicker"] = ".walk > p:first-child";
         Json json = {{"markup", "<p>" + words()}, {"selectors", shuffled(std::move(selectors))}};
         if (chance()) json["theme"] = words();
+        return shuffled(std::move(json));
+    }
+
+    Json wishes() {
+        Json heading = {{"role", "heading"}, {"lines", whole(1, 50)}};
+        if (chance()) heading["leastSize"] = whole(1, 30);
+        if (chance()) heading["withColumn"] = chance();
+        Json body = {{"role", "body"}, {"leastMeasure", whole(1, 40)}, {"mostMeasure", whole(41, 90)}};
+        if (chance()) body["from"] = whole(0, 900);
+        Json list = Json::array({shuffled(std::move(heading)), shuffled(std::move(body))});
+        Json json = {{"roles", std::move(list)}};
+        if (chance()) json["aim"] = chance() ? "largest" : "nearest";
+        if (chance()) json["grid"] = chance() ? "0.5px" : "0.0625rem";
+        if (chance()) json["without"] = Json::array({whole(0, 9)});
         return shuffled(std::move(json));
     }
 

@@ -91,6 +91,8 @@ TEST(Schema, has_the_keys_the_reader_knows_and_no_others) {
         {"band", "/variants/0/bands/0"},
         {"settings", "/style"},
         {"given", "/given"},
+        {"wishes", "/wishes"},
+        {"roleWishes", "/wishes/roles/0"},
         {"outerPadding", "/page/container/padding"}};
     for (const auto& [name, place] : places) {
         EXPECT_EQ(keysIn(schema.definition(name)["properties"]), keysKnownAt(place)) << place;

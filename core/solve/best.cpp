@@ -1,0 +1,250 @@
+#include "solve/best.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tenter::solve {
+
+namespace {
+
+/// What a project file may hold as a size, CSS px.
+constexpr double leastSize = 1;
+constexpr double mostSize = 400;
+/// Beside what is aimed at, ramps' ends stay near where they are.
+constexpr double habit = 1e-3;
+/// By how much a first aim's best may be missed for the sake of a second.
+constexpr double leeway = 1e-6;
+/// A row that the least cost hangs on by less does not decide.
+constexpr double priced = 1e-7;
+/// Programmes that are solved at most to get sizes onto the grid.
+constexpr int mostTries = 3000;
+
+using Outcome = Programme::Outcome;
+
+/// Columns and rows of `model` in `programme`; rows of demands left out are not bounded.
+void put(Programme& programme, const Model& model, const RampsSought& ramps,
+         const std::vector<bool>& leftOut) {
+    for (std::size_t column = 0; column < model.columns(); ++column) {
+        const bool end = column < ramps.columns();
+        programme.addColumn(end ? leastSize : 0, end ? mostSize : unbounded);
+    }
+    for (const WishRow& row : model.rows()) {
+        const bool out = !leftOut.empty() && leftOut[row.demand];
+        // Rows that contradict themselves cannot be kept; bounds must still be in order.
+        programme.addRow(row.form, out ? -unbounded : row.least,
+                         out ? unbounded : std::max(row.least, row.most));
+    }
+    for (const WishRow& row : model.rows())
+        if (row.least > row.most && (leftOut.empty() || !leftOut[row.demand]))
+            programme.addRow(row.form, -unbounded, row.most);
+}
+
+/// A column that is at least |form − value| / unit.
+std::size_t addDistance(Programme& programme, const Form& form, double value, double unit) {
+    const std::size_t distance = programme.addColumn(0, unbounded);
+    Form above = form;
+    for (Term& term : above)
+        term.times /= unit;
+    Form below = above;
+    above.push_back({distance, -1});
+    below.push_back({distance, 1});
+    programme.addRow(above, -unbounded, value / unit);
+    programme.addRow(below, value / unit, unbounded);
+    return distance;
+}
+
+class Search {
+public:
+    Search(const Model& model, const RampsSought& ramps, const std::vector<Demand>& demands)
+        : model_(model), ramps_(ramps), demands_(demands) {
+        put(programme_, model, ramps, {});
+    }
+
+    std::optional<Best> best(project::Aim aim) {
+        deciding_.assign(model_.rows().size(), false);
+        if (!aimAt(aim)) return std::nullopt;
+        noteDeciding();
+        for (std::size_t column = 0; column < ramps_.columns(); ++column)
+            if (!isLocked(column)) open_.push_back(column);
+        while (!dive(0)) {
+            if (!stuck_ || tries_ < 0) return std::nullopt;
+            // What had no line of the grid left once others had theirs chooses before them.
+            std::erase(open_, *stuck_);
+            open_.insert(open_.begin(), *stuck_);
+            ++choosers_;
+            stuck_.reset();
+        }
+        std::vector<double> sizes;
+        for (std::size_t column = 0; column < ramps_.columns(); ++column)
+            sizes.push_back(isLocked(column) ? ramps_.now(column) : snapped(programme_.value(column)));
+        return Best{std::move(sizes), std::move(deciding_)};
+    }
+
+private:
+    /// Sets the costs; false if nothing keeps the rows.
+    bool aimAt(project::Aim aim) {
+        std::vector<std::size_t> ends;
+        for (std::size_t column = 0; column < ramps_.columns(); ++column)
+            ends.push_back(addDistance(programme_, {{column, 1}}, ramps_.now(column), ramps_.now(column)));
+        bool sound = true;
+        if (aim == project::Aim::Nearest) sound = aimNearest();
+        if (aim == project::Aim::Largest) aimLargest();
+        if (aim == project::Aim::Calmest) aimCalmest();
+        if (!sound) return false;
+        for (const std::size_t end : ends)
+            programme_.setCost(end, habit);
+        return programme_.minimise() == Outcome::Best;
+    }
+
+    /// The largest share by which a size changes is least, then their sum.
+    bool aimNearest() {
+        const std::size_t largest = programme_.addColumn(0, unbounded, 1);
+        std::vector<std::size_t> distances;
+        for (const Point& point : model_.points()) {
+            distances.push_back(addDistance(programme_, point.size, point.now, point.now));
+            programme_.addRow({{largest, 1}, {distances.back(), -1}}, 0, unbounded);
+        }
+        if (programme_.minimise() != Outcome::Best) return false;
+        noteDeciding();
+        // The grid may cost more than the best there is without it.
+        const double most = programme_.value(largest);
+        programme_.boundColumn(largest, 0, most + leeway);
+        programme_.clearCosts();
+        for (const std::size_t distance : distances)
+            programme_.setCost(distance, 1);
+        if (programme_.minimise() != Outcome::Best) return false;
+        programme_.boundColumn(largest, 0, unbounded);
+        programme_.setCost(largest, static_cast<double>(10 * distances.size()));
+        return true;
+    }
+
+    void aimLargest() {
+        std::vector<double> cost(model_.columns(), 0);
+        for (const Point& point : model_.points())
+            for (const Term& term : point.size)
+                cost[term.column] -= term.times / point.now;
+        for (std::size_t column = 0; column < cost.size(); ++column)
+            programme_.setCost(column, cost[column]);
+    }
+
+    /// The least sum of changes from each point to the next of its role, as shares of the size.
+    void aimCalmest() {
+        const std::vector<Point>& points = model_.points();
+        for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+            const Point& a = points[i];
+            const Point& b = points[i + 1];
+            if (a.role != b.role || a.variant != b.variant) continue;
+            Form change = b.size;
+            for (const Term& term : a.size) {
+                const auto same = std::ranges::find(change, term.column, &Term::column);
+                if (same == change.end())
+                    change.push_back({term.column, -term.times});
+                else
+                    same->times -= term.times;
+            }
+            programme_.setCost(addDistance(programme_, change, 0, a.now), 1);
+        }
+    }
+
+    /// Puts the open columns from `index` on onto the grid one by one, nearest line first, so that the rows
+    /// still hold. Among those that choose first every combination is tried; the others take what there is,
+    /// and the first for which there is nothing is `stuck_`.
+    bool dive(std::size_t index) {
+        if (index == open_.size()) return true;
+        const std::size_t column = open_[index];
+        const double value = programme_.value(column);
+        const double near = snapped(value);
+        const double step = value >= near ? model_.step() : -model_.step();
+        for (const double size : {near, near + step, near - step, near + 2 * step, near - 2 * step}) {
+            if (size < leastSize || size > mostSize) continue;
+            if (--tries_ < 0) return false;
+            programme_.boundColumn(column, size, size);
+            if (programme_.minimise() == Outcome::Best) {
+                if (dive(index + 1)) return true;
+                if (stuck_ || tries_ < 0) break;
+            }
+            programme_.boundColumn(column, leastSize, mostSize);
+        }
+        programme_.boundColumn(column, leastSize, mostSize);
+        if (index >= choosers_ && !stuck_) stuck_ = column;
+        if (index == 0) programme_.minimise();
+        return false;
+    }
+
+    void noteDeciding() {
+        for (std::size_t row = 0; row < deciding_.size(); ++row)
+            if (std::abs(programme_.price(row)) > priced) deciding_[row] = true;
+    }
+
+    [[nodiscard]] double snapped(double size) const {
+        return std::round(std::round(size / model_.step()) * model_.step() * 1e4) / 1e4;
+    }
+
+    [[nodiscard]] bool isLocked(std::size_t column) const {
+        return std::ranges::any_of(ramps_.all(), [&](const RampSought& ramp) {
+            return (ramp.first == column || ramp.last == column) &&
+                   std::ranges::any_of(demands_, [&](const Demand& demand) {
+                       return demand.kind == Kind::Locked && demand.role == ramp.role;
+                   });
+        });
+    }
+
+    const Model& model_;
+    const RampsSought& ramps_;
+    const std::vector<Demand>& demands_;
+    Programme programme_;
+    std::vector<std::size_t> open_;  // columns in the order they choose their lines of the grid
+    std::size_t choosers_ = 0;       // of them choose first
+    std::optional<std::size_t> stuck_;
+    std::vector<bool> deciding_;
+    int tries_ = mostTries;
+};
+
+}  // namespace
+
+bool isFeasible(const Model& model, const RampsSought& ramps, const std::vector<bool>& leftOut) {
+    Programme programme;
+    put(programme, model, ramps, leftOut);
+    return programme.minimise() == Outcome::Best;
+}
+
+std::optional<Best> bestSizes(const Model& model, const RampsSought& ramps, project::Aim aim,
+                              const std::vector<Demand>& demands) {
+    return Search(model, ramps, demands).best(aim);
+}
+
+std::vector<const WishRow*> tightestRows(const Model& model, const RampsSought& ramps,
+                                         const std::vector<bool>& leftOut) {
+    Programme programme;
+    for (std::size_t column = 0; column < model.columns(); ++column) {
+        const bool end = column < ramps.columns();
+        programme.addColumn(end ? leastSize : 0, end ? mostSize : unbounded);
+    }
+    // Every row may be missed by as much as the worst one is.
+    const std::size_t missed = programme.addColumn(0, unbounded, 1);
+    std::vector<std::pair<std::size_t, const WishRow*>> rows;
+    for (const WishRow& row : model.rows()) {
+        if (!leftOut.empty() && leftOut[row.demand]) continue;
+        Form form = row.form;
+        form.push_back({missed, 1});
+        if (!std::isinf(row.least)) rows.emplace_back(programme.addRow(form, row.least, unbounded), &row);
+        form.back().times = -1;
+        if (!std::isinf(row.most)) rows.emplace_back(programme.addRow(form, -unbounded, row.most), &row);
+    }
+    std::vector<const WishRow*> tightest;
+    if (programme.minimise() != Outcome::Best) return tightest;
+    std::vector<double> most;
+    for (const auto& [index, row] : rows) {
+        const double price = std::abs(programme.price(index));
+        if (row->demand >= tightest.size()) {
+            tightest.resize(row->demand + 1, nullptr);
+            most.resize(row->demand + 1, 1e-9);
+        }
+        if (price <= most[row->demand]) continue;
+        most[row->demand] = price;
+        tightest[row->demand] = row;
+    }
+    return tightest;
+}
+
+}  // namespace tenter::solve

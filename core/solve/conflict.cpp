@@ -1,0 +1,114 @@
+#include "solve/conflict.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <optional>
+
+namespace tenter::solve {
+
+namespace {
+
+constexpr double mostLines = 50;
+
+/// What a demand's figure may be moved to, and in which steps it is told.
+struct Give {
+    double limit = 0;
+    double step = 0;
+};
+std::optional<Give> giveOf(const Demand& demand) {
+    switch (demand.kind) {
+        case Kind::Lines:
+            return Give{mostLines, 1};
+        case Kind::LeastMeasure:
+            return Give{1, 0.5};
+        case Kind::MostMeasure:
+            return Give{1000, 0.5};
+        case Kind::LeastSize:
+            return Give{1, 0.05};
+        case Kind::MostSize:
+            return Give{400, 0.05};
+        case Kind::LeastRatio:
+            return Give{0.1, 0.01};
+        case Kind::Growth:
+            return Give{100, 0.05};
+        case Kind::Zoom:
+            return Give{20, 0.1};
+        case Kind::Ratio:
+        case Kind::Locked:
+        case Kind::WithColumn:
+        case Kind::SameAtBreakpoints:
+        case Kind::ProportionalAtBreakpoints:
+        case Kind::Words:
+            return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+/// Wishes that people think of last come first: where there is a choice they are not in the set.
+int rank(Kind kind) {
+    switch (kind) {
+        case Kind::Zoom:
+        case Kind::WithColumn:
+            return 0;
+        case Kind::Growth:
+        case Kind::SameAtBreakpoints:
+        case Kind::ProportionalAtBreakpoints:
+            return 1;
+        case Kind::LeastMeasure:
+        case Kind::MostMeasure:
+            return 2;
+        default:
+            return 3;
+    }
+}
+
+}  // namespace
+
+std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
+                                  const std::vector<Demand>& demands) {
+    std::vector<std::size_t> order(demands.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(
+        order, [&](std::size_t a, std::size_t b) { return rank(demands[a].kind) < rank(demands[b].kind); });
+    std::vector<bool> out(demands.size(), false);
+    for (const std::size_t index : order) {
+        out[index] = true;
+        if (isFeasible(model, ramps, out)) out[index] = false;
+    }
+    return out;
+}
+
+Loosening leastLoosening(const std::vector<Demand>& demands, std::size_t index,
+                         const std::function<bool(const std::vector<Demand>&)>& canKeep) {
+    const Demand& wished = demands[index];
+    const auto give = giveOf(wished);
+    std::vector<Demand> tried = demands;
+    const double sign = give && give->limit > wished.value ? 1 : -1;
+    // Figures are tried on the steps they are told in.
+    const double start = give ? sign * std::floor(sign * wished.value / give->step + 1e-9) : 0;
+    const auto holdsAt = [&](double steps) {
+        const double value = (start + sign * steps) * give->step;
+        tried[index].value = sign > 0 ? std::min(value, give->limit) : std::max(value, give->limit);
+        return canKeep(tried);
+    };
+    double high = give ? std::ceil(std::abs(give->limit - wished.value) / give->step) : 0;
+    if (!give || !holdsAt(high)) return {wished, true};
+    double low = 0;
+    // The least is mostly near.
+    for (double near = 1; near < high; near *= 2) {
+        if (holdsAt(near)) {
+            high = near;
+            break;
+        }
+        low = near;
+    }
+    while (high - low > 1) {
+        const double middle = std::floor((low + high) / 2);
+        (holdsAt(middle) ? high : low) = middle;
+    }
+    holdsAt(high);
+    return {tried[index], false};
+}
+
+}  // namespace tenter::solve

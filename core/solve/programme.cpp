@@ -1,0 +1,125 @@
+#include "solve/programme.h"
+
+#include <glpk.h>
+
+#include <cmath>
+
+namespace tenter::solve {
+
+namespace {
+
+constexpr int patience = 2000;     // milliseconds, far beyond what a row of cards takes
+constexpr int mostSteps = 100000;  // of the simplex method
+
+/// Programmes of this thread: with the last one GLPK's memory goes.
+thread_local int programmesHere = 0;
+
+int kindOf(double least, double most) {
+    if (std::isinf(least)) return std::isinf(most) ? GLP_FR : GLP_UP;
+    if (std::isinf(most)) return GLP_LO;
+    return least < most ? GLP_DB : GLP_FX;
+}
+
+}  // namespace
+
+struct Programme::Held {
+    glp_prob* problem = nullptr;
+    bool sound = true;  ///< false once a number was not finite
+};
+
+Programme::Programme() : held_(std::make_unique<Held>()) {
+    ++programmesHere;
+    glp_term_out(GLP_OFF);
+    held_->problem = glp_create_prob();
+    glp_set_obj_dir(held_->problem, GLP_MIN);
+}
+
+Programme::~Programme() {
+    glp_delete_prob(held_->problem);
+    if (--programmesHere == 0) glp_free_env();
+}
+
+std::size_t Programme::addColumn(double least, double most, double cost) {
+    const int column = glp_add_cols(held_->problem, 1);
+    const auto index = static_cast<std::size_t>(column) - 1;
+    boundColumn(index, least, most);
+    setCost(index, cost);
+    return index;
+}
+
+std::size_t Programme::addRow(const Form& form, double least, double most) {
+    const int row = glp_add_rows(held_->problem, 1);
+    std::vector<int> columns{0};
+    std::vector<double> times{0};
+    for (const Term& term : form) {
+        if (!std::isfinite(term.times)) held_->sound = false;
+        if (term.times == 0 || !std::isfinite(term.times)) continue;
+        columns.push_back(static_cast<int>(term.column) + 1);
+        times.push_back(term.times);
+    }
+    glp_set_mat_row(held_->problem, row, static_cast<int>(columns.size()) - 1, columns.data(), times.data());
+    boundRow(static_cast<std::size_t>(row) - 1, least, most);
+    return static_cast<std::size_t>(row) - 1;
+}
+
+void Programme::boundColumn(std::size_t column, double least, double most) {
+    if (!(least <= most)) held_->sound = false;
+    glp_set_col_bnds(held_->problem, static_cast<int>(column) + 1, kindOf(least, most), least, most);
+}
+
+void Programme::boundRow(std::size_t row, double least, double most) {
+    if (!(least <= most)) held_->sound = false;
+    glp_set_row_bnds(held_->problem, static_cast<int>(row) + 1, kindOf(least, most), least, most);
+}
+
+void Programme::setCost(std::size_t column, double cost) {
+    if (!std::isfinite(cost)) held_->sound = false;
+    glp_set_obj_coef(held_->problem, static_cast<int>(column) + 1, std::isfinite(cost) ? cost : 0);
+}
+
+void Programme::clearCosts() {
+    for (int column = 1; column <= glp_get_num_cols(held_->problem); ++column)
+        glp_set_obj_coef(held_->problem, column, 0);
+}
+
+Programme::Outcome Programme::minimise() {
+    if (!held_->sound) return Outcome::GivenUp;
+    glp_smcp how;
+    glp_init_smcp(&how);
+    how.msg_lev = GLP_MSG_OFF;
+    how.meth = GLP_DUALP;
+    how.it_lim = mostSteps;
+    how.tm_lim = patience;
+    int failed = glp_simplex(held_->problem, &how);
+    if (failed == GLP_EBADB || failed == GLP_ESING || failed == GLP_ECOND || failed == GLP_EFAIL) {
+        // The basis it went on from is of no use any more.
+        glp_std_basis(held_->problem);
+        how.meth = GLP_PRIMAL;
+        failed = glp_simplex(held_->problem, &how);
+    }
+    if (failed != 0) return Outcome::GivenUp;
+    switch (glp_get_status(held_->problem)) {
+        case GLP_OPT:
+            return Outcome::Best;
+        case GLP_NOFEAS:
+        case GLP_INFEAS:
+            return Outcome::None;
+        case GLP_UNBND:
+            return Outcome::NoLeast;
+        default:
+            // The dual method ends so where nothing keeps all bounds.
+            return glp_get_prim_stat(held_->problem) == GLP_NOFEAS ? Outcome::None : Outcome::GivenUp;
+    }
+}
+
+double Programme::value(std::size_t column) const {
+    return glp_get_col_prim(held_->problem, static_cast<int>(column) + 1);
+}
+double Programme::cost() const {
+    return glp_get_obj_val(held_->problem);
+}
+double Programme::price(std::size_t row) const {
+    return glp_get_row_dual(held_->problem, static_cast<int>(row) + 1);
+}
+
+}  // namespace tenter::solve

@@ -1,0 +1,170 @@
+#include "solve/solve.h"
+
+#include <algorithm>
+
+#include "solve/best.h"
+#include "solve/conflict.h"
+#include "solve/model.h"
+#include "solve/proof.h"
+#include "solve/verify.h"
+
+namespace tenter::solve {
+
+namespace {
+
+/// Times that a wish is asked for with more to spare, where the row as laid out breaks it.
+constexpr int mostRounds = 12;
+
+double spareFor(Kind kind) {
+    switch (kind) {
+        case Kind::Lines:
+        case Kind::Words:
+            return 0.0025;  // of a line
+        case Kind::LeastMeasure:
+        case Kind::MostMeasure:
+            return 0.0005;  // of the characters
+        default:
+            return 0.01;  // px
+    }
+}
+
+class Solver {
+public:
+    Solver(const project::Project& project, const std::vector<std::size_t>& variants,
+           text::ParagraphStore& store, const Options& options)
+        : project_(project),
+          store_(store),
+          wishes_(project::wishesOf(project)),
+          demands_(demandsOf(project, wishes_)),
+          setting_(project, variants, store, options.profile),
+          ramps_(project, variants, rolesIn(demands_)) {}
+
+    Answer run() {
+        Answer answer;
+        if (demands_.empty()) {
+            answer.solved = project_;
+            return answer;
+        }
+        for (int round = 0; round < mostRounds;) {
+            const Model model(setting_, ramps_, wishes_, demands_);
+            const auto best = bestSizes(model, ramps_, *wishes_.aim, demands_);
+            if (!best) {
+                if (!giveFreedom(model)) return conflict(model);
+                continue;
+            }
+            answer.solved = ramps_.applied(project_, best->sizes);
+            if (!askForMore(*answer.solved)) {
+                answer.bindings = bindingsOf(model, demands_, *best);
+                return answer;
+            }
+            ++round;
+        }
+        answer.notes.push_back(
+            "The sizes found keep every wish but for the rounding of doubles: check them before use.");
+        return answer;
+    }
+
+private:
+    static std::vector<std::string> rolesIn(const std::vector<Demand>& demands) {
+        std::vector<std::string> roles;
+        for (const Demand& demand : demands)
+            if (std::ranges::find(roles, demand.role) == roles.end()) roles.push_back(demand.role);
+        return roles;
+    }
+
+    /// Where wishes conflict because bands share a ramp, gives each its own; false if that is not why.
+    bool giveFreedom(const Model& model) {
+        if (isFeasible(model, ramps_)) return false;
+        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_);
+        std::vector<std::string> roles;
+        for (std::size_t i = 0; i < demands_.size(); ++i) {
+            if (outside[i]) continue;
+            for (const std::string& role : {demands_[i].role, demands_[i].other})
+                if (!role.empty() && !isLocked(role) && ramps_.canSplit(role)) roles.push_back(role);
+        }
+        for (const std::string& role : roles)
+            for (const std::size_t variant : setting_.variants)
+                ramps_.split(variant, role, model.endsOf(variant, role));
+        return !roles.empty();
+    }
+
+    [[nodiscard]] bool isLocked(const std::string& role) const {
+        return std::ranges::any_of(demands_, [&](const Demand& demand) {
+            return demand.kind == Kind::Locked && demand.role == role;
+        });
+    }
+
+    /// Lays the solved row out; asks for more of each wish it breaks. False if it breaks none.
+    bool askForMore(const project::Project& solved) {
+        std::vector<bool> without;
+        for (std::size_t card = 0; card < project_.cards.size(); ++card)
+            without.push_back(isWithout(wishes_, card));
+        bool any = false;
+        for (const Setting::Row& row : setting_.rows) {
+            const std::vector<bool> found =
+                broken(solved, row.variant, demands_, without, store_, row.row->profile());
+            for (std::size_t i = 0; i < demands_.size(); ++i) {
+                if (!found[i]) continue;
+                demands_[i].spare += spareFor(demands_[i].kind);
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    Answer conflict(const Model& model) {
+        Answer answer;
+        if (isFeasible(model, ramps_)) {
+            answer.notes.push_back("Sizes can be had, but not on the grid: a finer grid helps.");
+            return answer;
+        }
+        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_);
+        const std::vector<const WishRow*> tightest = tightestRows(model, ramps_, outside);
+        const auto canKeep = [&](const std::vector<Demand>& demands) {
+            const Model changed(setting_, ramps_, wishes_, demands);
+            return isFeasible(changed, ramps_);
+        };
+        for (std::size_t i = 0; i < demands_.size(); ++i)
+            if (!outside[i]) answer.conflict.demands.push_back(demands_[i]);
+        for (std::size_t i = 0; i < demands_.size(); ++i) {
+            if (outside[i]) continue;
+            // If more than these conflict, what helps is told of these alone.
+            std::vector<bool> one(demands_.size(), false);
+            one[i] = true;
+            if (isFeasible(model, ramps_, one)) {
+                answer.conflict.loosenings.push_back(leastLoosening(demands_, i, canKeep));
+            } else {
+                const auto at = answer.conflict.loosenings.size();
+                answer.conflict.loosenings.push_back(leastLoosening(answer.conflict.demands, at, canKeep));
+            }
+            if (i < tightest.size() && tightest[i] != nullptr)
+                answer.conflict.places.push_back(
+                    placeOf(model, demands_[i], tightest[i]->spot, tightest[i]->spot.bound));
+        }
+        return answer;
+    }
+
+    const project::Project& project_;
+    text::ParagraphStore& store_;
+    project::Wishes wishes_;
+    std::vector<Demand> demands_;
+    Setting setting_;
+    RampsSought ramps_;
+};
+
+}  // namespace
+
+project::Project loosened(const project::Project& project, const Loosening& loosening) {
+    project::Project eased = project;
+    project::Wishes more;
+    more.roles.push_back(asWish(loosening.demand, loosening.out));
+    eased.wishes = project::laidOn(project.wishes.value_or(project::Wishes()), more);
+    return eased;
+}
+
+Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
+             text::ParagraphStore& store, const Options& options) {
+    return Solver(project, variants, store, options).run();
+}
+
+}  // namespace tenter::solve

@@ -1,0 +1,61 @@
+// Ramps from wishes.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "solve/demands.h"
+#include "solve/limits.h"
+#include "text/paragraph.h"
+
+namespace tenter::solve {
+
+/// Where a wish decides a size.
+struct Binding {
+    Demand demand;
+    std::size_t variant = 0;
+    std::size_t band = 0;
+    double width = 0;  ///< viewport, CSS px
+    double size = 0;   ///< the role's there, CSS px
+    const text::BreakProfile* profile = nullptr;
+    Witness by;
+    std::string word;                   ///< the last of the line that decides; empty if no copy does
+    std::optional<double> withShorter;  ///< what size three letters less in that word would allow, CSS px
+};
+
+/// The least change of one wish that would let all be kept.
+struct Loosening {
+    Demand demand;     ///< as it would have to be
+    bool out = false;  ///< only leaving it out helps
+};
+
+struct Conflict {
+    std::vector<Demand> demands;        ///< the smallest set that cannot be kept together
+    std::vector<Loosening> loosenings;  ///< for each of them
+    std::vector<Binding> places;        ///< where they meet, for those that have a place
+};
+
+struct Answer {
+    std::optional<project::Project> solved;
+    std::vector<Binding> bindings;
+    Conflict conflict;               ///< if there is no solution
+    std::vector<std::string> notes;  ///< what else is to be said, in sentences
+};
+
+struct Options {
+    const text::BreakProfile* profile = nullptr;  ///< null: all of them
+};
+
+/// `project` with the loosening among its wishes.
+project::Project loosened(const project::Project& project, const Loosening& loosening);
+
+/// Sizes for every role that cards use, in `variants` (indices), by the project's wishes. All variants at
+/// once share the ramps that the style says; some alone get theirs in the variant.
+Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
+             text::ParagraphStore& store, const Options& options = {});
+
+/// The answer in sentences, one an entry.
+std::vector<std::string> sentences(const project::Project& project, const Answer& answer);
+
+}  // namespace tenter::solve
