@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "checks/phrases.h"
+
 namespace tenter::checks {
 
 namespace {
@@ -40,15 +42,23 @@ void tell(Findings& out, const Cause& cause, const Saying& saying) {
     if (!cause.any()) return;
     Told told;
     told.key = saying.check + "\n" + std::string(word(saying.severity)) + "\n" + saying.key;
-    told.finding = {saying.check, saying.severity, cause.card, cause.part, cause.widths, 0,
-                    saying.says,  saying.source};
+    told.finding = {saying.check, saying.severity,      cause.card, cause.part,
+                    cause.widths, wholeIn(cause.there), 0,          saying.says,
+                    saying.source};
     join(told.finding.widths);
     // What is narrower than anyone can set a window says nothing beside wider spans.
     constexpr double sliver = 0.05;
     const auto isSliver = [](const sweep::Interval& span) {
         return span.to > span.from && span.to - span.from < sliver;
     };
-    if (!std::ranges::all_of(told.finding.widths, isSliver)) std::erase_if(told.finding.widths, isSliver);
+    std::vector<sweep::Interval>& widths = told.finding.widths;
+    if (!std::ranges::all_of(widths, isSliver)) std::erase_if(widths, isSliver);
+    const bool kept = std::ranges::any_of(widths, [at = told.finding.at](const sweep::Interval& span) {
+        return span.from <= at && at <= span.to;
+    });
+    if (!kept)
+        told.finding.at = wholeIn(*std::ranges::max_element(
+            widths, {}, [](const sweep::Interval& span) { return span.to - span.from; }));
     out.push_back(std::move(told));
 }
 

@@ -26,6 +26,7 @@ struct Finding {
     /// Viewport widths in CSS px, rising, apart. A span starts past its `from`, as a band does, but where it
     /// is the range's first or the span's only one.
     std::vector<sweep::Interval> widths;
+    double at = 0;       ///< a viewport width at which it is worst, a whole one if there is any. CSS px
     double share = 0;    ///< 0 to 1: of the range of widths, or of an audience's visits
     std::string says;    ///< what it is, why it matters, what would mend it
     std::string source;  ///< by which source it is a fault

@@ -28,8 +28,8 @@ std::string findingJson(const Finding& finding) {
     for (std::size_t i = 0; i < finding.widths.size(); ++i)
         out += (i > 0 ? ", [" : "[") + exactly(finding.widths[i].from) + ", " +
                exactly(finding.widths[i].to) + "]";
-    return out + "], \"share\": " + exactly(finding.share) + ", \"says\": " + jsonString(finding.says) +
-           ", \"source\": " + jsonString(finding.source) + "}";
+    return out + "], \"at\": " + exactly(finding.at) + ", \"share\": " + exactly(finding.share) +
+           ", \"says\": " + jsonString(finding.says) + ", \"source\": " + jsonString(finding.source) + "}";
 }
 
 std::string spanWords(const sweep::Interval& span) {

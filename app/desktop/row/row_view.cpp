@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "row/figures.h"
+#include "row/finding_mark.h"
 #include "row/ink.h"
 #include "row/lookup.h"
 
@@ -24,8 +25,8 @@ constexpr double mostZoom = 8;
 
 }  // namespace
 
-RowView::RowView(Viewing& viewing, QWidget* parent)
-    : QAbstractScrollArea(parent), viewing_(viewing), row_(viewing, pictures_) {
+RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
+    : QAbstractScrollArea(parent), viewing_(viewing), survey_(survey), row_(viewing, pictures_) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Row at this width"));
@@ -38,6 +39,8 @@ RowView::RowView(Viewing& viewing, QWidget* parent)
     connect(&viewing_, &Viewing::rowChanged, &pictures_, &Pictures::retryMissing);
     connect(&viewing_.document(), &Document::opened, this, &RowView::onOpened);
     connect(&viewing_, &Viewing::selectionChanged, this, &RowView::onSelection);
+    connect(&survey_, &Survey::chosenChanged, viewport(), qOverload<>(&QWidget::update));
+    connect(&survey_, &Survey::wentThere, this, &RowView::revealChosen);
     connect(&pictures_, &Pictures::arrived, this, &RowView::redraw);
     connect(&viewing_.document(), &Document::fileChanged, &pictures_, &Pictures::retryMissing);
 }
@@ -214,6 +217,7 @@ void RowView::paintEvent(QPaintEvent* event) {
     painter.setClipRect(event->rect());
     blit(painter, canvas_.image);
     if (viewing_.layout().cards.empty()) paintEmpty(painter);
+    paintFindingMark(painter);
     paintSelection(painter);
     paintEdge(painter);
     if (hasFocus() && byKeyboard_) {
@@ -229,6 +233,17 @@ void RowView::paintEmpty(QPainter& painter) {
     const QRectF page(projection().left, 0, viewing_.width() * zoom_, viewport()->height());
     painter.drawText(page.intersected(QRectF(viewport()->rect())), Qt::AlignCenter | Qt::TextWordWrap,
                      tr("No cards yet. Add one under Words, or drop pictures here."));
+}
+
+void RowView::paintFindingMark(QPainter& painter) {
+    const auto chosen = survey_.chosen();
+    if (!chosen) return;
+    OverlayTools tools{painter, viewing_, row_, projection(), QRectF(viewport()->rect()), Ink::of(palette())};
+    paintFinding(tools, survey_.findings()[*chosen]);
+}
+
+void RowView::revealChosen() {
+    if (const auto part = partOf(viewing_.layout(), viewing_.selection())) ensureVisible(*part);
 }
 
 // Corner marks leave the part itself as it is.

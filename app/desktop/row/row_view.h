@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 
+#include "document/survey.h"
 #include "document/viewing.h"
 #include "row/canvas.h"
 #include "row/overlays.h"
@@ -19,7 +20,7 @@ class RowView : public QAbstractScrollArea {
     Q_OBJECT
 
 public:
-    explicit RowView(Viewing& viewing, QWidget* parent = nullptr);
+    RowView(Viewing& viewing, const Survey& survey, QWidget* parent = nullptr);
     ~RowView() override;
 
     /// Toggles of what is laid over the row: boxes and spacing, measure, tight fits, other engines.
@@ -76,10 +77,13 @@ private:
     void showFigures();
     bool moveSelection(int cards, int parts);
     void paintSelection(QPainter& painter);
+    void paintFindingMark(QPainter& painter);
+    void revealChosen();
     void paintEdge(QPainter& painter);
     void paintEmpty(QPainter& painter);
 
     Viewing& viewing_;
+    const Survey& survey_;
     Pictures pictures_;
     RowPainter row_;
     Canvas canvas_;

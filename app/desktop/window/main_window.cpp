@@ -38,11 +38,13 @@ constexpr int savedKey = Qt::Key_F2;
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent),
       viewing_(document_),
+      survey_(viewing_),
       files_(new FileDesk(document_, this)),
-      row_(new row::RowView(viewing_, this)),
+      row_(new row::RowView(viewing_, survey_, this)),
       comparison_(new compare::Comparison(viewing_, this)),
       axis_(new axis::AxisPane(viewing_, this)),
       side_(new panels::SidePanel(viewing_, this)),
+      findings_(new findings::Panel(survey_, viewing_, this)),
       start_(new StartPage(this)),
       problems_(new ProblemPanel(this)) {
     setAcceptDrops(true);
@@ -108,6 +110,7 @@ MainWindow::~MainWindow() {
     delete takeCentralWidget();
     delete comparison_;
     document_.disconnect();
+    survey_.disconnect();
     viewing_.disconnect();
 }
 
@@ -159,7 +162,13 @@ QWidget* MainWindow::buildWork() {
     left->setSizes({580, 420});
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->addWidget(left);
-    across->addWidget(side_);
+    auto* right = new QSplitter(Qt::Vertical, this);
+    right->addWidget(side_);
+    right->addWidget(findings_);
+    right->setChildrenCollapsible(false);
+    right->setStretchFactor(0, 1);
+    right->setStretchFactor(1, 0);
+    across->addWidget(right);
     across->setChildrenCollapsible(false);
     across->setStretchFactor(0, 1);
     across->setStretchFactor(1, 0);

@@ -8,7 +8,9 @@
 #include "axis/axis_pane.h"
 #include "controls/segments.h"
 #include "document/document.h"
+#include "document/survey.h"
 #include "document/viewing.h"
+#include "findings/panel.h"
 #include "panels/side_panel.h"
 #include "row/row_view.h"
 #include "window/file_desk.h"
@@ -37,6 +39,7 @@ public:
     void openFile(const QString& file) { files_->open(file); }
     [[nodiscard]] Document& document() { return document_; }
     [[nodiscard]] Viewing& viewing() { return viewing_; }
+    [[nodiscard]] Survey& survey() { return survey_; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -78,11 +81,13 @@ private:
 
     Document document_;
     Viewing viewing_;
+    Survey survey_;
     FileDesk* files_;
     row::RowView* row_;
     compare::Comparison* comparison_;
     axis::AxisPane* axis_;
     panels::SidePanel* side_;
+    findings::Panel* findings_;
     StartPage* start_;
     ProblemPanel* problems_;
     QStackedWidget* stack_ = nullptr;

@@ -1,0 +1,144 @@
+#include "findings/delegate.h"
+
+#include <QAbstractItemView>
+#include <QPainter>
+#include <QTextLayout>
+#include <cmath>
+
+#include "findings/weight.h"
+#include "findings/wording.h"
+#include "row/ink.h"
+
+namespace tenter::desktop::findings {
+
+namespace {
+
+constexpr int side = 24;  // as the panels have it
+constexpr int rightSide = 16;
+constexpr int above = 8;
+constexpr int below = 8;
+constexpr int headHeight = 16;
+constexpr int gap = 4;
+constexpr int wordRoom = 64;
+constexpr int shareRoom = 64;
+constexpr int closedLines = 2;
+constexpr int mostLines = 40;
+constexpr int runsOpen = 6;
+
+int widthOf(const QStyleOptionViewItem& option) {
+    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+    return view != nullptr ? view->viewport()->width() : option.rect.width();
+}
+
+/// Breaks `text` into lines of `width` px, the last of `most` cut short; draws them if there is a painter.
+/// Their height, px.
+int setText(QPainter* painter, const QString& text, const QFont& font, const QPoint& at, int width,
+            int most) {
+    const QFontMetrics metrics(font);
+    QTextLayout layout(text, font);
+    layout.beginLayout();
+    int lines = 0;
+    while (lines < most) {
+        QTextLine line = layout.createLine();
+        if (!line.isValid()) break;
+        line.setLineWidth(width);
+        const QPointF place(at.x(), at.y() + lines * metrics.lineSpacing());
+        const int start = line.textStart();
+        const bool cut = lines + 1 == most && start + line.textLength() < text.size();
+        if (painter != nullptr && cut)
+            painter->drawText(place + QPointF(0, metrics.ascent()),
+                              metrics.elidedText(text.mid(start), Qt::ElideRight, width));
+        else if (painter != nullptr)
+            line.draw(painter, place);
+        ++lines;
+    }
+    layout.endLayout();
+    return lines * metrics.lineSpacing();
+}
+
+QFont smaller(const QFont& font) {
+    QFont small = font;
+    small.setPixelSize(11);
+    return small;
+}
+
+}  // namespace
+
+Delegate::Delegate(const Model& model, QObject* parent) : QStyledItemDelegate(parent), model_(model) {}
+
+QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const checks::Finding& finding = model_.finding(index.row());
+    const bool open = index.row() == open_;
+    const int width = widthOf(option);
+    const int room = width - side - rightSide;
+    const QFont small = smaller(option.font);
+    int height = above + headHeight + gap;
+    height += setText(nullptr, QString::fromStdString(finding.says), option.font, {}, room,
+                      open ? mostLines : closedLines);
+    height += gap + setText(nullptr, runsTitle(finding, open ? runsOpen : 2), small, {}, room,
+                            open ? mostLines : 1);
+    if (open) height += setText(nullptr, QString::fromStdString(finding.source), small, {}, room, mostLines);
+    return {width, height + below};
+}
+
+void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const checks::Finding& finding = model_.finding(index.row());
+    const row::Ink ink = row::Ink::of(option.palette);
+    const bool open = index.row() == open_;
+    const bool fresh = model_.survey().isFresh();
+    const bool chosen = model_.survey().chosen() == model_.indexOf(index.row());
+    const QRect box = option.rect;
+    const int left = box.left() + side;
+    const int room = box.width() - side - rightSide;
+    painter->save();
+    painter->fillRect(box, option.palette.color(QPalette::Window));
+    painter->fillRect(QRect(box.left(), box.bottom(), box.width(), 1),
+                      option.palette.color(QPalette::Midlight));
+    // What is marked in the row has the same mark here.
+    if (chosen)
+        painter->fillRect(QRect(box.left() + 8, box.top() + above, 2, box.height() - above - below),
+                          ink.text);
+
+    const QColor strong = fresh ? ink.text : ink.quiet;
+    const Weight weight = weightOf(finding.severity);
+    QFont head = smaller(option.font);
+    head.setWeight(weight.font);
+    painter->setFont(head);
+    painter->setPen(strong);
+    const QRect line(left, box.top() + above, room, headHeight);
+    painter->drawText(QRect(left, line.top(), wordRoom, headHeight), Qt::AlignVCenter | Qt::AlignLeft,
+                      severityTitle(finding.severity));
+    const QFont small = smaller(option.font);
+    painter->setFont(small);
+    painter->setPen(ink.quiet);
+    painter->drawText(line, Qt::AlignVCenter | Qt::AlignRight, shareTitle(finding.share));
+    // The whole length is all widths, or visits.
+    const int from = left + wordRoom;
+    const int whole = line.right() - shareRoom - from;
+    const int middle = line.center().y();
+    painter->fillRect(QRect(from, middle, whole, 1), ink.faint);
+    painter->fillRect(QRect(from, middle - 4, 1, 9), ink.line);
+    painter->fillRect(QRect(from + whole - 1, middle - 4, 1, 9), ink.line);
+    const int length = std::max(2, static_cast<int>(std::lround(finding.share * whole)));
+    painter->fillRect(QRect(from, middle - weight.line / 2, length, weight.line), strong);
+
+    int y = line.bottom() + 1 + gap;
+    painter->setPen(strong);
+    painter->setFont(option.font);
+    y += setText(painter, QString::fromStdString(finding.says), option.font, {left, y}, room,
+                 open ? mostLines : closedLines);
+    y += gap;
+    painter->setPen(ink.quiet);
+    painter->setFont(small);
+    y += setText(painter, runsTitle(finding, open ? runsOpen : 2), small, {left, y}, room,
+                 open ? mostLines : 1);
+    if (open) setText(painter, QString::fromStdString(finding.source), small, {left, y}, room, mostLines);
+    if ((option.state & QStyle::State_HasFocus) != 0) {
+        painter->setPen(QPen(ink.accent, 2));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(box.adjusted(2, 2, -2, -3));
+    }
+    painter->restore();
+}
+
+}  // namespace tenter::desktop::findings

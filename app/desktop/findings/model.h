@@ -1,0 +1,41 @@
+// The findings as a list, of all severities or of one.
+#pragma once
+
+#include <QAbstractListModel>
+#include <optional>
+#include <vector>
+
+#include "document/survey.h"
+
+namespace tenter::desktop::findings {
+
+class Model : public QAbstractListModel {
+    Q_OBJECT
+
+public:
+    explicit Model(const Survey& survey, QObject* parent = nullptr);
+
+    /// Lists those of one severity; all if none is said.
+    void setSeverity(std::optional<checks::Severity> severity);
+    [[nodiscard]] std::optional<checks::Severity> severity() const { return severity_; }
+    [[nodiscard]] int count(checks::Severity severity) const;
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    /// The finding as a sentence.
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] const checks::Finding& finding(int row) const;
+    [[nodiscard]] const Survey& survey() const { return survey_; }
+    /// From a row to an index into `Survey::findings()`, and back; −1 if it is not listed.
+    [[nodiscard]] std::size_t indexOf(int row) const { return listed_[static_cast<std::size_t>(row)]; }
+    [[nodiscard]] int rowOf(std::size_t index) const;
+
+private:
+    void fill();
+
+    const Survey& survey_;
+    std::optional<checks::Severity> severity_;
+    std::vector<std::size_t> listed_;
+    std::vector<checks::Finding> shown_;  // what views were last told
+};
+
+}  // namespace tenter::desktop::findings

@@ -1,0 +1,155 @@
+#include "findings/panel.h"
+
+#include <QFrame>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+#include "document/wording.h"
+#include "findings/wording.h"
+
+namespace tenter::desktop::findings {
+
+namespace {
+
+// As the segments stand: all, then by severity.
+constexpr checks::Severity severities[] = {checks::Severity::Error, checks::Severity::Warning,
+                                           checks::Severity::Note};
+
+QFrame* hairline(QWidget* parent) {
+    auto* line = new QFrame(parent);
+    line->setFixedHeight(1);
+    line->setAutoFillBackground(true);
+    line->setBackgroundRole(QPalette::Midlight);
+    return line;
+}
+
+}  // namespace
+
+Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
+    : QWidget(parent),
+      survey_(survey),
+      viewing_(viewing),
+      model_(new Model(survey, this)),
+      filter_(new controls::Segments(this)),
+      list_(new QListView(this)),
+      delegate_(new Delegate(*model_, list_)),
+      empty_(new QLabel(this)),
+      stack_(new QStackedWidget(this)) {
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(0);
+    filter_->setFilling(true);
+    filter_->setAccessibleName("Which findings are listed");
+    auto* head = new QVBoxLayout;
+    head->setContentsMargins(24, 8, 24, 8);
+    head->addWidget(filter_);
+    box->addLayout(head);
+    box->addWidget(hairline(this));
+
+    list_->setModel(model_);
+    list_->setItemDelegate(delegate_);
+    list_->setFrameShape(QFrame::NoFrame);
+    list_->setAccessibleName("Findings");
+    list_->setResizeMode(QListView::Adjust);
+    list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // Its room is kept, so that nothing breaks anew when the bar comes and goes.
+    list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    list_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    list_->viewport()->setBackgroundRole(QPalette::Window);
+    empty_->setForegroundRole(QPalette::PlaceholderText);
+    empty_->setAlignment(Qt::AlignCenter);
+    empty_->setWordWrap(true);
+    empty_->setMargin(24);
+    stack_->addWidget(list_);
+    stack_->addWidget(empty_);
+    box->addWidget(stack_, 1);
+
+    box->addWidget(hairline(this));
+    auto* caution = new QLabel(QString::fromUtf8(checks::caution.data(), checks::caution.size()), this);
+    caution->setWordWrap(true);
+    caution->setForegroundRole(QPalette::PlaceholderText);
+    caution->setContentsMargins(24, 8, 16, 8);
+    QFont small = caution->font();
+    small.setPixelSize(11);
+    caution->setFont(small);
+    box->addWidget(caution);
+
+    connect(filter_, &controls::Segments::chosen, this, [this](int index) {
+        model_->setSeverity(index == 0 ? std::nullopt : std::optional(severities[index - 1]));
+        onSurvey();
+    });
+    const auto choose = [this](const QModelIndex& index) {
+        if (index.isValid()) survey_.choose(model_->indexOf(index.row()));
+    };
+    connect(list_, &QListView::clicked, this, choose);
+    connect(list_, &QListView::activated, this, choose);
+    connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& current) { setOpen(current.row()); });
+    connect(&survey_, &Survey::changed, this, &Panel::onSurvey);
+    connect(&survey_, &Survey::chosenChanged, this, &Panel::onChosen);
+    onSurvey();
+}
+
+void Panel::setOpen(int row) {
+    const int before = delegate_->open();
+    if (row == before) return;
+    delegate_->setOpen(row);
+    for (const int changed : {before, row})
+        if (changed >= 0 && changed < model_->rowCount())
+            emit delegate_->sizeHintChanged(model_->index(changed));
+    if (row >= 0) list_->scrollTo(model_->index(row));
+}
+
+void Panel::showFilter() {
+    const auto titled = [](int count, const QString& one) {
+        return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? one : one + 's');
+    };
+    QStringList texts{"All"};
+    for (const checks::Severity severity : severities)
+        texts << titled(model_->count(severity), severityTitle(severity).toLower());
+    filter_->setTexts(texts, {"All findings", texts[1], texts[2], texts[3]});
+    int current = 0;
+    for (int i = 0; i < 3; ++i) {
+        const bool is = model_->severity() == severities[i];
+        if (is) current = i + 1;
+        // The one that is down can be left, though it is empty.
+        filter_->button(i + 1)->setEnabled(is || model_->count(severities[i]) > 0);
+    }
+    filter_->setCurrent(current);
+}
+
+void Panel::onSurvey() {
+    showFilter();
+    const bool none = model_->rowCount() == 0;
+    const QString range = "from " + widthsTitle(viewing_.shown().leastWidth, viewing_.shown().mostWidth);
+    if (none && !survey_.isFresh())
+        empty_->setText("Looking at every width " + range + " …");
+    else if (none && model_->severity())
+        empty_->setText("No " + severityTitle(*model_->severity()).toLower() + " at any width " + range +
+                        ".");
+    else if (none)
+        empty_->setText("Nothing found at any width " + range + ".");
+    stack_->setCurrentIndex(none ? 1 : 0);
+    onChosen();
+}
+
+// What is marked in the row is current in the list, whoever chose it.
+void Panel::onChosen() {
+    const auto chosen = survey_.chosen();
+    const int row = chosen ? model_->rowOf(*chosen) : -1;
+    if (row >= 0 && row != list_->currentIndex().row()) list_->setCurrentIndex(model_->index(row));
+    if (!list_->currentIndex().isValid()) setOpen(-1);
+    list_->viewport()->update();
+}
+
+bool Panel::go(int direction) {
+    const auto chosen = survey_.chosen();
+    const int now = chosen ? model_->rowOf(*chosen) : -1;
+    const int next = now >= 0 ? now + direction : direction > 0 ? 0 : model_->rowCount() - 1;
+    if (next < 0 || next >= model_->rowCount()) return false;
+    survey_.choose(model_->indexOf(next));
+    return true;
+}
+
+}  // namespace tenter::desktop::findings

@@ -1,0 +1,46 @@
+#include "row/finding_mark.h"
+
+#include <algorithm>
+
+#include "row/canvas.h"
+#include "row/dimension.h"
+#include "row/lookup.h"
+#include "row/row_painter.h"
+
+namespace tenter::desktop::row {
+
+namespace {
+
+constexpr double clear = 6;  // view px between the part and the mark; corners of the selection stand there
+constexpr double wide = 5;   // of the hatching
+
+bool holds(const checks::Finding& finding, double width) {
+    return std::ranges::any_of(
+        finding.widths, [width](const sweep::Interval& run) { return run.from <= width && width <= run.to; });
+}
+
+}  // namespace
+
+void paintFinding(OverlayTools& tools, const checks::Finding& finding) {
+    const layout::Layout& layout = tools.viewing.layout();
+    if (!finding.card || *finding.card >= layout.cards.size()) return;
+    const layout::LaidCard& card = layout.cards[*finding.card];
+    const auto index = [](const std::optional<std::size_t>& at) { return at ? static_cast<int>(*at) : -1; };
+    const auto part = partOf(layout, {index(finding.card), index(finding.part)});
+    const QRectF box = tools.at.rect(part ? layout.parts[*part].box : card.box).toAlignedRect();
+    const QColor ground = tools.row.groundOf(card);
+    const QColor ink = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
+    const QRectF inner = box.adjusted(-clear, -clear, clear, clear);
+    const QRectF outer = inner.adjusted(-wide, -wide, wide, wide);
+    const bool there = holds(finding, layout.width);
+    if (there) paintHatching(tools.painter, outer, inner, mixed(ground, ink, 0.75));
+    tools.painter.setRenderHint(QPainter::Antialiasing, false);
+    tools.painter.setBrush(Qt::NoBrush);
+    QPen pen(mixed(ground, ink, 0.85), 1);
+    if (!there) pen.setStyle(Qt::DashLine);
+    tools.painter.setPen(pen);
+    tools.painter.drawRect(outer.adjusted(0, 0, -1, -1));
+    if (there) tools.painter.drawRect(inner.adjusted(0, 0, -1, -1));
+}
+
+}  // namespace tenter::desktop::row
