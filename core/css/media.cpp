@@ -42,8 +42,9 @@ std::optional<bool> compared(double one, std::string_view sign, double other) {
     return std::nullopt;
 }
 
+// Lengths that the width is compared with are added to `lengths`, here and below.
 // `400px <= width < 700px` and its halves; § 2.4.3.
-Truth rangeHolds(std::string_view feature, double width) {
+Truth rangeHolds(std::string_view feature, double width, std::vector<double>& lengths) {
     std::vector<std::string_view> parts;
     std::vector<std::string_view> signs;
     std::size_t start = 0;
@@ -65,6 +66,7 @@ Truth rangeHolds(std::string_view feature, double width) {
         const std::optional<double> value = isWidth ? width : lengthIn(part, width);
         if (!value || (isWidth && named)) return Truth::Unknown;
         named = named || isWidth;
+        if (!isWidth) lengths.push_back(*value);
         values.push_back(*value);
     }
     if (!named || (two && !sameIgnoringCase(parts[1], "width"))) return Truth::Unknown;
@@ -74,17 +76,18 @@ Truth rangeHolds(std::string_view feature, double width) {
 }
 
 // What stands in parentheses.
-Truth featureHolds(std::string_view feature, double width) {
+Truth featureHolds(std::string_view feature, double width, std::vector<double>& lengths) {
     const std::size_t colon = feature.find(':');
     if (colon == std::string_view::npos) {
         if (sameIgnoringCase(feature, "width")) return truth(width != 0);
         return feature.find_first_of("<>=") == std::string_view::npos ? Truth::Unknown
-                                                                      : rangeHolds(feature, width);
+                                                                      : rangeHolds(feature, width, lengths);
     }
     const std::string name = lowered(trimmed(feature.substr(0, colon)));
     if (name != "width" && name != "min-width" && name != "max-width") return Truth::Unknown;
     const std::optional<double> length = lengthIn(feature.substr(colon + 1), width);
     if (!length) return Truth::Unknown;
+    lengths.push_back(*length);
     if (name == "width") return truth(width == *length);
     return truth(name == "min-width" ? width >= *length : width <= *length);
 }
@@ -92,6 +95,8 @@ Truth featureHolds(std::string_view feature, double width) {
 class MediaReader {
 public:
     MediaReader(std::string_view text, double width) : text_(text), width_(width), cursor_(text) {}
+
+    [[nodiscard]] const std::vector<double>& lengths() const { return lengths_; }
 
     // § 3: one that holds is enough; none at all holds everywhere.
     Truth read() {
@@ -182,7 +187,7 @@ private:
         cursor_.skipUntil([](const Token& token) { return token.is(TokenKind::CloseRound); });
         const std::string_view feature = trimmed(text_.substr(begin, cursor_.token().begin - begin));
         cursor_.step();
-        return featureHolds(feature, width_);
+        return featureHolds(feature, width_, lengths_);
     }
 
     // A condition in parentheses of its own; empty if something else stands there.
@@ -200,6 +205,7 @@ private:
 
     std::string_view text_;
     double width_;
+    std::vector<double> lengths_;
     TokenCursor cursor_;
     int depth_ = 0;
 };
@@ -209,6 +215,22 @@ private:
 Truth mediaHolds(std::string_view queries, double width) {
     if (queries.size() > longestQueries) return Truth::Unknown;
     return MediaReader(queries, width).read();
+}
+
+std::vector<double> mediaWidths(std::string_view queries) {
+    if (queries.size() > longestQueries) return {};
+    MediaReader reader(queries, 0);
+    reader.read();
+    std::vector<double> widths = reader.lengths();
+    std::ranges::sort(widths);
+    widths.erase(std::unique(widths.begin(), widths.end()), widths.end());
+    // Far less than pages are apart, far more than doubles leave of a sum.
+    constexpr double beside = 1.0 / 1024;
+    std::erase_if(widths, [&](double width) {
+        const Truth there = mediaHolds(queries, width);
+        return mediaHolds(queries, width - beside) == there && mediaHolds(queries, width + beside) == there;
+    });
+    return widths;
 }
 
 }  // namespace tenter::css

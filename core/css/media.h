@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string_view>
+#include <vector>
 
 namespace tenter::css {
 
@@ -13,5 +14,9 @@ enum class Truth { False, Unknown, True };
 /// included. em and rem are of the initial 16 px (§ 1.3). What the width does not decide, such as `(hover:
 /// hover)`, is Unknown; a query that is no query holds nowhere (§ 3.2).
 Truth mediaHolds(std::string_view queries, double width);
+
+/// The widths, in CSS px and rising, at which `mediaHolds` changes: it is otherwise just below or just above.
+/// Of lengths that themselves follow the viewport none is told.
+std::vector<double> mediaWidths(std::string_view queries);
 
 }  // namespace tenter::css
