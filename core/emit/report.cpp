@@ -4,6 +4,9 @@
 #include <string_view>
 #include <vector>
 
+#include "checks/checks.h"
+#include "checks/telling_widths.h"
+#include "css/breakpoints.h"
 #include "emit/sentences.h"
 #include "emit/table.h"
 #include "emit/usage.h"
@@ -14,19 +17,6 @@
 namespace tenter::emit {
 
 namespace {
-
-/// The range's ends, and each breakpoint within it with the whole width above it. CSS px.
-std::vector<double> edges(const project::Project& project, const project::Variant& variant) {
-    std::vector<double> widths{project.leastWidth, project.mostWidth};
-    for (const project::Band& band : variant.bands) {
-        if (!band.upTo || *band.upTo < project.leastWidth || *band.upTo >= project.mostWidth) continue;
-        widths.push_back(*band.upTo);
-        widths.push_back(std::min(*band.upTo + 1, project.mostWidth));
-    }
-    std::ranges::sort(widths);
-    widths.erase(std::unique(widths.begin(), widths.end()), widths.end());
-    return widths;
-}
 
 /// What a role comes to over all cards of a layout.
 struct RoleFigures {
@@ -63,10 +53,12 @@ Cells head(const std::vector<RoleUse>& uses) {
         cells.push_back("lines");
     }
     cells.emplace_back("tightest");
+    cells.emplace_back("because");
     return cells;
 }
 
-Cells line(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, const layout::Layout& laid) {
+Cells line(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, const layout::Layout& laid,
+           const std::string& why) {
     const project::RowSettings& settings = row.settings(laid.band).row;
     Cells cells{units::number(laid.width), std::to_string(settings.columns.value_or(1)),
                 units::number(row.cardWidth(laid.width), 1), widestPicture(laid)};
@@ -78,6 +70,7 @@ Cells line(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, con
         slack = std::min(slack, role.slack);
     }
     cells.push_back(units::number(slack * 100, 2) + " %");
+    cells.push_back(why);
     return cells;
 }
 
@@ -105,6 +98,16 @@ std::string engineDifferences(const project::Project& project, std::size_t varia
     return "  " + names + " differ in numbers of lines at " + widths + " px.\n";
 }
 
+/// Where the theme that the row's markup comes with changes what it says; empty without one.
+std::string themeBreakpoints(const project::Project& project) {
+    if (!project.given) return {};
+    std::string widths;
+    for (const css::Breakpoint& breakpoint : css::breakpointsOf(css::readSheet(project.given->theme)))
+        widths += (widths.empty() ? "" : ", ") + units::number(breakpoint.width);
+    return widths.empty() ? "\nThe page's theme changes at no width.\n"
+                          : "\nThe page's theme changes at " + widths + " px.\n";
+}
+
 }  // namespace
 
 std::string report(const project::Project& project, text::ParagraphStore& store,
@@ -121,13 +124,15 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
         const project::Variant& variant = project.variants[i];
         const layout::PreparedRow row(project, i, store, profile);
         std::vector<Cells> lines{head(uses)};
-        for (const double width : edges(project, variant))
-            lines.push_back(line(row, uses, layout::layOut(row, width)));
+        for (const checks::TellingWidth& told :
+             checks::tellingWidths(project, i, checks::check(project, i, store)))
+            lines.push_back(line(row, uses, layout::layOut(row, told.width), told.why));
         out +=
             "\n." + oneLine(variant.className) + "\n" + table(lines) + engineDifferences(project, i, store);
         for (const text::FontNote& note : row.notes())
             if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
     }
+    out += themeBreakpoints(project);
     if (!notes.empty()) out += "\nFonts\n";
     for (const text::FontNote& note : notes)
         out += "  " + oneLine(note.family) + " " + oneLine(note.says) + "\n";

@@ -8,8 +8,8 @@
 
 namespace tenter::emit {
 
-/// For each variant a table of what its row is at both ends of the range and at both sides of each
-/// breakpoint, and where break profiles differ; then what the fonts lacked.
+/// For each variant a table of what its row is at the widths that tell most of it (`checks::tellingWidths`),
+/// and where break profiles differ; then where a given theme changes, and what the fonts lacked.
 std::string report(const project::Project& project, text::ParagraphStore& store,
                    const text::BreakProfile& profile);
 

@@ -3,6 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <fstream>
+#include <iterator>
+
 namespace tenter::checks {
 namespace {
 
@@ -73,6 +76,18 @@ TEST(AudienceTest, SharesVisitsByHalfOpenSpans) {
     EXPECT_DOUBLE_EQ(audience.share({{600, 900}}, 320), 0.25);
     EXPECT_DOUBLE_EQ(audience.share({{600, 600}}, 320), 0.5);
     EXPECT_DOUBLE_EQ(audience.share({}, 320), 0);
+}
+
+TEST(AudienceTest, TheSampleIsRead) {
+    std::ifstream file(TENTER_SOURCE_DIR "/sample-projects/visits.csv");
+    const std::string text((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+    const Read read = reading(text);
+    ASSERT_TRUE(read.audience.has_value());
+    EXPECT_TRUE(read.problems.empty());
+    EXPECT_GT(read.audience->visits.size(), 50U);
+    const double phones = read.audience->share({{320, 480}}, 320);
+    EXPECT_GT(phones, 0.4);
+    EXPECT_LT(phones, 0.6);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <set>
 
+#include "checks/telling_widths.h"
 #include "row/numbers.h"
 #include "row/row_painter.h"
 
@@ -51,13 +52,9 @@ QImage rowAt(Viewing& viewing, Pictures& pictures, RowPainter& painter, double w
 
 std::vector<double> tellingWidths(const project::Project& project, std::size_t variant) {
     const double least = project.leastWidth;
-    const double most = project.mostWidth;
-    std::set<double> widths{least, most};
-    for (const project::Band& band : project.variants.at(variant).bands) {
-        if (!band.upTo || *band.upTo <= least || *band.upTo >= most) continue;
-        for (const double width : {*band.upTo, std::floor(*band.upTo) + 1})
-            if (widths.size() < wanted) widths.insert(width);
-    }
+    std::set<double> widths{least, project.mostWidth};
+    for (const checks::TellingWidth& told : checks::tellingWidths(project, variant))
+        if (widths.size() < wanted) widths.insert(told.width);
     // The middle of the widest stretch, until there are enough.
     while (widths.size() < wanted) {
         double from = least;

@@ -1,0 +1,69 @@
+// Which widths show a row whole, and what they are told for. Ours: no source.
+#include "checks/telling_widths.h"
+
+#include "checking.h"
+
+namespace tenter::test {
+namespace {
+
+using Reasons = std::vector<std::pair<double, std::string>>;
+
+Reasons reasonsOf(const project::Project& project, const std::vector<Finding>& findings = {}) {
+    Reasons reasons;
+    for (const checks::TellingWidth& told : checks::tellingWidths(project, 0, findings))
+        reasons.emplace_back(told.width, told.why);
+    return reasons;
+}
+
+const char* const threeBands = R"([{"upTo": 600.5, "set": {"row": {"columns": 1}}},
+                                   {"upTo": 900, "set": {"row": {"columns": 3}}}, {"set": {"row": {"columns": 3}}}])";
+
+TEST(TellingWidthsTest, AreTheRangesEndsAndBothSidesOfEachBreakpoint) {
+    project::Project project = quiet("", threeBands);
+    project.leastWidth = 320;
+    project.mostWidth = 1920;
+    EXPECT_EQ(reasonsOf(project), (Reasons{{320, "narrowest page"},
+                                           {600.5, "last width of 1 column"},
+                                           {601, "first width of 3 columns"},
+                                           {900, "last width below a breakpoint"},
+                                           {901, "first width above a breakpoint"},
+                                           {1920, "widest page"}}));
+}
+
+TEST(TellingWidthsTest, LeaveOutBreakpointsBeyondTheRange) {
+    project::Project project = quiet("", threeBands);
+    project.leastWidth = 700;
+    project.mostWidth = 900;
+    EXPECT_EQ(reasonsOf(project), (Reasons{{700, "narrowest page"}, {900, "widest page"}}));
+}
+
+TEST(TellingWidthsTest, SayWhereTheFirstFindingIsWorst) {
+    project::Project project = quiet();
+    project.leastWidth = 320;
+    project.mostWidth = 1920;
+    Finding finding;
+    finding.check = "button-lines";
+    finding.at = 412;
+    EXPECT_EQ(reasonsOf(project, {finding})[1],
+              (std::pair{412.0, std::string("worst finding: button lines")}));
+    finding.at = 320;
+    EXPECT_EQ(reasonsOf(project, {finding})[0].second, "narrowest page, worst finding: button lines");
+}
+
+// A finding is told at a width at which it is found.
+TEST(TellingWidthsTest, FindingsAreWorstWithinTheirWidths) {
+    project::Project project = quiet("", threeBands);
+    set(project, "text/heading/colour", R"("#bbbbbb")");
+    set(project, "text/body/size", R"([[320, 9], [1920, 30]])");
+    std::size_t seen = 0;
+    for (const Finding& finding : findingsOf(project)) {
+        ++seen;
+        EXPECT_TRUE(std::ranges::any_of(finding.widths, [&](const sweep::Interval& span) {
+            return span.from <= finding.at && finding.at <= span.to;
+        })) << finding.says;
+    }
+    EXPECT_GT(seen, 1U);
+}
+
+}  // namespace
+}  // namespace tenter::test
