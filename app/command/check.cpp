@@ -47,11 +47,12 @@ int runCheck(CheckArguments arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     if (!both) options.profile = opened->profile;
-    const std::vector<checks::Finding> findings =
-        checks::check(opened->project, opened->variant, opened->store, options);
+    const checks::Checked checked =
+        checks::checkAll(opened->project, opened->variant, opened->store, options);
+    const std::vector<checks::Finding>& findings = checked.findings;
     const std::string shareOf = options.audience.empty() ? "the widths" : "the visits";
     const int delivered = deliver(
-        arguments, arguments.json ? emit::findingsJson(findings) : emit::findingsList(findings, shareOf));
+        arguments, arguments.json ? emit::findingsJson(findings) : emit::findingsList(checked, shareOf));
     if (delivered != done) return delivered;
     const bool any = std::ranges::any_of(
         findings, [&](const checks::Finding& finding) { return finding.severity >= *failOn; });

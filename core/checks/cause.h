@@ -1,6 +1,7 @@
 // Gathering what has one cause, over cards and widths, and telling it.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <set>
 #include <string>
@@ -53,6 +54,23 @@ double lengthOf(const std::vector<sweep::Interval>& spans);
 
 /// Where between `from` and `to` the line, which starts at `from`, is above 0.
 std::optional<sweep::Interval> whereAbove(const units::Linear& line, double from, double to);
+
+/// Where two parts' numbers of lines differ: `found(span, one, other)`, spans rising.
+template <class Found>
+void whereUnlike(const std::vector<sweep::Piece>& one, const std::vector<sweep::Piece>& other,
+                 Found&& found) {
+    std::size_t k = 0;
+    for (const sweep::Piece& piece : one) {
+        while (k < other.size() && other[k].to <= piece.from)
+            ++k;
+        for (std::size_t i = k; i < other.size() && other[i].from < piece.to; ++i) {
+            const sweep::Interval both{std::max(piece.from, other[i].from), std::min(piece.to, other[i].to)};
+            // Nearer than any engine's grid the two are one.
+            if (both.to - both.from > 1e-3 && piece.lines != other[i].lines)
+                found(both, piece.lines, other[i].lines);
+        }
+    }
+}
 
 /// The part of a piece within `range`: its line then starts at the new `from`. Empty if there is none.
 template <class Piece>

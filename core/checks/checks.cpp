@@ -42,8 +42,8 @@ Findings findingsOf(const Subject& subject, bool breaks) {
 
 }  // namespace
 
-std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
-                           const Options& options) {
+Checked checkAll(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+                 const Options& options) {
     const text::BreakProfile& profile = options.profile != nullptr ? *options.profile : text::blink();
     const Subject subject(project, variant, store, profile, options);
     Findings all = findingsOf(subject, false);
@@ -66,7 +66,21 @@ std::vector<Finding> check(const project::Project& project, std::size_t variant,
     std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) {
         return a.severity != b.severity ? a.severity > b.severity : a.share > b.share;
     });
-    return findings;
+    Checked checked;
+    for (Finding& finding : findings) {
+        const auto silence =
+            std::ranges::find(project.checking.silenced, finding.check, &project::Silence::check);
+        if (silence == project.checking.silenced.end())
+            checked.findings.push_back(std::move(finding));
+        else
+            checked.silenced.push_back({std::move(finding), silence->reason});
+    }
+    return checked;
+}
+
+std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+                           const Options& options) {
+    return checkAll(project, variant, store, options).findings;
 }
 
 }  // namespace tenter::checks

@@ -5,29 +5,12 @@
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
-#include "layout/prepared.h"
+#include "layout/across.h"
 #include "text/unicode.h"
 
 namespace tenter::checks {
 
 namespace {
-
-/// Where the two part's numbers of lines differ; `found(span, one, other)`.
-template <class Found>
-void whereUnlike(const std::vector<sweep::Piece>& one, const std::vector<sweep::Piece>& other,
-                 Found&& found) {
-    std::size_t k = 0;
-    for (const sweep::Piece& piece : one) {
-        while (k < other.size() && other[k].to <= piece.from)
-            ++k;
-        for (std::size_t i = k; i < other.size() && other[i].from < piece.to; ++i) {
-            const sweep::Interval both{std::max(piece.from, other[i].from), std::min(piece.to, other[i].to)};
-            // Nearer than any engine's grid the two are one.
-            if (both.to - both.from > 1e-3 && piece.lines != other[i].lines)
-                found(both, piece.lines, other[i].lines);
-        }
-    }
-}
 
 std::set<std::uint32_t> breaksOf(const text::Paragraph& paragraph) {
     std::set<std::uint32_t> breaks;
@@ -36,23 +19,59 @@ std::set<std::uint32_t> breaksOf(const text::Paragraph& paragraph) {
     return breaks;
 }
 
-/// The character after which only one of the two may break; empty if they may break alike.
-std::string unlikeCharacter(const text::Paragraph& one, const text::Paragraph& other) {
-    if (one.text() != other.text()) return {};
-    const std::set<std::uint32_t> first = breaksOf(one);
-    const std::set<std::uint32_t> second = breaksOf(other);
-    std::vector<std::uint32_t> unlike;
-    std::ranges::set_symmetric_difference(first, second, std::back_inserter(unlike));
-    if (unlike.empty() || unlike.front() == 0) return {};
-    std::size_t at = unlike.front() - 1;
-    const std::u16string& text = one.text();
-    if (at > 0 && (text[at] & 0xFC00) == 0xDC00) --at;
-    return text::toUtf8(text.substr(at, unlike.front() - at));
+/// Where the part's lines start at `width`: offsets in UTF-16 units.
+std::vector<std::uint32_t> startsAt(const Subject& subject, const PartSeen& part, double width) {
+    const layout::BandPlan& band = subject.row.band(subject.row.bandAt(width));
+    const layout::PartPlan& plan = band.cards[part.card].parts[part.part];
+    const text::Paragraph& paragraph = *plan.paragraph;
+    std::vector<text::Line> lines;
+    text::breakLines(
+        paragraph,
+        layout::textAcross<double>(band.roles[plan.role], paragraph, layout::acrossAt(band, width)).query,
+        subject.row.profile(), lines);
+    std::vector<std::uint32_t> starts;
+    for (const text::Line& line : lines)
+        starts.push_back(paragraph.clusters()[line.first].begin);
+    return starts;
+}
+
+/// A break that one of the two makes and the other may not.
+struct UnlikeBreak {
+    std::string after;    ///< the character before it; empty if they may break alike
+    std::string written;  ///< the word around it, `<wbr>` where it is
+};
+
+const text::Paragraph& paragraphOf(const Subject& subject, const PartSeen& part, double width) {
+    return *subject.row.band(subject.row.bandAt(width)).cards[part.card].parts[part.part].paragraph;
+}
+
+/// The first such break of the part's lines at `width`.
+UnlikeBreak unlikeBreak(const Subject& one, const Subject& other, const PartSeen& part, double width) {
+    const text::Paragraph& paragraph = paragraphOf(one, part, width);
+    const text::Paragraph& beside = paragraphOf(other, part, width);
+    const std::u16string& text = paragraph.text();
+    if (text != beside.text()) return {};
+    const std::set<std::uint32_t> first = breaksOf(paragraph);
+    const std::set<std::uint32_t> second = breaksOf(beside);
+    std::set<std::uint32_t> made;
+    for (const Subject* subject : {&one, &other})
+        for (const std::uint32_t start : startsAt(*subject, part, width))
+            if (start > 0 && first.contains(start) != second.contains(start)) made.insert(start);
+    if (made.empty()) return {};
+    const std::size_t at = *made.begin();
+    std::size_t before = at - 1;
+    if (before > 0 && (text[before] & 0xFC00) == 0xDC00) --before;
+    const std::size_t space = text.rfind(u' ', before);
+    const std::size_t from = space == std::u16string::npos ? 0 : space + 1;
+    const std::size_t to = std::min(text.find(u' ', at), text.size());
+    return {text::toUtf8(text.substr(before, at - before)),
+            text::toUtf8(text.substr(from, at - from)) + "<wbr>" + text::toUtf8(text.substr(at, to - at))};
 }
 
 struct UnlikeLines {
     Cause cause;
     std::uint32_t one = 0, other = 0;
+    std::string written;  ///< of the worst
 };
 
 }  // namespace
@@ -64,18 +83,17 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
         if (part.text == nullptr) continue;
         whereUnlike(part.pieces.pieces, other.parts[i].pieces.pieces,
                     [&](const sweep::Interval& span, std::uint32_t a, std::uint32_t b) {
-                        const std::size_t band = one.row.bandAt(span.to);
-                        const auto paragraphOf = [&](const Subject& subject) -> const text::Paragraph& {
-                            return *subject.row.band(band).cards[part.card].parts[part.part].paragraph;
-                        };
-                        UnlikeLines& found = causes[unlikeCharacter(paragraphOf(one), paragraphOf(other))];
+                        const UnlikeBreak unlike = unlikeBreak(one, other, part, (span.from + span.to) / 2);
+                        UnlikeLines& found = causes[unlike.after];
                         if (!found.cause.add(part.card, part.part, span, span.to - span.from)) return;
+                        found.written = unlike.written;
                         found.one = a;
                         found.other = b;
                     });
     }
     for (const auto& [character, found] : causes) {
-        std::string counts = " takes " + std::to_string(found.one) + " lines in ";
+        std::string counts =
+            " takes " + std::to_string(found.one) + (found.one == 1 ? " line in " : " lines in ");
         counts += one.row.profile().title();
         counts += " and " + std::to_string(found.other) + " in ";
         counts += other.row.profile().title();
@@ -83,8 +101,8 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
         if (character.empty())
             counts += ": they shape or balance its lines otherwise. A slightly other size there settles it.";
         else
-            counts += ": they break otherwise after " + inQuotation(character) +
-                      ". A word joiner or a space there settles it.";
+            counts += ": only one of them breaks after " + inQuotation(character) + ". Written as " +
+                      inQuotation(found.written) + " both may.";
         tell(out, found.cause,
              {"engines", Severity::Warning, "measured in two browser engines",
               sentence(worstAndOthers(one, found.cause)) + counts, character});

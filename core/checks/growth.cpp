@@ -65,7 +65,7 @@ void checkGrowth(const Subject& subject, Findings& out) {
                 slopes.add(role, *cut, piece, cut->from, piece, cut->to);
             if (i == 0 || cut->from != piece.from) continue;
             const RolePiece& before = role.pieces[i - 1];
-            if (before.band != piece.band && stepsAgainst(before, piece, subject.thresholds().jump))
+            if (before.band != piece.band && stepsAgainst(before, piece, subject.limits().jump))
                 steps[piece.from].add(role, {piece.from, piece.from}, before, before.to, piece, piece.from);
         }
     }

@@ -22,11 +22,11 @@ struct LastLineWitness {
     }
 };
 
-bool isOneShortWord(const text::Paragraph& paragraph, std::uint32_t first, int most) {
+bool isOneShortWord(const text::Paragraph& paragraph, std::uint32_t first, double most) {
     const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
     // A word broken within itself is another matter.
     if (first == 0 || !paragraph.clusters()[first - 1].space) return false;
-    if (paragraph.graphemes(first, end) > static_cast<std::uint32_t>(most)) return false;
+    if (paragraph.graphemes(first, end) > most) return false;
     for (std::uint32_t i = first; i < end; ++i) {
         const char16_t unit = paragraph.text()[paragraph.clusters()[i].begin];
         if (paragraph.clusters()[i].space || unit == u'\u00A0') return false;
@@ -49,7 +49,7 @@ void addLastWords(const Subject& subject, const PartSeen& part, const sweep::Pie
         LastLineWitness witness{text::LineFollower(query.available, 0)};
         text::Breaker<Linear, LastLineWitness>(*plan.paragraph, query, witness).run();
         const double next = stride.next(at, witness.follower.until(), piece.to);
-        if (isOneShortWord(*plan.paragraph, witness.start, subject.thresholds().shortWord))
+        if (isOneShortWord(*plan.paragraph, witness.start, subject.limits().shortWord))
             spans.push_back({at, next});
         at = next;
     }
@@ -77,7 +77,7 @@ void checkLastWords(const Subject& subject, Findings& out) {
             addLastWords(subject, part, piece, spans);
         join(spans);
         const double length = lengthOf(spans);
-        if (length < subject.thresholds().lastWordRun) continue;
+        if (length < subject.limits().lastWordRun) continue;
         for (const sweep::Interval& span : spans)
             cause.add(part.card, part.part, span, length + (span.to - span.from) / 1e6);
     }

@@ -58,7 +58,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
               "long"});
     auto [narrow, least] = measureBeyond(subject, false);
     join(narrow.widths);
-    if (narrow.any() && lengthOf(narrow.widths) >= subject.thresholds().leastRun)
+    if (narrow.any() && lengthOf(narrow.widths) >= subject.limits().leastRun)
         tell(out, narrow,
              {"measure", Severity::Note,
               "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory)",

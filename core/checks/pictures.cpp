@@ -50,7 +50,7 @@ SlotNeed needOf(const sweep::PartCurves& curves, double ratio) {
 }  // namespace
 
 void checkPictures(const Subject& subject, Findings& out) {
-    const Thresholds& thresholds = subject.thresholds();
+    const project::Limits& limits = subject.limits();
     Cause few;
     Cause modest;
     SlotNeed fewNeed;
@@ -62,9 +62,9 @@ void checkPictures(const Subject& subject, Findings& out) {
         const SlotNeed need = needOf(subject.curves.parts[i], part.picture->width / part.picture->height);
         if (!(need.width > 0)) continue;
         const double factor = part.picture->width / need.width;
-        if (factor >= thresholds.pictureComfort) continue;
-        const bool isFew = factor < thresholds.pictureFactor;
-        const double asked = isFew ? thresholds.pictureFactor : thresholds.pictureComfort;
+        if (factor >= limits.pictureComfort) continue;
+        const bool isFew = factor < limits.pictureFactor;
+        const double asked = isFew ? limits.pictureFactor : limits.pictureComfort;
         std::vector<sweep::Interval> spans;
         addAbove(subject.curves.parts[i].slotWidth, part.picture->width / asked, spans);
         addAbove(subject.curves.parts[i].slotHeight, part.picture->height / asked, spans);
@@ -77,7 +77,7 @@ void checkPictures(const Subject& subject, Findings& out) {
         if (!cause.any()) return;
         const auto& file =
             std::get<project::PicturePart>(subject.project.cards[cause.card].parts[cause.part]);
-        const double wanted = std::ceil(need.width * thresholds.pictureComfort);
+        const double wanted = std::ceil(need.width * limits.pictureComfort);
         tell(out, cause,
              {"picture", severity, "CSS Images 3 § 5.5; common practice",
               sentence(worstAndOthers(subject, cause)) +

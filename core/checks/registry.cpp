@@ -11,7 +11,8 @@ const std::vector<Check>& registry() {
         {checkTightFits, true},     {checkGrowth, false},     {checkPictures, true},
         {checkHoles, false},        {checkFonts, true},       {checkUnits, false},
         {checkLastWords, true},     {checkSpareRoom, true},   {checkLinkPurpose, false},
-        {checkAlternatives, false}, {checkStops, false},
+        {checkAlternatives, false}, {checkStops, false},      {checkOutOfLine, true},
+        {checkThemeGaps, false},
     };
     return all;
 }

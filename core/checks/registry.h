@@ -29,6 +29,8 @@ void checkSpareRoom(const Subject& subject, Findings& out);
 void checkLinkPurpose(const Subject& subject, Findings& out);
 void checkAlternatives(const Subject& subject, Findings& out);
 void checkStops(const Subject& subject, Findings& out);
+void checkOutOfLine(const Subject& subject, Findings& out);
+void checkThemeGaps(const Subject& subject, Findings& out);
 
 /// Where two break profiles make other numbers of lines.
 void checkEngines(const Subject& one, const Subject& other, Findings& out);

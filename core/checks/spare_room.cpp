@@ -26,7 +26,7 @@ const sweep::Curve* bodyLine(const Subject& subject, std::size_t card) {
 
 void checkSpareRoom(const Subject& subject, Findings& out) {
     Cause cause;
-    const double lines = subject.thresholds().spareLines;
+    const double lines = subject.limits().spareLines;
     for (std::size_t card = 0; card < subject.curves.cards.size(); ++card) {
         const sweep::Curve& spare = subject.curves.cards[card].spare;
         const sweep::Curve* line = bodyLine(subject, card);
@@ -45,7 +45,7 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
         }
     }
     join(cause.widths);
-    if (!cause.any() || lengthOf(cause.widths) < subject.thresholds().leastRun) return;
+    if (!cause.any() || lengthOf(cause.widths) < subject.limits().leastRun) return;
     std::size_t part = 0;
     bool heading = false;
     const std::vector<project::Part>& parts = subject.project.cards[cause.card].parts;

@@ -63,7 +63,7 @@ void checkStops(const Subject& subject, Findings& out) {
         const auto column = growsUntil(role, [](const RolePiece& piece) { return piece.column; });
         if (!type || !column || *column >= subject.most || std::min(*type, *column) <= subject.least)
             continue;
-        if (std::abs(*type - *column) < subject.thresholds().apart) continue;
+        if (std::abs(*type - *column) < subject.limits().apart) continue;
         StopsApart& apart = *type < *column ? early : late;
         apart.types.push_back(typeOf(role.name));
         apart.cause.add(role.card, role.part, {std::min(*type, *column), std::max(*type, *column)},

@@ -85,7 +85,7 @@ Subject::Subject(const project::Project& whole, std::size_t index, text::Paragra
     for (std::size_t i = 0; i < parts.size(); ++i)
         parts[i].pieces = std::move(pieces[i]);
     for (RoleSeen& role : roles)
-        role.pieces = rolePieces(row, role.index, least / told.thresholds.usualZoom, most);
+        role.pieces = rolePieces(row, role.index, least / whole.checking.limits.usualZoom, most);
 }
 
 }  // namespace tenter::checks

@@ -57,7 +57,7 @@ struct Subject {
     std::vector<RoleSeen> roles;
     sweep::Curves curves;
 
-    [[nodiscard]] const Thresholds& thresholds() const { return options.thresholds; }
+    [[nodiscard]] const project::Limits& limits() const { return project.checking.limits; }
     [[nodiscard]] sweep::Interval whole() const { return {least, most}; }
 };
 

@@ -11,6 +11,9 @@ namespace tenter::checks {
 
 namespace {
 
+/// WCAG 2.2 SC 2.5.8. CSS px.
+constexpr double targetSide = 24;
+
 using layout::Box;
 using sweep::Interval;
 
@@ -45,7 +48,7 @@ double distanceTo(const Box& box, double x, double y) {
 
 class TargetsSeen {
 public:
-    explicit TargetsSeen(const Subject& subject) : subject_(subject), least_(subject.thresholds().target) {}
+    explicit TargetsSeen(const Subject& subject) : subject_(subject), least_(targetSide) {}
 
     void look(Findings& out) {
         for (const PartSeen& part : subject_.parts)
@@ -58,7 +61,7 @@ public:
               "small"});
         tell(out, modest_,
              {"target", Severity::Note, "WCAG 2.2 SC 2.5.5 (AAA)",
-              wherePressed(modest_) + "; " + px(subject_.thresholds().comfortTarget) +
+              wherePressed(modest_) + "; " + px(subject_.limits().comfortTarget) +
                   " square is comfortable for every hand. More padding gives it.",
               "modest"});
     }
@@ -84,7 +87,7 @@ private:
             const units::Linear size(first, (last - first) / (piece.to - piece.from));
             const auto under = [&](double limit) { return whereAbove(limit - size, piece.from, piece.to); };
             const auto small = under(least_);
-            const auto modest = under(subject_.thresholds().comfortTarget);
+            const auto modest = under(subject_.limits().comfortTarget);
             if (small && crowded(part, *small)) {
                 small_.add(part.card, part.part, *small, -std::min(first, last));
                 continue;

@@ -12,7 +12,7 @@ void checkTightFits(const Subject& subject, Findings& out) {
     for (const PartSeen& part : subject.parts) {
         if (part.text == nullptr) continue;
         for (const sweep::Interval& tight : part.pieces.tight)
-            if (tight.to - tight.from > subject.thresholds().tightRun)
+            if (tight.to - tight.from > subject.limits().tightRun)
                 byRole[part.text->role].add(part.card, part.part, tight, tight.to - tight.from);
     }
     for (const auto& [role, cause] : byRole)

@@ -111,23 +111,23 @@ std::string zoomGains(const ZoomLimited& found, double limit, const std::string&
 }  // namespace
 
 void checkZoom(const Subject& subject, Findings& out) {
-    const Thresholds& thresholds = subject.thresholds();
-    const ZoomLimited usual = zoomedUnder(subject, thresholds.usualZoom);
+    const project::Limits& limits = subject.limits();
+    const ZoomLimited usual = zoomedUnder(subject, limits.usualZoom);
     if (usual.cause.any()) {
         tell(out, usual.cause,
              {"zoom", Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
-              zoomGains(usual, thresholds.usualZoom, "the most browsers have") +
+              zoomGains(usual, limits.usualZoom, "the most browsers have") +
                   ", since it shrinks as the zoomed page narrows; readers may ask for 2. Let " +
                   listed(usual.types) +
                   " grow less: a largest size of at most 2.5 times the smallest always does.",
               "usual"});
         return;
     }
-    const ZoomLimited least = zoomedUnder(subject, thresholds.leastZoom);
+    const ZoomLimited least = zoomedUnder(subject, limits.leastZoom);
     if (!least.cause.any()) return;
     tell(out, least.cause,
          {"zoom", Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
-          zoomGains(least, thresholds.leastZoom, "the limit of one large desktop browser") +
+          zoomGains(least, limits.leastZoom, "the limit of one large desktop browser") +
               "; others zoom to 500 % and reach 2. Let " + listed(least.types) +
               " grow less: a largest size of at most 1.5 times the smallest always does.",
           "least"});

@@ -4,15 +4,15 @@
 #include <string>
 #include <vector>
 
-#include "checks/finding.h"
+#include "checks/checks.h"
 
 namespace tenter::emit {
 
 /// A JSON array, one finding a line; numbers in full double precision.
 std::string findingsJson(const std::vector<checks::Finding>& findings);
 
-/// One paragraph a finding, the caution at the end. `shareOf` says what shares are of: `the widths` or
-/// `the visits`.
-std::string findingsList(const std::vector<checks::Finding>& findings, const std::string& shareOf);
+/// One paragraph a finding, then what is silenced and why, the caution at the end. `shareOf` says what shares
+/// are of: `the widths` or `the visits`.
+std::string findingsList(const checks::Checked& checked, const std::string& shareOf);
 
 }  // namespace tenter::emit

@@ -120,7 +120,7 @@ TextAcross<Number> textAcross(const RolePlan& role, const text::Paragraph& parag
     part.border = snappedBorder(role.border.resolve(part.basis));
     part.edges = part.padding.left + part.padding.right + 2 * part.border;
     const Number room = units::greater(none, card.cardContent - part.margin.left - part.margin.right);
-    part.query = {role.size.behind(card.basis, role.lag),
+    part.query = {role.size.behind(card.basis, text::fluidLag),
                   room - part.edges,
                   part.letterSpacing,
                   part.wordSpacing,

@@ -16,13 +16,11 @@ Lengths lengths(const project::Sides& sides) {
             sides.left.value_or(Length())};
 }
 
-RolePlan rolePlan(const TextStyle& style, const project::Project& project,
-                  const text::BreakProfile& profile) {
+RolePlan rolePlan(const TextStyle& style, const project::Project& project) {
     const bool card = style.follow == project::Follow::Card;
     RolePlan plan;
     plan.size = units::FluidSize::from(*style.size, project.page.rootSize, project.unit,
                                        card ? units::Unit::Cqi : units::Unit::Vw);
-    plan.lag = profile.fluidLag();
     plan.lineHeight = *style.lineHeight;
     plan.letterSpacing = *style.letterSpacing;
     plan.wordSpacing = *style.wordSpacing;
@@ -105,7 +103,7 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->beside = s.card.direction == project::Direction::Beside;
     plan->bleed = *s.card.bleed;
     for (const std::string& role : roles)
-        plan->roles.push_back(rolePlan(*s.text.find(role), project, *plan->profile));
+        plan->roles.push_back(rolePlan(*s.text.find(role), project));
     plan->levels = project::Levels::of(project, s);
     for (const project::Card& card : project.cards)
         plan->cards.push_back(cardPlan(card, *plan, project, roles, store));

@@ -22,7 +22,6 @@ struct Lengths {
 
 struct RolePlan {
     units::FluidSize size;
-    double lag = 0;  ///< `BreakProfile::fluidLag`
     units::LineHeight lineHeight;
     units::Length letterSpacing, wordSpacing, border;
     Lengths margin, padding;

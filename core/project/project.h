@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "project/checking.h"
 #include "project/settings.h"
 #include "project/wishes.h"
 
@@ -135,7 +136,8 @@ struct Project {
     std::vector<Card> cards;
     std::vector<Variant> variants;  ///< at least one
     std::optional<Wishes> wishes;   ///< unset: the usual ones
-    std::optional<Given> given;     ///< if the row's markup is a page's own
+    Checking checking;
+    std::optional<Given> given;  ///< if the row's markup is a page's own
     Remembered remembered, rangeRemembered;
     friend bool operator==(const Project&, const Project&) = default;
 

@@ -18,6 +18,9 @@ bool readValue(Reading& reading, const Json& json, FontEntry& out);
 bool readValue(Reading& reading, const Json& json, Given& out);
 bool readValue(Reading& reading, const Json& json, RoleWishes& out);
 bool readValue(Reading& reading, const Json& json, Wishes& out);
+bool readValue(Reading& reading, const Json& json, Limits& out);
+bool readValue(Reading& reading, const Json& json, Silence& out);
+bool readValue(Reading& reading, const Json& json, Checking& out);
 bool readValue(Reading& reading, const Json& json, Project& out);
 
 Json written(const Copy& value);
@@ -32,6 +35,9 @@ Json written(const FontEntry& value);
 Json written(const Given& value);
 Json written(const RoleWishes& value);
 Json written(const Wishes& value);
+Json written(const Limits& value);
+Json written(const Silence& value);
+Json written(const Checking& value);
 Json written(const Project& value);
 
 /// The name of a file that comes with the project: relative, and there if it must be and the project has a

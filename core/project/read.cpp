@@ -128,9 +128,10 @@ void checkPictures(Reading& reading, const Project& project) {
 }  // namespace
 
 bool readValue(Reading& reading, const Json& json, Project& out) {
-    ObjectReader object(reading, json, out.remembered,
-                        {"format", "version", "name", "row", "language", "direction", "headingLevel", "unit",
-                         "range", "page", "fonts", "style", "cards", "variants", "wishes", "given"});
+    ObjectReader object(
+        reading, json, out.remembered,
+        {"format", "version", "name", "row", "language", "direction", "headingLevel", "unit", "range", "page",
+         "fonts", "style", "cards", "variants", "wishes", "checks", "given"});
     // What a page prints has its pictures there; here are only those that were saved with it.
     if (object.find("given") != nullptr) reading.letPicturesBeElsewhere();
     readHead(reading, object, out);
@@ -144,6 +145,7 @@ bool readValue(Reading& reading, const Json& json, Project& out) {
     }
     readListAt(reading, object, "variants", mostVariants, out.variants);
     if (object.find("wishes") != nullptr) object.read("wishes", out.wishes.emplace());
+    object.read("checks", out.checking);
     if (object.find("given") != nullptr) object.read("given", out.given.emplace());
     if (!reading.isSound()) return false;
     if (roles(out).size() > mostRoles) {

@@ -9,7 +9,12 @@ using units::Unit;
 
 namespace {
 
-constexpr std::array<NumberRule, 37> numberRules{{
+constexpr std::array<NumberRule, 42> numberRules{{
+    {"limits/pictureFactor", 0.1, 10},
+    {"limits/pictureComfort", 0.1, 10},
+    {"limits/leastZoom", 1, 20},
+    {"limits/usualZoom", 1, 20},
+    {"limits/*", 0, 10000},
     {"wishes/roles/*/from", 0, 10000},
     {"wishes/roles/*/upTo", 1, 10000},
     {"wishes/roles/*/lines", 1, 50, true},

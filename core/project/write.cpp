@@ -159,6 +159,29 @@ Json written(const Wishes& value) {
     return object.take();
 }
 
+Json written(const Limits& value) {
+    const Limits usual;
+    ObjectWriter object(value.remembered);
+    Limits::members([&](const char* key, auto member) {
+        object.put(key, written(value.*member), value.*member != usual.*member);
+    });
+    return object.take();
+}
+
+Json written(const Silence& value) {
+    ObjectWriter object(value.remembered);
+    object.put("check", value.check, true);
+    object.put("reason", value.reason, true);
+    return object.take();
+}
+
+Json written(const Checking& value) {
+    ObjectWriter object(value.remembered);
+    object.putUnlessEmpty("silenced", writtenList(value.silenced));
+    object.putUnlessEmpty("limits", written(value.limits));
+    return object.take();
+}
+
 Json written(const Project& value) {
     const Project usual;
     ObjectWriter range(value.rangeRemembered);
@@ -181,6 +204,7 @@ Json written(const Project& value) {
     object.put("cards", writtenList(value.cards), true);
     object.put("variants", writtenList(value.variants), true);
     if (value.wishes) object.put("wishes", written(*value.wishes), true);
+    object.putUnlessEmpty("checks", written(value.checking));
     if (value.given) object.put("given", written(*value.given), true);
     return object.take();
 }

@@ -70,6 +70,7 @@ Model::Model(const Setting& setting, const RampsSought& ramps, const project::Wi
       least_(setting.project.leastWidth),
       most_(setting.project.mostWidth),
       step_(stepOf(setting.project, wishes)),
+      jump_(setting.project.checking.limits.jump),
       columns_(ramps.columns()) {
     for (std::size_t card = 0; card < setting.project.cards.size(); ++card)
         without_.push_back(isWithout(wishes, card));
@@ -245,7 +246,7 @@ void Model::addGrowth(std::size_t index, const Demand& demand) {
 }
 
 void Model::addWithColumn(std::size_t index, const Demand& demand) {
-    const double step = checks::Thresholds().jump - 2 * emitted;
+    const double step = jump_ - 2 * emitted;
     for (const Sight& sight : sights_) {
         const std::vector<Stretch>* stretches = stretchesOf(sight, demand.role);
         if (stretches == nullptr) continue;

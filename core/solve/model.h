@@ -100,6 +100,7 @@ private:
     Without without_;
     double least_ = 0, most_ = 0;
     double step_ = 0.01;
+    double jump_ = 0;  ///< step of type at a breakpoint that is none, CSS px
     std::size_t columns_ = 0;
     std::map<std::string, std::size_t> known_;  // rows by what they bound
 };

@@ -3,6 +3,7 @@
 
 #include "../sweep/sweeping.h"
 #include "checking.h"
+#include "layout/prepared.h"
 #include "sweep/differences.h"
 #include "sweep/sweep.h"
 
@@ -276,6 +277,7 @@ TEST(EnginesCheck, NamesTheCharacterAndExactWidths) {
     project::Project project = headed("Tern Holm/Causeway/Sluice/Quay/Old Creek/Saltmarsh");
     const Finding found = findingOf(project, "engines");
     EXPECT_NE(found.says.find("after “/”"), std::string::npos) << found.says;
+    EXPECT_NE(found.says.find("/<wbr>"), std::string::npos) << found.says;
     const layout::PreparedRow one(project, 0, checkStore(), text::blink());
     const layout::PreparedRow other(project, 0, checkStore(), text::gecko());
     std::set<int> unlike;
@@ -284,6 +286,82 @@ TEST(EnginesCheck, NamesTheCharacterAndExactWidths) {
             unlike.insert(width);
     EXPECT_EQ(wholeWithin(found), unlike);
     EXPECT_FALSE(has(headed("Tern Holm"), "engines"));
+}
+
+// Measured in both engines (DEVELOPERS.md): after `-` before a digit Chromium alone breaks. The first place
+// at which they differ in the copy is another, at which neither has to break.
+TEST(EnginesCheck, NamesTheBreakBehindTheLines) {
+    project::Project project = headed("Either/or mornings for under-12s and whoever brings them");
+    set(project, "text/heading/size", "[[320, 24], [1920, 40]]");
+    const std::vector<Finding> all = findingsOf(project);
+    const bool told = std::ranges::any_of(all, [](const Finding& finding) {
+        return finding.check == "engines" && finding.says.find("“under-<wbr>12s”") != std::string::npos;
+    });
+    EXPECT_TRUE(told);
+}
+
+// By hand: at 600 to 1000 px, two columns; the longer heading of 20 px takes two lines in a card of half the
+// page until the page is twice as wide as the heading's text.
+TEST(OutOfLineCheck, TellsCopyThatStartsAtUnlikeHeights) {
+    const std::string cards = "[" + card("Low tide and the long way round by the sea wall", "Out and back.") +
+                              "," + card("Dunes", "Out and back.") + "]";
+    project::Project project =
+        quiet(cards, R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 2}}}])",
+              R"({"columnGap": "0"})");
+    set(project, "text/heading/size", "20");
+    const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    const auto& heading = *row.band(1).cards[0].parts[0].paragraph;
+    const double wide = heading.ems(0, static_cast<std::uint32_t>(heading.clusters().size())) * 20;
+    ASSERT_GT(2 * wide, 600);
+    expectSpans(findingOf(project, "out-of-line"), {{600, 2 * wide}}, 1e-5);
+
+    project::Project level = project;
+    set(level, "row/level", R"("subgrid")");
+    EXPECT_FALSE(has(level, "out-of-line"));
+    project::Project apart = project;
+    setInBand(apart, 1, "row/columns", "1");
+    EXPECT_FALSE(has(apart, "out-of-line"));
+    project::Project alike = project;
+    alike.cards[1] = alike.cards[0];
+    EXPECT_FALSE(has(alike, "out-of-line"));
+}
+
+// Media Queries 4 § 4.3: 980.5 px, a width of zoomed pages, is in neither.
+TEST(ThemeGapCheck, TellsWidthsBetweenTwoConditions) {
+    project::Project project = quiet();
+    project.given.emplace();
+    project.given->theme =
+        "@media (max-width: 980px) { .a { color: red } } @media (min-width: 981px) { .a { color: blue } }";
+    expectSpans(findingOf(project, "theme-gap"), {{980, 981}});
+    project.given->theme =
+        "@media (width <= 980px) { .a { color: red } } @media (width > 980px) { .a { color: blue } }";
+    EXPECT_FALSE(has(project, "theme-gap"));
+    project.given->theme =
+        "@media (max-width: 980px) { .a { color: red } } @media (min-width: 990px) { .a { color: blue } }";
+    EXPECT_FALSE(has(project, "theme-gap"));
+}
+
+TEST(Checks, KeepSilentWithAReason) {
+    project::Project project = headed("Tern Holm/Causeway/Sluice/Quay/Old Creek/Saltmarsh");
+    ASSERT_TRUE(has(project, "engines"));
+    const std::size_t before = findingsOf(project).size();
+    project.checking.silenced.push_back({"engines", "the client's visitors have one browser"});
+    EXPECT_FALSE(has(project, "engines"));
+    const Checked checked = checkAll(project, 0, checkStore());
+    EXPECT_EQ(checked.findings.size() + checked.silenced.size(), before);
+    ASSERT_FALSE(checked.silenced.empty());
+    EXPECT_EQ(checked.silenced[0].finding.check, "engines");
+    EXPECT_EQ(checked.silenced[0].reason, "the client's visitors have one browser");
+}
+
+TEST(Checks, TakeTheirLimitsFromTheProject) {
+    project::Project project = quiet("[" + card("Low tide", "Out.") + "]");
+    set(project, "text/button/padding",
+        R"({"top": "12px", "bottom": "12px", "left": "20px", "right": "20px"})");
+    project.checking.limits.comfortTarget = 30;
+    EXPECT_FALSE(has(project, "target", Severity::Note));
+    project.checking.limits.comfortTarget = 60;
+    EXPECT_TRUE(has(project, "target", Severity::Note));
 }
 
 TEST(Checks, SayWhatOnlyOneProfileHas) {
@@ -327,6 +405,9 @@ TEST(Checks, WeighByAnAudience) {
 /// What holds of any finding, whatever the project.
 void expectSound(const project::Project& project, const std::vector<Finding>& findings) {
     for (const Finding& finding : findings) {
+        // Each can be silenced.
+        EXPECT_NE(std::ranges::find(project::checkNames, finding.check), project::checkNames.end())
+            << finding.check;
         EXPECT_GE(finding.share, 0);
         EXPECT_LE(finding.share, 1);
         EXPECT_FALSE(finding.says.empty());

@@ -34,6 +34,9 @@ public:
         if (chance()) json["page"] = page();
         if (chance()) json["style"] = settings("/style");
         if (chance()) json["wishes"] = wishes();
+        if (chance())
+            json["checks"] = {{"limits", {{"tightRun", 12.5}, {"shortWord", 4}}},
+                              {"silenced", {{{"check", "holes"}, {"reason", "two more come in May"}}}}};
         if (chance()) json["given"] = given();
         return shuffled(std::move(json));
     }

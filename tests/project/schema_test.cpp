@@ -93,6 +93,9 @@ TEST(Schema, has_the_keys_the_reader_knows_and_no_others) {
         {"given", "/given"},
         {"wishes", "/wishes"},
         {"roleWishes", "/wishes/roles/0"},
+        {"checks", "/checks"},
+        {"silence", "/checks/silenced/0"},
+        {"limits", "/checks/limits"},
         {"outerPadding", "/page/container/padding"}};
     for (const auto& [name, place] : places) {
         EXPECT_EQ(keysIn(schema.definition(name)["properties"]), keysKnownAt(place)) << place;

@@ -152,12 +152,12 @@ double advanceOf(const std::string& text, const std::string& family) {
 }
 
 // By hand: from 16 px at 400 to 24 px at 800 the size is 0.5rem + 2vw = 8 + 0.02 W, drawn smaller by d, what
-// Chromium cuts off on average: half of 0.01 px and half of 1/64 px. Text of e ems fills the page where
+// engines cut off on average. Text of e ems fills the page where
 // W = e (8 − d + 0.02 W), so at W = (8 − d) e / (1 − 0.02 e).
 TEST(WrapPoints, StandWhereTheSumOfAdvancesSays) {
     const std::string copy = "The ferry leaves the quay an hour before low water on most days";
     const double ems = advanceOf(copy, "Vollkorn");
-    const double expected = (8 - 0.0128125) * ems / (1 - 0.02 * ems);
+    const double expected = (8 - text::fluidLag) * ems / (1 - 0.02 * ems);
     ASSERT_GT(expected, 400);
     ASSERT_LT(expected, 800);
     auto project = paragraph(copy, "[[400, 16], [800, 24]]");

@@ -83,8 +83,6 @@ public:
     }
     [[nodiscard]] double lineHeight(double length) const override { return round64(length); }
     [[nodiscard]] double fluidStep() const override { return 0; }
-    /// Sizes are cut down to 1/100 px, then to 1/64 px.
-    [[nodiscard]] double fluidLag() const override { return 0.5 / 100 + 0.5 / 64; }
     [[nodiscard]] double drawnSize(double size) const override {
         return std::floor(std::floor(size * 100) / 100 * 64) / 64;
     }

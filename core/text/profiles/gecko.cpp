@@ -96,7 +96,6 @@ public:
     }
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
-    [[nodiscard]] double fluidLag() const override { return fluidStep() / 2; }
     /// FreeType counts sizes in 1/64 px.
     [[nodiscard]] double drawnSize(double size) const override { return std::round(round60(size) * 64) / 64; }
     [[nodiscard]] double drawnAdvance(double advance) const override { return round60(advance); }

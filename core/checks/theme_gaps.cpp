@@ -1,0 +1,65 @@
+// Widths between two media conditions of the page's theme at which neither holds, such as those between
+// `max-width: 980px` and `min-width: 981px`. Media Queries 4 § 4.3: widths of zoomed pages have fractions.
+#include <set>
+
+#include "checks/phrases.h"
+#include "checks/registry.h"
+#include "css/breakpoints.h"
+#include "css/media.h"
+
+namespace tenter::checks {
+
+namespace {
+
+/// Farther apart two breakpoints are meant to be two. CSS px.
+constexpr double mostGap = 1;
+
+std::set<std::string> mediaOf(const css::Sheet& sheet) {
+    std::set<std::string> media;
+    for (const css::Condition& condition : sheet.conditions)
+        if (condition.kind == css::ConditionKind::Media) media.insert(condition.text);
+    return media;
+}
+
+/// Of `media`, one that holds at `width` and not at `between`; empty if there is none.
+std::string onlyAt(const std::set<std::string>& media, double width, double between) {
+    for (const std::string& text : media)
+        if (css::mediaHolds(text, width) == css::Truth::True &&
+            css::mediaHolds(text, between) == css::Truth::False)
+            return text;
+    return {};
+}
+
+}  // namespace
+
+void checkThemeGaps(const Subject& subject, Findings& out) {
+    if (!subject.project.given) return;
+    const css::Sheet sheet = css::readSheet(subject.project.given->theme);
+    const std::vector<css::Breakpoint> points = css::breakpointsOf(sheet);
+    const std::set<std::string> media = mediaOf(sheet);
+    Cause cause;
+    std::string below;
+    std::string above;
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        const sweep::Interval gap{points[i].width, points[i + 1].width};
+        if (gap.to - gap.from > mostGap || gap.from < subject.least || gap.to > subject.most) continue;
+        const double between = (gap.from + gap.to) / 2;
+        const std::string under = onlyAt(media, gap.from, between);
+        const std::string over = onlyAt(media, gap.to, between);
+        if (under.empty() || over.empty()) continue;
+        if (cause.add(0, 0, gap, gap.to - gap.from)) {
+            below = under;
+            above = over;
+        }
+    }
+    tell(out, cause,
+         {"theme-gap", Severity::Note, "Media Queries 4 § 4.3",
+          "The theme's rules for " + inQuotation(below) + " have ended and those for " + inQuotation(above) +
+              " not begun " + atWidths(cause.there) +
+              ": zoomed pages have such widths, and neither set of rules holds there. One boundary for both, "
+              "as "
+              "in “width <= 980px” and “width > 980px”, leaves no gap.",
+          ""});
+}
+
+}  // namespace tenter::checks
