@@ -1,20 +1,29 @@
 #include "axis/axis_pane.h"
 
+#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QToolTip>
 #include <QWheelEvent>
+#include <algorithm>
 #include <cmath>
 
+#include "axis/audience_lane.h"
 #include "axis/bands_lane.h"
 #include "axis/cursor.h"
 #include "axis/curves.h"
 #include "axis/disclosure.h"
 #include "axis/engines_lane.h"
+#include "axis/findings_lane.h"
 #include "axis/measure_plot.h"
 #include "axis/ruler.h"
 #include "axis/size_plot.h"
+#include "axis/sweep_plot.h"
+#include "axis/thumbnails_lane.h"
 #include "axis/verdict_lane.h"
+#include "axis/wraps_lane.h"
 #include "compare/comparison.h"
+#include "document/wording.h"
 #include "row/ink.h"
 
 namespace tenter::desktop::axis {
@@ -25,16 +34,21 @@ constexpr int leftGutter = 112;  // for the lanes' names and the plots' values
 constexpr int rightGutter = 88;  // for the lines' labels
 constexpr int rulerHeight = 40;
 constexpr int bandsHeight = 28;
+constexpr int wrapsHeight = 24;
+constexpr int findingsHeight = 40;
+constexpr int audienceHeight = 32;
 constexpr int enginesHeight = 24;
 constexpr int verdictHeight = 28;
 constexpr int closedHeight = 22;
 constexpr int leastPlot = 56;
+constexpr int roomyWindow = 960;  // px of height from which there is room for every lane
+constexpr double themeReach = 4;  // px about the pointer
 constexpr double zoomStep = 1.5;
 
 }  // namespace
 
-AxisPane::AxisPane(Viewing& viewing, QWidget* parent)
-    : QWidget(parent), viewing_(viewing), sweep_(new EngineSweep(viewing, this)) {
+AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
+    : QWidget(parent), viewing_(viewing), survey_(survey), sweep_(new EngineSweep(viewing, this)) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Viewport width"));
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -43,15 +57,35 @@ AxisPane::AxisPane(Viewing& viewing, QWidget* parent)
     setFont(small);
     ruler_ = new Ruler(scale_, this);
     bands_ = new BandsLane(viewing_, scale_, this);
+    wraps_ = new WrapsLane(viewing_, survey_, scale_, this);
+    auto* const findings = new FindingsLane(survey_, scale_, this);
+    auto* const audience = new AudienceLane(survey_, scale_, this);
     engines_ = new EnginesLane(viewing_, *sweep_, scale_, this);
     sizes_ = new SizePlot(viewing_, scale_, this);
     measure_ = new MeasurePlot(viewing_, scale_, this);
+    heights_ = new SweepPlot(SweepPlot::Shows::CardHeight, viewing_, survey_, scale_, this);
+    slots_ = new SweepPlot(SweepPlot::Shows::PictureSlot, viewing_, survey_, scale_, this);
+    auto* const thumbnails = new ThumbnailsLane(viewing_, survey_, scale_, this);
     addLane(tr("Bands"), {}, bands_, bandsHeight, 0);
-    addLane(tr("Engines"), {}, engines_, enginesHeight, 0);
+    addLane(tr("Wraps"), {}, wraps_, wrapsHeight, 0);
+    addLane(tr("Findings"), {}, findings, findingsHeight, 0);
+    addLane(tr("Audience"), {}, audience, audienceHeight, 0);
+    addLane(tr("Engines"), {}, engines_, enginesHeight, 0, Opens::WhereThereIsRoom);
+    addLane(tr("Thumbnails"), {}, thumbnails, ThumbnailsLane::laneHeight, 0, Opens::WhereThereIsRoom);
     addLane(tr("Font size"), tr("px"), sizes_, 0, 0.58);
     addLane(tr("Measure"), tr("characters"), measure_, 0, 0.42);
+    addLane(tr("Card height"), tr("px"), heights_, 0, 0.42, Opens::OnRequest);
+    addLane(tr("Picture"), tr("px"), slots_, 0, 0.42, Opens::OnRequest);
     cursor_ = new Cursor(viewing_, scale_, *sizes_, this);
     addScaleActions();
+    setPresent(audience, false);
+    connect(&survey_, &Survey::audienceChanged, this,
+            [this, audience] { setPresent(audience, !survey_.audience().empty()); });
+    // A row of many parts is swept later.
+    connect(&survey_, &Survey::swept, this, [this] {
+        heights_->rebuild();
+        slots_->rebuild();
+    });
     connect(&viewing_, &Viewing::rowChanged, this, &AxisPane::onRow);
     connect(&viewing_, &Viewing::selectionChanged, this, &AxisPane::onSelection);
     connect(&viewing_, &Viewing::widthChanged, this, &AxisPane::onWidth);
@@ -72,34 +106,41 @@ QList<QAction*> AxisPane::laneActions() const {
     return actions;
 }
 
-void AxisPane::addLane(const QString& name, const QString& unit, QWidget* content, int height, double share) {
+void AxisPane::addLane(const QString& name, const QString& unit, QWidget* content, int height, double share,
+                       Opens opens) {
+    const bool open = opens == Opens::Always;
     auto* action = new QAction(name, this);
     action->setCheckable(true);
-    action->setChecked(true);
+    action->setChecked(open);
     auto* disclosure = new Disclosure(name, unit, this);
+    disclosure->setChecked(open);
+    content->setVisible(open);
     connect(disclosure, &QAbstractButton::toggled, action, &QAction::setChecked);
-    connect(action, &QAction::toggled, this, [this, content, disclosure](bool open) {
-        disclosure->setChecked(open);
-        content->setVisible(open);
+    connect(disclosure, &QAbstractButton::clicked, this, [this] { lanesChosen_ = true; });
+    connect(action, &QAction::triggered, this, [this] { lanesChosen_ = true; });
+    connect(action, &QAction::toggled, this, [this, content, disclosure](bool opened) {
+        disclosure->setChecked(opened);
+        content->setVisible(opened);
         arrange();
-        if (open) onRow();
+        if (opened) onRow();
         updateGeometry();
     });
-    lanes_.append({content, disclosure, action, height, share});
+    lanes_.append({content, disclosure, action, opens, height, share});
 }
 
 void AxisPane::addVerdicts(const compare::Comparison& comparison) {
     auto* lane = new VerdictLane(comparison, scale_, this);
     addLane(tr("Browser"), {}, lane, verdictHeight, 0);
-    // Above the plots, beside the engines' lane.
-    lanes_.move(lanes_.size() - 1, 2);
-    setPresent(2, false);
+    // Beside the engines' lane.
+    const auto engines = std::ranges::find(lanes_, engines_, &Lane::content);
+    lanes_.move(lanes_.size() - 1, engines - lanes_.begin() + 1);
+    setPresent(lane, false);
     connect(&comparison, &compare::Comparison::changed, this,
-            [this, &comparison] { setPresent(2, !comparison.verdicts().empty()); });
+            [this, lane, &comparison] { setPresent(lane, !comparison.verdicts().empty()); });
 }
 
-void AxisPane::setPresent(qsizetype index, bool present) {
-    Lane& lane = lanes_[index];
+void AxisPane::setPresent(const QWidget* content, bool present) {
+    Lane& lane = *std::ranges::find(lanes_, content, &Lane::content);
     if (lane.present == present) return;
     lane.present = present;
     lane.action->setVisible(present);
@@ -137,27 +178,49 @@ void AxisPane::addScaleActions() {
 // ---- arrangement
 // ---------------------------------------------------------------------------------------------
 
+bool AxisPane::hasRoom() const {
+    return window()->height() >= roomyWindow;
+}
+
+// At 1280 × 800 the row keeps the larger half, and each plot its room.
 QSize AxisPane::sizeHint() const {
-    return {900, window()->height() >= 1000 ? 344 : 288};
+    return {900, hasRoom() ? 448 : 328};
 }
 
 QSize AxisPane::minimumSizeHint() const {
-    int height = rulerHeight;
+    int height = rulerHeight + arrangeClosed(std::nullopt);
     for (const Lane& lane : lanes_)
-        if (lane.present)
-            height += !lane.action->isChecked() ? closedHeight : lane.height > 0 ? lane.height : leastPlot;
+        if (lane.present && lane.action->isChecked()) height += lane.height > 0 ? lane.height : leastPlot;
     return {480, height};
+}
+
+int AxisPane::arrangeClosed(std::optional<int> y) const {
+    constexpr int from = 6;
+    constexpr int apart = 8;
+    int rows = 0;
+    int x = width();
+    for (const Lane& lane : lanes_) {
+        if (!lane.present || lane.action->isChecked()) continue;
+        const QSize name = lane.disclosure->sizeHint();
+        if (x + name.width() > width() - from) {
+            x = from;
+            ++rows;
+        }
+        if (y)
+            lane.disclosure->setGeometry(x, *y + rows * closedHeight - (closedHeight + name.height()) / 2,
+                                         name.width(), name.height());
+        x += name.width() + apart;
+    }
+    return rows * closedHeight;
 }
 
 void AxisPane::arrange() {
     scale_.setSpan(leftGutter, std::max(leftGutter + 40, width() - rightGutter));
-    int fixed = rulerHeight;
+    int fixed = rulerHeight + arrangeClosed(std::nullopt);
     double shares = 0;
     for (const Lane& lane : lanes_) {
-        if (!lane.present) continue;
-        if (!lane.action->isChecked())
-            fixed += closedHeight;
-        else if (lane.height > 0)
+        if (!lane.present || !lane.action->isChecked()) continue;
+        if (lane.height > 0)
             fixed += lane.height;
         else
             shares += lane.share;
@@ -166,19 +229,19 @@ void AxisPane::arrange() {
     ruler_->setGeometry(0, 0, width(), rulerHeight);
     int y = rulerHeight;
     for (const Lane& lane : lanes_) {
-        if (!lane.present) continue;
-        const bool open = lane.action->isChecked();
-        const int room = !open             ? closedHeight
-                         : lane.height > 0 ? lane.height
-                                           : static_cast<int>(std::floor(rest * lane.share / shares));
-        if (open) lane.content->setGeometry(0, y + 1, width(), std::max(1, room - 1));
+        if (!lane.present || !lane.action->isChecked()) continue;
+        const int room =
+            lane.height > 0 ? lane.height : static_cast<int>(std::floor(rest * lane.share / shares));
+        lane.content->setGeometry(0, y + 1, width(), std::max(1, room - 1));
         const QSize name = lane.disclosure->sizeHint();
-        const bool flat = lane.height > 0 || !open;
-        lane.disclosure->setGeometry(6, flat ? y + (room - name.height()) / 2 : y + 4, name.width(),
-                                     name.height());
+        lane.disclosure->setGeometry(
+            6, lane.height > 0 ? y + std::min(room, bandsHeight) / 2 - name.height() / 2 : y + 4,
+            name.width(), name.height());
         lane.disclosure->raise();
         y += room;
     }
+    closedFrom_ = y;
+    arrangeClosed(y);
     cursor_->setGeometry(rect());
     cursor_->raise();
     rescale();
@@ -192,16 +255,26 @@ void AxisPane::rescale() {
     sizes_->refresh();
     sizes_->placeHandles();
     measure_->refresh();
+    heights_->refresh();
+    slots_->refresh();
     cursor_->follow();
     update();
 }
 
+void AxisPane::openByRoom() {
+    if (lanesChosen_) return;
+    for (const Lane& lane : lanes_)
+        if (lane.opens == Opens::WhereThereIsRoom) lane.action->setChecked(hasRoom());
+}
+
 void AxisPane::resizeEvent(QResizeEvent*) {
+    openByRoom();
     arrange();
 }
 
 void AxisPane::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    openByRoom();
     onRow();
 }
 
@@ -210,12 +283,17 @@ void AxisPane::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), ink.ground);
     painter.setPen(ink.faint);
-    for (const Lane& lane : lanes_) {
-        if (!lane.present) continue;
-        const bool open = lane.action->isChecked();
-        const int y =
-            open ? lane.content->y() - 1 : lane.disclosure->geometry().center().y() - closedHeight / 2;
-        painter.drawLine(0, y, width(), y);
+    for (const Lane& lane : lanes_)
+        if (lane.present && lane.action->isChecked())
+            painter.drawLine(0, lane.content->y() - 1, width(), lane.content->y() - 1);
+    painter.drawLine(0, closedFrom_, width(), closedFrom_);
+    // The theme's own breakpoints stand behind what is set here.
+    painter.setPen(QPen(ink.line, 1, Qt::DotLine));
+    for (const css::Breakpoint& breakpoint : theme_) {
+        const double x = std::round(scale_.x(breakpoint.width)) + 0.5;
+        if (x < scale_.left() || x > scale_.right() + 1) continue;
+        painter.drawLine(QPointF(x, rulerHeight / 2.0), QPointF(x, closedFrom_));
+        painter.fillRect(QRectF(x - 3.5, rulerHeight / 2.0 - 2, 7, 1), ink.line);
     }
 }
 
@@ -235,10 +313,43 @@ void AxisPane::onRow() {
         scale_.setBreakpoints(Bands::of(project, viewing_.variant()).breakpoints);
         if (range || scale_.equalRoom()) ruler_->update();
     }
+    readTheme();
     bands_->refresh();
     sizes_->rebuild();
     measure_->rebuild();
+    heights_->rebuild();
+    slots_->rebuild();
     onWidth();
+}
+
+void AxisPane::readTheme() {
+    const auto& given = viewing_.shown().given;
+    const std::string theme = given ? given->theme : std::string();
+    if (theme == themeRead_) return;
+    themeRead_ = theme;
+    theme_ = css::breakpointsOf(css::readSheet(theme));
+    QStringList widths;
+    for (const css::Breakpoint& breakpoint : theme_)
+        widths << pixels(breakpoint.width);
+    ruler_->setAccessibleDescription(
+        widths.isEmpty() ? QString() : tr("The theme’s breakpoints: %1").arg(widths.join(", ")));
+    update();
+}
+
+QString AxisPane::rulerSays(double x) const {
+    QStringList lines;
+    for (const css::Breakpoint& breakpoint : theme_)
+        if (std::abs(scale_.x(breakpoint.width) - x) <= themeReach)
+            lines << tr("The theme’s breakpoint at %1: %2")
+                         .arg(pixels(breakpoint.width), QString::fromStdString(breakpoint.condition));
+    return lines.join('\n');
+}
+
+bool AxisPane::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    QToolTip::showText(help->globalPos(), rulerSays(help->pos().x()), this);
+    return true;
 }
 
 void AxisPane::onSelection() {
@@ -322,6 +433,13 @@ bool AxisPane::goToDifference(int direction) {
     const auto width = engines_->next(direction);
     if (width) viewing_.setWidth(*width);
     return width.has_value();
+}
+
+QString AxisPane::goToWrap(int direction) {
+    const auto stop = wraps_->next(direction);
+    if (!stop) return {};
+    viewing_.setWidth(stop->width);
+    return stop->says;
 }
 
 void AxisPane::keyPressEvent(QKeyEvent* event) {

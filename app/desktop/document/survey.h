@@ -33,6 +33,8 @@ public:
     [[nodiscard]] const std::vector<checks::Finding>& findings() const { return findings_; }
     /// False while `findings()` is of the row as it was before.
     [[nodiscard]] bool isFresh() const { return fresh_; }
+    /// True while what is told is of the row as it was before, and for longer than a frame.
+    [[nodiscard]] bool lags() const { return !fresh_ && !hasFewParts(); }
 
     /// The visits that findings are weighed by, whatever the project; empty: by widths.
     [[nodiscard]] const checks::Audience& audience() const { return audience_; }

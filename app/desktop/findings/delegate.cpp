@@ -85,7 +85,8 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     const checks::Finding& finding = model_.finding(index.row());
     const row::Ink ink = row::Ink::of(option.palette);
     const bool open = index.row() == open_;
-    const bool fresh = model_.survey().isFresh();
+    // What is told of the row as it was stands back until it is told anew.
+    const bool fresh = !model_.survey().lags();
     const bool chosen = model_.survey().chosen() == model_.indexOf(index.row());
     const QRect box = option.rect;
     const int left = box.left() + side;

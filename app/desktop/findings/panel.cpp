@@ -1,7 +1,7 @@
 #include "findings/panel.h"
 
 #include <QFrame>
-#include <QScrollBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "document/wording.h"
@@ -98,7 +98,13 @@ void Panel::setOpen(int row) {
     for (const int changed : {before, row})
         if (changed >= 0 && changed < model_->rowCount())
             emit delegate_->sizeHintChanged(model_->index(changed));
-    if (row >= 0) list_->scrollTo(model_->index(row));
+    // Once it has its new height; from its beginning, if it is taller than the list.
+    if (row >= 0)
+        QTimer::singleShot(0, list_, [this] {
+            const QModelIndex at = list_->currentIndex();
+            const bool tall = list_->visualRect(at).height() > list_->viewport()->height();
+            list_->scrollTo(at, tall ? QAbstractItemView::PositionAtTop : QAbstractItemView::EnsureVisible);
+        });
 }
 
 void Panel::showFilter() {

@@ -39,7 +39,7 @@ RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
     connect(&viewing_, &Viewing::rowChanged, &pictures_, &Pictures::retryMissing);
     connect(&viewing_.document(), &Document::opened, this, &RowView::onOpened);
     connect(&viewing_, &Viewing::selectionChanged, this, &RowView::onSelection);
-    connect(&survey_, &Survey::chosenChanged, viewport(), qOverload<>(&QWidget::update));
+    connect(&survey_, &Survey::chosenChanged, this, &RowView::redraw);
     connect(&survey_, &Survey::wentThere, this, &RowView::revealChosen);
     connect(&pictures_, &Pictures::arrived, this, &RowView::redraw);
     connect(&viewing_.document(), &Document::fileChanged, &pictures_, &Pictures::retryMissing);
@@ -196,13 +196,16 @@ void RowView::render() {
     const Ink ink = Ink::of(palette());
     row_.paint(canvas_, attention_, ink.desk);
     canvas_.image.setDevicePixelRatio(ratio);
+    const auto chosen = survey_.chosen();
     const auto overlays = overlayActions();
-    if (std::any_of(overlays.begin(), overlays.end(), [](const QAction* one) { return one->isChecked(); })) {
+    if (chosen ||
+        std::any_of(overlays.begin(), overlays.end(), [](const QAction* one) { return one->isChecked(); })) {
         QPainter painter(&canvas_.image);
         QFont small = font();
         small.setPixelSize(11);
         painter.setFont(small);
         OverlayTools tools{painter, viewing_, row_, at, QRectF(viewport()->rect()), ink};
+        if (chosen) paintFinding(tools, survey_.findings()[*chosen]);
         if (boxes_->isChecked()) paintBoxes(tools);
         if (measure_->isChecked()) paintMeasure(tools);
         if (tight_->isChecked()) paintTightFits(tools);
@@ -217,7 +220,6 @@ void RowView::paintEvent(QPaintEvent* event) {
     painter.setClipRect(event->rect());
     blit(painter, canvas_.image);
     if (viewing_.layout().cards.empty()) paintEmpty(painter);
-    paintFindingMark(painter);
     paintSelection(painter);
     paintEdge(painter);
     if (hasFocus() && byKeyboard_) {
@@ -233,13 +235,6 @@ void RowView::paintEmpty(QPainter& painter) {
     const QRectF page(projection().left, 0, viewing_.width() * zoom_, viewport()->height());
     painter.drawText(page.intersected(QRectF(viewport()->rect())), Qt::AlignCenter | Qt::TextWordWrap,
                      tr("No cards yet. Add one under Words, or drop pictures here."));
-}
-
-void RowView::paintFindingMark(QPainter& painter) {
-    const auto chosen = survey_.chosen();
-    if (!chosen) return;
-    OverlayTools tools{painter, viewing_, row_, projection(), QRectF(viewport()->rect()), Ink::of(palette())};
-    paintFinding(tools, survey_.findings()[*chosen]);
 }
 
 void RowView::revealChosen() {

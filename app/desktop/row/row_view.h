@@ -77,7 +77,6 @@ private:
     void showFigures();
     bool moveSelection(int cards, int parts);
     void paintSelection(QPainter& painter);
-    void paintFindingMark(QPainter& painter);
     void revealChosen();
     void paintEdge(QPainter& painter);
     void paintEmpty(QPainter& painter);

@@ -26,6 +26,8 @@ public:
     [[nodiscard]] QStringList recent() const;
     /// What the project is called: its file's name, or its own with a note that it has none.
     [[nodiscard]] QString title() const;
+    /// Where a dialog that opens a file starts.
+    [[nodiscard]] QString startFolder() const;
 
 signals:
     void recentChanged();
@@ -34,7 +36,6 @@ signals:
 
 private:
     void remember(const std::filesystem::path& file);
-    [[nodiscard]] QString startFolder() const;
 
     Document& document_;
     QWidget* window_;

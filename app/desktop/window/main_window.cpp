@@ -3,6 +3,9 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QCloseEvent>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QMimeData>
@@ -42,7 +45,7 @@ MainWindow::MainWindow(QWidget* parent)
       files_(new FileDesk(document_, this)),
       row_(new row::RowView(viewing_, survey_, this)),
       comparison_(new compare::Comparison(viewing_, this)),
-      axis_(new axis::AxisPane(viewing_, this)),
+      axis_(new axis::AxisPane(viewing_, survey_, this)),
       side_(new panels::SidePanel(viewing_, this)),
       findings_(new findings::Panel(survey_, viewing_, this)),
       start_(new StartPage(this)),
@@ -157,17 +160,18 @@ QWidget* MainWindow::buildWork() {
     left->addWidget(axis_);
     left->setChildrenCollapsible(false);
     // At 1280 × 800 the row keeps the larger half.
-    left->setStretchFactor(0, 58);
-    left->setStretchFactor(1, 42);
-    left->setSizes({580, 420});
+    left->setStretchFactor(0, 54);
+    left->setStretchFactor(1, 46);
+    left->setSizes({540, 460});
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->addWidget(left);
     auto* right = new QSplitter(Qt::Vertical, this);
     right->addWidget(side_);
     right->addWidget(findings_);
     right->setChildrenCollapsible(false);
-    right->setStretchFactor(0, 1);
-    right->setStretchFactor(1, 0);
+    right->setStretchFactor(0, 3);
+    right->setStretchFactor(1, 2);
+    right->setSizes({390, 310});
     across->addWidget(right);
     across->setChildrenCollapsible(false);
     across->setStretchFactor(0, 1);
@@ -284,6 +288,53 @@ void MainWindow::takePagesRow() {
     given_->open();
 }
 
+void MainWindow::openAudience() {
+    const QString file = QFileDialog::getOpenFileName(this, "Open an audience", files_->startFolder(),
+                                                      "Comma separated values (*.csv *.txt);;All files (*)");
+    if (!file.isEmpty()) readAudience(file);
+}
+
+void MainWindow::readAudience(const QString& file) {
+    QFile in(file);
+    project::Problems problems;
+    if (!in.open(QIODevice::ReadOnly)) {
+        problems.push_back(
+            {file.toStdString(), "", "it cannot be read", "choose a file of comma separated values"});
+        problems_->tell("The audience was not opened.", problems);
+        return;
+    }
+    const QString name = QFileInfo(file).fileName();
+    const auto audience = checks::readAudience(in.readAll().toStdString(), name.toStdString(), problems);
+    if (!audience) {
+        problems_->tell("The audience was not opened.", problems);
+        return;
+    }
+    if (problems.empty())
+        problems_->hide();
+    else
+        problems_->tell("The audience was opened; some lines of it were left out.", problems);
+    survey_.setAudience(*audience);
+    double visits = 0;
+    for (const auto& [width, count] : audience->visits)
+        visits += count;
+    note_->say("Findings are weighed by " + figure(visits, 0) + " visits of " + name);
+}
+
+void MainWindow::goToWrap(int direction) {
+    const QString says = axis_->goToWrap(direction);
+    note_->say(!says.isEmpty() ? says
+               : direction > 0 ? QString("Nothing wraps otherwise on a wider page")
+                               : QString("Nothing wraps otherwise on a narrower page"));
+}
+
+void MainWindow::goToFinding(int direction) {
+    if (findings_->go(direction)) return;
+    if (survey_.findings().empty())
+        note_->say("Nothing was found at any width");
+    else
+        note_->say(direction > 0 ? "That was the last finding" : "That was the first finding");
+}
+
 void MainWindow::useOwnMarkup() {
     document_.edit("Use our own markup", [](project::Project& project) { project.given.reset(); });
     note_->say("The row has our own markup again; undo brings the page’s back");
@@ -375,6 +426,10 @@ void MainWindow::dropEvent(QDropEvent* event) {
         event->acceptProposedAction();
         if (file.endsWith(project::fileEnding)) {
             files_->open(file);
+            return;
+        }
+        if (file.endsWith(".csv", Qt::CaseInsensitive)) {
+            readAudience(file);
             return;
         }
         if (!document_.hasProject()) {

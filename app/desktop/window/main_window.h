@@ -70,6 +70,10 @@ private:
     void fillRecent();
     void copyStylesheet();
     void takePagesRow();
+    void openAudience();
+    void readAudience(const QString& file);
+    void goToWrap(int direction);
+    void goToFinding(int direction);
     void useOwnMarkup();
     void showGiven();
     void copySize();
@@ -103,6 +107,7 @@ private:
     QMenu* recentMenu_ = nullptr;
     QAction* asSaved_ = nullptr;
     QAction* ownMarkup_ = nullptr;
+    QAction* byWidths_ = nullptr;
     QList<QAction*> engineActions_;  // as text::profiles() has them
     QList<QAction*> projectActions_;
 };

@@ -46,6 +46,12 @@ void MainWindow::buildFileMenu() {
     needsProject(menu->addAction("Take a &page’s row…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), this,
                                  &MainWindow::takePagesRow));
     menu->addSeparator();
+    menu->addAction("Open an a&udience…", this, &MainWindow::openAudience);
+    byWidths_ = menu->addAction("&Weigh findings by widths again", this, [this] { survey_.setAudience({}); });
+    byWidths_->setEnabled(false);
+    connect(&survey_, &Survey::audienceChanged, byWidths_,
+            [this] { byWidths_->setEnabled(!survey_.audience().empty()); });
+    menu->addSeparator();
     menu->addAction("&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
 
@@ -139,6 +145,14 @@ void MainWindow::buildGoMenu() {
     needsProject(menu->addAction("Previous width where e&ngines differ",
                                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), this,
                                  [toDifference] { toDifference(-1); }));
+    needsProject(
+        menu->addAction("Next &wrap point", QKeySequence(Qt::Key_F7), this, [this] { goToWrap(1); }));
+    needsProject(menu->addAction("Previous wrap &point", QKeySequence(Qt::SHIFT | Qt::Key_F7), this,
+                                 [this] { goToWrap(-1); }));
+    needsProject(
+        menu->addAction("Next &finding", QKeySequence(Qt::Key_F8), this, [this] { goToFinding(1); }));
+    needsProject(menu->addAction("Previous fin&ding", QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
+                                 [this] { goToFinding(-1); }));
     menu->addSeparator();
     add("Wider by 1 px", "Right", [this] { stepWidth(1); });
     add("Narrower by 1 px", "Left", [this] { stepWidth(-1); });

@@ -1,0 +1,74 @@
+#include "axis/audience_lane.h"
+
+#include <QHelpEvent>
+#include <QPainter>
+#include <QToolTip>
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "document/wording.h"
+#include "findings/wording.h"
+#include "row/ink.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr double barWidth = 4;  // px; visits that fall into one are added
+
+}  // namespace
+
+AudienceLane::AudienceLane(const Survey& survey, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), survey_(survey), scale_(scale) {
+    setAccessibleName(tr("Visits along the widths"));
+    connect(&survey_, &Survey::audienceChanged, this, qOverload<>(&QWidget::update));
+}
+
+QString AudienceLane::says(double x) const {
+    double all = 0;
+    double there = 0;
+    double first = 0;
+    double last = 0;
+    for (const auto& [width, visits] : survey_.audience().visits) {
+        all += visits;
+        if (std::abs(scale_.x(width) - x) > barWidth) continue;
+        if (there == 0) first = width;
+        last = width;
+        there += visits;
+    }
+    if (there == 0) return {};
+    return widthsTitle(first, last) + ": " + figure(there, 0) + (there == 1 ? " visit, " : " visits, ") +
+           findings::shareTitle(there / all);
+}
+
+bool AudienceLane::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    QToolTip::showText(help->globalPos(), says(help->pos().x()), this);
+    return true;
+}
+
+void AudienceLane::paintEvent(QPaintEvent* event) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    const double floor = height() - 4;
+    painter.setClipRect(QRectF(scale_.left(), 0, scale_.right() - scale_.left() + 1, height())
+                            .intersected(QRectF(event->rect())));
+    painter.fillRect(QRectF(scale_.left(), floor, scale_.right() - scale_.left() + 1, 1), ink.line);
+    std::map<int, double> bars;
+    for (const auto& [width, visits] : survey_.audience().visits) {
+        if (width < scale_.firstShown() || width > scale_.lastShown()) continue;
+        bars[static_cast<int>(std::floor((scale_.x(width) - scale_.left()) / barWidth))] += visits;
+    }
+    double most = 0;
+    for (const auto& [bar, visits] : bars)
+        most = std::max(most, visits);
+    for (const auto& [bar, visits] : bars) {
+        const double tall = std::max(1.0, std::round((floor - 3) * visits / most));
+        painter.fillRect(QRectF(scale_.left() + bar * barWidth, floor - tall, barWidth - 1, tall),
+                         row::mixed(ink.ground, ink.text, 0.6));
+    }
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,151 @@
+#include "axis/findings_lane.h"
+
+#include <QHelpEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QToolTip>
+#include <algorithm>
+#include <cmath>
+
+#include "findings/weight.h"
+#include "findings/wording.h"
+#include "row/ink.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr double levelHeight = 7;
+constexpr double shortestRun = 4;  // px, so that a single width can be seen and hit
+constexpr double hitReach = 2;     // px beyond a run's ends
+constexpr double clearance = 16;   // CSS px between two findings on one level
+constexpr int levelCount = 5;
+
+}  // namespace
+
+FindingsLane::FindingsLane(Survey& survey, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), survey_(survey), scale_(scale) {
+    setAccessibleName(tr("Findings along the widths"));
+    setMouseTracking(true);
+    connect(&survey_, &Survey::changed, this, [this] {
+        arrange();
+        update();
+    });
+    connect(&survey_, &Survey::chosenChanged, this, qOverload<>(&QWidget::update));
+    arrange();
+}
+
+// Each on the first level on which nothing stands in its way; what finds none shares the last.
+void FindingsLane::arrange() {
+    std::vector<std::vector<sweep::Interval>> taken(levelCount);
+    levels_.clear();
+    for (const checks::Finding& finding : survey_.findings()) {
+        const auto free = [&](const std::vector<sweep::Interval>& level) {
+            return std::ranges::none_of(level, [&](const sweep::Interval& there) {
+                return std::ranges::any_of(finding.widths, [&](const sweep::Interval& run) {
+                    return run.from - clearance < there.to && there.from < run.to + clearance;
+                });
+            });
+        };
+        const auto level = std::ranges::find_if(taken, free);
+        levels_.push_back(static_cast<int>(std::min<std::ptrdiff_t>(level - taken.begin(), levelCount - 1)));
+        auto& onto = taken[static_cast<std::size_t>(levels_.back())];
+        onto.insert(onto.end(), finding.widths.begin(), finding.widths.end());
+    }
+    const auto count = survey_.findings().size();
+    setAccessibleDescription(count == 0   ? tr("Nothing found")
+                             : count == 1 ? tr("1 finding")
+                                          : tr("%1 findings").arg(count));
+}
+
+QRectF FindingsLane::place(std::size_t finding, std::size_t run) const {
+    if (finding >= levels_.size() || run >= survey_.findings()[finding].widths.size()) return {};
+    const sweep::Interval& span = survey_.findings()[finding].widths[run];
+    const double from = std::round(scale_.x(span.from));
+    const double to = std::max(from + shortestRun, std::round(scale_.x(span.to)));
+    // As many levels as are needed, about the lane's middle.
+    const int last = *std::ranges::max_element(levels_);
+    const double middle = std::floor(height() / 2.0) + (levels_[finding] - last / 2.0) * levelHeight;
+    return {from, std::round(middle) - 3, to - from, 7};
+}
+
+std::vector<std::size_t> FindingsLane::at(const QPointF& point) const {
+    std::vector<std::pair<double, std::size_t>> near;
+    for (std::size_t i = 0; i < levels_.size(); ++i) {
+        for (std::size_t run = 0; run < survey_.findings()[i].widths.size(); ++run) {
+            const QRectF box = place(i, run);
+            if (point.x() < box.left() - hitReach || point.x() > box.right() + hitReach) continue;
+            near.emplace_back(std::abs(box.center().y() - point.y()), i);
+            break;
+        }
+    }
+    std::ranges::stable_sort(near, [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<std::size_t> found;
+    for (const auto& [far, finding] : near)
+        if (far <= levelHeight) found.push_back(finding);
+    return found;
+}
+
+bool FindingsLane::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    const std::vector<std::size_t> under = at(help->pos());
+    // In a rich text's paragraph, so that a long sentence is broken into lines.
+    QToolTip::showText(
+        help->globalPos(),
+        under.empty()
+            ? QString()
+            : "<p>" +
+                  findings::spoken(survey_.findings()[under.front()], survey_.audience()).toHtmlEscaped() +
+                  "</p>",
+        this);
+    return true;
+}
+
+// A press beside all runs is the pane's, which drags the width.
+void FindingsLane::mousePressEvent(QMouseEvent* event) {
+    const std::vector<std::size_t> under = at(event->position());
+    if (event->button() != Qt::LeftButton || under.empty()) {
+        event->ignore();
+        return;
+    }
+    // Again at the same place: the next of those that overlap there.
+    const auto chosen = survey_.chosen();
+    const auto now = chosen ? std::ranges::find(under, *chosen) : under.end();
+    survey_.choose(now == under.end() || now + 1 == under.end() ? under.front() : *(now + 1));
+}
+
+void FindingsLane::mouseMoveEvent(QMouseEvent* event) {
+    setCursor(at(event->position()).empty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
+    event->ignore();
+}
+
+void FindingsLane::paintEvent(QPaintEvent* event) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    painter.setClipRect(QRectF(scale_.left() - 1, 0, scale_.right() - scale_.left() + 3, height())
+                            .intersected(QRectF(event->rect())));
+    const auto& all = survey_.findings();
+    if (all.empty() && survey_.isFresh()) {
+        painter.setPen(ink.quiet);
+        painter.drawText(QRectF(scale_.left(), 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft,
+                         tr("Nothing found"));
+        return;
+    }
+    const auto chosen = survey_.chosen();
+    const QColor line = survey_.lags() ? ink.line : row::mixed(ink.ground, ink.text, 0.75);
+    for (std::size_t i = 0; i < all.size() && i < levels_.size(); ++i) {
+        const int weight = findings::weightOf(all[i].severity).line;
+        for (std::size_t run = 0; run < all[i].widths.size(); ++run) {
+            const QRectF box = place(i, run);
+            const double middle = box.center().y();
+            const QColor colour = chosen == i ? ink.accent : line;
+            painter.fillRect(QRectF(box.left(), std::floor(middle - weight / 2.0), box.width(), weight),
+                             colour);
+            painter.fillRect(QRectF(box.left(), box.top(), 1, box.height() - 1), colour);
+            painter.fillRect(QRectF(box.right() - 1, box.top(), 1, box.height() - 1), colour);
+        }
+    }
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,103 @@
+#include "axis/thumbnails_lane.h"
+
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "row/ink.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+// A drag changes the row at every frame: not before it rests.
+constexpr int restingMilliseconds = 150;
+constexpr int widestCell = 176;  // px
+
+}  // namespace
+
+ThumbnailsLane::ThumbnailsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale,
+                               QWidget* parent)
+    : QWidget(parent), viewing_(viewing), survey_(survey), scale_(scale), drawn_(viewing.document()) {
+    setAccessibleName(tr("The row at telling widths"));
+    settled_.setSingleShot(true);
+    settled_.setInterval(restingMilliseconds);
+    connect(&settled_, &QTimer::timeout, this, &ThumbnailsLane::rebuild);
+    const auto later = [this] {
+        if (isVisible()) settled_.start();
+    };
+    connect(&viewing_, &Viewing::rowChanged, this, later);
+    connect(&survey_, &Survey::changed, this, later);
+    connect(&viewing_, &Viewing::widthChanged, this, &ThumbnailsLane::onWidth);
+}
+
+void ThumbnailsLane::showEvent(QShowEvent*) {
+    rebuild();
+}
+
+void ThumbnailsLane::rebuild() {
+    if (!isVisible()) return;
+    drawn_.setProfile(viewing_.profile());
+    drawn_.showSaved(viewing_.showsSaved());
+    drawn_.setVariant(viewing_.variant());
+    const auto told = checks::tellingWidths(viewing_.shown(), viewing_.variant(), survey_.findings());
+    while (thumbnails_.size() > told.size()) {
+        thumbnails_.back()->hide();
+        spare_.push_back(thumbnails_.back());
+        thumbnails_.pop_back();
+    }
+    while (thumbnails_.size() < told.size()) {
+        if (spare_.empty()) {
+            auto* made = new Thumbnail(drawn_, this);
+            connect(made, &QAbstractButton::clicked, this,
+                    [this, made] { viewing_.setWidth(made->pageWidth()); });
+            spare_.push_back(made);
+        }
+        thumbnails_.push_back(spare_.back());
+        spare_.pop_back();
+    }
+    for (std::size_t i = 0; i < told.size(); ++i)
+        thumbnails_[i]->show(told[i]);
+    arrange();
+    for (Thumbnail* thumbnail : thumbnails_)
+        thumbnail->redraw();
+    onWidth();
+    update();
+}
+
+void ThumbnailsLane::arrange() {
+    if (thumbnails_.empty()) return;
+    const double room = scale_.right() - scale_.left();
+    const double cell = std::min<double>(widestCell, room / static_cast<double>(thumbnails_.size()));
+    // As far apart as there is room for, under the axis from end to end.
+    const double step =
+        thumbnails_.size() == 1 ? 0 : (room - cell) / static_cast<double>(thumbnails_.size() - 1);
+    for (std::size_t i = 0; i < thumbnails_.size(); ++i)
+        thumbnails_[i]->setGeometry(
+            static_cast<int>(std::lround(scale_.left() + step * static_cast<double>(i))), leaderHeight,
+            static_cast<int>(std::floor(cell)), Thumbnail::pictureHeight + Thumbnail::captionHeight);
+}
+
+void ThumbnailsLane::onWidth() {
+    for (Thumbnail* thumbnail : thumbnails_)
+        thumbnail->setCurrent(thumbnail->pageWidth() == viewing_.width());
+}
+
+void ThumbnailsLane::resizeEvent(QResizeEvent*) {
+    arrange();
+}
+
+void ThumbnailsLane::paintEvent(QPaintEvent*) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setPen(QPen(ink.line, 1));
+    for (const Thumbnail* thumbnail : thumbnails_) {
+        const double x = scale_.x(thumbnail->pageWidth());
+        if (x < scale_.left() - 1 || x > scale_.right() + 1) continue;
+        painter.drawLine(QPointF(x + 0.5, 0),
+                         QPointF(thumbnail->geometry().center().x() + 0.5, leaderHeight - 1));
+    }
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,42 @@
+// The row at the widths that tell most of it, each joined to its place on the axis.
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+#include <vector>
+
+#include "axis/thumbnail.h"
+#include "axis/width_scale.h"
+#include "document/survey.h"
+
+namespace tenter::desktop::axis {
+
+class ThumbnailsLane : public QWidget {
+    Q_OBJECT
+
+public:
+    static constexpr int leaderHeight = 12;
+    static constexpr int laneHeight = leaderHeight + Thumbnail::pictureHeight + Thumbnail::captionHeight + 4;
+    ThumbnailsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent);
+    [[nodiscard]] const std::vector<Thumbnail*>& thumbnails() const { return thumbnails_; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void rebuild();
+    void arrange();
+    void onWidth();
+
+    Viewing& viewing_;
+    const Survey& survey_;
+    const WidthScale& scale_;
+    Viewing drawn_;  // of the same document, at the thumbnails' widths
+    QTimer settled_;
+    std::vector<Thumbnail*> thumbnails_;  // those that are shown
+    std::vector<Thumbnail*> spare_;
+};
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,116 @@
+#include "axis/wraps_lane.h"
+
+#include <QHelpEvent>
+#include <QPainter>
+#include <QToolTip>
+#include <cmath>
+#include <vector>
+
+#include "document/engines.h"
+#include "document/wording.h"
+#include "row/ink.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr double pointerReach = 3;  // px
+constexpr qsizetype mostSaid = 6;
+
+}  // namespace
+
+WrapsLane::WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), viewing_(viewing), survey_(survey), scale_(scale) {
+    setAccessibleName(tr("Where text wraps otherwise"));
+    connect(&survey_, &Survey::swept, this, qOverload<>(&QWidget::update));
+    connect(&survey_, &Survey::changed, this, qOverload<>(&QWidget::update));
+    connect(&viewing_, &Viewing::selectionChanged, this, qOverload<>(&QWidget::update));
+}
+
+QString WrapsLane::said(const sweep::WrapPoint& wrap, int direction) const {
+    const std::uint32_t from = direction > 0 ? wrap.below : wrap.above;
+    const std::uint32_t to = direction > 0 ? wrap.above : wrap.below;
+    return partTitle(viewing_.shown(), wrap.card, wrap.part) + ": " + figure(from, 0) + " to " +
+           linesTitle(to);
+}
+
+std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
+    const double now = viewing_.width();
+    // At a wrap point's own width what holds below it may hold still: the whole widths around it are certain.
+    const auto stopAt = [&](const sweep::WrapPoint& wrap) {
+        return direction > 0 ? std::floor(wrap.width) + 1 : std::ceil(wrap.width) - 1;
+    };
+    std::optional<double> stop;
+    std::vector<const sweep::WrapPoint*> passed;
+    for (const sweep::WrapPoint& wrap : survey_.sweep().wraps) {
+        const double at = stopAt(wrap);
+        if (at < survey_.sweep().least || at > survey_.sweep().most) continue;
+        if (direction > 0 ? at <= now : at >= now) continue;
+        const bool nearer = !stop || (direction > 0 ? at < *stop : at > *stop);
+        if (nearer) {
+            stop = at;
+            passed.clear();
+        }
+        if (at == *stop) passed.push_back(&wrap);
+    }
+    if (!stop) return std::nullopt;
+    QString says = pixels(*stop) + ": " + said(*passed.front(), direction);
+    if (passed.size() > 1) says += tr(", and %1 more").arg(passed.size() - 1);
+    return Stop{*stop, says};
+}
+
+QString WrapsLane::says(double x) const {
+    const double from = scale_.width(x - pointerReach);
+    const double to = scale_.width(x + pointerReach);
+    QStringList lines;
+    qsizetype more = 0;
+    for (const sweep::WrapPoint& wrap : survey_.sweep().wraps) {
+        if (wrap.width < from || wrap.width > to) continue;
+        if (lines.size() >= mostSaid)
+            ++more;
+        else
+            lines << pixels(wrap.width) + ": " + said(wrap, 1);
+    }
+    if (more > 0) lines << tr("and %1 more").arg(more);
+    return lines.join('\n');
+}
+
+bool WrapsLane::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    QToolTip::showText(help->globalPos(), says(help->pos().x()), this);
+    return true;
+}
+
+void WrapsLane::paintEvent(QPaintEvent* event) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    const double floor = height() - 4;
+    painter.setClipRect(QRectF(scale_.left() - 1, 0, scale_.right() - scale_.left() + 3, height())
+                            .intersected(QRectF(event->rect())));
+    painter.fillRect(QRectF(scale_.left(), floor, scale_.right() - scale_.left() + 1, 1), ink.faint);
+    const sweep::Sweep& sweep = survey_.sweep();
+    if (sweep.wraps.empty()) {
+        painter.setPen(ink.quiet);
+        painter.drawText(QRectF(scale_.left(), 0, width(), height() - 4), Qt::AlignVCenter | Qt::AlignLeft,
+                         tr("No line count changes"));
+        return;
+    }
+    // What is told of the row as it was stands back until it is told anew.
+    const QColor mark = survey_.lags() ? ink.line : ink.text;
+    const Viewing::Selection selection = viewing_.selection();
+    // The selected part's stand over the others.
+    for (const bool strong : {false, true}) {
+        for (const sweep::WrapPoint& wrap : sweep.wraps) {
+            const bool selected = static_cast<int>(wrap.card) == selection.card &&
+                                  static_cast<int>(wrap.part) == selection.part;
+            if (selected != strong) continue;
+            const double x = std::round(scale_.x(wrap.width));
+            const double tall = strong ? floor - 3 : std::round((floor - 3) * 0.55);
+            painter.fillRect(QRectF(strong ? x - 0.5 : x, floor - tall, strong ? 2 : 1, tall),
+                             strong ? mark : row::mixed(ink.ground, mark, 0.5));
+        }
+    }
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,402 @@
+// What the sweep and the checks know, in the window: worked by mouse and keyboard as a person would, and
+// compared with the command line, whose figures the engines' tests compare with browsers.
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QLabel>
+#include <QListView>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QPlainTextEdit>
+#include <QProcess>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QtTest>
+#include <set>
+
+#include "axis/audience_lane.h"
+#include "axis/axis_pane.h"
+#include "axis/disclosure.h"
+#include "axis/findings_lane.h"
+#include "axis/sweep_plot.h"
+#include "axis/thumbnails_lane.h"
+#include "axis/wraps_lane.h"
+#include "controls/segments.h"
+#include "findings/panel.h"
+#include "findings/wording.h"
+#include "row/row_view.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+class FindingsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        window_ = std::make_unique<window::MainWindow>();
+        window_->resize(1280, 800);
+        window_->show();
+        window_->openFile(sample("shore-walks"));
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        axis_ = window_->findChild<axis::AxisPane*>();
+        panel_ = window_->findChild<findings::Panel*>();
+        list_ = panel_->findChild<QListView*>();
+        QTRY_VERIFY(survey().isFresh());
+    }
+    void cleanup() { window_.reset(); }
+
+    void listsWhatTheCommandLineFinds() {
+        const QJsonArray told = commandLine({"check", sample("shore-walks"), "--json"});
+        QVERIFY(told.size() > 1);
+        QCOMPARE(list_->model()->rowCount(), told.size());
+        for (int i = 0; i < told.size(); ++i) {
+            const QString says = list_->model()->index(i, 0).data().toString();
+            const QString severity = told[i].toObject()["severity"].toString();
+            QVERIFY2(says.contains(told[i].toObject()["says"].toString()), qPrintable(says));
+            QVERIFY2(says.startsWith(severity, Qt::CaseInsensitive), qPrintable(says));
+        }
+    }
+
+    void alwaysSaysWhatChecksCannotPromise() {
+        const auto hasCaution = [&] {
+            for (const QLabel* label : panel_->findChildren<QLabel*>())
+                if (label->isVisible() && label->text().contains("no claim of conformance")) return true;
+            return false;
+        };
+        QVERIFY(hasCaution());
+        emptyCards();
+        QTRY_VERIFY(survey().isFresh() && survey().findings().empty());
+        QVERIFY(hasCaution());
+        bool saysNone = false;
+        for (const QLabel* label : panel_->findChildren<QLabel*>())
+            saysNone =
+                saysNone || (label->isVisible() && label->text().startsWith("Nothing found at any width"));
+        QVERIFY(saysNone);
+    }
+
+    void aClickGoesToTheWidthAndMarksThePart() {
+        viewing().setWidth(1000);
+        const QImage before = row()->viewport()->grab().toImage();
+        const int line = 1;
+        QTest::mouseClick(list_->viewport(), Qt::LeftButton, {}, list_->visualRect(index(line)).center());
+        const checks::Finding finding = survey().findings()[line];
+        QCOMPARE(survey().chosen(), std::optional<std::size_t>(line));
+        QCOMPARE(viewing().width(), finding.at);
+        QVERIFY(within(finding, viewing().width()));
+        QCOMPARE(viewing().width(), std::round(viewing().width()));
+        QCOMPARE(viewing().selection().card, static_cast<int>(*finding.card));
+        QCOMPARE(viewing().selection().part, static_cast<int>(*finding.part));
+        // The mark goes with the choice: another part selected takes it away.
+        const QImage marked = row()->viewport()->grab().toImage();
+        QVERIFY(marked != before);
+        viewing().select({});
+        QVERIFY(!survey().chosen());
+        viewing().select({static_cast<int>(*finding.card), static_cast<int>(*finding.part)});
+        QVERIFY(row()->viewport()->grab().toImage() != marked);
+        QVERIFY(!document().isModified());
+    }
+
+    void enterGoesThereToo() {
+        list_->setFocus();
+        QTest::keyClick(list_, Qt::Key_Home);
+        QTest::keyClick(list_, Qt::Key_Down);
+        QVERIFY(!survey().chosen());
+        QTest::keyClick(list_, Qt::Key_Return);
+        QCOMPARE(survey().chosen(), std::optional<std::size_t>(1));
+        QCOMPARE(viewing().width(), survey().findings()[1].at);
+    }
+
+    void theCurrentFindingIsShownInFull() {
+        const int closed = list_->visualRect(index(1)).height();
+        list_->setCurrentIndex(index(1));
+        QTRY_VERIFY(list_->visualRect(index(1)).height() > closed);
+        list_->setCurrentIndex(index(0));
+        QTRY_COMPARE(list_->visualRect(index(1)).height(), closed);
+    }
+
+    void listsOneSeverityAlone() {
+        auto* filter = panel_->findChild<controls::Segments*>();
+        const auto notes =
+            std::ranges::count(survey().findings(), checks::Severity::Note, &checks::Finding::severity);
+        QVERIFY(notes > 0);
+        QTest::mouseClick(filter->button(3), Qt::LeftButton);
+        QCOMPARE(list_->model()->rowCount(), static_cast<int>(notes));
+        QVERIFY(index(0).data().toString().startsWith("Note"));
+        // What is gone to is what is listed.
+        QTest::keyClick(window_.get(), Qt::Key_F8);
+        QCOMPARE(survey().findings()[*survey().chosen()].severity, checks::Severity::Note);
+        QTest::mouseClick(filter->button(0), Qt::LeftButton);
+        QCOMPARE(list_->model()->rowCount(), static_cast<int>(survey().findings().size()));
+    }
+
+    void keysWalkThroughTheFindings() {
+        const std::size_t count = survey().findings().size();
+        for (std::size_t i = 0; i < count; ++i) {
+            QTest::keyClick(window_.get(), Qt::Key_F8);
+            QCOMPARE(survey().chosen(), std::optional(i));
+            QCOMPARE(viewing().width(), survey().findings()[i].at);
+            QCOMPARE(list_->currentIndex().row(), static_cast<int>(i));
+        }
+        QTest::keyClick(window_.get(), Qt::Key_F8);
+        QCOMPARE(survey().chosen(), std::optional(count - 1));
+        QTest::keyClick(window_.get(), Qt::Key_F8, Qt::ShiftModifier);
+        QCOMPARE(survey().chosen(), std::optional(count - 2));
+    }
+
+    void keysGoPastEachWrapPointAsTheCommandLineHasThem() {
+        std::set<double> past;
+        const QJsonArray wraps = commandLine({"wraps", sample("shore-walks"), "--json"});
+        for (const QJsonValue& wrap : wraps) {
+            const double width = std::floor(wrap.toObject()["width"].toDouble()) + 1;
+            if (width <= viewing().shown().mostWidth) past.insert(width);
+        }
+        QVERIFY(past.size() > 5);
+        viewing().setWidth(viewing().shown().leastWidth);
+        for (const double width : past) {
+            if (width <= viewing().shown().leastWidth) continue;
+            QTest::keyClick(window_.get(), Qt::Key_F7);
+            QCOMPARE(viewing().width(), width);
+        }
+        QTest::keyClick(window_.get(), Qt::Key_F7);
+        QCOMPARE(viewing().width(), *past.rbegin());
+        QTest::keyClick(window_.get(), Qt::Key_F7, Qt::ShiftModifier);
+        QVERIFY(viewing().width() < *past.rbegin());
+    }
+
+    void aWrapPointsTickSaysWhatChanges() {
+        const sweep::WrapPoint wrap = survey().sweep().wraps.front();
+        auto* lane = window_->findChild<axis::WrapsLane*>();
+        QVERIFY(lane->isVisible());
+        const QString says = lane->says(axis_->scale().x(wrap.width));
+        QVERIFY2(says.contains("card " + QString::number(wrap.card + 1)), qPrintable(says));
+        QCOMPARE(lane->says(-1000), QString());
+        // Those of the selected part stand out.
+        const QImage plain = lane->grab().toImage();
+        viewing().select({static_cast<int>(wrap.card), static_cast<int>(wrap.part)});
+        QVERIFY(lane->grab().toImage() != plain);
+    }
+
+    void aRunOnTheAxisIsClickedLikeTheList() {
+        auto* lane = window_->findChild<axis::FindingsLane*>();
+        QVERIFY(lane->isVisible());
+        const QRectF run = lane->place(0, 0);
+        QVERIFY(run.width() > 3 && lane->rect().contains(run.toRect()));
+        QTest::mouseClick(lane, Qt::LeftButton, {}, run.center().toPoint());
+        QCOMPARE(survey().chosen(), std::optional<std::size_t>(0));
+        QCOMPARE(viewing().width(), survey().findings()[0].at);
+        QCOMPARE(list_->currentIndex().row(), 0);
+    }
+
+    // Beside all runs the lane drags the width, as the rest of the axis does.
+    void theAxisIsDraggedThroughTheFindingsLane() {
+        auto* lane = window_->findChild<axis::FindingsLane*>();
+        const int x = [&] {
+            for (int at = qRound(axis_->scale().left()) + 1; at < axis_->scale().right(); ++at)
+                if (lane->at(QPointF(at, lane->height() - 2)).empty()) return at;
+            return -1;
+        }();
+        QVERIFY(x > 0);
+        QTest::mousePress(lane, Qt::LeftButton, {}, QPoint(x, lane->height() - 2));
+        QTest::mouseRelease(lane, Qt::LeftButton, {}, QPoint(x, lane->height() - 2));
+        QCOMPARE(viewing().width(), std::round(axis_->scale().width(x)));
+        QVERIFY(!survey().chosen());
+    }
+
+    void followsAnEditWithinAFrame() {
+        const std::size_t before = survey().findings().size();
+        document().edit("Colour", [](project::Project& project) {
+            project.style.text.of("body").colour = units::Colour{210, 210, 205, 255};
+        });
+        QVERIFY(!survey().isFresh());
+        QCoreApplication::processEvents();
+        QVERIFY(survey().isFresh());
+        QCOMPARE(survey().findings().size(), before + 1);
+        QCOMPARE(survey().findings()[0].check, std::string("contrast"));
+        QVERIFY(index(0).data().toString().startsWith("Error"));
+        document().undoStack().undo();
+        QCoreApplication::processEvents();
+        QCOMPARE(survey().findings().size(), before);
+    }
+
+    void keepsWhatIsChosenThroughAnEdit() {
+        survey().choose(2);
+        const std::string check = survey().findings()[2].check;
+        document().edit("Colour", [](project::Project& project) {
+            project.style.text.of("body").colour = units::Colour{210, 210, 205, 255};
+        });
+        QCoreApplication::processEvents();
+        QCOMPARE(survey().chosen(), std::optional<std::size_t>(3));
+        QCOMPARE(survey().findings()[3].check, check);
+        QCOMPARE(list_->currentIndex().row(), 3);
+    }
+
+    void checksARowOfManyPartsOffTheWindowsThread() {
+        document().edit("Cards", [](project::Project& project) {
+            const std::vector<project::Card> cards = project.cards;
+            while (project.cards.size() < 40)
+                project.cards.insert(project.cards.end(), cards.begin(), cards.end());
+        });
+        QCoreApplication::processEvents();
+        QVERIFY(!survey().isFresh());
+        QTRY_VERIFY_WITH_TIMEOUT(survey().isFresh(), 20000);
+        QCOMPARE(survey().sweep().curves.cards.size(), document().project().cards.size());
+        text::Fonts fonts;
+        fonts.use(document().project().fonts, document().folder());
+        text::ParagraphStore store(fonts);
+        const auto expected = checks::check(document().project(), 0, store);
+        QCOMPARE(survey().findings().size(), expected.size());
+        for (std::size_t i = 0; i < expected.size(); ++i)
+            QCOMPARE(survey().findings()[i].says, expected[i].says);
+        // An answer that comes after another edit is of a row that is no more.
+        document().edit("Cards", [](project::Project& project) { project.cards.resize(30); });
+        QTRY_VERIFY_WITH_TIMEOUT(survey().isFresh(), 20000);
+        QCOMPARE(survey().sweep().curves.cards.size(), std::size_t{30});
+    }
+
+    void weighsByAnAudienceThatIsDropped() {
+        auto* lane = window_->findChild<axis::AudienceLane*>();
+        QVERIFY(!lane->isVisible());
+        drop(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/visits.csv"));
+        QTRY_VERIFY(survey().isFresh());
+        QVERIFY(lane->isVisible());
+        const QJsonArray told = commandLine({"check", sample("shore-walks"), "--json", "--audience",
+                                             TENTER_SOURCE_DIR "/sample-projects/visits.csv"});
+        QCOMPARE(static_cast<int>(survey().findings().size()), told.size());
+        for (int i = 0; i < told.size(); ++i)
+            QCOMPARE(survey().findings()[static_cast<std::size_t>(i)].share,
+                     told[i].toObject()["share"].toDouble());
+        QVERIFY2(index(0).data().toString().contains("of the visits"),
+                 qPrintable(index(0).data().toString()));
+        const QString says = lane->says(axis_->scale().x(390));
+        QVERIFY2(says.contains("visits") && says.contains('%'), qPrintable(says));
+        // Whatever the project is.
+        window_->openFile(sample("night-sky"));
+        QTRY_VERIFY(survey().isFresh());
+        QVERIFY(!survey().audience().empty());
+        action("&Weigh findings by widths again")->trigger();
+        QTRY_VERIFY(survey().isFresh());
+        QVERIFY(!lane->isVisible());
+    }
+
+    void saysWhyAFileIsNoAudience() {
+        QTemporaryDir folder;
+        QFile file(folder.filePath("none.csv"));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("colour,visits\nred,3\n");
+        file.close();
+        drop(file.fileName());
+        QVERIFY(survey().audience().empty());
+        bool told = false;
+        for (const auto* text : window_->findChildren<QPlainTextEdit*>())
+            told = told || (text->isVisible() && text->toPlainText().contains("no heading names the width"));
+        QVERIFY(told);
+    }
+
+    void opensPlotsOfHeightsAndPictures() {
+        for (const char* name : {"Card height", "Picture"}) {
+            axis::Disclosure* disclosure = nullptr;
+            for (auto* one : axis_->findChildren<axis::Disclosure*>())
+                if (one->text() == name) disclosure = one;
+            QVERIFY(disclosure != nullptr && disclosure->isVisible() && !disclosure->isChecked());
+            QTest::mouseClick(disclosure, Qt::LeftButton);
+            QVERIFY(disclosure->isChecked());
+        }
+        for (auto* plot : axis_->findChildren<axis::SweepPlot*>()) {
+            QVERIFY(plot->isVisible());
+            QCoreApplication::processEvents();
+            const QImage drawn = plot->grab().toImage();
+            viewing().setVariant(1);
+            QVERIFY(plot->grab().toImage() != drawn);
+            viewing().setVariant(0);
+        }
+    }
+
+    void theRowKeepsTheLargerHalf() { QVERIFY(row()->height() > axis_->height()); }
+
+    void thumbnailsShowTheTellingWidthsAndGoThere() {
+        auto* lane = axis_->findChild<axis::ThumbnailsLane*>();
+        QVERIFY(!lane->isVisible());
+        for (QAction* toggle : axis_->laneActions())
+            if (toggle->text() == "Thumbnails") toggle->trigger();
+        QVERIFY(lane->isVisible());
+        const auto told = checks::tellingWidths(viewing().shown(), 0, survey().findings());
+        QTRY_COMPARE(lane->thumbnails().size(), told.size());
+        for (std::size_t i = 0; i < told.size(); ++i) {
+            axis::Thumbnail* thumbnail = lane->thumbnails()[i];
+            QVERIFY(thumbnail->accessibleName().contains(QString::fromStdString(told[i].why)));
+            QTest::mouseClick(thumbnail, Qt::LeftButton);
+            QCOMPARE(viewing().width(), told[i].width);
+        }
+    }
+
+    void showsTheThemesBreakpointsOfAPagesRow() {
+        QVERIFY(axis_->themeBreakpoints().empty());
+        document().edit("Row of a page", [](project::Project& project) {
+            project::Given given;
+            given.markup = "<div class=\"walks\"></div>";
+            given.theme = ".walks { margin: 0 } @media (min-width: 48em) { .walks { margin: 1em } }";
+            project.given = given;
+        });
+        QCOMPARE(axis_->themeBreakpoints().size(), std::size_t{1});
+        QCOMPARE(axis_->themeBreakpoints()[0].width, 768.0);
+        const QString says = axis_->rulerSays(axis_->scale().x(768));
+        QVERIFY2(says.contains("768") && says.contains("(min-width: 48em)"), qPrintable(says));
+        QCOMPARE(axis_->rulerSays(axis_->scale().x(900)), QString());
+        document().undoStack().undo();
+        QVERIFY(axis_->themeBreakpoints().empty());
+    }
+
+private:
+    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return window_->document(); }
+    Survey& survey() { return window_->survey(); }
+    row::RowView* row() { return window_->findChild<row::RowView*>(); }
+    QModelIndex index(int line) { return list_->model()->index(line, 0); }
+    static bool within(const checks::Finding& finding, double width) {
+        return std::ranges::any_of(finding.widths, [width](const sweep::Interval& span) {
+            return span.from <= width && width <= span.to;
+        });
+    }
+    static QString sample(const QString& name) {
+        return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/") + name + ".tenter.json";
+    }
+    QAction* action(const QString& text) {
+        for (QAction* menu : window_->menuBar()->actions())
+            for (QAction* action : menu->menu()->actions())
+                if (action->text() == text) return action;
+        return nullptr;
+    }
+    void emptyCards() {
+        document().edit("Cards", [](project::Project& project) { project.cards.clear(); });
+    }
+    void drop(const QString& file) {
+        QMimeData data;
+        data.setUrls({QUrl::fromLocalFile(file)});
+        const QPoint at = window_->rect().center();
+        QDragEnterEvent enter(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(window_.get(), &enter);
+        QDropEvent event(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(window_.get(), &event);
+        QVERIFY(event.isAccepted());
+    }
+    static QJsonArray commandLine(const QStringList& arguments) {
+        QProcess process;
+        process.start(TENTER_CLI, arguments);
+        process.waitForFinished();
+        return QJsonDocument::fromJson(process.readAllStandardOutput()).array();
+    }
+
+    std::unique_ptr<window::MainWindow> window_;
+    axis::AxisPane* axis_ = nullptr;
+    findings::Panel* panel_ = nullptr;
+    QListView* list_ = nullptr;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::FindingsTest)
+#include "findings_test.moc"
