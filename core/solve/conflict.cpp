@@ -11,6 +11,9 @@ namespace {
 
 constexpr double mostLines = 50;
 
+/// Further steps that are tried for the sake of the grid.
+constexpr int mostMore = 20;
+
 /// What a demand's figure may be moved to, and in which steps it is told.
 struct Give {
     double limit = 0;
@@ -80,7 +83,8 @@ std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
 }
 
 Loosening leastLoosening(const std::vector<Demand>& demands, std::size_t index,
-                         const std::function<bool(const std::vector<Demand>&)>& canKeep) {
+                         const std::function<bool(const std::vector<Demand>&)>& canKeep,
+                         const std::function<bool(const std::vector<Demand>&)>& hasSizes) {
     const Demand& wished = demands[index];
     const auto give = giveOf(wished);
     std::vector<Demand> tried = demands;
@@ -107,7 +111,9 @@ Loosening leastLoosening(const std::vector<Demand>& demands, std::size_t index,
         const double middle = std::floor((low + high) / 2);
         (holdsAt(middle) ? high : low) = middle;
     }
-    holdsAt(high);
+    // Just kept, wishes leave no room for a grid's lines.
+    for (int more = 0; more < mostMore && holdsAt(high) && !hasSizes(tried); ++more)
+        high += more < mostMore / 2 ? 1 : 4;
     return {tried[index], false};
 }
 

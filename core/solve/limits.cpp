@@ -73,6 +73,7 @@ private:
         // Lines are chosen once for a band: which are best depends on the width only by spacings in px.
         if (!shapes_[index]) shapes_[index] = shapesOf(paragraph, shortenedIn(part));
         const std::vector<LineShape>& shapes = *shapes_[index];
+        if (shapes.empty()) return;
         const double from = stretch_->from;
         const double to = stretch_->to;
         if (demand_.kind == Kind::Lines || demand_.kind == Kind::Words) {
@@ -88,6 +89,8 @@ private:
         const std::size_t lines = demand_.kind == Kind::Lines
                                       ? static_cast<std::size_t>(demand_.value)
                                       : static_cast<std::size_t>(project::measuredLines - 1);
+        // More lines than can be broken are no wish: that words fit is another one.
+        if (demand_.kind == Kind::Lines && lines >= paragraph.opportunities().size()) return {};
         return narrowest(paragraph, lines, *stretch_, usualSize, shortened);
     }
 

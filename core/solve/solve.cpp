@@ -124,6 +124,10 @@ private:
             const Model changed(setting_, ramps_, wishes_, demands);
             return isFeasible(changed, ramps_);
         };
+        const auto hasSizes = [&](const std::vector<Demand>& demands) {
+            const Model changed(setting_, ramps_, wishes_, demands);
+            return bestSizes(changed, ramps_, *wishes_.aim, demands).has_value();
+        };
         for (std::size_t i = 0; i < demands_.size(); ++i)
             if (!outside[i]) answer.conflict.demands.push_back(demands_[i]);
         for (std::size_t i = 0; i < demands_.size(); ++i) {
@@ -132,10 +136,11 @@ private:
             std::vector<bool> one(demands_.size(), false);
             one[i] = true;
             if (isFeasible(model, ramps_, one)) {
-                answer.conflict.loosenings.push_back(leastLoosening(demands_, i, canKeep));
+                answer.conflict.loosenings.push_back(leastLoosening(demands_, i, canKeep, hasSizes));
             } else {
                 const auto at = answer.conflict.loosenings.size();
-                answer.conflict.loosenings.push_back(leastLoosening(answer.conflict.demands, at, canKeep));
+                answer.conflict.loosenings.push_back(
+                    leastLoosening(answer.conflict.demands, at, canKeep, hasSizes));
             }
             if (i < tightest.size() && tightest[i] != nullptr)
                 answer.conflict.places.push_back(

@@ -4,6 +4,7 @@
 #include "checks/checks.h"
 #include "layout/layout.h"
 #include "samples.h"
+#include "solve/solve.h"
 #include "spread.h"
 #include "sweep/sweep.h"
 
@@ -92,6 +93,26 @@ void checkTwelveCards(benchmark::State& state) {
     state.SetLabel(std::to_string(findings) + " findings");
 }
 BENCHMARK(checkTwelveCards)->Unit(benchmark::kMillisecond);
+
+/// Sizes for the three roles of the twelve-card row over four bands, from ramps that are far too large, with
+/// the proof and under both break profiles.
+void solveTwelveCards(benchmark::State& state) {
+    Prepared prepared;
+    for (project::Band& band : prepared.project.variants[0].bands)
+        band.set.text.of("heading").size = units::Ramp::between({330, 40}, {1880, 60});
+    Spread spread;
+    std::size_t bindings = 0;
+    bool solved = true;
+    for (auto _ : state)
+        spread.time([&] {
+            const solve::Answer answer = solve::solve(prepared.project, {0}, prepared.store);
+            bindings = answer.bindings.size();
+            solved = solved && answer.solved.has_value();
+        });
+    spread.tell(state);
+    state.SetLabel(solved ? std::to_string(bindings) + " wishes decide" : "no sizes");
+}
+BENCHMARK(solveTwelveCards)->Unit(benchmark::kMillisecond);
 
 void prepareRow(benchmark::State& state) {
     Prepared prepared;

@@ -72,6 +72,31 @@ std::set<int> wholeWithin(const Finding& finding) {
     return widths;
 }
 
+// A wish and a finding say the same thing, so they have one figure.
+TEST(WishedFigures, AreWhatFindingsAreToldBy) {
+    project::Project project = quiet("[" + card("Low tide", "Out and back.") + "]");
+    project::RoleWishes body;
+    body.role = "body";
+    body.leastSize = 17;
+    project::RoleWishes wide = body;
+    wide.from = 800;
+    wide.leastSize = 15;
+    project.wishes.emplace().roles = {body, wide};
+    // The body is 16 px.
+    expectSpans(findingOf(project, "small-type"), {{320, 800}});
+    EXPECT_NE(findingOf(project, "small-type").says.find("under 17 px"), std::string::npos);
+
+    project = quiet("[" + card("A heading of two lines on a phone, and of one beyond it", "Out.") + "]");
+    EXPECT_FALSE(has(project, "heading-lines"));
+    project::RoleWishes heading;
+    heading.role = "heading";
+    heading.lines = 1;
+    project.wishes.emplace().roles = {heading};
+    EXPECT_EQ(wholeWithin(findingOf(project, "heading-lines")), widthsOver(project, "heading", 1));
+    project.wishes->roles[0].upTo = 400;
+    EXPECT_EQ(findingOf(project, "heading-lines").widths.back().to, 400);
+}
+
 // Judged by layouts at every whole width.
 TEST(HeadingLinesCheck, HasExactlyTheWidthsOfTooManyLines) {
     project::Project project = headed("Up the creek at dusk with lanterns, for whoever likes to walk slowly");

@@ -243,6 +243,46 @@ TEST_F(Command, PageTellsOfAPictureThatIsNoneAndIsWrittenAllTheSame) {
         << finished.err;
 }
 
+TEST_F(Command, SolvePrintsTheProjectWithSizesThatKeepItsWishes) {
+    const Finished finished = run("solve", {"heading.lines=2", "body.size=16-", "--variant", "tides-trio"});
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    const Json solved = Json::parse(finished.out);
+    EXPECT_EQ(solved["wishes"]["roles"][0], Json::parse(R"({"role": "heading", "lines": 2})"));
+    EXPECT_TRUE(solved["variants"][1]["set"]["text"]["heading"].contains("size"));
+    EXPECT_EQ(solved["variants"][0], Json::parse(project)["variants"][0]);
+    EXPECT_NE(finished.err.find("The heading in at most 2 lines: at 700 px in tides-trio, “"),
+              std::string::npos)
+        << finished.err;
+    // What it prints is a project like any other, and keeps its wishes: nothing is left to do.
+    const std::string again = folder_.write("again.tenter.json", finished.out);
+    const Finished second = tenterCli({"solve", again, "--variant", "tides-trio"});
+    EXPECT_EQ(second.out, finished.out);
+}
+
+TEST_F(Command, SolvePrintsNothingWhereWishesConflictAndTellsWhatHelps) {
+    const Finished finished = run("solve", {"heading.lines=1", "heading.size=40-"});
+    EXPECT_EQ(finished.code, 1);
+    EXPECT_EQ(finished.out, "");
+    for (const char* told :
+         {"No sizes keep these wishes together: “the heading on one line” and “the heading "
+          "no smaller than 40 px”.",
+          "At 700 px in tides-pair, “steps” in the heading", "Any one of these helps: "})
+        EXPECT_NE(finished.err.find(told), std::string::npos) << finished.err;
+}
+
+TEST_F(Command, SolveTakesEveryVariantAtOnceAndEitherEngine) {
+    const Finished all = run("solve", {"--all-variants", "heading.lines=2", "--engine", "gecko"});
+    ASSERT_EQ(all.code, 0) << all.err;
+    EXPECT_TRUE(Json::parse(all.out)["style"]["text"]["heading"].contains("size"));
+    expectRefused(run("solve", {"--all-variants", "--variant", "tides-trio"}), "excludes");
+}
+
+TEST_F(Command, SolveRefusesWishesThatAreNone) {
+    expectRefused(run("solve", {"heading.lines=none"}), "heading.lines=none: \"none\" is no number");
+    expectRefused(run("solve", {"headin.lines=2"}), "did you mean");
+    expectRefused(run("solve", {"reserve=80%"}), "out of range");
+}
+
 TEST_F(Command, OutReplacesAFileWholeOrLeavesIt) {
     const std::string out = folder_.write("row.css", "old");
     const Finished finished = run("stylesheet", {"--out", out});
@@ -345,12 +385,14 @@ TEST(SampleProjects, WorkWithEveryVerb) {
                                {"stylesheet", file, "--all-variants"},
                                {"stylesheet", file, "--follow", "viewport"},
                                {"page", file},
+                               {"solve", file},
                                {"report", file}};
         for (const Words& words : verbs) {
             const Finished finished = tenterCli(words);
             EXPECT_EQ(finished.code, 0) << words[0] << " " << file << ": " << finished.err;
             // Converted sizes may depart from the line they had, which is told.
-            if (std::ranges::find(words, "--follow") == words.end()) {
+            // So are the wishes that decide sizes.
+            if (words[0] != "solve" && std::ranges::find(words, "--follow") == words.end()) {
                 EXPECT_EQ(finished.err, "");
             }
             EXPECT_FALSE(finished.out.empty());

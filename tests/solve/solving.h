@@ -54,58 +54,89 @@ inline std::string inSentences(const project::Project& project, const solve::Ans
     return text;
 }
 
-/// What of `wishes` a layout breaks at its width, in words; empty if nothing. Sizes within `sizes` CSS px,
-/// since rounding to emitted numbers may move them.
-inline std::string brokenAt(const project::Project& project, const project::Wishes& wishes,
-                            const layout::PreparedRow& row, const layout::Layout& laid, double sizes = 0.01) {
-    const auto at = [&](const auto& held) -> std::optional<double> {
-        for (const auto& one : held)
-            if (one.from < laid.width && laid.width <= one.to) return static_cast<double>(one.value);
-        return std::nullopt;
-    };
-    using project::RoleWishes;
-    for (std::size_t card = 0; card < laid.cards.size(); ++card) {
-        if (std::ranges::count(wishes.without, static_cast<int>(card)) > 0) continue;
-        for (std::size_t i = 0; i < laid.cards[card].partCount; ++i) {
-            const layout::LaidPart& part = laid.parts[laid.cards[card].firstPart + i];
-            if (part.picture || part.lineCount == 0) continue;
-            const std::string& role = row.roles()[part.style];
-            const auto& copy = std::get<project::TextPart>(project.cards[card].parts[part.index]).copy;
-            const auto forced = 1 + std::ranges::count(copy, project::Run::Kind::Break, &project::Run::kind);
-            const std::string where = " of card " + std::to_string(card) + " at " +
-                                      std::to_string(laid.width) + " " + std::string(row.profile().name());
-            if (const auto most = at(project::held(wishes, role, &RoleWishes::lines));
-                most && part.lineCount > std::max(*most, static_cast<double>(forced)))
-                return std::to_string(part.lineCount) + " lines of " + role + where;
-            const auto least = at(project::held(wishes, role, &RoleWishes::leastSize));
-            const auto most = at(project::held(wishes, role, &RoleWishes::mostSize));
-            if ((least && part.fontSize < *least - sizes) || (most && part.fontSize > *most + sizes))
-                return std::to_string(part.fontSize) + " px of " + role + where;
-            const auto few = at(project::held(wishes, role, &RoleWishes::leastMeasure));
-            const auto many = at(project::held(wishes, role, &RoleWishes::mostMeasure));
-            const bool measured = part.lineCount >= static_cast<std::uint32_t>(project::measuredLines);
-            if (measured && ((few && part.measure < *few - 1e-6) || (many && part.measure > *many + 1e-6)))
-                return std::to_string(part.measure) + " characters of " + role + where;
-            for (std::uint32_t line = 0; line < part.lineCount; ++line)
-                if (laid.lines[part.firstLine + line].line.width > part.available + 1e-6)
-                    return "a line of " + role + " that sticks out" + where;
-        }
+/// Judges layouts of a variant under a break profile by the project's wishes.
+class Judge {
+public:
+    Judge(const project::Project& project, std::size_t variant, const text::BreakProfile& profile)
+        : project_(project), row_(project, variant, solveStore(), profile) {
+        const project::Wishes wishes = project::wishesOf(project);
+        for (std::size_t card = 0; card < project.cards.size(); ++card)
+            without_.push_back(std::ranges::count(wishes.without, static_cast<int>(card)) > 0);
+        using project::RoleWishes;
+        for (const std::string& role : row_.roles())
+            roles_.push_back({project::held(wishes, role, &RoleWishes::lines),
+                              project::held(wishes, role, &RoleWishes::leastSize),
+                              project::held(wishes, role, &RoleWishes::mostSize),
+                              project::held(wishes, role, &RoleWishes::leastMeasure),
+                              project::held(wishes, role, &RoleWishes::mostMeasure)});
     }
-    return {};
-}
 
-/// The same at `count` random widths of the range, in every variant of `variants`, under every break profile.
-inline std::string brokenAnywhere(const project::Project& solved, const std::vector<std::size_t>& variants,
-                                  int count, std::mt19937& random) {
-    const project::Wishes wishes = project::wishesOf(solved);
+    /// What of the wishes the row breaks at `width`, in words; empty if nothing. Sizes within 0.01 px, by
+    /// which rounding to emitted numbers may move them.
+    std::string brokenAt(double width) {
+        layout::layOut(row_, width, laid_);
+        for (std::size_t card = 0; card < laid_.cards.size(); ++card)
+            for (std::size_t i = 0; i < laid_.cards[card].partCount && !without_[card]; ++i) {
+                const layout::LaidPart& part = laid_.parts[laid_.cards[card].firstPart + i];
+                const char* const what = part.picture || part.lineCount == 0 ? nullptr : brokenBy(part, card);
+                if (what != nullptr)
+                    return std::string(what) + " of " + row_.roles()[part.style] + " in card " +
+                           std::to_string(card) + " at " + std::to_string(width) + " " +
+                           std::string(row_.profile().name());
+            }
+        return {};
+    }
+
+private:
+    struct Asked {
+        std::vector<project::Held<int>> lines;
+        std::vector<project::Held<double>> leastSize, mostSize, leastMeasure, mostMeasure;
+    };
+
+    template <class T>
+    std::optional<double> here(const std::vector<project::Held<T>>& held) const {
+        for (const auto& one : held)
+            if (one.from < laid_.width && laid_.width <= one.to) return static_cast<double>(one.value);
+        return std::nullopt;
+    }
+
+    const char* brokenBy(const layout::LaidPart& part, std::size_t card) const {
+        const Asked& asked = roles_[part.style];
+        if (const auto most = here(asked.lines); most && part.lineCount > *most) {
+            const auto& copy = std::get<project::TextPart>(project_.cards[card].parts[part.index]).copy;
+            if (part.lineCount > 1 + std::ranges::count(copy, project::Run::Kind::Break, &project::Run::kind))
+                return "lines";
+        }
+        const auto least = here(asked.leastSize);
+        const auto most = here(asked.mostSize);
+        if ((least && part.fontSize < *least - 0.01) || (most && part.fontSize > *most + 0.01)) return "size";
+        if (part.lineCount >= static_cast<std::uint32_t>(project::measuredLines)) {
+            const auto few = here(asked.leastMeasure);
+            const auto many = here(asked.mostMeasure);
+            if ((few && part.measure < *few - 1e-6) || (many && part.measure > *many + 1e-6))
+                return "measure";
+        }
+        for (std::uint32_t line = 0; line < part.lineCount; ++line)
+            if (laid_.lines[part.firstLine + line].line.width > part.available + 1e-6) return "a word";
+        return nullptr;
+    }
+
+    const project::Project& project_;
+    layout::PreparedRow row_;
+    std::vector<bool> without_;
+    std::vector<Asked> roles_;  // as the row counts them
+    layout::Layout laid_;
+};
+
+/// What is broken at any of `count` random widths of the range, in each variant and under each break profile;
+/// empty if nothing.
+inline std::string brokenAnywhere(const project::Project& solved, int count, std::mt19937& random) {
     std::uniform_real_distribution<double> widths(solved.leastWidth, solved.mostWidth);
-    layout::Layout laid;
-    for (const std::size_t variant : variants) {
+    for (std::size_t variant = 0; variant < solved.variants.size(); ++variant) {
         for (const text::BreakProfile* profile : text::profiles()) {
-            const layout::PreparedRow row(solved, variant, solveStore(), *profile);
+            Judge judge(solved, variant, *profile);
             for (int i = 0; i < count; ++i) {
-                layout::layOut(row, widths(random), laid);
-                const std::string broken = brokenAt(solved, wishes, row, laid);
+                const std::string broken = judge.brokenAt(widths(random));
                 if (!broken.empty()) return solved.variants[variant].className + ": " + broken;
             }
         }
@@ -140,6 +171,28 @@ inline void spoil(project::Project& project, double first, double last) {
         spoil(variant.set, first, last);
         for (project::Band& band : variant.bands)
             spoil(band.set, first, last);
+    }
+}
+
+/// Solves every variant of `project`. Where its wishes conflict, as those of a sample do that sets two
+/// columns on a phone, eases the first of them that can be by what the answer says would help, and tries
+/// again; `project` then has the wishes that are kept.
+inline solve::Answer solveEasing(project::Project& project) {
+    for (int times = 0;; ++times) {
+        solve::Answer answer = solve::solve(project, allVariants(project), solveStore());
+        const auto& ways = answer.conflict.loosenings;
+        if (answer.solved || times == 12) return answer;
+        if (ways.empty()) {
+            // Sizes can be had, but not on the grid.
+            project::Wishes fine;
+            fine.grid = units::Length();
+            project.wishes = project::laidOn(project.wishes.value_or(project::Wishes()), fine);
+            continue;
+        }
+        const auto way = std::ranges::find_if(ways, [](const solve::Loosening& one) {
+            return !one.out && one.demand.kind != solve::Kind::LeastSize;
+        });
+        project = solve::loosened(project, way == ways.end() ? ways.front() : *way);
     }
 }
 

@@ -1,0 +1,351 @@
+// Small cards, where every answer can be looked for by trying.
+#include <set>
+
+#include "solving.h"
+#include "units/number.h"
+
+namespace tenter::test {
+namespace {
+
+using solve::Answer;
+using solve::Kind;
+
+/// One band, one column, no spacing: lines have the whole page.
+project::Project smallCard(const std::string& heading, const std::string& body, const std::string& wishes,
+                           const std::string& styles = R"({
+    "heading": {"family": ["Vollkorn"], "size": [[320, 22], [800, 32]], "margin": {"top": "0", "bottom": "0"}},
+    "body": {"family": ["Karla"], "size": [[320, 15], [800, 19]], "margin": {"top": "0", "bottom": "0"}}})") {
+    return projectOf(
+        R"({"row": {"columns": 1, "width": "100%"}, "card": )" + plainCard + R"(, "text": )" + styles + "}",
+        "[{}]",
+        R"([{"parts": [{"role": "heading", "copy": ")" + heading + R"("}, {"role": "body", "copy": ")" +
+            body + R"("}]}])",
+        R"("range": {"from": 320, "to": 800}, "wishes": )" + wishes + ", ");
+}
+
+units::Ramp rampOf(const project::Project& project, const std::string& role) {
+    return *project::resolve(project, project.variants[0], 0).text.find(role)->size;
+}
+
+void setRamp(project::Project& project, const std::string& role, double from, double to) {
+    project.variants[0].set.text.of(role).size = units::Ramp::between({320, from}, {800, to});
+}
+
+/// True if the row keeps its wishes at every second width of the range, in both break profiles.
+bool keepsWishes(const project::Project& project) {
+    for (const text::BreakProfile* profile : text::profiles()) {
+        Judge judge(project, 0, *profile);
+        for (double width = project.leastWidth; width <= project.mostWidth; width += 2)
+            if (!judge.brokenAt(width).empty()) return false;
+    }
+    return true;
+}
+
+const char* const noMargins = R"("slack": 0, "narrowSlack": 0, "grid": "0.25px")";
+
+// Brute force: every pair of end sizes on the same grid that is larger by more than a step breaks a wish.
+TEST(SmallCard, has_no_larger_sizes_by_more_than_a_step) {
+    for (const int lines : {1, 2, 3}) {
+        for (const char* heading :
+             {"Lantern walk to the seal bank", "Observatory under the winter sky at ebb"}) {
+            project::Project project = smallCard(heading, "Low tide",
+                                                 std::string(R"({"aim": "largest", "roles": [
+                    {"role": "heading", "withColumn": false, "zoom": 20, "lines": )") +
+                                                     std::to_string(lines) + "}], " + noMargins + "}");
+            const Answer answer = solve::solve(project, {0}, solveStore());
+            ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+            ASSERT_TRUE(keepsWishes(*answer.solved)) << heading << " " << lines;
+            const units::Ramp found = rampOf(*answer.solved, "heading");
+            // The solver weighs each end by what it was.
+            const auto worth = [](double from, double to) { return from / 22 + to / 32; };
+            const double step = 0.25;
+            const double best = worth(found.from().size, found.to().size) + worth(step, step);
+            int tried = 0;
+            for (double from = 11; from <= 90; from += step) {
+                for (double to = 11; to <= 220; to += step) {
+                    if (worth(from, to) <= best || worth(from, to) > best + 0.5) continue;
+                    ++tried;
+                    setRamp(project, "heading", from, to);
+                    ASSERT_FALSE(keepsWishes(project))
+                        << heading << " " << lines << ": " << from << " to " << to << " beats "
+                        << found.from().size << " to " << found.to().size;
+                }
+            }
+            EXPECT_GT(tried, 1000);
+        }
+    }
+}
+
+// The same for the nearest sizes: whatever changes less by more than a step breaks a wish.
+TEST(SmallCard, has_no_nearer_sizes_by_more_than_a_step) {
+    for (const int lines : {1, 2}) {
+        project::Project project =
+            smallCard("Observatory under the winter sky at ebb", "Low tide",
+                      R"({"roles": [{"role": "heading", "withColumn": false, "zoom": 20, "lines": )" +
+                          std::to_string(lines) + "}], " + noMargins + "}");
+        setRamp(project, "heading", 44, 68);
+        const Answer answer = solve::solve(project, {0}, solveStore());
+        ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+        const units::Ramp found = rampOf(*answer.solved, "heading");
+        const auto change = [](double from, double to) {
+            return std::max(std::abs(from - 44) / 44, std::abs(to - 68) / 68);
+        };
+        const double step = 0.25;
+        const double least = change(found.from().size, found.to().size) - step / 44;
+        EXPECT_GT(least, 0);
+        for (double from = 11; from <= 80; from += step)
+            for (double to = 11; to <= 120; to += step) {
+                if (change(from, to) >= least) continue;
+                setRamp(project, "heading", from, to);
+                ASSERT_FALSE(keepsWishes(project)) << from << " to " << to;
+            }
+    }
+}
+
+TEST(SmallCard, keeps_sizes_that_keep_its_wishes) {
+    const project::Project project = smallCard("Low tide", "Out and back.", R"({"roles": []})");
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_TRUE(answer.solved);
+    EXPECT_EQ(*answer.solved, project);
+    EXPECT_TRUE(answer.bindings.empty()) << inSentences(project, answer);
+}
+
+TEST(SmallCard, leaves_a_locked_role_as_it_is) {
+    const project::Project project =
+        smallCard("Lantern walk to the seal bank", "Out and back.",
+                  R"({"aim": "largest", "roles": [{"role": "heading", "locked": true, "zoom": 5},
+                                                  {"role": "body", "mostSize": 20}]})");
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    EXPECT_EQ(rampOf(*answer.solved, "heading"), rampOf(project, "heading"));
+    EXPECT_EQ(rampOf(*answer.solved, "body").to().size, 20);
+}
+
+TEST(SmallCard, puts_sizes_onto_the_grid) {
+    for (const double step : {0.5, 1.0, 0.0625 * 16}) {
+        const project::Project project =
+            wishing(smallCard("Observatory under the winter sky", "Out and back.", R"({"roles": []})"),
+                    {"heading.lines=1", "grid=" + units::number(step) + "px"});
+        const Answer answer = solve::solve(project, {0}, solveStore());
+        ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+        for (const char* role : {"heading", "body"})
+            for (const units::RampPoint& end :
+                 {rampOf(*answer.solved, role).from(), rampOf(*answer.solved, role).to()})
+                EXPECT_EQ(std::remainder(end.size, step), 0) << role << " " << end.size;
+    }
+}
+
+TEST(SmallCard, couples_roles_by_their_ratio) {
+    const project::Project card = smallCard("Low tide", "Out and back.", R"({"roles": []})");
+    const auto ratioAt = [](const project::Project& project, double width) {
+        return rampOf(project, "heading").sizeAt(width) / rampOf(project, "body").sizeAt(width);
+    };
+    const project::Project exactly = wishing(card, {"heading.ratio=body*1.6"});
+    const Answer one = solve::solve(exactly, {0}, solveStore());
+    ASSERT_TRUE(one.solved) << inSentences(exactly, one);
+    const project::Project least = wishing(card, {"heading.ratio=body*1.6-"});
+    const Answer other = solve::solve(least, {0}, solveStore());
+    ASSERT_TRUE(other.solved) << inSentences(least, other);
+    for (const double width : {320.0, 500.0, 800.0}) {
+        EXPECT_NEAR(ratioAt(*one.solved, width), 1.6, 0.002);
+        EXPECT_GE(ratioAt(*other.solved, width), 1.6 - 1e-9);
+    }
+    EXPECT_GT(ratioAt(*other.solved, 800), 1.65);
+}
+
+TEST(SmallCard, grows_no_faster_than_wished) {
+    const project::Project project =
+        wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})"), {"heading.growth=0.5"});
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    const units::Ramp ramp = rampOf(*answer.solved, "heading");
+    EXPECT_NEAR(ramp.to().size - ramp.from().size, 0.5 * 4.8, 0.011);
+}
+
+TEST(SmallCard, keeps_room_for_longer_copy) {
+    const project::Project plain = wishing(
+        smallCard("Lantern walk to the seal bank", "Out and back.", R"({"roles": []})"),
+        {"heading.lines=1", "heading.zoom=2000%", "heading.size=1-", "aim=largest", "heading.column=free"});
+    const project::Project reserved = wishing(plain, {"reserve=25%"});
+    const Answer all = solve::solve(plain, {0}, solveStore());
+    const Answer less = solve::solve(reserved, {0}, solveStore());
+    ASSERT_TRUE(all.solved && less.solved);
+    EXPECT_NEAR(rampOf(*all.solved, "heading").from().size / rampOf(*less.solved, "heading").from().size,
+                1.25, 0.005);
+}
+
+TEST(SmallCard, looks_away_from_cards_that_are_left_out) {
+    project::Project project = smallCard("Observatory of the northern saltmarshes and mudflats", "Out.",
+                                         R"({"roles": [{"role": "heading", "lines": 1}]})");
+    project.cards.push_back(project.cards[0]);
+    std::get<project::TextPart>(project.cards[1].parts[0]).copy = {{project::Run::Kind::Plain, "Ebb", ""}};
+    const Answer both = solve::solve(project, {0}, solveStore());
+    const project::Project without = wishing(project, {"without=1"});
+    const Answer second = solve::solve(without, {0}, solveStore());
+    ASSERT_TRUE(both.solved && second.solved);
+    EXPECT_LT(rampOf(*both.solved, "heading").from().size, 22);
+    EXPECT_EQ(rampOf(*second.solved, "heading"), rampOf(project, "heading"));
+}
+
+TEST(SmallCard, is_told_which_word_decides_and_what_a_shorter_one_gives) {
+    const project::Project project =
+        wishing(smallCard("Saltmarsh observatory", "Out and back.", R"({"roles": []})"),
+                {"heading.lines=1", "heading.zoom=2000%", "aim=largest", "heading.column=free", "slack=0",
+                 "narrow-slack=0"});
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_TRUE(answer.solved);
+    const auto binding = std::ranges::find_if(
+        answer.bindings, [](const solve::Binding& one) { return one.demand.kind == Kind::Lines; });
+    ASSERT_NE(binding, answer.bindings.end()) << inSentences(project, answer);
+    EXPECT_EQ(binding->word, "observatory");
+    EXPECT_EQ(binding->by.card, 0U);
+    EXPECT_EQ(binding->by.part, 0U);
+    // Letters differ in width: those taken away here are near the word's mean.
+    project::Project shorter = project;
+    std::get<project::TextPart>(shorter.cards[0].parts[0]).copy[0].text = "Saltmarsh observat";
+    const Answer less = solve::solve(shorter, {0}, solveStore());
+    ASSERT_TRUE(less.solved && binding->withShorter);
+    const double size = rampOf(*less.solved, "heading").sizeAt(binding->width);
+    EXPECT_NEAR(size / *binding->withShorter, 1, 0.02);
+    EXPECT_GT(*binding->withShorter, binding->size * 1.1);
+    EXPECT_NE(inSentences(project, answer).find("“observatory” in the heading “Saltmarsh observatory”"),
+              std::string::npos)
+        << inSentences(project, answer);
+}
+
+/// Wishes that cannot be kept together, of several kinds.
+std::vector<std::vector<std::string>> contradictions() {
+    return {{"heading.lines=1", "heading.size=30-"},
+            {"body.size=18-", "body.size=-16@500-"},
+            {"heading.ratio=body*2-", "body.size=17-", "heading.lines=1"},
+            {"heading.size=locked", "heading.growth=0.2"},
+            {"body.measure=-40", "body.size=-14"},
+            {"heading.size=30-@700-", "heading.size=-20@-330", "heading.growth=0.4"},
+            {"heading.zoom=210%", "heading.size=20-@700-", "heading.size=-15@-330"}};
+}
+
+/// `card` with no wishes but `demands`, the usual ones taken back.
+project::Project wishingOnly(project::Project card, const std::vector<solve::Demand>& demands) {
+    project::Wishes wishes;
+    for (const char* role : {"heading", "body"})
+        for (const Kind kind : {Kind::Lines, Kind::LeastMeasure, Kind::MostMeasure, Kind::LeastSize,
+                                Kind::WithColumn, Kind::Zoom}) {
+            solve::Demand usual;
+            usual.kind = kind;
+            usual.role = role;
+            wishes.roles.push_back(solve::asWish(usual, true));
+        }
+    for (const solve::Demand& demand : demands)
+        wishes.roles.push_back(solve::asWish(demand));
+    card.wishes = project::laidOn(project::Wishes(), wishes);
+    return card;
+}
+
+TEST(Conflict, is_of_wishes_every_part_of_which_can_be_kept) {
+    const project::Project card =
+        smallCard("Observatory under the winter sky at ebb",
+                  "A slow walk over firm sand to the seal bank, with time for questions and for tea.",
+                  R"({"roles": []})");
+    for (const auto& wishes : contradictions()) {
+        const project::Project project = wishing(card, wishes);
+        const Answer answer = solve::solve(project, {0}, solveStore());
+        ASSERT_FALSE(answer.solved) << wishes.front();
+        const std::string told = inSentences(project, answer);
+        ASSERT_GE(answer.conflict.demands.size(), 2U) << told;
+        ASSERT_EQ(answer.conflict.loosenings.size(), answer.conflict.demands.size());
+        EXPECT_FALSE(solve::solve(wishingOnly(card, answer.conflict.demands), {0}, solveStore()).solved)
+            << told;
+        // Without any one of them the others can be kept; so can every smaller part.
+        for (std::size_t i = 0; i < answer.conflict.demands.size(); ++i) {
+            std::vector<solve::Demand> others = answer.conflict.demands;
+            others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+            const project::Project part = wishingOnly(card, others);
+            const Answer without = solve::solve(part, {0}, solveStore());
+            EXPECT_TRUE(without.solved) << solve::said(answer.conflict.demands[i]) << "\n"
+                                        << told << inSentences(part, without);
+        }
+    }
+}
+
+TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
+    const project::Project card =
+        smallCard("Observatory under the winter sky at ebb",
+                  "A slow walk over firm sand to the seal bank, with time for questions and for tea.",
+                  R"({"roles": []})");
+    int figures = 0;
+    for (const auto& wishes : contradictions()) {
+        const project::Project project = wishing(card, wishes);
+        const Answer answer = solve::solve(project, {0}, solveStore());
+        for (std::size_t i = 0; i < answer.conflict.loosenings.size(); ++i) {
+            const solve::Loosening& loosening = answer.conflict.loosenings[i];
+            if (loosening.demand.kind == Kind::Words) continue;
+            // Where more than these conflict, what helps them alone is told.
+            const solve::Loosening none{answer.conflict.demands[i], true};
+            if (!solve::solve(solve::loosened(project, none), {0}, solveStore()).solved) continue;
+            const project::Project eased = solve::loosened(project, loosening);
+            EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::said(loosening.demand);
+            if (loosening.out) continue;
+            ++figures;
+            // A fifth of it is not enough.
+            solve::Loosening less = loosening;
+            const double wished = answer.conflict.demands[i].value;
+            less.demand.value = wished + (loosening.demand.value - wished) / 5;
+            if (less.demand.kind == Kind::Lines) less.demand.value = loosening.demand.value - 1;
+            EXPECT_FALSE(solve::solve(solve::loosened(project, less), {0}, solveStore()).solved)
+                << solve::said(less.demand) << " of " << solve::said(loosening.demand);
+        }
+    }
+    EXPECT_GT(figures, 10);
+}
+
+TEST(Conflict, says_where_it_is_and_by_which_word) {
+    const project::Project project =
+        wishing(smallCard("Saltmarsh observatory", "Out and back.", R"({"roles": []})"),
+                {"heading.lines=1", "heading.size=40-"});
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    const std::string told = inSentences(project, answer);
+    EXPECT_NE(told.find("No sizes keep these wishes together: “the heading on one line” and “the heading no "
+                        "smaller than 40 px”."),
+              std::string::npos)
+        << told;
+    EXPECT_NE(
+        told.find("At 320 px, “observatory” in the heading “Saltmarsh observatory” allows no more than "),
+        std::string::npos)
+        << told;
+    EXPECT_NE(told.find("ask for the heading in at most 2 lines"), std::string::npos) << told;
+}
+
+TEST(Solve, gives_each_band_its_own_ramp_only_where_wishes_need_it) {
+    const std::string styles = R"({"heading": {"family": ["Vollkorn"], "size": [[320, 24], [1600, 34]],
+                                   "margin": {"top": "0", "bottom": "0"}}})";
+    project::Project project = projectOf(
+        R"({"row": {"columns": 1, "width": "100%"}, "card": )" + plainCard + R"(, "text": )" + styles + "}",
+        R"([{"upTo": 700}, {"set": {"row": {"columns": 4}}}])",
+        R"([{"parts": [{"role": "heading", "copy": "Lantern walk to the seal bank"}]}])",
+        R"("range": {"from": 320, "to": 1600}, )");
+    // One line of it fits a phone, and not a quarter of a page twice as wide.
+    const project::Project tight = wishing(project, {"heading.lines=1@-700", "heading.lines=3@700-",
+                                                     "heading.size=20-@-700", "heading.column=free"});
+    const Answer split = solve::solve(tight, {0}, solveStore());
+    ASSERT_TRUE(split.solved) << inSentences(tight, split);
+    const project::Project loose = wishing(project, {"heading.lines=3"});
+    const Answer common = solve::solve(loose, {0}, solveStore());
+    ASSERT_TRUE(common.solved) << inSentences(loose, common);
+    EXPECT_FALSE(common.solved->variants[0].bands[0].set.text.find("heading"));
+    std::mt19937 random(3);
+    EXPECT_EQ(brokenAnywhere(*split.solved, 3000, random), "");
+    EXPECT_EQ(brokenAnywhere(*common.solved, 3000, random), "");
+}
+
+TEST(Solve, leaves_a_style_that_other_variants_use_to_them) {
+    project::Project project = samples().at("ferry-words.tenter.json");
+    spoil(project, 1.6, 1.6);
+    const Answer one = solve::solve(project, {0}, solveStore());
+    ASSERT_TRUE(one.solved) << inSentences(project, one);
+    EXPECT_EQ(one.solved->style, project.style);
+    EXPECT_EQ(one.solved->variants[1], project.variants[1]);
+    EXPECT_NE(one.solved->variants[0], project.variants[0]);
+}
+
+}  // namespace
+}  // namespace tenter::test
