@@ -1,11 +1,15 @@
 #include "solve/solve.h"
 
+#include <algorithm>
 #include <memory>
 #include <numeric>
 
+#include "emit/allowed.h"
 #include "opened.h"
 #include "outcome.h"
+#include "project/card_scale.h"
 #include "project/file.h"
+#include "solve/leeway.h"
 #include "solve/notation.h"
 #include "verbs.h"
 
@@ -16,11 +20,35 @@ namespace {
 struct SolveArguments : Arguments {
     std::vector<std::string> wishes;
     bool all = false;
+    bool allowed = false;
+    std::string leeway;
 };
+
+const std::vector<std::pair<std::string, solve::Varied>> variable{{"breakpoint", solve::Varied::Breakpoint},
+                                                                  {"gap", solve::Varied::ColumnGap},
+                                                                  {"padding", solve::Varied::CardPadding},
+                                                                  {"row-width", solve::Varied::RowWidth}};
+
+int tellLeeway(const SolveArguments& arguments, Opened& opened, const solve::Options& options) {
+    const auto varied =
+        std::ranges::find(variable, arguments.leeway, &std::pair<std::string, solve::Varied>::first);
+    std::string out;
+    for (std::size_t band = 0; band < opened.project.variants[opened.variant].bands.size(); ++band) {
+        const auto leeway =
+            solve::leewayOf(opened.project, opened.variant, band, varied->second, opened.store, options);
+        if (leeway)
+            out += solve::sentenceOf(opened.project, opened.variant, band, varied->second, *leeway) + "\n";
+    }
+    return deliver(arguments, out);
+}
 
 int runSolve(SolveArguments arguments) {
     const bool both = arguments.engine.empty();
     if (both) arguments.engine = text::blink().name();
+    if (!arguments.leeway.empty() &&
+        std::ranges::none_of(variable, [&](const auto& one) { return one.first == arguments.leeway; }))
+        return refuse("--leeway", "\"" + arguments.leeway + "\" cannot be varied",
+                      "use breakpoint, gap, padding or row-width");
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     project::Project& project = opened->project;
@@ -40,11 +68,20 @@ int runSolve(SolveArguments arguments) {
     }
     solve::Options options;
     if (!both) options.profile = opened->profile;
+    if (!arguments.leeway.empty()) return tellLeeway(arguments, *opened, options);
+    if (arguments.allowed) {
+        std::vector<std::pair<std::string, solve::Allowed>> roles;
+        for (const std::string& role : project::usedRoles(project))
+            roles.emplace_back(role,
+                               solve::allowedSizes(project, opened->variant, role, opened->store, options));
+        return deliver(arguments, emit::allowedJson(roles));
+    }
     const solve::Answer answer = solve::solve(project, variants, opened->store, options);
     for (const std::string& sentence : solve::sentences(project, answer))
         std::fprintf(stderr, "%s\n", sentence.c_str());
     if (!answer.solved) return hasFindings;
-    return deliver(arguments, project::write(*answer.solved));
+    const int delivered = deliver(arguments, project::write(*answer.solved));
+    return delivered == done && !answer.unkept.empty() ? hasFindings : delivered;
 }
 
 }  // namespace
@@ -59,6 +96,12 @@ void addSolve(CLI::App& app, Action& action) {
     verb->add_flag("--all-variants", arguments->all,
                    "Solve every variant at once; sizes that the style says stay common to them")
         ->excludes(one);
+    verb->add_flag("--allowed", arguments->allowed,
+                   "Print, instead, the sizes that the wishes allow each role at each width, as JSON");
+    verb->add_option("--leeway", arguments->leeway,
+                     "Print, instead, for which values the wishes hold with sizes as they are, band by band: "
+                     "breakpoint, gap, padding or row-width")
+        ->type_name("WHAT");
     verb->add_option("--engine", arguments->engine,
                      "Whose rules for line breaks: blink or gecko (both if left out)")
         ->type_name("ENGINE");

@@ -100,13 +100,12 @@ Loosening leastLoosening(const std::vector<Demand>& demands, std::size_t index,
     if (!give || !holdsAt(high)) return {wished, true};
     double low = 0;
     // The least is mostly near.
-    for (double near = 1; near < high; near *= 2) {
-        if (holdsAt(near)) {
-            high = near;
-            break;
-        }
+    double near = 1;
+    while (near < high && !holdsAt(near)) {
         low = near;
+        near *= 2;
     }
+    high = std::min(high, near);
     while (high - low > 1) {
         const double middle = std::floor((low + high) / 2);
         (holdsAt(middle) ? high : low) = middle;

@@ -70,7 +70,7 @@ private:
 };
 
 std::string wished(const Demand& demand) {
-    const std::string type = checks::typeOf(demand.role);
+    std::string type = checks::typeOf(demand.role);
     const std::string value = units::number(demand.value, 2);
     switch (demand.kind) {
         case Kind::Lines:
@@ -107,15 +107,19 @@ std::string wished(const Demand& demand) {
 
 }  // namespace
 
-bool isWithout(const project::Wishes& wishes, std::size_t card) {
-    return std::ranges::find(wishes.without, static_cast<int>(card)) != wishes.without.end();
+std::vector<bool> withoutOf(const project::Project& project, const project::Wishes& wishes) {
+    std::vector<bool> without(project.cards.size(), false);
+    for (const int card : wishes.without)
+        if (static_cast<std::size_t>(card) < without.size()) without[static_cast<std::size_t>(card)] = true;
+    return without;
 }
 
 std::vector<Demand> demandsOf(const project::Project& project, const project::Wishes& wishes) {
     DemandList list(project, wishes);
+    const std::vector<bool> without = withoutOf(project, wishes);
     std::vector<std::string> seen;
     for (std::size_t card = 0; card < project.cards.size(); ++card) {
-        if (isWithout(wishes, card)) continue;
+        if (without[card]) continue;
         for (const project::Part& part : project.cards[card].parts) {
             const auto* text = std::get_if<project::TextPart>(&part);
             if (text == nullptr || std::ranges::find(seen, text->role) != seen.end()) continue;

@@ -41,8 +41,8 @@ struct Demand {
 /// What `wishes` ask of the roles that cards in account use. `wishes` has every member set.
 std::vector<Demand> demandsOf(const project::Project& project, const project::Wishes& wishes);
 
-/// True if card `card` is left out of account.
-bool isWithout(const project::Wishes& wishes, std::size_t card);
+/// By card, true if it is left out of account.
+std::vector<bool> withoutOf(const project::Project& project, const project::Wishes& wishes);
 
 /// A demand as a project says it; one that is left out, as what takes it back. `Words` cannot be taken back.
 project::RoleWishes asWish(const Demand& demand, bool out = false);

@@ -191,8 +191,8 @@ private:
 }  // namespace
 
 std::vector<Limit> limitsOf(const Sight& sight, std::uint32_t role, const Demand& demand,
-                            const Margins& margins, const Without& without, const Shortened* shortened,
-                            const Witness* shortenedAt) {
+                            const Margins& margins, const std::vector<bool>& without,
+                            const Shortened* shortened, const Witness* shortenedAt) {
     std::vector<PartSought> parts;
     const std::vector<layout::CardPlan>& cards = sight.row->band(0).cards;
     for (std::size_t card = 0; card < cards.size(); ++card) {

@@ -37,9 +37,6 @@ struct Limit {
     Bound start, end;
 };
 
-/// Cards that are left out of account.
-using Without = std::vector<bool>;
-
 /// The limits that `demand`, one of lines, measure, size or words, sets its role, sorted by width. At each
 /// width all of them hold. Lines are to have a share of `slack` free (`narrowSlack` under 500 px) and room
 /// for `reserve` more copy.
@@ -49,7 +46,7 @@ struct Margins {
     double reserve = 0;
 };
 std::vector<Limit> limitsOf(const Sight& sight, std::uint32_t role, const Demand& demand,
-                            const Margins& margins, const Without& without,
+                            const Margins& margins, const std::vector<bool>& without,
                             const Shortened* shortened = nullptr, const Witness* shortenedAt = nullptr);
 
 /// CSS px of viewport width under which `narrowSlack` holds.

@@ -67,13 +67,12 @@ Model::Model(const Setting& setting, const RampsSought& ramps, const project::Wi
              const std::vector<Demand>& demands)
     : ramps_(ramps),
       margins_{*wishes.slack, *wishes.narrowSlack, *wishes.reserve},
+      without_(withoutOf(setting.project, wishes)),
       least_(setting.project.leastWidth),
       most_(setting.project.mostWidth),
       step_(stepOf(setting.project, wishes)),
       jump_(setting.project.checking.limits.jump),
       columns_(ramps.columns()) {
-    for (std::size_t card = 0; card < setting.project.cards.size(); ++card)
-        without_.push_back(isWithout(wishes, card));
     look(setting, demands);
     for (std::size_t i = 0; i < demands.size(); ++i)
         addDemand(i, demands[i]);

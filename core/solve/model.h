@@ -70,7 +70,7 @@ public:
     /// The grid's step, CSS px.
     [[nodiscard]] double step() const { return step_; }
     [[nodiscard]] const Margins& margins() const { return margins_; }
-    [[nodiscard]] const Without& without() const { return without_; }
+    [[nodiscard]] const std::vector<bool>& without() const { return without_; }
 
     /// Ends for `RampsSought::split`.
     [[nodiscard]] RampsSought::Ends endsOf(std::size_t variant, const std::string& role) const;
@@ -97,7 +97,7 @@ private:
     std::vector<WishRow> rows_;
     std::vector<Point> points_;
     Margins margins_;
-    Without without_;
+    std::vector<bool> without_;
     double least_ = 0, most_ = 0;
     double step_ = 0.01;
     double jump_ = 0;  ///< step of type at a breakpoint that is none, CSS px

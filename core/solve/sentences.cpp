@@ -38,7 +38,11 @@ std::string loosened(const Loosening& loosening) {
 }  // namespace
 
 std::vector<std::string> sentences(const project::Project& project, const Answer& answer) {
-    std::vector<std::string> all = answer.notes;
+    std::vector<std::string> all;
+    if (answer.offGrid) all.emplace_back("There are sizes, but none on the grid: a finer grid helps.");
+    for (const Demand& demand : answer.unkept)
+        all.push_back("As laid out, the row still breaks “" + said(demand) +
+                      "” somewhere: ask for a little more.");
     for (const Binding& binding : answer.bindings)
         all.push_back(sentenceOf(project, binding));
     const Conflict& conflict = answer.conflict;

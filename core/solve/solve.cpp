@@ -53,14 +53,15 @@ public:
                 continue;
             }
             answer.solved = ramps_.applied(project_, best->sizes);
-            if (!askForMore(*answer.solved)) {
-                answer.bindings = bindingsOf(model, demands_, *best);
-                return answer;
+            answer.bindings = bindingsOf(model, demands_, *best);
+            const std::vector<std::size_t> broken = brokenBy(*answer.solved);
+            if (broken.empty()) return answer;
+            for (const std::size_t index : broken) {
+                demands_[index].spare += spareFor(demands_[index].kind);
+                if (round + 1 == mostRounds) answer.unkept.push_back(demands_[index]);
             }
             ++round;
         }
-        answer.notes.push_back(
-            "The sizes found keep every wish but for the rounding of doubles: check them before use.");
         return answer;
     }
 
@@ -94,28 +95,26 @@ private:
         });
     }
 
-    /// Lays the solved row out; asks for more of each wish it breaks. False if it breaks none.
-    bool askForMore(const project::Project& solved) {
-        std::vector<bool> without;
-        for (std::size_t card = 0; card < project_.cards.size(); ++card)
-            without.push_back(isWithout(wishes_, card));
-        bool any = false;
+    /// Lays the solved row out; the demands it breaks, by index.
+    std::vector<std::size_t> brokenBy(const project::Project& solved) {
+        std::vector<bool> broken(demands_.size(), false);
         for (const Setting::Row& row : setting_.rows) {
-            const std::vector<bool> found =
-                broken(solved, row.variant, demands_, without, store_, row.row->profile());
-            for (std::size_t i = 0; i < demands_.size(); ++i) {
-                if (!found[i]) continue;
-                demands_[i].spare += spareFor(demands_[i].kind);
-                any = true;
-            }
+            const layout::PreparedRow laid(solved, row.variant, store_, row.row->profile());
+            const auto widths = brokenWidths(solved, laid, demands_, withoutOf(project_, wishes_),
+                                             project_.leastWidth, project_.mostWidth);
+            for (std::size_t i = 0; i < demands_.size(); ++i)
+                if (!widths[i].empty()) broken[i] = true;
         }
-        return any;
+        std::vector<std::size_t> found;
+        for (std::size_t i = 0; i < demands_.size(); ++i)
+            if (broken[i]) found.push_back(i);
+        return found;
     }
 
     Answer conflict(const Model& model) {
         Answer answer;
         if (isFeasible(model, ramps_)) {
-            answer.notes.push_back("Sizes can be had, but not on the grid: a finer grid helps.");
+            answer.offGrid = true;
             return answer;
         }
         const std::vector<bool> outside = outsideConflict(model, ramps_, demands_);

@@ -39,8 +39,9 @@ struct Conflict {
 struct Answer {
     std::optional<project::Project> solved;
     std::vector<Binding> bindings;
-    Conflict conflict;               ///< if there is no solution
-    std::vector<std::string> notes;  ///< what else is to be said, in sentences
+    Conflict conflict;           ///< if there is no solution
+    bool offGrid = false;        ///< there are sizes, but none were found on the grid
+    std::vector<Demand> unkept;  ///< what the solved row breaks as laid out, all the same
 };
 
 struct Options {

@@ -12,70 +12,100 @@ namespace tenter::solve {
 
 namespace {
 
-/// What rounding to emitted numbers may move a size by, CSS px.
+using sweep::Interval;
+
+/// What rounding to emitted numbers may move a size by, CSS px, and characters to a line.
 constexpr double roundedBy = 1e-9;
+/// Widths thinner than any engine's grid are the rounding of doubles, CSS px.
+constexpr double thin = 1e-6;
 
-/// True if the line is above 0 somewhere on the part of `piece` within `widths`.
-template <class Piece>
-bool isAbove(const Piece& piece, const sweep::Interval& widths, const units::Linear& line) {
-    const auto cut = checks::within(piece, widths);
-    if (!cut || cut->to - cut->from < sweep::leastStep) return false;
-    return line.at(cut->from - piece.from) > roundedBy || line.at(cut->to - piece.from) > roundedBy;
-}
+class Verifier {
+public:
+    Verifier(const project::Project& project, const layout::PreparedRow& row,
+             const std::vector<Demand>& demands, Interval range)
+        : project_(project), row_(row), demands_(demands), range_(range), broken_(demands.size()) {}
 
-bool breaksPart(const Demand& demand, const sweep::PartPieces& pieces, const text::Paragraph& paragraph) {
-    return std::ranges::any_of(pieces.pieces, [&](const sweep::Piece& piece) {
-        if (demand.kind == Kind::Lines) {
-            const auto cut = checks::within(piece, demand.widths);
-            // Pieces thinner than any engine's grid are the rounding of doubles.
-            return cut && cut->to - cut->from > 1e-6 &&
-                   piece.lines >
-                       std::max<std::size_t>(static_cast<std::size_t>(demand.value), forcedLines(paragraph));
+    void lookAt(std::size_t card, std::size_t part) {
+        const auto* text = std::get_if<project::TextPart>(&project_.cards[card].parts[part]);
+        if (text == nullptr) return;
+        const sweep::PartPieces pieces = sweep::follow(row_, card, part, range_.from, range_.to);
+        for (std::size_t i = 0; i < demands_.size(); ++i) {
+            const Demand& demand = demands_[i];
+            if (demand.role != text->role) continue;
+            if (demand.kind == Kind::Lines)
+                lines(i, pieces, forcedLines(*row_.band(0).cards[card].parts[part].paragraph));
+            if (demand.kind == Kind::LeastMeasure || demand.kind == Kind::MostMeasure) measure(i, pieces);
+            if (demand.kind == Kind::Words)
+                for (const checks::Wide& wide : checks::wideWords(row_, card, part, range_.from, range_.to))
+                    note(i, wide.widths);
         }
-        if (piece.lines < static_cast<std::uint32_t>(project::measuredLines)) return false;
-        const units::Linear more = piece.width * piece.graphemes - demand.value * piece.advance;
-        return isAbove(piece, demand.widths, demand.kind == Kind::MostMeasure ? more : -more);
-    });
-}
+    }
+
+    void lookAtFigures() {
+        for (std::size_t i = 0; i < demands_.size(); ++i) {
+            const Demand& demand = demands_[i];
+            const bool floor = demand.kind == Kind::LeastSize;
+            if (!floor && demand.kind != Kind::MostSize) continue;
+            const auto role = static_cast<std::uint32_t>(std::ranges::find(row_.roles(), demand.role) -
+                                                         row_.roles().begin());
+            for (const checks::RolePiece& piece : checks::rolePieces(row_, role, range_.from, range_.to))
+                above(i, piece, floor ? demand.value - piece.size : piece.size - demand.value);
+        }
+    }
+
+    std::vector<std::vector<Interval>> take() { return std::move(broken_); }
+
+private:
+    void note(std::size_t demand, const Interval& widths) {
+        if (widths.to - widths.from > thin) broken_[demand].push_back(widths);
+    }
+
+    void lines(std::size_t index, const sweep::PartPieces& pieces, std::size_t forced) {
+        const auto most = std::max(static_cast<std::size_t>(demands_[index].value), forced);
+        for (const sweep::Piece& piece : pieces.pieces) {
+            const auto cut = checks::within(piece, demands_[index].widths);
+            if (cut && piece.lines > most) note(index, *cut);
+        }
+    }
+
+    void measure(std::size_t index, const sweep::PartPieces& pieces) {
+        const Demand& demand = demands_[index];
+        for (const sweep::Piece& piece : pieces.pieces) {
+            if (piece.lines < static_cast<std::uint32_t>(project::measuredLines)) continue;
+            const units::Linear more = piece.width * piece.graphemes - demand.value * piece.advance;
+            above(index, piece, demand.kind == Kind::MostMeasure ? more : -more);
+        }
+    }
+
+    /// Where the line, which starts where `piece` does, is above 0 on it.
+    template <class Piece>
+    void above(std::size_t index, const Piece& piece, const units::Linear& line) {
+        const auto cut = checks::within(piece, demands_[index].widths);
+        if (!cut) return;
+        const auto over =
+            checks::whereAbove(line.from(cut->from - piece.from) - roundedBy, cut->from, cut->to);
+        if (over) note(index, *over);
+    }
+
+    const project::Project& project_;
+    const layout::PreparedRow& row_;
+    const std::vector<Demand>& demands_;
+    Interval range_;
+    std::vector<std::vector<Interval>> broken_;
+};
 
 }  // namespace
 
-std::vector<bool> broken(const project::Project& project, std::size_t variant,
-                         const std::vector<Demand>& demands, const std::vector<bool>& without,
-                         text::ParagraphStore& store, const text::BreakProfile& profile) {
-    const layout::PreparedRow row(project, variant, store, profile);
-    const double least = project.leastWidth;
-    const double most = project.mostWidth;
-    std::vector<bool> found(demands.size(), false);
-    for (std::size_t card = 0; card < project.cards.size(); ++card) {
-        if (without[card]) continue;
-        for (std::size_t part = 0; part < project.cards[card].parts.size(); ++part) {
-            const auto* text = std::get_if<project::TextPart>(&project.cards[card].parts[part]);
-            if (text == nullptr) continue;
-            const sweep::PartPieces pieces = sweep::follow(row, card, part, least, most);
-            const text::Paragraph& paragraph = *row.band(0).cards[card].parts[part].paragraph;
-            for (std::size_t i = 0; i < demands.size(); ++i) {
-                const Demand& demand = demands[i];
-                if (found[i] || demand.role != text->role) continue;
-                if (demand.kind == Kind::Lines || demand.kind == Kind::LeastMeasure ||
-                    demand.kind == Kind::MostMeasure)
-                    found[i] = breaksPart(demand, pieces, paragraph);
-                if (demand.kind == Kind::Words)
-                    found[i] = !checks::wideWords(row, card, part, least, most).empty();
-            }
-        }
-    }
-    for (std::size_t i = 0; i < demands.size(); ++i) {
-        const Demand& demand = demands[i];
-        const bool floor = demand.kind == Kind::LeastSize;
-        if (!floor && demand.kind != Kind::MostSize) continue;
-        const auto role =
-            static_cast<std::uint32_t>(std::ranges::find(row.roles(), demand.role) - row.roles().begin());
-        for (const checks::RolePiece& piece : checks::rolePieces(row, role, least, most))
-            if (isAbove(piece, demand.widths, floor ? demand.value - piece.size : piece.size - demand.value))
-                found[i] = true;
-    }
-    return found;
+std::vector<std::vector<Interval>> brokenWidths(const project::Project& project,
+                                                const layout::PreparedRow& row,
+                                                const std::vector<Demand>& demands,
+                                                const std::vector<bool>& without, double least, double most) {
+    Verifier verifier(project, row, demands, {least, most});
+    for (std::size_t card = 0; card < project.cards.size(); ++card)
+        for (std::size_t part = 0; part < project.cards[card].parts.size() && !without[card]; ++part)
+            verifier.lookAt(card, part);
+    verifier.lookAtFigures();
+    return verifier.take();
 }
 
 }  // namespace tenter::solve

@@ -1,18 +1,20 @@
-// Whether sizes keep the wishes, judged by the row as it is laid out, not by the solver's own rows.
+// Where sizes break the wishes, judged by the row as it is laid out, not by the solver's own rows.
 #pragma once
 
 #include <vector>
 
+#include "layout/layout.h"
 #include "solve/demands.h"
-#include "text/paragraph.h"
 
 namespace tenter::solve {
 
-/// By demand, true where variant `variant` of `project` breaks it at some width of the range under `profile`.
-/// Lines, measures and words are read off the sweep, figures off the emitted sizes; what couples sizes is
-/// exact in them, within the grid.
-std::vector<bool> broken(const project::Project& project, std::size_t variant,
-                         const std::vector<Demand>& demands, const std::vector<bool>& without,
-                         text::ParagraphStore& store, const text::BreakProfile& profile);
+/// By demand, the viewport widths from `least` to `most` (CSS px) at which `row` breaks it, in no order, some
+/// perhaps within others. Lines, measures and words are read off the sweep, figures off the emitted sizes.
+/// What couples sizes is not looked at: sizes on the solver's grid keep it as they are.
+std::vector<std::vector<sweep::Interval>> brokenWidths(const project::Project& project,
+                                                       const layout::PreparedRow& row,
+                                                       const std::vector<Demand>& demands,
+                                                       const std::vector<bool>& without, double least,
+                                                       double most);
 
 }  // namespace tenter::solve

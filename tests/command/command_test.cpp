@@ -277,6 +277,20 @@ TEST_F(Command, SolveTakesEveryVariantAtOnceAndEitherEngine) {
     expectRefused(run("solve", {"--all-variants", "--variant", "tides-trio"}), "excludes");
 }
 
+TEST_F(Command, SolveTellsWhatWishesAllowAndLeaveOpen) {
+    const Finished allowed = run("solve", {"--allowed", "heading.lines=1"});
+    ASSERT_EQ(allowed.code, 0) << allowed.err;
+    const Json json = Json::parse(allowed.out);
+    EXPECT_EQ(json["heading"]["least"][0][0], Json::parse("[340, 11]"));
+    EXPECT_EQ(json["body"]["most"][0].back()[0], 1700);
+
+    const Finished leeway = run("solve", {"--leeway", "breakpoint"});
+    ASSERT_EQ(leeway.code, 0) << leeway.err;
+    EXPECT_TRUE(leeway.out.starts_with("The end of the band of 1 column may be anywhere from "))
+        << leeway.out;
+    expectRefused(run("solve", {"--leeway", "colour"}), "use breakpoint, gap, padding or row-width");
+}
+
 TEST_F(Command, SolveRefusesWishesThatAreNone) {
     expectRefused(run("solve", {"heading.lines=none"}), "heading.lines=none: \"none\" is no number");
     expectRefused(run("solve", {"headin.lines=2"}), "did you mean");

@@ -1,0 +1,262 @@
+#include "solve/leeway.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "checks/phrases.h"
+#include "project/cascade.h"
+#include "solve/verify.h"
+#include "units/number.h"
+
+namespace tenter::solve {
+
+namespace {
+
+using project::Length;
+using sweep::Interval;
+using units::Unit;
+
+/// Values looked at over the range of a setting, before the ends of a run are found by halving.
+constexpr int samples = 80;
+/// Of a run's length, how far "well within" is from an end where a wish breaks.
+constexpr double within = 0.25;
+/// Nearer to such an end than this share of the run, what is there nearly breaks.
+constexpr double nearly = 0.02;
+
+/// One band of a variant as a variant of its own.
+project::Variant alone(const project::Variant& variant, std::size_t band) {
+    project::Variant one = variant;
+    one.bands = {variant.bands[band]};
+    one.bands[0].upTo.reset();
+    return one;
+}
+
+/// The widths of the range that band `band` has, CSS px.
+Interval widthsOf(const project::Project& project, const project::Variant& variant, std::size_t band) {
+    const double from = band == 0 ? 0 : *variant.bands[band - 1].upTo;
+    const double to = variant.bands[band].upTo.value_or(project.mostWidth);
+    return {std::max(from, project.leastWidth), std::min(to, project.mostWidth)};
+}
+
+Length lengthOf(double value, Unit unit) {
+    switch (unit) {
+        case Unit::Rem:
+            return Length::rem(value);
+        case Unit::Em:
+            return Length::em(value);
+        case Unit::Percent:
+            return Length::percent(value);
+        case Unit::Vw:
+            return Length::vw(value);
+        case Unit::Cqi:
+            return Length::cqi(value);
+        case Unit::Px:
+        case Unit::Auto:
+        case Unit::None:
+            break;
+    }
+    return Length::px(value);
+}
+
+/// What is looked at, in its unit: rows down to a narrow phone's and up to the range's, spacings up to more
+/// than anyone wants.
+Interval valuesOf(Varied varied, Unit unit, double mostWidth) {
+    const bool row = varied == Varied::RowWidth;
+    if (unit == Unit::Percent || unit == Unit::Vw) return row ? Interval{30, 100} : Interval{0, 20};
+    if (unit == Unit::Px) return row ? Interval{240, mostWidth} : Interval{0, 160};
+    return row ? Interval{15, mostWidth / 16} : Interval{0, 10};
+}
+
+class LeewayFinder {
+public:
+    LeewayFinder(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+                 const Options& options)
+        : project_(project), variant_(project.variants[variant]), store_(store) {
+        const project::Wishes wishes = project::wishesOf(project);
+        demands_ = demandsOf(project, wishes);
+        without_ = withoutOf(project, wishes);
+        profiles_ = options.profile != nullptr ? std::vector{options.profile} : text::profiles();
+    }
+
+    /// Where the band below is broken bounds its end from above, where the one above is from below.
+    std::optional<Leeway> ofBreakpoint(std::size_t band) {
+        if (band + 1 >= variant_.bands.size()) return std::nullopt;
+        Leeway leeway{*variant_.bands[band].upTo, Unit::Px, {}, std::nullopt};
+        const Interval both{widthsOf(project_, variant_, band).from,
+                            widthsOf(project_, variant_, band + 1).to};
+        if (both.from >= both.to) return std::nullopt;
+        noteBroken(band, leeway);
+        noteBroken(band + 1, leeway);
+        Run run{both.from, both.to};
+        for (const Interval& broken : brokenIn(alone(variant_, band), both))
+            if (broken.from < run.to) {
+                run.to = broken.from;
+                run.breaksAbove = true;
+            }
+        for (const Interval& broken : brokenIn(alone(variant_, band + 1), both))
+            if (broken.to > run.from) {
+                run.from = broken.to;
+                run.breaksBelow = true;
+            }
+        if (run.from > run.to) return leeway;
+        leeway.run = run;
+        return leeway;
+    }
+
+    std::optional<Leeway> ofSetting(std::size_t band, Varied varied) {
+        const project::Settings settings = resolvedIn(band);
+        const Length now = varied == Varied::ColumnGap     ? *settings.row.columnGap
+                           : varied == Varied::CardPadding ? settings.card.padding.left.value_or(Length())
+                                                           : *settings.row.width;
+        const Interval there = widthsOf(project_, variant_, band);
+        if (now.isKeyword() || there.from >= there.to) return std::nullopt;
+        if (varied == Varied::ColumnGap && *settings.row.columns < 2) return std::nullopt;
+        Leeway leeway{now.value(), now.unit(), {}, std::nullopt};
+        noteBroken(band, leeway);
+        const Interval values = valuesOf(varied, now.unit(), project_.mostWidth);
+        const auto holds = [&](double value) {
+            project::Variant one = alone(variant_, band);
+            project::Settings& set = one.bands[0].set;
+            const Length length = lengthOf(value, now.unit());
+            if (varied == Varied::ColumnGap) set.row.columnGap = length;
+            if (varied == Varied::CardPadding) set.card.padding.left = set.card.padding.right = length;
+            if (varied == Varied::RowWidth) set.row.width = length;
+            return brokenIn(one, there).empty();
+        };
+        leeway.run = nearestRun(values, leeway.now, holds);
+        return leeway;
+    }
+
+private:
+    [[nodiscard]] project::Settings resolvedIn(std::size_t band) const {
+        return project::resolve(project_, variant_, band);
+    }
+
+    /// By demand, under every profile.
+    std::vector<std::vector<Interval>> brokenBy(const project::Variant& variant, const Interval& widths) {
+        project::Project changed = project_;
+        changed.variants = {variant};
+        std::vector<std::vector<Interval>> all(demands_.size());
+        for (const text::BreakProfile* profile : profiles_) {
+            const layout::PreparedRow row(changed, 0, store_, *profile);
+            const auto found = brokenWidths(changed, row, demands_, without_, widths.from, widths.to);
+            for (std::size_t i = 0; i < all.size(); ++i)
+                all[i].insert(all[i].end(), found[i].begin(), found[i].end());
+        }
+        return all;
+    }
+    std::vector<Interval> brokenIn(const project::Variant& variant, const Interval& widths) {
+        std::vector<Interval> all;
+        for (const std::vector<Interval>& found : brokenBy(variant, widths))
+            all.insert(all.end(), found.begin(), found.end());
+        return all;
+    }
+    /// What breaks in a band as it is.
+    void noteBroken(std::size_t band, Leeway& leeway) {
+        const auto found = brokenBy(alone(variant_, band), widthsOf(project_, variant_, band));
+        for (std::size_t i = 0; i < demands_.size(); ++i)
+            if (!found[i].empty()) leeway.broken.push_back(demands_[i]);
+    }
+
+    template <class Holds>
+    static std::optional<Run> nearestRun(const Interval& values, double now, Holds&& holds) {
+        const auto valueAt = [&](int i) { return values.from + (values.to - values.from) * i / samples; };
+        // The value now is one of those looked at, so that a narrow run about it is not missed.
+        std::vector<double> looked;
+        for (int i = 0; i <= samples; ++i)
+            looked.push_back(valueAt(i));
+        looked.push_back(now);
+        std::ranges::sort(looked);
+        std::vector<bool> good;
+        for (const double value : looked)
+            good.push_back(holds(value));
+        const auto edge = [&](double out, double in) {
+            while (std::abs(in - out) > 0.005) {
+                const double middle = (in + out) / 2;
+                (holds(middle) ? in : out) = middle;
+            }
+            return in;
+        };
+        std::optional<Run> nearest;
+        const auto away = [&](const Run& run) { return std::max({run.from - now, now - run.to, 0.0}); };
+        for (std::size_t i = 0; i < looked.size();) {
+            if (!good[i]) {
+                ++i;
+                continue;
+            }
+            std::size_t end = i;
+            while (end + 1 < looked.size() && good[end + 1])
+                ++end;
+            Run run{looked[i], looked[end], i > 0, end + 1 < looked.size()};
+            if (run.breaksBelow) run.from = edge(looked[i - 1], looked[i]);
+            if (run.breaksAbove) run.to = edge(looked[end + 1], looked[end]);
+            if (!nearest || away(run) < away(*nearest)) nearest = run;
+            i = end + 1;
+        }
+        return nearest;
+    }
+
+    const project::Project& project_;
+    const project::Variant& variant_;
+    text::ParagraphStore& store_;
+    std::vector<Demand> demands_;
+    std::vector<bool> without_;
+    std::vector<const text::BreakProfile*> profiles_;
+};
+
+/// What is there if it is not nearly broken, else the nearest value well within, to a figure that reads well.
+double bestIn(const Run& run, double now, Unit unit) {
+    const double length = run.to - run.from;
+    const auto inner = [&](double share) {
+        return Interval{run.from + (run.breaksBelow ? share * length : 0),
+                        run.to - (run.breaksAbove ? share * length : 0)};
+    };
+    const Interval kept = inner(nearly);
+    if (now >= kept.from && now <= kept.to) return now;
+    const Interval well = inner(within);
+    const double best = std::clamp(now, well.from, well.to);
+    const double read = units::rounded(best, unit == Unit::Px ? 0 : 2);
+    return read >= run.from && read <= run.to ? read : best;
+}
+
+std::string inUnit(double value, Unit unit) {
+    return units::number(value, 2) + (unit == Unit::Percent ? " %" : " " + std::string(units::suffix(unit)));
+}
+
+}  // namespace
+
+std::optional<Leeway> leewayOf(const project::Project& project, std::size_t variant, std::size_t band,
+                               Varied varied, text::ParagraphStore& store, const Options& options) {
+    LeewayFinder finder(project, variant, store, options);
+    std::optional<Leeway> leeway =
+        varied == Varied::Breakpoint ? finder.ofBreakpoint(band) : finder.ofSetting(band, varied);
+    if (leeway && leeway->run) leeway->run->best = bestIn(*leeway->run, leeway->now, leeway->unit);
+    return leeway;
+}
+
+std::string sentenceOf(const project::Project& project, std::size_t variant, std::size_t band, Varied varied,
+                       const Leeway& leeway) {
+    const int columns = *project::resolve(project, project.variants[variant], band).row.columns;
+    const std::string there =
+        "the band of " + std::to_string(columns) + (columns == 1 ? " column" : " columns");
+    const std::string now = inUnit(leeway.now, leeway.unit);
+    const std::string what = varied == Varied::Breakpoint    ? "end of " + there
+                             : varied == Varied::ColumnGap   ? "column gap in " + there
+                             : varied == Varied::CardPadding ? "padding of cards in " + there
+                                                             : "row's width in " + there;
+    if (!leeway.run) {
+        std::string broken;
+        for (const Demand& demand : leeway.broken)
+            if (broken.find(said(demand)) == std::string::npos)
+                broken += (broken.empty() ? "" : ", ") + ("“" + said(demand) + "”");
+        return "No " + what + " keeps the wishes at these sizes; at " + now + ", as it is now, " + broken +
+               (leeway.broken.size() > 1 ? " break." : " breaks.");
+    }
+    const Run& run = *leeway.run;
+    std::string text = "The " + what + " may be anywhere from " + inUnit(run.from, leeway.unit) + " to " +
+                       inUnit(run.to, leeway.unit) + "; it is " + now + " now";
+    if (run.best != leeway.now) text += ", and would be well at " + inUnit(run.best, leeway.unit);
+    return text + ".";
+}
+
+}  // namespace tenter::solve

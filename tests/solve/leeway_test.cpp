@@ -1,0 +1,164 @@
+// What wishes leave open, judged by layouts at many widths.
+#include "solve/leeway.h"
+
+#include "solve/allowed.h"
+#include "solving.h"
+#include "units/number.h"
+
+namespace tenter::test {
+namespace {
+
+using solve::Varied;
+
+/// The first wish broken at any whole width or half of one, in any band; empty if none is.
+std::string brokenInSteps(const project::Project& project, std::size_t variant) {
+    for (const text::BreakProfile* profile : text::profiles()) {
+        Judge judge(project, variant, *profile);
+        for (double width = project.leastWidth; width <= project.mostWidth; width += 0.5) {
+            const std::string broken = judge.brokenAt(width);
+            if (!broken.empty()) return broken;
+        }
+    }
+    return {};
+}
+
+/// The trio of the ferries, whose wishes all hold, with bands on both sides of each breakpoint.
+project::Project ferries() {
+    return samples().at("ferry-words.tenter.json");
+}
+
+TEST(Leeway, of_a_breakpoint_is_the_whole_run_that_keeps_the_wishes) {
+    project::Project project = ferries();
+    ASSERT_EQ(brokenInSteps(project, 0), "");
+    int ends = 0;
+    for (const std::size_t band : {0U, 1U}) {
+        const auto leeway = solve::leewayOf(project, 0, band, Varied::Breakpoint, solveStore());
+        ASSERT_TRUE(leeway && leeway->run);
+        const solve::Run run = *leeway->run;
+        EXPECT_EQ(run.best, leeway->now);
+        const auto brokenAt = [&](double breakpoint) {
+            project::Project moved = project;
+            moved.variants[0].bands[band].upTo = breakpoint;
+            return brokenInSteps(moved, 0);
+        };
+        EXPECT_EQ(brokenAt(run.from + 0.01), "");
+        EXPECT_EQ(brokenAt(run.to - 0.01), "");
+        EXPECT_EQ(brokenAt((run.from + run.to) / 2), "");
+        if (run.breaksBelow) {
+            EXPECT_NE(brokenAt(run.from - 1), "");
+        }
+        if (run.breaksAbove) {
+            EXPECT_NE(brokenAt(run.to + 1), "");
+        }
+        ends += (run.breaksBelow ? 1 : 0) + (run.breaksAbove ? 1 : 0);
+    }
+    EXPECT_GE(ends, 2);
+    EXPECT_FALSE(solve::leewayOf(project, 0, 2, Varied::Breakpoint, solveStore()));
+}
+
+TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
+    const project::Project project = wishing(ferries(), {"heading.lines=3", "body.measure=24-"});
+    const std::string sound = brokenInSteps(project, 0);
+    ASSERT_EQ(sound, "");
+    int ends = 0;
+    for (const Varied varied : {Varied::ColumnGap, Varied::CardPadding, Varied::RowWidth}) {
+        for (const std::size_t band : {0U, 1U, 2U}) {
+            const auto leeway = solve::leewayOf(project, 0, band, varied, solveStore());
+            EXPECT_EQ(leeway.has_value(), varied != Varied::ColumnGap || band > 0);
+            if (!leeway) continue;
+            ASSERT_TRUE(leeway->run);
+            const solve::Run run = *leeway->run;
+            EXPECT_LE(run.from, leeway->now);
+            EXPECT_GE(run.to, leeway->now);
+            const auto brokenWith = [&](double value) {
+                project::Project changed = project;
+                project::Settings& set = changed.variants[0].bands[band].set;
+                const auto length =
+                    units::Length::parse(units::number(value, 3) + std::string(units::suffix(leeway->unit)));
+                if (varied == Varied::ColumnGap) set.row.columnGap = length;
+                if (varied == Varied::CardPadding) set.card.padding.left = set.card.padding.right = length;
+                if (varied == Varied::RowWidth) set.row.width = length;
+                return brokenInSteps(changed, 0);
+            };
+            EXPECT_EQ(brokenWith((run.from + run.to) / 2), "");
+            EXPECT_EQ(brokenWith(run.to - 0.01), "");
+            const double step = 0.02 * (run.to - run.from);
+            if (run.breaksBelow) {
+                EXPECT_NE(brokenWith(run.from - step), "");
+            }
+            if (run.breaksAbove) {
+                EXPECT_NE(brokenWith(run.to + step), "");
+            }
+            ends += (run.breaksBelow ? 1 : 0) + (run.breaksAbove ? 1 : 0);
+        }
+    }
+    EXPECT_GE(ends, 5);
+}
+
+TEST(Leeway, names_what_breaks_where_nothing_helps) {
+    const project::Project project = wishing(ferries(), {"body.size=40-"});
+    const auto leeway = solve::leewayOf(project, 0, 0, Varied::CardPadding, solveStore());
+    ASSERT_TRUE(leeway && !leeway->run);
+    EXPECT_NE(solve::sentenceOf(project, 0, 0, Varied::CardPadding, *leeway)
+                  .find("“body type no smaller than 40 px” breaks"),
+              std::string::npos)
+        << solve::sentenceOf(project, 0, 0, Varied::CardPadding, *leeway);
+}
+
+/// The value of runs at `width`; empty between them.
+std::optional<double> valueAt(const std::vector<sweep::Curve>& runs, double width) {
+    for (const sweep::Curve& run : runs)
+        if (width > run.front().width && width < run.back().width) return sweep::valueAt(run, width);
+    return std::nullopt;
+}
+
+// At random widths type of just that size keeps the wishes there, and a hundredth more breaks one.
+TEST(AllowedSizes, are_the_edge_of_what_layouts_keep) {
+    std::mt19937 random(11);
+    int edges = 0;
+    for (const auto& [name, sample] : samples()) {
+        const project::Project project =
+            wishing(sample, {"heading.lines=2", "body.measure=30-70", "slack=0", "narrow-slack=0"});
+        for (const char* role : {"heading", "body", "button"}) {
+            const solve::Allowed allowed = solve::allowedSizes(project, 0, role, solveStore());
+            std::uniform_real_distribution<double> widths(project.leastWidth, project.mostWidth);
+            for (int i = 0; i < 40; ++i) {
+                const double width = widths(random);
+                const auto most = valueAt(allowed.most, width);
+                const auto least = valueAt(allowed.least, width);
+                ASSERT_TRUE(most && least) << name << " " << role << " " << width;
+                const auto brokenWith = [&](double size) {
+                    project::Project changed = project;
+                    // The other roles are out of the way.
+                    for (const std::string& each : project::roles(project))
+                        for (project::Band& band : changed.variants[0].bands)
+                            band.set.text.of(each).size = units::Ramp::flat(each == role ? size : 1);
+                    project::Wishes only = *changed.wishes;
+                    for (const std::string& each : project::roles(project))
+                        if (each != role) {
+                            project::RoleWishes& none = only.roles.emplace_back();
+                            none.role = each;
+                            none.mostMeasure = 1000;
+                            none.leastSize = 1;
+                        }
+                    changed.wishes = only;
+                    std::string broken;
+                    for (const text::BreakProfile* profile : text::profiles())
+                        broken += Judge(changed, 0, *profile).brokenAt(width);
+                    return broken;
+                };
+                if (*most < *least) continue;
+                EXPECT_EQ(brokenWith(*most * 0.999), "") << name << " " << role << " " << *most;
+                EXPECT_NE(brokenWith(*most * 1.01), "")
+                    << name << " " << role << " " << *most << " at " << width;
+                EXPECT_EQ(brokenWith(*least * 1.001), "") << name << " " << role << " " << *least;
+                EXPECT_NE(brokenWith(*least * 0.99), "") << name << " " << role << " " << *least;
+                ++edges;
+            }
+        }
+    }
+    EXPECT_GT(edges, 400);
+}
+
+}  // namespace
+}  // namespace tenter::test
