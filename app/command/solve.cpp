@@ -9,6 +9,9 @@
 #include "outcome.h"
 #include "project/card_scale.h"
 #include "project/file.h"
+#include "project/rules.h"
+#include "project/wording.h"
+#include "solve/columns.h"
 #include "solve/leeway.h"
 #include "solve/notation.h"
 #include "verbs.h"
@@ -22,6 +25,8 @@ struct SolveArguments : Arguments {
     bool all = false;
     bool allowed = false;
     std::string leeway;
+    int columns = 0;
+    std::string className;
 };
 
 const std::vector<std::pair<std::string, solve::Varied>> variable{{"breakpoint", solve::Varied::Breakpoint},
@@ -40,6 +45,30 @@ int tellLeeway(const SolveArguments& arguments, Opened& opened, const solve::Opt
             out += solve::sentenceOf(opened.project, opened.variant, band, varied->second, *leeway) + "\n";
     }
     return deliver(arguments, out);
+}
+
+/// Adds the variant that is asked for, which is then the one to be solved; false if there is one of that
+/// class.
+bool addColumns(const SolveArguments& arguments, Opened& opened) {
+    project::Project& project = opened.project;
+    const std::string name =
+        arguments.className.empty()
+            ? solve::classFor(project.variants[opened.variant].className, arguments.columns)
+            : arguments.className;
+    if (!project::isClassName(name)) {
+        refuse("--class", project::inQuotes(name) + " is no class name",
+               "use letters, digits, hyphens and underscores, a letter first");
+        return false;
+    }
+    if (project.findVariant(name)) {
+        refuse("--columns", "there is a variant with the class " + name,
+               "solve that one with --variant, or name another class with --class");
+        return false;
+    }
+    project.variants.push_back(
+        solve::inColumns(project, opened.variant, arguments.columns, name, opened.store));
+    opened.variant = project.variants.size() - 1;
+    return true;
 }
 
 int runSolve(SolveArguments arguments) {
@@ -61,6 +90,7 @@ int runSolve(SolveArguments arguments) {
     if (!arguments.wishes.empty())
         project.wishes = project.wishes ? project::laidOn(*project.wishes, said) : said;
 
+    if (arguments.columns > 0 && !addColumns(arguments, *opened)) return wrongInput;
     std::vector<std::size_t> variants{opened->variant};
     if (arguments.all) {
         variants.resize(project.variants.size());
@@ -96,6 +126,15 @@ void addSolve(CLI::App& app, Action& action) {
     verb->add_flag("--all-variants", arguments->all,
                    "Solve every variant at once; sizes that the style says stay common to them")
         ->excludes(one);
+    CLI::Option* columns =
+        verb->add_option("--columns", arguments->columns,
+                         "Add a variant of so many columns, made after the one of --variant, and solve it")
+            ->type_name("COUNT")
+            ->check(CLI::Range(1, 12));
+    verb->add_option("--class", arguments->className,
+                     "The new variant's class (after the other's if left out)")
+        ->type_name("CLASS")
+        ->needs(columns);
     verb->add_flag("--allowed", arguments->allowed,
                    "Print, instead, the sizes that the wishes allow each role at each width, as JSON");
     verb->add_option("--leeway", arguments->leeway,

@@ -23,7 +23,7 @@ Linear edgesAt(const layout::RolePlan& role, units::LengthBasisOf<Linear> basis,
 }
 
 /// What a length takes of the px and of the em.
-std::pair<Linear, double> apart(const units::Length& length, units::LengthBasisOf<Linear> basis) {
+std::pair<Linear, double> fixedAndEms(const units::Length& length, units::LengthBasisOf<Linear> basis) {
     basis.em = 0;
     const Linear fixed = length.resolve(basis);
     basis.em = 1;
@@ -68,8 +68,8 @@ std::vector<Stretch> stretchesOf(const layout::PreparedRow& row, std::size_t var
             stretch.room = across.cardContent - fixed;
             stretch.column = across.cardContent;
             stretch.follows = followsCard ? across.basis.cqi : across.basis.vw;
-            std::tie(stretch.letter, stretch.emLetter) = apart(style.letterSpacing, across.basis);
-            std::tie(stretch.word, stretch.emWord) = apart(style.wordSpacing, across.basis);
+            std::tie(stretch.letter, stretch.emLetter) = fixedAndEms(style.letterSpacing, across.basis);
+            std::tie(stretch.word, stretch.emWord) = fixedAndEms(style.wordSpacing, across.basis);
             stretch.to = stride.next(from, endOf(stretch, ramp, cuts), to);
             from = stretch.to;
             stretches.push_back(stretch);

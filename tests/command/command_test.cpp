@@ -277,6 +277,20 @@ TEST_F(Command, SolveTakesEveryVariantAtOnceAndEitherEngine) {
     expectRefused(run("solve", {"--all-variants", "--variant", "tides-trio"}), "excludes");
 }
 
+TEST_F(Command, SolveAddsTheSameRowInOtherColumns) {
+    const Finished finished = run("solve", {"--columns", "4"});
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    const Json solved = Json::parse(finished.out);
+    ASSERT_EQ(solved["variants"].size(), 3U);
+    EXPECT_EQ(solved["variants"][0], Json::parse(project)["variants"][0]);
+    EXPECT_EQ(solved["variants"][2]["class"], "tides-quartet");
+    EXPECT_EQ(solved["variants"][2]["bands"].back()["set"]["row"]["columns"], 4);
+    expectRefused(run("solve", {"--columns", "3"}), "there is a variant with the class tides-trio");
+    expectRefused(run("solve", {"--columns", "3", "--class", "3"}), "is no class name");
+    expectRefused(run("solve", {"--columns", "13"}), "--columns");
+    EXPECT_EQ(run("solve", {"--columns", "3", "--class", "tides-other"}).code, 0);
+}
+
 TEST_F(Command, SolveTellsWhatWishesAllowAndLeaveOpen) {
     const Finished allowed = run("solve", {"--allowed", "heading.lines=1"});
     ASSERT_EQ(allowed.code, 0) << allowed.err;

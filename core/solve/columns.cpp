@@ -1,0 +1,212 @@
+#include "solve/columns.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+#include "layout/layout.h"
+#include "project/cascade.h"
+#include "units/number.h"
+
+namespace tenter::solve {
+
+namespace {
+
+constexpr std::array<const char*, 9> ensembles{"solo",   "pair",   "trio",  "quartet", "quintet",
+                                               "sextet", "septet", "octet", "nonet"};
+/// Width of a card's content in several columns where the row it is made after has none, CSS px. Common
+/// practice, no source.
+constexpr double usualCard = 240;
+/// Bands narrower than this are left out, CSS px.
+constexpr double leastBand = 40;
+/// Where no width gives cards that room, a band begins at this share of the range.
+constexpr double lateStart = 0.75;
+/// CSS px between widths at which sizes are read off.
+constexpr double readEvery = 10;
+
+int columnsIn(const project::Project& project, const project::Variant& variant, std::size_t band) {
+    return *project::resolve(project, variant, band).row.columns;
+}
+
+double startOf(const project::Project& project, const project::Variant& variant, std::size_t band) {
+    const double from = band == 0 ? 0 : *variant.bands[band - 1].upTo;
+    return std::max(from, project.leastWidth);
+}
+
+class ColumnMaker {
+public:
+    ColumnMaker(const project::Project& project, std::size_t from, text::ParagraphStore& store)
+        : project_(project),
+          source_(project.variants[from]),
+          store_(store),
+          row_(project, from, store, text::blink()) {
+        for (std::size_t band = 0; band < source_.bands.size(); ++band)
+            counts_.push_back(columnsIn(project, source_, band));
+        readSource();
+    }
+
+    project::Variant make(int columns, const std::string& className) {
+        project::Variant made;
+        made.className = className;
+        made.name = std::to_string(columns);
+        made.set = source_.set;
+        for (const int count : columnSteps(columns, project_.cards.size())) {
+            project::Band band = source_.bands[templateFor(count)];
+            band.upTo.reset();
+            band.set.row.columns = count;
+            if (made.bands.empty()) {
+                made.bands.push_back(std::move(band));
+                continue;
+            }
+            const double start = startFor(made, band, count);
+            const double before = startOf(project_, made, made.bands.size() - 1);
+            // A band too narrow to be worth its media query makes way for the next.
+            if (start - before < leastBand && made.bands.size() > 1) {
+                made.bands.back() = std::move(band);
+                continue;
+            }
+            made.bands.back().upTo = std::max(start, before + leastBand);
+            made.bands.push_back(std::move(band));
+        }
+        fitRamps(made);
+        return made;
+    }
+
+private:
+    struct Reading {
+        double width = 0;   ///< viewport
+        double column = 0;  ///< content width of a card
+        std::vector<double> sizes;
+    };
+
+    void readSource() {
+        for (double width = project_.leastWidth; width <= project_.mostWidth; width += readEvery) {
+            Reading reading{width, row_.cardWidth(width), {}};
+            for (std::uint32_t role = 0; role < row_.roles().size(); ++role)
+                reading.sizes.push_back(row_.fontSize(role, width));
+            readings_.push_back(std::move(reading));
+        }
+        narrowest_ = 0;
+        for (const Reading& reading : readings_)
+            if (counts_[row_.bandAt(reading.width)] > 1 && (narrowest_ == 0 || reading.column < narrowest_))
+                narrowest_ = reading.column;
+        if (narrowest_ == 0) narrowest_ = usualCard;
+    }
+
+    /// The band of the source with as many columns, or nearly so.
+    [[nodiscard]] std::size_t templateFor(int count) const {
+        const auto away = [&](int other) { return std::abs(other - count); };
+        return static_cast<std::size_t>(std::ranges::min_element(counts_, {}, away) - counts_.begin());
+    }
+
+    /// Where cards of `band` in `count` columns are as wide as they need be.
+    double startFor(const project::Variant& made, const project::Band& band, int count) {
+        const auto same = std::ranges::find(counts_, count);
+        if (same != counts_.end() && same != counts_.begin())
+            return startOf(project_, source_, static_cast<std::size_t>(same - counts_.begin()));
+        project::Project alone = project_;
+        alone.variants = {made};
+        alone.variants[0].bands = {band};
+        const layout::PreparedRow row(alone, 0, store_, text::blink());
+        double low = project_.leastWidth;
+        double high = project_.mostWidth;
+        if (row.cardWidth(high) < narrowest_) return std::round(low + lateStart * (high - low));
+        while (high - low > 1)
+            (row.cardWidth((low + high) / 2) < narrowest_ ? low : high) = (low + high) / 2;
+        return std::ceil(high / readEvery) * readEvery;
+    }
+
+    /// The source's size of a role where a column is `column` wide; of several such widths the nearest to
+    /// `width`.
+    [[nodiscard]] double sizeFor(std::size_t role, double column, double width) const {
+        const auto cost = [&](const Reading& reading) {
+            return std::abs(reading.column - column) + 0.05 * std::abs(reading.width - width);
+        };
+        return std::ranges::min_element(readings_, {}, cost)->sizes[role];
+    }
+
+    /// True for a band that the source has too: as many columns over the same widths.
+    [[nodiscard]] bool isAsInSource(const project::Variant& made, std::size_t band) const {
+        const int count = columnsIn(project_, made, band);
+        const std::size_t same = templateFor(count);
+        return counts_[same] == count && source_.bands[same].upTo == made.bands[band].upTo &&
+               startOf(project_, source_, same) == startOf(project_, made, band);
+    }
+
+    /// Own ramps for each other band; what follows the card stays, since it has the column's size as it is.
+    void fitRamps(project::Variant& made) {
+        project::Project whole = project_;
+        whole.variants = {made};
+        const layout::PreparedRow row(whole, 0, store_, text::blink());
+        for (std::size_t band = 0; band < made.bands.size(); ++band) {
+            if (isAsInSource(made, band)) continue;
+            const double from = std::round(startOf(project_, made, band));
+            const double to =
+                std::round(std::min(made.bands[band].upTo.value_or(project_.mostWidth), project_.mostWidth));
+            const project::Settings settings = project::resolve(whole, made, band);
+            for (std::size_t role = 0; role < row_.roles().size(); ++role) {
+                const std::string& name = row_.roles()[role];
+                if (settings.text.find(name)->follow == project::Follow::Card) continue;
+                // Just past a breakpoint it is this band's column.
+                const auto size = [&](double width) {
+                    return units::rounded(sizeFor(role, row.cardWidth(width), width), 2);
+                };
+                const auto ramp = units::Ramp::between({from, size(from + 0.01)}, {to, size(to)});
+                made.bands[band].set.text.of(name).size = ramp.value_or(units::Ramp::flat(size(to)));
+            }
+        }
+    }
+
+    const project::Project& project_;
+    const project::Variant& source_;
+    text::ParagraphStore& store_;
+    layout::PreparedRow row_;
+    std::vector<int> counts_;  // columns of each of the source's bands
+    std::vector<Reading> readings_;
+    double narrowest_ = 0;
+};
+
+}  // namespace
+
+std::vector<int> columnSteps(int columns, std::size_t cards) {
+    const auto holes = [&](int count) {
+        const auto whole = static_cast<std::size_t>(count);
+        return static_cast<double>((whole - cards % whole) % whole) / count;
+    };
+    std::vector<int> steps{columns};
+    while (steps.back() > 1) {
+        const int now = steps.back();
+        int best = std::max(1, now / 2);
+        for (int next = (now + 2) / 3; next < now; ++next) {
+            // Fewest holes; then nearest to the half, the larger of two.
+            const double better = holes(next) - holes(best);
+            const int nearer = std::abs(2 * next - now) - std::abs(2 * best - now);
+            if (better < 0 || (better == 0 && (nearer < 0 || (nearer == 0 && next > best)))) best = next;
+        }
+        steps.push_back(best);
+    }
+    std::ranges::reverse(steps);
+    return steps;
+}
+
+std::string classFor(const std::string& className, int columns) {
+    std::string stem = className;
+    for (const char* word : ensembles) {
+        const std::string ending = std::string("-") + word;
+        if (stem.size() > ending.size() && stem.ends_with(ending)) {
+            stem.resize(stem.size() - ending.size());
+            break;
+        }
+    }
+    const auto count = static_cast<std::size_t>(columns);
+    return stem + (count <= ensembles.size() ? std::string("-") + ensembles[count - 1]
+                                             : "-of-" + std::to_string(columns));
+}
+
+project::Variant inColumns(const project::Project& project, std::size_t from, int columns,
+                           const std::string& className, text::ParagraphStore& store) {
+    return ColumnMaker(project, from, store).make(columns, className);
+}
+
+}  // namespace tenter::solve
