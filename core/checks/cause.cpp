@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <array>
 
-#include "checks/phrases.h"
-
 namespace tenter::checks {
 
 namespace {
@@ -26,7 +24,8 @@ std::optional<Severity> severityOf(std::string_view word) {
     return std::nullopt;
 }
 
-bool Cause::add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness) {
+bool Cause::add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness,
+                std::optional<double> worstAt) {
     const bool first = places.empty();
     widths.push_back(span);
     places.emplace(atCard, atPart);
@@ -34,6 +33,7 @@ bool Cause::add(std::size_t atCard, std::size_t atPart, sweep::Interval span, do
     card = atCard;
     part = atPart;
     there = span;
+    at = worstAt.value_or(span.to);
     worst = badness;
     return true;
 }
@@ -42,23 +42,15 @@ void tell(Findings& out, const Cause& cause, const Saying& saying) {
     if (!cause.any()) return;
     Told told;
     told.key = saying.check + "\n" + std::string(word(saying.severity)) + "\n" + saying.key;
-    told.finding = {saying.check, saying.severity,      cause.card, cause.part,
-                    cause.widths, wholeIn(cause.there), 0,          saying.says,
-                    saying.source};
+    told.finding = {saying.check, saying.severity, cause.card, cause.part, cause.widths, cause.at, 0,
+                    saying.says,  saying.source};
     join(told.finding.widths);
     // What is narrower than anyone can set a window says nothing beside wider spans.
     constexpr double sliver = 0.05;
     const auto isSliver = [](const sweep::Interval& span) {
         return span.to > span.from && span.to - span.from < sliver;
     };
-    std::vector<sweep::Interval>& widths = told.finding.widths;
-    if (!std::ranges::all_of(widths, isSliver)) std::erase_if(widths, isSliver);
-    const bool kept = std::ranges::any_of(widths, [at = told.finding.at](const sweep::Interval& span) {
-        return span.from <= at && at <= span.to;
-    });
-    if (!kept)
-        told.finding.at = wholeIn(*std::ranges::max_element(
-            widths, {}, [](const sweep::Interval& span) { return span.to - span.from; }));
+    if (!std::ranges::all_of(told.finding.widths, isSliver)) std::erase_if(told.finding.widths, isSliver);
     out.push_back(std::move(told));
 }
 

@@ -20,10 +20,12 @@ struct Cause {
     std::size_t card = 0;                                  ///< of the worst
     std::size_t part = 0;
     sweep::Interval there;  ///< widths of the worst, CSS px
+    double at = 0;          ///< where in them it is the worst
     double worst = 0;
 
-    /// Returns true if this is the worst so far.
-    bool add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness);
+    /// Returns true if this is the worst so far. It is so at `worstAt`, or at the end of the span.
+    bool add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness,
+             std::optional<double> worstAt = std::nullopt);
     [[nodiscard]] bool any() const { return !places.empty(); }
 };
 

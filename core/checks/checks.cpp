@@ -1,6 +1,8 @@
 #include "checks/checks.h"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 #include <memory>
 
 #include "checks/registry.h"
@@ -33,6 +35,26 @@ Findings merged(Findings one, Findings other, const text::BreakProfile& first,
     return one;
 }
 
+/// The width nearest to `finding.at` at which it is found, a whole one if its run has any.
+double foundNear(const Finding& finding, double least) {
+    const auto holds = [&](const sweep::Interval& span, double width) {
+        if (width == span.from) return span.from == least || span.from == span.to;
+        return width > span.from && width <= span.to;
+    };
+    const auto run = std::ranges::min_element(finding.widths, {}, [&](const sweep::Interval& span) {
+        return std::abs(std::clamp(finding.at, span.from, span.to) - finding.at);
+    });
+    const double at = std::clamp(finding.at, run->from, run->to);
+    double near = holds(*run, at) ? at : (run->from + run->to) / 2;
+    double far = std::numeric_limits<double>::infinity();
+    for (const double whole : {std::floor(at), std::floor(at) + 1}) {
+        if (!holds(*run, whole) || std::abs(whole - at) >= far) continue;
+        far = std::abs(whole - at);
+        near = whole;
+    }
+    return near;
+}
+
 Findings findingsOf(const Subject& subject, bool breaks) {
     Findings out;
     for (const Check& check : registry())
@@ -61,6 +83,7 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
         finding.share = options.audience.empty()
                             ? std::min(1.0, lengthOf(finding.widths) / (subject.most - subject.least))
                             : options.audience.share(finding.widths, subject.least);
+        finding.at = foundNear(finding, subject.least);
         findings.push_back(std::move(finding));
     }
     std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) {

@@ -37,7 +37,7 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
                 if (!span) continue;
                 for (const double at : {span->from, span->to})
                     if (found.cause.add(part.card, part.part, *span,
-                                        over ? measureOf(piece, at) : -measureOf(piece, at)))
+                                        over ? measureOf(piece, at) : -measureOf(piece, at), at))
                         found.limit = wish.value;
             }
         }

@@ -70,7 +70,7 @@ void checkPictures(const Subject& subject, Findings& out) {
         addAbove(subject.curves.parts[i].slotHeight, part.picture->height / asked, spans);
         join(spans);
         for (const sweep::Interval& span : spans)
-            if ((isFew ? few : modest).add(part.card, part.part, span, -factor))
+            if ((isFew ? few : modest).add(part.card, part.part, span, -factor, need.at))
                 (isFew ? fewNeed : modestNeed) = need;
     }
     const auto told = [&](const Cause& cause, const SlotNeed& need, Severity severity) {

@@ -14,10 +14,10 @@ void checkSmallType(const Subject& subject, Findings& out) {
                 if (!cut) continue;
                 const units::Linear size = piece.size.from(cut->from - piece.from);
                 const auto small = whereAbove(wish.value - size, cut->from, cut->to);
-                if (small &&
-                    cause.add(role.card, role.part, *small,
-                              -std::min(size.at(small->from - cut->from), size.at(small->to - cut->from))))
-                    floor = wish.value;
+                if (!small) continue;
+                for (const double at : {small->from, small->to})
+                    if (cause.add(role.card, role.part, *small, -size.at(at - cut->from), at))
+                        floor = wish.value;
             }
         }
         tell(out, cause,

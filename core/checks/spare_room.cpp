@@ -41,7 +41,9 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
             const double height = sweep::valueAt(*line, middle);
             const units::Linear more(a.value - lines * height, (b.value - a.value) / (b.width - a.width));
             const auto span = whereAbove(more, a.width, b.width);
-            if (span) cause.add(card, 0, *span, std::max(a.value, b.value) / height);
+            if (span)
+                cause.add(card, 0, *span, std::max(a.value, b.value) / height,
+                          a.value > b.value ? span->from : span->to);
         }
     }
     join(cause.widths);

@@ -89,10 +89,13 @@ private:
             const auto small = under(least_);
             const auto modest = under(subject_.limits().comfortTarget);
             if (small && crowded(part, *small)) {
-                small_.add(part.card, part.part, *small, -std::min(first, last));
+                small_.add(part.card, part.part, *small, -std::min(first, last),
+                           first < last ? small->from : small->to);
                 continue;
             }
-            if (modest) modest_.add(part.card, part.part, *modest, -std::min(first, last));
+            if (modest)
+                modest_.add(part.card, part.part, *modest, -std::min(first, last),
+                            first < last ? modest->from : modest->to);
         }
     }
 

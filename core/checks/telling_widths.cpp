@@ -46,6 +46,7 @@ std::vector<TellingWidth> tellingWidths(const project::Project& project, std::si
     add(project.mostWidth, "widest page");
     if (!findings.empty()) add(findings.front().at, "worst finding: " + spaced(findings.front().check));
     std::vector<TellingWidth> widths;
+    widths.reserve(reasons.size());
     for (auto& [width, why] : reasons)
         widths.push_back({width, std::move(why)});
     return widths;

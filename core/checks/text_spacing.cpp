@@ -60,7 +60,7 @@ void checkTextSpacing(const Subject& subject, Findings& out) {
             if (!looked) before = wideWords(subject.row, part.card, part.part, subject.least, subject.most);
             looked = true;
             for (const sweep::Interval& span : without(wide.widths, before))
-                cause.add(part.card, part.part, span, wide.missing);
+                cause.add(part.card, part.part, span, wide.missing, std::clamp(wide.at, span.from, span.to));
         }
     }
     if (!cause.any()) return;

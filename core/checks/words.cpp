@@ -8,18 +8,18 @@ namespace tenter::checks {
 void checkWords(const Subject& subject, Findings& out) {
     for (const bool cut : {false, true}) {
         Cause cause;
-        double at = 0;
         for (const PartSeen& part : subject.parts) {
             if (part.text == nullptr) continue;
             for (const Wide& wide :
                  wideWords(subject.row, part.card, part.part, subject.least, subject.most)) {
                 if (cutsWords(subject.row, part.card, part.part, wide.widths.to) != cut) continue;
-                if (cause.add(part.card, part.part, wide.widths, wide.missing)) at = wide.at;
+                cause.add(part.card, part.part, wide.widths, wide.missing, wide.at);
             }
         }
         if (!cause.any()) continue;
         // The band is that of the widths just past a breakpoint.
-        const double inside = at == cause.there.from ? at + (cause.there.to - at) * 1e-6 : at;
+        const double inside =
+            cause.at == cause.there.from ? cause.at + (cause.there.to - cause.at) * 1e-6 : cause.at;
         const std::string word = inQuotation(widestWord(subject.row, cause.card, cause.part, inside));
         tell(out, cause,
              {"word", Severity::Warning, "common practice, no source",

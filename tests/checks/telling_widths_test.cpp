@@ -65,5 +65,21 @@ TEST(TellingWidthsTest, FindingsAreWorstWithinTheirWidths) {
     EXPECT_GT(seen, 1U);
 }
 
+// The range's first width is within it, a breakpoint's own is not above it, and in between whole widths are
+// told.
+TEST(TellingWidthsTest, FindingsAreToldWhereTheyAreWorst) {
+    project::Project project = quiet("", threeBands);
+    project.leastWidth = 320;
+    project.mostWidth = 1920;
+    set(project, "text/body/size", R"([[320, 9], [1920, 30]])");
+    EXPECT_EQ(findingOf(project, "small-type").at, 320);
+    setInBand(project, 0, "text/body/size", "16");
+    EXPECT_EQ(findingOf(project, "small-type").check, "");
+    setInBand(project, 2, "text/body/size", R"([[900, 9], [1920, 30]])");
+    EXPECT_EQ(findingOf(project, "small-type").at, 901);
+    project.variants[0].bands[1].upTo = 900.5;
+    EXPECT_EQ(findingOf(project, "small-type").at, 901);
+}
+
 }  // namespace
 }  // namespace tenter::test
