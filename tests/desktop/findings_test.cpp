@@ -101,7 +101,8 @@ private slots:
     }
 
     void enterGoesThereToo() {
-        list_->setFocus();
+        QTest::keyClick(window_.get(), Qt::Key_7, Qt::AltModifier);
+        QVERIFY(list_->hasFocus());
         QTest::keyClick(list_, Qt::Key_Home);
         QTest::keyClick(list_, Qt::Key_Down);
         QVERIFY(!survey().chosen());

@@ -43,6 +43,7 @@ constexpr int closedHeight = 22;
 constexpr int leastPlot = 56;
 constexpr int roomyWindow = 960;  // px of height from which there is room for every lane
 constexpr double themeReach = 4;  // px about the pointer
+constexpr double themeTop = 4;    // of its lines, px
 constexpr double zoomStep = 1.5;
 
 }  // namespace
@@ -242,7 +243,7 @@ void AxisPane::arrange() {
     }
     closedFrom_ = y;
     arrangeClosed(y);
-    cursor_->setGeometry(rect());
+    cursor_->setGeometry(0, 0, width(), closedFrom_);
     cursor_->raise();
     rescale();
 }
@@ -288,12 +289,17 @@ void AxisPane::paintEvent(QPaintEvent*) {
             painter.drawLine(0, lane.content->y() - 1, width(), lane.content->y() - 1);
     painter.drawLine(0, closedFrom_, width(), closedFrom_);
     // The theme's own breakpoints stand behind what is set here.
-    painter.setPen(QPen(ink.line, 1, Qt::DotLine));
+    double free = 0;
     for (const css::Breakpoint& breakpoint : theme_) {
         const double x = std::round(scale_.x(breakpoint.width)) + 0.5;
         if (x < scale_.left() || x > scale_.right() + 1) continue;
-        painter.drawLine(QPointF(x, rulerHeight / 2.0), QPointF(x, closedFrom_));
-        painter.fillRect(QRectF(x - 3.5, rulerHeight / 2.0 - 2, 7, 1), ink.line);
+        painter.setPen(QPen(ink.line, 1, Qt::DotLine));
+        painter.drawLine(QPointF(x, themeTop), QPointF(x, closedFrom_));
+        const QString name = tr("theme");
+        if (x < free) continue;
+        painter.setPen(ink.quiet);
+        painter.drawText(QPointF(x + 4, themeTop + fontMetrics().ascent() - 2), name);
+        free = x + fontMetrics().horizontalAdvance(name) + 8;
     }
 }
 

@@ -15,7 +15,7 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr double levelHeight = 7;
+constexpr double levelHeight = 6;
 constexpr double shortestRun = 4;  // px, so that a single width can be seen and hit
 constexpr double hitReach = 2;     // px beyond a run's ends
 constexpr double clearance = 16;   // CSS px between two findings on one level
@@ -66,7 +66,7 @@ QRectF FindingsLane::place(std::size_t finding, std::size_t run) const {
     // As many levels as are needed, about the lane's middle.
     const int last = *std::ranges::max_element(levels_);
     const double middle = std::floor(height() / 2.0) + (levels_[finding] - last / 2.0) * levelHeight;
-    return {from, std::round(middle) - 3, to - from, 7};
+    return {from, std::round(middle) - 2, to - from, 5};
 }
 
 std::vector<std::size_t> FindingsLane::at(const QPointF& point) const {
@@ -142,8 +142,8 @@ void FindingsLane::paintEvent(QPaintEvent* event) {
             const QColor colour = chosen == i ? ink.accent : line;
             painter.fillRect(QRectF(box.left(), std::floor(middle - weight / 2.0), box.width(), weight),
                              colour);
-            painter.fillRect(QRectF(box.left(), box.top(), 1, box.height() - 1), colour);
-            painter.fillRect(QRectF(box.right() - 1, box.top(), 1, box.height() - 1), colour);
+            painter.fillRect(QRectF(box.left(), box.top(), 1, box.height()), colour);
+            painter.fillRect(QRectF(box.right() - 1, box.top(), 1, box.height()), colour);
         }
     }
 }

@@ -6,7 +6,7 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr std::size_t mostCurves = 4;
+constexpr std::size_t mostCards = 4;
 
 QVector<QPointF> pointsOf(const sweep::Curve& curve) {
     QVector<QPointF> points;
@@ -36,8 +36,7 @@ bool SweepPlot::isSelected(std::size_t card) const {
 void SweepPlot::readCards() {
     const auto& cards = survey_.sweep().curves.cards;
     for (std::size_t card = 0; card < cards.size(); ++card)
-        if (card < mostCurves || isSelected(card))
-            read_.push_back({card, true, pointsOf(cards[card].height)});
+        if (card < mostCards || isSelected(card)) read_.push_back({card, true, pointsOf(cards[card].height)});
 }
 
 // One picture's slot is told by its width and its height: the selected card's, or else the first.

@@ -50,6 +50,7 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
     list_->setItemDelegate(delegate_);
     list_->setFrameShape(QFrame::NoFrame);
     list_->setAccessibleName("Findings");
+    setFocusProxy(list_);
     list_->setResizeMode(QListView::Adjust);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

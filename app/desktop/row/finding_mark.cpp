@@ -11,10 +11,10 @@ namespace tenter::desktop::row {
 
 namespace {
 
-constexpr double clear = 6;  // view px between the part and the mark; corners of the selection stand there
+constexpr double apart = 6;  // view px between the part and the mark; corners of the selection stand there
 constexpr double wide = 5;   // of the hatching
 
-bool holds(const checks::Finding& finding, double width) {
+bool isFoundAt(const checks::Finding& finding, double width) {
     return std::ranges::any_of(
         finding.widths, [width](const sweep::Interval& run) { return run.from <= width && width <= run.to; });
 }
@@ -30,9 +30,9 @@ void paintFinding(OverlayTools& tools, const checks::Finding& finding) {
     const QRectF box = tools.at.rect(part ? layout.parts[*part].box : card.box).toAlignedRect();
     const QColor ground = tools.row.groundOf(card);
     const QColor ink = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
-    const QRectF inner = box.adjusted(-clear, -clear, clear, clear);
+    const QRectF inner = box.adjusted(-apart, -apart, apart, apart);
     const QRectF outer = inner.adjusted(-wide, -wide, wide, wide);
-    const bool there = holds(finding, layout.width);
+    const bool there = isFoundAt(finding, layout.width);
     if (there) paintHatching(tools.painter, outer, inner, mixed(ground, ink, 0.75));
     tools.painter.setRenderHint(QPainter::Antialiasing, false);
     tools.painter.setBrush(Qt::NoBrush);

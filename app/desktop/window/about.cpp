@@ -48,6 +48,7 @@ void showKeys(QWidget* parent) {
         std::pair{"Ctrl+Alt+C", "Copy the selected text’s size"},
         std::pair{"Ctrl+F", "Find a setting"},
         std::pair{"Alt+1 to Alt+6", "Row, Text, Spacing, Colour, Words, Pictures"},
+        std::pair{"Alt+7", "The findings"},
         std::pair{"Ctrl+Z, Ctrl+Shift+Z", "Undo, redo"},
         std::pair{"Up, Down in a number", "A step; with Shift ten, with Alt a tenth"},
         std::pair{"Escape in a field", "Take back what was typed"},

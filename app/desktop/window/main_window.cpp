@@ -160,8 +160,8 @@ QWidget* MainWindow::buildWork() {
     left->addWidget(axis_);
     left->setChildrenCollapsible(false);
     // At 1280 × 800 the row keeps the larger half.
-    left->setStretchFactor(0, 54);
-    left->setStretchFactor(1, 46);
+    left->setStretchFactor(0, 1);
+    left->setStretchFactor(1, 1);
     left->setSizes({540, 460});
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->addWidget(left);

@@ -124,6 +124,8 @@ void MainWindow::buildViewMenu() {
     for (int i = 0; i < panels.size(); ++i)
         needsProject(menu->addAction(panels[i], QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)),
                                      this, [this, i] { side_->openPanel(i); }));
+    needsProject(menu->addAction("F&indings", QKeySequence(Qt::ALT | Qt::Key_7), this,
+                                 [this] { findings_->setFocus(Qt::ShortcutFocusReason); }));
 }
 
 void MainWindow::buildGoMenu() {
