@@ -120,7 +120,8 @@ private slots:
     // What a browser would send, with one line more at one width.
     void marksAndListsWhereABrowserDiffers() {
         QTemporaryDir folder;
-        axis::AxisPane pane(*viewing_);
+        Survey survey(*viewing_);
+        axis::AxisPane pane(*viewing_, survey);
         Comparison comparison(*viewing_);
         pane.addVerdicts(comparison);
         pane.resize(900, 300);
