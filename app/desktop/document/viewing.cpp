@@ -9,7 +9,10 @@ namespace tenter::desktop {
 
 Viewing::Viewing(Document& document, QObject* parent) : QObject(parent), document_(document) {
     connect(&document_, &Document::opened, this, &Viewing::startAnew);
-    connect(&document_, &Document::changed, this, &Viewing::invalidate);
+    connect(&document_, &Document::changed, this, [this] {
+        proposal_.reset();
+        invalidate();
+    });
 }
 
 Viewing::~Viewing() = default;
@@ -19,7 +22,8 @@ std::size_t Viewing::variant() const {
 }
 
 const project::Project& Viewing::shown() const {
-    return showsSaved_ ? document_.savedProject() : document_.project();
+    if (showsSaved_) return document_.savedProject();
+    return proposal_ ? *proposal_ : document_.project();
 }
 
 std::shared_ptr<const layout::PreparedRow> Viewing::rowUnder(const text::BreakProfile& profile) const {
@@ -47,6 +51,12 @@ void Viewing::forgetRows() {
     for (auto& [profile, made] : made_)
         made.row.reset();
     forgetLayouts();
+}
+
+void Viewing::propose(std::shared_ptr<const project::Project> proposal) {
+    if (proposal == proposal_) return;
+    proposal_ = std::move(proposal);
+    invalidate();
 }
 
 void Viewing::previewSize(std::optional<SizePreview> preview) {
@@ -144,6 +154,7 @@ void Viewing::startAnew() {
     role_ = "heading";
     scope_ = Scope::AllVariants;
     showsSaved_ = false;
+    proposal_.reset();
     forgetRows();
     emit variantChanged();
     emit selectionChanged();

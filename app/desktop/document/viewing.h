@@ -56,10 +56,14 @@ public:
     [[nodiscard]] std::string role() const { return role_; }
     /// True while the project is shown as it was saved.
     [[nodiscard]] bool showsSaved() const { return showsSaved_; }
-    /// The project that is shown: the document's, or as it was saved.
+    /// The project that is shown: the document's, one that is proposed, or as it was saved.
     [[nodiscard]] const project::Project& shown() const;
 
     [[nodiscard]] const std::optional<SizePreview>& sizePreview() const { return sizePreview_; }
+
+    /// Shows a project that is proposed and not taken yet, until null is given or the document changes.
+    void propose(std::shared_ptr<const project::Project> proposal);
+    [[nodiscard]] bool isProposal() const { return proposal_ != nullptr && !showsSaved_; }
 
     void previewSize(std::optional<SizePreview> preview);
     void setWidth(double width);  ///< clamped to the range
@@ -106,6 +110,7 @@ private:
     std::string role_ = "heading";
     Scope scope_ = Scope::AllVariants;
     bool showsSaved_ = false;
+    std::shared_ptr<const project::Project> proposal_;
     std::optional<SizePreview> sizePreview_;
     const text::BreakProfile* profile_ = &text::blink();
     mutable std::map<const text::BreakProfile*, Made> made_;

@@ -1,0 +1,51 @@
+// Sizes solved from the wishes: shown on the row and the plots before they are taken, with what decides them,
+// or why the wishes cannot be kept together.
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "panels/target.h"
+#include "solve/solve.h"
+
+namespace tenter::desktop::panels {
+
+class SolveBox : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SolveBox(Context& context, QWidget* parent = nullptr);
+    /// The project or the scope may be another one: solves again if an answer is shown.
+    void refresh();
+    [[nodiscard]] QPushButton* button() const { return solve_; }
+
+protected:
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    /// What an answer was found for.
+    struct Asked {
+        project::Project project;
+        std::vector<std::size_t> variants;
+        friend bool operator==(const Asked&, const Asked&) = default;
+    };
+    [[nodiscard]] Asked ask() const;
+    void solve();
+    void show(const solve::Answer& answer);
+    void take();
+    void leave();
+    void offer(const solve::Loosening& loosening);
+
+    Context& context_;
+    QPushButton* solve_;
+    QLabel* says_;
+    QWidget* foot_;
+    QPushButton* take_;
+    QPushButton* leave_;
+    QVBoxLayout* offers_;  ///< a button for each loosening that would help
+    std::optional<Asked> asked_;
+    std::shared_ptr<const project::Project> solved_;
+};
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,154 @@
+// Sizes from wishes, in the window: asked for in the Text panel, seen before they are taken, one step to
+// undo. What is solved is proved in tests/solve; here it is the command line's answer, shown and taken.
+#include <QLabel>
+#include <QProcess>
+#include <QPushButton>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QtTest>
+
+#include "axis/axis_pane.h"
+#include "controls/number_editors.h"
+#include "panels/side_panel.h"
+#include "panels/solve_box.h"
+#include "project/file.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+class SolveTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        QStandardPaths::setTestModeEnabled(true);
+        QSettings().clear();
+        window_ = std::make_unique<window::MainWindow>();
+        window_->resize(1280, 800);
+        window_->show();
+        window_->openFile(sample);
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        window_->findChild<panels::SidePanel*>()->openPanel(1);
+        box_ = window_->findChild<panels::SolveBox*>();
+        QVERIFY(box_ != nullptr && box_->isVisible());
+    }
+    void cleanup() { window_.reset(); }
+
+    void showsWhatTheCommandLineSolvesAndTakesItInOneStep() {
+        type("Wish: lines at most", "2");
+        QCOMPARE(document().undoStack().undoText(), QString("Wish: lines at most"));
+        const project::Project before = document().project();
+        press("Solve sizes");
+        QVERIFY(viewing().isProposal());
+        QVERIFY(document().project() == before);
+        QVERIFY2(says().contains("under-12s"), qPrintable(says()));
+
+        QProcess cli;
+        cli.start(TENTER_CLI, {"solve", sample, "--all-variants", "heading.lines=2"});
+        QVERIFY(cli.waitForFinished());
+        QCOMPARE(cli.exitCode(), 0);
+        project::Problems problems;
+        const auto told = project::parse(cli.readAllStandardOutput().toStdString(), "solved",
+                                         document().folder(), problems);
+        QVERIFY(told.has_value());
+        QVERIFY(viewing().shown().style == told->style);
+        QVERIFY(viewing().shown().variants == told->variants);
+
+        press("Take these sizes");
+        QVERIFY(!viewing().isProposal());
+        QVERIFY(document().project().style == told->style);
+        QCOMPARE(document().undoStack().undoText(), QString("Solve sizes"));
+        document().undoStack().undo();
+        QVERIFY(document().project() == before);
+    }
+
+    void leavesEverythingAsItWas() {
+        type("Wish: lines at most", "2");
+        const project::Project before = document().project();
+        const int steps = document().undoStack().count();
+        press("Solve sizes");
+        QVERIFY(viewing().isProposal());
+        press("Leave");
+        QVERIFY(!viewing().isProposal());
+        QVERIFY(document().project() == before);
+        QCOMPARE(document().undoStack().count(), steps);
+        press("Solve sizes");
+        window_->findChild<panels::SidePanel*>()->openPanel(0);
+        QVERIFY(!viewing().isProposal());
+    }
+
+    void solvesAgainAsAWishIsTyped() {
+        type("Wish: lines at most", "2");
+        press("Solve sizes");
+        const project::Project two = viewing().shown();
+        type("Wish: lines at most", "1");
+        QTRY_VERIFY2(says().contains("one line"), qPrintable(says()));
+        QVERIFY(!(viewing().shown().style == two.style && viewing().shown().variants == two.variants));
+    }
+
+    void explainsWishesThatCannotBeKeptTogetherAndLoosensOne() {
+        type("Wish: least size", "60 px");
+        type("Wish: lines at most", "1");
+        press("Solve sizes");
+        QVERIFY(!viewing().isProposal());
+        QVERIFY2(says().contains("together"), qPrintable(says()));
+        const auto offered = [&]() -> QPushButton* {
+            for (QPushButton* button : box_->findChildren<QPushButton*>())
+                if (button->isVisible() && button->text().startsWith("Rather: ")) return button;
+            return nullptr;
+        };
+        QTRY_VERIFY(offered() != nullptr);
+        QPushButton* offer = offered();
+        const int steps = document().undoStack().count();
+        QTest::mouseClick(offer, Qt::LeftButton);
+        QCOMPARE(document().undoStack().count(), steps + 1);
+        QTRY_VERIFY(viewing().isProposal());
+    }
+
+    void refusesALeastAboveTheMost() {
+        type("Wish: most size", "20 px");
+        const project::Project before = document().project();
+        type("Wish: least size", "30 px");
+        QVERIFY(document().project() == before);
+        project::Problems problems;
+        QVERIFY(project::parse(project::write(document().project()), "kept", document().folder(), problems));
+    }
+
+private:
+    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return window_->document(); }
+    QString says() const {
+        QString all;
+        for (const QLabel* label : box_->findChildren<QLabel*>())
+            all += label->text();
+        return all;
+    }
+    void press(const QString& text) {
+        for (QPushButton* button : box_->findChildren<QPushButton*>())
+            if (button->text() == text && button->isVisible()) {
+                QTest::mouseClick(button, Qt::LeftButton);
+                return;
+            }
+        QFAIL(qPrintable("no button " + text));
+    }
+    void type(const QString& field, const QString& text) {
+        for (auto* number : window_->findChildren<controls::NumberField*>()) {
+            if (number->accessibleName() != field || !number->isVisible()) continue;
+            number->setFocus();
+            number->selectAll();
+            QTest::keyClicks(number, text);
+            QTest::keyClick(number, Qt::Key_Return);
+            return;
+        }
+        QFAIL(qPrintable("no field " + field));
+    }
+
+    const QString sample = QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json");
+    std::unique_ptr<window::MainWindow> window_;
+    panels::SolveBox* box_ = nullptr;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::SolveTest)
+#include "solve_test.moc"
