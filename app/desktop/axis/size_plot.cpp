@@ -13,6 +13,7 @@ constexpr double snapReach = 4;  // px within which an end settles on a breakpoi
 constexpr int previewSteps = 240;
 constexpr double leastSize = 1;
 constexpr double mostSize = 400;
+constexpr std::size_t mostParts = 64;  // of a row whose limits are found within a frame
 
 }  // namespace
 
@@ -37,16 +38,20 @@ void SizePlot::rebuild() {
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
     curves_ = sizeCurves(viewing_.row(), bands);
     readEnds();
+    // A ramp that is dragged changes nothing of what its role is allowed.
+    if (!dragged_) readAllowed();
+    readBefore();
     double least = 1e9;
     double most = 0;
     const auto include = [&](double size) {
         least = std::min(least, size);
         most = std::max(most, size);
     };
-    for (const SizeCurve& curve : curves_)
-        for (const QVector<QPointF>& piece : curve.pieces)
-            for (const QPointF& point : piece)
-                include(point.y());
+    for (const std::vector<SizeCurve>* curves : {&curves_, &before_})
+        for (const SizeCurve& curve : *curves)
+            for (const QVector<QPointF>& piece : curve.pieces)
+                for (const QPointF& point : piece)
+                    include(point.y());
     for (const RampEnd& end : ends_)
         include(end.size);
     for (const QPointF& point : previewed())
@@ -54,6 +59,51 @@ void SizePlot::rebuild() {
     if (most > 0) setValues(least, most);
     restyle();
     placeHandles();
+}
+
+void SizePlot::readAllowed() {
+    allowed_ = {};
+    std::size_t parts = 0;
+    for (const project::Card& card : viewing_.shown().cards)
+        parts += card.parts.size();
+    if (parts > mostParts) return;
+    allowed_ = solve::allowedSizes(viewing_.shown(), viewing_.variant(), viewing_.role(),
+                                   viewing_.document().store());
+}
+
+void SizePlot::readBefore() {
+    before_.clear();
+    if (!viewing_.isProposal()) return;
+    const project::Project& project = viewing_.document().project();
+    const std::size_t variant = std::min(viewing_.variant(), project.variants.size() - 1);
+    const layout::PreparedRow row(project, variant, viewing_.document().store(), viewing_.profile());
+    before_ = sizeCurves(row, Bands::of(project, variant));
+    std::erase_if(before_, [&](const SizeCurve& curve) { return curve.role != viewing_.role(); });
+}
+
+// Hatched as a draughtsman shuts off what is not to be built on: sizes that some wish forbids at that width.
+void SizePlot::drawAllowed(QPainter& painter, const row::Ink& ink) const {
+    const QColor shade = row::mixed(ink.ground, ink.text, 0.35);
+    const QRectF room = area();
+    const auto shut = [&](const sweep::Curve& curve, double edge) {
+        QPolygonF region;
+        for (const sweep::Vertex& vertex : curve)
+            region.append(at(vertex.width, vertex.value));
+        if (region.size() < 2) return;
+        painter.setPen(QPen(shade, 1));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPolyline(region);
+        region.prepend({region.first().x(), edge});
+        region.append({region.last().x(), edge});
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(QBrush(shade, Qt::BDiagPattern));
+        painter.drawPolygon(region);
+    };
+    // Beyond the plot's own room, so that a limit outside it shuts nothing off.
+    for (const sweep::Curve& curve : allowed_.most)
+        shut(curve, room.top() - 10000);
+    for (const sweep::Curve& curve : allowed_.least)
+        shut(curve, room.bottom() + 10000);
 }
 
 QVector<QPointF> SizePlot::previewed() const {
@@ -118,6 +168,7 @@ Handle* SizePlot::addHandle(const QString& name) {
         if (const RampEnd* end = find()) viewing_.selectRole(std::string(end->role));
         viewing_.document().endGesture();
         holdValues(true);
+        dragged_ = true;
         emit handleGrabbed();
     });
     connect(handle, &Handle::movedTo, this, [this, name](const QPointF& centre) {
@@ -139,6 +190,7 @@ Handle* SizePlot::addHandle(const QString& name) {
     connect(handle, &Handle::released, this, [this] {
         viewing_.document().endGesture();
         holdValues(false);
+        dragged_ = false;
         placeHandles();
         emit handleReleased();
     });
@@ -149,7 +201,7 @@ void SizePlot::moveTo(const QString& name, double width, double size) {
     const auto found = std::find_if(ends_.begin(), ends_.end(), [&name](const RampEnd& end) {
         return QString::fromStdString(end.name()) == name;
     });
-    if (found == ends_.end() || viewing_.showsSaved()) return;
+    if (found == ends_.end() || !viewing_.showsDocument()) return;
     const RampEnd end = *found;
     width = std::clamp(width, scale_.least(), scale_.most());
     size = std::clamp(size, leastSize, mostSize);
@@ -171,7 +223,7 @@ void SizePlot::placeHandles() {
         handle->setCentre(place);
         const bool chosen = end.role == viewing_.role();
         handle->setProminent(chosen);
-        handle->setEnabled(!viewing_.showsSaved());
+        handle->setEnabled(viewing_.showsDocument());
         handle->setVisible(place.x() >= scale_.left() - 6 && place.x() <= scale_.right() + 6);
         if (chosen) handle->raise();
         const QString says =
@@ -196,7 +248,17 @@ void SizePlot::resizeEvent(QResizeEvent* event) {
 void SizePlot::drawOver(QPainter& painter) {
     const row::Ink ink = row::Ink::of(palette());
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    painter.setClipRect(area());
+    drawAllowed(painter, ink);
     painter.setClipRect(area().adjusted(-8, -8, 8, 8));
+    painter.setPen(QPen(ink.accent, 1, Qt::DashLine));
+    for (const SizeCurve& curve : before_)
+        for (const QVector<QPointF>& piece : curve.pieces) {
+            QPolygonF line;
+            for (const QPointF& point : piece)
+                line.append(at(point.x(), point.y()));
+            painter.drawPolyline(line);
+        }
     if (const QVector<QPointF> preview = previewed(); !preview.isEmpty()) {
         QPolygonF line;
         for (const QPointF& point : preview)

@@ -7,6 +7,7 @@
 #include "axis/plot.h"
 #include "axis/ramp_ends.h"
 #include "document/viewing.h"
+#include "solve/allowed.h"
 
 namespace tenter::desktop::axis {
 
@@ -40,6 +41,10 @@ protected:
 
 private:
     void readEnds();
+    /// What wishes leave the chosen role, where a row is small enough to ask at every tick of a drag.
+    void readAllowed();
+    void readBefore();
+    void drawAllowed(QPainter& painter, const row::Ink& ink) const;
     /// The size that is being pasted, as a curve; empty if there is none.
     [[nodiscard]] QVector<QPointF> previewed() const;
     Handle* addHandle(const QString& name);
@@ -47,7 +52,10 @@ private:
     [[nodiscard]] QPen penOf(std::size_t index, const std::string& role, const row::Ink& ink) const;
     Viewing& viewing_;
     std::vector<SizeCurve> curves_;
+    std::vector<SizeCurve> before_;  ///< as they are, while others are proposed
     std::vector<RampEnd> ends_;
+    solve::Allowed allowed_;
+    bool dragged_ = false;  ///< an end is
     QMap<QString, Handle*> handles_;
     std::size_t band_ = 0;
 };

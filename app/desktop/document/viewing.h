@@ -64,6 +64,8 @@ public:
     /// Shows a project that is proposed and not taken yet, until null is given or the document changes.
     void propose(std::shared_ptr<const project::Project> proposal);
     [[nodiscard]] bool isProposal() const { return proposal_ != nullptr && !showsSaved_; }
+    /// True if what is shown is what is edited.
+    [[nodiscard]] bool showsDocument() const { return proposal_ == nullptr && !showsSaved_; }
 
     void previewSize(std::optional<SizePreview> preview);
     void setWidth(double width);  ///< clamped to the range
