@@ -16,9 +16,10 @@ namespace tenter::desktop::axis {
 namespace {
 
 constexpr double levelHeight = 6;
-constexpr double shortestRun = 4;  // px, so that a single width can be seen and hit
-constexpr double hitReach = 2;     // px beyond a run's ends
-constexpr double clearance = 16;   // CSS px between two findings on one level
+constexpr double shortestRun = 4;     // px, so that a single width can be seen and hit
+constexpr double leastDimension = 8;  // px; a shorter run is one tick
+constexpr double hitReach = 2;        // px beyond a run's ends
+constexpr double clearance = 16;      // CSS px between two findings on one level
 constexpr int levelCount = 5;
 
 }  // namespace
@@ -140,6 +141,12 @@ void FindingsLane::paintEvent(QPaintEvent* event) {
             const QRectF box = place(i, run);
             const double middle = box.center().y();
             const QColor colour = chosen == i ? ink.accent : line;
+            if (box.width() < leastDimension) {
+                const int wide = (weight + 1) / 2;
+                painter.fillRect(
+                    QRectF(std::floor(box.center().x() - wide / 2.0), box.top(), wide, box.height()), colour);
+                continue;
+            }
             painter.fillRect(QRectF(box.left(), std::floor(middle - weight / 2.0), box.width(), weight),
                              colour);
             painter.fillRect(QRectF(box.left(), box.top(), 1, box.height()), colour);
