@@ -23,7 +23,11 @@ WrapsLane::WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& s
     : QWidget(parent), viewing_(viewing), survey_(survey), scale_(scale) {
     setAccessibleName(tr("Where text wraps otherwise"));
     connect(&survey_, &Survey::swept, this, qOverload<>(&QWidget::update));
-    connect(&survey_, &Survey::changed, this, qOverload<>(&QWidget::update));
+    connect(&survey_, &Survey::changed, this, [this] {
+        const std::size_t count = survey_.sweep().wraps.size();
+        setAccessibleDescription(count == 1 ? tr("1 wrap point") : tr("%1 wrap points").arg(count));
+        update();
+    });
     connect(&viewing_, &Viewing::selectionChanged, this, qOverload<>(&QWidget::update));
 }
 
