@@ -81,7 +81,9 @@ private:
     };
 
     void readSource() {
-        for (double width = project_.leastWidth; width <= project_.mostWidth; width += readEvery) {
+        const int last = static_cast<int>((project_.mostWidth - project_.leastWidth) / readEvery);
+        for (int i = 0; i <= last; ++i) {
+            const double width = project_.leastWidth + i * readEvery;
             Reading reading{width, row_.cardWidth(width), {}};
             for (std::uint32_t role = 0; role < row_.roles().size(); ++role)
                 reading.sizes.push_back(row_.fontSize(role, width));

@@ -163,11 +163,13 @@ private:
         const auto valueAt = [&](int i) { return values.from + (values.to - values.from) * i / samples; };
         // The value now is one of those looked at, so that a narrow run about it is not missed.
         std::vector<double> looked;
+        looked.reserve(samples + 2);
         for (int i = 0; i <= samples; ++i)
             looked.push_back(valueAt(i));
         looked.push_back(now);
         std::ranges::sort(looked);
         std::vector<bool> good;
+        good.reserve(looked.size());
         for (const double value : looked)
             good.push_back(holds(value));
         const auto edge = [&](double out, double in) {

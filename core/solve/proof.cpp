@@ -84,9 +84,12 @@ std::vector<Binding> bindingsOf(const Model& model, const std::vector<Demand>& d
         // Of a zoomed role's own least and greatest size no number is kept.
         const double value = plain ? valueOf(row.form, sizes) : 0;
         const double free = plain ? std::min(value - row.least, row.most - value) : 0;
-        const auto key = std::tuple(row.spot.variant, row.demand, row.spot.band);
+        // Zoom is about a role's least and greatest size: it is told at the greatest.
+        const bool zoom = demands[row.demand].kind == Kind::Zoom;
+        const double rank = zoom ? -valueOf(row.spot.size, sizes) : free;
+        const auto key = std::tuple(row.spot.variant, row.demand, zoom ? 0 : row.spot.band);
         const auto known = nearest.find(key);
-        if (known == nearest.end() || free < known->second.first) nearest[key] = {free, &row};
+        if (known == nearest.end() || rank < known->second.first) nearest[key] = {rank, &row};
     }
     std::vector<Binding> bindings;
     for (const auto& [key, found] : nearest) {

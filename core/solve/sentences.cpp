@@ -18,6 +18,8 @@ std::string sentenceOf(const project::Project& project, const Binding& binding) 
     const std::string wish = checks::sentence(said(binding.demand)) + ": ";
     const std::string where = atWidth(project, binding);
     const std::string size = checks::figure(binding.size, 2) + " px";
+    if (binding.demand.kind == Kind::Zoom)
+        return wish + "just kept by the largest size, " + size + ", " + where + ".";
     if (!binding.by.copy) return wish + "just kept, with " + size + ", " + where + ".";
     const std::string copy = checks::named(project, binding.by.card, binding.by.part);
     if (binding.word.empty()) return wish + copy + " allows " + size + " " + where + ", and sizes use it.";

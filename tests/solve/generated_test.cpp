@@ -1,4 +1,7 @@
 // Rows made at random, with wishes made at random.
+#include <chrono>
+
+#include "../project/random_project.h"
 #include "solving.h"
 #include "units/number.h"
 
@@ -147,6 +150,28 @@ TEST(GeneratedRows, break_no_wish_at_any_width) {
                                                                     << project::write(*answer.solved);
     }
     EXPECT_GT(solvedAtOnce, 80);
+}
+
+// Any setting may be set, to anything that is allowed: no answer is wrong, but there must be one, and soon.
+TEST(GeneratedRows, of_the_wildest_settings_are_answered) {
+    project::RandomProject random(20261126);
+    int solved = 0;
+    for (int i = 0; i < 60; ++i) {
+        project::Problems problems;
+        const auto project = project::parse(project::prettyJson(random.next()), "random", {}, problems);
+        ASSERT_TRUE(project.has_value());
+        const auto start = std::chrono::steady_clock::now();
+        const solve::Answer answer = solve::solve(*project, allVariants(*project), solveStore());
+        const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
+        EXPECT_LT(took.count(), 20) << i;
+        if (answer.solved) {
+            ++solved;
+            EXPECT_TRUE(project::parse(project::write(*answer.solved), "random", {}, problems)) << i;
+        } else {
+            EXPECT_FALSE(inSentences(*project, answer).empty()) << i;
+        }
+    }
+    EXPECT_GT(solved, 5);
 }
 
 }  // namespace

@@ -31,6 +31,13 @@ export class Tenter {
     return JSON.parse(stdout);
   }
 
+  /** The project with sizes by `wishes`, as text; null if they cannot be kept together. */
+  async solve(project, variant, wishes) {
+    const words = ['solve', project, '--variant', variant, ...wishes];
+    const {code, stdout} = await run(this.program, words, {maxBuffer: 1 << 30}).catch((error) => (error.code === 1 ? error : Promise.reject(error)));
+    return code === 1 ? null : stdout;
+  }
+
   /** The project `base` with the row of a saved page taken in, as text. */
   adopt(base, page) {
     return this.#out('adopt', base, page);
