@@ -12,6 +12,9 @@ constexpr double leastSize = 1;
 constexpr double mostSize = 400;
 /// Beside what is aimed at, ramps' ends stay near where they are.
 constexpr double habit = 1e-3;
+/// What it costs for each share of its size that type comes too near to a larger role's: more than any change
+/// does.
+constexpr double outOfOrder = 100;
 /// By how much a first aim's best may be missed for the sake of a second.
 constexpr double leeway = 1e-6;
 /// A row that the least cost hangs on by less does not decide.
@@ -93,6 +96,7 @@ private:
         if (!sound) return false;
         for (const std::size_t end : ends)
             programme_.setCost(end, habit);
+        keepOrder();
         return programme_.minimise() == Outcome::Best;
     }
 
@@ -118,6 +122,26 @@ private:
         return true;
     }
 
+    /// Where one role's type is larger than another's, at least half of its lead stays, as a proportion, if
+    /// wishes allow: a kicker that nothing bounds does not end up as large as body type that a measure
+    /// bounds.
+    void keepOrder() {
+        const std::vector<Point>& points = model_.points();
+        for (const Point& larger : points) {
+            for (const Point& smaller : points) {
+                const bool together = larger.variant == smaller.variant && larger.band == smaller.band &&
+                                      larger.first == smaller.first && larger.role != smaller.role;
+                if (!together || larger.now <= smaller.now) continue;
+                const std::size_t over = programme_.addColumn(0, unbounded, outOfOrder);
+                Form form = difference(smaller.size, larger.size, std::sqrt(smaller.now / larger.now));
+                for (Term& term : form)
+                    term.times /= smaller.now;
+                form.push_back({over, -1});
+                programme_.addRow(form, -unbounded, 0);
+            }
+        }
+    }
+
     void aimLargest() {
         std::vector<double> cost(model_.columns(), 0);
         for (const Point& point : model_.points())
@@ -134,15 +158,7 @@ private:
             const Point& a = points[i];
             const Point& b = points[i + 1];
             if (a.role != b.role || a.variant != b.variant) continue;
-            Form change = b.size;
-            for (const Term& term : a.size) {
-                const auto same = std::ranges::find(change, term.column, &Term::column);
-                if (same == change.end())
-                    change.push_back({term.column, -term.times});
-                else
-                    same->times -= term.times;
-            }
-            programme_.setCost(addDistance(programme_, change, 0, a.now), 1);
+            programme_.setCost(addDistance(programme_, difference(b.size, a.size), 0, a.now), 1);
         }
     }
 

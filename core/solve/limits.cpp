@@ -122,9 +122,11 @@ private:
         // A margin of this demand's own: characters at the limit are told by a strict comparison.
         const double spare = demand_.kind == Kind::LeastMeasure ? 1 + demand_.spare : 1 - demand_.spare;
         const double value = demand_.value * spare;
-        const double left =
-            letters * stretch_->at(stretch_->room, width) - value * whole.fixed(*stretch_, width);
-        const double grows = value * whole.perSize(*stretch_) + letters * stretch_->emEdges;
+        const bool floor = demand_.kind == Kind::MostMeasure;
+        const double room = stretch_->at(floor ? stretch_->mostRoom : stretch_->room, width);
+        const double left = letters * room - value * whole.fixed(*stretch_, width);
+        const double grows =
+            value * whole.perSize(*stretch_) + letters * (floor ? stretch_->leastEmEdges : stretch_->emEdges);
         Bound bound{grows > 0 ? left / grows : beyond, {part.card, part.part, whole, true}};
         return bound;
     }

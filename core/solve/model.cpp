@@ -17,18 +17,6 @@ constexpr double sameColumn = 0.01;
 /// Where a column narrows by less than this share over a band, type may grow a little.
 constexpr double unseenColumn = 0.05;
 
-Form less(const Form& a, const Form& b, double times = 1) {
-    Form result = a;
-    for (const Term& term : b) {
-        const auto same = std::ranges::find(result, term.column, &Term::column);
-        if (same == result.end())
-            result.push_back({term.column, -times * term.times});
-        else
-            same->times -= times * term.times;
-    }
-    return result;
-}
-
 double stepOf(const project::Project& project, const project::Wishes& wishes) {
     const double least = 0.01;
     if (!wishes.grid) return least;
@@ -213,7 +201,7 @@ void Model::addRatio(std::size_t index, const Demand& demand) {
                 for (const double width : {from, to}) {
                     const Form size = sizeAt(sight, stretch, demand.role, width);
                     WishRow row;
-                    row.form = less(size, sizeAt(sight, beside, demand.other, width), demand.value);
+                    row.form = difference(size, sizeAt(sight, beside, demand.other, width), demand.value);
                     row.least = demand.spare - near;
                     if (demand.kind == Kind::Ratio) row.most = near - demand.spare;
                     row.demand = index;
@@ -234,7 +222,7 @@ void Model::addGrowth(std::size_t index, const Demand& demand) {
             if (!isWithin(stretch, demand)) continue;
             const Form size = sizeAt(sight, stretch, demand.role, stretch.to);
             WishRow row;
-            row.form = less(size, sizeAt(sight, stretch, demand.role, stretch.from));
+            row.form = difference(size, sizeAt(sight, stretch, demand.role, stretch.from));
             row.most = demand.value * (stretch.to - stretch.from) / 100;
             row.demand = index;
             row.spot = {sight.variant,         stretch.band, stretch.to, demand.role,
@@ -257,7 +245,7 @@ void Model::addWithColumn(std::size_t index, const Demand& demand) {
             WishRow row;
             row.demand = index;
             row.spot = {sight.variant, stretch.band, stretch.to, demand.role, &sight.row->profile(), {}, end};
-            row.form = less(end, start);
+            row.form = difference(end, start);
             const double change = stretch.column.slope * (stretch.to - stretch.from);
             if (change > 0) row.least = 0;
             if (change < -unseenColumn * stretch.column.value) row.most = 0;
@@ -266,7 +254,7 @@ void Model::addWithColumn(std::size_t index, const Demand& demand) {
                 const double column = before->at(before->column, before->to);
                 const double wider = stretch.column.value - column;
                 const bool same = std::abs(wider) <= sameColumn * column;
-                row.form = less(start, sizeAt(sight, *before, demand.role, before->to));
+                row.form = difference(start, sizeAt(sight, *before, demand.role, before->to));
                 row.least = same || wider > 0 ? -step : -unbounded;
                 row.most = same || wider < 0 ? step : unbounded;
                 row.spot.width = stretch.from;
@@ -291,7 +279,7 @@ void Model::addAtBreakpoints(std::size_t index, const Demand& demand) {
                 WishRow row;
                 row.demand = index;
                 const Form after = sizeAt(sight, stretch, demand.role, stretch.from);
-                row.form = less(after, sizeAt(sight, *before, demand.role, before->to), times);
+                row.form = difference(after, sizeAt(sight, *before, demand.role, before->to), times);
                 row.most = step_ * (1 + times) / 2;
                 row.least = -row.most;
                 row.spot = {sight.variant,         stretch.band, stretch.from, demand.role,
@@ -328,9 +316,9 @@ void Model::addZoom(std::size_t index, const Demand& demand) {
                 row.spot.size = size;
                 row.least = 0;
                 row.most = unbounded;
-                row.form = less(size, {{least, 1}});
+                row.form = difference(size, {{least, 1}});
                 put(row);
-                row.form = less({{greatest, 1}}, size);
+                row.form = difference({{greatest, 1}}, size);
                 put(row);
             }
         }

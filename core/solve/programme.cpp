@@ -2,6 +2,7 @@
 
 #include <glpk.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace tenter::solve {
@@ -21,6 +22,17 @@ int kindOf(double least, double most) {
 }
 
 }  // namespace
+
+Form difference(Form form, const Form& taken, double times) {
+    for (const Term& term : taken) {
+        const auto same = std::ranges::find(form, term.column, &Term::column);
+        if (same == form.end())
+            form.push_back({term.column, -times * term.times});
+        else
+            same->times -= times * term.times;
+    }
+    return form;
+}
 
 struct Programme::Held {
     glp_prob* problem = nullptr;

@@ -18,6 +18,8 @@ struct Term {
 };
 /// A sum of columns, each named once.
 using Form = std::vector<Term>;
+/// `form − times · taken`.
+Form difference(Form form, const Form& taken, double times = 1);
 
 /// A linear programme that may be altered and solved again; it then goes on from where it was. Columns and
 /// rows are counted from 0. Belongs to the thread that made it, as GLPK's memory does.

@@ -10,15 +10,16 @@ namespace {
 
 using units::Linear;
 
-/// A part's margins, paddings and borders at font size `em`, both sides.
-Linear edgesAt(const layout::RolePlan& role, units::LengthBasisOf<Linear> basis, const Linear& em) {
+/// A part's margins, paddings and borders at font size `em`, both sides. Engines snap a border down to whole
+/// pixels, but not below one: if its width is in ems, it is told as wide as it may be, or as narrow.
+Linear edgesAt(const layout::RolePlan& role, units::LengthBasisOf<Linear> basis, const Linear& em,
+               bool wideBorder) {
     basis.em = em;
     const layout::EdgesOf<Linear> margin = role.margin.resolve(basis);
     const layout::EdgesOf<Linear> padding = role.padding.resolve(basis);
     Linear border = layout::snappedBorder(role.border.resolve(basis));
-    // Engines snap a border down to whole pixels, but not below one.
     if (role.border.unit() == units::Unit::Em && !role.border.isZero())
-        border = Linear(1) + role.border.resolve(basis);
+        border = wideBorder ? Linear(1) + role.border.resolve(basis) : Linear(1);
     return margin.left + margin.right + padding.left + padding.right + 2.0 * border;
 }
 
@@ -32,8 +33,8 @@ std::pair<Linear, double> fixedAndEms(const units::Length& length, units::Length
 
 /// Where a stretch of this role ends, past `stretch.from`.
 double endOf(const Stretch& stretch, const RampSought& ramp, const std::vector<double>& cuts) {
-    double until = std::min({stretch.room.until, stretch.column.until, stretch.follows.until,
-                             stretch.letter.until, stretch.word.until});
+    double until = std::min({stretch.room.until, stretch.mostRoom.until, stretch.column.until,
+                             stretch.follows.until, stretch.letter.until, stretch.word.until});
     for (const double knot : {ramp.from.width, ramp.to.width}) {
         const double ahead = (knot - stretch.follows.value) / stretch.follows.slope;
         if (stretch.follows.slope != 0 && ahead > sweep::leastStep) until = std::min(until, ahead);
@@ -63,9 +64,12 @@ std::vector<Stretch> stretchesOf(const layout::PreparedRow& row, std::size_t var
             Stretch stretch;
             stretch.from = from;
             stretch.band = band;
-            const Linear fixed = edgesAt(style, across.basis, 0);
-            stretch.emEdges = edgesAt(style, across.basis, 1).value - fixed.value;
+            const Linear fixed = edgesAt(style, across.basis, 0, true);
+            stretch.emEdges = edgesAt(style, across.basis, 1, true).value - fixed.value;
             stretch.room = across.cardContent - fixed;
+            const Linear narrow = edgesAt(style, across.basis, 0, false);
+            stretch.leastEmEdges = edgesAt(style, across.basis, 1, false).value - narrow.value;
+            stretch.mostRoom = across.cardContent - narrow;
             stretch.column = across.cardContent;
             stretch.follows = followsCard ? across.basis.cqi : across.basis.vw;
             std::tie(stretch.letter, stretch.emLetter) = fixedAndEms(style.letterSpacing, across.basis);

@@ -153,6 +153,23 @@ TEST(SmallCard, couples_roles_by_their_ratio) {
     EXPECT_GT(ratioAt(*other.solved, 800), 1.65);
 }
 
+// Made 1.7 times as large, body type is bounded by its measure and a kicker by nothing: it must not end up as
+// large.
+TEST(Solve, keeps_a_smaller_role_smaller) {
+    project::Project project = samples().at("ferry-words.tenter.json");
+    spoil(project, 1.7, 1.7);
+    const Answer answer = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    const auto leadAt = [](const project::Project& row, double width) {
+        const auto size = [&](const char* role) {
+            return project::resolve(row, row.variants[0], 0).text.find(role)->size->sizeAt(width);
+        };
+        return size("body") / size("kicker");
+    };
+    for (const double width : {240.0, 460.0})
+        EXPECT_GT(leadAt(*answer.solved, width), std::sqrt(leadAt(project, width)) - 0.01);
+}
+
 TEST(SmallCard, grows_no_faster_than_wished) {
     const project::Project project =
         wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})"), {"heading.growth=0.5"});
