@@ -82,18 +82,15 @@ std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
     return out;
 }
 
-Loosening leastLoosening(const std::vector<Demand>& demands, std::size_t index,
-                         const std::function<bool(const std::vector<Demand>&)>& canKeep,
-                         const std::function<bool(const std::vector<Demand>&)>& hasSizes) {
-    const Demand& wished = demands[index];
+Loosening leastLoosening(const Demand& wished, const Judged& canKeep, const Judged& hasSizes) {
     const auto give = giveOf(wished);
-    std::vector<Demand> tried = demands;
+    Demand tried = wished;
     const double sign = give && give->limit > wished.value ? 1 : -1;
     // Figures are tried on the steps they are told in.
     const double start = give ? sign * std::floor(sign * wished.value / give->step + 1e-9) : 0;
     const auto holdsAt = [&](double steps) {
         const double value = (start + sign * steps) * give->step;
-        tried[index].value = sign > 0 ? std::min(value, give->limit) : std::max(value, give->limit);
+        tried.value = sign > 0 ? std::min(value, give->limit) : std::max(value, give->limit);
         return canKeep(tried);
     };
     double high = give ? std::ceil(std::abs(give->limit - wished.value) / give->step) : 0;
@@ -113,7 +110,7 @@ Loosening leastLoosening(const std::vector<Demand>& demands, std::size_t index,
     // Just kept, wishes leave no room for a grid's lines.
     for (int more = 0; more < mostMore && holdsAt(high) && !hasSizes(tried); ++more)
         high += more < mostMore / 2 ? 1 : 4;
-    return {tried[index], false};
+    return {tried, false};
 }
 
 }  // namespace tenter::solve

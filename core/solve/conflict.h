@@ -13,10 +13,9 @@ namespace tenter::solve {
 std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
                                   const std::vector<Demand>& demands);
 
-/// The least loosening of demand `index` with which all of `demands` can be kept: by `canKeep`, quickly, and
-/// then by `hasSizes`, which knows the grid too. To a figure that reads well.
-Loosening leastLoosening(const std::vector<Demand>& demands, std::size_t index,
-                         const std::function<bool(const std::vector<Demand>&)>& canKeep,
-                         const std::function<bool(const std::vector<Demand>&)>& hasSizes);
+/// The least loosening of `wished` with which the others can be kept: by `canKeep`, quickly, and then by
+/// `hasSizes`, which knows the grid too. To a figure that reads well.
+using Judged = std::function<bool(const Demand&)>;
+Loosening leastLoosening(const Demand& wished, const Judged& canKeep, const Judged& hasSizes);
 
 }  // namespace tenter::solve

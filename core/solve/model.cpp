@@ -70,6 +70,12 @@ Model::Model(const Setting& setting, const RampsSought& ramps, const project::Wi
     addPoints(roles);
 }
 
+Model::Model(const Model& other, std::size_t index, const Demand& demand) : Model(other) {
+    std::erase_if(rows_, [&](const WishRow& row) { return row.demand == index; });
+    known_.clear();
+    addDemand(index, demand);
+}
+
 void Model::look(const Setting& setting, const std::vector<Demand>& demands) {
     const std::vector<double> cuts = cutsOf(demands, least_);
     // Zoomed pages are laid out narrower than the range.

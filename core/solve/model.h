@@ -62,6 +62,9 @@ public:
     Model(const Setting& setting, const RampsSought& ramps, const project::Wishes& wishes,
           const std::vector<Demand>& demands);
 
+    /// `other` with demand `index` changed to `demand`, of the same kind and widths.
+    Model(const Model& other, std::size_t index, const Demand& demand);
+
     [[nodiscard]] const std::vector<WishRow>& rows() const { return rows_; }
     [[nodiscard]] const std::vector<Point>& points() const { return points_; }
     /// Columns: the ramps' ends, then one for the least and one for the greatest size of each zoomed role.

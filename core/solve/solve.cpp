@@ -119,33 +119,29 @@ private:
         }
         const std::vector<bool> outside = outsideConflict(model, ramps_, demands_);
         const std::vector<const WishRow*> tightest = tightestRows(model, ramps_, outside);
-        const auto canKeep = [&](const std::vector<Demand>& demands) {
-            const Model changed(setting_, ramps_, wishes_, demands);
-            return isFeasible(changed, ramps_);
-        };
-        const auto hasSizes = [&](const std::vector<Demand>& demands) {
-            const Model changed(setting_, ramps_, wishes_, demands);
-            return bestSizes(changed, ramps_, *wishes_.aim, demands).has_value();
-        };
-        for (std::size_t i = 0; i < demands_.size(); ++i)
-            if (!outside[i]) answer.conflict.demands.push_back(demands_[i]);
         for (std::size_t i = 0; i < demands_.size(); ++i) {
             if (outside[i]) continue;
-            // If more than these conflict, what helps is told of these alone.
-            std::vector<bool> one(demands_.size(), false);
-            one[i] = true;
-            if (isFeasible(model, ramps_, one)) {
-                answer.conflict.loosenings.push_back(leastLoosening(demands_, i, canKeep, hasSizes));
-            } else {
-                const auto at = answer.conflict.loosenings.size();
-                answer.conflict.loosenings.push_back(
-                    leastLoosening(answer.conflict.demands, at, canKeep, hasSizes));
-            }
+            answer.conflict.demands.push_back(demands_[i]);
+            answer.conflict.loosenings.push_back(loosening(model, i, outside));
             if (i < tightest.size() && tightest[i] != nullptr)
                 answer.conflict.places.push_back(
                     placeOf(model, demands_[i], tightest[i]->spot, tightest[i]->spot.bound));
         }
         return answer;
+    }
+
+    Loosening loosening(const Model& model, std::size_t index, const std::vector<bool>& outside) {
+        std::vector<bool> without(demands_.size(), false);
+        without[index] = true;
+        // If more than these conflict, what helps is told of these alone.
+        const bool others = !isFeasible(model, ramps_, without);
+        const auto canKeep = [&](const Demand& tried) {
+            return isFeasible(Model(model, index, tried), ramps_, others ? outside : std::vector<bool>());
+        };
+        const auto hasSizes = [&](const Demand& tried) {
+            return others || bestSizes(Model(model, index, tried), ramps_, *wishes_.aim, demands_);
+        };
+        return leastLoosening(demands_[index], canKeep, hasSizes);
     }
 
     const project::Project& project_;

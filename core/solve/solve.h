@@ -53,6 +53,8 @@ project::Project loosened(const project::Project& project, const Loosening& loos
 
 /// Sizes for every role that cards use, in `variants` (indices), by the project's wishes. All variants at
 /// once share the ramps that the style says; some alone get theirs in the variant.
+/// Where bands share a ramp and wishes need it, each gets its own. Whatever the aim, a role that is smaller
+/// than another stays so, by half of that proportion at least, if wishes allow.
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options = {});
 
