@@ -58,8 +58,8 @@ std::size_t addDistance(Programme& programme, const Form& form, double value, do
 
 class Search {
 public:
-    Search(const Model& model, const RampsSought& ramps, const std::vector<Demand>& demands)
-        : model_(model), ramps_(ramps), demands_(demands) {
+    Search(const Model& model, const RampsSought& ramps, const std::vector<Demand>& demands, double step)
+        : model_(model), ramps_(ramps), demands_(demands), step_(step) {
         put(programme_, model, ramps, {});
     }
 
@@ -170,7 +170,7 @@ private:
         const std::size_t column = open_[index];
         const double value = programme_.value(column);
         const double near = snapped(value);
-        const double step = value >= near ? model_.step() : -model_.step();
+        const double step = value >= near ? step_ : -step_;
         for (const double size : {near, near + step, near - step, near + 2 * step, near - 2 * step}) {
             if (size < leastSize || size > mostSize) continue;
             if (--tries_ < 0) return false;
@@ -193,7 +193,7 @@ private:
     }
 
     [[nodiscard]] double snapped(double size) const {
-        return std::round(std::round(size / model_.step()) * model_.step() * 1e4) / 1e4;
+        return std::round(std::round(size / step_) * step_ * 1e4) / 1e4;
     }
 
     [[nodiscard]] bool isLocked(std::size_t column) const {
@@ -208,6 +208,7 @@ private:
     const Model& model_;
     const RampsSought& ramps_;
     const std::vector<Demand>& demands_;
+    double step_;  // of the grid, CSS px
     Programme programme_;
     std::vector<std::size_t> open_;  // columns in the order they choose their lines of the grid
     std::size_t choosers_ = 0;       // of them choose first
@@ -225,8 +226,8 @@ bool isFeasible(const Model& model, const RampsSought& ramps, const std::vector<
 }
 
 std::optional<Best> bestSizes(const Model& model, const RampsSought& ramps, project::Aim aim,
-                              const std::vector<Demand>& demands) {
-    return Search(model, ramps, demands).best(aim);
+                              const std::vector<Demand>& demands, double step) {
+    return Search(model, ramps, demands, step).best(aim);
 }
 
 std::vector<const WishRow*> tightestRows(const Model& model, const RampsSought& ramps,

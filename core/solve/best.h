@@ -18,10 +18,10 @@ struct Best {
     std::vector<bool> deciding;  ///< by row of the model: true if the best would be better without it
 };
 
-/// Multiples of the model's step that keep every row and come nearest to the aim. Empty if there are none.
+/// Multiples of `step` (CSS px) that keep every row and come nearest to the aim. Empty if there are none.
 /// What is locked is left as it is.
 std::optional<Best> bestSizes(const Model& model, const RampsSought& ramps, project::Aim aim,
-                              const std::vector<Demand>& demands);
+                              const std::vector<Demand>& demands, double step);
 
 /// Where a model that cannot be kept is furthest from it: for each demand the row that stands in the way
 /// most, if any does.

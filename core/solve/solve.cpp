@@ -47,7 +47,7 @@ public:
         }
         for (int round = 0; round < mostRounds;) {
             const Model model(setting_, ramps_, wishes_, demands_);
-            const auto best = bestSizes(model, ramps_, *wishes_.aim, demands_);
+            const auto best = sizesOf(model);
             if (!best) {
                 if (!giveFreedom(model)) return conflict(model);
                 continue;
@@ -95,6 +95,14 @@ private:
         });
     }
 
+    /// On the grid that is wished; without one as coarse as can be.
+    [[nodiscard]] std::optional<Best> sizesOf(const Model& model) const {
+        auto best = bestSizes(model, ramps_, *wishes_.aim, demands_, model.step());
+        if (!best && wishes_.grid->isZero() && isFeasible(model, ramps_))
+            best = bestSizes(model, ramps_, *wishes_.aim, demands_, model.step() / 10);
+        return best;
+    }
+
     /// Lays the solved row out; the demands it breaks, by index.
     std::vector<std::size_t> brokenBy(const project::Project& solved) {
         std::vector<bool> broken(demands_.size(), false);
@@ -139,7 +147,7 @@ private:
             return isFeasible(Model(model, index, tried), ramps_, others ? outside : std::vector<bool>());
         };
         const auto hasSizes = [&](const Demand& tried) {
-            return others || bestSizes(Model(model, index, tried), ramps_, *wishes_.aim, demands_);
+            return others || sizesOf(Model(model, index, tried));
         };
         return leastLoosening(demands_[index], canKeep, hasSizes);
     }
