@@ -31,7 +31,7 @@ public:
     [[nodiscard]] const std::string& bytes() const { return *bytes_; }
     /// HarfBuzz font, scaled to `unitsPerEm` × 64, axes set.
     [[nodiscard]] hb_font_t* font() const { return font_; }
-    [[nodiscard]] double scale() const { return scale_; }      ///< HarfBuzz units to one em
+    [[nodiscard]] double scale() const { return scale_; }  ///< HarfBuzz units to one em
     [[nodiscard]] double unitsPerEm() const { return scale_ / 64; }
     [[nodiscard]] double ascent() const { return ascent_; }    ///< em, above the baseline
     [[nodiscard]] double descent() const { return descent_; }  ///< em, below it, positive
