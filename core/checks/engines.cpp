@@ -30,6 +30,7 @@ std::vector<std::uint32_t> startsAt(const Subject& subject, const PartSeen& part
         layout::textAcross<double>(band.roles[plan.role], paragraph, layout::acrossAt(band, width)).query,
         subject.row.profile(), lines);
     std::vector<std::uint32_t> starts;
+    starts.reserve(lines.size());
     for (const text::Line& line : lines)
         starts.push_back(paragraph.clusters()[line.first].begin);
     return starts;

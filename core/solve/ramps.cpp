@@ -37,13 +37,13 @@ RampsSought::RampsSought(const project::Project& project, const std::vector<std:
             const project::Settings settings = project::resolve(project, project.variants[variant], band);
             for (const std::string& role : roles) {
                 const units::Ramp ramp = settings.text.find(role)->size.value_or(units::Ramp());
-                RampSought sought{role, placeOf(project, variant, band, role, allVariants), ramp.from(),
-                                  ramp.to()};
+                const RampSought sought{role, placeOf(project, variant, band, role, allVariants), ramp.from(),
+                                        ramp.to()};
                 const auto known = std::ranges::find_if(all_, [&](const RampSought& one) {
                     return one.role == role && one.place == sought.place;
                 });
                 const auto index = static_cast<std::size_t>(known - all_.begin());
-                uses_.push_back({variant, band, role, known == all_.end() ? add(std::move(sought)) : index});
+                uses_.push_back({variant, band, role, known == all_.end() ? add(sought) : index});
             }
         }
     }
