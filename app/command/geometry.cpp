@@ -1,5 +1,6 @@
 #include "emit/geometry.h"
 
+#include <CLI/Validators.hpp>
 #include <memory>
 
 #include "opened.h"
@@ -13,6 +14,7 @@ namespace {
 
 struct GeometryArguments : Arguments {
     WidthArguments widths;
+    double ratio = 1;
 };
 
 int runGeometry(const GeometryArguments& arguments) {
@@ -23,7 +25,8 @@ int runGeometry(const GeometryArguments& arguments) {
         readWidths(arguments.widths, opened->project.leastWidth, opened->project.mostWidth, problems);
     tell(problems);
     if (!widths) return wrongInput;
-    const layout::PreparedRow row(opened->project, opened->variant, opened->store, *opened->profile);
+    const layout::PreparedRow row(opened->project, opened->variant, opened->store,
+                                  text::atRatio(*opened->profile, arguments.ratio));
     const emit::GeometryHead head{arguments.project, opened->project.variants[opened->variant].className,
                                   std::string(opened->profile->name())};
     return deliver(arguments, [&](const Sink& sink) { emit::writeGeometry(row, head, *widths, sink); });
@@ -43,6 +46,11 @@ void addGeometry(CLI::App& app, Action& action) {
         ->type_name("WIDTHS");
     verb->add_option("--step", arguments->widths.step, "Step of the range in px (1 if left out)")
         ->type_name("PX");
+    verb->add_option(
+            "--ratio", arguments->ratio,
+            "Device px to a CSS px, 0.25 to 8, to which engines round metrics of faces (1 if left out)")
+        ->check(CLI::Range(0.25, 8.0))
+        ->type_name("RATIO");
     verb->callback([&action, arguments] { action = [arguments] { return runGeometry(*arguments); }; });
 }
 

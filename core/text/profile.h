@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -50,6 +51,8 @@ public:
     [[nodiscard]] virtual std::string_view name() const = 0;
     /// Whose browsers break so, as people call them: `Chromium’s family`, `Firefox`. UTF-8.
     [[nodiscard]] virtual std::string_view title() const = 0;
+    /// Its like at `ratio` device px to a CSS px.
+    [[nodiscard]] virtual std::unique_ptr<BreakProfile> withRatio(double ratio) const = 0;
     /// Where lines may break in `text` (white space already collapsed). CSS Text 3 § 5.1.
     [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
     /// True if a line may break before unit `i` where, and only where, the word it is in alone exceeds its
@@ -108,6 +111,9 @@ public:
 
 /// `blink` or `gecko`; null for any other name.
 const BreakProfile* profile(std::string_view name);
+/// The same where a CSS px is `ratio` device px, above 0: engines round the metrics of faces, and some all of
+/// what they stack, to device px. CSS Values 4 § 6.2. Kept until the program ends.
+const BreakProfile& atRatio(const BreakProfile& profile, double ratio);
 const BreakProfile& blink();
 const BreakProfile& gecko();
 /// All there are, in the order they are told.

@@ -48,13 +48,10 @@ try {
 
 /** Lays one variant out in the engine and compares. */
 async function judge(one, whole, fractional) {
-  const [html, computed] = await Promise.all([
-    tenter.page(one.file, one.variant),
-    tenter.geometry(one.file, one.variant, [...whole, ...fractional], profile),
-  ]);
-  const found = await compared(browser, html, whole, computed.slice(0, whole.length));
+  const html = await tenter.page(one.file, one.variant);
+  const found = await compared(browser, html, whole, await tenter.geometry(one.file, one.variant, whole, profile));
   if (!fineBrowser) return {...found, widths: whole.length};
-  const fine = await compared(fineBrowser, html, fractional, computed.slice(whole.length), {within: true});
+  const fine = await compared(fineBrowser, html, fractional, await tenter.geometry(one.file, one.variant, fractional, profile, fineRatio));
   return {
     widths: whole.length + fractional.length,
     pairs: found.pairs + fine.pairs,
@@ -69,10 +66,10 @@ async function judge(one, whole, fractional) {
   };
 }
 
-async function compared(browser, html, widths, computed, how) {
+async function compared(browser, html, widths, computed) {
   const page = await MeasuredPage.open(browser, server, html);
   const read = await page.read(widths);
-  const found = compareLayouts(profile, read, computed, how);
+  const found = compareLayouts(profile, read, computed);
   found.counts = read.map(lineCounts);
   found.texts = await readSuspects(page, found);
   await page.close();

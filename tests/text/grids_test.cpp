@@ -47,5 +47,20 @@ TEST(Grids, FirefoxScalesMetricsAsFreeTypeDoes) {
     EXPECT_EQ(gecko().extent(*face, 15.826, 40).above, 25.5);
 }
 
+// At four device px to a CSS px: 0.917 · 15.83 · 4 is 58.06 device px, so 58/4 = 14.5 CSS px, where it is 15
+// at one. Chromium stacks on 1/64 of a device px, Firefox on 1/60 of a CSS px at either. CSS Values 4 § 6.2;
+// measured in both.
+TEST(Grids, AreOfDevicePx) {
+    const FacePtr face = test::fonts().find({"Karla"}, 400, false, nullptr).front();
+    const BreakProfile& fine = atRatio(gecko(), 4);
+    EXPECT_EQ(fine.name(), "gecko");
+    EXPECT_EQ(&atRatio(gecko(), 1), &gecko());
+    EXPECT_EQ(&atRatio(gecko(), 4), &fine);
+    EXPECT_EQ(fine.extent(*face, 15.83, 40).above, 14.5 + (40 - 14.5 - 4) / 2);
+    EXPECT_EQ(fine.stacked(10.0101), 601.0 / 60);
+    EXPECT_EQ(atRatio(blink(), 4).stacked(10.01), std::floor(10.01 * 256) / 256);
+    EXPECT_EQ(blink().stacked(10.01), 640.0 / 64);
+}
+
 }  // namespace
 }  // namespace tenter::text

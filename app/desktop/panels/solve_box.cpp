@@ -1,6 +1,8 @@
 #include "panels/solve_box.h"
 
 #include <QHBoxLayout>
+#include <QScrollArea>
+#include <QTimer>
 #include <numeric>
 
 #include "document/wording.h"
@@ -100,6 +102,17 @@ void SolveBox::show(const solve::Answer& answer) {
     take_->setVisible(solved_ != nullptr);
     foot_->show();
     context_.viewing.propose(solved_);
+    // Once it has its new height.
+    QTimer::singleShot(0, this, &SolveBox::comeIntoView);
+}
+
+void SolveBox::comeIntoView() {
+    for (QWidget* above = parentWidget(); above != nullptr; above = above->parentWidget())
+        if (auto* scrolled = qobject_cast<QScrollArea*>(above)) {
+            scrolled->ensureWidgetVisible(this, 0, 0);
+            // Rather its head than its foot.
+            scrolled->ensureWidgetVisible(solve_, 0, 8);
+        }
 }
 
 void SolveBox::offer(const solve::Loosening& loosening) {

@@ -33,6 +33,7 @@ private:
     [[nodiscard]] Asked ask() const;
     void solve();
     void show(const solve::Answer& answer);
+    void comeIntoView();
     void take();
     void leave();
     void offer(const solve::Loosening& loosening);

@@ -20,16 +20,12 @@ bool isBeyondTable(char16_t unit) {
 /// Lines that are balanced at most.
 constexpr std::uint32_t mostBalanced = 6;
 
-/// Chromium's layout unit is 1/64 px; it counts in floats before it cuts down to it.
-double floor64(double length) {
-    return std::floor(static_cast<float>(length) * 64.0F) / 64.0;
-}
-double round64(double length) {
-    return std::round(length * 64) / 64;
-}
-
 class Blink final : public BreakProfile {
 public:
+    explicit Blink(double ratio = 1) : ratio_(ratio) {}
+    [[nodiscard]] std::unique_ptr<BreakProfile> withRatio(double ratio) const override {
+        return std::make_unique<Blink>(ratio);
+    }
     [[nodiscard]] std::string_view name() const override { return "blink"; }
     [[nodiscard]] std::string_view title() const override { return "Chromium’s family"; }
 
@@ -84,13 +80,13 @@ public:
     [[nodiscard]] double lineHeight(double length) const override { return round64(length); }
     [[nodiscard]] double fluidStep() const override { return 0; }
     [[nodiscard]] double drawnSize(double size) const override {
-        return std::floor(std::floor(size * 100) / 100 * 64) / 64;
+        return std::floor(std::floor(size * ratio_ * 100) / 100 * 64) / 64 / ratio_;
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return advance; }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
-        const double over = std::round(face.ascent() * size);
-        const double under = std::round(face.descent() * size);
-        const double above = over + std::floor((lineHeight - over - under) / 2);
+        const double over = std::round(face.ascent() * size * ratio_);
+        const double under = std::round(face.descent() * size * ratio_);
+        const double above = (over + std::floor((lineHeight * ratio_ - over - under) / 2)) / ratio_;
         return {above, lineHeight - above};
     }
 
@@ -106,6 +102,13 @@ public:
     }
 
 private:
+    /// Chromium's layout unit is 1/64 of a device px; it counts in floats before it cuts down to it.
+    [[nodiscard]] double floor64(double length) const {
+        return std::floor(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;
+    }
+    [[nodiscard]] double round64(double length) const {
+        return std::round(length * ratio_ * 64) / 64 / ratio_;
+    }
     static bool breaksBefore(std::u16string_view text, std::size_t i, bool icu) {
         const char16_t before = text[i - 1];
         const char16_t after = text[i];
@@ -115,6 +118,8 @@ private:
         if (isBeyondTable(before) || isBeyondTable(after)) return icu;
         return blinkBreaksBetween(before, after);
     }
+
+    double ratio_;  ///< device px to a CSS px
 };
 
 }  // namespace

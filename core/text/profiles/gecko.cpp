@@ -32,6 +32,10 @@ double round60(double length) {
 
 class Gecko final : public BreakProfile {
 public:
+    explicit Gecko(double ratio = 1) : ratio_(ratio) {}
+    [[nodiscard]] std::unique_ptr<BreakProfile> withRatio(double ratio) const override {
+        return std::make_unique<Gecko>(ratio);
+    }
     [[nodiscard]] std::string_view name() const override { return "gecko"; }
     [[nodiscard]] std::string_view title() const override { return "Firefox"; }
 
@@ -96,15 +100,17 @@ public:
     }
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
-    /// FreeType counts sizes in 1/64 px.
-    [[nodiscard]] double drawnSize(double size) const override { return std::round(round60(size) * 64) / 64; }
+    /// FreeType counts sizes in 1/64 of a device px.
+    [[nodiscard]] double drawnSize(double size) const override {
+        return std::round(round60(size) * ratio_ * 64) / 64 / ratio_;
+    }
     [[nodiscard]] double drawnAdvance(double advance) const override { return round60(advance); }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
         // FreeType counts 1/64 px to a font's unit in 1/65 536, and what it rounds up in 1/64 px again.
-        const double perUnit = std::round(drawnSize(size) * 64 * 65536 / face.unitsPerEm()) / 65536;
+        const double perUnit = std::round(drawnSize(size) * ratio_ * 64 * 65536 / face.unitsPerEm()) / 65536;
         const auto whole = [&](double em) {
             const double metric = em * face.unitsPerEm() * perUnit;
-            return face.roundsUp() ? std::ceil(std::round(metric) / 64) : std::round(metric / 64);
+            return (face.roundsUp() ? std::ceil(std::round(metric) / 64) : std::round(metric / 64)) / ratio_;
         };
         const double over = whole(face.ascent());
         const double under = whole(face.descent());
@@ -139,6 +145,8 @@ private:
         if (isIn(closing, before) && isIn(signs, after)) return false;
         return icu;
     }
+
+    double ratio_;  ///< device px to a CSS px; app units are 1/60 of the latter
 };
 
 }  // namespace

@@ -109,18 +109,6 @@ test('a line that is not as wide as computed makes its part a suspect', () => {
   assert.deepEqual(compareLayouts('blink', engine, computed()).suspects.map(({name}) => name), ['0.1']);
 });
 
-test('card by card, a page that drifts down does not count, and a part that does within its card does', () => {
-  const drifted = (by) => {
-    const engine = laidOut();
-    engine[0].cards[0][1] += 3;
-    engine[0].parts.forEach((part) => (part.box[1] += 3));
-    engine[0].parts[1].box[1] += by;
-    return compareLayouts('blink', engine, computed(), {within: true}).differences.map(({where, what}) => `${where}: ${what}`);
-  };
-  assert.deepEqual(drifted(0), []);
-  assert.deepEqual(drifted(0.7), ['0.1 heading: y']);
-});
-
 test('what Firefox breaks by a dictionary of its own is counted apart, in Firefox only', () => {
   const found = (profile) => {
     const tenter = computed();

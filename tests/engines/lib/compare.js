@@ -5,7 +5,7 @@
  * the viewport down to its grid. `slack`, as a share of a line: below it another engine's numbers may break the line
  * otherwise (measured: every such difference vanished when the text was scaled by 0.15 %).
  */
-export const tolerance = {box: 0.5, fine: 0.1, fontSize: {blink: 0.01, gecko: 0.02}, slack: 0.0025};
+export const tolerance = {box: 0.5, fontSize: {blink: 0.01, gecko: 0.02}, slack: 0.0025};
 
 const allSides = ['x', 'y', 'width', 'height'];
 const acrossOnly = ['x', 'width'];
@@ -16,50 +16,36 @@ const acrossOnly = ['x', 'width'];
  * A line count that differs with less slack than the tolerance is a tight fit, not a difference; the line more or less
  * moves what stands below, so at that width only what lies across is compared.
  *
- * `within` compares heights (a tenth of a px looser, as engines round faces' metrics to device px), and places down the page, card by card: for layouts at several device px to a CSS px, where
- * an engine stacks on a finer grid than at one, which would add up down the page.
- *
  * @returns differences and tight fits in order of width; how many parts were compared; the largest distances in CSS px;
  *   and suspects, parts of equal count whose lines are not as wide as computed, so that their texts are to be read.
  */
-export function compareLayouts(profile, engine, tenter, {within = false} = {}) {
+export function compareLayouts(profile, engine, tenter) {
   const result = {pairs: 0, largestBox: 0, largestSize: 0, apart: 0, apartOtherwise: 0, differences: [], tightFits: [], suspects: []};
   if (engine.length !== tenter.length) throw new Error(`${tenter.length} layouts computed, ${engine.length} read`);
-  for (let i = 0; i < engine.length; ++i) compareOne(profile, within ? cardByCard(engine[i]) : engine[i], tenter[i], result, within);
+  for (let i = 0; i < engine.length; ++i) compareOne(profile, engine[i], tenter[i], result);
   return result;
 }
 
-/** An engine's layout with places down the page counted from each card's top. */
-function cardByCard(engine) {
-  const tops = engine.cards.map(([, y]) => y);
-  const from = (top, [x, y, width, height]) => [x, y - top, width, height];
-  return {
-    ...engine,
-    cards: engine.cards.map((box, c) => from(tops[c], box)),
-    parts: engine.parts.map((part) => ({...part, box: from(tops[Number(part.name.split('.')[0])], part.box)})),
-  };
-}
-
-function compareOne(profile, engine, tenter, result, within) {
+function compareOne(profile, engine, tenter, result) {
   const width = tenter.width;
   if (Math.abs(engine.framed - width) > 1e-3) throw new Error(`the engine laid out at ${engine.framed} px instead of ${width} px`);
   const pairs = pairParts(engine, tenter);
   const sides = pairs.some((pair) => linesDiffer(pair)) ? acrossOnly : allSides;
 
   const differ = (where, what, expected, actual) => result.differences.push({width, where, what, expected, actual});
-  const compareBox = (where, expected, actual, top = 0) => {
+  const compareBox = (where, expected, actual) => {
     for (const side of sides) {
       const read = expected[allSides.indexOf(side)];
-      const off = Math.abs(read - (side === 'y' ? actual.y - top : actual[side]));
+      const off = Math.abs(read - actual[side]);
       result.largestBox = Math.max(result.largestBox, off);
       // Written so that a figure that is no number is a difference too.
-      if (!(off <= tolerance.box + (within && !acrossOnly.includes(side) ? tolerance.fine : 0))) differ(where, side, read, actual[side]);
+      if (!(off <= tolerance.box)) differ(where, side, read, actual[side]);
     }
   };
 
-  if (!within) compareBox('row', engine.row, tenter.row);
+  compareBox('row', engine.row, tenter.row);
   if (engine.cards.length !== tenter.cards.length) differ('row', 'cards', engine.cards.length, tenter.cards.length);
-  tenter.cards.slice(0, engine.cards.length).forEach((card, c) => compareBox(`card ${c}`, engine.cards[c], card.box, within ? card.box.y : 0));
+  tenter.cards.slice(0, engine.cards.length).forEach((card, c) => compareBox(`card ${c}`, engine.cards[c], card.box));
   for (const pair of pairs) {
     const {name, where, read, part} = pair;
     if (standsApart(profile, part)) {
@@ -82,7 +68,7 @@ function compareOne(profile, engine, tenter, result, within) {
       (part.slack < tolerance.slack ? result.tightFits : result.differences).push(one);
       continue;
     }
-    compareBox(where, read.box, part.box, within ? tenter.cards[Number(name.split('.')[0])].box.y : 0);
+    compareBox(where, read.box, part.box);
     if (read.lines?.some((line, i) => !isAsWide(line, part.lines[i].width))) result.suspects.push({width, name, where, part});
   }
 }

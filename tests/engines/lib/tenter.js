@@ -14,9 +14,9 @@ export class Tenter {
     return stdout;
   }
 
-  /** Layouts at `widths` (CSS px), as `interface` says: one object for each width. */
-  async geometry(project, variant, widths, engine) {
-    const text = await this.#out('geometry', project, '--variant', variant, '--widths', widths.join(','), '--engine', engine);
+  /** Layouts at `widths` (CSS px), as `interface` says: one object for each width. `ratio`: device px to a CSS px. */
+  async geometry(project, variant, widths, engine, ratio = 1) {
+    const text = await this.#out('geometry', project, '--variant', variant, '--widths', widths.join(','), '--engine', engine, '--ratio', String(ratio));
     return JSON.parse(text).layouts;
   }
 
