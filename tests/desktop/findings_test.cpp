@@ -1,5 +1,6 @@
 // What the sweep and the checks know, in the window: worked by mouse and keyboard as a person would, and
 // compared with the command line, whose figures the engines' tests compare with browsers.
+#include <QInputDialog>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -24,6 +25,7 @@
 #include "axis/wraps_lane.h"
 #include "controls/segments.h"
 #include "findings/panel.h"
+#include "findings/silencing.h"
 #include "findings/wording.h"
 #include "row/row_view.h"
 #include "window/main_window.h"
@@ -363,6 +365,36 @@ private slots:
         QCOMPARE(axis_->rulerSays(axis_->scale().x(900)), QString());
         document().undoStack().undo();
         QVERIFY(axis_->themeBreakpoints().empty());
+    }
+
+    void silencesACheckWithAReasonAndTellsItAgain() {
+        const std::string check = survey().findings()[0].check;
+        const auto tells = [&] {
+            return std::ranges::any_of(
+                survey().findings(), [&](const checks::Finding& finding) { return finding.check == check; });
+        };
+        const auto answer = [&](const QString& reason) {
+            QTimer::singleShot(0, window_.get(), [reason] {
+                auto* asked = qobject_cast<QInputDialog*>(QApplication::activeModalWidget());
+                QVERIFY(asked != nullptr);
+                asked->setTextValue(reason);
+                asked->accept();
+            });
+            findings::silence(window_.get(), document(), check);
+        };
+        answer("  ");
+        QVERIFY(document().project().checking.silenced.empty());
+        answer("the client wants it so");
+        QCOMPARE(document().project().checking.silenced[0].reason, std::string("the client wants it so"));
+        QTRY_VERIFY(survey().isFresh() && !tells());
+
+        QMenu* menu = findings::silencingMenu(window_.get(), document(), "");
+        QCOMPARE(menu->actions().size(), 1);
+        QVERIFY(menu->actions()[0]->text().contains("the client wants it so"));
+        menu->actions()[0]->trigger();
+        QTRY_VERIFY(survey().isFresh() && tells());
+        document().undoStack().undo();
+        QTRY_VERIFY(survey().isFresh() && !tells());
     }
 
 private:

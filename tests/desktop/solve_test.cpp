@@ -11,6 +11,7 @@
 #include "controls/number_editors.h"
 #include "panels/side_panel.h"
 #include "panels/solve_box.h"
+#include "project/cascade.h"
 #include "project/file.h"
 #include "window/main_window.h"
 
@@ -103,6 +104,32 @@ private slots:
         QTest::mouseClick(offer, Qt::LeftButton);
         QCOMPARE(document().undoStack().count(), steps + 1);
         QTRY_VERIFY(viewing().isProposal());
+    }
+
+    // Common practice, no source: columns step down to one as pages get narrower.
+    void addsTheSameRowWithAColumnMore() {
+        auto* side = window_->findChild<panels::SidePanel*>();
+        side->openPanel(0);
+        viewing().setVariant(2);
+        const std::size_t before = document().project().variants.size();
+        QPushButton* add = nullptr;
+        for (QPushButton* button : side->findChildren<QPushButton*>())
+            if (button->text() == "Add a variant") add = button;
+        QVERIFY(add != nullptr);
+        QTest::mouseClick(add, Qt::LeftButton);
+        QCOMPARE(document().project().variants.size(), before + 1);
+        QCOMPARE(viewing().variant(), std::size_t{3});
+        const project::Variant& added = document().project().variants[3];
+        QVERIFY(added.bands.size() > 1);
+        int columns = 0;
+        for (std::size_t band = 0; band < added.bands.size(); ++band) {
+            const int here = *project::resolve(document().project(), added, band).row.columns;
+            QVERIFY(here > columns);
+            columns = here;
+        }
+        QCOMPARE(project::resolve(document().project(), added, 0).row.columns, std::optional<int>(1));
+        document().undoStack().undo();
+        QCOMPARE(document().project().variants.size(), before);
     }
 
     void refusesALeastAboveTheMost() {

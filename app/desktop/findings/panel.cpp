@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "document/wording.h"
+#include "findings/silencing.h"
 #include "findings/wording.h"
 
 namespace tenter::desktop::findings {
@@ -87,9 +88,22 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
     connect(list_, &QListView::activated, this, choose);
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current) { setOpen(current.row()); });
+    for (QWidget* widget : {static_cast<QWidget*>(list_), static_cast<QWidget*>(empty_)}) {
+        widget->setContextMenuPolicy(Qt::CustomContextMenu);
+        connect(widget, &QWidget::customContextMenuRequested, this, [this, widget](const QPoint& at) {
+            QMenu* menu = silencingMenu(this, viewing_.document(), widget == list_ ? currentCheck() : "");
+            if (!menu->isEmpty()) menu->popup(widget->mapToGlobal(at));
+        });
+    }
     connect(&survey_, &Survey::changed, this, &Panel::onSurvey);
     connect(&survey_, &Survey::chosenChanged, this, &Panel::onChosen);
     onSurvey();
+}
+
+std::string Panel::currentCheck() const {
+    const QModelIndex current = list_->currentIndex();
+    if (!current.isValid()) return {};
+    return survey_.findings()[model_->indexOf(current.row())].check;
 }
 
 void Panel::setOpen(int row) {
@@ -136,9 +150,15 @@ void Panel::onSurvey() {
         empty_->setText("No " + severityTitle(*model_->severity()).toLower() + " at any width " + range +
                         ".");
     else if (none)
-        empty_->setText("Nothing found at any width " + range + ".");
+        empty_->setText("Nothing found at any width " + range + "." + silencedTitle());
     stack_->setCurrentIndex(none ? 1 : 0);
     onChosen();
+}
+
+QString Panel::silencedTitle() const {
+    const std::size_t count = viewing_.shown().checking.silenced.size();
+    if (count == 0) return {};
+    return count == 1 ? " One check is silenced." : QString(" %1 checks are silenced.").arg(count);
 }
 
 // What is marked in the row is current in the list, whoever chose it.

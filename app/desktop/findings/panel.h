@@ -19,6 +19,8 @@ public:
     Panel(Survey& survey, const Viewing& viewing, QWidget* parent = nullptr);
     /// Chooses the next (+1) or the previous (−1) of those listed; false past the last.
     bool go(int direction);
+    /// The check of the finding that is current in the list; empty if none is.
+    [[nodiscard]] std::string currentCheck() const;
     [[nodiscard]] QSize sizeHint() const override { return {328, 304}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {304, 160}; }
 
@@ -27,6 +29,7 @@ private:
     void onChosen();
     void showFilter();
     void setOpen(int row);
+    [[nodiscard]] QString silencedTitle() const;
 
     Survey& survey_;
     const Viewing& viewing_;

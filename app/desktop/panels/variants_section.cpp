@@ -4,6 +4,8 @@
 #include <QRegularExpression>
 
 #include "document/wording.h"
+#include "solve/columns.h"
+#include "solve/solve.h"
 
 namespace tenter::desktop::panels {
 
@@ -17,7 +19,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     box->setSpacing(8);
     box->addWidget(add_, 1);
     box->addWidget(remove_);
-    add_->setToolTip("A copy of this variant, with a column more");
+    add_->setToolTip("The same row with a column more: bands that step down, sizes solved by the wishes");
     connect(add_, &QPushButton::clicked, this, &VariantButtons::add);
     connect(remove_, &QPushButton::clicked, this, &VariantButtons::remove);
 }
@@ -31,22 +33,23 @@ void VariantButtons::refresh() {
 
 void VariantButtons::add() {
     const std::size_t from = context_.viewing.variant();
-    std::size_t added = 0;
+    text::ParagraphStore& store = context_.viewing.document().store();
     context_.viewing.document().edit("Add a variant", [&](project::Project& project) {
-        project::Variant variant = project.variants[from];
-        const std::size_t last = variant.bands.size() - 1;
+        const std::size_t last = project.variants[from].bands.size() - 1;
         const int columns = context_.viewing.row().settings(last).row.columns.value_or(1) % 12 + 1;
-        variant.bands[last].set.row.columns = columns;
+        const std::string base = solve::classFor(project.variants[from].className, columns);
+        std::string name = base;
+        for (int n = 2; project.findVariant(name); ++n)
+            name = base + "-" + std::to_string(n);
+        project::Variant variant = solve::inColumns(project, from, columns, name, store);
         variant.name = columnsTitle(columns).toStdString();
-        const std::string base = project.row + "-" + std::to_string(columns);
-        variant.className = base;
-        for (int n = 2; project.findVariant(variant.className); ++n)
-            variant.className = base + "-" + std::to_string(n);
-        added = from + 1;
-        project.variants.insert(project.variants.begin() + static_cast<std::ptrdiff_t>(added),
+        project.variants.insert(project.variants.begin() + static_cast<std::ptrdiff_t>(from + 1),
                                 std::move(variant));
+        // By the wishes, if they can be kept; else with sizes after its sister's.
+        const solve::Answer answer = solve::solve(project, {from + 1}, store);
+        if (answer.solved) project = *answer.solved;
     });
-    context_.viewing.setVariant(added);
+    context_.viewing.setVariant(from + 1);
 }
 
 void VariantButtons::remove() {

@@ -4,6 +4,7 @@
 #include <QMenuBar>
 
 #include "document/engines.h"
+#include "findings/silencing.h"
 #include "window/about.h"
 #include "window/main_window.h"
 
@@ -77,6 +78,20 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     // Enabled by what the project has: see showGiven.
     ownMarkup_ = menu->addAction("Use our own &markup", this, &MainWindow::useOwnMarkup);
+    menu->addSeparator();
+    QMenu* silencing = menu->addMenu("Sile&nce findings");
+    needsProject(silencing->menuAction());
+    connect(silencing, &QMenu::aboutToShow, this, [this, silencing] {
+        silencing->clear();
+        QMenu* made = findings::silencingMenu(this, document_, findings_->currentCheck());
+        for (QAction* action : made->actions()) {
+            action->setParent(silencing);
+            silencing->addAction(action);
+        }
+        made->deleteLater();
+        if (silencing->isEmpty())
+            silencing->addAction("Choose a finding in the list first")->setEnabled(false);
+    });
     menu->addSeparator();
     needsProject(menu->addAction("&Find a setting", QKeySequence::Find, this, [this] {
         search_->setFocus(Qt::ShortcutFocusReason);
