@@ -66,11 +66,17 @@ std::string findingsJson(const std::vector<Finding>& findings) {
     return out + "]\n";
 }
 
-std::string findingsList(const checks::Checked& checked, const std::string& shareOf) {
+std::string findingCounts(const std::vector<Finding>& findings) {
     std::array<std::size_t, 3> counts{};
+    for (const Finding& finding : findings)
+        ++counts[static_cast<std::size_t>(finding.severity)];
+    return counted(counts[2], "error") + ", " + counted(counts[1], "warning") + ", " +
+           counted(counts[0], "note");
+}
+
+std::string findingsList(const checks::Checked& checked, const std::string& shareOf) {
     std::string out;
     for (const Finding& finding : checked.findings) {
-        ++counts[static_cast<std::size_t>(finding.severity)];
         out += std::string(checks::word(finding.severity)) + "  " + finding.check + ", " +
                whereWords(finding, shareOf) + "\n  " + oneLine(finding.says) + "\n  " + finding.source +
                "\n\n";
@@ -78,8 +84,7 @@ std::string findingsList(const checks::Checked& checked, const std::string& shar
     for (const checks::Silenced& silenced : checked.silenced)
         out += "silenced  " + silenced.finding.check + ", " + whereWords(silenced.finding, shareOf) + "\n  " +
                oneLine(silenced.reason) + "\n\n";
-    out += counted(counts[2], "error") + ", " + counted(counts[1], "warning") + ", " +
-           counted(counts[0], "note") + ".\n";
+    out += findingCounts(checked.findings) + ".\n";
     return out + std::string(checks::caution) + "\n";
 }
 

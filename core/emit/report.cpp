@@ -7,6 +7,7 @@
 #include "checks/checks.h"
 #include "checks/telling_widths.h"
 #include "css/breakpoints.h"
+#include "emit/findings.h"
 #include "emit/sentences.h"
 #include "emit/table.h"
 #include "emit/usage.h"
@@ -124,11 +125,12 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
         const project::Variant& variant = project.variants[i];
         const layout::PreparedRow row(project, i, store, profile);
         std::vector<Cells> lines{head(uses)};
-        for (const checks::TellingWidth& told :
-             checks::tellingWidths(project, i, checks::check(project, i, store)))
+        const std::vector<checks::Finding> findings = checks::check(project, i, store);
+        for (const checks::TellingWidth& told : checks::tellingWidths(project, i, findings))
             lines.push_back(line(row, uses, layout::layOut(row, told.width), told.why));
-        out +=
-            "\n." + oneLine(variant.className) + "\n" + table(lines) + engineDifferences(project, i, store);
+        out += "\n." + oneLine(variant.className) + "\n" + table(lines) +
+               engineDifferences(project, i, store) + "  Found: " + findingCounts(findings) +
+               "; tenter-cli check tells them.\n";
         for (const text::FontNote& note : row.notes())
             if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
     }
@@ -136,6 +138,7 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
     if (!notes.empty()) out += "\nFonts\n";
     for (const text::FontNote& note : notes)
         out += "  " + oneLine(note.family) + " " + oneLine(note.says) + "\n";
+    out += "\n" + std::string(checks::caution) + "\n";
     return out;
 }
 
