@@ -10,8 +10,6 @@
 #include <QMimeData>
 #include <QPlainTextEdit>
 #include <QProcess>
-#include <QSettings>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
 #include <set>
@@ -28,6 +26,7 @@
 #include "findings/silencing.h"
 #include "findings/wording.h"
 #include "row/row_view.h"
+#include "showing.h"
 #include "window/main_window.h"
 
 namespace tenter::desktop {
@@ -37,12 +36,7 @@ class FindingsTest : public QObject {
 
 private slots:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-        window_ = std::make_unique<window::MainWindow>();
-        window_->resize(1280, 800);
-        window_->show();
-        window_->openFile(sample("shore-walks"));
+        window_ = shownWindow(sample("shore-walks"));
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
         axis_ = window_->findChild<axis::AxisPane*>();
         panel_ = window_->findChild<findings::Panel*>();
@@ -388,10 +382,11 @@ private slots:
         QCOMPARE(document().project().checking.silenced[0].reason, std::string("the client wants it so"));
         QTRY_VERIFY(survey().isFresh() && !tells());
 
-        QMenu* menu = findings::silencingMenu(window_.get(), document(), "");
-        QCOMPARE(menu->actions().size(), 1);
-        QVERIFY(menu->actions()[0]->text().contains("the client wants it so"));
-        menu->actions()[0]->trigger();
+        QMenu menu(window_.get());
+        findings::fillSilencing(menu, document(), "");
+        QCOMPARE(menu.actions().size(), 1);
+        QVERIFY(menu.actions()[0]->text().contains("the client wants it so"));
+        menu.actions()[0]->trigger();
         QTRY_VERIFY(survey().isFresh() && tells());
         document().undoStack().undo();
         QTRY_VERIFY(survey().isFresh() && !tells());

@@ -17,6 +17,7 @@
 #include "panels/side_panel.h"
 #include "panels/size_paste.h"
 #include "project/file.h"
+#include "showing.h"
 #include "window/main_window.h"
 
 namespace tenter::desktop {
@@ -26,12 +27,7 @@ class GivenTest : public QObject {
 
 private slots:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-        window_ = std::make_unique<window::MainWindow>();
-        window_->resize(1280, 800);
-        window_->show();
-        window_->openFile(QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/base.tenter.json"));
+        window_ = shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/base.tenter.json"));
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     }
     void cleanup() { window_.reset(); }

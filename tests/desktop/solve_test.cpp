@@ -3,8 +3,6 @@
 #include <QLabel>
 #include <QProcess>
 #include <QPushButton>
-#include <QSettings>
-#include <QStandardPaths>
 #include <QtTest>
 
 #include "axis/axis_pane.h"
@@ -13,6 +11,7 @@
 #include "panels/solve_box.h"
 #include "project/cascade.h"
 #include "project/file.h"
+#include "showing.h"
 #include "window/main_window.h"
 
 namespace tenter::desktop {
@@ -22,12 +21,7 @@ class SolveTest : public QObject {
 
 private slots:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-        window_ = std::make_unique<window::MainWindow>();
-        window_->resize(1280, 800);
-        window_->show();
-        window_->openFile(sample);
+        window_ = shownWindow(sample);
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
         window_->findChild<panels::SidePanel*>()->openPanel(1);
         box_ = window_->findChild<panels::SolveBox*>();

@@ -21,6 +21,7 @@
 #include "panels/side_panel.h"
 #include "row/ink.h"
 #include "row/row_view.h"
+#include "showing.h"
 #include "window/main_window.h"
 
 namespace tenter::desktop {
@@ -30,12 +31,7 @@ class WindowTest : public QObject {
 
 private slots:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-        window_ = std::make_unique<window::MainWindow>();
-        window_->resize(1280, 800);
-        window_->show();
-        window_->openFile(sample("shore-walks"));
+        window_ = shownWindow(sample("shore-walks"));
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
         axis_ = window_->findChild<axis::AxisPane*>();
         row_ = window_->findChild<row::RowView*>();

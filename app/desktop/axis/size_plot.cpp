@@ -13,7 +13,6 @@ constexpr double snapReach = 4;  // px within which an end settles on a breakpoi
 constexpr int previewSteps = 240;
 constexpr double leastSize = 1;
 constexpr double mostSize = 400;
-constexpr std::size_t mostParts = 64;  // of a row whose limits are found within a frame
 
 }  // namespace
 
@@ -63,10 +62,7 @@ void SizePlot::rebuild() {
 
 void SizePlot::readAllowed() {
     allowed_ = {};
-    std::size_t parts = 0;
-    for (const project::Card& card : viewing_.shown().cards)
-        parts += card.parts.size();
-    if (parts > mostParts) return;
+    if (!viewing_.hasFewParts()) return;
     allowed_ = solve::allowedSizes(viewing_.shown(), viewing_.variant(), viewing_.role(),
                                    viewing_.document().store());
 }

@@ -65,13 +65,6 @@ Survey::~Survey() {
     pool_.waitForDone();
 }
 
-bool Survey::hasFewParts() const {
-    std::size_t parts = 0;
-    for (const project::Card& card : viewing_.shown().cards)
-        parts += card.parts.size();
-    return parts <= fewParts;
-}
-
 checks::Options Survey::options() const {
     checks::Options options;
     options.audience = audience_;
@@ -83,7 +76,7 @@ void Survey::onRow() {
     soon_.stop();
     settled_.stop();
     sweptNow_ = false;
-    const bool few = hasFewParts();
+    const bool few = viewing_.hasFewParts();
     if (few)
         soon_.start();
     else
@@ -93,7 +86,7 @@ void Survey::onRow() {
 }
 
 const sweep::Sweep& Survey::sweep() const {
-    if (!sweptNow_ && hasFewParts()) {
+    if (!sweptNow_ && viewing_.hasFewParts()) {
         const project::Project& project = viewing_.shown();
         sweep_ = sweep::sweep(viewing_.row(), project.leastWidth, project.mostWidth);
         sweptNow_ = true;

@@ -21,9 +21,6 @@ class Survey : public QObject {
     Q_OBJECT
 
 public:
-    /// Parts up to which a row is swept and checked on the window's thread.
-    static constexpr std::size_t fewParts = 64;
-
     explicit Survey(Viewing& viewing, QObject* parent = nullptr);
     ~Survey() override;
 
@@ -34,7 +31,7 @@ public:
     /// False while `findings()` is of the row as it was before.
     [[nodiscard]] bool isFresh() const { return fresh_; }
     /// True while what is told is of the row as it was before, and for longer than a frame.
-    [[nodiscard]] bool lags() const { return !fresh_ && !hasFewParts(); }
+    [[nodiscard]] bool lags() const { return !fresh_ && !viewing_.hasFewParts(); }
 
     /// The visits that findings are weighed by, whatever the project; empty: by widths.
     [[nodiscard]] const checks::Audience& audience() const { return audience_; }
@@ -64,7 +61,6 @@ private:
     void start();
     void take(int job, const Told& told);
     void tell(std::vector<checks::Finding> findings);
-    [[nodiscard]] bool hasFewParts() const;
     [[nodiscard]] checks::Options options() const;
 
     Viewing& viewing_;

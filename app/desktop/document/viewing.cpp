@@ -26,6 +26,14 @@ const project::Project& Viewing::shown() const {
     return proposal_ ? *proposal_ : document_.project();
 }
 
+bool Viewing::hasFewParts() const {
+    constexpr std::size_t few = 64;
+    std::size_t parts = 0;
+    for (const project::Card& card : shown().cards)
+        parts += card.parts.size();
+    return parts <= few;
+}
+
 std::shared_ptr<const layout::PreparedRow> Viewing::rowUnder(const text::BreakProfile& profile) const {
     Made& made = made_[&profile];
     if (!made.row)

@@ -59,6 +59,9 @@ public:
     /// The project that is shown: the document's, one that is proposed, or as it was saved.
     [[nodiscard]] const project::Project& shown() const;
 
+    /// True for a row so small that all of its widths can be looked at within a frame.
+    [[nodiscard]] bool hasFewParts() const;
+
     [[nodiscard]] const std::optional<SizePreview>& sizePreview() const { return sizePreview_; }
 
     /// Shows a project that is proposed and not taken yet, until null is given or the document changes.

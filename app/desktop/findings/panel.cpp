@@ -35,7 +35,8 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
       list_(new QListView(this)),
       delegate_(new Delegate(*model_, list_)),
       empty_(new QLabel(this)),
-      stack_(new QStackedWidget(this)) {
+      stack_(new QStackedWidget(this)),
+      menu_(new QMenu(this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
@@ -91,8 +92,8 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
     for (QWidget* widget : {static_cast<QWidget*>(list_), static_cast<QWidget*>(empty_)}) {
         widget->setContextMenuPolicy(Qt::CustomContextMenu);
         connect(widget, &QWidget::customContextMenuRequested, this, [this, widget](const QPoint& at) {
-            QMenu* menu = silencingMenu(this, viewing_.document(), widget == list_ ? currentCheck() : "");
-            if (!menu->isEmpty()) menu->popup(widget->mapToGlobal(at));
+            fillSilencing(*menu_, viewing_.document(), widget == list_ ? currentCheck() : "");
+            if (!menu_->isEmpty()) menu_->popup(widget->mapToGlobal(at));
         });
     }
     connect(&survey_, &Survey::changed, this, &Panel::onSurvey);

@@ -3,6 +3,7 @@
 
 #include <QLabel>
 #include <QListView>
+#include <QMenu>
 #include <QStackedWidget>
 #include <QWidget>
 
@@ -39,6 +40,7 @@ private:
     Delegate* delegate_;
     QLabel* empty_;
     QStackedWidget* stack_;
+    QMenu* menu_;  ///< of the list
 };
 
 }  // namespace tenter::desktop::findings

@@ -21,24 +21,23 @@ void silence(QWidget* parent, Document& document, const std::string& check) {
     });
 }
 
-QMenu* silencingMenu(QWidget* parent, Document& document, const std::string& check) {
-    auto* menu = new QMenu(parent);
-    menu->setAttribute(Qt::WA_DeleteOnClose);
+void fillSilencing(QMenu& menu, Document& document, const std::string& check) {
+    menu.clear();
+    QWidget* const parent = menu.parentWidget();
     if (!check.empty())
-        menu->addAction("Silence " + QString::fromStdString(check) + "…", parent,
-                        [parent, &document, check] { silence(parent, document, check); });
+        menu.addAction("Silence " + QString::fromStdString(check) + "…", parent,
+                       [parent, &document, check] { silence(parent, document, check); });
     for (const project::Silence& one : document.project().checking.silenced) {
         const QString name = QString::fromStdString(one.check);
-        menu->addAction("Tell " + name + " again (" + QString::fromStdString(one.reason) + ")", parent,
-                        [&document, name, told = one.check] {
-                            document.edit("Tell " + name + " again", [&](project::Project& project) {
-                                std::erase_if(
-                                    project.checking.silenced,
-                                    [&](const project::Silence& silence) { return silence.check == told; });
-                            });
-                        });
+        menu.addAction("Tell " + name + " again (" + QString::fromStdString(one.reason) + ")", parent,
+                       [&document, name, told = one.check] {
+                           document.edit("Tell " + name + " again", [&](project::Project& project) {
+                               std::erase_if(project.checking.silenced, [&](const project::Silence& silence) {
+                                   return silence.check == told;
+                               });
+                           });
+                       });
     }
-    return menu;
 }
 
 }  // namespace tenter::desktop::findings

@@ -10,7 +10,7 @@ namespace tenter::desktop::findings {
 /// Asks why, and silences `check`; nothing without a reason.
 void silence(QWidget* parent, Document& document, const std::string& check);
 
-/// A menu that silences `check`, unless it is empty, and has every silenced one told again.
-QMenu* silencingMenu(QWidget* parent, Document& document, const std::string& check);
+/// Fills `menu` anew: silences `check`, unless it is empty, and has every silenced one told again.
+void fillSilencing(QMenu& menu, Document& document, const std::string& check);
 
 }  // namespace tenter::desktop::findings

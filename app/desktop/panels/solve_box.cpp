@@ -87,10 +87,7 @@ void SolveBox::solve() {
 }
 
 void SolveBox::show(const solve::Answer& answer) {
-    while (QLayoutItem* item = offers_->takeAt(0)) {
-        item->widget()->deleteLater();
-        delete item;
-    }
+    clearOffers();
     solved_.reset();
     const bool same = answer.solved && *answer.solved == asked_->project;
     if (answer.solved && !same) solved_ = std::make_shared<const project::Project>(*answer.solved);
@@ -113,6 +110,13 @@ void SolveBox::comeIntoView() {
             // Rather its head than its foot.
             scrolled->ensureWidgetVisible(solve_, 0, 8);
         }
+}
+
+void SolveBox::clearOffers() {
+    while (QLayoutItem* item = offers_->takeAt(0)) {
+        item->widget()->deleteLater();
+        delete item;
+    }
 }
 
 void SolveBox::offer(const solve::Loosening& loosening) {
@@ -138,10 +142,7 @@ void SolveBox::take() {
 void SolveBox::leave() {
     asked_.reset();
     solved_.reset();
-    while (QLayoutItem* item = offers_->takeAt(0)) {
-        item->widget()->deleteLater();
-        delete item;
-    }
+    clearOffers();
     says_->hide();
     foot_->hide();
     context_.viewing.propose(nullptr);

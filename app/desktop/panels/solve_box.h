@@ -36,6 +36,7 @@ private:
     void comeIntoView();
     void take();
     void leave();
+    void clearOffers();
     void offer(const solve::Loosening& loosening);
 
     Context& context_;

@@ -82,13 +82,7 @@ void MainWindow::buildEditMenu() {
     QMenu* silencing = menu->addMenu("Sile&nce findings");
     needsProject(silencing->menuAction());
     connect(silencing, &QMenu::aboutToShow, this, [this, silencing] {
-        silencing->clear();
-        QMenu* made = findings::silencingMenu(this, document_, findings_->currentCheck());
-        for (QAction* action : made->actions()) {
-            action->setParent(silencing);
-            silencing->addAction(action);
-        }
-        made->deleteLater();
+        findings::fillSilencing(*silencing, document_, findings_->currentCheck());
         if (silencing->isEmpty())
             silencing->addAction("Choose a finding in the list first")->setEnabled(false);
     });
