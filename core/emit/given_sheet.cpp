@@ -8,6 +8,7 @@
 #include "emit/escape.h"
 #include "emit/given_resets.h"
 #include "emit/rules.h"
+#include "emit/values.h"
 #include "markup/class_words.h"
 #include "markup/matching.h"
 #include "markup/selectors.h"
@@ -20,13 +21,22 @@ namespace {
 
 using markup::NodeId;
 
-/// Groups elements of one tag and one set of classes, and finds a selector for each group.
-std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Project& project,
-                                const std::vector<NodeId>& nodes, project::Problems& problems) {
+markup::SelectorMaker selectorMaker(const markup::GivenRow& row, const project::Project& project) {
     std::vector<std::string> variants;
     for (const project::Variant& variant : project.variants)
         variants.push_back(variant.className);
-    const markup::SelectorMaker maker(row.tree, row.classElement, variants);
+    return {row.tree, row.classElement, std::move(variants)};
+}
+
+/// A selector as it stands behind the class; a list as one selector. Selectors 4 § 4.2.
+std::string behindTheClass(const std::string& selector) {
+    return selector.find(',') != std::string::npos ? " :is(" + selector + ")" : " " + selector;
+}
+
+/// Groups elements of one tag and one set of classes, and finds a selector for each group.
+std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Project& project,
+                                const std::vector<NodeId>& nodes, project::Problems& problems) {
+    const markup::SelectorMaker maker = selectorMaker(row, project);
     std::map<std::pair<std::string, std::string>, std::vector<NodeId>> groups;
     for (const NodeId node : nodes) {
         const std::string* classes = row.tree[node].find("class");
@@ -44,8 +54,7 @@ std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Proj
                  "give them a class of their own in the CMS and in the markup"});
             continue;
         }
-        const bool isList = derived.selector.find(',') != std::string::npos;
-        found.push_back({isList ? " :is(" + derived.selector + ")" : " " + derived.selector, kind.first});
+        found.push_back({behindTheClass(derived.selector), kind.first});
     }
     return found;
 }
@@ -106,6 +115,32 @@ GivenSheet::GivenSheet(markup::GivenRow row, const project::Project& project, pr
     wrappers_ = surrounds(*row_, project, around, problems);
     for (const auto& [role, nodes] : inside)
         within_[role] = surrounds(*row_, project, nodes, problems);
+    findOwnPictures(project, problems);
+}
+
+void GivenSheet::findOwnPictures(const project::Project& project, project::Problems& problems) {
+    std::map<std::pair<std::string, std::string>, std::vector<NodeId>> alike;
+    for (std::size_t c = 0; c < std::min(row_->cards.size(), project.cards.size()); ++c) {
+        const markup::GivenCard& given = row_->cards[c];
+        const std::vector<project::Part>& parts = project.cards[c].parts;
+        for (std::size_t p = 0; p < std::min(given.parts.size(), parts.size()); ++p) {
+            const auto* picture = std::get_if<project::PicturePart>(&parts[p]);
+            if (picture == nullptr || given.parts[p].role != "picture") continue;
+            const std::pair own{ownRatio(*picture), ownPosition(*picture)};
+            if (!own.first.empty() || !own.second.empty()) alike[own].push_back(given.parts[p].node);
+        }
+    }
+    const markup::SelectorMaker maker = selectorMaker(*row_, project);
+    for (const auto& [own, nodes] : alike) {
+        const markup::Derived derived = maker.derived(nodes);
+        if (derived.exact)
+            ownPictures_.push_back({behindTheClass(derived.selector), own.first, own.second});
+        else
+            problems.push_back({"", "/given/markup",
+                                "no selector tells the pictures with a ratio or a focal point of their own "
+                                "from the others",
+                                "give them a class of their own in the CMS and in the markup"});
+    }
 }
 
 const std::vector<Surround>& GivenSheet::within(const std::string& role) const {
@@ -118,6 +153,7 @@ void GivenSheet::settle(const BandScope& scope, Rules& rules) const {
     addResets(scope, rules);
     for (Rule& rule : rules)
         settleRule(scope, rule);
+    strengthenOwnPictures(scope, rules);
     // What holds under the pointer must win over what holds always.
     for (Rule& rule : rules) {
         const std::size_t state = rule.selector.find_last_of(':');
@@ -125,6 +161,29 @@ void GivenSheet::settle(const BandScope& scope, Rules& rules) const {
         for (const Rule& base : rules)
             if (base.selector == rule.selector.substr(0, state) && rule.strength < base.strength)
                 rule.strength = base.strength;
+    }
+}
+
+/// What one picture has of its own must win over what all have, in narrower bands too.
+void GivenSheet::strengthenOwnPictures(const BandScope& scope, Rules& rules) const {
+    const auto all = std::ranges::find(rules, partSelector(scope, "picture"), &Rule::selector);
+    if (all == rules.end()) return;
+    const auto strengthOf = [&](const Rule& rule) {
+        css::Problems unread;
+        const auto list = css::readSelectors(rule.selector, unread);
+        css::Specificity strength =
+            list && !list->empty() ? css::specificityOf(list->front()) : css::Specificity{};
+        strength.a += rule.strength.ids;
+        strength.b += rule.strength.classes;
+        return strength;
+    };
+    for (const OwnPicture& own : ownPictures_) {
+        // The last: if all pictures are alike, both rules have one selector.
+        const auto rule = std::ranges::find(rules.rbegin(), rules.rend(), own.selector, &Rule::selector);
+        if (rule == rules.rend()) continue;
+        rule->strength.ids = std::max(rule->strength.ids, all->strength.ids);
+        while (!(strengthOf(*all) < strengthOf(*rule)))
+            ++rule->strength.classes;
     }
 }
 
@@ -151,6 +210,11 @@ void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
             facts_.says(subjects, declaration.property, declaration.value, fromAbove);
         declaration.insisted = declaration.insisted || says.otherwise;
         declaration.important = says.important;
+        if (!says.insists.empty())
+            declaration.note = "The theme insists on its own " + declaration.property + " by " +
+                               project::inQuotes(says.insists) +
+                               ", !important in a layer or a style attribute: no stylesheet can say "
+                               "otherwise; take it out of the theme";
         if (!says.selector.empty() && (strongest.selector.empty() || strongest.most < says.most))
             strongest = says;
     }

@@ -15,6 +15,13 @@ namespace tenter::emit {
 
 struct BandScope;
 
+/// What some pictures have instead of what the band's settings say.
+struct OwnPicture {
+    std::string selector;        ///< within the class, with its leading space
+    std::string ratio;           ///< as CSS; empty: the settings'
+    std::string objectPosition;  ///< as CSS; empty: the middle
+};
+
 /// Elements alike, by one selector within the class, with its leading space.
 struct Surround {
     std::string selector;
@@ -38,16 +45,21 @@ public:
     [[nodiscard]] const std::vector<Surround>& wrappers() const { return wrappers_; }
     /// What stands within the parts of a role.
     [[nodiscard]] const std::vector<Surround>& within(const std::string& role) const;
+    /// Pictures with a ratio or a focal point of their own, those alike together.
+    [[nodiscard]] const std::vector<OwnPicture>& ownPictures() const { return ownPictures_; }
     [[nodiscard]] bool knowsTheme() const { return knowsTheme_; }
 
 private:
     GivenSheet(markup::GivenRow row, const project::Project& project, project::Problems& problems);
+    void findOwnPictures(const project::Project& project, project::Problems& problems);
     void settleRule(const BandScope& scope, Rule& rule) const;
+    void strengthenOwnPictures(const BandScope& scope, Rules& rules) const;
 
     std::shared_ptr<const markup::GivenRow> row_;
     markup::ThemeFacts facts_;
     std::vector<Surround> wrappers_;
     std::map<std::string, std::vector<Surround>> within_;
+    std::vector<OwnPicture> ownPictures_;
     bool knowsTheme_ = false;
 };
 

@@ -74,15 +74,9 @@ private:
             out += attribute("width", units::number(part.width, 0)) +
                    attribute("height", units::number(part.height, 0));
         std::string style;
-        if (part.ratio) {
-            const project::Ratio own{part.width, part.height};
-            style = "aspect-ratio: " + ratio(part.ratio->isOwn() ? own : *part.ratio);
-        }
-        if (part.focusX != 0.5 || part.focusY != 0.5) {
-            if (!style.empty()) style += "; ";
-            style += "object-position: " + units::number(part.focusX * 100) + "% " +
-                     units::number(part.focusY * 100) + "%";
-        }
+        if (const std::string own = ownRatio(part); !own.empty()) style = "aspect-ratio: " + own;
+        if (const std::string own = ownPosition(part); !own.empty())
+            style += (style.empty() ? "object-position: " : "; object-position: ") + own;
         if (!style.empty()) out += attribute("style", style);
         line(2, out + mark + ">");
     }

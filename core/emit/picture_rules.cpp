@@ -137,6 +137,16 @@ void addPictureRules(const BandScope& scope, Rules& rules) {
     all.selector = partSelector(scope, "picture");
     if (scope.given != nullptr || !standsNeedClasses(scope.project)) {
         rules.push_back(std::move(all));
+        if (scope.given == nullptr) return;
+        for (const OwnPicture& own : scope.given->ownPictures()) {
+            Rule rule;
+            rule.selector = own.selector;
+            if (!own.ratio.empty()) rule.always("aspect-ratio", own.ratio);
+            if (!own.objectPosition.empty()) rule.always("object-position", own.objectPosition);
+            for (Declaration& declaration : rule.declarations)
+                declaration.remark = "its own";
+            rules.push_back(std::move(rule));
+        }
         return;
     }
     std::erase_if(all.declarations, isStanding);

@@ -71,6 +71,16 @@ std::string ratio(const project::Ratio& value) {
     return units::number(value.width) + " / " + units::number(value.height);
 }
 
+std::string ownRatio(const project::PicturePart& picture) {
+    if (!picture.ratio) return {};
+    return ratio(picture.ratio->isOwn() ? project::Ratio{picture.width, picture.height} : *picture.ratio);
+}
+
+std::string ownPosition(const project::PicturePart& picture) {
+    if (picture.focusX == 0.5 && picture.focusY == 0.5) return {};
+    return units::number(picture.focusX * 100) + "% " + units::number(picture.focusY * 100) + "%";
+}
+
 LengthSum sumOf(const std::optional<units::Length>& length) {
     return LengthSum(length.value_or(units::Length()));
 }

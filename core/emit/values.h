@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "emit/length_sum.h"
+#include "project/project.h"
 #include "project/settings.h"
 
 namespace tenter::emit {
@@ -28,6 +29,10 @@ bool isGenericFamily(const std::string& family);
 
 /// `3 / 2`; `auto` for the file's own.
 std::string ratio(const project::Ratio& value);
+/// A picture's own `aspect-ratio`; empty if it has that of the settings.
+std::string ownRatio(const project::PicturePart& picture);
+/// A picture's own `object-position`, from its focal point; empty for the middle. CSS Images 3 § 5.5.
+std::string ownPosition(const project::PicturePart& picture);
 
 /// A length that may not be set, as a sum.
 LengthSum sumOf(const std::optional<units::Length>& length);

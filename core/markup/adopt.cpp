@@ -146,7 +146,13 @@ private:
         project::PicturePart part = picturePartOf(tree(), node, address);
         const PictureFile file = pictureFile(address, page_.file, page_.projectFolder);
         part.file = file.name;
-        if (!file.isThere)
+        if (address.empty()) {
+            // One name for each, so that each can have a file.
+            part.file = "picture-" + std::to_string(adopted_.project.cards.size());
+            say("The picture of card " + std::to_string(adopted_.project.cards.size()) +
+                " stands in the page itself or has no address: save it as " + inQuotes(part.file) +
+                " beside the project, or choose another.");
+        } else if (!file.isThere)
             say("The picture " + inQuotes(file.name) + " is not beside the page: put it beside the project.");
         if (ownRatio && part.width == 0) {
             part.ratio = project::Ratio{3, 2};

@@ -201,6 +201,8 @@ ThemeSays ThemeFacts::says(const Subjects& subjects, const std::string& property
             found.otherwise = true;
             if (above || said.origin == Origin::Browser) continue;
             found.important = found.important || said.important || said.origin == Origin::Attribute;
+            if (said.important && (said.layered || said.origin == Origin::Attribute))
+                found.insists = said.selector;
             if (said.origin != Origin::Theme || said.layered) continue;
             if (found.selector.empty() || found.most < said.specificity) {
                 found.most = said.specificity;

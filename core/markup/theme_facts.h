@@ -16,8 +16,11 @@ namespace tenter::markup {
 struct ThemeSays {
     bool otherwise = false;  ///< anything at all, at whatever width
     bool important = false;  ///< with `!important`, or in a style attribute: no selector is stronger
-    css::Specificity most;   ///< of the theme's rules that say it
-    std::string selector;    ///< of the strongest of them
+    /// Of what says it with `!important` in a layer or a style attribute, the selector: no stylesheet of the
+    /// page can say otherwise. CSS Cascade 5 § 6.1, § 6.4.
+    std::string insists;
+    css::Specificity most;  ///< of the theme's rules that say it
+    std::string selector;   ///< of the strongest of them
 };
 
 /// Elements of a tree, or a pseudo-element of each (`before`; empty for themselves).

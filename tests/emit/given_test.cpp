@@ -113,6 +113,54 @@ TEST(GivenStylesheet, IsImportantOnlyWhereTheThemeIs) {
     EXPECT_EQ(count(styled, "!important"), 1U) << styled;
 }
 
+// CSS Cascade 5 § 6.1: against `!important` in a layer, or in a style attribute, no rule outside can win.
+TEST(GivenStylesheet, TellsWhatTheThemeInsistsOn) {
+    const std::string layered = sheetOf(adopted("@layer base { .pool p { margin: 3px !important } }"));
+    EXPECT_NE(layered.find("insists on its own margin by \".pool p\""), std::string::npos) << layered;
+    const std::string styled = sheetOf(adopted("h3 { color: red }", "style=\"padding: 3px !important\""));
+    EXPECT_NE(styled.find("insists on its own padding by \"style attribute\""), std::string::npos) << styled;
+    EXPECT_EQ(sheetOf(adopted(".pool p { margin: 3px !important }")).find("insists"), std::string::npos);
+}
+
+/// The walks with a page's row of pictures, the second with a ratio of its own, the third with a focal point.
+project::Project withPictures(const std::string& theme) {
+    const std::string html =
+        "<style>h3 { margin: 0 } " + theme +
+        "</style><div class=\"pools walks-pair\">"
+        "<div class=pool id=tide><img src=a.png width=300 height=200><h3>Low tide</h3></div>"
+        "<div class=pool><img src=b.png width=300 height=200><h3>High tide</h3></div>"
+        "<div class=pool><img src=c.png width=300 height=200><h3>No tide</h3></div></div>";
+    markup::PageToAdopt page;
+    page.bytes = html;
+    project::Problems problems;
+    project::Project project = markup::adopt(tests::walks(), page, problems)->project;
+    std::get<project::PicturePart>(project.cards[1].parts[0]).ratio = project::Ratio{1, 1};
+    std::get<project::PicturePart>(project.cards[2].parts[0]).focusX = 0.2;
+    return project;
+}
+
+TEST(GivenStylesheet, SaysEachPicturesOwnRatioAndFocalPoint) {
+    const std::string sheet = sheetOf(withPictures(""));
+    EXPECT_EQ(count(sheet, "aspect-ratio: 1 / 1; /* its own */"), 1U) << sheet;
+    EXPECT_EQ(count(sheet, "object-position: 20% 50%;"), 1U) << sheet;
+    EXPECT_NE(sheet.find("div:nth-of-type(2) > img"), std::string::npos) << sheet;
+    // With none of their own, pictures need no places.
+    EXPECT_EQ(sheetOf(adopted("h3 { color: red }")).find(":nth"), std::string::npos);
+}
+
+// However strong the theme makes the rule for all, that for one is stronger; and by class where there is one.
+TEST(GivenStylesheet, LetsAPicturesOwnWinOverThatOfAll) {
+    project::Project project =
+        withPictures("#tide img, .pools .pool .pool img { aspect-ratio: 2 / 1 }");
+    std::get<project::PicturePart>(project.cards[0].parts[0]).ratio = project::Ratio{1, 1};
+    std::get<project::PicturePart>(project.cards[2].parts[0]) =
+        std::get<project::PicturePart>(project.cards[1].parts[0]);
+    const std::string alike = sheetOf(project);
+    // All three are alike now, so one selector serves both rules: the second is stronger by the class.
+    EXPECT_NE(ruleOf(alike, ".walks-pair:not(#_).walks-pair .pool img").find("aspect-ratio: 1 / 1;"), std::string::npos)
+        << alike;
+}
+
 TEST(GivenStylesheet, IsRefusedWithoutGivenMarkup) {
     project::Problems problems;
     EXPECT_FALSE(givenStylesheet(tests::walks(), {}, problems).has_value());
