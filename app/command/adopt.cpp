@@ -1,8 +1,6 @@
 #include "markup/adopt.h"
 
 #include <cstdio>
-#include <fstream>
-#include <iterator>
 #include <memory>
 #include <vector>
 
@@ -19,6 +17,7 @@ namespace {
 struct AdoptArguments : Arguments {
     std::string page;
     std::vector<std::string> parts;
+    std::string theme;
 };
 
 /// True if every ROLE=SELECTOR has both; else that has been told.
@@ -40,13 +39,18 @@ int runAdopt(const AdoptArguments& arguments) {
     if (!readChoices(arguments, page.choices)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
-    std::ifstream stream(arguments.page, std::ios::binary);
-    if (!stream || !std::filesystem::is_regular_file(arguments.page))
+    const std::optional<std::string> bytes = fileText(arguments.page);
+    if (!bytes)
         return refuse(arguments.page, "there is no such page, or it may not be read",
                       "check its name and folder");
-    const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
-    page.bytes = bytes;
+    page.bytes = *bytes;
     page.file = arguments.page;
+    if (!arguments.theme.empty()) {
+        page.theme = fileText(arguments.theme);
+        if (!page.theme)
+            return refuse(arguments.theme, "there is no such style sheet, or it may not be read",
+                          "check its name and folder");
+    }
     page.projectFolder = opened->folder.empty() ? "." : opened->folder;
     project::Problems problems;
     const std::optional<markup::Adopted> adopted = markup::adopt(opened->project, page, problems);
@@ -73,6 +77,9 @@ void addAdopt(CLI::App& app, Action& action) {
         ->type_name("ROLE=SELECTOR")
         ->expected(1)
         ->take_all();
+    verb->add_option("--theme", arguments->theme,
+                     "The theme's CSS, instead of the style sheets of the page or beside it")
+        ->type_name("FILE.css");
     verb->callback([&action, arguments] { action = [arguments] { return runAdopt(*arguments); }; });
 }
 

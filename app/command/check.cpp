@@ -1,8 +1,6 @@
 #include "checks/checks.h"
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
 #include <memory>
 
 #include "emit/findings.h"
@@ -22,14 +20,13 @@ struct CheckArguments : Arguments {
 
 /// Reads the audience's file into `audience`; false if it cannot be used, which has been told.
 bool readVisits(const std::string& file, checks::Audience& audience) {
-    std::ifstream in(file, std::ios::binary);
-    const std::string text((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
-    if (!in.is_open() || in.bad()) {
+    const std::optional<std::string> text = fileText(file);
+    if (!text) {
         refuse("--audience", file + " cannot be read", "name a file of comma separated values");
         return false;
     }
     project::Problems problems;
-    const auto read = checks::readAudience(text, file, problems);
+    const auto read = checks::readAudience(*text, file, problems);
     tell(problems);
     if (read) audience = *read;
     return read.has_value();

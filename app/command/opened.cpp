@@ -1,6 +1,8 @@
 #include "opened.h"
 
 #include <cstdio>
+#include <fstream>
+#include <iterator>
 #include <system_error>
 
 #include "outcome.h"
@@ -46,6 +48,14 @@ void addEngine(CLI::App& verb, Arguments& arguments) {
     verb.add_option("--engine", arguments.engine,
                     "Whose rules for line breaks: blink or gecko (blink if left out)")
         ->type_name("ENGINE");
+}
+
+std::optional<std::string> fileText(const std::string& file) {
+    std::ifstream stream(file, std::ios::binary);
+    if (!stream || !std::filesystem::is_regular_file(file)) return std::nullopt;
+    std::string text{std::istreambuf_iterator<char>(stream), {}};
+    if (stream.bad()) return std::nullopt;
+    return text;
 }
 
 std::unique_ptr<Opened> openProject(const Arguments& arguments) {

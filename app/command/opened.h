@@ -40,6 +40,9 @@ struct Opened {
 /// Reads the project; null if anything is wrong, which has been told.
 std::unique_ptr<Opened> openProject(const Arguments& arguments);
 
+/// All of a file; empty if there is none or it may not be read.
+std::optional<std::string> fileText(const std::string& file);
+
 /// Prints `content`, or replaces the file of --out by it.
 int deliver(const Arguments& arguments, const std::string& content);
 

@@ -194,6 +194,11 @@ private:
     Adopted adopted_;
 };
 
+/// True if there are elements between the page's body and the row.
+bool standsInSomething(const Tree& tree, NodeId row) {
+    return row != tree.body() && tree[row].parent != tree.body();
+}
+
 }  // namespace
 
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,
@@ -207,16 +212,21 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     std::vector<std::string> aboutTheme;
     const Tree keptTree = found->kept.tree;
     const NodeId classElement = found->classElement;
-    const std::string theme = themeOf(*tree, keptTree, page.file, aboutTheme);
+    const std::string theme =
+        page.theme ? rulesConcerning(*page.theme, keptTree) : themeOf(*tree, keptTree, page.file, aboutTheme);
+    if (page.theme && theme.empty() && !isBlank(*page.theme))
+        aboutTheme.emplace_back("No rule of the theme's CSS concerns the row.");
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), problems).adopted();
     if (adopted) {
         // A row pasted alone says nothing of its theme: what was known of it stays.
+        if (page.theme || !theme.empty()) adopted->project.given->theme = theme;
         if (!theme.empty()) {
-            adopted->project.given->theme = theme;
             const ThemePage around =
                 themePage(keptTree, classElement, theme, project.leastWidth, project.mostWidth);
-            adopted->project.page.container = around.container;
             adopted->project.page.rootSize = around.rootSize;
+            // Nor does it say what it sits in.
+            if (!page.theme || standsInSomething(keptTree, classElement))
+                adopted->project.page.container = around.container;
             aboutTheme.insert(aboutTheme.end(), around.report.begin(), around.report.end());
         }
         adopted->report.insert(adopted->report.end(), aboutTheme.begin(), aboutTheme.end());

@@ -24,6 +24,8 @@ struct PageToAdopt {
     std::filesystem::path file;           ///< where it was saved; told in problems
     std::filesystem::path projectFolder;  ///< where the project file is, or will be
     std::vector<RoleChoice> choices;
+    /// CSS that the person says is the theme's, instead of what the page's own style sheets say.
+    std::optional<std::string> theme = {};
 };
 
 struct Adopted {
@@ -32,7 +34,8 @@ struct Adopted {
 };
 
 /// The project with the page's row: its `given`, its cards, its language and direction, its level of
-/// headings. Everything else stays, what was known of its theme too if the page brings no style sheet. Empty,
+/// headings; of the theme its root size, and the container that the row's ancestors make by it. Everything
+/// else stays, what was known of the theme too if the page brings no style sheet. Empty,
 /// with problems, if no row is found, or what is found makes no sound project. Problems that do not stand in
 /// the way are told beside the result.
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,

@@ -101,6 +101,10 @@ std::string linkedSheet(const std::string& address, const std::filesystem::path&
 
 }  // namespace
 
+std::string rulesConcerning(std::string_view css, const Tree& kept) {
+    return concerning(css, {}, kept);
+}
+
 std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
                     std::vector<std::string>& report) {
     std::string theme;

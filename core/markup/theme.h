@@ -21,5 +21,7 @@ inline constexpr std::array<std::string_view, 12> whatReadersDo{
 /// fetched, and those that are not there are told in `report`. `page` is not cleaned.
 std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
                     std::vector<std::string>& report);
+/// The same of CSS text.
+std::string rulesConcerning(std::string_view css, const Tree& kept);
 
 }  // namespace tenter::markup

@@ -394,6 +394,17 @@ TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
               std::string::npos);
 }
 
+TEST_F(Command, AdoptTakesTheThemesCssFromAFile) {
+    const std::string page = folder_.write(
+        "page.html",
+        "<ul><li><h3>High water</h3><p>Twice a day.</p></li><li><h3>Low</h3><p>Green.</p></li></ul>");
+    const std::string theme = folder_.write("theme.css", "html { font-size: 62.5% } li { float: left }");
+    const Finished finished = run("adopt", {page, "--theme", theme});
+    ASSERT_EQ(finished.code, 0) << finished.err;
+    EXPECT_EQ(Json::parse(finished.out)["page"]["rootSize"], 10);
+    expectRefused(run("adopt", {page, "--theme", folder_.file("gone.css")}), "gone.css");
+}
+
 TEST_F(Command, AdoptRefusesPagesWithoutARowAndPartsWithoutASelector) {
     const std::string page = folder_.write("page.html", "Only words.");
     expectRefused(run("adopt", {page}), "no row of cards was found");

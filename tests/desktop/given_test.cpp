@@ -9,6 +9,7 @@
 #include <QMenuBar>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <QToolButton>
 #include <QtTest>
 #include <algorithm>
 
@@ -48,6 +49,38 @@ private slots:
         QCOMPARE(document().undoStack().count(), 1);
         document().undoStack().undo();
         QVERIFY(document().project() == before);
+    }
+
+    // themes.json has each theme's root and container, read by hand.
+    void takesThePagesRootAndContainerToo() {
+        takeRow("almanac");
+        const project::Page& page = document().project().page;
+        QCOMPARE(page.rootSize, 10.0);
+        QCOMPARE(page.container.maxWidth.css(), std::string("1280px"));
+        QVERIFY(page.container.padding.left && page.container.padding.left->css() == "50px");
+        document().undoStack().undo();
+        QCOMPARE(document().project().page.rootSize, 16.0);
+    }
+
+    void takesTheThemesCssThatIsTyped() {
+        given::GivenDialog* dialog = openDialog();
+        paste(dialog,
+              "<ul><li><h3>Low water</h3><p>At noon, on the steps.</p></li>"
+              "<li><h3>High water</h3><p>At six, by the wall.</p></li></ul>");
+        auto* fold = dialog->findChild<QToolButton*>("theme");
+        QVERIFY(fold != nullptr && fold->text().contains("paste or write"));
+        QTest::mouseClick(fold, Qt::LeftButton);
+        auto* css = named<QPlainTextEdit>(dialog, "What the page’s theme says of the row, as CSS");
+        QVERIFY(css->isVisible());
+        css->setFocus();
+        const QString typed = "html { font-size: 62.5% } li { float: left }";
+        QTest::keyClicks(css, typed);
+        QTRY_VERIFY(!dialog->reader().isReading());
+        QCOMPARE(css->toPlainText(), typed);
+        QCOMPARE(dialog->reader().last().adopted->project.page.rootSize, 10.0);
+        takeButton(dialog)->click();
+        QVERIFY(document().project().given->theme.find("float: left") != std::string::npos);
+        QCOMPARE(document().project().page.rootSize, 10.0);
     }
 
     void changesNothingWhenItIsCancelled() {

@@ -168,6 +168,48 @@ std::string problemsOf(const std::string& html, std::vector<RoleChoice> choices 
     return told(problems);
 }
 
+// A row pasted alone has no style sheet: the person says what is known of the theme. The page's container
+// stays unless the pasted markup has what the row sits in.
+TEST(Adopt, takes_the_themes_css_from_the_person) {
+    const std::string row =
+        "<div class=deck><div class=pool><h3>Low</h3><p>At noon, on the outer steps.</p></div>"
+        "<div class=pool><h3>High</h3><p>At six, by the harbour wall.</p></div></div>";
+    project::Project project = smallProject();
+    project.page.container.maxWidth = units::Length::px(900);
+    PageToAdopt page;
+    page.bytes = row;
+    page.theme =
+        "html { font-size: 62.5% } .deck { float: left } .elsewhere { color: red } main { width: 40% }";
+    project::Problems problems;
+    const auto alone = adopt(project, page, problems);
+    ASSERT_TRUE(alone.has_value());
+    EXPECT_EQ(alone->project.given->theme, "html { font-size: 62.5%; }\n.deck { float: left; }\n");
+    EXPECT_EQ(alone->project.page.rootSize, 10);
+    EXPECT_EQ(alone->project.page.container.maxWidth.css(), "900px");
+    const std::string within = "<main>" + row + "</main>";
+    page.bytes = within;
+    const auto inMain = adopt(project, page, problems);
+    ASSERT_TRUE(inMain.has_value());
+    EXPECT_EQ(inMain->project.page.container.width.css(), "40%");
+    // Said to be nothing, nothing is known.
+    page.theme = "";
+    const auto none = adopt(alone->project, page, problems);
+    EXPECT_EQ(none->project.given->theme, "");
+}
+
+TEST(Adopt, names_each_picture_that_has_no_address_of_its_own) {
+    PageToAdopt page;
+    const std::string row =
+        "<div class=deck><div class=pool><img src='data:image/gif;base64,R0lGODlh'><h3>Low</h3></div>"
+        "<div class=pool><img src='data:image/gif;base64,R0lGODlh'><h3>High</h3></div></div>";
+    page.bytes = row;
+    project::Problems problems;
+    const auto adopted = adopt(smallProject(), page, problems);
+    ASSERT_TRUE(adopted.has_value());
+    EXPECT_EQ(std::get<project::PicturePart>(adopted->project.cards[0].parts[0]).file, "picture-1");
+    EXPECT_EQ(std::get<project::PicturePart>(adopted->project.cards[1].parts[0]).file, "picture-2");
+}
+
 TEST(Adopt, says_in_one_line_why_it_cannot) {
     EXPECT_NE(problemsOf("").find("no row of cards was found"), std::string::npos);
     EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("a selector for card"), std::string::npos);

@@ -92,6 +92,8 @@ GivenDialog::GivenDialog(Document& document, QWidget* parent)
     connect(row_->bar(), &RoleBar::selectorTyped, this, [this](const QString& role, const QString& selector) {
         reader_->say({role.toStdString(), selector.toStdString()});
     });
+    connect(row_, &RowSide::themeTyped, this,
+            [this](const QString& css) { reader_->sayTheme(css.toStdString()); });
     connect(reader_, &RowReader::started, this, &GivenDialog::follow);
     connect(reader_, &RowReader::finished, this, &GivenDialog::showRow);
     showRow();
@@ -105,7 +107,7 @@ QWidget* GivenDialog::buildFound() {
     auto* head = new QHBoxLayout;
     guess_ = new QPushButton("&Guess anew", found);
     guess_->setAutoDefault(false);
-    guess_->setToolTip("Forgets the roles and selectors that were set by hand");
+    guess_->setToolTip("Forgets the roles, selectors and CSS of the theme that were set by hand");
     QSizePolicy kept = guess_->sizePolicy();
     kept.setRetainSizeWhenHidden(true);
     guess_->setSizePolicy(kept);
@@ -192,7 +194,7 @@ void GivenDialog::follow() {
 
 void GivenDialog::showRow() {
     const RowReading& reading = reader_->last();
-    row_->setReading(reading, project::roles(document_.project()));
+    row_->setReading(reading, project::roles(document_.project()), reader_->saidTheme());
     if (reading.row) row_->bar()->tell(problemSentences(reading.refused));
     showReport();
     follow();
@@ -220,6 +222,8 @@ void GivenDialog::take() {
         project.language = from.language;
         project.rightToLeft = from.rightToLeft;
         project.headingLevel = from.headingLevel;
+        project.page.rootSize = from.page.rootSize;
+        project.page.container = from.page.container;
     });
     accept();
     emit taken(cards);

@@ -24,7 +24,10 @@ RowReader::~RowReader() {
 }
 
 void RowReader::setPage(const QByteArray& bytes, const std::filesystem::path& file, bool atOnce) {
-    if (bytes_.isEmpty() || file != file_) last_.choices.clear();
+    if (bytes_.isEmpty() || file != file_) {
+        last_.choices.clear();
+        theme_.reset();
+    }
     bytes_ = bytes;
     file_ = file;
     if (bytes_.isEmpty() || atOnce)
@@ -34,8 +37,15 @@ void RowReader::setPage(const QByteArray& bytes, const std::filesystem::path& fi
     if (isReading()) emit started();
 }
 
+void RowReader::sayTheme(const std::string& css) {
+    theme_ = css;
+    settled_.start();
+    emit started();
+}
+
 void RowReader::guessAnew() {
     last_.choices.clear();
+    theme_.reset();
     readAgain();
 }
 
@@ -56,6 +66,7 @@ void RowReader::start(decltype(RowRequest::change) change) {
                        file_,
                        document_.folder().empty() ? std::filesystem::path(".") : document_.folder(),
                        last_.choices,
+                       theme_,
                        std::move(change)};
     reading_ = true;
     emit started();

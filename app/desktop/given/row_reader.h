@@ -23,13 +23,16 @@ public:
     void setPage(const QByteArray& bytes, const std::filesystem::path& file, bool atOnce);
     void pick(const Pick& pick) { start(pick); }
     void say(const markup::RoleChoice& choice) { start(choice); }
-    /// Forgets what was said of roles.
+    /// Says the theme's CSS instead of having it read from the page; read when typing rests.
+    void sayTheme(const std::string& css);
+    /// Forgets what was said of roles and of the theme.
     void guessAnew();
     /// Reads it again: the project may be another one.
     void readAgain();
     [[nodiscard]] bool hasPage() const { return !bytes_.isEmpty(); }
     [[nodiscard]] bool isReading() const { return reading_ || settled_.isActive(); }
-    [[nodiscard]] bool hasChoices() const { return !last_.choices.empty(); }
+    [[nodiscard]] bool hasChoices() const { return !last_.choices.empty() || theme_.has_value(); }
+    [[nodiscard]] const std::optional<std::string>& saidTheme() const { return theme_; }
     [[nodiscard]] const RowReading& last() const { return last_; }
 
 signals:
@@ -45,6 +48,7 @@ private:
     QTimer settled_;
     QByteArray bytes_;
     std::filesystem::path file_;
+    std::optional<std::string> theme_;
     RowReading last_;
     bool reading_ = false;
     quint64 job_ = 0;

@@ -15,6 +15,7 @@ markup::PageToAdopt pageOfRequest(const RowRequest& request, std::vector<markup:
     page.file = request.file;
     page.projectFolder = request.projectFolder;
     page.choices = std::move(choices);
+    page.theme = request.theme;
     return page;
 }
 

@@ -26,6 +26,7 @@ struct RowRequest {
     std::filesystem::path file;  ///< empty for what was pasted
     std::filesystem::path projectFolder;
     std::vector<markup::RoleChoice> choices;  ///< those that stand
+    std::optional<std::string> theme;         ///< CSS said instead of what the page's own sheets say
     /// What is to be changed of them: an element's role, or a role's selector.
     std::variant<std::monostate, Pick, markup::RoleChoice> change;
 };

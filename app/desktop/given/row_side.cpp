@@ -2,6 +2,7 @@
 
 #include <QFontDatabase>
 #include <QHeaderView>
+#include <QSignalBlocker>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -58,13 +59,16 @@ QWidget* RowSide::buildTheme() {
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
     themeTitle_ = new QToolButton(theme);
+    themeTitle_->setObjectName("theme");
     themeTitle_->setCheckable(true);
     themeTitle_->setAutoRaise(true);
     themeTitle_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     theme_ = new QPlainTextEdit(theme);
-    theme_->setReadOnly(true);
     theme_->setTabChangesFocus(true);
     theme_->setAccessibleName("What the page’s theme says of the row, as CSS");
+    theme_->setPlaceholderText(
+        "Paste the theme’s CSS, or write what you know of it:\n"
+        "html { font-size: 62.5% }  a { color: #064; text-decoration: underline }");
     QFont fixed = QFontDatabase::systemFont(QFontDatabase::FixedFont);
     fixed.setPointSizeF(font().pointSizeF());
     theme_->setFont(fixed);
@@ -73,11 +77,16 @@ QWidget* RowSide::buildTheme() {
     box->addWidget(themeTitle_, 0, Qt::AlignLeft);
     box->addWidget(theme_);
     connect(themeTitle_, &QToolButton::toggled, this, &RowSide::showTheme);
+    connect(theme_, &QPlainTextEdit::textChanged, this, [this] {
+        if (!theme_->isReadOnly()) emit themeTyped(theme_->toPlainText());
+    });
     return theme;
 }
 
-void RowSide::setReading(const RowReading& reading, const std::vector<std::string>& roles) {
+void RowSide::setReading(const RowReading& reading, const std::vector<std::string>& roles,
+                         const std::optional<std::string>& saidTheme) {
     reading_ = &reading;
+    saidTheme_ = saidTheme;
     const markup::GivenRow* row = reading.row ? &*reading.row : nullptr;
     const markup::NodeId wanted = node_;
     node_ = markup::noNode;
@@ -98,19 +107,27 @@ void RowSide::setReading(const RowReading& reading, const std::vector<std::strin
     select(stands ? wanted : row->cards.front().node);
 }
 
+QString RowSide::themeNow() const {
+    if (saidTheme_) return QString::fromStdString(*saidTheme_);
+    if (reading_ == nullptr || !reading_->adopted) return {};
+    return QString::fromStdString(reading_->adopted->project.given->theme);
+}
+
 void RowSide::showTheme() {
-    QString css;
-    if (reading_ != nullptr && reading_->adopted)
-        css = QString::fromStdString(reading_->adopted->project.given->theme);
-    const bool open = themeTitle_->isChecked() && !css.isEmpty();
+    QString css = themeNow();
+    const bool open = themeTitle_->isChecked();
     themeTitle_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
-    themeTitle_->setEnabled(!css.isEmpty());
     themeTitle_->setText(css.isEmpty()
-                             ? QString("Nothing is known of the page’s theme")
-                             : "What the page’s theme says of the row, " + sizeTitle(css.toUtf8().size()));
+                             ? QString("Nothing is known of the page’s theme; paste or write its CSS")
+                             : "What the page’s theme says of the row, " + sizeTitle(css.toUtf8().size()) +
+                                   (saidTheme_ ? ", as you wrote it" : ""));
     theme_->setVisible(open);
-    if (css.size() > largePage) css = css.left(largePage) + QChar(0x2026);
-    if (open) theme_->setPlainText(css);
+    // What is too large to be edited is shown as far as it goes.
+    theme_->setReadOnly(css.size() > largePage);
+    if (theme_->isReadOnly()) css = css.left(largePage) + QChar(0x2026);
+    if (!open || theme_->toPlainText() == css) return;
+    const QSignalBlocker quiet(theme_);
+    theme_->setPlainText(css);
 }
 
 void RowSide::select(markup::NodeId node) {

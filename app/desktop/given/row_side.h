@@ -16,17 +16,24 @@ class RowSide : public QWidget {
 
 public:
     explicit RowSide(QWidget* parent = nullptr);
-    /// Shows what was read, which must outlive it; `roles` are those of text that can be chosen.
-    void setReading(const RowReading& reading, const std::vector<std::string>& roles);
+    /// Shows what was read, which must outlive it; `roles` are those of text that can be chosen, `saidTheme`
+    /// is the theme's CSS as it was typed, if it was.
+    void setReading(const RowReading& reading, const std::vector<std::string>& roles,
+                    const std::optional<std::string>& saidTheme);
     /// Makes an element the one that is told of.
     void select(markup::NodeId node);
     [[nodiscard]] RoleBar* bar() const { return bar_; }
 
+signals:
+    void themeTyped(const QString& css);
+
 private:
     QWidget* buildTheme();
     void showTheme();
+    [[nodiscard]] QString themeNow() const;
 
     const RowReading* reading_ = nullptr;
+    std::optional<std::string> saidTheme_;
     ElementModel* model_;
     QTreeView* tree_;
     CardDrawing* drawing_;
