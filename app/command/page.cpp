@@ -1,6 +1,10 @@
 #include "emit/page.h"
 
 #include <memory>
+#include <optional>
+#include <string>
+
+#include "emit/dressed_page.h"
 
 #include "opened.h"
 #include "outcome.h"
@@ -10,14 +14,27 @@ namespace tenter::command {
 
 namespace {
 
-int runPage(const Arguments& arguments) {
+struct PageArguments : Arguments {
+    std::string around;
+};
+
+int runPage(const PageArguments& arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     project::Problems problems;
-    const std::string page =
-        emit::page(opened->project, opened->variant, opened->folder, opened->store, problems);
+    std::string page;
+    if (arguments.around.empty()) {
+        page = emit::page(opened->project, opened->variant, opened->folder, opened->store, problems);
+    } else {
+        const std::optional<std::string> bytes = fileText(arguments.around);
+        if (!bytes)
+            return refuse(arguments.around, "there is no such page, or it may not be read",
+                          "check its name and folder");
+        page = emit::dressedPage(opened->project, opened->variant, opened->folder, {*bytes, arguments.around},
+                                 opened->store, problems);
+    }
     for (project::Problem& problem : problems)
-        problem.file = arguments.project;
+        if (problem.file.empty()) problem.file = arguments.project;
     tell(problems);
     return page.empty() ? wrongInput : deliver(arguments, page);
 }
@@ -25,11 +42,14 @@ int runPage(const Arguments& arguments) {
 }  // namespace
 
 void addPage(CLI::App& app, Action& action) {
-    auto arguments = std::make_shared<Arguments>();
+    auto arguments = std::make_shared<PageArguments>();
     CLI::App* verb =
         app.add_subcommand("page", "Print the row as one HTML page with its pictures and fonts within");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
+    verb->add_option("--around", arguments->around,
+                     "Print this saved page instead, with the stylesheet for the row that it has")
+        ->type_name("PAGE.html");
     verb->callback([&action, arguments] { action = [arguments] { return runPage(*arguments); }; });
 }
 

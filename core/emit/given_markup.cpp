@@ -32,19 +32,30 @@ public:
         : project_(project), row_(row), options_(options), problems_(problems), tree_(row.tree) {}
 
     std::string written(std::size_t variant) {
-        markup::Node& top = tree_[row_.classElement];
-        exchangeClass(top, project_.variants[row_.variant].className, project_.variants[variant].className);
-        if (project_.rightToLeft) setAttribute(top, "dir", "rtl");
+        if (project_.rightToLeft) setAttribute(tree_[row_.classElement], "dir", "rtl");
+        write(variant);
+        return markup::printed(tree_, row_.classElement) + "\n";
+    }
+
+    /// The whole tree, its words and pictures as they are.
+    Tree marked(std::size_t variant) {
+        keepsWords_ = true;
+        write(variant);
+        return std::move(tree_);
+    }
+
+private:
+    void write(std::size_t variant) {
+        exchangeClass(tree_[row_.classElement], project_.variants[row_.variant].className,
+                      project_.variants[variant].className);
         if (options_.marked) setAttribute(tree_[row_.row], "data-tenter-row", "");
         if (row_.cards.size() != project_.cards.size())
             differs("/cards", std::to_string(project_.cards.size()) + " cards are in the project and " +
                                   std::to_string(row_.cards.size()) + " in its given markup");
         for (std::size_t c = 0; c < std::min(row_.cards.size(), project_.cards.size()); ++c)
             writeCard(c);
-        return markup::printed(tree_, row_.classElement) + "\n";
     }
 
-private:
     void differs(const std::string& place, const std::string& what) {
         problems_.push_back({"", place, what, "take the page's row in again, or change the cards back"});
     }
@@ -72,11 +83,14 @@ private:
                 setAttribute(tree_[node], "data-tenter-part", std::to_string(c) + "." + std::to_string(p));
             const auto* picture = std::get_if<project::PicturePart>(&card.parts[p]);
             const auto* text = std::get_if<project::TextPart>(&card.parts[p]);
-            if (picture != nullptr && given.parts[p].role == "picture")
-                writePicture(node, *picture, at);
-            else if (text != nullptr && given.parts[p].role == text->role)
-                writeText(node, *text);
-            else
+            if (picture != nullptr && given.parts[p].role == "picture") {
+                if (!keepsWords_) writePicture(node, *picture, at);
+            } else if (text != nullptr && given.parts[p].role == text->role) {
+                if (!keepsWords_)
+                    writeText(node, *text);
+                else if (markup::textPartOf(row_.tree, node, text->role).copy != text->copy)
+                    differs(at, "the page's words are others than the project's");
+            } else
                 differs(at, "the part is " + (text != nullptr ? text->role : std::string("a picture")) +
                                 " in the project and " + given.parts[p].role + " in its given markup");
         }
@@ -130,6 +144,7 @@ private:
     const MarkupOptions& options_;
     project::Problems& problems_;
     Tree tree_;
+    bool keepsWords_ = false;
 };
 
 }  // namespace
@@ -138,6 +153,13 @@ std::string writeGivenMarkup(const project::Project& project, std::size_t varian
                              const markup::GivenRow& row, const MarkupOptions& options,
                              project::Problems& problems) {
     return GivenWriter(project, row, options, problems).written(variant);
+}
+
+markup::Tree markedPage(const project::Project& project, std::size_t variant, const markup::GivenRow& row,
+                        project::Problems& problems) {
+    MarkupOptions options;
+    options.marked = true;
+    return GivenWriter(project, row, options, problems).marked(variant);
 }
 
 }  // namespace tenter::emit

@@ -14,4 +14,9 @@ std::string writeGivenMarkup(const project::Project& project, std::size_t varian
                              const markup::GivenRow& row, const MarkupOptions& options,
                              project::Problems& problems);
 
+/// The tree that `row` was found in, with the class of `variant` and each part marked as in an exported page;
+/// its words and pictures stay. Told in `problems`: where they are others than the project's.
+markup::Tree markedPage(const project::Project& project, std::size_t variant, const markup::GivenRow& row,
+                        project::Problems& problems);
+
 }  // namespace tenter::emit

@@ -8,7 +8,7 @@ namespace tenter::emit {
 
 namespace {
 
-std::string columns(int count) {
+std::string equalColumns(int count) {
     // minmax(0, …) so that a long word cannot widen its column. CSS Grid 2 § 7.2.3.
     const std::string column = "minmax(0, 1fr)";
     return count == 1 ? column : "repeat(" + std::to_string(count) + ", " + column + ")";
@@ -23,7 +23,7 @@ void addRowRule(const BandScope& scope, Rules& rules) {
     rule.selector = rowSelector(scope);
     rule.always("box-sizing", "border-box");
     rule.always("display", centred ? "flex" : "grid");
-    rule.unless("none", "grid-template-columns", centred ? "none" : columns(row.columns.value_or(1)));
+    rule.unless("none", "grid-template-columns", centred ? "none" : equalColumns(row.columns.value_or(1)));
     rule.unless("nowrap", "flex-wrap", centred ? "wrap" : "nowrap");
     rule.unless("normal", "justify-content", centred ? "center" : "normal");
     rule.always("column-gap", sumOf(row.columnGap).css());

@@ -104,6 +104,15 @@ private:
 
 }  // namespace
 
+void Reading::putRowAt(double y) {
+    const double by = y - row.y;
+    row.y = y;
+    for (layout::Box& card : cards)
+        card.y += by;
+    for (ReadPart& part : parts)
+        part.box.y += by;
+}
+
 std::optional<std::vector<Reading>> readings(std::string_view json, std::string& wrong) {
     const Json document = Json::parse(json, nullptr, false);
     if (document.is_discarded()) {

@@ -25,6 +25,9 @@ struct Reading {
     layout::Box row;
     std::vector<layout::Box> cards;
     std::vector<ReadPart> parts;
+    /// Moves everything down or up the page, so that the row's top is at `y`, CSS px: where other things of
+    /// the page stand above the row, only it is judged.
+    void putRowAt(double y);
 };
 
 /// Readings from `{"layouts": [{"width", "row": [x, y, width, height], "cards": [box …], "parts": [{"name":

@@ -25,8 +25,15 @@ public:
     GivenReader(const project::Project& project, project::Problems& problems)
         : project_(project), problems_(problems) {}
 
-    std::optional<GivenRow> read() {
-        if (!project_.given || !readTree()) return std::nullopt;
+    std::optional<GivenRow> read() { return project_.given && readTree() ? placed() : std::nullopt; }
+
+    std::optional<GivenRow> readIn(Tree tree) {
+        row_.tree = std::move(tree);
+        return project_.given ? placed() : std::nullopt;
+    }
+
+private:
+    std::optional<GivenRow> placed() {
         row_.classElement = classElementOf(row_.tree, project_, row_.variant);
         if (row_.classElement == noNode) {
             wrong("/given/markup", "no element of the markup has a variant's class",
@@ -41,7 +48,6 @@ public:
         return std::move(row_);
     }
 
-private:
     void wrong(const std::string& place, const std::string& what, const std::string& mend) {
         // Markup that is wrong throughout is not told of to its end.
         constexpr std::size_t most = 100;
@@ -182,6 +188,10 @@ std::vector<GivenWrapper> GivenRow::partWrappers() const {
 
 std::optional<GivenRow> givenRow(const project::Project& project, project::Problems& problems) {
     return GivenReader(project, problems).read();
+}
+
+std::optional<GivenRow> givenRowIn(Tree tree, const project::Project& project, project::Problems& problems) {
+    return GivenReader(project, problems).readIn(std::move(tree));
 }
 
 NodeId classElementOf(const Tree& tree, const project::Project& project, std::size_t& variant) {

@@ -61,6 +61,9 @@ struct GivenRow {
 /// parts.
 std::optional<GivenRow> givenRow(const project::Project& project, project::Problems& problems);
 
+/// The same in another tree: a whole page that prints the row.
+std::optional<GivenRow> givenRowIn(Tree tree, const project::Project& project, project::Problems& problems);
+
 /// The first element, in document order, that has a variant's class; `variant` is which. `noNode` without
 /// one.
 NodeId classElementOf(const Tree& tree, const project::Project& project, std::size_t& variant);

@@ -105,17 +105,24 @@ std::string rulesConcerning(std::string_view css, const Tree& kept) {
     return concerning(css, {}, kept);
 }
 
-std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
-                    std::vector<std::string>& report) {
-    std::string theme;
+std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& file,
+                                std::vector<std::string>& report) {
+    std::vector<PageSheet> sheets;
     for (NodeId at = 0; at < page.size(); ++at) {
         const Node& node = page[at];
         if (node.isHtml("style"))
-            theme += concerning(page.textOf(at), valueOf(node, "media"), kept);
+            sheets.push_back({page.textOf(at), valueOf(node, "media")});
         else if (isSheetLink(node))
-            theme +=
-                concerning(linkedSheet(valueOf(node, "href"), file, report), valueOf(node, "media"), kept);
+            sheets.push_back({linkedSheet(valueOf(node, "href"), file, report), valueOf(node, "media")});
     }
+    return sheets;
+}
+
+std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
+                    std::vector<std::string>& report) {
+    std::string theme;
+    for (const PageSheet& sheet : sheetsOf(page, file, report))
+        theme += concerning(sheet.css, sheet.media, kept);
     return theme;
 }
 

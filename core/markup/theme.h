@@ -16,9 +16,18 @@ inline constexpr std::array<std::string_view, 12> whatReadersDo{
     "hover",  "focus",   "focus-visible", "focus-within", "active",  "visited",
     "target", "checked", "enabled",       "disabled",     "invalid", "user-invalid"};
 
-/// The rules of the page's style sheets, in their order, of which a selector selects an element of `kept`, as
-/// CSS text. Read are its style elements, and the sheets it links that lie beside the saved page; nothing is
-/// fetched, and those that are not there are told in `report`. `page` is not cleaned.
+/// A style sheet of a page, as text.
+struct PageSheet {
+    std::string css;
+    std::string media;  ///< when it holds; empty: always
+};
+
+/// The page's style sheets in their order: its style elements, and the sheets it links that lie beside the
+/// saved page; nothing is fetched, and those that are not there are told in `report`. `page` is not cleaned.
+std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& file,
+                                std::vector<std::string>& report);
+
+/// The rules of `sheetsOf`, in their order, of which a selector selects an element of `kept`, as CSS text.
 std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
                     std::vector<std::string>& report);
 /// The same of CSS text.

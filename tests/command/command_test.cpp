@@ -394,6 +394,20 @@ TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
               std::string::npos);
 }
 
+TEST_F(Command, PageGoesAroundTheRowWhereASavedPageHasIt) {
+    const std::string page =
+        folder_.write("page.html",
+                      "<h1>Tides</h1><ul class=tides-pair><li><h3>High water</h3><p>Twice a day.</p></li>"
+                      "<li><h3>Low</h3><p>Green.</p></li></ul>");
+    folder_.write("adopted.tenter.json", run("adopt", {page}).out);
+    const std::string adopted = folder_.file("adopted.tenter.json");
+    const Finished around = tenterCli({"page", adopted, "--around", page});
+    ASSERT_EQ(around.code, 0) << around.err;
+    EXPECT_NE(around.out.find("<h1>Tides</h1>"), std::string::npos);
+    EXPECT_NE(around.out.find(".tides-pair h3 {"), std::string::npos);
+    expectRefused(tenterCli({"page", adopted, "--around", folder_.file("gone.html")}), "gone.html");
+}
+
 TEST_F(Command, AdoptTakesTheThemesCssFromAFile) {
     const std::string page = folder_.write(
         "page.html",

@@ -23,6 +23,7 @@
 #include "compare/width_order.h"
 #include "compare/wording.h"
 #include "document/handover.h"
+#include "markup/adopt.h"
 
 namespace tenter::desktop::compare {
 
@@ -80,6 +81,38 @@ private slots:
         QVERIFY(!comparison.isFresh());
         document_->undoStack().undo();
         QVERIFY(comparison.isFresh());
+    }
+
+    // The invented themes of tests/engines: saved pages, each hostile in ways of its own.
+    void agreesOnASavedCopyOfThePage_data() {
+        QTest::addColumn<QString>("title");
+        QTest::addColumn<QString>("theme");
+        QTest::newRow("chromium, a wide container and ids") << "Chromium"
+                                                            << "almanac";
+        QTest::newRow("firefox, a flex row") << "Firefox"
+                                             << "halyard";
+        QTest::newRow("chromium, a list and a root of 10 px") << "Chromium"
+                                                              << "windfall";
+    }
+    void agreesOnASavedCopyOfThePage() {
+        QFETCH(QString, title);
+        QFETCH(QString, theme);
+        const Browser browser = installed(title);
+        if (browser.program.isEmpty()) QSKIP("this browser is not installed");
+        const QString themes = QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/");
+        const QString file = themes + theme + ".html";
+        project::Problems problems;
+        QVERIFY(document_->open((themes + "base.tenter.json").toStdString(), problems));
+        takeRow(file);
+        Comparison comparison(*viewing_);
+        QSignalSpy finished(&comparison, &Comparison::finished);
+        QSignalSpy failed(&comparison, &Comparison::failed);
+        comparison.start(browser, {320, 500, 700, 980, 1240, 1920}, file);
+        QTRY_VERIFY_WITH_TIMEOUT(!finished.isEmpty() || !failed.isEmpty(), 240000);
+        QVERIFY2(failed.isEmpty(), failed.isEmpty() ? "" : qPrintable(failed.first().first().toString()));
+        QVERIFY(comparison.summary().parts >= 6 * 6);
+        for (const judge::DifferingRun& run : comparison.runs())
+            QFAIL(qPrintable(QString::number(run.first) + ": " + differenceTitle(comparison, run.worst)));
     }
 
     // A heading one line longer than was computed, and a card pushed by it.
@@ -270,6 +303,20 @@ private slots:
     }
 
 private:
+    /// Takes the row of a saved page in.
+    void takeRow(const QString& file) {
+        QFile page(file);
+        QVERIFY(page.open(QIODevice::ReadOnly));
+        const std::string bytes = page.readAll().toStdString();
+        markup::PageToAdopt asked;
+        asked.bytes = bytes;
+        asked.file = file.toStdString();
+        asked.projectFolder = document_->folder();
+        project::Problems problems;
+        const auto adopted = markup::adopt(document_->project(), asked, problems);
+        QVERIFY(adopted.has_value());
+        document_->edit("Take a page’s row", [&](project::Project& project) { project = adopted->project; });
+    }
     /// A browser that does nothing but write down which page it is to open.
     static Browser recorder(const QTemporaryDir& folder) {
         QFile script(folder.filePath("browser"));

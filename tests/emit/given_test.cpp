@@ -2,6 +2,10 @@
 // tests/engines.
 #include <gtest/gtest.h>
 
+#include <filesystem>
+#include <fstream>
+
+#include "emit/dressed_page.h"
 #include "emit/page.h"
 #include "emit/stylesheet.h"
 #include "markup/adopt.h"
@@ -150,14 +154,14 @@ TEST(GivenStylesheet, SaysEachPicturesOwnRatioAndFocalPoint) {
 
 // However strong the theme makes the rule for all, that for one is stronger; and by class where there is one.
 TEST(GivenStylesheet, LetsAPicturesOwnWinOverThatOfAll) {
-    project::Project project =
-        withPictures("#tide img, .pools .pool .pool img { aspect-ratio: 2 / 1 }");
+    project::Project project = withPictures("#tide img, .pools .pool .pool img { aspect-ratio: 2 / 1 }");
     std::get<project::PicturePart>(project.cards[0].parts[0]).ratio = project::Ratio{1, 1};
     std::get<project::PicturePart>(project.cards[2].parts[0]) =
         std::get<project::PicturePart>(project.cards[1].parts[0]);
     const std::string alike = sheetOf(project);
     // All three are alike now, so one selector serves both rules: the second is stronger by the class.
-    EXPECT_NE(ruleOf(alike, ".walks-pair:not(#_).walks-pair .pool img").find("aspect-ratio: 1 / 1;"), std::string::npos)
+    EXPECT_NE(ruleOf(alike, ".walks-pair:not(#_).walks-pair .pool img").find("aspect-ratio: 1 / 1;"),
+              std::string::npos)
         << alike;
 }
 
@@ -186,6 +190,79 @@ TEST(GivenPage, PrintsThePagesMarkupWithEditedCopy) {
     EXPECT_NE(html.find(">Low &lt;tide&gt;, <strong>early</strong></h3>"), std::string::npos) << html;
     EXPECT_NE(html.find("href=\"#early\""), std::string::npos);
     EXPECT_EQ(html.find("<article"), std::string::npos);
+}
+
+std::string dressed(const project::Project& project, const std::string& html, project::Problems& problems) {
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    return dressedPage(project, 0, {}, {html, "saved.html"}, store, problems);
+}
+
+const std::string savedRow =
+    "<div class=deck><div class=\"pools\"><div class=pool ><h3>Low tide</h3><p>Boots that may get wet, and "
+    "an hour "
+    "to spare.</p><div class=pool-foot><a class=dive href=\"#low\">Book</a></div></div><div "
+    "class=pool><h3>High "
+    "tide</h3><p>Sit on the wall, and let it come to you.</p><div class=pool-foot><a class=dive "
+    "href=\"#high\">Book</a></div></div></div></div>";
+
+// CSP 3 § 3.3: with these directives nothing is run, and nothing fetched but what the page holds itself.
+TEST(DressedPage, IsTheSavedPageWithTheStylesheetLastAndNothingThatRuns) {
+    project::Problems problems;
+    const std::string page =
+        dressed(adopted("h3 { color: red }"),
+                "<html class=tidal><head><link rel=stylesheet href=https://theme.example/far.css>"
+                "<style media=screen>h3 { color: red }</style><script>go()</script></head><body onload=go()>"
+                "<h1>Pools</h1><img src=https://theme.example/far.png width=30 height=20>" +
+                    savedRow + "<footer>Tides</footer></body></html>",
+                problems);
+    EXPECT_TRUE(problems.empty()) << problems.front().what;
+    EXPECT_EQ(page.find("go()"), std::string::npos);
+    EXPECT_EQ(page.find("theme.example"), std::string::npos);
+    EXPECT_NE(page.find("default-src 'none'"), std::string::npos);
+    EXPECT_LT(page.find("<style media=\"screen\">h3 { color: red }"), page.find(".walks-pair .pool {"));
+    EXPECT_NE(page.find("<html class=\"tidal\">"), std::string::npos);
+    EXPECT_NE(page.find("<h1>Pools</h1>"), std::string::npos);
+    EXPECT_NE(page.find("<footer>Tides</footer>"), std::string::npos);
+    EXPECT_NE(page.find("<div class=\"pools walks-pair\" data-tenter-row>"), std::string::npos);
+    EXPECT_EQ(count(page, "data-tenter-part="), 6U);
+}
+
+TEST(DressedPage, TellsWordsThatAreNotTheProjects) {
+    project::Problems problems;
+    std::string changed = savedRow;
+    changed.replace(changed.find("Sit on"), 6, "Stay at");
+    EXPECT_NE(dressed(adopted("h3 { color: red }"), changed, problems), "");
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_EQ(problems[0].place, "/cards/1/parts/1");
+}
+
+TEST(DressedPage, IsRefusedWhereTheRowCannotBeTold) {
+    project::Problems problems;
+    EXPECT_EQ(dressed(adopted("h3 { color: red }"), "<h1>Pools</h1>", problems), "");
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_NE(problems[0].what.find("no element of the page has a variant's class"), std::string::npos);
+    // Two alike, neither with the row's words: which is meant cannot be told.
+    problems.clear();
+    std::string changed = savedRow;
+    changed.replace(changed.find("Sit on"), 6, "Stay at");
+    EXPECT_EQ(dressed(adopted("h3 { color: red }"), changed + changed, problems), "");
+    EXPECT_EQ(problems.size(), 1U);
+}
+
+// HTML § 13.1.2.6: a style element ends at its end tag, whatever the CSS means by it.
+TEST(DressedPage, LetsNoStyleSheetEndItsElement) {
+    const std::filesystem::path folder = std::filesystem::path(TENTER_BINARY_DIR) / "dressed-test";
+    std::filesystem::create_directories(folder);
+    std::ofstream(folder / "look.css") << "h3::after { content: '</style><script>go()</script>' }";
+    project::Problems problems;
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    const std::string page = dressedPage(
+        adopted("h3 { color: red }"), 0, {},
+        {"<link rel=stylesheet href=look.css>" + savedRow, folder / "saved.html"}, store, problems);
+    EXPECT_NE(page.find("go()"), std::string::npos);
+    EXPECT_EQ(page.find("</style><script>"), std::string::npos);
 }
 
 TEST(GivenPage, HasTheVariantsClass) {

@@ -1,5 +1,7 @@
 #include "compare/compare_dialog.h"
 
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -39,6 +41,7 @@ CompareDialog::CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* 
     about->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(about);
     box->addWidget(choice_ = buildChoice());
+    box->addWidget(place_ = buildPlace());
     box->addWidget(none_ = words(howToGetOne(), this));
     again_ = new QPushButton("Look again", this);
     box->addWidget(again_, 0, Qt::AlignLeft);
@@ -100,6 +103,47 @@ QWidget* CompareDialog::buildChoice() {
     return choice;
 }
 
+QWidget* CompareDialog::buildPlace() {
+    auto* place = new QWidget(this);
+    auto* row = new QHBoxLayout(place);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    places_ = new controls::Segments(place);
+    places_->setAccessibleName("Where the row stands");
+    places_->setTexts({"The row alone", "In a saved page…"},
+                      {"The row alone, in the container that the project says",
+                       "In a saved copy of the page, within its theme"});
+    places_->setCurrent(0);
+    saved_ = new QLabel(place);
+    saved_->setForegroundRole(QPalette::PlaceholderText);
+    saved_->setAccessibleName("The saved page");
+    row->addWidget(places_);
+    row->addWidget(saved_, 1);
+    connect(places_, &controls::Segments::chosen, this, &CompareDialog::choosePlace);
+    return place;
+}
+
+void CompareDialog::choosePlace(int index) {
+    if (index == 0) {
+        setSavedPage({});
+        return;
+    }
+    const QString start = savedPage_.isEmpty() ? QString::fromStdString(viewing_.document().folder().string())
+                                               : QFileInfo(savedPage_).path();
+    const QString file = QFileDialog::getOpenFileName(this, "Open a saved page", start,
+                                                      "Pages (*.html *.htm *.xhtml);;All files (*)");
+    setSavedPage(file.isEmpty() ? savedPage_ : file);
+}
+
+void CompareDialog::setSavedPage(const QString& file) {
+    savedPage_ = file;
+    places_->setCurrent(file.isEmpty() ? 0 : 1);
+    const QString name = QFileInfo(file).fileName();
+    saved_->setText(saved_->fontMetrics().elidedText(name, Qt::ElideMiddle, 200));
+    saved_->setToolTip(file);
+    follow();
+}
+
 QWidget* CompareDialog::buildFigures() {
     auto* figures = new QWidget(this);
     auto* form = new QFormLayout(figures);
@@ -128,6 +172,7 @@ QWidget* CompareDialog::buildFigures() {
 void CompareDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
     if (browsers_.empty()) lookForBrowsers();
+    follow();
 }
 
 void CompareDialog::lookForBrowsers() {
@@ -155,7 +200,8 @@ void CompareDialog::startOrStop() {
     why_.clear();
     const int chosen = segments_->current();
     if (chosen < 0 || chosen >= static_cast<int>(browsers_.size())) return;
-    comparison_.start(browsers_[static_cast<std::size_t>(chosen)]);
+    const bool given = viewing_.shown().given.has_value();
+    comparison_.start(browsers_[static_cast<std::size_t>(chosen)], {}, given ? savedPage_ : QString());
 }
 
 void CompareDialog::follow() {
@@ -164,7 +210,9 @@ void CompareDialog::follow() {
     none_->setVisible(none);
     again_->setVisible(none);
     choice_->setVisible(!none);
+    place_->setVisible(!none && viewing_.shown().given.has_value());
     segments_->setEnabled(!running);
+    places_->setEnabled(!running);
     start_->setText(running ? "Stop" : "Compare");
     progress_->setVisible(running);
     progress_->setMaximum(static_cast<int>(comparison_.total()));

@@ -22,13 +22,17 @@ public:
     void lookForBrowsers();
     /// For tests: as if these were installed.
     void offer(std::vector<Browser> browsers);
+    /// Compares the row where this saved page has it; empty: alone.
+    void setSavedPage(const QString& file);
 
 protected:
     void showEvent(QShowEvent* event) override;
 
 private:
     QWidget* buildChoice();
+    QWidget* buildPlace();
     QWidget* buildFigures();
+    void choosePlace(int index);
     void startOrStop();
     void follow();
     void fillList();
@@ -41,6 +45,10 @@ private:
     QPushButton* again_ = nullptr;
     QWidget* choice_ = nullptr;
     controls::Segments* segments_ = nullptr;
+    QWidget* place_ = nullptr;  // only for a row that a page prints
+    controls::Segments* places_ = nullptr;
+    QLabel* saved_ = nullptr;
+    QString savedPage_;
     QPushButton* start_ = nullptr;
     QProgressBar* progress_ = nullptr;
     QLabel* headline_ = nullptr;

@@ -16,6 +16,7 @@ struct Comparison::Bench {
     std::size_t variant = 0;
     std::filesystem::path folder;
     const text::BreakProfile* profile = nullptr;
+    QString savedPage;
     text::Fonts fonts;
     text::ParagraphStore store{fonts};
     std::optional<layout::PreparedRow> row;
@@ -25,15 +26,18 @@ struct Comparison::Bench {
     QByteArray page(project::Problems& problems) {
         fonts.use(project->fonts, folder);
         row.emplace(*project, variant, store, *profile);
-        return QByteArray::fromStdString(pageOf(*project, variant, folder, store, problems));
+        const std::string html =
+            savedPage.isEmpty()
+                ? pageOf(*project, variant, folder, store, problems)
+                : dressedPageOf(*project, variant, folder, savedPage.toStdString(), store, problems);
+        return QByteArray::fromStdString(html);
     }
 
     /// Empty with a reason if the readings are none, or not of `widths`.
     std::vector<judge::Verdict> judged(const std::vector<double>& widths, const QByteArray& json,
                                        QString& wrong) {
         std::string amiss;
-        const auto readings =
-            judge::readings({json.constData(), static_cast<std::size_t>(json.size())}, amiss);
+        auto readings = judge::readings({json.constData(), static_cast<std::size_t>(json.size())}, amiss);
         if (!readings || readings->size() != widths.size()) {
             wrong = "what it read cannot be understood: " +
                     (readings ? "the number of widths is wrong" : QString::fromStdString(amiss));
@@ -41,13 +45,14 @@ struct Comparison::Bench {
         }
         std::vector<judge::Verdict> verdicts;
         for (std::size_t i = 0; i < widths.size(); ++i) {
-            const judge::Reading& read = (*readings)[i];
+            judge::Reading& read = (*readings)[i];
             if (read.width != widths[i]) {
                 wrong =
                     "it laid the page out " + pixels(read.width) + " wide instead of " + pixels(widths[i]);
                 return {};
             }
             layout::layOut(*row, read.width, layout);
+            if (!savedPage.isEmpty()) read.putRowAt(layout.row.y);
             verdicts.push_back(judge::judge(*row, layout, read));
         }
         return verdicts;
@@ -67,7 +72,7 @@ Comparison::~Comparison() {
     pool_.waitForDone();
 }
 
-void Comparison::start(const Browser& browser, std::vector<double> widths) {
+void Comparison::start(const Browser& browser, std::vector<double> widths, const QString& savedPage) {
     stop();
     compared_ = std::make_shared<const project::Project>(viewing_.shown());
     variant_ = viewing_.variant();
@@ -91,6 +96,7 @@ void Comparison::start(const Browser& browser, std::vector<double> widths) {
     bench_->variant = variant_;
     bench_->folder = viewing_.document().folder();
     bench_->profile = &browser_.profile();
+    bench_->savedPage = savedPage;
     pool_.start([this, job = job_, bench = bench_] {
         project::Problems problems;
         const QByteArray html = bench->page(problems);

@@ -23,8 +23,9 @@ public:
     ~Comparison() override;
 
     /// Compares the variant in view, as it now is, at `widths` (CSS px, whole) in that order; at every whole
-    /// width if none are named. What was compared before is forgotten.
-    void start(const Browser& browser, std::vector<double> widths = {});
+    /// width if none are named. With `savedPage`, a file, the row is looked at where that page has it. What
+    /// was compared before is forgotten.
+    void start(const Browser& browser, std::vector<double> widths = {}, const QString& savedPage = {});
     /// Ends it; what has been compared is kept.
     void cancel();
 

@@ -12,12 +12,20 @@ QByteArray measuringPage() {
 'use strict';
 const post = (to, what) => fetch(to, {method: 'POST', cache: 'no-store', body: what});
 
+const familyOf = (face) => face.family.replace(/["']/g, '').toLowerCase();
+
+// A saved page may ask for fonts and pictures that are not there: those of its row must be.
 async function settle(inner) {
-  const failed = [];
-  await Promise.all([...inner.fonts].map((face) =>
-    face.load().catch(() => failed.push('the font ' + face.family + ' ' + face.weight))));
+  const row = inner.querySelector('[data-tenter-row]');
+  const faces = [...inner.fonts];
+  await Promise.all(faces.map((face) => face.load().catch(() => {})));
   await inner.fonts.ready;
-  await Promise.all([...inner.images].map((image) =>
+  const loaded = new Set(faces.filter((face) => face.status === 'loaded').map(familyOf));
+  const used = [row, ...row.querySelectorAll('*')].map((element) =>
+    inner.defaultView.getComputedStyle(element).fontFamily.toLowerCase()).join();
+  const failed = faces.filter((face) => !loaded.has(familyOf(face)) && used.includes(familyOf(face)))
+    .map((face) => 'the font ' + face.family + ' ' + face.weight);
+  await Promise.all([...row.querySelectorAll('img')].map((image) =>
     image.decode().catch(() => failed.push('the picture "' + image.alt + '"'))));
   if (failed.length > 0) throw new Error('it could not load ' + failed.join(', '));
 }

@@ -1,5 +1,9 @@
 #include "document/handover.h"
 
+#include <fstream>
+#include <iterator>
+
+#include "emit/dressed_page.h"
 #include "emit/page.h"
 #include "emit/stylesheet.h"
 #include "emit/usage.h"
@@ -23,6 +27,19 @@ std::string fontSizeOf(const project::Project& project, std::size_t variant, std
 std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                    text::ParagraphStore& store, project::Problems& problems) {
     return tenter::emit::page(project, variant, folder, store, problems);
+}
+
+std::string dressedPageOf(const project::Project& project, std::size_t variant,
+                          const std::filesystem::path& folder, const std::filesystem::path& savedPage,
+                          text::ParagraphStore& store, project::Problems& problems) {
+    std::ifstream stream(savedPage, std::ios::binary);
+    if (!stream || !std::filesystem::is_regular_file(savedPage)) {
+        problems.push_back({savedPage.string(), "", "the saved page cannot be read",
+                            "check that it is still there and that you may read it"});
+        return {};
+    }
+    const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
+    return tenter::emit::dressedPage(project, variant, folder, {bytes, savedPage}, store, problems);
 }
 
 bool carriesLinks(const project::Project& project, const std::string& role) {

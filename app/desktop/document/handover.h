@@ -23,6 +23,10 @@ std::string fontSizeOf(const project::Project& project, std::size_t variant, std
 /// The row alone as one HTML page, its pictures and fonts within: what `tenter-cli page` prints.
 std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                    text::ParagraphStore& store, project::Problems& problems);
+/// A saved page with the stylesheet for the row that it has: what `tenter-cli page --around` prints.
+std::string dressedPageOf(const project::Project& project, std::size_t variant,
+                          const std::filesystem::path& folder, const std::filesystem::path& savedPage,
+                          text::ParagraphStore& store, project::Problems& problems);
 /// True if some part of `role` is a link or holds one.
 bool carriesLinks(const project::Project& project, const std::string& role);
 
