@@ -8,11 +8,6 @@ namespace tenter::checks {
 
 namespace {
 
-std::uint32_t saidLines(const project::Copy& copy) {
-    return 1 + static_cast<std::uint32_t>(
-                   std::ranges::count(copy, project::Run::Kind::Break, &project::Run::kind));
-}
-
 /// Where parts of `role` have more lines than are wished of them, or than their copy forces; the worst has
 /// most lines, then the longest run of widths.
 Cause linesOver(const Subject& subject, const char* role) {
@@ -21,14 +16,15 @@ Cause linesOver(const Subject& subject, const char* role) {
     for (const PartSeen& part : subject.parts) {
         if (!part.is(role)) continue;
         const std::vector<sweep::Piece>& pieces = part.pieces.pieces;
+        const std::size_t forced =
+            subject.row.band(0).cards[part.card].parts[part.part].paragraph->forcedLines();
         for (std::size_t i = 0; i < pieces.size();) {
             std::size_t next = i + 1;
             while (next < pieces.size() && pieces[next].lines == pieces[i].lines)
                 ++next;
             const sweep::Interval run{pieces[i].from, pieces[next - 1].to};
             for (const auto& wish : wishes) {
-                const std::uint32_t most =
-                    std::max(static_cast<std::uint32_t>(wish.value), saidLines(part.text->copy));
+                const std::size_t most = std::max(static_cast<std::size_t>(wish.value), forced);
                 const auto span = within(run, wishedWidths(subject, wish));
                 if (span && pieces[i].lines > most)
                     cause.add(part.card, part.part, *span, pieces[i].lines + (span->to - span->from) / 1e6);

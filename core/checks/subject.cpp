@@ -31,21 +31,14 @@ std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t 
                                   double most) {
     std::vector<RolePiece> pieces;
     sweep::Stride stride;
-    double from = least;
-    for (std::size_t band = 0; band < row.bandCount(); ++band) {
+    sweep::overBands(row, least, most, [&](std::size_t band, double from, double to) {
         const layout::BandPlan& plan = row.band(band);
-        const bool last = band + 1 == row.bandCount() || !plan.upTo;
-        const double to = last ? most : std::min(most, *plan.upTo);
-        while (from < to) {
-            const layout::Across<Linear> across = layout::acrossAt(plan, Linear(from, 1));
-            RolePiece piece{from, to, band, plan.roles[role].size.resolve(across.basis), across.cardContent};
-            const double until = std::min(piece.size.until, piece.column.until);
-            piece.to = stride.next(from, until, to);
-            pieces.push_back(piece);
-            from = piece.to;
-        }
-        if (last) break;
-    }
+        const layout::Across<Linear> across = layout::acrossAt(plan, Linear(from, 1));
+        RolePiece piece{from, to, band, plan.roles[role].size.resolve(across.basis), across.cardContent};
+        piece.to = stride.next(from, std::min(piece.size.until, piece.column.until), to);
+        pieces.push_back(piece);
+        return piece.to;
+    });
     return pieces;
 }
 

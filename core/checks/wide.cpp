@@ -50,28 +50,21 @@ std::vector<Wide> wideWords(const layout::PreparedRow& row, std::size_t card, st
                             double most) {
     std::vector<Wide> found;
     sweep::Stride stride;
-    double from = least;
-    for (std::size_t index = 0; index < row.bandCount(); ++index) {
+    sweep::overBands(row, least, most, [&](std::size_t index, double from, double to) {
         const layout::BandPlan& band = row.band(index);
-        const bool last = index + 1 == row.bandCount() || !band.upTo;
-        const double to = last ? most : std::min(most, *band.upTo);
         const layout::PartPlan& plan = band.cards[card].parts[part];
         const layout::RolePlan& role = band.roles[plan.role];
-        while (from < to) {
-            const Linear missing = missingRoom(band, plan, from);
-            const double end = stride.next(from, missing.until, to);
-            const auto span = whereAbove(missing, from, end);
-            const double start = from;
-            from = end;
-            if (!span) continue;
-            const bool plain =
-                role.overflowWrap == project::OverflowWrap::Normal && role.place == project::Place::Stretch;
-            if (plain && !anyLineSticksOut(row, card, part, (span->from + span->to) / 2)) continue;
-            const double at = missing.slope < 0 ? span->from : span->to;
-            found.push_back({*span, missing.at(at - start), at});
-        }
-        if (last) break;
-    }
+        const Linear missing = missingRoom(band, plan, from);
+        const double end = stride.next(from, missing.until, to);
+        const auto span = whereAbove(missing, from, end);
+        if (!span) return end;
+        const bool plain =
+            role.overflowWrap == project::OverflowWrap::Normal && role.place == project::Place::Stretch;
+        if (plain && !anyLineSticksOut(row, card, part, (span->from + span->to) / 2)) return end;
+        const double at = missing.slope < 0 ? span->from : span->to;
+        found.push_back({*span, missing.at(at - from), at});
+        return end;
+    });
     return found;
 }
 

@@ -72,16 +72,11 @@ private:
 
 }  // namespace
 
-std::size_t forcedLines(const text::Paragraph& paragraph) {
-    return static_cast<std::size_t>(
-        std::ranges::count(paragraph.opportunities(), Opportunity::Kind::Forced, &Opportunity::kind));
-}
-
 std::vector<LineShape> narrowest(const text::Paragraph& paragraph, std::size_t lines, const Stretch& stretch,
                                  double size, const Shortened& shortened) {
     std::vector<LineShape> best;
     if (paragraph.empty()) return best;
-    lines = std::max(lines, forcedLines(paragraph));
+    lines = std::max(lines, paragraph.forcedLines());
     const GreedyWithin greedy(paragraph, stretch, size, shortened);
     double high = 0;
     for (const Opportunity& end : paragraph.opportunities())

@@ -33,9 +33,6 @@ struct Shortened {
     double ems = 0;
 };
 
-/// The fewest lines a greedy break can come to: one for each forced break and one more.
-std::size_t forcedLines(const text::Paragraph& paragraph);
-
 /// The paragraph in at most `lines` lines (no fewer than are forced), the widest of them as narrow as greedy
 /// breaking gets it at spacings as at the start of `stretch` and size `size` (CSS px). Empty if it is empty.
 std::vector<LineShape> narrowest(const text::Paragraph& paragraph, std::size_t lines, const Stretch& stretch,

@@ -51,35 +51,29 @@ std::vector<Stretch> stretchesOf(const layout::PreparedRow& row, std::size_t var
                                  const std::vector<double>& cuts) {
     std::vector<Stretch> stretches;
     sweep::Stride stride;
-    double from = least;
-    for (std::size_t band = 0; band < row.bandCount(); ++band) {
+    sweep::overBands(row, least, most, [&](std::size_t band, double from, double to) {
         const layout::BandPlan& plan = row.band(band);
         const layout::RolePlan& style = plan.roles[role];
-        const RampSought& ramp = ramps.in(variant, band, row.roles()[role]);
         const bool followsCard = plan.settings.text.find(row.roles()[role])->follow == project::Follow::Card;
-        const bool last = band + 1 == row.bandCount() || !plan.upTo;
-        const double to = last ? most : std::min(most, *plan.upTo);
-        while (from < to) {
-            const layout::Across<Linear> across = layout::acrossAt(plan, Linear(from, 1));
-            Stretch stretch;
-            stretch.from = from;
-            stretch.band = band;
-            const Linear fixed = edgesAt(style, across.basis, 0, true);
-            stretch.emEdges = edgesAt(style, across.basis, 1, true).value - fixed.value;
-            stretch.room = across.cardContent - fixed;
-            const Linear narrow = edgesAt(style, across.basis, 0, false);
-            stretch.leastEmEdges = edgesAt(style, across.basis, 1, false).value - narrow.value;
-            stretch.mostRoom = across.cardContent - narrow;
-            stretch.column = across.cardContent;
-            stretch.follows = followsCard ? across.basis.cqi : across.basis.vw;
-            std::tie(stretch.letter, stretch.emLetter) = fixedAndEms(style.letterSpacing, across.basis);
-            std::tie(stretch.word, stretch.emWord) = fixedAndEms(style.wordSpacing, across.basis);
-            stretch.to = stride.next(from, endOf(stretch, ramp, cuts), to);
-            from = stretch.to;
-            stretches.push_back(stretch);
-        }
-        if (last) break;
-    }
+        const layout::Across<Linear> across = layout::acrossAt(plan, Linear(from, 1));
+        Stretch stretch;
+        stretch.from = from;
+        stretch.band = band;
+        const Linear fixed = edgesAt(style, across.basis, 0, true);
+        stretch.emEdges = edgesAt(style, across.basis, 1, true).value - fixed.value;
+        stretch.room = across.cardContent - fixed;
+        const Linear narrow = edgesAt(style, across.basis, 0, false);
+        stretch.leastEmEdges = edgesAt(style, across.basis, 1, false).value - narrow.value;
+        stretch.mostRoom = across.cardContent - narrow;
+        stretch.column = across.cardContent;
+        stretch.follows = followsCard ? across.basis.cqi : across.basis.vw;
+        std::tie(stretch.letter, stretch.emLetter) = fixedAndEms(style.letterSpacing, across.basis);
+        std::tie(stretch.word, stretch.emWord) = fixedAndEms(style.wordSpacing, across.basis);
+        const RampSought& ramp = ramps.in(variant, band, row.roles()[role]);
+        stretch.to = stride.next(from, endOf(stretch, ramp, cuts), to);
+        stretches.push_back(stretch);
+        return stretch.to;
+    });
     return stretches;
 }
 

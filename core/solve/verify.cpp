@@ -33,7 +33,7 @@ public:
             const Demand& demand = demands_[i];
             if (demand.role != text->role) continue;
             if (demand.kind == Kind::Lines)
-                lines(i, pieces, forcedLines(*row_.band(0).cards[card].parts[part].paragraph));
+                lines(i, pieces, row_.band(0).cards[card].parts[part].paragraph->forcedLines());
             if (demand.kind == Kind::LeastMeasure || demand.kind == Kind::MostMeasure) measure(i, pieces);
             if (demand.kind == Kind::Words)
                 for (const checks::Wide& wide : checks::wideWords(row_, card, part, range_.from, range_.to))

@@ -21,33 +21,19 @@ public:
         : row_(row), card_(card), part_(part), tightness_(tightness) {}
 
     PartPieces over(double least, double most) {
-        double from = least;
-        for (band_ = 0; band_ < row_.bandCount(); ++band_) {
-            const std::optional<double> upTo = row_.band(band_).upTo;
-            const bool last = band_ + 1 == row_.bandCount() || !upTo;
-            const double to = last ? most : std::min(most, *upTo);
-            // A band holds its upper breakpoint, so at the range's start it may hold that one width alone.
-            if (to > from) overBand(from, to);
-            from = std::max(from, to);
-            if (last) break;
-        }
+        overBands(row_, least, most, [&](std::size_t index, double from, double to) {
+            band_ = index;
+            const layout::BandPlan& band = row_.band(index);
+            const layout::Across<Linear> across = layout::acrossAt(band, Linear(from, 1));
+            if (part_ == ofCard) return overCard(across, from, to);
+            const layout::CardPlan& card = band.cards[card_];
+            if (card.parts[part_].picture) return overPicture(band, card, across, from, to);
+            return overText(band, card.parts[part_], across, from, to);
+        });
         return std::move(done_);
     }
 
 private:
-    void overBand(double from, double to) {
-        while (from < to) {
-            const layout::BandPlan& band = row_.band(band_);
-            const layout::Across<Linear> across = layout::acrossAt(band, Linear(from, 1));
-            if (part_ == ofCard)
-                from = overCard(across, from, to);
-            else if (row_.band(band_).cards[card_].parts[part_].picture)
-                from = overPicture(band, band.cards[card_], across, from, to);
-            else
-                from = overText(band, band.cards[card_].parts[part_], across, from, to);
-        }
-    }
-
     double overCard(const layout::Across<Linear>& across, double from, double to) {
         Piece piece;
         piece.band = band_;

@@ -4,9 +4,10 @@
 #include <algorithm>
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <vector>
 
-#include "layout/layout.h"
+#include "layout/prepared.h"
 #include "units/linear.h"
 
 namespace tenter::sweep {
@@ -34,6 +35,22 @@ public:
 private:
     double least_ = leastStep;
 };
+
+/// Walks the row's bands from `least` to `most` (CSS px): `step(band, from, to)` looks at widths past `from`
+/// of a band that ends at `to`, and says the width to go on from.
+template <class Step>
+void overBands(const layout::PreparedRow& row, double least, double most, Step&& step) {
+    double from = least;
+    for (std::size_t band = 0; band < row.bandCount(); ++band) {
+        const std::optional<double> upTo = row.band(band).upTo;
+        const bool last = band + 1 == row.bandCount() || !upTo;
+        const double to = last ? most : std::min(most, *upTo);
+        // A band holds its upper breakpoint, so at the range's start it may hold that one width alone.
+        while (from < to)
+            from = step(band, from, to);
+        if (last) break;
+    }
+}
 
 /// Widths from `from` to `to` (CSS px, of one band) within which all of a part's measures across the page are
 /// straight lines, starting at `from`, and its number of lines stays.

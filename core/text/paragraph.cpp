@@ -1,5 +1,7 @@
 #include "text/paragraph.h"
 
+#include <algorithm>
+
 #include "text/builder.h"
 #include "text/unicode.h"
 #include "units/number.h"
@@ -9,6 +11,11 @@ namespace tenter::text {
 std::shared_ptr<const Paragraph> Paragraph::prepare(const project::Copy& copy, const ShapingStyle& style,
                                                     Fonts& fonts, const BreakProfile& profile) {
     return ParagraphBuilder(copy, style, fonts, profile).build();
+}
+
+std::size_t Paragraph::forcedLines() const {
+    return static_cast<std::size_t>(
+        std::ranges::count(opportunities_, Opportunity::Kind::Forced, &Opportunity::kind));
 }
 
 std::string Paragraph::utf8(std::uint32_t first, std::uint32_t end) const {

@@ -89,6 +89,8 @@ public:
     /// Opportunities in order, the paragraph's end last (Forced); emergency ones are apart.
     [[nodiscard]] const std::vector<Opportunity>& opportunities() const { return opportunities_; }
     [[nodiscard]] const std::vector<Opportunity>& emergencies() const { return emergencies_; }
+    /// The fewest lines it can have: one for each forced break and one more.
+    [[nodiscard]] std::size_t forcedLines() const;
     [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
     [[nodiscard]] bool empty() const { return clusters_.empty(); }
 
