@@ -4,6 +4,7 @@
 #include <memory>
 
 #include "emit/findings.h"
+#include "emit/room_for_copy.h"
 #include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
@@ -14,6 +15,7 @@ namespace {
 
 struct CheckArguments : Arguments {
     bool json = false;
+    bool room = false;
     std::string failOn = "error";
     std::string audience;
 };
@@ -32,6 +34,15 @@ bool readVisits(const std::string& file, checks::Audience& audience) {
     return read.has_value();
 }
 
+/// The room for copy of the variant's parts, as JSON or as a table.
+std::string roomOf(Opened& opened, const checks::Options& options, bool json) {
+    const std::vector<checks::RoomForCopy> rooms =
+        checks::roomForCopy(opened.project, opened.variant, opened.store, options);
+    if (json) return emit::roomJson(opened.project, rooms);
+    if (rooms.empty()) return "No lines of any copy are wished to be at most so many.\n";
+    return emit::roomSentence() + "\n" + emit::roomTable(opened.project, rooms);
+}
+
 int runCheck(CheckArguments arguments) {
     const auto failOn = checks::severityOf(arguments.failOn);
     if (!failOn)
@@ -44,6 +55,7 @@ int runCheck(CheckArguments arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     if (!both) options.profile = opened->profile;
+    if (arguments.room) return deliver(arguments, roomOf(*opened, options, arguments.json));
     const checks::Checked checked =
         checks::checkAll(opened->project, opened->variant, opened->store, options);
     const std::vector<checks::Finding>& findings = checked.findings;
@@ -68,6 +80,8 @@ void addCheck(CLI::App& app, Action& action) {
                      "Whose rules for line breaks: blink or gecko (both if left out)")
         ->type_name("ENGINE");
     verb->add_flag("--json", arguments->json, "As JSON instead of a list");
+    verb->add_flag("--room", arguments->room,
+                   "Instead of findings, how many more characters each text has room for");
     verb->add_option(
             "--fail-on", arguments->failOn,
             "Exit with 1 on findings of this severity or above: note, warning or error (error if left "

@@ -1,6 +1,7 @@
 #include "emit/escape.h"
 
 #include <array>
+#include <charconv>
 #include <cstdint>
 
 namespace tenter::emit {
@@ -183,6 +184,12 @@ std::string jsonString(std::string_view text) {
         }
     }
     return out + '"';
+}
+
+std::string jsonNumber(double value) {
+    std::array<char, 32> digits{};
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value);
+    return {digits.data(), end.ptr};
 }
 
 }  // namespace tenter::emit

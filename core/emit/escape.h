@@ -26,4 +26,7 @@ std::string html(std::string_view text);
 /// A quoted JSON string. RFC 8259 § 7.
 std::string jsonString(std::string_view text);
 
+/// A finite number as JSON has it, in full double precision. RFC 8259 § 6.
+std::string jsonNumber(double value);
+
 }  // namespace tenter::emit

@@ -1,7 +1,6 @@
 #include "emit/findings.h"
 
 #include <array>
-#include <charconv>
 
 #include "emit/escape.h"
 #include "emit/table.h"
@@ -13,12 +12,6 @@ using checks::Finding;
 
 namespace {
 
-std::string exactly(double value) {
-    std::array<char, 32> digits{};
-    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value);
-    return {digits.data(), end.ptr};
-}
-
 std::string findingJson(const Finding& finding) {
     std::string out = "{\"check\": " + jsonString(finding.check) +
                       ", \"severity\": " + jsonString(checks::word(finding.severity));
@@ -26,9 +19,9 @@ std::string findingJson(const Finding& finding) {
     if (finding.part) out += ", \"part\": " + std::to_string(*finding.part);
     out += ", \"widths\": [";
     for (std::size_t i = 0; i < finding.widths.size(); ++i)
-        out += (i > 0 ? ", [" : "[") + exactly(finding.widths[i].from) + ", " +
-               exactly(finding.widths[i].to) + "]";
-    return out + "], \"at\": " + exactly(finding.at) + ", \"share\": " + exactly(finding.share) +
+        out += (i > 0 ? ", [" : "[") + jsonNumber(finding.widths[i].from) + ", " +
+               jsonNumber(finding.widths[i].to) + "]";
+    return out + "], \"at\": " + jsonNumber(finding.at) + ", \"share\": " + jsonNumber(finding.share) +
            ", \"says\": " + jsonString(finding.says) + ", \"source\": " + jsonString(finding.source) + "}";
 }
 

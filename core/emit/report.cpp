@@ -8,6 +8,7 @@
 #include "checks/telling_widths.h"
 #include "css/breakpoints.h"
 #include "emit/findings.h"
+#include "emit/room_for_copy.h"
 #include "emit/sentences.h"
 #include "emit/table.h"
 #include "emit/usage.h"
@@ -99,6 +100,12 @@ std::string engineDifferences(const project::Project& project, std::size_t varia
     return "  " + names + " differ in numbers of lines at " + widths + " px.\n";
 }
 
+/// How much longer copy may get; empty if no lines of any are wished.
+std::string roomForCopy(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {
+    const std::vector<checks::RoomForCopy> rooms = checks::roomForCopy(project, variant, store);
+    return rooms.empty() ? "" : "\n  " + roomSentence() + "\n" + roomTable(project, rooms);
+}
+
 /// Where the theme that the row's markup comes with changes what it says; empty without one.
 std::string themeBreakpoints(const project::Project& project) {
     if (!project.given) return {};
@@ -130,7 +137,7 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
             lines.push_back(line(row, uses, layout::layOut(row, told.width), told.why));
         out += "\n." + oneLine(variant.className) + "\n" + table(lines) +
                engineDifferences(project, i, store) + "  Found: " + findingCounts(findings) +
-               "; tenter-cli check tells them.\n";
+               "; tenter-cli check tells them.\n" + roomForCopy(project, i, store);
         for (const text::FontNote& note : row.notes())
             if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
     }

@@ -9,7 +9,8 @@
 namespace tenter::emit {
 
 /// For each variant a table of what its row is at the widths that tell most of it (`checks::tellingWidths`),
-/// and where break profiles differ; then where a given theme changes, and what the fonts lacked.
+/// where break profiles differ and how much longer copy may get; then where a given theme changes, and what
+/// the fonts lacked.
 std::string report(const project::Project& project, text::ParagraphStore& store,
                    const text::BreakProfile& profile);
 

@@ -1,8 +1,5 @@
 #include "emit/wraps.h"
 
-#include <array>
-#include <charconv>
-
 #include "emit/escape.h"
 #include "emit/table.h"
 #include "layout/prepared.h"
@@ -21,13 +18,11 @@ const std::string& kindOf(const layout::PreparedRow& row, const sweep::WrapPoint
 std::string wrapsJson(const layout::PreparedRow& row, const std::vector<sweep::WrapPoint>& wraps) {
     std::string out = "[";
     for (const sweep::WrapPoint& wrap : wraps) {
-        std::array<char, 32> digits{};
-        const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), wrap.width);
         out += out.size() == 1 ? "\n {\"width\": " : ",\n {\"width\": ";
-        out.append(digits.data(), end.ptr);
-        out += ", \"card\": " + std::to_string(wrap.card) + ", \"part\": " + std::to_string(wrap.part) +
-               ", \"kind\": " + jsonString(kindOf(row, wrap)) + ", \"below\": " + std::to_string(wrap.below) +
-               ", \"above\": " + std::to_string(wrap.above) + "}";
+        out += jsonNumber(wrap.width) + ", \"card\": " + std::to_string(wrap.card) +
+               ", \"part\": " + std::to_string(wrap.part) + ", \"kind\": " + jsonString(kindOf(row, wrap)) +
+               ", \"below\": " + std::to_string(wrap.below) + ", \"above\": " + std::to_string(wrap.above) +
+               "}";
     }
     return out + "]\n";
 }

@@ -172,6 +172,20 @@ TEST_F(Command, CheckFailsOnFindingsOfASeverity) {
     expectRefused(run("check", {"--fail-on", "never"}), "--fail-on");
 }
 
+TEST_F(Command, CheckTellsTheRoomForCopy) {
+    const Json rooms = Json::parse(run("check", {"--room", "--json"}).out);
+    ASSERT_EQ(rooms.size(), 2U);  // of the heading and the button
+    EXPECT_EQ(rooms[0]["kind"], "heading");
+    EXPECT_EQ(rooms[0]["lines"], 3);
+    EXPECT_EQ(rooms[0]["characters"], 31);
+    EXPECT_GT(rooms[0]["spare"], 0);
+    const Finished table = run("check", {"--room"});
+    EXPECT_EQ(table.code, 0);
+    EXPECT_NE(table.out.find(std::to_string(rooms[0]["spare"].get<int>()) + "  "), std::string::npos)
+        << table.out;
+    EXPECT_NE(table.out.find("“See the table”"), std::string::npos) << table.out;
+}
+
 TEST_F(Command, CheckWeighsByAnAudience) {
     const std::string visits = folder_.write("visits.csv", "width,visits\n390,3\n1440,1\nwide,2\n");
     const Finished finished = run("check", {"--audience", visits});

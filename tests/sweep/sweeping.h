@@ -25,6 +25,7 @@ struct Swept {
     std::string name;
     const project::Project& project;
     const layout::PreparedRow& row;
+    std::size_t variant = 0;
 };
 
 /// Calls `what` for every variant of `project` under every break profile.
@@ -34,7 +35,7 @@ inline void forEachRow(const std::string& name, const project::Project& project,
         for (const text::BreakProfile* profile : text::profiles()) {
             const layout::PreparedRow row(project, variant, sweepStore(), *profile);
             what({name + " ." + project.variants[variant].className + " " + std::string(profile->name()),
-                  project, row});
+                  project, row, variant});
         }
     }
 }

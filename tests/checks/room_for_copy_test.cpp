@@ -1,0 +1,170 @@
+// Room for copy: what is told surely fits, and is not far from what fits.
+#include "checks/room_for_copy.h"
+
+#include <unicode/unistr.h>
+
+#include <random>
+#include <sstream>
+#include <string>
+
+#include "../sweep/sweeping.h"
+#include "checking.h"
+
+namespace tenter::checks {
+namespace {
+
+using namespace test;  // NOLINT(google-build-using-namespace)
+
+/// A heading of 20 px in a face whose characters are all 1233/2048 em wide, alone in a card that is as wide
+/// as the page.
+project::Project monospaced(const std::string& heading, int lines) {
+    project::Project project = quiet(R"([{"parts": [{"role": "heading", "copy": ")" + heading + R"("}]}])");
+    set(project, "text/heading/family", R"(["DejaVu Sans Mono"])");
+    set(project, "text/heading/weight", "400");
+    project::wishEverywhere(project, "heading").lines = lines;
+    return project;
+}
+
+RoomForCopy roomOf(const project::Project& project) {
+    const std::vector<RoomForCopy> rooms = roomForCopy(project, 0, checkStore());
+    EXPECT_EQ(rooms.size(), 1U);
+    return rooms.empty() ? RoomForCopy() : rooms.front();
+}
+
+/// Puts `more` at the copy's end, in the manner of its end.
+void lengthen(project::Copy& copy, const std::string& more) {
+    copy.back().text += more;
+}
+
+/// Up to `count` characters that go on in the words of `copy`, as `random` has them. The last word is cut to
+/// make them `count`, unless letters join: cut, those would change their shape.
+std::string wordsLike(const project::Copy& copy, int count, bool lettersJoin, std::mt19937& random) {
+    std::istringstream text(project::plainText(copy));
+    std::vector<std::string> words;
+    for (std::string word; text >> word;)
+        words.push_back(word);
+    icu::UnicodeString more;
+    icu::UnicodeString whole;
+    while (more.length() < count) {
+        more += icu::UnicodeString::fromUTF8(" " + words[random() % words.size()]);
+        if (more.length() <= count) whole = more;
+    }
+    std::string out;
+    return (lettersJoin ? whole : more.tempSubString(0, count)).toUTF8String(out);
+}
+
+/// Widths at which the part has more lines than `room` says, under any profile.
+double brokenOver(const project::Project& project, std::size_t variant, const RoomForCopy& room) {
+    double over = 0;
+    for (const text::BreakProfile* profile : text::profiles()) {
+        const layout::PreparedRow row(project, variant, checkStore(), *profile);
+        for (const sweep::Piece& piece :
+             sweep::follow(row, room.card, room.part, project.leastWidth, project.mostWidth).pieces)
+            if (piece.lines > static_cast<std::uint32_t>(room.lines)) over += piece.to - piece.from;
+    }
+    return over;
+}
+
+project::Copy& copyOf(project::Project& project, const RoomForCopy& room) {
+    return std::get<project::TextPart>(project.cards[room.card].parts[room.part]).copy;
+}
+
+TEST(RoomForCopy, OfOneLineIsWhatTheNarrowestLineHasLeft) {
+    // At 320 px: 320 · (1 − 0.0025) / (20 · 1233/2048) = 26.5 characters.
+    project::Project project = monospaced("Low tide", 1);
+    const RoomForCopy room = roomOf(project);
+    EXPECT_EQ(room.lines, 1);
+    EXPECT_EQ(room.characters, 8);
+    EXPECT_EQ(room.spare, 18);
+    EXPECT_EQ(room.width, 320);
+    project::Project longer = project;
+    lengthen(copyOf(longer, room), " and high tide now");
+    EXPECT_EQ(roomOf(longer).spare, 0);
+    EXPECT_EQ(brokenOver(longer, 0, room), 0);
+    lengthen(copyOf(longer, room), "s");
+    EXPECT_GT(brokenOver(longer, 0, room), 0);
+}
+
+TEST(RoomForCopy, CountsAWidestWordLessForEachLineMore) {
+    // A line holds 26 characters, less 8 for another "mudflats" that may not fit: 18 and half a character
+    // more, on either of two lines.
+    EXPECT_EQ(roomOf(monospaced("Mudflats now", 1)).spare, 14);
+    EXPECT_EQ(roomOf(monospaced("Mudflats now", 2)).spare, 14 + 19);
+    EXPECT_EQ(roomOf(monospaced("Mudflats now", 3)).spare, 14 + 2 * 18 + 1);
+}
+
+TEST(RoomForCopy, IsBelowZeroByWhatMustGo) {
+    // "Up the creek at dusk with" is a line of 25 characters at 320 px, " lamps" the rest.
+    project::Project project = monospaced("Up the creek at dusk with lamps", 1);
+    const RoomForCopy room = roomOf(project);
+    EXPECT_EQ(room.spare, -6);
+    project.cards[0].parts[0] = project::TextPart{
+        "heading", {{project::Run::Kind::Plain, "Up the creek at dusk with", ""}}, "", "", {}};
+    EXPECT_EQ(roomOf(project).spare, 1);
+}
+
+TEST(RoomForCopy, IsToldOfTheFullestLineBeforeABreakThatCopySays) {
+    project::Project project = monospaced("Low tide", 1);
+    project::Copy& copy = std::get<project::TextPart>(project.cards[0].parts[0]).copy;
+    copy.push_back({project::Run::Kind::Break, "", ""});
+    copy.push_back({project::Run::Kind::Plain, "and", ""});
+    const RoomForCopy room = roomOf(project);
+    EXPECT_EQ(room.lines, 2);
+    EXPECT_EQ(room.spare, 18);
+}
+
+TEST(RoomForCopy, HoldsAWishToItsWidths) {
+    project::Project project = monospaced("Low tide", 1);
+    project.wishes->roles[0].from = 600;
+    // 640.. px: past 600 px a line holds 600 · 0.9975 / 12.041 = 49.7 characters; until there the usual three
+    // lines are wished, of which the second and third hold 26.5 − 4 characters.
+    EXPECT_EQ(roomOf(project).spare, 41);
+    EXPECT_EQ(roomOf(project).width, 601);
+    project.wishes->roles[0].upTo = 601;
+    project.wishes->roles[0].from.reset();
+    EXPECT_EQ(roomOf(project).spare, 18);
+}
+
+TEST(RoomForCopy, IsToldOfPartsWithAWishOnLinesAndWithCopy) {
+    project::Project project = quiet();
+    EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);  // heading and button
+    std::get<project::TextPart>(project.cards[0].parts[0]).copy.clear();
+    EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 1U);
+    project::wishEverywhere(project, "body").lines = 8;
+    EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);
+}
+
+// Each part's copy grows by what is told, in words of its own in any order; and it has not much more room.
+TEST(RoomForCopy, SurelyFitsAndIsNotFarFromWhatFits) {
+    std::mt19937 random(20261126);
+    int told = 0;
+    int fitting = 0;
+    const auto expectRoom = [&](const Swept& swept) {
+        if (swept.row.profile().name() != text::blink().name()) return;
+        for (const RoomForCopy& room : roomForCopy(swept.project, swept.variant, checkStore())) {
+            if (room.spare < 0) continue;
+            project::Project longer = swept.project;
+            project::Copy& copy = copyOf(longer, room);
+            const project::Copy own = copy;
+            const auto fits = [&](int more) {
+                copy = own;
+                lengthen(copy, wordsLike(own, more, swept.project.rightToLeft, random));
+                return brokenOver(longer, swept.variant, room) == 0;
+            };
+            for (int i = 0; i < 6; ++i)
+                EXPECT_TRUE(fits(room.spare))
+                    << swept.name << ": " << project::plainText(copy) << ", " << room.spare;
+            told += room.spare;
+            int most = room.spare;
+            while (fits(most + 4))
+                most += 4;
+            fitting += most;
+        }
+    };
+    forEachSample(expectRoom);
+    EXPECT_GT(told, 1000);
+    EXPECT_GT(told, fitting * 0.6);
+}
+
+}  // namespace
+}  // namespace tenter::checks
