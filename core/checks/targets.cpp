@@ -13,6 +13,8 @@ namespace {
 
 /// WCAG 2.2 SC 2.5.8. CSS px.
 constexpr double targetSide = 24;
+/// What engines' grids cut off a distance made of padding, line and margin, 1/60 px each. CSS px.
+constexpr double offGrid = 0.05;
 
 using layout::Box;
 using sweep::Interval;
@@ -85,7 +87,9 @@ private:
             const double first = sizeAt(part, start);
             const double last = sizeAt(part, piece.to);
             const units::Linear size(first, (last - first) / (piece.to - piece.from));
-            const auto under = [&](double limit) { return whereAbove(limit - size, piece.from, piece.to); };
+            const auto under = [&](double limit) {
+                return whereAbove(limit - offGrid - size, piece.from, piece.to);
+            };
             const auto small = under(least_);
             const auto modest = under(subject_.limits().comfortTarget);
             if (small && crowded(part, *small)) {
@@ -125,9 +129,9 @@ private:
             if (other.text == nullptr || !isLink(*other.text)) return false;
             if (other.card == part.card && other.part == part.part) return false;
             const Box box = boxOf(other);
-            if (distanceTo(box, x, y) < least_ / 2) return true;
+            if (distanceTo(box, x, y) < least_ / 2 - offGrid) return true;
             const double between = std::hypot(box.x + box.width / 2 - x, box.y + box.height / 2 - y);
-            return smaller(box) < least_ && between < least_;
+            return smaller(box) < least_ - offGrid && between < least_ - offGrid;
         });
     }
 

@@ -5,72 +5,81 @@ import {createRequire} from 'node:module';
 import {tmpdir} from 'node:os';
 import path from 'node:path';
 
+import {pick, seeded} from './corpus/random.js';
 import {launch} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
 import {PageServer} from './lib/page_server.js';
 import {table} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
 
-const given = options({cli: undefined, samples: 'unused', browser: undefined, rows: '30'});
+const given = options({cli: undefined, samples: 'unused', browser: undefined, rows: '200'});
+/** CSS px of the viewport: both sides of the breakpoint, and either end. */
+const widths = [360, 690, 710, 1500];
 
-/** A small generator of numbers that is the same everywhere: mulberry32, public domain. */
-function drawing(seed) {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
-const random = drawing(20261125);
+const random = seeded(20261125);
+const chance = (share) => random() < share;
 const between = (least, most) => least + (most - least) * random();
-const pick = (words) => words[Math.floor(random() * words.length)];
+const px = (least, most) => `${between(least, most).toFixed(1)}px`;
 const hex = (value) => Math.round(value).toString(16).padStart(2, '0');
-/** Greys and near greys: about half of such pairs are too faint. */
-const grey = (least, most) => `#${[0, 0, 0].map(() => hex(between(least, most))).join('')}`;
+/** A colour whose channels lie about one level, some of them far from it: near pairs of such are often too faint. */
+const colour = (least, most) => {
+  const level = between(least, most);
+  const spread = pick(random, [0, 10, 60]);
+  const channels = [0, 0, 0].map(() => Math.min(255, Math.max(0, level + between(-spread, spread))));
+  return `#${channels.map(hex).join('')}`;
+};
+const translucent = (solid) => solid + hex(between(90, 250));
 
-function style(role) {
-  const size = between(role === 'heading' ? 16 : 14, role === 'heading' ? 24 : 18);
+/** Sizes and weights on both sides of what counts as large text: 24 px, or 18.66 px in bold. */
+function style(role, ink) {
+  const size = between(role === 'heading' ? 15 : 13, role === 'heading' ? 24 : 19);
   return {
     family: ['Karla', 'sans-serif'],
-    weight: pick([400, 700]),
+    weight: pick(random, [400, 700]),
     size: [[400, Number(size.toFixed(2))], [1500, Number((size * between(1, 1.6)).toFixed(2))]],
-    colour: grey(90, 150),
+    colour: ink,
   };
 }
 
 /** Two cards, each with a heading, a paragraph and two buttons that may be small and near each other. */
 function project() {
-  const colours = {colour: grey(200, 255), background: grey(60, 140)};
+  const dark = chance(0.25);
+  const ink = () => {
+    const solid = dark ? colour(120, 200) : colour(50, 135);
+    return chance(0.2) ? translucent(solid) : solid;
+  };
+  const ground = () => (dark ? colour(0, 60) : colour(205, 255));
+  const buttonIsDark = chance(0.6);
+  const colours = buttonIsDark ? {colour: colour(200, 255), background: colour(30, 130)} : {colour: colour(40, 130), background: colour(200, 255)};
   const button = {
-    ...style('button'),
-    ...colours,
+    ...style('button', colours.colour),
+    background: colours.background,
     hover: colours,
     // Lines taller than their letters, or axe-core cannot tell what is behind them.
     size: Number(between(11, 13).toFixed(2)),
-    lineHeight: `${between(16, 28).toFixed(1)}px`,
-    padding: {top: '0', bottom: '0', left: '12px', right: '12px'},
-    border: {width: '0'},
-    margin: {top: '0', bottom: `${between(0, 8).toFixed(1)}px`},
+    lineHeight: px(14, 25),
+    padding: {top: px(0, 2), bottom: px(0, 2), left: px(0, 12), right: px(0, 12)},
+    border: {width: pick(random, ['0', '1px', '2px']), colour: colours.background},
+    place: pick(random, ['start', 'center', 'stretch']),
+    margin: {top: '0', bottom: px(0, 9)},
   };
+  const labels = pick(random, [['Go', 'On'], ['Book', 'Read'], ['Book this walk', 'Read about it']]);
   const card = (n) => ({
     parts: [
       {role: 'heading', copy: `Low tide, walk ${n}`},
       {role: 'body', copy: 'Out over the flats, an hour on the island, home before the channel fills.'},
-      {role: 'button', copy: `Book walk ${n}`, link: `#book-${n}`},
-      {role: 'button', copy: `Read of walk ${n}`, link: `#read-${n}`},
+      ...labels.map((label, i) => ({role: 'button', copy: `${label} ${n}`, link: `#${i}-${n}`})),
     ],
   });
   return {
     format: 'tenter-project',
     version: 1,
     name: 'Judged findings',
+    page: {container: {background: ground()}},
     style: {
-      row: {background: pick(['transparent', grey(200, 255)])},
-      card: {background: pick(['transparent', '#ffffff', '#ffffff80', grey(225, 255)])},
-      text: {heading: style('heading'), body: style('body'), button},
+      row: {background: pick(random, ['transparent', ground()])},
+      card: {background: pick(random, ['transparent', ground(), translucent(ground())])},
+      text: {heading: style('heading', ink()), body: style('body', ink()), button},
     },
     cards: [card(1), card(2)],
     variants: [{class: 'judged', bands: [{upTo: 700, set: {row: {columns: 1}}}, {set: {row: {columns: 2}}}]}],
@@ -113,16 +122,26 @@ const server = await new PageServer().start();
 const browser = await launch('chromium', given.browser);
 const counts = {looked: 0, faint: 0, small: 0, undecided: 0, faults: 0};
 
+/** One row made ready: drawn, checked, written as a page. */
+async function prepared(i) {
+  const file = path.join(folder, `judged-${i}.tenter.json`);
+  const drawn = project();
+  await writeFile(file, JSON.stringify(drawn));
+  const [findings, page] = await Promise.all([tenter.check(file, 'judged', 'blink'), tenter.page(file, 'judged')]);
+  return {drawn, findings, address: server.add(page).alone};
+}
+
 try {
-  for (let i = 0; i < Number(given.rows); ++i) {
-    const file = path.join(folder, `judged-${i}.tenter.json`);
-    const drawn = project();
-    await writeFile(file, JSON.stringify(drawn));
-    const findings = await tenter.check(file, 'judged', 'blink');
-    const tab = await browser.newPage();
-    await tab.goto(server.add(await tenter.page(file, 'judged')).alone, {timeout: 600_000});
-    await tab.evaluate(axe);
-    for (const width of [360, 690, 710, 1100, 1600]) {
+  const rows = Number(given.rows);
+  const tab = await browser.newPage();
+  await tab.evaluateOnNewDocument(axe);
+  let next = prepared(0);
+  for (let i = 0; i < rows; ++i) {
+    const {drawn, findings, address} = await next;
+    // The next row is made while the browser looks at this one.
+    if (i + 1 < rows) next = prepared(i + 1);
+    await tab.goto(address, {timeout: 600_000});
+    for (const width of widths) {
       await tab.setViewport({width, height: 2000});
       const theirs = await judged(tab, drawn.cards);
       const ours = found(findings, drawn.cards, width, theirs.undecided);
@@ -135,7 +154,6 @@ try {
       console.log(`row ${i}, ${width} px: found ${JSON.stringify(ours)}, axe-core ${JSON.stringify(theirs)}`);
       console.log(`  ${JSON.stringify(drawn.style)}`);
     }
-    await tab.close();
   }
 } finally {
   await browser.close();
