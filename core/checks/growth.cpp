@@ -6,6 +6,7 @@
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
+#include "project/wording.h"
 
 namespace tenter::checks {
 
@@ -72,17 +73,18 @@ void checkGrowth(const Subject& subject, Findings& out) {
     if (slopes.cause.any())
         tell(out, slopes.cause,
              {"growth", Severity::Warning, "common practice, no source",
-              sentence(listed(slopes.types)) + (slopes.types.size() > 1 ? " go, at worst " : " goes ") +
-                  slopes.sizes() + " while its column goes " + slopes.columns() + ", " +
-                  atWidths(slopes.cause.there) +
+              sentence(project::listed(slopes.types)) +
+                  (slopes.types.size() > 1 ? " go, at worst " : " goes ") + slopes.sizes() +
+                  " while its column goes " + slopes.columns() + ", " + atWidths(slopes.cause.there) +
                   ": type should follow its column. Let the ramp run with the column.",
               "slope"});
     for (const auto& [at, step] : steps) {
         const bool same = std::abs(step.column[1] - step.column[0]) <= sameColumn * step.column[0];
         tell(out, step.cause,
              {"growth", Severity::Warning, "common practice, no source",
-              sentence(listed(step.types)) + (step.types.size() > 1 ? " step, at worst " : " steps ") +
-                  step.sizes() + " at the breakpoint " + px(at) + " though the column " +
+              sentence(project::listed(step.types)) +
+                  (step.types.size() > 1 ? " step, at worst " : " steps ") + step.sizes() +
+                  " at the breakpoint " + px(at) + " though the column " +
                   (same ? "stays " + px(step.column[1], 0) + " wide" : "goes " + step.columns()) +
                   (same ? ": it looks like a slip. Let the ramps meet there."
                         : ": type should go with its column. Start the ramp past it where the column says."),

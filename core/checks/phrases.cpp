@@ -94,15 +94,6 @@ std::string atWidths(const sweep::Interval& span) {
     return "from " + units::number(first == span.from + 1 ? span.from : first, 0) + " to " + px(last, 0);
 }
 
-std::string listed(const std::vector<std::string>& words) {
-    std::string out;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) out += i + 1 == words.size() ? " and " : ", ";
-        out += words[i];
-    }
-    return out;
-}
-
 std::string typeOf(std::string_view role) {
     if (role == "body") return "body type";
     if (role == "button") return "the button's label";

@@ -31,9 +31,6 @@ double wholeIn(const sweep::Interval& span);
 /// `at 640 px`, `from 640 to 700 px`.
 std::string atWidths(const sweep::Interval& span);
 
-/// `a`, `a and b`, `a, b and c`.
-std::string listed(const std::vector<std::string>& words);
-
 /// The role's name in text: `heading`, `body type`, `button label`.
 std::string typeOf(std::string_view role);
 

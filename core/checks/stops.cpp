@@ -4,6 +4,7 @@
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
+#include "project/wording.h"
 
 namespace tenter::checks {
 
@@ -42,9 +43,10 @@ void tellStops(const Subject& subject, const StopsApart& apart, bool early, Find
     const double type = early ? cause.there.from : cause.there.to;
     const double column = early ? cause.there.to : cause.there.from;
     const bool on = !early && type >= subject.most;
-    std::string says = sentence(listed(apart.types)) + (on ? (several ? " go on growing" : " goes on growing")
-                                                           : (several ? " stop growing" : " stops growing") +
-                                                                 std::string(" at ") + px(type, 0));
+    std::string says =
+        sentence(project::listed(apart.types)) +
+        (on ? (several ? " go on growing" : " goes on growing")
+            : (several ? " stop growing" : " stops growing") + std::string(" at ") + px(type, 0));
     says += early ? ", the column only at " : ", though the column stops at ";
     says += px(column, 0) + (early ? ": lines get longer in between." : ": lines get shorter in between.");
     tell(out, cause,

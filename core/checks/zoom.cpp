@@ -4,6 +4,7 @@
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
+#include "project/wording.h"
 
 namespace tenter::checks {
 
@@ -118,7 +119,7 @@ void checkZoom(const Subject& subject, Findings& out) {
              {"zoom", Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
               zoomGains(usual, limits.usualZoom, "the most browsers have") +
                   ", since it shrinks as the zoomed page narrows; readers may ask for 2. Let " +
-                  listed(usual.types) +
+                  project::listed(usual.types) +
                   " grow less: a largest size of at most 2.5 times the smallest always does.",
               "usual"});
         return;
@@ -128,7 +129,7 @@ void checkZoom(const Subject& subject, Findings& out) {
     tell(out, least.cause,
          {"zoom", Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
           zoomGains(least, limits.leastZoom, "the limit of one large desktop browser") +
-              "; others zoom to 500 % and reach 2. Let " + listed(least.types) +
+              "; others zoom to 500 % and reach 2. Let " + project::listed(least.types) +
               " grow less: a largest size of at most 1.5 times the smallest always does.",
           "least"});
 }

@@ -50,6 +50,7 @@ public:
                 "too.");
         takeGiven();
         takeCards();
+        tellPictures();
         takeLanguage();
         if (found_.loose > 0)
             say(counted(static_cast<std::size_t>(found_.loose), "piece") +
@@ -149,16 +150,27 @@ private:
         if (address.empty()) {
             // One name for each, so that each can have a file.
             part.file = "picture-" + std::to_string(adopted_.project.cards.size());
-            say("The picture of card " + std::to_string(adopted_.project.cards.size()) +
-                " stands in the page itself or has no address: save it as " + inQuotes(part.file) +
-                " beside the project, or choose another.");
-        } else if (!file.isThere)
-            say("The picture " + inQuotes(file.name) + " is not beside the page: put it beside the project.");
+            unnamed_.push_back(inQuotes(part.file));
+        } else if (!file.isThere) {
+            missing_.push_back(inQuotes(file.name));
+        }
         if (ownRatio && part.width == 0) {
             part.ratio = project::Ratio{3, 2};
             say("The page does not say how large the picture " + inQuotes(file.name) + " is: 3/2 is taken.");
         }
         return part;
+    }
+
+    void tellPictures() {
+        const auto one = [](const std::vector<std::string>& names) { return names.size() == 1; };
+        if (!missing_.empty())
+            say(std::string(one(missing_) ? "The picture " : "The pictures ") + project::listed(missing_) +
+                (one(missing_) ? " is not beside the page: put it" : " are not beside the page: put them") +
+                " beside the project.");
+        if (!unnamed_.empty())
+            say(std::string(one(unnamed_) ? "A picture stands" : "Pictures stand") +
+                " in the page itself or without an address: save " + (one(unnamed_) ? "it as " : "them as ") +
+                project::listed(unnamed_) + " beside the project, or choose others.");
     }
 
     void takeLanguage() {
@@ -192,6 +204,7 @@ private:
     FoundRow found_;
     project::Problems& problems_;
     Adopted adopted_;
+    std::vector<std::string> missing_, unnamed_;  ///< pictures without a file, in quotes
 };
 
 /// True if there are elements between the page's body and the row.

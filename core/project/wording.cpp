@@ -28,6 +28,15 @@ std::size_t editDistance(std::string_view from, std::string_view to) {
     return row[to.size()];
 }
 
+std::string strung(const std::vector<std::string>& words, std::string_view last) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (i > 0) text += i + 1 == words.size() ? last : ", ";
+        text += words[i];
+    }
+    return text;
+}
+
 }  // namespace
 
 std::string inQuotes(std::string_view text) {
@@ -47,12 +56,11 @@ std::string kindOf(const Json& value) {
 }
 
 std::string either(const std::vector<std::string>& words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) text += i + 1 == words.size() ? " or " : ", ";
-        text += words[i];
-    }
-    return text;
+    return strung(words, " or ");
+}
+
+std::string listed(const std::vector<std::string>& words) {
+    return strung(words, " and ");
 }
 
 std::string nearest(std::string_view word, const std::vector<std::string>& known) {

@@ -17,6 +17,8 @@ std::string kindOf(const Json& value);
 
 /// `a`, `a or b`, `a, b or c`.
 std::string either(const std::vector<std::string>& words);
+/// `a`, `a and b`, `a, b and c`.
+std::string listed(const std::vector<std::string>& words);
 
 /// The known word most like `word`; empty if none is near.
 std::string nearest(std::string_view word, const std::vector<std::string>& known);

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "checks/phrases.h"
+#include "project/wording.h"
 #include "solve/solve.h"
 #include "units/number.h"
 
@@ -54,7 +55,7 @@ std::vector<std::string> sentences(const project::Project& project, const Answer
         wishes.push_back("“" + said(demand) + "”");
     all.push_back(wishes.size() == 1
                       ? "No sizes keep this wish: " + wishes.front() + "."
-                      : "No sizes keep these wishes together: " + checks::listed(wishes) + ".");
+                      : "No sizes keep these wishes together: " + project::listed(wishes) + ".");
     for (const Binding& place : conflict.places) {
         if (!place.by.copy || place.word.empty()) continue;
         all.push_back(checks::sentence(atWidth(project, place)) + ", " + checks::inQuotation(place.word) +
