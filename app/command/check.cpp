@@ -76,6 +76,7 @@ void addCheck(CLI::App& app, Action& action) {
     CLI::App* verb = app.add_subcommand("check", "Say what is wrong, or could be better, at any width");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
+    addTrial(*verb, *arguments);
     verb->add_option("--engine", arguments->engine,
                      "Whose rules for line breaks: blink or gecko (both if left out)")
         ->type_name("ENGINE");

@@ -39,6 +39,7 @@ void addGeometry(CLI::App& app, Action& action) {
     CLI::App* verb = app.add_subcommand("geometry", "Print the row's boxes and lines at each width, as JSON");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
+    addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
     verb->add_option(
             "--widths", arguments->widths.widths,

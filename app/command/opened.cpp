@@ -7,6 +7,7 @@
 
 #include "outcome.h"
 #include "project/file.h"
+#include "project/trial.h"
 
 namespace tenter::command {
 
@@ -50,6 +51,12 @@ void addEngine(CLI::App& verb, Arguments& arguments) {
         ->type_name("ENGINE");
 }
 
+void addTrial(CLI::App& verb, Arguments& arguments) {
+    verb.add_option("--try", arguments.trial,
+                    "Look at the row with other copy or cards: " + project::trialWords())
+        ->type_name("TRIAL");
+}
+
 std::optional<std::string> fileText(const std::string& file) {
     std::ifstream stream(file, std::ios::binary);
     if (!stream || !std::filesystem::is_regular_file(file)) return std::nullopt;
@@ -67,6 +74,12 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
         refuse("--engine", "engine " + arguments.engine + " is not in this version", "use " + there);
         return nullptr;
     }
+    const std::optional<project::Trial> trial = project::trialOf(arguments.trial);
+    if (!arguments.trial.empty() && !trial) {
+        refuse("--try", "\"" + arguments.trial + "\" is nothing a row is tried with",
+               "use " + project::trialWords());
+        return nullptr;
+    }
     std::error_code error;
     if (!arguments.out.empty() && std::filesystem::equivalent(arguments.project, arguments.out, error)) {
         refuse("--out", "this is the project itself, which would be lost", "choose another file");
@@ -77,7 +90,7 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     tell(problems);
     if (!project) return nullptr;
     auto opened = std::make_unique<Opened>();
-    opened->project = std::move(*project);
+    opened->project = trial ? project::tried(*project, *trial) : std::move(*project);
     opened->profile = profile;
     opened->folder = std::filesystem::path(arguments.project).parent_path();
     opened->fonts.use(opened->project.fonts, opened->folder);

@@ -20,12 +20,15 @@ struct Arguments {
     std::string variant;
     std::string engine = "blink";
     std::string out;
+    std::string trial;
 };
 
 /// Adds PROJECT and --out.
 void addFiles(CLI::App& verb, Arguments& arguments);
 CLI::Option* addVariant(CLI::App& verb, Arguments& arguments);
 void addEngine(CLI::App& verb, Arguments& arguments);
+/// For verbs that look at a row and hand nothing over.
+void addTrial(CLI::App& verb, Arguments& arguments);
 
 /// A project ready to be worked with.
 struct Opened {

@@ -23,6 +23,7 @@ void addReport(CLI::App& app, Action& action) {
     CLI::App* verb =
         app.add_subcommand("report", "Print what the row comes to at each breakpoint, as a table");
     addFiles(*verb, *arguments);
+    addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
     verb->callback([&action, arguments] { action = [arguments] { return runReport(*arguments); }; });
 }

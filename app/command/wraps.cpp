@@ -30,6 +30,7 @@ void addWraps(CLI::App& app, Action& action) {
         app.add_subcommand("wraps", "Print every width at which a part's number of lines changes");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
+    addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
     verb->add_flag("--json", arguments->json, "As JSON instead of a table");
     verb->callback([&action, arguments] { action = [arguments] { return runWraps(*arguments); }; });
