@@ -1,6 +1,7 @@
 #include "document/viewing.h"
 
 #include <algorithm>
+#include <utility>
 #include <variant>
 
 #include "project/conflicts.h"
@@ -22,6 +23,12 @@ std::size_t Viewing::variant() const {
 }
 
 const project::Project& Viewing::shown() const {
+    if (!trial()) return untried();
+    if (!tried_) tried_ = std::make_shared<const project::Project>(project::tried(untried(), *trial_));
+    return *tried_;
+}
+
+const project::Project& Viewing::untried() const {
     if (showsSaved_) return document_.savedProject();
     return proposal_ ? *proposal_ : document_.project();
 }
@@ -56,6 +63,7 @@ void Viewing::forgetLayouts() {
 }
 
 void Viewing::forgetRows() {
+    tried_.reset();
     for (auto& [profile, made] : made_)
         made.row.reset();
     forgetLayouts();
@@ -65,6 +73,13 @@ void Viewing::propose(std::shared_ptr<const project::Project> proposal) {
     if (proposal == proposal_) return;
     proposal_ = std::move(proposal);
     invalidate();
+}
+
+void Viewing::tryOut(std::optional<project::Trial> trial) {
+    if (trial == trial_) return;
+    trial_ = trial;
+    invalidate();
+    emit trialChanged();
 }
 
 void Viewing::previewSize(std::optional<SizePreview> preview) {
@@ -163,7 +178,9 @@ void Viewing::startAnew() {
     scope_ = Scope::AllVariants;
     showsSaved_ = false;
     proposal_.reset();
+    const bool wasTried = std::exchange(trial_, std::nullopt).has_value();
     forgetRows();
+    if (wasTried) emit trialChanged();
     emit variantChanged();
     emit selectionChanged();
 }
@@ -181,6 +198,10 @@ void Viewing::invalidate() {
 
 void Viewing::keepSelectionSound() {
     const auto& cards = document_.project().cards;
+    if (trial() && project::changesParts(*trial_)) {
+        selection_ = {};
+        return;
+    }
     if (selection_.card < 0 || selection_.card >= static_cast<int>(cards.size())) {
         selection_ = {};
         return;

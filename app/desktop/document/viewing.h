@@ -8,6 +8,7 @@
 
 #include "document/document.h"
 #include "layout/layout.h"
+#include "project/trial.h"
 
 namespace tenter::desktop {
 
@@ -56,8 +57,13 @@ public:
     [[nodiscard]] std::string role() const { return role_; }
     /// True while the project is shown as it was saved.
     [[nodiscard]] bool showsSaved() const { return showsSaved_; }
-    /// The project that is shown: the document's, one that is proposed, or as it was saved.
+    /// The project that is shown: the document's, one that is proposed, or as it was saved; with what is
+    /// tried.
     [[nodiscard]] const project::Project& shown() const;
+    /// The same without what is tried: its copy and cards are those that are edited.
+    [[nodiscard]] const project::Project& untried() const;
+    /// What the row is tried with, until another project is opened; none while it is shown as it was saved.
+    [[nodiscard]] std::optional<project::Trial> trial() const { return showsSaved_ ? std::nullopt : trial_; }
 
     /// True for a row so small that all of its widths can be looked at within a frame.
     [[nodiscard]] bool hasFewParts() const;
@@ -70,6 +76,8 @@ public:
     /// True if what is shown is what is edited.
     [[nodiscard]] bool showsDocument() const { return proposal_ == nullptr && !showsSaved_; }
 
+    /// Shows the row under a trial, or without. Where cards or parts are others then, none can be selected.
+    void tryOut(std::optional<project::Trial> trial);
     void previewSize(std::optional<SizePreview> preview);
     void setWidth(double width);  ///< clamped to the range
     void setVariant(std::size_t variant);
@@ -93,6 +101,7 @@ signals:
     void profileChanged();    ///< lines break by another profile; rowChanged follows
     void selectionChanged();  ///< selection, role or scope
     void previewChanged();    ///< the size that is being pasted
+    void trialChanged();      ///< what the row is tried with
 
 private:
     /// Of one profile.
@@ -116,6 +125,8 @@ private:
     Scope scope_ = Scope::AllVariants;
     bool showsSaved_ = false;
     std::shared_ptr<const project::Project> proposal_;
+    std::optional<project::Trial> trial_;
+    mutable std::shared_ptr<const project::Project> tried_;  // null: to be made when asked for
     std::optional<SizePreview> sizePreview_;
     const text::BreakProfile* profile_ = &text::blink();
     mutable std::map<const text::BreakProfile*, Made> made_;

@@ -79,6 +79,25 @@ QString scopeTitle(const Viewing& viewing, Viewing::Scope scope) {
     return {};
 }
 
+QString trialTitle(project::Trial::Kind kind) {
+    using Kind = project::Trial::Kind;
+    switch (kind) {
+        case Kind::LongerCopy:
+            return QStringLiteral("Longer copy");
+        case Kind::LongestTitles:
+            return QStringLiteral("Longest title everywhere");
+        case Kind::ShortestTitles:
+            return QStringLiteral("Shortest title everywhere");
+        case Kind::NoPictures:
+            return QStringLiteral("No pictures");
+        case Kind::CardMore:
+            return QStringLiteral("One card more");
+        case Kind::CardLess:
+            break;
+    }
+    return QStringLiteral("One card less");
+}
+
 QString variantTitle(const project::Variant& variant) {
     const QString name = QString::fromStdString(variant.name.empty() ? variant.className : variant.name);
     bool bare = false;

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "document/viewing.h"
+#include "project/trial.h"
 
 namespace tenter::desktop {
 
@@ -26,6 +27,8 @@ QString bandWidths(const project::Variant& variant, std::size_t band);
 QString bandTitle(const Viewing& viewing, std::size_t band);
 /// The layer an edit goes to: `all variants`, `variant 3 columns`, `1 column, to 560 px`.
 QString scopeTitle(const Viewing& viewing, Viewing::Scope scope);
+/// What a row is tried with: `Longer copy`, `Longest title everywhere`.
+QString trialTitle(project::Trial::Kind kind);
 /// The variant's name, `3 columns` for a bare `3`; its class if it has none.
 QString variantTitle(const project::Variant& variant);
 

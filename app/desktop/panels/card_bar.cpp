@@ -50,19 +50,19 @@ QToolButton* CardBar::button(const QIcon& icon, const QString& name) {
 }
 
 int CardBar::cardOf(const Viewing& viewing) {
-    const int count = static_cast<int>(viewing.shown().cards.size());
+    const int count = static_cast<int>(viewing.untried().cards.size());
     if (count == 0) return -1;
     return std::clamp(viewing.selection().card, 0, count - 1);
 }
 
 void CardBar::refresh() {
-    const int count = static_cast<int>(context_.viewing.shown().cards.size());
+    const int count = static_cast<int>(context_.viewing.untried().cards.size());
     const int card = cardOf(context_.viewing);
     title_->setText(card < 0 ? "No cards" : QString("Card %1 of %2").arg(card + 1).arg(count));
     previous_->setEnabled(card > 0);
     next_->setEnabled(card >= 0 && card + 1 < count);
     if (!add_) return;
-    const bool own = !context_.viewing.shown().given;
+    const bool own = !context_.viewing.untried().given;
     for (QToolButton* each : {earlier_, later_, add_, remove_})
         each->setVisible(own);
     earlier_->setEnabled(card > 0);

@@ -115,7 +115,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
 int PicturesPanel::partIndex() const {
     const int card = CardBar::cardOf(viewing());
     if (card < 0) return -1;
-    const auto& parts = viewing().shown().cards[static_cast<std::size_t>(card)].parts;
+    const auto& parts = viewing().untried().cards[static_cast<std::size_t>(card)].parts;
     const int selected = viewing().selection().part;
     const auto isPicture = [&](const project::Part& p) {
         return std::holds_alternative<project::PicturePart>(p);
@@ -132,7 +132,7 @@ const project::PicturePart* PicturesPanel::picture() const {
     if (part < 0) return nullptr;
     const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
     return std::get_if<project::PicturePart>(
-        &viewing().shown().cards[card].parts[static_cast<std::size_t>(part)]);
+        &viewing().untried().cards[card].parts[static_cast<std::size_t>(part)]);
 }
 
 void PicturesPanel::editPicture(const QString& name, const std::function<void(project::PicturePart&)>& change,

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <variant>
 
+#include "checks/room_for_copy.h"
 #include "controls/glyphs.h"
 #include "controls/text_editor.h"
 #include "document/wording.h"
@@ -24,9 +25,20 @@ struct WordsPanel::Line : QWidget {
     CopyEdit* copy = nullptr;
     controls::TextEditor* link = nullptr;
     controls::TextEditor* name = nullptr;
+    QLabel* room = nullptr;
 };
 
 namespace {
+
+/// `14 characters to spare; least at 961 px, where 2 lines are wished`.
+QString roomTitle(const checks::RoomForCopy& room) {
+    const int count = std::abs(room.spare);
+    const QString characters = QString("%1 character%2").arg(count).arg(count == 1 ? "" : "s");
+    const QString lines = room.lines == 1 ? QString("1 line is") : QString("%1 lines are").arg(room.lines);
+    const QString place = "at " + pixels(room.width) + ", where " + lines + " wished";
+    if (room.spare < 0) return characters + " too long " + place;
+    return (room.spare == 0 ? QString("No room to spare ") : characters + " to spare; least ") + place;
+}
 
 QToolButton* small(QWidget* parent, Glyph sign, const QString& name) {
     auto* button = new QToolButton(parent);
@@ -60,7 +72,10 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
       given_(buildGiven()),
       holder_(new QWidget),
       lines_(new QVBoxLayout(holder_)),
-      add_(new QPushButton("Add a part")) {
+      add_(new QPushButton("Add a part")),
+      trial_(new TrialBox(context)) {
+    rest_.setSingleShot(true);
+    connect(&rest_, &QTimer::timeout, this, &WordsPanel::tellRoom);
     section({});
     addWidget(given_);
     addWidget(bar_);
@@ -96,6 +111,9 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
         });
     });
     addFindable("Copy of a card", add_);
+    section("Try the row with");
+    addWidget(trial_);
+    addFindable("Longer copy, longest titles, a card more", trial_->first());
     close();
 }
 
@@ -125,7 +143,7 @@ std::vector<std::string> WordsPanel::shape() const {
     std::vector<std::string> shape;
     const int card = CardBar::cardOf(viewing());
     if (card < 0) return shape;
-    for (const project::Part& part : viewing().shown().cards[static_cast<std::size_t>(card)].parts) {
+    for (const project::Part& part : viewing().untried().cards[static_cast<std::size_t>(card)].parts) {
         const auto* text = std::get_if<project::TextPart>(&part);
         shape.push_back(text ? text->role : "picture");
     }
@@ -136,10 +154,10 @@ void WordsPanel::refresh() {
     bar_->refresh();
     const int card = CardBar::cardOf(viewing());
     add_->setEnabled(card >= 0);
-    const bool given = viewing().shown().given.has_value();
+    const bool given = viewing().untried().given.has_value();
     given_->setVisible(given);
     add_->setVisible(!given);
-    const auto cards = viewing().shown().cards.size();
+    const auto cards = viewing().untried().cards.size();
     givenSays_->setText(
         QString("Row taken from a page. The page’s row has %1 card%2; take it in again after changing it "
                 "there. Words can be edited here.")
@@ -151,8 +169,11 @@ void WordsPanel::refresh() {
         builtShape_ = now;
         rebuild();
     }
+    trial_->refresh();
+    // A drag changes the row at every frame; of many parts, only at rest.
+    rest_.start(viewing().hasFewParts() ? 40 : 400);
     if (card_ < 0) return;
-    const auto& parts = viewing().shown().cards[static_cast<std::size_t>(card_)].parts;
+    const auto& parts = viewing().untried().cards[static_cast<std::size_t>(card_)].parts;
     for (std::size_t i = 0; i < built_.size(); ++i) {
         const auto* text = std::get_if<project::TextPart>(&parts[i]);
         if (!text) {
@@ -164,6 +185,24 @@ void WordsPanel::refresh() {
         built_[i]->copy->setCopy(text->copy);
         if (built_[i]->link) built_[i]->link->setValue(text->link);
         if (built_[i]->name) built_[i]->name->setValue(text->name);
+    }
+}
+
+void WordsPanel::showEvent(QShowEvent* event) {
+    Panel::showEvent(event);
+    rest_.start(0);
+}
+
+void WordsPanel::tellRoom() {
+    if (!isVisible() || card_ < 0) return;
+    const auto rooms = checks::roomForCopy(viewing().untried(), viewing().variant(), document().store());
+    for (std::size_t i = 0; i < built_.size(); ++i) {
+        if (built_[i]->room == nullptr) continue;
+        const auto room = std::ranges::find_if(rooms, [&](const checks::RoomForCopy& one) {
+            return one.card == static_cast<std::size_t>(card_) && one.part == i;
+        });
+        built_[i]->room->setVisible(room != rooms.end());
+        if (room != rooms.end()) built_[i]->room->setText(roomTitle(*room));
     }
 }
 
@@ -223,6 +262,15 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         });
         connect(copy, &CopyEdit::left, this, [this] { document().endGesture(); });
         box->addWidget(copy);
+        line->room = new QLabel(line);
+        line->room->setWordWrap(true);
+        line->room->setForegroundRole(QPalette::PlaceholderText);
+        line->room->setAccessibleName("Room for longer copy, " + title);
+        line->room->setToolTip(
+            "How many more characters like its own surely fit before it takes more lines than "
+            "are wished, at the width of the page where that is least");
+        line->room->hide();
+        box->addWidget(line->room);
     }
     for (QToolButton* button : {up, down, remove}) {
         head->addWidget(button);

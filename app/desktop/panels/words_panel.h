@@ -3,10 +3,12 @@
 
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTimer>
 
 #include "panels/card_bar.h"
 #include "panels/copy_edit.h"
 #include "panels/panel.h"
+#include "panels/trial_box.h"
 
 namespace tenter::desktop::panels {
 
@@ -17,6 +19,11 @@ public:
     explicit WordsPanel(Context& context, QWidget* parent = nullptr);
     void refresh() override;
     void refreshPixels() override {}
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+public:
     [[nodiscard]] bool takesScope() const override { return false; }
 
 signals:
@@ -29,6 +36,8 @@ private:
     /// The parts as they are built: a text part's role, `picture` for pictures.
     [[nodiscard]] std::vector<std::string> shape() const;
     void rebuild();
+    /// Tells below each text how much longer it may get.
+    void tellRoom();
     Line* buildLine(std::size_t part);
     void editPart(std::size_t part, const QString& name,
                   const std::function<void(project::TextPart&)>& change);
@@ -42,6 +51,8 @@ private:
     QWidget* holder_;
     QVBoxLayout* lines_;
     QPushButton* add_;
+    TrialBox* trial_;
+    QTimer rest_;  ///< before room for copy is told anew
     int card_ = -1;
     bool builtGiven_ = false;
     std::vector<std::string> builtShape_;

@@ -1,5 +1,6 @@
 #include "window/main_window.h"
 
+#include <QActionGroup>
 #include <QApplication>
 #include <QClipboard>
 #include <QCloseEvent>
@@ -192,9 +193,20 @@ void MainWindow::buildStatus() {
     givenNote_->setAccessibleName("Whose markup the row has");
     givenNote_->setToolTip(
         "The stylesheet is written for the page’s own elements. Edit, Use our own markup goes back.");
+    trialNote_ = new QPushButton(this);
+    trialNote_->setFlat(true);
+    trialNote_->setToolTip("Back to the row as it is");
+    trialNote_->hide();
+    connect(trialNote_, &QPushButton::clicked, this, [this] { viewing_.tryOut(std::nullopt); });
+    connect(&viewing_, &Viewing::trialChanged, this, [this] {
+        const auto& trial = viewing_.trial();
+        trialNote_->setVisible(trial.has_value());
+        if (trial) trialNote_->setText("Tried: " + trialTitle(trial->kind) + "  ×");
+    });
     statusBar()->setSizeGripEnabled(false);
     statusBar()->setContentsMargins(16, 0, 16, 0);
     statusBar()->addWidget(note_, 1);
+    statusBar()->addPermanentWidget(trialNote_);
     statusBar()->addPermanentWidget(givenNote_);
     statusBar()->addPermanentWidget(fontNotes_);
 }
@@ -240,6 +252,25 @@ void MainWindow::showEngine() {
         engines_->setCurrent(static_cast<int>(i));
         engineActions_[static_cast<qsizetype>(i)]->setChecked(true);
     }
+}
+
+// A reader at zoom z on a viewport W sees the page laid out at W / z. CSSOM View 1, § 2: page zoom.
+void MainWindow::zoomAsReader(double zoom) {
+    const double window = viewing_.width() * readerZoom_;
+    readerZoom_ = zoom;
+    viewing_.setWidth(window / zoom);
+    row_->setZoom(zoom);
+    const bool whole = viewing_.width() == window / zoom;
+    note_->say(
+        "A window of " + pixels(window) + " at " + figure(100 * zoom, 0) + " %: the page is " +
+        pixels(window / zoom) + " wide" +
+        (whole ? QString() : ", narrower than the row is looked at; here at " + pixels(viewing_.width())));
+}
+
+void MainWindow::followZoom(double zoom) {
+    if (zoom != readerZoom_) readerZoom_ = 1;
+    for (QAction* action : readerZooms_->actions())
+        action->setChecked(action->data().toDouble() == readerZoom_);
 }
 
 void MainWindow::chooseEngine(const text::BreakProfile& profile) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
 
@@ -65,6 +66,10 @@ private:
     void showEngine();
     /// Which profile lines break by, kept from one start to the next: how the row is viewed, not the project.
     void chooseEngine(const text::BreakProfile& profile);
+    /// Shows what a reader sees who zooms a window as wide as the page in: a page narrower by as much,
+    /// enlarged.
+    void zoomAsReader(double zoom);
+    void followZoom(double zoom);
     void showProject();
     void showNotes();
     void fillRecent();
@@ -101,6 +106,9 @@ private:
     SettingSearch* search_ = nullptr;
     StatusNote* note_ = nullptr;
     QLabel* givenNote_ = nullptr;
+    QPushButton* trialNote_ = nullptr;  ///< tells what the row is tried with; pressed, it ends that
+    QActionGroup* readerZooms_ = nullptr;
+    double readerZoom_ = 1;
     QLabel* fontNotes_ = nullptr;
     compare::CompareDialog* compare_ = nullptr;
     given::GivenDialog* given_ = nullptr;

@@ -107,6 +107,17 @@ void MainWindow::buildViewMenu() {
     QMenu* scale = menu->addMenu("Sca&le of the widths");
     for (QAction* action : axis_->scaleActions())
         scale->addAction(needsProject(action));
+    QMenu* zooms = menu->addMenu("As a reader &zooms in");
+    readerZooms_ = new QActionGroup(this);
+    for (const int percent : {100, 150, 200, 300, 400, 500}) {
+        QAction* action = needsProject(zooms->addAction(QString("%1 %").arg(percent), this,
+                                                        [this, percent] { zoomAsReader(percent / 100.0); }));
+        action->setCheckable(true);
+        action->setData(percent / 100.0);
+        action->setChecked(percent == 100);
+        readerZooms_->addAction(action);
+    }
+    connect(row_, &row::RowView::zoomChanged, this, &MainWindow::followZoom);
     menu->addSeparator();
     auto* engines = new QActionGroup(this);
     for (const text::BreakProfile* profile : text::profiles()) {
