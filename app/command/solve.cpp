@@ -5,12 +5,14 @@
 #include <numeric>
 
 #include "emit/allowed.h"
+#include "emit/follow.h"
 #include "opened.h"
 #include "outcome.h"
 #include "project/card_scale.h"
 #include "project/file.h"
 #include "project/rules.h"
 #include "project/wording.h"
+#include "solve/card_scale.h"
 #include "solve/columns.h"
 #include "solve/leeway.h"
 #include "solve/notation.h"
@@ -25,6 +27,7 @@ struct SolveArguments : Arguments {
     bool all = false;
     bool allowed = false;
     std::string leeway;
+    std::string follow;
     int columns = 0;
     std::string className;
 };
@@ -71,6 +74,31 @@ bool addColumns(const SolveArguments& arguments, Opened& opened) {
     return true;
 }
 
+/// Turns every ramp of every variant, and tells what that changes; false if it cannot be.
+bool turn(const SolveArguments& arguments, Opened& opened) {
+    project::Problems problems;
+    const auto tellOfFile = [&] {
+        for (project::Problem& problem : problems)
+            problem.file = arguments.project;
+        tell(problems);
+    };
+    if (arguments.follow == "card") {
+        auto scale = solve::inCardScale(opened.project, opened.store, problems);
+        tellOfFile();
+        if (!scale) return false;
+        for (const std::string& sentence : solve::sentences(opened.project, *scale))
+            std::fprintf(stderr, "%s\n", sentence.c_str());
+        opened.project = std::move(scale->project);
+        return true;
+    }
+    std::vector<std::size_t> variants(opened.project.variants.size());
+    std::iota(variants.begin(), variants.end(), std::size_t{0});
+    opened.project = emit::following(opened.project, project::Follow::Viewport, variants, opened.store,
+                                     *opened.profile, problems);
+    tellOfFile();
+    return true;
+}
+
 int runSolve(SolveArguments arguments) {
     const bool both = arguments.engine.empty();
     if (both) arguments.engine = text::blink().name();
@@ -90,9 +118,14 @@ int runSolve(SolveArguments arguments) {
     if (!arguments.wishes.empty())
         project.wishes = project.wishes ? project::laidOn(*project.wishes, said) : said;
 
+    if (!arguments.follow.empty() && arguments.follow != "viewport" && arguments.follow != "card")
+        return refuse("--follow", "\"" + arguments.follow + "\" is nothing sizes can follow",
+                      "use viewport or card");
+    if (!arguments.follow.empty() && !turn(arguments, *opened)) return wrongInput;
     if (arguments.columns > 0 && !addColumns(arguments, *opened)) return wrongInput;
     std::vector<std::size_t> variants{opened->variant};
-    if (arguments.all) {
+    // A ramp by the card is every variant's.
+    if (arguments.all || arguments.follow == "card") {
         variants.resize(project.variants.size());
         std::iota(variants.begin(), variants.end(), std::size_t{0});
     }
@@ -135,6 +168,11 @@ void addSolve(CLI::App& app, Action& action) {
                      "The new variant's class (after the other's if left out)")
         ->type_name("CLASS")
         ->needs(columns);
+    verb->add_option("--follow", arguments->follow,
+                     "First let sizes follow the width of the card, one ramp a role for every number of "
+                     "columns, as near to the sizes there are as can be; or that of the viewport again, band "
+                     "by band. In all variants: card solves them all")
+        ->type_name("WHAT");
     verb->add_flag("--allowed", arguments->allowed,
                    "Print, instead, the sizes that the wishes allow each role at each width, as JSON");
     verb->add_option("--leeway", arguments->leeway,

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "checks/phrases.h"
+#include "project/wishing.h"
 #include "units/number.h"
 
 namespace tenter::solve {
@@ -143,22 +144,23 @@ project::RoleWishes asWish(const Demand& demand, bool out) {
         wish.upTo = demand.widths.to;
     }
     const double value = demand.value;
-    // The ends of what a project may say ask nothing.
+    const project::RoleWishes nothing = project::askingNothing();
+    const auto put = [&](auto member) { (wish.*member) = out ? nothing.*member : std::optional(value); };
     switch (demand.kind) {
         case Kind::Lines:
-            wish.lines = out ? 50 : static_cast<int>(value);
+            wish.lines = out ? nothing.lines : static_cast<int>(value);
             break;
         case Kind::LeastMeasure:
-            wish.leastMeasure = out ? 1 : value;
+            put(&RoleWishes::leastMeasure);
             break;
         case Kind::MostMeasure:
-            wish.mostMeasure = out ? 1000 : value;
+            put(&RoleWishes::mostMeasure);
             break;
         case Kind::LeastSize:
-            wish.leastSize = out ? 1 : value;
+            put(&RoleWishes::leastSize);
             break;
         case Kind::MostSize:
-            wish.mostSize = out ? 400 : value;
+            put(&RoleWishes::mostSize);
             break;
         case Kind::Locked:
             wish.locked = !out;
@@ -169,22 +171,22 @@ project::RoleWishes asWish(const Demand& demand, bool out) {
             break;
         case Kind::LeastRatio:
             wish.ratioTo = demand.other;
-            wish.leastRatio = out ? 0.1 : value;
+            put(&RoleWishes::leastRatio);
             break;
         case Kind::Growth:
-            wish.growth = out ? 100 : value;
+            put(&RoleWishes::growth);
             break;
         case Kind::WithColumn:
             wish.withColumn = !out;
             break;
         case Kind::Zoom:
-            wish.zoom = out ? 20 : value;
+            put(&RoleWishes::zoom);
             break;
         case Kind::SameAtBreakpoints:
-            wish.breakpoints = out ? project::AtBreakpoints::Free : project::AtBreakpoints::Same;
+            wish.breakpoints = out ? nothing.breakpoints : project::AtBreakpoints::Same;
             break;
         case Kind::ProportionalAtBreakpoints:
-            wish.breakpoints = out ? project::AtBreakpoints::Free : project::AtBreakpoints::Proportional;
+            wish.breakpoints = out ? nothing.breakpoints : project::AtBreakpoints::Proportional;
             break;
         case Kind::Words:
             break;

@@ -58,6 +58,12 @@ Length lengthOf(double value, Unit unit) {
     return Length::px(value);
 }
 
+void put(project::Settings& set, Varied varied, const Length& length) {
+    if (varied == Varied::ColumnGap) set.row.columnGap = length;
+    if (varied == Varied::CardPadding) set.card.padding.left = set.card.padding.right = length;
+    if (varied == Varied::RowWidth) set.row.width = length;
+}
+
 /// What is looked at, in its unit: rows down to a narrow phone's and up to the range's, spacings up to more
 /// than anyone wants.
 Interval valuesOf(Varied varied, Unit unit, double mostWidth) {
@@ -116,11 +122,7 @@ public:
         const Interval values = valuesOf(varied, now.unit(), project_.mostWidth);
         const auto holds = [&](double value) {
             project::Variant one = alone(variant_, band);
-            project::Settings& set = one.bands[0].set;
-            const Length length = lengthOf(value, now.unit());
-            if (varied == Varied::ColumnGap) set.row.columnGap = length;
-            if (varied == Varied::CardPadding) set.card.padding.left = set.card.padding.right = length;
-            if (varied == Varied::RowWidth) set.row.width = length;
+            put(one.bands[0].set, varied, lengthOf(value, now.unit()));
             return brokenIn(one, there).empty();
         };
         leeway.run = nearestRun(values, leeway.now, holds);
@@ -234,6 +236,17 @@ std::optional<Leeway> leewayOf(const project::Project& project, std::size_t vari
         varied == Varied::Breakpoint ? finder.ofBreakpoint(band) : finder.ofSetting(band, varied);
     if (leeway && leeway->run) leeway->run->best = bestIn(*leeway->run, leeway->now, leeway->unit);
     return leeway;
+}
+
+project::Project withValue(const project::Project& project, std::size_t variant, std::size_t band,
+                           Varied varied, double value, Unit unit) {
+    project::Project changed = project;
+    project::Band& there = changed.variants[variant].bands[band];
+    if (varied == Varied::Breakpoint)
+        there.upTo = value;
+    else
+        put(there.set, varied, lengthOf(value, unit));
+    return changed;
 }
 
 std::string sentenceOf(const project::Project& project, std::size_t variant, std::size_t band, Varied varied,

@@ -29,6 +29,11 @@ struct Leeway {
 std::optional<Leeway> leewayOf(const project::Project& project, std::size_t variant, std::size_t band,
                                Varied varied, text::ParagraphStore& store, const Options& options = {});
 
+/// The project with `value`, in the unit that leeway tells it in, in that band of the variant alone; a
+/// breakpoint is the end of that band.
+project::Project withValue(const project::Project& project, std::size_t variant, std::size_t band,
+                           Varied varied, double value, units::Unit unit);
+
 /// In a sentence: `The band of 3 columns may end anywhere from 812 to 934 px (900 px now).`
 std::string sentenceOf(const project::Project& project, std::size_t variant, std::size_t band, Varied varied,
                        const Leeway& leeway);

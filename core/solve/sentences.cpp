@@ -40,35 +40,49 @@ std::string loosened(const Loosening& loosening) {
 
 }  // namespace
 
-std::vector<std::string> sentences(const project::Project& project, const Answer& answer) {
-    std::vector<std::string> all;
-    if (answer.offGrid) all.emplace_back("There are sizes, but none on the grid: a finer grid helps.");
+std::vector<Told> told(const project::Project& project, const Answer& answer) {
+    std::vector<Told> all;
+    const auto say = [&](std::string text, std::optional<Binding> at = {}) {
+        all.push_back({std::move(text), std::move(at)});
+    };
+    if (answer.offGrid) say("There are sizes, but none on the grid: a finer grid helps.");
     for (const Demand& demand : answer.unkept)
-        all.push_back("As laid out, the row still breaks “" + said(demand) +
-                      "” somewhere: ask for a little more.");
+        say("As laid out, the row still breaks “" + said(demand) + "” somewhere: ask for a little more.");
     for (const Binding& binding : answer.bindings)
-        all.push_back(sentenceOf(project, binding));
+        say(sentenceOf(project, binding), binding);
     const Conflict& conflict = answer.conflict;
     if (conflict.demands.empty()) return all;
     std::vector<std::string> wishes;
+    wishes.reserve(conflict.demands.size());
     for (const Demand& demand : conflict.demands)
         wishes.push_back("“" + said(demand) + "”");
-    all.push_back(wishes.size() == 1
-                      ? "No sizes keep this wish: " + wishes.front() + "."
-                      : "No sizes keep these wishes together: " + project::listed(wishes) + ".");
+    say(wishes.size() == 1 ? "No sizes keep this wish: " + wishes.front() + "."
+                           : "No sizes keep these wishes together: " + project::listed(wishes) + ".");
     for (const Binding& place : conflict.places) {
-        if (!place.by.copy || place.word.empty()) continue;
-        all.push_back(checks::sentence(atWidth(project, place)) + ", " + checks::inQuotation(place.word) +
-                      " in " + checks::named(project, place.by.card, place.by.part) +
-                      " allows no more than " + checks::figure(place.size, 2) + " px.");
+        if (!place.by.copy) continue;
+        const std::string copy = checks::named(project, place.by.card, place.by.part);
+        const bool floor = place.demand.kind == Kind::MostMeasure;
+        say(checks::sentence(atWidth(project, place)) + ", " +
+                (place.word.empty() ? copy : checks::inQuotation(place.word) + " in " + copy) +
+                (floor ? " allows no less than " : " allows no more than ") + checks::figure(place.size, 2) +
+                " px.",
+            place);
     }
-    std::vector<std::string> ways;
-    for (const Loosening& loosening : conflict.loosenings)
-        ways.push_back(loosened(loosening));
     std::string text;
-    for (std::size_t i = 0; i < ways.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == ways.size() ? ", or " : ", ") + ways[i];
-    all.push_back("Any one of these helps: " + text + ".");
+    for (std::size_t i = 0; i < conflict.loosenings.size(); ++i) {
+        const bool last = i + 1 == conflict.loosenings.size();
+        text += (i == 0 ? "" : last ? ", or " : ", ") + loosened(conflict.loosenings[i]);
+    }
+    say("Any one of these helps: " + text + ".");
+    return all;
+}
+
+std::vector<std::string> sentences(const project::Project& project, const Answer& answer) {
+    std::vector<Told> found = told(project, answer);
+    std::vector<std::string> all;
+    all.reserve(found.size());
+    for (Told& one : found)
+        all.push_back(std::move(one.says));
     return all;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "project/wishing.h"
 #include "solve/best.h"
 #include "solve/conflict.h"
 #include "solve/model.h"
@@ -164,6 +165,13 @@ private:
 
 project::Project loosened(const project::Project& project, const Loosening& loosening) {
     project::Project eased = project;
+    if (loosening.out && loosening.demand.kind == Kind::Ratio) {
+        // No figure of a ratio asks nothing: it is unsaid.
+        for (project::RoleWishes& entry : eased.wishes->roles)
+            if (entry.role == loosening.demand.role) entry.ratio.reset();
+        project::dropEmptyWishes(eased);
+        return eased;
+    }
     project::Wishes more;
     more.roles.push_back(asWish(loosening.demand, loosening.out));
     eased.wishes = project::laidOn(project.wishes.value_or(project::Wishes()), more);

@@ -53,12 +53,21 @@ project::Project loosened(const project::Project& project, const Loosening& loos
 
 /// Sizes for every role that cards use, in `variants` (indices), by the project's wishes. All variants at
 /// once share the ramps that the style says; some alone get theirs in the variant.
-/// Where bands share a ramp and wishes need it, each gets its own. Whatever the aim, a role that is smaller
-/// than another stays so, by half of that proportion at least, if wishes allow.
+/// Where bands share a ramp and wishes need it, each gets its own. Whatever the aim, a role that is clearly
+/// smaller than another stays so, by half of that proportion at least, if wishes allow.
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options = {});
 
-/// The answer in sentences, one an entry.
+/// A sentence of an answer, and the place it is about, if it is about one.
+struct Told {
+    std::string says;
+    std::optional<Binding> at;
+};
+
+/// The answer, told.
+std::vector<Told> told(const project::Project& project, const Answer& answer);
+
+/// The same in sentences alone, one an entry.
 std::vector<std::string> sentences(const project::Project& project, const Answer& answer);
 
 }  // namespace tenter::solve

@@ -305,6 +305,22 @@ TEST_F(Command, SolveAddsTheSameRowInOtherColumns) {
     EXPECT_EQ(run("solve", {"--columns", "3", "--class", "tides-other"}).code, 0);
 }
 
+TEST_F(Command, SolveLetsSizesFollowTheCardAndThePageAgain) {
+    const Finished card = run("solve", {"--follow", "card"});
+    ASSERT_EQ(card.code, 0) << card.err;
+    EXPECT_NE(card.err.find("cqi"), std::string::npos) << card.err;
+    const Json turned = Json::parse(card.out);
+    EXPECT_EQ(turned["style"]["text"]["heading"]["follow"], "card");
+    for (const Json& variant : turned["variants"])
+        EXPECT_EQ(variant.dump().find("\"size\""), std::string::npos) << variant.dump();
+    const std::string again = folder_.write("by-card.tenter.json", card.out);
+    const Finished page = tenterCli({"solve", again, "--follow", "viewport"});
+    ASSERT_EQ(page.code, 0) << page.err;
+    EXPECT_EQ(Json::parse(page.out)["variants"][0]["bands"][1]["set"]["text"]["heading"]["follow"],
+              "viewport");
+    expectRefused(run("solve", {"--follow", "moon"}), "nothing sizes can follow");
+}
+
 TEST_F(Command, SolveTellsWhatWishesAllowAndLeaveOpen) {
     const Finished allowed = run("solve", {"--allowed", "heading.lines=1"});
     ASSERT_EQ(allowed.code, 0) << allowed.err;

@@ -160,5 +160,20 @@ TEST(AllowedSizes, are_the_edge_of_what_layouts_keep) {
     EXPECT_GT(edges, 400);
 }
 
+TEST(Leeway, is_taken_where_it_was_told) {
+    const project::Project project = ferries();
+    const project::Project moved = solve::withValue(project, 0, 0, Varied::Breakpoint, 702, units::Unit::Px);
+    EXPECT_EQ(moved.variants[0].bands[0].upTo, 702);
+    const auto now = [](const project::Project& of, Varied varied) {
+        return solve::leewayOf(of, 0, 1, varied, solveStore())->now;
+    };
+    for (const Varied varied : {Varied::ColumnGap, Varied::CardPadding, Varied::RowWidth}) {
+        const auto leeway = solve::leewayOf(project, 0, 1, varied, solveStore());
+        ASSERT_TRUE(leeway);
+        const double other = leeway->now * 1.25;
+        EXPECT_NEAR(now(solve::withValue(project, 0, 1, varied, other, leeway->unit), varied), other, 1e-9);
+    }
+}
+
 }  // namespace
 }  // namespace tenter::test
