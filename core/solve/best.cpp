@@ -15,6 +15,9 @@ constexpr double habit = 1e-3;
 /// What it costs for each share of its size that type comes too near to a larger role's: more than any change
 /// does.
 constexpr double outOfOrder = 100;
+/// A lead that tells roles apart, as a proportion; a button's label a little larger than body type may change
+/// places with it.
+constexpr double telling = 1.12;
 /// By how much a first aim's best may be missed for the sake of a second.
 constexpr double leeway = 1e-6;
 /// A row that the least cost hangs on by less does not decide.
@@ -122,16 +125,16 @@ private:
         return true;
     }
 
-    /// Where one role's type is larger than another's, at least half of its lead stays, as a proportion, if
-    /// wishes allow: a kicker that nothing bounds does not end up as large as body type that a measure
-    /// bounds.
+    /// Where one role's type is clearly larger than another's, at least half of its lead stays, as a
+    /// proportion, if wishes allow: a kicker that nothing bounds does not end up as large as body type that a
+    /// measure bounds.
     void keepOrder() {
         const std::vector<Point>& points = model_.points();
         for (const Point& larger : points) {
             for (const Point& smaller : points) {
                 const bool together = larger.variant == smaller.variant && larger.band == smaller.band &&
                                       larger.first == smaller.first && larger.role != smaller.role;
-                if (!together || larger.now <= smaller.now) continue;
+                if (!together || larger.now < telling * smaller.now) continue;
                 const std::size_t over = programme_.addColumn(0, unbounded, outOfOrder);
                 Form form = difference(smaller.size, larger.size, std::sqrt(smaller.now / larger.now));
                 for (Term& term : form)

@@ -170,6 +170,19 @@ TEST(Solve, keeps_a_smaller_role_smaller) {
         EXPECT_GT(leadAt(*answer.solved, width), std::sqrt(leadAt(project, width)) - 0.01);
 }
 
+// Labels there are a little larger than body type, and have to shrink: body type need not go with them.
+TEST(Solve, leaves_type_that_only_happens_to_be_smaller) {
+    const project::Project project = samples().at("season.tenter.json");
+    const Answer answer = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    for (const std::size_t band : {1U, 2U, 3U})
+        EXPECT_NEAR(project::resolve(*answer.solved, answer.solved->variants[0], band)
+                        .text.find("body")
+                        ->size->from()
+                        .size,
+                    15.5, 0.005);
+}
+
 TEST(SmallCard, grows_no_faster_than_wished) {
     const project::Project project =
         wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})"), {"heading.growth=0.5"});
@@ -362,6 +375,23 @@ TEST(Solve, leaves_a_style_that_other_variants_use_to_them) {
     EXPECT_EQ(one.solved->style, project.style);
     EXPECT_EQ(one.solved->variants[1], project.variants[1]);
     EXPECT_NE(one.solved->variants[0], project.variants[0]);
+}
+
+// Every loosening that is offered does what it says: with it the wishes can be kept.
+TEST(SmallCard, can_be_solved_with_any_loosening_that_is_offered) {
+    const project::Project project = smallCard("Low tide", "Walk to the bank", R"({"roles": [
+        {"role": "heading", "ratioTo": "body", "ratio": 3, "mostSize": 30},
+        {"role": "body", "leastSize": 15}]})");
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_FALSE(answer.solved);
+    std::set<Kind> kinds;
+    for (const solve::Loosening& loosening : answer.conflict.loosenings) {
+        kinds.insert(loosening.demand.kind);
+        const project::Project eased = solve::loosened(project, loosening);
+        EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::said(loosening.demand);
+    }
+    EXPECT_TRUE(kinds.contains(Kind::Ratio));
+    EXPECT_GE(kinds.size(), 2U);
 }
 
 }  // namespace
