@@ -48,8 +48,9 @@ void Document::begin(project::Project project, const fs::path& folder) {
     project_ = std::make_shared<project::Project>(std::move(project));
     saved_ = project_;
     hasProject_ = true;
+    ++revision_;
     emit opened();
-    emit changed();
+    tellChanged();
     emit fileChanged();
 }
 
@@ -81,7 +82,7 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
         folder_ = file.parent_path();
         fonts_.use(project_->fonts, folder_);
         store_.clear();
-        emit changed();
+        tellChanged();
     }
     edit("Take files along", [&](project::Project& project) { project = *carried; });
     saved_ = project_;
@@ -109,6 +110,11 @@ void Document::put(Kept project) {
         store_.clear();
     }
     project_ = std::move(project);
+    tellChanged();
+}
+
+void Document::tellChanged() {
+    ++revision_;
     emit changed();
 }
 

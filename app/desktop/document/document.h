@@ -24,6 +24,8 @@ public:
     [[nodiscard]] const project::Project& project() const { return *project_; }
     /// The project as it was last saved or opened.
     [[nodiscard]] const project::Project& savedProject() const { return *saved_; }
+    /// Another number after every change of the content: for those who look before `changed` reaches them.
+    [[nodiscard]] int revision() const { return revision_; }
     /// False until something is opened.
     [[nodiscard]] bool hasProject() const { return hasProject_; }
     /// Empty for a project that has no file yet.
@@ -60,9 +62,11 @@ private:
     friend class EditCommand;
     using Kept = std::shared_ptr<const project::Project>;
     void put(Kept project);
+    void tellChanged();
     void begin(project::Project project, const std::filesystem::path& folder);
 
     Kept project_, saved_;
+    int revision_ = 0;
     bool hasProject_ = false;
     std::filesystem::path file_, folder_;
     QUndoStack undo_;

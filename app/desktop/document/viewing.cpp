@@ -11,7 +11,8 @@ namespace tenter::desktop {
 Viewing::Viewing(Document& document, QObject* parent) : QObject(parent), document_(document) {
     connect(&document_, &Document::opened, this, &Viewing::startAnew);
     connect(&document_, &Document::changed, this, [this] {
-        proposal_.reset();
+        if (revision_ == document_.revision()) return;
+        proposal_ = proposer_ ? proposer_() : nullptr;
         invalidate();
     });
 }
@@ -69,10 +70,41 @@ void Viewing::forgetRows() {
     forgetLayouts();
 }
 
-void Viewing::propose(std::shared_ptr<const project::Project> proposal) {
+void Viewing::propose(Proposal proposal) {
     if (proposal == proposal_) return;
     proposal_ = std::move(proposal);
     invalidate();
+    emit proposed();
+}
+
+void Viewing::setMarks(std::vector<Mark> marks) {
+    if (marks == marks_) return;
+    marks_ = std::move(marks);
+    emit marksChanged();
+}
+
+void Viewing::goTo(const Mark& mark) {
+    const Mark there = mark;  // going may take the marks with it
+    setVariant(there.variant);
+    if (there.part.card >= 0)
+        select(there.part);
+    else
+        selectRole(there.role);
+    setWidth(there.width);
+    emit wentThere();
+}
+
+void Viewing::lookLike(const Viewing& other, std::size_t variant) {
+    setProfile(*other.profile_);
+    showSaved(other.showsSaved_);
+    // The document's change may not have reached this one yet.
+    if (revision_ != document_.revision()) {
+        proposal_ = other.proposal_;
+        invalidate();
+    }
+    propose(other.proposal_);
+    setVariant(variant);
+    setWidth(other.width_);
 }
 
 void Viewing::tryOut(std::optional<project::Trial> trial) {
@@ -186,6 +218,7 @@ void Viewing::startAnew() {
 }
 
 void Viewing::invalidate() {
+    revision_ = document_.revision();
     forgetRows();
     variant_ = variant();
     const Selection before = selection_;

@@ -2,9 +2,11 @@
 #pragma once
 
 #include <QObject>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "document/document.h"
 #include "layout/layout.h"
@@ -34,6 +36,18 @@ public:
         units::Ramp ramp;
         project::Follow follow = project::Follow::Viewport;
         friend bool operator==(const SizePreview&, const SizePreview&) = default;
+    };
+
+    /// Where a wish decides a size, or cannot be kept.
+    struct Mark {
+        std::size_t variant = 0;
+        std::string role;
+        double width = 0;  ///< viewport, CSS px
+        double size = 0;   ///< of type, CSS px
+        Selection part;    ///< whose copy decides, if any does
+        QString says;
+        bool conflicts = false;
+        friend bool operator==(const Mark&, const Mark&) = default;
     };
 
     [[nodiscard]] Document& document() const { return document_; }
@@ -71,7 +85,18 @@ public:
     [[nodiscard]] const std::optional<SizePreview>& sizePreview() const { return sizePreview_; }
 
     /// Shows a project that is proposed and not taken yet, until null is given or the document changes.
-    void propose(std::shared_ptr<const project::Project> proposal);
+    using Proposal = std::shared_ptr<const project::Project>;
+    void propose(Proposal proposal);
+    [[nodiscard]] const Proposal& proposal() const { return proposal_; }
+    /// Who proposes anew, or null, when the document changes: in the same frame, and before anyone is told.
+    void setProposer(std::function<Proposal()> proposer) { proposer_ = std::move(proposer); }
+    /// The places that explain the proposal, or why there is none.
+    [[nodiscard]] const std::vector<Mark>& marks() const { return marks_; }
+    void setMarks(std::vector<Mark> marks);
+    /// Goes to a mark's variant and width, and selects its part.
+    void goTo(const Mark& mark);
+    /// Shows variant `variant` of the project, at the width and under the profile, that `other` shows.
+    void lookLike(const Viewing& other, std::size_t variant);
     [[nodiscard]] bool isProposal() const { return proposal_ != nullptr && !showsSaved_; }
     /// True if what is shown is what is edited.
     [[nodiscard]] bool showsDocument() const { return proposal_ == nullptr && !showsSaved_; }
@@ -102,6 +127,9 @@ signals:
     void selectionChanged();  ///< selection, role or scope
     void previewChanged();    ///< the size that is being pasted
     void trialChanged();      ///< what the row is tried with
+    void proposed();          ///< another proposal, or none
+    void marksChanged();
+    void wentThere();  ///< to a mark
 
 private:
     /// Of one profile.
@@ -118,15 +146,18 @@ private:
     void fitWidth();
 
     Document& document_;
+    int revision_ = 0;  // of the document, when rows were last forgotten
     double width_ = 1120;
     std::size_t variant_ = 0;
     Selection selection_;
     std::string role_ = "heading";
     Scope scope_ = Scope::AllVariants;
     bool showsSaved_ = false;
-    std::shared_ptr<const project::Project> proposal_;
     std::optional<project::Trial> trial_;
     mutable std::shared_ptr<const project::Project> tried_;  // null: to be made when asked for
+    Proposal proposal_;
+    std::function<Proposal()> proposer_;
+    std::vector<Mark> marks_;
     std::optional<SizePreview> sizePreview_;
     const text::BreakProfile* profile_ = &text::blink();
     mutable std::map<const text::BreakProfile*, Made> made_;

@@ -5,6 +5,7 @@
 #include "document/handover.h"
 #include "panels/computed.h"
 #include "project/cascade.h"
+#include "row/lookup.h"
 #include "units/contrast.h"
 
 namespace tenter::desktop::panels {
@@ -123,7 +124,7 @@ void ColourPanel::showContrast() {
     ground = units::laidOn(settings.card.background.value_or(none), ground);
     const units::Colour own = style.background.value_or(none);
     const units::Colour ink = style.colour.value_or(units::Colour{});
-    const double size = fontSizeHere(viewing(), role).value_or(16);
+    const double size = row::fontSizeHere(viewing(), role).value_or(16);
     const double weight = style.weight.value_or(400);
     plain_->judge(ink, units::laidOn(own, ground), size, weight);
     const bool hovers = isFor(For::Links) && (style.hover.colour || style.hover.background);

@@ -1,7 +1,8 @@
 #include "panels/computed.h"
 
-#include <algorithm>
 #include <nlohmann/json.hpp>
+
+#include "row/lookup.h"
 
 namespace tenter::desktop::panels {
 
@@ -28,7 +29,7 @@ units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
     const bool shrinks = page.scrollbar.always && viewing.row().profile().vwExcludesSteadyScrollbar();
     units::LengthBasis basis;
     basis.rem = page.rem();
-    basis.em = fontSizeHere(viewing, roleIn(path)).value_or(basis.rem);
+    basis.em = row::fontSizeHere(viewing, roleIn(path)).value_or(basis.rem);
     basis.vw = viewing.width() - (shrinks ? scrollbar : 0);
     basis.cqi = viewing.row().cardWidth(viewing.width());
     basis.percent = basis.cqi;
@@ -47,13 +48,6 @@ units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
 }
 
 }  // namespace
-
-std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role) {
-    const auto& roles = viewing.row().roles();
-    const auto at = std::find(roles.begin(), roles.end(), role);
-    if (at == roles.end()) return std::nullopt;
-    return viewing.row().fontSize(static_cast<std::uint32_t>(at - roles.begin()), viewing.width());
-}
 
 std::optional<double> computedPixels(const Viewing& viewing, const std::string& path,
                                      const project::Json& value) {

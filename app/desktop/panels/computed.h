@@ -11,7 +11,5 @@ namespace tenter::desktop::panels {
 /// CSS px of the length or line height `value` at setting `path`; empty for keywords and what is no length.
 std::optional<double> computedPixels(const Viewing& viewing, const std::string& path,
                                      const project::Json& value);
-/// Font size in CSS px of `role` at this width; empty if nothing uses the role.
-std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role);
 
 }  // namespace tenter::desktop::panels

@@ -3,6 +3,7 @@
 #include "controls/choice_editors.h"
 #include "document/wording.h"
 #include "panels/computed.h"
+#include "row/lookup.h"
 
 namespace tenter::desktop::panels {
 
@@ -34,7 +35,7 @@ void SpacingPanel::refreshPixels() {
     drawing_->refreshPixels();
     const std::string& subject = context().target.subject();
     if (context().target.isText()) {
-        const auto size = fontSizeHere(viewing(), subject);
+        const auto size = row::fontSizeHere(viewing(), subject);
         note_->setText(size ? "At this width 1 em is " + pixels(*size, 2) +
                                   ". Margin is open, padding hatched; small figures are px."
                             : "Nothing uses this role.");

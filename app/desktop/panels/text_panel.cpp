@@ -5,6 +5,7 @@
 #include "document/handover.h"
 #include "document/wording.h"
 #include "panels/computed.h"
+#include "row/lookup.h"
 
 namespace tenter::desktop::panels {
 
@@ -144,7 +145,7 @@ void TextPanel::refreshPixels() {
 
 void TextPanel::showSize() {
     const std::string role = viewing().role();
-    const auto size = fontSizeHere(viewing(), role);
+    const auto size = row::fontSizeHere(viewing(), role);
     const QString css =
         QString::fromStdString(fontSizeOf(viewing().shown(), viewing().variant(), viewing().band(), role));
     clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " here" : css);

@@ -1,5 +1,7 @@
 #include "row/lookup.h"
 
+#include <algorithm>
+
 namespace tenter::desktop::row {
 
 namespace {
@@ -63,6 +65,13 @@ const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const la
 
 units::LengthBasis basisOf(const Viewing& viewing, double em, double percent) {
     return {em, viewing.shown().page.rem(), percent, viewing.width(), 0};
+}
+
+std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role) {
+    const auto& roles = viewing.row().roles();
+    const auto at = std::find(roles.begin(), roles.end(), role);
+    if (at == roles.end()) return std::nullopt;
+    return viewing.row().fontSize(static_cast<std::uint32_t>(at - roles.begin()), viewing.width());
 }
 
 }  // namespace tenter::desktop::row

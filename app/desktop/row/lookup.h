@@ -27,4 +27,7 @@ const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const la
 /// What the part's lengths are relative to; `percent` is 100 % of what the property refers to, CSS px.
 units::LengthBasis basisOf(const Viewing& viewing, double em, double percent = 0);
 
+/// Font size in CSS px of `role` at this width; empty if nothing uses the role.
+std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role);
+
 }  // namespace tenter::desktop::row

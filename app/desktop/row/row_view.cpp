@@ -7,26 +7,45 @@
 #include <algorithm>
 #include <cmath>
 
+#include "document/wording.h"
 #include "row/figures.h"
 #include "row/finding_mark.h"
 #include "row/ink.h"
 #include "row/lookup.h"
+#include "row/numbers.h"
 
 namespace tenter::desktop::row {
 
 namespace {
 
-constexpr int gutter = 24;     // desk left of the page, view px
-constexpr int edgeRoom = 48;   // and right of it, where the edge is held
 constexpr int edgeReach = 6;   // how near the pointer has to be to hold the edge
 constexpr int wheelStep = 64;  // view px for a notch of the wheel
 constexpr double leastZoom = 0.1;
 constexpr double mostZoom = 8;
 
+void place(Canvas& canvas, const Projection& at, double ratio) {
+    canvas.left = static_cast<int>(std::lround(at.left * ratio));
+    canvas.top = static_cast<int>(std::lround(at.top * ratio));
+}
+
+/// `1 column here, heading 24.13 px`: what to compare a variant by.
+QString captionOf(const Viewing& viewing, const std::string& role) {
+    const layout::PreparedRow& row = viewing.row();
+    QStringList says{
+        QObject::tr("%1 here").arg(columnsTitle(row.settings(viewing.band()).row.columns.value_or(1)))};
+    if (const auto size = fontSizeHere(viewing, role))
+        says << QObject::tr("%1 %2 px").arg(QString::fromStdString(role), decimal(*size, 2));
+    return says.join(", ");
+}
+
 }  // namespace
 
 RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
-    : QAbstractScrollArea(parent), viewing_(viewing), survey_(survey), row_(viewing, pictures_) {
+    : QAbstractScrollArea(parent),
+      viewing_(viewing),
+      survey_(survey),
+      row_(viewing, pictures_),
+      sisters_(viewing) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Row at this width"));
@@ -38,9 +57,11 @@ RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
     connect(&viewing_, &Viewing::layoutChanged, this, &RowView::onLayout);
     connect(&viewing_, &Viewing::rowChanged, &pictures_, &Pictures::retryMissing);
     connect(&viewing_.document(), &Document::opened, this, &RowView::onOpened);
+    connect(&viewing_, &Viewing::variantChanged, this, &RowView::ensureSheetVisible);
     connect(&viewing_, &Viewing::selectionChanged, this, &RowView::onSelection);
     connect(&survey_, &Survey::chosenChanged, this, &RowView::redraw);
     connect(&survey_, &Survey::wentThere, this, &RowView::revealChosen);
+    connect(&viewing_, &Viewing::wentThere, this, &RowView::revealChosen);
     connect(&pictures_, &Pictures::arrived, this, &RowView::redraw);
     connect(&viewing_.document(), &Document::fileChanged, &pictures_, &Pictures::retryMissing);
 }
@@ -69,6 +90,12 @@ void RowView::addActions() {
     fitAction_ = new QAction(tr("&Fit to window"), this);
     fitAction_->setCheckable(true);
     connect(fitAction_, &QAction::toggled, this, &RowView::setFit);
+    allVariants_ = new QAction(tr("All &variants"), this);
+    allVariants_->setCheckable(true);
+    allVariants_->setShortcut(Qt::Key_F3);
+    allVariants_->setToolTip(tr("Every variant at this width, to compare their type"));
+    allVariants_->setStatusTip(allVariants_->toolTip());
+    connect(allVariants_, &QAction::toggled, this, &RowView::setAllVariants);
     actualSize_ = new QAction(tr("&Actual size"), this);
     actualSize_->setShortcut(Qt::CTRL | Qt::Key_0);
     connect(actualSize_, &QAction::triggered, this, [this] { setZoom(1); });
@@ -84,12 +111,11 @@ void RowView::redraw() {
 
 void RowView::onLayout() {
     updateScrollBars();
-    attention_.hovered.reset();
+    hovered_.reset();
+    focused_.reset();
     if (const auto part = partOf(viewing_.layout(), viewing_.selection());
         byKeyboard_ && hasFocus() && part && kindOf(viewing_, viewing_.layout().parts[*part]) == "button")
-        attention_.focused = part;
-    else
-        attention_.focused.reset();
+        focused_ = part;
     if (figured_ && drag_ != Drag::Edge) figured_.reset();
     showFigures();
     redraw();
@@ -97,6 +123,7 @@ void RowView::onLayout() {
 
 void RowView::onOpened() {
     row_.clear();
+    sisterPainters_.clear();
     pictures_.clear();
     horizontalScrollBar()->setValue(0);
     verticalScrollBar()->setValue(0);
@@ -108,28 +135,112 @@ void RowView::onSelection() {
     setAccessibleDescription(part ? figuresOf(viewing_, *part).spoken() : QString());
 }
 
-Projection RowView::projection() const {
-    return {zoom_, static_cast<double>(gutter - horizontalScrollBar()->value()),
-            static_cast<double>(-verticalScrollBar()->value())};
+const Viewing& RowView::viewingOf(std::size_t sheet) const {
+    return showsAll() ? sisters_.of(sheet) : viewing_;
+}
+
+RowPainter& RowView::painterOf(std::size_t sheet) {
+    if (sheet == activeSheet()) return row_;
+    if (sheet >= sisterPainters_.size()) sisterPainters_.resize(sheet + 1);
+    std::unique_ptr<RowPainter>& painter = sisterPainters_[sheet];
+    if (!painter) painter = std::make_unique<RowPainter>(viewingOf(sheet), pictures_);
+    return *painter;
+}
+
+void RowView::setAllVariants(bool on) {
+    setAccessibleName(on ? tr("Every variant at this width") : tr("Row at this width"));
+    onLayout();
+    if (on)
+        ensureSheetVisible();
+    else
+        horizontalScrollBar()->setValue(0);
+}
+
+void RowView::ensureSheetVisible() {
+    updateScrollBars();
+    if (!showsAll()) return;
+    const Sheet& sheet = sheets_.all[activeSheet()];
+    const int top = static_cast<int>(std::floor(sheet.caption.top()));
+    const int left = static_cast<int>(std::floor(sheet.caption.left())) - gutter;
+    QScrollBar* const down = verticalScrollBar();
+    QScrollBar* const right = horizontalScrollBar();
+    if (top < down->value() || sheet.page.bottom() > down->value() + viewport()->height())
+        down->setValue(top);
+    if (left < right->value() || sheet.page.right() > right->value() + viewport()->width())
+        right->setValue(left);
+}
+
+QPoint RowView::scrolled() const {
+    return {horizontalScrollBar()->value(), verticalScrollBar()->value()};
+}
+
+Projection RowView::projection(std::size_t sheet) const {
+    const QPointF corner =
+        sheet < sheets_.all.size() ? sheets_.all[sheet].page.topLeft() : QPointF(gutter, 0);
+    return {zoom_, corner.x() - scrolled().x(), corner.y() - scrolled().y()};
 }
 
 QPointF RowView::pageAt(const QPointF& view) const {
-    const Projection at = projection();
+    return pageAt(view, activeSheet());
+}
+
+QPointF RowView::pageAt(const QPointF& view, std::size_t sheet) const {
+    const Projection at = projection(sheet);
     return {(view.x() - at.left) / at.zoom, (view.y() - at.top) / at.zoom};
 }
 
+std::vector<Sheet> RowView::sheetsInView() const {
+    std::vector<Sheet> sheets = sheets_.all;
+    for (Sheet& sheet : sheets) {
+        sheet.caption.translate(-scrolled());
+        sheet.page.translate(-scrolled());
+    }
+    return sheets;
+}
+
+std::optional<std::size_t> RowView::sheetAt(const QPointF& view) const {
+    if (!showsAll()) return 0;
+    const QPointF at = view + scrolled();
+    for (std::size_t i = 0; i < sheets_.all.size(); ++i)
+        if (sheets_.all[i].page.contains(at) || sheets_.all[i].caption.contains(at)) return i;
+    return std::nullopt;
+}
+
+std::optional<Viewing::Selection> RowView::placeAt(const QPointF& view) const {
+    const auto sheet = sheetAt(view);
+    if (!sheet) return std::nullopt;
+    const layout::Layout& layout = viewingOf(*sheet).layout();
+    const QPointF page = pageAt(view, *sheet);
+    if (const auto part = partAt(layout, page)) return selectionOf(layout, *part);
+    if (const auto card = cardAt(layout, page)) return Viewing::Selection{static_cast<int>(*card), -1};
+    return std::nullopt;
+}
+
 void RowView::updateScrollBars() {
-    const layout::Layout& layout = viewing_.layout();
+    const std::size_t variants = viewing_.shown().variants.size();
+    const bool all = allVariants_->isChecked() && variants > 1;
+    std::vector<QSizeF> pages;
+    const auto add = [&](const layout::Layout& layout) {
+        pages.emplace_back(layout.width, layout.pageHeight);
+    };
+    if (all)
+        for (std::size_t i = 0; i < variants; ++i)
+            add(sisters_.of(i).layout());
+    else
+        add(viewing_.layout());
     const QSize view = viewport()->size();
     if (fit_) {
-        const double fitted = std::clamp((view.width() - gutter - edgeRoom) / layout.width, leastZoom, 1.0);
+        const double fitted = std::max(leastZoom, fittingZoom(pages, view));
         if (fitted != zoom_) {
             zoom_ = fitted;
             emit zoomChanged(zoom_);
         }
     }
-    const int width = static_cast<int>(std::ceil(layout.width * zoom_)) + gutter + edgeRoom;
-    const int height = static_cast<int>(std::ceil(layout.pageHeight * zoom_));
+    // While an edge is held, no page jumps to another line.
+    if (drag_ != Drag::Edge) across_ = fittingAcross(pages, zoom_, view.width());
+    sheets_ = arranged(pages, zoom_, across_);
+    const int width = static_cast<int>(std::ceil(sheets_.size.width()));
+    const int height = static_cast<int>(std::ceil(sheets_.size.height()));
     horizontalScrollBar()->setRange(0, std::max(0, width - view.width()));
     horizontalScrollBar()->setPageStep(view.width());
     horizontalScrollBar()->setSingleStep(wheelStep / 2);
@@ -158,11 +269,13 @@ void RowView::zoomAbout(double zoom, const QPointF& view) {
         fit_ = false;
         fitAction_->setChecked(false);
     }
-    const QPointF page = pageAt(view);
+    const std::size_t sheet = sheetAt(view).value_or(activeSheet());
+    const QPointF page = pageAt(view, sheet);
     zoom_ = zoom;
     updateScrollBars();
-    horizontalScrollBar()->setValue(static_cast<int>(std::lround(page.x() * zoom_ + gutter - view.x())));
-    verticalScrollBar()->setValue(static_cast<int>(std::lround(page.y() * zoom_ - view.y())));
+    const QPointF to = sheets_.all[sheet].page.topLeft() + page * zoom_ - view;
+    horizontalScrollBar()->setValue(static_cast<int>(std::lround(to.x())));
+    verticalScrollBar()->setValue(static_cast<int>(std::lround(to.y())));
     emit zoomChanged(zoom_);
     showFigures();
     redraw();
@@ -189,29 +302,101 @@ void RowView::render() {
                      static_cast<int>(std::ceil(viewport()->height() * ratio)));
     if (canvas_.image.size() != size) canvas_.image = QImage(size, QImage::Format_RGB32);
     canvas_.image.setDevicePixelRatio(1);
-    const Projection at = projection();
     canvas_.scale = zoom_ * ratio;
-    canvas_.left = static_cast<int>(std::lround(at.left * ratio));
-    canvas_.top = static_cast<int>(std::lround(at.top * ratio));
-    const Ink ink = Ink::of(palette());
-    row_.paint(canvas_, attention_, ink.desk);
+    if (showsAll()) {
+        renderSheets();
+    } else {
+        place(canvas_, projection(), ratio);
+        row_.paint(canvas_, attentionTo(0), Ink::of(palette()).desk);
+    }
     canvas_.image.setDevicePixelRatio(ratio);
-    const auto chosen = survey_.chosen();
     const auto overlays = overlayActions();
-    if (chosen ||
+    if (showsAll() || survey_.chosen() ||
         std::any_of(overlays.begin(), overlays.end(), [](const QAction* one) { return one->isChecked(); })) {
         QPainter painter(&canvas_.image);
-        QFont small = font();
-        small.setPixelSize(11);
-        painter.setFont(small);
-        OverlayTools tools{painter, viewing_, row_, at, QRectF(viewport()->rect()), ink};
-        if (chosen) paintFinding(tools, survey_.findings()[*chosen]);
-        if (boxes_->isChecked()) paintBoxes(tools);
-        if (measure_->isChecked()) paintMeasure(tools);
-        if (tight_->isChecked()) paintTightFits(tools);
-        if (engines_->isChecked()) paintEngines(tools);
+        for (std::size_t i = 0; i < sheets_.all.size(); ++i)
+            paintOver(painter, i);
     }
     stale_ = false;
+}
+
+// Each page is painted into its own piece of the view, as if that were the whole.
+void RowView::renderSheets() {
+    const QColor desk = Ink::of(palette()).desk;
+    canvas_.image.fill(desk);
+    const double ratio = viewport()->devicePixelRatioF();
+    for (std::size_t i = 0; i < sheets_.all.size(); ++i) {
+        Canvas piece;
+        piece.scale = canvas_.scale;
+        place(piece, projection(i), ratio);
+        const layout::Layout& layout = viewingOf(i).layout();
+        const QRect seen =
+            piece.snapped({0, 0, layout.width, layout.pageHeight}).intersected(canvas_.image.rect());
+        if (seen.isEmpty()) continue;
+        const auto stride = canvas_.image.bytesPerLine();
+        piece.image = QImage(canvas_.image.scanLine(seen.top()) + std::ptrdiff_t{4} * seen.left(),
+                             seen.width(), seen.height(), stride, canvas_.image.format());
+        piece.left -= seen.left();
+        piece.top -= seen.top();
+        painterOf(i).paint(piece, attentionTo(i), desk);
+    }
+}
+
+Attention RowView::attentionTo(std::size_t sheet) const {
+    Attention attention;
+    if (hovered_ && hovered_->sheet == sheet) attention.hovered = hovered_->part;
+    if (sheet == activeSheet()) attention.focused = focused_;
+    return attention;
+}
+
+void RowView::paintOver(QPainter& painter, std::size_t sheet) {
+    QRectF seen(viewport()->rect());
+    if (showsAll()) {
+        paintCaption(painter, sheet);
+        seen = seen.intersected(sheetsInView()[sheet].page);
+        if (seen.isEmpty()) return;
+    }
+    painter.save();
+    painter.setClipRect(seen);
+    QFont small = font();
+    small.setPixelSize(11);
+    painter.setFont(small);
+    OverlayTools tools{painter, viewingOf(sheet),  painterOf(sheet), projection(sheet),
+                       seen,    Ink::of(palette())};
+    if (const auto chosen = survey_.chosen(); chosen && sheet == activeSheet())
+        paintFinding(tools, survey_.findings()[*chosen]);
+    if (boxes_->isChecked()) paintBoxes(tools);
+    if (measure_->isChecked()) paintMeasure(tools);
+    if (tight_->isChecked()) paintTightFits(tools);
+    if (engines_->isChecked()) paintEngines(tools);
+    painter.restore();
+}
+
+void RowView::paintCaption(QPainter& painter, std::size_t sheet) const {
+    const QRectF caption = sheetsInView()[sheet].caption;
+    if (!caption.intersects(QRectF(viewport()->rect()))) return;
+    const Viewing& shown = viewingOf(sheet);
+    const Ink ink = Ink::of(palette());
+    const QColor quiet = legible(ink.quiet, ink.desk, ink.text);
+    QFont strong = font();
+    strong.setWeight(QFont::DemiBold);
+    const QFontMetricsF metrics(strong);
+    const double baseline = std::round(caption.bottom() - 8);
+    const bool active = sheet == activeSheet();
+    const QString title = variantTitle(shown.shown().variants[sheet]);
+    painter.setFont(strong);
+    painter.setPen(active ? legible(ink.accentText, ink.desk, ink.text) : ink.text);
+    painter.drawText(QPointF(caption.left(), baseline), title);
+    if (active)
+        painter.fillRect(QRectF(caption.left(), caption.bottom() - 3, metrics.horizontalAdvance(title), 2),
+                         ink.accent);
+    const double left = caption.left() + metrics.horizontalAdvance(title) + 12;
+    const double room = caption.right() - left;
+    painter.setFont(font());
+    painter.setPen(quiet);
+    const QString says =
+        QFontMetricsF(font()).elidedText(captionOf(shown, viewing_.role()), Qt::ElideRight, room);
+    painter.drawText(QPointF(left, baseline), says);
 }
 
 void RowView::paintEvent(QPaintEvent* event) {
@@ -220,8 +405,10 @@ void RowView::paintEvent(QPaintEvent* event) {
     painter.setClipRect(event->rect());
     blit(painter, canvas_.image);
     if (viewing_.layout().cards.empty()) paintEmpty(painter);
-    paintSelection(painter);
-    paintEdge(painter);
+    for (std::size_t i = 0; i < sheets_.all.size(); ++i) {
+        paintSelection(painter, i);
+        paintEdge(painter, i);
+    }
     if (hasFocus() && byKeyboard_) {
         painter.setRenderHint(QPainter::Antialiasing, false);
         painter.setPen(QPen(Ink::of(palette()).accent, 2));
@@ -241,16 +428,17 @@ void RowView::revealChosen() {
     if (const auto part = partOf(viewing_.layout(), viewing_.selection())) ensureVisible(*part);
 }
 
-// Corner marks leave the part itself as it is.
-void RowView::paintSelection(QPainter& painter) {
-    const layout::Layout& layout = viewing_.layout();
+// Corner marks leave the part itself as it is. In other variants than the one in view they are fainter.
+void RowView::paintSelection(QPainter& painter, std::size_t sheet) {
+    const layout::Layout& layout = viewingOf(sheet).layout();
     const auto part = partOf(layout, viewing_.selection());
     if (!part) return;
-    const QColor ground = row_.groundOf(layout.cards[cardOf(layout, *part)]);
+    const QColor ground = painterOf(sheet).groundOf(layout.cards[cardOf(layout, *part)]);
     const QColor strong = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
-    const QColor accent = legible(Ink::of(palette()).accent, ground, strong, 3);
+    const QColor accent = sheet == activeSheet() ? legible(Ink::of(palette()).accent, ground, strong, 3)
+                                                 : mixed(ground, strong, 0.6);
     const QRectF box =
-        QRectF(projection().rect(layout.parts[*part].box).toAlignedRect()).adjusted(-4, -4, 4, 4);
+        QRectF(projection(sheet).rect(layout.parts[*part].box).toAlignedRect()).adjusted(-4, -4, 4, 4);
     const double arm = std::min({12.0, box.width() / 3, box.height() / 3});
     painter.setRenderHint(QPainter::Antialiasing, false);
     for (const QPointF& corner : {box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight()}) {
@@ -261,26 +449,39 @@ void RowView::paintSelection(QPainter& painter) {
     }
 }
 
-double RowView::edgeX() const {
-    return std::round(projection().x(viewing_.layout().width));
+double RowView::edgeX(std::size_t sheet) const {
+    return std::round(projection(sheet).x(viewing_.layout().width));
 }
 
-bool RowView::overEdge(const QPointF& view) const {
-    return std::abs(view.x() - edgeX() - 2) <= edgeReach;
+std::optional<std::size_t> RowView::edgeAt(const QPointF& view) const {
+    const std::vector<Sheet> sheets = sheetsInView();
+    for (std::size_t i = 0; i < sheets.size(); ++i)
+        if (std::abs(view.x() - edgeX(i) - 2) <= edgeReach &&
+            (!showsAll() || (view.y() >= sheets[i].page.top() && view.y() < sheets[i].page.bottom())))
+            return i;
+    return std::nullopt;
 }
 
-QRect RowView::edgeStrip() const {
-    return {static_cast<int>(edgeX()) - 8, 0, 24, viewport()->height()};
+QRect RowView::edgeStrip(std::size_t sheet) const {
+    return {static_cast<int>(edgeX(sheet)) - 8, 0, 24, viewport()->height()};
 }
 
-void RowView::paintEdge(QPainter& painter) {
+void RowView::paintEdge(QPainter& painter, std::size_t sheet) const {
+    QRectF along(viewport()->rect());
+    if (showsAll()) {
+        const QRectF page = sheetsInView()[sheet].page;
+        along.setTop(std::max(along.top(), std::round(page.top())));
+        along.setBottom(std::min(along.bottom(), std::round(page.bottom())));
+        if (along.height() <= 0) return;
+    }
     const Ink ink = Ink::of(palette());
-    const double x = edgeX();
-    const bool hot = edgeHot_ || drag_ == Drag::Edge;
+    const double x = edgeX(sheet);
+    const bool hot = hotEdge_ == sheet;
     const QColor colour = hot ? ink.accent : mixed(ink.desk, ink.text, 0.5);
     painter.setRenderHint(QPainter::Antialiasing, false);
-    painter.fillRect(QRectF(x, 0, hot ? 2 : 1, viewport()->height()), colour);
-    const QRectF grip(x + 4, std::round(viewport()->height() / 2.0) - 20, 5, 40);
+    painter.fillRect(QRectF(x, along.top(), hot ? 2 : 1, along.height()), colour);
+    const double tall = std::min(40.0, along.height());
+    const QRectF grip(x + 4, std::round(along.center().y() - tall / 2), 5, tall);
     painter.fillRect(QRectF(grip.left(), grip.top(), 1, grip.height()), colour);
     painter.fillRect(QRectF(grip.left() + 3, grip.top(), 1, grip.height()), colour);
 }
@@ -288,80 +489,105 @@ void RowView::paintEdge(QPainter& painter) {
 // ---- pointer
 // -------------------------------------------------------------------------------------------------
 
+void RowView::setHotEdge(std::optional<std::size_t> sheet) {
+    if (sheet == hotEdge_) return;
+    for (const auto& one : {hotEdge_, sheet})
+        if (one && *one < sheets_.all.size()) viewport()->update(edgeStrip(*one));
+    hotEdge_ = sheet;
+}
+
+void RowView::setHovered(std::optional<Pointed> pointed) {
+    if (pointed == hovered_) return;
+    const auto answers = [this](const std::optional<Pointed>& at) {
+        if (!at || at->sheet >= sheets_.all.size()) return false;
+        const Viewing& viewing = viewingOf(at->sheet);
+        const auto* style = styleOf(viewing, viewing.layout().parts[at->part]);
+        return style != nullptr &&
+               (style->hover.colour || style->hover.background || style->hover.borderColour);
+    };
+    const bool changes = answers(pointed) || answers(hovered_);
+    hovered_ = pointed;
+    if (changes) redraw();
+}
+
 void RowView::hover(const QPointF& view) {
-    const bool hot = overEdge(view);
-    if (hot != edgeHot_) {
-        edgeHot_ = hot;
-        viewport()->update(edgeStrip());
-    }
-    viewport()->setCursor(hot ? Qt::SizeHorCursor : Qt::ArrowCursor);
-    const QPointF page = pageAt(view);
-    const auto target = hot ? std::nullopt : hoverTarget(viewing_, page);
-    if (target != attention_.hovered) {
-        const auto answers = [this](const std::optional<std::size_t>& part) {
-            const auto* style = part ? styleOf(viewing_, viewing_.layout().parts[*part]) : nullptr;
-            return style != nullptr &&
-                   (style->hover.colour || style->hover.background || style->hover.borderColour);
-        };
-        const bool changes = answers(target) || answers(attention_.hovered);
-        attention_.hovered = target;
-        if (changes) redraw();
-    }
-    const auto under = hot ? std::nullopt : partAt(viewing_.layout(), page);
-    if (under != figured_) {
-        figured_ = under;
-        showFigures();
-    }
+    setHotEdge(edgeAt(view));
+    const auto sheet = hotEdge_ ? std::nullopt : sheetAt(view);
+    const auto pointed = [&](const std::optional<std::size_t>& part) {
+        return part ? std::optional(Pointed{*sheet, *part}) : std::nullopt;
+    };
+    const bool onCaption = sheet && sheetsInView()[*sheet].caption.contains(view);
+    viewport()->setCursor(hotEdge_    ? Qt::SizeHorCursor
+                          : onCaption ? Qt::PointingHandCursor
+                                      : Qt::ArrowCursor);
+    setHovered(sheet ? pointed(hoverTarget(viewingOf(*sheet), pageAt(view, *sheet))) : std::nullopt);
+    const auto under =
+        sheet ? pointed(partAt(viewingOf(*sheet).layout(), pageAt(view, *sheet))) : std::nullopt;
+    if (under == figured_) return;
+    figured_ = under;
+    showFigures();
 }
 
 void RowView::unhover() {
-    if (edgeHot_) {
-        edgeHot_ = false;
-        viewport()->update(edgeStrip());
-    }
-    if (attention_.hovered) {
-        attention_.hovered.reset();
-        redraw();
-    }
+    setHotEdge(std::nullopt);
+    setHovered(std::nullopt);
     figured_.reset();
     showFigures();
 }
 
 void RowView::showFigures() {
-    std::optional<std::size_t> part = figured_;
-    if (!part && byKeyboard_ && hasFocus()) part = partOf(viewing_.layout(), viewing_.selection());
-    if (!part || *part >= viewing_.layout().parts.size() || drag_ != Drag::None) {
+    std::optional<Pointed> at = figured_;
+    if (!at && byKeyboard_ && hasFocus())
+        if (const auto part = partOf(viewing_.layout(), viewing_.selection()))
+            at = Pointed{activeSheet(), *part};
+    if (!at || at->sheet >= sheets_.all.size() || drag_ != Drag::None ||
+        at->part >= viewingOf(at->sheet).layout().parts.size()) {
         figures_->hide();
         return;
     }
-    figures_->showBeside(projection().rect(viewing_.layout().parts[*part].box).toAlignedRect(),
-                         figuresOf(viewing_, *part));
+    const Viewing& shown = viewingOf(at->sheet);
+    figures_->showBeside(projection(at->sheet).rect(shown.layout().parts[at->part].box).toAlignedRect(),
+                         figuresOf(shown, at->part));
 }
 
 void RowView::mousePressEvent(QMouseEvent* event) {
     byKeyboard_ = false;
+    const auto edge = edgeAt(event->position());
     if (event->button() == Qt::MiddleButton) {
         drag_ = Drag::Pan;
         dragFrom_ = event->position();
-        dragScroll_ = {horizontalScrollBar()->value(), verticalScrollBar()->value()};
+        dragScroll_ = scrolled();
         viewport()->setCursor(Qt::ClosedHandCursor);
-    } else if (event->button() == Qt::LeftButton && overEdge(event->position())) {
+    } else if (event->button() == Qt::LeftButton && edge) {
         drag_ = Drag::Edge;
+        setHotEdge(edge);
         dragFrom_ = event->position();
         dragWidth_ = viewing_.width();
     } else if (event->button() == Qt::LeftButton) {
-        const auto part = partAt(viewing_.layout(), pageAt(event->position()));
-        viewing_.select(part ? selectionOf(viewing_.layout(), *part) : Viewing::Selection{});
-        hover(event->position());
+        press(event->position());
         return;
     }
     showFigures();
 }
 
+// Of another variant than the one in view, its page and its caption both ask for it.
+void RowView::press(const QPointF& view) {
+    Viewing::Selection place;
+    if (const auto sheet = sheetAt(view)) {
+        const layout::Layout& layout = viewingOf(*sheet).layout();
+        if (const auto part = partAt(layout, pageAt(view, *sheet))) place = selectionOf(layout, *part);
+        if (showsAll()) viewing_.setVariant(*sheet);
+    }
+    viewing_.select(place);
+    hover(view);
+}
+
 void RowView::mouseMoveEvent(QMouseEvent* event) {
     const QPointF moved = event->position() - dragFrom_;
     if (drag_ == Drag::Edge) {
-        viewing_.setWidth(std::round(dragWidth_ + moved.x() / zoom_));
+        // Pages left of the one that is held grow too, and push it along.
+        const int growing = hotEdge_ && *hotEdge_ < sheets_.all.size() ? sheets_.all[*hotEdge_].place + 1 : 1;
+        viewing_.setWidth(std::round(dragWidth_ + moved.x() / (zoom_ * growing)));
     } else if (drag_ == Drag::Pan) {
         horizontalScrollBar()->setValue(dragScroll_.x() - static_cast<int>(std::lround(moved.x())));
         verticalScrollBar()->setValue(dragScroll_.y() - static_cast<int>(std::lround(moved.y())));
@@ -373,9 +599,8 @@ void RowView::mouseMoveEvent(QMouseEvent* event) {
 void RowView::mouseReleaseEvent(QMouseEvent* event) {
     if (drag_ == Drag::None) return;
     drag_ = Drag::None;
-    viewport()->update(edgeStrip());
+    onLayout();
     hover(event->position());
-    showFigures();
 }
 
 void RowView::wheelEvent(QWheelEvent* event) {

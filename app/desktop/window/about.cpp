@@ -42,6 +42,7 @@ void showKeys(QWidget* parent) {
         std::pair{"Ctrl+E, Ctrl+Shift+E", "To the next, the previous width where engines differ"},
         std::pair{"Ctrl+1 to Ctrl+4", "Boxes, measure, tight fits, engines over the row"},
         std::pair{"Ctrl+Shift+B", "Compare with a browser"},
+        std::pair{"F3", "All variants at this width, or the one"},
         std::pair{"F2, held", "The row as it was saved"},
         std::pair{"Ctrl+Shift+V", "Take a page’s row"},
         std::pair{"Ctrl+Shift+C", "Copy the stylesheet"},

@@ -24,7 +24,6 @@
 #include "document/place_picture.h"
 #include "document/wording.h"
 #include "given/given_dialog.h"
-#include "row/lookup.h"
 
 namespace tenter::desktop::window {
 
@@ -143,6 +142,11 @@ QWidget* MainWindow::buildStrip() {
     engines_->setTexts(engines, says);
     box->addWidget(label);
     box->addWidget(variants_);
+    all_ = new QToolButton(strip);
+    all_->setDefaultAction(row_->allVariantsAction());
+    all_->setText("All");
+    all_->setAccessibleName("All variants at this width");
+    box->addWidget(all_);
     box->addSpacing(12);
     box->addWidget(breaks);
     box->addWidget(engines_);
@@ -237,6 +241,7 @@ void MainWindow::showVariants() {
     }
     variants_->setTexts(titles, names);
     variants_->setCurrent(static_cast<int>(viewing_.variant()));
+    all_->setVisible(titles.size() > 1);
 }
 
 void MainWindow::compareWithBrowser() {
@@ -438,11 +443,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 Viewing::Selection MainWindow::placeUnder(const QPoint& global) const {
     const QPoint at = row_->viewport()->mapFromGlobal(global);
     if (!row_->viewport()->rect().contains(at)) return viewing_.selection();
-    const QPointF page = row_->pageAt(at);
-    if (const auto part = row::partAt(viewing_.layout(), page))
-        return row::selectionOf(viewing_.layout(), *part);
-    if (const auto card = row::cardAt(viewing_.layout(), page)) return {static_cast<int>(*card), -1};
-    return viewing_.selection();
+    return row_->placeAt(at).value_or(viewing_.selection());
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

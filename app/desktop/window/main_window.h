@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QToolButton>
 
 #include "axis/axis_pane.h"
 #include "controls/segments.h"
@@ -102,6 +103,7 @@ private:
     QStackedWidget* stack_ = nullptr;
     QWidget* strip_ = nullptr;
     controls::Segments* variants_ = nullptr;
+    QToolButton* all_ = nullptr;
     controls::Segments* engines_ = nullptr;
     SettingSearch* search_ = nullptr;
     StatusNote* note_ = nullptr;

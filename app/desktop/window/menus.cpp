@@ -95,7 +95,7 @@ void MainWindow::buildEditMenu() {
 
 void MainWindow::buildViewMenu() {
     QMenu* menu = menuBar()->addMenu("&View");
-    for (QAction* action : {row_->actualSizeAction(), row_->fitAction()})
+    for (QAction* action : {row_->actualSizeAction(), row_->fitAction(), row_->allVariantsAction()})
         menu->addAction(needsProject(action));
     menu->addSeparator();
     QMenu* overlays = menu->addMenu("&Over the row");

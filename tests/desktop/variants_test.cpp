@@ -1,0 +1,135 @@
+// Every variant at one width: where each page stands, what a press on it does, what the edge drags.
+#include <QScrollBar>
+#include <QtTest>
+
+#include "layout/layout.h"
+#include "row/row_view.h"
+#include "row/sheets.h"
+#include "showing.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+using row::Sheet;
+
+class VariantsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        window_ = shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json"));
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        row_ = window_->findChild<row::RowView*>();
+        row_->allVariantsAction()->trigger();
+        QVERIFY(row_->allVariantsAction()->isChecked());
+    }
+    void cleanup() { window_.reset(); }
+
+    void showsEachVariantAsTallAsItIsLaidOut() {
+        for (const double width : {390.0, 700.0, 1200.0}) {
+            viewing().setWidth(width);
+            const std::vector<Sheet> sheets = row_->sheetsInView();
+            QCOMPARE(sheets.size(), project().variants.size());
+            for (std::size_t i = 0; i < sheets.size(); ++i) {
+                const layout::PreparedRow row(project(), i, window_->document().store(), viewing().profile());
+                QCOMPARE(sheets[i].page.width(), width);
+                QCOMPARE(sheets[i].page.height(), layout::layOut(row, width).pageHeight);
+                for (std::size_t j = 0; j < i; ++j)
+                    QVERIFY(!sheets[i].page.intersects(sheets[j].page) &&
+                            !sheets[i].caption.intersects(sheets[j].page));
+            }
+        }
+    }
+
+    // Pages stand beside each other where there is room for them, below each other where there is none.
+    void standsPagesBesideEachOtherWhereThereIsRoom() {
+        window_->resize(1720, 900);
+        viewing().setWidth(390);
+        std::vector<Sheet> sheets = row_->sheetsInView();
+        QCOMPARE(sheets[0].page.top(), sheets[1].page.top());
+        viewing().setWidth(1400);
+        sheets = row_->sheetsInView();
+        QCOMPARE(sheets[0].page.left(), sheets[1].page.left());
+        QVERIFY(sheets[1].caption.top() >= sheets[0].page.bottom());
+    }
+
+    void aPressOnAPartAsksForItsVariant() {
+        viewing().setWidth(390);
+        viewing().setVariant(0);
+        row_->horizontalScrollBar()->setValue(0);
+        row_->verticalScrollBar()->setValue(0);
+        const Sheet sheet = row_->sheetsInView()[1];
+        const layout::PreparedRow row(project(), 1, window_->document().store(), viewing().profile());
+        const layout::Layout laid = layout::layOut(row, 390);
+        std::size_t part = 0;
+        while (laid.parts[part].picture)
+            ++part;
+        row_->horizontalScrollBar()->setValue(static_cast<int>(sheet.page.left()) - 40);
+        row_->verticalScrollBar()->setValue(static_cast<int>(sheet.page.top() + laid.parts[part].box.y) - 80);
+        const QPointF corner = row_->sheetsInView()[1].page.topLeft();
+        const layout::Box& box = laid.parts[part].box;
+        QTest::mouseClick(row_->viewport(), Qt::LeftButton, {},
+                          (corner + QPointF(box.x + 8, box.y + 8)).toPoint());
+        QCOMPARE(viewing().variant(), std::size_t{1});
+        QCOMPARE(viewing().selection(), (Viewing::Selection{0, static_cast<int>(laid.parts[part].index)}));
+    }
+
+    void aPressOnACaptionAsksForItsVariant() {
+        viewing().setVariant(0);
+        row_->verticalScrollBar()->setValue(
+            static_cast<int>(row_->sheetsInView()[2].caption.top() + row_->verticalScrollBar()->value()));
+        const QRectF caption = row_->sheetsInView()[2].caption;
+        QTest::mouseClick(row_->viewport(), Qt::LeftButton, {}, caption.topLeft().toPoint() + QPoint(8, 12));
+        QCOMPARE(viewing().variant(), std::size_t{2});
+    }
+
+    // Whichever page's edge is held, it stays under the pointer.
+    void dragsTheWidthByAnyPagesEdge() {
+        window_->resize(1720, 900);
+        viewing().setWidth(330);
+        const std::vector<Sheet> sheets = row_->sheetsInView();
+        QCOMPARE(sheets[1].place, 1);
+        const QPointF edge(sheets[1].page.right() + 1, 60 + sheets[1].page.top());
+        QTest::mousePress(row_->viewport(), Qt::LeftButton, {}, edge.toPoint());
+        QTest::mouseMove(row_->viewport(), edge.toPoint() + QPoint(40, 0));
+        QCOMPARE(viewing().width(), 350.0);
+        QVERIFY(qAbs(row_->sheetsInView()[1].page.right() + 1 - (edge.x() + 40)) <= 1);
+        QTest::mouseRelease(row_->viewport(), Qt::LeftButton, {}, edge.toPoint() + QPoint(40, 0));
+    }
+
+    void followsWhatIsEdited() {
+        const double before = row_->sheetsInView()[1].page.height();
+        window_->document().edit("Larger headings", [](project::Project& project) {
+            for (project::Variant& variant : project.variants) {
+                variant.set.text.of("heading").size = units::Ramp::flat(60);
+                for (project::Band& band : variant.bands)
+                    band.set.text.of("heading").size.reset();
+            }
+        });
+        QVERIFY(row_->sheetsInView()[1].page.height() > before + 20);
+        window_->document().undoStack().undo();
+        QCOMPARE(row_->sheetsInView()[1].page.height(), before);
+    }
+
+    void fitsEveryPageIntoTheWindow() {
+        viewing().setWidth(1200);
+        row_->fitAction()->trigger();
+        QVERIFY(row_->zoom() < 1);
+        QCOMPARE(row_->horizontalScrollBar()->maximum(), 0);
+        row_->allVariantsAction()->trigger();
+        QCOMPARE(row_->sheetsInView().size(), std::size_t{1});
+        row_->actualSizeAction()->trigger();
+        QCOMPARE(row_->zoom(), 1.0);
+    }
+
+private:
+    Viewing& viewing() { return window_->viewing(); }
+    const project::Project& project() { return window_->document().project(); }
+    std::unique_ptr<window::MainWindow> window_;
+    row::RowView* row_ = nullptr;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::VariantsTest)
+#include "variants_test.moc"
