@@ -20,6 +20,7 @@ SizePlot::SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
     : Plot(scale, parent), viewing_(viewing) {
     setAccessibleName(tr("Font size against width"));
     connect(&viewing_, &Viewing::previewChanged, this, &SizePlot::rebuild);
+    connect(&viewing_, &Viewing::marksChanged, this, &SizePlot::placeMarks);
 }
 
 // Roles are told apart by the manner of their lines and by their labels, not by colours.
@@ -55,6 +56,8 @@ void SizePlot::rebuild() {
         include(end.size);
     for (const QPointF& point : previewed())
         include(point.y());
+    for (const Viewing::Mark& mark : viewing_.marks())
+        if (mark.variant == viewing_.variant()) include(mark.size);
     if (most > 0) setValues(least, most);
     restyle();
     placeHandles();
@@ -233,6 +236,30 @@ void SizePlot::placeHandles() {
         handles_.remove(it.key());
         it.value()->deleteLater();
     }
+    placeMarks();
+}
+
+void SizePlot::placeMarks() {
+    std::size_t used = 0;
+    for (const Viewing::Mark& mark : viewing_.marks()) {
+        if (mark.variant != viewing_.variant()) continue;
+        const QPointF place = at(mark.width, mark.size);
+        if (place.x() < scale_.left() - 1 || place.x() > scale_.right() + 1) continue;
+        if (used == marks_.size()) {
+            auto* made = new PlaceMark(this);
+            connect(made, &QAbstractButton::clicked, this, [this, made] { viewing_.goTo(made->mark()); });
+            marks_.push_back(made);
+        }
+        PlaceMark* const shown = marks_[used++];
+        shown->show(mark, mark.role == viewing_.role(), place);
+        // Ends that can be dragged lie on top; of a proposal none can.
+        shown->raise();
+        if (viewing_.showsDocument())
+            for (Handle* handle : std::as_const(handles_))
+                handle->raise();
+    }
+    for (; used < marks_.size(); ++used)
+        marks_[used]->hide();
 }
 
 void SizePlot::resizeEvent(QResizeEvent* event) {

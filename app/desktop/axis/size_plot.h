@@ -4,6 +4,7 @@
 #include <QMap>
 
 #include "axis/handle.h"
+#include "axis/place_mark.h"
 #include "axis/plot.h"
 #include "axis/ramp_ends.h"
 #include "document/viewing.h"
@@ -47,6 +48,8 @@ private:
     void drawAllowed(QPainter& painter, const row::Ink& ink) const;
     /// The size that is being pasted, as a curve; empty if there is none.
     [[nodiscard]] QVector<QPointF> previewed() const;
+    /// Where wishes decide or conflict, in the variant in view.
+    void placeMarks();
     Handle* addHandle(const QString& name);
     void moveTo(const QString& name, double width, double size);
     [[nodiscard]] QPen penOf(std::size_t index, const std::string& role, const row::Ink& ink) const;
@@ -57,6 +60,7 @@ private:
     solve::Allowed allowed_;
     bool dragged_ = false;  ///< an end is
     QMap<QString, Handle*> handles_;
+    std::vector<PlaceMark*> marks_;
     std::size_t band_ = 0;
 };
 

@@ -59,14 +59,20 @@ void SegmentEditor::setName(const QString& name) {
 }
 
 ListEditor::ListEditor(std::vector<Choice> choices, QWidget* parent)
-    : Editor(parent), choices_(std::move(choices)), list_(new CalmCombo(this)) {
-    for (const Choice& choice : choices_)
-        list_->addItem(choice.title);
+    : Editor(parent), list_(new CalmCombo(this)) {
+    setChoices(std::move(choices));
     fill(this, list_);
     connect(list_, &QComboBox::activated, this, [this] {
         emit edited();
         emit finished();
     });
+}
+
+void ListEditor::setChoices(std::vector<Choice> choices) {
+    choices_ = std::move(choices);
+    list_->clear();
+    for (const Choice& choice : choices_)
+        list_->addItem(choice.title);
 }
 
 void ListEditor::setValue(const Json& value) {

@@ -38,6 +38,8 @@ class ListEditor : public Editor {
 
 public:
     explicit ListEditor(std::vector<Choice> choices, QWidget* parent = nullptr);
+    /// Replaces the choices; what is chosen is for the next `setValue` to say.
+    void setChoices(std::vector<Choice> choices);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
     void setName(const QString& name) override;

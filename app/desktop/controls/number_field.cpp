@@ -152,11 +152,12 @@ void NumberField::stepBy(double steps) {
     selectAll();
 }
 
+double NumberField::stepsFor(Qt::KeyboardModifiers modifiers) {
+    return modifiers.testFlag(Qt::ShiftModifier) ? 10 : modifiers.testFlag(Qt::AltModifier) ? 0.1 : 1;
+}
+
 void NumberField::keyPressEvent(QKeyEvent* event) {
-    const auto modifiers = event->modifiers();
-    const double size = modifiers.testFlag(Qt::ShiftModifier) ? 10
-                        : modifiers.testFlag(Qt::AltModifier) ? 0.1
-                                                              : 1;
+    const double size = stepsFor(event->modifiers());
     switch (event->key()) {
         case Qt::Key_Up:
             stepBy(size);

@@ -25,6 +25,11 @@ public:
     void setMarked(bool marked);
     /// Emptying the field means nothing; the old value comes back.
     void setAlwaysFilled(bool on) { alwaysFilled_ = on; }
+    /// As arrow keys do: by so many steps, until `finish`.
+    void stepBy(double steps);
+    void finish() { commit(); }
+    /// What Shift and Alt make of a step.
+    static double stepsFor(Qt::KeyboardModifiers modifiers);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -50,7 +55,6 @@ private:
     void apply(const Amount& amount);
     void applyWaiting();
     void commit();
-    void stepBy(double steps);
     void showAmount();
     [[nodiscard]] bool isOnItsWay(const Amount& amount) const;
 

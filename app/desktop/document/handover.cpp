@@ -2,8 +2,10 @@
 
 #include <fstream>
 #include <iterator>
+#include <numeric>
 
 #include "emit/dressed_page.h"
+#include "emit/follow.h"
 #include "emit/page.h"
 #include "emit/stylesheet.h"
 #include "emit/usage.h"
@@ -40,6 +42,13 @@ std::string dressedPageOf(const project::Project& project, std::size_t variant,
     }
     const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
     return tenter::emit::dressedPage(project, variant, folder, {bytes, savedPage}, store, problems);
+}
+
+project::Project sizesByPage(const project::Project& project, text::ParagraphStore& store,
+                             const text::BreakProfile& profile, project::Problems& problems) {
+    std::vector<std::size_t> variants(project.variants.size());
+    std::iota(variants.begin(), variants.end(), std::size_t{0});
+    return tenter::emit::following(project, project::Follow::Viewport, variants, store, profile, problems);
 }
 
 bool carriesLinks(const project::Project& project, const std::string& role) {

@@ -27,6 +27,10 @@ std::string pageOf(const project::Project& project, std::size_t variant, const s
 std::string dressedPageOf(const project::Project& project, std::size_t variant,
                           const std::filesystem::path& folder, const std::filesystem::path& savedPage,
                           text::ParagraphStore& store, project::Problems& problems);
+/// Every size by the page's width, band by band: what `tenter-cli solve --follow viewport` starts from.
+/// `problems` tells where sizes come out otherwise.
+project::Project sizesByPage(const project::Project& project, text::ParagraphStore& store,
+                             const text::BreakProfile& profile, project::Problems& problems);
 /// True if some part of `role` is a link or holds one.
 bool carriesLinks(const project::Project& project, const std::string& role);
 

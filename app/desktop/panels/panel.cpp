@@ -5,7 +5,11 @@
 namespace tenter::desktop::panels {
 
 Panel::Panel(Context& context, QWidget* parent)
-    : QWidget(parent), context_(context), panelBox_(new QVBoxLayout(this)), box_(panelBox_) {
+    : QWidget(parent),
+      context_(context),
+      panelBox_(new QVBoxLayout(this)),
+      box_(panelBox_),
+      sectionBox_(panelBox_) {
     panelBox_->setContentsMargins(12, 8, 12, 16);
     panelBox_->setSpacing(16);
 }
@@ -24,7 +28,9 @@ QWidget* Panel::section(const QString& title) {
         label->setContentsMargins(12, 0, 0, 0);
         label->setFixedHeight(24);
         box_->addWidget(label);
+        sectionLabel_ = label;
     }
+    sectionBox_ = box_;
     panelBox_->addWidget(widget);
     return widget;
 }
@@ -51,6 +57,20 @@ void Panel::addWidget(QWidget* widget) {
     box_->addWidget(widget);
 }
 
+controls::Fold* Panel::fold(const QString& title) {
+    auto* fold = new controls::Fold(title, this);
+    sectionBox_->addWidget(fold);
+    box_ = fold->box();
+    return fold;
+}
+
+void Panel::addPart(Panel* part) {
+    part->layout()->setContentsMargins(0, 0, 0, 0);
+    panelBox_->addWidget(part);
+    parts_.push_back(part);
+    findables_.insert(findables_.end(), part->findables_.begin(), part->findables_.end());
+}
+
 void Panel::addFindable(const QString& words, QWidget* field, const std::string& subject) {
     findables_.push_back({words, sectionTitle_, field, subject});
 }
@@ -64,11 +84,15 @@ void Panel::refresh() {
         row->refresh();
     for (ProjectRow* row : properties_)
         row->refresh();
+    for (Panel* part : parts_)
+        part->refresh();
 }
 
 void Panel::refreshPixels() {
     for (SettingRow* row : settings_)
         row->refreshPixels();
+    for (Panel* part : parts_)
+        part->refreshPixels();
 }
 
 }  // namespace tenter::desktop::panels

@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <vector>
 
+#include "controls/fold.h"
 #include "panels/project_row.h"
 #include "panels/setting_row.h"
 
@@ -43,9 +44,15 @@ protected:
     ProjectRow* property(const QString& title, const QString& name, controls::Editor* editor,
                          ProjectRow::Get get, ProjectRow::Set set);
     void addWidget(QWidget* widget);
+    /// What is added next stands in a fold, until the next one or the next section.
+    controls::Fold* fold(const QString& title);
+    /// Adds a panel that is a part of this one.
+    void addPart(Panel* part);
     void addFindable(const QString& words, QWidget* field, const std::string& subject = {});
     /// To be called last: keeps what was added at the top.
     void close();
+    /// The title of the section that was started last.
+    [[nodiscard]] QLabel* sectionLabel() const { return sectionLabel_; }
     [[nodiscard]] Context& context() const { return context_; }
     [[nodiscard]] Viewing& viewing() const { return context_.viewing; }
     [[nodiscard]] Document& document() const { return context_.viewing.document(); }
@@ -54,7 +61,10 @@ private:
     Context& context_;
     QVBoxLayout* panelBox_;
     QVBoxLayout* box_;
+    QVBoxLayout* sectionBox_;
+    QLabel* sectionLabel_ = nullptr;
     QString sectionTitle_;
+    std::vector<Panel*> parts_;
     std::vector<SettingRow*> settings_;
     std::vector<ProjectRow*> properties_;
     std::vector<Findable> findables_;

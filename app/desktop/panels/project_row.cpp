@@ -3,6 +3,10 @@
 #include <QGridLayout>
 #include <utility>
 
+#include "controls/number_editors.h"
+#include "controls/scrub.h"
+#include "panels/row_parts.h"
+
 namespace tenter::desktop::panels {
 
 ProjectRow::ProjectRow(Context& context, const QString& title, const QString& name, controls::Editor* editor,
@@ -15,9 +19,11 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
       get_(std::move(get)),
       set_(std::move(set)) {
     title_->setBuddy(editor);
-    title_->setFixedWidth(96);
+    if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
+        new controls::Scrub(title_, &number->field());
+    title_->setFixedWidth(titleWidth);
     auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(12, 0, 24, 0);
+    grid->setContentsMargins(markRoom, 0, buttonSide + 4, 0);
     grid->setHorizontalSpacing(4);
     grid->setVerticalSpacing(4);
     grid->addWidget(title_, 0, 0);
@@ -52,8 +58,29 @@ void ProjectRow::put(const project::Json& value) {
         name_, [&](project::Project& project) { set_(project, value); }, "project/" + name_);
 }
 
+void ProjectRow::setOptional(Said said) {
+    said_ = std::move(said);
+    auto* grid = static_cast<QGridLayout*>(layout());
+    grid->setContentsMargins(markRoom, 0, 0, 0);
+    reset_ = resetButton(this);
+    reset_->setAccessibleName("Reset " + name_);
+    grid->addWidget(reset_, 0, 2);
+    connect(reset_, &QToolButton::clicked, editor_, &controls::Editor::cleared);
+}
+
 void ProjectRow::refresh() {
-    editor_->setValue(get_(context_.viewing.shown()));
+    const project::Project& project = context_.viewing.shown();
+    editor_->setValue(get_(project));
+    if (!said_) return;
+    isSaid_ = said_(project);
+    editor_->setMarked(isSaid_);
+    reset_->setVisible(isSaid_);
+    title_->setForegroundRole(isSaid_ ? QPalette::WindowText : QPalette::PlaceholderText);
+    update();
+}
+
+void ProjectRow::paintEvent(QPaintEvent*) {
+    if (isSaid_) paintSetHere(this, title_->geometry().center().y());
 }
 
 void ProjectRow::setTall() {

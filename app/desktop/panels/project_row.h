@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QToolButton>
 #include <functional>
 
 #include "controls/editor.h"
@@ -18,11 +19,18 @@ public:
     /// `name` is what undo calls an edit; `title` what stands beside the editor.
     ProjectRow(Context& context, const QString& title, const QString& name, controls::Editor* editor, Get get,
                Set set, QWidget* parent = nullptr);
+    /// For a property that need not be said: a dot and a button to reset it while `said` of the project.
+    using Said = std::function<bool(const project::Project&)>;
+    void setOptional(Said said);
+    [[nodiscard]] bool isSaid() const { return isSaid_; }
     void refresh();
     /// The name above the editor, which takes the whole width.
     void setTall();
     [[nodiscard]] controls::Editor& editor() const { return *editor_; }
     [[nodiscard]] QString title() const { return title_->text(); }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     void put(const project::Json& value);
@@ -33,6 +41,9 @@ private:
     QLabel* title_;
     Get get_;
     Set set_;
+    Said said_;
+    QToolButton* reset_ = nullptr;
+    bool isSaid_ = false;
     project::Json start_;
     bool editing_ = false;
 };

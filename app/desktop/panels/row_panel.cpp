@@ -67,6 +67,11 @@ void RowPanel::buildRow() {
             "lastLine");
     setting("Level parts", new SegmentEditor({{"none", "No"}, {"subgrid", "In line"}}), "row", "level");
 
+    section("Leeway");
+    leeway_ = new LeewayBox(context());
+    addWidget(leeway_);
+    addFindable("Leeway of a breakpoint, gap, padding or width", leeway_->button());
+
     section("Row padding");
     padding_ = new DimensionDrawing(context(), "row");
     addWidget(padding_);
@@ -189,6 +194,7 @@ void RowPanel::refresh() {
     bands_->refresh();
     padding_->refresh();
     variants_->refresh();
+    leeway_->refresh();
 }
 
 void RowPanel::refreshPixels() {

@@ -3,6 +3,7 @@
 
 #include "panels/bands_table.h"
 #include "panels/dimension_drawing.h"
+#include "panels/leeway_box.h"
 #include "panels/panel.h"
 #include "panels/variants_section.h"
 
@@ -26,6 +27,7 @@ private:
     BandsTable* bands_ = nullptr;
     DimensionDrawing* padding_ = nullptr;
     VariantButtons* variants_ = nullptr;
+    LeewayBox* leeway_ = nullptr;
 };
 
 }  // namespace tenter::desktop::panels

@@ -1,20 +1,18 @@
 #include "panels/setting_row.h"
 
 #include <QGridLayout>
-#include <QPainter>
 
 #include "controls/glyphs.h"
 #include "controls/number_editors.h"
+#include "controls/scrub.h"
 #include "document/wording.h"
+#include "panels/row_parts.h"
 
 namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr int titleWidth = 96;
 constexpr int pixelsWidth = 54;
-constexpr int buttonSide = 20;
-constexpr int markRoom = 12;  // left of the title, for the dot that says "set here"
 
 }  // namespace
 
@@ -26,21 +24,15 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
       binding_(new Binding(context, *editor, subject, setting, title)),
       title_(new QLabel(title, this)),
       pixels_(new QLabel(this)),
-      reset_(new QToolButton(this)),
+      reset_(resetButton(this)),
       nearer_(new QToolButton(this)) {
     title_->setBuddy(editor);
+    if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
+        new controls::Scrub(title_, &number->field());
     title_->setFixedWidth(titleWidth);
     pixels_->setFixedWidth(pixelsWidth);
     pixels_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     pixels_->setForegroundRole(QPalette::PlaceholderText);
-    reset_->setFixedSize(buttonSide, buttonSide);
-    reset_->setIconSize({14, 14});
-    reset_->setAutoRaise(true);
-    reset_->setIcon(controls::glyph(controls::Glyph::Reset));
-    reset_->setToolTip("Reset to what it inherits");
-    QSizePolicy keep = reset_->sizePolicy();
-    keep.setRetainSizeWhenHidden(true);
-    reset_->setSizePolicy(keep);
     nearer_->setAutoRaise(true);
     nearer_->setIcon(controls::glyph(controls::Glyph::Reach));
     nearer_->setIconSize({12, 12});
@@ -96,11 +88,7 @@ void SettingRow::showOrigin() {
 
 void SettingRow::paintEvent(QPaintEvent*) {
     if (!binding_->held().setHere) return;
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(palette().color(QPalette::Highlight));
-    painter.drawEllipse(QPointF(4, title_->geometry().center().y() + 0.5), 3, 3);
+    paintSetHere(this, title_->geometry().center().y());
 }
 
 }  // namespace tenter::desktop::panels

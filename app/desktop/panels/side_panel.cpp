@@ -204,6 +204,7 @@ void SidePanel::go(const Place& place) {
     else if (findable.subject.empty() && current()->takesRoles() && !target_.isText() && place.panel == 3)
         target_.set(viewing_.role());
     refreshNow();
+    controls::unfold(findable.field);
     auto* scroll = static_cast<QScrollArea*>(stack_->currentWidget());
     scroll->ensureWidgetVisible(findable.field, 0, 80);
     findable.field->setFocus(Qt::ShortcutFocusReason);

@@ -1,25 +1,23 @@
 #include "panels/solve_box.h"
 
 #include <QHBoxLayout>
-#include <QScrollArea>
-#include <QTimer>
 #include <numeric>
 
 #include "document/wording.h"
+#include "panels/into_view.h"
 
 namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr std::size_t mostTold = 6;  // sentences; the rest is counted
+constexpr std::size_t mostTold = 12;  // sentences; the rest is counted
 
-QString told(const std::vector<std::string>& sentences) {
-    QStringList lines;
-    for (std::size_t i = 0; i < sentences.size() && i < mostTold; ++i)
-        lines << QString::fromStdString(sentences[i]);
-    if (sentences.size() > mostTold)
-        lines << QString("And %1 more; tenter-cli solve tells them all.").arg(sentences.size() - mostTold);
-    return lines.join("\n\n");
+Viewing::Mark markOf(const solve::Told& told, bool conflicts) {
+    const solve::Binding& at = *told.at;
+    Viewing::Mark mark{at.variant, at.demand.role, at.width, at.size, {}, {}, conflicts};
+    if (at.by.copy) mark.part = {static_cast<int>(at.by.card), static_cast<int>(at.by.part)};
+    mark.says = QString::fromStdString(told.says);
+    return mark;
 }
 
 }  // namespace
@@ -39,8 +37,12 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     box->addWidget(solve_);
     box->addWidget(foot_);
     says_->setWordWrap(true);
-    says_->setTextFormat(Qt::PlainText);
-    says_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    says_->setTextFormat(Qt::RichText);
+    says_->setTextInteractionFlags(Qt::TextBrowserInteraction);
+    connect(says_, &QLabel::linkActivated, this, [this](const QString& link) {
+        const auto& marks = context_.viewing.marks();
+        if (const auto at = link.toULongLong(); at < marks.size()) context_.viewing.goTo(marks[at]);
+    });
     says_->setAccessibleName("What decides the sizes");
     box->addWidget(says_);
     offers_->setSpacing(8);
@@ -59,7 +61,20 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     });
     connect(take_, &QPushButton::clicked, this, &SolveBox::take);
     connect(leave_, &QPushButton::clicked, this, &SolveBox::leave);
-    leave();
+    context_.viewing.setProposer([this]() -> Viewing::Proposal {
+        if (!asked_) return nullptr;
+        asked_ = ask();
+        return find();
+    });
+    // Another proposal is looked at.
+    connect(&context_.viewing, &Viewing::proposed, this, [this] {
+        if (asked_ && context_.viewing.proposal() != solved_) close();
+    });
+    close();
+}
+
+SolveBox::~SolveBox() {
+    context_.viewing.setProposer({});
 }
 
 SolveBox::Asked SolveBox::ask() const {
@@ -83,33 +98,43 @@ void SolveBox::solve() {
     Asked asked = ask();
     if (asked_ == asked) return;
     asked_ = std::move(asked);
-    show(solve::solve(asked_->project, asked_->variants, context_.viewing.document().store()));
+    context_.viewing.propose(find());
+    bringIntoView(this, solve_);
 }
 
-void SolveBox::show(const solve::Answer& answer) {
-    clearOffers();
-    solved_.reset();
+Viewing::Proposal SolveBox::find() {
+    const solve::Answer answer =
+        solve::solve(asked_->project, asked_->variants, context_.viewing.document().store());
     const bool same = answer.solved && *answer.solved == asked_->project;
-    if (answer.solved && !same) solved_ = std::make_shared<const project::Project>(*answer.solved);
+    solved_ = answer.solved && !same ? std::make_shared<const project::Project>(*answer.solved) : nullptr;
+    clearOffers();
     for (const solve::Loosening& loosening : answer.conflict.loosenings)
         offer(loosening);
-    const QString sentences = told(solve::sentences(asked_->project, answer));
-    says_->setText(same ? "The sizes keep every wish as they are.\n\n" + sentences : sentences);
-    says_->show();
+    tell(answer, same);
     take_->setVisible(solved_ != nullptr);
     foot_->show();
-    context_.viewing.propose(solved_);
-    // Once it has its new height.
-    QTimer::singleShot(0, this, &SolveBox::comeIntoView);
+    return solved_;
 }
 
-void SolveBox::comeIntoView() {
-    for (QWidget* above = parentWidget(); above != nullptr; above = above->parentWidget())
-        if (auto* scrolled = qobject_cast<QScrollArea*>(above)) {
-            scrolled->ensureWidgetVisible(this, 0, 0);
-            // Rather its head than its foot.
-            scrolled->ensureWidgetVisible(solve_, 0, 8);
+void SolveBox::tell(const solve::Answer& answer, bool same) {
+    std::vector<Viewing::Mark> marks;
+    QString text;
+    const auto say = [&](const QString& paragraph) { text += "<p>" + paragraph + "</p>"; };
+    if (same) say("The sizes keep every wish as they are.");
+    std::size_t told = 0;
+    for (const solve::Told& one : solve::told(asked_->project, answer)) {
+        const QString says = QString::fromStdString(one.says).toHtmlEscaped();
+        QString link;
+        if (one.at) {
+            link = QString(" <a href=\"%1\">Go to %2</a>").arg(marks.size()).arg(pixels(one.at->width));
+            marks.push_back(markOf(one, !answer.conflict.demands.empty()));
         }
+        if (told++ < mostTold) say(says + link);
+    }
+    if (told > mostTold) say(QString("And %1 more, marked on the plot.").arg(told - mostTold));
+    says_->setText(text);
+    says_->show();
+    context_.viewing.setMarks(std::move(marks));
 }
 
 void SolveBox::clearOffers() {
@@ -133,19 +158,24 @@ void SolveBox::offer(const solve::Loosening& loosening) {
 
 void SolveBox::take() {
     if (!solved_) return;
-    const std::shared_ptr<const project::Project> solved = solved_;
+    const Viewing::Proposal solved = solved_;
     leave();
     context_.viewing.document().edit("Solve sizes", [&](project::Project& project) { project = *solved; });
     solve_->setFocus();
 }
 
 void SolveBox::leave() {
+    close();
+    context_.viewing.propose(nullptr);
+}
+
+void SolveBox::close() {
     asked_.reset();
     solved_.reset();
     clearOffers();
     says_->hide();
     foot_->hide();
-    context_.viewing.propose(nullptr);
+    context_.viewing.setMarks({});
 }
 
 void SolveBox::hideEvent(QHideEvent* event) {

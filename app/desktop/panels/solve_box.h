@@ -16,6 +16,7 @@ class SolveBox : public QWidget {
 
 public:
     explicit SolveBox(Context& context, QWidget* parent = nullptr);
+    ~SolveBox() override;
     /// The project or the scope may be another one: solves again if an answer is shown.
     void refresh();
     [[nodiscard]] QPushButton* button() const { return solve_; }
@@ -32,22 +33,24 @@ private:
     };
     [[nodiscard]] Asked ask() const;
     void solve();
-    void show(const solve::Answer& answer);
-    void comeIntoView();
+    /// The answer for what `asked_` says, shown in here; the sizes found, null if there is nothing to show.
+    Viewing::Proposal find();
+    void tell(const solve::Answer& answer, bool same);
     void take();
     void leave();
+    void close();
     void clearOffers();
     void offer(const solve::Loosening& loosening);
 
     Context& context_;
     QPushButton* solve_;
-    QLabel* says_;
+    QLabel* says_;  ///< a link is the index of a mark
     QWidget* foot_;
     QPushButton* take_;
     QPushButton* leave_;
     QVBoxLayout* offers_;  ///< a button for each loosening that would help
     std::optional<Asked> asked_;
-    std::shared_ptr<const project::Project> solved_;
+    Viewing::Proposal solved_;
 };
 
 }  // namespace tenter::desktop::panels

@@ -21,7 +21,7 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
       size_(new RampEditor),
       paste_(new SizePaste(context)),
       clamp_(new QLabel),
-      solve_(new SolveBox(context)) {
+      scale_(new ScaleBox(context)) {
     section("Type");
     setting("Family", family_, {}, "family")->setTall();
     auto weight = numberKind(1, 1000, 100, 0);
@@ -52,8 +52,10 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     clamp_->setAccessibleName("The size as the stylesheet says it");
     addWidget(clamp_);
     setting("Follows", new SegmentEditor({{"viewport", "Page"}, {"card", "Card"}}), {}, "follow");
+    addWidget(scale_);
+    addFindable("All sizes by the card", scale_->button());
 
-    addWishes();
+    addPart(new WishesPanel(context));
 
     section("Lines");
     setting("Line height", new NumberEditor(controls::lineHeightKind()), {}, "lineHeight");
@@ -72,55 +74,6 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     close();
 }
 
-void TextPanel::addWishes() {
-    using project::RoleWishes;
-    section("Wishes, at every width");
-    const auto orNone = [](controls::AmountKind kind) {
-        kind.keywords = {"none"};
-        return new NumberEditor(std::move(kind));
-    };
-    const auto characters = [&] { return orNone(numberKind(1, 1000, 1, 1)); };
-    const auto size = [&] { return orNone(numberKind(1, 400, 0.5, 2, "px")); };
-    wish("Lines up to", "lines at most", &RoleWishes::lines, orNone(numberKind(1, 50, 1, 0)));
-    wish("Measure from", "least measure", &RoleWishes::leastMeasure, characters());
-    wish("Measure to", "most measure", &RoleWishes::mostMeasure, characters());
-    wish("Size from", "least size", &RoleWishes::leastSize, size());
-    wish("Size to", "most size", &RoleWishes::mostSize, size());
-    wish("Ramps", "ramps stay", &RoleWishes::locked,
-         new SegmentEditor({{"free", "May change"}, {"stay", "Stay"}}));
-    addWidget(solve_);
-    addFindable("Solve sizes", solve_->button());
-}
-
-template <class T>
-void TextPanel::wish(const QString& title, const QString& words,
-                     std::optional<T> project::RoleWishes::*member, controls::Editor* editor) {
-    const auto get = [this, member](const project::Project& project) -> project::Json {
-        const std::optional<T> value = project::wishedEverywhere(project, viewing().role()).*member;
-        if constexpr (std::is_same_v<T, bool>) return value.value_or(false) ? "stay" : "free";
-        return value ? project::Json(*value) : project::Json("none");
-    };
-    const auto set = [this, member](project::Project& project, const project::Json& value) {
-        project::RoleWishes& entry = project::wishEverywhere(project, viewing().role());
-        const project::RoleWishes before = entry;
-        std::optional<T>& wished = entry.*member;
-        wished.reset();
-        if constexpr (std::is_same_v<T, bool>) {
-            if (value == "stay") wished.emplace(true);
-        } else if (value.is_number()) {
-            wished.emplace(value.get<T>());
-        }
-        const project::RoleWishes all = project::wishedEverywhere(project, viewing().role());
-        const auto crossed = [](const auto& least, const auto& most) {
-            return least && most && *least > *most;
-        };
-        if (!crossed(all.leastMeasure, all.mostMeasure) && !crossed(all.leastSize, all.mostSize)) return;
-        entry = before;
-        context().say("The least is to be no more than the most: change the other one first.");
-    };
-    property(title, "Wish: " + words, editor, get, set);
-}
-
 void TextPanel::refresh() {
     Panel::refresh();
     const project::Project& project = viewing().shown();
@@ -134,7 +87,7 @@ void TextPanel::refresh() {
     size_->setEnds(ends.from, ends.to);
     if (role != pasteFor_ && !paste_->isHidden()) paste_->leave();
     paste_->refresh();
-    solve_->refresh();
+    scale_->refresh();
     showSize();
 }
 

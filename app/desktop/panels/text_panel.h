@@ -4,8 +4,9 @@
 #include "controls/family_editor.h"
 #include "panels/panel.h"
 #include "panels/ramp_editor.h"
+#include "panels/scale_box.h"
 #include "panels/size_paste.h"
-#include "panels/solve_box.h"
+#include "panels/wishes_panel.h"
 
 namespace tenter::desktop::panels {
 
@@ -20,11 +21,6 @@ public:
 
 private:
     void showSize();
-    void addWishes();
-    /// A wish on the role at all widths; `words` are what it asks.
-    template <class T>
-    void wish(const QString& title, const QString& words, std::optional<T> project::RoleWishes::*member,
-              controls::Editor* editor);
 
     controls::FamilyEditor* family_;
     std::vector<project::FontEntry> fonts_;  ///< those the list of families was made with
@@ -32,7 +28,7 @@ private:
     SizePaste* paste_;
     std::string pasteFor_;  ///< the role that is being pasted to
     QLabel* clamp_;
-    SolveBox* solve_;
+    ScaleBox* scale_;
 };
 
 }  // namespace tenter::desktop::panels

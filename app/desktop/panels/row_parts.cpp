@@ -1,0 +1,30 @@
+#include "panels/row_parts.h"
+
+#include <QPainter>
+
+#include "controls/glyphs.h"
+
+namespace tenter::desktop::panels {
+
+QToolButton* resetButton(QWidget* parent) {
+    auto* button = new QToolButton(parent);
+    button->setFixedSize(buttonSide, buttonSide);
+    button->setIconSize({14, 14});
+    button->setAutoRaise(true);
+    button->setIcon(controls::glyph(controls::Glyph::Reset));
+    button->setToolTip("Reset to what it inherits");
+    QSizePolicy keep = button->sizePolicy();
+    keep.setRetainSizeWhenHidden(true);
+    button->setSizePolicy(keep);
+    return button;
+}
+
+void paintSetHere(QWidget* row, int y) {
+    QPainter painter(row);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(row->palette().color(QPalette::Highlight));
+    painter.drawEllipse(QPointF(4, y + 0.5), 3, 3);
+}
+
+}  // namespace tenter::desktop::panels

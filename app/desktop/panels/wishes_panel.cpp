@@ -1,0 +1,370 @@
+#include "panels/wishes_panel.h"
+
+#include <QRegularExpression>
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "controls/number_editors.h"
+#include "controls/text_editor.h"
+#include "document/wording.h"
+#include "row/lookup.h"
+
+namespace tenter::desktop::panels {
+
+using controls::ListEditor;
+using controls::NumberEditor;
+using controls::numberKind;
+using controls::SegmentEditor;
+using project::Json;
+using project::Project;
+using project::RoleWishes;
+using project::Wishes;
+
+namespace {
+
+const std::string none = "none";
+
+controls::AmountKind orNone(controls::AmountKind kind) {
+    kind.keywords = {QString::fromStdString(none)};
+    return kind;
+}
+
+std::optional<double> numberIn(const Json& value, double times) {
+    return value.is_number() ? std::optional(value.get<double>() / times) : std::nullopt;
+}
+
+bool areCrossed(const RoleWishes& wished) {
+    return (wished.leastMeasure && wished.mostMeasure && *wished.leastMeasure > *wished.mostMeasure) ||
+           (wished.leastSize && wished.mostSize && *wished.leastSize > *wished.mostSize);
+}
+
+QString cardsTitle(const std::vector<int>& cards) {
+    QStringList numbers;
+    for (const int card : cards)
+        numbers << QString::number(card + 1);
+    return numbers.join(", ");
+}
+
+std::vector<int> cardsIn(const QString& text) {
+    std::vector<int> cards;
+    for (const QString& one : text.split(QRegularExpression("[,\\s]+"), Qt::SkipEmptyParts))
+        cards.push_back(one.toInt() - 1);
+    std::ranges::sort(cards);
+    const auto [from, to] = std::ranges::unique(cards);
+    cards.erase(from, to);
+    return cards;
+}
+
+}  // namespace
+
+WishesPanel::WishesPanel(Context& context, QWidget* parent)
+    : Panel(context, parent), solve_(new SolveBox(context)) {
+    section("Wishes, at every width");
+    title_ = sectionLabel();
+    title_->setToolTip("What should hold of the sizes at these widths, in every variant");
+    wish<int>("Lines up to", "lines at most", &RoleWishes::lines,
+              new NumberEditor(orNone(numberKind(1, 50, 1, 0))),
+              {[](int lines) { return Json(lines); },
+               [](const Json& value) {
+                   return value.is_number() ? std::optional(value.get<int>()) : std::nullopt;
+               }});
+    number("Measure from", "least measure", &RoleWishes::leastMeasure, numberKind(1, 1000, 1, 1));
+    number("Measure to", "most measure", &RoleWishes::mostMeasure, numberKind(1, 1000, 1, 1));
+    number("Size from", "least size", &RoleWishes::leastSize, numberKind(1, 400, 0.5, 2, "px"));
+    number("Size to", "most size", &RoleWishes::mostSize, numberKind(1, 400, 0.5, 2, "px"));
+
+    more_ = fold("More wishes");
+    addRatio();
+    moreRows_.push_back(choice<bool>("Ramps", "ramps stay", &RoleWishes::locked,
+                                     new SegmentEditor({{"free", "May change"}, {"stay", "Stay"}}),
+                                     {{"free", false}, {"stay", true}}));
+    auto* growth =
+        number("Growth to", "growth at most", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px"));
+    growth->editor().setToolTip("At most so much larger for every 100 px of page width");
+    moreRows_.push_back(growth);
+    moreRows_.push_back(choice<bool>("With column", "never against its column", &RoleWishes::withColumn,
+                                     new SegmentEditor({{"with", "Never against"}, {"free", "Free"}}),
+                                     {{"with", true}, {"free", false}}));
+    auto* zoom =
+        number("Doubled by", "zoom that doubles", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
+    zoom->editor().setToolTip("The zoom of the browser by which readers have the type twice as large");
+    moreRows_.push_back(zoom);
+    using At = project::AtBreakpoints;
+    moreRows_.push_back(choice<At>(
+        "Breakpoints", "at breakpoints", &RoleWishes::breakpoints,
+        new ListEditor({{"free", "Sizes may jump"}, {"same", "Same size"}, {"proportional", "Same share"}}),
+        {{"free", At::Free}, {"same", At::Same}, {"proportional", At::Proportional}}));
+
+    seeking_ = fold("How sizes are sought, for all roles");
+    addGeneral();
+    addWithout();
+
+    section({});
+    addWidget(solve_);
+    addFindable("Solve sizes", solve_->button());
+}
+
+project::WishedWidths WishesPanel::widths() const {
+    if (viewing().scope() != Viewing::Scope::ThisBand) return {};
+    const auto& bands = viewing().shown().variants[viewing().variant()].bands;
+    const std::size_t band = viewing().band();
+    return {band > 0 ? bands[band - 1].upTo : std::nullopt, bands[band].upTo};
+}
+
+RoleWishes WishesPanel::wished(const Project& project) const {
+    return project::wishedFor(project, viewing().role(), widths());
+}
+
+const RoleWishes* WishesPanel::said(const Project& project) const {
+    return project::wishSaidFor(project, viewing().role(), widths());
+}
+
+void WishesPanel::change(Project& project, const std::function<void(RoleWishes&)>& how) {
+    RoleWishes& entry = project::wishFor(project, viewing().role(), widths());
+    const RoleWishes before = entry;
+    how(entry);
+    if (areCrossed(wished(project))) {
+        entry = before;
+        context().say("The least is to be no more than the most: change the other one first.");
+    }
+    project::dropEmptyWishes(project);
+}
+
+template <class T>
+ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
+                              std::optional<T> RoleWishes::*member, controls::Editor* editor,
+                              Manner<T> manner) {
+    const std::optional<T> nothing = project::askingNothing().*member;
+    const auto asks = [member, nothing](const RoleWishes& wishes) {
+        return wishes.*member && wishes.*member != nothing;
+    };
+    const auto get = [this, member, asks, manner](const Project& project) {
+        const RoleWishes wishes = wished(project);
+        return asks(wishes) ? manner.shown(*(wishes.*member)) : Json(none);
+    };
+    const auto set = [this, member, asks, nothing, manner](Project& project, const Json& value) {
+        change(project, [&](RoleWishes& entry) {
+            (entry.*member).reset();
+            if (value.is_null()) return;
+            const std::optional<T> typed = manner.read(value);
+            // What nobody wishes need not be unwished.
+            if (typed || asks(wished(project))) entry.*member = typed ? typed : nothing;
+        });
+    };
+    ProjectRow* row = property(title, "Wish: " + words, editor, get, set);
+    row->setOptional([this, member](const Project& project) {
+        const RoleWishes* const entry = said(project);
+        return entry != nullptr && (entry->*member).has_value();
+    });
+    return row;
+}
+
+ProjectRow* WishesPanel::number(const QString& title, const QString& words,
+                                std::optional<double> RoleWishes::*member, controls::AmountKind kind,
+                                double times) {
+    return wish<double>(title, words, member, new NumberEditor(orNone(std::move(kind))),
+                        {[times](double value) { return Json(value * times); },
+                         [times](const Json& value) { return numberIn(value, times); }});
+}
+
+template <class T>
+ProjectRow* WishesPanel::choice(const QString& title, const QString& words,
+                                std::optional<T> RoleWishes::*member, controls::Editor* editor,
+                                std::vector<std::pair<std::string, T>> choices) {
+    const auto get = [this, member, choices](const Project& project) {
+        const T held = (wished(project).*member).value_or(*(project::askingNothing().*member));
+        const auto found = std::ranges::find(choices, held, &std::pair<std::string, T>::second);
+        return found == choices.end() ? Json() : Json(found->first);
+    };
+    const auto set = [this, member, choices](Project& project, const Json& value) {
+        change(project, [&](RoleWishes& entry) {
+            (entry.*member).reset();
+            for (const auto& [word, means] : choices)
+                if (value == word && (wished(project).*member) != means) entry.*member = means;
+        });
+    };
+    ProjectRow* row = property(title, "Wish: " + words, editor, get, set);
+    row->setOptional([this, member](const Project& project) {
+        const RoleWishes* const entry = said(project);
+        return entry != nullptr && (entry->*member).has_value();
+    });
+    return row;
+}
+
+void WishesPanel::relate(RoleWishes& entry, const std::string& other) {
+    entry.ratioTo = other;
+    if (entry.ratio || entry.leastRatio) return;
+    const double own = row::fontSizeHere(viewing(), entry.role).value_or(20);
+    const double others = row::fontSizeHere(viewing(), other).value_or(16);
+    entry.leastRatio = std::clamp(std::floor(own / others * 20) / 20, 0.1, 10.0);
+}
+
+void WishesPanel::addRatio() {
+    const auto unsay = [](RoleWishes& entry) {
+        entry.ratioTo.reset();
+        entry.ratio.reset();
+        entry.leastRatio.reset();
+    };
+    const auto isSaid = [this](const Project& project) {
+        const RoleWishes* const entry = said(project);
+        return entry != nullptr && entry->ratioTo.has_value();
+    };
+    others_ = new ListEditor({{none, "No other role"}});
+    auto* other = property(
+        "Ratio to", "Wish: ratio to a role", others_,
+        [this](const Project& project) { return Json(wished(project).ratioTo.value_or(none)); },
+        [this, unsay](Project& project, const Json& value) {
+            change(project, [&](RoleWishes& entry) {
+                if (value.is_string() && value != none)
+                    relate(entry, value.get<std::string>());
+                else
+                    unsay(entry);
+            });
+        });
+    other->setOptional(isSaid);
+    times_ = property(
+        "Times", "Wish: times that role’s size", new NumberEditor(numberKind(0.1, 10, 0.05, 3)),
+        [this](const Project& project) {
+            const RoleWishes wishes = wished(project);
+            return Json(wishes.ratio ? *wishes.ratio : wishes.leastRatio.value_or(1));
+        },
+        [this, unsay](Project& project, const Json& value) {
+            const RoleWishes wishes = wished(project);
+            change(project, [&](RoleWishes& entry) {
+                unsay(entry);
+                if (!value.is_number()) return;
+                entry.ratioTo = wishes.ratioTo;
+                (wishes.ratio ? entry.ratio : entry.leastRatio) = value.get<double>();
+            });
+        });
+    times_->setOptional(isSaid);
+    manner_ = property(
+        "", "Wish: how the ratio holds", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
+        [this](const Project& project) { return Json(wished(project).ratio ? "exact" : "least"); },
+        [this, unsay](Project& project, const Json& value) {
+            const RoleWishes wishes = wished(project);
+            change(project, [&](RoleWishes& entry) {
+                const double held = wishes.ratio ? *wishes.ratio : wishes.leastRatio.value_or(1);
+                unsay(entry);
+                entry.ratioTo = wishes.ratioTo;
+                (value == "exact" ? entry.ratio : entry.leastRatio) = held;
+            });
+        });
+    moreRows_.push_back(other);
+}
+
+template <class T>
+ProjectRow* WishesPanel::general(const QString& title, const QString& words, std::optional<T> Wishes::*member,
+                                 controls::Editor* editor, Manner<T> manner) {
+    ProjectRow* row = property(
+        title, "Solving: " + words, editor,
+        [member, manner](const Project& project) {
+            return manner.shown(*(project::wishesOf(project).*member));
+        },
+        [member, manner](Project& project, const Json& value) {
+            if (!project.wishes) project.wishes.emplace();
+            std::optional<T>& said = (*project.wishes).*member;
+            said = value.is_null() ? std::nullopt : manner.read(value);
+            if (said == project::usualWishes(project).*member) said.reset();
+            project::dropEmptyWishes(project);
+        });
+    row->setOptional([member](const Project& project) {
+        return project.wishes && ((*project.wishes).*member).has_value();
+    });
+    seekingRows_.push_back(row);
+    return row;
+}
+
+void WishesPanel::addGeneral() {
+    using project::Aim;
+    general<Aim>(
+        "Aim", "aim", &Wishes::aim,
+        new ListEditor(
+            {{"nearest", "Nearest to now"}, {"largest", "As large as can be"}, {"calmest", "Least change"}}),
+        {[](Aim aim) {
+             return Json(aim == Aim::Largest ? "largest" : aim == Aim::Calmest ? "calmest" : "nearest");
+         },
+         [](const Json& value) {
+             return std::optional(value == "largest"   ? Aim::Largest
+                                  : value == "calmest" ? Aim::Calmest
+                                                       : Aim::Nearest);
+         }});
+    auto* grid = general<units::Length>(
+        "On a grid", "grid of sizes", &Wishes::grid,
+        new NumberEditor(controls::lengthKind({"px", "rem"}, {QString::fromStdString(none)}, 0, 16)),
+        {[](const units::Length& step) { return Json(step.value() == 0 ? none : step.css()); },
+         [](const Json& value) {
+             return value.is_string() && value != none ? units::Length::parse(value.get<std::string>())
+                                                       : std::optional(units::Length());
+         }});
+    grid->editor().setToolTip("Ends of ramps are multiples of it, such as 0.5 px");
+    const Manner<double> percent{[](double share) { return Json(share * 100); },
+                                 [](const Json& value) { return numberIn(value, 100); }};
+    const auto share = [](double most) { return new NumberEditor(numberKind(0, most, 1, 1, "%")); };
+    general<double>("Longer copy", "room for longer copy", &Wishes::reserve, share(50), percent)
+        ->editor()
+        .setToolTip("Lines keep to their number if the copy grows by so much, as in another language");
+    general<double>("Slack", "slack", &Wishes::slack, share(20), percent)
+        ->editor()
+        .setToolTip("Kept free of each line where lines are counted: browsers differ");
+    general<double>("Under 500 px", "slack under 500 px", &Wishes::narrowSlack, share(20), percent);
+}
+
+void WishesPanel::addWithout() {
+    auto* cards = new controls::TextEditor([this](const QString& text) {
+        const auto most = static_cast<int>(document().project().cards.size());
+        static const QRegularExpression shape("^\\s*(\\d+([,\\s]+\\d+)*)?[,\\s]*$");
+        const auto isCard = [most](int card) { return card >= 0 && card < most; };
+        return shape.match(text).hasMatch() && std::ranges::all_of(cardsIn(text), isCard)
+                   ? QString()
+                   : QString("cards are counted from 1 to %1, such as 2, 5").arg(most);
+    });
+    cards->setPlaceholder("such as 2, 5");
+    auto* row = property(
+        "Without cards", "Solving: cards left out", cards,
+        [](const Project& project) {
+            return Json(
+                cardsTitle(project.wishes ? project.wishes->without : std::vector<int>()).toStdString());
+        },
+        [](Project& project, const Json& value) {
+            if (!project.wishes) project.wishes.emplace();
+            project.wishes->without.clear();
+            if (value.is_string())
+                project.wishes->without = cardsIn(QString::fromStdString(value.get<std::string>()));
+            project::dropEmptyWishes(project);
+        });
+    row->setOptional(
+        [](const Project& project) { return project.wishes && !project.wishes->without.empty(); });
+    seekingRows_.push_back(row);
+}
+
+void WishesPanel::count(controls::Fold* fold, const std::vector<ProjectRow*>& rows) {
+    fold->setMade(static_cast<int>(std::ranges::count_if(rows, &ProjectRow::isSaid)));
+}
+
+void WishesPanel::refresh() {
+    const Project& project = viewing().shown();
+    std::vector<std::string> others = project::roles(project);
+    std::erase(others, viewing().role());
+    if (others != offered_) {
+        offered_ = others;
+        std::vector<controls::Choice> choices{{none, "No other role"}};
+        for (const std::string& role : offered_)
+            choices.push_back({role, roleTitle(role)});
+        others_->setChoices(std::move(choices));
+    }
+    const project::WishedWidths held = widths();
+    title_->setText(held == project::WishedWidths()
+                        ? "Wishes, at every width"
+                        : "Wishes, " + bandWidths(project.variants[viewing().variant()], viewing().band()));
+    const bool related = wished(project).ratioTo.has_value();
+    times_->setVisible(related);
+    manner_->setVisible(related);
+    Panel::refresh();
+    count(more_, moreRows_);
+    count(seeking_, seekingRows_);
+    solve_->refresh();
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,299 @@
+// What is wished, in the window: for all widths or a band, seen solved as it changes, explained where it
+// binds; sizes by the card; the leeway of the row. What is computed is proved in tests/solve.
+#include <QLabel>
+#include <QPushButton>
+#include <QtTest>
+
+#include "axis/place_mark.h"
+#include "controls/fold.h"
+#include "controls/number_field.h"
+#include "panels/leeway_box.h"
+#include "panels/scale_box.h"
+#include "panels/side_panel.h"
+#include "panels/solve_box.h"
+#include "project/cascade.h"
+#include "project/wishing.h"
+#include "showing.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+class WishesTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        window_ = shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json"));
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        openPanel(1);
+    }
+    void cleanup() { window_.reset(); }
+
+    void wishesForTheBandInViewWhereEditsGoToIt() {
+        viewing().setWidth(700);
+        viewing().setScope(Viewing::Scope::ThisBand);
+        settle();
+        type("Wish: lines at most", "2");
+        const project::WishedWidths band{590, 930};
+        const project::RoleWishes* said = project::wishSaidFor(project(), "heading", band);
+        QVERIFY(said != nullptr && said->lines == 2);
+        QVERIFY(project::wishSaidFor(project(), "heading", {}) == nullptr);
+        QVERIFY(label("Wishes, 591 to 930 px") != nullptr);
+        // Emptied, it is as for all widths again, and the project as it was.
+        type("Wish: lines at most", "");
+        QVERIFY(!project().wishes);
+        QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
+    }
+
+    void unwishesWhatIsUsual() {
+        type("Wish: lines at most", "none");
+        QVERIFY(project::wishedFor(project(), "heading", {}).lines == project::askingNothing().lines);
+        QCOMPARE(field("Wish: lines at most")->text(), QString("none"));
+        type("Wish: least measure", "none");
+        // Nobody wishes that of a heading.
+        QVERIFY(!project::wishSaidFor(project(), "heading", {})->leastMeasure);
+    }
+
+    void keepsWhatIsWantedLessOftenInFolds() {
+        QVERIFY(!field("Wish: growth at most")->isVisible());
+        fold("More wishes")->button()->click();
+        QVERIFY(field("Wish: growth at most")->isVisible());
+        type("Wish: growth at most", "0.5 px");
+        QCOMPARE(project::wishedFor(project(), "heading", {}).growth, std::optional(0.5));
+        type("Wish: zoom that doubles", "400");
+        QCOMPARE(project::wishedFor(project(), "heading", {}).zoom, std::optional(4.0));
+        fold("More wishes")->button()->click();
+        settle();
+        QVERIFY2(fold("More wishes")->button()->text().contains("2 made"),
+                 qPrintable(fold("More wishes")->button()->text()));
+        document().undoStack().undo();
+        document().undoStack().undo();
+        QVERIFY(!project().wishes);
+    }
+
+    void relatesARoleToAnother() {
+        fold("More wishes")->button()->click();
+        auto* list = named<QComboBox>("Wish: ratio to a role");
+        QVERIFY(list != nullptr);
+        list->setFocus();
+        QTest::keyClicks(list, "Body");
+        emit list->activated(list->currentIndex());
+        const project::RoleWishes wished = project::wishedFor(project(), "heading", {});
+        QCOMPARE(wished.ratioTo, std::optional<std::string>("body"));
+        QVERIFY(wished.leastRatio && !wished.ratio);
+        settle();
+        type("Wish: times that role’s size", "1.4");
+        QCOMPARE(project::wishedFor(project(), "heading", {}).leastRatio, std::optional(1.4));
+        press("Wish: how the ratio holds: Exactly");
+        QCOMPARE(project::wishedFor(project(), "heading", {}).ratio, std::optional(1.4));
+        QVERIFY(!project::wishedFor(project(), "heading", {}).leastRatio);
+    }
+
+    void saysHowSizesAreSought() {
+        fold("How sizes are sought, for all roles")->button()->click();
+        type("Solving: grid of sizes", "0.5 px");
+        type("Solving: room for longer copy", "20");
+        QCOMPARE(project().wishes->grid->css(), std::string("0.5px"));
+        QCOMPARE(*project().wishes->reserve, 0.2);
+        auto* cards = named<QLineEdit>("Solving: cards left out");
+        cards->setFocus();
+        cards->selectAll();
+        QTest::keyClicks(cards, "3, 1");
+        QTest::keyClick(cards, Qt::Key_Return);
+        QCOMPARE(project().wishes->without, (std::vector<int>{0, 2}));
+    }
+
+    // In the same frame: before the event loop turns.
+    void solvesAgainWithEachStepOfAWish() {
+        type("Wish: most size", "26 px");
+        press("Solve sizes");
+        QVERIFY(viewing().isProposal());
+        controls::NumberField* most = field("Wish: most size");
+        most->setFocus();
+        double size = headingAt(1900);
+        for (int i = 0; i < 4; ++i) {
+            QTest::keyClick(most, Qt::Key_Down);
+            QVERIFY(viewing().isProposal());
+            QVERIFY(headingAt(1900) < size);
+            size = headingAt(1900);
+        }
+        QVERIFY(size <= 24.01);
+    }
+
+    void dragsAWishByItsName() {
+        type("Wish: most size", "26 px");
+        press("Solve sizes");
+        const int steps = document().undoStack().count();
+        QLabel* name = label("Size to");
+        QVERIFY(name != nullptr);
+        const QPoint hold(10, 10);
+        QTest::mousePress(name, Qt::LeftButton, {}, hold);
+        for (int by = 4; by <= 16; by += 4)
+            QTest::mouseMove(name, hold - QPoint(by, 0));
+        QVERIFY(viewing().isProposal());
+        QVERIFY(headingAt(1900) <= 24.01);
+        QTest::mouseRelease(name, Qt::LeftButton, {}, hold - QPoint(16, 0));
+        QCOMPARE(project::wishedFor(project(), "heading", {}).mostSize, std::optional(24.0));
+        QCOMPARE(document().undoStack().count(), steps + 1);
+    }
+
+    void marksWhereWishesDecideAndGoesThere() {
+        type("Wish: lines at most", "2");
+        press("Solve sizes");
+        QVERIFY(viewing().isProposal());
+        axis::PlaceMark* found = nullptr;
+        for (auto* mark : window_->findChildren<axis::PlaceMark*>())
+            if (mark->isVisible() && mark->mark().part.card >= 0) found = mark;
+        QVERIFY(found != nullptr);
+        const Viewing::Mark mark = found->mark();
+        QVERIFY(!mark.conflicts && found->accessibleName() == mark.says);
+        QCOMPARE(mark.variant, viewing().variant());
+        // It stands on the proposed ramp.
+        const auto& roles = viewing().row().roles();
+        const auto role = static_cast<std::uint32_t>(std::ranges::find(roles, mark.role) - roles.begin());
+        QVERIFY(qAbs(viewing().row().fontSize(role, mark.width) - mark.size) < 0.02);
+        QTest::mouseClick(found, Qt::LeftButton);
+        QCOMPARE(viewing().width(), mark.width);
+        QCOMPARE(viewing().selection(), mark.part);
+        press("Leave");
+        for (auto* each : window_->findChildren<axis::PlaceMark*>())
+            QVERIFY(!each->isVisible());
+    }
+
+    void explainsAConflictWhereItIs() {
+        type("Wish: least size", "60 px");
+        type("Wish: lines at most", "1");
+        press("Solve sizes");
+        QVERIFY(!viewing().isProposal());
+        QVERIFY(!viewing().marks().empty());
+        const Viewing::Mark mark = viewing().marks().front();
+        QVERIFY(mark.conflicts && mark.part.card >= 0);
+        viewing().setWidth(1900);
+        auto* box = window_->findChild<panels::SolveBox*>();
+        for (QLabel* says : box->findChildren<QLabel*>())
+            if (says->text().contains("<a href=\"0\">")) emit says->linkActivated("0");
+        QCOMPARE(viewing().width(), mark.width);
+        QCOMPARE(viewing().variant(), mark.variant);
+        QCOMPARE(viewing().selection(), mark.part);
+    }
+
+    void letsAllSizesFollowTheCardAndThePageAgain() {
+        const project::Project before = project();
+        press("All sizes by the card…");
+        QVERIFY(viewing().isProposal());
+        QVERIFY(project() == before);
+        QVERIFY(label("container") != nullptr);
+        press("Follow the card");
+        QVERIFY(!viewing().isProposal());
+        for (const char* role : {"heading", "body", "button"})
+            QVERIFY(project::resolve(project(), project().variants[1], 0).text.find(role)->follow ==
+                    project::Follow::Card);
+        QCOMPARE(document().undoStack().undoText(), QString("All sizes by the card"));
+        settle();
+        press("Solve sizes");
+        QVERIFY(viewing().isProposal() || label("keep every wish") != nullptr);
+        press("Leave");
+        press("All sizes by the page…");
+        press("Follow the page");
+        QVERIFY(project::resolve(project(), project().variants[1], 0).text.find("body")->follow ==
+                project::Follow::Viewport);
+        document().undoStack().undo();
+        document().undoStack().undo();
+        QVERIFY(project() == before);
+    }
+
+    void showsOneProposalAtATime() {
+        type("Wish: lines at most", "2");
+        press("Solve sizes");
+        QVERIFY(viewing().isProposal());
+        press("All sizes by the card…");
+        QVERIFY(viewing().isProposal());
+        QVERIFY(viewing().marks().empty());
+        const project::Project proposed = viewing().shown();
+        press("Follow the card");
+        QVERIFY(!viewing().isProposal());
+        QVERIFY(project() == proposed);
+    }
+
+    void tellsTheLeewayOfABreakpointAndTakesTheBest() {
+        // Wherever it stands, a breakpoint far out of its run is told a better place.
+        document().edit("Spoil", [](project::Project& project) { project.variants[0].bands[1].upTo = 1500; });
+        viewing().setWidth(1200);
+        openPanel(0);
+        const auto leeway = solve::leewayOf(project(), 0, 1, solve::Varied::Breakpoint, document().store());
+        QVERIFY(leeway && leeway->run && leeway->run->best != 1500);
+        press("Breakpoint");
+        QVERIFY(viewing().isProposal());
+        QVERIFY(label("may be anywhere from") != nullptr);
+        QCOMPARE(project().variants[0].bands[1].upTo, std::optional(1500.0));
+        auto* box = window_->findChild<panels::LeewayBox*>();
+        for (QPushButton* button : box->findChildren<QPushButton*>())
+            if (button->isVisible() && button->text().startsWith("Take ")) {
+                QTest::mouseClick(button, Qt::LeftButton);
+                break;
+            }
+        QCOMPARE(project().variants[0].bands[1].upTo, std::optional(leeway->run->best));
+        document().undoStack().undo();
+        QCOMPARE(project().variants[0].bands[1].upTo, std::optional(1500.0));
+    }
+
+private:
+    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return window_->document(); }
+    const project::Project& project() { return document().project(); }
+    void openPanel(int index) {
+        window_->findChild<panels::SidePanel*>()->openPanel(index);
+        settle();
+    }
+    /// Panels follow once the event loop turns.
+    static void settle() { QTest::qWait(20); }
+    double headingAt(double width) {
+        const auto& roles = viewing().row().roles();
+        return viewing().row().fontSize(
+            static_cast<std::uint32_t>(std::ranges::find(roles, "heading") - roles.begin()), width);
+    }
+    template <class T>
+    T* named(const QString& name) {
+        for (T* one : window_->findChildren<T*>())
+            if (one->accessibleName() == name) return one;
+        return nullptr;
+    }
+    controls::NumberField* field(const QString& name) { return named<controls::NumberField>(name); }
+    controls::Fold* fold(const QString& title) {
+        for (auto* one : window_->findChildren<controls::Fold*>())
+            if (one->button()->text().startsWith(title)) return one;
+        return nullptr;
+    }
+    QLabel* label(const QString& text) {
+        for (QLabel* one : window_->findChildren<QLabel*>())
+            if (one->isVisible() && one->text().contains(text)) return one;
+        return nullptr;
+    }
+    void press(const QString& text) {
+        for (auto* button : window_->findChildren<QAbstractButton*>())
+            if ((button->text() == text || button->accessibleName() == text) && button->isVisible()) {
+                button->click();
+                return;
+            }
+        QFAIL(qPrintable("no button " + text));
+    }
+    void type(const QString& name, const QString& text) {
+        controls::NumberField* number = field(name);
+        QVERIFY2(number != nullptr && number->isVisible(), qPrintable(name));
+        number->setFocus();
+        number->selectAll();
+        if (text.isEmpty())
+            QTest::keyClick(number, Qt::Key_Delete);
+        else
+            QTest::keyClicks(number, text);
+        QTest::keyClick(number, Qt::Key_Return);
+        settle();
+    }
+
+    std::unique_ptr<window::MainWindow> window_;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::WishesTest)
+#include "wishes_test.moc"
