@@ -15,13 +15,13 @@ namespace tenter::solve {
 namespace {
 
 /// CSS px between viewport widths at which sizes are read off.
-constexpr double readEvery = 4;
+constexpr double sampledEvery = 4;
 /// Where a ramp may start and end: so many places over the range of the card's widths.
 constexpr int places = 24;
 /// A ramp that gains less is flat, CSS px.
 constexpr double leastGain = 0.05;
 /// CSS px; smaller sizes are none.
-constexpr double leastSize = 1;
+constexpr double leastCardSize = 1;
 
 struct Reading {
     double card = 0;  ///< content width, CSS px
@@ -69,8 +69,8 @@ Fit fitted(const std::vector<Reading>& readings, double from, double to) {
 }
 
 units::Ramp rampOf(const Fit& fit) {
-    const double first = std::max(leastSize, units::rounded(fit.first, 2));
-    const double last = std::max(leastSize, units::rounded(fit.last, 2));
+    const double first = std::max(leastCardSize, units::rounded(fit.first, 2));
+    const double last = std::max(leastCardSize, units::rounded(fit.last, 2));
     if (std::abs(last - first) < leastGain) return units::Ramp::flat(units::rounded((first + last) / 2, 2));
     return units::Ramp::between({fit.from, first}, {fit.to, last}).value_or(units::Ramp::flat(first));
 }
@@ -95,7 +95,7 @@ public:
     Readings(const project::Project& project, text::ParagraphStore& store) {
         for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
             const layout::PreparedRow row(project, variant, store, text::blink());
-            for (double width = project.leastWidth; width <= project.mostWidth; width += readEvery)
+            for (double width = project.leastWidth; width <= project.mostWidth; width += sampledEvery)
                 for (std::uint32_t role = 0; role < row.roles().size(); ++role)
                     of(row.roles()[role])
                         .push_back({row.cardWidth(width), row.fontSize(role, width), width, variant});

@@ -9,9 +9,9 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr int side = 17;       // of what can be pressed, px
-constexpr double reach = 4.5;  // from the middle to a corner
-constexpr int tipWidth = 320;  // at which a tooltip wraps
+constexpr int side = 17;             // of what can be pressed, px
+constexpr double cornerReach = 4.5;  // from the middle to a corner
+constexpr int tipWidth = 320;        // at which a tooltip wraps
 
 }  // namespace
 
@@ -40,7 +40,7 @@ void PlaceMark::paintEvent(QPaintEvent*) {
     const bool live = underMouse() || hasFocus();
     const QColor colour = chosen_ || live ? ink.accent : ink.quiet;
     const QPointF centre(side / 2.0, side / 2.0);
-    const double far = live ? reach + 1 : reach;
+    const double far = live ? cornerReach + 1 : cornerReach;
     painter.setPen(QPen(ink.ground, 3));
     const QPolygonF lozenge{centre + QPointF(0, -far), centre + QPointF(far, 0), centre + QPointF(0, far),
                             centre + QPointF(-far, 0)};

@@ -97,6 +97,7 @@ void Viewing::goTo(const Mark& mark) {
 void Viewing::lookLike(const Viewing& other, std::size_t variant) {
     setProfile(*other.profile_);
     showSaved(other.showsSaved_);
+    tryOut(other.trial_);
     // The document's change may not have reached this one yet.
     if (revision_ != document_.revision()) {
         proposal_ = other.proposal_;
