@@ -30,14 +30,22 @@ struct WordsPanel::Line : QWidget {
 
 namespace {
 
-/// `14 characters to spare; least at 961 px, where 2 lines are wished`.
+/// `Room for 14 characters more, at 961 px`.
 QString roomTitle(const checks::RoomForCopy& room) {
+    const QString at = ", at " + pixels(room.width);
+    if (room.spare == 0) return "No room for more" + at;
     const int count = std::abs(room.spare);
     const QString characters = QString("%1 character%2").arg(count).arg(count == 1 ? "" : "s");
-    const QString lines = room.lines == 1 ? QString("1 line is") : QString("%1 lines are").arg(room.lines);
-    const QString place = "at " + pixels(room.width) + ", where " + lines + " wished";
-    if (room.spare < 0) return characters + " too long " + place;
-    return (room.spare == 0 ? QString("No room to spare ") : characters + " to spare; least ") + place;
+    return (room.spare < 0 ? characters + " too long" : "Room for " + characters + " more") + at;
+}
+
+QString roomSays(const checks::RoomForCopy& room) {
+    return QString(
+               "How many more characters like its own surely fit before it takes more than the %1 line%2 "
+               "that "
+               "%3 wished, at the width of the page where that is least")
+        .arg(room.lines)
+        .arg(room.lines == 1 ? "" : "s", room.lines == 1 ? "is" : "are");
 }
 
 QToolButton* small(QWidget* parent, Glyph sign, const QString& name) {
@@ -202,7 +210,9 @@ void WordsPanel::tellRoom() {
             return one.card == static_cast<std::size_t>(card_) && one.part == i;
         });
         built_[i]->room->setVisible(room != rooms.end());
-        if (room != rooms.end()) built_[i]->room->setText(roomTitle(*room));
+        if (room == rooms.end()) continue;
+        built_[i]->room->setText(roomTitle(*room));
+        built_[i]->room->setToolTip(roomSays(*room));
     }
 }
 
@@ -266,9 +276,6 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         line->room->setWordWrap(true);
         line->room->setForegroundRole(QPalette::PlaceholderText);
         line->room->setAccessibleName("Room for longer copy, " + title);
-        line->room->setToolTip(
-            "How many more characters like its own surely fit before it takes more lines than "
-            "are wished, at the width of the page where that is least");
         line->room->hide();
         box->addWidget(line->room);
     }
