@@ -11,6 +11,7 @@
 #include "emit/escape.h"
 #include "emit/values.h"
 #include "layout/layout.h"
+#include "text/generic_families.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -99,7 +100,7 @@ public:
                 collect(paragraph, i, rule(name, run.face).characters);
             } else {
                 const std::string& family = run.face->family();
-                const bool named = contains(list, family) && !isGenericFamily(family);
+                const bool named = contains(list, family) && !text::isGenericFamily(family);
                 const std::string name = named ? family : "Tenter " + family;
                 addOnce(named ? fonts.listed : fonts.standIns, name);
                 rule(name, run.face);
@@ -124,7 +125,7 @@ Families rewritten(const Families& list, const RoleFonts& fonts) {
     Families out;
     Families generics;
     for (const std::string& family : list) {
-        if (isGenericFamily(family)) {
+        if (text::isGenericFamily(family)) {
             addOnce(generics, family);
             if (contains(fonts.standIns, "Tenter " + family)) addOnce(out, "Tenter " + family);
         } else if (contains(fonts.listed, family)) {

@@ -1,10 +1,10 @@
 #include "emit/values.h"
 
 #include <algorithm>
-#include <array>
 #include <string_view>
 
 #include "emit/escape.h"
+#include "text/generic_families.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -49,19 +49,12 @@ std::string shadow(const project::Shadow& value) {
     return out + " " + value.colour->css();
 }
 
-bool isGenericFamily(const std::string& family) {
-    static constexpr std::array<std::string_view, 13> generics{
-        "serif",         "sans-serif",   "monospace",  "cursive", "fantasy", "system-ui", "ui-serif",
-        "ui-sans-serif", "ui-monospace", "ui-rounded", "math",    "emoji",   "fangsong"};
-    return std::ranges::find(generics, lowered(family)) != generics.end();
-}
-
 std::string families(const std::vector<std::string>& list) {
     if (list.empty()) return "sans-serif";
     std::string out;
     for (const std::string& family : list) {
         if (!out.empty()) out += ", ";
-        out += isGenericFamily(family) ? lowered(family) : cssString(family);
+        out += text::isGenericFamily(family) ? lowered(family) : cssString(family);
     }
     return out;
 }

@@ -24,8 +24,6 @@ std::string shadow(const project::Shadow& value);
 
 /// A family list: generic families as keywords, all others quoted. CSS Fonts 4 § 2.1.
 std::string families(const std::vector<std::string>& list);
-/// True for `serif`, `system-ui` and the like.
-bool isGenericFamily(const std::string& family);
 
 /// `3 / 2`; `auto` for the file's own.
 std::string ratio(const project::Ratio& value);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 
+#include "text/generic_families.h"
 #include "text/unicode.h"
 
 namespace tenter::text {
@@ -176,7 +177,7 @@ void ParagraphBuilder::findFaces() {
     faces_.resize(text_.size());
     fallback_.resize(text_.size());
     graphemes_ = icuGraphemes(text_);
-    std::vector<std::pair<FacePtr, std::u16string>> lacked;
+    std::vector<FontNote> lacked;
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
         while (end < text_.size() && !graphemes_[end] && copyRun_[end] == copyRun_[begin])
@@ -189,19 +190,26 @@ void ParagraphBuilder::findFaces() {
                 faces_[i] = face;
                 fallback_[i] = fallback;
             }
-            if (fallback) {
-                auto known = std::find_if(lacked.begin(), lacked.end(),
-                                          [&](const auto& l) { return l.first == face; });
-                if (known == lacked.end()) known = lacked.insert(lacked.end(), {face, {}});
-                if (known->second.find(grapheme) == std::u16string::npos) known->second += grapheme;
-            }
+            if (fallback && !isNamed(face)) addLacked(lacked, grapheme, face);
         }
         begin = end;
     }
-    const std::string family = style_.family.empty() ? "the default family" : style_.family.front();
-    for (const auto& [face, characters] : lacked)
-        made_->notes_.push_back({family, "lacks “" + toUtf8(characters) + "”; " +
-                                             (face ? face->family() : std::string("nothing")) + " draws it"});
+    made_->notes_.insert(made_->notes_.end(), lacked.begin(), lacked.end());
+}
+
+bool ParagraphBuilder::isNamed(const FacePtr& face) const {
+    return face && !isGenericFamily(face->family()) &&
+           std::ranges::find(style_.family, face->family()) != style_.family.end();
+}
+
+void ParagraphBuilder::addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme,
+                                 const FacePtr& face) const {
+    const std::string script = scriptOf(codePointAt(grapheme, 0));
+    const std::string what = script.empty() ? "“" + toUtf8(grapheme) + "”" : script + " characters";
+    const FontNote note{style_.family.empty() ? "the default family" : style_.family.front(),
+                        "lacks " + what + "; " + (face ? face->family() : std::string("nothing")) +
+                            (script.empty() ? " draws it" : " draws them")};
+    if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
 }
 
 void ParagraphBuilder::itemise() {

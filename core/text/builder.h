@@ -30,6 +30,11 @@ private:
     void applyCase();
     void findLevels();
     void findFaces();
+    /// True if the style itself names the face's family: what is drawn by it is as it was meant.
+    [[nodiscard]] bool isNamed(const FacePtr& face) const;
+    /// Notes that the family lacks `grapheme`, which `face` draws: by its script, so that copy of one script
+    /// is told once.
+    void addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme, const FacePtr& face) const;
     void itemise();
     void shape(const Item& item);
     void addClusters(const Item& item, std::uint32_t begin, std::uint32_t end, std::uint32_t firstGlyph,

@@ -11,6 +11,7 @@
 #include <set>
 #include <tuple>
 
+#include "text/generic_families.h"
 #include "text/sfnt.h"
 #include "units/number.h"
 
@@ -49,13 +50,6 @@ const Candidate* best(const std::vector<Candidate>& candidates, double weight, b
     for (const Candidate& candidate : candidates)
         if (chosen == nullptr || cost(candidate) < cost(*chosen)) chosen = &candidate;
     return chosen;
-}
-
-bool isGeneric(const std::string& family) {
-    static const std::set<std::string> names{"serif",    "sans-serif",   "monospace", "cursive",
-                                             "fantasy",  "math",         "system-ui", "ui-sans-serif",
-                                             "ui-serif", "ui-monospace", "emoji"};
-    return names.contains(family);
 }
 
 Candidate fromPattern(FcPattern* pattern, bool& usable, bool& variable) {
@@ -133,7 +127,7 @@ struct Fonts::Kept {
     std::filesystem::path folder;
     std::map<std::string, std::vector<Candidate>> families;
     std::map<std::filesystem::path, std::shared_ptr<const std::string>> files;
-    std::map<std::tuple<std::filesystem::path, unsigned, double>, FacePtr> faces;
+    std::map<std::tuple<std::string, std::filesystem::path, unsigned, double>, FacePtr> faces;
     std::map<std::tuple<char32_t, std::string, double, bool>, FacePtr> fallbacks;
 
     [[nodiscard]] std::vector<Candidate> own(const std::string& family) const {
@@ -187,13 +181,14 @@ struct Fonts::Kept {
         const auto known = families.find(family);
         if (known != families.end()) return known->second;
         std::vector<Candidate> found = own(family);
-        if (found.empty()) found = listed(isGeneric(family) ? standIn(family) : family);
+        if (found.empty()) found = listed(isGenericFamily(family) ? standIn(family) : family);
         return families.emplace(family, std::move(found)).first->second;
     }
 
     FacePtr load(const std::string& family, const Candidate& candidate, double weight) {
         const double served = std::clamp(weight, candidate.least, candidate.most);
-        const auto key = std::tuple(candidate.file, candidate.index, served);
+        // A face says which family it serves, and a generic one may be served by a file that has a name too.
+        const auto key = std::tuple(family, candidate.file, candidate.index, served);
         const auto known = faces.find(key);
         if (known != faces.end()) return known->second;
         auto& bytes = files[candidate.file];
@@ -272,7 +267,7 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         const FacePtr face = candidate != nullptr ? kept_->load(family, *candidate, weight) : nullptr;
         if (!face) {
             // What is missed behind a family that serves changes nothing that is drawn.
-            if (asked && found.empty() && !isGeneric(family))
+            if (asked && found.empty() && !isGenericFamily(family))
                 note(family, candidate != nullptr ? "its file cannot be read" : "not found");
             return;
         }
@@ -284,7 +279,7 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
     };
     for (const std::string& family : families)
         add(family, true);
-    if (found.empty() || families.empty() || !isGeneric(families.back())) add("serif", false);
+    if (found.empty() || families.empty() || !isGenericFamily(families.back())) add("serif", false);
     return found;
 }
 

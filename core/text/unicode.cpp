@@ -69,6 +69,14 @@ BreakMap icuWords(std::u16string_view text, const std::string& language) {
     return boundaries(iterator.get(), text);
 }
 
+std::string scriptOf(char32_t character) {
+    UErrorCode status = U_ZERO_ERROR;
+    const UScriptCode script = uscript_getScript(static_cast<UChar32>(character), &status);
+    const bool ofOne = U_SUCCESS(status) && script != USCRIPT_COMMON && script != USCRIPT_INHERITED &&
+                       script != USCRIPT_UNKNOWN;
+    return ofOne ? uscript_getName(script) : "";
+}
+
 bool isHanOrKana(char32_t character) {
     UErrorCode status = U_ZERO_ERROR;
     const UScriptCode script = uscript_getScript(static_cast<UChar32>(character), &status);

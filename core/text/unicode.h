@@ -18,6 +18,8 @@ BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, Li
 /// units.
 BreakMap icuGraphemes(std::u16string_view text);
 BreakMap icuWords(std::u16string_view text, const std::string& language);
+/// The script's name, as `Latin`; empty for a character that is of no one script. UAX #24.
+std::string scriptOf(char32_t character);
 /// True for a character of the scripts Han, Hiragana or Katakana. UAX #24.
 bool isHanOrKana(char32_t character);
 
