@@ -17,8 +17,15 @@ bool startsCharacter(char c) {
 }  // namespace
 
 std::string inQuotation(std::string_view text) {
+    // Where a word may break is not for the eye.
+    constexpr std::string_view softHyphen = "\xC2\xAD";
     std::string plain;
-    for (const char c : text) {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text.substr(i).starts_with(softHyphen)) {
+            i += softHyphen.size() - 1;
+            continue;
+        }
+        const char c = text[i];
         const bool blank = c == ' ' || c == '\n' || c == '\t' || c == '\r' || c == '\f';
         if (!blank)
             plain += c;

@@ -15,7 +15,7 @@ std::string named(const project::Project& project, std::size_t card, std::size_t
 /// subject of a sentence.
 std::string worstAndOthers(const Subject& subject, const Cause& cause);
 
-/// `text` with white space collapsed, in quotes, cut if long.
+/// `text` with white space collapsed and without soft hyphens, in quotes, cut if long.
 std::string inQuotation(std::string_view text);
 
 /// First letter in upper case, ASCII.

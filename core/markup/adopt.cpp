@@ -98,6 +98,8 @@ private:
     void takeGiven() {
         project::Given given = adopted_.project.given.value_or(project::Given{});
         given.markup = found_.kept.markup;
+        // A row pasted alone says nothing of what stands before it.
+        if (found_.levelBefore) given.levelBefore = found_.levelBefore;
         given.selectors.clear();
         given.selectorsRemembered = {};
         std::vector<std::string> classes;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "markup/given.h"
+#include "markup/headings.h"
 #include "markup/matching.h"
 #include "project/rules.h"
 #include "project/wording.h"
@@ -36,6 +37,7 @@ public:
         }
         found.kept = std::move(*kept);
         found.pageRow = row_;
+        found.levelBefore = levelBefore(page_, row_);
         std::size_t variant = 0;
         found.classElement = classElementOf(found.kept.tree, project_, variant);
         found.classWasAdded = !hasClass;

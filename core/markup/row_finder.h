@@ -18,8 +18,9 @@ struct FoundCard {
 };
 
 struct FoundRow {
-    Kept kept;                ///< its `row` is the cards' common parent
-    NodeId pageRow = noNode;  ///< the same in the page it was cut out of
+    Kept kept;                       ///< its `row` is the cards' common parent
+    NodeId pageRow = noNode;         ///< the same in the page it was cut out of
+    std::optional<int> levelBefore;  ///< of the last heading before it there
     NodeId classElement = noNode;
     bool classWasAdded = false;  ///< the page's row had no variant's class
     std::vector<FoundCard> cards;

@@ -114,7 +114,8 @@ struct Given {
     /// `card`, `picture`, and roles of text; in the file's order. Matched within the element with the
     /// variant's class.
     std::vector<std::pair<std::string, std::string>> selectors;
-    std::string theme;  ///< CSS of the page's theme that concerns the row
+    std::string theme;               ///< CSS of the page's theme that concerns the row
+    std::optional<int> levelBefore;  ///< of the last heading before the row on its page, 1 to 6
     Remembered remembered, selectorsRemembered;
     /// The selector of a role; null without one.
     [[nodiscard]] const std::string* find(const std::string& role) const;

@@ -40,7 +40,7 @@ bool readSelectors(Reading& reading, const Json& json, Given& out) {
 }  // namespace
 
 bool readValue(Reading& reading, const Json& json, Given& out) {
-    ObjectReader object(reading, json, out.remembered, {"markup", "selectors", "theme"});
+    ObjectReader object(reading, json, out.remembered, {"markup", "selectors", "theme", "levelBefore"});
     object.require("markup", out.markup, "add the row's HTML");
     if (const Json* selectors = object.find("selectors")) {
         const Reading::Step step = reading.at("selectors");
@@ -49,6 +49,7 @@ bool readValue(Reading& reading, const Json& json, Given& out) {
         object.missing("selectors", R"(add "selectors": {"row": "…", "card": "…"} and one for each role)");
     }
     object.read("theme", out.theme);
+    if (int level = 0; object.read("levelBefore", level)) out.levelBefore = level;
     return reading.isSound();
 }
 

@@ -9,7 +9,7 @@ using units::Unit;
 
 namespace {
 
-constexpr std::array<NumberRule, 42> numberRules{{
+constexpr std::array<NumberRule, 43> numberRules{{
     {"limits/pictureFactor", 0.1, 10},
     {"limits/pictureComfort", 0.1, 10},
     {"limits/leastZoom", 1, 20},
@@ -45,6 +45,7 @@ constexpr std::array<NumberRule, 42> numberRules{{
     {"page/rootSize", 1, 100},
     {"page/readerSize", 8, 64},
     {"headingLevel", 1, 6, true},
+    {"levelBefore", 1, 6, true},
     {"range/from", 200, 5000},
     {"range/to", 200, 5000},
     {"lineHeight", 0, 100},

@@ -132,6 +132,7 @@ Json written(const Given& value) {
     object.put("markup", value.markup, true);
     object.put("selectors", selectors.take(), true);
     object.put("theme", value.theme, !value.theme.empty());
+    if (value.levelBefore) object.put("levelBefore", *value.levelBefore, true);
     return object.take();
 }
 

@@ -3,6 +3,7 @@
 
 #include "../sweep/sweeping.h"
 #include "checking.h"
+#include "checks/phrases.h"
 #include "layout/prepared.h"
 #include "sweep/differences.h"
 #include "sweep/sweep.h"
@@ -163,6 +164,32 @@ TEST(TightFitCheck, TellsLongTightRunsAlone) {
     EXPECT_GT(found.share, 0.95);
     set(project, "row/width", R"(")" + std::to_string(line / 16 * 1.01) + R"(vw")");
     EXPECT_FALSE(has(project, "tight-fit", std::nullopt, options));
+}
+
+TEST(TightFitCheck, TellsShortRunsThatWouldBreakAWish) {
+    const std::string heading = "Out and back over the flats";
+    const auto fitting = [&](double share) {
+        // A line of the heading, with `share` to spare on the 20 px up to 340.
+        project::Project project = headed(heading);
+        const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+        const double line = layout::layOut(row, 1600).lines.front().line.width;
+        project = quiet("[" + card(heading, "Out.") + "]", R"([{"upTo": 340, "set": {"row": {"width": ")" +
+                                                               std::to_string(line * (1 + share)) +
+                                                               R"(px"}}}, {}])");
+        project::wishEverywhere(project, "heading").lines = 1;
+        return project;
+    };
+    project::Project project = fitting(0.002);
+    const Finding found = findingOf(project, "tight-fit");
+    expectSpans(found, {{320, 340}});
+    EXPECT_NE(found.says.find("to 2 lines where at most 1 is wished"), std::string::npos) << found.says;
+    project::wishEverywhere(project, "heading").lines = 2;
+    EXPECT_FALSE(has(project, "tight-fit"));
+    EXPECT_FALSE(has(fitting(0.003), "tight-fit"));
+    // Where it breaks already, that is what is told.
+    project = fitting(-0.002);
+    EXPECT_FALSE(has(project, "tight-fit"));
+    EXPECT_TRUE(has(project, "heading-lines"));
 }
 
 TEST(GrowthCheck, TellsTypeThatGoesAgainstItsColumn) {
@@ -364,6 +391,91 @@ TEST(ThemeGapCheck, TellsWidthsBetweenTwoConditions) {
     project.given->theme =
         "@media (max-width: 980px) { .a { color: red } } @media (min-width: 990px) { .a { color: blue } }";
     EXPECT_FALSE(has(project, "theme-gap"));
+}
+
+/// Two cards in markup of a page's own, with these elements as their headings.
+project::Project printed(const std::string& one, const std::string& other) {
+    project::Project project =
+        quiet("[" + card("Low tide", "Out.") + ", " + card("High water", "Home.") + "]");
+    project::Given& given = project.given.emplace();
+    const auto cardOf = [](const std::string& heading) {
+        return "<div class=walk>" + heading + "<p>Out.</p><a href=#b>Book</a></div>";
+    };
+    given.markup = "<div class=row>" + cardOf(one) + cardOf(other) + "</div>";
+    given.selectors = {{"row", ""},
+                       {"card", ".walk"},
+                       {"heading", ".walk > :first-child"},
+                       {"body", ".walk p:not(:first-child)"},
+                       {"button", ".walk a"}};
+    return project;
+}
+
+// G141: a heading is at most one level deeper than the one before it.
+TEST(HeadingLevelsCheck, TellsHeadingsThatSkipALevel) {
+    const Finding found = findingOf(printed("<h2>Low tide</h2>", "<h4>High water</h4>"), "heading-levels");
+    EXPECT_EQ(found.severity, Severity::Warning);
+    EXPECT_EQ(found.card, 1U);
+    EXPECT_EQ(found.part, 0U);
+    EXPECT_NE(found.says.find("is an h4 where the heading before it is an h2"), std::string::npos)
+        << found.says;
+    EXPECT_FALSE(has(printed("<h2>Low tide</h2>", "<h3>High water</h3>"), "heading-levels"));
+    EXPECT_FALSE(has(printed("<h4>Low tide</h4>", "<h2>High water</h2>"), "heading-levels"));
+    const std::string fourth = R"(<p role=heading aria-level=4>High water</p>)";
+    EXPECT_TRUE(has(printed("<h2>Low tide</h2>", fourth), "heading-levels"));
+    EXPECT_FALSE(has(printed("<h3>Low tide</h3>", fourth), "heading-levels"));
+    EXPECT_FALSE(has(quiet(), "heading-levels"));
+}
+
+TEST(HeadingLevelsCheck, KnowsWhatStandsBeforeTheRow) {
+    project::Project project = printed("<h3>Low tide</h3>", "<h3>High water</h3>");
+    EXPECT_FALSE(has(project, "heading-levels"));
+    project.given->levelBefore = 2;
+    EXPECT_FALSE(has(project, "heading-levels"));
+    project.given->levelBefore = 1;
+    EXPECT_EQ(findingOf(project, "heading-levels").card, 0U);
+}
+
+/// Whole widths at which some part has another number of lines in the one than in the other.
+std::set<int> unlikeWidths(const project::Project& one, const project::Project& other) {
+    std::set<int> widths;
+    const layout::PreparedRow first(one, 0, checkStore(), text::blink());
+    const layout::PreparedRow second(other, 0, checkStore(), text::blink());
+    for (int width = 320; width <= 1920; ++width)
+        if (countsAt(first, width) != countsAt(second, width)) widths.insert(width);
+    return widths;
+}
+
+// CSS Fonts 5, size-adjust: all of a fallback's advances times a share.
+TEST(LateFontCheck, TellsLinesThatDifferUntilTheFontHasCome) {
+    project::Project project = headed("Up the creek at dusk with lanterns, for whoever likes to walk slowly");
+    set(project, "text/heading/family", R"(["Vollkorn", "DejaVu Sans"])");
+    Options options;
+    options.profile = &text::blink();
+    EXPECT_FALSE(has(project, "late-font", std::nullopt, options)) << "an installed family is there at once";
+    project.fonts.emplace_back().family = "Vollkorn";
+    project::Project before = project;
+    set(before, "text/heading/family", R"(["DejaVu Sans"])");
+    const std::set<int> unlike = unlikeWidths(project, before);
+    ASSERT_GT(unlike.size(), 40U);
+    const Finding found = findingOf(project, "late-font", std::nullopt, options);
+    EXPECT_EQ(found.severity, Severity::Note);
+    EXPECT_EQ(wholeWithin(found), unlike);
+    EXPECT_NE(found.says.find("Until Vollkorn has come"), std::string::npos) << found.says;
+    // With the share that is told, far fewer widths are left.
+    const std::size_t at = found.says.find("size-adjust: ") + 13;
+    const double share = std::stod(found.says.substr(at)) / 100;
+    set(before, "text/heading/size", std::to_string(20 * share));
+    EXPECT_LT(unlikeWidths(project, before).size(), unlike.size() / 3);
+
+    project.fonts.front().family = "Karla";
+    EXPECT_FALSE(has(project, "late-font", std::nullopt, options)) << "the heading does not use it";
+}
+
+TEST(Quotations, AreOneShortLineOfWhatTheEyeSees) {
+    EXPECT_EQ(inQuotation(" Low\n tide "), "“Low tide”");
+    EXPECT_EQ(inQuotation("Gezeiten\u00ADf\u00E4hre"), "“Gezeitenf\u00E4hre”");
+    EXPECT_EQ(inQuotation("Dune mornings for under-12s and whoever minds them"),
+              "“Dune mornings for under-12s and…”");
 }
 
 TEST(Checks, KeepSilentWithAReason) {

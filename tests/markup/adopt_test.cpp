@@ -97,6 +97,7 @@ TEST(Adopt, takes_copy_links_names_and_pictures) {
               "When the marsh empties,\nthe waders come in.");
     EXPECT_EQ(project.language, "en-GB");
     EXPECT_EQ(project.headingLevel, 3);
+    EXPECT_EQ(project.given->levelBefore, 2) << "of \"Our walks\"";
     EXPECT_FALSE(project.rightToLeft);
 }
 

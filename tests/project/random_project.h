@@ -54,6 +54,7 @@ private:
         if (chance()) selectors["kicker"] = ".walk > p:first-child";
         Json json = {{"markup", "<p>" + words()}, {"selectors", shuffled(std::move(selectors))}};
         if (chance()) json["theme"] = words();
+        if (chance()) json["levelBefore"] = whole(1, 6);
         return shuffled(std::move(json));
     }
 
