@@ -31,15 +31,15 @@ std::string spanWords(const sweep::Interval& span) {
     return from == to ? from : from + " to " + to;
 }
 
-/// `320 to 640 and 12 more, 31 % of the widths`.
+/// `at 320 to 640, 700 to 710, 820 px and at 12 more, 31 % of the widths`.
 std::string whereWords(const Finding& finding, const std::string& shareOf) {
     constexpr std::size_t mostNamed = 3;
     std::string out = "at ";
     for (std::size_t i = 0; i < finding.widths.size() && i < mostNamed; ++i)
         out += (i > 0 ? ", " : "") + spanWords(finding.widths[i]);
-    if (finding.widths.size() > mostNamed)
-        out += " and " + std::to_string(finding.widths.size() - mostNamed) + " more";
     out += " px";
+    if (finding.widths.size() > mostNamed)
+        out += " and at " + std::to_string(finding.widths.size() - mostNamed) + " more";
     const bool one = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
     return one && finding.share == 0
                ? out

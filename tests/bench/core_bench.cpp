@@ -2,6 +2,7 @@
 #include <benchmark/benchmark.h>
 
 #include "checks/checks.h"
+#include "checks/room_for_copy.h"
 #include "layout/layout.h"
 #include "samples.h"
 #include "solve/solve.h"
@@ -82,17 +83,31 @@ void sweepRow(benchmark::State& state) {
 }
 BENCHMARK(sweepRow)->Arg(12)->Arg(200)->Unit(benchmark::kMillisecond);
 
-/// Everything `check` looks at, under both break profiles.
-void checkTwelveCards(benchmark::State& state) {
+/// Times what counts something of the row of twelve cards; `words` says what.
+template <class Count>
+void count(benchmark::State& state, const char* words, Count&& countOf) {
     Prepared prepared;
     Spread spread;
-    std::size_t findings = 0;
+    std::size_t found = 0;
     for (auto _ : state)
-        spread.time([&] { findings = checks::check(prepared.project, 0, prepared.store).size(); });
+        spread.time([&] { found = countOf(prepared); });
     spread.tell(state);
-    state.SetLabel(std::to_string(findings) + " findings");
+    state.SetLabel(std::to_string(found) + words);
+}
+
+/// Everything `check` looks at, under both break profiles.
+void checkTwelveCards(benchmark::State& state) {
+    count(state, " findings",
+          [](Prepared& prepared) { return checks::check(prepared.project, 0, prepared.store).size(); });
 }
 BENCHMARK(checkTwelveCards)->Unit(benchmark::kMillisecond);
+
+/// What the window asks for while copy is edited.
+void roomOfTwelveCards(benchmark::State& state) {
+    count(state, " texts",
+          [](Prepared& prepared) { return checks::roomForCopy(prepared.project, 0, prepared.store).size(); });
+}
+BENCHMARK(roomOfTwelveCards)->Unit(benchmark::kMillisecond);
 
 /// Sizes for the three roles of the twelve-card row over four bands, from ramps that are far too large, with
 /// the proof and under both break profiles.
