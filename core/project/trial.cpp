@@ -59,11 +59,15 @@ std::string continuation(std::string_view text, std::size_t more) {
     return out;
 }
 
-void lengthen(Copy& copy, double share) {
+void lengthen(TextPart& part, double share) {
+    Copy& copy = part.copy;
     const std::string text = plainText(copy);
     const double more = std::ceil(static_cast<double>(characters(text)) * std::clamp(share, 0.0, mostLonger));
     std::string added = continuation(text, static_cast<std::size_t>(more));
     if (added.empty()) return;
+    // A name that says the label goes on saying it. WCAG 2.2 SC 2.5.3.
+    if (const std::size_t at = part.name.find(text); at != std::string::npos)
+        part.name.insert(at + text.size(), added);
     if (copy.back().kind == Run::Kind::Plain)
         copy.back().text += added;
     else
@@ -131,7 +135,7 @@ Project tried(const Project& project, const Trial& trial) {
     Project out = project;
     switch (trial.kind) {
         case Kind::LongerCopy:
-            eachText(out, [&](TextPart& text) { lengthen(text.copy, trial.share); });
+            eachText(out, [&](TextPart& text) { lengthen(text, trial.share); });
             break;
         case Kind::LongestTitles:
         case Kind::ShortestTitles:

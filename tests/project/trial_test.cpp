@@ -52,6 +52,15 @@ TEST(Trial, GoesOnPlainlyAfterALink) {
     EXPECT_EQ(copy[2].text, " See the");
 }
 
+// WCAG 2.2 SC 2.5.3: a name contains the label as it is seen.
+TEST(Trial, KeepsLabelsInNames) {
+    Project project = small();
+    auto& button = std::get<TextPart>(project.cards[0].parts[2]);
+    button.name = "At noon. on the steps";
+    const Project longer = tried(project, {Trial::Kind::LongerCopy, 0.3});
+    EXPECT_EQ(std::get<TextPart>(longer.cards[0].parts[2]).name, "At noon. At on the steps");
+}
+
 TEST(Trial, PutsTheLongestOrShortestTitleEverywhere) {
     const Project longest = tried(small(), {Trial::Kind::LongestTitles});
     const Project shortest = tried(small(), {Trial::Kind::ShortestTitles});
