@@ -7,6 +7,7 @@
 #include "axis/place_mark.h"
 #include "controls/fold.h"
 #include "controls/number_field.h"
+#include "document/wording.h"
 #include "panels/leeway_box.h"
 #include "panels/scale_box.h"
 #include "panels/side_panel.h"
@@ -38,7 +39,7 @@ private slots:
         const project::RoleWishes* said = project::wishSaidFor(project(), "heading", band);
         QVERIFY(said != nullptr && said->lines == 2);
         QVERIFY(project::wishSaidFor(project(), "heading", {}) == nullptr);
-        QVERIFY(label("Wishes, 591 to 930 px") != nullptr);
+        QVERIFY(label("Wishes, " + bandWidths(project().variants[0], 1)) != nullptr);
         // Emptied, it is as for all widths again, and the project as it was.
         type("Wish: lines at most", "");
         QVERIFY(!project().wishes);
@@ -148,10 +149,10 @@ private slots:
         const Viewing::Mark mark = found->mark();
         QVERIFY(!mark.conflicts && found->accessibleName() == mark.says);
         QCOMPARE(mark.variant, viewing().variant());
-        // It stands on the proposed ramp.
+        // It stands on the proposed ramp, or a px past where that starts.
         const auto& roles = viewing().row().roles();
         const auto role = static_cast<std::uint32_t>(std::ranges::find(roles, mark.role) - roles.begin());
-        QVERIFY(qAbs(viewing().row().fontSize(role, mark.width) - mark.size) < 0.02);
+        QVERIFY(qAbs(viewing().row().fontSize(role, mark.width) - mark.size) < 0.1);
         QTest::mouseClick(found, Qt::LeftButton);
         QCOMPARE(viewing().width(), mark.width);
         QCOMPARE(viewing().selection(), mark.part);
@@ -216,25 +217,24 @@ private slots:
     }
 
     void tellsTheLeewayOfABreakpointAndTakesTheBest() {
-        // Wherever it stands, a breakpoint far out of its run is told a better place.
-        document().edit("Spoil", [](project::Project& project) { project.variants[0].bands[1].upTo = 1500; });
-        viewing().setWidth(1200);
+        // Two columns start so early there that labels wrap.
+        viewing().setWidth(500);
         openPanel(0);
-        const auto leeway = solve::leewayOf(project(), 0, 1, solve::Varied::Breakpoint, document().store());
-        QVERIFY(leeway && leeway->run && leeway->run->best != 1500);
+        const auto leeway = solve::leewayOf(project(), 0, 0, solve::Varied::Breakpoint, document().store());
+        QVERIFY(leeway && leeway->run && leeway->run->best != leeway->now);
         press("Breakpoint");
         QVERIFY(viewing().isProposal());
         QVERIFY(label("may be anywhere from") != nullptr);
-        QCOMPARE(project().variants[0].bands[1].upTo, std::optional(1500.0));
+        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->now));
         auto* box = window_->findChild<panels::LeewayBox*>();
         for (QPushButton* button : box->findChildren<QPushButton*>())
             if (button->isVisible() && button->text().startsWith("Take ")) {
                 QTest::mouseClick(button, Qt::LeftButton);
                 break;
             }
-        QCOMPARE(project().variants[0].bands[1].upTo, std::optional(leeway->run->best));
+        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->run->best));
         document().undoStack().undo();
-        QCOMPARE(project().variants[0].bands[1].upTo, std::optional(1500.0));
+        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->now));
     }
 
 private:

@@ -20,7 +20,7 @@ SizePlot::SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
     : Plot(scale, parent), viewing_(viewing) {
     setAccessibleName(tr("Font size against width"));
     connect(&viewing_, &Viewing::previewChanged, this, &SizePlot::rebuild);
-    connect(&viewing_, &Viewing::marksChanged, this, &SizePlot::placeMarks);
+    connect(&viewing_, &Viewing::marksChanged, this, &SizePlot::onMarks);
 }
 
 // Roles are told apart by the manner of their lines and by their labels, not by colours.
@@ -237,6 +237,18 @@ void SizePlot::placeHandles() {
         it.value()->deleteLater();
     }
     placeMarks();
+}
+
+void SizePlot::onMarks() {
+    // Sizes that no curve comes near want a wider axis.
+    const bool outside = std::ranges::any_of(viewing_.marks(), [this](const Viewing::Mark& mark) {
+        const double y = at(mark.width, mark.size).y();
+        return mark.variant == viewing_.variant() && (y < area().top() || y > area().bottom());
+    });
+    if (outside)
+        rebuild();
+    else
+        placeMarks();
 }
 
 void SizePlot::placeMarks() {

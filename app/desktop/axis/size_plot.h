@@ -50,6 +50,7 @@ private:
     [[nodiscard]] QVector<QPointF> previewed() const;
     /// Where wishes decide or conflict, in the variant in view.
     void placeMarks();
+    void onMarks();
     Handle* addHandle(const QString& name);
     void moveTo(const QString& name, double width, double size);
     [[nodiscard]] QPen penOf(std::size_t index, const std::string& role, const row::Ink& ink) const;

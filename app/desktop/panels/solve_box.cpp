@@ -12,9 +12,12 @@ namespace {
 
 constexpr std::size_t mostTold = 12;  // sentences; the rest is counted
 
-Viewing::Mark markOf(const solve::Told& told, bool conflicts) {
+Viewing::Mark markOf(const project::Project& project, const solve::Told& told, bool conflicts) {
     const solve::Binding& at = *told.at;
-    Viewing::Mark mark{at.variant, at.demand.role, at.width, at.size, {}, {}, conflicts};
+    // A band starts just past the breakpoint below it.
+    const bool isBelow = project::bandAt(project.variants[at.variant], at.width) < at.band;
+    Viewing::Mark mark{at.variant, at.demand.role, isBelow ? at.width + 1 : at.width, at.size, {},
+                       {},         conflicts};
     if (at.by.copy) mark.part = {static_cast<int>(at.by.card), static_cast<int>(at.by.part)};
     mark.says = QString::fromStdString(told.says);
     return mark;
@@ -126,8 +129,9 @@ void SolveBox::tell(const solve::Answer& answer, bool same) {
         const QString says = QString::fromStdString(one.says).toHtmlEscaped();
         QString link;
         if (one.at) {
-            link = QString(" <a href=\"%1\">Go to %2</a>").arg(marks.size()).arg(pixels(one.at->width));
-            marks.push_back(markOf(one, !answer.conflict.demands.empty()));
+            const Viewing::Mark mark = markOf(asked_->project, one, !answer.conflict.demands.empty());
+            link = QString(" <a href=\"%1\">Go to %2</a>").arg(marks.size()).arg(pixels(mark.width));
+            marks.push_back(mark);
         }
         if (told++ < mostTold) say(says + link);
     }

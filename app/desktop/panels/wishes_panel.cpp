@@ -23,10 +23,10 @@ using project::Wishes;
 
 namespace {
 
-const std::string none = "none";
+const std::string noWish = "none";
 
 controls::AmountKind orNone(controls::AmountKind kind) {
-    kind.keywords = {QString::fromStdString(none)};
+    kind.keywords = {QString::fromStdString(noWish)};
     return kind;
 }
 
@@ -141,7 +141,7 @@ ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
     };
     const auto get = [this, member, asks, manner](const Project& project) {
         const RoleWishes wishes = wished(project);
-        return asks(wishes) ? manner.shown(*(wishes.*member)) : Json(none);
+        return asks(wishes) ? manner.shown(*(wishes.*member)) : Json(noWish);
     };
     const auto set = [this, member, asks, nothing, manner](Project& project, const Json& value) {
         change(project, [&](RoleWishes& entry) {
@@ -210,13 +210,13 @@ void WishesPanel::addRatio() {
         const RoleWishes* const entry = said(project);
         return entry != nullptr && entry->ratioTo.has_value();
     };
-    others_ = new ListEditor({{none, "No other role"}});
+    others_ = new ListEditor({{noWish, "No other role"}});
     auto* other = property(
         "Ratio to", "Wish: ratio to a role", others_,
-        [this](const Project& project) { return Json(wished(project).ratioTo.value_or(none)); },
+        [this](const Project& project) { return Json(wished(project).ratioTo.value_or(noWish)); },
         [this, unsay](Project& project, const Json& value) {
             change(project, [&](RoleWishes& entry) {
-                if (value.is_string() && value != none)
+                if (value.is_string() && value != noWish)
                     relate(entry, value.get<std::string>());
                 else
                     unsay(entry);
@@ -292,11 +292,11 @@ void WishesPanel::addGeneral() {
          }});
     auto* grid = general<units::Length>(
         "On a grid", "grid of sizes", &Wishes::grid,
-        new NumberEditor(controls::lengthKind({"px", "rem"}, {QString::fromStdString(none)}, 0, 16)),
-        {[](const units::Length& step) { return Json(step.value() == 0 ? none : step.css()); },
+        new NumberEditor(controls::lengthKind({"px", "rem"}, {QString::fromStdString(noWish)}, 0, 16)),
+        {[](const units::Length& step) { return Json(step.value() == 0 ? noWish : step.css()); },
          [](const Json& value) {
-             return value.is_string() && value != none ? units::Length::parse(value.get<std::string>())
-                                                       : std::optional(units::Length());
+             return value.is_string() && value != noWish ? units::Length::parse(value.get<std::string>())
+                                                         : std::optional(units::Length());
          }});
     grid->editor().setToolTip("Ends of ramps are multiples of it, such as 0.5 px");
     const Manner<double> percent{[](double share) { return Json(share * 100); },
@@ -349,7 +349,7 @@ void WishesPanel::refresh() {
     std::erase(others, viewing().role());
     if (others != offered_) {
         offered_ = others;
-        std::vector<controls::Choice> choices{{none, "No other role"}};
+        std::vector<controls::Choice> choices{{noWish, "No other role"}};
         for (const std::string& role : offered_)
             choices.push_back({role, roleTitle(role)});
         others_->setChoices(std::move(choices));

@@ -7,7 +7,7 @@ namespace tenter::desktop::row {
 
 namespace {
 
-constexpr int apart = 24;         // below a page that is one of several, view px
+constexpr int belowSheet = 24;    // below a page that is one of several, view px
 constexpr double readable = 0.3;  // zoom below which type is grey
 constexpr double sides = gutter + edgeRoom;
 
@@ -26,7 +26,7 @@ Sheets arranged(const std::vector<QSizeF>& pages, double zoom, int across) {
         const double left = gutter + place * (width + sides);
         const QRectF page(left, top + above, pages[i].width() * zoom, pages[i].height() * zoom);
         sheets.all.push_back({above > 0 ? QRectF(left, top, width, above) : QRectF(), page, place});
-        bottom = std::max(bottom, std::ceil(page.bottom()) + (above > 0 ? apart : 0));
+        bottom = std::max(bottom, std::ceil(page.bottom()) + (above > 0 ? belowSheet : 0));
     }
     sheets.size = {std::min<double>(across, static_cast<double>(pages.size())) * (width + sides), bottom};
     return sheets;
