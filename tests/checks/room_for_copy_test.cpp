@@ -53,14 +53,20 @@ std::string wordsLike(const project::Copy& copy, int count, bool lettersJoin, st
     return (lettersJoin ? whole : more.tempSubString(0, count)).toUTF8String(out);
 }
 
-/// Widths at which the part has more lines than `room` says, under any profile.
+/// How many px of widths there are at which the part has more lines than are wished, under any profile.
 double brokenOver(const project::Project& project, std::size_t variant, const RoomForCopy& room) {
     double over = 0;
+    const auto& text = std::get<project::TextPart>(project.cards[room.card].parts[room.part]);
     for (const text::BreakProfile* profile : text::profiles()) {
         const layout::PreparedRow row(project, variant, checkStore(), *profile);
-        for (const sweep::Piece& piece :
-             sweep::follow(row, room.card, room.part, project.leastWidth, project.mostWidth).pieces)
-            if (piece.lines > static_cast<std::uint32_t>(room.lines)) over += piece.to - piece.from;
+        const std::size_t forced = row.band(0).cards[room.card].parts[room.part].paragraph->forcedLines();
+        const sweep::PartPieces part =
+            sweep::follow(row, room.card, room.part, project.leastWidth, project.mostWidth);
+        for (const auto& wish :
+             project::held(project::wishesOf(project), text.role, &project::RoleWishes::lines))
+            for (const sweep::Piece& piece : part.pieces)
+                if (piece.lines > std::max(forced, static_cast<std::size_t>(wish.value)))
+                    over += std::max(0.0, std::min(piece.to, wish.to) - std::max(piece.from, wish.from));
     }
     return over;
 }
