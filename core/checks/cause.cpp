@@ -33,7 +33,7 @@ bool Cause::add(std::size_t atCard, std::size_t atPart, sweep::Interval span, do
     card = atCard;
     part = atPart;
     there = span;
-    at = worstAt.value_or(span.to);
+    at = worstAt.value_or((span.from + span.to) / 2);
     worst = badness;
     return true;
 }

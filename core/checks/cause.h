@@ -23,7 +23,8 @@ struct Cause {
     double at = 0;          ///< where in them it is the worst
     double worst = 0;
 
-    /// Returns true if this is the worst so far. It is so at `worstAt`, or at the end of the span.
+    /// Returns true if this is the worst so far. It is so at `worstAt`, or all over the span: then it is
+    /// shown in its middle, since engines' own wrap points lie a little beside those computed.
     bool add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness,
              std::optional<double> worstAt = std::nullopt);
     [[nodiscard]] bool any() const { return !places.empty(); }

@@ -31,9 +31,8 @@ void checkFonts(const Subject& subject, Findings& out) {
         tell(out, cause,
              {"font", Severity::Warning, "common practice, no source",
               note.family + ": " + note.says + ", first in " + named(subject, cause.card, cause.part) +
-                  ". What visitors see may look and break otherwise: bring the font's file with the project, "
-                  "or "
-                  "ask for what there is.",
+                  ". What visitors see may look and break otherwise: bring a font file that has it, name a "
+                  "family that has it next in the list, or ask for what there is.",
               note.family + note.says});
     }
 }

@@ -109,6 +109,10 @@ TEST(HeadingLinesCheck, HasExactlyTheWidthsOfTooManyLines) {
     const Finding found = findingOf(project, "heading-lines", std::nullopt, options);
     EXPECT_EQ(found.severity, Severity::Warning);
     EXPECT_EQ(wholeWithin(found), over);
+    // It is shown where it is so beyond doubt.
+    EXPECT_TRUE(over.contains(static_cast<int>(found.at) - 5) &&
+                over.contains(static_cast<int>(found.at) + 5))
+        << found.at;
     EXPECT_FALSE(has(headed("Low tide"), "heading-lines"));
 }
 
