@@ -3,10 +3,12 @@
 
 #include <QApplication>
 #include <QElapsedTimer>
+#include <QPushButton>
 #include <QScrollBar>
 #include <cmath>
 
 #include "axis/axis_pane.h"
+#include "project/wishing.h"
 #include "row/row_view.h"
 #include "samples.h"
 #include "spread.h"
@@ -38,8 +40,9 @@ struct Shown {
     double low = 0, high = 0;
 };
 
-void tick(benchmark::State& state, const std::string& name, double step) {
+void tick(benchmark::State& state, const std::string& name, double step, bool allVariants = false) {
     Shown shown(name);
+    shown.window.findChild<desktop::row::RowView*>()->allVariantsAction()->setChecked(allVariants);
     desktop::Viewing& viewing = shown.window.viewing();
     double width = shown.high;
     viewing.setWidth(width);
@@ -70,6 +73,35 @@ void dragWidthOfFourCards(benchmark::State& state) {
     tick(state, "shore-walks", 1);
 }
 BENCHMARK(dragWidthOfFourCards)->Unit(benchmark::kMillisecond)->Iterations(1600);
+
+void dragWidthOfAllVariants(benchmark::State& state) {
+    tick(state, twelveCards, 1, true);
+}
+BENCHMARK(dragWidthOfAllVariants)->Unit(benchmark::kMillisecond)->Iterations(1600);
+
+// A wish, while the sizes that it was solved for are shown: every tick solves and shows anew.
+void dragWish(benchmark::State& state) {
+    Shown shown("shore-walks");
+    desktop::Document& document = shown.window.document();
+    for (auto* button : shown.window.findChildren<QPushButton*>())
+        if (button->text() == "Solve sizes") button->click();
+    Spread spread;
+    double most = 30;
+    for (auto _ : state) {
+        most = most <= 22 ? 30 : most - 0.1;
+        spread.time([&] {
+            document.edit(
+                QStringLiteral("wish"),
+                [most](project::Project& project) {
+                    project::wishFor(project, "heading", {}).mostSize = most;
+                },
+                QStringLiteral("bench"));
+            Shown::paint();
+        });
+    }
+    spread.tell(state);
+}
+BENCHMARK(dragWish)->Unit(benchmark::kMillisecond)->Iterations(200);
 
 // A ramp's end: every tick makes the row ready anew, and both plots with it.
 void dragRampEnd(benchmark::State& state) {
