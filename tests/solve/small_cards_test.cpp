@@ -394,5 +394,21 @@ TEST(SmallCard, can_be_solved_with_any_loosening_that_is_offered) {
     EXPECT_GE(kinds.size(), 2U);
 }
 
+TEST(SmallCard, is_told_where_a_measure_stands_in_the_way) {
+    const project::Project project = smallCard(
+        "Low tide",
+        "Two slow miles across the flats while the sea is out, looking under weed and into pools, and "
+        "back before the channel fills.",
+        R"({"roles": [{"role": "body", "leastMeasure": 60, "leastSize": 20}]})");
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_FALSE(answer.solved);
+    const auto all = solve::told(project, answer);
+    const auto place = std::ranges::find_if(all, [](const solve::Told& one) { return one.at.has_value(); });
+    ASSERT_NE(place, all.end()) << inSentences(project, answer);
+    EXPECT_EQ(place->at->demand.kind, Kind::LeastMeasure);
+    EXPECT_EQ(place->at->width, 320);
+    EXPECT_NE(place->says.find("allows no more than"), std::string::npos) << place->says;
+}
+
 }  // namespace
 }  // namespace tenter::test
