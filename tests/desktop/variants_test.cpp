@@ -111,6 +111,14 @@ private slots:
         QCOMPARE(row_->sheetsInView()[1].page.height(), before);
     }
 
+    void tellsTheCaptionsToThoseWhoHearThem() {
+        const QString says = row_->accessibleDescription();
+        for (const char* title : {"3 columns: ", "2 columns: ", "4 columns: "})
+            QVERIFY2(says.contains(title) && says.contains("heading"), qPrintable(says));
+        row_->allVariantsAction()->trigger();
+        QVERIFY(!row_->accessibleDescription().contains("3 columns: "));
+    }
+
     void fitsEveryPageIntoTheWindow() {
         viewing().setWidth(1200);
         row_->fitAction()->trigger();

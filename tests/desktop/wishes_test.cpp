@@ -203,6 +203,17 @@ private slots:
         QVERIFY(project() == before);
     }
 
+    void bringsWhatIsProposedIntoSight() {
+        press("All sizes by the card…");
+        for (QPushButton* button : window_->findChildren<QPushButton*>()) {
+            if (button->text() != "Follow the card") continue;
+            QTest::qWait(200);
+            QCOMPARE(button->visibleRegion().boundingRect(), button->rect());
+            return;
+        }
+        QFAIL("nothing is proposed");
+    }
+
     void showsOneProposalAtATime() {
         type("Wish: lines at most", "2");
         press("Solve sizes");

@@ -60,6 +60,8 @@ LeewayBox::LeewayBox(Context& context, QWidget* parent)
 
 void LeewayBox::refresh() {
     const Viewing& viewing = context_.viewing;
+    // What is asked is asked of the document, not of what it is proposed to become.
+    if (!viewing.showsDocument()) return;
     const project::Variant& variant = viewing.shown().variants[viewing.variant()];
     const std::size_t band = viewing.band();
     about_->setText("With sizes as they are, for which values do the wishes hold in the band " +

@@ -131,8 +131,18 @@ void RowView::onOpened() {
 
 void RowView::onSelection() {
     onLayout();
-    const auto part = partOf(viewing_.layout(), viewing_.selection());
-    setAccessibleDescription(part ? figuresOf(viewing_, *part).spoken() : QString());
+    describe();
+}
+
+// What can be read in the view, for those who hear it: the part's figures, and the captions.
+void RowView::describe() {
+    QStringList says;
+    if (const auto part = partOf(viewing_.layout(), viewing_.selection()))
+        says << figuresOf(viewing_, *part).spoken();
+    for (std::size_t i = 0; showsAll() && i < sheets_.all.size(); ++i)
+        says << tr("%1: %2.").arg(variantTitle(viewing_.shown().variants[i]),
+                                  captionOf(viewingOf(i), viewing_.role()));
+    setAccessibleDescription(says.join(' '));
 }
 
 const Viewing& RowView::viewingOf(std::size_t sheet) const {
@@ -150,6 +160,7 @@ RowPainter& RowView::painterOf(std::size_t sheet) {
 void RowView::setAllVariants(bool on) {
     setAccessibleName(on ? tr("Every variant at this width") : tr("Row at this width"));
     onLayout();
+    describe();
     if (on)
         ensureSheetVisible();
     else

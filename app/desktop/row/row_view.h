@@ -78,6 +78,7 @@ private:
     void onLayout();
     void onOpened();
     void onSelection();
+    void describe();
     void redraw();
     void updateScrollBars();
     void zoomAbout(double zoom, const QPointF& view);
