@@ -117,7 +117,7 @@ void checkLateFonts(const Subject& subject, Findings& out) {
         const Meanwhile found = differencesOf(subject, before, role.name);
         if (!found.cause.any() || lengthOf(found.cause.widths) < subject.limits().leastRun) continue;
         tell(out, found.cause,
-             {"late-font", Severity::Note, "CSS Fonts 5, size-adjust",
+             {"late-font", Severity::Warning, "CSS Fonts 5, size-adjust",
               says(subject, before, found, sizeAdjust(subject, before, role.name, found.band)), role.name});
     }
 }

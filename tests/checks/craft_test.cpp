@@ -462,6 +462,7 @@ TEST(LateFontCheck, TellsLinesThatDifferUntilTheFontHasCome) {
     const std::set<int> unlike = unlikeWidths(project, before);
     ASSERT_GT(unlike.size(), 40U);
     const Finding found = findingOf(project, "late-font", std::nullopt, options);
+    EXPECT_EQ(found.severity, Severity::Warning);
     EXPECT_EQ(found.severity, Severity::Note);
     EXPECT_EQ(wholeWithin(found), unlike);
     EXPECT_NE(found.says.find("Until Vollkorn has come"), std::string::npos) << found.says;
