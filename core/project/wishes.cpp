@@ -76,23 +76,4 @@ Wishes wishesOf(const Project& project) {
     return project.wishes ? laidOn(usual, *project.wishes) : usual;
 }
 
-RoleWishes wishedEverywhere(const Project& project, const std::string& role) {
-    RoleWishes wished;
-    for (const RoleWishes& entry : wishesOf(project).roles) {
-        if (entry.role != role || entry.from || entry.upTo) continue;
-        RoleWishes::members([&](const char*, auto member) { layMember(wished.*member, entry.*member); });
-    }
-    return wished;
-}
-
-RoleWishes& wishEverywhere(Project& project, const std::string& role) {
-    if (!project.wishes) project.wishes.emplace();
-    for (RoleWishes& entry : project.wishes->roles)
-        if (entry.role == role && !entry.from && !entry.upTo) return entry;
-    // First, so that what is wished for some widths goes on winning there.
-    RoleWishes entry;
-    entry.role = role;
-    return *project.wishes->roles.insert(project.wishes->roles.begin(), entry);
-}
-
 }  // namespace tenter::project

@@ -80,12 +80,6 @@ Wishes usualWishes(const Project& project);
 /// The project's wishes on the usual ones: every member of `Wishes` is set.
 Wishes wishesOf(const Project& project);
 
-/// What is wished of a role at all widths, the usual where the project says nothing.
-RoleWishes wishedEverywhere(const Project& project, const std::string& role);
-
-/// The project's own entry for that, made if there is none.
-RoleWishes& wishEverywhere(Project& project, const std::string& role);
-
 /// A wish's value and the viewport widths it holds for: past `from`, up to `to`. CSS px.
 template <class T>
 struct Held {

@@ -5,6 +5,7 @@
 #include "checking.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
+#include "project/wishing.h"
 #include "sweep/differences.h"
 #include "sweep/sweep.h"
 
@@ -180,14 +181,14 @@ TEST(TightFitCheck, TellsShortRunsThatWouldBreakAWish) {
         project = quiet("[" + card(heading, "Out.") + "]", R"([{"upTo": 340, "set": {"row": {"width": ")" +
                                                                std::to_string(line * (1 + share)) +
                                                                R"(px"}}}, {}])");
-        project::wishEverywhere(project, "heading").lines = 1;
+        project::wishFor(project, "heading", {}).lines = 1;
         return project;
     };
     project::Project project = fitting(0.002);
     const Finding found = findingOf(project, "tight-fit");
     expectSpans(found, {{320, 340}});
     EXPECT_NE(found.says.find("to 2 lines where at most 1 is wished"), std::string::npos) << found.says;
-    project::wishEverywhere(project, "heading").lines = 2;
+    project::wishFor(project, "heading", {}).lines = 2;
     EXPECT_FALSE(has(project, "tight-fit"));
     EXPECT_FALSE(has(fitting(0.003), "tight-fit"));
     // Where it breaks already, that is what is told.

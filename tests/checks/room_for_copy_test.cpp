@@ -9,6 +9,7 @@
 
 #include "../sweep/sweeping.h"
 #include "checking.h"
+#include "project/wishing.h"
 
 namespace tenter::checks {
 namespace {
@@ -21,7 +22,7 @@ project::Project monospaced(const std::string& heading, int lines) {
     project::Project project = quiet(R"([{"parts": [{"role": "heading", "copy": ")" + heading + R"("}]}])");
     set(project, "text/heading/family", R"(["DejaVu Sans Mono"])");
     set(project, "text/heading/weight", "400");
-    project::wishEverywhere(project, "heading").lines = lines;
+    project::wishFor(project, "heading", {}).lines = lines;
     return project;
 }
 
@@ -136,7 +137,7 @@ TEST(RoomForCopy, IsToldOfPartsWithAWishOnLinesAndWithCopy) {
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);  // heading and button
     std::get<project::TextPart>(project.cards[0].parts[0]).copy.clear();
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 1U);
-    project::wishEverywhere(project, "body").lines = 8;
+    project::wishFor(project, "body", {}).lines = 8;
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);
 }
 
