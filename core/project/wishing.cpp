@@ -49,8 +49,10 @@ const RoleWishes* wishSaidFor(const Project& project, const std::string& role, c
 RoleWishes& wishFor(Project& project, const std::string& role, const WishedWidths& widths) {
     if (!project.wishes) project.wishes.emplace();
     std::vector<RoleWishes>& all = project.wishes->roles;
-    for (auto entry = all.rbegin(); entry != all.rend(); ++entry)
-        if (isFor(*entry, role, widths)) return *entry;
+    RoleWishes* last = nullptr;
+    for (RoleWishes& one : all)
+        if (isFor(one, role, widths)) last = &one;
+    if (last != nullptr) return *last;
     RoleWishes entry;
     entry.role = role;
     entry.from = widths.from;

@@ -93,12 +93,15 @@ units::Ramp nearestRamp(const std::vector<Reading>& readings) {
 class Readings {
 public:
     Readings(const project::Project& project, text::ParagraphStore& store) {
+        const int last = static_cast<int>((project.mostWidth - project.leastWidth) / sampledEvery);
         for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
             const layout::PreparedRow row(project, variant, store, text::blink());
-            for (double width = project.leastWidth; width <= project.mostWidth; width += sampledEvery)
+            for (int i = 0; i <= last; ++i) {
+                const double width = project.leastWidth + i * sampledEvery;
                 for (std::uint32_t role = 0; role < row.roles().size(); ++role)
                     of(row.roles()[role])
                         .push_back({row.cardWidth(width), row.fontSize(role, width), width, variant});
+            }
         }
     }
     std::vector<Reading>& of(const std::string& role) {
