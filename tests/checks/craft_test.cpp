@@ -464,7 +464,6 @@ TEST(LateFontCheck, TellsLinesThatDifferUntilTheFontHasCome) {
     ASSERT_GT(unlike.size(), 40U);
     const Finding found = findingOf(project, "late-font", std::nullopt, options);
     EXPECT_EQ(found.severity, Severity::Warning);
-    EXPECT_EQ(found.severity, Severity::Warning);
     EXPECT_EQ(wholeWithin(found), unlike);
     EXPECT_NE(found.says.find("Until Vollkorn has come"), std::string::npos) << found.says;
     // With the share that is told, far fewer widths are left.
