@@ -153,7 +153,7 @@ private:
             // One name for each, so that each can have a file.
             part.file = "picture-" + std::to_string(adopted_.project.cards.size());
             unnamed_.push_back(inQuotes(part.file));
-        } else if (!file.isThere) {
+        } else if (!file.isThere && std::ranges::find(missing_, inQuotes(file.name)) == missing_.end()) {
             missing_.push_back(inQuotes(file.name));
         }
         if (ownRatio && part.width == 0) {
