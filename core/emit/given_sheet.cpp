@@ -210,6 +210,8 @@ void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
             facts_.says(subjects, declaration.property, declaration.value, fromAbove);
         declaration.insisted = declaration.insisted || says.otherwise;
         declaration.important = says.important;
+        if (says.important && declaration.remark.empty())
+            declaration.remark = "the theme's own, or a style attribute, leaves no other way";
         if (!says.insists.empty())
             declaration.note = "The theme insists on its own " + declaration.property + " by " +
                                project::inQuotes(says.insists) +
