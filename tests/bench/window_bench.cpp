@@ -101,7 +101,7 @@ void dragWish(benchmark::State& state) {
     }
     spread.tell(state);
 }
-BENCHMARK(dragWish)->Unit(benchmark::kMillisecond)->Iterations(200);
+BENCHMARK(dragWish)->Unit(benchmark::kMillisecond)->Iterations(60);
 
 // A ramp's end: every tick makes the row ready anew, and both plots with it.
 void dragRampEnd(benchmark::State& state) {
