@@ -28,11 +28,6 @@ markup::SelectorMaker selectorMaker(const markup::GivenRow& row, const project::
     return {row.tree, row.classElement, std::move(variants)};
 }
 
-/// A selector as it stands behind the class; a list as one selector. Selectors 4 § 4.2.
-std::string behindTheClass(const std::string& selector) {
-    return selector.find(',') != std::string::npos ? " :is(" + selector + ")" : " " + selector;
-}
-
 /// Groups elements of one tag and one set of classes, and finds a selector for each group.
 std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Project& project,
                                 const std::vector<NodeId>& nodes, project::Problems& problems) {

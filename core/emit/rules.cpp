@@ -6,14 +6,17 @@ namespace tenter::emit {
 
 namespace {
 
-/// A selector as it stands behind the class; a list as one selector. Selectors 4 § 4.2.
 std::string givenSelector(const project::Given& given, const std::string& role) {
     const std::string* selector = given.find(role);
     if (selector == nullptr || selector->empty()) return {};
-    return selector->find(',') == std::string::npos ? " " + *selector : " :is(" + *selector + ")";
+    return behindTheClass(*selector);
 }
 
 }  // namespace
+
+std::string behindTheClass(const std::string& selector) {
+    return selector.find(',') == std::string::npos ? " " + selector : " :is(" + selector + ")";
+}
 
 std::string partSelector(const BandScope& scope, const std::string& part) {
     if (scope.given != nullptr) return givenSelector(*scope.project.given, part);

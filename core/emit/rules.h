@@ -22,6 +22,10 @@ struct BandScope {
 /// Every rule, in the order in which a person would write them.
 Rules bandRules(const BandScope& scope);
 
+/// A selector as it stands behind the class, with its leading space; a list as one selector. Selectors 4
+/// § 4.2.
+std::string behindTheClass(const std::string& selector);
+
 /// The selector of a part within the element with the variant's class, with its leading space:
 /// ` .walks-heading`, or what the project says of given markup.
 std::string partSelector(const BandScope& scope, const std::string& part);
