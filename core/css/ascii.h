@@ -4,14 +4,12 @@
 #include <string>
 #include <string_view>
 
+#include "units/ascii.h"
+
 namespace tenter::css {
 
-constexpr bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-constexpr bool isLetter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
+using units::isDigit;
+using units::isLetter;
 constexpr bool isHexDigit(char c) {
     return isDigit(c) || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
 }

@@ -1,4 +1,5 @@
 #include "emit/escape.h"
+#include "units/ascii.h"
 
 #include <array>
 #include <charconv>
@@ -63,12 +64,8 @@ bool isControl(char c) {
 bool isMarkup(char c) {
     return c == '<' || c == '>' || c == '&';
 }
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool isName(char c) {
-    return static_cast<unsigned char>(c) >= 0x80 || c == '-' || c == '_' || isDigit(c) ||
-           (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+    return static_cast<unsigned char>(c) >= 0x80 || units::isWordCharacter(c);
 }
 
 void replaceAll(std::string& text, std::string_view what, std::string_view with) {
@@ -114,7 +111,7 @@ std::string cssIdentifier(std::string_view text) {
     for (std::size_t i = 0; i < whole.size(); ++i) {
         const char c = whole[i];
         const bool leads = i == 0 || (i == 1 && whole[0] == '-');
-        if (isControl(c) || isMarkup(c) || (leads && isDigit(c))) {
+        if (isControl(c) || isMarkup(c) || (leads && units::isDigit(c))) {
             appendHexEscape(out, c);
         } else {
             if (!isName(c) || whole == "-") out += '\\';

@@ -1,4 +1,5 @@
 #include "markup/class_words.h"
+#include "units/ascii.h"
 
 #include <algorithm>
 #include <array>
@@ -7,18 +8,8 @@ namespace tenter::markup {
 
 namespace {
 
-bool isUpperLetter(char c) {
-    return c >= 'A' && c <= 'Z';
-}
-bool isLowerLetter(char c) {
-    return c >= 'a' && c <= 'z';
-}
-bool isDecimal(char c) {
-    return c >= '0' && c <= '9';
-}
-bool isClassCharacter(char c) {
-    return isUpperLetter(c) || isLowerLetter(c) || isDecimal(c) || c == '-' || c == '_';
-}
+using units::isLowerLetter;
+using units::isUpperLetter;
 
 // The stretches between hyphens and underscores.
 std::vector<std::string_view> pieces(std::string_view name) {
@@ -37,9 +28,9 @@ bool looksMade(std::string_view piece) {
     std::size_t longest = 0;
     std::size_t humps = 0;
     for (std::size_t i = 0; i < piece.size(); ++i) {
-        run = isDecimal(piece[i]) ? run + 1 : 0;
+        run = units::isDigit(piece[i]) ? run + 1 : 0;
         longest = std::max(longest, run);
-        if (isDecimal(piece[i])) ++digits;
+        if (units::isDigit(piece[i])) ++digits;
         if (i > 0 && isUpperLetter(piece[i]) && !isUpperLetter(piece[i - 1])) ++humps;
     }
     const bool mixed = digits > 0 && digits < piece.size() && piece.size() >= 5;
@@ -72,7 +63,7 @@ bool hasWord(const Node& node, std::initializer_list<std::string_view> words) {
 }
 
 bool isStable(std::string_view className) {
-    if (className.empty() || !std::ranges::all_of(className, isClassCharacter)) return false;
+    if (className.empty() || !std::ranges::all_of(className, units::isWordCharacter)) return false;
     if (!isUpperLetter(className[0]) && !isLowerLetter(className[0])) return false;
     if (std::ranges::any_of(pieces(className), looksMade)) return false;
     return std::ranges::none_of(wordsOf(className), [](const std::string& word) {

@@ -5,6 +5,7 @@
 
 #include "markup/print.h"
 #include "project/address.h"
+#include "units/ascii.h"
 
 namespace tenter::markup {
 
@@ -30,8 +31,7 @@ bool isIn(const std::array<std::string_view, n>& names, std::string_view name) {
 }
 
 bool isNameCharacter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' ||
-           c == '_' || c == ':' || c == '.' || static_cast<unsigned char>(c) >= 0x80;
+    return units::isWordCharacter(c) || c == ':' || c == '.' || static_cast<unsigned char>(c) >= 0x80;
 }
 // A name that is written and read back without trouble.
 bool isPlainName(std::string_view name) {

@@ -5,6 +5,7 @@
 
 #include "markup/class_words.h"
 #include "markup/matching.h"
+#include "units/ascii.h"
 
 namespace tenter::markup {
 
@@ -14,8 +15,7 @@ namespace {
 std::string tagSelector(const Node& node) {
     std::string out;
     for (const char c : node.name) {
-        const bool isPlain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
-                             c == '-' || c == '_' || static_cast<unsigned char>(c) >= 0x80;
+        const bool isPlain = units::isWordCharacter(c) || static_cast<unsigned char>(c) >= 0x80;
         if (!isPlain) out += '\\';
         out += c;
     }

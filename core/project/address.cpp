@@ -1,4 +1,5 @@
 #include "project/address.h"
+#include "units/ascii.h"
 
 #include <algorithm>
 #include <array>
@@ -7,11 +8,8 @@ namespace tenter::project {
 
 namespace {
 
-bool isLetter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
 bool isSchemeCharacter(char c) {
-    return isLetter(c) || (c >= '0' && c <= '9') || c == '+' || c == '-' || c == '.';
+    return units::isLetter(c) || units::isDigit(c) || c == '+' || c == '-' || c == '.';
 }
 
 }  // namespace
@@ -24,7 +22,7 @@ std::optional<std::string> addressScheme(std::string_view address) {
         if (c == '\t' || c == '\n' || c == '\r' || (!started && byte <= 0x20)) continue;
         started = true;
         if (c == ':') return name.empty() ? std::nullopt : std::optional(name);
-        if (!isSchemeCharacter(c) || (name.empty() && !isLetter(c))) return std::nullopt;
+        if (!isSchemeCharacter(c) || (name.empty() && !units::isLetter(c))) return std::nullopt;
         name += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
     }
     return std::nullopt;

@@ -1,4 +1,5 @@
 #include "project/rules.h"
+#include "units/ascii.h"
 
 #include <algorithm>
 #include <array>
@@ -96,15 +97,9 @@ constexpr std::array<LengthRule, 27> lengthRules{{
     {"page/container/padding/*", outside | percent, 0, far},
 }};
 
-bool isLower(char c) {
-    return c >= 'a' && c <= 'z';
-}
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-bool isLetter(char c) {
-    return isLower(c) || (c >= 'A' && c <= 'Z');
-}
+using units::isDigit;
+using units::isLetter;
+using units::isLowerLetter;
 
 // Takes the last step off a pointer or pattern.
 std::string_view takeStep(std::string_view& steps) {
@@ -149,15 +144,15 @@ std::vector<std::string> LengthRule::words() const {
 }
 
 bool isClassName(std::string_view text) {
-    return !text.empty() && isLetter(text.front()) && std::all_of(text.begin(), text.end(), [](char c) {
-        return isLetter(c) || isDigit(c) || c == '-' || c == '_';
-    });
+    return !text.empty() && isLetter(text.front()) &&
+           std::all_of(text.begin(), text.end(), [](char c) { return units::isWordCharacter(c); });
 }
 
 bool isRoleName(std::string_view text) {
     if (text == "card" || text == "picture" || text.starts_with("x-")) return false;
-    return !text.empty() && isLower(text.front()) &&
-           std::all_of(text.begin(), text.end(), [](char c) { return isLower(c) || isDigit(c) || c == '-'; });
+    return !text.empty() && isLowerLetter(text.front()) && std::all_of(text.begin(), text.end(), [](char c) {
+        return isLowerLetter(c) || isDigit(c) || c == '-';
+    });
 }
 
 bool isLanguage(std::string_view text) {

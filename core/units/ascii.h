@@ -1,0 +1,23 @@
+// Letters and digits of ASCII, whatever the locale.
+#pragma once
+
+namespace tenter::units {
+
+constexpr bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+constexpr bool isLowerLetter(char c) {
+    return c >= 'a' && c <= 'z';
+}
+constexpr bool isUpperLetter(char c) {
+    return c >= 'A' && c <= 'Z';
+}
+constexpr bool isLetter(char c) {
+    return isLowerLetter(c) || isUpperLetter(c);
+}
+/// What a plain name is of in CSS, HTML and addresses: letters, digits, `-` and `_`.
+constexpr bool isWordCharacter(char c) {
+    return isLetter(c) || isDigit(c) || c == '-' || c == '_';
+}
+
+}  // namespace tenter::units
