@@ -15,6 +15,7 @@ namespace {
 Findings merged(Findings one, Findings other, const text::BreakProfile& first,
                 const text::BreakProfile& second) {
     const auto alone = [](Told& told, const text::BreakProfile& profile) {
+        told.finding.only = &profile;
         told.finding.says += " Only where lines break as in " + std::string(profile.title()) + ".";
     };
     for (Told& told : one) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "sweep/pieces.h"
+#include "text/profile.h"
 
 namespace tenter::checks {
 
@@ -30,6 +31,7 @@ struct Finding {
     double share = 0;    ///< 0 to 1: of the range of widths, or of an audience's visits
     std::string says;    ///< what it is, why it matters, what would mend it
     std::string source;  ///< by which source it is a fault
+    const text::BreakProfile* only = nullptr;  ///< the one profile of several it is found under; null: all
 };
 
 /// What stands beside every list of findings.

@@ -22,6 +22,7 @@ std::string findingJson(const Finding& finding) {
         out += (i > 0 ? ", [" : "[") + jsonNumber(finding.widths[i].from) + ", " +
                jsonNumber(finding.widths[i].to) + "]";
     return out + "], \"at\": " + jsonNumber(finding.at) + ", \"share\": " + jsonNumber(finding.share) +
+           (finding.only == nullptr ? "" : ", \"engine\": " + jsonString(finding.only->name())) +
            ", \"says\": " + jsonString(finding.says) + ", \"source\": " + jsonString(finding.source) + "}";
 }
 

@@ -383,6 +383,61 @@ TEST(OutOfLineCheck, TellsCopyThatStartsAtUnlikeHeights) {
     EXPECT_FALSE(has(alike, "out-of-line"));
 }
 
+/// A card with a picture of that size above its heading and paragraph.
+std::string picturedCard(int width, int height, const std::string& heading) {
+    return R"({"parts": [{"picture": ")" + heading + R"(.png", "size": [)" + std::to_string(width) + ", " +
+           std::to_string(height) + R"(], "alt": "A quay"}, {"role": "heading", "copy": ")" + heading +
+           R"("}, {"role": "body", "copy": "Out and back."}]})";
+}
+
+// By hand: two columns of half the page from 600 px on, pictures in their own ratios of 300 to 200 and 300 to
+// `height`: one is taller by W / 2 · (height − 200) / 300, which is 2 px at 1200 px for 201.
+TEST(OutOfLineCheck, TellsPicturesOfUnlikeHeight) {
+    const auto row = [](int height, const std::string& ratio) {
+        project::Project project =
+            quiet("[" + picturedCard(300, 200, "Low") + "," + picturedCard(300, height, "High") + "]",
+                  R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 2}}}])",
+                  R"({"columnGap": "0"})");
+        set(project, "picture/ratio", ratio);
+        return project;
+    };
+    const Finding tall = findingOf(row(300, R"("own")"), "out-of-line");
+    expectSpans(tall, {{600, 1920}});
+    EXPECT_EQ(tall.card, 1U);
+    EXPECT_EQ(tall.part, 0U);
+    EXPECT_NE(tall.says.find("320 px taller than the one beside it where the page is 1920 px wide"),
+              std::string::npos)
+        << tall.says;
+    expectSpans(findingOf(row(201, R"("own")"), "out-of-line"), {{1200, 1920}}, 1e-3);
+    EXPECT_FALSE(has(row(200, R"("own")"), "out-of-line"));
+    EXPECT_FALSE(has(row(300, R"("3/2")"), "out-of-line"));
+    project::Project level = row(300, R"("own")");
+    set(level, "row/level", R"("subgrid")");
+    EXPECT_FALSE(has(level, "out-of-line"));
+    // Beside its text a picture moves none of it.
+    project::Project beside = row(300, R"("own")");
+    set(beside, "card/direction", R"("beside")");
+    EXPECT_FALSE(has(beside, "out-of-line"));
+}
+
+TEST(OutOfLineCheck, TellsACardThatLacksWhatItsNeighbourHas) {
+    const auto row = [](const std::string& other) {
+        return quiet("[" + picturedCard(300, 200, "Low") + "," + other + "]",
+                     R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 2}}}])",
+                     R"({"columnGap": "0"})");
+    };
+    const Finding lacks = findingOf(row(card("High", "Out and back.")), "out-of-line");
+    expectSpans(lacks, {{600, 1920}});
+    EXPECT_EQ(lacks.card, 0U);
+    EXPECT_EQ(lacks.says.rfind("Card 2 has no picture where its neighbour has the picture Low.png", 0), 0U)
+        << lacks.says;
+    // What ends a card puts nothing out of line.
+    EXPECT_FALSE(has(quiet("[" + card("Low", "Out.") + R"(, {"parts": [{"role": "heading", "copy": "High"},
+                            {"role": "body", "copy": "Out."}]}])",
+                           R"([{"set": {"row": {"columns": 2}}}])", R"({"columnGap": "0"})"),
+                     "out-of-line"));
+}
+
 // Media Queries 4 § 4.3: 980.5 px, a width of zoomed pages, is in neither.
 TEST(ThemeGapCheck, TellsWidthsBetweenTwoConditions) {
     project::Project project = quiet();

@@ -154,6 +154,7 @@ void Survey::choose(std::size_t index) {
     if (index >= findings_.size()) return;
     chosen_ = findings_[index];
     const checks::Finding finding = *chosen_;
+    if (finding.only != nullptr) viewing_.setProfile(*finding.only);
     viewing_.select(placeOf(finding));
     viewing_.setWidth(finding.at);
     emit chosenChanged();

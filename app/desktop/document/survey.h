@@ -39,7 +39,8 @@ public:
 
     /// The finding that is being looked at, as an index into `findings()`.
     [[nodiscard]] std::optional<std::size_t> chosen() const;
-    /// Selects the finding's part and goes to the width at which it is worst.
+    /// Selects the finding's part and goes to the width at which it is worst; under the profile it is found
+    /// under, if it is one alone.
     void choose(std::size_t index);
 
 signals:
