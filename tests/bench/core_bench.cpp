@@ -102,6 +102,16 @@ void checkTwelveCards(benchmark::State& state) {
 }
 BENCHMARK(checkTwelveCards)->Unit(benchmark::kMillisecond);
 
+/// The same under one profile of `text::profiles()`: what an engine of that family is to be compared with.
+void checkUnderProfile(benchmark::State& state) {
+    checks::Options options;
+    options.profile = text::profiles()[static_cast<std::size_t>(state.range(0))];
+    count(state, " findings", [&](Prepared& prepared) {
+        return checks::check(prepared.project, 0, prepared.store, options).size();
+    });
+}
+BENCHMARK(checkUnderProfile)->DenseRange(0, 1)->Unit(benchmark::kMillisecond);
+
 /// What the window asks for while copy is edited.
 void roomOfTwelveCards(benchmark::State& state) {
     count(state, " texts",

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
-# core is clean under .clang-tidy. The files of a folder are read a dozen at a time as one, since headers take most of
-# the time, and paths are followed only so far, for the same reason: clang-tidy on one file follows them all. What was
-# clean and has not changed since is not read again: a stamp is the hash of everything a verdict may depend on.
+# core is clean under .clang-tidy. The files of a folder are read as one, since headers take most of the time, and paths
+# are followed only so far, for the same reason: clang-tidy on one file follows them all. What was clean and has not
+# changed since is not read again: a stamp is the hash of everything a verdict may depend on.
 # Arguments: the source folder, the build folder, clang-tidy.
 set -euo pipefail
 source=$1
@@ -17,17 +17,15 @@ common=$({ "$clang_tidy" --version; cat .clang-tidy "${BASH_SOURCE[0]}"; find co
 total=0
 for folder in core/*/; do
     mapfile -d '' files < <(find "$folder" -name '*.cpp' -print0 | sort -z)
-    for ((i = 0; i < ${#files[@]}; i += 12)); do
-        some=("${files[@]:i:12}")
-        total=$((total + ${#some[@]}))
-        unit=$build/tidy/$(basename "$folder")-$((i / 12)).cpp
-        for file in "${some[@]}"; do
-            echo "// ---- $file"
-            cat "$file"
-        done >"$unit"
-        stamp=$({ echo "$common"; cat "$unit"; } | sha256sum | cut -d ' ' -f 1)
-        if [[ -e $stamps/$stamp ]]; then rm "$unit"; else echo "$stamp" >"$unit.stamp"; fi
-    done
+    ((${#files[@]} > 0)) || continue
+    total=$((total + ${#files[@]}))
+    unit=$build/tidy/$(basename "$folder").cpp
+    for file in "${files[@]}"; do
+        echo "// ---- $file"
+        cat "$file"
+    done >"$unit"
+    stamp=$({ echo "$common"; cat "$unit"; } | sha256sum | cut -d ' ' -f 1)
+    if [[ -e $stamps/$stamp ]]; then rm "$unit"; else echo "$stamp" >"$unit.stamp"; fi
 done
 ((total > 0)) || { echo "no files found"; exit 1; }
 
@@ -38,7 +36,7 @@ one() {
     local unit=$1 out
     # shellcheck disable=SC2086
     if out=$("$clang_tidy" --quiet --extra-arg=-Wno-unknown-warning-option --extra-arg=-Xclang --extra-arg=-analyzer-config \
-        --extra-arg=-Xclang --extra-arg=mode=shallow "$unit" -- $flags 2>/dev/null); then
+        --extra-arg=-Xclang --extra-arg=mode=shallow,max-nodes=10000 "$unit" -- $flags 2>/dev/null); then
         mv "$unit.stamp" "$stamps/$(cat "$unit.stamp")"
     else
         awk -v unit="$unit" '
@@ -54,6 +52,6 @@ one() {
 export -f one
 shopt -s nullglob
 units=("$build"/tidy/*.cpp)
-echo "$total files, ${#units[@]} dozens of them new or changed"
+echo "$total files, ${#units[@]} folders of them new or changed"
 ((${#units[@]} > 0)) || exit 0
 printf '%s\0' "${units[@]}" | xargs -0 -n 1 -P "$(nproc)" bash -c 'one "$1"' one
