@@ -55,6 +55,7 @@ int runCheck(CheckArguments arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     if (!both) options.profile = opened->profile;
+    options.untried = opened->untried;
     if (arguments.room) return deliver(arguments, roomOf(*opened, options, arguments.json));
     const checks::Checked checked =
         checks::checkAll(opened->project, opened->variant, opened->store, options);

@@ -90,7 +90,12 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     tell(problems);
     if (!project) return nullptr;
     auto opened = std::make_unique<Opened>();
-    opened->project = trial ? project::tried(*project, *trial) : std::move(*project);
+    if (trial) {
+        opened->untried = std::make_shared<project::Project>(std::move(*project));
+        opened->project = project::tried(*opened->untried, *trial);
+    } else {
+        opened->project = std::move(*project);
+    }
     opened->profile = profile;
     opened->folder = std::filesystem::path(arguments.project).parent_path();
     opened->fonts.use(opened->project.fonts, opened->folder);

@@ -33,6 +33,7 @@ void addTrial(CLI::App& verb, Arguments& arguments);
 /// A project ready to be worked with.
 struct Opened {
     project::Project project;
+    std::shared_ptr<const project::Project> untried;  ///< null: the project is tried with nothing
     std::filesystem::path folder;
     std::size_t variant = 0;
     const text::BreakProfile* profile = nullptr;

@@ -75,6 +75,13 @@ struct UnlikeLines {
     std::string written;  ///< of the worst
 };
 
+/// What to write instead: a hyphen that keeps its word whole, or a place at which both may break.
+std::string mendOf(const std::string& after, const std::string& written) {
+    const std::string both = "Written as " + inQuotation(written) + " both may.";
+    if (after != "-") return both;
+    return "With &#8209; (a hyphen that does not break, if the font has it) neither does. " + both;
+}
+
 }  // namespace
 
 void checkEngines(const Subject& one, const Subject& other, Findings& out) {
@@ -102,8 +109,8 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
         if (character.empty())
             counts += ": they shape or balance its lines otherwise. A slightly other size there settles it.";
         else
-            counts += ": only one of them breaks after " + inQuotation(character) + ". Written as " +
-                      inQuotation(found.written) + " both may.";
+            counts += ": only one of them breaks after " + inQuotation(character) + ". " +
+                      mendOf(character, found.written);
         tell(out, found.cause,
              {"engines", Severity::Warning, "measured in two browser engines",
               sentence(worstAndOthers(one, found.cause)) + counts, character});

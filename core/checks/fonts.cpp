@@ -31,8 +31,11 @@ void checkFonts(const Subject& subject, Findings& out) {
         tell(out, cause,
              {"font", Severity::Warning, "common practice, no source",
               note.family + ": " + note.says + ", first in " + named(subject, cause.card, cause.part) +
-                  ". What visitors see may look and break otherwise: bring a font file that has it, name a "
-                  "family that has it next in the list, or ask for what there is.",
+                  (note.moves
+                       ? ". What visitors see may look and break otherwise: bring"
+                       : ". Browsers lean the upright letters, which moves no line but is no italic: bring") +
+                  " a font file that has it, name a family that has it next in the list, or ask for what "
+                  "there is.",
               note.family + note.says});
     }
 }

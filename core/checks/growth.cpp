@@ -34,9 +34,11 @@ struct Against {
         column[0] = before.column.at(at - before.from);
         column[1] = after.column.at(then - after.from);
     }
-    [[nodiscard]] std::string sizes() const { return "from " + figure(size[0], 1) + " to " + px(size[1], 1); }
+    [[nodiscard]] std::string sizes() const {
+        return "from " + about(size[0]) + " to " + about(size[1]) + " px";
+    }
     [[nodiscard]] std::string columns() const {
-        return "from " + figure(column[0], 0) + " to " + px(column[1], 0);
+        return "from " + about(column[0], 0) + " to " + about(column[1], 0) + " px";
     }
 };
 
@@ -85,9 +87,11 @@ void checkGrowth(const Subject& subject, Findings& out) {
               sentence(project::listed(step.types)) +
                   (step.types.size() > 1 ? " step, at worst " : " steps ") + step.sizes() +
                   " at the breakpoint " + px(at) + " though the column " +
-                  (same ? "stays " + px(step.column[1], 0) + " wide" : "goes " + step.columns()) +
-                  (same ? ": it looks like a slip. Let the ramps meet there."
-                        : ": type should go with its column. Start the ramp past it where the column says."),
+                  (same ? "stays " + about(step.column[1], 0) + " px wide" : "goes " + step.columns()) +
+                  (same ? std::string(": it looks like a slip. Let the ramps meet there.")
+                        : ": type should go with its column. Let it start no " +
+                              std::string(step.size[1] > step.size[0] ? "larger" : "smaller") +
+                              " above the breakpoint than it ends below."),
               "step " + units::Length::px(at).css()});
     }
 }

@@ -1,5 +1,5 @@
-// A last line of cards with holes where another column count of the project would fill it. Common practice,
-// no source.
+// A last line of cards with holes; worse where another column count of the project would fill it. Common
+// practice, no source.
 #include <map>
 
 #include "checks/phrases.h"
@@ -37,23 +37,36 @@ void checkHoles(const Subject& subject, Findings& out) {
         from = std::max(from, to);
     }
     if (spans.empty()) return;
-    std::string filling;
-    for (const std::size_t count : columnCounts(subject.project))
-        if (cards % count == 0) filling = std::to_string(count);
-    if (filling.empty()) return;
+    const auto empty = [&](std::size_t columns) { return (columns - cards % columns) % columns; };
+    const auto places = [](std::size_t count) {
+        return std::to_string(count) + (count == 1 ? " place" : " places");
+    };
     Cause cause;
     std::string worst;
+    std::size_t least = cards;  // places left empty by the best of the counts there are
+    std::size_t best = 0;
+    for (const std::size_t count : columnCounts(subject.project))
+        if (empty(count) <= least) {
+            least = empty(count);
+            best = count;
+        }
+    std::size_t most = 0;
     for (const auto& [columns, there] : spans)
         for (const sweep::Interval& span : there)
-            if (cause.add(cards - 1, 0, span, static_cast<double>(columns - cards % columns)))
+            if (cause.add(cards - 1, 0, span, static_cast<double>(empty(columns)))) {
+                most = empty(columns);
                 worst = std::to_string(cards) + " cards in " + std::to_string(columns) + " columns leave " +
-                        std::to_string(columns - cards % columns) +
-                        (columns - cards % columns == 1 ? " place" : " places") + " of the last line empty ";
+                        places(most) + " of the last line empty ";
+            }
+    std::string mend = " Centre the last line.";
+    if (best > 0 && least == 0)
+        mend = " " + std::to_string(best) + " columns fill every line; or centre the last one.";
+    else if (best > 0 && least < most)
+        mend = " " + std::to_string(best) + " columns leave " + std::to_string(least) +
+               "; or centre the last line.";
     tell(out, cause,
-         {"holes", Severity::Warning, "common practice, no source",
-          worst + atWidths(cause.there) + ": it looks unfinished. " + filling +
-              " columns fill every line; or centre the last one.",
-          ""});
+         {"holes", least == 0 ? Severity::Warning : Severity::Note, "common practice, no source",
+          worst + atWidths(cause.there) + ": it looks unfinished." + mend, ""});
 }
 
 }  // namespace tenter::checks

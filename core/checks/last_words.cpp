@@ -1,94 +1,84 @@
-// Headings whose last line is one short word over a long run of widths. Common practice, no source.
+// Headings whose last line is one short word, or the end of one, over a long run of widths. Common practice,
+// no source.
+#include <map>
+
+#include "checks/laid_lines.h"
 #include "checks/phrases.h"
 #include "checks/registry.h"
-#include "layout/across.h"
-#include "text/along.h"
+#include "text/unicode.h"
 
 namespace tenter::checks {
 
 namespace {
 
-using units::Linear;
+/// Why a last line looks lost.
+enum class LastLine { Fine, OneWord, WordsEnd };
 
-/// The breaker's witness that also keeps where the last line starts.
-struct LastLineWitness {
-    text::LineFollower follower;
-    std::uint32_t start = 0;
-    bool fits(const Linear& width) { return follower.fits(width); }
-    void line(const text::LineStart& from, const text::Opportunity& end, const Linear& width,
-              const Linear& over) {
-        start = from.cluster;
-        follower.line(from, end, width, over);
-    }
-};
-
-bool isOneShortWord(const text::Paragraph& paragraph, std::uint32_t first, double most) {
+/// What the last line is that starts at cluster `first`.
+LastLine lastLineOf(const text::Paragraph& paragraph, std::uint32_t first, double most) {
     const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
-    // A word broken within itself is another matter.
-    if (first == 0 || !paragraph.clusters()[first - 1].space) return false;
-    if (paragraph.graphemes(first, end) > most) return false;
+    if (first == 0 || paragraph.graphemes(first, end) > most) return LastLine::Fine;
     for (std::uint32_t i = first; i < end; ++i) {
         const char16_t unit = paragraph.text()[paragraph.clusters()[i].begin];
-        if (paragraph.clusters()[i].space || unit == u'\u00A0') return false;
+        if (paragraph.clusters()[i].space || unit == u'\u00A0') return LastLine::Fine;
     }
-    return true;
+    if (paragraph.clusters()[first - 1].space) return LastLine::OneWord;
+    const char16_t before = paragraph.text()[paragraph.clusters()[first - 1].begin];
+    return before == u'\u00AD' || before == u'-' || before == u'\u2010' ? LastLine::WordsEnd : LastLine::Fine;
 }
 
-/// The widths of one piece at which the last line is one short word.
-void addLastWords(const Subject& subject, const PartSeen& part, const sweep::Piece& piece,
-                  std::vector<sweep::Interval>& spans) {
-    const layout::BandPlan& band = subject.row.band(piece.band);
-    const layout::PartPlan& plan = band.cards[part.card].parts[part.part];
-    const layout::RolePlan& role = band.roles[plan.role];
-    // Balanced lines are about even.
-    if (role.balance || piece.lines < 2) return;
-    sweep::Stride stride;
-    for (double at = piece.from; at < piece.to;) {
-        const text::LinesAlong query =
-            layout::textAcross(role, *plan.paragraph, layout::acrossAt(band, Linear(at, 1))).query;
-        LastLineWitness witness{text::LineFollower(query.available, 0)};
-        text::Breaker<Linear, LastLineWitness>(*plan.paragraph, query, witness).run();
-        const double next = stride.next(at, witness.follower.until(), piece.to);
-        if (isOneShortWord(*plan.paragraph, witness.start, subject.limits().shortWord))
-            spans.push_back({at, next});
-        at = next;
-    }
-}
-
-std::string lastWordOf(const project::Copy& copy) {
-    std::string text = project::plainText(copy);
-    while (!text.empty() && (text.back() == ' ' || text.back() == '\n'))
-        text.pop_back();
-    const std::size_t space = text.find_last_of(" \n");
-    return space == std::string::npos ? text : text.substr(space + 1);
-}
+/// Widths at which headings end in such a line.
+struct Lost {
+    Cause cause;
+    std::string word;  ///< of the worst
+};
 
 }  // namespace
 
 void checkLastWords(const Subject& subject, Findings& out) {
-    Cause cause;
+    std::map<LastLine, Lost> lost;
     for (const PartSeen& part : subject.parts) {
-        if (!part.is("heading")) continue;
+        if (!part.is("heading") || !subject.isOwnCopy(part)) continue;
         // A break that the copy forces is meant.
         const project::Copy& copy = part.text->copy;
         if (std::ranges::find(copy, project::Run::Kind::Break, &project::Run::kind) != copy.end()) continue;
-        std::vector<sweep::Interval> spans;
-        for (const sweep::Piece& piece : part.pieces.pieces)
-            addLastWords(subject, part, piece, spans);
-        join(spans);
-        const double length = lengthOf(spans);
-        if (length < subject.limits().lastWordRun) continue;
-        for (const sweep::Interval& span : spans)
-            cause.add(part.card, part.part, span, length + (span.to - span.from) / 1e6);
+        std::map<LastLine, std::vector<sweep::Interval>> spans;
+        std::map<LastLine, std::string> words;
+        for (const sweep::Piece& piece : part.pieces.pieces) {
+            if (piece.lines < 2) continue;
+            const text::Paragraph& paragraph = paragraphIn(subject, part, piece);
+            overLaidLines(
+                subject, part, piece,
+                [&](const sweep::Interval& span, const std::vector<std::uint32_t>& starts) {
+                    const LastLine last = lastLineOf(paragraph, starts.back(), subject.limits().shortWord);
+                    if (last == LastLine::Fine) return;
+                    spans[last].push_back(span);
+                    words[last] =
+                        text::toUtf8(paragraph.text().substr(paragraph.clusters()[starts.back()].begin));
+                });
+        }
+        for (auto& [last, there] : spans) {
+            join(there);
+            const double length = lengthOf(there);
+            if (length < subject.limits().lastWordRun) continue;
+            for (const sweep::Interval& span : there)
+                if (lost[last].cause.add(part.card, part.part, span, length + (span.to - span.from) / 1e6))
+                    lost[last].word = words[last];
+        }
     }
-    if (!cause.any()) return;
-    const auto& worst = std::get<project::TextPart>(subject.project.cards[cause.card].parts[cause.part]);
-    tell(out, cause,
-         {"last-word", Severity::Note, "common practice, no source",
-          sentence(worstAndOthers(subject, cause)) + " ends in a line of one short word, " +
-              inQuotation(lastWordOf(worst.copy)) + ", over " + px(std::floor(cause.worst), 0) +
-              " of widths. A no-break space before it keeps it company.",
-          ""});
+    for (const auto& [last, found] : lost) {
+        const std::string over = ", over " + px(std::floor(found.cause.worst), 0) + " of widths. ";
+        const bool word = last == LastLine::OneWord;
+        tell(out, found.cause,
+             {"last-word", Severity::Note, "common practice, no source",
+              sentence(worstAndOthers(subject, found.cause)) +
+                  (word ? " ends in a line of one short word, "
+                        : " ends in a line that is only the end of a word, ") +
+                  inQuotation(found.word) + over +
+                  (word ? "A no-break space before it keeps it company."
+                        : "Without the place to hyphenate before it the word moves down whole."),
+              word ? "" : "end"});
+    }
 }
 
 }  // namespace tenter::checks

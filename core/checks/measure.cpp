@@ -1,5 +1,6 @@
 // Lines of copy too long to find the next one by, or too short to read in a flow. WCAG 2.2 SC 1.4.8 (AAA);
 // R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory).
+#include "checks/laid_lines.h"
 #include "checks/phrases.h"
 #include "checks/registry.h"
 
@@ -7,17 +8,31 @@ namespace tenter::checks {
 
 namespace {
 
-double measureOf(const sweep::Piece& piece, double width) {
-    const double advance = piece.advance.at(width - piece.from);
-    return advance > 0 ? piece.width.at(width - piece.from) * piece.graphemes / advance : 0;
-}
-
 struct MeasureBeyond {
     Cause cause;
     double limit = 0;  ///< where it is worst
 };
 
-/// Where the measure is over what is wished, or under it: the quotient of two lines crosses a limit where
+/// The most characters a line of the part holds on a piece, its last line left out.
+void overLongest(const Subject& subject, const PartSeen& part, const sweep::Piece& piece,
+                 const std::function<void(const sweep::Interval&, double)>& found) {
+    const text::Paragraph& paragraph = paragraphIn(subject, part, piece);
+    overLaidLines(subject, part, piece,
+                  [&](const sweep::Interval& span, const std::vector<std::uint32_t>& starts) {
+                      std::uint32_t longest = 0;
+                      for (std::size_t i = 0; i + 1 < starts.size(); ++i) {
+                          // The space at a line's end is not read.
+                          std::uint32_t end = starts[i + 1];
+                          while (end > starts[i] && paragraph.clusters()[end - 1].space)
+                              --end;
+                          longest = std::max(longest, paragraph.graphemes(starts[i], end));
+                      }
+                      found(span, longest);
+                  });
+}
+
+/// Where lines are over what is wished, or under it: both by what the column comfortably holds, as wishes go,
+/// and by what the lines really hold, which is what is told. The quotient of two lines crosses a limit where
 /// their difference, a line, is 0.
 MeasureBeyond measureBeyond(const Subject& subject, bool over) {
     MeasureBeyond found;
@@ -35,10 +50,14 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
                     (piece.width * piece.graphemes - wish.value * piece.advance).from(cut->from - piece.from);
                 const auto span = whereAbove(over ? more : -more, cut->from, cut->to);
                 if (!span) continue;
-                for (const double at : {span->from, span->to})
-                    if (found.cause.add(part.card, part.part, *span,
-                                        over ? measureOf(piece, at) : -measureOf(piece, at), at))
+                sweep::Piece there = piece;
+                there.from = span->from;
+                there.to = span->to;
+                overLongest(subject, part, there, [&](const sweep::Interval& stretch, double longest) {
+                    if (over ? longest <= wish.value : longest >= wish.value) return;
+                    if (found.cause.add(part.card, part.part, stretch, over ? longest : -longest))
                         found.limit = wish.value;
+                });
             }
         }
     }

@@ -50,16 +50,21 @@ private:
             const PartSeen& above = subject_.parts[one];
             const PartSeen& beside = subject_.parts[other];
             if (above.text != nullptr)
-                compareLines(above, beside, widths);
+                compareLines(band, above, beside, widths);
             else if (band.cards[above.card].beside != static_cast<int>(above.part))
                 comparePictures(band, above, beside, widths);
         }
         if (!sameThere(one, other)) findMissing(one, other, widths);
     }
 
-    void compareLines(const PartSeen& above, const PartSeen& beside, const sweep::Interval& widths) {
+    /// Where room is kept for lines, fewer stand as high as those.
+    void compareLines(const layout::BandPlan& band, const PartSeen& above, const PartSeen& beside,
+                      const sweep::Interval& widths) {
+        const layout::RolePlan& role = band.roles[band.cards[above.card].parts[above.part].role];
+        const auto kept = static_cast<std::uint32_t>(std::max(role.keepLines, 0));
         whereUnlike(above.pieces.pieces, beside.pieces.pieces,
                     [&](const sweep::Interval& span, std::uint32_t lines, std::uint32_t others) {
+                        if (std::max(lines, kept) == std::max(others, kept)) return;
                         add(lines > others ? above : beside, span, widths, std::min(lines, others),
                             std::max(lines, others));
                     });

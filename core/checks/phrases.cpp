@@ -46,7 +46,7 @@ std::string inQuotation(std::string_view text) {
 }
 
 std::string named(const Subject& subject, std::size_t card, std::size_t part) {
-    return named(subject.project, card, part);
+    return named(subject.namesFrom(), card, part);
 }
 
 std::string named(const project::Project& project, std::size_t card, std::size_t part) {
@@ -79,6 +79,10 @@ std::string sentence(std::string text) {
 std::string figure(double value, int decimals) {
     const double step = std::pow(10.0, decimals);
     return units::number(std::floor(value * step + 1e-6) / step, decimals);
+}
+
+std::string about(double value, int decimals) {
+    return units::number(value, decimals);
 }
 
 std::string percent(double share) {

@@ -23,6 +23,8 @@ std::string sentence(std::string text);
 
 /// At most `decimals` decimals, and no more than that the value is reached: cut down, not rounded.
 std::string figure(double value, int decimals = 1);
+/// The nearest such figure, of what is set against no limit.
+std::string about(double value, int decimals = 1);
 std::string percent(double share);
 std::string px(double value, int decimals = 1);
 

@@ -47,7 +47,7 @@ void tellStops(const Subject& subject, const StopsApart& apart, bool early, Find
         sentence(project::listed(apart.types)) +
         (on ? (several ? " go on growing" : " goes on growing")
             : (several ? " stop growing" : " stops growing") + std::string(" at ") + px(type, 0));
-    says += early ? ", the column only at " : ", though the column stops at ";
+    says += early ? ", the column only at " : ", though the column stops growing at ";
     says += px(column, 0) + (early ? ": lines get longer in between." : ": lines get shorter in between.");
     tell(out, cause,
          {"stops", Severity::Note, "common practice, no source",

@@ -81,4 +81,20 @@ Subject::Subject(const project::Project& whole, std::size_t index, text::Paragra
         role.pieces = rolePieces(row, role.index, least / whole.checking.limits.usualZoom, most);
 }
 
+const project::Project& Subject::namesFrom() const {
+    const project::Project* untried = options.untried.get();
+    const auto sameParts = [](const project::Card& one, const project::Card& other) {
+        return std::ranges::equal(one.parts, other.parts, {}, &project::Part::index, &project::Part::index);
+    };
+    return untried != nullptr && std::ranges::equal(project.cards, untried->cards, sameParts) ? *untried
+                                                                                              : project;
+}
+
+bool Subject::isOwnCopy(const PartSeen& part) const {
+    const project::Project& own = namesFrom();
+    if (part.text == nullptr || &own == &project) return true;
+    const auto* text = std::get_if<project::TextPart>(&own.cards[part.card].parts[part.part]);
+    return text != nullptr && text->copy == part.text->copy;
+}
+
 }  // namespace tenter::checks

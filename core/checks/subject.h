@@ -58,6 +58,10 @@ struct Subject {
     sweep::Curves curves;
 
     [[nodiscard]] const project::Limits& limits() const { return project.checking.limits; }
+    /// The project whose copy names parts: its own, where another was tried with the same parts.
+    [[nodiscard]] const project::Project& namesFrom() const;
+    /// False for copy that a trial made.
+    [[nodiscard]] bool isOwnCopy(const PartSeen& part) const;
     [[nodiscard]] sweep::Interval whole() const { return {least, most}; }
 };
 

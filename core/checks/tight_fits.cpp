@@ -5,22 +5,36 @@
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "layout/across.h"
+#include "text/breaker.h"
 
 namespace tenter::checks {
 
 namespace {
 
-/// How many lines a part has at `width` if each of its words is wider by what a tight fit lacks.
-std::uint32_t linesIfWider(const Subject& subject, const PartSeen& part, double width) {
+/// A part's lines at one width.
+struct LaidOut {
+    const text::Paragraph* paragraph = nullptr;
+    text::LineQuery query;
+    std::vector<text::Line> lines;
+};
+
+/// At `width` if the column were narrower by this share of it.
+LaidOut linesAt(const Subject& subject, const PartSeen& part, double width, double narrower = 0) {
     const layout::BandPlan& band = subject.row.band(subject.row.bandAt(width));
     const layout::PartPlan& plan = band.cards[part.card].parts[part.part];
-    text::LineQuery query =
+    LaidOut out;
+    out.paragraph = plan.paragraph.get();
+    out.query =
         layout::textAcross<double>(band.roles[plan.role], *plan.paragraph, layout::acrossAt(band, width))
             .query;
-    query.available *= 1 - text::tightSlack;
-    std::vector<text::Line> lines;
-    text::breakLines(*plan.paragraph, query, subject.row.profile(), lines);
-    return static_cast<std::uint32_t>(lines.size());
+    out.query.available *= 1 - narrower;
+    text::breakLines(*out.paragraph, out.query, subject.row.profile(), out.lines);
+    return out;
+}
+
+/// How many lines a part has at `width` if each of its words is wider by what a tight fit lacks.
+std::uint32_t linesIfWider(const Subject& subject, const PartSeen& part, double width) {
+    return static_cast<std::uint32_t>(linesAt(subject, part, width, text::tightSlack).lines.size());
 }
 
 /// The lines that a tight fit would take if at most `wished` are, there and just beside it, and it would take
@@ -38,10 +52,33 @@ std::uint32_t linesTooMany(const Subject& subject, const PartSeen& part, const s
     return most > wished ? most : 0;
 }
 
+/// The first word from cluster `first` on.
+std::string wordFrom(const text::Paragraph& paragraph, std::uint32_t first) {
+    std::uint32_t end = first;
+    while (end < paragraph.clusters().size() && !paragraph.clusters()[end].space)
+        ++end;
+    return paragraph.utf8(first, end);
+}
+
+/// What is said of the tightest line, and whether it fits.
 std::string says(const Subject& subject, const Cause& cause, const std::string& what) {
-    return "A line of " + worstAndOthers(subject, cause) + " fits by less than 0.25 % " +
-           atWidths(cause.there) + ": on some platforms it will wrap otherwise" + what +
-           ". A slightly smaller or larger size there gives it room.";
+    const PartSeen part{cause.card, cause.part, nullptr, nullptr, {}};
+    const LaidOut laid = linesAt(subject, part, cause.at);
+    const std::string mend = what + ". A slightly smaller or larger size there gives it room.";
+    const auto line = std::ranges::min_element(laid.lines, {}, &text::Line::slack);
+    const std::string name = worstAndOthers(subject, cause);
+    if (line == laid.lines.end())
+        return "A line of " + name + " is a tight fit " + atWidths(cause.there) + mend;
+    const double room = laid.query.available - line->width;
+    const bool fits = room >= -text::hair && room <= line->width * (line->slack + 1e-9);
+    if (fits || line->next >= laid.paragraph->clusters().size())
+        return "A line of " + name + ", " + inQuotation(laid.paragraph->utf8(line->first, line->end)) +
+               ", fits with " + about(std::max(room, 0.0), 2) + " px to spare " + atWidths(cause.there) +
+               ": on some platforms it will wrap otherwise" + mend;
+    const double over = laid.query.available / (1 - line->slack);
+    return "In " + name + " the word " + inQuotation(wordFrom(*laid.paragraph, line->next)) +
+           " misses the line before it by " + about(over - laid.query.available, 2) + " px " +
+           atWidths(cause.there) + ": on some platforms it will fit, and lines will wrap otherwise" + mend;
 }
 
 struct Breaking {

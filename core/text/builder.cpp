@@ -168,16 +168,19 @@ FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copy
 void ParagraphBuilder::findFaces() {
     const std::vector<FacePtr> own = fonts_.find(style_.family, style_.weight, style_.italic);
     if (!own.empty()) made_->strut_ = own.front();
-    for (const project::Run& run : copy_) {
+    std::vector<std::vector<FontNote>> notesOfCopyRun(copy_.size());
+    for (std::size_t i = 0; i < copy_.size(); ++i) {
+        const project::Run& run = copy_[i];
         const bool strong = run.kind == project::Run::Kind::Strong;
         const bool italic = style_.italic || run.kind == project::Run::Kind::Emphasis;
         facesOfCopyRun_.push_back(fonts_.find(style_.family, strong ? bolder(style_.weight) : style_.weight,
-                                              italic, &made_->notes_));
+                                              italic, &notesOfCopyRun[i]));
     }
     faces_.resize(text_.size());
     fallback_.resize(text_.size());
     graphemes_ = icuGraphemes(text_);
     std::vector<FontNote> lacked;
+    std::vector<char> drawsFirst(copy_.size(), 0);  // whether its first family draws any of the copy run
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
         while (end < text_.size() && !graphemes_[end] && copyRun_[end] == copyRun_[begin])
@@ -190,10 +193,21 @@ void ParagraphBuilder::findFaces() {
                 faces_[i] = face;
                 fallback_[i] = fallback;
             }
+            const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRun_[begin]];
+            const bool blank = text_[begin] == u' ' || text_[begin] == u'\u00A0';
+            if (!blank && !faces.empty() && face == faces.front()) drawsFirst[copyRun_[begin]] = 1;
             if (fallback && !isNamed(face)) addLacked(lacked, grapheme, face);
         }
         begin = end;
     }
+    for (std::size_t i = 0; i < copy_.size(); ++i)
+        for (FontNote& note : notesOfCopyRun[i]) {
+            const std::vector<FacePtr>& faces = facesOfCopyRun_[i];
+            // A weight or style that no glyph asks for is not missed.
+            if (drawsFirst[i] == 0 && !faces.empty() && note.family == faces.front()->family()) continue;
+            if (std::ranges::find(made_->notes_, note) == made_->notes_.end())
+                made_->notes_.push_back(std::move(note));
+        }
     made_->notes_.insert(made_->notes_.end(), lacked.begin(), lacked.end());
 }
 

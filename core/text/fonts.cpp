@@ -259,8 +259,8 @@ void Fonts::use(const std::vector<project::FontEntry>& entries, const std::files
 std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, double weight, bool italic,
                                  std::vector<FontNote>* notes) {
     std::vector<FacePtr> found;
-    auto note = [&](const std::string& family, std::string says) {
-        if (notes != nullptr) notes->push_back({family, std::move(says)});
+    auto note = [&](const std::string& family, std::string says, bool moves = true) {
+        if (notes != nullptr) notes->push_back({family, std::move(says), moves});
     };
     auto add = [&](const std::string& family, bool asked) {
         const Candidate* candidate = best(kept_->candidates(family), weight, italic);
@@ -274,8 +274,10 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         const bool first = found.empty();
         found.push_back(face);
         if (first && asked && (face->weight() != weight || face->italic() != italic))
-            note(family, "has no " + spoken(weight, italic) + "; " + spoken(face->weight(), face->italic()) +
-                             " stands in");
+            note(family,
+                 "has no " + spoken(weight, italic) + "; " + spoken(face->weight(), face->italic()) +
+                     " stands in",
+                 face->weight() != weight || face->italic());
     };
     for (const std::string& family : families)
         add(family, true);

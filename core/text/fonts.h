@@ -60,6 +60,7 @@ using FacePtr = std::shared_ptr<const Face>;
 struct FontNote {
     std::string family;
     std::string says;
+    bool moves = true;  ///< false for letters that are only leaned, which widens none of them
     friend bool operator==(const FontNote&, const FontNote&) = default;
 };
 

@@ -68,6 +68,7 @@ Survey::~Survey() {
 checks::Options Survey::options() const {
     checks::Options options;
     options.audience = audience_;
+    if (viewing_.trial()) options.untried = std::make_shared<project::Project>(viewing_.untried());
     return options;
 }
 
