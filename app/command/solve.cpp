@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <memory>
-#include <numeric>
 
 #include "emit/allowed.h"
 #include "emit/follow.h"
@@ -91,10 +90,9 @@ bool turn(const SolveArguments& arguments, Opened& opened) {
         opened.project = std::move(scale->project);
         return true;
     }
-    std::vector<std::size_t> variants(opened.project.variants.size());
-    std::iota(variants.begin(), variants.end(), std::size_t{0});
-    opened.project = emit::following(opened.project, project::Follow::Viewport, variants, opened.store,
-                                     *opened.profile, problems);
+    opened.project =
+        emit::following(opened.project, project::Follow::Viewport, project::everyVariant(opened.project),
+                        opened.store, *opened.profile, problems);
     tellOfFile();
     return true;
 }
@@ -125,10 +123,7 @@ int runSolve(SolveArguments arguments) {
     if (arguments.columns > 0 && !addColumns(arguments, *opened)) return wrongInput;
     std::vector<std::size_t> variants{opened->variant};
     // A ramp by the card is every variant's.
-    if (arguments.all || arguments.follow == "card") {
-        variants.resize(project.variants.size());
-        std::iota(variants.begin(), variants.end(), std::size_t{0});
-    }
+    if (arguments.all || arguments.follow == "card") variants = project::everyVariant(project);
     solve::Options options;
     if (!both) options.profile = opened->profile;
     if (!arguments.leeway.empty()) return tellLeeway(arguments, *opened, options);
@@ -184,12 +179,14 @@ void addSolve(CLI::App& app, Action& action) {
         ->type_name("ENGINE");
     verb->add_option("WISHES", arguments->wishes,
                      "Wishes on top of the project's, such as heading.lines=2 body.measure=35-75 "
-                     "body.size=15- heading.ratio=body*1.25- heading.lines=3@-600 reserve=20% grid=0.5px "
-                     "aim=largest")
+                     "body.size=15- heading.ratio=body*1.25- heading.lines=3@-600 heading.variants=same "
+                     "reserve=20% grid=0.5px aim=largest")
         ->type_name("WISH");
     verb->footer(
         "Which wishes decide, and by which word, is told on standard error. Exit code 1: the wishes cannot\n"
-        "be kept together; which of them, and what would help, is told and nothing is printed.");
+        "be kept together; which of them, and what would help, is told and nothing is printed. A role that "
+        "is\n"
+        "to have the same size in every variant has all of them solved, whichever is named.");
     verb->callback([&action, arguments] { action = [arguments] { return runSolve(*arguments); }; });
 }
 

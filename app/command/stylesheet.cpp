@@ -1,7 +1,6 @@
 #include "emit/stylesheet.h"
 
 #include <memory>
-#include <numeric>
 
 #include "emit/follow.h"
 #include "opened.h"
@@ -40,10 +39,7 @@ int runStylesheet(const StylesheetArguments& arguments) {
     if (!opened) return wrongInput;
     emit::StylesheetOptions options;
     options.variants = {opened->variant};
-    if (arguments.allVariants) {
-        options.variants.resize(opened->project.variants.size());
-        std::iota(options.variants.begin(), options.variants.end(), std::size_t{0});
-    }
+    if (arguments.allVariants) options.variants = project::everyVariant(opened->project);
     options.unit = opened->project.unit;
     if (!arguments.unit.empty()) options.unit = arguments.unit == "px" ? units::Unit::Px : units::Unit::Rem;
     if (!arguments.follow.empty()) {

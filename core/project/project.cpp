@@ -1,6 +1,7 @@
 #include "project/project.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace tenter::project {
 
@@ -16,6 +17,12 @@ const std::string* Given::find(const std::string& role) const {
         if (name == role) return &selector;
     }
     return nullptr;
+}
+
+std::vector<std::size_t> everyVariant(const Project& project) {
+    std::vector<std::size_t> all(project.variants.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    return all;
 }
 
 std::size_t bandAt(const Variant& variant, double w) {

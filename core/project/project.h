@@ -149,6 +149,9 @@ struct Project {
 /// The band that holds viewport width `w`: the first whose `upTo` is not below it.
 std::size_t bandAt(const Variant& variant, double w);
 
+/// Every variant, by index.
+std::vector<std::size_t> everyVariant(const Project& project);
+
 /// A run list as plain text; forced breaks are line feeds.
 std::string plainText(const Copy& copy);
 

@@ -36,6 +36,7 @@ struct RoleWishes {
     std::optional<bool> withColumn;                   ///< type never goes against its column
     std::optional<double> zoom;                       ///< by which readers can have type twice as large
     std::optional<AtBreakpoints> breakpoints;
+    std::optional<bool> sameInVariants;  ///< at each width every variant has the same size
     Remembered remembered = {};
     template <class V>
     static void members(V&& v) {
@@ -55,6 +56,7 @@ struct RoleWishes {
         v("withColumn", &RoleWishes::withColumn);
         v("zoom", &RoleWishes::zoom);
         v("breakpoints", &RoleWishes::breakpoints);
+        v("sameInVariants", &RoleWishes::sameInVariants);
     }
     friend bool operator==(const RoleWishes&, const RoleWishes&) = default;
 };

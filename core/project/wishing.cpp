@@ -86,6 +86,7 @@ RoleWishes askingNothing() {
     nothing.withColumn = false;
     nothing.zoom = 20;
     nothing.breakpoints = AtBreakpoints::Free;
+    nothing.sameInVariants = false;
     return nothing;
 }
 

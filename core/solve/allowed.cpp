@@ -80,27 +80,44 @@ Allowed allowedSizes(const project::Project& project, std::size_t variant, const
                      text::ParagraphStore& store, const Options& options) {
     const project::Wishes wishes = project::wishesOf(project);
     std::vector<Demand> demands = demandsOf(project, wishes);
+    std::vector<sweep::Interval> alike;
+    for (const Demand& demand : demands)
+        if (demand.role == role && demand.kind == Kind::SameInVariants) alike.push_back(demand.widths);
     std::erase_if(demands,
                   [&](const Demand& demand) { return demand.role != role || !isLimit(demand.kind); });
     Allowed allowed;
     if (demands.empty()) return allowed;
-    const Setting setting(project, {variant}, store, options.profile);
-    const RampsSought ramps(project, {variant}, {role});
+    const std::vector<std::size_t> variants =
+        alike.empty() ? std::vector{variant} : project::everyVariant(project);
+    const Setting setting(project, variants, store, options.profile);
+    const RampsSought ramps(project, variants, {role});
     const Model model(setting, ramps, wishes, demands);
     std::vector<Segment> caps;
     std::vector<Segment> floors;
+    const std::vector<sweep::Interval> whole{{project.leastWidth, project.mostWidth}};
+    const auto put = [&](const Limit& limit, const sweep::Interval& within) {
+        const sweep::Interval& all = limit.widths;
+        const sweep::Interval widths{std::max(all.from, within.from), std::min(all.to, within.to)};
+        if (widths.to - widths.from < apart) return;
+        if (limit.start.size >= noBound && limit.end.size >= noBound) return;
+        const auto sizeAt = [&](double width) {
+            const double along = (width - all.from) / (all.to - all.from);
+            return limit.start.size + along * (limit.end.size - limit.start.size);
+        };
+        const double first = sizeAt(widths.from);
+        const double last = sizeAt(widths.to);
+        if (limit.cap)
+            caps.push_back({widths, first, last});
+        else
+            floors.push_back({widths, -first, -last});
+    };
     for (const Sight& sight : model.sights()) {
         const auto index = static_cast<std::uint32_t>(std::ranges::find(sight.row->roles(), role) -
                                                       sight.row->roles().begin());
         for (const Demand& demand : demands)
-            for (const Limit& limit : limitsOf(sight, index, demand, model.margins(), model.without())) {
-                if (limit.widths.to - limit.widths.from < apart) continue;
-                if (limit.start.size >= noBound && limit.end.size >= noBound) continue;
-                if (limit.cap)
-                    caps.push_back({limit.widths, limit.start.size, limit.end.size});
-                else
-                    floors.push_back({limit.widths, -limit.start.size, -limit.end.size});
-            }
+            for (const Limit& limit : limitsOf(sight, index, demand, model.margins(), model.without()))
+                for (const sweep::Interval& widths : sight.variant == variant ? whole : alike)
+                    put(limit, widths);
     }
     allowed.most = lowerEdge(caps);
     allowed.least = lowerEdge(floors);

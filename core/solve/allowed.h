@@ -14,7 +14,8 @@ struct Allowed {
 };
 
 /// What lines, measure, words and figures wished of role `role` allow in variant `variant`, under every break
-/// profile that `options` names. What couples sizes (ratios, zoom, growth) is not in it.
+/// profile that `options` names; where it is to be the same in every variant, in any of them. What couples
+/// sizes (ratios, zoom, growth) is not in it.
 Allowed allowedSizes(const project::Project& project, std::size_t variant, const std::string& role,
                      text::ParagraphStore& store, const Options& options = {});
 

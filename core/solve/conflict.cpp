@@ -42,6 +42,7 @@ std::optional<Give> giveOf(const Demand& demand) {
         case Kind::WithColumn:
         case Kind::SameAtBreakpoints:
         case Kind::ProportionalAtBreakpoints:
+        case Kind::SameInVariants:
         case Kind::Words:
             return std::nullopt;
     }

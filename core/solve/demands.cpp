@@ -30,6 +30,8 @@ public:
         addIf(role, Kind::SameAtBreakpoints, &RoleWishes::breakpoints, project::AtBreakpoints::Same);
         addIf(role, Kind::ProportionalAtBreakpoints, &RoleWishes::breakpoints,
               project::AtBreakpoints::Proportional);
+        if (project_.variants.size() > 1)
+            addIf(role, Kind::SameInVariants, &RoleWishes::sameInVariants, true);
         addRatio(role, Kind::Ratio, &RoleWishes::ratio);
         addRatio(role, Kind::LeastRatio, &RoleWishes::leastRatio);
         demands_.push_back({Kind::Words, role, {}, 0, whole()});
@@ -100,6 +102,8 @@ std::string wished(const Demand& demand) {
             return type + " of the same size on both sides of a breakpoint";
         case Kind::ProportionalAtBreakpoints:
             return type + " in the same proportion to its column on both sides of a breakpoint";
+        case Kind::SameInVariants:
+            return type + " of the same size in every variant";
         case Kind::Words:
             return type + " whose words fit their boxes";
     }
@@ -187,6 +191,9 @@ project::RoleWishes asWish(const Demand& demand, bool out) {
             break;
         case Kind::ProportionalAtBreakpoints:
             wish.breakpoints = out ? nothing.breakpoints : project::AtBreakpoints::Proportional;
+            break;
+        case Kind::SameInVariants:
+            wish.sameInVariants = !out;
             break;
         case Kind::Words:
             break;

@@ -24,14 +24,15 @@ enum class Kind {
     Zoom,
     SameAtBreakpoints,
     ProportionalAtBreakpoints,
+    SameInVariants,
     Words
 };
 
 struct Demand {
     Kind kind = Kind::Words;
     std::string role;
-    std::string other;       ///< of a ratio: to which role
-    double value = 0;        ///< lines, characters, px, times; none for Locked, WithColumn, Words
+    std::string other;  ///< of a ratio: to which role
+    double value = 0;   ///< lines, characters, px, times; none for Locked, WithColumn, SameInVariants, Words
     sweep::Interval widths;  ///< viewport widths it holds for, CSS px
     bool everywhere = true;  ///< those are the project's whole range
     /// By how much more than wished it is to hold, since rounding took that much: a share of a line, or px.

@@ -108,6 +108,13 @@ Form Model::sizeAt(const Sight& sight, const Stretch& stretch, const std::string
                                stretch.at(stretch.follows, width));
 }
 
+std::vector<const Sight*> Model::variantsSeen() const {
+    std::vector<const Sight*> seen;
+    for (const Sight& sight : sights_)
+        if (seen.empty() || seen.back()->variant != sight.variant) seen.push_back(&sight);
+    return seen;
+}
+
 void Model::put(WishRow row) {
     // Many widths and cards bound the same sum, both break profiles nearly always: the tightest is kept.
     std::string key = std::to_string(row.demand);
@@ -146,6 +153,8 @@ void Model::addDemand(std::size_t index, const Demand& demand) {
         case Kind::SameAtBreakpoints:
         case Kind::ProportionalAtBreakpoints:
             return addAtBreakpoints(index, demand);
+        case Kind::SameInVariants:
+            return addSameInVariants(index, demand);
         case Kind::Zoom:
             return addZoom(index, demand);
     }
@@ -297,15 +306,45 @@ void Model::addAtBreakpoints(std::size_t index, const Demand& demand) {
     }
 }
 
+void Model::addSameInVariants(std::size_t index, const Demand& demand) {
+    // Equal to the next one each, all are.
+    const std::vector<const Sight*> seen = variantsSeen();
+    for (std::size_t i = 0; i + 1 < seen.size(); ++i) {
+        const std::vector<Stretch>* one = stretchesOf(*seen[i], demand.role);
+        const std::vector<Stretch>* other = stretchesOf(*seen[i + 1], demand.role);
+        if (one == nullptr || other == nullptr) continue;
+        for (const Stretch& stretch : *one) {
+            if (!isWithin(stretch, demand)) continue;
+            for (const Stretch& beside : *other) {
+                const double from = std::max(stretch.from, beside.from);
+                const double to = std::min(stretch.to, beside.to);
+                if (to - from <= sweep::leastStep) continue;
+                // Both are straight there: equal at both ends, they are equal between.
+                for (const double width : {from, to}) {
+                    const Form size = sizeAt(*seen[i], stretch, demand.role, width);
+                    WishRow row;
+                    row.form = difference(size, sizeAt(*seen[i + 1], beside, demand.role, width));
+                    std::erase_if(row.form, [](const Term& term) { return std::abs(term.times) < 1e-12; });
+                    if (row.form.empty()) continue;
+                    row.least = row.most = 0;
+                    row.demand = index;
+                    row.spot = {seen[i]->variant,         stretch.band, width, demand.role,
+                                &seen[i]->row->profile(), {},           size};
+                    put(std::move(row));
+                }
+            }
+        }
+    }
+}
+
 void Model::addZoom(std::size_t index, const Demand& demand) {
     // Twice the size is had by zooming to `value`, wherever the page then is, if no size is more than half as
     // many times any other: sufficient, and linear.
     const double ratio = demand.value / 2 * (1 - demand.spare);
-    for (std::size_t i = 0; i < sights_.size(); ++i) {
-        const Sight& sight = sights_[i];
+    for (const Sight* each : variantsSeen()) {
+        const Sight& sight = *each;
         const std::vector<Stretch>* stretches = stretchesOf(sight, demand.role);
-        const bool seen = i > 0 && sights_[i - 1].variant == sight.variant;
-        if (stretches == nullptr || seen) continue;
+        if (stretches == nullptr) continue;
         const std::size_t least = columns_++;
         const std::size_t greatest = columns_++;
         WishRow row;
@@ -332,22 +371,20 @@ void Model::addZoom(std::size_t index, const Demand& demand) {
 }
 
 void Model::addPoints(const std::vector<std::string>& roles) {
-    for (std::size_t i = 0; i < sights_.size(); ++i) {
-        const Sight& sight = sights_[i];
-        if (i > 0 && sights_[i - 1].variant == sight.variant) continue;
+    for (const Sight* each : variantsSeen()) {
+        const Sight& sight = *each;
         for (const std::string& role : roles) {
             const std::vector<Stretch>& stretches = *stretchesOf(sight, role);
             for (std::size_t k = 0; k < stretches.size(); ++k) {
                 const Stretch& stretch = stretches[k];
                 if (stretch.to <= least_) continue;
-                const RampSought& ramp = ramps_.in(sight.variant, stretch.band, role);
                 const bool first =
                     k == 0 || stretches[k - 1].band != stretch.band || stretches[k - 1].to <= least_;
                 const bool last = k + 1 == stretches.size() || stretches[k + 1].band != stretch.band;
                 const auto add = [&](double width, bool narrow) {
                     const double follows = stretch.at(stretch.follows, width);
-                    points_.push_back({sight.variant, stretch.band, role, RampsSought::sizeAt(ramp, follows),
-                                       RampsSought::sizeNow(ramp, follows), narrow});
+                    points_.push_back({sight.variant, stretch.band, role, sizeAt(sight, stretch, role, width),
+                                       ramps_.nowIn(sight.variant, stretch.band, role, follows), narrow});
                 };
                 if (first) add(stretch.from, true);
                 if (last) add(stretch.to, false);

@@ -87,12 +87,15 @@ private:
     void addGrowth(std::size_t index, const Demand& demand);
     void addWithColumn(std::size_t index, const Demand& demand);
     void addAtBreakpoints(std::size_t index, const Demand& demand);
+    void addSameInVariants(std::size_t index, const Demand& demand);
     void addZoom(std::size_t index, const Demand& demand);
     void addPoints(const std::vector<std::string>& roles);
 
     const std::vector<Stretch>* stretchesOf(const Sight& sight, const std::string& role) const;
     [[nodiscard]] Form sizeAt(const Sight& sight, const Stretch& stretch, const std::string& role,
                               double width) const;
+    /// The first sight of each variant: what does not depend on line breaks is the same in all of them.
+    [[nodiscard]] std::vector<const Sight*> variantsSeen() const;
     void put(WishRow row);
 
     const RampsSought& ramps_;

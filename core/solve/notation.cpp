@@ -95,8 +95,10 @@ private:
         if (key == "breakpoints")
             return putWord(json, "breakpoints", value,
                            {{"same", "same"}, {"proportional", "proportional"}, {"free", "free"}});
-        const std::vector<std::string> known{"lines",  "measure", "size", "ratio",
-                                             "growth", "column",  "zoom", "breakpoints"};
+        if (key == "variants")
+            return putWord(json, "sameInVariants", value, {{"same", true}, {"free", false}});
+        const std::vector<std::string> known{"lines",  "measure", "size",        "ratio",   "growth",
+                                             "column", "zoom",    "breakpoints", "variants"};
         return wrong("there is no wish " + project::inQuotes(key), "write " + project::either(known));
     }
 

@@ -19,6 +19,7 @@ namespace tenter::solve {
 ///     column=with           never against its column; column=free
 ///     zoom=300%             by which type can be had twice as large
 ///     breakpoints=same      or proportional, or free
+///     variants=same         the same size in every variant; variants=free
 ///
 ///     aim=nearest|largest|calmest   grid=0.5px   reserve=20%   slack=1%   narrow-slack=2%   without=1,3
 ///

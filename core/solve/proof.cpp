@@ -87,7 +87,10 @@ std::vector<Binding> bindingsOf(const Model& model, const std::vector<Demand>& d
         // Zoom is about a role's least and greatest size: it is told at the greatest.
         const bool zoom = demands[row.demand].kind == Kind::Zoom;
         const double rank = zoom ? -valueOf(row.spot.size, sizes) : free;
-        const auto key = std::tuple(row.spot.variant, row.demand, zoom ? 0 : row.spot.band);
+        // Of type that is to be the same everywhere once is enough.
+        const bool same = demands[row.demand].kind == Kind::SameInVariants;
+        const auto key =
+            std::tuple(same ? 0 : row.spot.variant, row.demand, zoom || same ? 0 : row.spot.band);
         const auto known = nearest.find(key);
         if (known == nearest.end() || rank < known->second.first) nearest[key] = {rank, &row};
     }

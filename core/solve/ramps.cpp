@@ -43,7 +43,7 @@ RampsSought::RampsSought(const project::Project& project, const std::vector<std:
                     return one.role == role && one.place == sought.place;
                 });
                 const auto index = static_cast<std::size_t>(known - all_.begin());
-                uses_.push_back({variant, band, role, known == all_.end() ? add(sought) : index});
+                uses_.push_back({variant, band, role, known == all_.end() ? add(sought) : index, ramp});
             }
         }
     }
@@ -64,11 +64,20 @@ double RampsSought::now(std::size_t column) const {
     return 0;
 }
 
-const RampSought& RampsSought::in(std::size_t variant, std::size_t band, const std::string& role) const {
-    const auto use = std::ranges::find_if(uses_, [&](const Use& one) {
+const RampsSought::Use& RampsSought::use(std::size_t variant, std::size_t band,
+                                         const std::string& role) const {
+    return *std::ranges::find_if(uses_, [&](const Use& one) {
         return one.variant == variant && one.band == band && one.role == role;
     });
-    return all_[use->ramp];
+}
+
+const RampSought& RampsSought::in(std::size_t variant, std::size_t band, const std::string& role) const {
+    return all_[use(variant, band, role).ramp];
+}
+
+double RampsSought::nowIn(std::size_t variant, std::size_t band, const std::string& role,
+                          double width) const {
+    return use(variant, band, role).now.sizeAt(width);
 }
 
 Form RampsSought::sizeAt(const RampSought& ramp, double width) {

@@ -42,6 +42,9 @@ public:
     [[nodiscard]] double now(std::size_t column) const;
 
     [[nodiscard]] const RampSought& in(std::size_t variant, std::size_t band, const std::string& role) const;
+    /// The size there now, CSS px, at `width` (CSS px of what the ramp follows), however ramps were split.
+    [[nodiscard]] double nowIn(std::size_t variant, std::size_t band, const std::string& role,
+                               double width) const;
     /// The size at `width` (CSS px of what the ramp follows) as a sum of columns.
     static Form sizeAt(const RampSought& ramp, double width);
     /// The size there now.
@@ -64,7 +67,9 @@ private:
         std::size_t band = 0;
         std::string role;
         std::size_t ramp = 0;
+        units::Ramp now;
     };
+    [[nodiscard]] const Use& use(std::size_t variant, std::size_t band, const std::string& role) const;
     std::size_t add(RampSought ramp);
 
     std::vector<RampSought> all_;

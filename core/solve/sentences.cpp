@@ -31,6 +31,21 @@ std::string sentenceOf(const project::Project& project, const Binding& binding) 
     return text + ".";
 }
 
+/// Of type that is to be the same in every variant: whose copy, box or figure it goes by.
+std::string sharedSentence(const project::Project& project, const Answer& answer, const Binding& binding) {
+    std::vector<std::string> deciders;
+    for (const Binding& one : answer.bindings) {
+        if (one.demand.role != binding.demand.role || one.demand.kind == Kind::SameInVariants) continue;
+        const std::string& name = project.variants[one.variant].className;
+        if (std::ranges::find(deciders, name) == deciders.end()) deciders.push_back(name);
+    }
+    const std::string wish = checks::sentence(said(binding.demand)) + ": ";
+    if (deciders.empty() || deciders.size() == project.variants.size())
+        return wish + "just kept, with " + checks::figure(binding.size, 2) + " px, " +
+               atWidth(project, binding) + ".";
+    return wish + "what is wished in " + project::listed(deciders) + " decides for the others too.";
+}
+
 std::string loosened(const Loosening& loosening) {
     if (loosening.out && loosening.demand.kind == Kind::Words)
         return "a soft hyphen in the word, or a shorter one";
@@ -49,7 +64,14 @@ std::vector<Told> told(const project::Project& project, const Answer& answer) {
     for (const Demand& demand : answer.unkept)
         say("As laid out, the row still breaks “" + said(demand) + "” somewhere: ask for a little more.");
     for (const Binding& binding : answer.bindings)
-        say(sentenceOf(project, binding), binding);
+        say(binding.demand.kind == Kind::SameInVariants ? sharedSentence(project, answer, binding)
+                                                        : sentenceOf(project, binding),
+            binding);
+    for (const SharedRamp& one : answer.shared)
+        say(checks::sentence(checks::typeOf(one.role)) + " has one ramp from " +
+            units::number(one.widths.from, 2) + " to " + units::number(one.widths.to, 2) +
+            " px in every variant, since their breakpoints there differ. With breakpoints in common it could "
+            "have a ramp for each band.");
     const Conflict& conflict = answer.conflict;
     if (conflict.demands.empty()) return all;
     std::vector<std::string> wishes;

@@ -1,8 +1,11 @@
 #include "solve/solve.h"
 
 #include <algorithm>
+#include <memory>
+#include <tuple>
 
 #include "project/wishing.h"
+#include "solve/alike.h"
 #include "solve/best.h"
 #include "solve/conflict.h"
 #include "solve/model.h"
@@ -37,8 +40,11 @@ public:
           store_(store),
           wishes_(project::wishesOf(project)),
           demands_(demandsOf(project, wishes_)),
-          setting_(project, variants, store, options.profile),
-          ramps_(project, variants, rolesIn(demands_)) {}
+          setting_(project, solvedTogether(project, wishes_, variants), store, options.profile),
+          ramps_(project, setting_.variants, rolesIn(demands_)) {
+        for (const std::string& role : rolesIn(demands_))
+            if (needsAlike(role)) makeAlike(role);
+    }
 
     Answer run() {
         Answer answer;
@@ -53,7 +59,8 @@ public:
                 if (!giveFreedom(model)) return conflict(model);
                 continue;
             }
-            answer.solved = ramps_.applied(project_, best->sizes);
+            answer.solved = applied(*best);
+            answer.shared = shared();
             answer.bindings = bindingsOf(model, demands_, *best);
             const std::vector<std::size_t> broken = brokenBy(*answer.solved);
             if (broken.empty()) return answer;
@@ -74,6 +81,53 @@ private:
         return roles;
     }
 
+    /// Bands whose type is to be the same, as far as ramps over the viewport's width can make it so.
+    [[nodiscard]] std::vector<AlikeBands> alikeOf(const std::string& role) const {
+        if (isLocked(role)) return {};
+        std::vector<AlikeBands> alike = alikeBands(project_, demands_, role);
+        const bool byCard = std::ranges::any_of(setting_.rows, [&](const Setting::Row& row) {
+            for (std::size_t band = 0; band < row.row->bandCount(); ++band)
+                if (row.row->settings(band).text.find(role)->follow == project::Follow::Card) return true;
+            return false;
+        });
+        return byCard ? std::vector<AlikeBands>() : alike;
+    }
+
+    /// True if ramps that are to be one run between unlike widths.
+    [[nodiscard]] bool needsAlike(const std::string& role) const {
+        for (const AlikeBands& bands : alikeOf(role)) {
+            const auto widths = [&](const AlikeBands::Band& at) {
+                const RampSought& ramp = ramps_.in(at.variant, at.band, role);
+                return std::tuple(ramp.first == ramp.last, ramp.from.width, ramp.to.width);
+            };
+            for (const AlikeBands::Band& one : bands.bands)
+                if (widths(one) != widths(bands.bands.front())) return true;
+        }
+        return false;
+    }
+
+    void makeAlike(const std::string& role) {
+        const std::vector<AlikeBands> alike = alikeOf(role);
+        for (const std::size_t variant : setting_.variants)
+            ramps_.split(variant, role, alikeEnds(project_, alike, variant));
+        madeAlike_.push_back(role);
+    }
+
+    [[nodiscard]] project::Project applied(const Best& best) const {
+        project::Project solved = ramps_.applied(project_, best.sizes);
+        for (const std::string& role : madeAlike_)
+            sayOnce(solved, role);
+        return solved;
+    }
+
+    [[nodiscard]] std::vector<SharedRamp> shared() const {
+        std::vector<SharedRamp> all;
+        for (const std::string& role : madeAlike_)
+            for (const AlikeBands& bands : alikeOf(role))
+                if (bands.unlike) all.push_back({role, bands.widths});
+        return all;
+    }
+
     /// Where wishes conflict because bands share a ramp, gives each its own; false if that is not why.
     bool giveFreedom(const Model& model) {
         if (isFeasible(model, ramps_)) return false;
@@ -84,9 +138,15 @@ private:
             for (const std::string& role : {demands_[i].role, demands_[i].other})
                 if (!role.empty() && !isLocked(role) && ramps_.canSplit(role)) roles.push_back(role);
         }
-        for (const std::string& role : roles)
+        for (const std::string& role : roles) {
+            if (!ramps_.canSplit(role)) continue;
+            if (!alikeOf(role).empty()) {
+                makeAlike(role);
+                continue;
+            }
             for (const std::size_t variant : setting_.variants)
                 ramps_.split(variant, role, model.endsOf(variant, role));
+        }
         return !roles.empty();
     }
 
@@ -107,12 +167,22 @@ private:
     /// Lays the solved row out; the demands it breaks, by index.
     std::vector<std::size_t> brokenBy(const project::Project& solved) {
         std::vector<bool> broken(demands_.size(), false);
-        for (const Setting::Row& row : setting_.rows) {
-            const layout::PreparedRow laid(solved, row.variant, store_, row.row->profile());
-            const auto widths = brokenWidths(solved, laid, demands_, withoutOf(project_, wishes_),
-                                             project_.leastWidth, project_.mostWidth);
+        const auto note = [&](const std::vector<std::vector<sweep::Interval>>& widths) {
             for (std::size_t i = 0; i < demands_.size(); ++i)
                 if (!widths[i].empty()) broken[i] = true;
+        };
+        const double least = project_.leastWidth;
+        const double most = project_.mostWidth;
+        std::unique_ptr<layout::PreparedRow> before;
+        std::size_t variantBefore = 0;
+        for (const Setting::Row& row : setting_.rows) {
+            auto laid =
+                std::make_unique<layout::PreparedRow>(solved, row.variant, store_, row.row->profile());
+            note(brokenWidths(solved, *laid, demands_, withoutOf(project_, wishes_), least, most));
+            if (before && variantBefore != row.variant)
+                note(unequalWidths(*before, *laid, demands_, least, most));
+            before = std::move(laid);
+            variantBefore = row.variant;
         }
         std::vector<std::size_t> found;
         for (std::size_t i = 0; i < demands_.size(); ++i)
@@ -127,6 +197,9 @@ private:
             return answer;
         }
         const std::vector<bool> outside = outsideConflict(model, ramps_, demands_);
+        for (SharedRamp& one : shared())
+            if (isInConflict(Kind::SameInVariants, one.role, outside))
+                answer.shared.push_back(std::move(one));
         const std::vector<const WishRow*> tightest = tightestRows(model, ramps_, outside);
         for (std::size_t i = 0; i < demands_.size(); ++i) {
             if (outside[i]) continue;
@@ -137,6 +210,13 @@ private:
                     placeOf(model, demands_[i], tightest[i]->spot, tightest[i]->spot.bound));
         }
         return answer;
+    }
+
+    [[nodiscard]] bool isInConflict(Kind kind, const std::string& role,
+                                    const std::vector<bool>& outside) const {
+        for (std::size_t i = 0; i < demands_.size(); ++i)
+            if (!outside[i] && demands_[i].kind == kind && demands_[i].role == role) return true;
+        return false;
     }
 
     Loosening loosening(const Model& model, std::size_t index, const std::vector<bool>& outside) {
@@ -159,6 +239,7 @@ private:
     std::vector<Demand> demands_;
     Setting setting_;
     RampsSought ramps_;
+    std::vector<std::string> madeAlike_;  ///< roles whose ramps were made common to bands that overlap
 };
 
 }  // namespace

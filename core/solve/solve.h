@@ -36,12 +36,19 @@ struct Conflict {
     std::vector<Binding> places;        ///< where they meet, for those that have a place
 };
 
+/// A ramp that bands of several variants share, which begin and end at other widths.
+struct SharedRamp {
+    std::string role;
+    sweep::Interval widths;  ///< viewport, CSS px
+};
+
 struct Answer {
     std::optional<project::Project> solved;
     std::vector<Binding> bindings;
-    Conflict conflict;           ///< if there is no solution
-    bool offGrid = false;        ///< there are sizes, but none were found on the grid
-    std::vector<Demand> unkept;  ///< what the solved row breaks as laid out, all the same
+    Conflict conflict;               ///< if there is no solution
+    bool offGrid = false;            ///< there are sizes, but none were found on the grid
+    std::vector<SharedRamp> shared;  ///< made because type is to be the same in every variant
+    std::vector<Demand> unkept;      ///< what the solved row breaks as laid out, all the same
 };
 
 struct Options {
@@ -53,8 +60,10 @@ project::Project loosened(const project::Project& project, const Loosening& loos
 
 /// Sizes for every role that cards use, in `variants` (indices), by the project's wishes. All variants at
 /// once share the ramps that the style says; some alone get theirs in the variant.
-/// Where bands share a ramp and wishes need it, each gets its own. Whatever the aim, a role that is clearly
-/// smaller than another stays so, by half of that proportion at least, if wishes allow.
+/// Where bands share a ramp and wishes need it, each gets its own. If type is to be the same in every
+/// variant, all are solved, and bands that overlap get one ramp. Whatever the aim, a role that is clearly
+/// smaller than another stays so, by half of that proportion at least, if wishes allow; and if sizes are to
+/// be near to what is there, no role becomes much larger in proportion to another than it was.
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options = {});
 

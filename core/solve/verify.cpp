@@ -1,6 +1,7 @@
 #include "solve/verify.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "checks/cause.h"
 #include "checks/subject.h"
@@ -16,6 +17,8 @@ using sweep::Interval;
 
 /// What rounding to emitted numbers may move a size by, CSS px, and characters to a line.
 constexpr double roundedBy = 1e-9;
+/// The same of two sizes apart, CSS px.
+constexpr double apartBy = 0.02;
 /// Widths thinner than any engine's grid are the rounding of doubles, CSS px.
 constexpr double thin = 1e-6;
 
@@ -106,6 +109,33 @@ std::vector<std::vector<Interval>> brokenWidths(const project::Project& project,
             verifier.lookAt(card, part);
     verifier.lookAtFigures();
     return verifier.take();
+}
+
+std::vector<std::vector<Interval>> unequalWidths(const layout::PreparedRow& one,
+                                                 const layout::PreparedRow& other,
+                                                 const std::vector<Demand>& demands, double least,
+                                                 double most) {
+    std::vector<std::vector<Interval>> unequal(demands.size());
+    const auto piecesOf = [&](const layout::PreparedRow& row, const std::string& role) {
+        const auto found = std::ranges::find(row.roles(), role);
+        return checks::rolePieces(row, static_cast<std::uint32_t>(found - row.roles().begin()), least, most);
+    };
+    for (std::size_t i = 0; i < demands.size(); ++i) {
+        if (demands[i].kind != Kind::SameInVariants) continue;
+        const auto others = piecesOf(other, demands[i].role);
+        for (const checks::RolePiece& piece : piecesOf(one, demands[i].role)) {
+            for (const checks::RolePiece& beside : others) {
+                const double from = std::max({piece.from, beside.from, demands[i].widths.from});
+                const double to = std::min({piece.to, beside.to, demands[i].widths.to});
+                if (to - from <= thin) continue;
+                const units::Linear apart =
+                    piece.size.from(from - piece.from) - beside.size.from(from - beside.from);
+                if (std::max(std::abs(apart.at(0)), std::abs(apart.at(to - from))) > apartBy)
+                    unequal[i].push_back({from, to});
+            }
+        }
+    }
+    return unequal;
 }
 
 }  // namespace tenter::solve

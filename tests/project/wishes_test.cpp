@@ -58,6 +58,7 @@ TEST(Wishes, are_refused_with_their_place_and_mend) {
         {R"([{"role": "heading", "ratio": 1.2}])", "/wishes/roles/0/ratio"},
         {R"([{"role": "heading", "leastRatio": 1.2, "ratioTo": "heading"}])", "/wishes/roles/0/leastRatio"},
         {R"([{"role": "heading", "breakpoints": "smooth"}])", "/wishes/roles/0/breakpoints"},
+        {R"([{"role": "heading", "sameInVariants": "walks-trio"}])", "/wishes/roles/0/sameInVariants"},
         {R"([{"role": "heading", "line": 2}])", "/wishes/roles/0/line"}};
     for (const auto& [roles, place] : wrong) {
         const Problems problems =

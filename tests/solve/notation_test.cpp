@@ -32,6 +32,8 @@ TEST(WishNotation, says_every_wish_there_is) {
     EXPECT_EQ(of("heading.column=free").withColumn, false);
     EXPECT_EQ(of("heading.zoom=300%").zoom, 3);
     EXPECT_EQ(of("body.breakpoints=same").breakpoints, project::AtBreakpoints::Same);
+    EXPECT_EQ(of("heading.variants=same").sameInVariants, true);
+    EXPECT_EQ(of("heading.variants=free@-600").sameInVariants, false);
     EXPECT_EQ(of("heading.lines=3@-600").upTo, 600);
     EXPECT_EQ(of("heading.lines=3@-600").from, std::nullopt);
     EXPECT_EQ(of("heading.lines=3@980.5-1400").from, 980.5);
@@ -62,6 +64,7 @@ TEST(WishNotation, refuses_what_is_no_wish_with_its_mend) {
         {"heading.lines=2@980", "is no range"},
         {"heading.lines=2@980-600", "end before they start"},
         {"heading.column=perhaps", "write with or free"},
+        {"heading.variants=walks-pair", "write same or free"},
         {"reserve=much", "is no share"},
         {"reserve=80%", "out of range"},
         {"grid=1em", "cannot be used here"},

@@ -254,23 +254,6 @@ std::vector<std::vector<std::string>> contradictions() {
             {"heading.zoom=210%", "heading.size=20-@700-", "heading.size=-15@-330"}};
 }
 
-/// `card` with no wishes but `demands`, the usual ones taken back.
-project::Project wishingOnly(project::Project card, const std::vector<solve::Demand>& demands) {
-    project::Wishes wishes;
-    for (const char* role : {"heading", "body"})
-        for (const Kind kind : {Kind::Lines, Kind::LeastMeasure, Kind::MostMeasure, Kind::LeastSize,
-                                Kind::WithColumn, Kind::Zoom}) {
-            solve::Demand usual;
-            usual.kind = kind;
-            usual.role = role;
-            wishes.roles.push_back(solve::asWish(usual, true));
-        }
-    for (const solve::Demand& demand : demands)
-        wishes.roles.push_back(solve::asWish(demand));
-    card.wishes = project::laidOn(project::Wishes(), wishes);
-    return card;
-}
-
 TEST(Conflict, is_of_wishes_every_part_of_which_can_be_kept) {
     const project::Project card =
         smallCard("Observatory under the winter sky at ebb",

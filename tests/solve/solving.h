@@ -24,10 +24,10 @@ inline text::ParagraphStore& solveStore() {
     return store;
 }
 
-/// The sample projects by file name.
-inline std::map<std::string, project::Project> samples() {
+/// The projects in `folder` by file name.
+inline std::map<std::string, project::Project> samplesIn(const std::filesystem::path& folder) {
     std::map<std::string, project::Project> all;
-    for (const auto& entry : std::filesystem::directory_iterator(TENTER_SOURCE_DIR "/sample-projects")) {
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
         if (!entry.path().string().ends_with(".tenter.json")) continue;
         project::Problems problems;
         auto project = project::read(entry.path(), problems);
@@ -35,6 +35,11 @@ inline std::map<std::string, project::Project> samples() {
         if (project) all.emplace(entry.path().filename().string(), std::move(*project));
     }
     return all;
+}
+
+/// The sample projects by file name.
+inline std::map<std::string, project::Project> samples() {
+    return samplesIn(TENTER_SOURCE_DIR "/sample-projects");
 }
 
 /// `project` with wishes as the command line writes them, on top of its own.
@@ -52,6 +57,24 @@ inline std::string inSentences(const project::Project& project, const solve::Ans
     for (const std::string& sentence : solve::sentences(project, answer))
         text += sentence + "\n";
     return text;
+}
+
+/// `card` with no wishes but `demands`, the usual ones taken back.
+inline project::Project wishingOnly(project::Project card, const std::vector<solve::Demand>& demands) {
+    project::Wishes wishes;
+    for (const char* role : {"heading", "body"})
+        for (const solve::Kind kind :
+             {solve::Kind::Lines, solve::Kind::LeastMeasure, solve::Kind::MostMeasure, solve::Kind::LeastSize,
+              solve::Kind::WithColumn, solve::Kind::Zoom}) {
+            solve::Demand usual;
+            usual.kind = kind;
+            usual.role = role;
+            wishes.roles.push_back(solve::asWish(usual, true));
+        }
+    for (const solve::Demand& demand : demands)
+        wishes.roles.push_back(solve::asWish(demand));
+    card.wishes = project::laidOn(project::Wishes(), wishes);
+    return card;
 }
 
 /// Judges layouts of a variant under a break profile by the project's wishes.

@@ -2,7 +2,6 @@
 
 #include <fstream>
 #include <iterator>
-#include <numeric>
 
 #include "emit/dressed_page.h"
 #include "emit/follow.h"
@@ -46,9 +45,8 @@ std::string dressedPageOf(const project::Project& project, std::size_t variant,
 
 project::Project sizesByPage(const project::Project& project, text::ParagraphStore& store,
                              const text::BreakProfile& profile, project::Problems& problems) {
-    std::vector<std::size_t> variants(project.variants.size());
-    std::iota(variants.begin(), variants.end(), std::size_t{0});
-    return tenter::emit::following(project, project::Follow::Viewport, variants, store, profile, problems);
+    return tenter::emit::following(project, project::Follow::Viewport, project::everyVariant(project), store,
+                                   profile, problems);
 }
 
 bool carriesLinks(const project::Project& project, const std::string& role) {

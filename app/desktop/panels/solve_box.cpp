@@ -1,7 +1,6 @@
 #include "panels/solve_box.h"
 
 #include <QHBoxLayout>
-#include <numeric>
 
 #include "document/wording.h"
 #include "panels/into_view.h"
@@ -82,14 +81,9 @@ SolveBox::~SolveBox() {
 
 SolveBox::Asked SolveBox::ask() const {
     const Viewing& viewing = context_.viewing;
-    Asked asked{viewing.document().project(), {}};
-    if (viewing.scope() == Viewing::Scope::AllVariants) {
-        asked.variants.resize(asked.project.variants.size());
-        std::iota(asked.variants.begin(), asked.variants.end(), std::size_t{0});
-    } else {
-        asked.variants = {viewing.variant()};
-    }
-    return asked;
+    const project::Project& project = viewing.document().project();
+    if (viewing.scope() == Viewing::Scope::AllVariants) return {project, project::everyVariant(project)};
+    return {project, {viewing.variant()}};
 }
 
 void SolveBox::refresh() {

@@ -1,0 +1,298 @@
+// Type of the same size in every variant.
+#include "solve/allowed.h"
+#include "solving.h"
+
+namespace tenter::test {
+namespace {
+
+using solve::Answer;
+using solve::Kind;
+
+/// Where `role` has not the same size in every variant, of `count` random widths; empty if nowhere.
+std::string unequalAnywhere(const project::Project& solved, const std::string& role, int count,
+                            std::mt19937& random) {
+    std::vector<std::unique_ptr<layout::PreparedRow>> rows;
+    for (const std::size_t variant : project::everyVariant(solved))
+        rows.push_back(std::make_unique<layout::PreparedRow>(solved, variant, solveStore(), text::blink()));
+    std::uniform_real_distribution<double> widths(solved.leastWidth, solved.mostWidth);
+    const auto sizeAt = [&](const layout::PreparedRow& row, double width) {
+        const auto index = std::ranges::find(row.roles(), role) - row.roles().begin();
+        return row.fontSize(static_cast<std::uint32_t>(index), width);
+    };
+    for (int i = 0; i < count; ++i) {
+        const double width = widths(random);
+        const double size = sizeAt(*rows[0], width);
+        for (std::size_t other = 1; other < rows.size(); ++other)
+            if (std::abs(sizeAt(*rows[other], width) - size) > 1e-9)
+                return solved.variants[other].className + " at " + std::to_string(width) + ": " +
+                       std::to_string(sizeAt(*rows[other], width)) + ", not " + std::to_string(size);
+    }
+    return {};
+}
+
+/// A card whose row has one column in the variant `one`, and in `few` two from 700 px on.
+project::Project oneAndFew(const std::string& wishes, const std::string& bandsOfOne = "[{}]",
+                           const std::string& heading = "Observatory under the winter sky at ebb") {
+    const std::string variants = R"([{"class": "one", "bands": )" + bandsOfOne + R"(},
+        {"class": "few", "bands": [{"upTo": 700}, {"set": {"row": {"columns": 2}}}]}])";
+    const project::Json json = project::Json::parse(
+        R"({"format": "tenter-project", "version": 1, "name": "few", "range": {"from": 320, "to": 1200},
+            "style": {"row": {"columns": 1, "width": "100%", "columnGap": "0"}, "card": )" +
+        plainCard + R"(, "text": {
+              "heading": {"family": ["Vollkorn"], "size": [[320, 22], [1200, 32]], "margin": {"top": "0", "bottom": "0"}},
+              "body": {"family": ["Karla"], "size": [[320, 15], [1200, 19]], "margin": {"top": "0", "bottom": "0"}}}},
+            "cards": [{"parts": [{"role": "heading", "copy": ")" +
+        heading + R"("}, {"role": "body", "copy": "Out and back."}]}],
+            "wishes": )" +
+        wishes + R"(, "variants": )" + variants + "}");
+    project::Problems problems;
+    const auto made = project::parse(json.dump(), "few", {}, problems);
+    EXPECT_TRUE(made) << (problems.empty() ? "" : problems[0].line());
+    return made.value_or(project::Project());
+}
+
+units::Ramp rampIn(const project::Project& project, std::size_t variant, std::size_t band,
+                   const std::string& role = "heading") {
+    return *project::resolve(project, project.variants[variant], band).text.find(role)->size;
+}
+
+// Two, three and four columns with breakpoints of their own, spoilt: ten thousand widths for each way.
+TEST(SameInVariants, holds_at_any_width_of_every_sample_beside_all_other_wishes) {
+    std::mt19937 random(17);
+    for (const auto& [name, sample] : samples()) {
+        for (const auto& [first, last] : {std::pair(1.0, 1.0), std::pair(1.7, 1.5), std::pair(0.6, 0.9)}) {
+            project::Project project = wishing(sample, {"heading.variants=same", "body.variants=same"});
+            spoil(project, first, last);
+            const Answer answer = solveEasing(project);
+            ASSERT_TRUE(answer.solved) << name << "\n" << inSentences(project, answer);
+            EXPECT_TRUE(answer.unkept.empty()) << name;
+            for (const char* role : {"heading", "body"})
+                EXPECT_EQ(unequalAnywhere(*answer.solved, role, 10000, random), "")
+                    << name << " " << role << " " << first;
+            EXPECT_EQ(brokenAnywhere(*answer.solved, 2000, random), "") << name << " " << first;
+        }
+    }
+}
+
+TEST(SameInVariants, is_kept_on_a_grid) {
+    std::mt19937 random(18);
+    project::Project project = wishing(samples().at("shore-walks.tenter.json"),
+                                       {"heading.variants=same", "button.variants=same", "grid=0.5px"});
+    spoil(project, 1.5, 1.4);
+    const Answer answer = solveEasing(project);
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    EXPECT_EQ(project.wishes->grid, units::Length::px(0.5));
+    for (const char* role : {"heading", "button"}) {
+        EXPECT_EQ(unequalAnywhere(*answer.solved, role, 10000, random), "") << role;
+        for (const units::RampPoint& end :
+             {rampIn(*answer.solved, 0, 0, role).from(), rampIn(*answer.solved, 0, 0, role).to()})
+            EXPECT_EQ(std::remainder(end.size, 0.5), 0) << role << " " << end.size;
+    }
+}
+
+// With breakpoints in common each band has a ramp of its own, the same in every variant.
+TEST(SameInVariants, leaves_bands_that_are_alike_a_ramp_each) {
+    std::mt19937 random(19);
+    const project::Project project = wishing(
+        oneAndFew(R"({"roles": [{"role": "heading", "sameInVariants": true}]})",
+                  R"([{"upTo": 700, "set": {"text": {"heading": {"size": 40}}}}, {}])"),
+        {"heading.zoom=2000%", "heading.lines=1@-700", "heading.lines=2@700-", "heading.size=26-@900-"});
+    const Answer answer = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    EXPECT_TRUE(answer.shared.empty());
+    EXPECT_EQ(unequalAnywhere(*answer.solved, "heading", 10000, random), "");
+    EXPECT_EQ(brokenAnywhere(*answer.solved, 3000, random), "");
+    for (const std::size_t band : {0U, 1U})
+        EXPECT_EQ(rampIn(*answer.solved, 0, band), rampIn(*answer.solved, 1, band));
+    EXPECT_NE(rampIn(*answer.solved, 0, 0), rampIn(*answer.solved, 0, 1));
+}
+
+TEST(SameInVariants, tells_where_unlike_breakpoints_leave_one_ramp) {
+    project::Project project =
+        oneAndFew(R"({"roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
+    project.variants[1].bands[0].set.text.of("heading").size = units::Ramp::flat(30);
+    const Answer answer = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    const std::string told = inSentences(project, answer);
+    EXPECT_NE(told.find("The heading has one ramp from 320 to 1200 px in every variant"), std::string::npos)
+        << told;
+    // It is said once, where every variant has it from.
+    EXPECT_FALSE(answer.solved->variants[1].bands[0].set.text.find("heading"));
+    EXPECT_TRUE(answer.solved->style.text.find("heading")->size);
+}
+
+TEST(SameInVariants, leaves_alone_what_is_so) {
+    const project::Project project = oneAndFew(R"({"roles": [{"role": "heading", "sameInVariants": true}]})");
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_TRUE(answer.solved);
+    EXPECT_EQ(*answer.solved, project);
+    EXPECT_TRUE(answer.bindings.empty()) << inSentences(project, answer);
+}
+
+TEST(SameInVariants, has_every_variant_solved_whichever_is_asked_for) {
+    project::Project project =
+        oneAndFew(R"({"roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
+    spoil(project, 1.8, 1.8);
+    const Answer one = solve::solve(project, {0}, solveStore());
+    const Answer all = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(one.solved && all.solved);
+    EXPECT_EQ(*one.solved, *all.solved);
+    project.wishes->roles[0].sameInVariants = false;
+    EXPECT_EQ(solve::solve(project, {0}, solveStore()).solved->variants[1], project.variants[1]);
+}
+
+TEST(SameInVariants, says_which_variant_decides_for_the_others) {
+    project::Project project = oneAndFew(
+        R"({"aim": "largest", "roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
+    project.variants[0].set.text.of("heading").size = *units::Ramp::between({320, 22}, {1200, 50});
+    const Answer answer = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(answer.solved);
+    const std::string told = inSentences(project, answer);
+    EXPECT_NE(told.find("The heading of the same size in every variant: what is wished in few decides for "
+                        "the others too."),
+              std::string::npos)
+        << told;
+}
+
+// Brute force: every pair of ends on the grid that is larger by more than a step breaks a wish in one of the
+// variants.
+TEST(SameInVariants, has_no_larger_sizes_by_more_than_a_step) {
+    for (const int lines : {1, 2}) {
+        project::Project project = oneAndFew(
+            R"({"aim": "largest", "slack": 0, "narrowSlack": 0, "grid": "0.25px", "roles": [{"role": "heading",
+                "withColumn": false, "zoom": 20, "sameInVariants": true, "lines": )" +
+            std::to_string(lines) + "}]}");
+        const auto keeps = [](const project::Project& tried) {
+            for (const std::size_t variant : {0U, 1U})
+                for (const text::BreakProfile* profile : text::profiles()) {
+                    Judge judge(tried, variant, *profile);
+                    for (double width = 320; width <= 1200; width += 4)
+                        if (!judge.brokenAt(width).empty()) return false;
+                    if (!judge.brokenAt(700.01).empty()) return false;
+                }
+            return true;
+        };
+        const Answer answer = solve::solve(project, {0, 1}, solveStore());
+        ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+        ASSERT_TRUE(keeps(*answer.solved)) << lines;
+        const units::Ramp found = rampIn(*answer.solved, 0, 0);
+        ASSERT_EQ(found, rampIn(*answer.solved, 1, 1));
+        // The solver weighs the sizes at the ends of every band by what they were.
+        const units::Ramp before = rampIn(project, 0, 0);
+        const auto worth = [&](const units::Ramp& ramp) {
+            double sum = 0;
+            for (const double width : {320.0, 1200.0, 320.0, 700.0, 700.0, 1200.0})
+                sum += ramp.sizeAt(width) / before.sizeAt(width);
+            return sum;
+        };
+        const double step = 0.25;
+        const double best =
+            worth(*units::Ramp::between({320, found.from().size + step}, {1200, found.to().size + step}));
+        int tried = 0;
+        for (double from = 11; from <= 60; from += step) {
+            for (double to = 11; to <= 90; to += step) {
+                const auto ramp = *units::Ramp::between({320, from}, {1200, to});
+                if (worth(ramp) <= best || worth(ramp) > best + 1) continue;
+                ++tried;
+                project.style.text.of("heading").size = ramp;
+                ASSERT_FALSE(keeps(project)) << lines << ": " << from << " to " << to << " beats "
+                                             << found.from().size << " to " << found.to().size;
+            }
+        }
+        EXPECT_GT(tried, 500);
+    }
+}
+
+const char* const longBody =
+    "A slow walk over firm sand to the seal bank, with time for questions and for tea from the flask, and "
+    "back along the dyke before the channel fills and the gate is shut for the night.";
+
+// What one column asks for as a least, two cannot have: with sizes of their own both can be.
+TEST(SameInVariants, is_in_a_conflict_every_part_of_which_can_be_kept) {
+    std::vector<project::Project> all;
+    project::Project measured = oneAndFew(
+        R"({"roles": [{"role": "body", "sameInVariants": true, "zoom": 20, "withColumn": false, "leastMeasure": 40, "mostMeasure": 75}]})");
+    std::get<project::TextPart>(measured.cards[0].parts[1]).copy[0].text = longBody;
+    all.push_back(measured);
+    project::Project locked =
+        oneAndFew(R"({"roles": [{"role": "heading", "sameInVariants": true, "zoom": 20, "locked": true}]})");
+    locked.variants[0].set.text.of("heading").size = units::Ramp::flat(27);
+    all.push_back(locked);
+    all.push_back(oneAndFew(
+        R"({"roles": [{"role": "heading", "sameInVariants": true, "breakpoints": "proportional", "zoom": 20}]})"));
+    for (const project::Project& project : all) {
+        const Answer answer = solve::solve(project, {0}, solveStore());
+        const std::string told = inSentences(project, answer);
+        ASSERT_FALSE(answer.solved) << told;
+        ASSERT_EQ(std::ranges::count(answer.conflict.demands, Kind::SameInVariants, &solve::Demand::kind), 1)
+            << told;
+        EXPECT_FALSE(solve::solve(wishingOnly(project, answer.conflict.demands), {0, 1}, solveStore()).solved)
+            << told;
+        for (std::size_t i = 0; i < answer.conflict.demands.size(); ++i) {
+            std::vector<solve::Demand> others = answer.conflict.demands;
+            others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+            const project::Project part = wishingOnly(project, others);
+            const Answer without = solve::solve(part, {0, 1}, solveStore());
+            EXPECT_TRUE(without.solved) << solve::said(answer.conflict.demands[i]) << "\n"
+                                        << told << inSentences(part, without);
+            const project::Project eased = solve::loosened(project, answer.conflict.loosenings[i]);
+            EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved)
+                << solve::said(answer.conflict.loosenings[i].demand) << "\n"
+                << told;
+        }
+    }
+    const Answer answer = solve::solve(all[0], {0}, solveStore());
+    const std::string told = inSentences(all[0], answer);
+    EXPECT_NE(told.find("px in one, "), std::string::npos) << told;
+    EXPECT_NE(told.find("px in few, "), std::string::npos) << told;
+    EXPECT_NE(told.find("leave out “body type of the same size in every variant”"), std::string::npos)
+        << told;
+}
+
+// Sizes by the card are the same in rows of unlike columns only if they do not change with it.
+TEST(SameInVariants, holds_for_sizes_by_the_card) {
+    std::mt19937 random(20);
+    project::Project project =
+        oneAndFew(R"({"roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
+    project.style.text.of("heading").follow = project::Follow::Card;
+    project.style.text.of("heading").size = *units::Ramp::between({300, 30}, {1000, 50});
+    const Answer answer = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    EXPECT_EQ(unequalAnywhere(*answer.solved, "heading", 10000, random), "");
+    EXPECT_EQ(brokenAnywhere(*answer.solved, 3000, random), "");
+}
+
+TEST(SameInVariants, holds_at_the_widths_it_is_wished_for) {
+    std::mt19937 random(21);
+    project::Project project = oneAndFew(R"({"roles": [{"role": "heading", "lines": 2},
+        {"role": "heading", "from": 700, "sameInVariants": true}]})",
+                                         R"([{"upTo": 700}, {}])");
+    project.variants[0].set.text.of("heading").size = units::Ramp::flat(18);
+    const Answer answer = solve::solve(project, {0, 1}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    EXPECT_EQ(rampIn(*answer.solved, 0, 1), rampIn(*answer.solved, 1, 1));
+    EXPECT_NE(rampIn(*answer.solved, 0, 0).sizeAt(320), rampIn(*answer.solved, 1, 0).sizeAt(320));
+}
+
+// A person who drags a ramp sees what the other variants forbid.
+TEST(SameInVariants, shows_what_the_others_allow) {
+    const auto mostAt = [](const project::Project& project, double width) {
+        double most = 1e9;
+        for (const sweep::Curve& curve : solve::allowedSizes(project, 0, "heading", solveStore()).most)
+            for (std::size_t i = 0; i + 1 < curve.size(); ++i)
+                if (curve[i].width <= width && width <= curve[i + 1].width)
+                    most = std::min(most, curve[i].value + (curve[i + 1].value - curve[i].value) *
+                                                               (width - curve[i].width) /
+                                                               (curve[i + 1].width - curve[i].width));
+        return most;
+    };
+    project::Project project = oneAndFew(R"({"roles": [{"role": "heading", "lines": 2}]})");
+    const double alone = mostAt(project, 800);
+    project.wishes->roles[0].sameInVariants = true;
+    EXPECT_NEAR(mostAt(project, 800), alone / 2, 0.01);
+    project.wishes->roles[0].from = 900;
+    EXPECT_NEAR(mostAt(project, 800), mostAt(oneAndFew(R"({"roles": []})"), 800), 0.01);
+}
+
+}  // namespace
+}  // namespace tenter::test
