@@ -46,6 +46,41 @@ private slots:
         QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
     }
 
+    void wishesForWidthsThatAreNoBand() {
+        viewing().setWidth(700);
+        QVERIFY(!field("Wishes: wider than")->isVisible());
+        choose("Widths of the wishes", "Other widths…");
+        QVERIFY(field("Wishes: wider than")->isVisible());
+        QCOMPARE(field("Wishes: wider than")->text(), QString("700 px"));
+        type("Wishes: no wider than", "1100");
+        // What nobody wishes there is not said yet.
+        QVERIFY(!project().wishes);
+        type("Wish: lines at most", "2");
+        const project::WishedWidths some{700, 1100};
+        const auto linesAt = [&](const project::WishedWidths& widths) {
+            const project::RoleWishes* said = project::wishSaidFor(project(), "heading", widths);
+            return said != nullptr ? said->lines : std::nullopt;
+        };
+        QCOMPARE(linesAt(some), std::optional(2));
+        QVERIFY(label("Wishes, above 700 to " + pixels(1100)) != nullptr);
+        // They move with all that is wished for them, and back.
+        type("Wishes: wider than", "800");
+        QVERIFY(project::wishSaidFor(project(), "heading", some) == nullptr);
+        QCOMPARE(linesAt({800, 1100}), std::optional(2));
+        type("Wishes: wider than", "1200");
+        QCOMPARE(linesAt({800, 1100}), std::optional(2));
+        document().undoStack().undo();
+        settle();
+        QCOMPARE(linesAt(some), std::optional(2));
+        // For every width it is as before, and these are there to be chosen.
+        choose("Widths of the wishes", "At every width");
+        QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
+        choose("Widths of the wishes", "Above 700 to " + pixels(1100));
+        QCOMPARE(field("Wish: lines at most")->text(), QString("2"));
+        type("Wish: lines at most", "");
+        QVERIFY(!project().wishes);
+    }
+
     void unwishesWhatIsUsual() {
         type("Wish: lines at most", "none");
         QVERIFY(project::wishedFor(project(), "heading", {}).lines == project::askingNothing().lines);
@@ -119,6 +154,40 @@ private slots:
             size = headingAt(1900);
         }
         QVERIFY(size <= 24.01);
+    }
+
+    void solvesEveryVariantForTheSameSize() {
+        viewing().setScope(Viewing::Scope::ThisVariant);
+        settle();
+        fold("More wishes")->button()->click();
+        press("Wish: same in every variant: Same size");
+        QVERIFY(project::wishedFor(project(), "heading", {}).sameInVariants == true);
+        type("Wish: most size", "26 px");
+        press("Solve sizes");
+        const auto headings = [&] {
+            std::vector<double> sizes;
+            for (std::size_t variant = 0; variant < viewing().shown().variants.size(); ++variant) {
+                const auto& bands = viewing().shown().variants[variant];
+                const std::size_t band = project::bandAt(bands, 1500);
+                const auto settings = project::resolve(viewing().shown(), bands, band);
+                sizes.push_back(settings.text.find("heading")->size->sizeAt(1500));
+            }
+            return sizes;
+        };
+        QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
+        // Another wish is solved for in all of them as it changes.
+        const double before = headings()[0];
+        controls::NumberField* most = field("Wish: most size");
+        most->setFocus();
+        for (int i = 0; i < 16; ++i)
+            QTest::keyClick(most, Qt::Key_Down);
+        QVERIFY(viewing().isProposal());
+        QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
+        QVERIFY(headings()[0] < before);
+        const int steps = document().undoStack().count();
+        press("Take these sizes");
+        QCOMPARE(document().undoStack().count(), steps + 1);
+        QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
     }
 
     void dragsAWishByItsName() {
@@ -268,6 +337,13 @@ private:
         for (T* one : window_->findChildren<T*>())
             if (one->accessibleName() == name) return one;
         return nullptr;
+    }
+    void choose(const QString& name, const QString& title) {
+        auto* list = named<QComboBox>(name);
+        QVERIFY2(list != nullptr && list->findText(title) >= 0, qPrintable(name + ": " + title));
+        list->setCurrentIndex(list->findText(title));
+        emit list->activated(list->currentIndex());
+        settle();
     }
     controls::NumberField* field(const QString& name) { return named<controls::NumberField>(name); }
     controls::Fold* fold(const QString& title) {

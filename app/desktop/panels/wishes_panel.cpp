@@ -24,6 +24,20 @@ using project::Wishes;
 namespace {
 
 const std::string noWish = "none";
+const std::string inScope = "scope";
+const std::string otherWidths = "other";
+
+QString wishedAt(const project::WishedWidths& widths) {
+    if (!widths.from) return widths.upTo ? "to " + pixels(*widths.upTo) : QStringLiteral("at every width");
+    // A breakpoint's own width belongs to the band below it.
+    if (!widths.upTo) return "above " + pixels(*widths.from);
+    return "above " + figure(*widths.from, 1) + " to " + pixels(*widths.upTo);
+}
+
+QString capitalised(QString text) {
+    text[0] = text[0].toUpper();
+    return text;
+}
 
 controls::AmountKind orNone(controls::AmountKind kind) {
     kind.keywords = {QString::fromStdString(noWish)};
@@ -63,6 +77,7 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
     section("Wishes, at every width");
     title_ = sectionLabel();
     title_->setToolTip("What should hold of the sizes at these widths, in every variant");
+    addWidths();
     wish<int>("Lines up to", "lines at most", &RoleWishes::lines,
               new NumberEditor(orNone(numberKind(1, 50, 1, 0))),
               {[](int lines) { return Json(lines); },
@@ -95,6 +110,12 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
         "Breakpoints", "at breakpoints", &RoleWishes::breakpoints,
         new ListEditor({{"free", "Sizes may jump"}, {"same", "Same size"}, {"proportional", "Same share"}}),
         {{"free", At::Free}, {"same", At::Same}, {"proportional", At::Proportional}}));
+    variants_ = choice<bool>("Variants", "same in every variant", &RoleWishes::sameInVariants,
+                             new SegmentEditor({{"free", "Own sizes"}, {"same", "Same size"}}),
+                             {{"free", false}, {"same", true}});
+    variants_->editor().setToolTip(
+        "For variants that share a page: at each width all have the same size, and all are solved together");
+    moreRows_.push_back(variants_);
 
     seeking_ = fold("How sizes are sought, for all roles");
     addGeneral();
@@ -106,10 +127,101 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
 }
 
 project::WishedWidths WishesPanel::widths() const {
+    return others_ ? *others_ : widthsInScope();
+}
+
+project::WishedWidths WishesPanel::widthsInScope() const {
     if (viewing().scope() != Viewing::Scope::ThisBand) return {};
     const auto& bands = viewing().shown().variants[viewing().variant()].bands;
     const std::size_t band = viewing().band();
     return {band > 0 ? bands[band - 1].upTo : std::nullopt, bands[band].upTo};
+}
+
+void WishesPanel::addWidths() {
+    for_ = new ListEditor({{inScope, "Every width"}});
+    property(
+        "For", "Widths of the wishes", for_,
+        [this](const Project&) {
+            const auto found = std::ranges::find(offeredWidths_, widths());
+            return Json(others_ && found != offeredWidths_.end()
+                            ? std::to_string(found - offeredWidths_.begin())
+                            : inScope);
+        },
+        [](Project&, const Json&) {});
+    // Which widths are looked at is no part of the project.
+    connect(for_, &controls::Editor::edited, this, [this] {
+        const std::string word = for_->value().get<std::string>();
+        if (word == inScope)
+            others_.reset();
+        else if (word == otherWidths)
+            others_ = {std::round(viewing().width()), std::nullopt};
+        else
+            others_ = offeredWidths_[std::stoul(word)];
+        refresh();
+    });
+    controls::AmountKind width = orNone(numberKind(1, 10000, 1, 2, "px"));
+    width.usual = 320;
+    const auto end = [this, width](const QString& title, const QString& words, auto member) {
+        return property(
+            title, "Wishes: " + words, new NumberEditor(width),
+            [this, member](const Project&) {
+                const std::optional<double> held = widths().*member;
+                return held ? Json(*held) : Json(noWish);
+            },
+            [this, member](Project& project, const Json& value) {
+                project::WishedWidths moved = widths();
+                moved.*member = numberIn(value, 1);
+                moveTo(project, moved);
+            });
+    };
+    above_ = end("Above", "wider than", &project::WishedWidths::from);
+    upTo_ = end("Up to", "no wider than", &project::WishedWidths::upTo);
+    for (ProjectRow* row : {above_, upTo_}) {
+        connect(&row->editor(), &controls::Editor::edited, this, [this] {
+            if (!areCrossed_) refresh();
+        });
+        // Half a number often crosses the other end: only a whole one is refused.
+        connect(&row->editor(), &controls::Editor::finished, this, [this] {
+            if (areCrossed_) context().say("Widths are to end after they start: change the other end first.");
+            areCrossed_ = false;
+            refresh();
+        });
+    }
+}
+
+void WishesPanel::moveTo(Project& project, const project::WishedWidths& moved) {
+    if (!others_ || moved == *others_) return;
+    areCrossed_ = moved.from && moved.upTo && *moved.from >= *moved.upTo;
+    if (areCrossed_) return;
+    if (project::wishSaidFor(project, viewing().role(), *others_) != nullptr) {
+        RoleWishes& entry = project::wishFor(project, viewing().role(), *others_);
+        entry.from = moved.from;
+        entry.upTo = moved.upTo;
+    }
+    others_ = moved;
+}
+
+void WishesPanel::offerWidths() {
+    const project::WishedWidths scope = widthsInScope();
+    if (ofRole_ != viewing().role()) others_.reset();
+    ofRole_ = viewing().role();
+    std::vector<project::WishedWidths> offered;
+    const auto offer = [&](const project::WishedWidths& widths) {
+        if (widths != scope && std::ranges::find(offered, widths) == offered.end()) offered.push_back(widths);
+    };
+    if (const auto& wishes = viewing().shown().wishes)
+        for (const RoleWishes& entry : wishes->roles)
+            if (entry.role == ofRole_) offer({entry.from, entry.upTo});
+    if (others_) offer(*others_);
+    if (others_ == scope) others_.reset();
+    offeredWidths_ = offered;
+    std::vector<controls::Choice> choices{{inScope, capitalised(wishedAt(scope))}};
+    for (std::size_t i = 0; i < offered.size(); ++i)
+        choices.push_back({std::to_string(i), capitalised(wishedAt(offered[i]))});
+    choices.push_back({otherWidths, "Other widths…"});
+    for_->setChoices(std::move(choices));
+    above_->setVisible(others_.has_value());
+    upTo_->setVisible(others_.has_value());
 }
 
 RoleWishes WishesPanel::wished(const Project& project) const {
@@ -210,9 +322,9 @@ void WishesPanel::addRatio() {
         const RoleWishes* const entry = said(project);
         return entry != nullptr && entry->ratioTo.has_value();
     };
-    others_ = new ListEditor({{noWish, "No other role"}});
+    ratioTo_ = new ListEditor({{noWish, "No other role"}});
     auto* other = property(
-        "Ratio to", "Wish: ratio to a role", others_,
+        "Ratio to", "Wish: ratio to a role", ratioTo_,
         [this](const Project& project) { return Json(wished(project).ratioTo.value_or(noWish)); },
         [this, unsay](Project& project, const Json& value) {
             change(project, [&](RoleWishes& entry) {
@@ -352,15 +464,14 @@ void WishesPanel::refresh() {
         std::vector<controls::Choice> choices{{noWish, "No other role"}};
         for (const std::string& role : offered_)
             choices.push_back({role, roleTitle(role)});
-        others_->setChoices(std::move(choices));
+        ratioTo_->setChoices(std::move(choices));
     }
-    const project::WishedWidths held = widths();
-    title_->setText(held == project::WishedWidths()
-                        ? "Wishes, at every width"
-                        : "Wishes, " + bandWidths(project.variants[viewing().variant()], viewing().band()));
+    offerWidths();
+    title_->setText("Wishes, " + wishedAt(widths()));
     const bool related = wished(project).ratioTo.has_value();
     times_->setVisible(related);
     manner_->setVisible(related);
+    variants_->setVisible(project.variants.size() > 1);
     Panel::refresh();
     count(more_, moreRows_);
     count(seeking_, seekingRows_);

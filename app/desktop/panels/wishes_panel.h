@@ -10,7 +10,8 @@
 namespace tenter::desktop::panels {
 
 /// Wishes on the role that is worked on, for the widths of the band in view where edits go to that, else for
-/// all widths; a wish holds in every variant. Then how sizes are sought for all roles.
+/// all widths, or for any others that are asked for; a wish holds in every variant. Then how sizes are sought
+/// for all roles.
 class WishesPanel : public Panel {
     Q_OBJECT
 
@@ -46,17 +47,29 @@ private:
     void relate(project::RoleWishes& entry, const std::string& other);
     /// Changes the entry for the role and widths at hand; what cannot be is told and left.
     void change(project::Project& project, const std::function<void(project::RoleWishes&)>& how);
+    void addWidths();
     [[nodiscard]] project::WishedWidths widths() const;
+    /// Those that follow from where edits go.
+    [[nodiscard]] project::WishedWidths widthsInScope() const;
+    /// What is wished for some widths becomes a wish for others; those are then at hand.
+    void moveTo(project::Project& project, const project::WishedWidths& widths);
+    void offerWidths();
     [[nodiscard]] project::RoleWishes wished(const project::Project& project) const;
     [[nodiscard]] const project::RoleWishes* said(const project::Project& project) const;
     void count(controls::Fold* fold, const std::vector<ProjectRow*>& rows);
 
     QLabel* title_;
+    controls::ListEditor* for_ = nullptr;
+    ProjectRow *above_ = nullptr, *upTo_ = nullptr;
+    std::optional<project::WishedWidths> others_;  ///< asked for, of `ofRole_`
+    std::string ofRole_;
+    bool areCrossed_ = false;  ///< as they are typed
+    std::vector<project::WishedWidths> offeredWidths_;
     controls::Fold *more_ = nullptr, *seeking_ = nullptr;
     std::vector<ProjectRow*> moreRows_, seekingRows_;
-    controls::ListEditor* others_ = nullptr;
+    controls::ListEditor* ratioTo_ = nullptr;
     std::vector<std::string> offered_;  ///< roles that a ratio may be to
-    ProjectRow *times_ = nullptr, *manner_ = nullptr;
+    ProjectRow *times_ = nullptr, *manner_ = nullptr, *variants_ = nullptr;
     SolveBox* solve_;
 };
 
