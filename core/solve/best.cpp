@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <tuple>
 
 namespace tenter::solve {
 
@@ -12,12 +14,17 @@ constexpr double leastSize = 1;
 constexpr double mostSize = 400;
 /// Beside what is aimed at, ramps' ends stay near where they are.
 constexpr double habit = 1e-3;
-/// What it costs for each share of its size that type comes too near to a larger role's: more than any change
-/// does.
-constexpr double outOfOrder = 100;
+/// What it costs for each share of its size that type leaves its proportion to another role's: more than any
+/// change does.
+constexpr double outOfProportion = 100;
 /// A lead that tells roles apart, as a proportion; a button's label a little larger than body type may change
 /// places with it.
 constexpr double telling = 1.12;
+/// By how many times the proportion of two roles may grow where sizes stay near to what is there: where body
+/// type has to become much smaller, its heading does not stay alone. No source.
+constexpr double grown = 1.25;
+/// Times the least proportion of two roles over a variant that the greatest may be to mean something.
+constexpr double steady = 1.7;
 /// By how much a first aim's best may be missed for the sake of a second.
 constexpr double leeway = 1e-6;
 /// A row that the least cost hangs on by less does not decide.
@@ -99,7 +106,7 @@ private:
         if (!sound) return false;
         for (const std::size_t end : ends)
             programme_.setCost(end, habit);
-        keepOrder();
+        keepProportions(aim == project::Aim::Nearest);
         return programme_.minimise() == Outcome::Best;
     }
 
@@ -127,22 +134,46 @@ private:
 
     /// Where one role's type is clearly larger than another's, at least half of its lead stays, as a
     /// proportion, if wishes allow: a kicker that nothing bounds does not end up as large as body type that a
-    /// measure bounds.
-    void keepOrder() {
-        const std::vector<Point>& points = model_.points();
-        for (const Point& larger : points) {
-            for (const Point& smaller : points) {
-                const bool together = larger.variant == smaller.variant && larger.band == smaller.band &&
-                                      larger.first == smaller.first && larger.role != smaller.role;
-                if (!together || larger.now < telling * smaller.now) continue;
-                const std::size_t over = programme_.addColumn(0, unbounded, outOfOrder);
-                Form form = difference(smaller.size, larger.size, std::sqrt(smaller.now / larger.now));
+    /// measure bounds. If `near`, no other proportion grows by much either. Proportions that are others at
+    /// other widths mean nothing.
+    void keepProportions(bool near) {
+        for (const Point& one : model_.points()) {
+            for (const Point& other : model_.points()) {
+                if (!areTogether(one, other)) continue;
+                const double proportion = one.now / other.now;
+                const bool isLess = telling * proportion <= 1;
+                if ((!isLess && !near) || !isSteady(one, other)) continue;
+                const double most = isLess ? std::sqrt(proportion) : grown * proportion;
+                const std::size_t over = programme_.addColumn(0, unbounded, outOfProportion);
+                Form form = difference(one.size, other.size, most);
                 for (Term& term : form)
-                    term.times /= smaller.now;
+                    term.times /= one.now;
                 form.push_back({over, -1});
                 programme_.addRow(form, -unbounded, 0);
             }
         }
+    }
+
+    static bool areTogether(const Point& one, const Point& other) {
+        return one.variant == other.variant && one.band == other.band && one.first == other.first &&
+               one.role != other.role;
+    }
+
+    /// True if two roles are about in the same proportion all over their variant. Else it means nothing.
+    [[nodiscard]] bool isSteady(const Point& one, const Point& other) {
+        auto& [least, most] = proportions_[{one.variant, one.role, other.role}];
+        if (most == 0) {
+            least = unbounded;
+            for (const Point& here : model_.points())
+                for (const Point& beside : model_.points()) {
+                    const bool same =
+                        here.variant == one.variant && here.role == one.role && beside.role == other.role;
+                    if (!same || !areTogether(here, beside)) continue;
+                    least = std::min(least, here.now / beside.now);
+                    most = std::max(most, here.now / beside.now);
+                }
+        }
+        return most <= steady * least;
     }
 
     void aimLargest() {
@@ -217,6 +248,8 @@ private:
     std::size_t choosers_ = 0;       // of them choose first
     std::optional<std::size_t> stuck_;
     std::vector<bool> deciding_;
+    /// Least and greatest, by variant and two roles.
+    std::map<std::tuple<std::size_t, std::string, std::string>, std::pair<double, double>> proportions_;
     int tries_ = mostTries;
 };
 

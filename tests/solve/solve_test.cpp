@@ -50,5 +50,58 @@ TEST(Solve, leaves_no_finding_from_fitted_wishes_in_spoilt_samples) {
     }
 }
 
+/// How much larger each role is in proportion to each other one in `solved` than in `before`, at the most,
+/// over the ends of bands; with its place.
+std::pair<double, std::string> mostGrown(const project::Project& solved, const project::Project& before) {
+    std::pair<double, std::string> most{0, ""};
+    for (const std::size_t variant : allVariants(solved)) {
+        const layout::PreparedRow now(solved, variant, solveStore(), text::blink());
+        const layout::PreparedRow then(before, variant, solveStore(), text::blink());
+        std::vector<double> widths{solved.leastWidth, solved.mostWidth};
+        for (const project::Band& band : solved.variants[variant].bands)
+            if (band.upTo) widths.insert(widths.end(), {*band.upTo, *band.upTo + 0.01});
+        for (const double width : widths)
+            for (std::uint32_t one = 0; one < now.roles().size(); ++one)
+                for (std::uint32_t other = 0; other < now.roles().size(); ++other) {
+                    const double grown = now.fontSize(one, width) / now.fontSize(other, width) /
+                                         (then.fontSize(one, width) / then.fontSize(other, width));
+                    if (grown > most.first)
+                        most = {grown, now.roles()[one] + " to " + now.roles()[other] + " at " +
+                                           std::to_string(width)};
+                }
+    }
+    return most;
+}
+
+// Labels that stay on a line and body type that keeps its measure must become much smaller there, headings
+// and prices need not: they follow, if not all the way.
+TEST(Solve, keeps_roles_in_proportion_where_some_must_become_much_smaller) {
+    for (const auto& [name, sample] : samples()) {
+        project::Project project = sample;
+        project.wishes.reset();
+        if (name.starts_with("season")) project.wishes = sample.wishes;
+        spoil(project, 1.7, 1.7);
+        const Answer answer = solveEasing(project);
+        ASSERT_TRUE(answer.solved) << name;
+        const auto [grown, where] = mostGrown(*answer.solved, project);
+        EXPECT_LT(grown, 1.3) << name << ": " << where;
+    }
+}
+
+// However sizes were spoilt, samples come out as rows that a designer could have made: what is a heading, and
+// what is small, is wished in them.
+TEST(Solve, leaves_the_order_of_roles_as_samples_have_it) {
+    for (const auto& [name, sample] : samples()) {
+        for (const auto& [first, last] : spoilt) {
+            project::Project project = sample;
+            spoil(project, first, last);
+            const Answer answer = solveEasing(project);
+            ASSERT_TRUE(answer.solved) << name;
+            const auto [grown, where] = mostGrown(*answer.solved, sample);
+            EXPECT_LT(grown, 1.8) << name << " " << first << " " << last << ": " << where;
+        }
+    }
+}
+
 }  // namespace
 }  // namespace tenter::test
