@@ -140,7 +140,7 @@ project::WishedWidths WishesPanel::widthsInScope() const {
 void WishesPanel::addWidths() {
     for_ = new ListEditor({{inScope, "Every width"}});
     property(
-        "For", "Widths of the wishes", for_,
+        "Hold", "Widths of the wishes", for_,
         [this](const Project&) {
             const auto found = std::ranges::find(offeredWidths_, widths());
             return Json(others_ && found != offeredWidths_.end()
