@@ -6,13 +6,21 @@ namespace tenter::checks {
 
 using units::Colour;
 
+namespace {
+
+constexpr Colour clear{0, 0, 0, 0};
+
+}  // namespace
+
+Colour rowGround(const Subject& subject, std::size_t band) {
+    constexpr Colour white{255, 255, 255, 255};
+    const Colour container = units::laidOn(subject.project.page.container.background, white);
+    return units::laidOn(subject.row.settings(band).row.background.value_or(clear), container);
+}
+
 Colour cardGround(const Subject& subject, std::size_t band) {
-    const project::Settings& settings = subject.row.settings(band);
-    constexpr Colour clear{0, 0, 0, 0};
-    Colour ground{255, 255, 255, 255};
-    ground = units::laidOn(subject.project.page.container.background, ground);
-    ground = units::laidOn(settings.row.background.value_or(clear), ground);
-    return units::laidOn(settings.card.background.value_or(clear), ground);
+    return units::laidOn(subject.row.settings(band).card.background.value_or(clear),
+                         rowGround(subject, band));
 }
 
 Colour withContrast(const Colour& ink, const Colour& ground, double ratio) {

@@ -6,6 +6,9 @@
 
 namespace tenter::checks {
 
+/// Container and row laid on a white page in band `band`: what is between cards.
+units::Colour rowGround(const Subject& subject, std::size_t band);
+
 /// Container, row and card laid on a white page in band `band`: what is behind a part.
 units::Colour cardGround(const Subject& subject, std::size_t band);
 

@@ -13,6 +13,7 @@ const std::vector<Check>& registry() {
         {checkLastWords, true},     {checkSpareRoom, true},      {checkLinkPurpose, false},
         {checkAlternatives, false}, {checkStops, false},         {checkOutOfLine, true},
         {checkThemeGaps, false},    {checkHeadingLevels, false}, {checkLateFonts, false},
+        {checkInset, false},
     };
     return all;
 }

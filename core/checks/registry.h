@@ -25,6 +25,7 @@ void checkPictures(const Subject& subject, Findings& out);
 void checkHoles(const Subject& subject, Findings& out);
 void checkFonts(const Subject& subject, Findings& out);
 void checkLateFonts(const Subject& subject, Findings& out);
+void checkInset(const Subject& subject, Findings& out);
 void checkUnits(const Subject& subject, Findings& out);
 void checkLastWords(const Subject& subject, Findings& out);
 void checkSpareRoom(const Subject& subject, Findings& out);

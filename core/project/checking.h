@@ -12,12 +12,12 @@
 namespace tenter::project {
 
 /// Every check there is, by the name that findings carry.
-inline constexpr std::array<std::string_view, 29> checkNames{
-    "alternative", "button-lines",   "contrast",      "engines", "focus",         "font",
-    "growth",      "heading-levels", "heading-lines", "holes",   "label-in-name", "last-word",
-    "late-font",   "link-name",      "link-purpose",  "measure", "out-of-line",   "picture",
-    "reflow",      "small-type",     "spare-room",    "stops",   "target",        "text-spacing",
-    "theme-gap",   "tight-fit",      "unit",          "word",    "zoom"};
+inline constexpr std::array<std::string_view, 30> checkNames{
+    "alternative",  "button-lines",   "contrast",      "engines",      "focus",   "font",
+    "growth",       "heading-levels", "heading-lines", "holes",        "inset",   "label-in-name",
+    "last-word",    "late-font",      "link-name",     "link-purpose", "measure", "out-of-line",
+    "picture",      "reflow",         "small-type",    "spare-room",   "stops",   "target",
+    "text-spacing", "theme-gap",      "tight-fit",     "unit",         "word",    "zoom"};
 
 /// Where a figure becomes a finding, besides those that wishes hold (wishes.h). Common practice, no source,
 /// unless said otherwise. CSS px where nothing else is said.

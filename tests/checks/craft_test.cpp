@@ -486,6 +486,29 @@ TEST(OutOfLineCheck, CountsTheLinesRoomIsKeptFor) {
     EXPECT_FALSE(has(project, "out-of-line"));
 }
 
+// By hand: 6 px are less than half an em of 16 px type, and no less than half of 12 px.
+TEST(InsetCheck, TellsCopyThatAllButTouchesAnEdgeThatIsSeen) {
+    project::Project project = quiet();
+    set(project, "text/heading/size", "12");
+    set(project, "text/body/size", "16");
+    set(project, "card/padding", R"({"top": "6px", "right": "6px", "bottom": "6px", "left": "6px"})");
+    set(project, "card/border", R"({"width": "0"})");
+    set(project, "card/background", R"("transparent")");
+    EXPECT_FALSE(has(project, "inset")) << "nothing shows where the card ends";
+    set(project, "card/background", R"("#dfe6ea")");
+    const Finding found = findingOf(project, "inset");
+    expectSpans(found, {{320, 1920}});
+    EXPECT_EQ(found.part, 1U);
+    EXPECT_NE(found.says.find("only 0.38 em from the edge"), std::string::npos) << found.says;
+    set(project, "card/background", R"("transparent")");
+    set(project, "card/border", R"({"width": "1px", "colour": "#5a6b75"})");
+    EXPECT_TRUE(has(project, "inset"));
+    set(project, "card/padding/left", R"("8px")");
+    EXPECT_TRUE(has(project, "inset")) << "at the right";
+    set(project, "card/padding/right", R"("8px")");
+    EXPECT_FALSE(has(project, "inset"));
+}
+
 // By hand: two columns of half the page from 600 px on, pictures in their own ratios of 300 to 200 and 300 to
 // `height`: one is taller by W / 2 · (height − 200) / 300, which is 2 px at 1200 px for 201.
 TEST(OutOfLineCheck, TellsPicturesOfUnlikeHeight) {

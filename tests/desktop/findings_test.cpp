@@ -233,6 +233,26 @@ private slots:
         QCOMPARE(list_->currentIndex().row(), 3);
     }
 
+    void goesToTheOneProfileThatHasIt() {
+        const auto only = [&](const text::BreakProfile* profile) {
+            const auto found = std::ranges::find(survey().findings(), profile, &checks::Finding::only);
+            return static_cast<std::size_t>(found - survey().findings().begin());
+        };
+        const std::size_t index = only(&text::blink());
+        QVERIFY(index < survey().findings().size());
+        viewing().setProfile(text::gecko());
+        QTRY_VERIFY(survey().isFresh());
+        survey().choose(only(&text::blink()));
+        QCOMPARE(&viewing().profile(), &text::blink());
+        QCOMPARE(viewing().width(), survey().findings()[only(&text::blink())].at);
+        // What both have is looked at under the one there is.
+        viewing().setProfile(text::gecko());
+        QTRY_VERIFY(survey().isFresh());
+        survey().choose(only(nullptr));
+        QCOMPARE(&viewing().profile(), &text::gecko());
+        viewing().setProfile(text::blink());
+    }
+
     void checksARowOfManyPartsOffTheWindowsThread() {
         document().edit("Cards", [](project::Project& project) {
             const std::vector<project::Card> cards = project.cards;
