@@ -31,19 +31,19 @@ std::string sentenceOf(const project::Project& project, const Binding& binding) 
     return text + ".";
 }
 
-/// Of type that is to be the same in every variant: whose copy, box or figure it goes by.
+/// Of type that is to be the same in every variant: where it is decided for all of them.
 std::string sharedSentence(const project::Project& project, const Answer& answer, const Binding& binding) {
-    std::vector<std::string> deciders;
+    std::vector<std::string> places;
     for (const Binding& one : answer.bindings) {
         if (one.demand.role != binding.demand.role || one.demand.kind == Kind::SameInVariants) continue;
-        const std::string& name = project.variants[one.variant].className;
-        if (std::ranges::find(deciders, name) == deciders.end()) deciders.push_back(name);
+        std::string place = atWidth(project, one);
+        if (std::ranges::find(places, place) == places.end()) places.push_back(std::move(place));
     }
     const std::string wish = checks::sentence(said(binding.demand)) + ": ";
-    if (deciders.empty() || deciders.size() == project.variants.size())
+    if (places.empty())
         return wish + "just kept, with " + checks::figure(binding.size, 2) + " px, " +
                atWidth(project, binding) + ".";
-    return wish + "what is wished in " + project::listed(deciders) + " decides for the others too.";
+    return wish + "decided " + project::listed(places) + ".";
 }
 
 std::string loosened(const Loosening& loosening) {

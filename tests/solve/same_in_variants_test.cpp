@@ -141,16 +141,17 @@ TEST(SameInVariants, has_every_variant_solved_whichever_is_asked_for) {
     EXPECT_EQ(solve::solve(project, {0}, solveStore()).solved->variants[1], project.variants[1]);
 }
 
-TEST(SameInVariants, says_which_variant_decides_for_the_others) {
+TEST(SameInVariants, says_which_variants_decide_for_all) {
     project::Project project = oneAndFew(
         R"({"aim": "largest", "roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
     project.variants[0].set.text.of("heading").size = *units::Ramp::between({320, 22}, {1200, 50});
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved);
     const std::string told = inSentences(project, answer);
-    EXPECT_NE(told.find("The heading of the same size in every variant: what is wished in few decides for "
-                        "the others too."),
-              std::string::npos)
+    EXPECT_NE(
+        told.find("The heading of the same size in every variant: decided at 320 px in one and at 700 px "
+                  "in few."),
+        std::string::npos)
         << told;
 }
 

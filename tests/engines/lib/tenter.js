@@ -24,18 +24,16 @@ export class Tenter {
     return this.#out('page', project, '--variant', variant);
   }
 
+  /** Widths at which a part's number of lines changes under one break profile. */
+  async wraps(project, variant, engine) {
+    return JSON.parse(await this.#out('wraps', project, '--variant', variant, '--engine', engine, '--json'));
+  }
+
   /** What `check` finds under one break profile; findings that fail it are still told. */
   async check(project, variant, engine) {
     const words = ['check', project, '--variant', variant, '--engine', engine, '--json'];
     const {stdout} = await run(this.program, words, {maxBuffer: 1 << 30}).catch((error) => (error.code === 1 ? error : Promise.reject(error)));
     return JSON.parse(stdout);
-  }
-
-  /** The project with sizes by `wishes`, as text; null if they cannot be kept together. */
-  async solve(project, variant, wishes) {
-    const words = ['solve', project, '--variant', variant, ...wishes];
-    const {code, stdout} = await run(this.program, words, {maxBuffer: 1 << 30}).catch((error) => (error.code === 1 ? error : Promise.reject(error)));
-    return code === 1 ? null : stdout;
   }
 
   /** The project `base` with the row of a saved page taken in, as text. */
