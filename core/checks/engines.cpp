@@ -77,9 +77,9 @@ struct UnlikeLines {
 
 /// What to write instead: a hyphen that keeps its word whole, or a place at which both may break.
 std::string mendOf(const std::string& after, const std::string& written) {
-    const std::string both = "Written as " + inQuotation(written) + " both may.";
-    if (after != "-") return both;
-    return "With &#8209; (a hyphen that does not break, if the font has it) neither does. " + both;
+    const std::string hyphen =
+        after == "-" ? "With &#8209; (a hyphen that does not break, if the font has it) neither does. " : "";
+    return hyphen + "Written as " + inQuotation(written) + " both may.";
 }
 
 }  // namespace
