@@ -80,7 +80,10 @@ public:
         for (std::size_t column = 0; column < ramps_.columns(); ++column)
             if (!isLocked(column)) open_.push_back(column);
         while (!dive(0)) {
-            if (!stuck_ || tries_ < 0) return std::nullopt;
+            if (!stuck_ || tries_ < 0) {
+                if (branch()) break;
+                return std::nullopt;
+            }
             // What had no line of the grid left once others had theirs chooses before them.
             std::erase(open_, *stuck_);
             open_.insert(open_.begin(), *stuck_);
@@ -219,6 +222,22 @@ private:
         if (index >= choosers_ && !stuck_) stuck_ = column;
         if (index == 0) programme_.minimise();
         return false;
+    }
+
+    /// Where the nearest lines of the grid will not do, seeks among all of them.
+    bool branch() {
+        for (const std::size_t column : open_) {
+            const std::size_t times =
+                programme_.addWholeColumn(std::ceil(leastSize / step_), std::floor(mostSize / step_));
+            programme_.addRow({{column, 1}, {times, -step_}}, 0, 0);
+        }
+        if (programme_.minimiseWhole() != Outcome::Best) return false;
+        std::vector<double> sizes;
+        for (const std::size_t column : open_)
+            sizes.push_back(snapped(programme_.value(column)));
+        for (std::size_t i = 0; i < open_.size(); ++i)
+            programme_.boundColumn(open_[i], sizes[i], sizes[i]);
+        return programme_.minimise() == Outcome::Best;
     }
 
     void noteDeciding() {

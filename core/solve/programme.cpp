@@ -9,8 +9,10 @@ namespace tenter::solve {
 
 namespace {
 
-constexpr int patience = 2000;     // milliseconds, far beyond what a row of cards takes
-constexpr int mostSteps = 100000;  // of the simplex method
+constexpr int patience = 2000;      // milliseconds, far beyond what a row of cards takes
+constexpr int wholePatience = 500;  // milliseconds that whole numbers are sought for
+constexpr double wholeGap = 0.01;   // of the cost, by which they may miss the best
+constexpr int mostSteps = 100000;   // of the simplex method
 
 /// Programmes of this thread: with the last one GLPK's memory goes.
 thread_local int programmesHere = 0;
@@ -36,7 +38,8 @@ Form difference(Form form, const Form& taken, double times) {
 
 struct Programme::Held {
     glp_prob* problem = nullptr;
-    bool sound = true;  ///< false once a number was not finite
+    bool sound = true;   ///< false once a number was not finite
+    bool whole = false;  ///< true if what was found last is in whole numbers
 };
 
 Programme::Programme() : held_(std::make_unique<Held>()) {
@@ -57,6 +60,12 @@ std::size_t Programme::addColumn(double least, double most, double cost) {
     boundColumn(index, least, most);
     setCost(index, cost);
     return index;
+}
+
+std::size_t Programme::addWholeColumn(double least, double most) {
+    const std::size_t column = addColumn(least, most);
+    glp_set_col_kind(held_->problem, static_cast<int>(column) + 1, GLP_IV);
+    return column;
 }
 
 std::size_t Programme::addRow(const Form& form, double least, double most) {
@@ -95,6 +104,7 @@ void Programme::clearCosts() {
 }
 
 Programme::Outcome Programme::minimise() {
+    held_->whole = false;
     if (!held_->sound) return Outcome::GivenUp;
     glp_smcp how;
     glp_init_smcp(&how);
@@ -124,10 +134,27 @@ Programme::Outcome Programme::minimise() {
     }
 }
 
+Programme::Outcome Programme::minimiseWhole() {
+    const Outcome loose = minimise();
+    if (loose != Outcome::Best) return loose;
+    glp_iocp how;
+    glp_init_iocp(&how);
+    how.msg_lev = GLP_MSG_OFF;
+    how.tm_lim = wholePatience;
+    how.mip_gap = wholeGap;
+    glp_intopt(held_->problem, &how);
+    const int found = glp_mip_status(held_->problem);
+    held_->whole = found == GLP_OPT || found == GLP_FEAS;
+    if (held_->whole) return Outcome::Best;
+    return found == GLP_NOFEAS ? Outcome::None : Outcome::GivenUp;
+}
+
 double Programme::value(std::size_t column) const {
+    if (held_->whole) return glp_mip_col_val(held_->problem, static_cast<int>(column) + 1);
     return glp_get_col_prim(held_->problem, static_cast<int>(column) + 1);
 }
 double Programme::cost() const {
+    if (held_->whole) return glp_mip_obj_val(held_->problem);
     return glp_get_obj_val(held_->problem);
 }
 double Programme::price(std::size_t row) const {

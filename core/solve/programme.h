@@ -32,6 +32,8 @@ public:
 
     /// Bounds may be infinite; `least` ≤ `most`.
     std::size_t addColumn(double least, double most, double cost = 0);
+    /// A column that only `minimiseWhole` holds to whole numbers.
+    std::size_t addWholeColumn(double least, double most);
     std::size_t addRow(const Form& form, double least, double most);
     void boundColumn(std::size_t column, double least, double most);
     void boundRow(std::size_t row, double least, double most);
@@ -45,8 +47,11 @@ public:
         GivenUp,  ///< too long, or numbers too unlike each other
     };
     Outcome minimise();
+    /// The same, with whole columns whole, by branch and bound: `Best` within a hundredth, or the best that
+    /// was found in time.
+    Outcome minimiseWhole();
 
-    // After `Best`.
+    // After `Best`; after `minimiseWhole` there are no prices.
     [[nodiscard]] double value(std::size_t column) const;
     [[nodiscard]] double cost() const;
     /// How much the least cost rises for each unit by which the row's bound does; 0 where it does not bind.

@@ -100,6 +100,27 @@ TEST(Programme, gives_up_on_numbers_that_are_none) {
     EXPECT_EQ(programme.minimise(), Outcome::GivenUp);
 }
 
+// S. P. Bradley, A. C. Hax, T. L. Magnanti, Applied Mathematical Programming, 1977, § 9.5 (from memory): 5x +
+// 8y is 41 1/4 at most, 40 in whole numbers, which is not the nearest corner rounded.
+TEST(Programme, finds_whole_numbers) {
+    Programme programme;
+    const std::size_t x = programme.addWholeColumn(0, unbounded);
+    const std::size_t y = programme.addWholeColumn(0, unbounded);
+    programme.setCost(x, -5);
+    programme.setCost(y, -8);
+    programme.addRow({{x, 1}, {y, 1}}, -unbounded, 6);
+    programme.addRow({{x, 5}, {y, 9}}, -unbounded, 45);
+    ASSERT_EQ(programme.minimise(), Outcome::Best);
+    EXPECT_NEAR(programme.cost(), -41.25, within);
+    ASSERT_EQ(programme.minimiseWhole(), Outcome::Best);
+    EXPECT_NEAR(programme.cost(), -40, within);
+    EXPECT_NEAR(programme.value(x), 0, within);
+    EXPECT_NEAR(programme.value(y), 5, within);
+    programme.addRow({{y, 2}}, 3, 3);
+    EXPECT_EQ(programme.minimise(), Outcome::Best);
+    EXPECT_EQ(programme.minimiseWhole(), Outcome::None);
+}
+
 TEST(Programme, goes_on_from_where_it_was_when_altered) {
     Programme programme;
     const std::size_t x = programme.addColumn(0, 10, -1);

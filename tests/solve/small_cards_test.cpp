@@ -135,6 +135,39 @@ TEST(SmallCard, puts_sizes_onto_the_grid) {
     }
 }
 
+// As seven to six, whole px are 21 and 18, or 28 and 24: far from 25 and 21.
+TEST(SmallCard, finds_lines_of_a_grid_that_are_not_the_nearest) {
+    const project::Project project =
+        wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})", R"({
+    "heading": {"family": ["Vollkorn"], "size": [[320, 24], [800, 25]], "margin": {"top": "0", "bottom": "0"}},
+    "body": {"family": ["Karla"], "size": [[320, 21], [800, 21]], "margin": {"top": "0", "bottom": "0"}}})"),
+                {"heading.ratio=body*1.16666-", "body.ratio=heading*0.8567-", "grid=1px"});
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    for (const double width : {320.0, 800.0}) {
+        const double heading = rampOf(*answer.solved, "heading").sizeAt(width);
+        EXPECT_EQ(std::remainder(heading, 7), 0) << heading;
+        EXPECT_EQ(heading * 6, rampOf(*answer.solved, "body").sizeAt(width) * 7);
+    }
+}
+
+// That there are sizes, but none on the grid, is said only where there are none.
+TEST(SmallCard, has_no_sizes_on_a_grid_where_none_are_found) {
+    int none = 0;
+    for (double least = 21; least < 27; least += 0.75) {
+        const project::Project project =
+            wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})"),
+                    {"heading.size=" + units::number(least) + "-" + units::number(least + 1.5), "grid=4px",
+                     "heading.growth=0.2"});
+        const Answer answer = solve::solve(project, {0}, solveStore());
+        const bool isThere = std::floor((least + 1.5) / 4) * 4 >= least;
+        EXPECT_EQ(answer.solved.has_value(), isThere) << least;
+        EXPECT_EQ(answer.offGrid, !isThere) << least;
+        none += isThere ? 0 : 1;
+    }
+    EXPECT_GT(none, 2);
+}
+
 TEST(SmallCard, couples_roles_by_their_ratio) {
     const project::Project card = smallCard("Low tide", "Out and back.", R"({"roles": []})");
     const auto ratioAt = [](const project::Project& project, double width) {
