@@ -52,6 +52,14 @@ std::uint32_t linesTooMany(const Subject& subject, const PartSeen& part, const s
     return most > wished ? most : 0;
 }
 
+/// The last word of clusters [first, end).
+std::string lastWordOf(const text::Paragraph& paragraph, std::uint32_t first, std::uint32_t end) {
+    std::uint32_t from = end;
+    while (from > first && !paragraph.clusters()[from - 1].space)
+        --from;
+    return paragraph.utf8(from, end);
+}
+
 /// The first word from cluster `first` on.
 std::string wordFrom(const text::Paragraph& paragraph, std::uint32_t first) {
     std::uint32_t end = first;
@@ -72,8 +80,9 @@ std::string says(const Subject& subject, const Cause& cause, const std::string& 
     const double room = laid.query.available - line->width;
     const bool fits = room >= -text::hair && room <= line->width * (line->slack + 1e-9);
     if (fits || line->next >= laid.paragraph->clusters().size())
-        return "A line of " + name + ", " + inQuotation(laid.paragraph->utf8(line->first, line->end)) +
-               ", fits with " + about(std::max(room, 0.0), 2) + " px to spare " + atWidths(cause.there) +
+        return "A line of " + name + ", which ends in " +
+               inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)) + ", fits with " +
+               about(std::max(room, 0.0), 2) + " px to spare " + atWidths(cause.there) +
                ": on some platforms it will wrap otherwise" + mend;
     const double over = laid.query.available / (1 - line->slack);
     return "In " + name + " the word " + inQuotation(wordFrom(*laid.paragraph, line->next)) +
