@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "checks/phrases.h"
+#include "project/cascade.h"
 #include "project/wording.h"
 #include "solve/solve.h"
 #include "units/number.h"
@@ -44,6 +45,14 @@ std::string sharedSentence(const project::Project& project, const Answer& answer
         return wish + "just kept, with " + checks::figure(binding.size, 2) + " px, " +
                atWidth(project, binding) + ".";
     return wish + "decided " + project::listed(places) + ".";
+}
+
+bool followsCard(const project::Project& project, const std::string& role) {
+    for (const project::Variant& variant : project.variants)
+        for (std::size_t band = 0; band < variant.bands.size(); ++band)
+            if (project::resolve(project, variant, band).text.find(role)->follow == project::Follow::Card)
+                return true;
+    return false;
 }
 
 std::string loosened(const Loosening& loosening) {
@@ -90,6 +99,11 @@ std::vector<Told> told(const project::Project& project, const Answer& answer) {
                 " px.",
             place);
     }
+    for (const Demand& demand : conflict.demands)
+        if (demand.kind == Kind::SameInVariants && followsCard(project, demand.role))
+            say("Type that follows the card is of the same size in cards of unlike widths only where it does "
+                "not change with them. Let " +
+                checks::typeOf(demand.role) + " follow the page.");
     std::string text;
     for (std::size_t i = 0; i < conflict.loosenings.size(); ++i) {
         const bool last = i + 1 == conflict.loosenings.size();

@@ -263,6 +263,14 @@ TEST(SameInVariants, holds_for_sizes_by_the_card) {
     EXPECT_EQ(brokenAnywhere(*answer.solved, 3000, random), "");
 }
 
+TEST(SameInVariants, says_that_type_by_the_card_stands_in_the_way) {
+    const project::Project wished = wishing(samples().at("ferry-words.tenter.json"), {"body.variants=same"});
+    const Answer answer = solve::solve(wished, {0}, solveStore());
+    ASSERT_FALSE(answer.solved);
+    EXPECT_NE(inSentences(wished, answer).find("Let body type follow the page."), std::string::npos)
+        << inSentences(wished, answer);
+}
+
 TEST(SameInVariants, holds_at_the_widths_it_is_wished_for) {
     std::mt19937 random(21);
     project::Project project = oneAndFew(R"({"roles": [{"role": "heading", "lines": 2},
