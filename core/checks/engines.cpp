@@ -105,7 +105,7 @@ void checkEngines(const Subject& one, const Subject& other, Findings& out) {
         counts += one.row.profile().title();
         counts += " and " + std::to_string(found.other) + " in ";
         counts += other.row.profile().title();
-        counts += " " + atWidths(found.cause.there);
+        counts += " " + atWidths(one, found.cause.there);
         if (character.empty())
             counts += ": they shape or balance its lines otherwise. A slightly other size there settles it.";
         else

@@ -21,6 +21,7 @@ constexpr double unseenColumn = 0.05;
 struct Against {
     Cause cause;
     std::vector<std::string> types;
+    std::string worst;        // role
     double size[2] = {0, 0};  // before and after, of the worst
     double column[2] = {0, 0};
     void add(const RoleSeen& role, sweep::Interval span, const RolePiece& before, double at,
@@ -29,6 +30,7 @@ struct Against {
         const std::string type = typeOf(role.name);
         if (std::ranges::find(types, type) == types.end()) types.push_back(type);
         if (!cause.add(role.card, role.part, span, std::abs(sizes[1] - sizes[0]))) return;
+        worst = role.name;
         size[0] = sizes[0];
         size[1] = sizes[1];
         column[0] = before.column.at(at - before.from);
@@ -76,8 +78,10 @@ void checkGrowth(const Subject& subject, Findings& out) {
         tell(out, slopes.cause,
              {"growth", Severity::Warning, "common practice, no source",
               sentence(project::listed(slopes.types)) +
-                  (slopes.types.size() > 1 ? " go, at worst " : " goes ") + slopes.sizes() +
-                  " while its column goes " + slopes.columns() + ", " + atWidths(slopes.cause.there) +
+                  (slopes.types.size() > 1 ? " go, " + typeOf(slopes.worst) + " most, "
+                                           : std::string(" goes ")) +
+                  slopes.sizes() + " while its column goes " + slopes.columns() + ", " +
+                  atWidths(subject, slopes.cause.there) +
                   ": type should follow its column. Let the ramp run with the column.",
               "slope"});
     for (const auto& [at, step] : steps) {
@@ -85,8 +89,9 @@ void checkGrowth(const Subject& subject, Findings& out) {
         tell(out, step.cause,
              {"growth", Severity::Warning, "common practice, no source",
               sentence(project::listed(step.types)) +
-                  (step.types.size() > 1 ? " step, at worst " : " steps ") + step.sizes() +
-                  " at the breakpoint " + px(at) + " though the column " +
+                  (step.types.size() > 1 ? " step, " + typeOf(step.worst) + " most, "
+                                         : std::string(" steps ")) +
+                  step.sizes() + " at the breakpoint " + px(at) + " though the column " +
                   (same ? "stays " + about(step.column[1], 0) + " px wide" : "goes " + step.columns()) +
                   (same ? std::string(": it looks like a slip. Let the ramps meet there.")
                         : ": type should go with its column. Let it start no " +

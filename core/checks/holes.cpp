@@ -66,7 +66,7 @@ void checkHoles(const Subject& subject, Findings& out) {
                "; or centre the last line.";
     tell(out, cause,
          {"holes", least == 0 ? Severity::Warning : Severity::Note, "common practice, no source",
-          worst + atWidths(cause.there) + ": it looks unfinished." + mend, ""});
+          worst + atWidths(subject, cause.there) + ": it looks unfinished." + mend, ""});
 }
 
 }  // namespace tenter::checks

@@ -99,7 +99,7 @@ std::string says(const Subject& subject, const layout::PreparedRow& before, cons
     std::string said = "Until " + familyOf(paragraphOf(subject.row, worst, found.band));
     said += " has come over the network, " + worstAndOthers(subject, cause) + " takes ";
     said += std::to_string(found.before) + (found.before == 1 ? " line of " : " lines of ") + fallback;
-    said += " instead of " + std::to_string(found.then) + " " + atWidths(cause.there);
+    said += " instead of " + std::to_string(found.then) + " " + atWidths(subject, cause.there);
     said += ": the page jumps when it does. A fallback about as wide mends it, or an @font-face of ";
     said += text::isGenericFamily(fallback) ? "what stands for " + fallback + " here" : fallback;
     said += " with “size-adjust: " + units::number(adjust * 100, 0);

@@ -35,8 +35,8 @@ Cause linesOver(const Subject& subject, const char* role) {
     return cause;
 }
 
-std::string linesOf(const Cause& cause) {
-    return std::to_string(static_cast<int>(cause.worst)) + " lines " + atWidths(cause.there);
+std::string linesOf(const Subject& subject, const Cause& cause) {
+    return std::to_string(static_cast<int>(cause.worst)) + " lines " + atWidths(subject, cause.there);
 }
 
 }  // namespace
@@ -46,7 +46,7 @@ void checkHeadingLines(const Subject& subject, Findings& out) {
     if (!cause.any()) return;
     tell(out, cause,
          {"heading-lines", Severity::Warning, "common practice, no source",
-          sentence(worstAndOthers(subject, cause)) + " takes up to " + linesOf(cause) +
+          sentence(worstAndOthers(subject, cause)) + " takes up to " + linesOf(subject, cause) +
               " and crowds out the copy: smaller type there, a wider column or shorter copy mends "
               "it.",
           ""});
@@ -58,7 +58,7 @@ void checkButtonLines(const Subject& subject, Findings& out) {
     tell(
         out, cause,
         {"button-lines", Severity::Warning, "common practice, no source",
-         sentence(worstAndOthers(subject, cause)) + " wraps to " + linesOf(cause) +
+         sentence(worstAndOthers(subject, cause)) + " wraps to " + linesOf(subject, cause) +
              " and stops looking like a button: smaller type or padding there, or a shorter label, mends it.",
          ""});
 }

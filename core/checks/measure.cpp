@@ -13,6 +13,14 @@ struct MeasureBeyond {
     double limit = 0;  ///< where it is worst
 };
 
+/// How many characters of clusters [first, end) are seen: of soft hyphens only one at the end is.
+std::uint32_t seen(const text::Paragraph& paragraph, std::uint32_t first, std::uint32_t end) {
+    std::uint32_t count = paragraph.graphemes(first, end);
+    for (std::uint32_t i = first; i + 1 < end; ++i)
+        if (paragraph.text()[paragraph.clusters()[i].begin] == u'\u00AD') --count;
+    return count;
+}
+
 /// The most characters a line of the part holds on a piece, its last line left out.
 void overLongest(const Subject& subject, const PartSeen& part, const sweep::Piece& piece,
                  const std::function<void(const sweep::Interval&, double)>& found) {
@@ -25,7 +33,7 @@ void overLongest(const Subject& subject, const PartSeen& part, const sweep::Piec
                           std::uint32_t end = starts[i + 1];
                           while (end > starts[i] && paragraph.clusters()[end - 1].space)
                               --end;
-                          longest = std::max(longest, paragraph.graphemes(starts[i], end));
+                          longest = std::max(longest, seen(paragraph, starts[i], end));
                       }
                       found(span, longest);
                   });
@@ -42,6 +50,12 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
             project::held(subject.wishes, part.text->role,
                           over ? &project::RoleWishes::mostMeasure : &project::RoleWishes::leastMeasure);
         for (const auto& wish : wishes) {
+            sweep::Interval run;  // of stretches that touch and hold as many
+            double held = 0;
+            const auto addRun = [&] {
+                if (run.to > run.from && found.cause.add(part.card, part.part, run, over ? held : -held))
+                    found.limit = wish.value;
+            };
             for (const sweep::Piece& piece : part.pieces.pieces) {
                 if (piece.lines < static_cast<std::uint32_t>(project::measuredLines)) continue;
                 const auto cut = within(piece, wishedWidths(subject, wish));
@@ -55,10 +69,16 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
                 there.to = span->to;
                 overLongest(subject, part, there, [&](const sweep::Interval& stretch, double longest) {
                     if (over ? longest <= wish.value : longest >= wish.value) return;
-                    if (found.cause.add(part.card, part.part, stretch, over ? longest : -longest))
-                        found.limit = wish.value;
+                    if (longest == held && stretch.from <= run.to + sweep::leastStep) {
+                        run.to = stretch.to;
+                        return;
+                    }
+                    addRun();
+                    run = stretch;
+                    held = longest;
                 });
             }
+            addRun();
         }
     }
     return found;
@@ -72,7 +92,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
         tell(out, wide,
              {"measure", Severity::Warning, "WCAG 2.2 SC 1.4.8 (AAA)",
               "Lines of " + worstAndOthers(subject, wide) + " hold up to " + figure(wide.worst, 0) +
-                  " characters, " + atWidths(wide.there) + ": beyond " + figure(most, 0) +
+                  " characters, " + atWidths(subject, wide.there) + ": beyond " + figure(most, 0) +
                   " the eye loses the next line. Larger type, a narrower row or one more column mends it.",
               "long"});
     auto [narrow, least] = measureBeyond(subject, false);
@@ -82,7 +102,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
              {"measure", Severity::Note,
               "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory)",
               "Lines of " + worstAndOthers(subject, narrow) + " hold only " + figure(-narrow.worst, 0) +
-                  " characters " + atWidths(narrow.there) + ": under " + figure(least, 0) +
+                  " characters " + atWidths(subject, narrow.there) + ": under " + figure(least, 0) +
                   " copy reads in jerks. Smaller type, less padding or one column fewer mends it.",
               "short"});
 }

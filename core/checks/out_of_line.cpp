@@ -62,12 +62,26 @@ private:
                       const sweep::Interval& widths) {
         const layout::RolePlan& role = band.roles[band.cards[above.card].parts[above.part].role];
         const auto kept = static_cast<std::uint32_t>(std::max(role.keepLines, 0));
+        sweep::Interval run;  // of spans that touch and have as many lines
+        std::uint32_t here = 0;
+        std::uint32_t there = 0;
+        const auto addRun = [&] {
+            if (run.to > run.from)
+                add(here > there ? above : beside, run, widths, std::min(here, there), std::max(here, there));
+        };
         whereUnlike(above.pieces.pieces, beside.pieces.pieces,
                     [&](const sweep::Interval& span, std::uint32_t lines, std::uint32_t others) {
                         if (std::max(lines, kept) == std::max(others, kept)) return;
-                        add(lines > others ? above : beside, span, widths, std::min(lines, others),
-                            std::max(lines, others));
+                        if (lines == here && others == there && span.from <= run.to + 1e-3) {
+                            run.to = span.to;
+                            return;
+                        }
+                        addRun();
+                        run = span;
+                        here = lines;
+                        there = others;
                     });
+        addRun();
     }
 
     /// Columns are equally wide, so heights differ by ratio alone.
@@ -155,7 +169,7 @@ void tellLines(Findings& out, const Subject& subject, const std::string& role, c
          {"out-of-line", Severity::Warning, practice,
           sentence(worstAndOthers(subject, uneven.cause)) + " takes " + std::to_string(uneven.more) +
               " lines where its neighbour takes " + std::to_string(uneven.fewer) + ", " +
-              atWidths(uneven.cause.there) +
+              atWidths(subject, uneven.cause.there) +
               ", so the copy under them starts out of line. Levelling the parts mends it, or copy of like "
               "length.",
           role});

@@ -98,11 +98,12 @@ double wholeIn(const sweep::Interval& span) {
     return whole > span.from || whole == span.to ? whole : span.to;
 }
 
-std::string atWidths(const sweep::Interval& span) {
+std::string atWidths(const Subject& subject, const sweep::Interval& span) {
     const double last = wholeIn(span);
-    const double first = std::floor(span.from) + 1;
+    // Past its start: a breakpoint is the band's below. The range's own first width is in it.
+    const double first = span.from == subject.least ? std::ceil(span.from) : std::floor(span.from) + 1;
     if (first >= last) return "at " + px(last);
-    return "from " + units::number(first == span.from + 1 ? span.from : first, 0) + " to " + px(last, 0);
+    return "from " + units::number(first, 0) + " to " + px(last, 0);
 }
 
 std::string typeOf(std::string_view role) {

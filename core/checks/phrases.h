@@ -31,7 +31,7 @@ std::string px(double value, int decimals = 1);
 /// A whole width of the span, if it holds one; the widest.
 double wholeIn(const sweep::Interval& span);
 /// `at 640 px`, `from 640 to 700 px`.
-std::string atWidths(const sweep::Interval& span);
+std::string atWidths(const Subject& subject, const sweep::Interval& span);
 
 /// The role's name in text: `heading`, `body type`, `button label`.
 std::string typeOf(std::string_view role);

@@ -51,13 +51,20 @@ SlotNeed needOf(const sweep::PartCurves& curves, double ratio) {
 /// `that needs 500 px of width`, or how large it is where a file of another ratio fills it by its height.
 std::string slotWords(const Subject& subject, const Cause& cause, const SlotNeed& need) {
     const std::string width = px(need.width, 0);
-    if (need.slotHeight == 0) return "that needs " + width + " of width";
+    const std::string page = " where the page is " + px(need.at, 0) + " wide, ";
+    if (need.slotHeight == 0) return "that needs " + width + " of width" + page;
     const auto part = std::ranges::find_if(
         subject.parts, [&](const PartSeen& one) { return one.card == cause.card && one.part == cause.part; });
     const sweep::Curve& across =
         subject.curves.parts[static_cast<std::size_t>(part - subject.parts.begin())].slotWidth;
-    return "of " + about(sweep::valueAt(across, need.at), 0) + " × " + about(need.slotHeight, 0) +
-           " px, which cut from this file takes " + width + " of its width";
+    return "of " + about(sweep::valueAt(across, need.at), 0) + " × " + about(need.slotHeight, 0) + " px" +
+           page + "which takes " + width + " of the file's width, since it fills it by its height: ";
+}
+
+/// A whole width of the cause's worst span, next to where it is worst.
+double wholeAt(const Cause& cause) {
+    const double whole = cause.at == cause.there.from ? std::floor(cause.at) + 1 : std::floor(cause.at);
+    return std::min(whole, std::floor(cause.there.to));
 }
 
 /// Less than this share of a file to be seen cuts most subjects in two. Common practice, no source.
@@ -122,9 +129,8 @@ void checkPictures(const Subject& subject, Findings& out) {
         const double wanted = std::ceil(need.width * limits.pictureComfort);
         tell(out, cause,
              {"picture", severity, "CSS Images 3 § 5.5; common practice",
-              sentence(worstAndOthers(subject, cause)) +
-                  " has too few pixels for dense screens: " + px(file.width, 0) + " for a slot " +
-                  slotWords(subject, cause, need) + " where the page is " + px(need.at, 0) + " wide, " +
+              sentence(worstAndOthers(subject, cause)) + " has too few pixels for dense screens: " +
+                  px(file.width, 0) + " for a slot " + slotWords(subject, cause, need) +
                   figure(-cause.worst, 2) + " to one. A file " + px(wanted, 0) + " wide is sharp at 2.",
               severity == Severity::Warning ? "few" : "modest"});
     };
@@ -135,7 +141,7 @@ void checkPictures(const Subject& subject, Findings& out) {
     tell(out, cropped,
          {"picture", Severity::Note, "common practice, no source",
           sentence(worstAndOthers(subject, cropped)) + " shows only " + percent(-cropped.worst) +
-              " of its file where the page is " + px(cropped.at, 0) +
+              " of its file where the page is " + px(wholeAt(cropped), 0) +
               " wide, and has no focal point, so its middle is what is left. A focal point keeps the subject "
               "in view; a ratio nearer to the file's cuts less.",
           "cropped"});

@@ -23,7 +23,7 @@ void checkSmallType(const Subject& subject, Findings& out) {
         tell(out, cause,
              {"small-type", Severity::Warning, "common practice, no source",
               sentence(typeOf(role.name)) + " is only " + figure(-cause.worst, 2) + " px " +
-                  atWidths(cause.there) + ": under " + px(floor) +
+                  atWidths(subject, cause.there) + ": under " + px(floor) +
                   " many read it with effort or not at all. Raise the small end of its ramp.",
               role.name});
     }

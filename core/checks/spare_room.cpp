@@ -92,9 +92,9 @@ void checkKeptLines(const Subject& subject, Findings& out) {
         tell(out, cause,
              {"spare-room", Severity::Note, "common practice, no source",
               "Room is kept for " + std::to_string(lines[role]) + " lines of " + typeOf(role) +
-                  ", but beside " + named(subject, cause.card, cause.part) + " nothing takes so many " +
-                  atWidths(cause.there) +
-                  ": an empty line stands in every card. Levelling by subgrid keeps only what is taken.",
+                  ", but in the line of cards with " + named(subject, cause.card, cause.part) +
+                  " nothing takes so many " + atWidths(subject, cause.there) +
+                  ": there each card has an empty line. Levelling by subgrid keeps only what is taken.",
               "kept " + role});
     }
 }
@@ -141,7 +141,7 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
     tell(out, cause,
          {"spare-room", Severity::Note, "common practice, no source",
           "The card of " + named(subject, cause.card, part) + " stands empty for up to " +
-              figure(cause.worst, 0) + " lines beside a fuller one, " + atWidths(cause.there) +
+              figure(cause.worst, 0) + " lines beside a fuller one, " + atWidths(subject, cause.there) +
               (byPictures ? ": its picture is lower than its neighbour's. One ratio for all pictures mends "
                             "most of it."
                           : ": copy of more even length, or another order of the cards, fills it."),

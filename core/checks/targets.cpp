@@ -72,7 +72,7 @@ private:
     [[nodiscard]] std::string wherePressed(const Cause& cause) const {
         if (!cause.any()) return {};
         return sentence(worstAndOthers(subject_, cause)) + " can be pressed on only " + figure(-cause.worst) +
-               " px at its smallest, " + atWidths(cause.there);
+               " px at its smallest, " + atWidths(subject_, cause.there);
     }
 
     [[nodiscard]] bool cardIsTarget(const PartSeen& part, std::size_t band) const {
@@ -85,20 +85,23 @@ private:
             // Just past the piece's start, which may be the last width of the band before.
             const double start = piece.from + std::min(1e-6, (piece.to - piece.from) / 2);
             const double first = sizeAt(part, start);
-            const double last = sizeAt(part, piece.to);
+            // Just before its end: by rounding that may lie in the next piece already.
+            const double last = sizeAt(part, piece.to - (start - piece.from));
             const units::Linear size(first, (last - first) / (piece.to - piece.from));
             const auto under = [&](double limit) {
                 return whereAbove(limit - offGrid - size, piece.from, piece.to);
             };
+            // Of equally small ones the longest run is named.
+            const double longer = (piece.to - piece.from) * 1e-10;
             const auto small = under(least_);
             const auto modest = under(subject_.limits().comfortTarget);
             if (small && crowded(part, *small)) {
-                small_.add(part.card, part.part, *small, -std::min(first, last),
+                small_.add(part.card, part.part, *small, -std::min(first, last) + longer,
                            first < last ? small->from : small->to);
                 continue;
             }
             if (modest)
-                modest_.add(part.card, part.part, *modest, -std::min(first, last),
+                modest_.add(part.card, part.part, *modest, -std::min(first, last) + longer,
                             first < last ? modest->from : modest->to);
         }
     }

@@ -68,7 +68,7 @@ void checkTextSpacing(const Subject& subject, Findings& out) {
          {"text-spacing", Severity::Error, "WCAG 2.2 SC 1.4.12",
           "Spread as readers may ask for it (letters by 0.12 em, words by 0.16 em, lines by 1.5), " +
               worstAndOthers(subject, cause) + " sticks out by " + px(cause.worst) + " " +
-              atWidths(cause.there) + ": let its words break anywhere, or leave it more room.",
+              atWidths(subject, cause.there) + ": let its words break anywhere, or leave it more room.",
           ""});
 }
 

@@ -1,5 +1,6 @@
 // Lines that fit by a hair: another browser or platform may wrap them otherwise. Told over a long run of
 // widths, or where a wish on lines would break. Measured: engines' grids move lines by 0.15 % or less.
+#include <cmath>
 #include <map>
 
 #include "checks/phrases.h"
@@ -71,23 +72,27 @@ std::string wordFrom(const text::Paragraph& paragraph, std::uint32_t first) {
 /// What is said of the tightest line, and whether it fits.
 std::string says(const Subject& subject, const Cause& cause, const std::string& what) {
     const PartSeen part{cause.card, cause.part, nullptr, nullptr, {}};
-    const LaidOut laid = linesAt(subject, part, cause.at);
+    const double near = std::floor(cause.at);
+    const double at = near > cause.there.from ? near : wholeIn(cause.there);
+    const LaidOut laid = linesAt(subject, part, at);
+    const std::string where =
+        " where the page is " + px(at) + " wide, and is as close " + atWidths(subject, cause.there);
     const std::string mend = what + ". A slightly smaller or larger size there gives it room.";
-    const auto line = std::ranges::min_element(laid.lines, {}, &text::Line::slack);
     const std::string name = worstAndOthers(subject, cause);
+    const auto line = std::ranges::min_element(laid.lines, {}, &text::Line::slack);
     if (line == laid.lines.end())
-        return "A line of " + name + " is a tight fit " + atWidths(cause.there) + mend;
+        return "A line of " + name + " is a tight fit " + atWidths(subject, cause.there) + mend;
     const double room = laid.query.available - line->width;
     const bool fits = room >= -text::hair && room <= line->width * (line->slack + 1e-9);
     if (fits || line->next >= laid.paragraph->clusters().size())
-        return "A line of " + name + ", which ends in " +
-               inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)) + ", fits with " +
-               about(std::max(room, 0.0), 2) + " px to spare " + atWidths(cause.there) +
+        return "In " + name + " the line that ends in " +
+               inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)) + " fits with " +
+               about(std::max(room, 0.0), 2) + " px to spare" + where +
                ": on some platforms it will wrap otherwise" + mend;
     const double over = laid.query.available / (1 - line->slack);
     return "In " + name + " the word " + inQuotation(wordFrom(*laid.paragraph, line->next)) +
-           " misses the line before it by " + about(over - laid.query.available, 2) + " px " +
-           atWidths(cause.there) + ": on some platforms it will fit, and lines will wrap otherwise" + mend;
+           " misses the line before it by " + about(over - laid.query.available, 2) + " px" + where +
+           ": on some platforms it will fit, and lines will wrap otherwise" + mend;
 }
 
 struct Breaking {

@@ -24,7 +24,7 @@ void checkWords(const Subject& subject, Findings& out) {
         tell(out, cause,
              {"word", Severity::Warning, "common practice, no source",
               word + " in " + worstAndOthers(subject, cause) + (cut ? " is cut in two " : " sticks out ") +
-                  atWidths(cause.there) + ", " + px(cause.worst) +
+                  atWidths(subject, cause.there) + ", " + px(cause.worst) +
                   " wider than its room: smaller type, a wider column or a soft hyphen in the word mends it.",
               cut ? "cut" : "out"});
     }
