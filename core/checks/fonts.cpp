@@ -30,8 +30,7 @@ void checkFonts(const Subject& subject, Findings& out) {
         if (!cause.any()) continue;
         tell(out, cause,
              {"font", Severity::Warning, "common practice, no source",
-              note.family + " " + (note.says == "not found" ? "is not found" : note.says) + ", first in " +
-                  named(subject, cause.card, cause.part) +
+              note.family + " " + note.says + ", first in " + named(subject, cause.card, cause.part) +
                   (note.moves
                        ? ". What visitors see may look and break otherwise: bring"
                        : ". Browsers lean the upright letters, which moves no line but is no italic: bring") +

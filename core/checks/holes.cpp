@@ -27,15 +27,13 @@ std::set<std::size_t> columnCounts(const project::Project& project) {
 void checkHoles(const Subject& subject, Findings& out) {
     const std::size_t cards = subject.project.cards.size();
     std::map<std::size_t, std::vector<sweep::Interval>> spans;  // by column count
-    double from = subject.least;
-    for (std::size_t i = 0; i < subject.row.bandCount(); ++i) {
-        const layout::BandPlan& band = subject.row.band(i);
-        const double to = std::min(subject.most, band.upTo.value_or(subject.most));
+    sweep::overBands(subject.row, subject.least, subject.most, [&](std::size_t at, double from, double to) {
+        const layout::BandPlan& band = subject.row.band(at);
         const auto columns = static_cast<std::size_t>(band.columns);
         // A centred last line is meant to be one.
-        if (to > from && !band.centred && cards % columns != 0) spans[columns].push_back({from, to});
-        from = std::max(from, to);
-    }
+        if (!band.centred && cards % columns != 0) spans[columns].push_back({from, to});
+        return to;
+    });
     if (spans.empty()) return;
     const auto empty = [&](std::size_t columns) { return (columns - cards % columns) % columns; };
     const auto places = [](std::size_t count) {

@@ -205,13 +205,11 @@ void tellMissing(Findings& out, const Subject& subject, const OutOfLine& found) 
 void checkOutOfLine(const Subject& subject, Findings& out) {
     OutOfLine found;
     LinesOfCards lines(subject, found);
-    double from = subject.least;
-    for (std::size_t i = 0; i < subject.row.bandCount(); ++i) {
-        const layout::BandPlan& band = subject.row.band(i);
-        const double to = std::min(subject.most, band.upTo.value_or(subject.most));
-        if (to > from && band.columns > 1 && !band.levelled) lines.look(band, {from, to});
-        from = std::max(from, to);
-    }
+    sweep::overBands(subject.row, subject.least, subject.most, [&](std::size_t at, double from, double to) {
+        const layout::BandPlan& band = subject.row.band(at);
+        if (band.columns > 1 && !band.levelled) lines.look(band, {from, to});
+        return to;
+    });
     for (auto& [role, uneven] : found.lines)
         if (lasts(uneven.cause, subject)) tellLines(out, subject, role, uneven);
     if (lasts(found.pictures, subject)) tellPictures(out, subject, found.pictures);

@@ -268,7 +268,7 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         if (!face) {
             // What is missed behind a family that serves changes nothing that is drawn.
             if (asked && found.empty() && !isGenericFamily(family))
-                note(family, candidate != nullptr ? "its file cannot be read" : "not found");
+                note(family, candidate != nullptr ? "cannot be read from its file" : "not found");
             return;
         }
         const bool first = found.empty();
