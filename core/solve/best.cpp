@@ -5,6 +5,8 @@
 #include <map>
 #include <tuple>
 
+#include "solve/nearest.h"
+
 namespace tenter::solve {
 
 namespace {
@@ -14,19 +16,19 @@ constexpr double leastSize = 1;
 constexpr double mostSize = 400;
 /// Beside what is aimed at, ramps' ends stay near where they are.
 constexpr double habit = 1e-3;
-/// What it costs for each share of its size that type leaves its proportion to another role's: more than any
-/// change does.
-constexpr double outOfProportion = 100;
+/// What it costs, beside what growing earns, for each share of its size by which type takes another role's
+/// lead: more than it earns, less than all other type together.
+constexpr double lostLead = 3;
 /// A lead that tells roles apart, as a proportion; a button's label a little larger than body type may change
 /// places with it.
 constexpr double telling = 1.12;
-/// By how many times the proportion of two roles may grow where sizes stay near to what is there: where body
-/// type has to become much smaller, its heading does not stay alone. No source.
-constexpr double grown = 1.25;
 /// Times the least proportion of two roles over a variant that the greatest may be to mean something.
 constexpr double steady = 1.7;
-/// By how much a first aim's best may be missed for the sake of a second.
-constexpr double leeway = 1e-6;
+/// If a row has to grow by more than this as a whole, what is there is no guide to how large.
+constexpr double tooSmall = 1.15;
+/// What browsers set copy at unless told otherwise, CSS px (CSS Fonts 4, `medium`; the figure common
+/// practice, no source).
+constexpr double readersSize = 16;
 /// A row that the least cost hangs on by less does not decide.
 constexpr double priced = 1e-7;
 /// Programmes that are solved at most to get sizes onto the grid.
@@ -50,20 +52,6 @@ void put(Programme& programme, const Model& model, const RampsSought& ramps,
     for (const WishRow& row : model.rows())
         if (row.least > row.most && (leftOut.empty() || !leftOut[row.demand]))
             programme.addRow(row.form, -unbounded, row.most);
-}
-
-/// A column that is at least |form − value| / unit.
-std::size_t addDistance(Programme& programme, const Form& form, double value, double unit) {
-    const std::size_t distance = programme.addColumn(0, unbounded);
-    Form above = form;
-    for (Term& term : above)
-        term.times /= unit;
-    Form below = above;
-    above.push_back({distance, -1});
-    below.push_back({distance, 1});
-    programme.addRow(above, -unbounded, value / unit);
-    programme.addRow(below, value / unit, unbounded);
-    return distance;
 }
 
 class Search {
@@ -99,58 +87,40 @@ public:
 private:
     /// Sets the costs; false if nothing keeps the rows.
     bool aimAt(project::Aim aim) {
-        std::vector<std::size_t> ends;
-        for (std::size_t column = 0; column < ramps_.columns(); ++column)
-            ends.push_back(addDistance(programme_, {{column, 1}}, ramps_.now(column), ramps_.now(column)));
-        bool sound = true;
-        if (aim == project::Aim::Nearest) sound = aimNearest();
+        const bool near = aim == project::Aim::Nearest;
         if (aim == project::Aim::Largest) aimLargest();
         if (aim == project::Aim::Calmest) aimCalmest();
-        if (!sound) return false;
-        for (const std::size_t end : ends)
-            programme_.setCost(end, habit);
-        keepProportions(aim == project::Aim::Nearest);
-        return programme_.minimise() == Outcome::Best;
+        const Nearness nearness(programme_, model_, near ? 1 : habit);
+        for (std::size_t column = 0; column < ramps_.columns(); ++column)
+            programme_.addDistance({{column, 1 / ramps_.now(column)}}, 1, habit);
+        if (programme_.minimise() != Outcome::Best) return false;
+        if (!near) return true;
+        if (nearness.scale(programme_) > tooSmall) {
+            nearness.aimAt(programme_, std::max(nearness.scale(programme_), readersSize / leastOfLeading()));
+            if (programme_.minimise() != Outcome::Best) return false;
+        }
+        return !nearness.softenSteps(programme_) || programme_.minimise() == Outcome::Best;
     }
 
-    /// The largest share by which a size changes is least, then their sum.
-    bool aimNearest() {
-        const std::size_t largest = programme_.addColumn(0, unbounded, 1);
-        std::vector<std::size_t> distances;
-        for (const Point& point : model_.points()) {
-            distances.push_back(addDistance(programme_, point.size, point.now, point.now));
-            programme_.addRow({{largest, 1}, {distances.back(), -1}}, 0, unbounded);
-        }
-        if (programme_.minimise() != Outcome::Best) return false;
-        noteDeciding();
-        // The grid may cost more than the best there is without it.
-        const double most = programme_.value(largest);
-        programme_.boundColumn(largest, 0, most + leeway);
-        programme_.clearCosts();
-        for (const std::size_t distance : distances)
-            programme_.setCost(distance, 1);
-        if (programme_.minimise() != Outcome::Best) return false;
-        programme_.boundColumn(largest, 0, unbounded);
-        programme_.setCost(largest, static_cast<double>(10 * distances.size()));
-        return true;
+    /// The least size of the role with the most copy, CSS px.
+    [[nodiscard]] double leastOfLeading() const {
+        double least = mostSize;
+        for (const Point& point : model_.points())
+            if (point.role == model_.leading()) least = std::min(least, point.now);
+        return least;
     }
 
     /// Where one role's type is clearly larger than another's, at least half of its lead stays, as a
     /// proportion, if wishes allow: a kicker that nothing bounds does not end up as large as body type that a
-    /// measure bounds. If `near`, no other proportion grows by much either. Proportions that are others at
-    /// other widths mean nothing.
-    void keepProportions(bool near) {
+    /// measure bounds. Proportions that are others at other widths mean nothing.
+    void keepLeads() {
         for (const Point& one : model_.points()) {
             for (const Point& other : model_.points()) {
                 if (!areTogether(one, other)) continue;
                 const double proportion = one.now / other.now;
-                const bool isLess = telling * proportion <= 1;
-                if ((!isLess && !near) || !isSteady(one, other)) continue;
-                const double most = isLess ? std::sqrt(proportion) : grown * proportion;
-                const std::size_t over = programme_.addColumn(0, unbounded, outOfProportion);
-                Form form = difference(one.size, other.size, most);
-                for (Term& term : form)
-                    term.times /= one.now;
+                if (telling * proportion > 1 || !isSteady(one, other)) continue;
+                const std::size_t over = programme_.addColumn(0, unbounded, lostLead);
+                Form form = scaled(difference(one.size, other.size, std::sqrt(proportion)), 1 / one.now);
                 form.push_back({over, -1});
                 programme_.addRow(form, -unbounded, 0);
             }
@@ -186,6 +156,7 @@ private:
                 cost[term.column] -= term.times / point.now;
         for (std::size_t column = 0; column < cost.size(); ++column)
             programme_.setCost(column, cost[column]);
+        keepLeads();
     }
 
     /// The least sum of changes from each point to the next of its role, as shares of the size.
@@ -195,7 +166,7 @@ private:
             const Point& a = points[i];
             const Point& b = points[i + 1];
             if (a.role != b.role || a.variant != b.variant) continue;
-            programme_.setCost(addDistance(programme_, difference(b.size, a.size), 0, a.now), 1);
+            programme_.addDistance(scaled(difference(b.size, a.size), 1 / a.now), 0, 1);
         }
     }
 

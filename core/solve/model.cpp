@@ -34,6 +34,16 @@ std::vector<double> cutsOf(const std::vector<Demand>& demands, double least) {
     return cuts;
 }
 
+std::string leadingOf(const project::Project& project, const std::vector<bool>& without) {
+    std::map<std::string, std::size_t> copy;
+    for (std::size_t card = 0; card < project.cards.size(); ++card)
+        for (const project::Part& part : project.cards[card].parts)
+            if (const auto* text = std::get_if<project::TextPart>(&part); text != nullptr && !without[card])
+                copy[text->role] += project::plainText(text->copy).size();
+    const auto most = std::ranges::max_element(copy, {}, [](const auto& role) { return role.second; });
+    return most == copy.end() ? std::string() : most->first;
+}
+
 bool isWithin(const Stretch& stretch, const Demand& demand) {
     return stretch.from >= demand.widths.from - sweep::leastStep &&
            stretch.to <= demand.widths.to + sweep::leastStep;
@@ -56,6 +66,7 @@ Model::Model(const Setting& setting, const RampsSought& ramps, const project::Wi
     : ramps_(ramps),
       margins_{*wishes.slack, *wishes.narrowSlack, *wishes.reserve},
       without_(withoutOf(setting.project, wishes)),
+      leading_(leadingOf(setting.project, without_)),
       least_(setting.project.leastWidth),
       most_(setting.project.mostWidth),
       step_(stepOf(setting.project, wishes)),

@@ -74,6 +74,8 @@ public:
     [[nodiscard]] double step() const { return step_; }
     [[nodiscard]] const Margins& margins() const { return margins_; }
     [[nodiscard]] const std::vector<bool>& without() const { return without_; }
+    /// The role with the most copy.
+    [[nodiscard]] const std::string& leading() const { return leading_; }
 
     /// Ends for `RampsSought::split`.
     [[nodiscard]] RampsSought::Ends endsOf(std::size_t variant, const std::string& role) const;
@@ -104,6 +106,7 @@ private:
     std::vector<Point> points_;
     Margins margins_;
     std::vector<bool> without_;
+    std::string leading_;
     double least_ = 0, most_ = 0;
     double step_ = 0.01;
     double jump_ = 0;  ///< step of type at a breakpoint that is none, CSS px

@@ -36,6 +36,12 @@ Form difference(Form form, const Form& taken, double times) {
     return form;
 }
 
+Form scaled(Form form, double times) {
+    for (Term& term : form)
+        term.times *= times;
+    return form;
+}
+
 struct Programme::Held {
     glp_prob* problem = nullptr;
     bool sound = true;   ///< false once a number was not finite
@@ -81,6 +87,22 @@ std::size_t Programme::addRow(const Form& form, double least, double most) {
     glp_set_mat_row(held_->problem, row, static_cast<int>(columns.size()) - 1, columns.data(), times.data());
     boundRow(static_cast<std::size_t>(row) - 1, least, most);
     return static_cast<std::size_t>(row) - 1;
+}
+
+Programme::Distance Programme::addDistance(const Form& form, double value, double cost) {
+    Distance distance;
+    distance.column = addColumn(0, unbounded, cost);
+    Form bounded = form;
+    bounded.push_back({distance.column, -1});
+    distance.above = addRow(bounded, -unbounded, value);
+    bounded.back().times = 1;
+    distance.below = addRow(bounded, value, unbounded);
+    return distance;
+}
+
+void Programme::moveDistance(const Distance& distance, double value) {
+    boundRow(distance.above, -unbounded, value);
+    boundRow(distance.below, value, unbounded);
 }
 
 void Programme::boundColumn(std::size_t column, double least, double most) {

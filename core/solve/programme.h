@@ -20,6 +20,7 @@ struct Term {
 using Form = std::vector<Term>;
 /// `form − times · taken`.
 Form difference(Form form, const Form& taken, double times = 1);
+Form scaled(Form form, double times);
 
 /// A linear programme that may be altered and solved again; it then goes on from where it was. Columns and
 /// rows are counted from 0. Belongs to the thread that made it, as GLPK's memory does.
@@ -35,6 +36,14 @@ public:
     /// A column that only `minimiseWhole` holds to whole numbers.
     std::size_t addWholeColumn(double least, double most);
     std::size_t addRow(const Form& form, double least, double most);
+    /// A column that is at least |form − value| and costs `cost`, not below 0.
+    struct Distance {
+        std::size_t column = 0;
+        std::size_t above = 0, below = 0;  ///< rows, for what is more than `value` and what is less
+    };
+    Distance addDistance(const Form& form, double value, double cost);
+    /// Measures `distance` from another value.
+    void moveDistance(const Distance& distance, double value);
     void boundColumn(std::size_t column, double least, double most);
     void boundRow(std::size_t row, double least, double most);
     void setCost(std::size_t column, double cost);

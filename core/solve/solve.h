@@ -61,9 +61,10 @@ project::Project loosened(const project::Project& project, const Loosening& loos
 /// Sizes for every role that cards use, in `variants` (indices), by the project's wishes. All variants at
 /// once share the ramps that the style says; some alone get theirs in the variant.
 /// Where bands share a ramp and wishes need it, each gets its own. If type is to be the same in every
-/// variant, all are solved, and bands that overlap get one ramp. Whatever the aim, a role that is clearly
-/// smaller than another stays so, by half of that proportion at least, if wishes allow; and if sizes are to
-/// be near to what is there, no role becomes much larger in proportion to another than it was.
+/// variant, all are solved, and bands that overlap get one ramp. What near to what is there means says
+/// solve/nearest.h; if a row has to grow as a whole by more than a sixth, its type is no guide, and the role
+/// with the most copy is brought to what browsers set copy at, if wishes allow. Sizes as large as can be keep
+/// at least half of the lead of one role over another, as a proportion.
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options = {});
 

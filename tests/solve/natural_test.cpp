@@ -1,0 +1,142 @@
+// Sizes that are natural, not merely legal: rows spoilt on purpose come back as they were designed. What the
+// samples' designers chose by eye is the measure; figures are common practice, no source.
+#include "solving.h"
+
+namespace tenter::test {
+namespace {
+
+/// A role's size at both ends of every band of every variant, CSS px; sizes at a breakpoint stand beside each
+/// other.
+std::vector<double> sizesOf(const project::Project& project, const std::string& role) {
+    std::vector<double> sizes;
+    for (const project::Variant& variant : project.variants) {
+        double from = project.leastWidth;
+        for (std::size_t band = 0; band < variant.bands.size(); ++band) {
+            const double to = variant.bands[band].upTo.value_or(project.mostWidth);
+            const units::Ramp ramp = *project::resolve(project, variant, band).text.find(role)->size;
+            sizes.push_back(ramp.sizeAt(from));
+            sizes.push_back(ramp.sizeAt(to));
+            from = to;
+        }
+    }
+    return sizes;
+}
+
+project::Project solved(const project::Project& project) {
+    const solve::Answer answer = solve::solve(project, allVariants(project), solveStore());
+    EXPECT_TRUE(answer.solved) << inSentences(project, answer);
+    return answer.solved.value_or(project);
+}
+
+void spoilRole(project::Project& project, const std::string& role, double times) {
+    const project::Project before = project;
+    spoil(project, times, times);
+    const auto restore = [&](project::Settings& settings, const project::Settings& old) {
+        for (auto& [name, style] : settings.text.roles)
+            if (name != role) style.size = old.text.find(name)->size;
+    };
+    restore(project.style, before.style);
+    for (std::size_t v = 0; v < project.variants.size(); ++v) {
+        restore(project.variants[v].set, before.variants[v].set);
+        for (std::size_t b = 0; b < project.variants[v].bands.size(); ++b)
+            restore(project.variants[v].bands[b].set, before.variants[v].bands[b].set);
+    }
+}
+
+// Too large or too small as a whole, a row comes back to sizes like its own, in its own proportions.
+TEST(NaturalSizes, come_back_when_all_are_spoilt_alike) {
+    for (const auto& [name, sample] : samples()) {
+        const std::vector<double> body = sizesOf(sample, "body");
+        const std::vector<double> heading = sizesOf(sample, "heading");
+        for (const double times : {0.6, 1.7}) {
+            project::Project project = sample;
+            spoil(project, times, times);
+            const project::Project back = solved(project);
+            const std::vector<double> bodyNow = sizesOf(back, "body");
+            const std::vector<double> headingNow = sizesOf(back, "heading");
+            for (std::size_t i = 0; i < body.size(); ++i) {
+                EXPECT_GT(bodyNow[i], 0.9 * body[i]) << name << " times " << times << ", " << i;
+                EXPECT_LT(bodyNow[i], 1.25 * body[i]) << name << " times " << times << ", " << i;
+                const double proportion = (headingNow[i] / bodyNow[i]) / (heading[i] / body[i]);
+                EXPECT_NEAR(proportion, 1, 0.2) << name << " times " << times << ", " << i;
+            }
+        }
+    }
+}
+
+// One role is spoilt: that role moves, the copy does not.
+TEST(NaturalSizes, leave_the_copy_alone_when_another_role_is_spoilt) {
+    for (const auto& [name, sample] : samples()) {
+        const std::vector<double> body = sizesOf(solved(sample), "body");
+        for (const auto& [role, times] :
+             {std::pair("heading", 0.5), std::pair("heading", 1.8), std::pair("button", 2.0)}) {
+            project::Project project = sample;
+            spoilRole(project, role, times);
+            const std::vector<double> bodyNow = sizesOf(solved(project), "body");
+            for (std::size_t i = 0; i < body.size(); ++i)
+                EXPECT_NEAR(bodyNow[i] / body[i], 1, 0.04)
+                    << name << ", " << role << " times " << times << ", " << i;
+        }
+    }
+}
+
+// The heading leads the copy whatever was spoilt, as it does in every sample.
+TEST(NaturalSizes, keep_the_heading_above_the_copy) {
+    for (const auto& [name, sample] : samples()) {
+        for (const auto& [role, times] :
+             {std::pair("heading", 0.5), std::pair("body", 1.6), std::pair("button", 2.0)}) {
+            project::Project project = sample;
+            spoilRole(project, role, times);
+            const project::Project back = solved(project);
+            const std::vector<double> body = sizesOf(back, "body");
+            const std::vector<double> heading = sizesOf(back, "heading");
+            for (std::size_t i = 0; i < body.size(); ++i)
+                EXPECT_GT(heading[i], 1.04 * body[i]) << name << ", " << role << " times " << times;
+        }
+    }
+}
+
+// Type that has to move steps by no more than a fifth where the columns change, if wishes allow.
+TEST(NaturalSizes, step_little_at_breakpoints) {
+    for (const auto& [name, sample] : samples()) {
+        project::Project project = sample;
+        spoil(project, 0.7, 1.9);
+        const project::Project back = solved(project);
+        const std::vector<double> body = sizesOf(back, "body");
+        std::size_t i = 0;
+        for (const project::Variant& variant : back.variants) {
+            for (std::size_t band = 0; band + 1 < variant.bands.size(); ++band) {
+                const double below = body[i + 2 * band + 1];
+                const double above = body[i + 2 * band + 2];
+                EXPECT_GT(std::min(below, above), 0.79 * std::max(below, above))
+                    << name << ", " << variant.className << " at " << *variant.bands[band].upTo;
+            }
+            i += 2 * variant.bands.size();
+        }
+    }
+}
+
+// What keeps its wishes is left as it is: solved once, a row does not change when it is solved again.
+TEST(NaturalSizes, stay_when_they_are_solved_again) {
+    for (const auto& [name, sample] : samples()) {
+        for (const auto& [first, last] : {std::pair(1.0, 1.0), std::pair(1.7, 1.7), std::pair(0.7, 1.9)}) {
+            project::Project project = sample;
+            spoil(project, first, last);
+            const project::Project once = solved(project);
+            EXPECT_EQ(solved(once), once) << name << " times " << first << " and " << last;
+        }
+    }
+}
+
+// A row that is too small to read is no guide: its copy begins where browsers set copy, 16 px, or as near as
+// its measure allows.
+TEST(NaturalSizes, begin_at_what_browsers_set_copy_at_when_type_was_too_small) {
+    const project::Project sample = samples().at("night-sky.tenter.json");
+    project::Project project = sample;
+    spoil(project, 0.6, 0.6);
+    const std::vector<double> body = sizesOf(solved(project), "body");
+    EXPECT_NEAR(*std::ranges::min_element(body), 16, 0.8);
+}
+
+}  // namespace
+}  // namespace tenter::test
