@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numeric>
 #include <optional>
+#include <utility>
 
 namespace tenter::solve {
 
@@ -67,20 +68,52 @@ int rank(Kind kind) {
     }
 }
 
+/// Two demands can be in each other's way only if they ask something of the same role.
+bool touch(const Demand& one, const Demand& other) {
+    const auto asks = [](const Demand& demand, const std::string& role) {
+        return demand.role == role || demand.other == role;
+    };
+    return asks(other, one.role) || (!one.other.empty() && asks(other, one.other));
+}
+
 }  // namespace
 
 std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
-                                  const std::vector<Demand>& demands) {
+                                  const std::vector<Demand>& demands, const std::vector<bool>& said) {
     std::vector<std::size_t> order(demands.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_sort(
-        order, [&](std::size_t a, std::size_t b) { return rank(demands[a].kind) < rank(demands[b].kind); });
+    std::ranges::stable_sort(order, {}, [&](std::size_t index) {
+        return std::pair(static_cast<bool>(said[index]), rank(demands[index].kind));
+    });
     std::vector<bool> out(demands.size(), false);
+    std::vector<std::size_t> inside;
     for (const std::size_t index : order) {
         out[index] = true;
-        if (isFeasible(model, ramps, out)) out[index] = false;
+        if (!isFeasible(model, ramps, out)) continue;
+        out[index] = false;
+        inside.push_back(index);
+    }
+    if (inside.size() < 3) return out;
+    // Another set may be smaller. People know best what they said themselves.
+    std::ranges::reverse(order);
+    std::ranges::reverse(inside);
+    for (const std::size_t one : inside) {
+        for (const std::size_t other : order) {
+            if (other == one || !touch(demands[one], demands[other])) continue;
+            std::vector<bool> all(demands.size(), true);
+            all[one] = all[other] = false;
+            if (!isFeasible(model, ramps, all)) return all;
+        }
     }
     return out;
+}
+
+std::vector<Loosening> offered(const Conflict& conflict) {
+    std::vector<Loosening> ending;
+    std::vector<Loosening> others;
+    for (const Loosening& one : conflict.loosenings)
+        if (!one.unreadable) (one.leavesOthers ? others : ending).push_back(one);
+    return ending.empty() ? others : ending;
 }
 
 Loosening leastLoosening(const Demand& wished, const Judged& canKeep, const Judged& hasSizes) {

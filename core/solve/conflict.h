@@ -8,10 +8,11 @@
 
 namespace tenter::solve {
 
-/// The smallest set of demands that `model` cannot keep: without any one of them it could keep the others.
-/// By demand, true for those outside the set.
+/// The smallest set of demands that `model` cannot keep: without any one of them it could keep the others,
+/// and no two in place of three or more are found. Where there is a choice, those that are `said` come before
+/// the usual ones. By demand, true for those outside the set.
 std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
-                                  const std::vector<Demand>& demands);
+                                  const std::vector<Demand>& demands, const std::vector<bool>& said);
 
 /// The least loosening of `wished` with which the others can be kept: by `canKeep`, quickly, and then by
 /// `hasSizes`, which knows the grid too. To a figure that reads well.

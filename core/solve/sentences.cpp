@@ -62,6 +62,19 @@ std::string loosened(const Loosening& loosening) {
     return "ask for " + said(loosening.demand);
 }
 
+std::string whatHelps(const Conflict& conflict) {
+    const std::vector<Loosening> ways = offered(conflict);
+    if (ways.empty())
+        return "No type that can be read keeps the others: shorter copy helps, or fewer columns there.";
+    std::string text = ways.front().leavesOthers
+                           ? "There is another conflict beside this one. This one ends with: "
+                       : ways.size() == 1 ? "This helps: "
+                                          : "Any one of these helps: ";
+    for (std::size_t i = 0; i < ways.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == ways.size() ? ", or " : ", ") + loosened(ways[i]);
+    return text + ".";
+}
+
 }  // namespace
 
 std::vector<Told> told(const project::Project& project, const Answer& answer) {
@@ -104,12 +117,8 @@ std::vector<Told> told(const project::Project& project, const Answer& answer) {
             say("Type that follows the card is of the same size in cards of unlike widths only where it does "
                 "not change with them. Let " +
                 checks::typeOf(demand.role) + " follow the page.");
-    std::string text;
-    for (std::size_t i = 0; i < conflict.loosenings.size(); ++i) {
-        const bool last = i + 1 == conflict.loosenings.size();
-        text += (i == 0 ? "" : last ? ", or " : ", ") + loosened(conflict.loosenings[i]);
-    }
-    say("Any one of these helps: " + text + ".");
+    if (conflict.byReserve) say("Without room for longer copy they could be kept.");
+    say(whatHelps(conflict));
     return all;
 }
 

@@ -40,6 +40,7 @@ public:
           store_(store),
           wishes_(project::wishesOf(project)),
           demands_(demandsOf(project, wishes_)),
+          usual_(demandsOf(project, project::usualWishes(project))),
           setting_(project, solvedTogether(project, wishes_, variants), store, options.profile),
           ramps_(project, setting_.variants, rolesIn(demands_)) {
         for (const std::string& role : rolesIn(demands_))
@@ -131,7 +132,7 @@ private:
     /// Where wishes conflict because bands share a ramp, gives each its own; false if that is not why.
     bool giveFreedom(const Model& model) {
         if (isFeasible(model, ramps_)) return false;
-        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_);
+        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_, said());
         std::vector<std::string> roles;
         for (std::size_t i = 0; i < demands_.size(); ++i) {
             if (outside[i]) continue;
@@ -196,7 +197,8 @@ private:
             answer.offGrid = true;
             return answer;
         }
-        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_);
+        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_, said());
+        answer.conflict.byReserve = isByReserve(outside);
         for (SharedRamp& one : shared())
             if (isInConflict(Kind::SameInVariants, one.role, outside))
                 answer.shared.push_back(std::move(one));
@@ -230,13 +232,44 @@ private:
         const auto hasSizes = [&](const Demand& tried) {
             return others || sizesOf(Model(model, index, tried));
         };
-        return leastLoosening(demands_[index], canKeep, hasSizes);
+        Loosening least = leastLoosening(demands_[index], canKeep, hasSizes);
+        least.leavesOthers = others;
+        least.unreadable = isUnreadable(least);
+        return least;
+    }
+
+    /// By demand, true for those that the person asked for.
+    [[nodiscard]] std::vector<bool> said() const {
+        std::vector<bool> said;
+        said.reserve(demands_.size());
+        for (const Demand& demand : demands_)
+            said.push_back(std::ranges::none_of(usual_, [&](const Demand& usual) {
+                return usual.kind == demand.kind && usual.role == demand.role &&
+                       usual.value == demand.value && usual.everywhere == demand.everywhere;
+            }));
+        return said;
+    }
+
+    [[nodiscard]] bool isUnreadable(const Loosening& loosening) const {
+        if (loosening.demand.kind != Kind::LeastSize) return false;
+        return std::ranges::any_of(usual_, [&](const Demand& usual) {
+            return usual.kind == Kind::LeastSize && usual.role == loosening.demand.role &&
+                   (loosening.out || loosening.demand.value < usual.value);
+        });
+    }
+
+    [[nodiscard]] bool isByReserve(const std::vector<bool>& outside) const {
+        if (*wishes_.reserve <= 0) return false;
+        project::Wishes bare = wishes_;
+        bare.reserve = 0;
+        return isFeasible(Model(setting_, ramps_, bare, demands_), ramps_, outside);
     }
 
     const project::Project& project_;
     text::ParagraphStore& store_;
     project::Wishes wishes_;
     std::vector<Demand> demands_;
+    std::vector<Demand> usual_;  ///< that hold if nothing is wished
     Setting setting_;
     RampsSought ramps_;
     std::vector<std::string> madeAlike_;  ///< roles whose ramps were made common to bands that overlap

@@ -24,17 +24,24 @@ struct Binding {
     std::optional<double> withShorter;  ///< what size three letters less in that word would allow, CSS px
 };
 
-/// The least change of one wish that would let all be kept.
+/// The least change of one wish that lets the conflict's others be kept.
 struct Loosening {
-    Demand demand;     ///< as it would have to be
-    bool out = false;  ///< only leaving it out helps
+    Demand demand;              ///< as it would have to be
+    bool out = false;           ///< only leaving it out helps
+    bool leavesOthers = false;  ///< wishes outside the conflict then conflict still
+    bool unreadable = false;    ///< type would be smaller than any is usually wished to be
 };
 
 struct Conflict {
     std::vector<Demand> demands;        ///< the smallest set that cannot be kept together
     std::vector<Loosening> loosenings;  ///< for each of them
+    bool byReserve = false;             ///< without room for longer copy they could be
     std::vector<Binding> places;        ///< where they meet, for those that have a place
 };
+
+/// The loosenings to choose from: those that end every conflict; if none does, those that end this one. None
+/// makes type unreadable.
+std::vector<Loosening> offered(const Conflict& conflict);
 
 /// A ramp that bands of several variants share, which begin and end at other widths.
 struct SharedRamp {

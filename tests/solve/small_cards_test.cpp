@@ -380,9 +380,12 @@ TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
         for (std::size_t i = 0; i < answer.conflict.loosenings.size(); ++i) {
             const solve::Loosening& loosening = answer.conflict.loosenings[i];
             if (loosening.demand.kind == Kind::Words) continue;
-            // Where more than these conflict, what helps them alone is told.
+            // Where more than these conflict, what helps them alone is told, and that it does not end it.
             const solve::Loosening none{answer.conflict.demands[i], true};
-            if (!solve::solve(solve::loosened(project, none), {0}, solveStore()).solved) continue;
+            const bool ends =
+                solve::solve(solve::loosened(project, none), {0}, solveStore()).solved.has_value();
+            EXPECT_EQ(loosening.leavesOthers, !ends) << solve::said(loosening.demand);
+            if (!ends) continue;
             const project::Project eased = solve::loosened(project, loosening);
             EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::said(loosening.demand);
             if (loosening.out) continue;
@@ -397,6 +400,56 @@ TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
         }
     }
     EXPECT_GT(figures, 10);
+}
+
+// One line at 30 px conflicts by itself; that the heading leads the copy, which may not be smaller than it
+// can be read, is no part of it.
+TEST(Conflict, is_of_two_wishes_that_were_said_rather_than_of_three) {
+    const project::Project project =
+        wishing(smallCard("Observatory under the winter sky at ebb", "Out and back.", R"({"roles": []})"),
+                {"heading.lines=1", "heading.size=30-", "heading.ratio=body*1.15-"});
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_FALSE(answer.solved);
+    std::vector<Kind> kinds;
+    for (const solve::Demand& demand : answer.conflict.demands)
+        kinds.push_back(demand.kind);
+    EXPECT_EQ(kinds, (std::vector{Kind::Lines, Kind::LeastSize})) << inSentences(project, answer);
+}
+
+// What is offered ends the whole conflict, and leaves type that can be read.
+TEST(Conflict, offers_only_what_helps) {
+    const project::Project card = samples().at("night-sky.tenter.json");
+    for (const auto& wishes : {std::vector<std::string>{"body.size=22-", "heading.ratio=body*1.6-"},
+                               std::vector<std::string>{"heading.lines=1", "heading.size=30-"},
+                               std::vector<std::string>{"body.measure=60-"}}) {
+        const project::Project project = wishing(card, wishes);
+        const Answer answer = solve::solve(project, allVariants(project), solveStore());
+        ASSERT_FALSE(answer.solved) << wishes.front();
+        const std::vector<solve::Loosening> ways = solve::offered(answer.conflict);
+        ASSERT_FALSE(ways.empty()) << inSentences(project, answer);
+        for (const solve::Loosening& way : ways) {
+            const project::Project eased = solve::loosened(project, way);
+            EXPECT_EQ(solve::solve(eased, allVariants(eased), solveStore()).solved.has_value(),
+                      !way.leavesOthers)
+                << solve::said(way.demand) << "\n"
+                << inSentences(project, answer);
+            EXPECT_TRUE(way.demand.kind != Kind::LeastSize || way.demand.value >= 11)
+                << solve::said(way.demand);
+        }
+    }
+}
+
+// A third more copy does not fit where what there is just does.
+TEST(Conflict, says_that_it_is_the_room_for_longer_copy) {
+    const project::Project card =
+        smallCard("Lantern walk to the seal bank", "Out and back.", R"({"roles": []})");
+    const project::Project project =
+        wishing(card, {"heading.lines=1", "heading.size=19-", "heading.column=free", "reserve=35%"});
+    const Answer answer = solve::solve(project, {0}, solveStore());
+    ASSERT_FALSE(answer.solved);
+    EXPECT_TRUE(answer.conflict.byReserve) << inSentences(project, answer);
+    const project::Project none = wishing(project, {"reserve=0%"});
+    EXPECT_TRUE(solve::solve(none, {0}, solveStore()).solved);
 }
 
 TEST(Conflict, says_where_it_is_and_by_which_word) {

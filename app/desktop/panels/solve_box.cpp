@@ -105,7 +105,7 @@ Viewing::Proposal SolveBox::find() {
     const bool same = answer.solved && *answer.solved == asked_->project;
     solved_ = answer.solved && !same ? std::make_shared<const project::Project>(*answer.solved) : nullptr;
     clearOffers();
-    for (const solve::Loosening& loosening : answer.conflict.loosenings)
+    for (const solve::Loosening& loosening : solve::offered(answer.conflict))
         offer(loosening);
     tell(answer, same);
     take_->setVisible(solved_ != nullptr);
