@@ -22,6 +22,9 @@ private slots:
         row_ = window_->findChild<row::RowView*>();
         row_->allVariantsAction()->trigger();
         QVERIFY(row_->allVariantsAction()->isChecked());
+        // They come fitted into the window; most tests look at them as large as they are.
+        QVERIFY(row_->fit());
+        row_->actualSizeAction()->trigger();
     }
     void cleanup() { window_.reset(); }
 
@@ -124,9 +127,19 @@ private slots:
         row_->fitAction()->trigger();
         QVERIFY(row_->zoom() < 1);
         QCOMPARE(row_->horizontalScrollBar()->maximum(), 0);
+        QCOMPARE(row_->sheetsInView()[0].page.top(), row_->sheetsInView()[1].page.top());
+    }
+
+    // Every variant comes fitted; one alone is then as it was looked at before.
+    void comesFittedAndGoesBackToTheZoomBefore() {
         row_->allVariantsAction()->trigger();
         QCOMPARE(row_->sheetsInView().size(), std::size_t{1});
-        row_->actualSizeAction()->trigger();
+        QVERIFY(!row_->fit());
+        QCOMPARE(row_->zoom(), 1.0);
+        viewing().setWidth(1200);
+        row_->allVariantsAction()->trigger();
+        QVERIFY(row_->zoom() < 1);
+        row_->allVariantsAction()->trigger();
         QCOMPARE(row_->zoom(), 1.0);
     }
 

@@ -159,6 +159,9 @@ RowPainter& RowView::painterOf(std::size_t sheet) {
 
 void RowView::setAllVariants(bool on) {
     setAccessibleName(on ? tr("Every variant at this width") : tr("Row at this width"));
+    // Beside each other, as far as type can be read; one alone is as it was looked at before.
+    if (on) fitAlone_ = fit_;
+    setFit(on || fitAlone_);
     onLayout();
     describe();
     if (on)

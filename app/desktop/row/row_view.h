@@ -129,6 +129,7 @@ private:
             *fitAction_ = nullptr, *actualSize_ = nullptr, *allVariants_ = nullptr;
     bool stale_ = true;
     bool fit_ = false;
+    bool fitAlone_ = false;  // when one variant was last looked at
     double zoom_ = 1;
     Drag drag_ = Drag::None;
     QPointF dragFrom_;
