@@ -2,7 +2,8 @@
 // what tenter-cli lays out against what fontkit, a font library that shares no code with HarfBuzz, shapes. Within
 // 0.001 em. A font with a weight axis is first cut to the weight by fontTools: fontkit 2.0.4 takes wrong deltas for
 // the kerning of variable fonts ("To" in Karla at 800: 970 + 1173 units; cut to 800, by fontkit and by hb-shape alike
-// 921 + 1173, as hb-shape has it of the variable font too). Sources: fontkit, fontTools; OpenType 1.9.
+// 921 + 1173, as hb-shape has it of the variable font too). Only what the pairs may become of the font is cut, with all
+// of its features: a whole one has thousands of glyphs. Sources: fontkit, fontTools; OpenType 1.9.
 import {execFile} from 'node:child_process';
 import {copyFile, mkdtemp, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
@@ -52,14 +53,23 @@ function projectOf(file, weight, axis, rightToLeft, pairs) {
   };
 }
 
-/** The font at `weight` without axes. */
-async function cut(file, font, weight) {
+/** Runs a program of fontTools'. */
+const fontTools = (program, ...words) => promisify(execFile)(given.python, ['-m', `fontTools.${program}`, ...words]);
+
+/** The font at each of `weights` without axes, such glyphs in it as `pairs` may become. */
+async function cut(file, font, weights, pairs) {
   const axes = Object.entries(font.variationAxes);
-  if (axes.length === 0) return font;
-  const out = path.join(folder, 'cut.ttf');
-  const pins = axes.map(([tag, axis]) => `${tag}=${tag === 'wght' ? weight : axis.default}`);
-  await promisify(execFile)(given.python, ['-m', 'fontTools.varLib.instancer', '--quiet', '-o', out, file, ...pins]);
-  return fontkit.open(out);
+  if (axes.length === 0) return weights.map(() => font);
+  const written = path.join(folder, 'written.ttf');
+  await fontTools('subset', file, `--text=${pairs.join('')}`, '--layout-features=*', `--output-file=${written}`);
+  return Promise.all(
+    weights.map(async (weight) => {
+      const out = path.join(folder, `cut-${weight}.ttf`);
+      const pins = axes.map(([tag, axis]) => `${tag}=${tag === 'wght' ? weight : axis.default}`);
+      await fontTools('varLib.instancer', '--quiet', '-o', out, written, ...pins);
+      return fontkit.open(out);
+    }),
+  );
 }
 
 /** Widths in em as fontkit shapes the pairs. */
@@ -78,14 +88,16 @@ try {
     await copyFile(file, path.join(folder, own));
     const rightToLeft = font.hasGlyphForCodePoint(0x0628) && /Arabic|Amiri/.test(family);
     const pairs = pairsFor(pairsPerFont, rightToLeft, (code) => font.hasGlyphForCodePoint(code));
-    for (const weight of weightsOf(font)) {
+    const weights = weightsOf(font);
+    const judges = await cut(file, font, weights, pairs);
+    for (const [w, weight] of weights.entries()) {
       const project = path.join(folder, 'pairs.tenter.json');
       await writeFile(project, JSON.stringify(projectOf(own, weight, font.variationAxes.wght, rightToLeft, pairs)));
       const [layout] = await tenter.geometry(project, 'pairs', [4000], 'blink');
       const lines = layout.cards.flatMap((card) => card.parts.map((part) => part.lines));
       if (lines.length !== pairs.length || lines.some((each) => each.length !== 1)) throw new Error(`${name}: not one line for each pair`);
       const computed = lines.map(([line]) => line.width / size);
-      const judge = await cut(file, font, weight);
+      const judge = judges[w];
       const expected = shaped(judge, rightToLeft, pairs);
       const alone = pairs.map((pair) => shaped(judge, rightToLeft, [...pair]).reduce((sum, each) => sum + each, 0));
       const off = expected.map((width, i) => Math.abs(width - computed[i]));
