@@ -6,10 +6,11 @@
 #include <algorithm>
 #include <cmath>
 #include <fstream>
-#include <iterator>
 #include <map>
 #include <set>
+#include <sstream>
 #include <tuple>
+#include <utility>
 
 #include "text/generic_families.h"
 #include "text/sfnt.h"
@@ -88,8 +89,10 @@ Candidate fromPattern(FcPattern* pattern, bool& usable, bool& variable) {
 }
 
 std::string readWhole(const std::filesystem::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+    const std::ifstream in(file, std::ios::binary);
+    std::ostringstream bytes;
+    bytes << in.rdbuf();
+    return std::move(bytes).str();
 }
 
 /// The big-endian number at byte `at` of a table; 0 if there is none.
