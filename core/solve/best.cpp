@@ -24,8 +24,6 @@ constexpr double lostLead = 3;
 constexpr double telling = 1.12;
 /// Times the least proportion of two roles over a variant that the greatest may be to mean something.
 constexpr double steady = 1.7;
-/// If a row has to grow by more than this as a whole, what is there is no guide to how large.
-constexpr double tooSmall = 1.15;
 /// What browsers set copy at unless told otherwise, CSS px (CSS Fonts 4, `medium`; the figure common
 /// practice, no source).
 constexpr double readersSize = 16;
@@ -95,19 +93,8 @@ private:
             programme_.addDistance({{column, 1 / ramps_.now(column)}}, 1, habit);
         if (programme_.minimise() != Outcome::Best) return false;
         if (!near) return true;
-        if (nearness.scale(programme_) > tooSmall) {
-            nearness.aimAt(programme_, std::max(nearness.scale(programme_), readersSize / leastOfLeading()));
-            if (programme_.minimise() != Outcome::Best) return false;
-        }
-        return !nearness.softenSteps(programme_) || programme_.minimise() == Outcome::Best;
-    }
-
-    /// The least size of the role with the most copy, CSS px.
-    [[nodiscard]] double leastOfLeading() const {
-        double least = mostSize;
-        for (const Point& point : model_.points())
-            if (point.role == model_.leading()) least = std::min(least, point.now);
-        return least;
+        if (nearness.beginAt(programme_, readersSize) && programme_.minimise() != Outcome::Best) return false;
+        return !nearness.soften(programme_, readersSize) || programme_.minimise() == Outcome::Best;
     }
 
     /// Where one role's type is clearly larger than another's, at least half of its lead stays, as a

@@ -112,7 +112,7 @@ std::vector<Loosening> offered(const Conflict& conflict) {
     std::vector<Loosening> ending;
     std::vector<Loosening> others;
     for (const Loosening& one : conflict.loosenings)
-        if (!one.unreadable) (one.leavesOthers ? others : ending).push_back(one);
+        if (!one.unnatural) (one.leavesOthers ? others : ending).push_back(one);
     return ending.empty() ? others : ending;
 }
 

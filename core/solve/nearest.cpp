@@ -8,10 +8,15 @@ namespace tenter::solve {
 
 namespace {
 
-/// Share by which type that has to move may step at a breakpoint: more looks like another row. No source.
-constexpr double mostStep = 0.2;
-/// What it costs to step by more, beside what it costs that a role is another size.
-constexpr double stepCost = 4;
+/// Share by which type that has to move may step at a breakpoint, and grow over a band, before it looks like
+/// another row. No source.
+constexpr double mostStep = 0.15;
+/// What it costs to change by more, beside what it costs that a role is another size.
+constexpr double changeCost = 4;
+/// What it costs to begin below the size that is asked for, beside the same.
+constexpr double startCost = 2;
+/// By how many times a row may have to grow and be a guide still.
+constexpr double tooSmall = 1.15;
 /// A size that has moved by less than this share has not.
 constexpr double unmoved = 0.02;
 
@@ -54,11 +59,10 @@ double valueOf(const Programme& programme, const Form& form) {
 }  // namespace
 
 Nearness::Nearness(Programme& programme, const Model& model, double weight)
-    : shares_(sharesOf(model.points(), model.leading())), scale_(programme.addColumn(0, unbounded)) {
+    : shares_(sharesOf(model.points(), model.leading())) {
     addPlaces(programme, model, weight);
     addShapes(programme, model, weight);
     addLargest(programme, model);
-    fromAim_ = programme.addDistance({{scale_, 1}}, 1, mostOfRow * whole_);
 }
 
 void Nearness::addPlaces(Programme& programme, const Model& model, double weight) {
@@ -71,11 +75,18 @@ void Nearness::addPlaces(Programme& programme, const Model& model, double weight
         Place& place = found->second;
         if (fresh) place.column = programme.addColumn(0, unbounded);
         place.weight += own;
-        whole_ += own;
         programme.addDistance(difference(timesNow(point), {{place.column, 1}}), 0, own);
+        Row& row = rows_[point.variant];
+        row.weight += own;
+        if (point.role == model.leading()) row.least = std::min(row.least, point.now);
+    }
+    for (auto& [variant, row] : rows_) {
+        row.column = programme.addColumn(0, unbounded);
+        row.fromNow = programme.addDistance({{row.column, 1}}, 1, mostOfRow * row.weight);
     }
     for (const auto& [name, place] : places)
-        programme.addDistance({{place.column, 1}, {scale_, -1}}, 0, mostOfPlace * place.weight);
+        programme.addDistance({{place.column, 1}, {rows_.at(std::get<0>(name)).column, -1}}, 0,
+                              mostOfPlace * place.weight);
 }
 
 void Nearness::addShapes(Programme& programme, const Model& model, double weight) {
@@ -84,50 +95,71 @@ void Nearness::addShapes(Programme& programme, const Model& model, double weight
         const Point& below = points[i];
         const Point& above = points[i + 1];
         if (below.variant != above.variant || below.role != above.role) continue;
-        const bool isStep = below.band != above.band;
         const double own = weight * shares_.at(below.role);
         programme.addDistance(difference(timesNow(above), timesNow(below)), 0,
-                              own * (isStep ? stepped : bent));
-        if (isStep && below.role == model.leading()) steps_.push_back({below, above, own});
+                              own * (below.band == above.band ? bent : stepped));
+        if (below.role == model.leading()) beside_.push_back({below, above, own});
     }
 }
 
 void Nearness::addLargest(Programme& programme, const Model& model) const {
-    const std::size_t largest = programme.addColumn(0, unbounded, largestChange * whole_);
-    for (const Point& point : model.points()) {
-        if (point.role != model.leading()) continue;
-        Form change = timesNow(point);
-        change.push_back({largest, -1});
-        programme.addRow(change, -unbounded, 1);
-        change.back().times = 1;
-        programme.addRow(change, 1, unbounded);
+    for (const auto& [variant, row] : rows_) {
+        const std::size_t largest = programme.addColumn(0, unbounded, largestChange * row.weight);
+        for (const Point& point : model.points()) {
+            if (point.role != model.leading() || point.variant != variant) continue;
+            Form change = timesNow(point);
+            change.push_back({largest, -1});
+            programme.addRow(change, -unbounded, 1);
+            change.back().times = 1;
+            programme.addRow(change, 1, unbounded);
+        }
     }
 }
 
-void Nearness::aimAt(Programme& programme, double scale) const {
-    programme.moveDistance(fromAim_, scale);
+bool Nearness::beginAt(Programme& programme, double size) const {
+    std::vector<std::pair<const Row*, double>> small;
+    for (const auto& [variant, row] : rows_) {
+        const double scale = programme.value(row.column);
+        if (scale > tooSmall) small.emplace_back(&row, std::max(scale, size / row.least));
+    }
+    for (const auto& [row, scale] : small)
+        programme.moveDistance(row->fromNow, scale);
+    return !small.empty();
 }
 
-bool Nearness::softenSteps(Programme& programme) const {
+bool Nearness::soften(Programme& programme, double size) const {
     std::vector<std::pair<Form, double>> over;
-    for (const Step& step : steps_) {
-        const double below = valueOf(programme, step.below.size);
-        const double above = valueOf(programme, step.above.size);
-        const bool moved =
-            std::abs(below / step.below.now - 1) > unmoved || std::abs(above / step.above.now - 1) > unmoved;
-        const double smaller = std::min(below, above);
-        const double larger = std::max(below, above);
-        if (!moved || smaller >= (1 - mostStep) * larger) continue;
-        const bool falls = above < below;
-        const Form form = difference(falls ? step.below.size : step.above.size,
-                                     falls ? step.above.size : step.below.size, 1 / (1 - mostStep));
-        over.emplace_back(scaled(form, 1 / smaller), stepCost * step.weight);
+    std::vector<Form> under;
+    for (const auto& [below, above, weight] : beside_) {
+        const double first = valueOf(programme, below.size);
+        const double last = valueOf(programme, above.size);
+        const double firstMoved = first / below.now - 1;
+        const double lastMoved = last / above.now - 1;
+        if (std::max(std::abs(firstMoved), std::abs(lastMoved)) <= unmoved) continue;
+        const bool isBand = below.band == above.band;
+        const bool apart =
+            firstMoved * lastMoved < 0 && std::min(std::abs(firstMoved), std::abs(lastMoved)) > unmoved;
+        const double calm = 1 / (1 - mostStep);
+        const double most =
+            isBand && !apart ? std::max({calm, above.now / below.now, below.now / above.now}) : calm;
+        const double smaller = std::min(first, last);
+        if (std::max(first, last) <= (1 + unmoved) * most * smaller && !(isBand && apart)) continue;
+        const bool falls = last < first;
+        const Form& small = falls ? above.size : below.size;
+        const Form form = difference(falls ? below.size : above.size, small, most);
+        over.emplace_back(scaled(form, 1 / smaller), changeCost * weight);
+        if (!isBand || !apart) continue;
+        const std::size_t missing = programme.addColumn(0, unbounded, startCost * weight);
+        under.push_back(scaled(small, 1 / size));
+        under.back().push_back({missing, 1});
     }
     // Columns that are added have no value yet: all are looked at first.
     for (auto& [form, cost] : over) {
         form.push_back({programme.addColumn(0, unbounded, cost), -1});
         programme.addRow(form, -unbounded, 0);
     }
+    for (const Form& form : under)
+        programme.addRow(form, 1, unbounded);
     return !over.empty();
 }
 

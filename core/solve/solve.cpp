@@ -234,7 +234,7 @@ private:
         };
         Loosening least = leastLoosening(demands_[index], canKeep, hasSizes);
         least.leavesOthers = others;
-        least.unreadable = isUnreadable(least);
+        least.unnatural = isUnnatural(demands_[index], least);
         return least;
     }
 
@@ -250,12 +250,13 @@ private:
         return said;
     }
 
-    [[nodiscard]] bool isUnreadable(const Loosening& loosening) const {
-        if (loosening.demand.kind != Kind::LeastSize) return false;
-        return std::ranges::any_of(usual_, [&](const Demand& usual) {
-            return usual.kind == Kind::LeastSize && usual.role == loosening.demand.role &&
-                   (loosening.out || loosening.demand.value < usual.value);
-        });
+    [[nodiscard]] bool isUnnatural(const Demand& wished, const Loosening& loosening) const {
+        const Demand& rather = loosening.demand;
+        if (rather.kind == Kind::LeastRatio) return wished.value >= 1 && (loosening.out || rather.value < 1);
+        return rather.kind == Kind::LeastSize && std::ranges::any_of(usual_, [&](const Demand& usual) {
+                   return usual.kind == Kind::LeastSize && usual.role == rather.role &&
+                          (loosening.out || rather.value < usual.value);
+               });
     }
 
     [[nodiscard]] bool isByReserve(const std::vector<bool>& outside) const {

@@ -29,7 +29,7 @@ struct Loosening {
     Demand demand;              ///< as it would have to be
     bool out = false;           ///< only leaving it out helps
     bool leavesOthers = false;  ///< wishes outside the conflict then conflict still
-    bool unreadable = false;    ///< type would be smaller than any is usually wished to be
+    bool unnatural = false;     ///< type too small to read, or roles change places
 };
 
 struct Conflict {
@@ -40,7 +40,7 @@ struct Conflict {
 };
 
 /// The loosenings to choose from: those that end every conflict; if none does, those that end this one. None
-/// makes type unreadable.
+/// is unnatural.
 std::vector<Loosening> offered(const Conflict& conflict);
 
 /// A ramp that bands of several variants share, which begin and end at other widths.
