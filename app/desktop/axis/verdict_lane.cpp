@@ -14,9 +14,9 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr double reach = 2;  // px about the pointer
+constexpr double verdictReach = 2;  // px about the pointer
 constexpr double fullPixels = 16;
-constexpr std::size_t mostTold = 6;
+constexpr std::size_t mostInTitle = 6;
 
 }  // namespace
 
@@ -46,11 +46,11 @@ VerdictLane::VerdictLane(const compare::Comparison& comparison, const WidthScale
 QString VerdictLane::says(double x) const {
     const auto& verdicts = comparison_.verdicts();
     const judge::Verdict* worst = nullptr;
-    const double to = scale_.width(x + reach);
-    for (auto it = verdicts.lower_bound(scale_.width(x - reach)); it != verdicts.end() && it->first <= to;
-         ++it)
+    const double to = scale_.width(x + verdictReach);
+    for (auto it = verdicts.lower_bound(scale_.width(x - verdictReach));
+         it != verdicts.end() && it->first <= to; ++it)
         if (worst == nullptr || barOf(it->second) > barOf(*worst)) worst = &it->second;
-    return worst == nullptr ? tr("Not compared") : compare::verdictTitle(comparison_, *worst, mostTold);
+    return worst == nullptr ? tr("Not compared") : compare::verdictTitle(comparison_, *worst, mostInTitle);
 }
 
 bool VerdictLane::event(QEvent* event) {

@@ -9,7 +9,7 @@ namespace tenter::desktop::row {
 namespace {
 
 // `share` (0 to 256) of `b` in `a`, two channels at a time.
-inline QRgb between(QRgb a, QRgb b, std::uint32_t share) {
+inline QRgb mixed(QRgb a, QRgb b, std::uint32_t share) {
     const std::uint32_t rest = 256 - share;
     const std::uint32_t low = ((a & 0xff00ffU) * rest + (b & 0xff00ffU) * share) >> 8U;
     const std::uint32_t high = ((a >> 8U) & 0xff00ffU) * rest + ((b >> 8U) & 0xff00ffU) * share;
@@ -48,8 +48,8 @@ QImage scaledQuickly(const QImage& source, const QRectF& crop, const QSize& size
         auto* const out = reinterpret_cast<QRgb*>(result.scanLine(y));
         for (int x = 0; x < size.width(); ++x) {
             const Step& column = across[static_cast<std::size_t>(x)];
-            out[x] = between(between(upper[column.first], upper[column.second], column.share),
-                             between(lower[column.first], lower[column.second], column.share), row.share);
+            out[x] = mixed(mixed(upper[column.first], upper[column.second], column.share),
+                           mixed(lower[column.first], lower[column.second], column.share), row.share);
         }
     }
     return result;
