@@ -5,9 +5,17 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cstdlib>
 #include <vector>
 
 namespace tenter::bench {
+
+/// How many runs are timed: `full`, for figures to be believed; a twentieth where `TENTER_BENCH_BRIEFLY` is
+/// set, since a test only sees that they run.
+inline benchmark::IterationCount runs(benchmark::IterationCount full) {
+    return std::getenv("TENTER_BENCH_BRIEFLY") == nullptr ? full
+                                                          : std::max<benchmark::IterationCount>(full / 20, 1);
+}
 
 class Spread {
 public:

@@ -92,7 +92,7 @@ void start(benchmark::State& state) {
     state.counters["first_paint_ms"] = paint;
     state.counters["resident_MB"] = memory;
 }
-BENCHMARK(start)->Unit(benchmark::kMillisecond)->Iterations(5);
+BENCHMARK(start)->Unit(benchmark::kMillisecond)->Iterations(runs(5));
 
 }  // namespace
 

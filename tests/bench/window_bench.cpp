@@ -62,22 +62,22 @@ void tick(benchmark::State& state, const std::string& name, double step, bool al
 void dragWidth(benchmark::State& state) {
     tick(state, twelveCards, 1);
 }
-BENCHMARK(dragWidth)->Unit(benchmark::kMillisecond)->Iterations(1600);
+BENCHMARK(dragWidth)->Unit(benchmark::kMillisecond)->Iterations(runs(1600));
 
 void dragWidthFast(benchmark::State& state) {
     tick(state, twelveCards, 7);
 }
-BENCHMARK(dragWidthFast)->Unit(benchmark::kMillisecond)->Iterations(1600);
+BENCHMARK(dragWidthFast)->Unit(benchmark::kMillisecond)->Iterations(runs(1600));
 
 void dragWidthOfFourCards(benchmark::State& state) {
     tick(state, "shore-walks", 1);
 }
-BENCHMARK(dragWidthOfFourCards)->Unit(benchmark::kMillisecond)->Iterations(1600);
+BENCHMARK(dragWidthOfFourCards)->Unit(benchmark::kMillisecond)->Iterations(runs(1600));
 
 void dragWidthOfAllVariants(benchmark::State& state) {
     tick(state, twelveCards, 1, true);
 }
-BENCHMARK(dragWidthOfAllVariants)->Unit(benchmark::kMillisecond)->Iterations(1600);
+BENCHMARK(dragWidthOfAllVariants)->Unit(benchmark::kMillisecond)->Iterations(runs(1600));
 
 // A wish, while the sizes that it was solved for are shown: every tick solves and shows anew.
 void dragWish(benchmark::State& state) {
@@ -101,7 +101,7 @@ void dragWish(benchmark::State& state) {
     }
     spread.tell(state);
 }
-BENCHMARK(dragWish)->Unit(benchmark::kMillisecond)->Iterations(60);
+BENCHMARK(dragWish)->Unit(benchmark::kMillisecond)->Iterations(runs(60));
 
 // A ramp's end: every tick makes the row ready anew, and both plots with it.
 void dragRampEnd(benchmark::State& state) {
@@ -126,7 +126,7 @@ void dragRampEnd(benchmark::State& state) {
     }
     spread.tell(state);
 }
-BENCHMARK(dragRampEnd)->Unit(benchmark::kMillisecond)->Iterations(400);
+BENCHMARK(dragRampEnd)->Unit(benchmark::kMillisecond)->Iterations(runs(400));
 
 void scrollRow(benchmark::State& state) {
     Shown shown(twelveCards);
@@ -144,7 +144,7 @@ void scrollRow(benchmark::State& state) {
     }
     spread.tell(state);
 }
-BENCHMARK(scrollRow)->Unit(benchmark::kMillisecond)->Iterations(400);
+BENCHMARK(scrollRow)->Unit(benchmark::kMillisecond)->Iterations(runs(400));
 
 }  // namespace
 
