@@ -89,7 +89,8 @@ private slots:
         QVERIFY2(says().contains("together"), qPrintable(says()));
         const auto offered = [&]() -> QPushButton* {
             for (QPushButton* button : box_->findChildren<QPushButton*>())
-                if (button->isVisible() && button->text().startsWith("Rather: ")) return button;
+                if (button->isVisible() && button->accessibleName().startsWith("Take this: Rather "))
+                    return button;
             return nullptr;
         };
         QTRY_VERIFY(offered() != nullptr);

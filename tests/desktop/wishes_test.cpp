@@ -1,31 +1,24 @@
 // What is wished, in the window: for all widths or a band, seen solved as it changes, explained where it
 // binds; sizes by the card; the leeway of the row. What is computed is proved in tests/solve.
-#include <QLabel>
-#include <QPushButton>
 #include <QtTest>
 
+#include "at_the_window.h"
 #include "axis/place_mark.h"
-#include "controls/fold.h"
-#include "controls/number_field.h"
 #include "document/wording.h"
 #include "panels/leeway_box.h"
 #include "panels/scale_box.h"
-#include "panels/side_panel.h"
 #include "panels/solve_box.h"
 #include "project/cascade.h"
 #include "project/wishing.h"
-#include "showing.h"
-#include "window/main_window.h"
 
 namespace tenter::desktop {
 
-class WishesTest : public QObject {
+class WishesTest : public AtTheWindow {
     Q_OBJECT
 
 private slots:
     void init() {
-        window_ = shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json"));
-        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        open("shore-walks");
         openPanel(1);
     }
     void cleanup() { window_.reset(); }
@@ -318,66 +311,11 @@ private slots:
     }
 
 private:
-    Viewing& viewing() { return window_->viewing(); }
-    Document& document() { return window_->document(); }
-    const project::Project& project() { return document().project(); }
-    void openPanel(int index) {
-        window_->findChild<panels::SidePanel*>()->openPanel(index);
-        settle();
-    }
-    /// Panels follow once the event loop turns.
-    static void settle() { QTest::qWait(20); }
     double headingAt(double width) {
         const auto& roles = viewing().row().roles();
         return viewing().row().fontSize(
             static_cast<std::uint32_t>(std::ranges::find(roles, "heading") - roles.begin()), width);
     }
-    template <class T>
-    T* named(const QString& name) {
-        for (T* one : window_->findChildren<T*>())
-            if (one->accessibleName() == name) return one;
-        return nullptr;
-    }
-    void choose(const QString& name, const QString& title) {
-        auto* list = named<QComboBox>(name);
-        QVERIFY2(list != nullptr && list->findText(title) >= 0, qPrintable(name + ": " + title));
-        list->setCurrentIndex(list->findText(title));
-        emit list->activated(list->currentIndex());
-        settle();
-    }
-    controls::NumberField* field(const QString& name) { return named<controls::NumberField>(name); }
-    controls::Fold* fold(const QString& title) {
-        for (auto* one : window_->findChildren<controls::Fold*>())
-            if (one->button()->text().startsWith(title)) return one;
-        return nullptr;
-    }
-    QLabel* label(const QString& text) {
-        for (QLabel* one : window_->findChildren<QLabel*>())
-            if (one->isVisible() && one->text().contains(text)) return one;
-        return nullptr;
-    }
-    void press(const QString& text) {
-        for (auto* button : window_->findChildren<QAbstractButton*>())
-            if ((button->text() == text || button->accessibleName() == text) && button->isVisible()) {
-                button->click();
-                return;
-            }
-        QFAIL(qPrintable("no button " + text));
-    }
-    void type(const QString& name, const QString& text) {
-        controls::NumberField* number = field(name);
-        QVERIFY2(number != nullptr && number->isVisible(), qPrintable(name));
-        number->setFocus();
-        number->selectAll();
-        if (text.isEmpty())
-            QTest::keyClick(number, Qt::Key_Delete);
-        else
-            QTest::keyClicks(number, text);
-        QTest::keyClick(number, Qt::Key_Return);
-        settle();
-    }
-
-    std::unique_ptr<window::MainWindow> window_;
 };
 
 }  // namespace tenter::desktop

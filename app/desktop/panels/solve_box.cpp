@@ -144,14 +144,23 @@ void SolveBox::clearOffers() {
 
 void SolveBox::offer(const solve::Loosening& loosening) {
     const QString wish = QString::fromStdString(solve::said(loosening.demand));
-    auto* button = new QPushButton((loosening.out ? "Without: " : "Rather: ") + wish, this);
-    button->setToolTip(button->text());
+    auto* line = new QWidget(this);
+    auto* row = new QHBoxLayout(line);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    // A button does not wrap what it says.
+    auto* says = new QLabel((loosening.out ? "Without " : "Rather ") + wish, line);
+    says->setWordWrap(true);
+    auto* button = new QPushButton("Take this", line);
+    button->setAccessibleName("Take this: " + says->text());
+    row->addWidget(says, 1);
+    row->addWidget(button, 0, Qt::AlignTop);
     connect(button, &QPushButton::clicked, this, [this, loosening] {
         context_.viewing.document().edit("Loosen a wish", [&](project::Project& project) {
             project = solve::loosened(project, loosening);
         });
     });
-    offers_->addWidget(button);
+    offers_->addWidget(line);
 }
 
 void SolveBox::take() {

@@ -48,7 +48,7 @@ private:
     QWidget* foot_;
     QPushButton* take_;
     QPushButton* leave_;
-    QVBoxLayout* offers_;  ///< a button for each loosening that would help
+    QVBoxLayout* offers_;  ///< each loosening that would help, and a button that takes it
     std::optional<Asked> asked_;
     Viewing::Proposal solved_;
 };

@@ -1,0 +1,83 @@
+// What tests of the window do there: open a sample, press, choose, type, look for words.
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QtTest>
+#include <algorithm>
+
+#include "controls/fold.h"
+#include "controls/number_field.h"
+#include "panels/side_panel.h"
+#include "showing.h"
+
+namespace tenter::desktop {
+
+/// Names are those that screen readers tell, or what stands on a button.
+class AtTheWindow : public QObject {
+protected:
+    /// A sample by its name, in a window of 1280 × 800.
+    void open(const QString& sample) {
+        window_ =
+            shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/") + sample + ".tenter.json");
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+    }
+    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return window_->document(); }
+    const project::Project& project() { return document().project(); }
+    panels::SidePanel& side() { return *window_->findChild<panels::SidePanel*>(); }
+    void openPanel(int index) {
+        side().openPanel(index);
+        settle();
+    }
+    /// Panels follow once the event loop turns.
+    static void settle() { QTest::qWait(20); }
+    template <class T>
+    T* named(const QString& name) {
+        for (T* one : window_->findChildren<T*>())
+            if (one->accessibleName() == name) return one;
+        return nullptr;
+    }
+    void choose(const QString& name, const QString& title) {
+        auto* list = named<QComboBox>(name);
+        QVERIFY2(list != nullptr && list->findText(title) >= 0, qPrintable(name + ": " + title));
+        list->setCurrentIndex(list->findText(title));
+        emit list->activated(list->currentIndex());
+        settle();
+    }
+    controls::NumberField* field(const QString& name) { return named<controls::NumberField>(name); }
+    controls::Fold* fold(const QString& title) {
+        for (auto* one : window_->findChildren<controls::Fold*>())
+            if (one->button()->text().startsWith(title)) return one;
+        return nullptr;
+    }
+    QLabel* label(const QString& text) {
+        for (QLabel* one : window_->findChildren<QLabel*>())
+            if (one->isVisible() && one->text().contains(text)) return one;
+        return nullptr;
+    }
+    void press(const QString& text) {
+        for (auto* button : window_->findChildren<QAbstractButton*>())
+            if ((button->text() == text || button->accessibleName() == text) && button->isVisible()) {
+                button->click();
+                return;
+            }
+        QFAIL(qPrintable("no button " + text));
+    }
+    void type(const QString& name, const QString& text) {
+        controls::NumberField* number = field(name);
+        QVERIFY2(number != nullptr && number->isVisible(), qPrintable(name));
+        number->setFocus();
+        number->selectAll();
+        if (text.isEmpty())
+            QTest::keyClick(number, Qt::Key_Delete);
+        else
+            QTest::keyClicks(number, text);
+        QTest::keyClick(number, Qt::Key_Return);
+        settle();
+    }
+
+    std::unique_ptr<window::MainWindow> window_;
+};
+
+}  // namespace tenter::desktop
