@@ -113,7 +113,7 @@ private slots:
         settle();
         type("Wish: times that role’s size", "1.4");
         QCOMPARE(project::wishedFor(project(), "heading", {}).leastRatio, std::optional(1.4));
-        press("Wish: how the ratio holds: Exactly");
+        press("Wish: ratio is at least so or exactly: Exactly");
         QCOMPARE(project::wishedFor(project(), "heading", {}).ratio, std::optional(1.4));
         QVERIFY(!project::wishedFor(project(), "heading", {}).leastRatio);
     }

@@ -64,10 +64,16 @@ void LeewayBox::refresh() {
     if (!viewing.showsDocument()) return;
     const project::Variant& variant = viewing.shown().variants[viewing.variant()];
     const std::size_t band = viewing.band();
-    about_->setText("With sizes as they are, for which values do the wishes hold in the band " +
-                    bandTitle(viewing, band) + "?");
-    buttons_.front()->setEnabled(variant.bands[band].upTo.has_value());
-    buttons_[1]->setEnabled(viewing.row().settings(band).row.columns.value_or(1) > 1);
+    QString about = "With sizes as they are, for which values do the wishes hold in the band " +
+                    bandTitle(viewing, band) + "?";
+    const bool breaks = variant.bands.size() > 1;
+    if (!breaks) about += " With one band there is no breakpoint.";
+    const bool gaps = viewing.row().settings(band).row.columns.value_or(1) > 1;
+    if (!gaps) about += " One column has no gap.";
+    about_->setText(about);
+    buttons_[0]->setEnabled(breaks);
+    buttons_[1]->setEnabled(gaps);
+    setFocusProxy(*std::ranges::find_if(buttons_, &QPushButton::isEnabled));
 }
 
 void LeewayBox::ask(solve::Varied varied, QPushButton* from) {
@@ -75,13 +81,18 @@ void LeewayBox::ask(solve::Varied varied, QPushButton* from) {
     const Viewing& viewing = context_.viewing;
     const project::Project& project = viewing.document().project();
     const std::size_t variant = viewing.variant();
-    const std::size_t band = viewing.row().bandAt(viewing.width());
+    std::size_t band = viewing.row().bandAt(viewing.width());
+    // The widest band ends nowhere: its breakpoint is where it starts.
+    if (varied == solve::Varied::Breakpoint && band > 0 && !project.variants[variant].bands[band].upTo)
+        --band;
     const auto leeway = solve::leewayOf(project, variant, band, varied, viewing.document().store());
     const auto& question =
         questions[static_cast<std::size_t>(std::ranges::find(buttons_, from) - buttons_.begin())];
     if (!leeway) {
-        proposal_->open({}, {}, nullptr,
-                        {"There is no such value in this band: it is a word, or the band ends nowhere."});
+        proposal_->open(
+            {}, {}, nullptr,
+            {"There is no figure to vary in this band: what is set is a word, or lies outside the widths "
+             "looked at."});
         return;
     }
     const QString says = QString::fromStdString(solve::sentenceOf(project, variant, band, varied, *leeway));

@@ -17,7 +17,6 @@ public:
     explicit LeewayBox(Context& context, QWidget* parent = nullptr);
     /// The variant, or the band, may be another one.
     void refresh();
-    [[nodiscard]] QPushButton* button() const { return buttons_.front(); }
 
 private:
     void ask(solve::Varied varied, QPushButton* from);

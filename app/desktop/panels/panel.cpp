@@ -49,7 +49,7 @@ ProjectRow* Panel::property(const QString& title, const QString& name, controls:
     auto* row = new ProjectRow(context_, title, name, editor, std::move(get), std::move(set), this);
     box_->addWidget(row);
     properties_.push_back(row);
-    addFindable(title, editor);
+    addFindable(title.isEmpty() ? name : title, editor, {}, name);
     return row;
 }
 
@@ -71,8 +71,9 @@ void Panel::addPart(Panel* part) {
     findables_.insert(findables_.end(), part->findables_.begin(), part->findables_.end());
 }
 
-void Panel::addFindable(const QString& words, QWidget* field, const std::string& subject) {
-    findables_.push_back({words, sectionTitle_, field, subject});
+void Panel::addFindable(const QString& words, QWidget* field, const std::string& subject,
+                        const QString& also) {
+    findables_.push_back({words, sectionTitle_, field, subject, also});
 }
 
 void Panel::close() {

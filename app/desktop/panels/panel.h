@@ -13,10 +13,12 @@ namespace tenter::desktop::panels {
 
 /// A setting that the search can find.
 struct Findable {
-    QString words;        ///< `Line height`
-    QString section;      ///< `Lines`
-    QWidget* field;       ///< takes the focus
-    std::string subject;  ///< the target it needs; empty: any
+    QString words;               ///< `Line height`
+    QString section;             ///< `Lines`
+    QWidget* field;              ///< takes the focus
+    std::string subject;         ///< the target it needs; empty: any
+    QString also;                ///< other words for it: as screen readers are told
+    QWidget* instead = nullptr;  ///< takes the focus where `field` is not shown: what brings it up
 };
 
 class Panel : public QWidget {
@@ -48,7 +50,10 @@ protected:
     controls::Fold* fold(const QString& title);
     /// Adds a panel that is a part of this one.
     void addPart(Panel* part);
-    void addFindable(const QString& words, QWidget* field, const std::string& subject = {});
+    void addFindable(const QString& words, QWidget* field, const std::string& subject = {},
+                     const QString& also = {});
+    /// What was added last is shown only while `other` has it shown: a search goes there.
+    void findInstead(QWidget* other) { findables_.back().instead = other; }
     /// To be called last: keeps what was added at the top.
     void close();
     /// The title of the section that was started last.

@@ -70,7 +70,7 @@ void RowPanel::buildRow() {
     section("Leeway");
     leeway_ = new LeewayBox(context());
     addWidget(leeway_);
-    addFindable("Leeway of a breakpoint, gap, padding or width", leeway_->button());
+    addFindable("Leeway of a breakpoint, gap, padding or width", leeway_);
 
     section("Row padding");
     padding_ = new DimensionDrawing(context(), "row");

@@ -6,6 +6,7 @@
 
 #include "document/wording.h"
 #include "panels/colour_panel.h"
+#include "panels/into_view.h"
 #include "panels/pictures_panel.h"
 #include "panels/row_panel.h"
 #include "panels/spacing_panel.h"
@@ -190,7 +191,7 @@ std::vector<SidePanel::Place> SidePanel::places() const {
             const QString& section = findables[i].section;
             const QString where =
                 tabs_->tabText(panel) + (section.isEmpty() ? section : ", " + section.toLower());
-            places.push_back({findables[i].words + "  ·  " + where, panel, i});
+            places.push_back({findables[i].words + "  ·  " + where, findables[i].also, panel, i});
         }
     }
     return places;
@@ -204,10 +205,18 @@ void SidePanel::go(const Place& place) {
     else if (findable.subject.empty() && current()->takesRoles() && !target_.isText() && place.panel == 3)
         target_.set(viewing_.role());
     refreshNow();
-    controls::unfold(findable.field);
-    auto* scroll = static_cast<QScrollArea*>(stack_->currentWidget());
-    scroll->ensureWidgetVisible(findable.field, 0, 80);
-    findable.field->setFocus(Qt::ShortcutFocusReason);
+    QWidget* field = findable.field;
+    controls::unfold(field);
+    if (!field->isVisible() && findable.instead != nullptr) {
+        field = findable.instead;
+        controls::unfold(field);
+    }
+    if (!field->isVisible()) {
+        context_.say(findable.words + ": nothing here has it.");
+        return;
+    }
+    bringIntoView(field->parentWidget(), field);
+    field->setFocus(Qt::ShortcutFocusReason);
 }
 
 }  // namespace tenter::desktop::panels

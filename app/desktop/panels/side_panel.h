@@ -21,6 +21,7 @@ public:
     /// A setting that can be jumped to.
     struct Place {
         QString words;  ///< `Line height  ·  Text, lines`
+        QString also;   ///< other words for it
         int panel;
         std::size_t findable;
     };

@@ -74,9 +74,12 @@ std::vector<int> cardsIn(const QString& text) {
 
 WishesPanel::WishesPanel(Context& context, QWidget* parent)
     : Panel(context, parent), solve_(new SolveBox(context)) {
-    section("Wishes, at every width");
+    section("Wishes");
     title_ = sectionLabel();
-    title_->setToolTip("What should hold of the sizes at these widths, in every variant");
+    title_->setToolTip("What should hold of the sizes at these widths, wherever other edits go");
+    title_->setWordWrap(true);
+    title_->setMinimumHeight(24);
+    title_->setMaximumHeight(QWIDGETSIZE_MAX);
     addWidths();
     wish<int>("Lines up to", "lines at most", &RoleWishes::lines,
               new NumberEditor(orNone(numberKind(1, 50, 1, 0))),
@@ -175,7 +178,9 @@ void WishesPanel::addWidths() {
             });
     };
     above_ = end("Above", "wider than", &project::WishedWidths::from);
+    findInstead(for_);
     upTo_ = end("Up to", "no wider than", &project::WishedWidths::upTo);
+    findInstead(for_);
     for (ProjectRow* row : {above_, upTo_}) {
         connect(&row->editor(), &controls::Editor::edited, this, [this] {
             if (!areCrossed_) refresh();
@@ -350,9 +355,11 @@ void WishesPanel::addRatio() {
                 (wishes.ratio ? entry.ratio : entry.leastRatio) = value.get<double>();
             });
         });
+    findInstead(ratioTo_);
     times_->setOptional(isSaid);
     manner_ = property(
-        "", "Wish: how the ratio holds", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
+        "Ratio is", "Wish: ratio is at least so or exactly",
+        new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
         [this](const Project& project) { return Json(wished(project).ratio ? "exact" : "least"); },
         [this, unsay](Project& project, const Json& value) {
             const RoleWishes wishes = wished(project);
@@ -363,6 +370,7 @@ void WishesPanel::addRatio() {
                 (value == "exact" ? entry.ratio : entry.leastRatio) = held;
             });
         });
+    findInstead(ratioTo_);
     moreRows_.push_back(other);
 }
 
@@ -467,11 +475,12 @@ void WishesPanel::refresh() {
         ratioTo_->setChoices(std::move(choices));
     }
     offerWidths();
+    const bool many = project.variants.size() > 1;
     title_->setText("Wishes, " + wishedAt(widths()));
     const bool related = wished(project).ratioTo.has_value();
     times_->setVisible(related);
     manner_->setVisible(related);
-    variants_->setVisible(project.variants.size() > 1);
+    variants_->setVisible(many);
     Panel::refresh();
     count(more_, moreRows_);
     count(seeking_, seekingRows_);

@@ -3,12 +3,50 @@
 #include <QAbstractItemView>
 #include <QCompleter>
 #include <QKeyEvent>
-#include <QStringListModel>
-#include <algorithm>
+#include <QStandardItemModel>
 
 #include "controls/glyphs.h"
 
 namespace tenter::desktop::window {
+
+namespace {
+
+constexpr int searched = Qt::UserRole;
+constexpr int placeAt = Qt::UserRole + 1;
+
+/// What the panels call it, and what people may call it.
+struct Synonym {
+    const char* word;
+    const char* other;
+};
+constexpr Synonym synonyms[] = {{"least", "minimum"},         {"least", "smallest"},
+                                {"most", "maximum"},          {"most", "largest"},
+                                {"measure", "line length"},   {"measure", "characters to a line"},
+                                {"column gap", "gutter"},     {"padding", "space within"},
+                                {"line height", "leading"},   {"letter spacing", "tracking"},
+                                {"ground", "background"},     {"widest", "maximum width"},
+                                {"breakpoint", "media query"}};
+
+/// All that a place is found by, line by line.
+QString wordsFor(const panels::SidePanel::Place& place) {
+    QString all = place.words + '\n' + place.also;
+    for (const Synonym& synonym : synonyms)
+        for (const QString& words : {place.words, place.also})
+            if (words.contains(synonym.word, Qt::CaseInsensitive))
+                all += '\n' + QString(words).replace(synonym.word, synonym.other, Qt::CaseInsensitive);
+    return all;
+}
+
+/// Finds by more words than it shows.
+class Finder : public QCompleter {
+public:
+    using QCompleter::QCompleter;
+    [[nodiscard]] QString pathFromIndex(const QModelIndex& index) const override {
+        return index.data(Qt::DisplayRole).toString();
+    }
+};
+
+}  // namespace
 
 SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     : QLineEdit(parent), panel_(panel), places_(panel.places()) {
@@ -17,16 +55,25 @@ SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     setToolTip("Find a setting by its words (Ctrl+F)");
     setClearButtonEnabled(false);
     addAction(controls::glyph(controls::Glyph::Search), QLineEdit::LeadingPosition);
-    QStringList words;
-    for (const auto& place : places_)
-        words << place.words;
-    auto* completer = new QCompleter(words, this);
+    auto* found = new QStandardItemModel(this);
+    for (std::size_t i = 0; i < places_.size(); ++i) {
+        auto* item = new QStandardItem(places_[i].words);
+        item->setData(wordsFor(places_[i]), searched);
+        item->setData(static_cast<int>(i), placeAt);
+        found->appendRow(item);
+    }
+    auto* completer = new Finder(found, this);
+    completer->setCompletionRole(searched);
     completer->setFilterMode(Qt::MatchContains);
     completer->setCaseSensitivity(Qt::CaseInsensitive);
     completer->setMaxVisibleItems(12);
     setCompleter(completer);
-    connect(completer, QOverload<const QString&>::of(&QCompleter::activated), this, &SettingSearch::go,
-            Qt::QueuedConnection);
+    connect(completer, QOverload<const QModelIndex&>::of(&QCompleter::activated), this,
+            [this](const QModelIndex& index) {
+                // The list closes first.
+                QMetaObject::invokeMethod(
+                    this, [this, place = index.data(placeAt).toInt()] { go(place); }, Qt::QueuedConnection);
+            });
 }
 
 bool SettingSearch::event(QEvent* event) {
@@ -43,21 +90,22 @@ void SettingSearch::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (!text().isEmpty() && completer()->completionCount() > 0) {
-            completer()->setCurrentRow(0);
-            go(completer()->currentCompletion());
-        }
+        if (text().isEmpty()) return;
+        // The one that is lit; where none is, the first.
+        const QModelIndex lit = completer()->popup()->currentIndex();
+        if (completer()->popup()->isVisible() && lit.isValid())
+            go(lit.data(placeAt).toInt());
+        else if (completer()->completionCount() > 0)
+            go(completer()->completionModel()->index(0, 0).data(placeAt).toInt());
         return;
     }
     QLineEdit::keyPressEvent(event);
 }
 
-void SettingSearch::go(const QString& words) {
-    const auto at =
-        std::find_if(places_.begin(), places_.end(), [&](const auto& place) { return place.words == words; });
-    if (at == places_.end()) return;
+void SettingSearch::go(int place) {
     clear();
-    panel_.go(*at);
+    completer()->popup()->hide();
+    panel_.go(places_[static_cast<std::size_t>(place)]);
 }
 
 }  // namespace tenter::desktop::window

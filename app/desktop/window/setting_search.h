@@ -19,7 +19,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    void go(const QString& words);
+    void go(int place);
 
     panels::SidePanel& panel_;
     std::vector<panels::SidePanel::Place> places_;
