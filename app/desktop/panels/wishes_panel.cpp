@@ -476,7 +476,7 @@ void WishesPanel::refresh() {
     }
     offerWidths();
     const bool many = project.variants.size() > 1;
-    title_->setText("Wishes, " + wishedAt(widths()));
+    title_->setText("Wishes, " + wishedAt(widths()) + (many ? ", in every variant" : ""));
     const bool related = wished(project).ratioTo.has_value();
     times_->setVisible(related);
     manner_->setVisible(related);
