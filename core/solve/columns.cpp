@@ -7,6 +7,7 @@
 
 #include "layout/layout.h"
 #include "project/cascade.h"
+#include "project/titles.h"
 #include "units/number.h"
 
 namespace tenter::solve {
@@ -49,7 +50,7 @@ public:
     project::Variant make(int columns, const std::string& className) {
         project::Variant made;
         made.className = className;
-        made.name = std::to_string(columns);
+        made.name = project::inColumns(columns);
         made.set = source_.set;
         for (const int count : columnSteps(columns, project_.cards.size())) {
             project::Band band = source_.bands[templateFor(count)];

@@ -11,6 +11,7 @@
 #include "panels/solve_box.h"
 #include "project/cascade.h"
 #include "project/file.h"
+#include "project/wishing.h"
 #include "showing.h"
 #include "window/main_window.h"
 
@@ -125,6 +126,46 @@ private slots:
         QCOMPARE(project::resolve(document().project(), added, 0).row.columns, std::optional<int>(1));
         document().undoStack().undo();
         QCOMPARE(document().project().variants.size(), before);
+    }
+
+    // The sample has variants of 3, 2 and 4 columns.
+    void offersColumnsThatNoVariantHasAndSaysHowSizesWereFound() {
+        auto* side = window_->findChild<panels::SidePanel*>();
+        side->openPanel(0);
+        viewing().setVariant(1);
+        QTest::qWait(20);
+        const auto columns = [&]() -> controls::NumberField* {
+            for (auto* number : side->findChildren<controls::NumberField*>())
+                if (number->accessibleName() == "The same row in so many columns") return number;
+            return nullptr;
+        };
+        const auto add = [&] {
+            for (QPushButton* button : side->findChildren<QPushButton*>())
+                if (button->text() == "Add a variant") QTest::mouseClick(button, Qt::LeftButton);
+        };
+        const auto added = [&] {
+            for (QLabel* label : side->findChildren<QLabel*>())
+                if (label->isVisible() && label->text().startsWith("Added ")) return label->text();
+            return QString();
+        };
+        QCOMPARE(columns()->text(), QString("5"));
+        type("The same row in so many columns", "1");
+        add();
+        QCOMPARE(document().project().variants[2].name, std::string("1 column"));
+        QVERIFY2(added().startsWith("Added 1 column, class walks-solo. Its sizes are solved by the wishes."),
+                 qPrintable(added()));
+        document().undoStack().undo();
+        QVERIFY(added().isEmpty());
+        document().edit("Wish for what cannot be", [](project::Project& project) {
+            project::RoleWishes& wish = project::wishFor(project, "heading", {});
+            wish.leastSize = 80;
+            wish.lines = 1;
+        });
+        type("The same row in so many columns", "6");
+        add();
+        QCOMPARE(document().project().variants[2].name, std::string("6 columns"));
+        QVERIFY2(added().contains("not by the wishes. No sizes keep these wishes together"),
+                 qPrintable(added()));
     }
 
     void refusesALeastAboveTheMost() {
