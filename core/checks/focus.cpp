@@ -43,7 +43,7 @@ std::string focusSays(const RoleSeen& role, const Ring& ring) {
         return "Nothing shows that " + what +
                " has the keyboard: its focus ring is without width or colour, so whoever cannot use a mouse "
                "is "
-               "lost. Give it a ring of 2 or 3 px in " +
+               "lost. Give it a ring of 2 or 3\u00A0px in " +
                withContrast(ring.ground, ring.ground, ringRatio).css() + " or stronger.";
     return "The focus ring around " + what + " is " + ring.colour.css() + " on " + ring.ground.css() + ", " +
            figure(units::contrast(ring.colour, ring.ground), 2) +

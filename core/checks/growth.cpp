@@ -37,10 +37,10 @@ struct Against {
         column[1] = after.column.at(then - after.from);
     }
     [[nodiscard]] std::string sizes() const {
-        return "from " + about(size[0]) + " to " + about(size[1]) + " px";
+        return "from " + about(size[0]) + " to " + about(size[1]) + "\u00A0px";
     }
     [[nodiscard]] std::string columns() const {
-        return "from " + about(column[0], 0) + " to " + about(column[1], 0) + " px";
+        return "from " + about(column[0], 0) + " to " + about(column[1], 0) + "\u00A0px";
     }
 };
 
@@ -92,7 +92,7 @@ void checkGrowth(const Subject& subject, Findings& out) {
                   (step.types.size() > 1 ? " step, " + typeOf(step.worst) + " most, "
                                          : std::string(" steps ")) +
                   step.sizes() + " at the breakpoint " + px(at) + " though the column " +
-                  (same ? "stays " + about(step.column[1], 0) + " px wide" : "goes " + step.columns()) +
+                  (same ? "stays " + about(step.column[1], 0) + "\u00A0px wide" : "goes " + step.columns()) +
                   (same ? std::string(": it looks like a slip. Let the ramps meet there.")
                         : ": type should go with its column. Let it start no " +
                               std::string(step.size[1] > step.size[0] ? "larger" : "smaller") +

@@ -1,6 +1,8 @@
 #include "checks/phrases.h"
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "units/number.h"
 
@@ -86,11 +88,25 @@ std::string about(double value, int decimals) {
 }
 
 std::string percent(double share) {
-    return units::number(share * 100, 0) + " %";
+    return units::number(share * 100, 0) + "\u00A0%";
+}
+
+std::string spaced(double value, int decimals) {
+    std::string text = units::number(value, decimals);
+    const std::size_t first = text[0] == '-' ? 1 : 0;
+    for (std::size_t at = std::min(text.find('.'), text.size()); at > first + 3;) {
+        at -= 3;
+        text.insert(at, "\u202F");
+    }
+    return text;
 }
 
 std::string px(double value, int decimals) {
-    return units::number(value, decimals) + " px";
+    return inPx(spaced(value, decimals));
+}
+
+std::string inPx(std::string number) {
+    return std::move(number) + "\u00A0px";
 }
 
 double wholeIn(const sweep::Interval& span) {
@@ -103,12 +119,12 @@ std::string atWidths(const Subject& subject, const sweep::Interval& span) {
     // Past its start: a breakpoint is the band's below. The range's own first width is in it.
     const double first = span.from == subject.least ? std::ceil(span.from) : std::floor(span.from) + 1;
     if (first >= last) return "at " + px(last);
-    return "from " + units::number(first, 0) + " to " + px(last, 0);
+    return "from " + spaced(first, 0) + " to " + px(last, 0);
 }
 
 std::string typeOf(std::string_view role) {
     if (role == "body") return "body type";
-    if (role == "button") return "the button's label";
+    if (role == "button") return "the button’s label";
     return "the " + std::string(role);
 }
 

@@ -26,7 +26,12 @@ std::string figure(double value, int decimals = 1);
 /// The nearest such figure, of what is set against no limit.
 std::string about(double value, int decimals = 1);
 std::string percent(double share);
+/// `1 240`, with spaces that neither are wide nor break.
+std::string spaced(double value, int decimals = 1);
+/// `1 240 px`, which stays on one line.
 std::string px(double value, int decimals = 1);
+/// A number as a sentence has it, with that unit.
+std::string inPx(std::string number);
 
 /// A whole width of the span, if it holds one; the widest.
 double wholeIn(const sweep::Interval& span);

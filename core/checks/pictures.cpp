@@ -57,8 +57,9 @@ std::string slotWords(const Subject& subject, const Cause& cause, const SlotNeed
         subject.parts, [&](const PartSeen& one) { return one.card == cause.card && one.part == cause.part; });
     const sweep::Curve& across =
         subject.curves.parts[static_cast<std::size_t>(part - subject.parts.begin())].slotWidth;
-    return "of " + about(sweep::valueAt(across, need.at), 0) + " × " + about(need.slotHeight, 0) + " px" +
-           page + "which takes " + width + " of the file's width, since it fills it by its height: ";
+    return "of " + about(sweep::valueAt(across, need.at), 0) + " × " + about(need.slotHeight, 0) +
+           "\u00A0px" + page + "which takes " + width +
+           " of the file’s width, since it fills it by its height: ";
 }
 
 /// A whole width of the cause's worst span, next to where it is worst.
@@ -143,7 +144,7 @@ void checkPictures(const Subject& subject, Findings& out) {
           sentence(worstAndOthers(subject, cropped)) + " shows only " + percent(-cropped.worst) +
               " of its file where the page is " + px(wholeAt(cropped), 0) +
               " wide, and has no focal point, so its middle is what is left. A focal point keeps the subject "
-              "in view; a ratio nearer to the file's cuts less.",
+              "in view; a ratio nearer to the file’s cuts less.",
           "cropped"});
 }
 

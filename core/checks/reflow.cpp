@@ -1,4 +1,4 @@
-// Nothing may stick out sideways of a page 320 px wide. WCAG 2.2 SC 1.4.10.
+// Nothing may stick out sideways of a page 320\u00A0px wide. WCAG 2.2 SC 1.4.10.
 #include <algorithm>
 #include <array>
 
@@ -29,7 +29,7 @@ void checkReflow(const Subject& subject, Findings& out) {
     const auto told = [&](const Cause& cause, const std::string& what, const std::string& mend) {
         tell(out, cause,
              {"reflow", Severity::Error, "WCAG 2.2 SC 1.4.10",
-              what + " sticks out of a page 320 px wide by " + px(cause.worst) +
+              what + " sticks out of a page 320\u00A0px wide by " + px(cause.worst) +
                   ", so readers who zoom to 400 % must scroll sideways for every line: " + mend,
               ""});
     };

@@ -8,6 +8,9 @@ void checkSmallType(const Subject& subject, Findings& out) {
     for (const RoleSeen& role : subject.roles) {
         Cause cause;
         double floor = 0;  // where it is worst
+        const auto usual =
+            project::held(project::usualWishes(subject.project), role.name, &project::RoleWishes::leastSize);
+        const double legible = usual.empty() ? 0 : usual.front().value;
         for (const auto& wish : project::held(subject.wishes, role.name, &project::RoleWishes::leastSize)) {
             for (const RolePiece& piece : role.pieces) {
                 const auto cut = within(piece, wishedWidths(subject, wish));
@@ -22,9 +25,12 @@ void checkSmallType(const Subject& subject, Findings& out) {
         }
         tell(out, cause,
              {"small-type", Severity::Warning, "common practice, no source",
-              sentence(typeOf(role.name)) + " is only " + figure(-cause.worst, 2) + " px " +
-                  atWidths(subject, cause.there) + ": under " + px(floor) +
-                  " many read it with effort or not at all. Raise the small end of its ramp.",
+              sentence(typeOf(role.name)) + " is only " + inPx(figure(-cause.worst, 2)) + " " +
+                  atWidths(subject, cause.there) +
+                  (-cause.worst < legible ? ": under " + px(std::min(floor, legible)) +
+                                                " many read it with effort or not at all."
+                                          : ", where no less than " + px(floor, 2) + " is wished.") +
+                  " Raise the small end of its ramp.",
               role.name});
     }
 }

@@ -142,7 +142,7 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
          {"spare-room", Severity::Note, "common practice, no source",
           "The card of " + named(subject, cause.card, part) + " stands empty for up to " +
               figure(cause.worst, 0) + " lines beside a fuller one, " + atWidths(subject, cause.there) +
-              (byPictures ? ": its picture is lower than its neighbour's. One ratio for all pictures mends "
+              (byPictures ? ": its picture is lower than its neighbour’s. One ratio for all pictures mends "
                             "most of it."
                           : ": copy of more even length, or another order of the cards, fills it."),
           ""});

@@ -54,7 +54,7 @@ void checkThemeGaps(const Subject& subject, Findings& out) {
     }
     tell(out, cause,
          {"theme-gap", Severity::Note, "Media Queries 4 § 4.3",
-          "The theme's rules for " + inQuotation(below) + " have ended and those for " + inQuotation(above) +
+          "The theme’s rules for " + inQuotation(below) + " have ended and those for " + inQuotation(above) +
               " not begun " + atWidths(subject, cause.there) +
               ": zoomed pages have such widths, and neither set of rules holds there. One boundary for both, "
               "as "

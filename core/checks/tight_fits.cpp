@@ -87,11 +87,11 @@ std::string says(const Subject& subject, const Cause& cause, const std::string& 
     if (fits || line->next >= laid.paragraph->clusters().size())
         return "In " + name + " the line that ends in " +
                inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)) + " fits with " +
-               about(std::max(room, 0.0), 2) + " px to spare" + where +
+               about(std::max(room, 0.0), 2) + "\u00A0px to spare" + where +
                ": on some platforms it will wrap otherwise" + mend;
     const double over = laid.query.available / (1 - line->slack);
     return "In " + name + " the word " + inQuotation(wordFrom(*laid.paragraph, line->next)) +
-           " misses the line before it by " + about(over - laid.query.available, 2) + " px" + where +
+           " misses the line before it by " + about(over - laid.query.available, 2) + "\u00A0px" + where +
            ": on some platforms it will fit, and lines will wrap otherwise" + mend;
 }
 

@@ -35,7 +35,11 @@ bool readValue(Reading& reading, const Json& json, double& out) {
         return reading.wrong(json.dump() + " is not a whole number", mend);
     }
     if (value < rule.least || value > rule.most) {
-        return reading.wrong(json.dump() + " is out of range", mend);
+        // A whole number is told as one, however it was written.
+        return reading.wrong(
+            (value == std::floor(value) && std::abs(value) < 1e15 ? units::number(value, 0) : json.dump()) +
+                " is out of range",
+            mend);
     }
     out = value;
     return true;
@@ -73,7 +77,7 @@ bool readValue(Reading& reading, const Json& json, std::vector<std::string>& out
         if (!readValue(reading, json[i], family)) {
             sound = false;
         } else if (family.empty() || std::any_of(family.begin(), family.end(), isControl)) {
-            sound = reading.wrong(inQuotes(family) + " is no family name", "write the font's name");
+            sound = reading.wrong(inQuotes(family) + " is no family name", "write the font’s name");
         }
         families.push_back(std::move(family));
     }
@@ -172,7 +176,7 @@ bool readValue(Reading& reading, const Json& json, Ramp& out) {
 
 bool readValue(Reading& reading, const Json& json, Ratio& out) {
     const char* const mend = R"(write width/height such as "3/2", or "own")";
-    if (!json.is_string()) return wrongKind(reading, json, "a picture's ratio", mend);
+    if (!json.is_string()) return wrongKind(reading, json, "a picture’s ratio", mend);
     const auto& text = json.get_ref<const std::string&>();
     if (text == "own") {
         out = Ratio();

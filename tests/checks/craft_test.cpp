@@ -86,7 +86,7 @@ TEST(WishedFigures, AreWhatFindingsAreToldBy) {
     project.wishes.emplace().roles = {body, wide};
     // The body is 16 px.
     expectSpans(findingOf(project, "small-type"), {{320, 800}});
-    EXPECT_NE(findingOf(project, "small-type").says.find("under 17 px"), std::string::npos);
+    EXPECT_NE(findingOf(project, "small-type").says.find(", where no less than 17\u00A0px is wished"), std::string::npos);
 
     project = quiet("[" + card("A heading of two lines on a phone, and of one beyond it", "Out.") + "]");
     EXPECT_FALSE(has(project, "heading-lines"));
@@ -265,7 +265,7 @@ TEST(PictureCheck, TellsLittleOfAPictureWithoutAFocalPoint) {
         return project;
     };
     const Finding cropped = findingOf(row(R"("1/3")"), "picture");
-    EXPECT_NE(cropped.says.find("shows only 33 % of its file"), std::string::npos) << cropped.says;
+    EXPECT_NE(cropped.says.find("shows only 33\u00A0% of its file"), std::string::npos) << cropped.says;
     EXPECT_TRUE(has(row(R"("3/1")"), "picture"));
     EXPECT_FALSE(has(row(R"("2/3")"), "picture"));
     project::Project chosen = row(R"("1/3")");
@@ -524,7 +524,7 @@ TEST(OutOfLineCheck, TellsPicturesOfUnlikeHeight) {
     expectSpans(tall, {{600, 1920}});
     EXPECT_EQ(tall.card, 1U);
     EXPECT_EQ(tall.part, 0U);
-    EXPECT_NE(tall.says.find("320 px taller than the one beside it where the page is 1920 px wide"),
+    EXPECT_NE(tall.says.find("320\u00A0px taller than the one beside it where the page is 1\u202F920\u00A0px wide"),
               std::string::npos)
         << tall.says;
     expectSpans(findingOf(row(201, R"("own")"), "out-of-line"), {{1200, 1920}}, 1e-3);

@@ -53,7 +53,7 @@ TEST(WishNotation, refuses_what_is_no_wish_with_its_mend) {
         {"headin.lines=2", "did you mean \"heading\"?"},
         {"heading.line=2", "there is no wish \"line\""},
         {"heading.lines=two", "is no number"},
-        {"heading.lines=0", "out of range"},
+        {"heading.lines=0", ": 0 is out of range"},
         {"heading.lines=1.5", "not a whole number"},
         {"body.measure=35", "is no range"},
         {"body.measure=75-35", "above the most"},

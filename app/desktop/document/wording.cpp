@@ -3,13 +3,16 @@
 #include <cmath>
 #include <variant>
 
+#include "project/titles.h"
 #include "units/number.h"
 
 namespace tenter::desktop {
 
 namespace {
 
-constexpr QChar thinSpace(0x2009);
+// Neither breaks.
+constexpr QChar thinSpace(0x202F);
+constexpr QChar beforeUnit(0x00A0);
 constexpr QChar minus(0x2212);
 
 }  // namespace
@@ -25,7 +28,7 @@ QString figure(double value, int decimals) {
 }
 
 QString pixels(double value, int decimals) {
-    return figure(value, decimals) + " px";
+    return figure(value, decimals) + beforeUnit + "px";
 }
 
 QString widthsTitle(double first, double last) {
@@ -49,7 +52,7 @@ QString roleTitle(const std::string& role) {
 }
 
 QString columnsTitle(int columns) {
-    return columns == 1 ? QStringLiteral("1 column") : QStringLiteral("%1 columns").arg(columns);
+    return QString::fromStdString(project::inColumns(columns));
 }
 
 QString bandWidths(const project::Variant& variant, std::size_t band) {
@@ -99,10 +102,7 @@ QString trialTitle(project::Trial::Kind kind) {
 }
 
 QString variantTitle(const project::Variant& variant) {
-    const QString name = QString::fromStdString(variant.name.empty() ? variant.className : variant.name);
-    bool bare = false;
-    const int columns = name.toInt(&bare);
-    return bare ? columnsTitle(columns) : name;
+    return QString::fromStdString(project::titleOf(variant));
 }
 
 }  // namespace tenter::desktop

@@ -9,7 +9,7 @@ QString decimal(double value, int decimals) {
     const qsizetype point = text.indexOf(QLatin1Char('.'));
     const qsizetype first = text.startsWith(QLatin1Char('-')) ? 1 : 0;
     for (qsizetype i = (point < 0 ? text.size() : point) - 3; i > first; i -= 3)
-        text.insert(i, QChar(0x2009));
+        text.insert(i, QChar(0x202F));
     return text;
 }
 
