@@ -2,9 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "checks/phrases.h"
 #include "project/cascade.h"
+#include "project/titles.h"
+#include "project/wording.h"
 #include "solve/verify.h"
 #include "units/number.h"
 
@@ -18,6 +21,8 @@ using units::Unit;
 
 /// Values looked at over the range of a setting, before the ends of a run are found by halving.
 constexpr int samples = 80;
+/// The ends of a run are known to half of this, in the unit of the setting.
+constexpr double nearness = 0.01;
 /// Of a run's length, how far "well within" is from an end where a wish breaks.
 constexpr double within = 0.25;
 /// Nearer to such an end than this share of the run, what is there nearly breaks.
@@ -93,18 +98,33 @@ public:
         if (both.from >= both.to) return std::nullopt;
         noteBroken(band, leeway);
         noteBroken(band + 1, leeway);
-        Run run{both.from, both.to};
-        for (const Interval& broken : brokenIn(alone(variant_, band), both))
-            if (broken.from < run.to) {
-                run.to = broken.from;
-                run.breaksAbove = true;
-            }
-        for (const Interval& broken : brokenIn(alone(variant_, band + 1), both))
-            if (broken.to > run.from) {
-                run.from = broken.to;
-                run.breaksBelow = true;
-            }
+        Run run;
+        run.from = both.from;
+        run.to = both.to;
+        const auto under = brokenBy(alone(variant_, band), both);
+        for (const std::vector<Interval>& found : under)
+            for (const Interval& broken : found)
+                if (broken.from < run.to) {
+                    run.to = broken.from;
+                    run.breaksAbove = true;
+                }
+        const auto over = brokenBy(alone(variant_, band + 1), both);
+        for (const std::vector<Interval>& found : over)
+            for (const Interval& broken : found)
+                if (broken.to > run.from) {
+                    run.from = broken.to;
+                    run.breaksBelow = true;
+                }
         if (run.from > run.to) return leeway;
+        for (std::size_t i = 0; i < demands_.size(); ++i) {
+            const auto ends = [](double end, double Interval::*side) {
+                return [=](const Interval& broken) { return std::abs(broken.*side - end) < nearness; };
+            };
+            if (run.breaksAbove && std::ranges::any_of(under[i], ends(run.to, &Interval::from)))
+                run.above.push_back(demands_[i]);
+            if (run.breaksBelow && std::ranges::any_of(over[i], ends(run.from, &Interval::to)))
+                run.below.push_back(demands_[i]);
+        }
         leeway.run = run;
         return leeway;
     }
@@ -120,12 +140,16 @@ public:
         Leeway leeway{now.value(), now.unit(), {}, std::nullopt};
         noteBroken(band, leeway);
         const Interval values = valuesOf(varied, now.unit(), project_.mostWidth);
-        const auto holds = [&](double value) {
+        const auto with = [&](double value) {
             project::Variant one = alone(variant_, band);
             put(one.bands[0].set, varied, lengthOf(value, now.unit()));
-            return brokenIn(one, there).empty();
+            return one;
         };
-        leeway.run = nearestRun(values, leeway.now, holds);
+        leeway.run = nearestRun(values, leeway.now, [&](double value) { return holds(with(value), there); });
+        if (!leeway.run) return leeway;
+        Run& run = *leeway.run;
+        if (run.breaksBelow) run.below = brokenDemands(with(run.from - nearness), there);
+        if (run.breaksAbove) run.above = brokenDemands(with(run.to + nearness), there);
         return leeway;
     }
 
@@ -147,17 +171,20 @@ private:
         }
         return all;
     }
-    std::vector<Interval> brokenIn(const project::Variant& variant, const Interval& widths) {
-        std::vector<Interval> all;
-        for (const std::vector<Interval>& found : brokenBy(variant, widths))
-            all.insert(all.end(), found.begin(), found.end());
-        return all;
+    bool holds(const project::Variant& variant, const Interval& widths) {
+        return std::ranges::all_of(brokenBy(variant, widths), &std::vector<Interval>::empty);
+    }
+    std::vector<Demand> brokenDemands(const project::Variant& variant, const Interval& widths) {
+        const auto found = brokenBy(variant, widths);
+        std::vector<Demand> broken;
+        for (std::size_t i = 0; i < demands_.size(); ++i)
+            if (!found[i].empty()) broken.push_back(demands_[i]);
+        return broken;
     }
     /// What breaks in a band as it is.
     void noteBroken(std::size_t band, Leeway& leeway) {
-        const auto found = brokenBy(alone(variant_, band), widthsOf(project_, variant_, band));
-        for (std::size_t i = 0; i < demands_.size(); ++i)
-            if (!found[i].empty()) leeway.broken.push_back(demands_[i]);
+        for (Demand& broken : brokenDemands(alone(variant_, band), widthsOf(project_, variant_, band)))
+            leeway.broken.push_back(std::move(broken));
     }
 
     template <class Holds>
@@ -174,8 +201,8 @@ private:
         good.reserve(looked.size());
         for (const double value : looked)
             good.push_back(holds(value));
-        const auto edge = [&](double out, double in) {
-            while (std::abs(in - out) > 0.005) {
+        const auto edgeOf = [&](double out, double in) {
+            while (std::abs(in - out) > nearness / 2) {
                 const double middle = (in + out) / 2;
                 (holds(middle) ? in : out) = middle;
             }
@@ -191,9 +218,13 @@ private:
             std::size_t end = i;
             while (end + 1 < looked.size() && good[end + 1])
                 ++end;
-            Run run{looked[i], looked[end], i > 0, end + 1 < looked.size()};
-            if (run.breaksBelow) run.from = edge(looked[i - 1], looked[i]);
-            if (run.breaksAbove) run.to = edge(looked[end + 1], looked[end]);
+            Run run;
+            run.from = looked[i];
+            run.to = looked[end];
+            run.breaksBelow = i > 0;
+            run.breaksAbove = end + 1 < looked.size();
+            if (run.breaksBelow) run.from = edgeOf(looked[i - 1], looked[i]);
+            if (run.breaksAbove) run.to = edgeOf(looked[end + 1], looked[end]);
             if (!nearest || away(run) < away(*nearest)) nearest = run;
             i = end + 1;
         }
@@ -224,7 +255,29 @@ double bestIn(const Run& run, double now, Unit unit) {
 }
 
 std::string inUnit(double value, Unit unit) {
-    return units::number(value, 2) + (unit == Unit::Percent ? " %" : " " + std::string(units::suffix(unit)));
+    if (unit == Unit::Px) return checks::px(value, 2);
+    return units::number(value, 2) + "\u00A0" +
+           (unit == Unit::Percent ? "%" : std::string(units::suffix(unit)));
+}
+
+/// `“…” and “…” break`, each wish once.
+std::string wordsOfBroken(const std::vector<Demand>& demands) {
+    std::vector<std::string> wishes;
+    for (const Demand& demand : demands) {
+        std::string wish = "“" + said(demand) + "”";
+        if (std::ranges::find(wishes, wish) == wishes.end()) wishes.push_back(std::move(wish));
+    }
+    return project::listed(wishes) + (wishes.size() > 1 ? " break" : " breaks");
+}
+
+/// `from 12 px to 40 px`; an end at which nothing breaks is only how far was looked.
+std::string allowedBy(const Run& run, Unit unit) {
+    const std::string from = inUnit(run.from, unit);
+    const std::string to = inUnit(run.to, unit);
+    if (run.breaksBelow && run.breaksAbove) return "may be anywhere from " + from + " to " + to;
+    if (run.breaksAbove) return "may be anywhere up to " + to;
+    if (run.breaksBelow) return "may be anywhere from " + from + " on";
+    return "may be anywhere that was looked at, from " + from + " to " + to;
 }
 
 }  // namespace
@@ -252,26 +305,22 @@ project::Project withValue(const project::Project& project, std::size_t variant,
 std::string sentenceOf(const project::Project& project, std::size_t variant, std::size_t band, Varied varied,
                        const Leeway& leeway) {
     const int columns = *project::resolve(project, project.variants[variant], band).row.columns;
-    const std::string there =
-        "the band of " + std::to_string(columns) + (columns == 1 ? " column" : " columns");
+    const std::string there = "the band of " + project::inColumns(columns);
     const std::string now = inUnit(leeway.now, leeway.unit);
     const std::string what = varied == Varied::Breakpoint    ? "end of " + there
                              : varied == Varied::ColumnGap   ? "column gap in " + there
                              : varied == Varied::CardPadding ? "padding of cards in " + there
-                                                             : "row's width in " + there;
-    if (!leeway.run) {
-        std::string broken;
-        for (const Demand& demand : leeway.broken)
-            if (broken.find(said(demand)) == std::string::npos)
-                broken += (broken.empty() ? "" : ", ") + ("“" + said(demand) + "”");
-        return "No " + what + " keeps the wishes at these sizes; at " + now + ", as it is now, " + broken +
-               (leeway.broken.size() > 1 ? " break." : " breaks.");
-    }
+                                                             : "row’s width in " + there;
+    if (!leeway.run)
+        return "No " + what + " keeps the wishes at these sizes; at " + now + ", as it is now, " +
+               wordsOfBroken(leeway.broken) + ".";
     const Run& run = *leeway.run;
-    std::string text = "The " + what + " may be anywhere from " + inUnit(run.from, leeway.unit) + " to " +
-                       inUnit(run.to, leeway.unit) + "; it is " + now + " now";
+    std::string text = "The " + what + " " + allowedBy(run, leeway.unit) + "; it is " + now + " now";
     if (run.best != leeway.now) text += ", and would be well at " + inUnit(run.best, leeway.unit);
-    return text + ".";
+    text += ".";
+    if (!run.below.empty()) text += " Below, " + wordsOfBroken(run.below) + ".";
+    if (!run.above.empty()) text += " Above, " + wordsOfBroken(run.above) + ".";
+    return text;
 }
 
 }  // namespace tenter::solve

@@ -13,6 +13,7 @@ struct Run {
     double from = 0, to = 0;
     /// True if a wish breaks beyond that end; else values were looked at no further.
     bool breaksBelow = false, breaksAbove = false;
+    std::vector<Demand> below, above;  ///< what breaks there
     double best = 0;  ///< what is there, unless a wish breaks there or nearly; then a value well within
 };
 

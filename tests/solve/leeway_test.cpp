@@ -80,6 +80,14 @@ TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
                 if (varied == Varied::RowWidth) set.row.width = length;
                 return brokenInSteps(changed, 0);
             };
+            EXPECT_EQ(run.breaksBelow, !run.below.empty());
+            EXPECT_EQ(run.breaksAbove, !run.above.empty());
+            // The sentence speaks of an end only where a wish breaks there, and names that wish.
+            const std::string told = solve::sentenceOf(project, 0, band, varied, *leeway);
+            EXPECT_EQ(told.find("Below, “") != std::string::npos, run.breaksBelow) << told;
+            EXPECT_EQ(told.find("Above, “") != std::string::npos, run.breaksAbove) << told;
+            EXPECT_EQ(told.find("was looked at") != std::string::npos, !run.breaksBelow && !run.breaksAbove)
+                << told;
             EXPECT_EQ(brokenWith((run.from + run.to) / 2), "");
             EXPECT_EQ(brokenWith(run.to - 0.01), "");
             const double step = 0.02 * (run.to - run.from);
@@ -100,7 +108,7 @@ TEST(Leeway, names_what_breaks_where_nothing_helps) {
     const auto leeway = solve::leewayOf(project, 0, 0, Varied::CardPadding, solveStore());
     ASSERT_TRUE(leeway && !leeway->run);
     EXPECT_NE(solve::sentenceOf(project, 0, 0, Varied::CardPadding, *leeway)
-                  .find("“body type no smaller than 40 px” breaks"),
+                  .find("“body type no smaller than 40\u00A0px” breaks"),
               std::string::npos)
         << solve::sentenceOf(project, 0, 0, Varied::CardPadding, *leeway);
 }
