@@ -8,6 +8,7 @@
 #include "layout/layout.h"
 #include "project/card_scale.h"
 #include "project/conflicts.h"
+#include "project/titles.h"
 #include "units/number.h"
 
 namespace tenter::solve {
@@ -166,18 +167,19 @@ std::vector<std::string> sentences(const project::Project& project, const CardSc
     all.reserve(scale.roles.size() + 1);
     for (const ByCard& one : scale.roles) {
         const std::string ends = one.ramp.isFlat()
-                                     ? units::number(one.ramp.from().size, 2) + " px in every card"
-                                     : units::number(one.ramp.from().size, 2) + " px in a card " +
-                                           units::number(one.ramp.from().width, 0) + " px wide inside, " +
-                                           units::number(one.ramp.to().size, 2) + " px in one of " +
-                                           units::number(one.ramp.to().width, 0) + " px";
+                                     ? checks::px(one.ramp.from().size, 2) + " in every card"
+                                     : checks::px(one.ramp.from().size, 2) + " in a card " +
+                                           checks::px(one.ramp.from().width, 0) + " wide inside, " +
+                                           checks::px(one.ramp.to().size, 2) + " in one of " +
+                                           checks::px(one.ramp.to().width, 0);
         std::string text = checks::sentence(checks::typeOf(one.role)) + ": " + ends + ". ";
         if (std::abs(one.after - one.before) < leastGain)
             text += "No size changes.";
         else
-            text += "What changes most: " + units::number(one.before, 2) + " px becomes " +
-                    units::number(one.after, 2) + " px at " + units::number(one.width, 0) + " px in " +
-                    project.variants[one.variant].className + ".";
+            text += "What changes most: " + checks::px(one.before, 2) + " becomes " +
+                    checks::px(one.after, 2) + " at " + checks::px(one.width, 0) +
+                    (project.variants.size() > 1 ? " in " + project::quotedTitle(project, one.variant) : "") +
+                    ".";
         all.push_back(std::move(text));
     }
     // Releases from memory; the units are those of CSS Conditional 5 § 5.

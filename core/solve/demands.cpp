@@ -83,9 +83,9 @@ std::string wished(const Demand& demand) {
         case Kind::MostMeasure:
             return type + " of at most " + value + " characters to a line";
         case Kind::LeastSize:
-            return type + " no smaller than " + value + " px";
+            return type + " no smaller than " + checks::inPx(value);
         case Kind::MostSize:
-            return type + " no larger than " + value + " px";
+            return type + " no larger than " + checks::inPx(value);
         case Kind::Locked:
             return type + " as it is";
         case Kind::Ratio:
@@ -93,11 +93,12 @@ std::string wished(const Demand& demand) {
         case Kind::LeastRatio:
             return type + " at least " + value + " times the size of " + checks::typeOf(demand.other);
         case Kind::Growth:
-            return type + " growing by at most " + value + " px for 100 px of width";
+            return type + " growing by at most " + checks::inPx(value) + " for " + checks::inPx("100") +
+                   " of width";
         case Kind::WithColumn:
-            return type + " that does not go against its column";
+            return type + " no larger in a narrower column";
         case Kind::Zoom:
-            return type + " that zooming to " + units::number(100 * demand.value, 0) + " % can double";
+            return type + " doubled by zooming to " + checks::percent(demand.value);
         case Kind::SameAtBreakpoints:
             return type + " of the same size on both sides of a breakpoint";
         case Kind::ProportionalAtBreakpoints:
@@ -204,8 +205,7 @@ project::RoleWishes asWish(const Demand& demand, bool out) {
 std::string said(const Demand& demand) {
     std::string text = wished(demand);
     if (!demand.everywhere)
-        text += " from " + units::number(demand.widths.from, 2) + " to " +
-                units::number(demand.widths.to, 2) + " px";
+        text += " from " + checks::spaced(demand.widths.from, 2) + " to " + checks::px(demand.widths.to, 2);
     return text;
 }
 

@@ -75,10 +75,18 @@ project::Project loosened(const project::Project& project, const Loosening& loos
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options = {});
 
-/// A sentence of an answer, and the place it is about, if it is about one.
+/// A place that a sentence names, in `length` bytes from `start` on; none if it only stands for it.
+struct ToldPlace {
+    std::size_t start = 0, length = 0;
+    Binding at;
+    double width = 0;  ///< viewport that shows it, within the project's range, CSS px
+    std::string says;  ///< how it decides there
+};
+
+/// A sentence of an answer.
 struct Told {
     std::string says;
-    std::optional<Binding> at;
+    std::vector<ToldPlace> places;
 };
 
 /// The answer, told.

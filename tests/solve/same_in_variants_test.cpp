@@ -114,7 +114,8 @@ TEST(SameInVariants, tells_where_unlike_breakpoints_leave_one_ramp) {
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved) << inSentences(project, answer);
     const std::string told = inSentences(project, answer);
-    EXPECT_NE(told.find("The heading has one ramp from 320 to 1200 px in every variant"), std::string::npos)
+    EXPECT_NE(told.find("The heading has one ramp from 320 to 1\u202F200\u00A0px in every variant"),
+              std::string::npos)
         << told;
     // It is said once, where every variant has it from.
     EXPECT_FALSE(answer.solved->variants[1].bands[0].set.text.find("heading"));
@@ -149,8 +150,8 @@ TEST(SameInVariants, says_which_variants_decide_for_all) {
     ASSERT_TRUE(answer.solved);
     const std::string told = inSentences(project, answer);
     EXPECT_NE(
-        told.find("The heading of the same size in every variant: decided at 320 px in one and at 700 px "
-                  "in few."),
+        told.find("The heading of the same size in every variant: decided at 320\u00A0px in “one” and at "
+                  "700\u00A0px in “few”."),
         std::string::npos)
         << told;
 }
@@ -244,8 +245,8 @@ TEST(SameInVariants, is_in_a_conflict_every_part_of_which_can_be_kept) {
     }
     const Answer answer = solve::solve(all[0], {0}, solveStore());
     const std::string told = inSentences(all[0], answer);
-    EXPECT_NE(told.find("px in one, "), std::string::npos) << told;
-    EXPECT_NE(told.find("px in few, "), std::string::npos) << told;
+    EXPECT_NE(told.find("px in “one”, "), std::string::npos) << told;
+    EXPECT_NE(told.find("px in “few”, "), std::string::npos) << told;
     EXPECT_NE(told.find("leave out “body type of the same size in every variant”"), std::string::npos)
         << told;
 }

@@ -459,7 +459,8 @@ TEST(Conflict, says_where_it_is_and_by_which_word) {
               std::string::npos)
         << told;
     EXPECT_NE(
-        told.find("At 320 px, “observatory” in the heading “Saltmarsh observatory” allows no more than "),
+        told.find(
+            "At 320\u00A0px, “observatory” in the heading “Saltmarsh observatory” allows no more than "),
         std::string::npos)
         << told;
     EXPECT_NE(told.find("ask for the heading in at most 2 lines"), std::string::npos) << told;
@@ -523,10 +524,10 @@ TEST(SmallCard, is_told_where_a_measure_stands_in_the_way) {
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_FALSE(answer.solved);
     const auto all = solve::told(project, answer);
-    const auto place = std::ranges::find_if(all, [](const solve::Told& one) { return one.at.has_value(); });
+    const auto place = std::ranges::find_if(all, [](const solve::Told& one) { return !one.places.empty(); });
     ASSERT_NE(place, all.end()) << inSentences(project, answer);
-    EXPECT_EQ(place->at->demand.kind, Kind::LeastMeasure);
-    EXPECT_EQ(place->at->width, 320);
+    EXPECT_EQ(place->places[0].at.demand.kind, Kind::LeastMeasure);
+    EXPECT_EQ(place->places[0].width, 320);
     EXPECT_NE(place->says.find("allows no more than"), std::string::npos) << place->says;
 }
 

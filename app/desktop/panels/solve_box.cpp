@@ -1,8 +1,8 @@
 #include "panels/solve_box.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 
-#include "document/wording.h"
 #include "panels/into_view.h"
 
 namespace tenter::desktop::panels {
@@ -11,14 +11,11 @@ namespace {
 
 constexpr std::size_t mostTold = 12;  // sentences; the rest is counted
 
-Viewing::Mark markOf(const project::Project& project, const solve::Told& told, bool conflicts) {
-    const solve::Binding& at = *told.at;
-    // A band starts just past the breakpoint below it.
-    const bool isBelow = project::bandAt(project.variants[at.variant], at.width) < at.band;
-    Viewing::Mark mark{at.variant, at.demand.role, isBelow ? at.width + 1 : at.width, at.size, {},
-                       {},         conflicts};
+Viewing::Mark markOf(const solve::ToldPlace& place, bool conflicts) {
+    const solve::Binding& at = place.at;
+    Viewing::Mark mark{at.variant, at.demand.role, place.width, at.size, {}, {}, conflicts};
     if (at.by.copy) mark.part = {static_cast<int>(at.by.card), static_cast<int>(at.by.part)};
-    mark.says = QString::fromStdString(told.says);
+    mark.says = QString::fromStdString(place.says);
     return mark;
 }
 
@@ -63,6 +60,9 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     });
     connect(take_, &QPushButton::clicked, this, &SolveBox::take);
     connect(leave_, &QPushButton::clicked, this, &SolveBox::leave);
+    setTabOrder(solve_, take_);
+    setTabOrder(take_, leave_);
+    setTabOrder(leave_, says_);
     context_.viewing.setProposer([this]() -> Viewing::Proposal {
         if (!asked_) return nullptr;
         asked_ = ask();
@@ -105,10 +105,12 @@ Viewing::Proposal SolveBox::find() {
     const bool same = answer.solved && *answer.solved == asked_->project;
     solved_ = answer.solved && !same ? std::make_shared<const project::Project>(*answer.solved) : nullptr;
     clearOffers();
+    // What is too wide for its box is no wish that could be loosened.
     for (const solve::Loosening& loosening : solve::offered(answer.conflict))
-        offer(loosening);
+        if (loosening.demand.kind != solve::Kind::Words) offer(loosening);
     tell(answer, same);
     take_->setVisible(solved_ != nullptr);
+    leave_->setText(solved_ ? "Leave" : "Close");
     foot_->show();
     return solved_;
 }
@@ -120,14 +122,24 @@ void SolveBox::tell(const solve::Answer& answer, bool same) {
     if (same) say("The sizes keep every wish as they are.");
     std::size_t told = 0;
     for (const solve::Told& one : solve::told(asked_->project, answer)) {
-        const QString says = QString::fromStdString(one.says).toHtmlEscaped();
-        QString link;
-        if (one.at) {
-            const Viewing::Mark mark = markOf(asked_->project, one, !answer.conflict.demands.empty());
-            link = QString(" <a href=\"%1\">Go to %2</a>").arg(marks.size()).arg(pixels(mark.width));
-            marks.push_back(mark);
+        // Each place is a link, in the words that the sentence has for it.
+        QString says;
+        std::size_t done = 0;
+        const auto add = [&](std::size_t end) {
+            says += QString::fromStdString(one.says.substr(done, end - done)).toHtmlEscaped();
+            done = end;
+        };
+        for (const solve::ToldPlace& place : one.places) {
+            add(place.start);
+            if (place.length > 0) {
+                says += QString("<a href=\"%1\">").arg(marks.size());
+                add(place.start + place.length);
+                says += "</a>";
+            }
+            marks.push_back(markOf(place, !answer.conflict.demands.empty()));
         }
-        if (told++ < mostTold) say(says + link);
+        add(one.says.size());
+        if (told++ < mostTold) say(says);
     }
     if (told > mostTold) say(QString("And %1 more, marked on the plot.").arg(told - mostTold));
     says_->setText(text);
@@ -160,6 +172,10 @@ void SolveBox::offer(const solve::Loosening& loosening) {
             project = solve::loosened(project, loosening);
         });
     });
+    QWidget* before = says_;
+    for (int i = 0; i < offers_->count(); ++i)
+        before = offers_->itemAt(i)->widget()->findChild<QPushButton*>();
+    setTabOrder(before, button);
     offers_->addWidget(line);
 }
 
@@ -183,6 +199,15 @@ void SolveBox::close() {
     says_->hide();
     foot_->hide();
     context_.viewing.setMarks({});
+}
+
+void SolveBox::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Escape || !asked_) {
+        QWidget::keyPressEvent(event);
+        return;
+    }
+    leave();
+    solve_->setFocus();
 }
 
 void SolveBox::hideEvent(QHideEvent* event) {

@@ -22,6 +22,7 @@ public:
     [[nodiscard]] QPushButton* button() const { return solve_; }
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
 private:

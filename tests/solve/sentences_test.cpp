@@ -1,0 +1,78 @@
+// How answers are told: each wish once, each place as readers have it.
+#include <regex>
+#include <set>
+
+#include "project/titles.h"
+#include "solving.h"
+
+namespace tenter::test {
+namespace {
+
+TEST(Sentences, tell_each_wish_once_and_name_places_as_readers_have_them) {
+    const std::regex breaking("[0-9] px|[0-9]{4}[0-9]*(\\.[0-9]+)?\u00A0px|'");
+    std::size_t places = 0;
+    std::size_t justPast = 0;
+    std::size_t zoomed = 0;
+    for (const auto& [name, sample] : samples()) {
+        const project::Project project = wishing(sample, {"heading.lines=2", "aim=largest"});
+        const solve::Answer answer = solve::solve(project, project::everyVariant(project), solveStore());
+        std::set<std::string> wishes;
+        for (const solve::Told& one : solve::told(project, answer)) {
+            EXPECT_FALSE(std::regex_search(one.says, breaking)) << name << ": " << one.says;
+            for (const project::Variant& variant : project.variants)
+                EXPECT_EQ(one.says.find(" in " + variant.className), std::string::npos) << one.says;
+            if (one.places.empty()) continue;
+            EXPECT_TRUE(wishes.insert(one.says.substr(0, one.says.find(": "))).second) << one.says;
+            for (const solve::ToldPlace& place : one.places) {
+                const std::string words = one.says.substr(place.start, place.length);
+                EXPECT_GE(place.width, project.leastWidth);
+                EXPECT_LE(place.width, project.mostWidth);
+                EXPECT_FALSE(place.says.empty());
+                if (words.empty()) continue;
+                ++places;
+                const project::Variant& variant = project.variants[place.at.variant];
+                const bool past = project::bandAt(variant, place.at.width) < place.at.band;
+                EXPECT_EQ(words.find("ust past ") != std::string::npos, past) << one.says;
+                justPast += past ? 1 : 0;
+                if (words.find(" zoomed to ") != std::string::npos) {
+                    ++zoomed;
+                    EXPECT_NEAR(place.width, place.at.width * place.at.demand.value, 0.1);
+                } else {
+                    EXPECT_NEAR(place.width, place.at.width + (past ? 1 : 0), 1e-6) << one.says;
+                }
+            }
+        }
+    }
+    EXPECT_GT(places, 40U);
+    EXPECT_GT(justPast, 5U);
+    EXPECT_GT(zoomed, 0U);
+}
+
+TEST(Sentences, name_the_room_for_longer_copy_that_decides) {
+    const project::Project walks = samples().at("shore-walks.tenter.json");
+    const auto toldWith = [&](const char* reserve) {
+        const project::Project project = wishing(walks, {"heading.lines=2", "aim=largest", reserve});
+        return inSentences(project, solve::solve(project, {0}, solveStore()));
+    };
+    EXPECT_NE(toldWith("reserve=35%").find(", with 35\u00A0% more copy, “"), std::string::npos);
+    EXPECT_EQ(toldWith("reserve=0").find("more copy"), std::string::npos);
+}
+
+TEST(Titles, are_what_people_call_variants_with_the_class_where_two_are_alike) {
+    project::Project project;
+    project.variants.resize(3);
+    project.variants[0].className = "walks-trio";
+    project.variants[0].name = "3";
+    project.variants[1].className = "walks-solo";
+    project.variants[1].name = "1";
+    project.variants[2].className = "walks-other";
+    EXPECT_EQ(project::titleOf(project.variants[0]), "3 columns");
+    EXPECT_EQ(project::titleOf(project.variants[1]), "1 column");
+    EXPECT_EQ(project::titleOf(project.variants[2]), "walks-other");
+    EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns”");
+    project.variants[2].name = "3 columns";
+    EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns”, class walks-trio");
+}
+
+}  // namespace
+}  // namespace tenter::test
