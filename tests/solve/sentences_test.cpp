@@ -14,7 +14,10 @@ TEST(Sentences, tell_each_wish_once_and_name_places_as_readers_have_them) {
     std::size_t justPast = 0;
     std::size_t zoomed = 0;
     for (const auto& [name, sample] : samples()) {
-        const project::Project project = wishing(sample, {"heading.lines=2", "aim=largest"});
+        // The season's headings are in bands of two columns on a phone: two lines of them are too few.
+        std::vector<std::string> asked{"aim=largest"};
+        if (!name.starts_with("season")) asked.emplace_back("heading.lines=2");
+        const project::Project project = wishing(sample, asked);
         const solve::Answer answer = solve::solve(project, project::everyVariant(project), solveStore());
         std::set<std::string> wishes;
         for (const solve::Told& one : solve::told(project, answer)) {

@@ -455,7 +455,7 @@ TEST(Conflict, says_where_it_is_and_by_which_word) {
     const Answer answer = solve::solve(project, {0}, solveStore());
     const std::string told = inSentences(project, answer);
     EXPECT_NE(told.find("No sizes keep these wishes together: “the heading on one line” and “the heading no "
-                        "smaller than 40 px”."),
+                        "smaller than 40\u00A0px”."),
               std::string::npos)
         << told;
     EXPECT_NE(
