@@ -32,14 +32,15 @@ project::Project spreadOut(const Subject& subject) {
     return project;
 }
 
-/// `span` without what is in `others`.
+/// `span` without what is in `others`, which rise.
 std::vector<sweep::Interval> without(const sweep::Interval& span, const std::vector<Wide>& others) {
     std::vector<sweep::Interval> left;
     double from = span.from;
-    for (const Wide& other : others) {
-        if (other.widths.to <= from || other.widths.from >= span.to) continue;
-        if (other.widths.from > from) left.push_back({from, other.widths.from});
-        from = std::max(from, other.widths.to);
+    // There may be thousands, and as many spans.
+    auto other = std::ranges::upper_bound(others, from, {}, [](const Wide& each) { return each.widths.to; });
+    for (; other != others.end() && other->widths.from < span.to; ++other) {
+        if (other->widths.from > from) left.push_back({from, other->widths.from});
+        from = std::max(from, other->widths.to);
     }
     if (from + sweep::leastStep < span.to) left.push_back({from, span.to});
     return left;
