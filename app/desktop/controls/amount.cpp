@@ -13,7 +13,8 @@ QString plainNumber(double value, int decimals) {
 }
 
 QString takes(const AmountKind& kind) {
-    QString range = plainNumber(kind.least, kind.decimals) + " to " + plainNumber(kind.most, kind.decimals);
+    QString range =
+        "takes " + plainNumber(kind.least, kind.decimals) + " to " + plainNumber(kind.most, kind.decimals);
     if (!kind.units.isEmpty()) range += " in " + kind.units.join(", ");
     if (!kind.keywords.isEmpty()) range += ", or " + kind.keywords.join(", ");
     return range;

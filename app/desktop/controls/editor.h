@@ -22,15 +22,17 @@ public:
     [[nodiscard]] virtual Json value() const = 0;
     /// The setting's name for assistive technology.
     virtual void setName(const QString& name) = 0;
-    /// Whether the layer that is edited sets the value.
+    /// Whether the layer that is edited sets the value, shown in the editor itself.
     virtual void setMarked(bool) {}
+    /// The same where it is shown beside the editor.
+    virtual void setResettable(bool) {}
 
 signals:
     void edited();                     ///< value() is new
     void finished();                   ///< the typing or the drag is over
     void takenBack();                  ///< what was there before the typing is wanted again
     void cleared();                    ///< nothing is to be said here: inherit
-    void refused(const QString& why);  ///< what was typed could not be taken
+    void refused(const QString& why);  ///< what was typed could not be taken; empty: it can be now
 };
 
 }  // namespace tenter::desktop::controls

@@ -58,6 +58,10 @@ void NumberEditor::setMarked(bool marked) {
     field_->setMarked(marked);
 }
 
+void NumberEditor::setResettable(bool resettable) {
+    field_->setResettable(resettable);
+}
+
 AmountKind lengthKind(const QStringList& units, const QStringList& keywords, double least, double most) {
     AmountKind kind;
     kind.units = units;

@@ -16,6 +16,7 @@ public:
     [[nodiscard]] Json value() const override;
     void setName(const QString& name) override;
     void setMarked(bool marked) override;
+    void setResettable(bool resettable) override;
     [[nodiscard]] NumberField& field() const { return *field_; }
 
 private:

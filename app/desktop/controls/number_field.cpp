@@ -57,6 +57,7 @@ void NumberField::setLimits(double least, double most) {
 }
 
 void NumberField::setMarked(bool marked) {
+    resettable_ = marked;
     if (marked == marked_) return;
     marked_ = marked;
     update();
@@ -85,7 +86,9 @@ void NumberField::typed() {
     pause_.stop();
     touched_ = true;
     const Reading reading = read(text(), kind_, amount_);
+    const bool wasAmiss = amiss_;
     amiss_ = reading.state == Reading::State::Refused;
+    if (wasAmiss && !amiss_) emit refused({});
     if (amiss_)
         emit refused(reading.why);
     else if (reading.state == Reading::State::Good) {
@@ -231,7 +234,7 @@ void NumberField::contextMenuEvent(QContextMenuEvent* event) {
     if (!alwaysFilled_) {
         menu.addSeparator();
         QAction* inherit = menu.addAction("Reset to what it inherits", this, [this] { emit cleared(); });
-        inherit->setEnabled(marked_);
+        inherit->setEnabled(resettable_);
     }
     menu.exec(event->globalPos());
 }

@@ -23,6 +23,8 @@ public:
     void setLimits(double least, double most);
     /// A dot in the corner: this layer sets the value.
     void setMarked(bool marked);
+    /// Its menu can reset it, whether or not the dot is shown.
+    void setResettable(bool resettable) { resettable_ = resettable; }
     /// Emptying the field means nothing; the old value comes back.
     void setAlwaysFilled(bool on) { alwaysFilled_ = on; }
     /// As arrow keys do: by so many steps, until `finish`.
@@ -38,7 +40,7 @@ signals:
     void typingFinished();
     void takenBack();
     void cleared();
-    void refused(const QString& why);
+    void refused(const QString& why);  ///< empty: what is typed is no longer amiss
 
 protected:
     bool event(QEvent* event) override;
@@ -65,6 +67,7 @@ private:
     bool touched_ = false;
     bool selectOnRelease_ = false;
     bool marked_ = false;
+    bool resettable_ = false;
     bool amiss_ = false;
     bool alwaysFilled_ = false;
 };

@@ -63,6 +63,7 @@ void TextEditor::typed() {
         emit refused(why);
         return;
     }
+    emit refused({});
     value_ = text;
     emit edited();
 }
@@ -71,7 +72,7 @@ void TextEditor::commit() {
     if (!touched_) return;
     touched_ = false;
     if (field_->text() != value_) {
-        if (accepts_) emit refused(accepts_(field_->text()) + "; \"" + value_ + "\" stays");
+        if (accepts_) emit refused(accepts_(field_->text()) + "; “" + value_ + "” stays");
         field_->setText(value_);
     }
     start_ = value_;

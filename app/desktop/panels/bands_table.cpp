@@ -99,8 +99,9 @@ void BandsTable::build(std::size_t count) {
                     moveBreakpoint(band, line->upTo->value().get<double>());
                 context_.viewing.document().endGesture();
             });
-            connect(editor, &controls::Editor::refused, this,
-                    [this](const QString& why) { context_.say("Here stands " + why + '.'); });
+            connect(editor, &controls::Editor::refused, this, [this, line, editor](const QString& why) {
+                context_.refuse(editor == line->columns ? "Columns" : "Breakpoint", why);
+            });
         }
         connect(line->remove, &QToolButton::clicked, this, [this, band] { removeBand(band); });
         built_.push_back(line);

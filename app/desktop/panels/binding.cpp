@@ -33,7 +33,7 @@ Binding::Binding(Context& context, controls::Editor& editor, std::string subject
     });
     connect(&editor_, &controls::Editor::cleared, this, &Binding::reset);
     connect(&editor_, &controls::Editor::refused, this,
-            [this](const QString& why) { context_.say(name() + ": " + why + '.'); });
+            [this](const QString& why) { context_.refuse(name(), why); });
     if (QWidget* field = editor_.focusProxy()) field->installEventFilter(this);
 }
 

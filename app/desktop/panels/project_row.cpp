@@ -50,7 +50,7 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
         refresh();
     });
     connect(editor_, &controls::Editor::refused, this,
-            [this](const QString& why) { context_.say(name_ + ": " + why + '.'); });
+            [this](const QString& why) { context_.refuse(name_, why); });
 }
 
 void ProjectRow::put(const project::Json& value) {
@@ -73,7 +73,7 @@ void ProjectRow::refresh() {
     editor_->setValue(get_(project));
     if (!said_) return;
     isSaid_ = said_(project);
-    editor_->setMarked(isSaid_);
+    editor_->setResettable(isSaid_);
     reset_->setVisible(isSaid_);
     title_->setForegroundRole(isSaid_ ? QPalette::WindowText : QPalette::PlaceholderText);
     update();

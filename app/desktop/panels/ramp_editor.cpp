@@ -106,6 +106,11 @@ void RampEditor::setMarked(bool marked) {
     fields_[3]->setMarked(marked);
 }
 
+void RampEditor::setResettable(bool resettable) {
+    for (controls::NumberEditor* field : fields_)
+        field->setResettable(resettable);
+}
+
 void RampEditor::setEnds(double from, double to) {
     leastWidth_ = from;
     mostWidth_ = to;

@@ -18,6 +18,7 @@ public:
     [[nodiscard]] project::Json value() const override;
     void setName(const QString& name) override;
     void setMarked(bool marked) override;
+    void setResettable(bool resettable) override;
     /// Widths a new ramp starts and ends at, CSS px.
     void setEnds(double from, double to);
     /// What the widths are of: the page, or the card's text.

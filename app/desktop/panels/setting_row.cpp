@@ -73,6 +73,7 @@ void SettingRow::refreshPixels() {
 void SettingRow::showOrigin() {
     const Held& held = binding_->held();
     reset_->setVisible(held.setHere);
+    editor_->setResettable(held.setHere);
     reset_->setAccessibleName("Reset " + binding_->name());
     nearer_->setVisible(held.hiddenBy.has_value());
     if (held.hiddenBy) {

@@ -1,5 +1,6 @@
 #include "panels/side_panel.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QScrollBar>
 #include <algorithm>
@@ -9,6 +10,7 @@
 #include "panels/into_view.h"
 #include "panels/pictures_panel.h"
 #include "panels/row_panel.h"
+#include "panels/solve_box.h"
 #include "panels/spacing_panel.h"
 #include "panels/tabs.h"
 #include "panels/text_panel.h"
@@ -33,7 +35,7 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     : QWidget(parent),
       viewing_(viewing),
       target_(viewing),
-      context_{viewing, target_, [this](const QString& text) { foot_->setText(text); }},
+      context_{viewing, target_, [this](const QString& text) { say(text); }},
       tabs_(new Tabs(this)),
       header_(new QWidget(this)),
       subject_(new controls::CalmCombo(header_)),
@@ -89,11 +91,20 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
             [this](int index) { target_.set(subjects_[static_cast<std::size_t>(index)]); });
     connect(scope_, &controls::Segments::chosen, this,
             [this](int index) { viewing_.setScope(static_cast<Viewing::Scope>(index)); });
+    connect(&viewing_.document(), &Document::changed, this, [this] { say({}); });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget* left, QWidget*) {
+        if (left != nullptr && left == saidTo_) say({});
+    });
     connect(&target_, &Target::changed, this, &SidePanel::refreshSoon);
     connect(&viewing_, &Viewing::rowChanged, this, &SidePanel::refreshSoon);
     connect(&viewing_, &Viewing::selectionChanged, this, &SidePanel::refreshSoon);
     connect(&viewing_, &Viewing::widthChanged, this, &SidePanel::onWidth);
     tabs_->setCurrentIndex(1);
+}
+
+void SidePanel::say(const QString& text) {
+    foot_->setText(text);
+    saidTo_ = text.isEmpty() ? nullptr : QApplication::focusWidget();
 }
 
 void SidePanel::addPanel(const QString& title, Panel* panel) {
@@ -112,6 +123,11 @@ void SidePanel::addPanel(const QString& title, Panel* panel) {
 
 Panel* SidePanel::current() const {
     return panels_[static_cast<std::size_t>(tabs_->currentIndex())];
+}
+
+void SidePanel::solveSizes() {
+    openPanel(1);
+    findChild<SolveBox*>()->button()->click();
 }
 
 void SidePanel::fillSubjects() {

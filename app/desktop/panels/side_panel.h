@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QPointer>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -29,14 +30,17 @@ public:
     /// Opens its panel and gives it the keyboard.
     void go(const Place& place);
     void openPanel(int index) { tabs_->setCurrentIndex(index); }
+    /// As the button for it does.
+    void solveSizes();
     [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {304, 200}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {316, 200}; }
 
 signals:
     void pagesRowWanted();   ///< a page's row is to be taken in
     void ownMarkupWanted();  ///< the row is to have our own markup again
 
 private:
+    void say(const QString& text);
     void addPanel(const QString& title, Panel* panel);
     void showHeader();
     void fillSubjects();
@@ -56,6 +60,7 @@ private:
     QLabel* scopeSays_;
     QStackedWidget* stack_;
     QLabel* foot_;
+    QPointer<QWidget> saidTo_;  ///< who had the keyboard when the foot was filled
     std::vector<Panel*> panels_;
     std::vector<std::string> subjects_;
     QTimer soon_;

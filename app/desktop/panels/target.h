@@ -38,8 +38,11 @@ std::string pathOf(const std::string& subject);
 struct Context {
     Viewing& viewing;
     Target& target;
-    /// A line of help or refusal in the side panel's foot.
+    /// A line of help or refusal in the side panel's foot, until something is edited or the field is left.
     std::function<void(const QString&)> say;
+    void refuse(const QString& name, const QString& why) const {
+        say(why.isEmpty() ? QString() : name + ": " + why + '.');
+    }
 };
 
 }  // namespace tenter::desktop::panels

@@ -54,7 +54,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     add_->setToolTip("The same row in so many columns: bands that step down, sizes solved by the wishes");
     connect(columns_, &controls::NumberField::amountEdited, this, [this] { isAsked_ = true; });
     connect(columns_, &controls::NumberField::refused, this,
-            [this](const QString& why) { context_.say("Columns: " + why + '.'); });
+            [this](const QString& why) { context_.refuse("Columns", why); });
     connect(add_, &QPushButton::clicked, this, &VariantButtons::add);
     connect(remove_, &QPushButton::clicked, this, &VariantButtons::remove);
     // What was said is of the row as it was added.

@@ -60,6 +60,11 @@ QString cardsTitle(const std::vector<int>& cards) {
     return numbers.join(", ");
 }
 
+/// An example among `most` cards.
+QString someCards(int most) {
+    return most > 4 ? QStringLiteral("2, 5") : most > 1 ? QString("1, %1").arg(most) : QStringLiteral("1");
+}
+
 std::vector<int> cardsIn(const QString& text) {
     std::vector<int> cards;
     for (const QString& one : text.split(QRegularExpression("[,\\s]+"), Qt::SkipEmptyParts))
@@ -240,10 +245,11 @@ const RoleWishes* WishesPanel::said(const Project& project) const {
 void WishesPanel::change(Project& project, const std::function<void(RoleWishes&)>& how) {
     RoleWishes& entry = project::wishFor(project, viewing().role(), widths());
     const RoleWishes before = entry;
+    isRefused_ = false;
     how(entry);
     if (areCrossed(wished(project))) {
         entry = before;
-        context().say("The least is to be no more than the most: change the other one first.");
+        isRefused_ = true;
     }
     project::dropEmptyWishes(project);
 }
@@ -273,6 +279,14 @@ ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
     row->setOptional([this, member](const Project& project) {
         const RoleWishes* const entry = said(project);
         return entry != nullptr && (entry->*member).has_value();
+    });
+    // Half a number is often past the other one: only a whole one is refused.
+    connect(editor, &controls::Editor::finished, this, [this, row] {
+        if (isRefused_) {
+            context().say("The least is to be no more than the most: change the other one first.");
+            row->refresh();
+        }
+        isRefused_ = false;
     });
     return row;
 }
@@ -438,9 +452,9 @@ void WishesPanel::addWithout() {
         const auto isCard = [most](int card) { return card >= 0 && card < most; };
         return shape.match(text).hasMatch() && std::ranges::all_of(cardsIn(text), isCard)
                    ? QString()
-                   : QString("cards are counted from 1 to %1, such as 2, 5").arg(most);
+                   : QString("cards are counted from 1 to %1, such as %2").arg(most).arg(someCards(most));
     });
-    cards->setPlaceholder("such as 2, 5");
+    cards->setPlaceholder("none");
     auto* row = property(
         "Without cards", "Solving: cards left out", cards,
         [](const Project& project) {

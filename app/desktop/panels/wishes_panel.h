@@ -64,6 +64,7 @@ private:
     std::optional<project::WishedWidths> others_;  ///< asked for, of `ofRole_`
     std::string ofRole_;
     bool areCrossed_ = false;  ///< as they are typed
+    bool isRefused_ = false;   ///< the wish as it was typed last
     std::vector<project::WishedWidths> offeredWidths_;
     controls::Fold *more_ = nullptr, *seeking_ = nullptr;
     std::vector<ProjectRow*> moreRows_, seekingRows_;
