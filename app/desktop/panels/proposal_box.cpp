@@ -1,6 +1,7 @@
 #include "panels/proposal_box.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -72,6 +73,13 @@ void ProposalBox::close() {
     open_ = false;
     proposal_.reset();
     hide();
+}
+
+void ProposalBox::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && open_)
+        leave();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 void ProposalBox::hideEvent(QHideEvent* event) {

@@ -23,6 +23,7 @@ signals:
     void left();  ///< taken or not: the focus needs a place
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
 private:

@@ -1,5 +1,6 @@
 #include "window/main_window.h"
 
+#include <QAbstractButton>
 #include <QActionGroup>
 #include <QApplication>
 #include <QClipboard>
@@ -413,7 +414,10 @@ bool MainWindow::takeWidthKey(const QKeyEvent& event) {
 
 void MainWindow::keyPressEvent(QKeyEvent* event) {
     // What nothing else took.
-    if (!takeWidthKey(*event)) QMainWindow::keyPressEvent(event);
+    if (event->key() == Qt::Key_Escape && viewing_.isProposal())
+        viewing_.propose(nullptr);
+    else if (!takeWidthKey(*event))
+        QMainWindow::keyPressEvent(event);
 }
 
 bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
@@ -422,6 +426,13 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
         auto* key = static_cast<QKeyEvent*>(event);
         if (key->key() == savedKey && document_.hasProject() && isActiveWindow()) {
             if (!key->isAutoRepeat()) asSaved_->setChecked(press);
+            return true;
+        }
+        // As in dialogs, Enter presses the button that has the keyboard.
+        const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+        if (auto* button = qobject_cast<QAbstractButton*>(watched);
+            press && enter && button != nullptr && button->hasFocus() && button->window() == this) {
+            button->click();
             return true;
         }
         // In the row as on the axis, arrows are widths; Tab goes from card to card.

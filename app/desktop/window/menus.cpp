@@ -76,6 +76,9 @@ void MainWindow::buildEditMenu() {
     needsProject(menu->addAction("Copy the selected text’s si&ze",
                                  QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this, &MainWindow::copySize));
     menu->addSeparator();
+    needsProject(
+        menu->addAction("Sol&ve sizes", QKeySequence(Qt::Key_F9), this, [this] { side_->solveSizes(); }));
+    menu->addSeparator();
     // Enabled by what the project has: see showGiven.
     ownMarkup_ = menu->addAction("Use our own &markup", this, &MainWindow::useOwnMarkup);
     menu->addSeparator();
