@@ -11,10 +11,11 @@
 
 namespace tenter::desktop {
 
-std::optional<std::string> stylesheetOf(const project::Project& project, std::size_t variant,
+std::optional<std::string> stylesheetOf(const project::Project& project,
+                                        const std::vector<std::size_t>& variants,
                                         project::Problems& problems) {
     tenter::emit::StylesheetOptions options;
-    options.variants = {variant};
+    options.variants = variants;
     options.unit = project.unit;
     if (project.given) return tenter::emit::givenStylesheet(project, options, problems);
     return tenter::emit::stylesheet(project, options);

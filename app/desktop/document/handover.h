@@ -12,10 +12,11 @@
 
 namespace tenter::desktop {
 
-/// The stylesheet of one variant, in the project's unit, for the markup that the project has: what
+/// The stylesheet of these variants, in the project's unit, for the markup that the project has: what
 /// `tenter-cli stylesheet` prints. Empty, with problems, if the markup given is no row; problems may come
 /// beside it.
-std::optional<std::string> stylesheetOf(const project::Project& project, std::size_t variant,
+std::optional<std::string> stylesheetOf(const project::Project& project,
+                                        const std::vector<std::size_t>& variants,
                                         project::Problems& problems);
 /// `clamp(…)` or a plain length: the font size of `role` in band `band`.
 std::string fontSizeOf(const project::Project& project, std::size_t variant, std::size_t band,

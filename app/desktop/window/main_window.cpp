@@ -296,9 +296,9 @@ void MainWindow::showNotes() {
     fontNotes_->setToolTip(notes.join('\n'));
 }
 
-void MainWindow::copyStylesheet() {
+void MainWindow::copyStylesheetOf(const std::vector<std::size_t>& variants) {
     project::Problems problems;
-    const auto css = stylesheetOf(document_.project(), viewing_.variant(), problems);
+    const auto css = stylesheetOf(document_.project(), variants, problems);
     if (!css) {
         problems_->tell("The stylesheet was not copied: the page’s row is none as it stands.", problems);
         return;
@@ -308,10 +308,12 @@ void MainWindow::copyStylesheet() {
         problems_->hide();
     else
         problems_->tell("The stylesheet was copied; of the page’s row there is something to mend.", problems);
-    const project::Variant& variant = document_.project().variants[viewing_.variant()];
+    const auto& all = document_.project().variants;
     note_->say("Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) + " kB, " +
-               QString::fromStdString(variant.className) +
-               (document_.project().given ? ", for the page’s own row" : ""));
+               (variants.size() == 1 ? QString::fromStdString(all[variants[0]].className)
+                                     : QString("all %1 variants").arg(variants.size())) +
+               (document_.project().given ? ", for the page’s own row" : "") +
+               (viewing_.isProposal() ? "; sizes as they were, not those proposed" : ""));
 }
 
 void MainWindow::takePagesRow() {

@@ -74,7 +74,7 @@ private:
     void showProject();
     void showNotes();
     void fillRecent();
-    void copyStylesheet();
+    void copyStylesheetOf(const std::vector<std::size_t>& variants);
     void takePagesRow();
     void openAudience();
     void readAudience(const QString& file);

@@ -72,7 +72,10 @@ void MainWindow::buildEditMenu() {
     menu->addActions({undo, redo});
     menu->addSeparator();
     needsProject(menu->addAction("Copy the &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
-                                 &MainWindow::copyStylesheet));
+                                 [this] { copyStylesheetOf({viewing_.variant()}); }));
+    needsProject(menu->addAction("Copy &every variant’s stylesheet",
+                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::ALT | Qt::Key_C), this,
+                                 [this] { copyStylesheetOf(project::everyVariant(document_.project())); }));
     needsProject(menu->addAction("Copy the selected text’s si&ze",
                                  QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this, &MainWindow::copySize));
     menu->addSeparator();
