@@ -25,7 +25,9 @@ void PlaceMark::show(const Viewing::Mark& mark, bool chosen, const QPointF& cent
     mark_ = mark;
     chosen_ = chosen;
     setAccessibleName(mark.says);
-    setToolTip(QString("<div style='width:%1px'>%2</div>").arg(tipWidth).arg(mark.says.toHtmlEscaped()));
+    setToolTip(QString("<div style='width:%1px; white-space: pre-wrap'>%2</div>")
+                   .arg(tipWidth)
+                   .arg(mark.says.toHtmlEscaped()));
     move(static_cast<int>(std::lround(centre.x() - side / 2.0)),
          static_cast<int>(std::lround(centre.y() - side / 2.0)));
     setVisible(true);

@@ -118,7 +118,10 @@ Viewing::Proposal SolveBox::find() {
 void SolveBox::tell(const solve::Answer& answer, bool same) {
     std::vector<Viewing::Mark> marks;
     QString text;
-    const auto say = [&](const QString& paragraph) { text += "<p>" + paragraph + "</p>"; };
+    // As it is, or spaces within numbers become such as lines break at.
+    const auto say = [&](const QString& paragraph) {
+        text += "<p style='white-space: pre-wrap'>" + paragraph + "</p>";
+    };
     if (same) say("The sizes keep every wish as they are.");
     std::size_t told = 0;
     for (const solve::Told& one : solve::told(asked_->project, answer)) {
