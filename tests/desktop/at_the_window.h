@@ -16,10 +16,11 @@ namespace tenter::desktop {
 /// Names are those that screen readers tell, or what stands on a button.
 class AtTheWindow : public QObject {
 protected:
-    /// A sample by its name, in a window of 1280 × 800.
+    /// A sample by its name, without its wishes, in a window of 1280 × 800.
     void open(const QString& sample) {
-        window_ =
-            shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/") + sample + ".tenter.json");
+        folder_ = std::make_unique<QTemporaryDir>();
+        sample_ = bareSample(sample, *folder_);
+        window_ = shownWindow(sample_);
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     }
     Viewing& viewing() { return window_->viewing(); }
@@ -77,6 +78,8 @@ protected:
         settle();
     }
 
+    std::unique_ptr<QTemporaryDir> folder_;
+    QString sample_;  ///< its file
     std::unique_ptr<window::MainWindow> window_;
 };
 

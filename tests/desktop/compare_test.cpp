@@ -23,6 +23,7 @@
 #include "compare/width_order.h"
 #include "compare/wording.h"
 #include "document/handover.h"
+#include "document/wording.h"
 #include "markup/adopt.h"
 
 namespace tenter::desktop::compare {
@@ -188,7 +189,7 @@ private slots:
         for (const auto& [sent, says] : std::vector<std::pair<QByteArray, QString>>{
                  {"nonsense", "cannot be understood"},
                  {R"({"layouts": []})", "the number of widths"},
-                 {readingsOf({640, 900}, 0), "640 px wide instead of 700 px"}}) {
+                 {readingsOf({640, 900}, 0), pixels(640) + " wide instead of " + pixels(700)}}) {
             QTemporaryDir folder;
             Comparison comparison(*viewing_);
             QSignalSpy failed(&comparison, &Comparison::failed);

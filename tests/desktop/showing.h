@@ -1,10 +1,13 @@
 // A window for tests: as it is when it is first started, with a project opened.
 #pragma once
 
+#include <QFile>
 #include <QSettings>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <memory>
 
+#include "project/file.h"
 #include "window/main_window.h"
 
 namespace tenter::desktop {
@@ -17,6 +20,19 @@ inline std::unique_ptr<window::MainWindow> shownWindow(const QString& file) {
     window->show();
     window->openFile(file);
     return window;
+}
+
+/// A sample without its wishes, in `folder`: tests say their own.
+inline QString bareSample(const QString& name, const QTemporaryDir& folder) {
+    const QString samples = QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/");
+    project::Problems problems;
+    auto bare = project::read((samples + name + ".tenter.json").toStdString(), problems);
+    if (!bare || !QFile::link(samples + "pictures", folder.filePath("pictures"))) return {};
+    bare->wishes.reset();
+    QFile file(folder.filePath(name + ".tenter.json"));
+    if (!file.open(QIODevice::WriteOnly)) return {};
+    file.write(QByteArray::fromStdString(project::write(*bare)));
+    return file.fileName();
 }
 
 }  // namespace tenter::desktop

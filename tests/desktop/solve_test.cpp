@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QProcess>
 #include <QPushButton>
+#include <QTextDocument>
 #include <QtTest>
 
 #include "axis/axis_pane.h"
@@ -22,6 +23,8 @@ class SolveTest : public QObject {
 
 private slots:
     void init() {
+        folder_ = std::make_unique<QTemporaryDir>();
+        sample = bareSample("shore-walks", *folder_);
         window_ = shownWindow(sample);
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
         window_->findChild<panels::SidePanel*>()->openPanel(1);
@@ -31,13 +34,16 @@ private slots:
     void cleanup() { window_.reset(); }
 
     void showsWhatTheCommandLineSolvesAndTakesItInOneStep() {
-        type("Wish: lines at most", "2");
-        QCOMPARE(document().undoStack().undoText(), QString("Wish: lines at most"));
+        type("Wish: lines up to", "2");
+        QCOMPARE(document().undoStack().undoText(), QString("Wish: lines up to"));
         const project::Project before = document().project();
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
         QVERIFY(document().project() == before);
         QVERIFY2(says().contains("under-12s"), qPrintable(says()));
+        QTextDocument shown;
+        shown.setHtml(says());
+        QVERIFY2(shown.toPlainText().contains(QString("1\u202F060")), qPrintable(shown.toPlainText()));
 
         QProcess cli;
         cli.start(TENTER_CLI, {"solve", sample, "--all-variants", "heading.lines=2"});
@@ -59,7 +65,7 @@ private slots:
     }
 
     void leavesEverythingAsItWas() {
-        type("Wish: lines at most", "2");
+        type("Wish: lines up to", "2");
         const project::Project before = document().project();
         const int steps = document().undoStack().count();
         press("Solve sizes");
@@ -74,17 +80,17 @@ private slots:
     }
 
     void solvesAgainAsAWishIsTyped() {
-        type("Wish: lines at most", "2");
+        type("Wish: lines up to", "2");
         press("Solve sizes");
         const project::Project two = viewing().shown();
-        type("Wish: lines at most", "1");
+        type("Wish: lines up to", "1");
         QTRY_VERIFY2(says().contains("one line"), qPrintable(says()));
         QVERIFY(!(viewing().shown().style == two.style && viewing().shown().variants == two.variants));
     }
 
     void explainsWishesThatCannotBeKeptTogetherAndLoosensOne() {
-        type("Wish: least size", "60 px");
-        type("Wish: lines at most", "1");
+        type("Wish: size from", "60 px");
+        type("Wish: lines up to", "1");
         press("Solve sizes");
         QVERIFY(!viewing().isProposal());
         QVERIFY2(says().contains("together"), qPrintable(says()));
@@ -94,12 +100,15 @@ private slots:
                     return button;
             return nullptr;
         };
-        QTRY_VERIFY(offered() != nullptr);
-        QPushButton* offer = offered();
-        const int steps = document().undoStack().count();
-        QTest::mouseClick(offer, Qt::LeftButton);
-        QCOMPARE(document().undoStack().count(), steps + 1);
-        QTRY_VERIFY(viewing().isProposal());
+        // Each that is taken ends one conflict, in one step.
+        for (int taken = 0; !viewing().isProposal(); ++taken) {
+            QVERIFY(taken < 6);
+            QTRY_VERIFY(offered() != nullptr);
+            const int steps = document().undoStack().count();
+            QTest::mouseClick(offered(), Qt::LeftButton);
+            QCOMPARE(document().undoStack().count(), steps + 1);
+            QTest::qWait(20);
+        }
     }
 
     // Common practice, no source: columns step down to one as pages get narrower.
@@ -149,11 +158,11 @@ private slots:
             return QString();
         };
         QCOMPARE(columns()->text(), QString("5"));
-        type("The same row in so many columns", "1");
         add();
-        QCOMPARE(document().project().variants[2].name, std::string("1 column"));
-        QVERIFY2(added().startsWith("Added 1 column, class walks-solo. Its sizes are solved by the wishes."),
-                 qPrintable(added()));
+        QCOMPARE(document().project().variants[2].name, std::string("5 columns"));
+        QVERIFY2(
+            added().startsWith("Added 5 columns, class walks-quintet. Its sizes are solved by the wishes."),
+            qPrintable(added()));
         document().undoStack().undo();
         QVERIFY(added().isEmpty());
         document().edit("Wish for what cannot be", [](project::Project& project) {
@@ -163,15 +172,15 @@ private slots:
         });
         type("The same row in so many columns", "6");
         add();
-        QCOMPARE(document().project().variants[2].name, std::string("6 columns"));
+        QCOMPARE(document().project().variants[viewing().variant()].name, std::string("6 columns"));
         QVERIFY2(added().contains("not by the wishes. No sizes keep these wishes together"),
                  qPrintable(added()));
     }
 
     void refusesALeastAboveTheMost() {
-        type("Wish: most size", "20 px");
+        type("Wish: size to", "20 px");
         const project::Project before = document().project();
-        type("Wish: least size", "30 px");
+        type("Wish: size from", "30 px");
         QVERIFY(document().project() == before);
         project::Problems problems;
         QVERIFY(project::parse(project::write(document().project()), "kept", document().folder(), problems));
@@ -206,7 +215,8 @@ private:
         QFAIL(qPrintable("no field " + field));
     }
 
-    const QString sample = QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json");
+    std::unique_ptr<QTemporaryDir> folder_;
+    QString sample;
     std::unique_ptr<window::MainWindow> window_;
     panels::SolveBox* box_ = nullptr;
 };

@@ -27,28 +27,28 @@ private slots:
         viewing().setWidth(700);
         viewing().setScope(Viewing::Scope::ThisBand);
         settle();
-        type("Wish: lines at most", "2");
+        type("Wish: lines up to", "2");
         const project::WishedWidths band{590, 930};
         const project::RoleWishes* said = project::wishSaidFor(project(), "heading", band);
         QVERIFY(said != nullptr && said->lines == 2);
         QVERIFY(project::wishSaidFor(project(), "heading", {}) == nullptr);
         QVERIFY(label("Wishes, " + bandWidths(project().variants[0], 1)) != nullptr);
         // Emptied, it is as for all widths again, and the project as it was.
-        type("Wish: lines at most", "");
+        type("Wish: lines up to", "");
         QVERIFY(!project().wishes);
-        QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
+        QCOMPARE(field("Wish: lines up to")->text(), QString("3"));
     }
 
     void wishesForWidthsThatAreNoBand() {
         viewing().setWidth(700);
-        QVERIFY(!field("Wishes: wider than")->isVisible());
-        choose("Widths of the wishes", "Other widths…");
-        QVERIFY(field("Wishes: wider than")->isVisible());
-        QCOMPARE(field("Wishes: wider than")->text(), QString("700 px"));
-        type("Wishes: no wider than", "1100");
+        QVERIFY(!field("Wishes: above")->isVisible());
+        choose("Wishes hold", "Other widths…");
+        QVERIFY(field("Wishes: above")->isVisible());
+        QCOMPARE(field("Wishes: above")->text(), QString("700 px"));
+        type("Wishes: up to", "1100");
         // What nobody wishes there is not said yet.
         QVERIFY(!project().wishes);
-        type("Wish: lines at most", "2");
+        type("Wish: lines up to", "2");
         const project::WishedWidths some{700, 1100};
         const auto linesAt = [&](const project::WishedWidths& widths) {
             const project::RoleWishes* said = project::wishSaidFor(project(), "heading", widths);
@@ -57,39 +57,39 @@ private slots:
         QCOMPARE(linesAt(some), std::optional(2));
         QVERIFY(label("Wishes, above 700 to " + pixels(1100)) != nullptr);
         // They move with all that is wished for them, and back.
-        type("Wishes: wider than", "800");
+        type("Wishes: above", "800");
         QVERIFY(project::wishSaidFor(project(), "heading", some) == nullptr);
         QCOMPARE(linesAt({800, 1100}), std::optional(2));
-        type("Wishes: wider than", "1200");
+        type("Wishes: above", "1200");
         QCOMPARE(linesAt({800, 1100}), std::optional(2));
         document().undoStack().undo();
         settle();
         QCOMPARE(linesAt(some), std::optional(2));
         // For every width it is as before, and these are there to be chosen.
-        choose("Widths of the wishes", "At every width");
-        QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
-        choose("Widths of the wishes", "Above 700 to " + pixels(1100));
-        QCOMPARE(field("Wish: lines at most")->text(), QString("2"));
-        type("Wish: lines at most", "");
+        choose("Wishes hold", "At every width");
+        QCOMPARE(field("Wish: lines up to")->text(), QString("3"));
+        choose("Wishes hold", "Above 700 to " + pixels(1100));
+        QCOMPARE(field("Wish: lines up to")->text(), QString("2"));
+        type("Wish: lines up to", "");
         QVERIFY(!project().wishes);
     }
 
     void unwishesWhatIsUsual() {
-        type("Wish: lines at most", "none");
+        type("Wish: lines up to", "none");
         QVERIFY(project::wishedFor(project(), "heading", {}).lines == project::askingNothing().lines);
-        QCOMPARE(field("Wish: lines at most")->text(), QString("none"));
-        type("Wish: least measure", "none");
+        QCOMPARE(field("Wish: lines up to")->text(), QString("none"));
+        type("Wish: measure from", "none");
         // Nobody wishes that of a heading.
         QVERIFY(!project::wishSaidFor(project(), "heading", {})->leastMeasure);
     }
 
     void keepsWhatIsWantedLessOftenInFolds() {
-        QVERIFY(!field("Wish: growth at most")->isVisible());
+        QVERIFY(!field("Wish: growth to")->isVisible());
         fold("More wishes")->button()->click();
-        QVERIFY(field("Wish: growth at most")->isVisible());
-        type("Wish: growth at most", "0.5 px");
+        QVERIFY(field("Wish: growth to")->isVisible());
+        type("Wish: growth to", "0.5 px");
         QCOMPARE(project::wishedFor(project(), "heading", {}).growth, std::optional(0.5));
-        type("Wish: zoom that doubles", "400");
+        type("Wish: zoom to double", "400");
         QCOMPARE(project::wishedFor(project(), "heading", {}).zoom, std::optional(4.0));
         fold("More wishes")->button()->click();
         settle();
@@ -113,18 +113,18 @@ private slots:
         settle();
         type("Wish: times that role’s size", "1.4");
         QCOMPARE(project::wishedFor(project(), "heading", {}).leastRatio, std::optional(1.4));
-        press("Wish: ratio is at least so or exactly: Exactly");
+        press("Wish: ratio is: Exactly");
         QCOMPARE(project::wishedFor(project(), "heading", {}).ratio, std::optional(1.4));
         QVERIFY(!project::wishedFor(project(), "heading", {}).leastRatio);
     }
 
     void saysHowSizesAreSought() {
         fold("How sizes are sought, for all roles")->button()->click();
-        type("Solving: grid of sizes", "0.5 px");
+        type("Solving: on a grid", "0.5 px");
         type("Solving: room for longer copy", "20");
         QCOMPARE(project().wishes->grid->css(), std::string("0.5px"));
         QCOMPARE(*project().wishes->reserve, 0.2);
-        auto* cards = named<QLineEdit>("Solving: cards left out");
+        auto* cards = named<QLineEdit>("Solving: without cards");
         cards->setFocus();
         cards->selectAll();
         QTest::keyClicks(cards, "3, 1");
@@ -134,10 +134,10 @@ private slots:
 
     // In the same frame: before the event loop turns.
     void solvesAgainWithEachStepOfAWish() {
-        type("Wish: most size", "26 px");
+        type("Wish: size to", "26 px");
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
-        controls::NumberField* most = field("Wish: most size");
+        controls::NumberField* most = field("Wish: size to");
         most->setFocus();
         double size = headingAt(1900);
         for (int i = 0; i < 4; ++i) {
@@ -153,9 +153,9 @@ private slots:
         viewing().setScope(Viewing::Scope::ThisVariant);
         settle();
         fold("More wishes")->button()->click();
-        press("Wish: same in every variant: Same size");
+        press("Wish: variants: Same size");
         QVERIFY(project::wishedFor(project(), "heading", {}).sameInVariants == true);
-        type("Wish: most size", "26 px");
+        type("Wish: size to", "26 px");
         press("Solve sizes");
         const auto headings = [&] {
             std::vector<double> sizes;
@@ -170,7 +170,7 @@ private slots:
         QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
         // Another wish is solved for in all of them as it changes.
         const double before = headings()[0];
-        controls::NumberField* most = field("Wish: most size");
+        controls::NumberField* most = field("Wish: size to");
         most->setFocus();
         for (int i = 0; i < 16; ++i)
             QTest::keyClick(most, Qt::Key_Down);
@@ -184,7 +184,7 @@ private slots:
     }
 
     void dragsAWishByItsName() {
-        type("Wish: most size", "26 px");
+        type("Wish: size to", "26 px");
         press("Solve sizes");
         const int steps = document().undoStack().count();
         QLabel* name = label("Size to");
@@ -201,7 +201,7 @@ private slots:
     }
 
     void marksWhereWishesDecideAndGoesThere() {
-        type("Wish: lines at most", "2");
+        type("Wish: lines up to", "2");
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
         axis::PlaceMark* found = nullptr;
@@ -224,8 +224,8 @@ private slots:
     }
 
     void explainsAConflictWhereItIs() {
-        type("Wish: least size", "60 px");
-        type("Wish: lines at most", "1");
+        type("Wish: size from", "60 px");
+        type("Wish: lines up to", "1");
         press("Solve sizes");
         QVERIFY(!viewing().isProposal());
         QVERIFY(!viewing().marks().empty());
@@ -277,7 +277,7 @@ private slots:
     }
 
     void showsOneProposalAtATime() {
-        type("Wish: lines at most", "2");
+        type("Wish: lines up to", "2");
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
         press("All sizes by the card…");

@@ -1,6 +1,7 @@
 #include "axis/measure_plot.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tenter::desktop::axis {
 
@@ -83,9 +84,13 @@ void MeasurePlot::drawOver(QPainter& painter) {
             const double start = std::max(from.x(), scale_.left()) + 8;
             const double room = fontMetrics().horizontalAdvance(number) + 6;
             if (std::min(to.x(), scale_.right()) - start < room + 8) continue;
-            painter.fillRect(QRectF(start, from.y() - 7, room, 14), ink.ground);
+            // At the plot's edge it stands beside its rule rather than cut.
+            const double half = fontMetrics().ascent() / 2.0 + 1;
+            const double middle = std::clamp(from.y(), area().top() + half, area().bottom() - half);
+            if (std::abs(middle - from.y()) > 2 * half) continue;
+            painter.fillRect(QRectF(start, middle - 7, room, 14), ink.ground);
             painter.setPen(ink.quiet);
-            painter.drawText(QPointF(start + 3, from.y() + fontMetrics().ascent() / 2.0 - 1), number);
+            painter.drawText(QPointF(start + 3, middle + half - 2), number);
         }
     }
     painter.setRenderHint(QPainter::Antialiasing, true);

@@ -117,17 +117,17 @@ void RowPanel::buildPage() {
         [](const Project& p) { return Json(p.page.container.width.css()); },
         [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); });
     property(
-        "Widest", "Container maximum", new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})),
+        "Widest", "Container widest", new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})),
         [](const Project& p) { return Json(p.page.container.maxWidth.css()); },
         [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); });
     property(
-        "Sides", "Container padding", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
+        "Sides", "Container sides", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
         [](const Project& p) { return Json(p.page.container.padding.left.value_or(units::Length()).css()); },
         [](Project& p, const Json& v) {
             p.page.container.padding.left = p.page.container.padding.right = lengthOf(v, {});
         });
     property(
-        "Ground", "Page background", new controls::ColourEditor,
+        "Ground", "Page ground", new controls::ColourEditor,
         [](const Project& p) { return Json(p.page.container.background.css()); },
         [](Project& p, const Json& v) {
             p.page.container.background =
@@ -142,18 +142,18 @@ void RowPanel::buildPage() {
         [](const Project& p) { return Json(p.page.scrollbar.always); },
         [](Project& p, const Json& v) { p.page.scrollbar.always = v.get<bool>(); });
     property(
-        "Theme’s root", "Root size of the theme", px(1, 100, 0.5),
+        "Theme’s root", "Theme’s root size", px(1, 100, 0.5),
         [](const Project& p) { return Json(p.page.rootSize); },
         [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); });
     property(
-        "Reader’s size", "Reader’s text size", px(8, 64, 1),
+        "Reader’s size", "Reader’s size of text", px(8, 64, 1),
         [](const Project& p) { return Json(p.page.readerSize); },
         [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); });
     property(
-        "From", "Narrowest width", px(200, 5000, 10), [](const Project& p) { return Json(p.leastWidth); },
+        "From", "Widths from", px(200, 5000, 10), [](const Project& p) { return Json(p.leastWidth); },
         [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); });
     property(
-        "To", "Widest width", px(200, 5000, 10), [](const Project& p) { return Json(p.mostWidth); },
+        "To", "Widths to", px(200, 5000, 10), [](const Project& p) { return Json(p.mostWidth); },
         [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); });
 }
 
@@ -177,14 +177,15 @@ void RowPanel::buildProject() {
         "Direction", "Writing direction",
         new SegmentEditor({{"ltr", "Left to right"}, {"rtl", "Right to left"}}),
         [](const Project& p) { return Json(p.rightToLeft ? "rtl" : "ltr"); },
-        [](Project& p, const Json& v) { p.rightToLeft = textOf(v) == "rtl"; });
+        [](Project& p, const Json& v) { p.rightToLeft = textOf(v) == "rtl"; })
+        ->setTall();
     auto* level = new NumberEditor(numberKind(1, 6, 1, 0));
     level->field().setAlwaysFilled(true);
     property(
         "Heading level", "Heading level", level, [](const Project& p) { return Json(p.headingLevel); },
         [](Project& p, const Json& v) { p.headingLevel = v.get<int>(); });
     property(
-        "Sizes in", "Unit of the sizes", new SegmentEditor({{"rem", "rem"}, {"px", "px"}}),
+        "Sizes in", "Sizes in a unit", new SegmentEditor({{"rem", "rem"}, {"px", "px"}}),
         [](const Project& p) { return Json(p.unit == units::Unit::Px ? "px" : "rem"); },
         [](Project& p, const Json& v) { p.unit = textOf(v) == "px" ? units::Unit::Px : units::Unit::Rem; });
 }

@@ -33,7 +33,7 @@ public:
     /// As the button for it does.
     void solveSizes();
     [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {316, 200}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {328, 200}; }
 
 signals:
     void pagesRowWanted();   ///< a page's row is to be taken in

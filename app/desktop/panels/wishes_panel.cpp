@@ -86,39 +86,39 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
     title_->setMinimumHeight(24);
     title_->setMaximumHeight(QWIDGETSIZE_MAX);
     addWidths();
-    wish<int>("Lines up to", "lines at most", &RoleWishes::lines,
+    wish<int>("Lines up to", "lines up to", &RoleWishes::lines,
               new NumberEditor(orNone(numberKind(1, 50, 1, 0))),
               {[](int lines) { return Json(lines); },
                [](const Json& value) {
                    return value.is_number() ? std::optional(value.get<int>()) : std::nullopt;
                }});
-    number("Measure from", "least measure", &RoleWishes::leastMeasure, numberKind(1, 1000, 1, 1));
-    number("Measure to", "most measure", &RoleWishes::mostMeasure, numberKind(1, 1000, 1, 1));
-    number("Size from", "least size", &RoleWishes::leastSize, numberKind(1, 400, 0.5, 2, "px"));
-    number("Size to", "most size", &RoleWishes::mostSize, numberKind(1, 400, 0.5, 2, "px"));
+    number("Measure from", "measure from", &RoleWishes::leastMeasure, numberKind(1, 1000, 1, 1));
+    number("Measure to", "measure to", &RoleWishes::mostMeasure, numberKind(1, 1000, 1, 1));
+    number("Size from", "size from", &RoleWishes::leastSize, numberKind(1, 400, 0.5, 2, "px"));
+    number("Size to", "size to", &RoleWishes::mostSize, numberKind(1, 400, 0.5, 2, "px"));
 
     more_ = fold("More wishes");
     addRatio();
-    moreRows_.push_back(choice<bool>("Ramps", "ramps stay", &RoleWishes::locked,
+    moreRows_.push_back(choice<bool>("Ramps", "ramps", &RoleWishes::locked,
                                      new SegmentEditor({{"free", "May change"}, {"stay", "Stay"}}),
                                      {{"free", false}, {"stay", true}}));
-    auto* growth =
-        number("Growth to", "growth at most", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px"));
+    auto* growth = number("Growth to", "growth to", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px"));
     growth->editor().setToolTip("At most so much larger for every 100 px of page width");
     moreRows_.push_back(growth);
-    moreRows_.push_back(choice<bool>("With column", "never against its column", &RoleWishes::withColumn,
+    moreRows_.push_back(choice<bool>("With column", "with column", &RoleWishes::withColumn,
                                      new SegmentEditor({{"with", "Never against"}, {"free", "Free"}}),
                                      {{"with", true}, {"free", false}}));
     auto* zoom =
-        number("Doubled by", "zoom that doubles", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
+        number("Zoom to double", "zoom to double", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
     zoom->editor().setToolTip("The zoom of the browser by which readers have the type twice as large");
     moreRows_.push_back(zoom);
     using At = project::AtBreakpoints;
     moreRows_.push_back(choice<At>(
-        "Breakpoints", "at breakpoints", &RoleWishes::breakpoints,
-        new ListEditor({{"free", "Sizes may jump"}, {"same", "Same size"}, {"proportional", "Same share"}}),
+        "Breakpoints", "breakpoints", &RoleWishes::breakpoints,
+        new ListEditor(
+            {{"free", "Sizes may jump"}, {"same", "Same size"}, {"proportional", "Same share of column"}}),
         {{"free", At::Free}, {"same", At::Same}, {"proportional", At::Proportional}}));
-    variants_ = choice<bool>("Variants", "same in every variant", &RoleWishes::sameInVariants,
+    variants_ = choice<bool>("Variants", "variants", &RoleWishes::sameInVariants,
                              new SegmentEditor({{"free", "Own sizes"}, {"same", "Same size"}}),
                              {{"free", false}, {"same", true}});
     variants_->editor().setToolTip(
@@ -148,7 +148,7 @@ project::WishedWidths WishesPanel::widthsInScope() const {
 void WishesPanel::addWidths() {
     for_ = new ListEditor({{inScope, "Every width"}});
     property(
-        "Hold", "Widths of the wishes", for_,
+        "Hold", "Wishes hold", for_,
         [this](const Project&) {
             const auto found = std::ranges::find(offeredWidths_, widths());
             return Json(others_ && found != offeredWidths_.end()
@@ -182,9 +182,9 @@ void WishesPanel::addWidths() {
                 moveTo(project, moved);
             });
     };
-    above_ = end("Above", "wider than", &project::WishedWidths::from);
+    above_ = end("Above", "above", &project::WishedWidths::from);
     findInstead(for_);
-    upTo_ = end("Up to", "no wider than", &project::WishedWidths::upTo);
+    upTo_ = end("Up to", "up to", &project::WishedWidths::upTo);
     findInstead(for_);
     for (ProjectRow* row : {above_, upTo_}) {
         connect(&row->editor(), &controls::Editor::edited, this, [this] {
@@ -372,8 +372,7 @@ void WishesPanel::addRatio() {
     findInstead(ratioTo_);
     times_->setOptional(isSaid);
     manner_ = property(
-        "Ratio is", "Wish: ratio is at least so or exactly",
-        new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
+        "Ratio is", "Wish: ratio is", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
         [this](const Project& project) { return Json(wished(project).ratio ? "exact" : "least"); },
         [this, unsay](Project& project, const Json& value) {
             const RoleWishes wishes = wished(project);
@@ -425,7 +424,7 @@ void WishesPanel::addGeneral() {
                                                        : Aim::Nearest);
          }});
     auto* grid = general<units::Length>(
-        "On a grid", "grid of sizes", &Wishes::grid,
+        "On a grid", "on a grid", &Wishes::grid,
         new NumberEditor(controls::lengthKind({"px", "rem"}, {QString::fromStdString(noWish)}, 0, 16)),
         {[](const units::Length& step) { return Json(step.value() == 0 ? noWish : step.css()); },
          [](const Json& value) {
@@ -456,7 +455,7 @@ void WishesPanel::addWithout() {
     });
     cards->setPlaceholder("none");
     auto* row = property(
-        "Without cards", "Solving: cards left out", cards,
+        "Without cards", "Solving: without cards", cards,
         [](const Project& project) {
             return Json(
                 cardsTitle(project.wishes ? project.wishes->without : std::vector<int>()).toStdString());

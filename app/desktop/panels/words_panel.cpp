@@ -285,9 +285,9 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     }
     if (role == "button") {
         line->link = new controls::TextEditor({}, line);
-        line->link->setName("Link of the button");
+        line->link->setName("Leads to: link of the button");
         line->name = new controls::TextEditor({}, line);
-        line->name->setName("Accessible name of the button");
+        line->name->setName("Read out as: accessible name of the button");
         line->name->setPlaceholder("as its copy");
         box->addWidget(labelled(line, "Leads to", line->link));
         box->addWidget(labelled(line, "Read out as", line->name));

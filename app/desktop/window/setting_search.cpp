@@ -19,12 +19,25 @@ struct Synonym {
     const char* word;
     const char* other;
 };
-constexpr Synonym synonyms[] = {{"least", "minimum"},         {"least", "smallest"},
-                                {"most", "maximum"},          {"most", "largest"},
-                                {"measure", "line length"},   {"measure", "characters to a line"},
-                                {"column gap", "gutter"},     {"padding", "space within"},
-                                {"line height", "leading"},   {"letter spacing", "tracking"},
-                                {"ground", "background"},     {"widest", "maximum width"},
+constexpr Synonym synonyms[] = {{"size from", "minimum size"},
+                                {"size from", "least size"},
+                                {"size from", "smallest size"},
+                                {"size to", "maximum size"},
+                                {"size to", "most size"},
+                                {"size to", "largest size"},
+                                {"measure from", "minimum measure"},
+                                {"measure from", "least measure"},
+                                {"measure to", "maximum measure"},
+                                {"measure to", "most measure"},
+                                {"lines up to", "maximum lines"},
+                                {"lines up to", "lines at most"},
+                                {"measure", "line length"},
+                                {"measure", "characters to a line"},
+                                {"column gap", "gutter"},
+                                {"line height", "leading"},
+                                {"letter spacing", "tracking"},
+                                {"ground", "background"},
+                                {"widest", "maximum width"},
                                 {"breakpoint", "media query"}};
 
 /// All that a place is found by, line by line.

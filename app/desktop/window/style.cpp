@@ -115,6 +115,11 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
                 drawField(painter, option);
                 return;
             }
+            // Lists that pop up, of choices or of what a search finds, have the edge of a field.
+            if (widget && widget->windowType() == Qt::Popup) {
+                drawBox(painter, option->rect, Qt::transparent, option->palette.color(QPalette::Mid));
+                return;
+            }
             break;
         case PE_PanelButtonCommand:
             drawButton(painter, option, false);
