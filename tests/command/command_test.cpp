@@ -264,7 +264,7 @@ TEST_F(Command, SolvePrintsTheProjectWithSizesThatKeepItsWishes) {
     EXPECT_EQ(solved["wishes"]["roles"][0], Json::parse(R"({"role": "heading", "lines": 2})"));
     EXPECT_TRUE(solved["variants"][1]["set"]["text"]["heading"].contains("size"));
     EXPECT_EQ(solved["variants"][0], Json::parse(project)["variants"][0]);
-    EXPECT_NE(finished.err.find("The heading in at most 2 lines: at 700\u00A0px in “tides-trio”, “"),
+    EXPECT_NE(finished.err.find("The heading in at most 2 lines: just past 700\u00A0px in “tides-trio”, “"),
               std::string::npos)
         << finished.err;
     // What it prints is a project like any other, and keeps its wishes: nothing is left to do.
@@ -280,7 +280,7 @@ TEST_F(Command, SolvePrintsNothingWhereWishesConflictAndTellsWhatHelps) {
     for (const char* told :
          {"No sizes keep these wishes together: “the heading on one line” and “the heading "
           "no smaller than 40\u00A0px”.",
-          "At 700\u00A0px in “tides-pair”, “steps” in the heading", "Any one of these helps: "})
+          "Just past 700\u00A0px in “tides-pair”, “steps” in the heading", "Any one of these helps: "})
         EXPECT_NE(finished.err.find(told), std::string::npos) << finished.err;
 }
 
