@@ -30,7 +30,8 @@ TEST(Sentences, tell_each_wish_once_and_name_places_as_readers_have_them) {
                 EXPECT_GE(place.width, project.leastWidth);
                 EXPECT_LE(place.width, project.mostWidth);
                 EXPECT_FALSE(place.says.empty());
-                if (words.empty()) continue;
+                // Zoomed pages have a test of their own.
+                if (words.empty() || place.at.width < project.leastWidth) continue;
                 ++places;
                 const project::Variant& variant = project.variants[place.at.variant];
                 const bool past = project::bandAt(variant, place.at.width) < place.at.band;
