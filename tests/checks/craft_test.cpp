@@ -86,7 +86,8 @@ TEST(WishedFigures, AreWhatFindingsAreToldBy) {
     project.wishes.emplace().roles = {body, wide};
     // The body is 16 px.
     expectSpans(findingOf(project, "small-type"), {{320, 800}});
-    EXPECT_NE(findingOf(project, "small-type").says.find(", where no less than 17\u00A0px is wished"), std::string::npos);
+    EXPECT_NE(findingOf(project, "small-type").says.find(", where no less than 17\u00A0px is wished"),
+              std::string::npos);
 
     project = quiet("[" + card("A heading of two lines on a phone, and of one beyond it", "Out.") + "]");
     EXPECT_FALSE(has(project, "heading-lines"));
@@ -524,8 +525,9 @@ TEST(OutOfLineCheck, TellsPicturesOfUnlikeHeight) {
     expectSpans(tall, {{600, 1920}});
     EXPECT_EQ(tall.card, 1U);
     EXPECT_EQ(tall.part, 0U);
-    EXPECT_NE(tall.says.find("320\u00A0px taller than the one beside it where the page is 1\u202F920\u00A0px wide"),
-              std::string::npos)
+    EXPECT_NE(
+        tall.says.find("320\u00A0px taller than the one beside it where the page is 1\u202F920\u00A0px wide"),
+        std::string::npos)
         << tall.says;
     expectSpans(findingOf(row(201, R"("own")"), "out-of-line"), {{1200, 1920}}, 1e-3);
     EXPECT_FALSE(has(row(200, R"("own")"), "out-of-line"));
