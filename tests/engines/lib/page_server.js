@@ -2,13 +2,14 @@
 import {createServer} from 'node:http';
 
 // No scrolling, or a page taller than its frame loses a scrollbar's width; where it is to lose it, every page is taller.
+// Unseen, or the engine paints what nobody looks at.
 const frames = {
   frame: {height: 600, scrolling: 'no'},
   scrolled: {height: 40, scrolling: 'auto'},
 };
 const framed = ({height, scrolling}, number) => `<!doctype html>
 <html lang="en"><title>Frame</title><link rel="icon" href="data:,">
-<style>body { margin: 0 } iframe { border: 0; display: block; height: ${height}px }</style>
+<style>body { margin: 0 } iframe { border: 0; display: block; visibility: hidden; height: ${height}px }</style>
 <iframe title="Row" scrolling="${scrolling}" src="/page/${number}"></iframe>`;
 
 export class PageServer {
