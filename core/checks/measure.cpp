@@ -3,6 +3,7 @@
 #include "checks/laid_lines.h"
 #include "checks/phrases.h"
 #include "checks/registry.h"
+#include "checks/runs.h"
 
 namespace tenter::checks {
 
@@ -50,12 +51,10 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
             project::held(subject.wishes, part.text->role,
                           over ? &project::RoleWishes::mostMeasure : &project::RoleWishes::leastMeasure);
         for (const auto& wish : wishes) {
-            sweep::Interval run;  // of stretches that touch and hold as many
-            double held = 0;
-            const auto addRun = [&] {
-                if (run.to > run.from && found.cause.add(part.card, part.part, run, over ? held : -held))
+            Runs runs(sweep::leastStep, 0.0, [&](const sweep::Interval& run, double longest) {
+                if (found.cause.add(part.card, part.part, run, over ? longest : -longest))
                     found.limit = wish.value;
-            };
+            });
             for (const sweep::Piece& piece : part.pieces.pieces) {
                 if (piece.lines < static_cast<std::uint32_t>(project::measuredLines)) continue;
                 const auto cut = within(piece, wishedWidths(subject, wish));
@@ -68,17 +67,10 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
                 there.from = span->from;
                 there.to = span->to;
                 overLongest(subject, part, there, [&](const sweep::Interval& stretch, double longest) {
-                    if (over ? longest <= wish.value : longest >= wish.value) return;
-                    if (longest == held && stretch.from <= run.to + sweep::leastStep) {
-                        run.to = stretch.to;
-                        return;
-                    }
-                    addRun();
-                    run = stretch;
-                    held = longest;
+                    if (over ? longest > wish.value : longest < wish.value) runs.add(stretch, longest);
                 });
             }
-            addRun();
+            runs.finish();
         }
     }
     return found;

@@ -6,6 +6,7 @@
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
+#include "checks/runs.h"
 #include "layout/prepared.h"
 
 namespace tenter::checks {
@@ -62,26 +63,16 @@ private:
                       const sweep::Interval& widths) {
         const layout::RolePlan& role = band.roles[band.cards[above.card].parts[above.part].role];
         const auto kept = static_cast<std::uint32_t>(std::max(role.keepLines, 0));
-        sweep::Interval run;  // of spans that touch and have as many lines
-        std::uint32_t here = 0;
-        std::uint32_t there = 0;
-        const auto addRun = [&] {
-            if (run.to > run.from)
-                add(here > there ? above : beside, run, widths, std::min(here, there), std::max(here, there));
-        };
+        using Lines = std::pair<std::uint32_t, std::uint32_t>;  // above and beside
+        Runs runs(1e-3, Lines(), [&](const sweep::Interval& run, const Lines& lines) {
+            const auto [fewer, more] = std::minmax(lines.first, lines.second);
+            add(lines.first > lines.second ? above : beside, run, widths, fewer, more);
+        });
         whereUnlike(above.pieces.pieces, beside.pieces.pieces,
                     [&](const sweep::Interval& span, std::uint32_t lines, std::uint32_t others) {
-                        if (std::max(lines, kept) == std::max(others, kept)) return;
-                        if (lines == here && others == there && span.from <= run.to + 1e-3) {
-                            run.to = span.to;
-                            return;
-                        }
-                        addRun();
-                        run = span;
-                        here = lines;
-                        there = others;
+                        if (std::max(lines, kept) != std::max(others, kept)) runs.add(span, {lines, others});
                     });
-        addRun();
+        runs.finish();
     }
 
     /// Columns are equally wide, so heights differ by ratio alone.

@@ -1,4 +1,4 @@
-// Nothing may stick out sideways of a page 320\u00A0px wide. WCAG 2.2 SC 1.4.10.
+// Nothing may stick out sideways of a page 320 px wide. WCAG 2.2 SC 1.4.10.
 #include <algorithm>
 #include <array>
 

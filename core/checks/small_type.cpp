@@ -5,11 +5,11 @@
 namespace tenter::checks {
 
 void checkSmallType(const Subject& subject, Findings& out) {
+    const project::Wishes usually = project::usualWishes(subject.project);
     for (const RoleSeen& role : subject.roles) {
         Cause cause;
         double floor = 0;  // where it is worst
-        const auto usual =
-            project::held(project::usualWishes(subject.project), role.name, &project::RoleWishes::leastSize);
+        const auto usual = project::held(usually, role.name, &project::RoleWishes::leastSize);
         const double legible = usual.empty() ? 0 : usual.front().value;
         for (const auto& wish : project::held(subject.wishes, role.name, &project::RoleWishes::leastSize)) {
             for (const RolePiece& piece : role.pieces) {

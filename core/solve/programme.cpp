@@ -120,11 +120,6 @@ void Programme::setCost(std::size_t column, double cost) {
     glp_set_obj_coef(held_->problem, static_cast<int>(column) + 1, std::isfinite(cost) ? cost : 0);
 }
 
-void Programme::clearCosts() {
-    for (int column = 1; column <= glp_get_num_cols(held_->problem); ++column)
-        glp_set_obj_coef(held_->problem, column, 0);
-}
-
 Programme::Outcome Programme::minimise() {
     held_->whole = false;
     if (!held_->sound) return Outcome::GivenUp;

@@ -47,7 +47,6 @@ public:
     void boundColumn(std::size_t column, double least, double most);
     void boundRow(std::size_t row, double least, double most);
     void setCost(std::size_t column, double cost);
-    void clearCosts();
 
     enum class Outcome {
         Best,     ///< the least cost has been found

@@ -99,7 +99,7 @@ void VariantButtons::add() {
                                 solve::inColumns(project, from, columns, name, store));
         says = "Added " + variantTitle(project.variants[from + 1]) + ", class " +
                QString::fromStdString(name) + ". ";
-        // By the wishes, if they can be kept; else with sizes after its sister’s.
+        // By the wishes, if they can be kept; else with sizes after its sister's.
         const solve::Answer answer = solve::solve(project, {from + 1}, store);
         const std::vector<std::string> told = solve::sentences(project, answer);
         if (answer.solved) project = *answer.solved;
