@@ -377,7 +377,8 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
         cluster.space = text_[starts[i]] == u' ';
         cluster.wordUnits = text_[starts[i]] == u' ' || text_[starts[i]] == noBreakSpace ? 1 : 0;
         cluster.visible = hasInk(starts[i], starts[i + 1]);
-        cluster.letterUnits = cluster.visible ? 1 : 0;
+        const bool spaced = cluster.visible && profile_.spacesAfter(codePointAt(text_, starts[i]), item.script);
+        cluster.letterUnits = spaced ? 1 : 0;
         double share = 0;
         if (inked == 0)
             share = advance / static_cast<double>(starts.size() - 1);

@@ -2,6 +2,8 @@
 // one more file and one line in `profile()`.
 #pragma once
 
+#include <hb.h>
+
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -73,6 +75,9 @@ public:
     [[nodiscard]] virtual bool kerns(std::string_view script) const = 0;
     /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
+    /// False for a character after which no letter spacing is added, in a run of `script`: cursive scripts join
+    /// their letters. CSS Text 3 § 8.2 leaves it to the engine which characters these are.
+    [[nodiscard]] virtual bool spacesAfter(char32_t character, hb_script_t script) const = 0;
     /// True if letter spacing follows a soft hyphen's drawn hyphen.
     [[nodiscard]] virtual bool spacesHyphen() const = 0;
     /// True if a line feed between two Chinese or Japanese characters is dropped. CSS Text 3 § 4.1.3.

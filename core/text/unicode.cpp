@@ -84,6 +84,29 @@ bool isHanOrKana(char32_t character) {
            (script == USCRIPT_HAN || script == USCRIPT_HIRAGANA || script == USCRIPT_KATAKANA);
 }
 
+bool isCursive(hb_script_t script) {
+    switch (script) {
+        case HB_SCRIPT_ARABIC:
+        case HB_SCRIPT_HANIFI_ROHINGYA:
+        case HB_SCRIPT_MANDAIC:
+        case HB_SCRIPT_MONGOLIAN:
+        case HB_SCRIPT_NKO:
+        case HB_SCRIPT_PHAGS_PA:
+        case HB_SCRIPT_SYRIAC:
+            return true;
+        default:
+            return false;
+    }
+}
+
+bool mayBeCursive(char32_t character) {
+    const auto point = static_cast<UChar32>(character);
+    for (const UScriptCode script : {USCRIPT_ARABIC, USCRIPT_HANIFI_ROHINGYA, USCRIPT_MANDAEAN,
+                                     USCRIPT_MONGOLIAN, USCRIPT_NKO, USCRIPT_PHAGS_PA, USCRIPT_SYRIAC})
+        if (uscript_hasScript(point, script) != 0) return true;
+    return false;
+}
+
 BreakMap capitalizedWords(std::u16string_view text, const std::string& language) {
     BreakMap words = icuWords(text, language);
     for (std::size_t i = 1; i < text.size(); ++i) {

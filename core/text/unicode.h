@@ -1,6 +1,8 @@
 // What ICU knows, in the shapes the profiles and paragraphs use.
 #pragma once
 
+#include <hb.h>
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,6 +24,11 @@ BreakMap icuWords(std::u16string_view text, const std::string& language);
 std::string scriptOf(char32_t character);
 /// True for a character of the scripts Han, Hiragana or Katakana. UAX #24.
 bool isHanOrKana(char32_t character);
+
+/// True for a script whose letters join. CSS Text 3 § 8.2.
+bool isCursive(hb_script_t script);
+/// True for a character of several scripts of which some is cursive. UAX #24, Script_Extensions.
+bool mayBeCursive(char32_t character);
 
 /// Starts of what `capitalize` takes for words: ICU's, and letters after `.` or `@`, which ICU counts on
 /// (measured in Chromium 156 and Firefox 153). CSS Text 3 § 2.1.1 leaves words to the engine.

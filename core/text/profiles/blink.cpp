@@ -69,6 +69,12 @@ public:
     [[nodiscard]] bool makesSpaces() const override { return true; }
     [[nodiscard]] bool kerns(std::string_view) const override { return true; }
     [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
+    /// By the run's script, or the character's own where it is of several: no Arabic comma, and no figure in
+    /// Arabic copy, but every space. Measured in Chromium 156.
+    [[nodiscard]] bool spacesAfter(char32_t character, hb_script_t script) const override {
+        if (character == U' ' || character == noBreakSpace) return true;
+        return !isCursive(script) && !mayBeCursive(character);
+    }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
