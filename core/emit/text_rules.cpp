@@ -70,18 +70,16 @@ std::string spacing(const std::optional<Length>& length) {
     return !length || length->isZero() ? "normal" : length->css();
 }
 
-/// Room for the lines to be kept. A percentage in the padding is of a width, which a height cannot say: then
-/// the content box alone is given the room.
+/// Room for the lines to be kept, of the content box: in a border box the sum would have to hold paddings and
+/// borders, and a percentage of a padding is of a width, and browsers round borders to whole device px
+/// (CSS Values 4 § 5.4), which a height cannot say.
 void addKeptLines(const TextStyle& style, Rule& rule) {
     const int lines = style.keepLines.value_or(0);
-    const LengthSum padding = LengthSum(sumOf(style.padding.top)).add(sumOf(style.padding.bottom));
-    const bool contentBox = lines > 0 && padding.hasPercent();
     LengthSum room;
     const units::LineHeight height = style.lineHeight.value_or(units::LineHeight::times(1.4));
     room.add(height.isNumber() ? Length::em(lines * height.number()) : height.length(),
              height.isNumber() ? 1 : lines);
-    if (!contentBox) room.add(padding).add(sumOf(style.border.width), 2);
-    rule.always("box-sizing", contentBox ? "content-box" : "border-box");
+    rule.always("box-sizing", lines > 0 ? "content-box" : "border-box");
     rule.always("display", "block");
     rule.unless("auto", "min-height", lines > 0 ? room.css() : "auto");
 }
