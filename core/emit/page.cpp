@@ -49,7 +49,8 @@ std::string page(const project::Project& project, std::size_t variant, const std
     options.variants = {variant};
     options.unit = project.unit;
 
-    std::string out = "<!doctype html>\n<html lang=\"" + html(project.language) + "\">\n<head>\n";
+    std::string out = "<!doctype html>\n<html lang=\"" + html(project.language) + "\"" +
+                      (project.rightToLeft ? " dir=\"rtl\"" : "") + ">\n<head>\n";
     out +=
         "<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, "
         "initial-scale=1\">\n";

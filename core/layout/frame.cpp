@@ -31,8 +31,7 @@ Frame frameAt(const BandPlan& band, double width) {
     frame.container = centredIn({0, 0, frame.pageWidth, 0}, frame.containerWidth, band.rightToLeft);
     const Box room{frame.container.x + frame.containerPadding.left, frame.containerPadding.top,
                    frame.roomWidth, 0};
-    frame.row = centredIn(room, frame.rowOwnWidth, band.rightToLeft);
-    frame.row.width = frame.rowWidth;
+    frame.row = centredIn(room, frame.rowWidth, band.rightToLeft);
     frame.contentX = frame.row.x + frame.rowPadding.left;
     frame.contentY = frame.row.y + frame.rowPadding.top;
     return frame;

@@ -45,7 +45,7 @@ private:
         LaidCard laid;
         laid.padding = frame_.cardPadding;
         laid.border = frame_.cardBorder;
-        laid.box.width = frame_.columnWidth;
+        laid.box.width = frame_.cardWidth();
         laid.firstPart = static_cast<std::uint32_t>(out_.parts.size());
         laid.partCount = static_cast<std::uint32_t>(card.parts.size());
         for (std::size_t i = 0; i < card.parts.size(); ++i) {

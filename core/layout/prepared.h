@@ -74,6 +74,10 @@ struct Across {
     EdgesOf<Number> cardPadding;  ///< as laid: room for a picture beside the text included
     Number cardBorder = 0;
     Number cardContent = 0;  ///< content width of a card
+    /// Width of a card: its column's, but no less than its paddings and borders. CSS Sizing 3 § 4.
+    [[nodiscard]] Number cardWidth() const {
+        return units::greater(columnWidth, cardPadding.left + cardPadding.right + 2 * cardBorder);
+    }
     Number besideWidth = 0;  ///< of a picture beside the text
     Number besideInset = 0;  ///< from the card's padding edge to that picture
 };
