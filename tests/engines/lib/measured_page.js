@@ -6,29 +6,31 @@ const atOnce = 200;
 
 export class MeasuredPage {
   #tab;
+  #forget;
 
   /** Opens `html` framed, so that it scrolls if `scrolled`. Throws if a font or a picture fails, or if the page asks the network for anything. */
   static async open(browser, server, html, scrolled = false) {
     const measured = new MeasuredPage();
     const tab = (measured.#tab = await browser.newPage());
     const {framed, alone} = server.add(html, scrolled);
+    measured.#forget = () => server.remove(framed);
     const requests = [];
-    tab.on('request', (request) => requests.push(request.url()));
+    tab.on('request', (request) => request.url().startsWith('data:') || requests.push(request.url()));
     await tab.goto(framed, {waitUntil: 'load', timeout: 600_000});
     const state = await tab.evaluate(settle);
     if (state.failed.length > 0) throw new Error(`the page failed to load ${state.failed.join(', ')}`);
-    const outside = requests.filter((url) => !url.startsWith('data:') && url !== framed && url !== alone);
+    const outside = requests.filter((url) => url !== framed && url !== alone);
     if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must hold everything itself`);
     measured.faces = state.faces;
     measured.pictures = state.pictures;
     return measured;
   }
 
-  /** Layouts at `widths`, in CSS px. */
-  async read(widths) {
+  /** Layouts at `widths`, in CSS px; each `anew`, not from the one before (readLayout). */
+  async read(widths, anew = false) {
     const layouts = [];
     for (let at = 0; at < widths.length; at += atOnce) {
-      layouts.push(...JSON.parse(await this.#tab.evaluate(readLayout, widths.slice(at, at + atOnce))));
+      layouts.push(...JSON.parse(await this.#tab.evaluate(readLayout, widths.slice(at, at + atOnce), anew)));
     }
     return layouts;
   }
@@ -43,6 +45,7 @@ export class MeasuredPage {
   }
 
   close() {
+    this.#forget();
     return this.#tab.close();
   }
 }

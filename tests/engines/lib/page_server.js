@@ -35,6 +35,11 @@ export class PageServer {
     return {framed: `${this.origin}/${scrolled ? 'scrolled' : 'frame'}/${number}`, alone: `${this.origin}/page/${number}`};
   }
 
+  /** Forgets a page of `add`, which may hold whole fonts. */
+  remove(framedAddress) {
+    this.#pages[Number(framedAddress.split('/').at(-1))] = undefined;
+  }
+
   #answer(request, response) {
     this.asked.push(request.url);
     const [, kind, number] = request.url.split('/');

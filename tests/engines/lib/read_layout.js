@@ -14,9 +14,10 @@ export async function settle() {
 /**
  * Lays the framed page out at each of `widths` (CSS px) and reads it, as JSON text: boxes as [x, y, width, height]
  * from the page's top left corner, and for each part of text its computed font size and the width of each of its
- * lines, in CSS px. Text, since a browser's protocol is slow with large values.
+ * lines, in CSS px. Text, since a browser's protocol is slow with large values. If `anew`, the row leaves the page
+ * before each width: Firefox 153 keeps what cqi was where a resize changes a container's padding and not its width.
  */
-export function readLayout(widths) {
+export function readLayout(widths, anew = false) {
   const frame = document.querySelector('iframe');
   const view = frame.contentWindow;
   const inner = frame.contentDocument;
@@ -71,6 +72,11 @@ export function readLayout(widths) {
     return lines.map(({left, right}) => rounded(right - left));
   }
 
+  /** Lines of no height stand on one another and cannot be counted. */
+  function linesOf(part) {
+    return part.isText && parseFloat(part.style.lineHeight) >= 1 ? lineWidths(part) : null;
+  }
+
   function rounded(number) {
     return Math.round(number * 1e4) / 1e4;
   }
@@ -83,6 +89,11 @@ export function readLayout(widths) {
   return JSON.stringify(
     widths.map((width) => {
       frame.style.width = `${width}px`;
+      if (anew) {
+        row.style.display = 'none';
+        row.getBoundingClientRect();
+        row.style.display = '';
+      }
       return {
         width: view.innerWidth,
         framed: rounded(frame.getBoundingClientRect().width),
@@ -92,7 +103,7 @@ export function readLayout(widths) {
           name: part.name,
           box: box(part.element),
           fontSize: part.isText ? parseFloat(part.style.fontSize) : null,
-          lines: part.isText ? lineWidths(part) : null,
+          lines: linesOf(part),
         })),
       };
     }),

@@ -1,0 +1,66 @@
+// One project laid out by an engine and by Tenter: what differs, and how to write it down.
+import {writeFile} from 'node:fs/promises';
+import path from 'node:path';
+
+import {profileOf} from '../lib/browsers.js';
+import {compareLayouts} from '../lib/compare.js';
+import {MeasuredPage} from '../lib/measured_page.js';
+
+export class Judge {
+  #tenter;
+  #server;
+  #browsers;
+  #folder;
+
+  /** `browsers`: by engine; `folder`: where project files are written, beside the picture they show. */
+  constructor(tenter, server, browsers, folder) {
+    this.#tenter = tenter;
+    this.#server = server;
+    this.#browsers = browsers;
+    this.#folder = folder;
+  }
+
+  async save(project, name) {
+    const file = path.join(this.#folder, `${name}.tenter.json`);
+    await writeFile(file, `${JSON.stringify(project, null, 2)}\n`);
+    return file;
+  }
+
+  /** What compareLayouts (lib/compare.js) says of the project at `widths` in `engine`. */
+  async judge(file, variant, engine, widths) {
+    const profile = profileOf[engine];
+    const [html, computed] = await Promise.all([this.#tenter.page(file, variant), this.#tenter.geometry(file, variant, widths, profile)]);
+    const page = await MeasuredPage.open(this.#browsers[engine], this.#server, html);
+    try {
+      const found = compareLayouts(profile, await page.read(widths), computed);
+      if (found.differences.length === 0) return found;
+      // What a resize leaves behind is no matter of the layout's: only what differs anew counts.
+      const differing = new Set(found.differences.map(({width}) => width));
+      const again = computed.filter(({width}) => differing.has(width));
+      const anew = compareLayouts(profile, await page.read(again.map(({width}) => width), true), again);
+      return {...found, differences: anew.differences, stale: found.differences.length - anew.differences.length};
+    } finally {
+      await page.close();
+    }
+  }
+}
+
+/** A failure's kind: which bar it breaks, and on what. Cards and parts are told by what they are, not by their number. */
+export function kindOf({where, what}) {
+  const whom = where.replace(/^card \d+$/, 'card').replace(/^\d+\.\d+ /, '');
+  return `${whom}: ${what === 'lines' ? 'lines' : what === 'x' || what === 'width' ? 'across' : what === 'y' || what === 'height' ? 'down' : what}`;
+}
+
+/** The failures of one row by kind: how many, how far off at most, and the first of them. */
+export function byKind(differences) {
+  const kinds = new Map();
+  for (const one of differences) {
+    const kind = kindOf(one);
+    const off = typeof one.expected === 'number' && typeof one.actual === 'number' ? Math.abs(one.expected - one.actual) : Infinity;
+    const known = kinds.get(kind) ?? {kind, count: 0, most: 0, first: one};
+    known.count += 1;
+    if (off > known.most) Object.assign(known, {most: off, worst: one});
+    kinds.set(kind, known);
+  }
+  return [...kinds.values()];
+}
