@@ -13,14 +13,36 @@ inline constexpr double centredSpare = 0.02;
 /// A border's width as engines snap it at one device pixel to a CSS px: whole pixels, at least one. CSS
 /// Values 4 § 5.4.
 template <class Number>
-Number snappedBorder(const Number& width) {
-    const units::Order some = units::order(Number(0), width);
+Number snappedBorder(const Number& length, const text::BreakProfile& profile) {
+    const Number width = length + profile.borderLead();
+    const units::Order some = units::order(Number(0), length);
     if (!some.less) {
         Number none = 0;
         units::hold(none, some.until);
         return none;
     }
     return units::greater(Number(1), units::wholeBelow(width));
+}
+
+/// The same of a part's border, which in em follows the size as the engine cuts it down.
+template <class Number>
+Number partBorder(const RolePlan& role, const units::LengthBasisOf<Number>& basis) {
+    const text::BreakProfile& profile = *role.profile;
+    Number border = snappedBorder(role.border.resolve(basis), profile);
+    const double step = profile.fluidStep();
+    if (step == 0 || role.size.isFlat() || role.border.unit() != units::Unit::Em) return border;
+    const double whole = units::atStart(border);
+    const auto shortOf = [&](double px) {
+        const double wanted = (px - profile.borderLead()) / role.border.value();
+        const units::Order which = role.size.cutBelow(basis, step, wanted);
+        units::hold(border, which.until);
+        return which.less;
+    };
+    if (whole > 0 && !shortOf(whole + 1))
+        border += Number(1);
+    else if (whole > 1 && shortOf(whole))
+        border += Number(-1);
+    return border;
 }
 
 template <class Number>
@@ -63,12 +85,20 @@ Across<Number> acrossAt(const BandPlan& band, const Number& width) {
 
     across.basis.percent = across.columnWidth;
     across.cardPadding = band.cardPadding.resolve(across.basis);
-    across.cardBorder = snappedBorder(band.cardBorder.resolve(across.basis));
+    const Number saidBorder = band.cardBorder.resolve(across.basis);
+    across.cardBorder = snappedBorder(saidBorder, *band.profile);
+    across.borderCut = saidBorder - across.cardBorder;
     if (band.beside) {
         Number& start = band.rightToLeft ? across.cardPadding.right : across.cardPadding.left;
         across.besideWidth = band.pictureShare.resolve(across.basis);
         across.besideInset = band.bleed ? none : start;
         start += across.besideInset + across.besideWidth;
+    }
+    if (band.beside) {
+        // The picture is a share of its card, which its paddings may make wider than its column. It is told
+        // as one of the card's padding box and of its borders as wide as they say (emit::withinPaddingBox).
+        across.basis.percent = across.cardWidth() + 2 * across.borderCut;
+        across.besideWidth = band.pictureShare.resolve(across.basis);
     }
     across.cardContent = units::greater(none, across.columnWidth - across.cardPadding.left -
                                                   across.cardPadding.right - 2 * across.cardBorder);
@@ -92,7 +122,10 @@ EdgesOf<Number> pictureMargin(const BandPlan& band, const Across<Number>& card) 
 template <class Number>
 Number pictureWidth(const BandPlan& band, const Across<Number>& card) {
     const EdgesOf<Number> margin = pictureMargin(band, card);
-    return units::greater(Number(0), card.cardContent - margin.left - margin.right);
+    Number room = card.cardContent - margin.left - margin.right;
+    // On levels its width is said by the row's, with borders as wide as they say (emit::contentInRow).
+    if (band.levelled) room = room - 2 * card.borderCut;
+    return units::greater(Number(0), room);
 }
 
 /// What a text part measures across its card. CSS px.
@@ -117,7 +150,7 @@ TextAcross<Number> textAcross(const RolePlan& role, const text::Paragraph& parag
     part.wordSpacing = role.wordSpacing.resolve(part.basis);
     part.margin = role.margin.resolve(part.basis);
     part.padding = role.padding.resolve(part.basis);
-    part.border = snappedBorder(role.border.resolve(part.basis));
+    part.border = partBorder(role, part.basis);
     part.edges = part.padding.left + part.padding.right + 2 * part.border;
     const Number room = units::greater(none, card.cardContent - part.margin.left - part.margin.right);
     part.query = {role.size.behind(card.basis, text::fluidLag),

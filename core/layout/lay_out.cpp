@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "layout/across.h"
 
@@ -100,7 +101,8 @@ private:
         part.available = across.available;
         part.box.width =
             across.edges + (across.available < across.query.available
-                                ? text::labelWidth(paragraph, across.query, stacked.em, *band_.profile)
+                                ? text::labelWidth(paragraph, labelQuery(role, across.query, stacked),
+                                                   stacked.em, *band_.profile)
                                 : part.available);
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
@@ -112,9 +114,18 @@ private:
             part.box.height += out_.lines.back().extent.above + out_.lines.back().extent.below;
         }
         part.lineCount = static_cast<std::uint32_t>(out_.lines.size()) - part.firstLine;
-        part.box.height = std::max(part.box.height, role.keepLines * part.lineHeight) + part.padding.top +
-                          part.padding.bottom + 2 * part.border;
+        part.kept = keptRoom(role, stacked);
+        part.box.height =
+            std::max(part.box.height, part.kept) + part.padding.top + part.padding.bottom + 2 * part.border;
         part.measure = comfortable(paragraph, part);
+    }
+
+    /// Height of the lines that a role keeps, as its stylesheet says it: one length on the engine's grid,
+    /// which so many lines of their own may exceed.
+    [[nodiscard]] double keptRoom(const RolePlan& role, const units::LengthBasis& basis) const {
+        const double line =
+            role.lineHeight.isNumber() ? role.lineHeight.number() * basis.em : role.lineHeight.resolve(basis);
+        return role.keepLines > 0 ? band_.profile->stacked(role.keepLines * line) : 0;
     }
 
     /// A line is as tall as what stands on it: the part's own strut, and that of each run in another manner.
@@ -135,6 +146,20 @@ private:
             most.below = std::max(most.below, other.below);
         }
         return most;
+    }
+
+    /// `query` with spacings of the size as the engine cuts it, and cut like it where they follow the
+    /// viewport.
+    [[nodiscard]] text::LineQuery labelQuery(const RolePlan& role, text::LineQuery query,
+                                             const units::LengthBasis& stacked) const {
+        const auto on = [&](const units::Length& length) {
+            const double step = length.unit() == units::Unit::Vw ? band_.profile->fluidStep() : 0;
+            const double spacing = length.resolve(stacked);
+            return step > 0 ? std::trunc(spacing / step) * step : spacing;
+        };
+        query.letterSpacing = on(role.letterSpacing);
+        query.wordSpacing = on(role.wordSpacing);
+        return query;
     }
 
     /// Characters to a line of full width: available width over the mean advance of a character.
@@ -190,6 +215,13 @@ private:
         return height;
     }
 
+    /// A part's outer height with the lines that it keeps, however many it has; 0 if it keeps none.
+    [[nodiscard]] double keptHeight(const LaidPart& laid) const {
+        if (laid.kept == 0) return 0;
+        return laid.margin.top + laid.margin.bottom + laid.padding.top + laid.padding.bottom +
+               2 * laid.border + laid.kept;
+    }
+
     /// What a part of a levelled card needs of its level, gutters aside.
     [[nodiscard]] double inItsLevel(const LaidCard& card, const LaidPart& laid, std::size_t level) const {
         double height = outerHeight(laid);
@@ -211,11 +243,21 @@ private:
         own.front() = sides(0) * half;
         own.back() = sides(levels - 1) * half;
         for (std::size_t i = 0; i < card.partCount; ++i)
-            if (!isBeside(c, part(card, i))) own[levelOf(c, i)] = outerHeight(part(card, i));
+            if (!isBeside(c, part(card, i))) {
+                const std::size_t level = levelOf(c, i);
+                own[level] = std::max(outerHeight(part(card, i)), sides(level) * half);
+            }
         own.front() += card.border + card.padding.top;
         own.back() += card.border + card.padding.bottom;
         for (std::size_t level = 0; level < levels; ++level)
             own[level] = std::max(own[level], sides(level) * half);
+        if (!band_.profile->addsGapToLeastHeight()) return;
+        for (std::size_t i = 0; i < card.partCount; ++i) {
+            if (isBeside(c, part(card, i))) continue;
+            const std::size_t level = levelOf(c, i);
+            const double kept = keptHeight(part(card, i));
+            if (kept > 0) own[level] = std::max(own[level], kept + sides(level) * half);
+        }
     }
 
     /// What the one card that is laid asks of others beside it.
@@ -308,7 +350,10 @@ private:
         double offset = column * (frame_.columnWidth + frame_.columnGap);
         if (band_.centred) {
             const auto count = static_cast<double>(end - first);
-            offset += (frame_.contentWidth - count * frame_.columnWidth - (count - 1) * frame_.columnGap) / 2;
+            // To both sides alike where it overflows, too. CSS Box Alignment 3 § 4.4.
+            const double cards = column * frame_.cardWidth() + column * frame_.columnGap;
+            offset = cards +
+                     (frame_.contentWidth - count * frame_.cardWidth() - (count - 1) * frame_.columnGap) / 2;
         }
         card.box.y = y;
         card.box.x = band_.rightToLeft ? frame_.contentX + frame_.contentWidth - offset - card.box.width

@@ -53,6 +53,7 @@ struct LaidPart {
     double available = 0;  ///< width lines are broken at
     double measure = 0;    ///< comfortable-line figure: characters to a line of full width
     double slack = 1;      ///< of its tightest line
+    double kept = 0;       ///< height of the lines it keeps
     double spare = 0;      ///< height above it that its automatic top margin takes
     std::uint32_t firstLine = 0, lineCount = 0;  ///< in `Layout::lines`
     const text::Paragraph* paragraph = nullptr;  ///< owned by the prepared row

@@ -16,7 +16,8 @@ Lengths lengths(const project::Sides& sides) {
             sides.left.value_or(Length())};
 }
 
-RolePlan rolePlan(const TextStyle& style, const project::Project& project) {
+RolePlan rolePlan(const TextStyle& style, const project::Project& project,
+                  const text::BreakProfile& profile) {
     const bool card = style.follow == project::Follow::Card;
     RolePlan plan;
     plan.size = units::FluidSize::from(*style.size, project.page.rootSize, project.unit,
@@ -32,6 +33,7 @@ RolePlan rolePlan(const TextStyle& style, const project::Project& project) {
     plan.overflowWrap = *style.overflowWrap;
     plan.balance = style.wrap == project::Wrap::Balance;
     plan.keepLines = *style.keepLines;
+    plan.profile = &profile;
     return plan;
 }
 
@@ -103,7 +105,7 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->beside = s.card.direction == project::Direction::Beside;
     plan->bleed = *s.card.bleed;
     for (const std::string& role : roles)
-        plan->roles.push_back(rolePlan(*s.text.find(role), project));
+        plan->roles.push_back(rolePlan(*s.text.find(role), project, profile));
     plan->levels = project::Levels::of(project, s);
     for (const project::Card& card : project.cards)
         plan->cards.push_back(cardPlan(card, *plan, project, roles, store));

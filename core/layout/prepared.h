@@ -30,6 +30,7 @@ struct RolePlan {
     project::OverflowWrap overflowWrap = project::OverflowWrap::Normal;
     bool balance = false;
     int keepLines = 0;
+    const text::BreakProfile* profile = nullptr;
 };
 
 struct PartPlan {
@@ -73,6 +74,7 @@ struct Across {
     Number columnWidth = 0, columnGap = 0, rowGap = 0;
     EdgesOf<Number> cardPadding;  ///< as laid: room for a picture beside the text included
     Number cardBorder = 0;
+    Number borderCut = 0;    ///< what the border of one side is less than its width says, or more if negative
     Number cardContent = 0;  ///< content width of a card
     /// Width of a card: its column's, but no less than its paddings and borders. CSS Sizing 3 § 4.
     [[nodiscard]] Number cardWidth() const {

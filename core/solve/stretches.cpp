@@ -17,7 +17,7 @@ Linear edgesAt(const layout::RolePlan& role, units::LengthBasisOf<Linear> basis,
     basis.em = em;
     const layout::EdgesOf<Linear> margin = role.margin.resolve(basis);
     const layout::EdgesOf<Linear> padding = role.padding.resolve(basis);
-    Linear border = layout::snappedBorder(role.border.resolve(basis));
+    Linear border = layout::partBorder(role, basis);
     if (role.border.unit() == units::Unit::Em && !role.border.isZero())
         border = wideBorder ? Linear(1) + role.border.resolve(basis) : Linear(1);
     return margin.left + margin.right + padding.left + padding.right + 2.0 * border;

@@ -70,18 +70,30 @@ public:
     /// True if a face that lacks a space of some width (U+2000 to U+200A and their like) makes it of its own
     /// space, as HarfBuzz does, rather than leave it to the next face.
     [[nodiscard]] virtual bool makesSpaces() const = 0;
+    /// True if a face that lacks a letter with its mark makes it of the two, rather than leave it to the next
+    /// face.
+    [[nodiscard]] virtual bool composes() const = 0;
     /// False for a script that is not kerned unless `font-kerning` says `normal`; `script` is an ISO 15924
     /// tag of four letters. CSS Fonts 4 § 6.3 leaves `auto` to the engine.
     [[nodiscard]] virtual bool kerns(std::string_view script) const = 0;
     /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
-    /// False for a character after which no letter spacing is added, in a run of `script`: cursive scripts join
-    /// their letters. CSS Text 3 § 8.2 leaves it to the engine which characters these are.
+    /// True if letter spacing follows each grapheme cluster, false if each of HarfBuzz's clusters: a conjunct
+    /// in Devanagari is one of the former and may be two of the latter, or the other way round.
+    [[nodiscard]] virtual bool spacesGraphemes() const = 0;
+    /// False for a character after which no letter spacing is added, in a run of `script`: cursive scripts
+    /// join their letters. CSS Text 3 § 8.2 leaves it to the engine which characters these are.
     [[nodiscard]] virtual bool spacesAfter(char32_t character, hb_script_t script) const = 0;
+    /// True if letter spacing counts for the narrowest box that `overflow-wrap: anywhere` allows.
+    [[nodiscard]] virtual bool spacesLeastWidth() const = 0;
     /// True if letter spacing follows a soft hyphen's drawn hyphen.
     [[nodiscard]] virtual bool spacesHyphen() const = 0;
     /// True if a line feed between two Chinese or Japanese characters is dropped. CSS Text 3 § 4.1.3.
     [[nodiscard]] virtual bool dropsLineFeedBetweenIdeographs() const = 0;
+    /// True if a subgrid's track that holds a box with a `min-height` is at least that height and, on top of
+    /// it, half the difference of the gaps on each side, the subgrid's padding and border aside. CSS Grid 2 §
+    /// 9 has the difference within the track.
+    [[nodiscard]] virtual bool addsGapToLeastHeight() const = 0;
     /// True if a classic scrollbar that the root always shows is taken out of vw.
     [[nodiscard]] virtual bool vwExcludesSteadyScrollbar() const = 0;
     /// CSS px on the grid engines stack boxes by, so that what is laid out does not drift from them down a
@@ -90,6 +102,8 @@ public:
     /// A line's height in CSS px for a number times a font size in CSS px, and for a length, on that grid.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
     [[nodiscard]] virtual double lineHeight(double length) const = 0;
+    /// CSS px added to a border's width before it is cut down to whole device px.
+    [[nodiscard]] virtual double borderLead() const = 0;
     /// CSS px that the part of a font size which follows the viewport is cut down to a multiple of where
     /// boxes are stacked; 0 for none.
     [[nodiscard]] virtual double fluidStep() const = 0;

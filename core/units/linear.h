@@ -87,6 +87,14 @@ Number greater(const Number& a, const Number& b) {
     return result;
 }
 
+/// Its value where it starts.
+inline double atStart(double number) {
+    return number;
+}
+inline double atStart(const Linear& number) {
+    return number.value;
+}
+
 inline bool isZero(double number) {
     return number == 0;
 }

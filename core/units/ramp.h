@@ -62,6 +62,17 @@ public:
     }
     /// The same with what follows the viewport cut down to a multiple of `step` CSS px; 0 leaves it as it is.
     [[nodiscard]] double cut(const LengthBasis& basis, double step) const;
+    /// Whether that cut size is less than `wanted` CSS px, and for how long.
+    template <class Number>
+    [[nodiscard]] Order cutBelow(const LengthBasisOf<Number>& basis, double step, double wanted) const {
+        if (flat_ || step == 0 || slope_.unit() != Unit::Vw) return order(resolve(basis), Number(wanted));
+        if (wanted <= atStart(least_.resolve(basis))) return {false};
+        if (wanted > atStart(most_.resolve(basis))) return {true};
+        // Cut towards zero: what follows is positive for a size that grows, negative for one that shrinks.
+        const double following = (wanted - atStart(base_.resolve(basis))) / step;
+        const double whole = std::ceil(following - 1e-9);
+        return order(slope_.resolve(basis), Number((following > 0 ? whole : whole - 1) * step));
+    }
     /// `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`, or the plain length if flat.
     [[nodiscard]] std::string css() const;
 

@@ -17,6 +17,18 @@ bool isBeyondTable(char16_t unit) {
     return unit > u'~' && unit != noBreakSpace;
 }
 
+/// Hyphens that Unicode 16 tells apart from dashes: HY and HH of UAX #14.
+bool isHyphen(char16_t unit) {
+    return unit == u'-' || unit == u'\u058A' || unit == u'\u05BE' || unit == u'\u2010' || unit == u'\u2012' ||
+           unit == u'\u2013';
+}
+
+/// UAX #14, classes AL and HL.
+bool isLetter(char16_t unit) {
+    const int kind = u_getIntPropertyValue(unit, UCHAR_LINE_BREAK);
+    return kind == U_LB_ALPHABETIC || kind == U_LB_HEBREW_LETTER;
+}
+
 /// Lines that are balanced at most.
 constexpr std::uint32_t mostBalanced = 6;
 
@@ -67,16 +79,21 @@ public:
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return true; }
     [[nodiscard]] bool makesSpaces() const override { return true; }
+    /// Measured in Chromium 156 with Karla, which has no "ế" but "ê" and the acute.
+    [[nodiscard]] bool composes() const override { return true; }
     [[nodiscard]] bool kerns(std::string_view) const override { return true; }
     [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
+    [[nodiscard]] bool spacesGraphemes() const override { return false; }
     /// By the run's script, or the character's own where it is of several: no Arabic comma, and no figure in
     /// Arabic copy, but every space. Measured in Chromium 156.
     [[nodiscard]] bool spacesAfter(char32_t character, hb_script_t script) const override {
         if (character == U' ' || character == noBreakSpace) return true;
         return !isCursive(script) && !mayBeCursive(character);
     }
+    [[nodiscard]] bool spacesLeastWidth() const override { return true; }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
+    [[nodiscard]] bool addsGapToLeastHeight() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
 
     [[nodiscard]] double stacked(double length) const override { return floor64(length); }
@@ -84,6 +101,7 @@ public:
         return floor64(round64(size) * number);
     }
     [[nodiscard]] double lineHeight(double length) const override { return round64(length); }
+    [[nodiscard]] double borderLead() const override { return 0; }
     [[nodiscard]] double fluidStep() const override { return 0; }
     [[nodiscard]] double drawnSize(double size) const override {
         return std::floor(std::floor(size * ratio_ * 100) / 100 * 64) / 64 / ratio_;
@@ -121,6 +139,12 @@ private:
         if (after == u' ') return false;
         if (before == u' ') return true;
         if (before == u'-' && isAsciiDigit(after)) return i > 1 && isAsciiAlphanumeric(text[i - 2]);
+        // UAX #14 of Unicode 16, rules LB20a and LB21a, of which ICU 72 has older ones.
+        const bool startsWord = i == 1 || text[i - 2] == u' ';
+        if (isHyphen(before) && startsWord && (isBeyondTable(before) || isBeyondTable(after)) &&
+            isLetter(after))
+            return false;
+        if (isHyphen(before) && i > 1 && isHebrewLetter(text[i - 2]) && isHebrewLetter(after)) return true;
         if (isBeyondTable(before) || isBeyondTable(after)) return icu;
         return blinkBreaksBetween(before, after);
     }
