@@ -75,7 +75,12 @@ private:
         for (; from != cuts.end() && from->cluster < wordEnd.lineEnd; ++from) {
             if (kind == Opportunity::Kind::Rescue && from->kind != kind) continue;
             const Number width = widthTo(start, *from);
-            const bool fitting = witness_.fits(width);
+            // Chromium 156 looks for the last letter that fits before it shapes the line anew, which may make
+            // it wider or narrower; for others the two widths are one.
+            Opportunity unshaped = *from;
+            unshaped.endCorrection = 0;
+            const Number whole = lineWidth(paragraph_, query_, start.cluster, 0, unshaped);
+            const bool fitting = witness_.fits(width) && witness_.fits(whole);
             if (!fitting) overWidth = width;
             if (!fitting && (chosen != nullptr || kind == Opportunity::Kind::Rescue)) break;
             chosen = &*from;

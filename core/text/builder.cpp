@@ -17,8 +17,6 @@ constexpr char16_t lineFeed = u'\n';
 constexpr char16_t softHyphen = u'\u00AD';
 /// At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
 constexpr char16_t ideographicSpace = u'\u3000';
-/// Words narrower than this many ems are never cut, so what cutting them would change is not worked out.
-constexpr double narrowestCutWord = 3;
 
 bool isWhite(char16_t unit) {
     return unit == u' ' || unit == u'\t' || unit == u'\n' || unit == u'\r';
@@ -47,8 +45,9 @@ ParagraphBuilder::ParagraphBuilder(const project::Copy& copy, const ShapingStyle
                                    const BreakProfile& profile)
     : copy_(copy), style_(style), fonts_(fonts), profile_(profile), text_(made_->text_) {}
 
-std::shared_ptr<const Paragraph> ParagraphBuilder::build() {
+std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     made_->rightToLeft_ = style_.rightToLeft;
+    made_->spacesLeastWidth_ = profile_.spacesLeastWidth();
     collectText();
     applyCase();
     findLevels();
@@ -59,7 +58,10 @@ std::shared_ptr<const Paragraph> ParagraphBuilder::build() {
     addSums();
     shapeHyphen();
     addOpportunities();
-    return made_;
+    const std::shared_ptr<Paragraph> made = made_;
+    // From here on the paragraph owns its builder, not the other way round.
+    made_ = std::shared_ptr<Paragraph>(std::shared_ptr<void>(), made.get());
+    return made;
 }
 
 // White space collapses across runs; none is left beside a forced break or at either end. CSS Text 3 § 4.1.
@@ -151,6 +153,9 @@ FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copy
         for (std::size_t i = 0; all && i < grapheme.size();) {
             const char32_t character = codePointAt(grapheme, i);
             all = isIgnorable(character) || face->has(character) ||
+                  // Engines draw their space for a no-break space that the face lacks, as HarfBuzz does.
+                  (character == noBreakSpace && face->has(U' ')) ||
+                  (profile_.composes() && face->composes(character)) ||
                   (profile_.makesSpaces() && isMadeSpace(character) && face->has(U' '));
             if (!all && lacking == 0) lacking = character;
             i += unitsOf(character);
@@ -377,7 +382,9 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
         cluster.space = text_[starts[i]] == u' ';
         cluster.wordUnits = text_[starts[i]] == u' ' || text_[starts[i]] == noBreakSpace ? 1 : 0;
         cluster.visible = hasInk(starts[i], starts[i + 1]);
-        const bool spaced = cluster.visible && profile_.spacesAfter(codePointAt(text_, starts[i]), item.script);
+        const bool counted = profile_.spacesGraphemes() ? graphemes_[starts[i]] : i == 0;
+        const bool spaced =
+            cluster.visible && counted && profile_.spacesAfter(codePointAt(text_, starts[i]), item.script);
         cluster.letterUnits = spaced ? 1 : 0;
         double share = 0;
         if (inked == 0)
@@ -509,19 +516,23 @@ void ParagraphBuilder::addOpportunities() {
     addEmergencies();
 }
 
+void ParagraphBuilder::correctEmergencies(Paragraph& paragraph) const {
+    for (Opportunity& cut : paragraph.emergencies_)
+        correct(cut);
+}
+
 // Where a word too wide for its line may be cut. CSS Text 3 § 5.5: at grapheme clusters.
 void ParagraphBuilder::addEmergencies() {
     const std::vector<Cluster>& clusters = made_->clusters_;
     std::uint32_t begin = 0;
     for (const Opportunity& word : made_->opportunities_) {
-        const bool wide = made_->ems(begin, word.lineEnd) > narrowestCutWord;
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
-            if (!graphemes_[clusters[i].begin]) continue;
+            // Not between a letter and its soft hyphen: both engines cut one letter earlier.
+            if (!graphemes_[clusters[i].begin] || text_[clusters[i].begin] == softHyphen) continue;
             const bool rescue = profile_.rescuesBefore(text_, clusters[i].begin);
             Opportunity cut =
                 opportunity(i, rescue ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency);
             cut.lineEnd = i;
-            if (wide) correct(cut);
             made_->emergencies_.push_back(cut);
         }
         begin = word.cluster;

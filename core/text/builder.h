@@ -13,7 +13,9 @@ class ParagraphBuilder {
 public:
     ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
                      const BreakProfile& profile);
-    std::shared_ptr<const Paragraph> build();
+    std::shared_ptr<Paragraph> build();
+    /// Works out what cutting words changes; few of them ever are cut, and each cut is shaped anew.
+    void correctEmergencies(Paragraph& paragraph) const;
 
 private:
     /// Code units [begin, end) shaped in one go.
@@ -55,7 +57,7 @@ private:
     void correct(Opportunity& opportunity) const;
 
     const project::Copy& copy_;
-    const ShapingStyle& style_;
+    const ShapingStyle style_;  // a copy, since emergencies are shaped later
     Fonts& fonts_;
     const BreakProfile& profile_;
     std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();

@@ -46,7 +46,9 @@ double weightDistance(const Candidate& candidate, double wanted) {
 const Candidate* best(const std::vector<Candidate>& candidates, double weight, bool italic) {
     const Candidate* chosen = nullptr;
     auto cost = [&](const Candidate& c) {
-        return std::tuple(c.narrowOrWide, c.italic != italic, weightDistance(c, weight), c.file, c.index);
+        // Of a variable font the font with all its weights, before one instance in the same file.
+        return std::tuple(c.narrowOrWide, c.italic != italic, weightDistance(c, weight), c.least - c.most,
+                          c.file, c.index);
     };
     for (const Candidate& candidate : candidates)
         if (chosen == nullptr || cost(candidate) < cost(*chosen)) chosen = &candidate;
@@ -122,6 +124,13 @@ Face::~Face() {
 bool Face::has(char32_t character) const {
     hb_codepoint_t glyph = 0;
     return hb_font_get_nominal_glyph(font_, character, &glyph) != 0;
+}
+
+bool Face::composes(char32_t character) const {
+    hb_codepoint_t letter = 0;
+    hb_codepoint_t mark = 0;
+    if (hb_unicode_decompose(hb_unicode_funcs_get_default(), character, &letter, &mark) == 0) return false;
+    return (mark == 0 || has(mark)) && (has(letter) || composes(letter));
 }
 
 struct Fonts::Kept {

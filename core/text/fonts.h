@@ -39,6 +39,8 @@ public:
     /// (head flags bit 3): FreeType then rounds ascent and descent up instead of to the nearest px.
     [[nodiscard]] bool roundsUp() const { return roundsUp_; }
     [[nodiscard]] bool has(char32_t character) const;
+    /// True if the face has the letter and marks that `character` is made of, of which HarfBuzz makes it.
+    [[nodiscard]] bool composes(char32_t character) const;
 
 private:
     friend class Fonts;

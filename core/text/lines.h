@@ -87,11 +87,18 @@ Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
         return widest;
     }
     // Only `anywhere` lets a word's cuts count for the narrowest width. CSS Text 3 § 5.5.
+    LineQueryOf<Number> cutting = query;
+    if (!paragraph.spacesLeastWidth()) cutting.letterSpacing = Number(0);
+    auto piece = [&](const Opportunity& end) {
+        widest = units::greater(widest, lineWidth(paragraph, cutting, first, correction, end));
+        first = end.cluster;
+        correction = end.startCorrection;
+    };
     auto cut = paragraph.emergencies().begin();
     for (const Opportunity& end : paragraph.opportunities()) {
         for (; cut != paragraph.emergencies().end() && cut->cluster < end.cluster; ++cut)
-            word(*cut);
-        word(end);
+            piece(*cut);
+        piece(end);
     }
     return widest;
 }

@@ -10,7 +10,20 @@ namespace tenter::text {
 
 std::shared_ptr<const Paragraph> Paragraph::prepare(const project::Copy& copy, const ShapingStyle& style,
                                                     Fonts& fonts, const BreakProfile& profile) {
-    return ParagraphBuilder(copy, style, fonts, profile).build();
+    const auto builder = std::make_shared<ParagraphBuilder>(copy, style, fonts, profile);
+    const std::shared_ptr<Paragraph> made = builder->build();
+    made->finish_ = [builder](Paragraph& paragraph) { builder->correctEmergencies(paragraph); };
+    return made;
+}
+
+const std::vector<Opportunity>& Paragraph::emergencies() const {
+    std::call_once(finished_, [this] {
+        if (!finish_) return;
+        // Nobody has seen the emergencies yet, so that the paragraph is as constant as ever.
+        finish_(const_cast<Paragraph&>(*this));
+        finish_ = nullptr;
+    });
+    return emergencies_;
 }
 
 std::size_t Paragraph::forcedLines() const {

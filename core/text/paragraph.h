@@ -3,8 +3,10 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
+#include <mutex>
 #include <string>
 #include <vector>
 
@@ -88,10 +90,12 @@ public:
     [[nodiscard]] bool unlikeStruts() const { return unlikeStruts_; }
     /// Opportunities in order, the paragraph's end last (Forced); emergency ones are apart.
     [[nodiscard]] const std::vector<Opportunity>& opportunities() const { return opportunities_; }
-    [[nodiscard]] const std::vector<Opportunity>& emergencies() const { return emergencies_; }
+    [[nodiscard]] const std::vector<Opportunity>& emergencies() const;
     /// The fewest lines it can have: one for each forced break and one more.
     [[nodiscard]] std::size_t forcedLines() const;
     [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
+    /// BreakProfile::spacesLeastWidth of the profile it was prepared under.
+    [[nodiscard]] bool spacesLeastWidth() const { return spacesLeastWidth_; }
     [[nodiscard]] bool empty() const { return clusters_.empty(); }
 
     /// Sum over clusters [first, end): ems, letter spacings, word spacings.
@@ -128,7 +132,10 @@ private:
     Glyph hyphen_;
     float hyphenAdvance_ = 0;
     bool rightToLeft_ = false;
+    bool spacesLeastWidth_ = true;
     std::vector<FontNote> notes_;
+    mutable std::once_flag finished_;
+    mutable std::function<void(Paragraph&)> finish_;  ///< corrects the emergencies when first asked for
 };
 
 using ParagraphPtr = std::shared_ptr<const Paragraph>;

@@ -37,6 +37,58 @@ BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
     return map;
 }
 
+/// Scripts whose viramas link consonants into one grapheme cluster. UAX #29, rule GB9c, Indic_Conjunct_Break
+/// (Unicode 15.1), which browsers know and ICU 72 does not.
+bool linksConsonants(char32_t character) {
+    switch (character) {
+        case 0x094D:  // Devanagari
+        case 0x09CD:  // Bengali
+        case 0x0ACD:  // Gujarati
+        case 0x0B4D:  // Oriya
+        case 0x0C4D:  // Telugu
+        case 0x0D4D:  // Malayalam
+            return true;
+        default:
+            return false;
+    }
+}
+
+bool isLinkedConsonant(char32_t character) {
+    const auto point = static_cast<UChar32>(character);
+    if (u_getIntPropertyValue(point, UCHAR_INDIC_SYLLABIC_CATEGORY) != U_INSC_CONSONANT) return false;
+    UErrorCode status = U_ZERO_ERROR;
+    switch (uscript_getScript(point, &status)) {
+        case USCRIPT_DEVANAGARI:
+        case USCRIPT_BENGALI:
+        case USCRIPT_GUJARATI:
+        case USCRIPT_ORIYA:
+        case USCRIPT_TELUGU:
+        case USCRIPT_MALAYALAM:
+            return true;
+        default:
+            return false;
+    }
+}
+
+/// Takes out of `map` what GB9c joins: consonant, marks of which one links, consonant.
+void joinConjuncts(std::u16string_view text, BreakMap& map) {
+    constexpr char32_t joiner = 0x200D;
+    bool afterConsonant = false;
+    bool linked = false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char32_t character = text[i];  // all of them are in the first plane
+        if (isLinkedConsonant(character)) {
+            if (linked) map[i] = false;
+            afterConsonant = true;
+            linked = false;
+        } else if (afterConsonant && linksConsonants(character)) {
+            linked = true;
+        } else if (character != joiner && u_getCombiningClass(static_cast<UChar32>(character)) == 0) {
+            afterConsonant = linked = false;
+        }
+    }
+}
+
 }  // namespace
 
 BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, LineStrictness strictness) {
@@ -57,7 +109,9 @@ BreakMap icuGraphemes(std::u16string_view text) {
     UErrorCode status = U_ZERO_ERROR;
     if (!iterator)
         iterator.reset(icu::BreakIterator::createCharacterInstance(icu::Locale::getRoot(), status));
-    return boundaries(iterator.get(), text);
+    BreakMap map = boundaries(iterator.get(), text);
+    joinConjuncts(text, map);
+    return map;
 }
 
 BreakMap icuWords(std::u16string_view text, const std::string& language) {
@@ -137,6 +191,10 @@ char32_t codePointAt(std::u16string_view text, std::size_t at) {
     UChar32 character = 0;
     U16_GET(text, 0, at, text.size(), character);
     return static_cast<char32_t>(character);
+}
+
+bool isHebrewLetter(char32_t character) {
+    return u_getIntPropertyValue(static_cast<UChar32>(character), UCHAR_LINE_BREAK) == U_LB_HEBREW_LETTER;
 }
 
 bool isIdeographic(char32_t character) {

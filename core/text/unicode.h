@@ -54,7 +54,8 @@ char32_t codePointAt(std::u16string_view text, std::size_t at);
 inline std::size_t unitsOf(char32_t character) {
     return character > 0xFFFF ? 2 : 1;
 }
-bool isIdeographic(char32_t character);  ///< Han, Hiragana, Katakana, and their punctuation
+bool isHebrewLetter(char32_t character);  ///< UAX #14, class HL
+bool isIdeographic(char32_t character);   ///< Han, Hiragana, Katakana, and their punctuation
 /// True if `text` holds a script whose lines break by a dictionary: Thai, Lao, Khmer, Burmese and their kin.
 /// UAX #14, class SA.
 bool breaksByDictionary(std::u16string_view text);

@@ -262,6 +262,14 @@ const Departure afterSpace{"space rule: SP ÷", [](const Case& c, std::size_t i)
                                return c.text[i - 1] == U' ' ? std::optional(true) : std::nullopt;
                            }};
 
+/// LB21a of Unicode 16 lets a line break after a hyphen between two Hebrew letters. Both engines do.
+const Departure hebrewHyphen{
+    "a hyphen between Hebrew letters: HL HY ÷ HL", [](const Case& c, std::size_t i) -> std::optional<bool> {
+        const bool between = i > 1 && c.text[i - 1] == U'-' && c.at(i - 2) == U_LB_HEBREW_LETTER &&
+                             c.at(i) == U_LB_HEBREW_LETTER;
+        return between ? std::optional(true) : std::nullopt;
+    }};
+
 // Measured in Chromium 156; blink_ascii.cpp holds the table, blink.cpp the rules. Of a hyphen between a
 // letter and a digit the file has no case.
 TEST(LineBreakTest, differs_under_blink_by_its_space_rule_its_table_and_no_break_spaces) {
@@ -276,7 +284,13 @@ TEST(LineBreakTest, differs_under_blink_by_its_space_rule_its_table_and_no_break
                                 (isPrintable(c.text[i - 1]) && c.text[i] == U'\u00A0');
             return beside ? std::optional(false) : std::nullopt;
         }};
-    expectExplained(blink(), {afterSpace, table, noBreakSpace});
+    const Departure leadingHebrew{"LB20a of Unicode 16 for Hebrew letters: sot HY × HL",
+                                  [](const Case& c, std::size_t i) -> std::optional<bool> {
+                                      const bool leads =
+                                          i == 1 && c.text[0] == U'-' && c.at(i) == U_LB_HEBREW_LETTER;
+                                      return leads ? std::optional(false) : std::nullopt;
+                                  }};
+    expectExplained(blink(), {afterSpace, table, noBreakSpace, hebrewHyphen, leadingHebrew});
 }
 
 // Measured in Firefox 153; gecko.cpp. Where gecko has a rule of its own for a slash before a digit, or for a
@@ -295,7 +309,7 @@ TEST(LineBreakTest, differs_under_gecko_by_its_space_rule_its_hyphens_and_signs)
                                                   (isIn(U")]}", c.text[i - 1]) && isIn(sign, c.text[i]));
                               return joined ? std::optional(false) : std::nullopt;
                           }};
-    expectExplained(gecko(), {afterSpace, hyphen, signs});
+    expectExplained(gecko(), {afterSpace, hyphen, signs, hebrewHyphen});
 }
 
 }  // namespace
