@@ -112,7 +112,8 @@ private:
     FaceRule& rule(const std::string& family, const text::FacePtr& face) {
         for (FaceRule& known : rules_)
             if (known.family == family && known.face->file() == face->file() &&
-                known.face->index() == face->index())
+                known.face->index() == face->index() && known.face->leastWeight() == face->leastWeight() &&
+                known.face->mostWeight() == face->mostWeight())
                 return known;
         return rules_.emplace_back(FaceRule{family, face, {}});
     }
@@ -175,16 +176,22 @@ std::string FaceRule::css() const {
 
 PageFonts pageFonts(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {
     PageFonts out{project, {}};
-    const layout::PreparedRow row(project, variant, store, text::blink());
+    // An engine may need a fallback where another makes a letter of its parts.
+    std::vector<layout::PreparedRow> rows;
+    for (const text::BreakProfile* profile : text::profiles())
+        rows.emplace_back(project, variant, store, *profile);
+    const layout::PreparedRow& row = rows.front();
     Collector collector(out.faces);
     for (std::size_t band = 0; band < row.bandCount(); ++band) {
-        const layout::Layout laid = layout::layOut(row, widthIn(project.variants[variant], band));
         std::map<std::string, RoleFonts> used;
-        for (const layout::LaidPart& part : laid.parts) {
-            if (part.paragraph == nullptr) continue;
-            const std::string& role = row.roles()[part.style];
-            const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
-            collector.add(*part.paragraph, list, used[role]);
+        for (const layout::PreparedRow& each : rows) {
+            const layout::Layout laid = layout::layOut(each, widthIn(project.variants[variant], band));
+            for (const layout::LaidPart& part : laid.parts) {
+                if (part.paragraph == nullptr) continue;
+                const std::string& role = row.roles()[part.style];
+                const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
+                collector.add(*part.paragraph, list, used[role]);
+            }
         }
         for (const auto& [role, fonts] : used) {
             const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
