@@ -74,7 +74,7 @@ private:
 
     void part(const layout::Layout& laid, const layout::LaidPart& part) {
         text_ += "{\"kind\": ";
-        text_ += part.picture ? "\"picture\"" : roles_[part.style];
+        text_ += part.picture ? "\"picture\"" : roles_[part.role];
         text_ += ", \"box\": ";
         box(part.box);
         if (!part.picture) {

@@ -163,8 +163,8 @@ std::string unicodeRange(const std::set<char32_t>& characters) {
 std::string FaceRule::css() const {
     const std::string bytes = singleFont(*face);
     const bool cff = bytes.starts_with("OTTO");
-    std::string weight = units::number(face->leastWeight());
-    if (face->mostWeight() != face->leastWeight()) weight += " " + units::number(face->mostWeight());
+    std::string weight = units::number(face->minWeight());
+    if (face->maxWeight() != face->minWeight()) weight += " " + units::number(face->maxWeight());
     std::string out = "@font-face {\n  font-family: " + cssString(family) + ";\n  src: url(\"" +
                       dataAddress(cff ? "font/otf" : "font/ttf", bytes) + "\") format(\"" +
                       (cff ? "opentype" : "truetype") + "\");\n  font-weight: " + weight +
@@ -182,7 +182,7 @@ PageFonts pageFonts(const project::Project& project, std::size_t variant, text::
         std::map<std::string, RoleFonts> used;
         for (const layout::LaidPart& part : laid.parts) {
             if (part.paragraph == nullptr) continue;
-            const std::string& role = row.roles()[part.style];
+            const std::string& role = row.roles()[part.role];
             const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
             collector.add(*part.paragraph, list, used[role]);
         }

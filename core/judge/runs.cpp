@@ -19,14 +19,14 @@ bool isSame(const Difference& one, const Difference& other) {
     return sameFigure && one.card == other.card && one.part == other.part;
 }
 
-int gravity(const Difference& difference) {
+int severity(const Difference& difference) {
     if (isOfBox(difference)) return 0;
     if (difference.what == What::FontSize) return 1;
     return difference.what == What::Lines ? 2 : 3;
 }
 
 double off(const Difference& difference) {
-    return std::abs(difference.read - difference.computed);
+    return std::abs(difference.measured - difference.computed);
 }
 
 }  // namespace
@@ -53,7 +53,7 @@ std::vector<DifferingRun> differingRuns(const Verdicts& verdicts) {
         }
     }
     std::stable_sort(runs.begin(), runs.end(), [](const DifferingRun& one, const DifferingRun& other) {
-        return gravity(one.worst) > gravity(other.worst);
+        return severity(one.worst) > severity(other.worst);
     });
     return runs;
 }

@@ -17,7 +17,7 @@ using Name = std::pair<std::size_t, std::size_t>;  // card, part
 struct Pair {
     Name name;
     const layout::LaidPart* computed;
-    const ReadPart* read;
+    const BrowserPart* read;
 };
 
 bool linesDiffer(const Pair& pair) {
@@ -27,14 +27,14 @@ bool linesDiffer(const Pair& pair) {
 
 class Judge {
 public:
-    Judge(const layout::PreparedRow& row, const layout::Layout& computed, const Reading& read)
+    Judge(const layout::PreparedRow& row, const layout::Layout& computed, const BrowserLayout& read)
         : profile_(row.profile()), computed_(computed), read_(read) {}
 
     Verdict run() {
         verdict_.width = computed_.width;
         const std::vector<Pair> pairs = pairUp();
         across_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) {
-            return isTight(pair) || (linesDiffer(pair) && isApart(pair));
+            return isTight(pair) || (linesDiffer(pair) && isExcluded(pair));
         });
         compareBox({}, {}, read_.row, computed_.row);
         if (read_.cards.size() != computed_.cards.size())
@@ -49,8 +49,8 @@ public:
 
 private:
     std::vector<Pair> pairUp() {
-        std::map<Name, const ReadPart*> read;
-        for (const ReadPart& part : read_.parts)
+        std::map<Name, const BrowserPart*> read;
+        for (const BrowserPart& part : read_.parts)
             read[{part.card, part.part}] = &part;
         std::vector<Pair> pairs;
         for (std::size_t c = 0; c < computed_.cards.size(); ++c) {
@@ -72,9 +72,9 @@ private:
         return linesDiffer(pair) && pair.computed->slack < text::tightSlack;
     }
 
-    [[nodiscard]] bool isApart(const Pair& pair) const {
+    [[nodiscard]] bool isExcluded(const Pair& pair) const {
         const text::Paragraph* paragraph = pair.computed->paragraph;
-        return paragraph != nullptr && profile_.isOutOfReach(paragraph->text());
+        return paragraph != nullptr && profile_.usesEngineData(paragraph->text());
     }
 
     void differ(std::optional<std::size_t> card, std::optional<std::size_t> part, What what, double read,
@@ -102,11 +102,11 @@ private:
     void comparePart(const Pair& pair) {
         const auto [card, part] = pair.name;
         if (pair.read == nullptr) {
-            differ(card, part, What::Unread, 0, 1);
+            differ(card, part, What::Missing, 0, 1);
             return;
         }
-        if (isApart(pair)) {
-            ++verdict_.apart;
+        if (isExcluded(pair)) {
+            ++verdict_.excluded;
             return;
         }
         ++verdict_.parts;
@@ -127,7 +127,7 @@ private:
 
     const text::BreakProfile& profile_;
     const layout::Layout& computed_;
-    const Reading& read_;
+    const BrowserLayout& read_;
     Verdict verdict_;
     bool across_ = false;
 };
@@ -139,7 +139,7 @@ double sizeTolerance(const text::BreakProfile& profile) {
     return &profile == &text::gecko() ? 0.02 : 0.01;
 }
 
-Verdict judge(const layout::PreparedRow& row, const layout::Layout& computed, const Reading& read) {
+Verdict judge(const layout::PreparedRow& row, const layout::Layout& computed, const BrowserLayout& read) {
     return Judge(row, computed, read).run();
 }
 
@@ -156,7 +156,7 @@ void Summary::add(const Verdict& verdict) {
     parts += verdict.parts;
     differingParts += verdict.differingParts();
     tightFits += verdict.tightFits;
-    apart += verdict.apart;
+    excluded += verdict.excluded;
     if (verdict.largestBox > largestBox) {
         largestBox = verdict.largestBox;
         largestBoxAt = verdict.width;

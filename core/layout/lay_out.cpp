@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "layout/across.h"
+#include "layout/inline_sizes.h"
 
 namespace tenter::layout {
 namespace {
@@ -32,10 +32,10 @@ public:
     }
 
     /// One card as if it were the row's only one.
-    void runAlone(std::size_t card, Asked& asked) {
+    void runAlone(std::size_t card, CardContribution& contribution) {
         first_ = card;
         layCard(band_.cards[card]);
-        ask(out_.cards.front(), asked);
+        ask(out_.cards.front(), contribution);
         band_.levelled ? levelCards(0, 1, 0) : stretchCards(0, 1, 0);
     }
 
@@ -52,7 +52,7 @@ private:
             LaidPart part;
             part.index = i;
             part.picture = card.parts[i].picture;
-            part.style = card.parts[i].role;
+            part.role = card.parts[i].role;
             if (part.picture)
                 layPicture(card, static_cast<int>(i), part);
             else
@@ -64,10 +64,10 @@ private:
 
     void layPicture(const CardPlan& card, int index, LaidPart& part) {
         if (index == card.beside) {
-            part.box.width = frame_.besideWidth;
+            part.box.width = frame_.besidePictureWidth;
             return;
         }
-        part.margin = stackedEdges(pictureMargin<double>(band_, frame_), *band_.profile);
+        part.margin = snappedEdges(pictureMargin<double>(band_, frame_), *band_.profile);
         if (band_.bleed && !band_.beside) {
             if (index == 0) part.margin.top = -frame_.cardPadding.top;
             if (index + 1 == static_cast<int>(card.parts.size()))
@@ -75,19 +75,19 @@ private:
         }
         part.box.width = pictureWidth<double>(band_, frame_);
         part.box.height =
-            band_.profile->stacked(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
+            band_.profile->snapped(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {
         const RolePlan& role = band_.roles[plan.role];
         const text::Paragraph& paragraph = *plan.paragraph;
-        const TextAcross<double> across = textAcross<double>(role, paragraph, frame_);
+        const TextInlineSizes<double> across = textInlineSizes<double>(role, paragraph, frame_);
         const units::LengthBasis& basis = across.basis;
         part.fontSize = basis.em;
         // What is stacked follows the engine's grid, or the page would drift from it card by card.
         units::LengthBasis stacked = basis;
-        stacked.cqi = stackedContent();
-        stacked.em = role.size.cut(stacked, band_.profile->fluidStep());
+        stacked.cqi = snappedCardContent();
+        stacked.em = role.size.resolveTruncated(stacked, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
                               : band_.profile->lineHeight(role.lineHeight.resolve(stacked));
@@ -150,12 +150,12 @@ private:
     [[nodiscard]] Edges edgesOf(const Edges& across, const Lengths& sides,
                                 const units::LengthBasis& stacked) const {
         const Edges down = sides.resolve(stacked);
-        return stackedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
+        return snappedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
     }
 
     /// A card's content width as an engine's grid makes it: each length on it, then subtracted.
-    [[nodiscard]] double stackedContent() const {
-        const auto on = [&](double length) { return band_.profile->stacked(length); };
+    [[nodiscard]] double snappedCardContent() const {
+        const auto on = [&](double length) { return band_.profile->snapped(length); };
         return std::max(0.0, on(frame_.columnWidth) - on(frame_.cardPadding.left) -
                                  on(frame_.cardPadding.right) - 2 * frame_.cardBorder);
     }
@@ -167,7 +167,7 @@ private:
         return band_.cards[first_ + card].parts[part].level;
     }
     [[nodiscard]] bool isPushed(const LaidPart& part) const {
-        return !part.picture && band_.roles[part.style].margin.top.isAuto();
+        return !part.picture && band_.roles[part.role].margin.top.isAuto();
     }
     static double outerHeight(const LaidPart& part) {
         return part.margin.top + part.box.height + part.margin.bottom;
@@ -219,19 +219,19 @@ private:
     }
 
     /// What the one card that is laid asks of others beside it.
-    void ask(const LaidCard& card, Asked& asked) {
-        asked.pushedLevel = -1;
+    void ask(const LaidCard& card, CardContribution& contribution) {
+        contribution.autoMarginLevel = -1;
         if (band_.levelled)
-            askLevels(0, asked.levels);
+            askLevels(0, contribution.levels);
         else
-            asked.levels.assign(1, ownHeight(0));
+            contribution.levels.assign(1, ownHeight(0));
         for (std::size_t i = 0; i < card.partCount; ++i) {
             if (!isPushed(part(card, i))) continue;
             const std::size_t level = band_.levelled ? levelOf(0, i) : 0;
-            asked.pushedLevel = static_cast<int>(level);
-            asked.pushedNeeds =
-                band_.levelled ? inItsLevel(card, part(card, i), level) : asked.levels.front();
-            asked.pushedParts = band_.levelled ? 1 : pushedIn(card);
+            contribution.autoMarginLevel = static_cast<int>(level);
+            contribution.autoMarginHeight =
+                band_.levelled ? inItsLevel(card, part(card, i), level) : contribution.levels.front();
+            contribution.autoMarginParts = band_.levelled ? 1 : pushedIn(card);
             break;
         }
     }
@@ -257,8 +257,8 @@ private:
                     placeBeside(card, laid);
                     continue;
                 }
-                laid.spare = isPushed(laid) ? spare : 0;
-                at += laid.margin.top + laid.spare;
+                laid.autoMargin = isPushed(laid) ? spare : 0;
+                at += laid.margin.top + laid.autoMargin;
                 placePart(card, laid, at);
                 at += laid.box.height + laid.margin.bottom;
             }
@@ -295,8 +295,8 @@ private:
                 const std::size_t level = levelOf(c, i);
                 double at = y + starts[level] + laid.margin.top;
                 if (level == 0) at += card.border + card.padding.top;
-                if (isPushed(laid)) laid.spare = heights[level] - inItsLevel(card, laid, level);
-                placePart(card, laid, at + laid.spare);
+                if (isPushed(laid)) laid.autoMargin = heights[level] - inItsLevel(card, laid, level);
+                placePart(card, laid, at + laid.autoMargin);
             }
         }
         return total;
@@ -308,10 +308,10 @@ private:
         double offset = column * (frame_.columnWidth + frame_.columnGap);
         if (band_.centred) {
             const auto count = static_cast<double>(end - first);
-            offset += (frame_.contentWidth - count * frame_.columnWidth - (count - 1) * frame_.columnGap) / 2;
+            offset += (frame_.rowContentWidth - count * frame_.columnWidth - (count - 1) * frame_.columnGap) / 2;
         }
         card.box.y = y;
-        card.box.x = band_.rightToLeft ? frame_.contentX + frame_.contentWidth - offset - card.box.width
+        card.box.x = band_.rightToLeft ? frame_.contentX + frame_.rowContentWidth - offset - card.box.width
                                        : frame_.contentX + offset;
     }
 
@@ -330,7 +330,7 @@ private:
         const double left = card.box.x + card.border + card.padding.left + laid.margin.left;
         const double right = card.box.x + card.border + card.padding.left + frame_.cardContent -
                              laid.margin.right - laid.box.width;
-        const Place place = laid.picture ? Place::Stretch : band_.roles[laid.style].place;
+        const Place place = laid.picture ? Place::Stretch : band_.roles[laid.role].place;
         switch (place) {
             case Place::Center:
                 laid.box.x = (left + right) / 2;
@@ -345,7 +345,7 @@ private:
     }
 
     void placeLines(const LaidPart& laid) {
-        const RolePlan& role = band_.roles[laid.style];
+        const RolePlan& role = band_.roles[laid.role];
         const double contentX = laid.box.x + laid.border + laid.padding.left;
         double top = laid.box.y + laid.border + laid.padding.top;
         for (std::uint32_t i = 0; i < laid.lineCount; ++i) {
@@ -387,9 +387,9 @@ void layOut(const PreparedRow& row, double width, Layout& out) {
     LayOut(row.band(out.band), out).run();
 }
 
-void layOutAlone(const PreparedRow& row, double width, std::size_t card, Layout& out, Asked& asked) {
+void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out, CardContribution& contribution) {
     clear(row, width, out);
-    LayOut(row.band(out.band), out).runAlone(card, asked);
+    LayOut(row.band(out.band), out).runAlone(card, contribution);
 }
 
 Layout layOut(const PreparedRow& row, double width) {

@@ -43,7 +43,7 @@ struct LaidLine {
 struct LaidPart {
     std::size_t index = 0;  ///< in the card's parts
     bool picture = false;
-    std::uint32_t style = 0;  ///< which of `Band::roles` (text parts)
+    std::uint32_t role = 0;  ///< which of `Band::roles` (text parts)
     Box box;                  ///< border box
     Edges margin, padding;
     double border = 0;
@@ -53,7 +53,7 @@ struct LaidPart {
     double available = 0;  ///< width lines are broken at
     double measure = 0;    ///< comfortable-line figure: characters to a line of full width
     double slack = 1;      ///< of its tightest line
-    double spare = 0;      ///< height above it that its automatic top margin takes
+    double autoMargin = 0;      ///< height above it that its automatic top margin takes
     std::uint32_t firstLine = 0, lineCount = 0;  ///< in `Layout::lines`
     const text::Paragraph* paragraph = nullptr;  ///< owned by the prepared row
 };
@@ -99,7 +99,7 @@ public:
     [[nodiscard]] std::vector<text::FontNote> notes() const;
 
     /// Computed font size in CSS px of role `style` at viewport width `width`, in its band.
-    [[nodiscard]] double fontSize(std::uint32_t style, double width) const;
+    [[nodiscard]] double fontSize(std::uint32_t role, double width) const;
     /// Content width of a card in CSS px at viewport width `width`.
     [[nodiscard]] double cardWidth(double width) const;
 
@@ -110,14 +110,14 @@ private:
 };
 
 /// What a card asks of the cards beside it. CSS px.
-struct Asked {
+struct CardContribution {
     /// Heights by level; one, its own height, where cards are not levelled.
     std::vector<double> levels;
     /// Where the first part that an automatic top margin pushes down is, and what its level needs to hold it;
-    /// none: -1. Of that level's spare height it has one part of `pushedParts`.
-    int pushedLevel = -1;
-    double pushedNeeds = 0;
-    int pushedParts = 0;
+    /// none: -1. Of that level's spare height it has one part of `autoMarginParts`.
+    int autoMarginLevel = -1;
+    double autoMarginHeight = 0;
+    int autoMarginParts = 0;
 };
 
 /// The row at viewport width `width` (CSS px). `out` is overwritten; its memory is used again.
@@ -125,7 +125,7 @@ void layOut(const PreparedRow& row, double width, Layout& out);
 Layout layOut(const PreparedRow& row, double width);
 
 /// One card of the row as if no others stood beside it: its height, and places down the page, are its own.
-/// Overwrites `out` and `asked`.
-void layOutAlone(const PreparedRow& row, double width, std::size_t card, Layout& out, Asked& asked);
+/// Overwrites `out` and `contribution`.
+void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out, CardContribution& contribution);
 
 }  // namespace tenter::layout

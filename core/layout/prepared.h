@@ -62,30 +62,30 @@ struct BandPlan {
 
 /// What the row measures across the page, before any text is broken (across.h). CSS px.
 template <class Number>
-struct Across {
+struct InlineSizes {
     units::LengthBasisOf<Number> basis;  ///< em is the root's: what rows, cards and pictures have
     Number pageWidth = 0, containerWidth = 0;
-    Number roomWidth = 0;     ///< the container's content width
-    Number rowOwnWidth = 0;   ///< as `width` and `max-width` say
+    Number containerContentWidth = 0;     ///< the container's content width
+    Number rowSpecifiedWidth = 0;   ///< as `width` and `max-width` say
     Number rowWidth = 0;      ///< no less than its paddings
-    Number contentWidth = 0;  ///< of the row
+    Number rowContentWidth = 0;  ///< of the row
     EdgesOf<Number> containerPadding, rowPadding;
     Number columnWidth = 0, columnGap = 0, rowGap = 0;
     EdgesOf<Number> cardPadding;  ///< as laid: room for a picture beside the text included
     Number cardBorder = 0;
     Number cardContent = 0;  ///< content width of a card
-    Number besideWidth = 0;  ///< of a picture beside the text
+    Number besidePictureWidth = 0;  ///< of a picture beside the text
     Number besideInset = 0;  ///< from the card's padding edge to that picture
 };
 
 /// The row's outline at one width: what stands down the page is on the profile's grid. CSS px.
-struct Frame : Across<double> {
+struct Frame : InlineSizes<double> {
     Box container, row;
     double contentX = 0, contentY = 0;  ///< of the row
 };
 
 /// `edges` with top and bottom on the profile's grid.
-Edges stackedEdges(const Edges& edges, const text::BreakProfile& profile);
+Edges snappedEdges(const Edges& edges, const text::BreakProfile& profile);
 
 Frame frameAt(const BandPlan& band, double width);
 /// Computed size of a role in CSS px within a frame.

@@ -19,7 +19,7 @@ std::vector<Line> greedyLines(const Paragraph& paragraph, LineQuery query, const
 
 bool areWithin(const std::vector<Line>& lines, double width) {
     return std::all_of(lines.begin(), lines.end(),
-                       [&](const Line& line) { return line.width <= width + hair; });
+                       [&](const Line& line) { return line.width <= width + fitTolerance; });
 }
 
 bool isBalanced(const std::vector<Line>& lines, const LineQuery& query, std::size_t mostLines) {
@@ -48,7 +48,7 @@ bool isShort(const Paragraph& paragraph) {
 /// Decides at one width.
 struct AtOneWidth {
     double available;
-    [[nodiscard]] bool fits(double width) const { return width <= available + hair; }
+    [[nodiscard]] bool fits(double width) const { return width <= available + fitTolerance; }
     [[nodiscard]] bool less(double a, double b) const { return a < b; }
 };
 
@@ -65,7 +65,7 @@ public:
     [[nodiscard]] double until() const { return std::min(until_, lines_.until()); }
 
 private:
-    LineFollower lines_;
+    LinearLineCounter lines_;
     double until_ = std::numeric_limits<double>::infinity();
 };
 
@@ -131,7 +131,7 @@ private:
 /// Up to where no way to break that has more lines than `ends` can cost less, whatever it is; 0 if that
 /// cannot be told so simply. The widths of m lines sum up to at most the whole text's, T, so they cost at
 /// least (m · available − T)² / m and m lines, which grows with m.
-double noMoreLinesUntil(const Paragraph& paragraph, const LinesAlong& query,
+double noMoreLinesUntil(const Paragraph& paragraph, const LinearLineQuery& query,
                         const std::vector<std::uint32_t>& ends) {
     const auto& all = paragraph.opportunities();
     const bool plain = std::all_of(all.begin(), all.end(), [](const Opportunity& o) {
@@ -144,7 +144,7 @@ double noMoreLinesUntil(const Paragraph& paragraph, const LinesAlong& query,
         if (spacing.slope < 0) until = std::min(until, -spacing.value / spacing.slope);
     }
     const units::Quadratic aLine = 4 * units::product(query.available, query.size);
-    LineFollower follower(query.available, 0);
+    LinearLineCounter follower(query.available, 0);
     units::Quadratic cost;
     LineStart start;
     for (const std::uint32_t end : ends) {
@@ -207,7 +207,7 @@ std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const L
     return LeastPenalty<double, double, AtOneWidth>(paragraph, query, judge).ends();
 }
 
-std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinesAlong& query, std::uint32_t greedy,
+std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinearLineQuery& query, std::uint32_t greedy,
                              std::size_t mostLines, double& until) {
     if (greedy < 2 || greedy > mostLines || isShort(paragraph)) return greedy;
     AlongWidths judge(query.available);

@@ -4,7 +4,7 @@
 #include <cstdint>
 #include <vector>
 
-#include "text/along.h"
+#include "text/linear_lines.h"
 #include "text/lines.h"
 
 namespace tenter::text {
@@ -23,7 +23,7 @@ std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const L
 /// How many lines that rule makes along a stretch of widths on which greedy breaking makes `greedy`, none too
 /// wide. `until` is lowered to where that may change: costs are parabolas in the width, so it has a closed
 /// form.
-std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinesAlong& query, std::uint32_t greedy,
+std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinearLineQuery& query, std::uint32_t greedy,
                              std::size_t mostLines, double& until);
 
 }  // namespace tenter::text

@@ -8,7 +8,7 @@
 namespace tenter::text {
 
 /// Far below any engine's grid: keeps a box that is exactly as wide as its text from breaking it. CSS px.
-inline constexpr double hair = 1e-6;
+inline constexpr double fitTolerance = 1e-6;
 
 /// Where a line starts and what its start costs.
 struct LineStart {
@@ -47,7 +47,7 @@ public:
             if (chosen == opportunities.size()) {
                 const bool uncut = query_.overflowWrap == project::OverflowWrap::Normal;
                 if (cut(start, opportunities[next],
-                        uncut ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency))
+                        uncut ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap))
                     continue;
                 chosen = next;
                 chosenWidth = overWidth;
@@ -66,18 +66,18 @@ private:
     /// Ends a line inside a word that alone is too wide, at the last place of `kind` that fits, or at the
     /// first of Emergency; false if there is none.
     bool cut(LineStart& start, const Opportunity& wordEnd, Opportunity::Kind kind) {
-        const auto& cuts = paragraph_.emergencies();
+        const auto& cuts = paragraph_.overflowOpportunities();
         auto from = std::upper_bound(cuts.begin(), cuts.end(), start.cluster,
                                      [](std::uint32_t at, const Opportunity& o) { return at < o.cluster; });
         const Opportunity* chosen = nullptr;
         Number chosenWidth = 0;
         Number overWidth = widthTo(start, wordEnd);
         for (; from != cuts.end() && from->cluster < wordEnd.lineEnd; ++from) {
-            if (kind == Opportunity::Kind::Rescue && from->kind != kind) continue;
+            if (kind == Opportunity::Kind::OverflowingWord && from->kind != kind) continue;
             const Number width = widthTo(start, *from);
             const bool fitting = witness_.fits(width);
             if (!fitting) overWidth = width;
-            if (!fitting && (chosen != nullptr || kind == Opportunity::Kind::Rescue)) break;
+            if (!fitting && (chosen != nullptr || kind == Opportunity::Kind::OverflowingWord)) break;
             chosen = &*from;
             chosenWidth = width;
             if (!fitting) break;

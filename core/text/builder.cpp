@@ -505,23 +505,23 @@ void ParagraphBuilder::addOpportunities() {
     }
     made_->opportunities_.push_back(
         opportunity(static_cast<std::uint32_t>(clusters.size()), Opportunity::Kind::Forced));
-    addEmergencies();
+    addOverflowOpportunities();
 }
 
 // Where a word too wide for its line may be cut. CSS Text 3 § 5.5: at grapheme clusters.
-void ParagraphBuilder::addEmergencies() {
+void ParagraphBuilder::addOverflowOpportunities() {
     const std::vector<Cluster>& clusters = made_->clusters_;
     std::uint32_t begin = 0;
     for (const Opportunity& word : made_->opportunities_) {
         const bool wide = made_->ems(begin, word.lineEnd) > narrowestCutWord;
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
             if (!graphemes_[clusters[i].begin]) continue;
-            const bool rescue = profile_.rescuesBefore(text_, clusters[i].begin);
+            const bool rescue = profile_.breaksOverflowingWordBefore(text_, clusters[i].begin);
             Opportunity cut =
-                opportunity(i, rescue ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency);
+                opportunity(i, rescue ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap);
             cut.lineEnd = i;
             if (wide) correct(cut);
-            made_->emergencies_.push_back(cut);
+            made_->overflowOpportunities_.push_back(cut);
         }
         begin = word.cluster;
     }

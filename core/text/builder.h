@@ -42,7 +42,7 @@ private:
     void shapeBreak(const Item& item);
     void addSums();
     void addOpportunities();
-    void addEmergencies();
+    void addOverflowOpportunities();
     void shapeHyphen();
 
     [[nodiscard]] bool hasInk(std::uint32_t begin, std::uint32_t end) const;

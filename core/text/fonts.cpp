@@ -215,8 +215,8 @@ struct Fonts::Kept {
         face->index_ = candidate.index;
         face->weight_ = weight;
         face->italic_ = candidate.italic;
-        face->leastWeight_ = candidate.least;
-        face->mostWeight_ = candidate.most;
+        face->minWeight_ = candidate.least;
+        face->maxWeight_ = candidate.most;
         face->bytes_ = bytes;
         face->font_ = hb_font_create(hbFace);
         const bool readable = hb_face_get_glyph_count(hbFace) > 0;
@@ -262,8 +262,8 @@ void Fonts::use(const std::vector<project::FontEntry>& entries, const std::files
 std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, double weight, bool italic,
                                  std::vector<FontNote>* notes) {
     std::vector<FacePtr> found;
-    auto note = [&](const std::string& family, std::string says, bool moves = true) {
-        if (notes != nullptr) notes->push_back({family, std::move(says), moves});
+    auto note = [&](const std::string& family, std::string says, bool changesLines = true) {
+        if (notes != nullptr) notes->push_back({family, std::move(says), changesLines});
     };
     auto add = [&](const std::string& family, bool asked) {
         const Candidate* candidate = best(kept_->candidates(family), weight, italic);
@@ -271,7 +271,7 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         if (!face) {
             // What is missed behind a family that serves changes nothing that is drawn.
             if (asked && found.empty() && !isGenericFamily(family))
-                note(family, candidate != nullptr ? "cannot be read from its file" : "not found");
+                note(family, candidate != nullptr ? "cannot be read from its file" : "was not found");
             return;
         }
         const bool first = found.empty();
@@ -279,7 +279,7 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         if (first && asked && (face->weight() != weight || face->italic() != italic))
             note(family,
                  "has no " + spoken(weight, italic) + "; " + spoken(face->weight(), face->italic()) +
-                     " stands in",
+                     " is used instead",
                  face->weight() != weight || face->italic());
     };
     for (const std::string& family : families)

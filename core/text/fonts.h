@@ -24,8 +24,8 @@ public:
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
     [[nodiscard]] unsigned index() const { return index_; }
     [[nodiscard]] double weight() const { return weight_; }            ///< the weight asked for and served
-    [[nodiscard]] double leastWeight() const { return leastWeight_; }  ///< of the file's axis, or its own
-    [[nodiscard]] double mostWeight() const { return mostWeight_; }
+    [[nodiscard]] double minWeight() const { return minWeight_; }  ///< of the file's axis, or its own
+    [[nodiscard]] double maxWeight() const { return maxWeight_; }
     [[nodiscard]] bool italic() const { return italic_; }
     /// sfnt bytes (WOFF and WOFF2 decoded), for drawing and for the exported page.
     [[nodiscard]] const std::string& bytes() const { return *bytes_; }
@@ -46,7 +46,7 @@ private:
     std::string family_;
     std::filesystem::path file_;
     unsigned index_ = 0;
-    double weight_ = 400, leastWeight_ = 400, mostWeight_ = 400;
+    double weight_ = 400, minWeight_ = 400, maxWeight_ = 400;
     bool italic_ = false;
     std::shared_ptr<const std::string> bytes_;
     hb_font_t* font_ = nullptr;
@@ -60,7 +60,7 @@ using FacePtr = std::shared_ptr<const Face>;
 struct FontNote {
     std::string family;
     std::string says;
-    bool moves = true;  ///< false for letters that are only leaned, which widens none of them
+    bool changesLines = true;  ///< false for letters that are only leaned, which widens none of them
     friend bool operator==(const FontNote&, const FontNote&) = default;
 };
 

@@ -12,7 +12,7 @@ class LineKeeper {
 public:
     LineKeeper(const LineQuery& query, std::vector<Line>& lines) : query_(query), lines_(lines) {}
 
-    [[nodiscard]] bool fits(double width) const { return width <= query_.available + hair; }
+    [[nodiscard]] bool fits(double width) const { return width <= query_.available + fitTolerance; }
 
     void line(const LineStart& start, const Opportunity& end, double width, double over) {
         Line line;

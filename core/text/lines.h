@@ -60,7 +60,7 @@ Number maxContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
     std::uint32_t first = 0;
     for (const Opportunity& end : paragraph.opportunities()) {
         if (end.kind != Opportunity::Kind::Forced) continue;
-        widest = units::greater(widest, lineWidth(paragraph, query, first, 0, end));
+        widest = units::max(widest, lineWidth(paragraph, query, first, 0, end));
         first = end.cluster;
     }
     return widest;
@@ -77,7 +77,7 @@ Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
     std::uint32_t first = 0;
     double correction = 0;
     auto word = [&](const Opportunity& end) {
-        widest = units::greater(widest, lineWidth(paragraph, query, first, correction, end));
+        widest = units::max(widest, lineWidth(paragraph, query, first, correction, end));
         first = end.cluster;
         correction = end.startCorrection;
     };
@@ -87,9 +87,9 @@ Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
         return widest;
     }
     // Only `anywhere` lets a word's cuts count for the narrowest width. CSS Text 3 § 5.5.
-    auto cut = paragraph.emergencies().begin();
+    auto cut = paragraph.overflowOpportunities().begin();
     for (const Opportunity& end : paragraph.opportunities()) {
-        for (; cut != paragraph.emergencies().end() && cut->cluster < end.cluster; ++cut)
+        for (; cut != paragraph.overflowOpportunities().end() && cut->cluster < end.cluster; ++cut)
             word(*cut);
         word(end);
     }

@@ -50,7 +50,7 @@ struct Cluster {
 struct Opportunity {
     /// Emergency: cuts a word that may be cut; Rescue: breaks one that may not, where it alone exceeds its
     /// line.
-    enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, Emergency, Rescue };
+    enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, OverflowWrap, OverflowingWord };
     std::uint32_t cluster = 0;  ///< first cluster of the next line
     std::uint32_t lineEnd = 0;  ///< one past the last cluster of this line that counts for fit
     Kind kind = Kind::Space;
@@ -88,7 +88,7 @@ public:
     [[nodiscard]] bool unlikeStruts() const { return unlikeStruts_; }
     /// Opportunities in order, the paragraph's end last (Forced); emergency ones are apart.
     [[nodiscard]] const std::vector<Opportunity>& opportunities() const { return opportunities_; }
-    [[nodiscard]] const std::vector<Opportunity>& emergencies() const { return emergencies_; }
+    [[nodiscard]] const std::vector<Opportunity>& overflowOpportunities() const { return overflowOpportunities_; }
     /// The fewest lines it can have: one for each forced break and one more.
     [[nodiscard]] std::size_t forcedLines() const;
     [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
@@ -122,7 +122,7 @@ private:
     std::vector<ShapedRun> runs_;
     FacePtr strut_;
     bool unlikeStruts_ = false;
-    std::vector<Opportunity> opportunities_, emergencies_;
+    std::vector<Opportunity> opportunities_, overflowOpportunities_;
     std::vector<double> ems_;
     std::vector<std::uint32_t> letters_, words_, graphemes_;
     Glyph hyphen_;

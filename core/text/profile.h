@@ -43,7 +43,7 @@ struct LineExtent {
 /// px) and 0.0083 in Firefox (to 1/60 px). Lines are broken by the size less this, so that the engines'
 /// differ from them to both sides alike and wrap points keep a closed form; one figure for both, so that it
 /// makes no difference between them.
-inline constexpr double fluidLag = 0.0105;
+inline constexpr double fluidTruncation = 0.0105;
 
 class BreakProfile {
 public:
@@ -57,7 +57,7 @@ public:
     [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
     /// True if a line may break before unit `i` where, and only where, the word it is in alone exceeds its
     /// line.
-    [[nodiscard]] virtual bool rescuesBefore(std::u16string_view text, std::size_t i) const = 0;
+    [[nodiscard]] virtual bool breaksOverflowingWordBefore(std::u16string_view text, std::size_t i) const = 0;
     /// Case mapping. CSS Text 3 § 2.1.
     [[nodiscard]] virtual CaseEdits uppercase(std::u16string_view text,
                                               const std::string& language) const = 0;
@@ -81,7 +81,7 @@ public:
     [[nodiscard]] virtual bool vwExcludesSteadyScrollbar() const = 0;
     /// CSS px on the grid engines stack boxes by, so that what is laid out does not drift from them down a
     /// long page. Widths stay real numbers: wrap points are exact.
-    [[nodiscard]] virtual double stacked(double length) const = 0;
+    [[nodiscard]] virtual double snapped(double length) const = 0;
     /// A line's height in CSS px for a number times a font size in CSS px, and for a length, on that grid.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
     [[nodiscard]] virtual double lineHeight(double length) const = 0;
@@ -97,7 +97,7 @@ public:
     [[nodiscard]] virtual LineExtent extent(const Face& face, double size, double lineHeight) const = 0;
     /// True for text that the engine breaks or draws by means of its own that are not to be had: what is
     /// computed for it may differ from what the engine does.
-    [[nodiscard]] virtual bool isOutOfReach(std::u16string_view text) const = 0;
+    [[nodiscard]] virtual bool usesEngineData(std::u16string_view text) const = 0;
     /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each
     /// line; empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
     [[nodiscard]] virtual std::vector<std::uint32_t> balanced(const Paragraph& paragraph,

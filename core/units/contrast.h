@@ -12,6 +12,6 @@ double luminance(const Colour& colour);
 double contrast(const Colour& ink, const Colour& ground);
 
 /// `over` laid on an opaque `under`, in sRGB. CSS Compositing 1 § 9.1 (source over).
-Colour laidOn(const Colour& over, const Colour& under);
+Colour compositeOver(const Colour& over, const Colour& under);
 
 }  // namespace tenter::units

@@ -9,8 +9,8 @@
 namespace tenter::units {
 
 /// A quantity along the viewport width, from some start on: `value + slope · t` at `t` CSS px past the start,
-/// for 0 < t ≤ `until`. Whatever is computed from such numbers by sums, multiples, `lesser`, `greater`,
-/// `order` and `wholeBelow` is again one, and holds as long as every comparison made on the way keeps its
+/// for 0 < t ≤ `until`. Whatever is computed from such numbers by sums, multiples, `min`, `max`,
+/// `order` and `floor` is again one, and holds as long as every comparison made on the way keeps its
 /// answer.
 struct Linear {
     constexpr Linear() = default;
@@ -44,7 +44,7 @@ struct Linear {
 
 /// Quantities this near, in CSS px, are taken for equal at a start, so that the rounding of doubles decides
 /// nothing: past the start the flatter of two rising ones is the less.
-inline constexpr double tie = 1e-10;
+inline constexpr double tieTolerance = 1e-10;
 
 /// Whether one quantity is less than another, and for how long.
 struct Order {
@@ -59,7 +59,7 @@ inline Order order(const Linear& a, const Linear& b) {
     const double lead = b.value - a.value;
     const double gain = b.slope - a.slope;
     Order result{lead > 0, std::min(a.until, b.until)};
-    if (std::abs(lead) <= tie + 1e-15 * std::abs(a.value))
+    if (std::abs(lead) <= tieTolerance + 1e-15 * std::abs(a.value))
         result.less = gain > 0;
     else if ((lead > 0) == (gain < 0) && gain != 0)
         result.until = std::min(result.until, -lead / gain);
@@ -67,23 +67,23 @@ inline Order order(const Linear& a, const Linear& b) {
 }
 
 /// Lets `number` hold no longer than `until`.
-inline void hold(double& /*number*/, double /*until*/) {}
-inline void hold(Linear& number, double until) {
+inline void limitRange(double& /*number*/, double /*until*/) {}
+inline void limitRange(Linear& number, double until) {
     number.until = std::min(number.until, until);
 }
 
 template <class Number>
-Number lesser(const Number& a, const Number& b) {
+Number min(const Number& a, const Number& b) {
     const Order which = order(a, b);
     Number result = which.less ? a : b;
-    hold(result, which.until);
+    limitRange(result, which.until);
     return result;
 }
 template <class Number>
-Number greater(const Number& a, const Number& b) {
+Number max(const Number& a, const Number& b) {
     const Order which = order(a, b);
     Number result = which.less ? b : a;
-    hold(result, which.until);
+    limitRange(result, which.until);
     return result;
 }
 
@@ -95,17 +95,17 @@ inline bool isZero(const Linear& number) {
 }
 
 /// The whole number at or below.
-inline double wholeBelow(double number) {
+inline double floor(double number) {
     return std::floor(number);
 }
-inline Linear wholeBelow(const Linear& number) {
+inline Linear floor(const Linear& number) {
     const double nearest = std::round(number.value);
     double whole = std::floor(number.value);
-    if (std::abs(number.value - nearest) <= tie) whole = number.slope < 0 ? nearest - 1 : nearest;
+    if (std::abs(number.value - nearest) <= tieTolerance) whole = number.slope < 0 ? nearest - 1 : nearest;
     Linear result(whole);
     result.until = number.until;
-    if (number.slope > 0) hold(result, (whole + 1 - number.value) / number.slope);
-    if (number.slope < 0) hold(result, (whole - number.value) / number.slope);
+    if (number.slope > 0) limitRange(result, (whole + 1 - number.value) / number.slope);
+    if (number.slope < 0) limitRange(result, (whole - number.value) / number.slope);
     return result;
 }
 

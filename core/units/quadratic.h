@@ -56,7 +56,7 @@ inline double firstRoot(const Quadratic& curve) {
 
 inline Order order(const Quadratic& a, const Quadratic& b) {
     const Quadratic lead = b - a;
-    const double near = tie + 1e-14 * (std::abs(a.value) + std::abs(b.value));
+    const double near = tieTolerance + 1e-14 * (std::abs(a.value) + std::abs(b.value));
     if (std::abs(lead.value) > near) return {lead.value > 0, firstRoot(lead)};
     // Equal at the start: what follows decides, and the other root is when it turns.
     if (lead.slope == 0) return {lead.bend > 0};

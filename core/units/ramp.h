@@ -46,22 +46,22 @@ public:
     static FluidSize from(const Ramp& ramp, double root, Unit unit, Unit slope);
 
     [[nodiscard]] bool isFlat() const { return flat_; }
-    [[nodiscard]] Length least() const { return least_; }
+    [[nodiscard]] Length minimum() const { return minimum_; }
     [[nodiscard]] Length base() const { return base_; }
     [[nodiscard]] Length slope() const { return slope_; }
-    [[nodiscard]] Length most() const { return most_; }
+    [[nodiscard]] Length maximum() const { return maximum_; }
     /// CSS px under `basis` (rem, vw and cqi are read).
     template <class Number = double>
     [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const {
-        return flat_ ? least_.resolve(basis) : clamped(slope_.resolve(basis), basis);
+        return flat_ ? minimum_.resolve(basis) : clamped(slope_.resolve(basis), basis);
     }
     /// The same with what follows the viewport or card less by `lag` CSS px.
     template <class Number>
-    [[nodiscard]] Number behind(const LengthBasisOf<Number>& basis, double lag) const {
-        return flat_ ? least_.resolve(basis) : clamped(slope_.resolve(basis) - lag, basis);
+    [[nodiscard]] Number resolveReduced(const LengthBasisOf<Number>& basis, double lag) const {
+        return flat_ ? minimum_.resolve(basis) : clamped(slope_.resolve(basis) - lag, basis);
     }
     /// The same with what follows the viewport cut down to a multiple of `step` CSS px; 0 leaves it as it is.
-    [[nodiscard]] double cut(const LengthBasis& basis, double step) const;
+    [[nodiscard]] double resolveTruncated(const LengthBasis& basis, double step) const;
     /// `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`, or the plain length if flat.
     [[nodiscard]] std::string css() const;
 
@@ -69,14 +69,14 @@ private:
     template <class Number>
     [[nodiscard]] Number clamped(const Number& following, const LengthBasisOf<Number>& basis) const {
         const Number between = base_.resolve(basis) + following;
-        return greater(least_.resolve(basis), lesser(between, most_.resolve(basis)));
+        return max(minimum_.resolve(basis), min(between, maximum_.resolve(basis)));
     }
 
     bool flat_ = true;
-    Length least_;
+    Length minimum_;
     Length base_;
     Length slope_;
-    Length most_;
+    Length maximum_;
 };
 
 }  // namespace tenter::units

@@ -30,7 +30,7 @@ TEST(DifferingRuns, JoinNeighbouringWidths) {
     EXPECT_EQ(runs[0].first, 320);
     EXPECT_EQ(runs[0].last, 321);
     EXPECT_EQ(runs[1].first, 323);
-    EXPECT_EQ(runs[0].worst.read, 3);
+    EXPECT_EQ(runs[0].worst.measured, 3);
 }
 
 // Not yet compared is not the same as differing.
@@ -53,11 +53,11 @@ TEST(DifferingRuns, TellTheGravestFirst) {
     const auto runs = differingRuns(
         verdictsOf({verdictOf(320, {{0, 1, What::Y, 10, 9, 1}, {0, 1, What::FontSize, 16, 15, 1}}),
                     verdictOf(400, {{0, 2, What::Lines, 3, 2, 0.01}}),
-                    verdictOf(500, {{1, 0, What::Unread, 0, 1, 1}})}));
+                    verdictOf(500, {{1, 0, What::Missing, 0, 1, 1}})}));
     std::vector<What> told;
     for (const DifferingRun& run : runs)
         told.push_back(run.worst.what);
-    EXPECT_EQ(told, (std::vector<What>{What::Unread, What::Lines, What::FontSize, What::Y}));
+    EXPECT_EQ(told, (std::vector<What>{What::Missing, What::Lines, What::FontSize, What::Y}));
 }
 
 TEST(DifferingRuns, LeaveOutBoxesThatALineHasMoved) {

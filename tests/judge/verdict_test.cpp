@@ -12,8 +12,8 @@ namespace {
 using What = Difference::What;
 
 /// What a browser that lays out as computed would read.
-Reading readingOf(const layout::Layout& layout) {
-    Reading read;
+BrowserLayout readingOf(const layout::Layout& layout) {
+    BrowserLayout read;
     read.width = layout.width;
     read.row = layout.row;
     for (std::size_t c = 0; c < layout.cards.size(); ++c) {
@@ -38,7 +38,7 @@ protected:
                             ", " + test::card("High water", "The ferry lands at the outer pier.") + "]");
     layout::PreparedRow row = test::prepareRow(project);
     layout::Layout computed = layout::layOut(row, 700);
-    Reading read = readingOf(computed);
+    BrowserLayout read = readingOf(computed);
     [[nodiscard]] Verdict verdict() const { return judge(row, computed, read); }
 };
 
@@ -55,7 +55,7 @@ TEST_F(Judging, TellsABoxThatIsOffAndByHowMuch) {
     EXPECT_EQ(told.differences[0].card, 0U);
     EXPECT_EQ(told.differences[0].part, 1U);
     EXPECT_EQ(told.differences[0].what, What::Y);
-    EXPECT_DOUBLE_EQ(told.differences[0].read - told.differences[0].computed, 0.75);
+    EXPECT_DOUBLE_EQ(told.differences[0].measured - told.differences[0].computed, 0.75);
     EXPECT_NEAR(told.largestBox, 0.75, 1e-9);
     EXPECT_EQ(told.differingParts(), 1U);
 }
@@ -82,7 +82,7 @@ TEST_F(Judging, LetsFirefoxKeepSizesOnItsGrid) {
     static text::ParagraphStore store(fonts);
     const layout::PreparedRow gecko(project, 0, store, text::gecko());
     const layout::Layout laid = layout::layOut(gecko, 700);
-    Reading of = readingOf(laid);
+    BrowserLayout of = readingOf(laid);
     of.parts[0].fontSize = *of.parts[0].fontSize - 1.0 / 60;
     EXPECT_TRUE(judge(gecko, laid, of).agrees());
     of.parts[0].fontSize = *of.parts[0].fontSize - 0.01;
@@ -122,7 +122,7 @@ TEST_F(Judging, TellsPartsAndCardsThatOnlyOneSideHas) {
     std::vector<What> told;
     for (const Difference& difference : verdict().differences)
         told.push_back(difference.what);
-    EXPECT_EQ(told, (std::vector<What>{What::Unexpected, What::Cards, What::Unread}));
+    EXPECT_EQ(told, (std::vector<What>{What::Unexpected, What::Cards, What::Missing}));
 }
 
 TEST_F(Judging, TakesNoNumberForADifference) {
@@ -140,11 +140,11 @@ TEST_F(Judging, CountsApartWhatIsOutOfReach) {
     for (const text::BreakProfile* profile : text::profiles()) {
         const layout::PreparedRow prepared(thai, 0, store, *profile);
         const layout::Layout laid = layout::layOut(prepared, 700);
-        Reading of = readingOf(laid);
+        BrowserLayout of = readingOf(laid);
         of.parts[1].lines = *of.parts[1].lines + 1;
         const Verdict told = judge(prepared, laid, of);
         const bool reached = profile == &text::blink();
-        EXPECT_EQ(told.apart, reached ? 0U : 1U);
+        EXPECT_EQ(told.excluded, reached ? 0U : 1U);
         EXPECT_EQ(told.agrees(), !reached);
     }
 }
@@ -165,14 +165,14 @@ TEST_F(Judging, SumsUpOverWidths) {
 
 TEST(Readings, ReadWhatAPageSends) {
     std::string wrong;
-    const auto read = readings(
+    const auto read = parseBrowserLayouts(
         R"({"layouts": [{"width": 320, "row": [0, 1, 2, 3.5], "cards": [[4, 5, 6, 7]], "parts":
            [{"name": "0.1", "box": [1, 2, 3, 4], "fontSize": 16.5, "lines": 2},
             {"name": "12.0", "box": [1, 2, 3, 4], "fontSize": null, "lines": null}]}]})",
         wrong);
     ASSERT_TRUE(read.has_value()) << wrong;
     ASSERT_EQ(read->size(), 1U);
-    const Reading& one = read->front();
+    const BrowserLayout& one = read->front();
     EXPECT_EQ(one.width, 320);
     EXPECT_EQ(one.row, (layout::Box{0, 1, 2, 3.5}));
     ASSERT_EQ(one.parts.size(), 2U);
@@ -185,7 +185,7 @@ TEST(Readings, ReadWhatAPageSends) {
 TEST(Readings, SayWhatIsWrongAndWhere) {
     const auto wrongOf = [](const std::string& json) {
         std::string wrong;
-        EXPECT_FALSE(readings(json, wrong).has_value()) << json;
+        EXPECT_FALSE(parseBrowserLayouts(json, wrong).has_value()) << json;
         return wrong;
     };
     EXPECT_EQ(wrongOf("{"), "/: is no JSON");

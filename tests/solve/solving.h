@@ -103,7 +103,7 @@ public:
                 const layout::LaidPart& part = laid_.parts[laid_.cards[card].firstPart + i];
                 const char* const what = part.picture || part.lineCount == 0 ? nullptr : brokenBy(part, card);
                 if (what != nullptr)
-                    return std::string(what) + " of " + row_.roles()[part.style] + " in card " +
+                    return std::string(what) + " of " + row_.roles()[part.role] + " in card " +
                            std::to_string(card) + " at " + std::to_string(width) + " " +
                            std::string(row_.profile().name());
             }
@@ -124,7 +124,7 @@ private:
     }
 
     const char* brokenBy(const layout::LaidPart& part, std::size_t card) const {
-        const Asked& asked = roles_[part.style];
+        const Asked& asked = roles_[part.role];
         if (const auto most = here(asked.lines); most && part.lineCount > *most) {
             const auto& copy = std::get<project::TextPart>(project_.cards[card].parts[part.index]).copy;
             if (part.lineCount > 1 + std::ranges::count(copy, project::Run::Kind::Break, &project::Run::kind))

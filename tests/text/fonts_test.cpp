@@ -103,7 +103,7 @@ TEST(Fonts, TellsAFamilyThatIsNotThereAndGoesToTheNext) {
     ASSERT_FALSE(faces.empty());
     EXPECT_EQ(faces[0]->family(), "Lato");
     ASSERT_EQ(notes.size(), 1U);
-    EXPECT_EQ(notes[0].says, "not found");
+    EXPECT_EQ(notes[0].says, "was not found");
     // What stands behind one that serves is not missed.
     notes.clear();
     test::fonts().find({"Lato", "No Such Family"}, 400, false, &notes);

@@ -57,9 +57,9 @@ TEST(Grids, AreOfDevicePx) {
     EXPECT_EQ(&atRatio(gecko(), 1), &gecko());
     EXPECT_EQ(&atRatio(gecko(), 4), &fine);
     EXPECT_EQ(fine.extent(*face, 15.83, 40).above, 14.5 + (40 - 14.5 - 4) / 2);
-    EXPECT_EQ(fine.stacked(10.0101), 601.0 / 60);
-    EXPECT_EQ(atRatio(blink(), 4).stacked(10.01), std::floor(10.01 * 256) / 256);
-    EXPECT_EQ(blink().stacked(10.01), 640.0 / 64);
+    EXPECT_EQ(fine.snapped(10.0101), 601.0 / 60);
+    EXPECT_EQ(atRatio(blink(), 4).snapped(10.01), std::floor(10.01 * 256) / 256);
+    EXPECT_EQ(blink().snapped(10.01), 640.0 / 64);
 }
 
 }  // namespace

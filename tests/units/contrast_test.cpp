@@ -31,9 +31,9 @@ TEST(Contrast, OfTheLightestPassingGreyStraddlesFourAndAHalf) {
 
 // Source: CSS Compositing 1 § 9.1: source over.
 TEST(LaidOn, MixesByAlpha) {
-    EXPECT_EQ(laidOn({0, 0, 0, 255}, white), black);
-    EXPECT_EQ(laidOn({0, 0, 0, 0}, white), white);
-    EXPECT_EQ(laidOn({255, 0, 0, 51}, black), (Colour{51, 0, 0, 255}));
+    EXPECT_EQ(compositeOver({0, 0, 0, 255}, white), black);
+    EXPECT_EQ(compositeOver({0, 0, 0, 0}, white), white);
+    EXPECT_EQ(compositeOver({255, 0, 0, 51}, black), (Colour{51, 0, 0, 255}));
 }
 
 TEST(Contrast, OfATranslucentInkIsThatOfWhatIsSeen) {

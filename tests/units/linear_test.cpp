@@ -18,29 +18,29 @@ constexpr double never = std::numeric_limits<double>::infinity();
 TEST(Linear, TellsHowLongTheLesserStaysTheLesser) {
     const Linear rising(10, 0.5);
     const Linear level(15);
-    const Linear least = lesser(rising, level);
+    const Linear least = min(rising, level);
     EXPECT_EQ(least.at(4), 12);
     EXPECT_EQ(least.until, 10);
-    EXPECT_EQ(lesser(rising, Linear(5)).until, never);
-    EXPECT_EQ(greater(Linear(0), Linear(-2, 1)).until, 2);
+    EXPECT_EQ(min(rising, Linear(5)).until, never);
+    EXPECT_EQ(max(Linear(0), Linear(-2, 1)).until, 2);
 }
 
 // At a start two lines may be equal but for the rounding of doubles: then the steeper one is the greater.
 TEST(Linear, LetsTheSlopeDecideWhereLinesMeetAtTheStart) {
     const Linear a(0.1 + 0.2, 1);
     const Linear b(0.3, 0.5);
-    EXPECT_EQ(lesser(a, b).slope, 0.5);
-    EXPECT_EQ(lesser(b, a).slope, 0.5);
-    EXPECT_EQ(lesser(a, b).until, never);
+    EXPECT_EQ(min(a, b).slope, 0.5);
+    EXPECT_EQ(min(b, a).slope, 0.5);
+    EXPECT_EQ(min(a, b).until, never);
     EXPECT_FALSE(order(b, b).less);
 }
 
 TEST(Linear, StepsToTheNextWholeNumber) {
-    EXPECT_EQ(wholeBelow(Linear(1.5, 0.25)).value, 1);
-    EXPECT_EQ(wholeBelow(Linear(1.5, 0.25)).until, 2);
-    EXPECT_EQ(wholeBelow(Linear(1.5, -0.25)).until, 2);
-    EXPECT_EQ(wholeBelow(Linear(2, -0.25)).value, 1);
-    EXPECT_EQ(wholeBelow(Linear(2, 0.25)).until, 4);
+    EXPECT_EQ(floor(Linear(1.5, 0.25)).value, 1);
+    EXPECT_EQ(floor(Linear(1.5, 0.25)).until, 2);
+    EXPECT_EQ(floor(Linear(1.5, -0.25)).until, 2);
+    EXPECT_EQ(floor(Linear(2, -0.25)).value, 1);
+    EXPECT_EQ(floor(Linear(2, 0.25)).until, 4);
 }
 
 TEST(Linear, IsAtEachWidthWhatDoublesAreThere) {
@@ -51,7 +51,7 @@ TEST(Linear, IsAtEachWidthWhatDoublesAreThere) {
         const Linear b(some(random), some(random));
         const Linear c(some(random), some(random));
         const auto formula = [](const auto& x, const auto& y, const auto& z) {
-            return greater(x - 2 * y, lesser(y + z, z / 3)) + wholeBelow(x);
+            return max(x - 2 * y, min(y + z, z / 3)) + floor(x);
         };
         const Linear all = formula(a, b, c);
         ASSERT_GT(all.until, 0);

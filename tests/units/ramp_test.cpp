@@ -94,9 +94,9 @@ TEST(FluidSize, is_clamped_as_css_clamps) {
         if (!line) continue;
         const FluidSize size = FluidSize::from(*line, 16, Unit::Rem, Unit::Vw);
         const LengthBasis basis = pageOf(widths(random));
-        const double a = size.least().resolve(basis);
+        const double a = size.minimum().resolve(basis);
         const double b = size.base().resolve(basis) + size.slope().resolve(basis);
-        const double c = size.most().resolve(basis);
+        const double c = size.maximum().resolve(basis);
         ASSERT_LE(a, c);
         ASSERT_EQ(size.resolve(basis), std::max(a, std::min(b, c)));
     }

@@ -26,7 +26,7 @@ public:
     void start();
 
 signals:
-    /// Readings at `widths`, in their order, as judge::readings takes them.
+    /// Readings at `widths`, in their order, as judge::parseBrowserLayouts takes them.
     void read(const std::vector<double>& widths, const QByteArray& json);
     void finished();
     void failed(const QString& why);

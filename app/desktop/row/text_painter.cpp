@@ -20,7 +20,7 @@ double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) 
         return found != list.end() && found->cluster == cluster ? &*found : nullptr;
     };
     if (const text::Opportunity* regular = at(paragraph.opportunities())) return regular->startCorrection;
-    const text::Opportunity* emergency = at(paragraph.emergencies());
+    const text::Opportunity* emergency = at(paragraph.overflowOpportunities());
     return emergency != nullptr ? emergency->startCorrection : 0;
 }
 

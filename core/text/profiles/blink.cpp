@@ -37,7 +37,7 @@ public:
         return map;
     }
 
-    [[nodiscard]] bool rescuesBefore(std::u16string_view, std::size_t) const override { return false; }
+    [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view, std::size_t) const override { return false; }
 
     [[nodiscard]] CaseEdits uppercase(std::u16string_view text, const std::string& language) const override {
         return icuUppercase(text, language);
@@ -73,7 +73,7 @@ public:
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
 
-    [[nodiscard]] double stacked(double length) const override { return floor64(length); }
+    [[nodiscard]] double snapped(double length) const override { return floor64(length); }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return floor64(round64(size) * number);
     }
@@ -90,13 +90,13 @@ public:
         return {above, lineHeight - above};
     }
 
-    [[nodiscard]] bool isOutOfReach(std::u16string_view) const override { return false; }
+    [[nodiscard]] bool usesEngineData(std::u16string_view) const override { return false; }
 
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {
         return balancedByPenalty(paragraph, query, *this, mostBalanced);
     }
-    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& paragraph, const LinesAlong& query,
+    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& paragraph, const LinearLineQuery& query,
                                               std::uint32_t greedy, double& until) const override {
         return linesByPenalty(paragraph, query, greedy, mostBalanced, until);
     }

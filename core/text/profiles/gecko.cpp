@@ -49,7 +49,7 @@ public:
     }
 
     /// A hyphen between a letter or digit and a digit: a break only where the whole word overflows its line.
-    [[nodiscard]] bool rescuesBefore(std::u16string_view text, std::size_t i) const override {
+    [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view text, std::size_t i) const override {
         return i > 1 && i < text.size() && text[i - 1] == u'-' && isAsciiDigit(text[i]) &&
                isAsciiAlphanumeric(text[i - 2]);
     }
@@ -94,7 +94,7 @@ public:
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return true; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return false; }
 
-    [[nodiscard]] double stacked(double length) const override { return round60(length); }
+    [[nodiscard]] double snapped(double length) const override { return round60(length); }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return round60(size * number);
     }
@@ -119,7 +119,7 @@ public:
     }
 
     /// A dictionary for scripts without spaces, and a font for emoji.
-    [[nodiscard]] bool isOutOfReach(std::u16string_view text) const override {
+    [[nodiscard]] bool usesEngineData(std::u16string_view text) const override {
         return breaksByDictionary(text) || holdsEmoji(text);
     }
 
@@ -127,7 +127,7 @@ public:
                                                       const LineQuery& query) const override {
         return balancedByWidth(paragraph, query, *this, 10);
     }
-    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& /*paragraph*/, const LinesAlong& /*query*/,
+    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& /*paragraph*/, const LinearLineQuery& /*query*/,
                                               std::uint32_t greedy, double& /*until*/) const override {
         return greedy;  // a narrower line never needs fewer
     }

@@ -7,19 +7,19 @@
 
 namespace tenter::text {
 
-using LinesAlong = LineQueryOf<units::Linear>;
+using LinearLineQuery = LineQueryOf<units::Linear>;
 
 /// The breaker's witness along a stretch: each decision is a linear inequality, and the nearest width at
 /// which one turns over ends the stretch.
-class LineFollower {
+class LinearLineCounter {
 public:
     /// Lines with less slack than `share` are tight.
-    LineFollower(const units::Linear& available, double share) : available_(available), share_(share) {}
+    LinearLineCounter(const units::Linear& available, double share) : available_(available), share_(share) {}
 
     bool fits(const units::Linear& width) {
-        const double room = available_.value + hair - width.value;
+        const double room = available_.value + fitTolerance - width.value;
         const double gain = available_.slope - width.slope;
-        if (std::abs(room) <= units::tie + 1e-15 * std::abs(width.value)) return gain >= 0;
+        if (std::abs(room) <= units::tieTolerance + 1e-15 * std::abs(width.value)) return gain >= 0;
         if ((room > 0) == (gain < 0) && gain != 0) until_ = std::min(until_, -room / gain);
         return room > 0;
     }
@@ -27,7 +27,7 @@ public:
     void line(const LineStart& /*start*/, const Opportunity& /*end*/, const units::Linear& width,
               const units::Linear& over) {
         ++lines_;
-        LineFollower judge(available_, share_);
+        LinearLineCounter judge(available_, share_);
         if (judge.fits(width))
             tightWhereNegative(available_ - (1 + share_) * width);
         else

@@ -1,4 +1,4 @@
-#include "judge/reading.h"
+#include "judge/browser_layout.h"
 
 #include <charconv>
 #include <cmath>
@@ -15,8 +15,8 @@ class Reader {
 public:
     std::string wrong;
 
-    std::vector<Reading> layouts(const Json& document) {
-        std::vector<Reading> all;
+    std::vector<BrowserLayout> layouts(const Json& document) {
+        std::vector<BrowserLayout> all;
         const Json* list = member(document, "layouts", "");
         if (list == nullptr || !isList(*list, "/layouts")) return all;
         for (std::size_t i = 0; i < list->size() && wrong.empty(); ++i)
@@ -58,8 +58,8 @@ private:
         return {side(0), side(1), side(2), side(3)};
     }
 
-    Reading layout(const Json& value, const std::string& place) {
-        Reading reading;
+    BrowserLayout layout(const Json& value, const std::string& place) {
+        BrowserLayout reading;
         if (const Json* width = member(value, "width", place))
             reading.width = number(*width, place + "/width");
         reading.row = box(member(value, "row", place), place + "/row");
@@ -74,8 +74,8 @@ private:
         return reading;
     }
 
-    ReadPart part(const Json& value, const std::string& place) {
-        ReadPart part;
+    BrowserPart part(const Json& value, const std::string& place) {
+        BrowserPart part;
         if (const Json* name = member(value, "name", place)) takeName(*name, place + "/name", part);
         part.box = box(member(value, "box", place), place + "/box");
         const Json* size = member(value, "fontSize", place);
@@ -90,7 +90,7 @@ private:
     }
 
     /// `CARD.PART`
-    void takeName(const Json& value, const std::string& place, ReadPart& part) {
+    void takeName(const Json& value, const std::string& place, BrowserPart& part) {
         const std::string name = value.is_string() ? value.get<std::string>() : std::string();
         const char* end = name.data() + name.size();
         const auto [dot, cardWrong] = std::from_chars(name.data(), end, part.card);
@@ -104,23 +104,23 @@ private:
 
 }  // namespace
 
-void Reading::putRowAt(double y) {
+void BrowserLayout::moveRowTo(double y) {
     const double by = y - row.y;
     row.y = y;
     for (layout::Box& card : cards)
         card.y += by;
-    for (ReadPart& part : parts)
+    for (BrowserPart& part : parts)
         part.box.y += by;
 }
 
-std::optional<std::vector<Reading>> readings(std::string_view json, std::string& wrong) {
+std::optional<std::vector<BrowserLayout>> parseBrowserLayouts(std::string_view json, std::string& wrong) {
     const Json document = Json::parse(json, nullptr, false);
     if (document.is_discarded()) {
         wrong = "/: is no JSON";
         return std::nullopt;
     }
     Reader reader;
-    std::vector<Reading> all = reader.layouts(document);
+    std::vector<BrowserLayout> all = reader.layouts(document);
     wrong = reader.wrong;
     if (!wrong.empty()) return std::nullopt;
     return all;

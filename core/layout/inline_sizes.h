@@ -17,21 +17,21 @@ Number snappedBorder(const Number& width) {
     const units::Order some = units::order(Number(0), width);
     if (!some.less) {
         Number none = 0;
-        units::hold(none, some.until);
+        units::limitRange(none, some.until);
         return none;
     }
-    return units::greater(Number(1), units::wholeBelow(width));
+    return units::max(Number(1), units::floor(width));
 }
 
 template <class Number>
-Across<Number> acrossAt(const BandPlan& band, const Number& width) {
+InlineSizes<Number> inlineSizesAt(const BandPlan& band, const Number& width) {
     const project::Page& page = band.page;
     const Number none = 0;
     const auto upTo = [](const Number& length, const units::Length& most,
                          const units::LengthBasisOf<Number>& basis) {
-        return most.isNone() ? length : units::lesser(length, most.resolve(basis));
+        return most.isNone() ? length : units::min(length, most.resolve(basis));
     };
-    Across<Number> across;
+    InlineSizes<Number> across;
     const double bar = page.scrollbar.width;
     const bool outside = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
     across.basis.rem = page.rem();
@@ -39,38 +39,38 @@ Across<Number> acrossAt(const BandPlan& band, const Number& width) {
     across.basis.vw = outside ? width - bar : width;
     across.basis.cqi = across.basis.vw;
 
-    across.pageWidth = units::greater(none, width - bar);
+    across.pageWidth = units::max(none, width - bar);
     across.basis.percent = across.pageWidth;
     across.containerPadding = band.containerPadding.resolve(across.basis);
     across.containerWidth =
         upTo(page.container.width.resolve(across.basis), page.container.maxWidth, across.basis);
     const EdgesOf<Number>& outer = across.containerPadding;
-    across.roomWidth = units::greater(none, across.containerWidth - outer.left - outer.right);
+    across.containerContentWidth = units::max(none, across.containerWidth - outer.left - outer.right);
 
-    across.basis.percent = across.roomWidth;
+    across.basis.percent = across.containerContentWidth;
     across.rowPadding = band.rowPadding.resolve(across.basis);
     const EdgesOf<Number>& inner = across.rowPadding;
-    across.rowOwnWidth = upTo(band.rowWidth.resolve(across.basis), band.rowMaxWidth, across.basis);
-    across.rowWidth = units::greater(across.rowOwnWidth, inner.left + inner.right);
-    across.contentWidth = across.rowWidth - inner.left - inner.right;
+    across.rowSpecifiedWidth = upTo(band.rowWidth.resolve(across.basis), band.rowMaxWidth, across.basis);
+    across.rowWidth = units::max(across.rowSpecifiedWidth, inner.left + inner.right);
+    across.rowContentWidth = across.rowWidth - inner.left - inner.right;
 
-    across.basis.percent = across.contentWidth;
+    across.basis.percent = across.rowContentWidth;
     across.columnGap = band.columnGap.resolve(across.basis);
     across.rowGap = band.rowGap.resolve(across.basis);
     across.columnWidth =
-        units::greater(none, (across.contentWidth - (band.columns - 1) * across.columnGap) / band.columns);
-    if (band.centred) across.columnWidth = units::greater(none, across.columnWidth - centredSpare);
+        units::max(none, (across.rowContentWidth - (band.columns - 1) * across.columnGap) / band.columns);
+    if (band.centred) across.columnWidth = units::max(none, across.columnWidth - centredSpare);
 
     across.basis.percent = across.columnWidth;
     across.cardPadding = band.cardPadding.resolve(across.basis);
     across.cardBorder = snappedBorder(band.cardBorder.resolve(across.basis));
     if (band.beside) {
         Number& start = band.rightToLeft ? across.cardPadding.right : across.cardPadding.left;
-        across.besideWidth = band.pictureShare.resolve(across.basis);
+        across.besidePictureWidth = band.pictureShare.resolve(across.basis);
         across.besideInset = band.bleed ? none : start;
-        start += across.besideInset + across.besideWidth;
+        start += across.besideInset + across.besidePictureWidth;
     }
-    across.cardContent = units::greater(none, across.columnWidth - across.cardPadding.left -
+    across.cardContent = units::max(none, across.columnWidth - across.cardPadding.left -
                                                   across.cardPadding.right - 2 * across.cardBorder);
     across.basis.percent = across.cardContent;
     across.basis.cqi = across.cardContent;
@@ -79,7 +79,7 @@ Across<Number> acrossAt(const BandPlan& band, const Number& width) {
 
 /// Margins of a picture that does not stand beside the text; across, it may run over the card's padding.
 template <class Number>
-EdgesOf<Number> pictureMargin(const BandPlan& band, const Across<Number>& card) {
+EdgesOf<Number> pictureMargin(const BandPlan& band, const InlineSizes<Number>& card) {
     EdgesOf<Number> margin = band.pictureMargin.resolve(card.basis);
     if (band.bleed && !band.beside) {
         margin.left = -card.cardPadding.left;
@@ -90,14 +90,14 @@ EdgesOf<Number> pictureMargin(const BandPlan& band, const Across<Number>& card) 
 
 /// Width of its slot.
 template <class Number>
-Number pictureWidth(const BandPlan& band, const Across<Number>& card) {
+Number pictureWidth(const BandPlan& band, const InlineSizes<Number>& card) {
     const EdgesOf<Number> margin = pictureMargin(band, card);
-    return units::greater(Number(0), card.cardContent - margin.left - margin.right);
+    return units::max(Number(0), card.cardContent - margin.left - margin.right);
 }
 
 /// What a text part measures across its card. CSS px.
 template <class Number>
-struct TextAcross {
+struct TextInlineSizes {
     units::LengthBasisOf<Number> basis;  ///< em is the part's own
     Number letterSpacing = 0, wordSpacing = 0, border = 0;
     EdgesOf<Number> margin, padding;
@@ -107,10 +107,10 @@ struct TextAcross {
 };
 
 template <class Number>
-TextAcross<Number> textAcross(const RolePlan& role, const text::Paragraph& paragraph,
-                              const Across<Number>& card) {
+TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragraph& paragraph,
+                              const InlineSizes<Number>& card) {
     const Number none = 0;
-    TextAcross<Number> part;
+    TextInlineSizes<Number> part;
     part.basis = card.basis;
     part.basis.em = role.size.resolve(card.basis);
     part.letterSpacing = role.letterSpacing.resolve(part.basis);
@@ -119,8 +119,8 @@ TextAcross<Number> textAcross(const RolePlan& role, const text::Paragraph& parag
     part.padding = role.padding.resolve(part.basis);
     part.border = snappedBorder(role.border.resolve(part.basis));
     part.edges = part.padding.left + part.padding.right + 2 * part.border;
-    const Number room = units::greater(none, card.cardContent - part.margin.left - part.margin.right);
-    part.query = {role.size.behind(card.basis, text::fluidLag),
+    const Number room = units::max(none, card.cardContent - part.margin.left - part.margin.right);
+    part.query = {role.size.resolveReduced(card.basis, text::fluidTruncation),
                   room - part.edges,
                   part.letterSpacing,
                   part.wordSpacing,
@@ -136,14 +136,14 @@ TextAcross<Number> textAcross(const RolePlan& role, const text::Paragraph& parag
             part.available = most;
         } else {
             part.query.available =
-                units::greater(part.query.available, text::minContent(paragraph, part.query));
+                units::max(part.query.available, text::minContent(paragraph, part.query));
             part.available = part.query.available;
         }
-        units::hold(part.available, spare.until);
-        units::hold(part.query.available, spare.until);
+        units::limitRange(part.available, spare.until);
+        units::limitRange(part.query.available, spare.until);
     }
-    part.query.available = units::greater(none, part.query.available);
-    part.available = units::greater(none, part.available);
+    part.query.available = units::max(none, part.query.available);
+    part.available = units::max(none, part.available);
     return part;
 }
 
