@@ -6,7 +6,7 @@
 
 #include "checks/options.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::checks {
 
@@ -22,7 +22,7 @@ struct RoomForCopy {
     double width = 0;  ///< viewport width at which it is so, a whole one if there is any. CSS px
 };
 
-/// The room of every part that a wish on lines is held to (`project::wishesOf`) and that says anything, by
+/// The room of every part that a wish on lines is held to (`project::effectiveWishes`) and that says anything, by
 /// card, then part. Over all widths and, unless `options` name one, all break profiles.
 ///
 /// Longer copy is taken to go on in words like its own: none wider than its widest, no run of characters from

@@ -6,7 +6,7 @@
 
 #include "project/problem.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::emit {
 

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::emit {
 

@@ -7,7 +7,7 @@
 
 #include "project/project.h"
 #include "text/lines.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::layout {
 

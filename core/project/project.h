@@ -8,6 +8,7 @@
 
 #include "project/checking.h"
 #include "project/settings.h"
+#include "project/shared_text.h"
 #include "project/wishes.h"
 
 namespace tenter::project {
@@ -16,7 +17,7 @@ namespace tenter::project {
 struct Run {
     enum class Kind { Plain, Strong, Emphasis, Link, Break };
     Kind kind = Kind::Plain;
-    std::string text;
+    SharedText text;
     std::string to;  ///< a link's address
     friend bool operator==(const Run&, const Run&) = default;
 };
@@ -27,7 +28,7 @@ struct TextPart {
     Copy copy;
     std::string link;  ///< where a button leads
     std::string name;  ///< accessible name, if it is to differ from the copy
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const TextPart&, const TextPart&) = default;
 };
 
@@ -39,7 +40,7 @@ struct PicturePart {
     double focusX = 0.5;         ///< focal point, 0 to 1 from the left
     double focusY = 0.5;         ///< and from the top
     std::string alt;             ///< empty: decorative
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const PicturePart&, const PicturePart&) = default;
 };
 
@@ -47,7 +48,7 @@ using Part = std::variant<PicturePart, TextPart>;
 
 struct Card {
     std::vector<Part> parts;
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Card&, const Card&) = default;
 };
 
@@ -55,7 +56,7 @@ struct Card {
 struct Band {
     std::optional<double> upTo;
     Settings set;
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Band&, const Band&) = default;
 };
 
@@ -64,14 +65,14 @@ struct Variant {
     std::string name;       ///< as the window shows it
     Settings set;
     std::vector<Band> bands;  ///< at least one, breakpoints rising
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Variant&, const Variant&) = default;
 };
 
 struct Scrollbar {
     double width = 0;     ///< CSS px; 0: it lies over the page
     bool always = false;  ///< the root shows it whether or not the page is long
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Scrollbar&, const Scrollbar&) = default;
 };
 
@@ -81,7 +82,7 @@ struct Container {
     Length maxWidth = Length::ofNone();
     Sides padding;  ///< unset: 0
     Colour background{255, 255, 255, 255};
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Container&, const Container&) = default;
 };
 
@@ -90,7 +91,7 @@ struct Page {
     double rootSize = 16;    ///< the theme's `html { font-size }` at the usual preference, CSS px
     double readerSize = 16;  ///< the reader's preference to preview, CSS px
     Container container;
-    Remembered remembered;
+    FileKeys fileKeys;
     /// The root font size in force, CSS px: the theme's, scaled by the reader's preference.
     [[nodiscard]] double rem() const { return rootSize * readerSize / 16; }
     friend bool operator==(const Page&, const Page&) = default;
@@ -103,20 +104,20 @@ struct FontEntry {
     double leastWeight = 400;
     double mostWeight = 400;  ///< equal to least unless the font has a weight axis
     Slant slant = Slant::Normal;
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const FontEntry&, const FontEntry&) = default;
 };
 
 /// The row as a page prints it already: its markup, and which elements are what.
 struct Given {
-    std::string markup;  ///< HTML of the row within its chain of ancestors, nothing in it that runs
+    SharedText markup;  ///< HTML of the row within its chain of ancestors, nothing in it that runs
     /// A CSS selector by role: `row` (the grid; empty for the element with the variant's class itself),
     /// `card`, `picture`, and roles of text; in the file's order. Matched within the element with the
     /// variant's class.
     std::vector<std::pair<std::string, std::string>> selectors;
-    std::string theme;               ///< CSS of the page's theme that concerns the row
+    SharedText theme;                ///< CSS of the page's theme that concerns the row
     std::optional<int> levelBefore;  ///< of the last heading before the row on its page, 1 to 6
-    Remembered remembered, selectorsRemembered;
+    FileKeys fileKeys, selectorsFileKeys;
     /// The selector of a role; null without one.
     [[nodiscard]] const std::string* find(const std::string& role) const;
     friend bool operator==(const Given&, const Given&) = default;
@@ -139,7 +140,7 @@ struct Project {
     std::optional<Wishes> wishes;   ///< unset: the usual ones
     Checking checking;
     std::optional<Given> given;  ///< if the row's markup is a page's own
-    Remembered remembered, rangeRemembered;
+    FileKeys fileKeys, rangeFileKeys;
     friend bool operator==(const Project&, const Project&) = default;
 
     /// The variant of that class, by index; empty if there is none.

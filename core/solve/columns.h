@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::solve {
 

@@ -8,7 +8,7 @@
 
 #include "solve/limits.h"
 #include "solve/ramps.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::solve {
 

@@ -7,7 +7,7 @@
 
 #include "solve/demands.h"
 #include "solve/limits.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::solve {
 

@@ -4,7 +4,6 @@
 
 #include "text/builder.h"
 #include "text/unicode.h"
-#include "units/number.h"
 
 namespace tenter::text {
 
@@ -24,31 +23,11 @@ std::string Paragraph::utf8(std::uint32_t first, std::uint32_t end) const {
     return from < to ? toUtf8(std::u16string_view(text_).substr(from, to - from)) : std::string();
 }
 
-ParagraphPtr ParagraphStore::get(const project::Copy& copy, const ShapingStyle& style,
-                                 const BreakProfile& profile) {
-    std::string key(profile.name());
-    auto add = [&key](std::string_view piece) {
-        key += '\x1f';
-        key += piece;
-    };
-    for (const std::string& family : style.family)
-        add(family);
-    add(units::number(style.weight));
-    add(style.language);
-    key += {'\x1e',
-            static_cast<char>('0' + style.italic),
-            static_cast<char>('0' + static_cast<int>(style.letterCase)),
-            static_cast<char>('0' + style.ligatures),
-            static_cast<char>('0' + style.softHyphens),
-            static_cast<char>('0' + style.rightToLeft)};
-    for (const project::Run& run : copy) {
-        key += static_cast<char>('0' + static_cast<int>(run.kind));
-        add(run.text);
-        add(run.to);
-    }
-    ParagraphPtr& kept = kept_[key];
-    if (!kept) kept = Paragraph::prepare(copy, style, fonts_, profile);
-    return kept;
+std::size_t Paragraph::memory() const {
+    const auto bytes = [](const auto& list) { return list.capacity() * sizeof(*list.data()); };
+    return sizeof(Paragraph) + bytes(text_) + bytes(clusters_) + bytes(glyphs_) + bytes(runs_) +
+           bytes(opportunities_) + bytes(overflowOpportunities_) + bytes(ems_) + bytes(letters_) + bytes(words_) +
+           bytes(graphemes_);
 }
 
 }  // namespace tenter::text

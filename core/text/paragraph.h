@@ -111,6 +111,8 @@ public:
     [[nodiscard]] float hyphenAdvance() const { return hyphenAdvance_; }
     /// Clusters [first, end) as UTF-8.
     [[nodiscard]] std::string utf8(std::uint32_t first, std::uint32_t end) const;
+    /// Memory held, in bytes, without what faces hold: an estimate.
+    [[nodiscard]] std::size_t memory() const;
     /// What the fonts lacked, in words.
     [[nodiscard]] const std::vector<FontNote>& notes() const { return notes_; }
 
@@ -132,19 +134,5 @@ private:
 };
 
 using ParagraphPtr = std::shared_ptr<const Paragraph>;
-
-/// Paragraphs already prepared, so that an edit shapes only what it changed. Passed in by whoever lays out.
-class ParagraphStore {
-public:
-    explicit ParagraphStore(Fonts& fonts) : fonts_(fonts) {}
-    ParagraphPtr get(const project::Copy& copy, const ShapingStyle& style, const BreakProfile& profile);
-    /// Forgets everything, after fonts changed.
-    void clear() { kept_.clear(); }
-    [[nodiscard]] Fonts& fonts() { return fonts_; }
-
-private:
-    Fonts& fonts_;
-    std::map<std::string, ParagraphPtr> kept_;
-};
 
 }  // namespace tenter::text
