@@ -31,7 +31,7 @@ private slots:
         press("Solve sizes");
         settle();
         everyPanelFits("while sizes are proposed", 1);
-        press("Take these sizes");
+        press("Apply sizes");
         settle();
         everyPanelFits("with sizes taken");
         openPanel(1);
@@ -65,6 +65,21 @@ private slots:
         QTest::keyClick(seek("wishes: above"), Qt::Key_Return);
         // Shown for some widths alone: what brings it up has the keyboard.
         QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString("Wishes hold"));
+    }
+
+    void findsSettingsByTheirFormerLabels() {
+        const std::pair<const char*, const char*> words[] = {
+            {"level parts", "Row align parts"},          {"stands at", "Heading alignment"},
+            {"keep lines", "Heading minimum lines"},     {"page ground", "Page background"},
+            {"edge to edge", "Card full-bleed picture"}, {"its share", "Card picture width"},
+            {"right by", "Card shadow offset x"},        {"container widest", "Page maximum width"},
+            {"reader’s size", "Reader text size"},       {"widths from", "Preview from"},
+        };
+        viewing().selectRole("heading");
+        for (const auto& [typed, name] : words) {
+            QTest::keyClick(seek(typed), Qt::Key_Return);
+            QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString(name));
+        }
     }
 
     void leadsToEverySettingItNamesInFullSight() {
@@ -105,14 +120,14 @@ private slots:
         QVERIFY2(seen > 50, qPrintable(QString::number(seen)));
     }
 
-    void solvesTakesAndLeavesByTheKeyboard() {
+    void solvesAndDiscardsByTheKeyboard() {
         type("Wish: size to", "26 px");
         openPanel(0);
         QTest::keyClick(window_.get(), Qt::Key_F9);
         QVERIFY(viewing().isProposal());
-        QCOMPARE(onKeyboard(), QString("Take these sizes"));
+        QCOMPARE(onKeyboard(), QString("Apply sizes"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
-        QCOMPARE(onKeyboard(), QString("Leave"));
+        QCOMPARE(onKeyboard(), QString("Discard"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
         QVERIFY(!viewing().isProposal());
         QCOMPARE(onKeyboard(), QString("Solve sizes"));
@@ -148,14 +163,14 @@ private slots:
         QVERIFY(label("no more than the most") == nullptr);
     }
 
-    void takesBackAComplaintWhenItIsMended() {
+    void clearsAMessageWhenTheTextIsValidAgain() {
         controls::NumberField* lines = field("Wish: lines up to");
         lines->setFocus();
         lines->selectAll();
         QTest::keyClicks(lines, "99");
-        QVERIFY(label("Wish: lines up to: takes 1 to 50, or none.") != nullptr);
+        QVERIFY(label("Wish: lines up to: enter a whole number from 1 to 50, or none.") != nullptr);
         QTest::keyClick(lines, Qt::Key_Backspace);
-        QVERIFY(label("takes 1 to 50") == nullptr);
+        QVERIFY(label("from 1 to 50") == nullptr);
     }
 
     void givesAnExampleThatTheRowHasCardsFor() {
@@ -198,15 +213,28 @@ private slots:
         QVERIFY(cli.waitForFinished());
         QAction* copy = nullptr;
         for (QAction* action : window_->findChildren<QAction*>())
-            if (action->text() == "Copy &every variant’s stylesheet") copy = action;
+            if (action->text() == "Copy stylesheets of &all variants") copy = action;
         QVERIFY(copy != nullptr && !copy->shortcut().isEmpty());
         copy->trigger();
         QCOMPARE(QGuiApplication::clipboard()->text(), QString::fromUtf8(cli.readAllStandardOutput()));
-        QVERIFY(label("Stylesheet copied") != nullptr && label("not those proposed") == nullptr);
+        QVERIFY(label("Stylesheet copied") != nullptr && label("not the proposal") == nullptr);
         type("Wish: size to", "26 px");
         press("Solve sizes");
         copy->trigger();
-        QVERIFY(label("all 3 variants; sizes as they were, not those proposed") != nullptr);
+        QVERIFY(label("all 3 variants, with the current sizes, not the proposal") != nullptr);
+    }
+
+    void namesStepsOfUndoByWhatTheyDo() {
+        openPanel(1);
+        viewing().selectRole("heading");
+        settle();
+        type("Heading letter spacing", "0.1 em");
+        QCOMPARE(document().undoStack().undoText(), QString("Change heading letter spacing"));
+        type("Heading letter spacing", "");
+        QCOMPARE(document().undoStack().undoText(), QString("Reset heading letter spacing"));
+        openPanel(0);
+        type("Preview to", "1800");
+        QCOMPARE(document().undoStack().undoText(), QString("Change preview to"));
     }
 
 private:
@@ -216,7 +244,7 @@ private:
         return button != nullptr ? button->text() : QString();
     }
     QLineEdit* seek(const QString& words) {
-        auto* search = named<QLineEdit>("Find a setting");
+        auto* search = named<QLineEdit>("Find setting");
         search->setFocus();
         search->clear();
         QTest::keyClicks(search, words);

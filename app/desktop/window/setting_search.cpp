@@ -14,7 +14,7 @@ namespace {
 constexpr int searched = Qt::UserRole;
 constexpr int placeAt = Qt::UserRole + 1;
 
-/// What the panels call it, and what people may call it.
+/// Another word for a word in a label: what people may search for instead.
 struct Synonym {
     const char* word;
     const char* other;
@@ -32,15 +32,53 @@ constexpr Synonym synonyms[] = {{"size from", "minimum size"},
                                 {"lines up to", "maximum lines"},
                                 {"lines up to", "lines at most"},
                                 {"measure", "line length"},
+                                {"measure", "characters per line"},
                                 {"measure", "characters to a line"},
                                 {"column gap", "gutter"},
                                 {"line height", "leading"},
                                 {"letter spacing", "tracking"},
-                                {"ground", "background"},
-                                {"widest", "maximum width"},
+                                {"letter case", "capitals"},
+                                {"letter case", "text transform"},
+                                {"text wrap", "balanced"},
+                                {"text wrap", "greedy"},
+                                {"long words", "overflow wrap"},
+                                {"minimum lines", "keep lines"},
+                                {"minimum lines", "reserve lines"},
+                                {"grows with", "follows"},
+                                {"grows with", "container query"},
+                                {"align parts", "level parts"},
+                                {"align parts", "subgrid"},
+                                {"alignment", "stands at"},
+                                {"alignment", "position"},
+                                {"background", "ground"},
+                                {"corner radius", "corners"},
+                                {"corner radius", "border radius"},
+                                {"corner radius", "rounded"},
+                                {"hover", "under the pointer"},
+                                {"focus ring", "outline"},
+                                {"offset x", "right by"},
+                                {"offset y", "down by"},
+                                {"full-bleed picture", "edge to edge"},
+                                {"picture width", "its share"},
+                                {"aspect ratio", "crop"},
+                                {"maximum width", "widest"},
+                                {"maximum width", "max-width"},
+                                {"side padding", "sides"},
+                                {"theme root size", "theme’s root"},
+                                {"theme root size", "rem"},
+                                {"reader text size", "reader’s size"},
+                                {"preview from", "widths from"},
+                                {"preview to", "widths to"},
+                                {"size unit", "sizes in"},
+                                {"text of a card", "copy of a card"},
+                                {"text of a card", "link address"},
+                                {"text of a card", "leads to"},
+                                {"text of a card", "accessible name"},
+                                {"text of a card", "read out as"},
+                                {"text tests", "try the row with"},
                                 {"breakpoint", "media query"}};
 
-/// All that a place is found by, line by line.
+/// All texts that a place is found by, one a line.
 QString wordsFor(const panels::SidePanel::Place& place) {
     QString all = place.words + '\n' + place.also;
     for (const Synonym& synonym : synonyms)
@@ -50,7 +88,7 @@ QString wordsFor(const panels::SidePanel::Place& place) {
     return all;
 }
 
-/// Finds by more words than it shows.
+/// Searches other texts than it shows.
 class Finder : public QCompleter {
 public:
     using QCompleter::QCompleter;
@@ -63,9 +101,9 @@ public:
 
 SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     : QLineEdit(parent), panel_(panel), places_(panel.places()) {
-    setPlaceholderText("Find a setting");
-    setAccessibleName("Find a setting");
-    setToolTip("Find a setting by its words (Ctrl+F)");
+    setPlaceholderText("Find setting");
+    setAccessibleName("Find setting");
+    setToolTip("Find a setting by its label or another word for it (Ctrl+F)");
     setClearButtonEnabled(false);
     addAction(controls::glyph(controls::Glyph::Search), QLineEdit::LeadingPosition);
     auto* found = new QStandardItemModel(this);
@@ -104,7 +142,7 @@ void SettingSearch::keyPressEvent(QKeyEvent* event) {
     }
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         if (text().isEmpty()) return;
-        // The one that is lit; where none is, the first.
+        // The highlighted entry, or the first.
         const QModelIndex lit = completer()->popup()->currentIndex();
         if (completer()->popup()->isVisible() && lit.isValid())
             go(lit.data(placeAt).toInt());

@@ -1,4 +1,4 @@
-// Opening, saving, and not losing what is unsaved.
+// Opens and saves the project, and asks before unsaved changes are lost.
 #pragma once
 
 #include <QObject>
@@ -9,30 +9,31 @@
 
 namespace tenter::desktop::window {
 
-class FileDesk : public QObject {
+class FileController : public QObject {
     Q_OBJECT
 
 public:
-    FileDesk(Document& document, QWidget* window);
+    FileController(Document& document, QWidget* window);
 
-    void openAsked();
+    void openDialog();
     void open(const QString& file);
     void openSample(const QString& file);
-    /// True if it was saved.
+    /// Returns true if the project was saved.
     bool save();
     bool saveAs();
-    /// True if nothing unsaved is left, or the person let it go.
-    bool mayLeave();
+    /// Asks whether to save unsaved changes. Returns true if there are none left, or they may be discarded.
+    bool maybeSave();
     [[nodiscard]] QStringList recent() const;
-    /// What the project is called: its file's name, or its own with a note that it has none.
+    /// The name of the project's file; if it has none, the name of the project with a note.
     [[nodiscard]] QString title() const;
-    /// Where a dialog that opens a file starts.
+    /// The folder in which a file dialog starts.
     [[nodiscard]] QString startFolder() const;
 
 signals:
     void recentChanged();
+    /// `headline`: a sentence that says what failed.
     void failed(const QString& headline, const tenter::project::Problems& problems);
-    void done(const QString& what);
+    void done(const QString& message);
 
 private:
     void remember(const std::filesystem::path& file);
