@@ -10,7 +10,7 @@ namespace {
 
 using Json = nlohmann::json;
 
-/// Reads values out of JSON that anybody may have sent; the first thing amiss is kept, with its place.
+/// Reads layouts from JSON that may be hostile. Keeps the first error, with its place.
 class Reader {
 public:
     std::string wrong;
@@ -25,33 +25,33 @@ public:
     }
 
 private:
-    void amiss(const std::string& place, const std::string& says) {
+    void fail(const std::string& place, const std::string& says) {
         if (wrong.empty()) wrong = (place.empty() ? std::string("/") : place) + ": " + says;
     }
 
     const Json* member(const Json& object, const char* name, const std::string& place) {
         if (!object.is_object() || !object.contains(name)) {
-            amiss(place, std::string("\"") + name + "\" is missing");
+            fail(place, std::string("\"") + name + "\" is missing");
             return nullptr;
         }
         return &object[name];
     }
 
     bool isList(const Json& value, const std::string& place) {
-        if (!value.is_array()) amiss(place, "is no list");
+        if (!value.is_array()) fail(place, "must be a list");
         return value.is_array();
     }
 
     double number(const Json& value, const std::string& place) {
         const double number = value.is_number() ? value.get<double>() : std::nan("");
-        if (!std::isfinite(number)) amiss(place, "is no number");
+        if (!std::isfinite(number)) fail(place, "must be a number");
         return number;
     }
 
     layout::Box box(const Json* value, const std::string& place) {
         if (value == nullptr) return {};
         if (!value->is_array() || value->size() != 4) {
-            amiss(place, "is no box of four numbers");
+            fail(place, "must be a box of four numbers");
             return {};
         }
         const auto side = [&](std::size_t i) { return number((*value)[i], place + "/" + std::to_string(i)); };
@@ -76,21 +76,21 @@ private:
 
     BrowserPart part(const Json& value, const std::string& place) {
         BrowserPart part;
-        if (const Json* name = member(value, "name", place)) takeName(*name, place + "/name", part);
+        if (const Json* name = member(value, "name", place)) readName(*name, place + "/name", part);
         part.box = box(member(value, "box", place), place + "/box");
         const Json* size = member(value, "fontSize", place);
         if (size != nullptr && !size->is_null()) part.fontSize = number(*size, place + "/fontSize");
         const Json* lines = member(value, "lines", place);
         if (lines == nullptr || lines->is_null()) return part;
         if (!lines->is_number_unsigned() || lines->get<std::uint64_t>() > UINT32_MAX)
-            amiss(place + "/lines", "is no count");
+            fail(place + "/lines", "must be a whole number of lines");
         else
             part.lines = lines->get<std::uint32_t>();
         return part;
     }
 
     /// `CARD.PART`
-    void takeName(const Json& value, const std::string& place, BrowserPart& part) {
+    void readName(const Json& value, const std::string& place, BrowserPart& part) {
         const std::string name = value.is_string() ? value.get<std::string>() : std::string();
         const char* end = name.data() + name.size();
         const auto [dot, cardWrong] = std::from_chars(name.data(), end, part.card);
@@ -98,7 +98,7 @@ private:
             const auto [rest, partWrong] = std::from_chars(dot + 1, end, part.part);
             if (partWrong == std::errc() && rest == end) return;
         }
-        amiss(place, "is not the name of a part, CARD.PART");
+        fail(place, "must be the name of a part, such as 0.1 (card 0, part 1)");
     }
 };
 
@@ -116,7 +116,7 @@ void BrowserLayout::moveRowTo(double y) {
 std::optional<std::vector<BrowserLayout>> parseBrowserLayouts(std::string_view json, std::string& wrong) {
     const Json document = Json::parse(json, nullptr, false);
     if (document.is_discarded()) {
-        wrong = "/: is no JSON";
+        wrong = "/: is not valid JSON";
         return std::nullopt;
     }
     Reader reader;

@@ -13,7 +13,7 @@ namespace {
 using What = Difference::What;
 using Name = std::pair<std::size_t, std::size_t>;  // card, part
 
-/// A part as computed and as read; `read` is null where the browser has none.
+/// A computed part and the browser's; `read` is null if the browser does not have it.
 struct Pair {
     Name name;
     const layout::LaidPart* computed;
@@ -32,9 +32,9 @@ public:
 
     Verdict run() {
         verdict_.width = computed_.width;
-        const std::vector<Pair> pairs = pairUp();
-        across_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) {
-            return isTight(pair) || (linesDiffer(pair) && isExcluded(pair));
+        const std::vector<Pair> pairs = pairParts();
+        inlineOnly_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) {
+            return differsInTightFit(pair) || (linesDiffer(pair) && isExcluded(pair));
         });
         compareBox({}, {}, read_.row, computed_.row);
         if (read_.cards.size() != computed_.cards.size())
@@ -48,7 +48,7 @@ public:
     }
 
 private:
-    std::vector<Pair> pairUp() {
+    std::vector<Pair> pairParts() {
         std::map<Name, const BrowserPart*> read;
         for (const BrowserPart& part : read_.parts)
             read[{part.card, part.part}] = &part;
@@ -68,7 +68,7 @@ private:
         return pairs;
     }
 
-    [[nodiscard]] bool isTight(const Pair& pair) const {
+    [[nodiscard]] bool differsInTightFit(const Pair& pair) const {
         return linesDiffer(pair) && pair.computed->slack < text::tightSlack;
     }
 
@@ -86,7 +86,7 @@ private:
                      double computed) {
         const double off = std::abs(read - computed);
         if (off > verdict_.largestBox) verdict_.largestBox = off;
-        // Written so that a figure that is no number is a difference too.
+        // Written so that NaN counts as a difference.
         if (!(off <= boxTolerance)) differ(card, part, what, read, computed);
     }
 
@@ -94,7 +94,7 @@ private:
                     const layout::Box& computed) {
         compareSide(card, part, What::X, read.x, computed.x);
         compareSide(card, part, What::Width, read.width, computed.width);
-        if (across_) return;
+        if (inlineOnly_) return;
         compareSide(card, part, What::Y, read.y, computed.y);
         compareSide(card, part, What::Height, read.height, computed.height);
     }
@@ -117,7 +117,7 @@ private:
         if (off > verdict_.largestSize) verdict_.largestSize = off;
         if (!(off <= sizeTolerance(profile_)))
             differ(card, part, What::FontSize, size, pair.computed->fontSize);
-        if (isTight(pair))
+        if (differsInTightFit(pair))
             ++verdict_.tightFits;
         else if (linesDiffer(pair))
             verdict_.differences.push_back(
@@ -129,13 +129,13 @@ private:
     const layout::Layout& computed_;
     const BrowserLayout& read_;
     Verdict verdict_;
-    bool across_ = false;
+    bool inlineOnly_ = false;
 };
 
 }  // namespace
 
 double sizeTolerance(const text::BreakProfile& profile) {
-    // Firefox cuts what follows the viewport down to 1/60 px. Measured.
+    // Firefox truncates the viewport term of a font size to 1/60 px (measured).
     return &profile == &text::gecko() ? 0.02 : 0.01;
 }
 

@@ -4,7 +4,8 @@
 namespace tenter::layout {
 namespace {
 
-/// A box of `width`, centred in `room`; `auto` margins give nothing where it overflows. CSS 2.2 § 10.3.3.
+/// A box of `width` centred in `room`. If it is wider than `room`, it starts at the start edge, because
+/// `auto` margins are then 0. CSS 2.2 § 10.3.3.
 Box centredIn(const Box& room, double width, bool rightToLeft) {
     Box box = room;
     box.width = width;

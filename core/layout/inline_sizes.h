@@ -1,4 +1,5 @@
-// What a row measures across the page, in whatever numbers: at one width, or along a stretch of widths.
+// Inline sizes of a row: widths of the container, row, cards and parts. Templates over the number type: at
+// one viewport width (double) or over a range of widths (units::Linear).
 #pragma once
 
 #include "layout/prepared.h"
@@ -6,12 +7,12 @@
 
 namespace tenter::layout {
 
-/// What the emitted width of a centred row's cards leaves out, so that no engine's rounding sends the last
-/// card of a full line to the next one. CSS px.
+/// Amount in CSS px by which cards of a centred row are narrower than their column. Without it an engine's
+/// rounding could move the last card of a full line to the next line.
 inline constexpr double centredSpare = 0.02;
 
-/// A border's width as engines snap it at one device pixel to a CSS px: whole pixels, at least one. CSS
-/// Values 4 § 5.4.
+/// Border width in CSS px, snapped as engines do where a CSS px is one device px: to whole px, at least one.
+/// CSS Values 4 § 5.4.
 template <class Number>
 Number snappedBorder(const Number& width) {
     const units::Order some = units::order(Number(0), width);
@@ -23,61 +24,64 @@ Number snappedBorder(const Number& width) {
     return units::max(Number(1), units::floor(width));
 }
 
+/// Inline sizes of container, row and cards of `band` at viewport width `width`, all in CSS px.
 template <class Number>
 InlineSizes<Number> inlineSizesAt(const BandPlan& band, const Number& width) {
     const project::Page& page = band.page;
     const Number none = 0;
-    const auto upTo = [](const Number& length, const units::Length& most,
-                         const units::LengthBasisOf<Number>& basis) {
+    const auto limited = [](const Number& length, const units::Length& most,
+                            const units::LengthBasisOf<Number>& basis) {
         return most.isNone() ? length : units::min(length, most.resolve(basis));
     };
-    InlineSizes<Number> across;
-    const double bar = page.scrollbar.width;
-    const bool outside = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
-    across.basis.rem = page.rem();
-    across.basis.em = page.rem();
-    across.basis.vw = outside ? width - bar : width;
-    across.basis.cqi = across.basis.vw;
+    InlineSizes<Number> sizes;
+    const double scrollbar = page.scrollbar.width;
+    const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
+    sizes.basis.rem = page.rem();
+    sizes.basis.em = page.rem();
+    sizes.basis.vw = vwExcludesScrollbar ? width - scrollbar : width;
+    sizes.basis.cqi = sizes.basis.vw;
 
-    across.pageWidth = units::max(none, width - bar);
-    across.basis.percent = across.pageWidth;
-    across.containerPadding = band.containerPadding.resolve(across.basis);
-    across.containerWidth =
-        upTo(page.container.width.resolve(across.basis), page.container.maxWidth, across.basis);
-    const EdgesOf<Number>& outer = across.containerPadding;
-    across.containerContentWidth = units::max(none, across.containerWidth - outer.left - outer.right);
+    sizes.pageWidth = units::max(none, width - scrollbar);
+    sizes.basis.percent = sizes.pageWidth;
+    sizes.containerPadding = band.containerPadding.resolve(sizes.basis);
+    sizes.containerWidth =
+        limited(page.container.width.resolve(sizes.basis), page.container.maxWidth, sizes.basis);
+    const EdgesOf<Number>& containerEdges = sizes.containerPadding;
+    sizes.containerContentWidth =
+        units::max(none, sizes.containerWidth - containerEdges.left - containerEdges.right);
 
-    across.basis.percent = across.containerContentWidth;
-    across.rowPadding = band.rowPadding.resolve(across.basis);
-    const EdgesOf<Number>& inner = across.rowPadding;
-    across.rowSpecifiedWidth = upTo(band.rowWidth.resolve(across.basis), band.rowMaxWidth, across.basis);
-    across.rowWidth = units::max(across.rowSpecifiedWidth, inner.left + inner.right);
-    across.rowContentWidth = across.rowWidth - inner.left - inner.right;
+    sizes.basis.percent = sizes.containerContentWidth;
+    sizes.rowPadding = band.rowPadding.resolve(sizes.basis);
+    const EdgesOf<Number>& rowEdges = sizes.rowPadding;
+    sizes.rowSpecifiedWidth = limited(band.rowWidth.resolve(sizes.basis), band.rowMaxWidth, sizes.basis);
+    sizes.rowWidth = units::max(sizes.rowSpecifiedWidth, rowEdges.left + rowEdges.right);
+    sizes.rowContentWidth = sizes.rowWidth - rowEdges.left - rowEdges.right;
 
-    across.basis.percent = across.rowContentWidth;
-    across.columnGap = band.columnGap.resolve(across.basis);
-    across.rowGap = band.rowGap.resolve(across.basis);
-    across.columnWidth =
-        units::max(none, (across.rowContentWidth - (band.columns - 1) * across.columnGap) / band.columns);
-    if (band.centred) across.columnWidth = units::max(none, across.columnWidth - centredSpare);
+    sizes.basis.percent = sizes.rowContentWidth;
+    sizes.columnGap = band.columnGap.resolve(sizes.basis);
+    sizes.rowGap = band.rowGap.resolve(sizes.basis);
+    sizes.columnWidth =
+        units::max(none, (sizes.rowContentWidth - (band.columns - 1) * sizes.columnGap) / band.columns);
+    if (band.centred) sizes.columnWidth = units::max(none, sizes.columnWidth - centredSpare);
 
-    across.basis.percent = across.columnWidth;
-    across.cardPadding = band.cardPadding.resolve(across.basis);
-    across.cardBorder = snappedBorder(band.cardBorder.resolve(across.basis));
+    sizes.basis.percent = sizes.columnWidth;
+    sizes.cardPadding = band.cardPadding.resolve(sizes.basis);
+    sizes.cardBorder = snappedBorder(band.cardBorder.resolve(sizes.basis));
     if (band.beside) {
-        Number& start = band.rightToLeft ? across.cardPadding.right : across.cardPadding.left;
-        across.besidePictureWidth = band.pictureShare.resolve(across.basis);
-        across.besideInset = band.bleed ? none : start;
-        start += across.besideInset + across.besidePictureWidth;
+        Number& start = band.rightToLeft ? sizes.cardPadding.right : sizes.cardPadding.left;
+        sizes.besidePictureWidth = band.pictureShare.resolve(sizes.basis);
+        sizes.besideInset = band.bleed ? none : start;
+        start += sizes.besideInset + sizes.besidePictureWidth;
     }
-    across.cardContent = units::max(none, across.columnWidth - across.cardPadding.left -
-                                                  across.cardPadding.right - 2 * across.cardBorder);
-    across.basis.percent = across.cardContent;
-    across.basis.cqi = across.cardContent;
-    return across;
+    sizes.cardContent = units::max(
+        none, sizes.columnWidth - sizes.cardPadding.left - sizes.cardPadding.right - 2 * sizes.cardBorder);
+    sizes.basis.percent = sizes.cardContent;
+    sizes.basis.cqi = sizes.cardContent;
+    return sizes;
 }
 
-/// Margins of a picture that does not stand beside the text; across, it may run over the card's padding.
+/// Margins in CSS px of a picture above the text. A full-bleed picture has negative inline margins, so that
+/// it covers the card's padding.
 template <class Number>
 EdgesOf<Number> pictureMargin(const BandPlan& band, const InlineSizes<Number>& card) {
     EdgesOf<Number> margin = band.pictureMargin.resolve(card.basis);
@@ -88,27 +92,28 @@ EdgesOf<Number> pictureMargin(const BandPlan& band, const InlineSizes<Number>& c
     return margin;
 }
 
-/// Width of its slot.
+/// Width in CSS px of the slot of a picture above the text.
 template <class Number>
 Number pictureWidth(const BandPlan& band, const InlineSizes<Number>& card) {
     const EdgesOf<Number> margin = pictureMargin(band, card);
     return units::max(Number(0), card.cardContent - margin.left - margin.right);
 }
 
-/// What a text part measures across its card. CSS px.
+/// Inline sizes of a text part in its card, in CSS px.
 template <class Number>
 struct TextInlineSizes {
-    units::LengthBasisOf<Number> basis;  ///< em is the part's own
+    units::LengthBasisOf<Number> basis;  ///< em is the part's font size
     Number letterSpacing = 0, wordSpacing = 0, border = 0;
     EdgesOf<Number> margin, padding;
-    Number edges = 0;                 ///< paddings and borders of both sides
+    Number edges = 0;                 ///< padding and border of both sides
     Number available = 0;             ///< content width of its box
-    text::LineQueryOf<Number> query;  ///< how its lines are broken
+    text::LineQueryOf<Number> query;  ///< the values its lines are broken with
 };
 
+/// Inline sizes of `paragraph` in `role`, in a card of the sizes `card`.
 template <class Number>
 TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragraph& paragraph,
-                              const InlineSizes<Number>& card) {
+                                        const InlineSizes<Number>& card) {
     const Number none = 0;
     TextInlineSizes<Number> part;
     part.basis = card.basis;
@@ -128,15 +133,14 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
                   role.balance};
     part.available = part.query.available;
     if (role.place != project::Place::Stretch) {
-        // Shrink to fit. CSS Sizing 3 § 5.1, fit-content. A label with room to spare is as wide as itself,
-        // but its lines' slack is how far it is from the room there is: the box grows with the label.
+        // Shrink to fit: `fit-content`, CSS Sizing 3 § 5.1. A label that fits decides the width of its box,
+        // but the slack of its lines refers to the available width, because the box grows with the label.
         const Number most = text::maxContent(paragraph, part.query);
         const units::Order spare = units::order(most, part.query.available);
         if (spare.less) {
             part.available = most;
         } else {
-            part.query.available =
-                units::max(part.query.available, text::minContent(paragraph, part.query));
+            part.query.available = units::max(part.query.available, text::minContent(paragraph, part.query));
             part.available = part.query.available;
         }
         units::limitRange(part.available, spare.until);

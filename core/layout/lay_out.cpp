@@ -8,11 +8,11 @@ namespace {
 using project::Align;
 using project::Place;
 
-/// Lays one row at one width: frame, then each card's parts as if alone, then lines of cards stretched to
-/// their tallest, then everything to its place on the page.
-class LayOut {
+/// Lays out one row at one width, in four steps: the frame; the parts of each card, independent of the
+/// others; the height of each line of cards; the positions on the page.
+class RowLayout {
 public:
-    LayOut(const BandPlan& band, Layout& out) : band_(band), out_(out), frame_(frameAt(band, out.width)) {}
+    RowLayout(const BandPlan& band, Layout& out) : band_(band), out_(out), frame_(frameAt(band, out.width)) {}
 
     void run() {
         out_.container = frame_.container;
@@ -24,23 +24,23 @@ public:
         for (std::size_t first = 0; first < out_.cards.size(); first += columns) {
             const std::size_t end = std::min(first + columns, out_.cards.size());
             if (first > 0) y += frame_.rowGap;
-            y += band_.levelled ? levelCards(first, end, y) : stretchCards(first, end, y);
+            y += band_.levelled ? alignLine(first, end, y) : stretchLine(first, end, y);
         }
         out_.row.height = y + frame_.rowPadding.bottom - out_.row.y;
         out_.container.height = out_.row.bottom() + frame_.containerPadding.bottom;
         out_.pageHeight = out_.container.height;
     }
 
-    /// One card as if it were the row's only one.
-    void runAlone(std::size_t card, CardContribution& contribution) {
+    /// Lays out one card as the only card of the row.
+    void runSingleCard(std::size_t card, CardContribution& contribution) {
         first_ = card;
         layCard(band_.cards[card]);
-        ask(out_.cards.front(), contribution);
-        band_.levelled ? levelCards(0, 1, 0) : stretchCards(0, 1, 0);
+        contribute(out_.cards.front(), contribution);
+        band_.levelled ? alignLine(0, 1, 0) : stretchLine(0, 1, 0);
     }
 
 private:
-    /// A card's parts with their sizes and, across, their places; heights stacked later.
+    /// Sizes of a card's parts. Positions follow later.
     void layCard(const CardPlan& card) {
         LaidCard laid;
         laid.padding = frame_.cardPadding;
@@ -84,41 +84,41 @@ private:
         const TextInlineSizes<double> across = textInlineSizes<double>(role, paragraph, frame_);
         const units::LengthBasis& basis = across.basis;
         part.fontSize = basis.em;
-        // What is stacked follows the engine's grid, or the page would drift from it card by card.
-        units::LengthBasis stacked = basis;
-        stacked.cqi = snappedCardContent();
-        stacked.em = role.size.resolveTruncated(stacked, band_.profile->fluidStep());
+        // Heights follow the engine's grid; otherwise positions would drift from the browser's card by card.
+        units::LengthBasis snapped = basis;
+        snapped.cqi = snappedCardContent();
+        snapped.em = role.size.resolveTruncated(snapped, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
-                              ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
-                              : band_.profile->lineHeight(role.lineHeight.resolve(stacked));
+                              ? band_.profile->lineHeight(snapped.em, role.lineHeight.number())
+                              : band_.profile->lineHeight(role.lineHeight.resolve(snapped));
         part.letterSpacing = across.letterSpacing;
         part.wordSpacing = across.wordSpacing;
-        part.margin = edgesOf(across.margin, role.margin, stacked);
-        part.padding = edgesOf(across.padding, role.padding, stacked);
+        part.margin = edgesOf(across.margin, role.margin, snapped);
+        part.padding = edgesOf(across.padding, role.padding, snapped);
         part.border = across.border;
         part.paragraph = plan.paragraph.get();
         part.available = across.available;
         part.box.width =
             across.edges + (across.available < across.query.available
-                                ? text::labelWidth(paragraph, across.query, stacked.em, *band_.profile)
+                                ? text::labelWidth(paragraph, across.query, snapped.em, *band_.profile)
                                 : part.available);
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();
         text::breakLines(paragraph, across.query, *band_.profile, scratch());
         for (const text::Line& line : scratch()) {
-            out_.lines.push_back({line, 0, 0, extentOf(line, part, stacked.em)});
+            out_.lines.push_back({line, 0, 0, extentOf(line, part, snapped.em)});
             part.slack = std::min(part.slack, line.slack);
             part.box.height += out_.lines.back().extent.above + out_.lines.back().extent.below;
         }
         part.lineCount = static_cast<std::uint32_t>(out_.lines.size()) - part.firstLine;
         part.box.height = std::max(part.box.height, role.keepLines * part.lineHeight) + part.padding.top +
                           part.padding.bottom + 2 * part.border;
-        part.measure = comfortable(paragraph, part);
+        part.measure = meanMeasure(paragraph, part);
     }
 
-    /// A line is as tall as what stands on it: the part's own strut, and that of each run in another manner.
-    /// CSS Inline 3 § 5.3.
+    /// Height of a line: the union of the extents of the part's strut and of the strut of each run in another
+    /// weight or style. CSS Inline 3 § 5.3.
     [[nodiscard]] text::LineExtent extentOf(const text::Line& line, const LaidPart& part, double size) const {
         const text::Paragraph& paragraph = *part.paragraph;
         const auto extent = [&](const text::FacePtr& strut) {
@@ -137,8 +137,8 @@ private:
         return most;
     }
 
-    /// Characters to a line of full width: available width over the mean advance of a character.
-    static double comfortable(const text::Paragraph& paragraph, const LaidPart& part) {
+    /// Mean number of characters on a line of full width: available width divided by the mean advance.
+    static double meanMeasure(const text::Paragraph& paragraph, const LaidPart& part) {
         const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
         const double advance = paragraph.ems(0, end) * part.fontSize +
                                paragraph.letters(0, end) * part.letterSpacing +
@@ -146,14 +146,15 @@ private:
         return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;
     }
 
-    /// Margins or paddings of a part: `across` as they are, down the page by `stacked`, on the engine's grid.
+    /// Margins or paddings of a part: left and right from `across`, top and bottom from `sides` resolved
+    /// against `snapped` and rounded to the engine's grid.
     [[nodiscard]] Edges edgesOf(const Edges& across, const Lengths& sides,
-                                const units::LengthBasis& stacked) const {
-        const Edges down = sides.resolve(stacked);
+                                const units::LengthBasis& snapped) const {
+        const Edges down = sides.resolve(snapped);
         return snappedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
     }
 
-    /// A card's content width as an engine's grid makes it: each length on it, then subtracted.
+    /// Content width of a card in the engine's rounding: each length is rounded, then subtracted.
     [[nodiscard]] double snappedCardContent() const {
         const auto on = [&](double length) { return band_.profile->snapped(length); };
         return std::max(0.0, on(frame_.columnWidth) - on(frame_.cardPadding.left) -
@@ -166,7 +167,7 @@ private:
     [[nodiscard]] std::size_t levelOf(std::size_t card, std::size_t part) const {
         return band_.cards[first_ + card].parts[part].level;
     }
-    [[nodiscard]] bool isPushed(const LaidPart& part) const {
+    [[nodiscard]] bool hasAutoMargin(const LaidPart& part) const {
         return !part.picture && band_.roles[part.role].margin.top.isAuto();
     }
     static double outerHeight(const LaidPart& part) {
@@ -174,14 +175,14 @@ private:
     }
     LaidPart& part(const LaidCard& card, std::size_t i) { return out_.parts[card.firstPart + i]; }
 
-    [[nodiscard]] int pushedIn(const LaidCard& card) {
-        int pushed = 0;
+    [[nodiscard]] int autoMarginsIn(const LaidCard& card) {
+        int count = 0;
         for (std::size_t i = 0; i < card.partCount; ++i)
-            pushed += isPushed(part(card, i)) ? 1 : 0;
-        return pushed;
+            count += hasAutoMargin(part(card, i)) ? 1 : 0;
+        return count;
     }
 
-    /// A card's height by itself.
+    /// Height of a card that nothing stretches.
     double ownHeight(std::size_t c) {
         const LaidCard& card = out_.cards[c];
         double height = card.padding.top + card.padding.bottom + 2 * card.border;
@@ -190,24 +191,24 @@ private:
         return height;
     }
 
-    /// What a part of a levelled card needs of its level, gutters aside.
-    [[nodiscard]] double inItsLevel(const LaidCard& card, const LaidPart& laid, std::size_t level) const {
+    /// Height that a part of a card with aligned parts needs of its level, without gaps.
+    [[nodiscard]] double heightInLevel(const LaidCard& card, const LaidPart& laid, std::size_t level) const {
         double height = outerHeight(laid);
         if (level == 0) height += card.border + card.padding.top;
         if (level + 1 == band_.levels.count) height += card.border + card.padding.bottom;
         return height;
     }
 
-    /// The heights of a levelled card's levels by itself. CSS Grid 2 § 9: where the subgrid's gap (0) differs
-    /// from the row's, half the difference stands on each side of a gutter.
-    void askLevels(std::size_t c, std::vector<double>& own) {
+    /// Heights of the levels of one card with aligned parts, independent of other cards. CSS Grid 2 § 9: the
+    /// subgrid's gap (0) differs from the row's, so half the difference is added on each side of a gap.
+    void levelHeights(std::size_t c, std::vector<double>& own) {
         const LaidCard& card = out_.cards[c];
         const std::size_t levels = band_.levels.count;
         const double half = frame_.rowGap / 2;
         own.assign(levels, 0);
         auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
-        // At an edge where a card has no part its padding and border alone hold the level open, beside the
-        // gutter.
+        // A level at the edge without a part still holds the card's padding and border, and its share of the
+        // gap.
         own.front() = sides(0) * half;
         own.back() = sides(levels - 1) * half;
         for (std::size_t i = 0; i < card.partCount; ++i)
@@ -218,26 +219,27 @@ private:
             own[level] = std::max(own[level], sides(level) * half);
     }
 
-    /// What the one card that is laid asks of others beside it.
-    void ask(const LaidCard& card, CardContribution& contribution) {
+    /// The contribution of the only card that is laid out.
+    void contribute(const LaidCard& card, CardContribution& contribution) {
         contribution.autoMarginLevel = -1;
         if (band_.levelled)
-            askLevels(0, contribution.levels);
+            levelHeights(0, contribution.levels);
         else
             contribution.levels.assign(1, ownHeight(0));
         for (std::size_t i = 0; i < card.partCount; ++i) {
-            if (!isPushed(part(card, i))) continue;
+            if (!hasAutoMargin(part(card, i))) continue;
             const std::size_t level = band_.levelled ? levelOf(0, i) : 0;
             contribution.autoMarginLevel = static_cast<int>(level);
             contribution.autoMarginHeight =
-                band_.levelled ? inItsLevel(card, part(card, i), level) : contribution.levels.front();
-            contribution.autoMarginParts = band_.levelled ? 1 : pushedIn(card);
+                band_.levelled ? heightInLevel(card, part(card, i), level) : contribution.levels.front();
+            contribution.autoMarginParts = band_.levelled ? 1 : autoMarginsIn(card);
             break;
         }
     }
 
-    /// Cards of one line as tall as the tallest, spare height above what is pushed down. Returns that height.
-    double stretchCards(std::size_t first, std::size_t end, double y) {
+    /// Stretches the cards of one line to the tallest; automatic top margins take the spare height. Returns
+    /// the height of the line.
+    double stretchLine(std::size_t first, std::size_t end, double y) {
         double tallest = 0;
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
@@ -246,8 +248,8 @@ private:
         }
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
-            const int pushed = pushedIn(card);
-            const double spare = pushed > 0 ? (tallest - card.box.height) / pushed : 0;
+            const int autoMargins = autoMarginsIn(card);
+            const double spare = autoMargins > 0 ? (tallest - card.box.height) / autoMargins : 0;
             card.box.height = tallest;
             placeCard(c, first, end, y);
             double at = y + card.border + card.padding.top;
@@ -257,7 +259,7 @@ private:
                     placeBeside(card, laid);
                     continue;
                 }
-                laid.autoMargin = isPushed(laid) ? spare : 0;
+                laid.autoMargin = hasAutoMargin(laid) ? spare : 0;
                 at += laid.margin.top + laid.autoMargin;
                 placePart(card, laid, at);
                 at += laid.box.height + laid.margin.bottom;
@@ -266,13 +268,14 @@ private:
         return tallest;
     }
 
-    /// Parts of neighbouring cards start in line: each takes the level its order gives it.
-    double levelCards(std::size_t first, std::size_t end, double y) {
+    /// Aligns the parts of the cards of one line: each part is in the level that its order gives it. Returns
+    /// the height of the line.
+    double alignLine(std::size_t first, std::size_t end, double y) {
         const std::size_t levels = band_.levels.count;
         std::vector<double> heights(levels, 0);
         std::vector<double> own;
         for (std::size_t c = first; c < end; ++c) {
-            askLevels(c, own);
+            levelHeights(c, own);
             for (std::size_t level = 0; level < levels; ++level)
                 heights[level] = std::max(heights[level], own[level]);
         }
@@ -295,7 +298,7 @@ private:
                 const std::size_t level = levelOf(c, i);
                 double at = y + starts[level] + laid.margin.top;
                 if (level == 0) at += card.border + card.padding.top;
-                if (isPushed(laid)) laid.autoMargin = heights[level] - inItsLevel(card, laid, level);
+                if (hasAutoMargin(laid)) laid.autoMargin = heights[level] - heightInLevel(card, laid, level);
                 placePart(card, laid, at + laid.autoMargin);
             }
         }
@@ -308,7 +311,8 @@ private:
         double offset = column * (frame_.columnWidth + frame_.columnGap);
         if (band_.centred) {
             const auto count = static_cast<double>(end - first);
-            offset += (frame_.rowContentWidth - count * frame_.columnWidth - (count - 1) * frame_.columnGap) / 2;
+            offset +=
+                (frame_.rowContentWidth - count * frame_.columnWidth - (count - 1) * frame_.columnGap) / 2;
         }
         card.box.y = y;
         card.box.x = band_.rightToLeft ? frame_.contentX + frame_.rowContentWidth - offset - card.box.width
@@ -324,7 +328,7 @@ private:
         laid.box.height = std::max(0.0, card.box.height - 2 * card.border - top - bottom);
     }
 
-    /// A part across its card, and its lines across the part. `y` is its border box's top.
+    /// Horizontal position of a part and its lines; `y` is the top of its border box.
     void placePart(const LaidCard& card, LaidPart& laid, double y) {
         laid.box.y = y;
         const double left = card.box.x + card.border + card.padding.left + laid.margin.left;
@@ -350,7 +354,7 @@ private:
         double top = laid.box.y + laid.border + laid.padding.top;
         for (std::uint32_t i = 0; i < laid.lineCount; ++i) {
             LaidLine& line = out_.lines[laid.firstLine + i];
-            // A line that does not fit starts at its start edge. CSS Text 3 § 6.1.
+            // A line that overflows is aligned to the start edge. CSS Text 3 § 6.1.
             const double spare = laid.available - line.line.width;
             double before = 0;
             if (role.align == Align::Center) before = std::max(0.0, spare / 2);
@@ -369,7 +373,7 @@ private:
     const BandPlan& band_;
     Layout& out_;
     Frame frame_;
-    std::size_t first_ = 0;  ///< of the band's cards, the first of `out_.cards`
+    std::size_t first_ = 0;  ///< index in the band's cards of the first card of `out_.cards`
 };
 
 void clear(const PreparedRow& row, double width, Layout& out) {
@@ -384,12 +388,13 @@ void clear(const PreparedRow& row, double width, Layout& out) {
 
 void layOut(const PreparedRow& row, double width, Layout& out) {
     clear(row, width, out);
-    LayOut(row.band(out.band), out).run();
+    RowLayout(row.band(out.band), out).run();
 }
 
-void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out, CardContribution& contribution) {
+void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,
+                      CardContribution& contribution) {
     clear(row, width, out);
-    LayOut(row.band(out.band), out).runAlone(card, contribution);
+    RowLayout(row.band(out.band), out).runSingleCard(card, contribution);
 }
 
 Layout layOut(const PreparedRow& row, double width) {

@@ -15,9 +15,10 @@ namespace {
 
 constexpr char16_t lineFeed = u'\n';
 constexpr char16_t softHyphen = u'\u00AD';
-/// At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
+/// U+3000. At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
 constexpr char16_t ideographicSpace = u'\u3000';
-/// Words narrower than this many ems are never cut, so what cutting them would change is not worked out.
+/// Width in em of the narrowest word for which corrections inside the word are computed. No column is so
+/// narrow that it cuts a narrower word.
 constexpr double narrowestCutWord = 3;
 
 bool isWhite(char16_t unit) {
@@ -28,13 +29,13 @@ bool isIgnorable(char32_t character) {
     return u_hasBinaryProperty(static_cast<UChar32>(character), UCHAR_DEFAULT_IGNORABLE_CODE_POINT) != 0;
 }
 
-/// Spaces that HarfBuzz makes of U+0020 where a face lacks them.
+/// True for a space that HarfBuzz makes from U+0020 if the face lacks it.
 bool isMadeSpace(char32_t character) {
     return (character >= 0x2000 && character <= 0x200A) || character == 0x202F || character == 0x205F ||
            character == ideographicSpace;
 }
 
-/// `font-weight: bolder`. CSS Fonts 4 § 2.2.1.
+/// The weight that `font-weight: bolder` gives. CSS Fonts 4 § 2.2.1.
 double bolder(double weight) {
     if (weight < 350) return 400;
     if (weight < 550) return 700;
@@ -62,7 +63,8 @@ std::shared_ptr<const Paragraph> ParagraphBuilder::build() {
     return made_;
 }
 
-// White space collapses across runs; none is left beside a forced break or at either end. CSS Text 3 § 4.1.
+// White space collapses across runs, and is removed next to a forced break and at both ends of the paragraph.
+// CSS Text 3 § 4.1.
 void ParagraphBuilder::collectText() {
     for (std::size_t run = 0; run < copy_.size(); ++run) {
         if (copy_[run].kind == project::Run::Kind::Break) {
@@ -128,7 +130,7 @@ void ParagraphBuilder::applyCase() {
 void ParagraphBuilder::findLevels() {
     levels_.assign(text_.size(), style_.rightToLeft ? 1 : 0);
     const bool simple = !style_.rightToLeft && std::all_of(text_.begin(), text_.end(), [](char16_t unit) {
-        return unit < 0x0590;  // nothing below is written from right to left
+        return unit < 0x0590;  // no script below is written from right to left
     });
     if (simple || text_.empty()) return;
     UErrorCode status = U_ZERO_ERROR;
@@ -180,7 +182,7 @@ void ParagraphBuilder::findFaces() {
     fallback_.resize(text_.size());
     graphemes_ = icuGraphemes(text_);
     std::vector<FontNote> lacked;
-    std::vector<char> drawsFirst(copy_.size(), 0);  // whether its first family draws any of the copy run
+    std::vector<char> drawsFirst(copy_.size(), 0);  // 1 if the first family draws any of the copy run
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
         while (end < text_.size() && !graphemes_[end] && copyRun_[end] == copyRun_[begin])
@@ -203,7 +205,7 @@ void ParagraphBuilder::findFaces() {
     for (std::size_t i = 0; i < copy_.size(); ++i)
         for (FontNote& note : notesOfCopyRun[i]) {
             const std::vector<FacePtr>& faces = facesOfCopyRun_[i];
-            // A weight or style that no glyph asks for is not missed.
+            // A missing weight or style does not matter if no glyph uses it.
             if (drawsFirst[i] == 0 && !faces.empty() && note.family == faces.front()->family()) continue;
             if (std::ranges::find(made_->notes_, note) == made_->notes_.end())
                 made_->notes_.push_back(std::move(note));
@@ -234,7 +236,7 @@ void ParagraphBuilder::itemise() {
         const char32_t character = codePointAt(text_, i);
         const hb_script_t script = hb_unicode_script(unicode, character);
         if (script != HB_SCRIPT_COMMON && script != HB_SCRIPT_INHERITED) {
-            // Characters of no script of their own before the first one that has one go with it.
+            // Leading characters without a script of their own take the script of the first one that has one.
             if (current == HB_SCRIPT_COMMON)
                 std::fill(scripts.begin(), scripts.begin() + static_cast<long>(i), script);
             current = script;
@@ -347,9 +349,9 @@ bool ParagraphBuilder::hasInk(std::uint32_t begin, std::uint32_t end) const {
     return false;
 }
 
-// One cluster of HarfBuzz's is one here, but for a ligature: a line may break within it, as at a soft hyphen
-// that it spans, so each of its graphemes takes an even share. CSS Fonts 4 leaves the share to the engine;
-// both do so.
+// Each HarfBuzz cluster becomes one cluster. A ligature becomes one for each of its graphemes, with an equal
+// share of the advance, because a line may break inside it, such as at a soft hyphen. CSS Fonts 4 leaves the
+// shares to the engine; Chromium and Firefox both use equal ones.
 void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::uint32_t end,
                                    std::uint32_t firstGlyph, double advance, bool unsafe) {
     std::vector<std::uint32_t> starts{begin};
@@ -359,14 +361,15 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
     std::size_t inked = 0;
     for (std::size_t i = 0; i + 1 < starts.size(); ++i)
         inked += hasInk(starts[i], starts[i + 1]) ? 1 : 0;
-    // Where nothing is shaped anew, a ligature across a soft hyphen stays before it whole (Firefox 153).
+    // An engine that does not reshape at breaks keeps a ligature across a soft hyphen whole, before the break
+    // (Firefox 153).
     const std::u16string_view spanned = std::u16string_view(text_).substr(begin, end - begin);
     const bool undivided =
         !profile_.reshapesAtBreaks() && spanned.find(softHyphen) != std::u16string_view::npos;
     const auto glyphs = static_cast<std::uint32_t>(made_->glyphs_.size());
     const bool rightToLeft = item.level % 2 != 0;
     for (std::size_t i = 0; i + 1 < starts.size(); ++i) {
-        // The glyphs go with the leftmost share, from whose edge they are placed.
+        // The glyphs belong to the leftmost share, because their positions are relative to its left edge.
         const bool leftmost = rightToLeft ? i + 2 == starts.size() : i == 0;
         Cluster cluster;
         cluster.begin = starts[i];
@@ -508,7 +511,7 @@ void ParagraphBuilder::addOpportunities() {
     addOverflowOpportunities();
 }
 
-// Where a word too wide for its line may be cut. CSS Text 3 § 5.5: at grapheme clusters.
+// Opportunities inside words that are wider than the line. CSS Text 3 § 5.5: between grapheme clusters.
 void ParagraphBuilder::addOverflowOpportunities() {
     const std::vector<Cluster>& clusters = made_->clusters_;
     std::uint32_t begin = 0;
@@ -516,9 +519,9 @@ void ParagraphBuilder::addOverflowOpportunities() {
         const bool wide = made_->ems(begin, word.lineEnd) > narrowestCutWord;
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
             if (!graphemes_[clusters[i].begin]) continue;
-            const bool rescue = profile_.breaksOverflowingWordBefore(text_, clusters[i].begin);
+            const bool always = profile_.breaksOverflowingWordBefore(text_, clusters[i].begin);
             Opportunity cut =
-                opportunity(i, rescue ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap);
+                opportunity(i, always ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap);
             cut.lineEnd = i;
             if (wide) correct(cut);
             made_->overflowOpportunities_.push_back(cut);

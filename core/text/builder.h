@@ -1,4 +1,5 @@
-// Makes paragraphs: copy → text → levels, faces, items → glyphs → clusters → opportunities.
+// Builds paragraphs: copy → text → bidirectional levels, faces, items → glyphs → clusters → break
+// opportunities.
 #pragma once
 
 #include <memory>
@@ -9,6 +10,7 @@
 
 namespace tenter::text {
 
+/// Builds one `Paragraph` from copy, style, fonts and break profile.
 class ParagraphBuilder {
 public:
     ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
@@ -16,7 +18,7 @@ public:
     std::shared_ptr<const Paragraph> build();
 
 private:
-    /// Code units [begin, end) shaped in one go.
+    /// UTF-16 code units [begin, end) with one face, level and script: shaped in one call.
     struct Item {
         std::uint32_t begin = 0;
         std::uint32_t end = 0;
@@ -30,10 +32,10 @@ private:
     void applyCase();
     void findLevels();
     void findFaces();
-    /// True if the style itself names the face's family: what is drawn by it is as it was meant.
+    /// True if the style names the family of `face`; its glyphs are then no fallback.
     [[nodiscard]] bool isNamed(const FacePtr& face) const;
-    /// Notes that the family lacks `grapheme`, which `face` draws: by its script, so that copy of one script
-    /// is told once.
+    /// Adds a note that the family lacks `grapheme` and that `face` draws it. The note names the script, so
+    /// that there is one note for each script.
     void addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme, const FacePtr& face) const;
     void itemise();
     void shape(const Item& item);
@@ -50,7 +52,8 @@ private:
     [[nodiscard]] std::uint16_t runOf(std::size_t unit, const FacePtr& face);
     [[nodiscard]] Buffer shaped(const Item& item, std::uint32_t begin, std::uint32_t end) const;
     [[nodiscard]] double advance(const Item& item, std::uint32_t begin, std::uint32_t end) const;
-    /// Ends a line at cluster `cluster` and says what shaping anew to that break changes.
+    /// The opportunity before cluster `cluster`, with the change of width that reshaping to that break
+    /// causes.
     [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
     void correct(Opportunity& opportunity) const;
 
@@ -60,15 +63,15 @@ private:
     const BreakProfile& profile_;
     std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();
     std::u16string& text_;
-    std::vector<std::uint16_t> copyRun_;                // for each unit, its run of the copy
+    std::vector<std::uint16_t> copyRun_;                // for each unit, the index of its run in the copy
     std::vector<std::uint8_t> levels_;                  // for each unit
     std::vector<FacePtr> faces_;                        // for each unit
     std::vector<bool> fallback_;                        // for each unit
-    BreakMap graphemes_;                                // for each unit, whether a grapheme starts there
-    std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // what its manner may be drawn with
+    BreakMap graphemes_;                                // for each unit, true if a grapheme starts there
+    std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // for each run of the copy, its candidate faces
     std::vector<Item> items_;
     std::vector<std::pair<std::size_t, FacePtr>> runKeys_;
-    std::vector<bool> unsafe_;           // for each cluster: breaking before it changes glyphs around
+    std::vector<bool> unsafe_;           // for each cluster, true if a break before it changes glyphs
     std::vector<std::uint32_t> itemOf_;  // for each cluster
     std::vector<double> exact_;          // for each cluster, its advance in em
 };

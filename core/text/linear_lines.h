@@ -1,5 +1,5 @@
-// Greedy lines along a stretch of viewport widths: how many there are, how long that stays so, and where they
-// are a tight fit.
+// Greedy line breaking over a range of viewport widths: the number of lines, the range in which it is valid,
+// and the widths at which a line is a tight fit.
 #pragma once
 
 #include "text/breaker.h"
@@ -7,15 +7,17 @@
 
 namespace tenter::text {
 
+/// A line query in which sizes and widths are linear in the viewport width.
 using LinearLineQuery = LineQueryOf<units::Linear>;
 
-/// The breaker's witness along a stretch: each decision is a linear inequality, and the nearest width at
-/// which one turns over ends the stretch.
+/// A policy for `Breaker` that counts lines over a range of widths. Each decision is a linear inequality; the
+/// range ends at the nearest width at which one of them changes its outcome.
 class LinearLineCounter {
 public:
-    /// Lines with less slack than `share` are tight.
+    /// `available`: the width lines are broken at. `share`: the slack below which a line is a tight fit.
     LinearLineCounter(const units::Linear& available, double share) : available_(available), share_(share) {}
 
+    /// True if a line of `width` fits just past the start.
     bool fits(const units::Linear& width) {
         const double room = available_.value + fitTolerance - width.value;
         const double gain = available_.slope - width.slope;
@@ -24,6 +26,7 @@ public:
         return room > 0;
     }
 
+    /// Counts a line of `width`; `over` is the width that did not fit and so ended it, or 0.
     void line(const LineStart& /*start*/, const Opportunity& /*end*/, const units::Linear& width,
               const units::Linear& over) {
         ++lines_;
@@ -36,10 +39,12 @@ public:
     }
 
     [[nodiscard]] std::uint32_t lines() const { return lines_; }
+    /// True if a line is wider than the available width.
     [[nodiscard]] bool overflows() const { return overflows_; }
-    /// The decisions hold for 0 < t ≤ this.
+    /// The end of the range in CSS px past its start: every decision is valid for 0 < t ≤ `until()`.
     [[nodiscard]] double until() const { return until_; }
-    /// Some line is tight before the one and past the other.
+    /// Some line is a tight fit for t < `tightBefore()`, and some line for t > `tightPast()`. CSS px past the
+    /// start.
     [[nodiscard]] double tightBefore() const { return tightBefore_; }
     [[nodiscard]] double tightPast() const { return tightPast_; }
 

@@ -18,7 +18,7 @@ namespace {
 
 using Iterator = std::unique_ptr<icu::BreakIterator>;
 
-/// Boundaries of `text` by `iterator`; the end counts, the start does not unless asked.
+/// Entry i is true if `iterator` has a boundary of `text` at code unit i; both ends are boundaries.
 BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
     BreakMap map(text.size() + 1, false);
     if (iterator == nullptr) return map;
@@ -28,7 +28,7 @@ BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
     if (U_SUCCESS(status))
         for (int at = iterator->first(); at != icu::BreakIterator::DONE; at = iterator->next())
             map[static_cast<std::size_t>(at)] = true;
-    // The iterator must not go on looking at text that its caller is about to free.
+    // The iterator must not keep a pointer to text that the caller will free.
     UErrorCode cleared = U_ZERO_ERROR;
     UText* nothing = utext_openUChars(nullptr, u"", 0, &cleared);
     iterator->setText(nothing, cleared);
@@ -40,7 +40,7 @@ BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
 }  // namespace
 
 BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, LineStrictness strictness) {
-    // Making an iterator costs far more than using one.
+    // Creating an iterator takes far longer than using one.
     thread_local std::map<std::pair<std::string, LineStrictness>, Iterator> made;
     Iterator& iterator = made[{language, strictness}];
     if (!iterator) {

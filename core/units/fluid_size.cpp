@@ -25,14 +25,14 @@ FluidSize FluidSize::from(const Ramp& ramp, double root, Unit unit, Unit slope) 
 
 double FluidSize::resolveTruncated(const LengthBasis& basis, double step) const {
     if (flat_) return minimum_.resolve(basis);
-    double following = slope_.resolve(basis);
-    if (step > 0 && slope_.unit() == Unit::Vw) following = std::trunc(following / step) * step;
-    return clamped(following, basis);
+    double growing = slope_.resolve(basis);
+    if (step > 0 && slope_.unit() == Unit::Vw) growing = std::trunc(growing / step) * step;
+    return clamped(growing, basis);
 }
 
 std::string FluidSize::css() const {
     if (flat_) return minimum_.css();
-    // A bare `0` is a number, which calculations do not add to lengths: a zero term is left out.
+    // In a calculation a bare `0` is a number, which cannot be added to a length, so a zero term is left out.
     std::string between;
     if (!base_.isZero() || slope_.isZero()) between = base_.isZero() ? "0px" : base_.css();
     if (!slope_.isZero()) {

@@ -1,5 +1,5 @@
-// Straight lines in the viewport width: a number type in which what is computed at one width is known for a
-// stretch of widths.
+// A number type for quantities that are linear in the viewport width. A formula computed with it gives the
+// result for a range of widths at once.
 #pragma once
 
 #include <algorithm>
@@ -8,23 +8,22 @@
 
 namespace tenter::units {
 
-/// A quantity along the viewport width, from some start on: `value + slope · t` at `t` CSS px past the start,
-/// for 0 < t ≤ `until`. Whatever is computed from such numbers by sums, multiples, `min`, `max`,
-/// `order` and `floor` is again one, and holds as long as every comparison made on the way keeps its
-/// answer.
+/// A quantity that is linear in the viewport width: `value + slope · t` at `t` CSS px past a start width,
+/// valid for 0 < t ≤ `until`. Sums, multiples, `min`, `max`, `order` and `floor` of such numbers are such
+/// numbers again. A result is valid for as long as every comparison that led to it keeps its outcome.
 struct Linear {
     constexpr Linear() = default;
-    // A constant is a straight line too, and formulas are full of them.
+    // Implicit, because formulas contain many constants.
     constexpr Linear(double constant) : value(constant) {}  // NOLINT(google-explicit-constructor)
     constexpr Linear(double at, double rise, double end = std::numeric_limits<double>::infinity())
         : value(at), slope(rise), until(end) {}
 
     double value = 0;
-    double slope = 0;  ///< a px of width
+    double slope = 0;  ///< change for each CSS px of width
     double until = std::numeric_limits<double>::infinity();
 
     [[nodiscard]] double at(double t) const { return value + slope * t; }
-    /// The same line from `t` past its start on.
+    /// The same quantity with its start moved by `t` CSS px.
     [[nodiscard]] Linear from(double t) const { return {at(t), slope, until - t}; }
 
     friend Linear operator+(const Linear& a, const Linear& b) {
@@ -42,11 +41,11 @@ struct Linear {
     Linear& operator+=(const Linear& other) { return *this = *this + other; }
 };
 
-/// Quantities this near, in CSS px, are taken for equal at a start, so that the rounding of doubles decides
-/// nothing: past the start the flatter of two rising ones is the less.
+/// Two quantities that differ by no more than this at their start, in CSS px, count as equal there; their
+/// slopes then decide which is less. Without it the rounding of doubles would decide.
 inline constexpr double tieTolerance = 1e-10;
 
-/// Whether one quantity is less than another, and for how long.
+/// Whether one quantity is less than another, and up to which `t` that stays so.
 struct Order {
     bool less = false;
     double until = std::numeric_limits<double>::infinity();
@@ -66,12 +65,13 @@ inline Order order(const Linear& a, const Linear& b) {
     return result;
 }
 
-/// Lets `number` hold no longer than `until`.
+/// Shortens the range in which `number` is valid to `until`; does nothing for a plain number.
 inline void limitRange(double& /*number*/, double /*until*/) {}
 inline void limitRange(Linear& number, double until) {
     number.until = std::min(number.until, until);
 }
 
+/// The smaller of two quantities, valid for as long as it stays the smaller.
 template <class Number>
 Number min(const Number& a, const Number& b) {
     const Order which = order(a, b);
@@ -79,6 +79,7 @@ Number min(const Number& a, const Number& b) {
     limitRange(result, which.until);
     return result;
 }
+/// The larger of two quantities, valid for as long as it stays the larger.
 template <class Number>
 Number max(const Number& a, const Number& b) {
     const Order which = order(a, b);
@@ -94,7 +95,7 @@ inline bool isZero(const Linear& number) {
     return number.value == 0 && number.slope == 0;
 }
 
-/// The whole number at or below.
+/// The largest whole number that is not above `number`, valid for as long as it stays the same.
 inline double floor(double number) {
     return std::floor(number);
 }

@@ -1,4 +1,4 @@
-// The window at 1280×800: a tick of a drag, from the width that is set to the last pixel that is painted.
+// Times of the window at 1280×800: one step of a drag, from the new value to the last painted pixel.
 #include <benchmark/benchmark.h>
 #include <malloc.h>
 
@@ -19,7 +19,7 @@ namespace tenter::bench {
 
 namespace {
 
-/// A window with a sample in it, its pictures read and its layout at rest.
+/// A window that shows a sample, after its pictures are read and its layout is stable.
 struct Shown {
     explicit Shown(const std::string& name) {
         window.resize(1280, 800);
@@ -32,7 +32,7 @@ struct Shown {
         low = window.viewing().shown().leastWidth;
         high = window.viewing().shown().mostWidth;
     }
-    /// Everything that is due is done: layout requests, then one paint of what has changed.
+    /// Handles pending layout requests, then paints once.
     static void paint() {
         QCoreApplication::sendPostedEvents();
         QCoreApplication::processEvents();
@@ -57,7 +57,7 @@ void tick(benchmark::State& state, const std::string& name, double step, bool al
             Shown::paint();
         });
     }
-    spread.tell(state);
+    spread.report(state);
 }
 
 void dragWidth(benchmark::State& state) {
@@ -80,7 +80,7 @@ void dragWidthOfAllVariants(benchmark::State& state) {
 }
 BENCHMARK(dragWidthOfAllVariants)->Unit(benchmark::kMillisecond)->Iterations(runs(1600));
 
-// A wish, while the sizes that it was solved for are shown: every tick solves and shows anew.
+// Dragging a wish while a proposal is shown: each step solves again and shows the result.
 void dragWish(benchmark::State& state) {
     Shown shown("shore-walks");
     desktop::Document& document = shown.window.document();
@@ -100,11 +100,11 @@ void dragWish(benchmark::State& state) {
             Shown::paint();
         });
     }
-    spread.tell(state);
+    spread.report(state);
 }
 BENCHMARK(dragWish)->Unit(benchmark::kMillisecond)->Iterations(runs(60));
 
-// A ramp's end: every tick makes the row ready anew, and both plots with it.
+// Dragging the end of a ramp: each step prepares the row again and updates both plots.
 void dragRampEnd(benchmark::State& state) {
     Shown shown(twelveCards);
     Spread spread;
@@ -125,7 +125,7 @@ void dragRampEnd(benchmark::State& state) {
             Shown::paint();
         });
     }
-    spread.tell(state);
+    spread.report(state);
 }
 BENCHMARK(dragRampEnd)->Unit(benchmark::kMillisecond)->Iterations(runs(400));
 
@@ -143,12 +143,12 @@ void scrollRow(benchmark::State& state) {
             Shown::paint();
         });
     }
-    spread.tell(state);
+    spread.report(state);
 }
 BENCHMARK(scrollRow)->Unit(benchmark::kMillisecond)->Iterations(runs(400));
 
-// 500 steps of undo, as many as are kept, on a row imported from a page of 2 MB. Memory is what the allocator
-// has handed out.
+// 500 undo steps, the maximum that is kept, for a row imported from a page of 2 MB. Memory is what the
+// allocator reports as in use.
 void undoFiveHundredSteps(benchmark::State& state) {
     constexpr int steps = 500;
     desktop::Document document;
@@ -174,7 +174,7 @@ void undoFiveHundredSteps(benchmark::State& state) {
                     project.style.text.of("heading").size = *units::Ramp::between({360, 16}, {1400, size});
                 });
             });
-    spread.tell(state);
+    spread.report(state);
     state.counters["undo_MB"] = static_cast<double>(mallinfo2().uordblks - before) / 1e6;
 }
 BENCHMARK(undoFiveHundredSteps)->Unit(benchmark::kMillisecond)->Iterations(1);

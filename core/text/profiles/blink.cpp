@@ -1,4 +1,4 @@
-// The rules of Chromium's family, measured in Chromium 156 on 2026-11-25 with hinting off.
+// The rules of Chromium (Blink), measured in Chromium 156 on 2026-11-25 without hinting.
 #include <unicode/uchar.h>
 
 #include <cmath>
@@ -12,12 +12,12 @@
 namespace tenter::text {
 namespace {
 
-/// True where Chromium asks UAX #14 rather than its own table of ASCII pairs.
+/// True for a character whose breaks Chromium takes from UAX #14, not from its table of ASCII pairs.
 bool isBeyondTable(char16_t unit) {
     return unit > u'~' && unit != noBreakSpace;
 }
 
-/// Lines that are balanced at most.
+/// Paragraphs with more lines are broken greedily.
 constexpr std::uint32_t mostBalanced = 6;
 
 class Blink final : public BreakProfile {
@@ -27,7 +27,7 @@ public:
         return std::make_unique<Blink>(ratio);
     }
     [[nodiscard]] std::string_view name() const override { return "blink"; }
-    [[nodiscard]] std::string_view title() const override { return "Chromium’s family"; }
+    [[nodiscard]] std::string_view title() const override { return "Chromium"; }
 
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
         BreakMap map = icuLineBreaks(text, language, LineStrictness::Normal);
@@ -37,14 +37,16 @@ public:
         return map;
     }
 
-    [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view, std::size_t) const override { return false; }
+    [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view, std::size_t) const override {
+        return false;
+    }
 
     [[nodiscard]] CaseEdits uppercase(std::u16string_view text, const std::string& language) const override {
         return icuUppercase(text, language);
     }
 
     [[nodiscard]] CaseEdits capitalize(std::u16string_view text, const std::string&) const override {
-        // Without regard to language.
+        // Chromium ignores the language here.
         CaseEdits edits;
         const BreakMap words = capitalizedWords(text, "");
         for (std::size_t i = 0; i < text.size(); ++i) {
@@ -102,7 +104,7 @@ public:
     }
 
 private:
-    /// Chromium's layout unit is 1/64 of a device px; it counts in floats before it cuts down to it.
+    /// Chromium's layout unit is 1/64 device px; it computes in floats before it truncates to the unit.
     [[nodiscard]] double floor64(double length) const {
         return std::floor(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;
     }
@@ -119,7 +121,7 @@ private:
         return blinkBreaksBetween(before, after);
     }
 
-    double ratio_;  ///< device px to a CSS px
+    double ratio_;  ///< device px in a CSS px
 };
 
 }  // namespace

@@ -1,4 +1,4 @@
-// Firefox's rules, measured in Firefox 153 on 2026-11-25.
+// The rules of Firefox (Gecko), measured in Firefox 153 on 2026-11-25.
 #include <unicode/locid.h>
 #include <unicode/uchar.h>
 #include <unicode/unistr.h>
@@ -20,12 +20,12 @@ constexpr std::u16string_view signs = u"$%+\\";
 bool isIn(std::u16string_view set, char16_t unit) {
     return set.find(unit) != std::u16string_view::npos;
 }
-/// What a line may start with after a hyphen, even one that starts its word.
+/// True for a character before which a line may break after a hyphen, even if the hyphen starts its word.
 bool mayFollowHyphen(char16_t unit) {
     return isIn(u"#&*<=>@^_`~", unit) || isAsciiLetter(unit);
 }
 
-/// Firefox's app unit is 1/60 px.
+/// Rounds to Firefox's app unit, 1/60 px.
 double round60(double length) {
     return std::round(length * 60) / 60;
 }
@@ -39,7 +39,7 @@ public:
     [[nodiscard]] std::string_view name() const override { return "gecko"; }
     [[nodiscard]] std::string_view title() const override { return "Firefox"; }
 
-    /// Without regard to language: quotation marks do not break in Chinese or Japanese either.
+    /// Firefox ignores the language here: quotation marks do not break in Chinese or Japanese either.
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string&) const override {
         BreakMap map = icuLineBreaks(text, "en", LineStrictness::Strict);
         for (std::size_t i = 1; i < text.size(); ++i)
@@ -48,7 +48,8 @@ public:
         return map;
     }
 
-    /// A hyphen between a letter or digit and a digit: a break only where the whole word overflows its line.
+    /// After a hyphen between a letter or digit and a digit, Firefox breaks only if the word overflows its
+    /// line.
     [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view text, std::size_t i) const override {
         return i > 1 && i < text.size() && text[i - 1] == u'-' && isAsciiDigit(text[i]) &&
                isAsciiAlphanumeric(text[i - 2]);
@@ -59,7 +60,8 @@ public:
     }
 
     [[nodiscard]] CaseEdits capitalize(std::u16string_view text, const std::string& language) const override {
-        // The first letter of each word by full mapping and by language: ß, ŉ, ﬁ; İ in Turkish, IJ in Dutch.
+        // Firefox maps the first letter of each word fully (ß, ŉ, ﬁ) and by language (İ in Turkish, IJ in
+        // Dutch).
         CaseEdits edits;
         const BreakMap words = capitalizedWords(text, language);
         for (std::size_t i = 0; i < text.size(); ++i) {
@@ -100,13 +102,14 @@ public:
     }
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
-    /// FreeType counts sizes in 1/64 of a device px.
+    /// FreeType stores sizes in 1/64 device px.
     [[nodiscard]] double drawnSize(double size) const override {
         return std::round(round60(size) * ratio_ * 64) / 64 / ratio_;
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return round60(advance); }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
-        // FreeType counts 1/64 px to a font's unit in 1/65 536, and what it rounds up in 1/64 px again.
+        // FreeType stores the scale from font units to 1/64 px in steps of 1/65 536, and rounds metrics to
+        // 1/64 px before it rounds them up to px.
         const double perUnit = std::round(drawnSize(size) * ratio_ * 64 * 65536 / face.unitsPerEm()) / 65536;
         const auto whole = [&](double em) {
             const double metric = em * face.unitsPerEm() * perUnit;
@@ -118,7 +121,7 @@ public:
         return {above, lineHeight - above};
     }
 
-    /// A dictionary for scripts without spaces, and a font for emoji.
+    /// Firefox has its own dictionary for scripts without spaces, and its own emoji font.
     [[nodiscard]] bool usesEngineData(std::u16string_view text) const override {
         return breaksByDictionary(text) || holdsEmoji(text);
     }
@@ -127,9 +130,10 @@ public:
                                                       const LineQuery& query) const override {
         return balancedByWidth(paragraph, query, *this, 10);
     }
-    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& /*paragraph*/, const LinearLineQuery& /*query*/,
-                                              std::uint32_t greedy, double& /*until*/) const override {
-        return greedy;  // a narrower line never needs fewer
+    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& /*paragraph*/,
+                                              const LinearLineQuery& /*query*/, std::uint32_t greedy,
+                                              double& /*until*/) const override {
+        return greedy;  // the rule keeps the greedy number of lines
     }
 
 private:
@@ -146,7 +150,7 @@ private:
         return icu;
     }
 
-    double ratio_;  ///< device px to a CSS px; app units are 1/60 of the latter
+    double ratio_;  ///< device px in a CSS px; app units are 1/60 CSS px
 };
 
 }  // namespace
