@@ -15,7 +15,7 @@
 #include <set>
 
 #include "axis/axis_pane.h"
-#include "axis/verdict_lane.h"
+#include "axis/comparison_lane.h"
 #include "compare/browser_run.h"
 #include "compare/compare_dialog.h"
 #include "compare/comparison.h"
@@ -128,8 +128,8 @@ private slots:
         judge::Verdict verdict;
         std::string wrong;
         connect(
-            &run, &BrowserRun::read, this, [&](const std::vector<double>& widths, const QByteArray& json) {
-                const auto read = judge::readings(json.toStdString(), wrong);
+            &run, &BrowserRun::measured, this, [&](const std::vector<double>& widths, const QByteArray& json) {
+                const auto read = judge::parseBrowserLayouts(json.toStdString(), wrong);
                 if (!read || read->size() != 1 || widths.size() != 1) return;
                 const layout::PreparedRow row(document_->project(), 0, document_->store(), browser.profile());
                 verdict = judge::judge(row, layout::layOut(row, widths[0]), read->front());
@@ -146,7 +146,7 @@ private slots:
         QCOMPARE(runs[0].worst.what, judge::Difference::What::Lines);
         QCOMPARE(runs[0].worst.card, std::optional<std::size_t>(1));
         QCOMPARE(runs[0].worst.part, std::optional<std::size_t>(1));
-        QVERIFY(runs[0].worst.read >= runs[0].worst.computed + 1);
+        QVERIFY(runs[0].worst.measured >= runs[0].worst.computed + 1);
         QVERIFY(verdict.largestBox > 5);
         QCOMPARE(axis::barOf(verdict), 1.0);
     }
@@ -157,12 +157,12 @@ private slots:
         Survey survey(*viewing_);
         axis::AxisPane pane(*viewing_, survey);
         Comparison comparison(*viewing_);
-        pane.addVerdicts(comparison);
+        pane.addComparisonLane(comparison);
         pane.resize(900, 300);
         pane.show();
         CompareDialog dialog(comparison, *viewing_, nullptr);
         dialog.show();
-        auto* lane = pane.findChild<axis::VerdictLane*>();
+        auto* lane = pane.findChild<axis::ComparisonLane*>();
         QVERIFY(lane != nullptr && !lane->isVisible());
 
         QSignalSpy finished(&comparison, &Comparison::finished);
@@ -171,12 +171,12 @@ private slots:
         QCOMPARE(post(frame, R"({"layouts": []})"), QByteArray(R"({"widths": [700,900]})"));
         QCOMPARE(post(frame, readingsOf({700, 900}, 900)), QByteArray(R"({"widths": []})"));
         QTRY_VERIFY_WITH_TIMEOUT(!finished.isEmpty(), 20000);
-        QCOMPARE(headline(comparison), QString("Chromium differs at 1 of 2 widths"));
+        QCOMPARE(headline(comparison), QString("Chromium differs from Tenter at 1 of 2 widths"));
         QVERIFY(lane->isVisible());
-        QVERIFY2(lane->says(pane.scale().x(700)).contains("agrees"),
-                 qPrintable(lane->says(pane.scale().x(700))));
-        QVERIFY2(lane->says(pane.scale().x(900)).contains("differs"),
-                 qPrintable(lane->says(pane.scale().x(900))));
+        QVERIFY2(lane->toolTipAt(pane.scale().x(700)).contains("agrees"),
+                 qPrintable(lane->toolTipAt(pane.scale().x(700))));
+        QVERIFY2(lane->toolTipAt(pane.scale().x(900)).contains("differs"),
+                 qPrintable(lane->toolTipAt(pane.scale().x(900))));
         auto* list = dialog.findChild<QListWidget*>();
         QCOMPARE(list->count(), 1);
         QVERIFY2(list->item(0)->text().contains("heading, card 2"), qPrintable(list->item(0)->text()));
@@ -251,14 +251,14 @@ private slots:
         Comparison comparison(*viewing_);
         CompareDialog dialog(comparison, *viewing_, nullptr);
         dialog.show();
-        dialog.offer({});
+        dialog.setBrowsers({});
         const auto shows = [&](const QString& words) {
             for (const QLabel* label : dialog.findChildren<QLabel*>())
                 if (label->isVisible() && label->text().contains(words)) return true;
             return false;
         };
         QVERIFY(shows("apt install"));
-        dialog.offer({{Browser::Kind::Firefox, "Firefox", "firefox"}});
+        dialog.setBrowsers({{Browser::Kind::Firefox, "Firefox", "firefox"}});
         QVERIFY(!shows("apt install"));
     }
 

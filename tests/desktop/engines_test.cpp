@@ -10,9 +10,9 @@
 #include <QtTest>
 
 #include "axis/axis_pane.h"
-#include "axis/engines_lane.h"
+#include "axis/differences_lane.h"
 #include "document/engine_sweep.h"
-#include "document/engines.h"
+#include "document/wording.h"
 #include "row/figures.h"
 #include "row/row_view.h"
 #include "window/main_window.h"
@@ -56,8 +56,8 @@ private slots:
 
     void marksOnTheAxisWhereLineCountsDiffer() {
         const EngineSweep& sweep = swept();
-        QVERIFY(!sweep.stretches().empty());
-        const sweep::Stretch& stretch = sweep.stretches().front();
+        QVERIFY(!sweep.differences().empty());
+        const sweep::LineDifference& stretch = sweep.differences().front();
         const auto index = [&](const QJsonArray& counts) {
             return counts[static_cast<int>(stretch.card)].toArray()[static_cast<int>(stretch.part)].toInt();
         };
@@ -65,21 +65,21 @@ private slots:
             QCOMPARE(index(commandLineCounts("blink", width)), static_cast<int>(stretch.lines[0]));
             QCOMPARE(index(commandLineCounts("gecko", width)), static_cast<int>(stretch.lines[1]));
         }
-        auto* lane = window_->findChild<axis::EnginesLane*>();
+        auto* lane = window_->findChild<axis::DifferencesLane*>();
         // In a window this low there is no room for every lane at first.
         for (QAction* toggle : window_->findChild<axis::AxisPane*>()->laneActions())
-            if (toggle->text() == "Engines" && !toggle->isChecked()) toggle->trigger();
+            if (toggle->text() == "Browser differences" && !toggle->isChecked()) toggle->trigger();
         QVERIFY(lane != nullptr && lane->isVisible());
         const auto* pane = window_->findChild<axis::AxisPane*>();
-        const QString says = lane->says(pane->scale().x(stretch.first));
+        const QString says = lane->toolTipAt(pane->scale().x(stretch.first));
         QVERIFY2(says.contains("Firefox") && says.contains("card"), qPrintable(says));
     }
 
     void goesToWhereEnginesDiffer() {
         const EngineSweep& sweep = swept();
         viewing().setWidth(viewing().shown().leastWidth);
-        const double first = sweep.spans().front().first > viewing().width() ? sweep.spans().front().first
-                                                                             : sweep.spans().at(1).first;
+        const double first = sweep.ranges().front().first > viewing().width() ? sweep.ranges().front().first
+                                                                             : sweep.ranges().at(1).first;
         QTest::keyClick(window_.get(), Qt::Key_E, Qt::ControlModifier);
         QCOMPARE(viewing().width(), first);
     }
@@ -97,22 +97,22 @@ private slots:
         });
         QVERIFY(!sweep->isFresh());
         QTRY_VERIFY_WITH_TIMEOUT(sweep->isFresh(), 20000);
-        QVERIFY(sweep->stretches().empty());
+        QVERIFY(sweep->differences().empty());
     }
 
     void saysInTheFiguresWhatTheOtherMakes() {
-        const sweep::Stretch stretch = swept().stretches().front();
+        const sweep::LineDifference stretch = swept().differences().front();
         viewing().setWidth(stretch.first);
         const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;
-        const QString under = row::figuresOf(viewing(), part).spoken();
+        const QString under = row::figuresOf(viewing(), part).asSentence();
         QVERIFY2(under.contains("Firefox " + linesTitle(stretch.lines[1])), qPrintable(under));
         viewing().setProfile(text::gecko());
-        const QString over = row::figuresOf(viewing(), part).spoken();
-        QVERIFY2(over.contains("Chromium’s family " + linesTitle(stretch.lines[0])), qPrintable(over));
+        const QString over = row::figuresOf(viewing(), part).asSentence();
+        QVERIFY2(over.contains("Chromium " + linesTitle(stretch.lines[0])), qPrintable(over));
     }
 
     void drawsAMarkBesideThePartThatDiffers() {
-        const sweep::Stretch stretch = swept().stretches().front();
+        const sweep::LineDifference stretch = swept().differences().front();
         viewing().setWidth(stretch.first);
         auto* row = window_->findChild<row::RowView*>();
         const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;

@@ -70,7 +70,7 @@ private slots:
         bool saysNone = false;
         for (const QLabel* label : panel_->findChildren<QLabel*>())
             saysNone =
-                saysNone || (label->isVisible() && label->text().startsWith("Nothing found at any width"));
+                saysNone || (label->isVisible() && label->text().startsWith("No findings at any width"));
         QVERIFY(saysNone);
     }
 
@@ -169,9 +169,9 @@ private slots:
         const sweep::WrapPoint wrap = survey().sweep().wraps.front();
         auto* lane = window_->findChild<axis::WrapsLane*>();
         QVERIFY(lane->isVisible());
-        const QString says = lane->says(axis_->scale().x(wrap.width));
+        const QString says = lane->toolTipAt(axis_->scale().x(wrap.width));
         QVERIFY2(says.contains("card " + QString::number(wrap.card + 1)), qPrintable(says));
-        QCOMPARE(lane->says(-1000), QString());
+        QCOMPARE(lane->toolTipAt(-1000), QString());
         QCOMPARE(lane->accessibleDescription(), QString("%1 wrap points").arg(survey().sweep().wraps.size()));
         // Those of the selected part stand out.
         const QImage plain = lane->grab().toImage();
@@ -300,10 +300,10 @@ private slots:
         for (int i = 0; i < told.size(); ++i)
             QCOMPARE(survey().findings()[static_cast<std::size_t>(i)].share,
                      told[i].toObject()["share"].toDouble());
-        QVERIFY2(index(0).data().toString().contains("of the visits"),
+        QVERIFY2(index(0).data().toString().contains("% of visits"),
                  qPrintable(index(0).data().toString()));
-        const QString says = lane->says(axis_->scale().x(390));
-        QVERIFY2(says.contains("visits") && says.contains('%'), qPrintable(says));
+        const QString says = lane->toolTipAt(axis_->scale().x(390));
+        QVERIFY2(says.contains("visits") && says.contains("% of all visits"), qPrintable(says));
         // Whatever the project is.
         window_->openFile(sample("night-sky"));
         QTRY_VERIFY(survey().isFresh());
@@ -323,12 +323,12 @@ private slots:
         QVERIFY(survey().audience().empty());
         bool told = false;
         for (const auto* text : window_->findChildren<QPlainTextEdit*>())
-            told = told || (text->isVisible() && text->toPlainText().contains("no heading names the width"));
+            told = told || (text->isVisible() && text->toPlainText().contains("No heading names the width"));
         QVERIFY(told);
     }
 
     void opensPlotsOfHeightsAndPictures() {
-        for (const char* name : {"Card height", "Picture"}) {
+        for (const char* name : {"Card height", "Picture size"}) {
             axis::Disclosure* disclosure = nullptr;
             for (auto* one : axis_->findChildren<axis::Disclosure*>())
                 if (one->text() == name) disclosure = one;
@@ -354,7 +354,7 @@ private slots:
         for (QAction* toggle : axis_->laneActions())
             if (toggle->text() == "Thumbnails") toggle->trigger();
         QVERIFY(lane->isVisible());
-        const auto told = checks::tellingWidths(viewing().shown(), 0, survey().findings());
+        const auto told = checks::keyWidths(viewing().shown(), 0, survey().findings());
         QTRY_COMPARE(lane->thumbnails().size(), told.size());
         for (std::size_t i = 0; i < told.size(); ++i) {
             axis::Thumbnail* thumbnail = lane->thumbnails()[i];
@@ -374,9 +374,9 @@ private slots:
         });
         QCOMPARE(axis_->themeBreakpoints().size(), std::size_t{1});
         QCOMPARE(axis_->themeBreakpoints()[0].width, 768.0);
-        const QString says = axis_->rulerSays(axis_->scale().x(768));
+        const QString says = axis_->rulerToolTipAt(axis_->scale().x(768));
         QVERIFY2(says.contains("768") && says.contains("(min-width: 48em)"), qPrintable(says));
-        QCOMPARE(axis_->rulerSays(axis_->scale().x(900)), QString());
+        QCOMPARE(axis_->rulerToolTipAt(axis_->scale().x(900)), QString());
         document().undoStack().undo();
         QVERIFY(axis_->themeBreakpoints().empty());
     }
@@ -403,7 +403,7 @@ private slots:
         QTRY_VERIFY(survey().isFresh() && !tells());
 
         QMenu menu(window_.get());
-        findings::fillSilencing(menu, document(), "");
+        findings::fillSilenceMenu(menu, document(), "");
         QCOMPARE(menu.actions().size(), 1);
         QVERIFY(menu.actions()[0]->text().contains("the client wants it so"));
         menu.actions()[0]->trigger();

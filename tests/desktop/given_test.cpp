@@ -14,7 +14,7 @@
 #include <algorithm>
 
 #include "axis/size_plot.h"
-#include "given/given_dialog.h"
+#include "page_import/import_dialog.h"
 #include "panels/side_panel.h"
 #include "panels/size_paste.h"
 #include "project/file.h"
@@ -35,11 +35,11 @@ private slots:
 
     void takesAPastedPagesRowAsOneStep() {
         const project::Project before = document().project();
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         QVERIFY(dialog != nullptr && !takeButton(dialog)->isEnabled());
         paste(dialog, theme("almanac"));
-        QVERIFY(dialog->reader().last().row.has_value());
-        QCOMPARE(dialog->reader().last().row->cards.size(), std::size_t{3});
+        QVERIFY(dialog->reader().result().row.has_value());
+        QCOMPARE(dialog->reader().result().row->cards.size(), std::size_t{3});
         QVERIFY(document().project() == before);
         QTest::keyClick(dialog, Qt::Key_Return, Qt::ControlModifier);
         QVERIFY(!dialog->isVisible());
@@ -63,51 +63,51 @@ private slots:
     }
 
     void takesTheThemesCssThatIsTyped() {
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog,
               "<ul><li><h3>Low water</h3><p>At noon, on the steps.</p></li>"
               "<li><h3>High water</h3><p>At six, by the wall.</p></li></ul>");
         auto* fold = dialog->findChild<QToolButton*>("theme");
-        QVERIFY(fold != nullptr && fold->text().contains("paste or write"));
+        QVERIFY(fold != nullptr && fold->text().contains("Paste or write"));
         QTest::mouseClick(fold, Qt::LeftButton);
-        auto* css = named<QPlainTextEdit>(dialog, "What the page’s theme says of the row, as CSS");
+        auto* css = named<QPlainTextEdit>(dialog, "Theme CSS that applies to the row");
         QVERIFY(css->isVisible());
         css->setFocus();
         const QString typed = "html { font-size: 62.5% } li { float: left }";
         QTest::keyClicks(css, typed);
         QTRY_VERIFY(!dialog->reader().isReading());
         QCOMPARE(css->toPlainText(), typed);
-        QCOMPARE(dialog->reader().last().adopted->project.page.rootSize, 10.0);
+        QCOMPARE(dialog->reader().result().adopted->project.page.rootSize, 10.0);
         takeButton(dialog)->click();
-        QVERIFY(document().project().given->theme.find("float: left") != std::string::npos);
+        QVERIFY(document().project().given->theme.str().find("float: left") != std::string::npos);
         QCOMPARE(document().project().page.rootSize, 10.0);
     }
 
     void changesNothingWhenItIsCancelled() {
         const project::Project before = document().project();
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
         QTest::keyClick(dialog, Qt::Key_Escape);
         QVERIFY(!dialog->isVisible());
         QVERIFY(document().project() == before && !document().isModified());
         // What was pasted is still there.
         dialog = openDialog();
-        QVERIFY(dialog != nullptr && dialog->isVisible() && dialog->reader().last().row.has_value());
+        QVERIFY(dialog != nullptr && dialog->isVisible() && dialog->reader().result().row.has_value());
     }
 
     void givesAnElementAnotherRole() {
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
-        const auto& row = [dialog]() -> const markup::GivenRow& { return *dialog->reader().last().row; };
+        const auto& row = [dialog]() -> const markup::GivenRow& { return *dialog->reader().result().row; };
         const markup::GivenCard& card = row().cards[0];
         const auto body = std::ranges::find(card.parts, "body", &markup::GivenPart::role);
         QVERIFY(body != card.parts.end());
         // In the drawing, then by the choice of roles.
-        QAbstractButton* box = dialog->findChild<given::CardDrawing*>()->boxOf(body->node);
+        QAbstractButton* box = dialog->findChild<page_import::CardDrawing*>()->boxOf(body->node);
         QVERIFY(box != nullptr);
         QTest::mouseClick(box, Qt::LeftButton);
         const QModelIndex chosen = dialog->findChild<QTreeView*>()->currentIndex();
-        QCOMPARE(given::ElementModel::nodeOf(chosen), body->node);
+        QCOMPARE(page_import::ElementModel::nodeOf(chosen), body->node);
         chooseRole(dialog, "Heading");
         for (const markup::GivenCard& one : row().cards)
             QCOMPARE(row().tree[std::ranges::find(one.parts, "heading", &markup::GivenPart::role)->node].name,
@@ -117,12 +117,12 @@ private slots:
     }
 
     void takesASelectorThatIsTypedAndTellsWhereOneIsWrong() {
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
-        const markup::GivenCard card = dialog->reader().last().row->cards[0];
+        const markup::GivenCard card = dialog->reader().result().row->cards[0];
         dialog->row().select(std::ranges::find(card.parts, "heading", &markup::GivenPart::role)->node);
         auto* selector = named<QLineEdit>(dialog, "Selector of all elements with this role");
-        auto* problem = named<QLabel>(dialog, "What is wrong with the change");
+        auto* problem = named<QLabel>(dialog, "Problem with the last change");
         type(selector, ".month h3 > [");
         QVERIFY2(problem->isVisible() && problem->text().startsWith("Column "), qPrintable(problem->text()));
         type(selector, ".nowhere");
@@ -130,12 +130,12 @@ private slots:
         QVERIFY(takeButton(dialog)->isEnabled());
         type(selector, ".month h3 a");
         QVERIFY2(!problem->isVisible(), qPrintable(problem->text()));
-        QCOMPARE(*dialog->reader().last().adopted->project.given->find("heading"),
+        QCOMPARE(*dialog->reader().result().adopted->project.given->find("heading"),
                  std::string(".month h3 a"));
     }
 
     void saysWhatIsWrongWithWhatIsNoRow() {
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, "nothing of the kind");
         auto* why = named<QLabel>(dialog, "Why no row was found");
         QVERIFY2(why->isVisible() && why->text().contains("row of cards"), qPrintable(why->text()));
@@ -147,13 +147,13 @@ private slots:
     }
 
     void readsALargePageBesideTheWindow() {
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         const QByteArray page = theme("almanac").toUtf8();
         const QByteArray large = page + "<!-- " + QByteArray(300 * 1000, 'x') + " -->";
         dialog->reader().setPage(large, {}, true);
         QVERIFY(dialog->reader().isReading() && !takeButton(dialog)->isEnabled());
         QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
-        QCOMPARE(dialog->reader().last().row->cards.size(), std::size_t{3});
+        QCOMPARE(dialog->reader().result().row->cards.size(), std::size_t{3});
     }
 
     void copiesTheStylesheetThatTheCommandLinePrints() {
@@ -267,24 +267,24 @@ private:
         return nullptr;
     }
 
-    given::GivenDialog* openDialog() {
+    page_import::ImportDialog* openDialog() {
         window_->activateWindow();
         if (!QTest::qWaitForWindowActive(window_.get())) return nullptr;
         QTest::keyClick(window_.get(), Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
-        auto* dialog = window_->findChild<given::GivenDialog*>();
+        auto* dialog = window_->findChild<page_import::ImportDialog*>();
         return dialog != nullptr && QTest::qWaitFor([dialog] { return dialog->isVisible(); }) ? dialog
                                                                                               : nullptr;
     }
 
     static QPushButton* takeButton(QDialog* dialog) {
         for (auto* button : dialog->findChildren<QPushButton*>())
-            if (button->text() == "&Take this row") return button;
+            if (button->text() == "&Import row") return button;
         return nullptr;
     }
 
-    static void paste(given::GivenDialog* dialog, const QString& html) {
+    static void paste(page_import::ImportDialog* dialog, const QString& html) {
         QGuiApplication::clipboard()->setText(html);
-        auto* box = dialog->findChild<given::PageBox*>();
+        auto* box = dialog->findChild<page_import::PageBox*>();
         box->setFocus();
         QTest::keyClick(box, Qt::Key_V, Qt::ControlModifier);
         QVERIFY(!box->toPlainText().isEmpty());
@@ -292,7 +292,7 @@ private:
     }
 
     static void chooseRole(QDialog* dialog, const QString& title) {
-        auto* roles = named<QComboBox>(dialog, "Role of the chosen element, in every card");
+        auto* roles = named<QComboBox>(dialog, "Role of the selected element, in every card");
         const int index = roles->findText(title);
         QVERIFY(index >= 0);
         roles->setCurrentIndex(index);
@@ -307,7 +307,7 @@ private:
     }
 
     void takeRow(const QString& name) {
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         QVERIFY(dialog != nullptr);
         paste(dialog, theme(name));
         takeButton(dialog)->click();

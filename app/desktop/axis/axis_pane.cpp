@@ -143,9 +143,9 @@ void AxisPane::addLane(const QString& name, const QString& subtitle, const QStri
     auto* action = new QAction(name, this);
     action->setCheckable(true);
     action->setChecked(open);
-    action->setToolTip(toolTip(description));
+    action->setToolTip(toolTipText(description));
     auto* disclosure = new Disclosure(name, subtitle, this);
-    disclosure->setToolTip(toolTip(description));
+    disclosure->setToolTip(toolTipText(description));
     disclosure->setAccessibleDescription(description);
     disclosure->setChecked(open);
     content->setVisible(open);

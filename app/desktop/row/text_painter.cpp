@@ -11,7 +11,7 @@ namespace tenter::desktop::row {
 
 namespace {
 
-// The correction of a line that starts at `cluster` without a space before it.
+// The correction of the advance at the start of a line that begins at `cluster` without a space before it.
 double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) {
     const auto at = [cluster](const std::vector<text::Opportunity>& list) {
         const auto found = std::lower_bound(
@@ -27,7 +27,7 @@ double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) 
 using UnderlineRows = TextPainter::UnderlineRows;
 
 struct UnderlineLook {
-    double below = 0;  // em, of its upper edge below the baseline
+    double below = 0;  // em, distance of its upper edge below the baseline
     double thickness = 0;
 };
 
@@ -43,7 +43,7 @@ UnderlineLook underlineOf(const text::Face& face) {
     return look;
 }
 
-// The rows of a line under text of `size` device px: the first below the baseline, and how many.
+// The underline of text with font size `size`, device px.
 UnderlineRows underlineRows(const UnderlineLook& look, double size) {
     return {std::max(1, static_cast<int>(std::lround(look.below * size))),
             std::max(1, static_cast<int>(std::lround(look.thickness * size)))};
@@ -64,7 +64,7 @@ int baselineOf(const Canvas& canvas, const layout::LaidPart& part, const layout:
     return static_cast<int>(std::lround(top + std::floor((height - ascent - descent) / 2) + ascent));
 }
 
-// `over` blended into `under` at `alpha` (0 to 255), two channels at a time.
+// Blends `over` into `under` with `alpha` (0 to 255), two channels at a time.
 inline QRgb blended(QRgb under, QRgb over, std::uint32_t alpha) {
     const std::uint32_t share = alpha + (alpha >> 7U);  // 0 to 256
     const std::uint32_t rest = 256 - share;
@@ -151,7 +151,7 @@ void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layou
                 spans_.push_back({pen, pen + advance});
         }
         if (cluster.visible && faces_[cluster.run] != nullptr) {
-            // Spacing follows a cluster in its own direction.
+            // Spacing comes after a cluster in the cluster's own direction.
             const double before = (cluster.level & 1) != 0 ? spacing : 0;
             pen += before;
             for (std::uint32_t i = 0; i < cluster.glyphCount; ++i)
@@ -209,7 +209,7 @@ void TextPainter::noteCrossing(const SizedFace& face, const Coverage& coverage, 
             {penX + coverage.left + from - rows.count, penX + coverage.left + to + rows.count});
 }
 
-// CSS Text Decoration 4 § 4: the line is left out where a glyph crosses it.
+// CSS Text Decoration 4 § 4: the underline has a gap where a glyph crosses it.
 void TextPainter::underline(Canvas& canvas, const text::Face& face, double size, int baseline) {
     const UnderlineRows rows = underlineRows(underlineOf(face), size);
     const int top = baseline + rows.below;
