@@ -27,7 +27,8 @@ bool readValue(ReadContext& context, const Json& json, Ratio& out);
 bool readPair(ReadContext& context, const Json& json, double& first, double& second, const char* rule);
 
 /// A text that must be one of `words`; `out` is its index.
-bool readWord(ReadContext& context, const Json& json, const std::vector<std::string>& words, std::size_t& out);
+bool readWord(ReadContext& context, const Json& json, const std::vector<std::string>& words,
+              std::size_t& out);
 
 template <class E>
 requires std::is_enum_v<E>

@@ -29,6 +29,10 @@ std::string lengthsOf(const LengthRule& rule) {
     return "a length in " + either(lengthUnits) + " in quotes, such as " + inQuotes(example) + keywords;
 }
 
+std::string listOf(std::size_t count) {
+    return "a list of " + std::to_string(count) + (count == 1 ? " value" : " values");
+}
+
 bool isControl(char c) {
     return static_cast<unsigned char>(c) < 0x20 || c == 0x7f;
 }
@@ -135,8 +139,7 @@ bool readValue(ReadContext& context, const Json& json, Colour& out) {
 
 bool readPair(ReadContext& context, const Json& json, double& first, double& second, const char* rule) {
     if (!json.is_array() || json.size() != 2) {
-        return context.mustBe(
-            rule, json.is_array() ? "a list of " + std::to_string(json.size()) + " values" : shown(json));
+        return context.mustBe(rule, json.is_array() ? listOf(json.size()) : shown(json));
     }
     bool sound = true;
     for (std::size_t i = 0; i < 2; ++i) {
@@ -161,8 +164,7 @@ bool readValue(ReadContext& context, const Json& json, Ramp& out) {
     for (std::size_t i = 0; i < 2; ++i) {
         const ReadContext::Step step = context.at(i);
         units::RampPoint& point = i == 0 ? from : to;
-        if (!readPair(context, json[i], point.width, point.size, "[width, size], both in px"))
-            sound = false;
+        if (!readPair(context, json[i], point.width, point.size, "[width, size], both in px")) sound = false;
     }
     if (!sound) return false;
     const std::optional<Ramp> ramp = Ramp::between(from, to);
@@ -196,7 +198,8 @@ bool readValue(ReadContext& context, const Json& json, Ratio& out) {
     return true;
 }
 
-bool readWord(ReadContext& context, const Json& json, const std::vector<std::string>& words, std::size_t& out) {
+bool readWord(ReadContext& context, const Json& json, const std::vector<std::string>& words,
+              std::size_t& out) {
     const std::string text = json.is_string() ? json.get<std::string>() : std::string();
     const auto found = std::find(words.begin(), words.end(), text);
     if (found == words.end()) {

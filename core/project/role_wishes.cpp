@@ -1,4 +1,4 @@
-#include "project/wishing.h"
+#include "project/role_wishes.h"
 
 #include "project/project.h"
 
@@ -6,30 +6,30 @@ namespace tenter::project {
 
 namespace {
 
-constexpr double beyondAll = 10000;  // CSS px; no project is looked at wider
+constexpr double beyondAll = 10000;  // CSS px, above the range of every project
 
-bool isFor(const RoleWishes& entry, const std::string& role, const WishedWidths& widths) {
+bool isFor(const RoleWishes& entry, const std::string& role, const WishWidths& widths) {
     return entry.role == role && entry.from == widths.from && entry.upTo == widths.upTo;
 }
 
 template <class T>
-void lay(std::optional<T>& under, const std::optional<T>& over) {
+void replaceMember(std::optional<T>& under, const std::optional<T>& over) {
     if (over) under = over;
 }
-void lay(const std::string& /*under*/, const std::string& /*over*/) {}
+void replaceMember(const std::string& /*under*/, const std::string& /*over*/) {}
 
 }  // namespace
 
-RoleWishes wishedFor(const Project& project, const std::string& role, const WishedWidths& widths) {
+RoleWishes wishesFor(const Project& project, const std::string& role, const WishWidths& widths) {
     const bool everywhere = !widths.from && !widths.upTo;
     const double middle = (widths.from.value_or(0) + widths.upTo.value_or(beyondAll)) / 2;
     RoleWishes wished;
-    for (const RoleWishes& entry : wishesOf(project).roles) {
+    for (const RoleWishes& entry : effectiveWishes(project).roles) {
         const bool holds = everywhere
                                ? !entry.from && !entry.upTo
                                : middle > entry.from.value_or(0) && middle <= entry.upTo.value_or(beyondAll);
         if (entry.role != role || !holds) continue;
-        RoleWishes::members([&](const char*, auto member) { lay(wished.*member, entry.*member); });
+        RoleWishes::members([&](const char*, auto member) { replaceMember(wished.*member, entry.*member); });
     }
     wished.role = role;
     wished.from = widths.from;
@@ -37,16 +37,16 @@ RoleWishes wishedFor(const Project& project, const std::string& role, const Wish
     return wished;
 }
 
-const RoleWishes* wishSaidFor(const Project& project, const std::string& role, const WishedWidths& widths) {
+const RoleWishes* ownWishesFor(const Project& project, const std::string& role, const WishWidths& widths) {
     if (!project.wishes) return nullptr;
-    // Of several the last wins.
+    // The last of several entries wins.
     const RoleWishes* said = nullptr;
     for (const RoleWishes& entry : project.wishes->roles)
         if (isFor(entry, role, widths)) said = &entry;
     return said;
 }
 
-RoleWishes& wishFor(Project& project, const std::string& role, const WishedWidths& widths) {
+RoleWishes& ownWishesOrNew(Project& project, const std::string& role, const WishWidths& widths) {
     if (!project.wishes) project.wishes.emplace();
     std::vector<RoleWishes>& all = project.wishes->roles;
     RoleWishes* last = nullptr;
@@ -73,7 +73,7 @@ void dropEmptyWishes(Project& project) {
     if (*project.wishes == Wishes()) project.wishes.reset();
 }
 
-RoleWishes askingNothing() {
+RoleWishes unlimitedWishes() {
     RoleWishes nothing;
     nothing.lines = 50;
     nothing.leastMeasure = 1;
