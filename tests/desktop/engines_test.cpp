@@ -42,7 +42,7 @@ private slots:
 
     void remembersTheChoiceButNotInTheProject() {
         const std::string before = project::write(window_->document().project());
-        QAction* firefox = action("Breaks as Firefox");
+        QAction* firefox = action("Line breaks as in Firefox");
         QVERIFY(firefox != nullptr);
         firefox->trigger();
         QCOMPARE(&viewing().profile(), &text::gecko());
@@ -51,7 +51,7 @@ private slots:
         QCOMPARE(project::write(window_->document().project()), before);
         makeWindow();
         QCOMPARE(&viewing().profile(), &text::gecko());
-        QVERIFY(action("Breaks as Firefox")->isChecked());
+        QVERIFY(action("Line breaks as in Firefox")->isChecked());
     }
 
     void marksOnTheAxisWhereLineCountsDiffer() {
@@ -164,7 +164,7 @@ private:
     QAction* action(const QString& text) {
         for (QAction* menu : window_->menuBar()->actions())
             for (QAction* action : menu->menu()->actions())
-                if (action->text() == text) return action;
+                if (action->text().remove(QLatin1Char('&')) == text) return action;
         return nullptr;
     }
     /// Of each card, the line counts of its parts; pictures have 0.

@@ -184,19 +184,19 @@ private slots:
         };
         auto* side = window_->findChild<panels::SidePanel*>();
         side->openPanel(4);
-        QVERIFY(buttonIsThere("Add a card after this one"));
+        QVERIFY(buttonIsThere("Add card after this one"));
         takeRow("almanac");
         QCoreApplication::processEvents();
-        QTRY_VERIFY(!buttonIsThere("Add a card after this one") && !buttonIsThere("Remove Heading"));
-        auto* whose = named<QLabel>(window_.get(), "Whose markup the row has");
+        QTRY_VERIFY(!buttonIsThere("Add card after this one") && !buttonIsThere("Remove heading"));
+        auto* whose = named<QLabel>(window_.get(), "Markup of the row");
         QVERIFY(whose->isVisible());
-        QAction* own = action("Use our own &markup");
+        QAction* own = action("Use Tenter’s markup");
         QVERIFY(own != nullptr && own->isEnabled());
         own->trigger();
         QCoreApplication::processEvents();
         QVERIFY(!document().project().given && !own->isEnabled() && !whose->isVisible());
         QCOMPARE(document().project().cards.size(), std::size_t{3});
-        QTRY_VERIFY(buttonIsThere("Add a card after this one") && buttonIsThere("Remove Heading"));
+        QTRY_VERIFY(buttonIsThere("Add card after this one") && buttonIsThere("Remove heading"));
         document().undoStack().undo();
         QVERIFY(document().project().given && own->isEnabled());
     }
@@ -212,7 +212,7 @@ private slots:
         QVERIFY(viewing().sizePreview().has_value());
         QVERIFY(plot()->grab().toImage() != plain);
         const auto* says = named<QLabel>(paste, "What the pasted size means");
-        QVERIFY2(says->text().startsWith("Exactly: 19.2 px where the page is 320 px wide"),
+        QVERIFY2(says->text().startsWith("Exact: 19.2 px where the page is 320 px wide"),
                  qPrintable(says->text()));
         QVERIFY(document().project() == before);
         QTest::keyClick(text, Qt::Key_Return);
@@ -263,7 +263,7 @@ private:
     QAction* action(const QString& text) {
         for (const QMenu* menu : window_->menuBar()->findChildren<QMenu*>())
             for (QAction* one : menu->actions())
-                if (one->text() == text) return one;
+                if (one->text().remove(QLatin1Char('&')) == text) return one;
         return nullptr;
     }
 
@@ -322,7 +322,7 @@ private:
         window_->findChild<panels::SidePanel*>()->openPanel(1);
         QCoreApplication::processEvents();
         for (auto* button : window_->findChildren<QPushButton*>())
-            if (button->text() == "Paste a size…") button->click();
+            if (button->text() == "Paste size…") button->click();
         auto* paste = window_->findChild<panels::SizePaste*>();
         return paste != nullptr && paste->isVisible() ? paste : nullptr;
     }
