@@ -1,13 +1,13 @@
-// A page opened in a browser, ready to be measured at any width.
+// A page in a browser that can be measured at any width.
 import {readLayout, readLines, settle} from './read_layout.js';
 
-/** Widths to one call: the browser answers to its protocol between calls. */
+/** Number of widths for one call; the browser handles its protocol between calls. */
 const atOnce = 200;
 
 export class MeasuredPage {
   #tab;
 
-  /** Opens `html` framed, so that it scrolls if `scrolled`. Throws if a font or a picture fails, or if the page asks the network for anything. */
+  /** Opens `html` in a frame that scrolls if `scrolled`. Throws if a font or picture fails, or if the page uses the network. */
   static async open(browser, server, html, scrolled = false) {
     const measured = new MeasuredPage();
     const tab = (measured.#tab = await browser.newPage());
@@ -18,7 +18,7 @@ export class MeasuredPage {
     const state = await tab.evaluate(settle);
     if (state.failed.length > 0) throw new Error(`the page failed to load ${state.failed.join(', ')}`);
     const outside = requests.filter((url) => !url.startsWith('data:') && url !== framed && url !== alone);
-    if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must hold everything itself`);
+    if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must contain everything itself`);
     measured.faces = state.faces;
     measured.pictures = state.pictures;
     return measured;
@@ -37,7 +37,7 @@ export class MeasuredPage {
     return this.#tab.evaluate(readLines, width, part);
   }
 
-  /** Runs a function that stands alone in the page. */
+  /** Runs a function in the page; it must use nothing outside itself. */
   run(work, ...values) {
     return this.#tab.evaluate(work, ...values);
   }
