@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Every C++ file is as .clang-format says. Arguments: the source folder, clang-format.
+# Fails if a C++ file is not formatted by .clang-format. Arguments: the source folder, clang-format.
 set -euo pipefail
 source=$1
 clang_format=$2

@@ -227,9 +227,11 @@ def main(folder):
     root = Path(folder)
     files = 0
     faults = 0
-    for path in sorted(root.rglob("*")):
+    paths = [path for top in ("core", "app") for path in (root / top).rglob("*.*")]
+    paths += [root / "README.md", root / "DEVELOPERS.md", *(root / "resources").glob("*.*")]
+    for path in sorted(path for path in paths if path.is_file()):
         name = path.relative_to(root).as_posix()
-        if re.match(r"(core|app)/.*\.(cpp|h)$", name):
+        if name.endswith((".cpp", ".h")):
             texts = cpp_texts(path.read_text(encoding="utf-8"), name.endswith(".h"))
         elif name in ("README.md", "DEVELOPERS.md") or re.match(r"resources/[^/]*\.xml$", name):
             texts = prose_texts(path.read_text(encoding="utf-8"))

@@ -36,6 +36,6 @@ test('a selector that reaches outside the row is reported', () => {
 
 test('what a CMS would mangle is reported', () => {
   assert.match(faultsOf('.walks-trio > .walks-card { margin: 0 }'), /contains a >/);
-  assert.match(faultsOf('@media (width < 620px) { .walks-trio { margin: 0 } }'), /holds a </);
+  assert.match(faultsOf('@media (width < 620px) { .walks-trio { margin: 0 } }'), /contains a </);
   assert.match(faultsOf('@import "other.css"; .walks-trio { margin: 0 }'), /@import/);
 });
