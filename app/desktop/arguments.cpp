@@ -93,6 +93,8 @@ std::optional<Arguments> readArguments(const QStringList& words, int& exitCode) 
     parser.addOptions({helpOption, versionOption, theme, picture});
     if (!parser.parse(own)) {
         QString why = parser.errorText();
+        if (const QStringList unknown = parser.unknownOptionNames(); !unknown.isEmpty())
+            why = "unknown option '" + QString(unknown[0].size() == 1 ? "-" : "--") + unknown[0] + '\'';
         why[0] = why[0].toLower();
         if (why.endsWith('.')) why.chop(1);
         refuse(why + "; see tenter --help.");

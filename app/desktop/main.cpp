@@ -56,11 +56,11 @@ int main(int argc, char** argv) {
     QStringList words;
     for (int i = 0; i < argc; ++i)
         words << QString::fromLocal8Bit(argv[i]);
-    // QApplication ends the program where there is no display: help and messages come first.
+    // QApplication aborts where there is no display, so arguments are read first.
     int exitCode = 0;
     const auto arguments = readArguments(words, exitCode);
     if (!arguments) return exitCode;
-    // A picture is painted in memory.
+    // A picture needs no display.
     if (!arguments->picture.isEmpty() && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
 

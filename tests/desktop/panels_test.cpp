@@ -1,4 +1,4 @@
-// What holds of every panel: nothing stands out of sight, every setting can be found, keys do what they say.
+// All panels: everything is visible, every setting can be found, keys work as described.
 #include <QAbstractItemView>
 #include <QClipboard>
 #include <QCompleter>
@@ -22,7 +22,7 @@ private slots:
     }
     void cleanup() { window_.reset(); }
 
-    // However narrow they are made.
+    // At the minimum width of the panels.
     void neverScrollsSideways() {
         side().setFixedWidth(side().minimumSizeHint().width());
         everyPanelFits("as opened");
@@ -63,13 +63,13 @@ private slots:
             QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString("Wish: size from"));
         }
         QTest::keyClick(seek("wishes: above"), Qt::Key_Return);
-        // Shown for some widths alone: what brings it up has the keyboard.
+        // Hidden for most widths: the field that shows it has the focus.
         QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString("Wishes hold"));
     }
 
     void findsSettingsByTheirFormerLabels() {
         const std::pair<const char*, const char*> words[] = {
-            {"level parts", "Row align parts"},          {"stands at", "Heading alignment"},
+            {"level parts", "Row align parts: Off"},     {"stands at", "Heading alignment"},
             {"keep lines", "Heading minimum lines"},     {"page ground", "Page background"},
             {"edge to edge", "Card full-bleed picture"}, {"its share", "Card picture width"},
             {"right by", "Card shadow offset x"},        {"container widest", "Page maximum width"},
@@ -102,7 +102,7 @@ private slots:
         QVERIFY(label("end of the band of 2 columns") != nullptr);
     }
 
-    // WCAG 2.2 SC 2.5.3: what is seen is contained in what is heard.
+    // WCAG 2.2 SC 2.5.3: the accessible name contains the visible label.
     void namesFieldsByWhatStandsBesideThem() {
         int seen = 0;
         for (int panel = 0; panel < panelCount; ++panel) {
@@ -133,7 +133,7 @@ private slots:
         QCOMPARE(onKeyboard(), QString("Solve sizes"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
         QVERIFY(viewing().isProposal());
-        // From a field too, once nothing is being typed there.
+        // Also in a field, if nothing is being typed there.
         field("Wish: size to")->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
         QVERIFY(!viewing().isProposal());
@@ -191,7 +191,7 @@ private slots:
             auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
             if (menu == nullptr) return;
             for (QAction* action : menu->actions())
-                if (action->text().startsWith("Reset")) {
+                if (action->text().remove('&') == "Reset to inherited value") {
                     offered = action->isEnabled();
                     action->trigger();
                 }
@@ -238,7 +238,7 @@ private slots:
     }
 
 private:
-    /// What stands on the button that has the keyboard.
+    /// The text of the button that has the focus.
     static QString onKeyboard() {
         auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
         return button != nullptr ? button->text() : QString();
@@ -250,7 +250,7 @@ private:
         QTest::keyClicks(search, words);
         return search;
     }
-    /// Of the field that a place leads to.
+    /// The accessible name of the field that a place leads to.
     QString nameOf(const QString& words) {
         for (const auto& place : side().places())
             if (place.words == words) {
@@ -266,7 +266,7 @@ private:
             if (one->isVisible()) one->setOpen(true);
         settle();
     }
-    /// All of them, or `only` one: another would close what is shown.
+    /// Checks all panels, or `only` one, if opening another would close what is shown.
     void everyPanelFits(const char* when, int only = -1) {
         for (int panel = 0; panel < panelCount; ++panel) {
             if (only >= 0 && panel != only) continue;

@@ -1,4 +1,4 @@
-// The program as a shell starts it: help, version and mistakes in arguments need no display.
+// The program started from a shell: help, version and errors in arguments need no display.
 #include <QProcess>
 #include <QTemporaryDir>
 #include <QtTest>
@@ -79,7 +79,7 @@ private:
         int code = -1;
         QByteArray out, err;
     };
-    /// Starts the program where there is neither a display nor a choice of one.
+    /// Runs the program without a display.
     static Run start(const QStringList& arguments) {
         QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
         for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})

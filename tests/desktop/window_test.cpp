@@ -1,5 +1,5 @@
-// The window that ships, worked by mouse and keyboard as a person would. What is pasted is compared with the
-// command line, which the engines' tests compare with browsers.
+// The main window, operated by mouse and keyboard. Copied stylesheets are compared with those of the command
+// line, which other tests compare with browsers.
 #include <QClipboard>
 #include <QDir>
 #include <QFile>
@@ -59,7 +59,7 @@ private slots:
         const double pixel = axis_->scale().width(200) - axis_->scale().width(199);
         QVERIFY(qAbs(viewing().width() - 420) <= pixel + 0.5);
         QVERIFY(axis_->findChild<axis::Cursor*>()->text().contains("1 column"));
-        // Stacked, the row is as long as its cards: the row view shows that by what there is to scroll.
+        // In one column the row is as high as all its cards: the range of the scroll bar shows it.
         QCOMPARE(row_->verticalScrollBar()->maximum(),
                  qCeil(viewing().layout().pageHeight) - row_->viewport()->height());
         QVERIFY(!document().isModified());
@@ -86,7 +86,7 @@ private slots:
         const int right = qRound(axis_->scale().right()) - 2;
         int lines = 0;
         for (int y = 0; y < image.height(); ++y) {
-            // A grid line is faint, may lie between two rows of px, and lies, where hatching leans.
+            // A grid line is faint and may lie between two rows of pixels. Hatching is not horizontal.
             const auto isFaint = [&](int x) {
                 const double contrast = row::contrast(image.pixelColor(x, y), ink.ground);
                 return contrast >= 1.02 && contrast <= 1.4;
@@ -274,7 +274,7 @@ private slots:
                 QVERIFY(!text.copy.empty() && !text.copy.front().text.empty());
             }
         }
-        // What was made is a project: it can be saved and read again.
+        // The new cards are a valid project: it can be saved and read again.
         project::Problems problems;
         QTemporaryDir folder;
         const std::string saved = folder.filePath("dropped.tenter.json").toStdString();
@@ -379,7 +379,7 @@ private slots:
         QFAIL("there is no such menu");
     }
 
-    // Only the letter after & opens an entry: two of the same in a menu would only be stepped through.
+    // A letter that two entries share only moves between them.
     void givesEveryEntryOfAMenuItsOwnLetter() {
         int seen = 0;
         QList<QMenu*> menus = window_->menuBar()->findChildren<QMenu*>();
@@ -399,7 +399,7 @@ private slots:
         QVERIFY2(seen > 40, qPrintable(QString::number(seen)));
     }
 
-    // Hover and focus are of links: headings and paragraphs without them have neither.
+    // Only links have hover and focus; headings and paragraphs without links have neither.
     void offersHoverAndFocusOnlyWhereThereAreLinks() {
         auto* side = window_->findChild<panels::SidePanel*>();
         const auto shown = [&](const QString& title) {
@@ -450,7 +450,7 @@ private:
     QPoint middleOfTheRow() {
         return row_->viewport()->mapTo(window_.get(), row_->viewport()->rect().center());
     }
-    /// A point on the picture that a card starts with.
+    /// A point on the picture at the top of a card.
     QPoint onPictureOf(std::size_t card) {
         const layout::LaidPart& laid = viewing().layout().parts[viewing().layout().cards[card].firstPart];
         if (!laid.picture) return {};
@@ -499,7 +499,7 @@ private:
         process.waitForFinished();
         return process.readAllStandardOutput();
     }
-    /// A number field of the text panel by its accessible name, its edits going to the band at 330 px.
+    /// A number field of the Text panel by its accessible name, with the band at 330 px as edit scope.
     controls::NumberField* field(const QString& name) {
         viewing().setWidth(330);
         viewing().setScope(Viewing::Scope::ThisBand);
@@ -511,13 +511,13 @@ private:
             if (one->accessibleName() == name) return one;
         return nullptr;
     }
-    /// The heading's end at the largest width that can be seen.
+    /// The handle of the heading's ramp at the largest visible width.
     axis::Handle* upperEnd() {
         viewing().selectRole("heading");
         QCoreApplication::processEvents();
         axis::Handle* best = nullptr;
         for (auto* one : window_->findChildren<axis::Handle*>())
-            if (one->isVisible() && one->accessibleName().startsWith("heading") &&
+            if (one->isVisible() && one->accessibleName().startsWith("Heading") &&
                 (best == nullptr || one->x() > best->x()))
                 best = one;
         return best;

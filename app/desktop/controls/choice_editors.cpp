@@ -120,7 +120,7 @@ Json CheckEditor::value() const {
 }
 
 void CheckEditor::setName(const QString& name) {
-    // WCAG 2.2 SC 2.5.3: what is heard contains what is seen.
+    // WCAG 2.2 SC 2.5.3: the accessible name contains the visible label.
     box_->setAccessibleName(name.contains(box_->text(), Qt::CaseInsensitive) ? name
                                                                              : name + ": " + box_->text());
 }

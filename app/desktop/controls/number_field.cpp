@@ -144,7 +144,7 @@ void NumberField::stepBy(double steps) {
     applyWaiting();
     if (kind_.keywords.contains(amount_.unit)) return;
     const double step = stepOf(amount_, kind_);
-    // To the next whole step, so that 17.3 goes to 18 and not to 18.3.
+    // Steps go to multiples of the step: from 17.3 to 18, not to 18.3.
     const double at = amount_.value / step;
     const double target = std::abs(steps) < 1 ? at + steps
                           : steps > 0         ? std::floor(at + 1e-9) + steps

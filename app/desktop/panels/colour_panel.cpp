@@ -75,7 +75,7 @@ void ColourPanel::buildText() {
     begin("Focus ring", {}, For::Links);
     add("Colour", new ColourEditor, "focus/colour");
     add("Width", new NumberEditor(lengthKind(strokes)), "focus/width");
-    add("Distance", new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
+    add("Offset", new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
 }
 
 void ColourPanel::buildCard() {

@@ -12,7 +12,7 @@ namespace tenter::desktop::panels {
 namespace {
 
 constexpr int sideField = 56;  // width of the fields at left and right
-constexpr int midField = 72;   // and of those at top and bottom
+constexpr int midField = 72;   // width of the fields at top and bottom
 constexpr int fieldHeight = 28;
 constexpr int stripHeight = 40;  // height of a top or bottom strip: a field and space around it
 constexpr int stripWidth = 62;   // width of a left or right strip

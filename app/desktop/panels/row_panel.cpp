@@ -24,7 +24,7 @@ using project::Project;
 namespace {
 
 const QStringList lengths{"rem", "px", "em", "%", "vw"};
-const QStringList gapLengths{"rem", "px", "em", "vw"};  // no %: of an automatic height it overflows
+const QStringList gapLengths{"rem", "px", "em", "vw"};  // no %: the height of the row is automatic
 
 units::Length lengthOf(const Json& value, units::Length otherwise) {
     if (!value.is_string()) return otherwise;
@@ -67,8 +67,10 @@ void RowPanel::buildRow() {
     setting("Column gap", new NumberEditor(lengthKind(lengths)), "row", "columnGap");
     setting("Row gap", new NumberEditor(lengthKind(gapLengths)), "row", "rowGap");
     setting("Last line of cards", new SegmentEditor({{"start", "At start"}, {"center", "Centred"}}), "row",
-            "lastLine");
-    setting("Align parts", new SegmentEditor({{"none", "Off"}, {"subgrid", "On"}}), "row", "level");
+            "lastLine")
+        ->explain("Position of the cards in a last line that is not full.");
+    setting("Align parts", new SegmentEditor({{"none", "Off"}, {"subgrid", "On"}}), "row", "level")
+        ->explain("Starts the same part of neighbouring cards at the same height.");
 
     section("Leeway");
     explain(glossary::leeway);
@@ -112,7 +114,8 @@ void RowPanel::buildCard() {
     setting("Picture", new SegmentEditor({{"stacked", "Above text"}, {"beside", "Beside text"}}), "card",
             "direction");
     setting("Picture width", new NumberEditor(lengthKind({"%"}, {}, 0, 100)), "card", "pictureShare");
-    setting("Full-bleed picture", new CheckEditor("Full-bleed picture"), "card", "bleed");
+    setting("Full-bleed picture", new CheckEditor("Full-bleed picture"), "card", "bleed")
+        ->explain("The picture covers the padding of the card.");
     setting("Whole card is a link", new CheckEditor("Whole card is a link"), "card", "linked");
 }
 
@@ -122,18 +125,21 @@ void RowPanel::buildPage() {
     property(
         "Container width", "Page container width", new NumberEditor(lengthKind({"%", "px", "rem", "vw"})),
         [](const Project& p) { return Json(p.page.container.width.css()); },
-        [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); });
+        [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); })
+        ->explain("Width of the element of the page that contains the row.");
     property(
         "Maximum width", "Page maximum width",
         new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})),
         [](const Project& p) { return Json(p.page.container.maxWidth.css()); },
-        [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); });
+        [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); })
+        ->explain("Maximum width of the element that contains the row.");
     property(
         "Side padding", "Page side padding", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
         [](const Project& p) { return Json(p.page.container.padding.left.value_or(units::Length()).css()); },
         [](Project& p, const Json& v) {
             p.page.container.padding.left = p.page.container.padding.right = lengthOf(v, {});
-        });
+        })
+        ->explain("Left and right padding of the element that contains the row.");
     property(
         "Background", "Page background", new controls::ColourEditor,
         [](const Project& p) { return Json(p.page.container.background.css()); },
@@ -144,7 +150,8 @@ void RowPanel::buildPage() {
     property(
         "Scrollbar", "Scrollbar width", px(0, 40, 1),
         [](const Project& p) { return Json(p.page.scrollbar.width); },
-        [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); });
+        [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); })
+        ->explain("Width that the scrollbar of the browser takes from the page.");
     property(
         "", "Scrollbar always visible", new CheckEditor("Always visible"),
         [](const Project& p) { return Json(p.page.scrollbar.always); },
@@ -152,18 +159,22 @@ void RowPanel::buildPage() {
     property(
         "Theme root size", "Theme root size", px(1, 100, 0.5),
         [](const Project& p) { return Json(p.page.rootSize); },
-        [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); });
+        [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); })
+        ->explain("Font size that the theme gives to the root element: 1 rem.");
     property(
         "Reader text size", "Reader text size", px(8, 64, 1),
         [](const Project& p) { return Json(p.page.readerSize); },
-        [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); });
+        [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); })
+        ->explain("Text size that the reader has set in the browser; 16 px unless changed.");
     property(
         "Preview from", "Preview from", px(200, 5000, 10),
         [](const Project& p) { return Json(p.leastWidth); },
-        [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); });
+        [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); })
+        ->explain("The narrowest viewport width that Tenter shows and checks.");
     property(
         "Preview to", "Preview to", px(200, 5000, 10), [](const Project& p) { return Json(p.mostWidth); },
-        [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); });
+        [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); })
+        ->explain("The widest viewport width that Tenter shows and checks.");
 }
 
 void RowPanel::buildProject() {

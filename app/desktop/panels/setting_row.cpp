@@ -89,7 +89,9 @@ void SettingRow::showOrigin() {
         overridden_->setToolTip(binding_->description() + " Click to edit that value.");
         overridden_->setAccessibleDescription(binding_->description());
     }
-    (title_->isHidden() ? static_cast<QWidget*>(editor_) : title_)->setToolTip(binding_->description());
+    QString tip = binding_->description();
+    if (!explanation_.isEmpty()) tip.prepend(explanation_ + '\n');
+    (title_->isHidden() ? static_cast<QWidget*>(editor_) : title_)->setToolTip(tip);
     title_->setForegroundRole(held.setHere ? QPalette::WindowText : QPalette::PlaceholderText);
     refreshPixels();
     update();

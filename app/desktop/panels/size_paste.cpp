@@ -14,7 +14,7 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr qsizetype mostPasted = 20000;  // characters; a rule is some hundreds
+constexpr qsizetype mostPasted = 20000;  // characters; a rule has some hundreds
 
 project::Json rampJson(const units::Ramp& ramp) {
     const auto point = [](units::RampPoint at) { return project::Json::array({at.width, at.size}); };

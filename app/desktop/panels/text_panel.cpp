@@ -52,7 +52,8 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     clamp_->setAccessibleName("Font size in the stylesheet");
     addWidget(clamp_);
     setting("Grows with", new SegmentEditor({{"viewport", "Page width"}, {"card", "Card width"}}), {},
-            "follow");
+            "follow")
+        ->explain("Whether the font size grows with the viewport width or with the width of the card.");
     addWidget(scale_);
     addFindable("Use card width for all sizes", scale_->button());
 
@@ -66,12 +67,14 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
             "wordSpacing");
     setting("Text align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {},
             "align");
-    setting("Text wrap", new SegmentEditor({{"wrap", "Normal"}, {"balance", "Balanced"}}), {}, "wrap");
+    setting("Text wrap", new SegmentEditor({{"wrap", "Normal"}, {"balance", "Balanced"}}), {}, "wrap")
+        ->explain("Balanced: lines of similar length.");
     setting("Long words",
             new ListEditor({{"normal", "Overflow"}, {"break-word", "Break"}, {"anywhere", "Break anywhere"}}),
             {}, "overflowWrap");
     setting("Hyphens", new SegmentEditor({{"none", "None"}, {"manual", "Soft hyphens"}}), {}, "hyphens");
-    setting("Minimum lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines");
+    setting("Minimum lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines")
+        ->explain("Reserves the height of this number of lines, so that shorter texts take as much space.");
     close();
 }
 

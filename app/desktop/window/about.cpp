@@ -47,7 +47,7 @@ void showShortcuts(QWidget* parent) {
         std::pair{"F9", "Solve sizes"},
         std::pair{"Ctrl+Shift+V", "Import row from page"},
         std::pair{"Ctrl+Shift+C", "Copy stylesheet"},
-        std::pair{"Ctrl+Shift+Alt+C", "Copy stylesheets of all variants"},
+        std::pair{"Ctrl+Alt+Shift+C", "Copy stylesheets of all variants"},
         std::pair{"Ctrl+Alt+C", "Copy font size of selected text"},
         std::pair{"Ctrl+F", "Find setting"},
         std::pair{"Alt+1 to Alt+6", "Panels: Row, Text, Spacing, Colour, Words, Pictures"},

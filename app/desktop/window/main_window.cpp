@@ -312,7 +312,8 @@ void MainWindow::copyStylesheetOf(const std::vector<std::size_t>& variants) {
     else
         problems_->showProblems("The stylesheet was copied. The imported row has these problems:", problems);
     const auto& all = document_.project().variants;
-    note_->showMessage("Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) + " kB, " +
+    note_->showMessage("Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) +
+                       "\u00A0kB, " +
                        (variants.size() == 1 ? QString::fromStdString(all[variants[0]].className)
                                              : QString("all %1 variants").arg(variants.size())) +
                        (document_.project().given ? ", for the imported row" : "") +

@@ -121,7 +121,7 @@ SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     setCompleter(completer);
     connect(completer, QOverload<const QModelIndex&>::of(&QCompleter::activated), this,
             [this](const QModelIndex& index) {
-                // The list closes first.
+                // After the list has closed.
                 QMetaObject::invokeMethod(
                     this, [this, place = index.data(placeAt).toInt()] { go(place); }, Qt::QueuedConnection);
             });
