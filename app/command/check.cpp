@@ -63,9 +63,9 @@ int runCheck(CheckArguments arguments) {
     const checks::Checked checked =
         checks::checkAll(opened->project, opened->variant, opened->store, options);
     const std::vector<checks::Finding>& findings = checked.findings;
-    const std::string shareOf = options.audience.empty() ? "the widths" : "the visits";
+    const std::string shareOf = options.audience.empty() ? "widths" : "visits";
     const int delivered = deliver(
-        arguments, arguments.json ? emit::findingsJson(findings) : emit::findingsList(checked, shareOf));
+        arguments, arguments.json ? emit::findingsJson(findings) : emit::findingsList(opened->project, checked, shareOf));
     if (delivered != done) return delivered;
     const bool any = std::ranges::any_of(
         findings, [&](const checks::Finding& finding) { return finding.severity >= *failOn; });

@@ -20,7 +20,8 @@ int runWraps(const WrapsArguments& arguments) {
     if (!opened) return wrongInput;
     const layout::PreparedRow row(opened->project, opened->variant, opened->store, *opened->profile);
     const auto wraps = sweep::wrapPoints(row, opened->project.leastWidth, opened->project.mostWidth);
-    return deliver(arguments, arguments.json ? emit::wrapsJson(row, wraps) : emit::wrapsTable(row, wraps));
+    return deliver(arguments, arguments.json ? emit::wrapsJson(row, wraps)
+                                             : emit::wrapsTable(opened->project, row, wraps));
 }
 
 }  // namespace

@@ -52,8 +52,8 @@ CardSides besidesPicture(const BandScope& scope) {
 bool rowIsContainer(const BandScope& scope) {
     if (scope.settings.row.level != project::Level::Subgrid) return false;
     const bool beside = scope.settings.card.direction == project::Direction::Beside;
-    return std::ranges::any_of(pictureStands(scope.project),
-                               [&](const PictureStand& stand) { return !(beside && stand.leading); });
+    return std::ranges::any_of(picturePositions(scope.project),
+                               [&](const PicturePosition& stand) { return !(beside && stand.leading); });
 }
 
 LengthSum contentInRow(const BandScope& scope, bool withPadding) {

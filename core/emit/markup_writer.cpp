@@ -23,7 +23,7 @@ std::string attribute(const std::string& name, const std::string& value) {
 class MarkupWriter {
 public:
     MarkupWriter(const project::Project& project, const MarkupOptions& options, project::Problems& problems)
-        : project_(project), options_(options), problems_(problems), stands_(standsNeedClasses(project)) {}
+        : project_(project), options_(options), problems_(problems), stands_(positionsNeedClasses(project)) {}
 
     std::string row(const std::string& className) {
         std::string opening =
@@ -56,7 +56,7 @@ private:
             if (options_.marked)
                 mark = attribute("data-tenter-part", std::to_string(index) + "." + std::to_string(i));
             if (const auto* shown = std::get_if<PicturePart>(&card.parts[i])) {
-                picture(*shown, pictureStand(card, i), place, mark);
+                picture(*shown, picturePosition(card, i), place, mark);
             } else {
                 text(std::get<TextPart>(card.parts[i]), place, mark);
             }
@@ -64,7 +64,7 @@ private:
         line(1, "</article>");
     }
 
-    void picture(const PicturePart& part, const PictureStand& stand, const std::string& place,
+    void picture(const PicturePart& part, const PicturePosition& stand, const std::string& place,
                  const std::string& mark) {
         std::string classes = partClass("picture");
         if (stands_) classes += " " + partClass("picture-" + stand.word());

@@ -26,7 +26,7 @@ std::string negative(const LengthSum& sum) {
 
 class PictureRule {
 public:
-    PictureRule(const BandScope& scope, PictureStand stand)
+    PictureRule(const BandScope& scope, PicturePosition stand)
         : scope_(scope),
           card_(scope.settings.card),
           picture_(scope.settings.picture),
@@ -122,7 +122,7 @@ private:
     const BandScope& scope_;
     const project::CardSettings& card_;
     const project::PictureSettings& picture_;
-    PictureStand stand_;
+    PicturePosition stand_;
     bool beside_;
     bool absolute_;
     bool bleeds_;
@@ -131,11 +131,11 @@ private:
 }  // namespace
 
 void addPictureRules(const BandScope& scope, Rules& rules) {
-    const std::vector<PictureStand> stands = pictureStands(scope.project);
+    const std::vector<PicturePosition> stands = picturePositions(scope.project);
     if (stands.empty()) return;
     Rule all = PictureRule(scope, stands.front()).make();
     all.selector = partSelector(scope, "picture");
-    if (scope.given != nullptr || !standsNeedClasses(scope.project)) {
+    if (scope.given != nullptr || !positionsNeedClasses(scope.project)) {
         rules.push_back(std::move(all));
         if (scope.given == nullptr) return;
         for (const OwnPicture& own : scope.given->ownPictures()) {
@@ -151,7 +151,7 @@ void addPictureRules(const BandScope& scope, Rules& rules) {
     }
     std::erase_if(all.declarations, isStanding);
     rules.push_back(std::move(all));
-    for (const PictureStand& stand : stands) {
+    for (const PicturePosition& stand : stands) {
         Rule own = PictureRule(scope, stand).make();
         own.selector = partSelector(scope, "picture-" + stand.word());
         std::erase_if(own.declarations, [](const Declaration& d) { return !isStanding(d); });

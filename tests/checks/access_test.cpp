@@ -10,20 +10,20 @@ namespace {
 using namespace test;  // NOLINT(google-build-using-namespace)
 
 // WCAG 2.2, "contrast ratio": #767676 on white is 4.54, #777777 is 4.48; SC 1.4.3 asks for 4.5.
-TEST(ContrastCheck, TellsInkJustTooFaint) {
+TEST(ContrastCheck, ReportsColoursJustTooSimilar) {
     project::Project project = quiet();
     set(project, "text/body/colour", R"("#777777")");
     const Finding found = findingOf(project, "contrast");
     EXPECT_EQ(found.severity, Severity::Error);
     EXPECT_NE(found.says.find("4.47 to 1"), std::string::npos) << found.says;
-    EXPECT_NE(found.says.find("#767676 is enough"), std::string::npos) << found.says;
+    EXPECT_NE(found.says.find("#767676 or darker"), std::string::npos) << found.says;
     expectSpans(found, {{320, 1920}});
     set(project, "text/body/colour", R"("#767676")");
     EXPECT_FALSE(has(project, "contrast"));
 }
 
 // SC 1.4.3: from 24 px on, or 18.66 px in bold, 3 is enough. #949494 on white is 3.03, #959595 is 2.99.
-TEST(ContrastCheck, AsksLessOfLargeText) {
+TEST(ContrastCheck, NeedsALowerRatioForLargeText) {
     project::Project project = quiet();
     set(project, "text/heading/colour", R"("#949494")");
     set(project, "text/heading/weight", "400");
@@ -39,7 +39,7 @@ TEST(ContrastCheck, AsksLessOfLargeText) {
     EXPECT_TRUE(has(project, "contrast"));
 }
 
-TEST(ContrastCheck, LooksAtEveryGroundBehindTheText) {
+TEST(ContrastCheck, ChecksEveryBackgroundBehindTheText) {
     project::Project project = quiet();
     set(project, "text/body/colour", R"("#ffffff")");
     set(project, "card/background", R"("transparent")");
@@ -56,16 +56,16 @@ TEST(ContrastCheck, LooksAtEveryGroundBehindTheText) {
     EXPECT_FALSE(has(project, "contrast"));
 }
 
-TEST(ContrastCheck, LooksUnderThePointer) {
+TEST(ContrastCheck, ChecksHoverColours) {
     project::Project project = quiet();
     set(project, "text/button/hover/background", R"("#e0e0e0")");
     const Finding found = findingOf(project, "contrast");
-    EXPECT_NE(found.says.find("under the pointer"), std::string::npos) << found.says;
+    EXPECT_NE(found.says.find("button text on hover is"), std::string::npos) << found.says;
     set(project, "text/button/hover/background", R"("#0b3b40")");
     EXPECT_FALSE(has(project, "contrast"));
 }
 
-TEST(ContrastCheck, TellsOneCauseOverManyCardsAndBandsOnce) {
+TEST(ContrastCheck, ReportsOneCauseInManyCardsAndBandsOnce) {
     project::Project project = quiet("[" + card("A", "One.") + "," + card("B", "Two.") + "]",
                                      R"([{"upTo": 700}, {"set": {"row": {"columns": 2}}}])");
     set(project, "text/body/colour", R"("#aaaaaa")");
@@ -76,7 +76,7 @@ TEST(ContrastCheck, TellsOneCauseOverManyCardsAndBandsOnce) {
 }
 
 // SC 1.4.11 asks for 3 to 1: see #949494 and #959595 above.
-TEST(FocusCheck, WantsARingThatCanBeSeen) {
+TEST(FocusCheck, NeedsARingWithEnoughContrast) {
     project::Project project = quiet();
     set(project, "text/button/focus/colour", R"("#959595")");
     EXPECT_TRUE(has(project, "focus", Severity::Error));
@@ -87,7 +87,7 @@ TEST(FocusCheck, WantsARingThatCanBeSeen) {
 }
 
 // A ring within the button is seen against the button.
-TEST(FocusCheck, KnowsWhereTheRingLies) {
+TEST(FocusCheck, ComparesAnInnerRingWithTheButton) {
     project::Project project = quiet();
     set(project, "text/button/background", R"("#000000")");
     set(project, "text/button/focus", R"({"colour": "#ffffff", "width": "2px", "offset": "-4px"})");
@@ -98,7 +98,7 @@ TEST(FocusCheck, KnowsWhereTheRingLies) {
 
 // M. Barvian, Smashing Magazine, 2023 (from memory): a largest size of at most 2.5 times the smallest always
 // passes with zoom to 500 %, at most 1.5 times with zoom to 300 %.
-TEST(ZoomCheck, IsQuietUpToTwoAndAHalf) {
+TEST(ZoomCheck, AcceptsGrowthUpToTwoAndAHalfTimes) {
     project::Project project = quiet();
     set(project, "text/heading/size", "[[320, 16], [1600, 40]]");
     EXPECT_FALSE(has(project, "zoom", Severity::Error));
@@ -111,11 +111,12 @@ TEST(ZoomCheck, IsQuietUpToTwoAndAHalf) {
 }
 
 // Type that only follows the viewport looks the same at any zoom.
-TEST(ZoomCheck, TellsTypeThatNeverGrows) {
+TEST(ZoomCheck, ReportsTextThatNeverGrows) {
     project::Project project = quiet();
     set(project, "text/heading/size", "[[100, 4], [1900, 76]]");
     const Finding found = findingOf(project, "zoom", Severity::Error);
-    EXPECT_NE(found.says.find("1 times"), std::string::npos) << found.says;
+    EXPECT_NE(found.says.find("gets only 1 times as large at 500\u00A0% zoom"), std::string::npos)
+        << found.says;
     ASSERT_FALSE(found.widths.empty());
     EXPECT_NEAR(found.widths.back().to, 1900 + 0.0, 60);
 }
@@ -156,7 +157,7 @@ TEST(ZoomCheck, AgreesWithASearchOverZooms) {
 }
 
 // SC 1.4.10: 320 CSS px.
-TEST(ReflowCheck, TellsWhatSticksOutOfANarrowPage) {
+TEST(ReflowCheck, ReportsWhatOverflowsANarrowPage) {
     project::Project project = quiet();
     EXPECT_FALSE(has(project, "reflow"));
     set(project, "row/width", R"("320px")");
@@ -164,11 +165,11 @@ TEST(ReflowCheck, TellsWhatSticksOutOfANarrowPage) {
     set(project, "row/width", R"("321px")");
     const Finding found = findingOf(project, "reflow");
     EXPECT_EQ(found.severity, Severity::Error);
-    EXPECT_NE(found.says.find("The row"), std::string::npos);
+    EXPECT_NE(found.says.find("the row overflows the page by 1\u00A0px"), std::string::npos) << found.says;
     expectSpans(found, {{320, 320}});
 }
 
-TEST(ReflowCheck, NamesTheWordThatSticksOut) {
+TEST(ReflowCheck, NamesTheTextWithTheWordThatOverflows) {
     project::Project project = quiet("[" + card("Saltmarshwatchersassociation", "Out and back.") + "]");
     set(project, "text/heading/size", "40");
     EXPECT_FALSE(has(project, "reflow"));  // it is cut
@@ -177,7 +178,7 @@ TEST(ReflowCheck, NamesTheWordThatSticksOut) {
 }
 
 // SC 1.4.12. The word fits until each of its letters stands 0.12 em wider.
-TEST(TextSpacingCheck, TellsWhatNoLongerFitsOnceSpread) {
+TEST(TextSpacingCheck, ReportsWhatNoLongerFitsWithMoreSpacing) {
     project::Project project = quiet("[" + card("Saltmarshwatchers", "Out and back.") + "]");
     set(project, "text/heading/overflowWrap", R"("normal")");
     set(project, "text/heading/size", "32");
@@ -195,7 +196,7 @@ TEST(TextSpacingCheck, TellsWhatNoLongerFitsOnceSpread) {
     EXPECT_FALSE(has(project, "text-spacing"));
 }
 
-TEST(TextSpacingCheck, LeavesMoreLinesAlone) {
+TEST(TextSpacingCheck, AcceptsMoreLines) {
     EXPECT_FALSE(has(quiet("[" +
                            card("Low tide",
                                 "Out over the flats and home again by the old sluice before "
@@ -216,7 +217,7 @@ project::Project twoLinks(double height, double gap) {
 }
 
 // SC 2.5.8: 24 px, or a circle of 24 px about each that touches no other target or such circle.
-TEST(TargetCheck, WantsTwentyFourOrRoomAround) {
+TEST(TargetCheck, NeedsTwentyFourPxOrRoomAround) {
     EXPECT_TRUE(has(twoLinks(20, 0), "target", Severity::Error));
     EXPECT_FALSE(has(twoLinks(24, 0), "target", Severity::Error));
     // Centres 20 + gap apart.
@@ -226,7 +227,7 @@ TEST(TargetCheck, WantsTwentyFourOrRoomAround) {
 
 // 17.8 px high and 6.2 px apart make 24, of which engines' grids of 1/64 and 1/60 px leave a little less:
 // axe-core agrees.
-TEST(TargetCheck, TakesWhatEnginesCutOffForNothing) {
+TEST(TargetCheck, ToleratesRoundingOfEngines) {
     project::Project project = quiet(
         R"([{"parts": [{"role": "button", "copy": "Go", "link": "#a"}, {"role": "button", "copy": "On", "link": "#b"}]}])");
     set(project, "text/button/lineHeight", R"("14.9px")");
@@ -240,12 +241,12 @@ TEST(TargetCheck, TakesWhatEnginesCutOffForNothing) {
 }
 
 // SC 2.5.5: 44 px.
-TEST(TargetCheck, NotesLessThanFortyFour) {
+TEST(TargetCheck, NotesLessThanFortyFourPx) {
     EXPECT_TRUE(has(twoLinks(43, 0), "target", Severity::Note));
     EXPECT_FALSE(has(twoLinks(44, 0), "target"));
 }
 
-TEST(TargetCheck, TakesTheCardWhereItIsTheLink) {
+TEST(TargetCheck, AcceptsTheWholeCardAsTarget) {
     project::Project project = twoLinks(20, 0);
     set(project, "card/linked", "true");
     EXPECT_FALSE(has(project, "target"));
@@ -257,7 +258,7 @@ project::Project buttonCalled(const std::string& copy, const std::string& name) 
 }
 
 // SC 2.5.3, and SC 4.1.2 for a name at all.
-TEST(LinkNameCheck, WantsANameThatHoldsTheLabel) {
+TEST(LinkNameCheck, NeedsANameThatContainsTheText) {
     EXPECT_TRUE(has(buttonCalled("Book a walk", "Reserve"), "label-in-name", Severity::Error));
     EXPECT_FALSE(has(buttonCalled("Book a walk", "book  a walk at low tide"), "label-in-name"));
     EXPECT_FALSE(has(buttonCalled("Book a walk", ""), "label-in-name"));
@@ -267,7 +268,7 @@ TEST(LinkNameCheck, WantsANameThatHoldsTheLabel) {
 }
 
 // SC 2.4.4.
-TEST(LinkPurposeCheck, TellsOneLabelWithSeveralTargets) {
+TEST(LinkPurposeCheck, NotesOneNameWithSeveralAddresses) {
     const std::string two =
         R"([{"parts": [{"role": "button", "copy": "More", "link": "#a"}]}, {"parts": [{"role": "button", "copy": "more ", "link": "#)";
     EXPECT_TRUE(has(quiet(two + R"(b"}]}])"), "link-purpose", Severity::Note));
@@ -275,7 +276,7 @@ TEST(LinkPurposeCheck, TellsOneLabelWithSeveralTargets) {
 }
 
 // SC 1.1.1.
-TEST(AlternativeCheck, NotesPicturesThatSayNothing) {
+TEST(AlternativeCheck, NotesPicturesWithoutAlternativeText) {
     const std::string picture = R"([{"parts": [{"picture": "a.png", "size": [6000, 4000], "alt": ")";
     EXPECT_TRUE(has(quiet(picture + R"("}]}])"), "alternative", Severity::Note));
     EXPECT_FALSE(has(quiet(picture + R"(The quay"}]}])"), "alternative"));

@@ -10,6 +10,7 @@
 #include "checks/checks.h"
 #include "project/cascade.h"
 #include "project/json_text.h"
+#include "readable.h"
 
 namespace tenter::test {
 
@@ -22,8 +23,12 @@ inline text::ParagraphStore& checkStore() {
     return store;
 }
 
+/// The findings of the first variant. Every test that asks for findings also tests their texts.
 inline std::vector<Finding> findingsOf(const project::Project& project, const checks::Options& options = {}) {
-    return checks::check(project, 0, checkStore(), options);
+    std::vector<Finding> findings = checks::check(project, 0, checkStore(), options);
+    for (const Finding& finding : findings)
+        expectReadable(finding, project);
+    return findings;
 }
 
 /// The first finding of check `name`, of that severity if one is said; null if there is none.

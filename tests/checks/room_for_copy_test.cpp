@@ -9,7 +9,7 @@
 
 #include "../sweep/sweeping.h"
 #include "checking.h"
-#include "project/wishing.h"
+#include "project/role_wishes.h"
 
 namespace tenter::checks {
 namespace {
@@ -22,7 +22,7 @@ project::Project monospaced(const std::string& heading, int lines) {
     project::Project project = quiet(R"([{"parts": [{"role": "heading", "copy": ")" + heading + R"("}]}])");
     set(project, "text/heading/family", R"(["DejaVu Sans Mono"])");
     set(project, "text/heading/weight", "400");
-    project::wishFor(project, "heading", {}).lines = lines;
+    project::ownWishesOrNew(project, "heading", {}).lines = lines;
     return project;
 }
 
@@ -62,9 +62,9 @@ double brokenOver(const project::Project& project, std::size_t variant, const Ro
         const layout::PreparedRow row(project, variant, checkStore(), *profile);
         const std::size_t forced = row.band(0).cards[room.card].parts[room.part].paragraph->forcedLines();
         const sweep::PartPieces part =
-            sweep::follow(row, room.card, room.part, project.leastWidth, project.mostWidth);
+            sweep::partPieces(row, room.card, room.part, project.leastWidth, project.mostWidth);
         for (const auto& wish :
-             project::held(project::wishesOf(project), text.role, &project::RoleWishes::lines))
+             project::wishRanges(project::effectiveWishes(project), text.role, &project::RoleWishes::lines))
             for (const sweep::Piece& piece : part.pieces)
                 if (piece.lines > std::max(forced, static_cast<std::size_t>(wish.value)))
                     over += std::max(0.0, std::min(piece.to, wish.to) - std::max(piece.from, wish.from));
@@ -76,7 +76,7 @@ project::Copy& copyOf(project::Project& project, const RoomForCopy& room) {
     return std::get<project::TextPart>(project.cards[room.card].parts[room.part]).copy;
 }
 
-TEST(RoomForCopy, OfOneLineIsWhatTheNarrowestLineHasLeft) {
+TEST(RoomForCopy, OfOneLineIsTheFreeSpaceOfTheNarrowestLine) {
     // At 320 px: 320 · (1 − 0.0025) / (20 · 1233/2048) = 26.5 characters.
     project::Project project = monospaced("Low tide", 1);
     const RoomForCopy room = roomOf(project);
@@ -92,7 +92,7 @@ TEST(RoomForCopy, OfOneLineIsWhatTheNarrowestLineHasLeft) {
     EXPECT_GT(brokenOver(longer, 0, room), 0);
 }
 
-TEST(RoomForCopy, CountsAWidestWordLessForEachLineMore) {
+TEST(RoomForCopy, SubtractsAWidestWordForEachFurtherLine) {
     // A line holds 26 characters, less 8 for another "mudflats" that may not fit: 18 and half a character
     // more, on either of two lines.
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 1)).spare, 14);
@@ -100,7 +100,7 @@ TEST(RoomForCopy, CountsAWidestWordLessForEachLineMore) {
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 3)).spare, 14 + 2 * 18 + 1);
 }
 
-TEST(RoomForCopy, IsBelowZeroByWhatMustGo) {
+TEST(RoomForCopy, IsNegativeByTheCharactersTooMany) {
     // "Up the creek at dusk with" is a line of 25 characters at 320 px, " lamps" the rest.
     project::Project project = monospaced("Up the creek at dusk with lamps", 1);
     const RoomForCopy room = roomOf(project);
@@ -110,7 +110,7 @@ TEST(RoomForCopy, IsBelowZeroByWhatMustGo) {
     EXPECT_EQ(roomOf(project).spare, 1);
 }
 
-TEST(RoomForCopy, IsToldOfTheFullestLineBeforeABreakThatCopySays) {
+TEST(RoomForCopy, DependsOnTheFullestLineBeforeAForcedBreak) {
     project::Project project = monospaced("Low tide", 1);
     project::Copy& copy = std::get<project::TextPart>(project.cards[0].parts[0]).copy;
     copy.push_back({project::Run::Kind::Break, "", ""});
@@ -120,7 +120,7 @@ TEST(RoomForCopy, IsToldOfTheFullestLineBeforeABreakThatCopySays) {
     EXPECT_EQ(room.spare, 18);
 }
 
-TEST(RoomForCopy, HoldsAWishToItsWidths) {
+TEST(RoomForCopy, FollowsTheWidthsOfAWish) {
     project::Project project = monospaced("Low tide", 1);
     project.wishes->roles[0].from = 600;
     // 640.. px: past 600 px a line holds 600 · 0.9975 / 12.041 = 49.7 characters; until there the usual three
@@ -132,17 +132,17 @@ TEST(RoomForCopy, HoldsAWishToItsWidths) {
     EXPECT_EQ(roomOf(project).spare, 18);
 }
 
-TEST(RoomForCopy, IsToldOfPartsWithAWishOnLinesAndWithCopy) {
+TEST(RoomForCopy, IsListedForTextsWithAWishOnLines) {
     project::Project project = quiet();
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);  // heading and button
     std::get<project::TextPart>(project.cards[0].parts[0]).copy.clear();
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 1U);
-    project::wishFor(project, "body", {}).lines = 8;
+    project::ownWishesOrNew(project, "body", {}).lines = 8;
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);
 }
 
 // Each part's copy grows by what is told, in words of its own in any order; and it has not much more room.
-TEST(RoomForCopy, SurelyFitsAndIsNotFarFromWhatFits) {
+TEST(RoomForCopy, FitsAndIsCloseToWhatFits) {
     std::mt19937 random(20261126);
     int told = 0;
     int fitting = 0;

@@ -59,7 +59,7 @@ void expectStraightCurves(const Swept& swept) {
     }
 }
 
-TEST(Curves, AreWhatLayoutsSayWhereTheyAreStraight) {
+TEST(Curves, AgreeWithLayoutsBetweenEvents) {
     test::forEachSample(expectStraightCurves);
     test::forEachRandomProject(expectStraightCurves);
 }
@@ -77,7 +77,7 @@ double spareOf(const Swept& swept, const layout::Layout& laid, const layout::Lai
     for (std::uint32_t i = 0; i < card.partCount; ++i) {
         const layout::LaidPart& part = laid.parts[card.firstPart + i];
         if (part.picture) continue;
-        if (swept.row.band(laid.band).roles[part.role].margin.top.isAuto()) return part.spare;
+        if (swept.row.band(laid.band).roles[part.role].margin.top.isAuto()) return part.autoMargin;
     }
     return 0;
 }
@@ -118,13 +118,13 @@ void expectHeights(const Swept& swept) {
     }
 }
 
-TEST(Curves, TellHeightsWithinTheGrid) {
+TEST(Curves, GiveHeightsWithinTheGrid) {
     test::forEachSample(expectHeights);
 }
 
 // In levelled cards each level is as tall as the tallest part on it, and which that is changes with the
 // width.
-TEST(Curves, TellHeightsOfLevelledCards) {
+TEST(Curves, GiveHeightsOfAlignedCards) {
     auto project = test::projectOf(
         test::styleOf(R"({"level": "subgrid", "columnGap": "20px", "rowGap": "30px"})", test::plainCard),
         R"([{"upTo": 700, "set": {"row": {"columns": 2}}}, {"set": {"row": {"columns": 3}}}])",
@@ -136,7 +136,7 @@ TEST(Curves, TellHeightsOfLevelledCards) {
 }
 
 // Between two events one card may overtake another: the tallest is then no straight line.
-TEST(Curves, TurnWhereAnotherCardBecomesTheTallest) {
+TEST(Curves, HaveAVertexWhereAnotherCardBecomesTheTallest) {
     auto project =
         test::projectOf(test::styleOf(R"({"columns": 2, "columnGap": "0"})", test::plainCard), "[{}]",
                         R"([{"parts": [{"picture": "a.png", "size": [300, 200], "alt": ""}]},
@@ -153,7 +153,7 @@ TEST(Curves, TurnWhereAnotherCardBecomesTheTallest) {
     EXPECT_NEAR(valueAt(height, 1200), 200, 1.0 / 32);
 }
 
-TEST(Curves, AreReadFromTheLowerSideOfAJump) {
+TEST(Curves, HaveTheLowerValueAtAJump) {
     const Curve curve{{100, 1}, {200, 2}, {200, 5}, {300, 5}};
     EXPECT_EQ(valueAt(curve, 150), 1.5);
     EXPECT_EQ(valueAt(curve, 200), 2);
@@ -164,7 +164,7 @@ TEST(Curves, AreReadFromTheLowerSideOfAJump) {
 }
 
 // A row of no cards and a card of no parts are rows too.
-TEST(Curves, StandEmptyCards) {
+TEST(Curves, AcceptEmptyCards) {
     const auto none = test::projectOf(test::styleOf("{}", test::plainCard), "[{}]", "[]");
     const Sweep nothing = sweep(test::prepareRow(none), 320, 1920);
     EXPECT_TRUE(nothing.wraps.empty());

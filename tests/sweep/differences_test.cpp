@@ -40,14 +40,14 @@ project::Project sampleProject(const std::string& name) {
 
 // UAX #14 LB25 forbids a break between a hyphen and a digit, and Firefox holds to it (DEVELOPERS.md,
 // measured); Chromium's table of ASCII pairs breaks there after a letter.
-TEST(Differences, StandWhereOnlyOneProfileBreaks) {
+TEST(Differences, AreWhereOnlyOneProfileBreaks) {
     const project::Project project = paragraph("Low tide-7 water");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
     const auto stretches = lineDifferences({&blink, &gecko}, 20, 400);
     // Chromium sets "Low tide-", "7 water"; Firefox "Low", "tide-7", "water".
     ASSERT_FALSE(stretches.empty());
-    const Stretch& widest = stretches.back();
+    const LineDifference& widest = stretches.back();
     EXPECT_EQ(widest.lines, (std::vector<std::uint32_t>{2, 3}));
     EXPECT_EQ(widest.card, 0U);
     EXPECT_EQ(widest.part, 0U);
@@ -55,13 +55,13 @@ TEST(Differences, StandWhereOnlyOneProfileBreaks) {
     EXPECT_EQ(widest.last, std::floor(std::min(wide("Low tide-7"), wide("tide-7 water"))));
 }
 
-TEST(Differences, AreNoneBetweenARowAndItself) {
+TEST(Differences, AreEmptyBetweenARowAndItself) {
     const auto blink = prepared(paragraph("Low tide-7 water"), text::blink());
     EXPECT_TRUE(lineDifferences({&blink, &blink}, 20, 400).empty());
     EXPECT_TRUE(lineDifferences({&blink}, 20, 400).empty());
 }
 
-TEST(Differences, AreNoneWhereBothBreakAtSpacesAlone) {
+TEST(Differences, AreEmptyWhereBothBreakOnlyAtSpaces) {
     const project::Project project = paragraph("Low water comes an hour later");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
@@ -69,7 +69,7 @@ TEST(Differences, AreNoneWhereBothBreakAtSpacesAlone) {
 }
 
 // Every width of every stretch, and none beside them, laid out one by one.
-TEST(Differences, CoverWhatEachWidthShows) {
+TEST(Differences, AgreeWithEachWidth) {
     const project::Project project = sampleProject("shore-walks");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
@@ -81,7 +81,7 @@ TEST(Differences, CoverWhatEachWidthShows) {
         const layout::Layout b = layout::layOut(gecko, width);
         for (std::size_t i = 0; i < a.parts.size(); ++i)
             if (a.parts[i].lineCount != b.parts[i].lineCount) ++differing;
-        for (const Stretch& stretch : stretches) {
+        for (const LineDifference& stretch : stretches) {
             if (width < stretch.first || width > stretch.last) continue;
             ++covered;
             const std::size_t part = a.cards[stretch.card].firstPart + stretch.part;
@@ -93,7 +93,7 @@ TEST(Differences, CoverWhatEachWidthShows) {
     EXPECT_EQ(covered, differing);
 }
 
-TEST(Differences, AreLeftOffWhenAsked) {
+TEST(Differences, StopWhenAsked) {
     const project::Project project = paragraph("Low tide-7 water");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
@@ -102,14 +102,14 @@ TEST(Differences, AreLeftOffWhenAsked) {
     EXPECT_EQ(asked, 100);
 }
 
-TEST(Spans, JoinWhatOverlapsOrNeighbours) {
-    const auto at = [](double first, double last) { return Stretch{first, last, 0, 0, {1, 2}}; };
-    EXPECT_EQ(spansOf({at(320, 330), at(325, 340), at(341, 350), at(352, 360)}),
-              (std::vector<Span>{{320, 350}, {352, 360}}));
-    EXPECT_TRUE(spansOf({}).empty());
+TEST(WidthRanges, JoinOverlapsAndNeighbours) {
+    const auto at = [](double first, double last) { return LineDifference{first, last, 0, 0, {1, 2}}; };
+    EXPECT_EQ(widthRangesOf({at(320, 330), at(325, 340), at(341, 350), at(352, 360)}),
+              (std::vector<WidthRange>{{320, 350}, {352, 360}}));
+    EXPECT_TRUE(widthRangesOf({}).empty());
 }
 
-TEST(WholeWidths, HoldBothEndsEvenBetweenWholeOnes) {
+TEST(WholeWidths, IncludeBothEndsEvenIfFractional) {
     EXPECT_EQ(wholeWidths(319.5, 322.25), (std::vector<double>{319.5, 320, 321, 322, 322.25}));
     EXPECT_EQ(wholeWidths(320, 320), (std::vector<double>{320}));
     EXPECT_TRUE(wholeWidths(321, 320).empty());

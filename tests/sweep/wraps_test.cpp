@@ -81,7 +81,7 @@ void expectCountsBeside(const Swept& swept) {
     }
 }
 
-TEST(WrapPoints, LeaveCountsAloneBetweenThem) {
+TEST(WrapPoints, HaveConstantCountsBetweenThem) {
     test::forEachSample(expectCountsBetween);
     test::forEachRandomProject(expectCountsBetween);
 }
@@ -104,7 +104,7 @@ TEST(WrapPoints, AgreeWithADenseScan) {
     });
 }
 
-TEST(WrapPoints, ComeByWidthThenCardThenPart) {
+TEST(WrapPoints, AreSortedByWidthThenCardThenPart) {
     test::forEachSample([](const Swept& swept) {
         const auto wraps = wrapPoints(swept.row, swept.project.leastWidth, swept.project.mostWidth);
         EXPECT_FALSE(wraps.empty()) << swept.name;
@@ -154,7 +154,7 @@ double advanceOf(const std::string& text, const std::string& family) {
 // By hand: from 16 px at 400 to 24 px at 800 the size is 0.5rem + 2vw = 8 + 0.02 W, drawn smaller by d, what
 // engines cut off on average. Text of e ems fills the page where
 // W = e (8 − d + 0.02 W), so at W = (8 − d) e / (1 − 0.02 e).
-TEST(WrapPoints, StandWhereTheSumOfAdvancesSays) {
+TEST(WrapPoints, AreWhereTheSumOfAdvancesFits) {
     const std::string copy = "The ferry leaves the quay an hour before low water on most days";
     const double ems = advanceOf(copy, "Vollkorn");
     const double expected = (8 - text::fluidTruncation) * ems / (1 - 0.02 * ems);
@@ -188,7 +188,7 @@ TEST(WrapPoints, FollowTypeThatGrowsFasterThanItsColumn) {
 }
 
 // Media Queries 4 § 4.1: a breakpoint's own width is in the band below it.
-TEST(WrapPoints, StandAtABreakpointWithTheCountsOfBothBands) {
+TEST(WrapPoints, HaveTheCountsOfBothBandsAtABreakpoint) {
     const auto project = test::projectOf(
         test::styleOf(R"({"columnGap": "0"})", test::plainCard),
         R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 4}}}])",
@@ -204,7 +204,7 @@ TEST(WrapPoints, StandAtABreakpointWithTheCountsOfBothBands) {
 }
 
 // Words that are cut, by `overflow-wrap`, and labels that shrink to fit: in a column narrower than its words.
-TEST(WrapPoints, FollowWordsThatAreCut) {
+TEST(WrapPoints, FollowWordsThatBreak) {
     for (const char* wrap : {"break-word", "anywhere"}) {
         auto project = test::projectOf(
             test::styleOf(R"({"columnGap": "0", "columns": 6})", test::plainCard), "[{}]",
@@ -287,7 +287,7 @@ void expectTightFits(const Swept& swept) {
     }
 }
 
-TEST(TightFits, AreWhereSlackIsUnderTheShare) {
+TEST(TightFits, AreWhereSlackIsBelowTheLimit) {
     test::forEachSample(expectTightFits);
     test::forEachRandomProject(expectTightFits);
 }

@@ -1,7 +1,7 @@
-#include "checks/laid_lines.h"
+#include "checks/line_layouts.h"
 
-#include "layout/across.h"
-#include "text/along.h"
+#include "layout/inline_sizes.h"
+#include "text/linear_lines.h"
 
 namespace tenter::checks {
 
@@ -9,9 +9,9 @@ namespace {
 
 using units::Linear;
 
-/// The breaker's witness that also keeps where lines start.
+/// A witness of the breaker that keeps the clusters at which lines start.
 struct LineStarts {
-    text::LineFollower follower;
+    text::LinearLineCounter follower;
     std::vector<std::uint32_t> starts = {};
     bool fits(const Linear& width) { return follower.fits(width); }
     void line(const text::LineStart& from, const text::Opportunity& end, const Linear& width,
@@ -23,8 +23,8 @@ struct LineStarts {
 
 }  // namespace
 
-void overLaidLines(
-    const Subject& subject, const PartSeen& part, const sweep::Piece& piece,
+void forEachLineLayout(
+    const Subject& subject, const CheckedPart& part, const sweep::Piece& piece,
     const std::function<void(const sweep::Interval&, const std::vector<std::uint32_t>&)>& found) {
     const layout::BandPlan& band = subject.row.band(piece.band);
     const layout::PartPlan& plan = band.cards[part.card].parts[part.part];
@@ -32,9 +32,9 @@ void overLaidLines(
     if (role.balance) return;
     sweep::Stride stride;
     for (double at = piece.from; at < piece.to;) {
-        const text::LinesAlong query =
-            layout::textAcross(role, *plan.paragraph, layout::acrossAt(band, Linear(at, 1))).query;
-        LineStarts witness{text::LineFollower(query.available, 0)};
+        const text::LinearLineQuery query =
+            layout::textInlineSizes(role, *plan.paragraph, layout::inlineSizesAt(band, Linear(at, 1))).query;
+        LineStarts witness{text::LinearLineCounter(query.available, 0)};
         text::Breaker<Linear, LineStarts>(*plan.paragraph, query, witness).run();
         const double next = stride.next(at, witness.follower.until(), piece.to);
         found({at, next}, witness.starts);
@@ -42,7 +42,8 @@ void overLaidLines(
     }
 }
 
-const text::Paragraph& paragraphIn(const Subject& subject, const PartSeen& part, const sweep::Piece& piece) {
+const text::Paragraph& paragraphIn(const Subject& subject, const CheckedPart& part,
+                                   const sweep::Piece& piece) {
     return *subject.row.band(piece.band).cards[part.card].parts[part.part].paragraph;
 }
 

@@ -1,36 +1,33 @@
-#include "checks/telling_widths.h"
+#include "checks/key_widths.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
 
 #include "project/cascade.h"
+#include "project/titles.h"
 
 namespace tenter::checks {
 
 namespace {
 
-std::string columnsOf(int columns) {
-    return columns == 1 ? "1 column" : std::to_string(columns) + " columns";
-}
-
-/// `tight-fit`, as people read it.
-std::string spaced(std::string name) {
+/// The name of a check in words: `tight fit` for `tight-fit`.
+std::string inWords(std::string name) {
     std::ranges::replace(name, '-', ' ');
     return name;
 }
 
 }  // namespace
 
-std::vector<TellingWidth> tellingWidths(const project::Project& project, std::size_t index,
-                                        const std::vector<Finding>& findings) {
+std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t index,
+                                const std::vector<Finding>& findings) {
     std::map<double, std::string> reasons;
     const auto add = [&](double width, const std::string& why) {
         if (width < project.leastWidth || width > project.mostWidth) return;
-        std::string& said = reasons[width];
-        said += (said.empty() ? "" : ", ") + why;
+        std::string& all = reasons[width];
+        all += (all.empty() ? "" : ", ") + why;
     };
-    add(project.leastWidth, "narrowest page");
+    add(project.leastWidth, "narrowest viewport");
     const project::Variant& variant = project.variants.at(index);
     for (std::size_t band = 0; band + 1 < variant.bands.size(); ++band) {
         const auto columns = [&](std::size_t at) {
@@ -39,13 +36,14 @@ std::vector<TellingWidth> tellingWidths(const project::Project& project, std::si
         const double last = *variant.bands[band].upTo;
         if (last >= project.mostWidth) break;
         const bool differ = columns(band) != columns(band + 1);
-        add(last, differ ? "last width of " + columnsOf(columns(band)) : "last width below a breakpoint");
-        add(std::floor(last) + 1,
-            differ ? "first width of " + columnsOf(columns(band + 1)) : "first width above a breakpoint");
+        add(last,
+            differ ? "last width of " + project::inColumns(columns(band)) : "last width below a breakpoint");
+        add(std::floor(last) + 1, differ ? "first width of " + project::inColumns(columns(band + 1))
+                                         : "first width above a breakpoint");
     }
-    add(project.mostWidth, "widest page");
-    if (!findings.empty()) add(findings.front().at, "worst finding: " + spaced(findings.front().check));
-    std::vector<TellingWidth> widths;
+    add(project.mostWidth, "widest viewport");
+    if (!findings.empty()) add(findings.front().at, "worst finding: " + inWords(findings.front().check));
+    std::vector<KeyWidth> widths;
     widths.reserve(reasons.size());
     for (auto& [width, why] : reasons)
         widths.push_back({width, std::move(why)});

@@ -1,5 +1,5 @@
 // Which widths show a row whole, and what they are told for. Ours: no source.
-#include "checks/telling_widths.h"
+#include "checks/key_widths.h"
 
 #include "checking.h"
 
@@ -10,7 +10,7 @@ using Reasons = std::vector<std::pair<double, std::string>>;
 
 Reasons reasonsOf(const project::Project& project, const std::vector<Finding>& findings = {}) {
     Reasons reasons;
-    for (const checks::TellingWidth& told : checks::tellingWidths(project, 0, findings))
+    for (const checks::KeyWidth& told : checks::keyWidths(project, 0, findings))
         reasons.emplace_back(told.width, told.why);
     return reasons;
 }
@@ -18,26 +18,26 @@ Reasons reasonsOf(const project::Project& project, const std::vector<Finding>& f
 const char* const threeBands = R"([{"upTo": 600.5, "set": {"row": {"columns": 1}}},
                                    {"upTo": 900, "set": {"row": {"columns": 3}}}, {"set": {"row": {"columns": 3}}}])";
 
-TEST(TellingWidthsTest, AreTheRangesEndsAndBothSidesOfEachBreakpoint) {
+TEST(KeyWidthsTest, AreTheEndsOfTheRangeAndBothSidesOfEachBreakpoint) {
     project::Project project = quiet("", threeBands);
     project.leastWidth = 320;
     project.mostWidth = 1920;
-    EXPECT_EQ(reasonsOf(project), (Reasons{{320, "narrowest page"},
+    EXPECT_EQ(reasonsOf(project), (Reasons{{320, "narrowest viewport"},
                                            {600.5, "last width of 1 column"},
                                            {601, "first width of 3 columns"},
                                            {900, "last width below a breakpoint"},
                                            {901, "first width above a breakpoint"},
-                                           {1920, "widest page"}}));
+                                           {1920, "widest viewport"}}));
 }
 
-TEST(TellingWidthsTest, LeaveOutBreakpointsBeyondTheRange) {
+TEST(KeyWidthsTest, LeaveOutBreakpointsBeyondTheRange) {
     project::Project project = quiet("", threeBands);
     project.leastWidth = 700;
     project.mostWidth = 900;
-    EXPECT_EQ(reasonsOf(project), (Reasons{{700, "narrowest page"}, {900, "widest page"}}));
+    EXPECT_EQ(reasonsOf(project), (Reasons{{700, "narrowest viewport"}, {900, "widest viewport"}}));
 }
 
-TEST(TellingWidthsTest, SayWhereTheFirstFindingIsWorst) {
+TEST(KeyWidthsTest, IncludeTheWorstWidthOfTheFirstFinding) {
     project::Project project = quiet();
     project.leastWidth = 320;
     project.mostWidth = 1920;
@@ -47,11 +47,11 @@ TEST(TellingWidthsTest, SayWhereTheFirstFindingIsWorst) {
     EXPECT_EQ(reasonsOf(project, {finding})[1],
               (std::pair{412.0, std::string("worst finding: button lines")}));
     finding.at = 320;
-    EXPECT_EQ(reasonsOf(project, {finding})[0].second, "narrowest page, worst finding: button lines");
+    EXPECT_EQ(reasonsOf(project, {finding})[0].second, "narrowest viewport, worst finding: button lines");
 }
 
 // A finding is told at a width at which it is found.
-TEST(TellingWidthsTest, FindingsAreWorstWithinTheirWidths) {
+TEST(KeyWidthsTest, FindingsAreWorstWithinTheirWidths) {
     project::Project project = quiet("", threeBands);
     set(project, "text/heading/colour", R"("#bbbbbb")");
     set(project, "text/body/size", R"([[320, 9], [1920, 30]])");
@@ -67,7 +67,7 @@ TEST(TellingWidthsTest, FindingsAreWorstWithinTheirWidths) {
 
 // The range's first width is within it, a breakpoint's own is not above it, and in between whole widths are
 // told.
-TEST(TellingWidthsTest, FindingsAreToldWhereTheyAreWorst) {
+TEST(KeyWidthsTest, FindingsAreWorstAtAWholeWidthIfPossible) {
     project::Project project = quiet("", threeBands);
     project.leastWidth = 320;
     project.mostWidth = 1920;
