@@ -1,5 +1,5 @@
-// The switch between break profiles, and the marks where they differ. What is marked is compared with the
-// command line, which the engines' tests compare with browsers.
+// The choice of the break profile, and the marks where browsers differ. Results are compared with the command
+// line, which the engine tests compare with browsers.
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -30,7 +30,7 @@ private slots:
     }
     void cleanup() { window_.reset(); }
 
-    void laysOutByTheProfileThatIsChosen() {
+    void laysOutWithTheChosenProfile() {
         for (const char* engine : {"gecko", "blink"}) {
             viewing().setProfile(*text::profile(engine));
             for (const double width : {391.0, 645.0, 1001.0}) {
@@ -40,7 +40,7 @@ private slots:
         }
     }
 
-    void remembersTheChoiceButNotInTheProject() {
+    void savesTheChoiceInTheSettingsNotInTheProject() {
         const std::string before = project::write(window_->document().project());
         QAction* firefox = action("Line breaks as in Firefox");
         QVERIFY(firefox != nullptr);
@@ -54,40 +54,42 @@ private slots:
         QVERIFY(action("Line breaks as in Firefox")->isChecked());
     }
 
-    void marksOnTheAxisWhereLineCountsDiffer() {
+    void showsDifferencesOnTheAxis() {
         const EngineSweep& sweep = swept();
         QVERIFY(!sweep.differences().empty());
-        const sweep::LineDifference& stretch = sweep.differences().front();
+        const sweep::LineDifference& difference = sweep.differences().front();
         const auto index = [&](const QJsonArray& counts) {
-            return counts[static_cast<int>(stretch.card)].toArray()[static_cast<int>(stretch.part)].toInt();
+            return counts[static_cast<int>(difference.card)]
+                .toArray()[static_cast<int>(difference.part)]
+                .toInt();
         };
-        for (const double width : {stretch.first, stretch.last}) {
-            QCOMPARE(index(commandLineCounts("blink", width)), static_cast<int>(stretch.lines[0]));
-            QCOMPARE(index(commandLineCounts("gecko", width)), static_cast<int>(stretch.lines[1]));
+        for (const double width : {difference.first, difference.last}) {
+            QCOMPARE(index(commandLineCounts("blink", width)), static_cast<int>(difference.lines[0]));
+            QCOMPARE(index(commandLineCounts("gecko", width)), static_cast<int>(difference.lines[1]));
         }
         auto* lane = window_->findChild<axis::DifferencesLane*>();
-        // In a window this low there is no room for every lane at first.
+        // In a window of this height the lane is closed at first.
         for (QAction* toggle : window_->findChild<axis::AxisPane*>()->laneActions())
             if (toggle->text() == "Browser differences" && !toggle->isChecked()) toggle->trigger();
         QVERIFY(lane != nullptr && lane->isVisible());
         const auto* pane = window_->findChild<axis::AxisPane*>();
-        const QString says = lane->toolTipAt(pane->scale().x(stretch.first));
+        const QString says = lane->toolTipAt(pane->scale().x(difference.first));
         QVERIFY2(says.contains("Firefox") && says.contains("card"), qPrintable(says));
     }
 
-    void goesToWhereEnginesDiffer() {
+    void keyGoesToTheNextDifference() {
         const EngineSweep& sweep = swept();
         viewing().setWidth(viewing().shown().leastWidth);
         const double first = sweep.ranges().front().first > viewing().width() ? sweep.ranges().front().first
-                                                                             : sweep.ranges().at(1).first;
+                                                                              : sweep.ranges().at(1).first;
         QTest::keyClick(window_.get(), Qt::Key_E, Qt::ControlModifier);
         QCOMPARE(viewing().width(), first);
     }
 
-    void startsAfreshAfterAnEdit() {
+    void computesDifferencesAgainAfterAnEdit() {
         swept();
         auto* sweep = window_->findChild<EngineSweep*>();
-        // Copy that both break at its spaces alone.
+        // Text that both browsers break only at spaces.
         window_->document().edit("Words", [](project::Project& project) {
             for (project::Card& card : project.cards)
                 for (project::Part& part : card.parts)
@@ -100,22 +102,22 @@ private slots:
         QVERIFY(sweep->differences().empty());
     }
 
-    void saysInTheFiguresWhatTheOtherMakes() {
-        const sweep::LineDifference stretch = swept().differences().front();
-        viewing().setWidth(stretch.first);
-        const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;
+    void figuresShowTheLineCountOfTheOtherBrowser() {
+        const sweep::LineDifference difference = swept().differences().front();
+        viewing().setWidth(difference.first);
+        const std::size_t part = viewing().layout().cards[difference.card].firstPart + difference.part;
         const QString under = row::figuresOf(viewing(), part).asSentence();
-        QVERIFY2(under.contains("Firefox " + linesTitle(stretch.lines[1])), qPrintable(under));
+        QVERIFY2(under.contains("Firefox " + linesTitle(difference.lines[1])), qPrintable(under));
         viewing().setProfile(text::gecko());
         const QString over = row::figuresOf(viewing(), part).asSentence();
-        QVERIFY2(over.contains("Chromium " + linesTitle(stretch.lines[0])), qPrintable(over));
+        QVERIFY2(over.contains("Chromium " + linesTitle(difference.lines[0])), qPrintable(over));
     }
 
-    void drawsAMarkBesideThePartThatDiffers() {
-        const sweep::LineDifference stretch = swept().differences().front();
-        viewing().setWidth(stretch.first);
+    void overlayMarksThePartThatDiffers() {
+        const sweep::LineDifference difference = swept().differences().front();
+        viewing().setWidth(difference.first);
         auto* row = window_->findChild<row::RowView*>();
-        const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;
+        const std::size_t part = viewing().layout().cards[difference.card].firstPart + difference.part;
         row->ensureVisible(part);
         QCoreApplication::processEvents();
         const QImage marked = row->viewport()->grab().toImage();
@@ -126,7 +128,7 @@ private slots:
     }
 
     // UAX #14, class SA: Thai has no spaces between words.
-    void saysThatThaiIsBrokenByADictionary() {
+    void figuresExplainThatThaiIsBrokenByADictionary() {
         window_->document().edit("Words", [](project::Project& project) {
             for (project::Part& part : project.cards[0].parts)
                 if (auto* text = std::get_if<project::TextPart>(&part))
@@ -167,7 +169,7 @@ private:
                 if (action->text().remove(QLatin1Char('&')) == text) return action;
         return nullptr;
     }
-    /// Of each card, the line counts of its parts; pictures have 0.
+    /// The line counts of the parts of each card; pictures have 0.
     QJsonArray lineCounts() {
         QJsonArray cards;
         const layout::Layout& layout = viewing().layout();

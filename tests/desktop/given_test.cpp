@@ -1,5 +1,6 @@
-// A page's row taken in, and a size pasted, by mouse and keyboard. What is copied is compared with the
-// command line, which the engines' tests compare with browsers; pages are the invented themes of those tests.
+// Importing a row from a page, and pasting a font size, by mouse and keyboard. Copied stylesheets are
+// compared with the command line, which the engine tests compare with browsers. The pages are the invented
+// themes of those tests.
 #include <QClipboard>
 #include <QComboBox>
 #include <QFile>
@@ -33,10 +34,10 @@ private slots:
     }
     void cleanup() { window_.reset(); }
 
-    void takesAPastedPagesRowAsOneStep() {
+    void importsTheRowOfAPastedPageAsOneStep() {
         const project::Project before = document().project();
         page_import::ImportDialog* dialog = openDialog();
-        QVERIFY(dialog != nullptr && !takeButton(dialog)->isEnabled());
+        QVERIFY(dialog != nullptr && !importButton(dialog)->isEnabled());
         paste(dialog, theme("almanac"));
         QVERIFY(dialog->reader().result().row.has_value());
         QCOMPARE(dialog->reader().result().row->cards.size(), std::size_t{3});
@@ -51,9 +52,9 @@ private slots:
         QVERIFY(document().project() == before);
     }
 
-    // themes.json has each theme's root and container, read by hand.
-    void takesThePagesRootAndContainerToo() {
-        takeRow("almanac");
+    // themes.json has the root size and container of each theme, read by hand.
+    void importsTheRootSizeAndContainerOfThePage() {
+        importRow("almanac");
         const project::Page& page = document().project().page;
         QCOMPARE(page.rootSize, 10.0);
         QCOMPARE(page.container.maxWidth.css(), std::string("1280px"));
@@ -62,7 +63,7 @@ private slots:
         QCOMPARE(document().project().page.rootSize, 16.0);
     }
 
-    void takesTheThemesCssThatIsTyped() {
+    void importsTypedThemeCss() {
         page_import::ImportDialog* dialog = openDialog();
         paste(dialog,
               "<ul><li><h3>Low water</h3><p>At noon, on the steps.</p></li>"
@@ -78,31 +79,31 @@ private slots:
         QTRY_VERIFY(!dialog->reader().isReading());
         QCOMPARE(css->toPlainText(), typed);
         QCOMPARE(dialog->reader().result().adopted->project.page.rootSize, 10.0);
-        takeButton(dialog)->click();
+        importButton(dialog)->click();
         QVERIFY(document().project().given->theme.str().find("float: left") != std::string::npos);
         QCOMPARE(document().project().page.rootSize, 10.0);
     }
 
-    void changesNothingWhenItIsCancelled() {
+    void changesNothingWhenCancelled() {
         const project::Project before = document().project();
         page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
         QTest::keyClick(dialog, Qt::Key_Escape);
         QVERIFY(!dialog->isVisible());
         QVERIFY(document().project() == before && !document().isModified());
-        // What was pasted is still there.
+        // The pasted page is still in the dialog.
         dialog = openDialog();
         QVERIFY(dialog != nullptr && dialog->isVisible() && dialog->reader().result().row.has_value());
     }
 
-    void givesAnElementAnotherRole() {
+    void changesTheRoleOfAnElement() {
         page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
         const auto& row = [dialog]() -> const markup::GivenRow& { return *dialog->reader().result().row; };
         const markup::GivenCard& card = row().cards[0];
         const auto body = std::ranges::find(card.parts, "body", &markup::GivenPart::role);
         QVERIFY(body != card.parts.end());
-        // In the drawing, then by the choice of roles.
+        // Select the element in the drawing, then choose its role.
         QAbstractButton* box = dialog->findChild<page_import::CardDrawing*>()->boxOf(body->node);
         QVERIFY(box != nullptr);
         QTest::mouseClick(box, Qt::LeftButton);
@@ -112,11 +113,11 @@ private slots:
         for (const markup::GivenCard& one : row().cards)
             QCOMPARE(row().tree[std::ranges::find(one.parts, "heading", &markup::GivenPart::role)->node].name,
                      std::string("p"));
-        takeButton(dialog)->click();
+        importButton(dialog)->click();
         QVERIFY(project::plainText(heading(0)).starts_with("Low water falls at noon"));
     }
 
-    void takesASelectorThatIsTypedAndTellsWhereOneIsWrong() {
+    void appliesATypedSelectorAndReportsAWrongOne() {
         page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
         const markup::GivenCard card = dialog->reader().result().row->cards[0];
@@ -127,40 +128,40 @@ private slots:
         QVERIFY2(problem->isVisible() && problem->text().startsWith("Column "), qPrintable(problem->text()));
         type(selector, ".nowhere");
         QVERIFY2(problem->text().contains("selects nothing"), qPrintable(problem->text()));
-        QVERIFY(takeButton(dialog)->isEnabled());
+        QVERIFY(importButton(dialog)->isEnabled());
         type(selector, ".month h3 a");
         QVERIFY2(!problem->isVisible(), qPrintable(problem->text()));
         QCOMPARE(*dialog->reader().result().adopted->project.given->find("heading"),
                  std::string(".month h3 a"));
     }
 
-    void saysWhatIsWrongWithWhatIsNoRow() {
+    void reportsWhyNoRowWasFound() {
         page_import::ImportDialog* dialog = openDialog();
         paste(dialog, "nothing of the kind");
         auto* why = named<QLabel>(dialog, "Why no row was found");
         QVERIFY2(why->isVisible() && why->text().contains("row of cards"), qPrintable(why->text()));
-        QVERIFY(!takeButton(dialog)->isEnabled());
-        // A page beyond the limit is read beside the window's thread, and refused.
+        QVERIFY(!importButton(dialog)->isEnabled());
+        // A page above the size limit is read on a background thread and refused.
         dialog->reader().setPage(QByteArray(21 << 20, '<'), {}, true);
         QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
         QVERIFY2(why->text().contains("large"), qPrintable(why->text()));
     }
 
-    void readsALargePageBesideTheWindow() {
+    void readsALargePageOnABackgroundThread() {
         page_import::ImportDialog* dialog = openDialog();
         const QByteArray page = theme("almanac").toUtf8();
         const QByteArray large = page + "<!-- " + QByteArray(300 * 1000, 'x') + " -->";
         dialog->reader().setPage(large, {}, true);
-        QVERIFY(dialog->reader().isReading() && !takeButton(dialog)->isEnabled());
+        QVERIFY(dialog->reader().isReading() && !importButton(dialog)->isEnabled());
         QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
         QCOMPARE(dialog->reader().result().row->cards.size(), std::size_t{3});
     }
 
     void copiesTheStylesheetThatTheCommandLinePrints() {
-        takeRow("almanac");
+        importRow("almanac");
         QTemporaryDir folder;
         const QString file = folder.filePath("taken.tenter.json");
-        // Beside the page's project, so that its files are found.
+        // The command line reads the project from a file.
         QFile out(file);
         QVERIFY(out.open(QIODevice::WriteOnly));
         out.write(QByteArray::fromStdString(project::write(document().project())));
@@ -175,7 +176,7 @@ private slots:
         QCOMPARE(copied, process.readAllStandardOutput());
     }
 
-    void keepsToThePagesCardsUntilOurOwnMarkupIsUsed() {
+    void cardsOfAnImportedRowCannotBeAddedOrRemoved() {
         const auto buttonIsThere = [&](const QString& name) {
             const auto buttons = window_->findChildren<QAbstractButton*>();
             return std::ranges::any_of(buttons, [&](const QAbstractButton* button) {
@@ -185,7 +186,7 @@ private slots:
         auto* side = window_->findChild<panels::SidePanel*>();
         side->openPanel(4);
         QVERIFY(buttonIsThere("Add card after this one"));
-        takeRow("almanac");
+        importRow("almanac");
         QCoreApplication::processEvents();
         QTRY_VERIFY(!buttonIsThere("Add card after this one") && !buttonIsThere("Remove heading"));
         auto* whose = named<QLabel>(window_.get(), "Markup of the row");
@@ -201,8 +202,8 @@ private slots:
         QVERIFY(document().project().given && own->isEnabled());
     }
 
-    // CSS Values 4 § 10.2: from 1rem + 1vw at 320 px, 19.2 px, to 2rem, reached at 1600 px.
-    void takesAPastedClampAsOneStep() {
+    // CSS Values 4 § 10.2: 1rem + 1vw is 19.2 px at 320 px, and reaches 2rem at 1600 px.
+    void appliesAPastedClampAsOneStep() {
         auto* paste = openPaste();
         QVERIFY(paste != nullptr);
         auto* text = paste->findChild<QPlainTextEdit*>();
@@ -224,7 +225,7 @@ private slots:
         QVERIFY(document().project() == before);
     }
 
-    void saysWhereAPastedSizeIsWrong() {
+    void reportsWhereAPastedSizeIsWrong() {
         auto* paste = openPaste();
         auto* text = paste->findChild<QPlainTextEdit*>();
         text->setPlainText("font-size:\n  clamp(1rem, 2vw)");
@@ -238,7 +239,7 @@ private slots:
 private:
     Document& document() { return window_->document(); }
     Viewing& viewing() { return window_->viewing(); }
-    /// The copy of a card's heading.
+    /// The text of a card's heading.
     project::Copy heading(std::size_t card) {
         for (const project::Part& part : document().project().cards[card].parts)
             if (const auto* text = std::get_if<project::TextPart>(&part);
@@ -276,7 +277,7 @@ private:
                                                                                               : nullptr;
     }
 
-    static QPushButton* takeButton(QDialog* dialog) {
+    static QPushButton* importButton(QDialog* dialog) {
         for (auto* button : dialog->findChildren<QPushButton*>())
             if (button->text() == "&Import row") return button;
         return nullptr;
@@ -306,11 +307,11 @@ private:
         QTest::keyClick(field, Qt::Key_Return);
     }
 
-    void takeRow(const QString& name) {
+    void importRow(const QString& name) {
         page_import::ImportDialog* dialog = openDialog();
         QVERIFY(dialog != nullptr);
         paste(dialog, theme(name));
-        takeButton(dialog)->click();
+        importButton(dialog)->click();
         QVERIFY(document().project().given.has_value());
         window_->activateWindow();
         QVERIFY(QTest::qWaitForWindowActive(window_.get()));

@@ -73,10 +73,10 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
     };
     addLane(tr("Bands"), {}, explained(glossary::band, tr("Drag an edge to move a breakpoint.")), bands_,
             bandsHeight, 0);
-    addLane(
-        tr("Wrap points"), {},
-        explained(glossary::wrapPoint, tr("Each tick is one change. Ticks of the selected text are longer.")),
-        wraps_, wrapsHeight, 0);
+    addLane(tr("Wrap points"), {},
+            explained(glossary::wrapPoint,
+                      tr("Each tick marks one change. Ticks of the selected text are longer.")),
+            wraps_, wrapsHeight, 0);
     addLane(tr("Findings"), {},
             tr("The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
                "line to show "
@@ -85,7 +85,7 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
     addLane(tr("Audience"), {}, tr("The number of visits at each viewport width."), audience, audienceHeight,
             0);
     addLane(tr("Browser differences"), {},
-            tr("The widths at which Chromium and Firefox give some text a different number of lines."),
+            tr("The widths at which some text has a different number of lines in Chromium and Firefox."),
             differences_, differencesHeight, 0, OpensWhen::WindowIsTall);
     addLane(tr("Thumbnails"), tr("at key widths"),
             tr("Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
@@ -94,7 +94,8 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
             thumbnails, ThumbnailsLane::laneHeight, 0, OpensWhen::WindowIsTall);
     addLane(
         tr("Font size"), tr("px"),
-        explained(glossary::ramp, tr("Drag the ends of a ramp to change it. Hatched sizes break a wish.")),
+        explained(glossary::ramp,
+                  tr("Drag the ends of a ramp to change it. Sizes in hatched areas do not satisfy a wish.")),
         sizes_, 0, 0.58);
     addLane(tr("Measure"), tr("characters"),
             explained(glossary::measure,
@@ -165,9 +166,8 @@ void AxisPane::addLane(const QString& name, const QString& subtitle, const QStri
 void AxisPane::addComparisonLane(const compare::Comparison& comparison) {
     auto* lane = new ComparisonLane(comparison, scale_, this);
     addLane(tr("Browser comparison"), {},
-            tr("Result of Compare with browser at each width: a thin line where the browser agrees with "
-               "Tenter, a bar "
-               "where it differs. A taller bar is a larger difference."),
+            tr("Result of the last comparison with a browser. A thin line: the browser agrees with Tenter at "
+               "this width. A bar: it differs. A taller bar is a larger difference."),
             lane, comparisonHeight, 0);
     // Below the lane of browser differences.
     const auto differences = std::ranges::find(lanes_, differences_, &Lane::content);
@@ -273,7 +273,9 @@ void AxisPane::arrange() {
         lane.content->setGeometry(0, y + 1, width(), std::max(1, room - 1));
         const QSize name = lane.disclosure->sizeHint();
         lane.disclosure->setGeometry(
-            6, lane.height > 0 ? y + std::min(room, bandsHeight) / 2 - name.height() / 2 : y + 4,
+            6,
+            lane.height > 0 ? std::max(y + 4, y + std::min(room, bandsHeight) / 2 - name.height() / 2)
+                            : y + 4,
             name.width(), name.height());
         lane.disclosure->raise();
         y += room;

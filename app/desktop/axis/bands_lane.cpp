@@ -93,7 +93,7 @@ void BandsLane::paintEvent(QPaintEvent*) {
         const int columns = viewing_.row().settings(i).row.columns.value_or(1);
         const double shownFrom = std::max(from, scale_.left());
         const double shownTo = std::min(to, scale_.right());
-        QString label = columns == 1 ? tr("1 column") : tr("%1 columns").arg(columns);
+        QString label = columnsTitle(columns);
         double room = fontMetrics().horizontalAdvance(label);
         if (shownTo - shownFrom < room + 32) {
             label = QString::number(columns);

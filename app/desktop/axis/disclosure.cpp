@@ -19,8 +19,8 @@ Disclosure::Disclosure(const QString& name, const QString& subtitle, QWidget* pa
 
 QSize Disclosure::sizeHint() const {
     const int lines = isChecked() && !subtitle_.isEmpty() ? 2 : 1;
-    const int widest =
-        std::max(fontMetrics().horizontalAdvance(text()), fontMetrics().horizontalAdvance(subtitle_));
+    const int widest = std::max(fontMetrics().horizontalAdvance(text()),
+                                lines == 2 ? fontMetrics().horizontalAdvance(subtitle_) : 0);
     return {18 + widest + 6, lines * fontMetrics().height() + 4};
 }
 

@@ -75,6 +75,7 @@ void MeasurePlot::drawOver(QPainter& painter) {
     painter.setFont(font());
     for (std::size_t band = 0; band < bands.count(); ++band) {
         const bool single = viewing_.row().settings(band).row.columns.value_or(1) == 1;
+        double lastNumber = 1e9;  // height of the number drawn before, px
         for (const int count : {single ? 45 : 40, single ? 75 : 50}) {
             const QPointF from = at(bands.first(band), count);
             const QPointF to = at(bands.last(band), count);
@@ -87,7 +88,8 @@ void MeasurePlot::drawOver(QPainter& painter) {
             // At the edge of the plot the number is moved beside its line so that it is not clipped.
             const double half = fontMetrics().ascent() / 2.0 + 1;
             const double middle = std::clamp(from.y(), area().top() + half, area().bottom() - half);
-            if (std::abs(middle - from.y()) > 2 * half) continue;
+            if (std::abs(middle - from.y()) > 2 * half || std::abs(middle - lastNumber) < 2 * half) continue;
+            lastNumber = middle;
             painter.fillRect(QRectF(start, middle - 7, room, 14), ink.ground);
             painter.setPen(ink.quiet);
             painter.drawText(QPointF(start + 3, middle + half - 2), number);

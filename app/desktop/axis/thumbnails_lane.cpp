@@ -12,7 +12,7 @@ namespace {
 
 // While a value is dragged the row changes at every frame, so thumbnails are drawn only after this pause.
 constexpr int thumbnailDelay = 150;  // ms
-constexpr int widestCell = 176;  // px
+constexpr int widestCell = 176;      // px
 
 }  // namespace
 

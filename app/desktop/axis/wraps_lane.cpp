@@ -58,7 +58,9 @@ std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
     }
     if (!stop) return std::nullopt;
     QString text = pixels(*stop) + ": " + changeTitle(*passed.front(), direction);
-    if (passed.size() > 1) text += tr(", and %1 more").arg(passed.size() - 1);
+    if (passed.size() > 1)
+        text += (passed.size() == 2 ? tr(" and %1 more change") : tr(" and %1 more changes"))
+                    .arg(passed.size() - 1);
     return Stop{*stop, text};
 }
 

@@ -71,7 +71,7 @@ BrowserRun::BrowserRun(Browser browser, const QByteArray& html, std::vector<doub
       host_(std::make_unique<PageHost>()) {
     host_->addPage("frame", measuringPage());
     host_->addPage("row", html);
-    host_->addAnswer("readings", [this](const QByteArray& sent) { return next(sent); });
+    host_->addAnswer("layouts", [this](const QByteArray& sent) { return next(sent); });
     host_->addAnswer("failed", [this](const QByteArray& says) {
         // Queued, because the host is still answering this request.
         const QString why =

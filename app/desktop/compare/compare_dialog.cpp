@@ -166,7 +166,7 @@ QWidget* CompareDialog::buildFigures() {
         "Parts that differ",
         "A part differs if its line count differs, if its box differs by more than 0.5 px, or if its font "
         "size differs by more than 0.01 px (0.02 px in Firefox).");
-    tight_ = add("Tight fits",
+    tight_ = add("Tight fits that differ",
                  QString::fromUtf8(glossary::tightFit) +
                      ".\nHere: tight fits with another line count. They do not count as differences.");
     box_ = add("Largest box difference",

@@ -99,7 +99,7 @@ addEventListener('load', async () => {
     const read = reader(frame);
     let layouts = [];
     for (;;) {
-      const answer = await post('readings', JSON.stringify({layouts}));
+      const answer = await post('layouts', JSON.stringify({layouts}));
       const {widths} = await answer.json();
       if (widths.length === 0) return;
       layouts = widths.map(read);

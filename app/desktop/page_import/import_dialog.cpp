@@ -29,8 +29,9 @@ QLabel* demiBold(QLabel* label) {
 /// What the import changes in a project with so many cards.
 QString consequenceTitle(std::size_t cards) {
     if (cards == 0) return "You can undo the import.";
-    return QString("Replaces the %1 of this project and their text. You can undo the import.")
-        .arg(cards == 1 ? QString("card") : QString("%1 cards").arg(cards));
+    return (cards == 1 ? QString("Replaces the card of this project and its text.")
+                       : QString("Replaces the %1 cards of this project and their text.").arg(cards)) +
+           " You can undo the import.";
 }
 
 }  // namespace
@@ -120,6 +121,7 @@ QWidget* ImportDialog::buildFound() {
     report_->setReadOnly(true);
     report_->setTabChangesFocus(true);
     report_->setAccessibleName("Import report");
+    report_->setPlaceholderText("What Tenter finds on the page is listed here");
     box->addWidget(report_, 1);
     connect(guess_, &QPushButton::clicked, reader_, &RowReader::guessAgain);
     return found;

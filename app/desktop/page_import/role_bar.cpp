@@ -33,9 +33,10 @@ QString selectorProblem(const QString& selector) {
     if (css::readSelectors(text, problems) && problems.empty()) return {};
     if (problems.empty()) return "This is not a selector. Write one, such as .walk-title.";
     const css::Place place = css::Lines(text).placeOf(problems.front().offset);
-    return QString("Column %1: %2; %3.")
-        .arg(place.column)
-        .arg(QString::fromStdString(problems.front().what), QString::fromStdString(problems.front().fix));
+    project::Problem problem;
+    problem.what = problems.front().what;
+    problem.fix = problems.front().fix;
+    return QString("Column %1: %2").arg(place.column).arg(problemSentence(problem));
 }
 
 RoleBar::RoleBar(QWidget* parent)

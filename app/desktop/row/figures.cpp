@@ -79,8 +79,8 @@ Figures figuresOf(const Viewing& viewing, std::size_t part) {
     const layout::LaidPart& laid = layout.parts[part];
     const std::size_t card = cardOf(layout, part);
     Figures figures;
-    figures.title = QObject::tr("%1, card %2")
-                        .arg(QString::fromStdString(kindOf(viewing, laid)), QString::number(card + 1));
+    figures.title =
+        QObject::tr("%1, card %2").arg(roleTitle(kindOf(viewing, laid)), QString::number(card + 1));
     if (!laid.picture) {
         addText(figures, viewing, laid);
         addEngines(figures, viewing, part);

@@ -10,7 +10,7 @@
 namespace tenter::desktop::row {
 
 struct Figures {
-    QString title;                        ///< `heading, card 2`
+    QString title;                        ///< `Heading, card 2`
     QList<QPair<QString, QString>> rows;  ///< name and value
     QString note;                         ///< shown below the rows; may be empty
     /// All figures in one sentence, for screen readers.

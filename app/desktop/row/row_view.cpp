@@ -81,12 +81,13 @@ void RowView::addActions() {
     };
     boxes_ = toggle(tr("&Boxes and spacing"), tr("Show boxes with their padding, margins and gaps"),
                     Qt::CTRL | Qt::Key_1);
-    measure_ = toggle(tr("&Measure"), tr("Show where the shortest and the longest comfortable line end"),
+    measure_ = toggle(tr("&Measure"),
+                      tr("Show the measure, and where the shortest and the longest comfortable line end"),
                       Qt::CTRL | Qt::Key_2);
     tight_ = toggle(tr("&Tight fits"), QString::fromUtf8(glossary::tightFit), Qt::CTRL | Qt::Key_3);
     engines_ =
         toggle(tr("Browser &differences"),
-               tr("Mark text that another browser gives a different number of lines"), Qt::CTRL | Qt::Key_4);
+               tr("Mark text that has a different number of lines in another browser"), Qt::CTRL | Qt::Key_4);
     engines_->setChecked(true);
     fitAction_ = new QAction(tr("&Fit to window"), this);
     fitAction_->setCheckable(true);
