@@ -55,7 +55,7 @@ RULES = [
     Rule(r"\bamiss\b", "write wrong, or error", "something is amiss", "something is wrong"),
     Rule(r"\b(a|by a) hair\b", "write slightly, or the figure", "a hair more than the column",
          "slightly more than the column"),
-    Rule(r"\bbring(s|ing)?\b|\bbrought\b", "write import, move or cause", "Bring a row from a page",
+    Rule(r"\b(bring|brings|bringing|brought)\b(?! up to date)", "write import, move or cause", "Bring a row from a page",
          "Import a row from a page"),
     Rule(r"(?<![\d.,])\d{1,3}[ \u00a0\u2009\u202f]\d{3}(\.\d+)?[ \u00a0\u202f]?px\b|\d\u202f\d",
          "px have no thousands separator", "1 320 px", "1320 px"),
