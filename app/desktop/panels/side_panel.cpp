@@ -200,7 +200,13 @@ std::vector<SidePanel::Place> SidePanel::places() const {
         const auto& findables = panels_[static_cast<std::size_t>(panel)]->findables();
         for (std::size_t i = 0; i < findables.size(); ++i) {
             const QString& section = findables[i].section;
-            const QString where = tabs_->tabText(panel) + (section.isEmpty() ? section : " › " + section);
+            // Roles, cards and pictures have sections of the same title.
+            const QString subject = roleTitle(findables[i].subject);
+            const bool isNamed =
+                section.contains(subject, Qt::CaseInsensitive) || findables[i].subject == "button";
+            QString where = tabs_->tabText(panel);
+            if (!isNamed) where += " › " + subject;
+            if (!section.isEmpty()) where += " › " + section;
             places.push_back({findables[i].words + "  ·  " + where, findables[i].also, panel, i});
         }
     }

@@ -147,7 +147,6 @@ QWidget* MainWindow::buildStrip() {
     box->addWidget(variants_);
     all_ = new QToolButton(strip);
     all_->setDefaultAction(row_->allVariantsAction());
-    all_->setText("All");
     all_->setAccessibleName("All variants at this width");
     box->addWidget(all_);
     box->addSpacing(12);

@@ -134,7 +134,7 @@ StartPage::StartPage(QWidget* parent)
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
     box->addWidget(new Drawing(column_));
-    auto* title = new QLabel("A row of cards that holds together at every viewport width", column_);
+    auto* title = new QLabel("A row of cards that holds together at every width", column_);
     QFont font = title->font();
     font.setPointSizeF(font.pointSizeF() * 1.5);
     title->setFont(font);
