@@ -27,19 +27,19 @@ private slots:
         side().setFixedWidth(side().minimumSizeHint().width());
         everyPanelFits("as opened");
         openPanel(1);
-        type("Wish: size to", "26 px");
+        type("Wish: size at most", "26 px");
         press("Solve sizes");
         settle();
-        everyPanelFits("while sizes are proposed", 1);
+        everyPanelFits("in a preview of sizes", 1);
         press("Apply sizes");
         settle();
-        everyPanelFits("with sizes taken");
+        everyPanelFits("with sizes applied");
         openPanel(1);
-        type("Wish: size from", "26 px");
-        type("Wish: lines up to", "1");
+        type("Wish: size at least", "26 px");
+        type("Wish: lines at most", "1");
         press("Solve sizes");
         settle();
-        QVERIFY(!viewing().isProposal() && label("Rather ") != nullptr);
+        QVERIFY(!viewing().isProposal() && label("Change to ") != nullptr);
         everyPanelFits("in a conflict", 1);
     }
 
@@ -60,11 +60,11 @@ private slots:
     void findsByWordsThatPeopleUse() {
         for (const char* words : {"minimum size", "least size", "Smallest size"}) {
             QTest::keyClick(seek(words), Qt::Key_Return);
-            QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString("Wish: size from"));
+            QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString("Wish: size at least"));
         }
         QTest::keyClick(seek("wishes: above"), Qt::Key_Return);
         // Hidden for most widths: the field that shows it has the focus.
-        QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString("Wishes hold"));
+        QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString("Wishes: widths"));
     }
 
     void findsSettingsByTheirFormerLabels() {
@@ -121,7 +121,7 @@ private slots:
     }
 
     void solvesAndDiscardsByTheKeyboard() {
-        type("Wish: size to", "26 px");
+        type("Wish: size at most", "26 px");
         openPanel(0);
         QTest::keyClick(window_.get(), Qt::Key_F9);
         QVERIFY(viewing().isProposal());
@@ -134,41 +134,41 @@ private slots:
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
         QVERIFY(viewing().isProposal());
         // Also in a field, if nothing is being typed there.
-        field("Wish: size to")->setFocus();
+        field("Wish: size at most")->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
         QVERIFY(!viewing().isProposal());
-        type("Wish: size from", "26 px");
-        type("Wish: lines up to", "1");
+        type("Wish: size at least", "26 px");
+        type("Wish: lines at most", "1");
         QTest::keyClick(window_.get(), Qt::Key_F9);
         QVERIFY(!viewing().isProposal());
         press("Close");
-        QVERIFY(label("No sizes keep") == nullptr);
+        QVERIFY(label("No sizes satisfy") == nullptr);
     }
 
     void saysThatALeastIsAboveTheMostOnlyOnceItIsTyped() {
-        type("Wish: size to", "20 px");
-        controls::NumberField* least = field("Wish: size from");
+        type("Wish: size at most", "20 px");
+        controls::NumberField* least = field("Wish: size at least");
         least->setFocus();
         least->selectAll();
         QTest::keyClicks(least, "30 px");
-        QVERIFY(label("no more than the most") == nullptr);
+        QVERIFY(label("must not exceed") == nullptr);
         QTest::keyClick(least, Qt::Key_Return);
-        QVERIFY(label("no more than the most") != nullptr);
+        QVERIFY(label("must not exceed") != nullptr);
         QCOMPARE(least->text(), QString("11 px"));
-        type("Wish: size from", "15 px");
-        QVERIFY(label("no more than the most") == nullptr);
-        type("Wish: size from", "30 px");
-        QVERIFY(label("no more than the most") != nullptr);
-        field("Wish: size to")->setFocus();
-        QVERIFY(label("no more than the most") == nullptr);
+        type("Wish: size at least", "15 px");
+        QVERIFY(label("must not exceed") == nullptr);
+        type("Wish: size at least", "30 px");
+        QVERIFY(label("must not exceed") != nullptr);
+        field("Wish: size at most")->setFocus();
+        QVERIFY(label("must not exceed") == nullptr);
     }
 
     void clearsAMessageWhenTheTextIsValidAgain() {
-        controls::NumberField* lines = field("Wish: lines up to");
+        controls::NumberField* lines = field("Wish: lines at most");
         lines->setFocus();
         lines->selectAll();
         QTest::keyClicks(lines, "99");
-        QVERIFY(label("Wish: lines up to: enter a whole number from 1 to 50, or none.") != nullptr);
+        QVERIFY(label("Wish: lines at most: enter a whole number from 1 to 50, or none.") != nullptr);
         QTest::keyClick(lines, Qt::Key_Backspace);
         QVERIFY(label("from 1 to 50") == nullptr);
     }
@@ -176,10 +176,10 @@ private slots:
     void givesAnExampleThatTheRowHasCardsFor() {
         for (auto* one : side().findChildren<controls::Fold*>())
             one->setOpen(true);
-        auto* cards = named<QLineEdit>("Solving: without cards");
+        auto* cards = named<QLineEdit>("Solver: ignored cards");
         cards->setFocus();
         QTest::keyClicks(cards, "9");
-        QVERIFY(project().cards.size() == 4 && label("counted from 1 to 4, such as 1, 4.") != nullptr);
+        QVERIFY(project().cards.size() == 4 && label("counted from 1 to 4, for example 1, 4.") != nullptr);
     }
 
     void resetsFromTheMenuOfAField() {
@@ -218,7 +218,7 @@ private slots:
         copy->trigger();
         QCOMPARE(QGuiApplication::clipboard()->text(), QString::fromUtf8(cli.readAllStandardOutput()));
         QVERIFY(label("Stylesheet copied") != nullptr && label("not the proposal") == nullptr);
-        type("Wish: size to", "26 px");
+        type("Wish: size at most", "26 px");
         press("Solve sizes");
         copy->trigger();
         QVERIFY(label("all 3 variants, with the current sizes, not the proposal") != nullptr);

@@ -1,4 +1,4 @@
-#include "solve/alike.h"
+#include "solve/shared_ramps.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,13 +9,14 @@ namespace tenter::solve {
 
 namespace {
 
+/// A band, its viewport widths, and the number of its group.
 struct Extent {
-    AlikeBands::Band at;
+    BandGroup::Member at;
     sweep::Interval widths;
     std::size_t group = 0;
 };
 
-/// Every band of every variant with the viewport widths of the project's range that fall in it.
+/// Every band of every variant with its viewport widths inside the project's range.
 std::vector<Extent> extentsOf(const project::Project& project) {
     std::vector<Extent> all;
     for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
@@ -37,7 +38,7 @@ bool overlapWithin(const Extent& one, const Extent& other, const sweep::Interval
     return to - from > sweep::leastStep;
 }
 
-void unsaySize(project::Settings& settings, const std::string& role) {
+void removeSize(project::Settings& settings, const std::string& role) {
     if (settings.text.find(role) == nullptr) return;
     settings.text.of(role).size.reset();
     std::erase_if(settings.text.roles, [](const auto& one) { return one.second == project::TextStyle(); });
@@ -45,66 +46,67 @@ void unsaySize(project::Settings& settings, const std::string& role) {
 
 }  // namespace
 
-std::vector<AlikeBands> alikeBands(const project::Project& project, const std::vector<Demand>& demands,
-                                   const std::string& role) {
+std::vector<BandGroup> bandGroups(const project::Project& project, const std::vector<Wish>& wishes,
+                                  const std::string& role) {
     std::vector<Extent> all = extentsOf(project);
     std::vector<bool> tied(all.size(), false);
-    for (const Demand& demand : demands) {
-        if (demand.kind != Kind::SameInVariants || demand.role != role) continue;
+    for (const Wish& wish : wishes) {
+        if (wish.kind != WishKind::SameInVariants || wish.role != role) continue;
         for (std::size_t i = 0; i < all.size(); ++i) {
             for (std::size_t j = 0; j < i; ++j) {
-                if (all[i].at.variant == all[j].at.variant || !overlapWithin(all[i], all[j], demand.widths))
+                if (all[i].at.variant == all[j].at.variant || !overlapWithin(all[i], all[j], wish.widths))
                     continue;
                 tied[i] = tied[j] = true;
-                const auto [kept, gone] = std::minmax(all[i].group, all[j].group);
+                const auto [kept, merged] = std::minmax({all[i].group, all[j].group});
                 for (Extent& one : all)
-                    if (one.group == gone) one.group = kept;
+                    if (one.group == merged) one.group = kept;
             }
         }
     }
-    std::vector<AlikeBands> alike;
+    std::vector<BandGroup> groups;
     for (std::size_t group = 0; group < all.size(); ++group) {
-        AlikeBands bands;
+        BandGroup made;
         for (std::size_t i = 0; i < all.size(); ++i) {
             const Extent& one = all[i];
             if (one.group != group || !tied[i]) continue;
-            if (bands.bands.empty()) bands.widths = one.widths;
-            bands.widths.from = std::min(bands.widths.from, one.widths.from);
-            bands.widths.to = std::max(bands.widths.to, one.widths.to);
-            for (const AlikeBands::Band& known : bands.bands)
-                if (known.variant == one.at.variant) bands.unlike = true;
-            bands.bands.push_back(one.at);
+            if (made.members.empty()) made.widths = one.widths;
+            made.widths.from = std::min(made.widths.from, one.widths.from);
+            made.widths.to = std::max(made.widths.to, one.widths.to);
+            for (const BandGroup::Member& known : made.members)
+                if (known.variant == one.at.variant) made.breakpointsDiffer = true;
+            made.members.push_back(one.at);
         }
-        if (!bands.bands.empty()) alike.push_back(std::move(bands));
+        if (!made.members.empty()) groups.push_back(std::move(made));
     }
-    return alike;
+    return groups;
 }
 
-RampsSought::Ends alikeEnds(const project::Project& project, const std::vector<AlikeBands>& alike,
-                            std::size_t variant) {
-    RampsSought::Ends ends(project.variants[variant].bands.size());
-    // Whole widths read better.
+RampSet::Ends groupEnds(const project::Project& project, const std::vector<BandGroup>& groups,
+                        std::size_t variant) {
+    RampSet::Ends ends(project.variants[variant].bands.size());
+    // Whole px are easier to read in the stylesheet.
     const auto put = [&](std::size_t band, const sweep::Interval& widths) {
         ends[band] = {std::floor(widths.from), std::ceil(widths.to)};
     };
     for (const Extent& one : extentsOf(project))
         if (one.at.variant == variant) put(one.at.band, one.widths);
-    for (const AlikeBands& bands : alike)
-        for (const AlikeBands::Band& one : bands.bands)
-            if (one.variant == variant) put(one.band, bands.widths);
+    for (const BandGroup& group : groups)
+        for (const BandGroup::Member& one : group.members)
+            if (one.variant == variant) put(one.band, group.widths);
     return ends;
 }
 
-std::vector<std::size_t> solvedTogether(const project::Project& project, const project::Wishes& wishes,
-                                        const std::vector<std::size_t>& variants) {
-    if (std::ranges::none_of(wishes.roles, [](const project::RoleWishes& entry) {
+std::vector<std::size_t> variantsToSolve(const project::Project& project,
+                                         const project::Wishes& projectWishes,
+                                         const std::vector<std::size_t>& variants) {
+    if (std::ranges::none_of(projectWishes.roles, [](const project::RoleWishes& entry) {
             return entry.sameInVariants.value_or(false);
         }))
         return variants;
     return project::everyVariant(project);
 }
 
-void sayOnce(project::Project& project, const std::string& role) {
+void moveSizeToStyle(project::Project& project, const std::string& role) {
     const auto sizeIn = [&](std::size_t variant, std::size_t band) {
         const project::Settings settings = project::resolve(project, project.variants[variant], band);
         const project::TextStyle& style = *settings.text.find(role);
@@ -115,9 +117,9 @@ void sayOnce(project::Project& project, const std::string& role) {
         for (std::size_t band = 0; band < project.variants[variant].bands.size(); ++band)
             if (sizeIn(variant, band) != first) return;
     for (project::Variant& variant : project.variants) {
-        unsaySize(variant.set, role);
+        removeSize(variant.set, role);
         for (project::Band& band : variant.bands)
-            unsaySize(band.set, role);
+            removeSize(band.set, role);
     }
     project.style.text.of(role).size = first.first;
 }

@@ -1,4 +1,4 @@
-#include "solve/narrowest.h"
+#include "solve/line_shapes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +13,7 @@ using text::LineStart;
 using text::Opportunity;
 
 LineShape shapeOf(const text::Paragraph& paragraph, const LineStart& start, const Opportunity& end,
-                  const Shortened& shortened) {
+                  const ShortenedWord& shortened) {
     LineShape shape;
     shape.ems = text::lineWidth(paragraph, text::LineQuery{1, 0, 0, 0}, start.cluster, start.correction, end);
     shape.letters = text::lineWidth(paragraph, text::LineQuery{0, 0, 1, 0}, start.cluster, 0, end);
@@ -25,18 +25,19 @@ LineShape shapeOf(const text::Paragraph& paragraph, const LineStart& start, cons
     return shape;
 }
 
-/// Breaks greedily into lines no wider than `most`; false if there are more than `lines` of them.
-class GreedyWithin {
+/// Breaks a paragraph greedily at a given line width.
+class GreedyBreaker {
 public:
-    GreedyWithin(const text::Paragraph& paragraph, const Stretch& stretch, double size,
-                 const Shortened& shortened)
-        : paragraph_(paragraph), stretch_(stretch), size_(size), shortened_(shortened) {}
+    GreedyBreaker(const text::Paragraph& paragraph, const LinearRange& range, double size,
+                  const ShortenedWord& shortened)
+        : paragraph_(paragraph), range_(range), size_(size), shortened_(shortened) {}
 
     [[nodiscard]] double width(const LineShape& shape) const {
-        return shape.perSize(stretch_) + shape.fixed(stretch_, stretch_.from) / size_;
+        return shape.widthPerSize(range_) + shape.fixedWidth(range_, range_.from) / size_;
     }
 
-    bool run(double most, std::size_t lines, std::vector<LineShape>& out) const {
+    /// Breaks into lines no wider than `most` em; false if that takes more than `lines` lines.
+    bool breakInto(double most, std::size_t lines, std::vector<LineShape>& out) const {
         out.clear();
         const auto& opportunities = paragraph_.opportunities();
         LineStart start;
@@ -47,11 +48,13 @@ public:
             for (std::size_t k = next; k < opportunities.size(); ++k) {
                 const LineShape shape = shapeOf(paragraph_, start, opportunities[k], shortened_);
                 if (width(shape) > most) break;
-                // A prefix may be wider than what it grows into: a hyphen's is. Greedy breaking stops there.
+                // With a hyphen a shorter line can be wider than a longer one. Greedy breaking stops there,
+                // so the widest prefix counts.
                 if (chosen == opportunities.size() || width(shape) >= width(line)) line = shape;
                 line.end = shape.end;
                 line.word = word;
-                word = opportunities[k].cluster;
+                // A soft hyphen is inside a word.
+                if (opportunities[k].kind != Opportunity::Kind::SoftHyphen) word = opportunities[k].cluster;
                 chosen = k;
                 if (opportunities[k].kind == Opportunity::Kind::Forced) break;
             }
@@ -65,19 +68,19 @@ public:
 
 private:
     const text::Paragraph& paragraph_;
-    const Stretch& stretch_;
+    const LinearRange& range_;
     double size_;
-    const Shortened& shortened_;
+    const ShortenedWord& shortened_;
 };
 
 }  // namespace
 
-std::vector<LineShape> narrowest(const text::Paragraph& paragraph, std::size_t lines, const Stretch& stretch,
-                                 double size, const Shortened& shortened) {
+std::vector<LineShape> narrowestLines(const text::Paragraph& paragraph, std::size_t lines,
+                                      const LinearRange& range, double size, const ShortenedWord& shortened) {
     std::vector<LineShape> best;
     if (paragraph.empty()) return best;
     lines = std::max(lines, paragraph.forcedLines());
-    const GreedyWithin greedy(paragraph, stretch, size, shortened);
+    const GreedyBreaker greedy(paragraph, range, size, shortened);
     double high = 0;
     for (const Opportunity& end : paragraph.opportunities())
         high = std::max(high, greedy.width(shapeOf(paragraph, {0, 0}, end, shortened)));
@@ -86,13 +89,13 @@ std::vector<LineShape> narrowest(const text::Paragraph& paragraph, std::size_t l
         low = std::max(low, greedy.width(word));
         high = std::max(high, greedy.width(word));
     }
-    if (!greedy.run(high, lines, best)) return best;
-    // Where the widest word decides, no search is needed.
+    if (!greedy.breakInto(high, lines, best)) return best;
+    // If the widest word sets the width, no search is needed.
     std::vector<LineShape> tried;
-    if (greedy.run(low, lines, tried)) return tried;
+    if (greedy.breakInto(low, lines, tried)) return tried;
     while (high - low > 1e-9 * high) {
         const double middle = (low + high) / 2;
-        if (greedy.run(middle, lines, tried)) {
+        if (greedy.breakInto(middle, lines, tried)) {
             best = tried;
             high = 0;
             for (const LineShape& line : best)
@@ -104,7 +107,7 @@ std::vector<LineShape> narrowest(const text::Paragraph& paragraph, std::size_t l
     return best;
 }
 
-std::vector<LineShape> wordsOf(const text::Paragraph& paragraph, const Shortened& shortened) {
+std::vector<LineShape> wordsOf(const text::Paragraph& paragraph, const ShortenedWord& shortened) {
     std::vector<LineShape> words;
     LineStart start;
     for (const Opportunity& end : paragraph.opportunities()) {
