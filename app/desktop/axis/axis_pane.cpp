@@ -79,8 +79,7 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
             wraps_, wrapsHeight, 0);
     addLane(tr("Findings"), {},
             tr("The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
-               "line to show "
-               "the finding."),
+               "line to show the finding."),
             findings, findingsHeight, 0);
     addLane(tr("Audience"), {}, tr("The number of visits at each viewport width."), audience, audienceHeight,
             0);
@@ -89,8 +88,7 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
             differences_, differencesHeight, 0, OpensWhen::WindowIsTall);
     addLane(tr("Thumbnails"), tr("at key widths"),
             tr("Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
-               "the worst "
-               "finding. Click one to go to its width."),
+               "the worst finding. Click one to go to its width."),
             thumbnails, ThumbnailsLane::laneHeight, 0, OpensWhen::WindowIsTall);
     addLane(
         tr("Font size"), tr("px"),
@@ -98,9 +96,8 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
                   tr("Drag the ends of a ramp to change it. Sizes in hatched areas do not satisfy a wish.")),
         sizes_, 0, 0.58);
     addLane(tr("Measure"), tr("characters"),
-            explained(glossary::measure,
-                      tr("Dashed lines mark the comfortable range: 45 to 75 characters in one column, "
-                         "40 to 50 in several columns.")),
+            explained(glossary::measure, tr("Dashed lines mark the comfortable range: 45 to 75 characters in "
+                                            "one column, 40 to 50 in several columns.")),
             measure_, 0, 0.42);
     addLane(tr("Card height"), tr("px"), tr("The height of each card at each viewport width."), heights_, 0,
             0.42, OpensWhen::Chosen);

@@ -14,7 +14,8 @@ struct RampEnd {
     std::string role;
     bool upper = false;  ///< true for the end at the larger width
     Layer layer = Layer::Style;
-    std::size_t band = 0;  ///< whose ramp it is, for `Layer::Band`; else the first it holds in
+    std::size_t band =
+        0;  ///< the band that sets the ramp, for `Layer::Band`; else the first band with the ramp
     std::size_t firstBand = 0, lastBand = 0;  ///< the bands it holds in lie between these
     bool followsCard = false;  ///< the ramp depends on the card's width instead of the viewport's
     double width = 0;          ///< viewport width of the end, CSS px

@@ -72,10 +72,10 @@ BrowserRun::BrowserRun(Browser browser, const QByteArray& html, std::vector<doub
     host_->addPage("frame", measuringPage());
     host_->addPage("row", html);
     host_->addAnswer("layouts", [this](const QByteArray& sent) { return next(sent); });
-    host_->addAnswer("failed", [this](const QByteArray& says) {
+    host_->addAnswer("failed", [this](const QByteArray& message) {
         // Queued, because the host is still answering this request.
         const QString why =
-            browser_.title + " could not measure the page: " + QString::fromUtf8(says.left(400)) + '.';
+            browser_.title + " could not measure the page: " + QString::fromUtf8(message.left(400)) + '.';
         QTimer::singleShot(0, this, [this, why] { fail(why); });
         return QByteArray("{}");
     });

@@ -36,8 +36,7 @@ CompareDialog::CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* 
     box->setSpacing(16);
     QLabel* about = wrappedLabel(
         "A browser on this computer lays out the row at every width, in the background and without network "
-        "access. Tenter "
-        "compares the result with its own layout.",
+        "access. Tenter compares the result with its own layout.",
         this);
     about->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(about);
@@ -162,10 +161,10 @@ QWidget* CompareDialog::buildFigures() {
         return value;
     };
     parts_ = add("Parts compared", "Each part counts once at each width.");
-    differing_ = add(
-        "Parts that differ",
-        "A part differs if its line count differs, if its box differs by more than 0.5 px, or if its font "
-        "size differs by more than 0.01 px (0.02 px in Firefox).");
+    differing_ =
+        add("Parts that differ",
+            "A part differs if its line count differs, if its box differs by more than 0.5\u00A0px, or "
+            "if its font size differs by more than 0.01\u00A0px (0.02\u00A0px in Firefox).");
     tight_ = add("Tight fits that differ",
                  QString::fromUtf8(glossary::tightFit) +
                      ".\nHere: tight fits with another line count. They do not count as differences.");

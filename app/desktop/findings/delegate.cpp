@@ -118,7 +118,7 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     painter->setPen(ink.quiet);
     painter->drawText(line, Qt::AlignVCenter | Qt::AlignRight,
                       shareTitle(finding.share, model_.survey().audience()));
-    // The length of the thin line stands for all widths, or for all visits.
+    // The length of the thin line represents all widths, or all visits.
     const int from = left + wordRoom;
     const int whole = line.right() - shareRoom - from;
     const int middle = line.center().y();

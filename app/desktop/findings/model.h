@@ -35,7 +35,7 @@ private:
     const Survey& survey_;
     std::optional<checks::Severity> severity_;
     std::vector<std::size_t> listed_;
-    std::vector<checks::Finding> shown_;  // what views were last told
+    std::vector<checks::Finding> shown_;  // the findings of `listed_`, as the views know them
 };
 
 }  // namespace tenter::desktop::findings

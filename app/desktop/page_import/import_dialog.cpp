@@ -53,8 +53,7 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
     box->setSpacing(16);
     auto* about = paragraph(
         "For a row of cards that is already on a page. Tenter leaves its HTML unchanged and writes a "
-        "stylesheet for it. "
-        "Tenter runs no scripts of the page and loads nothing from the network.",
+        "stylesheet for it. Tenter runs no scripts of the page and loads nothing from the network.",
         this);
     about->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(about);
@@ -136,8 +135,7 @@ QWidget* ImportDialog::buildEmpty() {
     auto* how = paragraph(
         "Paste the HTML of a page, or only of its row of cards, into the box on the left.\n\n"
         "Or open a saved page, or drop one on this window. Then Tenter also reads the style sheets that were "
-        "saved with "
-        "it.",
+        "saved with it.",
         empty);
     how->setForegroundRole(QPalette::PlaceholderText);
     how->setMaximumWidth(480);

@@ -135,8 +135,7 @@ void RoleBar::chooseRole(int index) {
         if (!project::isRoleName(role) || role == "row") {
             showProblem(
                 "A role name can contain lower-case letters, digits and hyphens. The names card, picture and "
-                "row are "
-                "reserved.");
+                "row are reserved.");
             return;
         }
     } else {

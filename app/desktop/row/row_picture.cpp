@@ -53,8 +53,8 @@ QImage rowAt(Viewing& viewing, Pictures& pictures, RowPainter& painter, double w
 std::vector<double> keyWidths(const project::Project& project, std::size_t variant) {
     const double least = project.leastWidth;
     std::set<double> widths{least, project.mostWidth};
-    for (const checks::KeyWidth& told : checks::keyWidths(project, variant))
-        if (widths.size() < wanted) widths.insert(told.width);
+    for (const checks::KeyWidth& key : checks::keyWidths(project, variant))
+        if (widths.size() < wanted) widths.insert(key.width);
     // Add the middle of the largest gap until there are enough widths.
     while (widths.size() < wanted) {
         double from = least;

@@ -409,9 +409,9 @@ void RowView::paintCaption(QPainter& painter, std::size_t sheet) const {
     const double room = caption.right() - left;
     painter.setFont(font());
     painter.setPen(quiet);
-    const QString says =
+    const QString shownText =
         QFontMetricsF(font()).elidedText(captionOf(shown, viewing_.role()), Qt::ElideRight, room);
-    painter.drawText(QPointF(left, baseline), says);
+    painter.drawText(QPointF(left, baseline), shownText);
 }
 
 void RowView::paintEvent(QPaintEvent* event) {

@@ -120,7 +120,7 @@ private:
     const Survey& survey_;
     Pictures pictures_;
     RowPainter row_;
-    mutable VariantViews variantViews_;                         // made and brought up to date when asked for
+    mutable VariantViews variantViews_;                         // updated on access
     std::vector<std::unique_ptr<RowPainter>> variantPainters_;  // by variant
     Sheets sheets_;
     int across_ = 1;  // pages beside each other

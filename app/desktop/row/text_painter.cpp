@@ -86,8 +86,8 @@ void TextPainter::paint(Canvas& canvas, const layout::Layout& layout, const layo
 
     faces_.clear();
     for (const text::ShapedRun& run : part.paragraph->runs()) {
-        // A slant that the family lacks is made, as in browsers; a weight is not, since the stylesheet says
-        // so.
+        // A missing italic is synthesised, as in browsers. A missing weight is not: the stylesheet has
+        // `font-synthesis` without weight.
         const bool italic = look.italic || run.kind == project::Run::Kind::Emphasis;
         const bool leaning = run.face && italic && !run.face->italic();
         faces_.push_back(run.face ? &glyphs_.sized(run.face, size, leaning) : nullptr);
