@@ -36,7 +36,7 @@ public:
     }
 
 private:
-    /// The shortest text that reads back to the same number. JSON has no infinities: 0 stands for them.
+    /// The shortest text that is read as the same number. JSON has no infinities; they become 0.
     void number(double value) {
         std::array<char, 32> digits{};
         const auto end =

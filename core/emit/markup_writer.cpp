@@ -88,7 +88,8 @@ private:
         if (part.role == "heading") tag = "h" + std::to_string(project_.headingLevel);
         std::string link;
         if (isWholeLink(part)) link = attribute("href", address(part.link, place + "/link"));
-        // Only what can be followed or pressed may be named otherwise than its text. WAI-ARIA 1.2 § 5.2.8.6.
+        // Only links and buttons can have an accessible name that differs from their text. WAI-ARIA 1.2
+        // § 5.2.8.6.
         if (isWholeLink(part) && !part.name.empty()) link += attribute("aria-label", part.name);
         std::string out = "<" + tag + attribute("class", partClass(part.role));
         if (button) out += link;
@@ -102,7 +103,7 @@ private:
         line(2, out + "</" + tag + ">");
     }
 
-    /// Within a link no other can stand. HTML § 4.5.1.
+    /// A run as HTML. A link inside a link is not allowed. HTML § 4.5.1.
     std::string run(const Run& run, bool withinLink, const std::string& place) {
         switch (run.kind) {
             case Run::Kind::Break:
@@ -123,8 +124,9 @@ private:
     std::string address(const std::string& said, const std::string& place) {
         if (said.empty()) return "#";
         if (project::isSafeAddress(said)) return said;
-        problems_.push_back({"", place, "\"" + said + "\" is no address a link may lead to",
-                             "use http, https, mailto, tel, a relative address or #…; # stands there now"});
+        problems_.push_back({"", place,
+                             "The link address \"" + said + "\" is not allowed; the page has # instead.",
+                             "Use http, https, mailto, tel, a relative address or #…."});
         return "#";
     }
 
@@ -146,8 +148,8 @@ std::string markup(const project::Project& project, std::size_t variant) {
     if (variant >= project.variants.size()) return {};
     MarkupOptions options;
     options.address = [](const PicturePart& part, const std::string&) { return pathAddress(part.file); };
-    project::Problems untold;
-    return writeMarkup(project, variant, options, untold);
+    project::Problems ignored;
+    return writeMarkup(project, variant, options, ignored);
 }
 
 }  // namespace tenter::emit

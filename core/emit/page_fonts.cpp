@@ -28,7 +28,7 @@ void addOnce(Families& list, const std::string& family) {
     if (!contains(list, family)) list.push_back(family);
 }
 
-/// The face alone, out of a collection: browsers read only single fonts from a `data:` address.
+/// The bytes of a single face of a font collection: browsers read only single fonts from a `data:` address.
 std::string singleFont(const text::Face& face) {
     if (!face.bytes().starts_with("ttcf")) return face.bytes();
     hb_face_t* source = hb_font_get_face(face.font());
@@ -79,9 +79,9 @@ void collect(const text::Paragraph& paragraph, std::size_t cluster, std::set<cha
     }
 }
 
-/// What one role uses in one band.
+/// The families that one role uses in one band.
 struct RoleFonts {
-    Families listed;    ///< named in the role's list
+    Families listed;    ///< named in the list of the role
     Families standIns;  ///< for generic families, and the default
     Families fallbacks;
 };
@@ -120,7 +120,7 @@ private:
     std::vector<FaceRule>& rules_;
 };
 
-/// The role's list with only what was used, in its order, and the generic families it had.
+/// The list of the role with only the families used, in its order, and with its generic families.
 Families rewritten(const Families& list, const RoleFonts& fonts) {
     Families out;
     Families generics;

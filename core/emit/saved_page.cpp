@@ -1,4 +1,4 @@
-#include "emit/dressed_page.h"
+#include "emit/saved_page.h"
 
 #include <algorithm>
 #include <set>
@@ -24,34 +24,35 @@ using markup::NodeId;
 using markup::Space;
 using markup::Tree;
 
-/// What an element is known by when no class of ours names it: its tag, its other classes, its words.
-struct Likeness {
+/// The features by which an element is recognised without our class: its tag, its other classes, its text.
+struct ElementFeatures {
     std::string tag;
     std::multiset<std::string> classes;
-    std::string words;
+    std::string text;
 
-    Likeness(const Tree& tree, NodeId node, const project::Project& project) : tag(tree[node].name) {
+    ElementFeatures(const Tree& tree, NodeId node, const project::Project& project) : tag(tree[node].name) {
         for (const std::string_view name : tree[node].classes())
             if (!project.findVariant(std::string(name))) classes.emplace(name);
-        const std::string text = tree.textOf(node);
-        std::ranges::copy_if(text, std::back_inserter(words), [](char c) { return !markup::isSpace(c); });
+        const std::string written = tree.textOf(node);
+        std::ranges::copy_if(written, std::back_inserter(text), [](char c) { return !markup::isSpace(c); });
     }
-    [[nodiscard]] bool hasLook(const Likeness& other) const {
+    [[nodiscard]] bool hasLook(const ElementFeatures& other) const {
         return tag == other.tag && classes == other.classes;
     }
 };
 
-/// Gives the row of a page that has no variant's class the first one. False if it cannot be told.
-bool giveClass(Tree& page, const project::Project& project, const markup::GivenRow& given) {
-    const Likeness wanted(given.tree, given.classElement, project);
+/// Adds the class of the given variant to the row of a page that has no such class. False if no element, or
+/// more than one, can be the row.
+bool addClass(Tree& page, const project::Project& project, const markup::GivenRow& given) {
+    const ElementFeatures wanted(given.tree, given.classElement, project);
     std::vector<NodeId> same;
     std::vector<NodeId> alike;
     for (NodeId at = 0; at < page.size(); ++at) {
         if (page[at].isText() || page[at].name != wanted.tag) continue;
-        const Likeness one(page, at, project);
+        const ElementFeatures one(page, at, project);
         if (!one.hasLook(wanted)) continue;
         alike.push_back(at);
-        if (one.words == wanted.words) same.push_back(at);
+        if (one.text == wanted.text) same.push_back(at);
     }
     const std::vector<NodeId>& found = same.empty() ? alike : same;
     if (found.size() != 1) return false;
@@ -64,17 +65,17 @@ bool giveClass(Tree& page, const project::Project& project, const markup::GivenR
     return true;
 }
 
-/// Puts what lies beside the page into it, and leaves out addresses of what does not.
-class PictureHolder {
+/// Embeds the pictures that are saved with the page, and removes the addresses of others.
+class PictureEmbedder {
 public:
-    PictureHolder(Tree& page, const SavedPage& saved, const project::Project& project,
-                  const std::filesystem::path& folder)
+    PictureEmbedder(Tree& page, const SavedPage& saved, const project::Project& project,
+                    const std::filesystem::path& folder)
         : page_(page), saved_(saved), project_(project), folder_(folder) {}
 
-    void hold() {
+    void embed() {
         for (NodeId at = 0; at < page_.size(); ++at) {
             if (page_[at].isHtml("source")) drop(at, {"srcset", "src"});
-            if (page_[at].isHtml("img")) holdPicture(at);
+            if (page_[at].isHtml("img")) embedOne(at);
         }
     }
 
@@ -85,25 +86,25 @@ private:
         });
     }
 
-    void holdPicture(NodeId node) {
+    void embedOne(NodeId node) {
         std::string address;
         const project::PicturePart picture = markup::picturePartOf(page_, node, address);
         const std::string* source = page_[node].find("src");
-        const bool isHeld = source != nullptr && project::addressScheme(*source) == "data";
-        std::string content = isHeld ? *source : held(address);
+        const bool isEmbedded = source != nullptr && project::addressScheme(*source) == "data";
+        std::string content = isEmbedded ? *source : embedded(address);
         if (content.empty()) content = ofProject(node);
         if (content.empty()) content = emptyPicture(picture.width, picture.height);
         drop(node, {"src", "srcset", "sizes", "loading"});
         page_[node].attributes.push_back({"src", content});
     }
 
-    [[nodiscard]] std::string held(const std::string& address) const {
+    [[nodiscard]] std::string embedded(const std::string& address) const {
         const std::filesystem::path beside = saved_.file.parent_path();
         const markup::PictureFile file = markup::pictureFile(address, saved_.file, beside);
         return file.isThere ? embedPicture(beside / file.name).address : std::string();
     }
 
-    /// The project's own file for a picture of the row.
+    /// The project's file for a picture of the row, embedded.
     [[nodiscard]] std::string ofProject(NodeId node) const {
         const std::string* mark = page_[node].find("data-tenter-part");
         for (std::size_t c = 0; mark != nullptr && c < project_.cards.size(); ++c) {
@@ -123,7 +124,7 @@ private:
     const std::filesystem::path& folder_;
 };
 
-/// CSS that ends no style element. HTML § 13.1.2.6; CSS Syntax 3 § 4.3.7: a backslash before `/` is a `/`.
+/// CSS without text that would end the style element. HTML § 13.1.2.6; CSS Syntax 3 § 4.3.7: `\/` means `/`.
 std::string withoutEndTags(std::string css) {
     for (std::size_t at = css.find("</"); at != std::string::npos; at = css.find("</", at + 2))
         css.insert(at + 1, "\\");
@@ -139,7 +140,8 @@ void fillHead(Tree& page, const std::vector<markup::PageSheet>& sheets, const st
          {"content", "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:"}});
     page.addElement(head, "meta", Space::Html,
                     {{"name", "viewport"}, {"content", "width=device-width, initial-scale=1"}});
-    page.addText(page.addElement(head, "title", Space::Html, {}), "A saved page with its row's stylesheet");
+    page.addText(page.addElement(head, "title", Space::Html, {}),
+                 "Saved page with the stylesheet of the row");
     for (const markup::PageSheet& sheet : sheets) {
         if (sheet.css.empty()) continue;
         std::vector<markup::Attribute> attributes;
@@ -152,9 +154,9 @@ void fillHead(Tree& page, const std::vector<markup::PageSheet>& sheets, const st
 
 }  // namespace
 
-std::string dressedPage(const project::Project& project, std::size_t variant,
-                        const std::filesystem::path& folder, const SavedPage& saved,
-                        text::ParagraphStore& store, project::Problems& problems) {
+std::string savedPageWithStylesheet(const project::Project& project, std::size_t variant,
+                                    const std::filesystem::path& folder, const SavedPage& saved,
+                                    text::ParagraphStore& store, project::Problems& problems) {
     if (variant >= project.variants.size()) return {};
     const PageFonts fonts = pageFonts(project, variant, store);
     StylesheetOptions options;
@@ -171,26 +173,26 @@ std::string dressedPage(const project::Project& project, std::size_t variant,
     const markup::Characters characters = markup::charactersOf(saved.bytes, file, problems);
     const std::optional<Tree> tree = markup::parse(characters.utf8, file, problems);
     if (!tree) return {};
-    std::vector<std::string> untold;  // of sheets that are not there; taking the row in told the same
-    const std::vector<markup::PageSheet> sheets = markup::sheetsOf(*tree, saved.file, untold);
+    std::vector<std::string> ignored;  // missing sheets, which the import has reported
+    const std::vector<markup::PageSheet> sheets = markup::sheetsOf(*tree, saved.file, ignored);
     Tree page = markup::cleaned(*tree);
     std::size_t has = 0;
     if (markup::classElementOf(page, project, has) == markup::noNode) {
-        project::Problems known;  // the stylesheet's row is the same, and tells the same
+        project::Problems known;  // the same problems as those of the stylesheet
         const std::optional<markup::GivenRow> given = markup::givenRow(project, known);
-        if (!given || !giveClass(page, project, *given)) {
-            problems.push_back({file, "", "no element of the page has a variant's class",
-                                "give the row the class " + project.variants[variant].className +
-                                    " in the CMS, and save the page again"});
+        if (!given || !addClass(page, project, *given)) {
+            problems.push_back({file, "", "No element of the page has the class of a variant.",
+                                "Give the row the class " + project.variants[variant].className +
+                                    " in the CMS, and save the page again."});
             return {};
         }
     }
     const std::optional<markup::GivenRow> row = markup::givenRowIn(std::move(page), project, problems);
     if (!row) return {};
-    Tree dressed = markedPage(project, variant, *row, problems);
-    PictureHolder(dressed, saved, project, folder).hold();
-    fillHead(dressed, sheets, css);
-    return "<!doctype html>\n" + markup::printed(dressed) + "\n";
+    Tree marked = markedPage(project, variant, *row, problems);
+    PictureEmbedder(marked, saved, project, folder).embed();
+    fillHead(marked, sheets, css);
+    return "<!doctype html>\n" + markup::printed(marked) + "\n";
 }
 
 }  // namespace tenter::emit
