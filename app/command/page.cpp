@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "emit/dressed_page.h"
+#include "emit/saved_page.h"
 
 #include "help.h"
 #include "opened.h"
@@ -31,7 +31,7 @@ int runPage(const PageArguments& arguments) {
         if (!bytes)
             return refuse(arguments.around, "The page cannot be read.",
                           "Check its name, its folder and its permissions.");
-        page = emit::dressedPage(opened->project, opened->variant, opened->folder, {*bytes, arguments.around},
+        page = emit::savedPageWithStylesheet(opened->project, opened->variant, opened->folder, {*bytes, arguments.around},
                                  opened->store, problems);
     }
     for (project::Problem& problem : problems)

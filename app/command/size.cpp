@@ -27,8 +27,8 @@ std::string asJson(const intake::SizeReading& reading) {
                           {"to", point(reading.ramp.to())},
                           {"follow", card ? "card" : "viewport"},
                           {"exact", reading.exact},
-                          {"departs", units::rounded(reading.departs)},
-                          {"departsAt", units::rounded(reading.departsAt)},
+                          {"departs", units::rounded(reading.largestError)},
+                          {"departsAt", units::rounded(reading.errorAt)},
                           {"says", reading.says}}
         .dump(2);
 }

@@ -36,7 +36,7 @@ void checkFonts(const Subject& subject, Findings& out) {
                      named(subject, cause.card, cause.part),
                  note.changesLines ? "Visitors may see different letters and different line breaks"
                                    : "Browsers slant the upright letters instead; no line changes",
-                 "Add a font file that has it, or choose another family, weight or slant (Text › Family)"},
+                 "Add a font file that has it, or choose another font (Text › Family)"},
                 note.family + note.says});
     }
 }

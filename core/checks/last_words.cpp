@@ -64,8 +64,8 @@ Statement statementOf(const Subject& subject, LastLine last, const ShortEnding& 
         return {where + " has only " + word + " on its last line", "A single short word looks lost there",
                 "Put a no-break space before it, or change the text (Words)"};
     return {where + " has only the end of a word, " + word + ", on its last line",
-            "The end of a word is hard to read on a line of its own",
-            "Remove the hyphenation point before it (Words), so that the whole word moves down"};
+            "The end of a word is hard to read alone",
+            "Remove the hyphenation point before it (Words), so that the word moves down as a whole"};
 }
 
 }  // namespace

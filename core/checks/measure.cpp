@@ -69,8 +69,8 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
                 sweep::Piece there = piece;
                 there.from = span->from;
                 there.to = span->to;
-                forEachLongestLine(subject, part, there, [&](const sweep::Interval& stretch, double longest) {
-                    if (over ? longest > wish.value : longest < wish.value) runs.add(stretch, longest);
+                forEachLongestLine(subject, part, there, [&](const sweep::Interval& run, double longest) {
+                    if (over ? longest > wish.value : longest < wish.value) runs.add(run, longest);
                 });
             }
             runs.finish();

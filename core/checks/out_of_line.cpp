@@ -182,7 +182,7 @@ void reportPictures(Findings& out, const Subject& subject, const Cause& pictures
         out, pictures,
         atWidths(subject, pictures.runOfWorst()) + " " + worstAndOthers(subject, pictures) + " is up to " +
             units::px(pictures.worst, 0) + " taller than its neighbour",
-        "Use one ratio for all pictures (Pictures › Ratio), or align the parts (Row › Align parts)",
+        "Use one ratio for all pictures (Pictures › Aspect ratio), or align the parts (Row › Align parts)",
         "picture");
 }
 

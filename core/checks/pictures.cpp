@@ -115,8 +115,7 @@ void reportCropped(const Subject& subject, Cause& cropped, Findings& out) {
                  " shows less than " + units::percent(leastVisible) + " of its file, at worst " +
                  units::percent(-cropped.worst),
              "Without a focal point only the middle stays visible",
-             "Set a focal point (Pictures › Focal point), or a ratio closer to that of the file (Pictures › "
-             "Ratio)"},
+             "Set a focal point (Pictures › Focal point), or choose a ratio closer to that of the file"},
             "cropped"});
 }
 

@@ -92,7 +92,7 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
                  named(subject, cause.card, headingOf(subject.project.cards[cause.card])) + " has up to " +
                  lineCount(static_cast<std::size_t>(cause.worst)) + " of empty space beside a fuller card",
              "The row looks uneven",
-             byPictures ? "Use one ratio for all pictures (Pictures › Ratio)"
+             byPictures ? "Use one ratio for all pictures (Pictures › Aspect ratio)"
                         : "Make the texts more similar in length, or change the order of the cards"}});
 }
 

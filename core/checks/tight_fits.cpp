@@ -1,5 +1,6 @@
-// Lines that fit by a hair: another browser or platform may wrap them otherwise. KeyedFinding over a long run
-// of widths, or where a wish on lines would break. Measured: engines' grids move lines by 0.15 % or less.
+// Tight fits: lines that another browser or platform may break differently. They are reported over a wide
+// range, or where a different break would violate a wish. Measured: rounding in engines moves lines by 0.15 %
+// or less.
 #include <cmath>
 #include <map>
 
@@ -70,7 +71,7 @@ std::string wordFrom(const text::Paragraph& paragraph, std::uint32_t first) {
     return paragraph.utf8(first, end);
 }
 
-/// What a break profile's line counts would exceed if a tight fit broke differently.
+/// A wish on lines that would be violated if tight fits broke differently.
 struct ViolatedWish {
     Cause cause;
     std::uint32_t lines = 0;  ///< with the different break, at the worst place
@@ -104,7 +105,7 @@ Description descriptionOf(const Subject& subject, const Cause& cause, const std:
     return {"tight-fit",
             Severity::Warning,
             "measured in two browser engines",
-            {whatOf(subject, cause), "Another browser or platform may break it differently" + result,
+            {whatOf(subject, cause), "Another browser may break it differently" + result,
              "Change the font size a little there (Text › Font size)"},
             key};
 }
@@ -144,7 +145,7 @@ void checkTightFits(const Subject& subject, Findings& out) {
     for (const auto& [role, found] : violated)
         report(out, found.cause,
                descriptionOf(subject, found.cause,
-                             ": then it has " + lineCount(found.lines) + " and the wish is at most " +
+                             ", into " + lineCount(found.lines) + "; the wish is at most " +
                                  std::to_string(found.wished),
                              role + " wish"));
 }

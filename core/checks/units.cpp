@@ -15,7 +15,7 @@ void checkUnits(const Subject& subject, Findings& out) {
             "common practice, no source",
             {"the stylesheet of these cards gives font sizes in px",
              "Text in px does not follow the text size that readers set in their browser",
-             "Choose rem (Row › Sizes in)"}});
+             "Choose rem (Row › Size unit)"}});
 }
 
 }  // namespace tenter::checks

@@ -105,15 +105,15 @@ LimitedZoom limitedZoom(const Subject& subject, double limit) {
     return found;
 }
 
-/// `browsers` says whose limit it is; a ratio of largest to smallest size up to `safe` always passes.
+/// `browsers` names the browsers with this limit. A largest size of `safe` times the smallest always passes.
 Statement statementOf(const Subject& subject, const LimitedZoom& found, double limit,
                       const std::string& browsers, double safe) {
     return {atWidths(subject, found.cause.runOfWorst()) + " " + found.worst + " gets only " +
                 units::figure(-found.cause.worst, 2, units::Rounding::Down) + " times as large at " +
                 units::percent(limit) + " zoom, " + browsers,
-            "Readers must be able to double the text size, but it shrinks as the zoomed page gets narrower",
-            "Reduce the growth of " + project::listed(found.texts) + ": a largest size of at most " +
-                units::figure(safe) + " times the smallest always passes"};
+            "Readers must be able to double the text size, but it shrinks as the zoomed page narrows",
+            "Keep the largest size of " + project::listed(found.texts) + " at most " + units::figure(safe) +
+                " times the smallest (Text › Font size)"};
 }
 
 }  // namespace

@@ -30,11 +30,11 @@ std::string roomJson(const project::Project& project, const std::vector<checks::
 std::string roomSentence() {
     return "Room for text: how many characters each text can gain before it has more lines than wished, at "
            "the "
-           "page width that leaves the least room. A negative number is how many are too many.";
+           "viewport width that leaves the least room. A negative number is how many are too many.";
 }
 
 std::string roomTable(const project::Project& project, const std::vector<checks::RoomForCopy>& rooms) {
-    std::vector<Cells> lines{{"most lines", "characters", "can gain", "at page width", "role", "text"}};
+    std::vector<Cells> lines{{"most lines", "characters", "can gain", "at viewport", "role", "text"}};
     for (const checks::RoomForCopy& room : rooms) {
         const project::TextPart& text = textOf(project, room);
         lines.push_back({std::to_string(room.lines), std::to_string(room.characters),

@@ -1,4 +1,4 @@
-// Checks that WCAG 2.2 sets the numbers of.
+// Checks with limits from WCAG 2.2.
 #include <map>
 
 #include "checking.h"
@@ -86,7 +86,7 @@ TEST(FocusCheck, NeedsARingWithEnoughContrast) {
     EXPECT_EQ(findingOf(project, "focus").source, "WCAG 2.2 SC 2.4.7");
 }
 
-// A ring within the button is seen against the button.
+// A ring inside the button is on the background of the button.
 TEST(FocusCheck, ComparesAnInnerRingWithTheButton) {
     project::Project project = quiet();
     set(project, "text/button/background", R"("#000000")");
@@ -110,7 +110,7 @@ TEST(ZoomCheck, AcceptsGrowthUpToTwoAndAHalfTimes) {
     EXPECT_TRUE(has(project, "zoom", Severity::Warning));
 }
 
-// Type that only follows the viewport looks the same at any zoom.
+// Text that only follows the viewport looks the same at any zoom.
 TEST(ZoomCheck, ReportsTextThatNeverGrows) {
     project::Project project = quiet();
     set(project, "text/heading/size", "[[100, 4], [1900, 76]]");
@@ -121,7 +121,7 @@ TEST(ZoomCheck, ReportsTextThatNeverGrows) {
     EXPECT_NEAR(found.widths.back().to, 1900 + 0.0, 60);
 }
 
-/// The most that any of 40 001 zooms up to `limit` makes of a role's size at viewport width `width`.
+/// The largest factor by which any of 40 001 zooms up to `limit` enlarges a role's size at `width` (CSS px).
 double gainBySearch(const layout::PreparedRow& row, std::uint32_t role, double width, double limit) {
     double most = 0;
     for (int i = 0; i <= 40000; ++i) {
@@ -131,7 +131,7 @@ double gainBySearch(const layout::PreparedRow& row, std::uint32_t role, double w
     return most / row.fontSize(role, width);
 }
 
-// Judged by trying zooms one by one on the laid out sizes.
+// The reference tries zooms one by one on the laid out sizes.
 TEST(ZoomCheck, AgreesWithASearchOverZooms) {
     project::Project project =
         quiet("", R"([{"upTo": 620}, {"upTo": 1100, "set": {"row": {"columns": 2}}}, {}])");
@@ -143,13 +143,13 @@ TEST(ZoomCheck, AgreesWithASearchOverZooms) {
     const layout::PreparedRow row(project, 0, checkStore(), text::blink());
     int within = 0;
     for (double width = 321.5; width < 1920; width += 7) {
-        const bool told = std::any_of(found.widths.begin(), found.widths.end(), [&](const auto& span) {
+        const bool reported = std::any_of(found.widths.begin(), found.widths.end(), [&](const auto& span) {
             return width > span.from && width <= span.to;
         });
-        within += told ? 1 : 0;
+        within += reported ? 1 : 0;
         const double gain = gainBySearch(row, 0, width, 5);
         if (std::abs(gain - 2) > 0.002) {
-            EXPECT_EQ(told, gain < 2) << width << ", " << gain;
+            EXPECT_EQ(reported, gain < 2) << width << ", " << gain;
         }
     }
     EXPECT_GT(within, 5);
@@ -172,12 +172,12 @@ TEST(ReflowCheck, ReportsWhatOverflowsANarrowPage) {
 TEST(ReflowCheck, NamesTheTextWithTheWordThatOverflows) {
     project::Project project = quiet("[" + card("Saltmarshwatchersassociation", "Out and back.") + "]");
     set(project, "text/heading/size", "40");
-    EXPECT_FALSE(has(project, "reflow"));  // it is cut
+    EXPECT_FALSE(has(project, "reflow"));  // it breaks
     set(project, "text/heading/overflowWrap", R"("normal")");
     EXPECT_NE(findingOf(project, "reflow").says.find("Saltmarsh"), std::string::npos);
 }
 
-// SC 1.4.12. The word fits until each of its letters stands 0.12 em wider.
+// SC 1.4.12. The word fits without the 0.12 em of letter spacing.
 TEST(TextSpacingCheck, ReportsWhatNoLongerFitsWithMoreSpacing) {
     project::Project project = quiet("[" + card("Saltmarshwatchers", "Out and back.") + "]");
     set(project, "text/heading/overflowWrap", R"("normal")");
@@ -191,7 +191,7 @@ TEST(TextSpacingCheck, ReportsWhatNoLongerFitsWithMoreSpacing) {
     EXPECT_EQ(found.severity, Severity::Error);
     ASSERT_EQ(found.widths.size(), 1U);
     EXPECT_NEAR(found.widths[0].to, spread, 8);
-    // What stuck out before is not what spreading does.
+    // Words that break anywhere do not overflow.
     set(project, "text/heading/overflowWrap", R"("anywhere")");
     EXPECT_FALSE(has(project, "text-spacing"));
 }
@@ -205,7 +205,7 @@ TEST(TextSpacingCheck, AcceptsMoreLines) {
                      "text-spacing"));
 }
 
-/// Two plain links of 16 px and line height 1, one over the other, `gap` px apart, padded to `height`.
+/// Two links, one above the other, `height` px high and `gap` px apart.
 project::Project twoLinks(double height, double gap) {
     project::Project project = quiet(
         R"([{"parts": [{"role": "button", "copy": "Tides", "link": "#a"}, {"role": "button", "copy": "Winds", "link": "#b"}]}])");
@@ -216,7 +216,7 @@ project::Project twoLinks(double height, double gap) {
     return project;
 }
 
-// SC 2.5.8: 24 px, or a circle of 24 px about each that touches no other target or such circle.
+// SC 2.5.8: 24 px, or a circle of 24 px around each target that touches no other target or circle.
 TEST(TargetCheck, NeedsTwentyFourPxOrRoomAround) {
     EXPECT_TRUE(has(twoLinks(20, 0), "target", Severity::Error));
     EXPECT_FALSE(has(twoLinks(24, 0), "target", Severity::Error));
@@ -225,8 +225,8 @@ TEST(TargetCheck, NeedsTwentyFourPxOrRoomAround) {
     EXPECT_FALSE(has(twoLinks(20, 4.5), "target", Severity::Error));
 }
 
-// 17.8 px high and 6.2 px apart make 24, of which engines' grids of 1/64 and 1/60 px leave a little less:
-// axe-core agrees.
+// 17.8 px of height and 6.2 px of distance make 24 px. Engines round to 1/64 and 1/60 px and leave a little
+// less; axe-core accepts it.
 TEST(TargetCheck, ToleratesRoundingOfEngines) {
     project::Project project = quiet(
         R"([{"parts": [{"role": "button", "copy": "Go", "link": "#a"}, {"role": "button", "copy": "On", "link": "#b"}]}])");
@@ -257,7 +257,7 @@ project::Project buttonCalled(const std::string& copy, const std::string& name) 
                  copy + R"(", "link": "#a", "name": ")" + name + R"("}]}])");
 }
 
-// SC 2.5.3, and SC 4.1.2 for a name at all.
+// SC 2.5.3 for the label in the name, SC 4.1.2 for a name.
 TEST(LinkNameCheck, NeedsANameThatContainsTheText) {
     EXPECT_TRUE(has(buttonCalled("Book a walk", "Reserve"), "label-in-name", Severity::Error));
     EXPECT_FALSE(has(buttonCalled("Book a walk", "book  a walk at low tide"), "label-in-name"));

@@ -1,4 +1,4 @@
-// Reading an audience. RFC 4180 is the format; what reports print beside it is common practice.
+// Reading an audience: RFC 4180, and the variations that analytics reports commonly have.
 #include "checks/audience.h"
 
 #include <gtest/gtest.h>
@@ -69,7 +69,7 @@ TEST(AudienceTest, CountsBadLinesBeyondAFew) {
     EXPECT_EQ(reading(text).problems.size(), 6U);
 }
 
-// A band holds its upper breakpoint.
+// A breakpoint belongs to the band below it.
 TEST(AudienceTest, SharesVisitsByHalfOpenSpans) {
     const Audience audience{{{320, 1}, {600, 2}, {900, 1}}};
     EXPECT_DOUBLE_EQ(audience.share({{320, 600}}, 320), 0.75);

@@ -12,21 +12,12 @@ using namespace test;  // NOLINT(google-build-using-namespace)
 
 namespace rows {
 
-const std::string longText =
-    "We follow the old sheep path to the sluice and wait for the curlews, and whoever is cold may take the "
-    "shorter "
-    "way back along the wall, past the lamp and the boats drawn up for winter, to the hut where there is "
-    "soup.";
 const std::string twoColumns =
     R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 2}}}])";
 
 project::Project withStyle(project::Project project, const std::string& path, const std::string& json) {
     set(project, path, json);
     return project;
-}
-
-project::Project headed(const std::string& heading) {
-    return quiet("[" + card(heading, "Out and back.") + "]");
 }
 
 project::Project buttons(const std::string& one, const std::string& other) {

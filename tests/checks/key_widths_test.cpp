@@ -1,4 +1,4 @@
-// Which widths show a row whole, and what they are told for. Ours: no source.
+// Key widths and the reasons for them.
 #include "checks/key_widths.h"
 
 #include "checking.h"
@@ -10,8 +10,8 @@ using Reasons = std::vector<std::pair<double, std::string>>;
 
 Reasons reasonsOf(const project::Project& project, const std::vector<Finding>& findings = {}) {
     Reasons reasons;
-    for (const checks::KeyWidth& told : checks::keyWidths(project, 0, findings))
-        reasons.emplace_back(told.width, told.why);
+    for (const checks::KeyWidth& key : checks::keyWidths(project, 0, findings))
+        reasons.emplace_back(key.width, key.why);
     return reasons;
 }
 
@@ -50,7 +50,7 @@ TEST(KeyWidthsTest, IncludeTheWorstWidthOfTheFirstFinding) {
     EXPECT_EQ(reasonsOf(project, {finding})[0].second, "narrowest viewport, worst finding: button lines");
 }
 
-// A finding is told at a width at which it is found.
+// The worst width of a finding is within its widths.
 TEST(KeyWidthsTest, FindingsAreWorstWithinTheirWidths) {
     project::Project project = quiet("", threeBands);
     set(project, "text/heading/colour", R"("#bbbbbb")");
@@ -65,8 +65,8 @@ TEST(KeyWidthsTest, FindingsAreWorstWithinTheirWidths) {
     EXPECT_GT(seen, 1U);
 }
 
-// The range's first width is within it, a breakpoint's own is not above it, and in between whole widths are
-// told.
+// The range includes its first width, a breakpoint is not in the band above it, and elsewhere the worst width
+// is a whole number.
 TEST(KeyWidthsTest, FindingsAreWorstAtAWholeWidthIfPossible) {
     project::Project project = quiet("", threeBands);
     project.leastWidth = 320;

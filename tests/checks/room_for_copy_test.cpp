@@ -1,4 +1,4 @@
-// Room for copy: what is told surely fits, and is not far from what fits.
+// Room for text: the reported number fits, and is close to what fits.
 #include "checks/room_for_copy.h"
 
 #include <unicode/unistr.h>
@@ -16,8 +16,7 @@ namespace {
 
 using namespace test;  // NOLINT(google-build-using-namespace)
 
-/// A heading of 20 px in a face whose characters are all 1233/2048 em wide, alone in a card that is as wide
-/// as the page.
+/// A heading of 20 px in a face with characters of 1233/2048 em, alone in a card as wide as the viewport.
 project::Project monospaced(const std::string& heading, int lines) {
     project::Project project = quiet(R"([{"parts": [{"role": "heading", "copy": ")" + heading + R"("}]}])");
     set(project, "text/heading/family", R"(["DejaVu Sans Mono"])");
@@ -32,13 +31,13 @@ RoomForCopy roomOf(const project::Project& project) {
     return rooms.empty() ? RoomForCopy() : rooms.front();
 }
 
-/// Puts `more` at the copy's end, in the manner of its end.
+/// Adds `more` to the last run of the text.
 void lengthen(project::Copy& copy, const std::string& more) {
     copy.back().text += more;
 }
 
-/// Up to `count` characters that go on in the words of `copy`, as `random` has them. The last word is cut to
-/// make them `count`, unless letters join: cut, those would change their shape.
+/// Up to `count` characters of random words of `copy`. The last word is cut to make exactly `count`, unless
+/// letters join: a cut word would have other shapes.
 std::string wordsLike(const project::Copy& copy, int count, bool lettersJoin, std::mt19937& random) {
     std::istringstream text(project::plainText(copy));
     std::vector<std::string> words;
@@ -54,7 +53,7 @@ std::string wordsLike(const project::Copy& copy, int count, bool lettersJoin, st
     return (lettersJoin ? whole : more.tempSubString(0, count)).toUTF8String(out);
 }
 
-/// How many px of widths there are at which the part has more lines than are wished, under any profile.
+/// The length of the widths at which the part has more lines than wished under any profile, CSS px.
 double brokenOver(const project::Project& project, std::size_t variant, const RoomForCopy& room) {
     double over = 0;
     const auto& text = std::get<project::TextPart>(project.cards[room.card].parts[room.part]);
@@ -93,8 +92,8 @@ TEST(RoomForCopy, OfOneLineIsTheFreeSpaceOfTheNarrowestLine) {
 }
 
 TEST(RoomForCopy, SubtractsAWidestWordForEachFurtherLine) {
-    // A line holds 26 characters, less 8 for another "mudflats" that may not fit: 18 and half a character
-    // more, on either of two lines.
+    // A line holds 26.5 characters, minus 8 for another "mudflats" that may not fit: 18.5 on each further
+    // line.
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 1)).spare, 14);
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 2)).spare, 14 + 19);
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 3)).spare, 14 + 2 * 18 + 1);
@@ -123,8 +122,8 @@ TEST(RoomForCopy, DependsOnTheFullestLineBeforeAForcedBreak) {
 TEST(RoomForCopy, FollowsTheWidthsOfAWish) {
     project::Project project = monospaced("Low tide", 1);
     project.wishes->roles[0].from = 600;
-    // 640.. px: past 600 px a line holds 600 · 0.9975 / 12.041 = 49.7 characters; until there the usual three
-    // lines are wished, of which the second and third hold 26.5 − 4 characters.
+    // Past 600 px a line holds 600 · 0.9975 / 12.041 = 49.7 characters. Below, the default wish of three
+    // lines holds, and each further line holds 26.5 − 4 characters.
     EXPECT_EQ(roomOf(project).spare, 41);
     EXPECT_EQ(roomOf(project).width, 601);
     project.wishes->roles[0].upTo = 601;
@@ -141,10 +140,10 @@ TEST(RoomForCopy, IsListedForTextsWithAWishOnLines) {
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);
 }
 
-// Each part's copy grows by what is told, in words of its own in any order; and it has not much more room.
+// Each text grows by the reported number in its own words, in random order, and has not much more room.
 TEST(RoomForCopy, FitsAndIsCloseToWhatFits) {
     std::mt19937 random(20261126);
-    int told = 0;
+    int reported = 0;
     int fitting = 0;
     const auto expectRoom = [&](const Swept& swept) {
         if (swept.row.profile().name() != text::blink().name()) return;
@@ -161,7 +160,7 @@ TEST(RoomForCopy, FitsAndIsCloseToWhatFits) {
             for (int i = 0; i < 6; ++i)
                 EXPECT_TRUE(fits(room.spare))
                     << swept.name << ": " << project::plainText(copy) << ", " << room.spare;
-            told += room.spare;
+            reported += room.spare;
             int most = room.spare;
             while (fits(most + 4))
                 most += 4;
@@ -169,8 +168,8 @@ TEST(RoomForCopy, FitsAndIsCloseToWhatFits) {
         }
     };
     forEachSample(expectRoom);
-    EXPECT_GT(told, 1000);
-    EXPECT_GT(told, fitting * 0.6);
+    EXPECT_GT(reported, 1000);
+    EXPECT_GT(reported, fitting * 0.6);
 }
 
 }  // namespace

@@ -1,5 +1,5 @@
 // The source of all of these is the description of the command line: exit 0 done, 2 wrong input or arguments
-// with one line that says what is wrong and how to mend it; nothing is ever half written.
+// with one line that says what is wrong and how to fix it; nothing is ever half written.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -40,7 +40,7 @@ protected:
         EXPECT_EQ(finished.out, "");
         EXPECT_EQ(finished.errorLines(), 1U) << finished.err;
         EXPECT_NE(finished.err.find(what), std::string::npos) << finished.err;
-        EXPECT_NE(finished.err.find("; "), std::string::npos) << "no mend in: " << finished.err;
+        EXPECT_NE(finished.err.find("; "), std::string::npos) << "no fix in: " << finished.err;
     }
 
     Folder folder_;
@@ -145,7 +145,7 @@ TEST_F(Command, CheckTellsFindingsAsAListWithItsCaution) {
     const Finished finished = run("check");
     EXPECT_EQ(finished.code, 0) << finished.out;
     EXPECT_NE(finished.out.find("no claim of conformance"), std::string::npos);
-    EXPECT_NE(finished.out.find("% of the widths"), std::string::npos);
+    EXPECT_NE(finished.out.find("% of widths"), std::string::npos);
 }
 
 TEST_F(Command, CheckTellsFindingsAsJson) {
@@ -189,8 +189,8 @@ TEST_F(Command, CheckTellsTheRoomForCopy) {
 TEST_F(Command, CheckWeighsByAnAudience) {
     const std::string visits = folder_.write("visits.csv", "width,visits\n390,3\n1440,1\nwide,2\n");
     const Finished finished = run("check", {"--audience", visits});
-    EXPECT_NE(finished.out.find("% of the visits"), std::string::npos);
-    EXPECT_NE(finished.err.find("line 4"), std::string::npos) << finished.err;
+    EXPECT_NE(finished.out.find("% of visits"), std::string::npos);
+    EXPECT_NE(finished.err.find("visits.csv:4: The line has no width"), std::string::npos) << finished.err;
     expectRefused(run("check", {"--audience", folder_.file("none.csv")}), "none.csv");
     expectRefused(run("check", {"--audience", folder_.write("empty.csv", "")}), "empty.csv");
     expectRefused(run("check", {"--engine", "tumbleweed"}), "tumbleweed");
@@ -242,6 +242,17 @@ TEST_F(Command, ReportIsATableOfEveryVariant) {
     ASSERT_EQ(finished.code, 0) << finished.err;
     EXPECT_NE(finished.out.find("\n.tides-pair\n"), std::string::npos);
     EXPECT_NE(finished.out.find("\n.tides-trio\n"), std::string::npos);
+}
+
+TEST_F(Command, ReportHasTheFindingsThatCheckHas) {
+    const std::string report = run("report").out;
+    for (const char* variant : {"tides-pair", "tides-trio"}) {
+        const Json findings = Json::parse(run("check", {"--json", "--variant", variant}).out);
+        ASSERT_GT(findings.size(), 0U);
+        for (const Json& finding : findings)
+            EXPECT_NE(report.find("    " + finding["says"].get<std::string>() + "\n"), std::string::npos)
+                << finding["says"];
+    }
 }
 
 TEST_F(Command, PageTellsOfAPictureThatIsNoneAndIsWrittenAllTheSame) {

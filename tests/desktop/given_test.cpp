@@ -15,6 +15,7 @@
 #include <algorithm>
 
 #include "axis/size_plot.h"
+#include "document/wording.h"
 #include "page_import/import_dialog.h"
 #include "panels/side_panel.h"
 #include "panels/size_paste.h"
@@ -213,8 +214,9 @@ private slots:
         QVERIFY(viewing().sizePreview().has_value());
         QVERIFY(plot()->grab().toImage() != plain);
         const auto* says = named<QLabel>(paste, "What the pasted size means");
-        QVERIFY2(says->text().startsWith("Exact: 19.2 px where the page is 320 px wide"),
-                 qPrintable(says->text()));
+        QVERIFY2(
+            says->text().startsWith("Exact: " + pixels(19.2) + " where the page is " + pixels(320) + " wide"),
+            qPrintable(says->text()));
         QVERIFY(document().project() == before);
         QTest::keyClick(text, Qt::Key_Return);
         QCOMPARE(document().undoStack().count(), 1);

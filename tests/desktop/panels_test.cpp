@@ -99,7 +99,7 @@ private slots:
         viewing().setWidth(1200);
         openPanel(0);
         press("Leeway of the breakpoint");
-        QVERIFY(label("end of the band of 2 columns") != nullptr);
+        QVERIFY(label("breakpoint above 2 columns") != nullptr);
     }
 
     // WCAG 2.2 SC 2.5.3: the accessible name contains the visible label.

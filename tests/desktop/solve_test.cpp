@@ -38,7 +38,7 @@ private slots:
 
     void previewsWhatTheCommandLineSolvesAndAppliesItInOneStep() {
         type("Wish: lines at most", "2");
-        QCOMPARE(document().undoStack().undoText(), QString("Wish: lines at most"));
+        QCOMPARE(document().undoStack().undoText(), QString("Change wish: lines at most"));
         const project::Project before = document().project();
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
@@ -238,7 +238,7 @@ private slots:
         QTest::qWait(20);
         const auto columns = [&]() -> controls::NumberField* {
             for (auto* number : side->findChildren<controls::NumberField*>())
-                if (number->accessibleName() == "Columns of the new variant") return number;
+                if (number->accessibleName() == "Variant with this many columns") return number;
             return nullptr;
         };
         const auto add = [&] {
@@ -262,11 +262,11 @@ private slots:
             wish.leastSize = 80;
             wish.lines = 1;
         });
-        type("Columns of the new variant", "6");
+        type("Variant with this many columns", "6");
         add();
         QCOMPARE(document().project().variants[viewing().variant()].name, std::string("6 columns"));
         QVERIFY2(added().contains(
-                     "Its sizes are derived from 2 columns. No sizes satisfy these wishes together: “"),
+                     "Its sizes are derived from 4 columns. No sizes satisfy these wishes together: “"),
                  qPrintable(added()));
     }
 

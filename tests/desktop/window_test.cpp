@@ -452,7 +452,9 @@ private:
     }
     /// A point on the picture at the top of a card.
     QPoint onPictureOf(std::size_t card) {
-        const layout::LaidPart& laid = viewing().layout().parts[viewing().layout().cards[card].firstPart];
+        const std::size_t part = viewing().layout().cards[card].firstPart;
+        row_->ensureVisible(part);
+        const layout::LaidPart& laid = viewing().layout().parts[part];
         if (!laid.picture) return {};
         const QPointF origin = row_->pageAt(QPointF(0, 0));
         return row_->viewport()->mapTo(window_.get(),

@@ -56,7 +56,7 @@ private slots:
             return said != nullptr ? said->lines : std::nullopt;
         };
         QCOMPARE(linesAt(some), std::optional(2));
-        QVERIFY(label("Wishes, above 700 to " + pixels(1100)) != nullptr);
+        QVERIFY(label("Wishes, 701–1100\u00A0px") != nullptr);
         // They move with all that is wished for them, and back.
         type("Wishes: above", "800");
         QVERIFY(project::ownWishesFor(project(), "heading", some) == nullptr);
@@ -69,7 +69,7 @@ private slots:
         // For every width it is as before, and these are there to be chosen.
         choose("Wishes: widths", "At every width");
         QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
-        choose("Wishes: widths", "Above 700 to " + pixels(1100));
+        choose("Wishes: widths", QString("701–1100\u00A0px"));
         QCOMPARE(field("Wish: lines at most")->text(), QString("2"));
         type("Wish: lines at most", "");
         QVERIFY(!project().wishes);
@@ -94,7 +94,7 @@ private slots:
         QCOMPARE(project::wishesFor(project(), "heading", {}).zoom, std::optional(4.0));
         fold("More wishes")->button()->click();
         settle();
-        QVERIFY2(fold("More wishes")->button()->text().contains("2 made"),
+        QVERIFY2(fold("More wishes")->button()->text().contains("2 set"),
                  qPrintable(fold("More wishes")->button()->text()));
         document().undoStack().undo();
         document().undoStack().undo();

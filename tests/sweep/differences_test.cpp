@@ -1,5 +1,5 @@
-// Where profiles break otherwise. The rule that makes the difference is UAX #14's and an engine's; where it
-// begins and ends to make one follows from how wide the text is.
+// Differences between break profiles. The rules come from UAX #14 and from an engine; the widths follow from
+// the width of the text.
 #include "sweep/differences.h"
 
 #include <cmath>
@@ -19,7 +19,7 @@ layout::PreparedRow prepared(const project::Project& project, const text::BreakP
     return {project, 0, store(), profile};
 }
 
-/// One card of one paragraph that is as wide as the page.
+/// One card with one paragraph, as wide as the viewport.
 project::Project paragraph(const std::string& copy) {
     return test::projectOf(test::styleOf(R"({"columns": 1, "width": "100%"})", test::plainCard), "[{}]",
                            R"([{"parts": [{"role": "body", "copy": ")" + copy + R"("}]}])");
@@ -38,16 +38,16 @@ project::Project sampleProject(const std::string& name) {
     return project.value_or(project::Project());
 }
 
-// UAX #14 LB25 forbids a break between a hyphen and a digit, and Firefox holds to it (DEVELOPERS.md,
+// UAX #14 LB25 forbids a break between a hyphen and a digit, and Firefox follows it (DEVELOPERS.md,
 // measured); Chromium's table of ASCII pairs breaks there after a letter.
 TEST(Differences, AreWhereOnlyOneProfileBreaks) {
     const project::Project project = paragraph("Low tide-7 water");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
-    const auto stretches = lineDifferences({&blink, &gecko}, 20, 400);
+    const auto differences = lineDifferences({&blink, &gecko}, 20, 400);
     // Chromium sets "Low tide-", "7 water"; Firefox "Low", "tide-7", "water".
-    ASSERT_FALSE(stretches.empty());
-    const LineDifference& widest = stretches.back();
+    ASSERT_FALSE(differences.empty());
+    const LineDifference& widest = differences.back();
     EXPECT_EQ(widest.lines, (std::vector<std::uint32_t>{2, 3}));
     EXPECT_EQ(widest.card, 0U);
     EXPECT_EQ(widest.part, 0U);
@@ -68,12 +68,12 @@ TEST(Differences, AreEmptyWhereBothBreakOnlyAtSpaces) {
     EXPECT_TRUE(lineDifferences({&blink, &gecko}, 120, 400).empty());
 }
 
-// Every width of every stretch, and none beside them, laid out one by one.
+// Every whole width is laid out one by one.
 TEST(Differences, AgreeWithEachWidth) {
     const project::Project project = sampleProject("shore-walks");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
-    const auto stretches = lineDifferences({&blink, &gecko}, project.leastWidth, project.mostWidth);
+    const auto differences = lineDifferences({&blink, &gecko}, project.leastWidth, project.mostWidth);
     std::size_t differing = 0;
     std::size_t covered = 0;
     for (const double width : wholeWidths(project.leastWidth, project.mostWidth)) {
@@ -81,11 +81,11 @@ TEST(Differences, AgreeWithEachWidth) {
         const layout::Layout b = layout::layOut(gecko, width);
         for (std::size_t i = 0; i < a.parts.size(); ++i)
             if (a.parts[i].lineCount != b.parts[i].lineCount) ++differing;
-        for (const LineDifference& stretch : stretches) {
-            if (width < stretch.first || width > stretch.last) continue;
+        for (const LineDifference& difference : differences) {
+            if (width < difference.first || width > difference.last) continue;
             ++covered;
-            const std::size_t part = a.cards[stretch.card].firstPart + stretch.part;
-            EXPECT_EQ(stretch.lines,
+            const std::size_t part = a.cards[difference.card].firstPart + difference.part;
+            EXPECT_EQ(difference.lines,
                       (std::vector<std::uint32_t>{a.parts[part].lineCount, b.parts[part].lineCount}));
         }
     }

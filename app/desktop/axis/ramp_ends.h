@@ -16,13 +16,13 @@ struct RampEnd {
     Layer layer = Layer::Style;
     std::size_t band =
         0;  ///< the band that sets the ramp, for `Layer::Band`; else the first band with the ramp
-    std::size_t firstBand = 0, lastBand = 0;  ///< the bands it holds in lie between these
+    std::size_t firstBand = 0, lastBand = 0;  ///< first and last band that use the ramp
     bool followsCard = false;  ///< the ramp depends on the card's width instead of the viewport's
     double width = 0;          ///< viewport width of the end, CSS px
     double size = 0;           ///< font size as shown, CSS px
     units::RampPoint
-        other;         ///< the ramp's other end, as it is set or, if it is flat without widths, would be
-    double scale = 1;  ///< size as shown to size as set: the reader's text size
+        other;         ///< the other end of the ramp; for a constant size, at the other end of its bands
+    double scale = 1;  ///< size as shown divided by size as set, from the reader's text size
     /// A name that is unique among the ends of a variant.
     [[nodiscard]] std::string name() const;
 };

@@ -33,7 +33,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     asked->setSpacing(8);
     auto* before = new QLabel("Variant with", this);
     before->setBuddy(columns_);
-    columns_->setAccessibleName("Columns of the new variant");
+    columns_->setAccessibleName("Variant with this many columns");
     columns_->setAlwaysFilled(true);
     columns_->setFixedWidth(48);
     asked->addWidget(before);

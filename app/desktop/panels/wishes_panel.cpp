@@ -28,12 +28,12 @@ const std::string noWish = "none";
 const std::string inScope = "scope";
 const std::string otherWidths = "other";
 
-/// `at every width`, `up to 590 px`, `above 590 to 930 px`.
+/// The whole viewport widths, as for bands: `at every width`, `up to 590 px`, `591–930 px`, `from 931 px`.
 QString widthsText(const project::WishWidths& widths) {
     if (!widths.from) return widths.upTo ? "up to " + pixels(*widths.upTo) : QStringLiteral("at every width");
-    // The width of a breakpoint belongs to the band below it.
-    if (!widths.upTo) return "above " + pixels(*widths.from);
-    return "above " + figure(*widths.from, 1) + " to " + pixels(*widths.upTo);
+    // The width itself is not included, so the range starts at the next whole width.
+    const double first = std::floor(*widths.from) + 1;
+    return widths.upTo ? widthsTitle(first, *widths.upTo) : "from " + pixels(first);
 }
 
 QString capitalised(QString text) {

@@ -49,9 +49,9 @@ UnderlineRows underlineRows(const UnderlineLook& look, double size) {
             std::max(1, static_cast<int>(std::lround(look.thickness * size)))};
 }
 
-// Engines round a face's ascent and descent to whole device px, and one family floors the room above
-// (measured against Chromium 156: without this, one line in three stands a pixel off). The layout has done so
-// at one device px to a CSS px; drawn larger or smaller, it is done again.
+// Browser engines round the ascent and descent of a face to whole device px, and Chromium rounds down the
+// space above (measured with Chromium 156: without this, every third line is one pixel off). The layout does
+// the same for a scale of 1; at another scale the baseline is computed again.
 int baselineOf(const Canvas& canvas, const layout::LaidPart& part, const layout::LaidLine& laid) {
     if (canvas.scale == 1 || !part.paragraph->strut())
         return static_cast<int>(std::lround(canvas.y(laid.baseline)));
