@@ -73,7 +73,7 @@ private slots:
             {"keep lines", "Heading minimum lines"},     {"page ground", "Page background"},
             {"edge to edge", "Card full-bleed picture"}, {"its share", "Card picture width"},
             {"right by", "Card shadow offset x"},        {"container widest", "Page maximum width"},
-            {"reader’s size", "Reader text size"},       {"widths from", "Preview from"},
+            {"reader's size", "Reader text size"},       {"widths from", "Preview from"},
         };
         viewing().selectRole("heading");
         for (const auto& [typed, name] : words) {

@@ -88,7 +88,8 @@ QString wordsFor(const panels::SidePanel::Place& place) {
         for (const QString& words : {place.words, place.also})
             if (words.contains(synonym.word, Qt::CaseInsensitive))
                 all += '\n' + QString(words).replace(synonym.word, synonym.other, Qt::CaseInsensitive);
-    return all;
+    // People type straight apostrophes.
+    return all.replace(QChar(0x2019), '\'');
 }
 
 /// Searches other texts than it shows.
