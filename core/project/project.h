@@ -56,6 +56,13 @@ struct Card {
     friend bool operator==(const Card&, const Card&) = default;
 };
 
+/// A part of a card, by indices into the project's cards and the card's parts.
+struct PartRef {
+    std::size_t card = 0;
+    std::size_t part = 0;
+    friend auto operator<=>(const PartRef&, const PartRef&) = default;
+};
+
 /// A range of viewport widths between two breakpoints, up to and including `upTo` (CSS px). The last band of
 /// a variant has no `upTo` and no upper end.
 struct Band {

@@ -124,9 +124,9 @@ std::optional<Trial> trialOf(std::string_view text) {
 }
 
 std::string trialWords() {
-    return "longer, longer=SHARE (above 0% up to 300%, 30% if not given; such as longer=50%), "
-           "longest-titles, "
-           "shortest-titles, no-pictures, card-more or card-less";
+    return "longer=SHARE (longer text, by more than 0% up to 300%, such as longer=50%; longer alone means "
+           "30%), "
+           "longest-titles, shortest-titles, no-pictures, card-more or card-less";
 }
 
 bool changesParts(const Trial& trial) {

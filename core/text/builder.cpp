@@ -46,7 +46,12 @@ double bolder(double weight) {
 
 ParagraphBuilder::ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
                                    const BreakProfile& profile)
-    : copy_(copy), style_(style), fonts_(fonts), profile_(profile), text_(made_->text_) {}
+    : copy_(copy),
+      style_(style),
+      fonts_(fonts),
+      profile_(profile),
+      text_(made_->text_),
+      sources_(made_->sources_) {}
 
 std::shared_ptr<const Paragraph> ParagraphBuilder::build() {
     made_->rightToLeft_ = style_.rightToLeft;
@@ -66,21 +71,28 @@ std::shared_ptr<const Paragraph> ParagraphBuilder::build() {
 // White space collapses across runs, and is removed next to a forced break and at both ends of the paragraph.
 // CSS Text 3 § 4.1.
 void ParagraphBuilder::collectText() {
+    const auto add = [this](char16_t unit, std::size_t run, std::size_t at) {
+        text_.push_back(unit);
+        sources_.push_back({static_cast<std::uint32_t>(run), static_cast<std::uint32_t>(at)});
+    };
+    const auto dropLastSpace = [this] {
+        if (text_.empty() || text_.back() != u' ') return;
+        text_.pop_back();
+        sources_.pop_back();
+    };
+    std::size_t lastRunSize = 0;
     for (std::size_t run = 0; run < copy_.size(); ++run) {
         if (copy_[run].kind == project::Run::Kind::Break) {
-            if (!text_.empty() && text_.back() == u' ') {
-                text_.pop_back();
-                copyRun_.pop_back();
-            }
-            text_.push_back(lineFeed);
-            copyRun_.push_back(static_cast<std::uint16_t>(run));
+            dropLastSpace();
+            add(lineFeed, run, 0);
+            lastRunSize = 0;
             continue;
         }
         const std::u16string piece = toUtf16(copy_[run].text);
+        lastRunSize = piece.size();
         for (std::size_t i = 0; i < piece.size(); ++i) {
             if (!isWhite(piece[i])) {
-                text_.push_back(piece[i]);
-                copyRun_.push_back(static_cast<std::uint16_t>(run));
+                add(piece[i], run, i);
                 continue;
             }
             bool feed = false;
@@ -91,17 +103,13 @@ void ParagraphBuilder::collectText() {
                                  last < piece.size() && isIdeographic(piece[i - 1]) &&
                                  isIdeographic(codePointAt(piece, last));
             const bool redundant = text_.empty() || text_.back() == u' ' || text_.back() == lineFeed;
-            if (!dropped && !redundant) {
-                text_.push_back(u' ');
-                copyRun_.push_back(static_cast<std::uint16_t>(run));
-            }
+            if (!dropped && !redundant) add(u' ', run, i);
             i = last - 1;
         }
     }
-    if (!text_.empty() && text_.back() == u' ') {
-        text_.pop_back();
-        copyRun_.pop_back();
-    }
+    dropLastSpace();
+    sources_.push_back({static_cast<std::uint32_t>(copy_.empty() ? 0 : copy_.size() - 1),
+                        static_cast<std::uint32_t>(lastRunSize)});
 }
 
 void ParagraphBuilder::applyCase() {
@@ -110,21 +118,23 @@ void ParagraphBuilder::applyCase() {
                                 ? profile_.uppercase(text_, style_.language)
                                 : profile_.capitalize(text_, style_.language);
     std::u16string text;
-    std::vector<std::uint16_t> runs;
+    std::vector<CopyPosition> sources;
     std::uint32_t at = 0;
     const auto keepTo = [&](std::size_t end) {
         text.append(text_, at, end - at);
-        runs.insert(runs.end(), copyRun_.begin() + at, copyRun_.begin() + static_cast<long>(end));
+        sources.insert(sources.end(), sources_.begin() + at, sources_.begin() + static_cast<long>(end));
     };
     for (const CaseEdit& edit : edits) {
         keepTo(edit.begin);
         text += edit.by;
-        runs.insert(runs.end(), edit.by.size(), copyRun_[edit.begin]);
+        for (std::size_t i = 0; i < edit.by.size(); ++i)
+            sources.push_back(sources_[edit.begin + (edit.by.size() == edit.length ? i : 0)]);
         at = edit.begin + edit.length;
     }
     keepTo(text_.size());
+    sources.push_back(sources_.back());
     text_ = std::move(text);
-    copyRun_ = std::move(runs);
+    sources_ = std::move(sources);
 }
 
 void ParagraphBuilder::findLevels() {
@@ -185,19 +195,19 @@ void ParagraphBuilder::findFaces() {
     std::vector<char> drawsFirst(copy_.size(), 0);  // 1 if the first family draws any of the copy run
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
-        while (end < text_.size() && !graphemes_[end] && copyRun_[end] == copyRun_[begin])
+        while (end < text_.size() && !graphemes_[end] && copyRunOf(end) == copyRunOf(begin))
             ++end;
         if (text_[begin] != lineFeed) {
             bool fallback = false;
             const std::u16string_view grapheme = std::u16string_view(text_).substr(begin, end - begin);
-            const FacePtr face = faceFor(grapheme, copyRun_[begin], fallback);
+            const FacePtr face = faceFor(grapheme, copyRunOf(begin), fallback);
             for (std::size_t i = begin; i < end; ++i) {
                 faces_[i] = face;
                 fallback_[i] = fallback;
             }
-            const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRun_[begin]];
+            const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRunOf(begin)];
             const bool blank = text_[begin] == u' ' || text_[begin] == u'\u00A0';
-            if (!blank && !faces.empty() && face == faces.front()) drawsFirst[copyRun_[begin]] = 1;
+            if (!blank && !faces.empty() && face == faces.front()) drawsFirst[copyRunOf(begin)] = 1;
             if (fallback && !isNamed(face)) addLacked(lacked, grapheme, face);
         }
         begin = end;
@@ -291,12 +301,12 @@ double ParagraphBuilder::advance(const Item& item, std::uint32_t begin, std::uin
 }
 
 std::uint16_t ParagraphBuilder::runOf(std::size_t unit, const FacePtr& face) {
-    const std::pair<std::size_t, FacePtr> wanted{copyRun_[unit], face};
+    const std::pair<std::size_t, FacePtr> wanted{copyRunOf(unit), face};
     const auto known = std::find(runKeys_.begin(), runKeys_.end(), wanted);
     if (known != runKeys_.end()) return static_cast<std::uint16_t>(known - runKeys_.begin());
     runKeys_.push_back(wanted);
-    const project::Run& run = copy_[copyRun_[unit]];
-    const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRun_[unit]];
+    const project::Run& run = copy_[copyRunOf(unit)];
+    const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRunOf(unit)];
     const FacePtr strut = faces.empty() ? nullptr : faces.front();
     made_->runs_.push_back({face, run.kind, run.to, static_cast<bool>(fallback_[unit]), strut});
     made_->unlikeStruts_ = made_->unlikeStruts_ || strut != made_->strut_;

@@ -47,6 +47,8 @@ private:
     void addOverflowOpportunities();
     void shapeHyphen();
 
+    /// Index in the copy of the run that holds code unit `unit` of the text.
+    [[nodiscard]] std::size_t copyRunOf(std::size_t unit) const { return sources_[unit].run; }
     [[nodiscard]] bool hasInk(std::uint32_t begin, std::uint32_t end) const;
     [[nodiscard]] FacePtr faceFor(std::u16string_view grapheme, std::size_t copyRun, bool& fallback);
     [[nodiscard]] std::uint16_t runOf(std::size_t unit, const FacePtr& face);
@@ -63,7 +65,7 @@ private:
     const BreakProfile& profile_;
     std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();
     std::u16string& text_;
-    std::vector<std::uint16_t> copyRun_;                // for each unit, the index of its run in the copy
+    std::vector<CopyPosition>& sources_;                // for each unit and the end of the text
     std::vector<std::uint8_t> levels_;                  // for each unit
     std::vector<FacePtr> faces_;                        // for each unit
     std::vector<bool> fallback_;                        // for each unit

@@ -23,11 +23,20 @@ std::string Paragraph::utf8(std::uint32_t first, std::uint32_t end) const {
     return from < to ? toUtf8(std::u16string_view(text_).substr(from, to - from)) : std::string();
 }
 
+CopyPosition Paragraph::sourceOf(std::uint32_t unit) const {
+    return sources_[std::min<std::size_t>(unit, text_.size())];
+}
+
+std::uint32_t Paragraph::unitAt(CopyPosition position) const {
+    const auto at = std::ranges::lower_bound(sources_.begin(), sources_.end() - 1, position);
+    return static_cast<std::uint32_t>(at - sources_.begin());
+}
+
 std::size_t Paragraph::memory() const {
     const auto bytes = [](const auto& list) { return list.capacity() * sizeof(*list.data()); };
-    return sizeof(Paragraph) + bytes(text_) + bytes(clusters_) + bytes(glyphs_) + bytes(runs_) +
-           bytes(opportunities_) + bytes(overflowOpportunities_) + bytes(ems_) + bytes(letters_) + bytes(words_) +
-           bytes(graphemes_);
+    return sizeof(Paragraph) + bytes(text_) + bytes(sources_) + bytes(clusters_) + bytes(glyphs_) +
+           bytes(runs_) + bytes(opportunities_) + bytes(overflowOpportunities_) + bytes(ems_) +
+           bytes(letters_) + bytes(words_) + bytes(graphemes_);
 }
 
 }  // namespace tenter::text

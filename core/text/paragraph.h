@@ -59,6 +59,13 @@ struct Opportunity {
     std::uint8_t endLetterUnits = 0;  ///< letter spacing added with the hyphen
 };
 
+/// A place in the copy that a paragraph was made from.
+struct CopyPosition {
+    std::uint32_t run = 0;   ///< index in the copy
+    std::uint32_t unit = 0;  ///< UTF-16 code units from the start of that run's text; 0 in a forced break
+    friend auto operator<=>(const CopyPosition&, const CopyPosition&) = default;
+};
+
 /// What decides a paragraph's shaping; sizes and widths do not.
 struct ShapingStyle {
     std::vector<std::string> family;
@@ -80,6 +87,13 @@ public:
 
     [[nodiscard]] const std::u16string& text() const { return text_; }
     [[nodiscard]] const std::vector<Cluster>& clusters() const { return clusters_; }
+    /// The place in the copy that code unit `unit` of `text()` comes from. White space that collapses stands
+    /// for its first character, and all characters that case mapping makes of one for that one. At the end of
+    /// `text()`, the end of the copy.
+    [[nodiscard]] CopyPosition sourceOf(std::uint32_t unit) const;
+    /// The code unit of `text()` that shows the place in the copy; where that place is not shown, as in white
+    /// space that collapses, the next one that is. The size of `text()` past the last.
+    [[nodiscard]] std::uint32_t unitAt(CopyPosition position) const;
     [[nodiscard]] const std::vector<Glyph>& glyphs() const { return glyphs_; }
     [[nodiscard]] const std::vector<ShapedRun>& runs() const { return runs_; }
     /// First face of the family in the paragraph's own manner; null if there is none.
@@ -88,7 +102,9 @@ public:
     [[nodiscard]] bool unlikeStruts() const { return unlikeStruts_; }
     /// Opportunities in order, the paragraph's end last (Forced); emergency ones are apart.
     [[nodiscard]] const std::vector<Opportunity>& opportunities() const { return opportunities_; }
-    [[nodiscard]] const std::vector<Opportunity>& overflowOpportunities() const { return overflowOpportunities_; }
+    [[nodiscard]] const std::vector<Opportunity>& overflowOpportunities() const {
+        return overflowOpportunities_;
+    }
     /// The fewest lines it can have: one for each forced break and one more.
     [[nodiscard]] std::size_t forcedLines() const;
     [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
@@ -119,6 +135,7 @@ public:
 private:
     friend class ParagraphBuilder;
     std::u16string text_;
+    std::vector<CopyPosition> sources_;  // for each unit of the text, and its end; never falls
     std::vector<Cluster> clusters_;
     std::vector<Glyph> glyphs_;
     std::vector<ShapedRun> runs_;

@@ -9,7 +9,7 @@ namespace {
 using test::plain;
 using test::styleOf;
 
-TEST(ParagraphStore, prepares_the_same_text_once) {
+TEST(ParagraphStore, PreparesTheSameTextOnce) {
     ParagraphStore store(test::fonts());
     const ParagraphPtr first = store.get(plain("Low tide"), styleOf("Vollkorn"), blink());
     EXPECT_EQ(store.get(plain("Low tide"), styleOf("Vollkorn"), blink()), first);
@@ -20,7 +20,7 @@ TEST(ParagraphStore, prepares_the_same_text_once) {
 }
 
 // A key made of characters took one for the other: U+001F stood between its pieces.
-TEST(ParagraphStore, keeps_texts_apart_whatever_characters_they_hold) {
+TEST(ParagraphStore, KeepsTextsApartWhateverCharactersTheyHold) {
     ParagraphStore store(test::fonts());
     using project::Run;
     const project::Copy one{{Run::Kind::Link, "Ebb\x1f", "tide"}};
@@ -35,7 +35,7 @@ TEST(ParagraphStore, keeps_texts_apart_whatever_characters_they_hold) {
     EXPECT_NE(store.get(whole, styleOf("Vollkorn"), blink())->utf8(0, 99), "Ebbtide");
 }
 
-TEST(ParagraphStore, stays_within_its_capacity_while_texts_change) {
+TEST(ParagraphStore, StaysWithinItsCapacityWhileTextsChange) {
     constexpr std::size_t capacity = 256 << 10;
     ParagraphStore store(test::fonts(), capacity);
     const ParagraphPtr held = store.get(plain("Held by a row"), styleOf("Vollkorn"), blink());
@@ -56,7 +56,7 @@ TEST(ParagraphStore, stays_within_its_capacity_while_texts_change) {
     EXPECT_EQ(store.size(), size);
 }
 
-TEST(ParagraphStore, forgets_everything_when_it_is_cleared) {
+TEST(ParagraphStore, ForgetsEverythingWhenItIsCleared) {
     ParagraphStore store(test::fonts());
     const ParagraphPtr first = store.get(plain("Low tide"), styleOf("Vollkorn"), blink());
     store.clear();
