@@ -90,7 +90,7 @@ private slots:
         QVERIFY(field("Wish: growth at most")->isVisible());
         type("Wish: growth at most", "0.5 px");
         QCOMPARE(project::wishesFor(project(), "heading", {}).growth, std::optional(0.5));
-        type("Wish: zoom for twice the size", "400");
+        type("Wish: zoom for 2×", "400");
         QCOMPARE(project::wishesFor(project(), "heading", {}).zoom, std::optional(4.0));
         fold("More wishes")->button()->click();
         settle();
