@@ -4,25 +4,22 @@
 #include <variant>
 
 #include "project/titles.h"
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::desktop {
 
 namespace {
 
 constexpr QChar noBreakSpace(0x00A0);
-constexpr QChar minus(0x2212);
-constexpr QChar enDash(0x2013);
 
 }  // namespace
 
 QString figure(double value, int decimals) {
-    const QString text = QString::fromStdString(units::number(std::abs(value), decimals));
-    return value < 0 && text != "0" ? minus + text : text;
+    return QString::fromStdString(units::figure(value, decimals));
 }
 
 QString pixels(double value, int decimals) {
-    return figure(value, decimals) + noBreakSpace + "px";
+    return QString::fromStdString(units::px(value, decimals));
 }
 
 QString percent(double share, int decimals) {
@@ -30,11 +27,11 @@ QString percent(double share, int decimals) {
 }
 
 QString widthsTitle(double first, double last) {
-    return first == last ? pixels(first) : figure(first) + enDash + pixels(last);
+    return QString::fromStdString(units::pxRange(first, last));
 }
 
 QString widthsInSentence(double first, double last) {
-    return first == last ? "at " + pixels(first) : "from " + figure(first) + " to " + pixels(last);
+    return QString::fromStdString(units::fromPxToPx(first, last));
 }
 
 QString partTitle(const project::Project& project, std::size_t card, std::size_t part) {
