@@ -19,7 +19,7 @@ public:
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
     void setName(const QString& name) override;
-    /// Fills the list anew when it is next opened.
+    /// Fills the list again when it is next opened.
     void forgetFamilies() { filled_ = false; }
 
 protected:
