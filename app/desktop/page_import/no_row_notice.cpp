@@ -73,7 +73,7 @@ void NoRowNotice::showReading() {
 }
 
 void NoRowNotice::showProblems(const project::Problems& problems, const project::Problems& refused) {
-    setTitle("No row of cards was found", true);
+    setTitle("No row to import", true);
     reason_->setText(problemSentences(problems));
     selectorError_->setText(problemSentences(refused));
     form_->show();
