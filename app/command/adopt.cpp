@@ -4,6 +4,7 @@
 #include <memory>
 #include <vector>
 
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "project/file.h"
@@ -20,13 +21,14 @@ struct AdoptArguments : Arguments {
     std::string theme;
 };
 
-/// True if every ROLE=SELECTOR has both; else that has been told.
+/// Splits every ROLE=SELECTOR. False if one lacks either; a message has been printed.
 bool readChoices(const AdoptArguments& arguments, std::vector<markup::RoleChoice>& choices) {
     for (const std::string& part : arguments.parts) {
         const std::size_t equals = part.find('=');
         if (equals == std::string::npos || equals == 0 || equals + 1 == part.size()) {
-            refuse("--part", "\"" + part + "\" is no role with a selector",
-                   "write it as heading=.walk-title");
+            refuse("--part",
+                   "The value must be ROLE=SELECTOR, such as heading=.walk-title; it is \"" + part + "\".",
+                   "");
             return false;
         }
         choices.push_back({part.substr(0, equals), part.substr(equals + 1)});
@@ -41,15 +43,15 @@ int runAdopt(const AdoptArguments& arguments) {
     if (!opened) return wrongInput;
     const std::optional<std::string> bytes = fileText(arguments.page);
     if (!bytes)
-        return refuse(arguments.page, "there is no such page, or it may not be read",
-                      "check its name and folder");
+        return refuse(arguments.page, "The page cannot be read.",
+                      "Check its name, its folder and its permissions.");
     page.bytes = *bytes;
     page.file = arguments.page;
     if (!arguments.theme.empty()) {
         page.theme = fileText(arguments.theme);
         if (!page.theme)
-            return refuse(arguments.theme, "there is no such style sheet, or it may not be read",
-                          "check its name and folder");
+            return refuse(arguments.theme, "The stylesheet cannot be read.",
+                          "Check its name, its folder and its permissions.");
     }
     page.projectFolder = opened->folder.empty() ? "." : opened->folder;
     project::Problems problems;
@@ -65,21 +67,32 @@ int runAdopt(const AdoptArguments& arguments) {
 
 void addAdopt(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<AdoptArguments>();
-    CLI::App* verb = app.add_subcommand("adopt", "Print the project with the row that a page prints already");
+    CLI::App* verb = app.add_subcommand("adopt", "Import a row of cards from an HTML page into the project");
     addFiles(*verb, *arguments);
-    verb->add_option("PAGE", arguments->page, "The page, or the row alone, as HTML")
+    verb->add_option("PAGE", arguments->page, "HTML file: a saved page, or the row alone.")
         ->required()
         ->type_name("FILE");
-    verb->add_option(
-            "--part", arguments->parts,
-            "Which elements are what, instead of guessing: row, card, picture, heading, body, button or "
-            "another role, and a CSS selector; may be repeated")
+    verb->add_option("--part", arguments->parts,
+                     "CSS selector of the elements with a role: row, card, picture, heading, body, button, "
+                     "or a role of "
+                     "your own. Example: --part heading=h3. Can be given once for each role. Default: Tenter "
+                     "guesses the "
+                     "selectors and reports them.")
         ->type_name("ROLE=SELECTOR")
         ->expected(1)
         ->take_all();
     verb->add_option("--theme", arguments->theme,
-                     "The theme's CSS, instead of the style sheets of the page or beside it")
+                     "CSS file of the site's theme. Default: the stylesheets that the page contains or links "
+                     "to and that "
+                     "are saved with it.")
         ->type_name("FILE.css");
+    setHelpEnd(
+        *verb,
+        "Prints the project with the imported cards, markup and selectors. PROJECT itself does not change. "
+        "Standard error lists what Tenter found and guessed.",
+        {"adopt row.tenter.json page.html --out imported.tenter.json",
+         "adopt row.tenter.json page.html --part card=li --part heading=h3 --theme theme.css"},
+        {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runAdopt(*arguments); }; });
 }
 

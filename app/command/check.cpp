@@ -5,6 +5,7 @@
 
 #include "emit/findings.h"
 #include "emit/room_for_copy.h"
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
@@ -20,11 +21,12 @@ struct CheckArguments : Arguments {
     std::string audience;
 };
 
-/// Reads the audience's file into `audience`; false if it cannot be used, which has been told.
+/// Reads the audience file into `audience`. False if it cannot be used; the reason has been printed.
 bool readVisits(const std::string& file, checks::Audience& audience) {
     const std::optional<std::string> text = fileText(file);
     if (!text) {
-        refuse("--audience", file + " cannot be read", "name a file of comma separated values");
+        refuse(file, "The audience file cannot be read.",
+               "Check its name and folder; it must be a CSV file with the columns width and visits.");
         return false;
     }
     project::Problems problems;
@@ -34,20 +36,21 @@ bool readVisits(const std::string& file, checks::Audience& audience) {
     return read.has_value();
 }
 
-/// The room for copy of the variant's parts, as JSON or as a table.
+/// How many more characters each text of the variant has room for, as JSON or as a table.
 std::string roomOf(Opened& opened, const checks::Options& options, bool json) {
     const std::vector<checks::RoomForCopy> rooms =
         checks::roomForCopy(opened.project, opened.variant, opened.store, options);
     if (json) return emit::roomJson(opened.project, rooms);
-    if (rooms.empty()) return "No lines of any copy are wished to be at most so many.\n";
+    if (rooms.empty())
+        return "No wish limits the line count of a text, so no text has a limit to its length.\n";
     return emit::roomSentence() + "\n" + emit::roomTable(opened.project, rooms);
 }
 
 int runCheck(CheckArguments arguments) {
     const auto failOn = checks::severityOf(arguments.failOn);
     if (!failOn)
-        return refuse("--fail-on", "\"" + arguments.failOn + "\" is no severity",
-                      "use note, warning or error");
+        return refuse("--fail-on",
+                      "The severity must be note, warning or error; it is \"" + arguments.failOn + "\".", "");
     checks::Options options;
     const bool both = arguments.engine.empty();
     if (both) arguments.engine = text::blink().name();
@@ -60,9 +63,9 @@ int runCheck(CheckArguments arguments) {
     const checks::Checked checked =
         checks::checkAll(opened->project, opened->variant, opened->store, options);
     const std::vector<checks::Finding>& findings = checked.findings;
-    const std::string shareOf = options.audience.empty() ? "the widths" : "the visits";
+    const std::string shareOf = options.audience.empty() ? "widths" : "visits";
     const int delivered = deliver(
-        arguments, arguments.json ? emit::findingsJson(findings) : emit::findingsList(checked, shareOf));
+        arguments, arguments.json ? emit::findingsJson(findings) : emit::findingsList(opened->project, checked, shareOf));
     if (delivered != done) return delivered;
     const bool any = std::ranges::any_of(
         findings, [&](const checks::Finding& finding) { return finding.severity >= *failOn; });
@@ -74,25 +77,33 @@ int runCheck(CheckArguments arguments) {
 void addCheck(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<CheckArguments>();
     arguments->engine.clear();
-    CLI::App* verb = app.add_subcommand("check", "Say what is wrong, or could be better, at any width");
+    CLI::App* verb =
+        app.add_subcommand("check", "Print findings: what is wrong or could be better, at which widths");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
     addTrial(*verb, *arguments);
     verb->add_option("--engine", arguments->engine,
-                     "Whose rules for line breaks: blink or gecko (both if left out)")
+                     "Line-breaking rules: blink (Chrome, Edge, Opera) or gecko (Firefox). Default: both.")
         ->type_name("ENGINE");
-    verb->add_flag("--json", arguments->json, "As JSON instead of a list");
-    verb->add_flag("--room", arguments->room,
-                   "Instead of findings, how many more characters each text has room for");
-    verb->add_option(
-            "--fail-on", arguments->failOn,
-            "Exit with 1 on findings of this severity or above: note, warning or error (error if left "
-            "out)")
+    verb->add_flag("--json", arguments->json, "Print JSON instead of a list.");
+    verb->add_flag(
+        "--room", arguments->room,
+        "Print how many more characters each text has room for, instead of findings. A text has room as "
+        "long as it keeps the line count that the wishes allow.");
+    verb->add_option("--fail-on", arguments->failOn,
+                     "Lowest severity of a finding that makes the exit code 1: note, warning or error. "
+                     "Default: error.")
         ->type_name("SEVERITY");
-    verb->add_option("--audience", arguments->audience,
-                     "Weigh findings by visits: comma separated values with columns width and visits")
-        ->type_name("FILE");
-    verb->footer(std::string(checks::caution));
+    verb->add_option(
+            "--audience", arguments->audience,
+            "Weight findings by audience: a CSV file of visits per viewport width, with the columns width "
+            "and visits. Default: every width counts the same.")
+        ->type_name("FILE.csv");
+    setHelpEnd(*verb, checks::caution,
+               {"check row.tenter.json", "check row.tenter.json --audience visits.csv --fail-on warning"},
+               {{0, "Done. No finding reaches the severity of --fail-on."},
+                {1, "Done. At least one finding reaches the severity of --fail-on."},
+                exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runCheck(*arguments); }; });
 }
 

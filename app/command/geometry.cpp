@@ -1,8 +1,8 @@
 #include "emit/geometry.h"
 
-#include <CLI/Validators.hpp>
 #include <memory>
 
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
@@ -36,22 +36,35 @@ int runGeometry(const GeometryArguments& arguments) {
 
 void addGeometry(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<GeometryArguments>();
-    CLI::App* verb = app.add_subcommand("geometry", "Print the row's boxes and lines at each width, as JSON");
+    CLI::App* verb =
+        app.add_subcommand("geometry", "Print the box and the lines of each part at each width, as JSON");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
     verb->add_option(
             "--widths", arguments->widths.widths,
-            "Page widths in px: a range (320-1920) or a list (320,859,860); the project's range if left out")
+            "Viewport widths in px, each from 1 to 10000: a range such as 320-1920 or a list such as "
+            "320,859,860. Default: the project's range.")
         ->type_name("WIDTHS");
-    verb->add_option("--step", arguments->widths.step, "Step of the range in px (1 if left out)")
+    verb->add_option(
+            "--step", arguments->widths.step,
+            "Distance in px between the widths of a range; above 0, fractions allowed. At most 100000 "
+            "layouts. Default: 1.")
         ->type_name("PX");
     verb->add_option(
             "--ratio", arguments->ratio,
-            "Device px to a CSS px, 0.25 to 8, to which engines round metrics of faces (1 if left out)")
-        ->check(CLI::Range(0.25, 8.0))
+            "Device pixels per CSS pixel, from 0.25 to 8. Browsers round the metrics of fonts to device "
+            "pixels. Default: 1.")
+        ->check(numberFrom(0.25, 8))
         ->type_name("RATIO");
+    setHelpEnd(
+        *verb,
+        "Boxes are border boxes in CSS px from the top left corner of the page. Slack: the free space on a "
+        "line as a share of its width. Measure: the number of characters on a line.",
+        {"geometry row.tenter.json --widths 320,860,1440",
+         "geometry row.tenter.json --step 10 --engine gecko --out geometry.json"},
+        {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runGeometry(*arguments); }; });
 }
 

@@ -1,8 +1,9 @@
-// tenter-cli: the computation behind arguments. Needs no display.
+// tenter-cli: the command line of the computation in core. Needs no display.
 #include <algorithm>
 #include <exception>
 #include <string>
 
+#include "help.h"
 #include "outcome.h"
 #include "verbs.h"
 
@@ -10,6 +11,7 @@ namespace {
 
 using tenter::command::refuse;
 
+/// The names of all verbs, in the order of the help.
 std::string verbNames(const CLI::App& app) {
     std::string out;
     for (const CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))
@@ -17,27 +19,40 @@ std::string verbNames(const CLI::App& app) {
     return out;
 }
 
-/// What the argument parser said, in one line, and where the arguments are listed.
+/// What is wrong with the arguments, as a sentence: the parser's own where that reads well.
+std::string sentenceOf(const CLI::ParseError& error) {
+    std::string what = error.what();
+    std::ranges::replace(what, '\n', ' ');
+    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
+        return what.substr(0, what.find(':')) + " takes one value and can be given once.";
+    if (dynamic_cast<const CLI::ExcludesError*>(&error) != nullptr) {
+        const std::string excludes = " excludes ";
+        const std::size_t at = what.find(excludes);
+        if (at != std::string::npos) what.replace(at, excludes.size(), " cannot be used together with ");
+    }
+    return what;
+}
+
+/// Prints in one line what is wrong with the arguments and where they are listed. Returns the exit code.
 int refuseArguments(const CLI::App& app, const CLI::ParseError& error, const std::string& first) {
     if (app.get_subcommands().empty()) {
         const bool word = !first.empty() && first[0] != '-';
-        const std::string what = word ? "there is no verb " + first : "a verb is missing";
+        const std::string what = word ? "There is no verb \"" + first + "\"." : "A verb is missing.";
         return refuse("tenter-cli", what,
-                      "use one of " + verbNames(app) + "; tenter-cli --help tells what they do");
+                      "Use one of " + verbNames(app) + ". tenter-cli --help describes them.");
     }
-    std::string what = error.what();
-    std::ranges::replace(what, '\n', ' ');
     const std::string verb = "tenter-cli " + app.get_subcommands().front()->get_name();
-    return refuse(verb, what, verb + " --help lists its arguments");
+    // A value out of its range: the message says the range already.
+    const bool saysRange = dynamic_cast<const CLI::ValidationError*>(&error) != nullptr;
+    return refuse(verb, sentenceOf(error), saysRange ? "" : verb + " --help lists all arguments.");
 }
 
 int run(int argc, char** argv) {
-    CLI::App app("Computes a fluid row of cards at every viewport width.", "tenter-cli");
+    CLI::App app("Compute and check a fluid row of cards at every viewport width", "tenter-cli");
+    app.formatter(std::make_shared<tenter::command::HelpFormatter>());
+    app.set_help_flag("-h,--help", "Print this help and exit.");
     app.require_subcommand(1);
-    app.footer(
-        "Results go to standard output, messages to standard error.\n"
-        "Exit code 0: done. 1: done, and check has findings at or above --fail-on. 2: the input or the\n"
-        "arguments are wrong.");
+    app.footer(tenter::command::mainHelpEnd());
     tenter::command::Action action;
     tenter::command::addGeometry(app, action);
     tenter::command::addWraps(app, action);
@@ -48,7 +63,6 @@ int run(int argc, char** argv) {
     tenter::command::addAdopt(app, action);
     tenter::command::addSize(app, action);
     tenter::command::addSolve(app, action);
-    app.get_formatter()->label("SUBCOMMAND", "VERB");
     for (CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))
         verb->group("Verbs");
     try {
@@ -67,6 +81,7 @@ int main(int argc, char** argv) {
     try {
         return run(argc, argv);
     } catch (const std::exception& error) {
-        return refuse("tenter-cli", error.what(), "free some memory, or take a smaller project");
+        return refuse("tenter-cli", std::string("The program stopped: ") + error.what() + ".",
+                      "Free some memory, or use a smaller project.");
     }
 }

@@ -32,28 +32,33 @@ int printed(bool sound) {
 }  // namespace
 
 void addFiles(CLI::App& verb, Arguments& arguments) {
-    verb.add_option("PROJECT", arguments.project, "A project file (.tenter.json)")
+    verb.add_option("PROJECT", arguments.project, "Project file, *.tenter.json.")
         ->required()
         ->type_name("FILE");
-    verb.add_option("--out", arguments.out, "Write into FILE, whole or not at all, instead of printing")
+    verb.add_option("--out", arguments.out,
+                    "Write to this file instead of standard output. The file is replaced whole or left as it "
+                    "was; it may not be PROJECT.")
         ->type_name("FILE");
 }
 
 CLI::Option* addVariant(CLI::App& verb, Arguments& arguments) {
     return verb
-        .add_option("--variant", arguments.variant, "The variant's class (the project's first if left out)")
+        .add_option("--variant", arguments.variant,
+                    "Class of the variant, without the dot. Default: the project's first variant.")
         ->type_name("CLASS");
 }
 
 void addEngine(CLI::App& verb, Arguments& arguments) {
     verb.add_option("--engine", arguments.engine,
-                    "Whose rules for line breaks: blink or gecko (blink if left out)")
+                    "Line-breaking rules: blink (Chrome, Edge, Opera) or gecko (Firefox). Default: blink.")
         ->type_name("ENGINE");
 }
 
 void addTrial(CLI::App& verb, Arguments& arguments) {
-    verb.add_option("--try", arguments.trial,
-                    "Look at the row with other copy or cards: " + project::trialWords())
+    verb.add_option(
+            "--try", arguments.trial,
+            "Text test: use the row with other text or cards; the project file does not change. Takes " +
+                project::trialWords() + ". Default: the row as it is.")
         ->type_name("TRIAL");
 }
 

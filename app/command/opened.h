@@ -11,7 +11,7 @@
 #include <string>
 
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::command {
 

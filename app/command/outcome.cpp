@@ -13,8 +13,8 @@ void tell(const project::Problems& problems) {
         tell(problem);
 }
 
-int refuse(const std::string& argument, const std::string& what, const std::string& mend) {
-    tell(project::Problem{argument, "", what, mend});
+int refuse(const std::string& argument, const std::string& what, const std::string& fix) {
+    tell(project::Problem{argument, "", what, fix});
     return wrongInput;
 }
 

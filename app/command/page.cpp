@@ -4,8 +4,9 @@
 #include <optional>
 #include <string>
 
-#include "emit/dressed_page.h"
+#include "emit/saved_page.h"
 
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
@@ -28,9 +29,9 @@ int runPage(const PageArguments& arguments) {
     } else {
         const std::optional<std::string> bytes = fileText(arguments.around);
         if (!bytes)
-            return refuse(arguments.around, "there is no such page, or it may not be read",
-                          "check its name and folder");
-        page = emit::dressedPage(opened->project, opened->variant, opened->folder, {*bytes, arguments.around},
+            return refuse(arguments.around, "The page cannot be read.",
+                          "Check its name, its folder and its permissions.");
+        page = emit::savedPageWithStylesheet(opened->project, opened->variant, opened->folder, {*bytes, arguments.around},
                                  opened->store, problems);
     }
     for (project::Problem& problem : problems)
@@ -44,12 +45,18 @@ int runPage(const PageArguments& arguments) {
 void addPage(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<PageArguments>();
     CLI::App* verb =
-        app.add_subcommand("page", "Print the row as one HTML page with its pictures and fonts within");
+        app.add_subcommand("page", "Print the row as one HTML page with its pictures and fonts inside");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
     verb->add_option("--around", arguments->around,
-                     "Print this saved page instead, with the stylesheet for the row that it has")
+                     "Saved HTML page of the site that contains the row. Prints that page with the "
+                     "stylesheet of the row "
+                     "added, instead of a page of the row alone.")
         ->type_name("PAGE.html");
+    setHelpEnd(*verb, "The page needs no other file and no network.",
+               {"page row.tenter.json --out row.html",
+                "page imported.tenter.json --around page.html --out preview.html"},
+               {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runPage(*arguments); }; });
 }
 

@@ -2,6 +2,7 @@
 
 #include <memory>
 
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
@@ -21,10 +22,16 @@ int runReport(const Arguments& arguments) {
 void addReport(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<Arguments>();
     CLI::App* verb =
-        app.add_subcommand("report", "Print what the row comes to at each breakpoint, as a table");
+        app.add_subcommand("report", "Print sizes, lines and slack at each breakpoint as a table");
     addFiles(*verb, *arguments);
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
+    setHelpEnd(
+        *verb,
+        "The report covers every variant. Slack: the free space on a line as a share of its width; below "
+        "0.25\u00A0% another browser may break the line differently.",
+        {"report row.tenter.json", "report row.tenter.json --try longer=50% --out report.txt"},
+        {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runReport(*arguments); }; });
 }
 

@@ -2,6 +2,7 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "help.h"
 #include "intake/size_reading.h"
 #include "outcome.h"
 #include "units/number.h"
@@ -26,8 +27,8 @@ std::string asJson(const intake::SizeReading& reading) {
                           {"to", point(reading.ramp.to())},
                           {"follow", card ? "card" : "viewport"},
                           {"exact", reading.exact},
-                          {"departs", units::rounded(reading.departs)},
-                          {"departsAt", units::rounded(reading.departsAt)},
+                          {"departs", units::rounded(reading.largestError)},
+                          {"departsAt", units::rounded(reading.errorAt)},
                           {"says", reading.says}}
         .dump(2);
 }
@@ -47,17 +48,27 @@ int runSize(const SizeArguments& arguments) {
 
 void addSize(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<SizeArguments>();
-    CLI::App* verb = app.add_subcommand("size", "Print which ramp a font size in CSS is");
+    CLI::App* verb = app.add_subcommand("size", "Print the ramp that a CSS font size describes");
     verb->add_option("TEXT", arguments->text,
-                     "A value, a declaration or a rule; -- before it if it starts with -")
+                     "CSS text: a value such as \"clamp(1rem, 2vw, 2rem)\", a font-size declaration, or one "
+                     "rule. Write -- "
+                     "before it if it starts with a hyphen.")
         ->required();
-    verb->add_option("--least", arguments->context.least, "Least page width in px (320 if left out)")
+    verb->add_option("--least", arguments->context.least,
+                     "Smallest viewport width in px, from 1 to 10000. Default: 320.")
         ->type_name("PX");
-    verb->add_option("--most", arguments->context.most, "Greatest page width in px (1920 if left out)")
+    verb->add_option("--most", arguments->context.most,
+                     "Largest viewport width in px, from 1 to 10000; above --least. Default: 1920.")
         ->type_name("PX");
-    verb->add_option("--root", arguments->context.root, "The theme's root size in px (16 if left out)")
+    verb->add_option("--root", arguments->context.root,
+                     "Root font size of the theme in px, from 1 to 100. Default: 16.")
         ->type_name("PX");
-    verb->add_flag("--json", arguments->json, "Print it as JSON");
+    verb->add_flag("--json", arguments->json, "Print JSON instead of a sentence.");
+    setHelpEnd(
+        *verb,
+        "Ramp: a font size that grows in a straight line between two widths, and is flat outside them.",
+        {"size \"clamp(1rem, 0.5rem + 2vw, 2rem)\"", "size \"font-size: 2rem\" --root 10 --json"},
+        {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runSize(*arguments); }; });
 }
 

@@ -1,16 +1,20 @@
 #include "solve/solve.h"
 
 #include <algorithm>
+#include <cstdio>
+#include <initializer_list>
 #include <memory>
 
 #include "emit/allowed.h"
 #include "emit/follow.h"
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "project/card_scale.h"
 #include "project/file.h"
 #include "project/rules.h"
 #include "project/wording.h"
+#include "solve/answer_table.h"
 #include "solve/card_scale.h"
 #include "solve/columns.h"
 #include "solve/leeway.h"
@@ -31,26 +35,38 @@ struct SolveArguments : Arguments {
     std::string className;
 };
 
-const std::vector<std::pair<std::string, solve::Varied>> variable{{"breakpoint", solve::Varied::Breakpoint},
-                                                                  {"gap", solve::Varied::ColumnGap},
-                                                                  {"padding", solve::Varied::CardPadding},
-                                                                  {"row-width", solve::Varied::RowWidth}};
+const std::vector<std::pair<std::string, solve::LeewaySetting>> leewaySettings{
+    {"breakpoint", solve::LeewaySetting::Breakpoint},
+    {"gap", solve::LeewaySetting::ColumnGap},
+    {"padding", solve::LeewaySetting::CardPadding},
+    {"row-width", solve::LeewaySetting::RowWidth}};
 
-int tellLeeway(const SolveArguments& arguments, Opened& opened, const solve::Options& options) {
-    const auto varied =
-        std::ranges::find(variable, arguments.leeway, &std::pair<std::string, solve::Varied>::first);
+bool isOneOf(const std::string& word, std::initializer_list<const char*> words) {
+    return std::ranges::find(words, word) != words.end();
+}
+
+int printLeeway(const SolveArguments& arguments, Opened& opened, const solve::Options& options) {
+    const auto setting = std::ranges::find(leewaySettings, arguments.leeway,
+                                           &std::pair<std::string, solve::LeewaySetting>::first);
     std::string out;
     for (std::size_t band = 0; band < opened.project.variants[opened.variant].bands.size(); ++band) {
         const auto leeway =
-            solve::leewayOf(opened.project, opened.variant, band, varied->second, opened.store, options);
+            solve::leewayOf(opened.project, opened.variant, band, setting->second, opened.store, options);
         if (leeway)
-            out += solve::sentenceOf(opened.project, opened.variant, band, varied->second, *leeway) + "\n";
+            out += solve::describe(opened.project, opened.variant, band, setting->second, *leeway) + "\n";
     }
     return deliver(arguments, out);
 }
 
-/// Adds the variant that is asked for, which is then the one to be solved; false if there is one of that
-/// class.
+int printAllowed(const SolveArguments& arguments, Opened& opened, const solve::Options& options) {
+    std::vector<std::pair<std::string, solve::Allowed>> roles;
+    for (const std::string& role : project::usedRoles(opened.project))
+        roles.emplace_back(role,
+                           solve::allowedSizes(opened.project, opened.variant, role, opened.store, options));
+    return deliver(arguments, emit::allowedJson(roles));
+}
+
+/// Adds the variant of --columns, and makes it the one to solve; false if its class is invalid or in use.
 bool addColumns(const SolveArguments& arguments, Opened& opened) {
     project::Project& project = opened.project;
     const std::string name =
@@ -58,34 +74,38 @@ bool addColumns(const SolveArguments& arguments, Opened& opened) {
             ? solve::classFor(project.variants[opened.variant].className, arguments.columns)
             : arguments.className;
     if (!project::isClassName(name)) {
-        refuse("--class", project::inQuotes(name) + " is no class name",
-               "use letters, digits, hyphens and underscores, a letter first");
+        refuse("--class",
+               project::inQuotes(name) +
+                   " is not a class name: it must start with a letter and have only letters, digits, hyphens "
+                   "and underscores.",
+               "");
         return false;
     }
     if (project.findVariant(name)) {
-        refuse("--columns", "there is a variant with the class " + name,
-               "solve that one with --variant, or name another class with --class");
+        refuse("--columns", "the project already has a variant with the class " + name,
+               "solve it with --variant " + name + ", or set another class with --class");
         return false;
     }
     project.variants.push_back(
-        solve::inColumns(project, opened.variant, arguments.columns, name, opened.store));
+        solve::withColumns(project, opened.variant, arguments.columns, name, opened.store));
     opened.variant = project.variants.size() - 1;
     return true;
 }
 
-/// Turns every ramp of every variant, and tells what that changes; false if it cannot be.
-bool turn(const SolveArguments& arguments, Opened& opened) {
+/// Makes every ramp of every variant follow the width of --follow, and reports what changes; false if that is
+/// not possible.
+bool changeFollow(const SolveArguments& arguments, Opened& opened) {
     project::Problems problems;
-    const auto tellOfFile = [&] {
+    const auto report = [&] {
         for (project::Problem& problem : problems)
             problem.file = arguments.project;
         tell(problems);
     };
     if (arguments.follow == "card") {
-        auto scale = solve::inCardScale(opened.project, opened.store, problems);
-        tellOfFile();
+        auto scale = solve::toCardScale(opened.project, opened.store, problems);
+        report();
         if (!scale) return false;
-        for (const std::string& sentence : solve::sentences(opened.project, *scale))
+        for (const std::string& sentence : solve::describe(opened.project, *scale))
             std::fprintf(stderr, "%s\n", sentence.c_str());
         opened.project = std::move(scale->project);
         return true;
@@ -93,53 +113,54 @@ bool turn(const SolveArguments& arguments, Opened& opened) {
     opened.project =
         emit::following(opened.project, project::Follow::Viewport, project::everyVariant(opened.project),
                         opened.store, *opened.profile, problems);
-    tellOfFile();
+    report();
+    return true;
+}
+
+/// Adds the wishes of the command line to those of the project; false if one is invalid.
+bool addWishes(const SolveArguments& arguments, project::Project& project) {
+    project::Wishes added;
+    project::Problems problems;
+    for (const std::string& wish : arguments.wishes)
+        solve::addWish(wish, project, added, problems);
+    tell(problems);
+    if (!problems.empty()) return false;
+    if (!arguments.wishes.empty())
+        project.wishes = project.wishes ? project::overlaid(*project.wishes, added) : added;
     return true;
 }
 
 int runSolve(SolveArguments arguments) {
-    const bool both = arguments.engine.empty();
-    if (both) arguments.engine = text::blink().name();
+    const bool bothEngines = arguments.engine.empty();
+    if (bothEngines) arguments.engine = text::blink().name();
     if (!arguments.leeway.empty() &&
-        std::ranges::none_of(variable, [&](const auto& one) { return one.first == arguments.leeway; }))
-        return refuse("--leeway", "\"" + arguments.leeway + "\" cannot be varied",
-                      "use breakpoint, gap, padding or row-width");
+        !isOneOf(arguments.leeway, {"breakpoint", "gap", "padding", "row-width"}))
+        return refuse(
+            "--leeway",
+            "The setting must be breakpoint, gap, padding or row-width; it is \"" + arguments.leeway + "\".",
+            "");
+    if (!arguments.follow.empty() && !isOneOf(arguments.follow, {"card", "viewport"}))
+        return refuse("--follow", "The width must be card or viewport; it is \"" + arguments.follow + "\".",
+                      "");
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     project::Project& project = opened->project;
-    project::Wishes said;
-    project::Problems problems;
-    for (const std::string& wish : arguments.wishes)
-        solve::addWish(wish, project, said, problems);
-    tell(problems);
-    if (!problems.empty()) return wrongInput;
-    if (!arguments.wishes.empty())
-        project.wishes = project.wishes ? project::laidOn(*project.wishes, said) : said;
-
-    if (!arguments.follow.empty() && arguments.follow != "viewport" && arguments.follow != "card")
-        return refuse("--follow", "\"" + arguments.follow + "\" is nothing sizes can follow",
-                      "use viewport or card");
-    if (!arguments.follow.empty() && !turn(arguments, *opened)) return wrongInput;
+    if (!addWishes(arguments, project)) return wrongInput;
+    if (!arguments.follow.empty() && !changeFollow(arguments, *opened)) return wrongInput;
     if (arguments.columns > 0 && !addColumns(arguments, *opened)) return wrongInput;
     std::vector<std::size_t> variants{opened->variant};
-    // A ramp by the card is every variant's.
+    // Ramps that follow the card are set in the style, for every variant.
     if (arguments.all || arguments.follow == "card") variants = project::everyVariant(project);
     solve::Options options;
-    if (!both) options.profile = opened->profile;
-    if (!arguments.leeway.empty()) return tellLeeway(arguments, *opened, options);
-    if (arguments.allowed) {
-        std::vector<std::pair<std::string, solve::Allowed>> roles;
-        for (const std::string& role : project::usedRoles(project))
-            roles.emplace_back(role,
-                               solve::allowedSizes(project, opened->variant, role, opened->store, options));
-        return deliver(arguments, emit::allowedJson(roles));
-    }
+    if (!bothEngines) options.profile = opened->profile;
+    if (!arguments.leeway.empty()) return printLeeway(arguments, *opened, options);
+    if (arguments.allowed) return printAllowed(arguments, *opened, options);
     const solve::Answer answer = solve::solve(project, variants, opened->store, options);
-    for (const std::string& sentence : solve::sentences(project, answer))
-        std::fprintf(stderr, "%s\n", sentence.c_str());
+    const std::string report = solve::toText(project, solve::answerTable(project, answer, opened->store));
+    std::fputs(report.c_str(), stderr);
     if (!answer.solved) return hasFindings;
     const int delivered = deliver(arguments, project::write(*answer.solved));
-    return delivered == done && !answer.unkept.empty() ? hasFindings : delivered;
+    return delivered == done && !answer.violated.empty() ? hasFindings : delivered;
 }
 
 }  // namespace
@@ -148,45 +169,71 @@ void addSolve(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<SolveArguments>();
     arguments->engine.clear();
     CLI::App* verb =
-        app.add_subcommand("solve", "Print the project with sizes that keep its wishes at every width");
+        app.add_subcommand("solve", "Print the project with sizes that satisfy its wishes at every width");
     addFiles(*verb, *arguments);
     CLI::Option* one = addVariant(*verb, *arguments);
     verb->add_flag("--all-variants", arguments->all,
-                   "Solve every variant at once; sizes that the style says stay common to them")
+                   "Solve every variant. Sizes that the style sets stay common to all of them.")
         ->excludes(one);
     CLI::Option* columns =
         verb->add_option("--columns", arguments->columns,
-                         "Add a variant of so many columns, made after the one of --variant, and solve it")
+                         "Add a variant with this many columns, from 1 to 12, and solve it. It is derived "
+                         "from --variant. Default: none is added.")
             ->type_name("COUNT")
-            ->check(CLI::Range(1, 12));
+            ->check(wholeNumberFrom(1, 12));
     verb->add_option("--class", arguments->className,
-                     "The new variant's class (after the other's if left out)")
+                     "Class of the variant that --columns adds, such as walks-quartet. Default: derived from "
+                     "the class of --variant.")
         ->type_name("CLASS")
         ->needs(columns);
     verb->add_option("--follow", arguments->follow,
-                     "First let sizes follow the width of the card, one ramp a role for every number of "
-                     "columns, as near to the sizes there are as can be; or that of the viewport again, band "
-                     "by band. In all variants: card solves them all")
-        ->type_name("WHAT");
+                     "Change every size of every variant before solving. card: one ramp per role over the "
+                     "card width, as near to the current sizes as possible; solves every variant. viewport: "
+                     "a ramp per band over the viewport width. Default: no change.")
+        ->type_name("WIDTH");
     verb->add_flag("--allowed", arguments->allowed,
-                   "Print, instead, the sizes that the wishes allow each role at each width, as JSON");
+                   "Print the smallest and the largest size that the wishes allow each role at each width, "
+                   "as JSON, instead of the project.");
     verb->add_option("--leeway", arguments->leeway,
-                     "Print, instead, for which values the wishes hold with sizes as they are, band by band: "
-                     "breakpoint, gap, padding or row-width")
-        ->type_name("WHAT");
+                     "Print the leeway of a setting in each band, instead of the project: breakpoint, gap, "
+                     "padding or row-width. Leeway: the range in which a value can change while every wish "
+                     "still holds.")
+        ->type_name("SETTING");
     verb->add_option("--engine", arguments->engine,
-                     "Whose rules for line breaks: blink or gecko (both if left out)")
+                     "Line-breaking rules: blink (Chrome, Edge, Opera) or gecko (Firefox). Default: both.")
         ->type_name("ENGINE");
-    verb->add_option("WISHES", arguments->wishes,
-                     "Wishes on top of the project's, such as heading.lines=2 body.measure=35-75 "
-                     "body.size=15- heading.ratio=body*1.25- heading.lines=3@-600 heading.variants=same "
-                     "reserve=20% grid=0.5px aim=largest")
+    verb->add_option(
+            "WISHES", arguments->wishes,
+            "Wishes to add to those of the project. ROLE is heading, body, button or another role of "
+            "the project.\n"
+            "ROLE.lines=2          at most 2 lines, from 1 to 50\n"
+            "ROLE.measure=35-75    characters per line, 1 to 1000; or 35-, -75\n"
+            "ROLE.size=15-20       px, 1 to 400; or 15-, -20, locked\n"
+            "ROLE.ratio=body*1.25  times the size of body; body*1.25-: at least\n"
+            "ROLE.growth=0.8       at most 0.8 px per 100 px of width\n"
+            "ROLE.column=with      no growth where its column narrows; or free\n"
+            "ROLE.zoom=300%        zoom at which text doubles, 200% to 2000%\n"
+            "ROLE.breakpoints=same same size on both sides; or proportional, free\n"
+            "ROLE.variants=same    same size in every variant; or free\n"
+            "ROLE.lines=2@600-980  above 600 px, up to 980 px; or @600-, @-980\n"
+            "aim=nearest           or largest; or calmest: least change over widths\n"
+            "grid=0.5px            sizes are multiples of a length in px or rem\n"
+            "reserve=20%           room for longer text, up to 50%\n"
+            "slack=1%              free share of each line, up to 20%\n"
+            "narrow-slack=2%       the same below 500 px\n"
+            "without=1,3           cards that the wishes ignore, from 1\n"
+            "Default: the wishes of the project.")
         ->type_name("WISH");
-    verb->footer(
-        "Which wishes decide, and by which word, is told on standard error. Exit code 1: the wishes cannot\n"
-        "be kept together; which of them, and what would help, is told and nothing is printed. A role that "
-        "is\n"
-        "to have the same size in every variant has all of them solved, whichever is named.");
+    setHelpEnd(*verb,
+               "Wish: a condition that the sizes must satisfy. Band: a range of viewport widths between two "
+               "breakpoints. Standard error lists the sizes before and after at both ends of each band, then "
+               "the wishes that limit each size, with the word that causes the limit. A role that must have "
+               "the same size in every variant makes solve change all of them.",
+               {"solve row.tenter.json heading.lines=2 body.measure=35-75 --out solved.tenter.json",
+                "solve row.tenter.json --leeway breakpoint"},
+               {exitDone(),
+                {1, "The wishes exclude each other, or the printed project still violates one somewhere."},
+                exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runSolve(*arguments); }; });
 }
 

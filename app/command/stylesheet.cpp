@@ -3,6 +3,7 @@
 #include <memory>
 
 #include "emit/follow.h"
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
@@ -18,15 +19,14 @@ struct StylesheetArguments : Arguments {
     std::string follow;
 };
 
-/// True if every word is one that is known; else that has been told.
-bool wordsAreKnown(const StylesheetArguments& arguments) {
+/// True if --markup, --unit and --follow have values that exist. If not, a message has been printed.
+bool optionsAreKnown(const StylesheetArguments& arguments) {
     if (!arguments.markup.empty() && arguments.markup != "own" && arguments.markup != "given") {
-        refuse("--markup", "\"" + arguments.markup + "\" is no kind of markup", "use own or given");
+        refuse("--markup", "The markup must be own or given; it is \"" + arguments.markup + "\".", "");
     } else if (!arguments.unit.empty() && arguments.unit != "rem" && arguments.unit != "px") {
-        refuse("--unit", "\"" + arguments.unit + "\" is no unit for font sizes", "use rem or px");
+        refuse("--unit", "The unit must be rem or px; it is \"" + arguments.unit + "\".", "");
     } else if (!arguments.follow.empty() && arguments.follow != "viewport" && arguments.follow != "card") {
-        refuse("--follow", "\"" + arguments.follow + "\" is nothing sizes can follow",
-               "use viewport or card");
+        refuse("--follow", "The value must be viewport or card; it is \"" + arguments.follow + "\".", "");
     } else {
         return true;
     }
@@ -34,7 +34,7 @@ bool wordsAreKnown(const StylesheetArguments& arguments) {
 }
 
 int runStylesheet(const StylesheetArguments& arguments) {
-    if (!wordsAreKnown(arguments)) return wrongInput;
+    if (!optionsAreKnown(arguments)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     emit::StylesheetOptions options;
@@ -66,24 +66,35 @@ int runStylesheet(const StylesheetArguments& arguments) {
 
 void addStylesheet(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<StylesheetArguments>();
-    CLI::App* verb = app.add_subcommand("stylesheet", "Print the stylesheet that is handed over");
+    CLI::App* verb = app.add_subcommand(
+        "stylesheet", "Print the CSS of the row, scoped to its class, to paste into a site");
     addFiles(*verb, *arguments);
     CLI::Option* one = addVariant(*verb, *arguments);
     verb->add_flag("--all-variants", arguments->allVariants,
-                   "Every variant in one stylesheet, which says once what they share")
+                   "Print all variants in one stylesheet; rules that they share are printed once. Cannot be "
+                   "used with "
+                   "--variant.")
         ->excludes(one);
-    verb->add_option(
-            "--markup", arguments->markup,
-            "For which markup: our own, or the one a page prints already (given, if the project has it)")
+    verb->add_option("--markup", arguments->markup,
+                     "Markup that the CSS is for: own (the markup that Tenter prints) or given (the markup "
+                     "of the imported "
+                     "page). Default: given if the project has an imported row, else own.")
         ->type_name("KIND");
     verb->add_option("--unit", arguments->unit,
-                     "Unit of font sizes: rem or px (as the project says if left out)")
+                     "Unit of font sizes: rem or px. Default: the project's setting.")
         ->type_name("UNIT");
     verb->add_option(
             "--follow", arguments->follow,
-            "Let font sizes follow the width of the viewport or of the card. Sizes that follow the other are "
-            "converted band by band: at both ends of a band they stay as they are")
+            "Width that font sizes follow: viewport (CSS unit vw) or card (cqi). Ramps that follow the other "
+            "one "
+            "are converted band by band; at both ends of a band the size stays the same. Default: as in the "
+            "project.")
         ->type_name("WHAT");
+    setHelpEnd(
+        *verb,
+        "Band: a range of viewport widths between two breakpoints, with its own columns, spacing and sizes.",
+        {"stylesheet row.tenter.json --out row.css", "stylesheet row.tenter.json --all-variants --unit px"},
+        {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runStylesheet(*arguments); }; });
 }
 

@@ -40,8 +40,8 @@ public:
     }
 
 private:
-    std::nullopt_t wrong(const std::string& argument, const std::string& what, const std::string& mend) {
-        problems_.push_back({argument, "", what, mend});
+    std::nullopt_t wrong(const std::string& argument, const std::string& what, const std::string& fix) {
+        problems_.push_back({argument, "", what, fix});
         return std::nullopt;
     }
 

@@ -2,6 +2,7 @@
 
 #include <memory>
 
+#include "help.h"
 #include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
@@ -19,7 +20,8 @@ int runWraps(const WrapsArguments& arguments) {
     if (!opened) return wrongInput;
     const layout::PreparedRow row(opened->project, opened->variant, opened->store, *opened->profile);
     const auto wraps = sweep::wrapPoints(row, opened->project.leastWidth, opened->project.mostWidth);
-    return deliver(arguments, arguments.json ? emit::wrapsJson(row, wraps) : emit::wrapsTable(row, wraps));
+    return deliver(arguments, arguments.json ? emit::wrapsJson(row, wraps)
+                                             : emit::wrapsTable(opened->project, row, wraps));
 }
 
 }  // namespace
@@ -27,12 +29,16 @@ int runWraps(const WrapsArguments& arguments) {
 void addWraps(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<WrapsArguments>();
     CLI::App* verb =
-        app.add_subcommand("wraps", "Print every width at which a part's number of lines changes");
+        app.add_subcommand("wraps", "Print every width at which the line count of a text changes");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
-    verb->add_flag("--json", arguments->json, "As JSON instead of a table");
+    verb->add_flag("--json", arguments->json, "Print JSON instead of a table.");
+    setHelpEnd(*verb,
+               "Such a width is a wrap point. The search covers the project's range of viewport widths.",
+               {"wraps row.tenter.json", "wraps row.tenter.json --engine gecko --json"},
+               {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runWraps(*arguments); }; });
 }
 

@@ -12,8 +12,8 @@ namespace tenter::checks {
 
 namespace {
 
-/// Lines told one by one; the rest are counted.
-constexpr std::size_t mostTold = 5;
+/// Unreadable lines reported one by one; the others are only counted.
+constexpr std::size_t mostReported = 5;
 constexpr double mostWidth = 100000;
 constexpr double mostVisits = 1e15;
 
@@ -22,7 +22,7 @@ struct Record {
     std::vector<std::string> fields;
 };
 
-/// Records of values between `separator`s; quoted ones may hold it, line ends and doubled quotes.
+/// The records of `text`. Quoted values may contain the separator, line ends and doubled quotes.
 std::vector<Record> recordsOf(std::string_view text, char separator) {
     std::vector<Record> records;
     std::size_t line = 1;
@@ -66,7 +66,7 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(blank) - first + 1);
 }
 
-/// The column whose heading says one of `words`, the earlier words first.
+/// The column with the first of `words` in its heading; empty if no heading contains any.
 template <std::size_t N>
 std::optional<std::size_t> columnOf(const Record& head, const std::array<std::string_view, N>& words) {
     for (const std::string_view word : words) {
@@ -81,7 +81,7 @@ std::optional<std::size_t> columnOf(const Record& head, const std::array<std::st
     return std::nullopt;
 }
 
-/// `390`, `390px`, `390x844`.
+/// The width in `390`, `390px` or `390x844`, CSS px.
 std::optional<double> widthIn(std::string_view field) {
     const auto scanned = units::scanNumber(trimmed(field));
     if (!scanned || !(scanned->value > 0) || scanned->value > mostWidth) return std::nullopt;
@@ -90,7 +90,7 @@ std::optional<double> widthIn(std::string_view field) {
     return std::nullopt;
 }
 
-/// `1204`, `1,204`, `1 204`.
+/// The number in `1204`, `1,204` or `1 204`.
 std::optional<double> visitsIn(std::string_view field) {
     std::string digits;
     for (const char c : trimmed(field))
@@ -101,7 +101,7 @@ std::optional<double> visitsIn(std::string_view field) {
     return scanned->value;
 }
 
-/// `;` if the headings have it and no comma outside of it, else `,`.
+/// `;` if the headings have more of it than commas, else `,`.
 char separatorOf(std::string_view text) {
     const std::string_view head = text.substr(0, text.find_first_of("\r\n"));
     return std::ranges::count(head, ';') > std::ranges::count(head, ',') ? ';' : ',';
@@ -128,17 +128,19 @@ std::optional<Audience> readAudience(std::string_view text, const std::string& f
                                      project::Problems& problems) {
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
     const std::vector<Record> records = recordsOf(text, separatorOf(text));
-    const auto refuse = [&](std::size_t line, const std::string& what, const std::string& mend) {
-        problems.push_back({file, "line " + std::to_string(line), what, mend});
+    const auto refuse = [&](std::size_t line, const std::string& what, const std::string& fix) {
+        problems.push_back({file, std::to_string(line), what, fix});
         return std::nullopt;
     };
-    if (records.empty()) return refuse(1, "the file is empty", "give it headings and a line for each width");
+    if (records.empty())
+        return refuse(1, "The file is empty.",
+                      "Write the headings width and visits, then one line for each width.");
     const auto width = columnOf<4>(records.front(), {"width", "viewport", "resolution", "screen"});
     const auto count = columnOf<5>(records.front(), {"visits", "sessions", "users", "views", "count"});
     if (!width || !count || width == count)
         return refuse(records.front().line,
-                      std::string("no heading names the ") + (width ? "visits" : "width of the viewport"),
-                      "name one column width and one visits");
+                      std::string("No heading names the ") + (width ? "visits." : "width of the viewport."),
+                      "Name one column width and one column visits.");
     std::map<double, double> sums;
     std::size_t bad = 0;
     for (std::size_t i = 1; i < records.size(); ++i) {
@@ -148,14 +150,16 @@ std::optional<Audience> readAudience(std::string_view text, const std::string& f
         const auto visits = whole ? visitsIn(record.fields[*count]) : std::nullopt;
         if (at && visits) {
             sums[*at] += *visits;
-        } else if (++bad <= mostTold) {
-            refuse(record.line, at ? "no number of visits" : "no width in CSS px",
-                   "it is left out; write a number such as " + std::string(at ? "1200" : "390"));
+        } else if (++bad <= mostReported) {
+            refuse(record.line,
+                   std::string("The line has no ") + (at ? "number of visits" : "width in CSS px") +
+                       " and is skipped.",
+                   "Write a number such as " + std::string(at ? "1200" : "390") + ".");
         }
     }
-    if (bad > mostTold)
-        problems.push_back({file, "", std::to_string(bad - mostTold) + " further lines cannot be read",
-                            "they are left out"});
+    if (bad > mostReported)
+        problems.push_back({file, "", std::to_string(bad - mostReported) + " more lines are skipped.",
+                            "Write a width and a number of visits in each."});
     Audience audience;
     double all = 0;
     for (const auto& [at, visits] : sums) {
@@ -163,8 +167,8 @@ std::optional<Audience> readAudience(std::string_view text, const std::string& f
         all += visits;
     }
     if (!(all > 0))
-        return refuse(records.front().line, "no line has a width and its visits",
-                      "add lines such as 390" + std::string(1, separatorOf(text)) + "1200");
+        return refuse(records.front().line, "No line has a width and visits.",
+                      "Add lines such as 390" + std::string(1, separatorOf(text)) + "1200.");
     return audience;
 }
 

@@ -1,4 +1,4 @@
-// An audience: how many visits come at which viewport width.
+// An audience: visits per viewport width.
 #pragma once
 
 #include <optional>
@@ -12,18 +12,19 @@
 
 namespace tenter::checks {
 
-/// Widths in CSS px with their visits, rising.
+/// Viewport widths in CSS px with their visits, rising.
 struct Audience {
     std::vector<std::pair<double, double>> visits;
     [[nodiscard]] bool empty() const { return visits.empty(); }
-    /// Share, 0 to 1, of visits within `spans`; a span holds its `to`, and its `from` if that is `least` or
-    /// all of it.
+    /// The share of visits within `spans`, 0 to 1. A span includes its `to`, and its `from` only if that is
+    /// `least` or the whole span.
     [[nodiscard]] double share(const std::vector<sweep::Interval>& spans, double least) const;
 };
 
-/// Reads comma or semicolon separated values (RFC 4180) with a line of headings, one of which names the width
-/// (`width`, `viewport` …) and one the visits (`visits`, `sessions`, `users` …). A width may stand as
-/// `390x844`. Lines that cannot be read are told by number and left out; empty if none is left.
+/// The audience in comma or semicolon separated values (RFC 4180). The first line has headings; one of them
+/// contains `width`, `viewport`, `resolution` or `screen`, another `visits`, `sessions`, `users`, `views` or
+/// `count`. A width may be written `390`, `390px` or `390x844`. Lines that cannot be read are skipped and
+/// reported in `problems`; empty if no line is left.
 std::optional<Audience> readAudience(std::string_view text, const std::string& file,
                                      project::Problems& problems);
 

@@ -1,28 +1,8 @@
 #include "checks/cause.h"
 
 #include <algorithm>
-#include <array>
 
 namespace tenter::checks {
-
-namespace {
-
-constexpr std::array<std::pair<std::string_view, Severity>, 3> severities{
-    {{"note", Severity::Note}, {"warning", Severity::Warning}, {"error", Severity::Error}}};
-
-}  // namespace
-
-std::string_view word(Severity severity) {
-    for (const auto& [name, each] : severities)
-        if (each == severity) return name;
-    return {};
-}
-
-std::optional<Severity> severityOf(std::string_view word) {
-    for (const auto& [name, each] : severities)
-        if (name == word) return each;
-    return std::nullopt;
-}
 
 bool Cause::add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness,
                 std::optional<double> worstAt) {
@@ -38,20 +18,35 @@ bool Cause::add(std::size_t atCard, std::size_t atPart, sweep::Interval span, do
     return true;
 }
 
-void tell(Findings& out, const Cause& cause, const Saying& saying) {
+sweep::Interval Cause::runOfWorst() const {
+    std::vector<sweep::Interval> runs = widths;
+    join(runs);
+    const auto run = std::ranges::find_if(runs, [&](const sweep::Interval& one) {
+        return one.from <= there.from + sweep::leastStep && one.to >= there.to - sweep::leastStep;
+    });
+    return run == runs.end() ? there : *run;
+}
+
+void report(Findings& out, const Cause& cause, const Description& description) {
     if (!cause.any()) return;
-    Told told;
-    told.key = saying.check + "\n" + std::string(word(saying.severity)) + "\n" + saying.key;
-    told.finding = {saying.check, saying.severity, cause.card, cause.part, cause.widths, cause.at, 0,
-                    saying.says,  saying.source};
-    join(told.finding.widths);
-    // What is narrower than anyone can set a window says nothing beside wider spans.
+    Finding finding;
+    finding.check = description.check;
+    finding.severity = description.severity;
+    finding.card = cause.card;
+    finding.part = cause.part;
+    finding.widths = cause.widths;
+    finding.at = cause.at;
+    finding.statement = description.statement;
+    finding.source = description.source;
+    join(finding.widths);
+    // Nobody can set a window to a range this narrow: beside wider ranges it is noise.
     constexpr double sliver = 0.05;
     const auto isSliver = [](const sweep::Interval& span) {
         return span.to > span.from && span.to - span.from < sliver;
     };
-    if (!std::ranges::all_of(told.finding.widths, isSliver)) std::erase_if(told.finding.widths, isSliver);
-    out.push_back(std::move(told));
+    if (!std::ranges::all_of(finding.widths, isSliver)) std::erase_if(finding.widths, isSliver);
+    out.push_back({std::move(finding), description.check + "\n" + std::string(word(description.severity)) +
+                                           "\n" + description.key});
 }
 
 void join(std::vector<sweep::Interval>& spans) {
@@ -74,7 +69,7 @@ double lengthOf(const std::vector<sweep::Interval>& spans) {
 }
 
 std::optional<sweep::Interval> whereAbove(const units::Linear& line, double from, double to) {
-    // Far below what anyone sees, and above what doubles leave of an exact zero.
+    // Far below anything visible, and above the rounding error of an exact zero.
     constexpr double nothing = 1e-7;
     const double start = line.value - nothing;
     const double end = line.at(to - from) - nothing;

@@ -1,4 +1,4 @@
-// Gathering what has one cause, over cards and widths, and telling it.
+// Collects the places with one cause, over cards and widths, and reports them as one finding.
 #pragma once
 
 #include <algorithm>
@@ -13,69 +13,73 @@
 
 namespace tenter::checks {
 
-/// All that has one cause. `worst` is the greatest measure of badness added.
+/// Places and widths with one cause, and the worst of them.
 struct Cause {
     std::vector<sweep::Interval> widths;
     std::set<std::pair<std::size_t, std::size_t>> places;  ///< card and part
-    std::size_t card = 0;                                  ///< of the worst
+    std::size_t card = 0;                                  ///< of the worst place
     std::size_t part = 0;
-    sweep::Interval there;  ///< widths of the worst, CSS px
-    double at = 0;          ///< where in them it is the worst
-    double worst = 0;
+    sweep::Interval there;  ///< widths of the worst place, CSS px
+    double at = 0;          ///< width within them at which it is worst, CSS px
+    double worst = 0;       ///< the greatest badness added
 
-    /// Returns true if this is the worst so far. It is so at `worstAt`, or all over the span: then it is
-    /// shown in its middle, since engines' own wrap points lie a little beside those computed.
+    /// Adds a place; returns true if it is the worst so far. Without `worstAt` the place is equally bad over
+    /// all of `span` and `at` becomes its middle, because a browser's wrap points are a little beside the
+    /// computed ones.
     bool add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness,
              std::optional<double> worstAt = std::nullopt);
     [[nodiscard]] bool any() const { return !places.empty(); }
+    /// The widths around the worst place at which any place has the cause.
+    [[nodiscard]] sweep::Interval runOfWorst() const;
 };
 
-/// A finding and the key by which it is the same under another profile.
-struct Told {
+/// A finding and the key that identifies it under another break profile.
+struct KeyedFinding {
     Finding finding;
     std::string key;
 };
-using Findings = std::vector<Told>;
+using Findings = std::vector<KeyedFinding>;
 
-/// What a check says of a cause.
-struct Saying {
+/// What a check reports about a cause.
+struct Description {
     std::string check;
     Severity severity = Severity::Note;
     std::string source;
-    std::string says;
-    std::string key;  ///< which of the check's causes it is
+    Statement statement;
+    std::string key = {};  ///< identifies the cause among those of the check
 };
 
-/// Adds a finding for `cause`, if there is any.
-void tell(Findings& out, const Cause& cause, const Saying& saying);
+/// Adds a finding for `cause` unless it has no places.
+void report(Findings& out, const Cause& cause, const Description& description);
 
-/// Spans in order, overlapping and touching ones joined.
+/// Sorts the spans and joins those that overlap or touch.
 void join(std::vector<sweep::Interval>& spans);
 
 /// Sum of the spans' lengths, CSS px.
 double lengthOf(const std::vector<sweep::Interval>& spans);
 
-/// Where between `from` and `to` the line, which starts at `from`, is above 0.
+/// The widths between `from` and `to` at which `line`, which starts at `from`, is above 0. Empty if none.
 std::optional<sweep::Interval> whereAbove(const units::Linear& line, double from, double to);
 
-/// Where two parts' numbers of lines differ: `found(span, one, other)`, spans rising.
+/// Calls `found(span, linesOfOne, linesOfOther)` for the spans, rising, in which two parts have different
+/// line counts.
 template <class Found>
-void whereUnlike(const std::vector<sweep::Piece>& one, const std::vector<sweep::Piece>& other,
-                 Found&& found) {
+void whereLineCountsDiffer(const std::vector<sweep::Piece>& one, const std::vector<sweep::Piece>& other,
+                           Found&& found) {
     std::size_t k = 0;
     for (const sweep::Piece& piece : one) {
         while (k < other.size() && other[k].to <= piece.from)
             ++k;
         for (std::size_t i = k; i < other.size() && other[i].from < piece.to; ++i) {
             const sweep::Interval both{std::max(piece.from, other[i].from), std::min(piece.to, other[i].to)};
-            // Nearer than any engine's grid the two are one.
+            // Two events nearer than any browser's grid are the same event.
             if (both.to - both.from > 1e-3 && piece.lines != other[i].lines)
                 found(both, piece.lines, other[i].lines);
         }
     }
 }
 
-/// The part of a piece within `range`: its line then starts at the new `from`. Empty if there is none.
+/// The part of `piece` within `range`. The piece's lines then start at the new `from`. Empty if none.
 template <class Piece>
 std::optional<sweep::Interval> within(const Piece& piece, const sweep::Interval& range) {
     const sweep::Interval cut{std::max(piece.from, range.from), std::min(piece.to, range.to)};

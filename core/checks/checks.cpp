@@ -11,33 +11,29 @@ namespace tenter::checks {
 
 namespace {
 
-/// Findings of both profiles; what one alone has says so.
+/// The findings of two profiles together; a finding that only one of them has keeps that profile in `only`.
 Findings merged(Findings one, Findings other, const text::BreakProfile& first,
                 const text::BreakProfile& second) {
-    const auto alone = [](Told& told, const text::BreakProfile& profile) {
-        told.finding.only = &profile;
-        told.finding.says += " Only where lines break as in " + std::string(profile.title()) + ".";
-    };
-    for (Told& told : one) {
-        const auto same = std::ranges::find(other, told.key, &Told::key);
+    for (KeyedFinding& keyed : one) {
+        const auto same = std::ranges::find(other, keyed.key, &KeyedFinding::key);
         if (same == other.end()) {
-            alone(told, first);
+            keyed.finding.only = &first;
             continue;
         }
-        std::vector<sweep::Interval>& widths = told.finding.widths;
+        std::vector<sweep::Interval>& widths = keyed.finding.widths;
         widths.insert(widths.end(), same->finding.widths.begin(), same->finding.widths.end());
         join(widths);
         other.erase(same);
     }
-    for (Told& told : other) {
-        alone(told, second);
-        one.push_back(std::move(told));
+    for (KeyedFinding& keyed : other) {
+        keyed.finding.only = &second;
+        one.push_back(std::move(keyed));
     }
     return one;
 }
 
-/// The width nearest to `finding.at` at which it is found, a whole one if its run has any.
-double foundNear(const Finding& finding, double least) {
+/// The width nearest to `finding.at` within the finding's widths, a whole number if the run has one.
+double widthNear(const Finding& finding, double least) {
     const auto holds = [&](const sweep::Interval& span, double width) {
         if (width == span.from) return span.from == least || span.from == span.to;
         return width > span.from && width <= span.to;
@@ -79,12 +75,13 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
     all.insert(all.end(), std::make_move_iterator(lines.begin()), std::make_move_iterator(lines.end()));
 
     std::vector<Finding> findings;
-    for (Told& told : all) {
-        Finding& finding = told.finding;
+    for (KeyedFinding& keyed : all) {
+        Finding& finding = keyed.finding;
         finding.share = options.audience.empty()
                             ? std::min(1.0, lengthOf(finding.widths) / (subject.most - subject.least))
                             : options.audience.share(finding.widths, subject.least);
-        finding.at = foundNear(finding, subject.least);
+        finding.at = widthNear(finding, subject.least);
+        finding.says = textOf(finding.statement, finding.only);
         findings.push_back(std::move(finding));
     }
     std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) {

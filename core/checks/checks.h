@@ -1,4 +1,4 @@
-// Everything that is wrong, or could be better, with a row at any width.
+// Runs every check over all widths of a row.
 #pragma once
 
 #include <vector>
@@ -6,11 +6,11 @@
 #include "checks/finding.h"
 #include "checks/options.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::checks {
 
-/// A finding of a check that the project has silenced, and why.
+/// A finding of a check that the project silences, with the reason.
 struct Silenced {
     Finding finding;
     std::string reason;
@@ -18,14 +18,14 @@ struct Silenced {
 
 struct Checked {
     std::vector<Finding> findings;   ///< errors first, then by share
-    std::vector<Silenced> silenced;  ///< in the same order
+    std::vector<Silenced> silenced;  ///< sorted the same way
 };
 
-/// Everything that checks find in variant `variant`. Takes two sweeps and little more.
+/// All findings of variant `variant`. Takes little longer than two sweeps.
 Checked checkAll(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                  const Options& options = {});
 
-/// What of it is not silenced: the findings of variant `variant`, errors first, then by share.
+/// The findings of variant `variant` that are not silenced, errors first, then by share.
 std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                            const Options& options = {});
 

@@ -1,10 +1,11 @@
-// Contrast of text against what is behind it, at rest and under the pointer. WCAG 2.2 SC 1.4.3.
+// Contrast of text with its background, normally and on hover. WCAG 2.2 SC 1.4.3.
 #include <map>
 
-#include "checks/ground.h"
+#include "checks/background.h"
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "units/contrast.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
@@ -19,47 +20,53 @@ constexpr double boldWeight = 700;
 constexpr double usualRatio = 4.5;
 constexpr double largeRatio = 3;
 
-struct Inks {
-    Colour ink, ground;
+/// The colours of a role's text and of its background.
+struct ColourPair {
+    Colour text, background;
     bool hovered = false;
-    friend auto operator<=>(const Inks& a, const Inks& b) {
-        const auto key = [](const Inks& inks) { return inks.ink.css() + inks.ground.css(); };
+    friend auto operator<=>(const ColourPair& a, const ColourPair& b) {
+        const auto key = [](const ColourPair& pair) { return pair.text.css() + pair.background.css(); };
         const int order = key(a).compare(key(b));
         return order != 0 ? order <=> 0 : a.hovered <=> b.hovered;
     }
 };
 
-/// How a role's text looks in a band: at rest, and under the pointer if it can be followed.
-std::vector<Inks> inksOf(const Subject& subject, const RoleSeen& role, std::size_t band) {
+/// The role's colours in a band: the normal ones, and those on hover if it has links and they differ.
+std::vector<ColourPair> coloursOf(const Subject& subject, const CheckedRole& role, std::size_t band) {
     const project::TextStyle& style = *subject.row.settings(band).text.find(role.name);
-    const Colour card = cardGround(subject, band);
+    const Colour card = cardBackground(subject, band);
     const Colour background = style.background.value_or(Colour{0, 0, 0, 0});
-    const auto drawn = [&](const std::optional<Colour>& ink, const Colour& own, bool hovered) {
-        const Colour ground = units::laidOn(own, card);
-        return Inks{units::laidOn(ink.value_or(Colour{}), ground), ground, hovered};
+    const auto drawn = [&](const std::optional<Colour>& text, const Colour& own, bool hovered) {
+        const Colour behind = units::compositeOver(own, card);
+        return ColourPair{units::compositeOver(text.value_or(Colour{}), behind), behind, hovered};
     };
-    std::vector<Inks> all{drawn(style.colour, background, false)};
+    std::vector<ColourPair> all{drawn(style.colour, background, false)};
     if (!role.wholeLink && !role.linkRuns) return all;
-    // Only a button's background changes under the pointer.
-    const Colour under = role.name == "button" ? style.hover.background.value_or(background) : background;
-    const Inks hovered = drawn(style.hover.colour ? style.hover.colour : style.colour, under, true);
-    if (hovered.ink != all[0].ink || hovered.ground != all[0].ground) all.push_back(hovered);
+    // Only a button's background changes on hover.
+    const Colour hoverBackground =
+        role.name == "button" ? style.hover.background.value_or(background) : background;
+    const ColourPair hovered =
+        drawn(style.hover.colour ? style.hover.colour : style.colour, hoverBackground, true);
+    if (hovered.text != all[0].text || hovered.background != all[0].background) all.push_back(hovered);
     return all;
 }
 
-std::string contrastSays(const RoleSeen& role, const Inks& inks, double needed) {
-    const Colour mended = withContrast(inks.ink, inks.ground, needed);
-    std::string says = typeOf(role.name) + (inks.hovered ? " under the pointer" : "") + " is " +
-                       inks.ink.css() + " on " + inks.ground.css() + ", " +
-                       figure(units::contrast(inks.ink, inks.ground), 2) + " to 1 where " + figure(needed) +
-                       " is asked for: in sunlight or with weak sight it is hard to read.";
-    if (mended == inks.ink) return sentence(says) + " Change what is behind it; no ink is enough.";
-    return sentence(says) + " " + mended.css() + " is enough.";
+Statement statementOf(const Subject& subject, const Cause& cause, const CheckedRole& role,
+                      const ColourPair& colours, double needed) {
+    const double ratio = units::contrast(colours.text, colours.background);
+    return {atWidths(subject, cause.runOfWorst()) + " " + roleText(role.name) +
+                (colours.hovered ? " on hover" : "") + " is " + colours.text.css() + " on " +
+                colours.background.css() + ", a contrast of " +
+                units::figure(ratio, 2, units::Rounding::Down) + " to 1 instead of " + units::figure(needed) +
+                " to 1",
+            "It is hard to read in sunlight or with low vision",
+            "Set the text colour to " + coloursWithContrast(colours.text, colours.background, needed) +
+                (colours.hovered ? " (Colour › Hover)" : " (Colour › Text)")};
 }
 
-/// Adds where a role's ink is too faint in one piece of widths.
-void addFaint(const RoleSeen& role, const RolePiece& piece, const sweep::Interval& cut, bool bold,
-              double ratio, Cause& cause, double& needed) {
+/// Adds the widths of one piece at which the contrast `ratio` is too low, and sets the ratio needed there.
+void addLowContrast(const CheckedRole& role, const RolePiece& piece, const sweep::Interval& cut, bool bold,
+                    double ratio, Cause& cause, double& needed) {
     if (ratio >= usualRatio) return;
     const units::Linear size = piece.size.from(cut.from - piece.from);
     const double limit = bold ? largeBoldSize : largeSize;
@@ -74,24 +81,27 @@ void addFaint(const RoleSeen& role, const RolePiece& piece, const sweep::Interva
 }  // namespace
 
 void checkContrast(const Subject& subject, Findings& out) {
-    for (const RoleSeen& role : subject.roles) {
-        std::map<Inks, std::pair<Cause, double>> causes;
+    for (const CheckedRole& role : subject.roles) {
+        std::map<ColourPair, std::pair<Cause, double>> causes;
         for (const RolePiece& piece : role.pieces) {
             const auto cut = within(piece, subject.whole());
             if (!cut) continue;
             const double weight = subject.row.settings(piece.band).text.find(role.name)->weight.value_or(400);
-            for (const Inks& inks : inksOf(subject, role, piece.band)) {
-                auto& [cause, needed] = causes.try_emplace(inks, Cause{}, largeRatio).first->second;
-                addFaint(role, piece, *cut, weight >= boldWeight, units::contrast(inks.ink, inks.ground),
-                         cause, needed);
+            for (const ColourPair& colours : coloursOf(subject, role, piece.band)) {
+                auto& [cause, needed] = causes.try_emplace(colours, Cause{}, largeRatio).first->second;
+                addLowContrast(role, piece, *cut, weight >= boldWeight,
+                               units::contrast(colours.text, colours.background), cause, needed);
             }
         }
-        for (const auto& [inks, found] : causes)
-            if (found.first.any())
-                tell(
-                    out, found.first,
-                    {"contrast", Severity::Error, "WCAG 2.2 SC 1.4.3", contrastSays(role, inks, found.second),
-                     role.name + inks.ink.css() + inks.ground.css() + (inks.hovered ? "hover" : "")});
+        for (const auto& [colours, found] : causes) {
+            const auto& [cause, needed] = found;
+            if (cause.any())
+                report(out, cause,
+                       {"contrast", Severity::Error, "WCAG 2.2 SC 1.4.3",
+                        statementOf(subject, cause, role, colours, needed),
+                        role.name + colours.text.css() + colours.background.css() +
+                            (colours.hovered ? "hover" : "")});
+        }
     }
 }
 

@@ -18,25 +18,36 @@ std::string_view word(Severity severity);
 /// The severity that `word` names; empty for any other word.
 std::optional<Severity> severityOf(std::string_view word);
 
-/// One thing to mend: one cause, however many cards and widths it shows at.
+/// The text of a finding in three sentences, without full stops. `what` may start in lower case.
+struct Statement {
+    std::string what;  ///< what is wrong and where: card and part, or widths
+    std::string why;   ///< why it matters
+    std::string fix;   ///< what to do; empty if nothing can be done
+};
+
+/// `statement` as one text. A finding of one browser only starts with that browser's name.
+std::string textOf(const Statement& statement, const text::BreakProfile* only = nullptr);
+
+/// One problem with one cause, however many cards and widths show it.
 struct Finding {
     std::string check;
     Severity severity = Severity::Note;
-    std::optional<std::size_t> card;  ///< where it is worst, in the project's cards
-    std::optional<std::size_t> part;  ///< and in the card's parts
-    /// Viewport widths in CSS px, rising, apart. A span starts past its `from`, as a band does, but where it
-    /// is the range's first or the span's only one.
+    std::optional<std::size_t> card;  ///< index of the worst card, in the project's cards
+    std::optional<std::size_t> part;  ///< index of the worst part, in the card's parts
+    /// Ranges of viewport widths in CSS px, rising, without overlaps. A range excludes its `from`, as a band
+    /// does, unless it is the first of the project or consists of one width.
     std::vector<sweep::Interval> widths;
-    double at = 0;       ///< a viewport width at which it is worst, a whole one if there is any. CSS px
-    double share = 0;    ///< 0 to 1: of the range of widths, or of an audience's visits
-    std::string says;    ///< what it is, why it matters, what would mend it
-    std::string source;  ///< by which source it is a fault
-    const text::BreakProfile* only = nullptr;  ///< the one profile of several it is found under; null: all
+    double at = 0;        ///< viewport width of the worst place, a whole number if possible, CSS px
+    double share = 0;     ///< 0 to 1, of the range of widths or of the audience's visits
+    Statement statement;  ///< the sentences of `says`
+    std::string says;     ///< `textOf(statement, only)`
+    std::string source;   ///< standard or practice that calls it a problem
+    const text::BreakProfile* only = nullptr;  ///< the one profile that has it; null if every profile has
 };
 
-/// What stands beside every list of findings.
+/// Sentence that accompanies every list of findings.
 inline constexpr std::string_view caution =
-    "Automated checks cover a part of WCAG 2.2 and are no claim of conformance; local law and a qualified "
-    "audit decide.";
+    "Automated checks cover only a part of WCAG 2.2 and are no claim of conformance; local law and a "
+    "qualified audit decide.";
 
 }  // namespace tenter::checks

@@ -1,4 +1,4 @@
-// What fonts lack: families, weights, styles, characters.
+// Families, weights, styles and characters that the fonts lack. Common practice, no source.
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "layout/prepared.h"
@@ -7,10 +7,10 @@ namespace tenter::checks {
 
 namespace {
 
-/// Where a note is first met; widths are those of all bands that have it.
+/// The places whose paragraph has this note.
 Cause whereMissing(const Subject& subject, const text::FontNote& note) {
     Cause cause;
-    for (const PartSeen& part : subject.parts) {
+    for (const CheckedPart& part : subject.parts) {
         if (part.text == nullptr) continue;
         for (const sweep::Piece& piece : part.pieces.pieces) {
             const auto& paragraph = subject.row.band(piece.band).cards[part.card].parts[part.part].paragraph;
@@ -28,15 +28,16 @@ void checkFonts(const Subject& subject, Findings& out) {
     for (const text::FontNote& note : subject.row.notes()) {
         const Cause cause = whereMissing(subject, note);
         if (!cause.any()) continue;
-        tell(out, cause,
-             {"font", Severity::Warning, "common practice, no source",
-              note.family + " " + note.says + ", first in " + named(subject, cause.card, cause.part) +
-                  (note.moves
-                       ? ". What visitors see may look and break otherwise: bring"
-                       : ". Browsers lean the upright letters, which moves no line but is no italic: bring") +
-                  " a font file that has it, name a family that has it next in the list, or ask for what "
-                  "there is.",
-              note.family + note.says});
+        report(out, cause,
+               {"font",
+                Severity::Warning,
+                "common practice, no source",
+                {"the font " + note.family + " " + note.says + ", first in " +
+                     named(subject, cause.card, cause.part),
+                 note.changesLines ? "Visitors may see different letters and different line breaks"
+                                   : "Browsers slant the upright letters instead; no line changes",
+                 "Add a font file that has it, or choose another font (Text › Family)"},
+                note.family + note.says});
     }
 }
 

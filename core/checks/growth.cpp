@@ -1,5 +1,5 @@
-// Type that goes against its column: it grows where the column narrows, or steps at a breakpoint where the
-// column does not. Common practice, no source.
+// Text whose size changes against its column: it grows where the column narrows, or jumps at a breakpoint at
+// which the column does not. Common practice, no source.
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -7,58 +7,95 @@
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "project/wording.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
 namespace {
 
-/// A column that changes by less than this share at a breakpoint stays as it is.
+/// A column that changes by less than this share at a breakpoint counts as unchanged.
 constexpr double sameColumn = 0.01;
-/// Changes within a band that are less than this, CSS px of type and a share of the column, are not seen.
-constexpr double unseen = 0.5;
-constexpr double unseenColumn = 0.05;
+/// Smaller changes within a band are invisible: CSS px of font size, and a share of the column.
+constexpr double invisible = 0.5;
+constexpr double invisibleColumn = 0.05;
 
+/// Roles whose size changes against the column, and the worst of them.
 struct Against {
     Cause cause;
-    std::vector<std::string> types;
-    std::string worst;        // role
-    double size[2] = {0, 0};  // before and after, of the worst
+    std::vector<std::string> texts;
+    std::string worst;        ///< the text of the worst role
+    double size[2] = {0, 0};  ///< before and after, of the worst role, CSS px
     double column[2] = {0, 0};
-    void add(const RoleSeen& role, sweep::Interval span, const RolePiece& before, double at,
+    void add(const CheckedRole& role, sweep::Interval span, const RolePiece& before, double at,
              const RolePiece& after, double then) {
         const double sizes[2] = {before.size.at(at - before.from), after.size.at(then - after.from)};
-        const std::string type = typeOf(role.name);
-        if (std::ranges::find(types, type) == types.end()) types.push_back(type);
+        const std::string text = roleText(role.name);
+        if (std::ranges::find(texts, text) == texts.end()) texts.push_back(text);
         if (!cause.add(role.card, role.part, span, std::abs(sizes[1] - sizes[0]))) return;
-        worst = role.name;
+        worst = text;
         size[0] = sizes[0];
         size[1] = sizes[1];
         column[0] = before.column.at(at - before.from);
         column[1] = after.column.at(then - after.from);
     }
-    [[nodiscard]] std::string sizes() const {
-        return "from " + about(size[0]) + " to " + about(size[1]) + "\u00A0px";
+    [[nodiscard]] bool sameColumnWidth() const {
+        return std::abs(column[1] - column[0]) <= sameColumn * column[0];
     }
-    [[nodiscard]] std::string columns() const {
-        return "from " + about(column[0], 0) + " to " + about(column[1], 0) + "\u00A0px";
+    [[nodiscard]] bool growsText() const { return size[1] > size[0]; }
+    /// `body text (and heading text)`: grammatically one subject.
+    [[nodiscard]] std::string subject() const {
+        std::vector<std::string> others = texts;
+        std::erase(others, worst);
+        return others.empty() ? worst : worst + " (and " + project::listed(others) + ")";
+    }
+    /// `from 14.5 to 16.5 px`.
+    [[nodiscard]] std::string sizes() const {
+        return "from " + units::figure(size[0], 1) + " to " + units::px(size[1], 1);
+    }
+    /// `its column grows from 400 to 1200 px`.
+    [[nodiscard]] std::string columnChange() const {
+        if (sameColumnWidth()) return "its column stays " + units::px(column[1], 0) + " wide";
+        return std::string("its column ") + (column[1] > column[0] ? "grows" : "shrinks") + " from " +
+               units::figure(column[0], 0) + " to " + units::px(column[1], 0);
     }
 };
 
-/// True if type steps at the breakpoint between two pieces though its column stays or goes the other way.
-bool stepsAgainst(const RolePiece& before, const RolePiece& after, double least) {
-    const double step = after.size.value - before.size.at(before.to - before.from);
+/// True if the size jumps at the breakpoint between two pieces by more than `least` (CSS px) while the column
+/// stays the same or changes in the other direction.
+bool jumpsAgainst(const RolePiece& before, const RolePiece& after, double least) {
+    const double jump = after.size.value - before.size.at(before.to - before.from);
     const double column = before.column.at(before.to - before.from);
     const double change = after.column.value - column;
-    if (std::abs(step) <= least) return false;
-    return std::abs(change) <= sameColumn * column || (step > 0) != (change > 0);
+    if (std::abs(jump) <= least) return false;
+    return std::abs(change) <= sameColumn * column || (jump > 0) != (change > 0);
+}
+
+Statement slopeStatement(const Subject& subject, const Against& slope) {
+    return {
+        atWidths(subject, slope.cause.there) + " " + slope.subject() +
+            (slope.growsText() ? " grows " : " shrinks ") + slope.sizes() + " while " + slope.columnChange(),
+        "Text should grow and shrink with its column", "Let the ramp follow the column (Text › Font size)"};
+}
+
+Statement jumpStatement(double breakpoint, const Against& jump) {
+    const std::string larger = jump.growsText() ? "Larger" : "Smaller";
+    const bool same = jump.sameColumnWidth();
+    return {"just past " + units::px(breakpoint) + " " + jump.subject() + " jumps " + jump.sizes() +
+                " although " + jump.columnChange(),
+            same ? "A jump without a change of the column looks like a mistake"
+                 : larger + " text in a " + (jump.growsText() ? "narrower" : "wider") +
+                       " column looks like a mistake",
+            same ? "Let both ramps have the same size at the breakpoint (Text › Font size)"
+                 : "Start no " + std::string(jump.growsText() ? "larger" : "smaller") +
+                       " above the breakpoint than the band below ends (Text › Font size)"};
 }
 
 }  // namespace
 
 void checkGrowth(const Subject& subject, Findings& out) {
-    std::map<double, Against> steps;  // by breakpoint
+    std::map<double, Against> jumps;  // by breakpoint
     Against slopes;
-    for (const RoleSeen& role : subject.roles) {
+    for (const CheckedRole& role : subject.roles) {
         for (std::size_t i = 0; i < role.pieces.size(); ++i) {
             const RolePiece& piece = role.pieces[i];
             const auto cut = within(piece, subject.whole());
@@ -66,39 +103,22 @@ void checkGrowth(const Subject& subject, Findings& out) {
             const double length = cut->to - cut->from;
             const bool opposed = piece.size.slope * piece.column.slope < 0;
             const double columnChange = std::abs(piece.column.slope) * length / piece.column.value;
-            if (opposed && std::abs(piece.size.slope) * length > unseen && columnChange > unseenColumn)
+            if (opposed && std::abs(piece.size.slope) * length > invisible && columnChange > invisibleColumn)
                 slopes.add(role, *cut, piece, cut->from, piece, cut->to);
             if (i == 0 || cut->from != piece.from) continue;
             const RolePiece& before = role.pieces[i - 1];
-            if (before.band != piece.band && stepsAgainst(before, piece, subject.limits().jump))
-                steps[piece.from].add(role, {piece.from, piece.from}, before, before.to, piece, piece.from);
+            if (before.band != piece.band && jumpsAgainst(before, piece, subject.limits().jump))
+                jumps[piece.from].add(role, {piece.from, piece.from}, before, before.to, piece, piece.from);
         }
     }
     if (slopes.cause.any())
-        tell(out, slopes.cause,
-             {"growth", Severity::Warning, "common practice, no source",
-              sentence(project::listed(slopes.types)) +
-                  (slopes.types.size() > 1 ? " go, " + typeOf(slopes.worst) + " most, "
-                                           : std::string(" goes ")) +
-                  slopes.sizes() + " while its column goes " + slopes.columns() + ", " +
-                  atWidths(subject, slopes.cause.there) +
-                  ": type should follow its column. Let the ramp run with the column.",
-              "slope"});
-    for (const auto& [at, step] : steps) {
-        const bool same = std::abs(step.column[1] - step.column[0]) <= sameColumn * step.column[0];
-        tell(out, step.cause,
-             {"growth", Severity::Warning, "common practice, no source",
-              sentence(project::listed(step.types)) +
-                  (step.types.size() > 1 ? " step, " + typeOf(step.worst) + " most, "
-                                         : std::string(" steps ")) +
-                  step.sizes() + " at the breakpoint " + px(at) + " though the column " +
-                  (same ? "stays " + about(step.column[1], 0) + "\u00A0px wide" : "goes " + step.columns()) +
-                  (same ? std::string(": it looks like a slip. Let the ramps meet there.")
-                        : ": type should go with its column. Let it start no " +
-                              std::string(step.size[1] > step.size[0] ? "larger" : "smaller") +
-                              " above the breakpoint than it ends below."),
-              "step " + units::Length::px(at).css()});
-    }
+        report(out, slopes.cause,
+               {"growth", Severity::Warning, "common practice, no source", slopeStatement(subject, slopes),
+                "slope"});
+    for (const auto& [at, jump] : jumps)
+        report(out, jump.cause,
+               {"growth", Severity::Warning, "common practice, no source", jumpStatement(at, jump),
+                "jump " + units::Length::px(at).css()});
 }
 
 }  // namespace tenter::checks

@@ -1,6 +1,5 @@
-// Headings that skip a level, in the markup that a page prints: who moves by headings looks for what is
-// between. WCAG 2.2 SC 1.3.1, techniques H42 and G141. In markup of our own all cards have one level, and
-// nothing is known of what stands before them.
+// Headings of a page's own markup that skip a level. WCAG 2.2 SC 1.3.1, techniques H42 and G141. In Tenter's
+// markup every card has the same level, and the headings before the row are unknown, so nothing is checked.
 #include <algorithm>
 #include <map>
 
@@ -18,7 +17,8 @@ using markup::NodeId;
 /// A part of a card, by its place in the project.
 using Place = std::pair<std::size_t, std::size_t>;
 
-/// The part that a heading is, or holds, or stands in; the card's first if it is none. Empty outside cards.
+/// The part that the heading element is, contains or is in; the card's first part if there is none. Empty if
+/// the heading is outside the cards.
 std::optional<Place> placeOf(const markup::GivenRow& row, NodeId heading) {
     for (std::size_t card = 0; card < row.cards.size(); ++card) {
         if (!row.tree.isWithin(heading, row.cards[card].node)) continue;
@@ -31,23 +31,23 @@ std::optional<Place> placeOf(const markup::GivenRow& row, NodeId heading) {
     return std::nullopt;
 }
 
-/// The level before, and the one that skips.
+/// The level of the heading before, and the level that skips one or more.
 using Skip = std::pair<int, int>;
 
-std::string says(const Subject& subject, const Cause& cause, const Skip& skip) {
+Statement statementOf(const Subject& subject, const Cause& cause, const Skip& skip) {
     const auto tag = [](int level) { return "h" + std::to_string(level); };
-    return sentence(worstAndOthers(subject, cause)) + " is an " + tag(skip.second) +
-           " where the heading before it is an " + tag(skip.first) +
-           ": whoever moves through the page by its headings looks for what is between. An " +
-           tag(skip.first + 1) + " mends it, and may look as it does now.";
+    return {worstAndOthers(subject, cause) + " is an " + tag(skip.second) +
+                ", but the heading before it is an " + tag(skip.first),
+            "People who move through the page by its headings miss the level between",
+            "Make it an " + tag(skip.first + 1) + " in the page’s markup; it can look the same"};
 }
 
 }  // namespace
 
 void checkHeadingLevels(const Subject& subject, Findings& out) {
     if (!subject.project.given) return;
-    project::Problems untold;
-    const std::optional<markup::GivenRow> row = markup::givenRow(subject.project, untold);
+    project::Problems unused;
+    const std::optional<markup::GivenRow> row = markup::givenRow(subject.project, unused);
     if (!row) return;
     std::map<Skip, Cause> causes;
     int before = subject.project.given->levelBefore.value_or(0);
@@ -62,9 +62,9 @@ void checkHeadingLevels(const Subject& subject, Findings& out) {
         before = level;
     }
     for (const auto& [skip, cause] : causes)
-        tell(out, cause,
-             {"heading-levels", Severity::Warning, "WCAG 2.2 SC 1.3.1, G141", says(subject, cause, skip),
-              std::to_string(skip.first) + std::to_string(skip.second)});
+        report(out, cause,
+               {"heading-levels", Severity::Warning, "WCAG 2.2 SC 1.3.1, G141",
+                statementOf(subject, cause, skip), std::to_string(skip.first) + std::to_string(skip.second)});
 }
 
 }  // namespace tenter::checks

@@ -1,5 +1,5 @@
-// A last line of cards with holes; worse where another column count of the project would fill it. Common
-// practice, no source.
+// Empty places in the last line of cards. It is a warning if another column count of the project fills the
+// line. Common practice, no source.
 #include <map>
 
 #include "checks/phrases.h"
@@ -11,7 +11,7 @@ namespace tenter::checks {
 
 namespace {
 
-/// Column counts above 1 that the project's variants use.
+/// The column counts above 1 that the project's variants use.
 std::set<std::size_t> columnCounts(const project::Project& project) {
     std::set<std::size_t> counts;
     for (const project::Variant& variant : project.variants)
@@ -22,49 +22,68 @@ std::set<std::size_t> columnCounts(const project::Project& project) {
     return counts;
 }
 
+std::string places(std::size_t count) {
+    return std::to_string(count) + (count == 1 ? " place" : " places");
+}
+
+/// Empty places in the last line of `cards` cards in `columns` columns.
+std::size_t emptyPlaces(std::size_t cards, std::size_t columns) {
+    return (columns - cards % columns) % columns;
+}
+
+/// The widest column count of the project that leaves the fewest places empty.
+struct BestCount {
+    std::size_t columns = 0;  ///< 0 if the project has no count above 1
+    std::size_t empty = 0;
+};
+
+BestCount bestCountOf(const project::Project& project) {
+    BestCount best;
+    for (const std::size_t count : columnCounts(project)) {
+        const std::size_t empty = emptyPlaces(project.cards.size(), count);
+        if (best.columns == 0 || empty <= best.empty) best = {count, empty};
+    }
+    return best;
+}
+
+std::string fixOf(const BestCount& best, std::size_t empty) {
+    const std::string centre = "centre the last line (Row › Last line of cards)";
+    const std::string use = "Use " + std::to_string(best.columns) + " columns (Row › Columns), which ";
+    if (best.columns > 0 && best.empty == 0) return use + "fill every line, or " + centre;
+    if (best.columns > 0 && best.empty < empty)
+        return use + "leave " + places(best.empty) + " empty, or " + centre;
+    return capitalised(centre);
+}
+
 }  // namespace
 
 void checkHoles(const Subject& subject, Findings& out) {
     const std::size_t cards = subject.project.cards.size();
     std::map<std::size_t, std::vector<sweep::Interval>> spans;  // by column count
-    sweep::overBands(subject.row, subject.least, subject.most, [&](std::size_t at, double from, double to) {
+    sweep::walkBands(subject.row, subject.least, subject.most, [&](std::size_t at, double from, double to) {
         const layout::BandPlan& band = subject.row.band(at);
         const auto columns = static_cast<std::size_t>(band.columns);
-        // A centred last line is meant to be one.
+        // A centred last line is a choice.
         if (!band.centred && cards % columns != 0) spans[columns].push_back({from, to});
         return to;
     });
     if (spans.empty()) return;
-    const auto empty = [&](std::size_t columns) { return (columns - cards % columns) % columns; };
-    const auto places = [](std::size_t count) {
-        return std::to_string(count) + (count == 1 ? " place" : " places");
-    };
     Cause cause;
-    std::string worst;
-    std::size_t least = cards;  // places left empty by the best of the counts there are
-    std::size_t best = 0;
-    for (const std::size_t count : columnCounts(subject.project))
-        if (empty(count) <= least) {
-            least = empty(count);
-            best = count;
-        }
-    std::size_t most = 0;
+    std::size_t worst = 0;  // column count
     for (const auto& [columns, there] : spans)
         for (const sweep::Interval& span : there)
-            if (cause.add(cards - 1, 0, span, static_cast<double>(empty(columns)))) {
-                most = empty(columns);
-                worst = std::to_string(cards) + " cards in " + std::to_string(columns) + " columns leave " +
-                        places(most) + " of the last line empty ";
-            }
-    std::string mend = " Centre the last line.";
-    if (best > 0 && least == 0)
-        mend = " " + std::to_string(best) + " columns fill every line; or centre the last one.";
-    else if (best > 0 && least < most)
-        mend = " " + std::to_string(best) + " columns leave " + std::to_string(least) +
-               "; or centre the last line.";
-    tell(out, cause,
-         {"holes", least == 0 ? Severity::Warning : Severity::Note, "common practice, no source",
-          worst + atWidths(subject, cause.there) + ": it looks unfinished." + mend, ""});
+            if (cause.add(cards - 1, 0, span, static_cast<double>(emptyPlaces(cards, columns))))
+                worst = columns;
+    const BestCount best = bestCountOf(subject.project);
+    const std::size_t empty = emptyPlaces(cards, worst);
+    const bool canFill = best.columns > 0 && best.empty == 0;
+    report(out, cause,
+           {"holes",
+            canFill ? Severity::Warning : Severity::Note,
+            "common practice, no source",
+            {atWidths(subject, cause.there) + ", " + std::to_string(cards) + " cards in " +
+                 std::to_string(worst) + " columns leave " + places(empty) + " of the last line empty",
+             "The row looks unfinished", fixOf(best, empty)}});
 }
 
 }  // namespace tenter::checks

@@ -1,4 +1,4 @@
-// Labels as they are compared.
+// Names of links, in a form that can be compared.
 #pragma once
 
 #include <string>
@@ -8,11 +8,11 @@
 
 namespace tenter::checks {
 
-/// UTF-8 with case folded (Unicode 15 § 3.13), white space and no-break spaces collapsed and trimmed, soft
-/// hyphens and zero-width spaces left out.
+/// `text` (UTF-8) with case folded (Unicode 15 § 3.13), white space and no-break spaces collapsed and
+/// trimmed, and without soft hyphens and zero-width spaces.
 std::string plainLabel(std::string_view text);
 
-/// What a link is called: its name, or else its copy.
+/// The accessible name of a link: its own name, or else its text.
 std::string nameOf(const project::TextPart& part);
 
 }  // namespace tenter::checks

@@ -1,8 +1,8 @@
-// Headings whose last line is one short word, or the end of one, over a long run of widths. Common practice,
-// no source.
+// Headings whose last line is one short word, or the end of one, over a wide range. Common practice, no
+// source.
 #include <map>
 
-#include "checks/laid_lines.h"
+#include "checks/line_layouts.h"
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "text/unicode.h"
@@ -11,10 +11,9 @@ namespace tenter::checks {
 
 namespace {
 
-/// Why a last line looks lost.
-enum class LastLine { Fine, OneWord, WordsEnd };
+enum class LastLine { Fine, OneWord, EndOfWord };
 
-/// What the last line is that starts at cluster `first`.
+/// The kind of last line that starts at cluster `first`; a word of more than `most` characters is fine.
 LastLine lastLineOf(const text::Paragraph& paragraph, std::uint32_t first, double most) {
     const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
     if (first == 0 || paragraph.graphemes(first, end) > most) return LastLine::Fine;
@@ -24,61 +23,81 @@ LastLine lastLineOf(const text::Paragraph& paragraph, std::uint32_t first, doubl
     }
     if (paragraph.clusters()[first - 1].space) return LastLine::OneWord;
     const char16_t before = paragraph.text()[paragraph.clusters()[first - 1].begin];
-    return before == u'\u00AD' || before == u'-' || before == u'\u2010' ? LastLine::WordsEnd : LastLine::Fine;
+    return before == u'\u00AD' || before == u'-' || before == u'\u2010' ? LastLine::EndOfWord
+                                                                        : LastLine::Fine;
 }
 
-/// Widths at which headings end in such a line.
-struct Lost {
-    Cause cause;
-    std::string word;  ///< of the worst
+/// A range of widths and the last line there.
+struct LastWord {
+    sweep::Interval widths;
+    std::string word;
 };
+
+/// The widths at which the part ends with a line of each kind, rising.
+std::map<LastLine, std::vector<LastWord>> lastWordsOf(const Subject& subject, const CheckedPart& part) {
+    std::map<LastLine, std::vector<LastWord>> found;
+    for (const sweep::Piece& piece : part.pieces.pieces) {
+        if (piece.lines < 2) continue;
+        const text::Paragraph& paragraph = paragraphIn(subject, part, piece);
+        forEachLineLayout(
+            subject, part, piece, [&](const sweep::Interval& span, const std::vector<std::uint32_t>& starts) {
+                const LastLine last = lastLineOf(paragraph, starts.back(), subject.limits().shortWord);
+                if (last == LastLine::Fine) return;
+                found[last].push_back(
+                    {span, text::toUtf8(paragraph.text().substr(paragraph.clusters()[starts.back()].begin))});
+            });
+    }
+    return found;
+}
+
+/// Headings that end with such a line.
+struct ShortEnding {
+    Cause cause;
+    std::string word;  ///< of the worst place
+};
+
+Statement statementOf(const Subject& subject, LastLine last, const ShortEnding& found) {
+    const std::string where =
+        atWidths(subject, found.cause.there) + " " + worstAndOthers(subject, found.cause);
+    const std::string word = inQuotation(found.word);
+    if (last == LastLine::OneWord)
+        return {where + " has only " + word + " on its last line", "A single short word looks lost there",
+                "Put a no-break space before it, or change the text (Words)"};
+    return {where + " has only the end of a word, " + word + ", on its last line",
+            "The end of a word is hard to read alone",
+            "Remove the hyphenation point before it (Words), so that the word moves down as a whole"};
+}
 
 }  // namespace
 
 void checkLastWords(const Subject& subject, Findings& out) {
-    std::map<LastLine, Lost> lost;
-    for (const PartSeen& part : subject.parts) {
+    std::map<LastLine, ShortEnding> endings;
+    for (const CheckedPart& part : subject.parts) {
         if (!part.is("heading") || !subject.isOwnCopy(part)) continue;
-        // A break that the copy forces is meant.
+        // A break in the text is a choice.
         const project::Copy& copy = part.text->copy;
         if (std::ranges::find(copy, project::Run::Kind::Break, &project::Run::kind) != copy.end()) continue;
-        std::map<LastLine, std::vector<sweep::Interval>> spans;
-        std::map<LastLine, std::string> words;
-        for (const sweep::Piece& piece : part.pieces.pieces) {
-            if (piece.lines < 2) continue;
-            const text::Paragraph& paragraph = paragraphIn(subject, part, piece);
-            overLaidLines(
-                subject, part, piece,
-                [&](const sweep::Interval& span, const std::vector<std::uint32_t>& starts) {
-                    const LastLine last = lastLineOf(paragraph, starts.back(), subject.limits().shortWord);
-                    if (last == LastLine::Fine) return;
-                    spans[last].push_back(span);
-                    words[last] =
-                        text::toUtf8(paragraph.text().substr(paragraph.clusters()[starts.back()].begin));
-                });
-        }
-        for (auto& [last, there] : spans) {
-            join(there);
-            const double length = lengthOf(there);
+        for (const auto& [last, words] : lastWordsOf(subject, part)) {
+            std::vector<sweep::Interval> spans;
+            for (const LastWord& one : words)
+                spans.push_back(one.widths);
+            join(spans);
+            const double length = lengthOf(spans);
             if (length < subject.limits().lastWordRun) continue;
-            for (const sweep::Interval& span : there)
-                if (lost[last].cause.add(part.card, part.part, span, length + (span.to - span.from) / 1e6))
-                    lost[last].word = words[last];
+            ShortEnding& ending = endings[last];
+            for (const sweep::Interval& span : spans) {
+                if (!ending.cause.add(part.card, part.part, span, length + (span.to - span.from) / 1e6))
+                    continue;
+                const auto there = std::ranges::find_if(
+                    words, [&](const LastWord& one) { return one.widths.to > ending.cause.at; });
+                ending.word = there->word;
+            }
         }
     }
-    for (const auto& [last, found] : lost) {
-        const std::string over = ", over " + px(std::floor(found.cause.worst), 0) + " of widths. ";
-        const bool word = last == LastLine::OneWord;
-        tell(out, found.cause,
-             {"last-word", Severity::Note, "common practice, no source",
-              sentence(worstAndOthers(subject, found.cause)) +
-                  (word ? " ends in a line of one short word, "
-                        : " ends in a line that is only the end of a word, ") +
-                  inQuotation(found.word) + over +
-                  (word ? "A no-break space before it keeps it company."
-                        : "Without the place to hyphenate before it the word moves down whole."),
-              word ? "" : "end"});
-    }
+    for (const auto& [last, found] : endings)
+        report(out, found.cause,
+               {"last-word", Severity::Note, "common practice, no source", statementOf(subject, last, found),
+                last == LastLine::OneWord ? "" : "end"});
 }
 
 }  // namespace tenter::checks

@@ -1,5 +1,5 @@
-// Lines that differ while a font that comes over the network is still on its way: the row jumps when it is
-// there. CSS Fonts 4, font-display; CSS Fonts 5, size-adjust.
+// Line counts that differ between a web font and the fallback that is drawn until the font has loaded, so
+// that the page jumps. CSS Fonts 4, font-display; CSS Fonts 5, size-adjust.
 #include <algorithm>
 
 #include "checks/phrases.h"
@@ -12,35 +12,36 @@ namespace tenter::checks {
 
 namespace {
 
-/// True for a family whose file comes with the project, and so over the network; one that readers have
-/// installed is there at once.
-bool comesLate(const project::Project& project, const std::string& family) {
+/// True for a family with a file in the project, which browsers load over the network. An installed family is
+/// available at once.
+bool loadsLate(const project::Project& project, const std::string& family) {
     return std::ranges::find(project.fonts, family, &project::FontEntry::family) != project.fonts.end();
 }
 
-/// Leaves out of `settings` the families that come late; true if there was one.
-bool dropLate(const project::Project& project, project::Settings& settings) {
+/// Removes the families that load late from `settings`; true if there was one.
+bool removeLate(const project::Project& project, project::Settings& settings) {
     bool any = false;
     for (auto& [role, style] : settings.text.roles)
         if (style.family)
             any = std::erase_if(*style.family,
-                                [&](const std::string& family) { return comesLate(project, family); }) > 0 ||
+                                [&](const std::string& family) { return loadsLate(project, family); }) > 0 ||
                   any;
     return any;
 }
 
-/// The project as it is drawn until its fonts have come; empty if none comes late.
-std::optional<project::Project> untilFontsCome(const project::Project& project, std::size_t variant) {
+/// The project as browsers draw it until its fonts have loaded; empty if no font loads late.
+std::optional<project::Project> untilFontsLoad(const project::Project& project, std::size_t variant) {
     if (project.fonts.empty()) return std::nullopt;
     project::Project before = project;
-    bool any = dropLate(project, before.style);
-    any = dropLate(project, before.variants[variant].set) || any;
+    bool any = removeLate(project, before.style);
+    any = removeLate(project, before.variants[variant].set) || any;
     for (project::Band& band : before.variants[variant].bands)
-        any = dropLate(project, band.set) || any;
+        any = removeLate(project, band.set) || any;
     return any ? std::optional(std::move(before)) : std::nullopt;
 }
 
-const text::Paragraph& paragraphOf(const layout::PreparedRow& row, const PartSeen& part, std::size_t band) {
+const text::Paragraph& paragraphOf(const layout::PreparedRow& row, const CheckedPart& part,
+                                   std::size_t band) {
     return *row.band(band).cards[part.card].parts[part.part].paragraph;
 }
 
@@ -48,7 +49,7 @@ std::string familyOf(const text::Paragraph& paragraph) {
     return paragraph.strut() ? paragraph.strut()->family() : "the default font";
 }
 
-/// By what the fallback's advances are to be multiplied to be as wide as the font's over the role's copy.
+/// The factor that makes the fallback as wide as the font, over all text of the role.
 double sizeAdjust(const Subject& subject, const layout::PreparedRow& before, const std::string& role,
                   std::size_t band) {
     double late = 0;
@@ -56,7 +57,7 @@ double sizeAdjust(const Subject& subject, const layout::PreparedRow& before, con
     const auto emsOf = [](const text::Paragraph& paragraph) {
         return paragraph.ems(0, static_cast<std::uint32_t>(paragraph.clusters().size()));
     };
-    for (const PartSeen& part : subject.parts) {
+    for (const CheckedPart& part : subject.parts) {
         if (!part.is(role.c_str())) continue;
         late += emsOf(paragraphOf(subject.row, part, band));
         fallback += emsOf(paragraphOf(before, part, band));
@@ -64,61 +65,63 @@ double sizeAdjust(const Subject& subject, const layout::PreparedRow& before, con
     return fallback > 0 ? late / fallback : 1;
 }
 
-/// Where a role's lines differ meanwhile, and how many they are where that lasts longest.
-struct Meanwhile {
-    Cause cause;
-    std::uint32_t then = 0, before = 0;
-    std::size_t band = 0;
+/// The places at which a role's line counts differ until the font has loaded.
+struct LateLines {
+    Cause cause;                           ///< worst: the widest range
+    std::uint32_t before = 0, loaded = 0;  ///< line counts there
+    std::size_t band = 0;                  ///< there
 };
 
-Meanwhile differencesOf(const Subject& subject, const layout::PreparedRow& before, const std::string& role) {
-    Meanwhile found;
-    for (const PartSeen& part : subject.parts) {
+LateLines lateLinesOf(const Subject& subject, const layout::PreparedRow& before, const std::string& role) {
+    LateLines found;
+    for (const CheckedPart& part : subject.parts) {
         if (!part.is(role.c_str())) continue;
         const sweep::PartPieces pieces =
-            sweep::follow(before, part.card, part.part, subject.least, subject.most);
-        whereUnlike(part.pieces.pieces, pieces.pieces,
-                    [&](const sweep::Interval& span, std::uint32_t then, std::uint32_t now) {
-                        if (!found.cause.add(part.card, part.part, span, span.to - span.from)) return;
-                        found.then = then;
-                        found.before = now;
-                        found.band = subject.row.bandAt(span.to);
-                    });
+            sweep::partPieces(before, part.card, part.part, subject.least, subject.most);
+        whereLineCountsDiffer(part.pieces.pieces, pieces.pieces,
+                              [&](const sweep::Interval& span, std::uint32_t loaded, std::uint32_t earlier) {
+                                  if (!found.cause.add(part.card, part.part, span, span.to - span.from))
+                                      return;
+                                  found.loaded = loaded;
+                                  found.before = earlier;
+                                  found.band = subject.row.bandAt(span.to);
+                              });
     }
     join(found.cause.widths);
     return found;
 }
 
-std::string says(const Subject& subject, const layout::PreparedRow& before, const Meanwhile& found,
-                 double adjust) {
+Statement statementOf(const Subject& subject, const layout::PreparedRow& before, const LateLines& found,
+                      double adjust) {
     const Cause& cause = found.cause;
-    const PartSeen& worst = *std::ranges::find_if(subject.parts, [&](const PartSeen& part) {
+    const CheckedPart& worst = *std::ranges::find_if(subject.parts, [&](const CheckedPart& part) {
         return part.card == cause.card && part.part == cause.part;
     });
+    const std::string font = familyOf(paragraphOf(subject.row, worst, found.band));
     const std::string fallback = familyOf(paragraphOf(before, worst, found.band));
-    std::string said = "Until " + familyOf(paragraphOf(subject.row, worst, found.band));
-    said += " has come over the network, " + worstAndOthers(subject, cause) + " takes ";
-    said += std::to_string(found.before) + (found.before == 1 ? " line of " : " lines of ") + fallback;
-    said += " instead of " + std::to_string(found.then) + " " + atWidths(subject, cause.there);
-    said += ": the page jumps when it does. A fallback about as wide mends it, or an @font-face of ";
-    said += text::isGenericFamily(fallback) ? "what stands for " + fallback + " here" : fallback;
-    said += " with “size-adjust: " + units::number(adjust * 100, 0);
-    return said + "%”; “font-display: optional” keeps what comes too late for the next page.";
+    const std::string local = text::isGenericFamily(fallback) ? "the " + fallback + " font" : fallback;
+    return {atWidths(subject, cause.there) + " " + worstAndOthers(subject, cause) + " has " +
+                lineCount(found.before) + " until " + font + " has loaded, then " +
+                std::to_string(found.loaded),
+            "The page jumps when the font arrives",
+            "Add an @font-face for " + local + " with “size-adjust: " + units::number(adjust * 100, 0) +
+                "%”, choose a fallback of similar width, or use “font-display: optional”"};
 }
 
 }  // namespace
 
 void checkLateFonts(const Subject& subject, Findings& out) {
-    const std::optional<project::Project> meanwhile = untilFontsCome(subject.project, subject.variantIndex);
-    if (!meanwhile) return;
-    const layout::PreparedRow before(*meanwhile, subject.variantIndex, subject.paragraphs,
+    const std::optional<project::Project> unloaded = untilFontsLoad(subject.project, subject.variantIndex);
+    if (!unloaded) return;
+    const layout::PreparedRow before(*unloaded, subject.variantIndex, subject.paragraphs,
                                      subject.row.profile());
-    for (const RoleSeen& role : subject.roles) {
-        const Meanwhile found = differencesOf(subject, before, role.name);
+    for (const CheckedRole& role : subject.roles) {
+        const LateLines found = lateLinesOf(subject, before, role.name);
         if (!found.cause.any() || lengthOf(found.cause.widths) < subject.limits().leastRun) continue;
-        tell(out, found.cause,
-             {"late-font", Severity::Warning, "CSS Fonts 5, size-adjust",
-              says(subject, before, found, sizeAdjust(subject, before, role.name, found.band)), role.name});
+        report(out, found.cause,
+               {"late-font", Severity::Warning, "CSS Fonts 5, size-adjust",
+                statementOf(subject, before, found, sizeAdjust(subject, before, role.name, found.band)),
+                role.name});
     }
 }
 

@@ -1,4 +1,4 @@
-// Headings of too many lines, and button labels that wrap. Common practice, no source.
+// Headings and button labels with more lines than wished. Common practice, no source.
 #include <algorithm>
 
 #include "checks/phrases.h"
@@ -8,12 +8,17 @@ namespace tenter::checks {
 
 namespace {
 
-/// Where parts of `role` have more lines than are wished of them, or than their copy forces; the worst has
-/// most lines, then the longest run of widths.
-Cause linesOver(const Subject& subject, const char* role) {
-    Cause cause;
-    const auto wishes = project::held(subject.wishes, role, &project::RoleWishes::lines);
-    for (const PartSeen& part : subject.parts) {
+/// Parts with more lines than wished.
+struct TooManyLines {
+    Cause cause;             ///< worst: the most lines, then the widest range
+    std::size_t wished = 0;  ///< at the worst place
+};
+
+/// The parts of `role` that have more lines than wished and than the breaks in their text force.
+TooManyLines linesOver(const Subject& subject, const char* role) {
+    TooManyLines found;
+    const auto wishes = project::wishRanges(subject.wishes, role, &project::RoleWishes::lines);
+    for (const CheckedPart& part : subject.parts) {
         if (!part.is(role)) continue;
         const std::vector<sweep::Piece>& pieces = part.pieces.pieces;
         const std::size_t forced =
@@ -24,43 +29,48 @@ Cause linesOver(const Subject& subject, const char* role) {
                 ++next;
             const sweep::Interval run{pieces[i].from, pieces[next - 1].to};
             for (const auto& wish : wishes) {
-                const std::size_t most = std::max(static_cast<std::size_t>(wish.value), forced);
+                const std::size_t wished = std::max(static_cast<std::size_t>(wish.value), forced);
                 const auto span = within(run, wishedWidths(subject, wish));
-                if (span && pieces[i].lines > most)
-                    cause.add(part.card, part.part, *span, pieces[i].lines + (span->to - span->from) / 1e6);
+                if (span && pieces[i].lines > wished &&
+                    found.cause.add(part.card, part.part, *span,
+                                    pieces[i].lines + (span->to - span->from) / 1e6))
+                    found.wished = wished;
             }
             i = next;
         }
     }
-    return cause;
+    return found;
 }
 
-std::string linesOf(const Subject& subject, const Cause& cause) {
-    return std::to_string(static_cast<int>(cause.worst)) + " lines " + atWidths(subject, cause.there);
+/// `from 591 to 629 px the button “Book” has 3 lines; the wish is at most 2`.
+std::string whatOf(const Subject& subject, const TooManyLines& found) {
+    return atWidths(subject, found.cause.there) + " " + worstAndOthers(subject, found.cause) + " has " +
+           lineCount(static_cast<std::size_t>(found.cause.worst)) + "; the wish is at most " +
+           std::to_string(found.wished);
 }
 
 }  // namespace
 
 void checkHeadingLines(const Subject& subject, Findings& out) {
-    const Cause cause = linesOver(subject, "heading");
-    if (!cause.any()) return;
-    tell(out, cause,
-         {"heading-lines", Severity::Warning, "common practice, no source",
-          sentence(worstAndOthers(subject, cause)) + " takes up to " + linesOf(subject, cause) +
-              " and crowds out the copy: smaller type there, a wider column or shorter copy mends "
-              "it.",
-          ""});
+    const TooManyLines found = linesOver(subject, "heading");
+    if (!found.cause.any()) return;
+    report(out, found.cause,
+           {"heading-lines",
+            Severity::Warning,
+            "common practice, no source",
+            {whatOf(subject, found), "It pushes the text below it down",
+             "Reduce its font size there (Text › Font size), widen the column, or shorten the heading"}});
 }
 
 void checkButtonLines(const Subject& subject, Findings& out) {
-    const Cause cause = linesOver(subject, "button");
-    if (!cause.any()) return;
-    tell(
-        out, cause,
-        {"button-lines", Severity::Warning, "common practice, no source",
-         sentence(worstAndOthers(subject, cause)) + " wraps to " + linesOf(subject, cause) +
-             " and stops looking like a button: smaller type or padding there, or a shorter label, mends it.",
-         ""});
+    const TooManyLines found = linesOver(subject, "button");
+    if (!found.cause.any()) return;
+    report(out, found.cause,
+           {"button-lines",
+            Severity::Warning,
+            "common practice, no source",
+            {whatOf(subject, found), "It no longer looks like a button",
+             "Reduce its font size (Text › Font size) or its padding there, or shorten its text"}});
 }
 
 }  // namespace tenter::checks

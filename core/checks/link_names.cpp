@@ -1,4 +1,4 @@
-// Links must have a name, and a name given apart must contain what is seen. WCAG 2.2 SC 4.1.2, SC 2.4.4, SC
+// Links need a name, and an accessible name must contain the visible text. WCAG 2.2 SC 4.1.2, SC 2.4.4, SC
 // 2.5.3.
 #include "checks/labels.h"
 #include "checks/phrases.h"
@@ -6,9 +6,31 @@
 
 namespace tenter::checks {
 
+namespace {
+
+/// Reports a link whose accessible name lacks its visible text.
+void checkNameHasLabel(const Subject& subject, const CheckedPart& part, Findings& out) {
+    const std::string label = plainLabel(project::plainText(part.text->copy));
+    if (part.text->name.empty() || label.empty()) return;
+    if (plainLabel(part.text->name).find(label) != std::string::npos) return;
+    Cause cause;
+    cause.add(part.card, part.part, subject.whole(), 0);
+    report(out, cause,
+           {"label-in-name",
+            Severity::Error,
+            "WCAG 2.2 SC 2.5.3",
+            {named(subject, part.card, part.part) + " has the accessible name " +
+                 inQuotation(part.text->name) + ", which does not contain its text",
+             "People who use voice control say the text they see, and nothing happens",
+             "Start the name with that text (Words › Accessible name)"},
+            std::to_string(part.card) + "." + std::to_string(part.part)});
+}
+
+}  // namespace
+
 void checkLinkNames(const Subject& subject, Findings& out) {
     Cause nameless;
-    for (const PartSeen& part : subject.parts) {
+    for (const CheckedPart& part : subject.parts) {
         if (part.text == nullptr) continue;
         const bool link = isLink(*part.text);
         if (link && plainLabel(nameOf(*part.text)).empty())
@@ -16,24 +38,16 @@ void checkLinkNames(const Subject& subject, Findings& out) {
         for (const project::Run& run : part.text->copy)
             if (!link && run.kind == project::Run::Kind::Link && plainLabel(run.text).empty())
                 nameless.add(part.card, part.part, subject.whole(), 0);
-        const std::string label = plainLabel(project::plainText(part.text->copy));
-        if (!link || part.text->name.empty() || label.empty()) continue;
-        if (plainLabel(part.text->name).find(label) != std::string::npos) continue;
-        Cause cause;
-        cause.add(part.card, part.part, subject.whole(), 0);
-        tell(out, cause,
-             {"label-in-name", Severity::Error, "WCAG 2.2 SC 2.5.3",
-              sentence(named(subject, part.card, part.part)) + " is called " + inQuotation(part.text->name) +
-                  " by screen readers and voice control: whoever says what they see reaches nothing. Begin "
-                  "the name with the words on it.",
-              std::to_string(part.card) + "." + std::to_string(part.part)});
+        if (link) checkNameHasLabel(subject, part, out);
     }
     if (!nameless.any()) return;
-    tell(out, nameless,
-         {"link-name", Severity::Error, "WCAG 2.2 SC 2.4.4, SC 4.1.2",
-          "A link in " + worstAndOthers(subject, nameless) +
-              " has no words, so screen readers have nothing to say for it: give it a label, or a name.",
-          ""});
+    report(
+        out, nameless,
+        {"link-name",
+         Severity::Error,
+         "WCAG 2.2 SC 2.4.4, SC 4.1.2",
+         {"a link in " + worstAndOthers(subject, nameless) + " has neither text nor a name",
+          "Screen readers have nothing to read out", "Give it text, or a name (Words › Accessible name)"}});
 }
 
 }  // namespace tenter::checks

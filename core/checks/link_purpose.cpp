@@ -1,4 +1,4 @@
-// One label, several places it leads to. WCAG 2.2 SC 2.4.4, SC 2.4.9 (AAA).
+// Links with the same name and different addresses. WCAG 2.2 SC 2.4.4, SC 2.4.9 (AAA).
 #include <map>
 
 #include "checks/labels.h"
@@ -7,28 +7,44 @@
 
 namespace tenter::checks {
 
+namespace {
+
+/// `card 1 has`, `card 1 and 3 others have`.
+std::string cardsHave(const Cause& cause) {
+    std::set<std::size_t> cards;
+    for (const auto& [card, part] : cause.places)
+        cards.insert(card);
+    const std::string first = "card " + std::to_string(*cards.begin() + 1);
+    if (cards.size() == 1) return first + " has";
+    return first + " and " + std::to_string(cards.size() - 1) + (cards.size() == 2 ? " other" : " others") +
+           " have";
+}
+
+}  // namespace
+
 void checkLinkPurpose(const Subject& subject, Findings& out) {
-    std::map<std::string, std::vector<const PartSeen*>> byName;
-    for (const PartSeen& part : subject.parts)
+    std::map<std::string, std::vector<const CheckedPart*>> byName;
+    for (const CheckedPart& part : subject.parts)
         if (part.text != nullptr && isLink(*part.text))
             byName[plainLabel(nameOf(*part.text))].push_back(&part);
     for (const auto& [name, parts] : byName) {
-        std::set<std::string> targets;
+        std::set<std::string> addresses;
         Cause cause;
-        for (const PartSeen* part : parts) {
-            targets.insert(part->text->link);
+        for (const CheckedPart* part : parts) {
+            addresses.insert(part->text->link);
             cause.add(part->card, part->part, subject.whole(), 0);
         }
-        if (name.empty() || targets.size() < 2) continue;
-        tell(out, cause,
-             {"link-purpose", Severity::Note, "WCAG 2.2 SC 2.4.4",
-              std::to_string(parts.size()) + " links are all called " +
-                  inQuotation(nameOf(*parts.front()->text)) + " and lead to " +
-                  std::to_string(targets.size()) +
-                  " places: in a list of links they cannot be told apart. Say in each label where it leads, "
-                  "or "
-                  "give each a name that starts with it.",
-              name});
+        if (name.empty() || addresses.size() < 2) continue;
+        report(
+            out, cause,
+            {"link-purpose",
+             Severity::Note,
+             "WCAG 2.2 SC 2.4.4",
+             {cardsHave(cause) + " links named " + inQuotation(nameOf(*parts.front()->text)) +
+                  " that lead to " + std::to_string(addresses.size()) + " different addresses",
+              "In a list of links they look the same",
+              "Give each link its own text, or a name that starts with this text (Words › Accessible name)"},
+             name});
     }
 }
 

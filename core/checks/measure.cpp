@@ -1,57 +1,60 @@
-// Lines of copy too long to find the next one by, or too short to read in a flow. WCAG 2.2 SC 1.4.8 (AAA);
+// Lines with too many or too few characters. WCAG 2.2 SC 1.4.8 (AAA);
 // R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory).
-#include "checks/laid_lines.h"
+#include "checks/line_layouts.h"
 #include "checks/phrases.h"
 #include "checks/registry.h"
-#include "checks/runs.h"
+#include "checks/run_joiner.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
 namespace {
 
+/// Parts whose measure is beyond a wish.
 struct MeasureBeyond {
     Cause cause;
-    double limit = 0;  ///< where it is worst
+    double limit = 0;  ///< the wish at the worst place, characters
 };
 
-/// How many characters of clusters [first, end) are seen: of soft hyphens only one at the end is.
-std::uint32_t seen(const text::Paragraph& paragraph, std::uint32_t first, std::uint32_t end) {
+/// The visible characters of clusters [first, end): a soft hyphen is visible only at the end of a line.
+std::uint32_t visibleCharacters(const text::Paragraph& paragraph, std::uint32_t first, std::uint32_t end) {
     std::uint32_t count = paragraph.graphemes(first, end);
     for (std::uint32_t i = first; i + 1 < end; ++i)
         if (paragraph.text()[paragraph.clusters()[i].begin] == u'\u00AD') --count;
     return count;
 }
 
-/// The most characters a line of the part holds on a piece, its last line left out.
-void overLongest(const Subject& subject, const PartSeen& part, const sweep::Piece& piece,
-                 const std::function<void(const sweep::Interval&, double)>& found) {
+/// Calls `found` with each span of the piece and the longest line of the part there in characters, the last
+/// line excluded.
+void forEachLongestLine(const Subject& subject, const CheckedPart& part, const sweep::Piece& piece,
+                        const std::function<void(const sweep::Interval&, double)>& found) {
     const text::Paragraph& paragraph = paragraphIn(subject, part, piece);
-    overLaidLines(subject, part, piece,
-                  [&](const sweep::Interval& span, const std::vector<std::uint32_t>& starts) {
-                      std::uint32_t longest = 0;
-                      for (std::size_t i = 0; i + 1 < starts.size(); ++i) {
-                          // The space at a line's end is not read.
-                          std::uint32_t end = starts[i + 1];
-                          while (end > starts[i] && paragraph.clusters()[end - 1].space)
-                              --end;
-                          longest = std::max(longest, seen(paragraph, starts[i], end));
-                      }
-                      found(span, longest);
-                  });
+    forEachLineLayout(subject, part, piece,
+                      [&](const sweep::Interval& span, const std::vector<std::uint32_t>& starts) {
+                          std::uint32_t longest = 0;
+                          for (std::size_t i = 0; i + 1 < starts.size(); ++i) {
+                              // The space at the end of a line does not count.
+                              std::uint32_t end = starts[i + 1];
+                              while (end > starts[i] && paragraph.clusters()[end - 1].space)
+                                  --end;
+                              longest = std::max(longest, visibleCharacters(paragraph, starts[i], end));
+                          }
+                          found(span, longest);
+                      });
 }
 
-/// Where lines are over what is wished, or under it: both by what the column comfortably holds, as wishes go,
-/// and by what the lines really hold, which is what is told. The quotient of two lines crosses a limit where
-/// their difference, a line, is 0.
+/// The parts whose lines are longer (`over`) or shorter than wished. Two figures must be beyond the wish: the
+/// characters that fit the column, which the solver uses too, and the characters of the real lines, which are
+/// reported. The first is a quotient of two straight lines; it crosses the wish where their difference is 0.
 MeasureBeyond measureBeyond(const Subject& subject, bool over) {
     MeasureBeyond found;
-    for (const PartSeen& part : subject.parts) {
+    for (const CheckedPart& part : subject.parts) {
         if (part.text == nullptr) continue;
-        const auto wishes =
-            project::held(subject.wishes, part.text->role,
-                          over ? &project::RoleWishes::mostMeasure : &project::RoleWishes::leastMeasure);
+        const auto wishes = project::wishRanges(
+            subject.wishes, part.text->role,
+            over ? &project::RoleWishes::mostMeasure : &project::RoleWishes::leastMeasure);
         for (const auto& wish : wishes) {
-            Runs runs(sweep::leastStep, 0.0, [&](const sweep::Interval& run, double longest) {
+            RunJoiner runs(sweep::leastStep, 0.0, [&](const sweep::Interval& run, double longest) {
                 if (found.cause.add(part.card, part.part, run, over ? longest : -longest))
                     found.limit = wish.value;
             });
@@ -66,8 +69,8 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
                 sweep::Piece there = piece;
                 there.from = span->from;
                 there.to = span->to;
-                overLongest(subject, part, there, [&](const sweep::Interval& stretch, double longest) {
-                    if (over ? longest > wish.value : longest < wish.value) runs.add(stretch, longest);
+                forEachLongestLine(subject, part, there, [&](const sweep::Interval& run, double longest) {
+                    if (over ? longest > wish.value : longest < wish.value) runs.add(run, longest);
                 });
             }
             runs.finish();
@@ -81,22 +84,28 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
 void checkMeasure(const Subject& subject, Findings& out) {
     const auto [wide, most] = measureBeyond(subject, true);
     if (wide.any())
-        tell(out, wide,
-             {"measure", Severity::Warning, "WCAG 2.2 SC 1.4.8 (AAA)",
-              "Lines of " + worstAndOthers(subject, wide) + " hold up to " + figure(wide.worst, 0) +
-                  " characters, " + atWidths(subject, wide.there) + ": beyond " + figure(most, 0) +
-                  " the eye loses the next line. Larger type, a narrower row or one more column mends it.",
-              "long"});
+        report(
+            out, wide,
+            {"measure",
+             Severity::Warning,
+             "WCAG 2.2 SC 1.4.8 (AAA)",
+             {atWidths(subject, wide.there) + " lines of " + worstAndOthers(subject, wide) + " hold up to " +
+                  units::figure(wide.worst, 0) + " characters; the wish is at most " + units::figure(most, 0),
+              "The eye loses the start of the next line",
+              "Use larger text, a narrower row, or one more column"},
+             "long"});
     auto [narrow, least] = measureBeyond(subject, false);
     join(narrow.widths);
     if (narrow.any() && lengthOf(narrow.widths) >= subject.limits().leastRun)
-        tell(out, narrow,
-             {"measure", Severity::Note,
-              "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory)",
-              "Lines of " + worstAndOthers(subject, narrow) + " hold only " + figure(-narrow.worst, 0) +
-                  " characters " + atWidths(subject, narrow.there) + ": under " + figure(least, 0) +
-                  " copy reads in jerks. Smaller type, less padding or one column fewer mends it.",
-              "short"});
+        report(out, narrow,
+               {"measure",
+                Severity::Note,
+                "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory)",
+                {atWidths(subject, narrow.there) + " lines of " + worstAndOthers(subject, narrow) +
+                     " hold only " + units::figure(-narrow.worst, 0) + " characters; the wish is at least " +
+                     units::figure(least, 0),
+                 "Reading such short lines is tiring", "Use smaller text, less padding, or one column fewer"},
+                "short"});
 }
 
 }  // namespace tenter::checks

@@ -1,4 +1,4 @@
-// What checks are told besides the project: break profile, audience.
+// Options of checks: break profile, audience, the project without its text test.
 #pragma once
 
 #include <memory>
@@ -10,10 +10,10 @@
 namespace tenter::checks {
 
 struct Options {
-    const text::BreakProfile* profile = nullptr;  ///< null: all, and what only one has is said
+    const text::BreakProfile* profile = nullptr;  ///< null: all profiles, compared
     Audience audience;                            ///< empty: shares are of the range of widths
-    /// The project before a trial (project/trial.h) changed its copy; null: nothing is tried. Findings call
-    /// parts by its copy, and say nothing of words that are not its own.
+    /// The project without the text test (project/trial.h) that changed its copy; null if there is none.
+    /// Findings name parts by its copy, and checks of words leave out changed copy.
     std::shared_ptr<const project::Project> untried = nullptr;
 };
 

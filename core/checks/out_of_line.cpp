@@ -1,34 +1,37 @@
-// Copy that starts at unlike heights across a line of cards, since what stands above it has other numbers of
-// lines, is a picture of another height, or is missing. Common practice, no source.
+// Text that starts at different heights in neighbouring cards, because a part above it has a different line
+// count, is a picture of a different height, or is missing. Common practice, no source.
 #include <algorithm>
 #include <cmath>
 #include <map>
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
-#include "checks/runs.h"
+#include "checks/run_joiner.h"
 #include "layout/prepared.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
 namespace {
 
-/// Two pictures this near in height look alike beside each other, CSS px. Common practice, no source.
-constexpr double alike = 2;
+/// A difference in height between neighbouring pictures that nobody sees, CSS px. Common practice, no source.
+constexpr double sameHeight = 2;
 
+/// Parts of one role with different line counts in neighbouring cards, and the counts at the worst place.
 struct UnevenLines {
     Cause cause;
     std::uint32_t fewer = 0, more = 0;
 };
 
-/// What puts copy out of line.
+/// What puts text out of line.
 struct OutOfLine {
     std::map<std::string, UnevenLines> lines;  ///< by role
-    Cause pictures;                            ///< as bad as they are unlike in height, CSS px
-    Cause missing;                             ///< places of what the neighbour lacks
-    std::size_t lacking = 0;                   ///< the card that lacks the worst of it
+    Cause pictures;                            ///< badness: the difference in height, CSS px
+    Cause missing;                             ///< parts that the neighbouring card lacks
+    std::size_t lacking = 0;                   ///< the card that lacks the worst of them
 };
 
+/// Compares each card of a line of cards with its neighbour.
 class LinesOfCards {
 public:
     LinesOfCards(const Subject& subject, OutOfLine& found) : subject_(subject), found_(found) {
@@ -36,20 +39,20 @@ public:
             if (subject.parts[i].part == 0) firsts_.push_back(i);
     }
 
-    /// Each card of a line against its neighbour, over the widths of one band.
-    void look(const layout::BandPlan& band, const sweep::Interval& widths) {
+    /// Compares over the widths of one band.
+    void compareCards(const layout::BandPlan& band, const sweep::Interval& widths) {
         for (std::size_t i = 0; i + 1 < firsts_.size(); ++i)
             if (subject_.parts[firsts_[i + 1]].card % static_cast<std::size_t>(band.columns) != 0)
                 compare(band, firsts_[i], firsts_[i + 1], widths);
     }
 
 private:
-    /// Down two cards for as long as they hold the same parts, and more text follows in both.
+    /// Compares two cards from the top down, as long as both have the same part and more text below it.
     void compare(const layout::BandPlan& band, std::size_t one, std::size_t other,
                  const sweep::Interval& widths) {
         for (; sameThere(one, other) && followedByText(one) && followedByText(other); ++one, ++other) {
-            const PartSeen& above = subject_.parts[one];
-            const PartSeen& beside = subject_.parts[other];
+            const CheckedPart& above = subject_.parts[one];
+            const CheckedPart& beside = subject_.parts[other];
             if (above.text != nullptr)
                 compareLines(band, above, beside, widths);
             else if (band.cards[above.card].beside != static_cast<int>(above.part))
@@ -58,67 +61,69 @@ private:
         if (!sameThere(one, other)) findMissing(one, other, widths);
     }
 
-    /// Where room is kept for lines, fewer stand as high as those.
-    void compareLines(const layout::BandPlan& band, const PartSeen& above, const PartSeen& beside,
+    /// Line counts below the role's minimum lines take the same height.
+    void compareLines(const layout::BandPlan& band, const CheckedPart& above, const CheckedPart& beside,
                       const sweep::Interval& widths) {
         const layout::RolePlan& role = band.roles[band.cards[above.card].parts[above.part].role];
         const auto kept = static_cast<std::uint32_t>(std::max(role.keepLines, 0));
         using Lines = std::pair<std::uint32_t, std::uint32_t>;  // above and beside
-        Runs runs(1e-3, Lines(), [&](const sweep::Interval& run, const Lines& lines) {
+        RunJoiner runs(1e-3, Lines(), [&](const sweep::Interval& run, const Lines& lines) {
             const auto [fewer, more] = std::minmax(lines.first, lines.second);
             add(lines.first > lines.second ? above : beside, run, widths, fewer, more);
         });
-        whereUnlike(above.pieces.pieces, beside.pieces.pieces,
-                    [&](const sweep::Interval& span, std::uint32_t lines, std::uint32_t others) {
-                        if (std::max(lines, kept) != std::max(others, kept)) runs.add(span, {lines, others});
-                    });
+        whereLineCountsDiffer(above.pieces.pieces, beside.pieces.pieces,
+                              [&](const sweep::Interval& span, std::uint32_t lines, std::uint32_t others) {
+                                  if (std::max(lines, kept) != std::max(others, kept))
+                                      runs.add(span, {lines, others});
+                              });
         runs.finish();
     }
 
-    /// Columns are equally wide, so heights differ by ratio alone.
-    void comparePictures(const layout::BandPlan& band, const PartSeen& above, const PartSeen& beside,
+    /// All columns have the same width, so only the ratio makes heights differ.
+    void comparePictures(const layout::BandPlan& band, const CheckedPart& above, const CheckedPart& beside,
                          const sweep::Interval& widths) {
-        const auto tallness = [&](const PartSeen& part) {
+        const auto tallness = [&](const CheckedPart& part) {
             return 1 / band.cards[part.card].parts[part.part].ratio;
         };
         const double more = tallness(above) - tallness(beside);
-        const PartSeen& taller = more > 0 ? above : beside;
+        const CheckedPart& taller = more > 0 ? above : beside;
         for (const sweep::Piece& piece : taller.pieces.pieces) {
             const auto cut = within(piece, widths);
             if (!cut) continue;
-            const units::Linear height(piece.width.at(cut->from - piece.from) * std::abs(more) - alike,
+            const units::Linear height(piece.width.at(cut->from - piece.from) * std::abs(more) - sameHeight,
                                        piece.width.slope * std::abs(more));
             const auto span = whereAbove(height, cut->from, cut->to);
             if (!span) continue;
             const double at = height.slope > 0 ? span->to : span->from;
-            found_.pictures.add(taller.card, taller.part, *span, height.at(at - cut->from) + alike, at);
+            found_.pictures.add(taller.card, taller.part, *span, height.at(at - cut->from) + sameHeight, at);
         }
     }
 
-    /// A part that the neighbour lacks, above copy that both have.
+    /// Finds a part that one card lacks above a text that both have.
     void findMissing(std::size_t one, std::size_t other, const sweep::Interval& widths) {
         const std::size_t inOther = stepsTo(subject_.parts[one], other);
         const std::size_t inOne = stepsTo(subject_.parts[other], one);
         if (inOther == none && inOne == none) return;
-        // What is missing is what must be passed to come to a part that the neighbour starts with.
+        // The parts skipped to reach the neighbour's next part are the missing ones.
         const bool otherLacks = inOther == none || (inOne != none && inOne < inOther);
-        const PartSeen& had = subject_.parts[otherLacks ? one : other];
-        const PartSeen& instead = subject_.parts[otherLacks ? other : one];
+        const CheckedPart& had = subject_.parts[otherLacks ? one : other];
+        const CheckedPart& instead = subject_.parts[otherLacks ? other : one];
         if (instead.text == nullptr || instead.is("button")) return;
         if (found_.missing.add(had.card, had.part, widths, had.picture != nullptr ? 2 : 1))
             found_.lacking = instead.card;
     }
 
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
-    /// How far down from part `from` on its card has a part like `part`.
-    [[nodiscard]] std::size_t stepsTo(const PartSeen& part, std::size_t from) const {
+    /// The number of parts from part `from` down to one like `part` in the same card; `none` if there is
+    /// none.
+    [[nodiscard]] std::size_t stepsTo(const CheckedPart& part, std::size_t from) const {
         for (std::size_t i = from;
              i < subject_.parts.size() && subject_.parts[i].card == subject_.parts[from].card; ++i)
-            if (alikeParts(part, subject_.parts[i])) return i - from;
+            if (sameKind(part, subject_.parts[i])) return i - from;
         return none;
     }
 
-    void add(const PartSeen& longer, const sweep::Interval& span, const sweep::Interval& widths,
+    void add(const CheckedPart& longer, const sweep::Interval& span, const sweep::Interval& widths,
              std::uint32_t fewer, std::uint32_t more) {
         const sweep::Interval both{std::max(span.from, widths.from), std::min(span.to, widths.to)};
         if (!(both.from < both.to)) return;
@@ -129,14 +134,14 @@ private:
         uneven.more = more;
     }
 
-    static bool alikeParts(const PartSeen& a, const PartSeen& b) {
+    static bool sameKind(const CheckedPart& a, const CheckedPart& b) {
         if (a.text == nullptr || b.text == nullptr) return a.text == b.text;
         return a.text->role == b.text->role;
     }
     [[nodiscard]] bool sameThere(std::size_t one, std::size_t other) const {
-        return alikeParts(subject_.parts[one], subject_.parts[other]);
+        return sameKind(subject_.parts[one], subject_.parts[other]);
     }
-    /// The next part is copy that stands where what is above it ends: a button stands at the foot.
+    /// True if the next part is a text directly below. A button is at the foot of the card instead.
     [[nodiscard]] bool followedByText(std::size_t i) const {
         if (i + 1 >= subject_.parts.size() || subject_.parts[i + 1].card != subject_.parts[i].card)
             return false;
@@ -148,47 +153,48 @@ private:
     std::vector<std::size_t> firsts_;
 };
 
-bool lasts(Cause& cause, const Subject& subject) {
+/// True if the cause covers enough widths to be reported.
+bool isWideEnough(Cause& cause, const Subject& subject) {
     join(cause.widths);
     return lengthOf(cause.widths) >= subject.limits().leastRun;
 }
 
-constexpr const char* practice = "common practice, no source";
-
-void tellLines(Findings& out, const Subject& subject, const std::string& role, const UnevenLines& uneven) {
-    tell(out, uneven.cause,
-         {"out-of-line", Severity::Warning, practice,
-          sentence(worstAndOthers(subject, uneven.cause)) + " takes " + std::to_string(uneven.more) +
-              " lines where its neighbour takes " + std::to_string(uneven.fewer) + ", " +
-              atWidths(subject, uneven.cause.there) +
-              ", so the copy under them starts out of line. Levelling the parts mends it, or copy of like "
-              "length.",
-          role});
+void reportOutOfLine(Findings& out, const Cause& cause, const std::string& what, const std::string& fix,
+                     const std::string& key) {
+    report(out, cause,
+           {"out-of-line",
+            Severity::Warning,
+            "common practice, no source",
+            {what, "The texts below do not start at the same height", fix},
+            key});
 }
 
-void tellPictures(Findings& out, const Subject& subject, const Cause& pictures) {
-    tell(out, pictures,
-         {"out-of-line", Severity::Warning, practice,
-          sentence(worstAndOthers(subject, pictures)) + " is " + px(pictures.worst, 0) +
-              " taller than the one beside it where the page is " + px(pictures.at, 0) +
-              " wide, so the copy under them starts out of line. One ratio for all pictures mends it, each "
-              "cut about its focal point, or levelling the parts.",
-          "picture"});
+void reportLines(Findings& out, const Subject& subject, const std::string& role, const UnevenLines& uneven) {
+    reportOutOfLine(
+        out, uneven.cause,
+        atWidths(subject, uneven.cause.there) + " " + worstAndOthers(subject, uneven.cause) + " has " +
+            lineCount(uneven.more) + " and its neighbour " + std::to_string(uneven.fewer),
+        "Align the parts of neighbouring cards (Row › Align parts), or shorten the " + partKind(role), role);
 }
 
-void tellMissing(Findings& out, const Subject& subject, const OutOfLine& found) {
-    const Cause& had = found.missing;
-    const project::Part& part = subject.project.cards[had.card].parts[had.part];
+void reportPictures(Findings& out, const Subject& subject, const Cause& pictures) {
+    reportOutOfLine(
+        out, pictures,
+        atWidths(subject, pictures.runOfWorst()) + " " + worstAndOthers(subject, pictures) + " is up to " +
+            units::px(pictures.worst, 0) + " taller than its neighbour",
+        "Use one ratio for all pictures (Pictures › Aspect ratio), or align the parts (Row › Align parts)",
+        "picture");
+}
+
+void reportMissing(Findings& out, const Subject& subject, const OutOfLine& found) {
+    const Cause& missing = found.missing;
+    const project::Part& part = subject.project.cards[missing.card].parts[missing.part];
     const auto* text = std::get_if<project::TextPart>(&part);
-    tell(out, had,
-         {"out-of-line", Severity::Warning, practice,
-          "Card " + std::to_string(found.lacking + 1) + " has no " +
-              (text == nullptr        ? "picture"
-               : text->role == "body" ? "paragraph"
-                                      : text->role) +
-              " where its neighbour has " + named(subject, had.card, had.part) +
-              ", so their copy starts out of line. The same parts in every card mend it.",
-          "missing"});
+    reportOutOfLine(out, missing,
+                    atWidths(subject, missing.runOfWorst()) + " card " + std::to_string(found.lacking + 1) +
+                        " has no " + (text == nullptr ? "picture" : partKind(text->role)) +
+                        ", but its neighbour has " + named(subject, missing.card, missing.part),
+                    "Use the same parts in every card", "missing");
 }
 
 }  // namespace
@@ -196,15 +202,15 @@ void tellMissing(Findings& out, const Subject& subject, const OutOfLine& found) 
 void checkOutOfLine(const Subject& subject, Findings& out) {
     OutOfLine found;
     LinesOfCards lines(subject, found);
-    sweep::overBands(subject.row, subject.least, subject.most, [&](std::size_t at, double from, double to) {
+    sweep::walkBands(subject.row, subject.least, subject.most, [&](std::size_t at, double from, double to) {
         const layout::BandPlan& band = subject.row.band(at);
-        if (band.columns > 1 && !band.levelled) lines.look(band, {from, to});
+        if (band.columns > 1 && !band.levelled) lines.compareCards(band, {from, to});
         return to;
     });
     for (auto& [role, uneven] : found.lines)
-        if (lasts(uneven.cause, subject)) tellLines(out, subject, role, uneven);
-    if (lasts(found.pictures, subject)) tellPictures(out, subject, found.pictures);
-    if (lasts(found.missing, subject)) tellMissing(out, subject, found);
+        if (isWideEnough(uneven.cause, subject)) reportLines(out, subject, role, uneven);
+    if (isWideEnough(found.pictures, subject)) reportPictures(out, subject, found.pictures);
+    if (isWideEnough(found.missing, subject)) reportMissing(out, subject, found);
 }
 
 }  // namespace tenter::checks

@@ -4,22 +4,31 @@
 #include <cmath>
 #include <utility>
 
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
 namespace {
 
-constexpr std::size_t mostQuoted = 34;  // bytes of copy, near enough to characters
+constexpr std::size_t mostQuoted = 34;  // bytes, roughly characters
 
 bool startsCharacter(char c) {
     return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
 }
 
+/// The first and last whole width of a span, or its end twice if it holds none.
+std::pair<double, double> firstAndLastWhole(const project::Project& project, const sweep::Interval& span) {
+    const double last = widestWholeWidth(span);
+    // A breakpoint belongs to the band below it, so a span starts past its `from`; the project's first width
+    // has no band below it.
+    const double first = span.from == project.leastWidth ? std::ceil(span.from) : std::floor(span.from) + 1;
+    return {std::min(first, last), last};
+}
+
 }  // namespace
 
 std::string inQuotation(std::string_view text) {
-    // Where a word may break is not for the eye.
+    // A reader does not see where a word may break.
     constexpr std::string_view softHyphen = "\xC2\xAD";
     std::string plain;
     for (std::size_t i = 0; i < text.size(); ++i) {
@@ -59,11 +68,11 @@ std::string named(const project::Project& project, std::size_t card, std::size_t
                (slash == std::string::npos ? picture->file : picture->file.substr(slash + 1));
     }
     const auto& text = std::get<project::TextPart>(there);
-    const std::string role = text.role == "body" ? "paragraph" : text.role;
+    const std::string kind = partKind(text.role);
     const std::string copy = project::plainText(text.copy);
     if (copy.find_first_not_of(" \t\r\n\f") == std::string::npos)
-        return "the empty " + role + " of card " + std::to_string(card + 1);
-    return "the " + role + " " + inQuotation(copy);
+        return "the empty " + kind + " of card " + std::to_string(card + 1);
+    return "the " + kind + " " + inQuotation(copy);
 }
 
 std::string worstAndOthers(const Subject& subject, const Cause& cause) {
@@ -73,53 +82,61 @@ std::string worstAndOthers(const Subject& subject, const Cause& cause) {
     return worst + " (and " + std::to_string(others) + (others == 1 ? " other)" : " others)");
 }
 
-std::string sentence(std::string text) {
+std::string capitalised(std::string text) {
     if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
     return text;
 }
 
-std::string figure(double value, int decimals) {
-    const double step = std::pow(10.0, decimals);
-    return units::number(std::floor(value * step + 1e-6) / step, decimals);
+std::string lineCount(std::size_t lines) {
+    return std::to_string(lines) + (lines == 1 ? " line" : " lines");
 }
 
-std::string about(double value, int decimals) {
-    return units::number(value, decimals);
-}
-
-std::string percent(double share) {
-    return units::number(share * 100, 0) + "\u00A0%";
-}
-
-std::string spaced(double value, int decimals) {
-    std::string text = units::number(value, decimals);
-    const std::size_t first = text[0] == '-' ? 1 : 0;
-    for (std::size_t at = std::min(text.find('.'), text.size()); at > first + 3;) {
-        at -= 3;
-        text.insert(at, "\u202F");
-    }
-    return text;
-}
-
-std::string px(double value, int decimals) {
-    return inPx(spaced(value, decimals));
-}
-
-std::string inPx(std::string number) {
-    return std::move(number) + "\u00A0px";
-}
-
-double wholeIn(const sweep::Interval& span) {
+double widestWholeWidth(const sweep::Interval& span) {
     const double whole = std::floor(span.to);
     return whole > span.from || whole == span.to ? whole : span.to;
 }
 
+std::string atWidths(const project::Project& project, const sweep::Interval& span) {
+    if (span.from <= project.leastWidth && span.to >= project.mostWidth) return "at every width";
+    const auto [first, last] = firstAndLastWhole(project, span);
+    return units::fromPxToPx(first, last, 1);
+}
+
 std::string atWidths(const Subject& subject, const sweep::Interval& span) {
-    const double last = wholeIn(span);
-    // Past its start: a breakpoint is the band's below. The range's own first width is in it.
-    const double first = span.from == subject.least ? std::ceil(span.from) : std::floor(span.from) + 1;
-    if (first >= last) return "at " + px(last);
-    return "from " + spaced(first, 0) + " to " + px(last, 0);
+    return atWidths(subject.project, span);
+}
+
+std::string widthsBeyondText(const project::Project& project, const Finding& finding, std::size_t most) {
+    const std::vector<sweep::Interval>& all = finding.widths;
+    if (all.empty()) return {};
+    if (all.size() == 1) {
+        const bool everywhere = all[0].from <= project.leastWidth && all[0].to >= project.mostWidth;
+        const bool single = all[0].from == all[0].to;
+        const std::string range = single ? units::px(all[0].to) : atWidths(project, all[0]);
+        if (everywhere || finding.says.find(range) != std::string::npos ||
+            finding.says.find(capitalised(range)) != std::string::npos)
+            return {};
+    }
+    std::string text;
+    const std::size_t shown = std::min(most, all.size());
+    for (std::size_t i = 0; i < shown; ++i) {
+        const auto [first, last] = firstAndLastWhole(project, all[i]);
+        // The unit follows the last range only.
+        std::string range = units::pxRange(first, last, 1);
+        if (i + 1 < shown) range.erase(range.rfind("\u00A0"));
+        text += (i > 0 ? ", " : "") + range;
+    }
+    const std::size_t left = all.size() - shown;
+    if (left > 0) text += " and " + std::to_string(left) + " more " + (left == 1 ? "range" : "ranges");
+    return text;
+}
+
+std::string partKind(const std::string& role) {
+    return role == "body" ? "paragraph" : role;
+}
+
+std::string roleText(std::string_view role) {
+    return std::string(role) + " text";
 }
 
 std::string typeOf(std::string_view role) {

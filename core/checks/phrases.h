@@ -1,4 +1,4 @@
-// Words for parts, widths and figures, as a designer says them.
+// Phrases of findings: how they name parts, texts and widths. Numbers with units are in units/quantities.h.
 #pragma once
 
 #include <string>
@@ -8,37 +8,36 @@
 
 namespace tenter::checks {
 
-/// `the heading “Low tide”`, `the picture low-tide.jpg`.
+/// `the heading “Low tide”`, `the picture low-tide.jpg`, `the empty button of card 2`.
 std::string named(const Subject& subject, std::size_t card, std::size_t part);
 std::string named(const project::Project& project, std::size_t card, std::size_t part);
-/// The same with how many others there are: `the heading “Low tide” (and 2 others)`, which stays one
-/// subject of a sentence.
+/// The worst part and the number of others: `the heading “Low tide” (and 2 others)`. Grammatically one
+/// subject.
 std::string worstAndOthers(const Subject& subject, const Cause& cause);
 
-/// `text` with white space collapsed and without soft hyphens, in quotes, cut if long.
+/// `text` in quotation marks, white space collapsed, soft hyphens removed, shortened if long.
 std::string inQuotation(std::string_view text);
 
-/// First letter in upper case, ASCII.
-std::string sentence(std::string text);
+/// `text` with its first letter in upper case, ASCII only.
+std::string capitalised(std::string text);
 
-/// At most `decimals` decimals, and no more than that the value is reached: cut down, not rounded.
-std::string figure(double value, int decimals = 1);
-/// The nearest such figure, of what is set against no limit.
-std::string about(double value, int decimals = 1);
-std::string percent(double share);
-/// `1 240`, with spaces that neither are wide nor break.
-std::string spaced(double value, int decimals = 1);
-/// `1 240 px`, which stays on one line.
-std::string px(double value, int decimals = 1);
-/// A number as a sentence has it, with that unit.
-std::string inPx(std::string number);
+/// `1 line`, `3 lines`.
+std::string lineCount(std::size_t lines);
 
-/// A whole width of the span, if it holds one; the widest.
-double wholeIn(const sweep::Interval& span);
-/// `at 640 px`, `from 640 to 700 px`.
+/// The widest whole width of the span, or its end if it holds none. CSS px.
+double widestWholeWidth(const sweep::Interval& span);
+/// `from 640 to 700 px`, `at 640 px`, or `at every width` for all widths of the project.
+std::string atWidths(const project::Project& project, const sweep::Interval& span);
 std::string atWidths(const Subject& subject, const sweep::Interval& span);
+/// The widths of a finding that its text does not name: `330–415, 510–594 px and 3 more ranges`, with at most
+/// `most` ranges. Empty if the text names the only range, or if the finding holds at every width.
+std::string widthsBeyondText(const project::Project& project, const Finding& finding, std::size_t most);
 
-/// The role's name in text: `heading`, `body type`, `button label`.
+/// What a part of a role is: `heading`, `paragraph` for `body`.
+std::string partKind(const std::string& role);
+/// The text of a role: `heading text`, `body text`.
+std::string roleText(std::string_view role);
+/// The same as a wish names it: `the heading`, `body type`, `the button’s label`.
 std::string typeOf(std::string_view role);
 
 }  // namespace tenter::checks

@@ -1,11 +1,11 @@
-// Every check: its name, its file's function, whether line breaks matter to it.
+// The list of all checks.
 #pragma once
 
 #include "checks/cause.h"
 
 namespace tenter::checks {
 
-// One file each, named like the function.
+// Each is in a file of its own, named after the function.
 void checkContrast(const Subject& subject, Findings& out);
 void checkFocus(const Subject& subject, Findings& out);
 void checkZoom(const Subject& subject, Findings& out);
@@ -29,21 +29,22 @@ void checkInset(const Subject& subject, Findings& out);
 void checkUnits(const Subject& subject, Findings& out);
 void checkLastWords(const Subject& subject, Findings& out);
 void checkSpareRoom(const Subject& subject, Findings& out);
+void checkMinimumLines(const Subject& subject, Findings& out);
 void checkLinkPurpose(const Subject& subject, Findings& out);
 void checkAlternatives(const Subject& subject, Findings& out);
 void checkStops(const Subject& subject, Findings& out);
 void checkOutOfLine(const Subject& subject, Findings& out);
 void checkThemeGaps(const Subject& subject, Findings& out);
 
-/// Where two break profiles make other numbers of lines.
+/// Compares the line counts of two break profiles.
 void checkEngines(const Subject& one, const Subject& other, Findings& out);
 
 struct Check {
     void (*run)(const Subject&, Findings&);
-    bool breaks;  ///< true if what it finds depends on where lines break
+    bool breaks;  ///< true if its findings depend on where lines break
 };
 
-/// All but the one that compares profiles.
+/// Every check except `checkEngines`.
 const std::vector<Check>& registry();
 
 }  // namespace tenter::checks

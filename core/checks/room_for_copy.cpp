@@ -7,8 +7,8 @@
 
 #include "checks/cause.h"
 #include "checks/phrases.h"
-#include "layout/across.h"
-#include "text/along.h"
+#include "layout/inline_sizes.h"
+#include "text/linear_lines.h"
 
 namespace tenter::checks {
 
@@ -16,8 +16,7 @@ namespace {
 
 using units::Linear;
 
-/// What characters from a word's start on measure, the space before it included; divided by how many they
-/// are.
+/// The average advance of the first characters of a word, including the space before it.
 struct Pace {
     double ems = 0;
     double letters = 0;  ///< letter spacings
@@ -27,8 +26,7 @@ struct Pace {
     }
 };
 
-/// The paces of the paragraph's words and of what they begin with. Copy of a single word has no space to go
-/// by: it is left out.
+/// The paces of every beginning of every word. A text of one word has no space; then the space is left out.
 std::vector<Pace> pacesOf(const text::Paragraph& paragraph) {
     const std::vector<text::Cluster>& clusters = paragraph.clusters();
     const auto count = static_cast<std::uint32_t>(clusters.size());
@@ -56,7 +54,7 @@ std::vector<Pace> pacesOf(const text::Paragraph& paragraph) {
     return paces;
 }
 
-/// The breaker's witness: how lines are decided, and besides where they end that copy could go on.
+/// A witness of the breaker that also keeps the ends of lines at which the text could continue.
 class Endings {
 public:
     Endings(const Linear& available, std::size_t wished)
@@ -73,43 +71,44 @@ public:
     [[nodiscard]] std::size_t lines() const { return follower_.lines(); }
     [[nodiscard]] bool overflows() const { return follower_.overflows(); }
     [[nodiscard]] double until() const { return follower_.until(); }
-    /// The widest line before a forced break or the copy's end, `t` px past the start.
+    /// The widest line before a forced break or the end of the text, `t` px past the start. CSS px.
     [[nodiscard]] double fullest(double t) const {
         double most = 0;
         for (const Linear& end : ends_)
             most = std::max(most, end.at(t));
         return most;
     }
-    /// Past the last cluster of the last line that is wished.
+    /// The cluster after the last line that the wish allows.
     [[nodiscard]] std::uint32_t wishedEnd() const { return wishedEnd_; }
 
 private:
-    text::LineFollower follower_;
+    text::LinearLineCounter follower_;
     std::size_t wished_;
     std::uint32_t wishedEnd_ = 0;
     std::vector<Linear> ends_;
 };
 
-text::LineQuery queryAt(const text::LinesAlong& query, double t) {
+text::LineQuery queryAt(const text::LinearLineQuery& query, double t) {
     return {query.size.at(t), query.available.at(t), query.letterSpacing.at(t), query.wordSpacing.at(t)};
 }
 
-/// Finds the least room of one part.
+/// Finds the smallest room of one part.
 class RoomFinder {
 public:
     RoomFinder(const layout::PreparedRow& row, std::size_t card, std::size_t part, double rangeStart)
         : row_(row), card_(card), part_(part), rangeStart_(rangeStart) {}
 
-    /// Looks at the widths past `least`, up to `most` (CSS px), where at most `lines` are wished.
-    void look(double least, double most, int lines) {
+    /// Searches the widths past `least`, up to `most` (CSS px), with a wish for at most `lines` lines.
+    void search(double least, double most, int lines) {
         if (!(least < most)) return;
         sweep::Stride stride;
-        sweep::overBands(row_, least, most, [&](std::size_t index, double from, double to) {
+        sweep::walkBands(row_, least, most, [&](std::size_t index, double from, double to) {
             const layout::BandPlan& band = row_.band(index);
             const layout::PartPlan& plan = band.cards[card_].parts[part_];
             const text::Paragraph& paragraph = *plan.paragraph;
-            const text::LinesAlong query =
-                layout::textAcross(band.roles[plan.role], paragraph, layout::acrossAt(band, Linear(from, 1)))
+            const text::LinearLineQuery query =
+                layout::textInlineSizes(band.roles[plan.role], paragraph,
+                                        layout::inlineSizesAt(band, Linear(from, 1)))
                     .query;
             const std::size_t wished = std::max(static_cast<std::size_t>(lines), paragraph.forcedLines());
             Endings endings(query.available, wished);
@@ -130,7 +129,7 @@ public:
     [[nodiscard]] const std::optional<RoomForCopy>& found() const { return found_; }
 
 private:
-    void judge(const text::Paragraph& paragraph, const text::LinesAlong& query, const Endings& endings,
+    void judge(const text::Paragraph& paragraph, const text::LinearLineQuery& query, const Endings& endings,
                std::size_t laid, std::size_t wished, const sweep::Interval& widths) {
         const auto last = static_cast<std::uint32_t>(paragraph.clusters().size());
         if (laid > wished) {
@@ -138,8 +137,8 @@ private:
                  widths.to, widths);
             return;
         }
-        // What is left and what a character takes are straight lines there, or bend so that the least of
-        // their quotient is at an end.
+        // The free space and the advance of a character are straight there, or bend so that the smallest
+        // quotient is at an end.
         for (const double at : {widths.from, widths.to})
             note(paragraph, wished,
                  spareAt(paragraph, queryAt(query, at - widths.from), endings.fullest(at - widths.from),
@@ -179,13 +178,13 @@ private:
         room.characters = static_cast<int>(paragraph.graphemes(0, last));
         room.spare = spare;
         const double past = at == rangeStart_ ? at : std::min(std::floor(at) + 1, widths.to);
-        room.width = at == widths.from ? past : wholeIn(widths);
+        room.width = at == widths.from ? past : widestWholeWidth(widths);
         found_ = room;
     }
 
     const layout::PreparedRow& row_;
     std::size_t card_, part_;
-    double rangeStart_;  // the one width that its band holds from below, CSS px
+    double rangeStart_;  // the only width at which a range includes its start, CSS px
     const text::Paragraph* measured_ = nullptr;
     std::vector<Pace> paces_;
     std::optional<RoomForCopy> found_;
@@ -195,7 +194,7 @@ private:
 
 std::vector<RoomForCopy> roomForCopy(const project::Project& project, std::size_t variant,
                                      text::ParagraphStore& store, const Options& options) {
-    const project::Wishes wishes = project::wishesOf(project);
+    const project::Wishes wishes = project::effectiveWishes(project);
     std::vector<layout::PreparedRow> rows;
     rows.reserve(text::profiles().size());
     for (const text::BreakProfile* profile : text::profiles())
@@ -210,9 +209,9 @@ std::vector<RoomForCopy> roomForCopy(const project::Project& project, std::size_
             for (const layout::PreparedRow& row : rows) {
                 if (row.band(0).cards[card].parts[part].paragraph->empty()) continue;
                 RoomFinder finder(row, card, part, project.leastWidth);
-                for (const auto& wish : project::held(wishes, text->role, &project::RoleWishes::lines))
-                    finder.look(std::max(project.leastWidth, wish.from), std::min(project.mostWidth, wish.to),
-                                wish.value);
+                for (const auto& wish : project::wishRanges(wishes, text->role, &project::RoleWishes::lines))
+                    finder.search(std::max(project.leastWidth, wish.from),
+                                  std::min(project.mostWidth, wish.to), wish.value);
                 if (finder.found() && (!least || finder.found()->spare < least->spare))
                     least = finder.found();
             }

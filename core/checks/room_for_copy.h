@@ -1,4 +1,4 @@
-// Room for copy: how much longer a part's copy may get before a wish on its lines breaks.
+// Room for text: how much longer a text may become before it has more lines than wished.
 #pragma once
 
 #include <cstdint>
@@ -6,31 +6,31 @@
 
 #include "checks/options.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::checks {
 
-/// What one part's copy may grow by, where that is least. Characters are grapheme clusters, UAX #29.
+/// The room of one part at the width that has the least. Characters are grapheme clusters, UAX #29.
 struct RoomForCopy {
     std::size_t card = 0;
     std::size_t part = 0;
-    int lines = 0;       ///< wished there: at most so many, or as many as the copy's own breaks force
-    int characters = 0;  ///< the copy has now
-    /// That surely still fit, the space before the first of them counted in. Below 0: the wish is broken, and
-    /// copy shorter by as many at its end keeps it.
+    int lines = 0;       ///< the wish there, or the line count that breaks in the text force if that is more
+    int characters = 0;  ///< in the text now
+    /// Characters that certainly still fit, including the space before the first of them. Below 0 the text
+    /// has too many lines; removing that many characters at its end satisfies the wish.
     int spare = 0;
-    double width = 0;  ///< viewport width at which it is so, a whole one if there is any. CSS px
+    double width = 0;  ///< viewport width with the least room, a whole number if possible, CSS px
 };
 
-/// The room of every part that a wish on lines is held to (`project::wishesOf`) and that says anything, by
-/// card, then part. Over all widths and, unless `options` name one, all break profiles.
+/// The room of every text with a wish on its line count (`project::effectiveWishes`), by card, then part. The
+/// least over all widths and, unless `options` name one, all break profiles.
 ///
-/// Longer copy is taken to go on in words like its own: none wider than its widest, no run of characters from
-/// a word's start wider than its widest such run. Then as much surely fits as the last line has left, and for
-/// each line more that is wished what is left beside a widest word, since that is the most a line loses to a
-/// word that does not fit any more. Each line keeps `text::tightSlack` free. So the figure is a safe one: no
-/// more than copy of like words may have, and mostly less. (Joined letters cut within a word take other
-/// shapes, of which nothing is known.)
+/// The result is a safe lower bound. Assumption: the added words are like those of the text, so no added word
+/// is wider than its widest word, and no run of characters from the start of a word is wider, per character,
+/// than the widest such run. Then at least this fits: the free space of the last line, and for each further
+/// line wished the free space beside a widest word, because that is the most a line loses to a word that no
+/// longer fits. Each line keeps `text::tightSlack` free. Real texts usually have more room. (Joined letters
+/// change their shape when a word is cut; that is not covered.)
 std::vector<RoomForCopy> roomForCopy(const project::Project& project, std::size_t variant,
                                      text::ParagraphStore& store, const Options& options = {});
 

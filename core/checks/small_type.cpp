@@ -1,17 +1,19 @@
-// Type too small to read with ease. Common practice, no source.
+// Text too small to read with ease. Common practice, no source.
 #include "checks/phrases.h"
 #include "checks/registry.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
 void checkSmallType(const Subject& subject, Findings& out) {
-    const project::Wishes usually = project::usualWishes(subject.project);
-    for (const RoleSeen& role : subject.roles) {
+    const project::Wishes usually = project::defaultWishes(subject.project);
+    for (const CheckedRole& role : subject.roles) {
         Cause cause;
-        double floor = 0;  // where it is worst
-        const auto usual = project::held(usually, role.name, &project::RoleWishes::leastSize);
+        double wished = 0;  // at the worst place
+        const auto usual = project::wishRanges(usually, role.name, &project::RoleWishes::leastSize);
         const double legible = usual.empty() ? 0 : usual.front().value;
-        for (const auto& wish : project::held(subject.wishes, role.name, &project::RoleWishes::leastSize)) {
+        for (const auto& wish :
+             project::wishRanges(subject.wishes, role.name, &project::RoleWishes::leastSize)) {
             for (const RolePiece& piece : role.pieces) {
                 const auto cut = within(piece, wishedWidths(subject, wish));
                 if (!cut) continue;
@@ -20,18 +22,21 @@ void checkSmallType(const Subject& subject, Findings& out) {
                 if (!small) continue;
                 for (const double at : {small->from, small->to})
                     if (cause.add(role.card, role.part, *small, -size.at(at - cut->from), at))
-                        floor = wish.value;
+                        wished = wish.value;
             }
         }
-        tell(out, cause,
-             {"small-type", Severity::Warning, "common practice, no source",
-              sentence(typeOf(role.name)) + " is only " + inPx(figure(-cause.worst, 2)) + " " +
-                  atWidths(subject, cause.there) +
-                  (-cause.worst < legible ? ": under " + px(std::min(floor, legible)) +
-                                                " many read it with effort or not at all."
-                                          : ", where no less than " + px(floor, 2) + " is wished.") +
-                  " Raise the small end of its ramp.",
-              role.name});
+        const double size = -cause.worst;
+        const std::string why = size < legible ? "Many people find text under " +
+                                                     units::px(std::min(wished, legible)) + " hard to read"
+                                               : "The wish is at least " + units::px(wished);
+        report(out, cause,
+               {"small-type",
+                Severity::Warning,
+                "common practice, no source",
+                {atWidths(subject, cause.runOfWorst()) + " " + roleText(role.name) + " is as small as " +
+                     units::px(size, 2, units::Rounding::Down),
+                 why, "Raise the lower end of its ramp (Text › Font size)"},
+                role.name});
     }
 }
 

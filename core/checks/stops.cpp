@@ -1,19 +1,20 @@
-// Type and column that stop growing at different widths of the last band. Common practice, no source.
+// Text and column that stop growing at different widths of the last band. Common practice, no source.
 #include <algorithm>
 #include <cmath>
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "project/wording.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
 namespace {
 
-/// The width at which `line` of a role's pieces stops growing for good; empty if it never grows in the last
-/// band, or never stops.
+/// The last width up to which `line` of a role's pieces grows, CSS px. Empty if it does not grow in the last
+/// band.
 template <class Line>
-std::optional<double> growsUntil(const RoleSeen& role, Line&& line) {
+std::optional<double> growsUntil(const CheckedRole& role, Line&& line) {
     if (role.pieces.empty()) return std::nullopt;
     const std::size_t band = role.pieces.back().band;
     std::optional<double> until;
@@ -22,36 +23,32 @@ std::optional<double> growsUntil(const RoleSeen& role, Line&& line) {
     return until;
 }
 
-/// True if copy of the role has several lines somewhere: what stays on one line has none to get longer.
-bool hasLines(const Subject& subject, const RoleSeen& role) {
-    return std::ranges::any_of(subject.parts, [&](const PartSeen& part) {
+/// True if a text of the role has several lines somewhere. On one line the measure does not matter.
+bool hasSeveralLines(const Subject& subject, const CheckedRole& role) {
+    return std::ranges::any_of(subject.parts, [&](const CheckedPart& part) {
         return part.text != nullptr && part.text->role == role.name &&
                std::ranges::any_of(part.pieces.pieces,
                                    [](const sweep::Piece& piece) { return piece.lines > 1; });
     });
 }
 
-/// Roles whose type stops before its column, or after it.
+/// Roles whose text stops growing before or after its column.
 struct StopsApart {
     Cause cause;
-    std::vector<std::string> types;
+    std::vector<std::string> texts;
 };
 
-void tellStops(const Subject& subject, const StopsApart& apart, bool early, Findings& out) {
-    const Cause& cause = apart.cause;
-    const bool several = apart.types.size() > 1;
-    const double type = early ? cause.there.from : cause.there.to;
-    const double column = early ? cause.there.to : cause.there.from;
-    const bool on = !early && type >= subject.most;
-    std::string says =
-        sentence(project::listed(apart.types)) +
-        (on ? (several ? " go on growing" : " goes on growing")
-            : (several ? " stop growing" : " stops growing") + std::string(" at ") + px(type, 0));
-    says += early ? ", the column only at " : ", though the column stops growing at ";
-    says += px(column, 0) + (early ? ": lines get longer in between." : ": lines get shorter in between.");
-    tell(out, cause,
-         {"stops", Severity::Note, "common practice, no source",
-          says + " End the ramp where the column ends.", early ? "early" : "late"});
+Statement statementOf(const Subject& subject, const StopsApart& apart, bool early) {
+    const bool several = apart.texts.size() > 1;
+    const sweep::Interval& there = apart.cause.there;
+    const double column = early ? there.to : there.from;
+    const std::string texts = project::listed(apart.texts);
+    const std::string what = early ? texts + (several ? " do" : " does") + " not grow, but the column does"
+                                   : texts + (several ? " grow" : " grows") + ", but the column does not";
+    return {atWidths(subject, there) + " " + what,
+            early ? "The lines hold more and more characters" : "The lines hold fewer and fewer characters",
+            std::string("End the ramp") + (several ? "s" : "") + " at " + units::px(column, 0) +
+                ", where the column stops growing (Text › Font size)"};
 }
 
 }  // namespace
@@ -59,20 +56,23 @@ void tellStops(const Subject& subject, const StopsApart& apart, bool early, Find
 void checkStops(const Subject& subject, Findings& out) {
     StopsApart early;
     StopsApart late;
-    for (const RoleSeen& role : subject.roles) {
-        if (role.name == "button" || !hasLines(subject, role)) continue;
-        const auto type = growsUntil(role, [](const RolePiece& piece) { return piece.size; });
+    for (const CheckedRole& role : subject.roles) {
+        if (role.name == "button" || !hasSeveralLines(subject, role)) continue;
+        const auto text = growsUntil(role, [](const RolePiece& piece) { return piece.size; });
         const auto column = growsUntil(role, [](const RolePiece& piece) { return piece.column; });
-        if (!type || !column || *column >= subject.most || std::min(*type, *column) <= subject.least)
+        if (!text || !column || *column >= subject.most || std::min(*text, *column) <= subject.least)
             continue;
-        if (std::abs(*type - *column) < subject.limits().apart) continue;
-        StopsApart& apart = *type < *column ? early : late;
-        apart.types.push_back(typeOf(role.name));
-        apart.cause.add(role.card, role.part, {std::min(*type, *column), std::max(*type, *column)},
-                        std::abs(*type - *column));
+        if (std::abs(*text - *column) < subject.limits().apart) continue;
+        StopsApart& apart = *text < *column ? early : late;
+        apart.texts.push_back(roleText(role.name));
+        apart.cause.add(role.card, role.part, {std::min(*text, *column), std::max(*text, *column)},
+                        std::abs(*text - *column));
     }
-    if (early.cause.any()) tellStops(subject, early, true, out);
-    if (late.cause.any()) tellStops(subject, late, false, out);
+    for (const StopsApart* apart : {&early, &late})
+        if (apart->cause.any())
+            report(out, apart->cause,
+                   {"stops", Severity::Note, "common practice, no source",
+                    statementOf(subject, *apart, apart == &early), apart == &early ? "early" : "late"});
 }
 
 }  // namespace tenter::checks

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "layout/across.h"
+#include "layout/inline_sizes.h"
 
 namespace tenter::checks {
 
@@ -10,10 +10,11 @@ namespace {
 
 using units::Linear;
 
-RoleSeen& roleSeen(std::vector<RoleSeen>& roles, const layout::PreparedRow& row, const PartSeen& part) {
-    const auto known = std::ranges::find(roles, part.text->role, &RoleSeen::name);
+CheckedRole& checkedRole(std::vector<CheckedRole>& roles, const layout::PreparedRow& row,
+                         const CheckedPart& part) {
+    const auto known = std::ranges::find(roles, part.text->role, &CheckedRole::name);
     if (known != roles.end()) return *known;
-    RoleSeen role;
+    CheckedRole role;
     role.name = part.text->role;
     role.index = row.band(0).cards[part.card].parts[part.part].role;
     role.card = part.card;
@@ -31,9 +32,9 @@ std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t 
                                   double most) {
     std::vector<RolePiece> pieces;
     sweep::Stride stride;
-    sweep::overBands(row, least, most, [&](std::size_t band, double from, double to) {
+    sweep::walkBands(row, least, most, [&](std::size_t band, double from, double to) {
         const layout::BandPlan& plan = row.band(band);
-        const layout::Across<Linear> across = layout::acrossAt(plan, Linear(from, 1));
+        const layout::InlineSizes<Linear> across = layout::inlineSizesAt(plan, Linear(from, 1));
         RolePiece piece{from, to, band, plan.roles[role].size.resolve(across.basis), across.cardContent};
         piece.to = stride.next(from, std::min(piece.size.until, piece.column.until), to);
         pieces.push_back(piece);
@@ -43,13 +44,13 @@ std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t 
 }
 
 Subject::Subject(const project::Project& whole, std::size_t index, text::ParagraphStore& store,
-                 const text::BreakProfile& profile, const Options& told)
+                 const text::BreakProfile& profile, const Options& given)
     : project(whole),
       variantIndex(index),
       variant(whole.variants.at(index)),
       paragraphs(store),
-      options(told),
-      wishes(project::wishesOf(whole)),
+      options(given),
+      wishes(project::effectiveWishes(whole)),
       row(whole, index, store, profile),
       least(whole.leastWidth),
       most(whole.mostWidth) {
@@ -57,27 +58,27 @@ Subject::Subject(const project::Project& whole, std::size_t index, text::Paragra
     for (std::size_t card = 0; card < project.cards.size(); ++card) {
         const std::vector<project::Part>& all = project.cards[card].parts;
         for (std::size_t part = 0; part < all.size(); ++part) {
-            PartSeen seen;
-            seen.card = card;
-            seen.part = part;
-            seen.text = std::get_if<project::TextPart>(&all[part]);
-            seen.picture = std::get_if<project::PicturePart>(&all[part]);
-            pieces.push_back(sweep::follow(row, card, part, least, most));
-            if (seen.text != nullptr) {
-                RoleSeen& role = roleSeen(roles, row, seen);
-                const bool link = isLink(*seen.text);
+            CheckedPart checked;
+            checked.card = card;
+            checked.part = part;
+            checked.text = std::get_if<project::TextPart>(&all[part]);
+            checked.picture = std::get_if<project::PicturePart>(&all[part]);
+            pieces.push_back(sweep::partPieces(row, card, part, least, most));
+            if (checked.text != nullptr) {
+                CheckedRole& role = checkedRole(roles, row, checked);
+                const bool link = isLink(*checked.text);
                 role.wholeLink = role.wholeLink || link;
                 role.linkRuns = role.linkRuns ||
-                                (!link && std::ranges::find(seen.text->copy, project::Run::Kind::Link,
-                                                            &project::Run::kind) != seen.text->copy.end());
+                                (!link && std::ranges::find(checked.text->copy, project::Run::Kind::Link,
+                                                            &project::Run::kind) != checked.text->copy.end());
             }
-            parts.push_back(std::move(seen));
+            parts.push_back(std::move(checked));
         }
     }
     curves = sweep::curvesOf(row, pieces, least, most);
     for (std::size_t i = 0; i < parts.size(); ++i)
         parts[i].pieces = std::move(pieces[i]);
-    for (RoleSeen& role : roles)
+    for (CheckedRole& role : roles)
         role.pieces = rolePieces(row, role.index, least / whole.checking.limits.usualZoom, most);
 }
 
@@ -90,7 +91,7 @@ const project::Project& Subject::namesFrom() const {
                                                                                               : project;
 }
 
-bool Subject::isOwnCopy(const PartSeen& part) const {
+bool Subject::isOwnCopy(const CheckedPart& part) const {
     const project::Project& own = namesFrom();
     if (part.text == nullptr || &own == &project) return true;
     const auto* text = std::get_if<project::TextPart>(&own.cards[part.card].parts[part.part]);

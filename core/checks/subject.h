@@ -1,4 +1,4 @@
-// What checks look at: a variant under one break profile, swept.
+// The input of checks: one variant under one break profile, with its curves.
 #pragma once
 
 #include <string>
@@ -11,8 +11,8 @@
 
 namespace tenter::checks {
 
-/// Widths from `from` to `to` (CSS px, of one band) on which a role's size and a card's content width are
-/// straight lines, starting at `from`.
+/// A range of widths within one band (CSS px) in which a role's size and a card's content width are straight
+/// lines. The lines start at `from`.
 struct RolePiece {
     double from = 0;
     double to = 0;
@@ -22,17 +22,17 @@ struct RolePiece {
 };
 
 /// A role that cards use.
-struct RoleSeen {
+struct CheckedRole {
     std::string name;
     std::uint32_t index = 0;  ///< in `Band::roles`
     std::size_t card = 0;     ///< its first part
     std::size_t part = 0;
     bool wholeLink = false;         ///< some part of it is a link as a whole
-    bool linkRuns = false;          ///< some copy of it has links within
-    std::vector<RolePiece> pieces;  ///< from a fifth of the least width on, as zoom wants it
+    bool linkRuns = false;          ///< some text of it contains links
+    std::vector<RolePiece> pieces;  ///< starting at the least width divided by the usual zoom limit
 };
 
-struct PartSeen {
+struct CheckedPart {
     std::size_t card = 0;
     std::size_t part = 0;
     const project::TextPart* text = nullptr;  ///< null for a picture
@@ -43,35 +43,35 @@ struct PartSeen {
 
 struct Subject {
     Subject(const project::Project& whole, std::size_t index, text::ParagraphStore& store,
-            const text::BreakProfile& profile, const Options& told);
+            const text::BreakProfile& profile, const Options& given);
 
     const project::Project& project;
     std::size_t variantIndex;
     const project::Variant& variant;
     text::ParagraphStore& paragraphs;
     const Options& options;
-    project::Wishes wishes;  ///< whose figures make findings too
+    project::Wishes wishes;  ///< their figures are limits of checks too
     layout::PreparedRow row;
-    double least, most;           ///< range of viewport widths, CSS px
-    std::vector<PartSeen> parts;  ///< by card, then part
-    std::vector<RoleSeen> roles;
+    double least, most;              ///< range of viewport widths, CSS px
+    std::vector<CheckedPart> parts;  ///< by card, then part
+    std::vector<CheckedRole> roles;
     sweep::Curves curves;
 
     [[nodiscard]] const project::Limits& limits() const { return project.checking.limits; }
-    /// The project whose copy names parts: its own, where another was tried with the same parts.
+    /// The project that names parts: the one without its text test if it has the same parts.
     [[nodiscard]] const project::Project& namesFrom() const;
-    /// False for copy that a trial made.
-    [[nodiscard]] bool isOwnCopy(const PartSeen& part) const;
+    /// False for copy that a text test changed.
+    [[nodiscard]] bool isOwnCopy(const CheckedPart& part) const;
     [[nodiscard]] sweep::Interval whole() const { return {least, most}; }
 };
 
-/// The widths a wish holds for, within the subject's range.
+/// The widths for which a wish holds, within the range of the subject.
 template <class T>
-sweep::Interval wishedWidths(const Subject& subject, const project::Held<T>& wish) {
+sweep::Interval wishedWidths(const Subject& subject, const project::WishRange<T>& wish) {
     return {std::max(subject.least, wish.from), std::min(subject.most, wish.to)};
 }
 
-/// True for a part that is drawn as a link as a whole.
+/// True for a part that is a link as a whole.
 bool isLink(const project::TextPart& part);
 
 /// A role's pieces from `least` to `most` (CSS px).

@@ -1,11 +1,12 @@
-// Is what is pressed large enough. WCAG 2.2 SC 2.5.8 with its exceptions for spacing and for links within
-// sentences; SC 2.5.5.
+// Links and buttons that are too small to press. WCAG 2.2 SC 2.5.8 with its exceptions for spacing and for
+// links within sentences; SC 2.5.5.
 #include <algorithm>
 #include <cmath>
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "layout/prepared.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
@@ -13,14 +14,14 @@ namespace {
 
 /// WCAG 2.2 SC 2.5.8. CSS px.
 constexpr double targetSide = 24;
-/// What engines' grids cut off a distance made of padding, line and margin, 1/60 px each. CSS px.
-constexpr double offGrid = 0.05;
+/// What rounding in browsers can cut off a distance made of padding, line and margin, 1/60 px each. CSS px.
+constexpr double roundingLoss = 0.05;
 
 using layout::Box;
 using sweep::Interval;
 
-/// What can be pressed of a part that is a link as a whole: a button's box; of other text its line boxes as
-/// high as the face's letters.
+/// The target of a part that is a link as a whole: the box of a button, or the line boxes of another text, as
+/// high as the letters of the face.
 Box targetBox(const layout::LaidPart& part, const layout::Layout& laid, bool button) {
     if (button || part.lineCount == 0) return part.box;
     Box box{laid.lines[part.firstLine].x, part.box.y + part.border + part.padding.top, 0, 0};
@@ -48,50 +49,59 @@ double distanceTo(const Box& box, double x, double y) {
     return std::hypot(dx, dy);
 }
 
-class TargetsSeen {
+/// Measures every target of a row.
+class TargetSearch {
 public:
-    explicit TargetsSeen(const Subject& subject) : subject_(subject), least_(targetSide) {}
+    explicit TargetSearch(const Subject& subject) : subject_(subject), least_(targetSide) {}
 
-    void look(Findings& out) {
-        for (const PartSeen& part : subject_.parts)
-            if (part.text != nullptr && isLink(*part.text)) follow(part);
-        const std::string where = wherePressed(small_);
-        tell(out, small_,
-             {"target", Severity::Error, "WCAG 2.2 SC 2.5.8",
-              where + " and closer to its neighbour than that makes up for: at least " + px(least_) +
-                  " square, or as much room around it, keeps fingers from missing. More padding mends it.",
-              "small"});
-        tell(out, modest_,
-             {"target", Severity::Note, "WCAG 2.2 SC 2.5.5 (AAA)",
-              wherePressed(modest_) + "; " + px(subject_.limits().comfortTarget) +
-                  " square is comfortable for every hand. More padding gives it.",
-              "modest"});
+    void run(Findings& out) {
+        for (const CheckedPart& part : subject_.parts)
+            if (part.text != nullptr && isLink(*part.text)) measure(part);
+        report(out, small_,
+               {"target",
+                Severity::Error,
+                "WCAG 2.2 SC 2.5.8",
+                {whatOf(small_, least_) + ", and another link is close", "Fingers can press the wrong link",
+                 "Increase the padding (Spacing › Padding) to reach " + units::px(least_) +
+                     ", or leave as much room around it"},
+                "small"});
+        const double comfort = subject_.limits().comfortTarget;
+        report(out, modest_,
+               {"target",
+                Severity::Note,
+                "WCAG 2.2 SC 2.5.5 (AAA)",
+                {whatOf(modest_, comfort),
+                 "A target of " + units::px(comfort) + " is comfortable for every hand",
+                 "Increase the padding (Spacing › Padding)"},
+                "modest"});
     }
 
 private:
-    [[nodiscard]] std::string wherePressed(const Cause& cause) const {
+    /// `from 581 to 590 px the button “Book” is less than 44 px high or wide, at worst 41.9 px`.
+    [[nodiscard]] std::string whatOf(const Cause& cause, double limit) const {
         if (!cause.any()) return {};
-        return sentence(worstAndOthers(subject_, cause)) + " can be pressed on only " + figure(-cause.worst) +
-               " px at its smallest, " + atWidths(subject_, cause.there);
+        return atWidths(subject_, cause.runOfWorst()) + " " + worstAndOthers(subject_, cause) +
+               " is less than " + units::px(limit) + " high or wide, at worst " +
+               units::px(-cause.worst, 1, units::Rounding::Down);
     }
 
-    [[nodiscard]] bool cardIsTarget(const PartSeen& part, std::size_t band) const {
+    [[nodiscard]] bool cardIsTarget(const CheckedPart& part, std::size_t band) const {
         return part.is("button") && subject_.row.settings(band).card.linked.value_or(false);
     }
 
-    void follow(const PartSeen& part) {
+    void measure(const CheckedPart& part) {
         for (const sweep::Piece& piece : part.pieces.pieces) {
             if (cardIsTarget(part, piece.band)) continue;
             // Just past the piece's start, which may be the last width of the band before.
             const double start = piece.from + std::min(1e-6, (piece.to - piece.from) / 2);
             const double first = sizeAt(part, start);
-            // Just before its end: by rounding that may lie in the next piece already.
+            // Just before its end: rounding may put the end itself in the next piece.
             const double last = sizeAt(part, piece.to - (start - piece.from));
             const units::Linear size(first, (last - first) / (piece.to - piece.from));
             const auto under = [&](double limit) {
-                return whereAbove(limit - offGrid - size, piece.from, piece.to);
+                return whereAbove(limit - roundingLoss - size, piece.from, piece.to);
             };
-            // Of equally small ones the longest run is named.
+            // Of equally small targets the one with the longest run is the worst.
             const double longer = (piece.to - piece.from) * 1e-10;
             const auto small = under(least_);
             const auto modest = under(subject_.limits().comfortTarget);
@@ -106,35 +116,35 @@ private:
         }
     }
 
-    double sizeAt(const PartSeen& part, double width) {
-        layout::layOutAlone(subject_.row, width, part.card, laid_, asked_);
+    double sizeAt(const CheckedPart& part, double width) {
+        layout::layOutSingleCard(subject_.row, width, part.card, laid_, asked_);
         return smaller(targetBox(laid_.parts[part.part], laid_, part.is("button")));
     }
 
-    /// True if at the span's ends or middle a circle about the target touches another target, or the circle
-    /// of another that is too small.
-    bool crowded(const PartSeen& part, const Interval& span) {
+    /// True if a circle around the target touches another target, or the circle of another one that is too
+    /// small, at an end or in the middle of the span.
+    bool crowded(const CheckedPart& part, const Interval& span) {
         const double start = span.from + std::min(1e-6, (span.to - span.from) / 2);
         for (const double width : {start, (span.from + span.to) / 2, span.to})
             if (crowdedAt(part, width)) return true;
         return false;
     }
 
-    bool crowdedAt(const PartSeen& part, double width) {
+    bool crowdedAt(const CheckedPart& part, double width) {
         layout::layOut(subject_.row, width, laid_);
-        const auto boxOf = [&](const PartSeen& p) {
+        const auto boxOf = [&](const CheckedPart& p) {
             return targetBox(laid_.parts[laid_.cards[p.card].firstPart + p.part], laid_, p.is("button"));
         };
         const Box own = boxOf(part);
         const double x = own.x + own.width / 2;
         const double y = own.y + own.height / 2;
-        return std::ranges::any_of(subject_.parts, [&](const PartSeen& other) {
+        return std::ranges::any_of(subject_.parts, [&](const CheckedPart& other) {
             if (other.text == nullptr || !isLink(*other.text)) return false;
             if (other.card == part.card && other.part == part.part) return false;
             const Box box = boxOf(other);
-            if (distanceTo(box, x, y) < least_ / 2 - offGrid) return true;
+            if (distanceTo(box, x, y) < least_ / 2 - roundingLoss) return true;
             const double between = std::hypot(box.x + box.width / 2 - x, box.y + box.height / 2 - y);
-            return smaller(box) < least_ - offGrid && between < least_ - offGrid;
+            return smaller(box) < least_ - roundingLoss && between < least_ - roundingLoss;
         });
     }
 
@@ -142,13 +152,13 @@ private:
     double least_;
     Cause small_, modest_;
     layout::Layout laid_;
-    layout::Asked asked_;
+    layout::CardContribution asked_;
 };
 
 }  // namespace
 
 void checkTargets(const Subject& subject, Findings& out) {
-    TargetsSeen(subject).look(out);
+    TargetSearch(subject).run(out);
 }
 
 }  // namespace tenter::checks

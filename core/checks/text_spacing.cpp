@@ -1,11 +1,11 @@
-// What becomes of the row when a reader spreads the text: the copy of the project with that spacing is laid
-// out. Boxes grow with their lines, so what can go wrong is text that no longer fits across. WCAG 2.2 SC
-// 1.4.12.
+// Text that overflows when a reader increases the text spacing: a copy of the project with that spacing is
+// laid out. Boxes grow with their lines, so only the width can be too small. WCAG 2.2 SC 1.4.12.
 #include <algorithm>
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
-#include "checks/wide.h"
+#include "checks/word_overflow.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
@@ -16,11 +16,11 @@ constexpr double spreadParagraph = 2;
 constexpr double spreadLetter = 0.12;
 constexpr double spreadWord = 0.16;
 
-/// The project with the criterion's spacing in every band of one variant.
-project::Project spreadOut(const Subject& subject) {
+/// The project with the spacing of the criterion in every band of the variant.
+project::Project withTextSpacing(const Subject& subject) {
     project::Project project = subject.project;
     for (project::Band& band : project.variants[subject.variantIndex].bands) {
-        for (const RoleSeen& role : subject.roles) {
+        for (const CheckedRole& role : subject.roles) {
             project::TextStyle& style = band.set.text.of(role.name);
             style.lineHeight = units::LineHeight::times(spreadLine);
             style.letterSpacing = units::Length::em(spreadLetter);
@@ -32,12 +32,13 @@ project::Project spreadOut(const Subject& subject) {
     return project;
 }
 
-/// `span` without what is in `others`, which rise.
-std::vector<sweep::Interval> without(const sweep::Interval& span, const std::vector<Wide>& others) {
+/// The parts of `span` outside of `others`, which rise.
+std::vector<sweep::Interval> without(const sweep::Interval& span, const std::vector<WordOverflow>& others) {
     std::vector<sweep::Interval> left;
     double from = span.from;
-    // There may be thousands, and as many spans.
-    auto other = std::ranges::upper_bound(others, from, {}, [](const Wide& each) { return each.widths.to; });
+    // There may be thousands of them, for thousands of spans.
+    auto other =
+        std::ranges::upper_bound(others, from, {}, [](const WordOverflow& each) { return each.widths.to; });
     for (; other != others.end() && other->widths.from < span.to; ++other) {
         if (other->widths.from > from) left.push_back({from, other->widths.from});
         from = std::max(from, other->widths.to);
@@ -49,28 +50,33 @@ std::vector<sweep::Interval> without(const sweep::Interval& span, const std::vec
 }  // namespace
 
 void checkTextSpacing(const Subject& subject, Findings& out) {
-    const project::Project project = spreadOut(subject);
+    const project::Project project = withTextSpacing(subject);
     const layout::PreparedRow row(project, subject.variantIndex, subject.paragraphs, subject.row.profile());
     Cause cause;
-    for (const PartSeen& part : subject.parts) {
+    for (const CheckedPart& part : subject.parts) {
         if (part.text == nullptr) continue;
-        std::vector<Wide> before;
-        bool looked = false;
-        for (const Wide& wide : wideWords(row, part.card, part.part, subject.least, subject.most)) {
-            if (cutsWords(row, part.card, part.part, wide.widths.to)) continue;
-            if (!looked) before = wideWords(subject.row, part.card, part.part, subject.least, subject.most);
-            looked = true;
-            for (const sweep::Interval& span : without(wide.widths, before))
-                cause.add(part.card, part.part, span, wide.missing, std::clamp(wide.at, span.from, span.to));
+        std::vector<WordOverflow> before;
+        bool known = false;
+        for (const WordOverflow& overflow :
+             wordOverflows(row, part.card, part.part, subject.least, subject.most)) {
+            if (breaksWords(row, part.card, part.part, overflow.widths.to)) continue;
+            if (!known)
+                before = wordOverflows(subject.row, part.card, part.part, subject.least, subject.most);
+            known = true;
+            for (const sweep::Interval& span : without(overflow.widths, before))
+                cause.add(part.card, part.part, span, overflow.missing,
+                          std::clamp(overflow.at, span.from, span.to));
         }
     }
     if (!cause.any()) return;
-    tell(out, cause,
-         {"text-spacing", Severity::Error, "WCAG 2.2 SC 1.4.12",
-          "Spread as readers may ask for it (letters by 0.12 em, words by 0.16 em, lines by 1.5), " +
-              worstAndOthers(subject, cause) + " sticks out by " + px(cause.worst) + " " +
-              atWidths(subject, cause.there) + ": let its words break anywhere, or leave it more room.",
-          ""});
+    report(out, cause,
+           {"text-spacing",
+            Severity::Error,
+            "WCAG 2.2 SC 1.4.12",
+            {atWidths(subject, cause.there) + " " + worstAndOthers(subject, cause) + " overflows by " +
+                 units::px(cause.worst, 1) + " when a reader increases the text spacing",
+             "Readers may add 0.12\u00A0em between letters and 0.16\u00A0em between words",
+             "Let its words break anywhere (Text › Long words), or give it more room"}});
 }
 
 }  // namespace tenter::checks

@@ -1,17 +1,18 @@
-// Widths between two media conditions of the page's theme at which neither holds, such as those between
-// `max-width: 980px` and `min-width: 981px`. Media Queries 4 § 4.3: widths of zoomed pages have fractions.
+// Widths at which neither of two adjoining media conditions of the page's theme holds, such as between
+// `max-width: 980px` and `min-width: 981px`. Zoomed pages have fractional widths. Media Queries 4 § 4.3.
 #include <set>
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "css/breakpoints.h"
 #include "css/media.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
 namespace {
 
-/// Farther apart two breakpoints are meant to be two. CSS px.
+/// Breakpoints farther apart than this are two separate ones. CSS px.
 constexpr double mostGap = 1;
 
 std::set<std::string> mediaOf(const css::Sheet& sheet) {
@@ -21,7 +22,7 @@ std::set<std::string> mediaOf(const css::Sheet& sheet) {
     return media;
 }
 
-/// Of `media`, one that holds at `width` and not at `between`; empty if there is none.
+/// The first condition of `media` that holds at `width` and not at `between`; empty if there is none.
 std::string onlyAt(const std::set<std::string>& media, double width, double between) {
     for (const std::string& text : media)
         if (css::mediaHolds(text, width) == css::Truth::True &&
@@ -52,14 +53,16 @@ void checkThemeGaps(const Subject& subject, Findings& out) {
             above = over;
         }
     }
-    tell(out, cause,
-         {"theme-gap", Severity::Note, "Media Queries 4 § 4.3",
-          "The theme’s rules for " + inQuotation(below) + " have ended and those for " + inQuotation(above) +
-              " not begun " + atWidths(subject, cause.there) +
-              ": zoomed pages have such widths, and neither set of rules holds there. One boundary for both, "
-              "as "
-              "in “width <= 980px” and “width > 980px”, leaves no gap.",
-          ""});
+    if (!cause.any()) return;
+    report(out, cause,
+           {"theme-gap",
+            Severity::Note,
+            "Media Queries 4 § 4.3",
+            {"between " + units::figure(cause.there.from) + " and " + units::px(cause.there.to) +
+                 " the theme’s rules for " + inQuotation(below) + " have ended and those for " +
+                 inQuotation(above) + " have not started",
+             "A zoomed page can have such a width, and neither set of rules applies there",
+             "Use the same limit in both, such as “width <= 980px” and “width > 980px”"}});
 }
 
 }  // namespace tenter::checks

@@ -1,5 +1,5 @@
-// Type in px takes no notice of the text size a reader has chosen in the browser. Common practice; zoom is
-// what WCAG 2.2 SC 1.4.4 asks for.
+// Font sizes in px ignore the text size that a reader sets in the browser. Common practice; WCAG 2.2 SC 1.4.4
+// asks only for zoom.
 #include "checks/registry.h"
 
 namespace tenter::checks {
@@ -7,13 +7,15 @@ namespace tenter::checks {
 void checkUnits(const Subject& subject, Findings& out) {
     if (subject.project.unit != units::Unit::Px || subject.roles.empty()) return;
     Cause cause;
-    for (const RoleSeen& role : subject.roles)
+    for (const CheckedRole& role : subject.roles)
         cause.add(role.card, role.part, subject.whole(), 0);
-    tell(out, cause,
-         {"unit", Severity::Note, "common practice, no source",
-          "Font sizes are handed over in px, which take no notice of the text size readers have set in their "
-          "browser: rem follows it.",
-          ""});
+    report(out, cause,
+           {"unit",
+            Severity::Note,
+            "common practice, no source",
+            {"the stylesheet of these cards gives font sizes in px",
+             "Text in px does not follow the text size that readers set in their browser",
+             "Choose rem (Row › Size unit)"}});
 }
 
 }  // namespace tenter::checks

@@ -1,10 +1,11 @@
-// Can text be had twice as large by zooming. At zoom z a page W px wide is laid out W / z wide, so its type
-// is seen at z · size(W / z). WCAG 2.2 SC 1.4.4, failure F94.
+// Text that zooming cannot make twice as large. At zoom z a page W px wide is laid out W / z wide, so its
+// text appears at z · size(W / z). WCAG 2.2 SC 1.4.4, failure F94.
 #include <algorithm>
 
 #include "checks/phrases.h"
 #include "checks/registry.h"
 #include "project/wording.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
@@ -15,13 +16,13 @@ using units::Linear;
 
 constexpr double askedGain = 2;
 
-/// A role's type seen through zooms up to `limit`.
+/// The text of a role at zooms up to `limit`.
 class Zoomed {
 public:
     Zoomed(const std::vector<RolePiece>& pieces, double limit) : pieces_(pieces), limit_(limit) {}
 
-    /// Calls `found(span, gain)` for widths from `least` to `most` at which no zoom gives twice the size;
-    /// `gain` is the most any gives where it is least.
+    /// Calls `found(span, gain)` for the widths from `least` to `most` at which no zoom gives twice the size.
+    /// `gain` is the largest that a zoom gives, at the end of the span where it is smaller.
     template <class Found>
     void where(double least, double most, Found&& found) const {
         std::vector<double> cuts{least, most};
@@ -39,9 +40,9 @@ private:
     template <class Found>
     void between(double from, double to, Found&& found) const {
         const Linear size = line(from, to);
-        const std::vector<Linear> seen = sizesSeen(from, to);
+        const std::vector<Linear> shown = sizesShown(from, to);
         Interval span{from, to};
-        for (const Linear& one : seen) {
+        for (const Linear& one : shown) {
             const Linear missing = askedGain * size - one;
             const auto still = whereAbove({missing.at(span.from - from), missing.slope}, span.from, span.to);
             if (!still) return;
@@ -49,29 +50,29 @@ private:
         }
         const auto gain = [&](double width) {
             double most = 0;
-            for (const Linear& one : seen)
+            for (const Linear& one : shown)
                 most = std::max(most, one.at(width - from));
             return most / size.at(width - from);
         };
         found(span, std::min(gain(span.from), gain(span.to)));
     }
 
-    /// What is seen at the limit, and at each zoom that lays the page out as wide as a breakpoint or a ramp's
-    /// end. Between those z · size(W / z) only rises or only falls.
-    [[nodiscard]] std::vector<Linear> sizesSeen(double from, double to) const {
+    /// The sizes at the limit, and at each zoom that lays the page out as wide as a breakpoint or the end of
+    /// a ramp. Between those z · size(W / z) is monotonic.
+    [[nodiscard]] std::vector<Linear> sizesShown(double from, double to) const {
         const Linear narrow = line(from / limit_, to / limit_);
-        std::vector<Linear> seen{{limit_ * narrow.value, narrow.slope}};
+        std::vector<Linear> shown{{limit_ * narrow.value, narrow.slope}};
         for (std::size_t i = 0; i + 1 < pieces_.size(); ++i) {
             const double at = pieces_[i].to;
             if (at * limit_ <= from || at >= to) continue;
             const double below = pieces_[i].size.at(at - pieces_[i].from);
             for (const double size : {below, pieces_[i + 1].size.value})
-                seen.push_back({from * size / at, size / at});
+                shown.push_back({from * size / at, size / at});
         }
-        return seen;
+        return shown;
     }
 
-    /// The size's line between two widths of one piece, from the first.
+    /// The size between two widths of one piece, starting at the first.
     [[nodiscard]] Linear line(double from, double to) const {
         const double middle = (from + to) / 2;
         const auto piece = std::ranges::find_if(pieces_, [&](const RolePiece& p) { return middle <= p.to; });
@@ -83,55 +84,54 @@ private:
     double limit_;
 };
 
-struct ZoomLimited {
-    Cause cause;
-    std::vector<std::string> types;
-    std::string worst;
+/// Roles that a zoom up to a limit does not double, and the worst of them.
+struct LimitedZoom {
+    Cause cause;  ///< badness: minus the largest gain
+    std::vector<std::string> texts;
+    std::string worst;  ///< the text of the worst role
 };
 
-ZoomLimited zoomedUnder(const Subject& subject, double limit) {
-    ZoomLimited found;
-    for (const RoleSeen& role : subject.roles) {
+LimitedZoom limitedZoom(const Subject& subject, double limit) {
+    LimitedZoom found;
+    for (const CheckedRole& role : subject.roles) {
         if (role.pieces.empty()) continue;
         bool any = false;
         Zoomed(role.pieces, limit).where(subject.least, subject.most, [&](const Interval& span, double gain) {
             any = true;
-            if (found.cause.add(role.card, role.part, span, -gain)) found.worst = typeOf(role.name);
+            if (found.cause.add(role.card, role.part, span, -gain)) found.worst = roleText(role.name);
         });
-        if (any) found.types.push_back(typeOf(role.name));
+        if (any) found.texts.push_back(roleText(role.name));
     }
     return found;
 }
 
-std::string zoomGains(const ZoomLimited& found, double limit, const std::string& whose) {
-    return "At " + percent(limit) + " zoom, " + whose + ", " + found.worst + " gets only " +
-           figure(-found.cause.worst, 2) + " times as large where the page is " +
-           px(wholeIn(found.cause.there), 0) + " wide";
+/// `browsers` names the browsers with this limit. A largest size of `safe` times the smallest always passes.
+Statement statementOf(const Subject& subject, const LimitedZoom& found, double limit,
+                      const std::string& browsers, double safe) {
+    return {atWidths(subject, found.cause.runOfWorst()) + " " + found.worst + " gets only " +
+                units::figure(-found.cause.worst, 2, units::Rounding::Down) + " times as large at " +
+                units::percent(limit) + " zoom, " + browsers,
+            "Readers must be able to double the text size, but it shrinks as the zoomed page narrows",
+            "Keep the largest size of " + project::listed(found.texts) + " at most " + units::figure(safe) +
+                " times the smallest (Text › Font size)"};
 }
 
 }  // namespace
 
 void checkZoom(const Subject& subject, Findings& out) {
     const project::Limits& limits = subject.limits();
-    const ZoomLimited usual = zoomedUnder(subject, limits.usualZoom);
+    const LimitedZoom usual = limitedZoom(subject, limits.usualZoom);
     if (usual.cause.any()) {
-        tell(out, usual.cause,
-             {"zoom", Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
-              zoomGains(usual, limits.usualZoom, "the most browsers have") +
-                  ", since it shrinks as the zoomed page narrows; readers may ask for 2. Let " +
-                  project::listed(usual.types) +
-                  " grow less: a largest size of at most 2.5 times the smallest always does.",
-              "usual"});
+        report(out, usual.cause,
+               {"zoom", Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
+                statementOf(subject, usual, limits.usualZoom, "the limit of most browsers", 2.5), "usual"});
         return;
     }
-    const ZoomLimited least = zoomedUnder(subject, limits.leastZoom);
+    const LimitedZoom least = limitedZoom(subject, limits.leastZoom);
     if (!least.cause.any()) return;
-    tell(out, least.cause,
-         {"zoom", Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
-          zoomGains(least, limits.leastZoom, "the limit of one large desktop browser") +
-              "; others zoom to 500 % and reach 2. Let " + project::listed(least.types) +
-              " grow less: a largest size of at most 1.5 times the smallest always does.",
-          "least"});
+    report(out, least.cause,
+           {"zoom", Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
+            statementOf(subject, least, limits.leastZoom, "the limit of one desktop browser", 1.5), "least"});
 }
 
 }  // namespace tenter::checks

@@ -15,7 +15,7 @@ bool isContinuation(std::string_view text, std::size_t at) {
     return at < text.size() && (byteOf(text, at) & 0xc0U) == 0x80U;
 }
 
-// Whether a second byte may follow the lead byte: no overlong form, no surrogate, nothing beyond U+10FFFF.
+// True if the second byte is valid after the lead byte: no overlong form, no surrogate, at most U+10FFFF.
 bool mayFollow(std::uint8_t lead, std::uint8_t second) {
     switch (lead) {
         case 0xe0:

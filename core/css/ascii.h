@@ -1,4 +1,4 @@
-// Letters and digits of CSS, which are ASCII's whatever the locale. CSS Syntax 3 § 4.2.
+// Letters and digits of CSS: those of ASCII, independent of the locale. CSS Syntax 3 § 4.2.
 #pragma once
 
 #include <string>
@@ -13,7 +13,8 @@ using units::isLetter;
 constexpr bool isHexDigit(char c) {
     return isDigit(c) || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
 }
-/// Line feed, carriage return or form feed: preprocessing makes line feeds of them. CSS Syntax 3 § 3.3.
+/// True for line feed, carriage return and form feed, which preprocessing replaces by line feeds. CSS Syntax
+/// 3 § 3.3.
 constexpr bool isNewline(char c) {
     return c == '\n' || c == '\r' || c == '\f';
 }
@@ -25,12 +26,12 @@ constexpr char lowered(char c) {
 }
 /// `text` with ASCII letters in lower case.
 std::string lowered(std::string_view text);
-/// ASCII case-insensitively the same. CSS Values 4 § 2.
+/// True if the texts are equal except for the case of ASCII letters. CSS Values 4 § 2.
 bool sameIgnoringCase(std::string_view one, std::string_view other);
 /// `text` without white space at its ends.
 std::string_view trimmed(std::string_view text);
 
-/// Bytes of the well-formed UTF-8 character at byte `at` of `text`; 0 for an ill-formed byte. Unicode 15
+/// The number of bytes of the UTF-8 character at byte `at` of `text`; 0 for an ill-formed byte. Unicode 15
 /// § 3.9, table 3-7.
 std::size_t characterLength(std::string_view text, std::size_t at);
 

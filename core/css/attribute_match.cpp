@@ -20,10 +20,10 @@ constexpr std::array<std::string_view, 46> caselessAttributes = {
     "rules",      "scope",          "scrolling", "selected", "shape",    "target",  "text",
     "type",       "valign",         "valuetype", "vlink"};
 
-// `equal` decides whether two texts are the same.
+// `equal` compares two texts.
 template <class Equal>
 bool isAmongWords(std::string_view actual, std::string_view word, Equal equal) {
-    // A word that is empty or has white space in it is none. § 6.1.
+    // A value that is empty or contains white space is not a word. § 6.1.
     if (word.empty() || std::ranges::any_of(word, isSpace)) return false;
     while (true) {
         actual = trimmed(actual);
@@ -50,7 +50,7 @@ bool isAsAsked(Comparison comparison, std::string_view actual, std::string_view 
             return isAmongWords(actual, value, equal);
         case Comparison::DashMatches:
             return partIs(0, length) && (actual.size() == length || actual[length] == '-');
-        // With an empty value these three select nothing. § 6.2.
+        // With an empty value these three match nothing. § 6.2.
         case Comparison::StartsWith:
             return length > 0 && partIs(0, length);
         case Comparison::EndsWith:
@@ -67,7 +67,7 @@ bool isAsAsked(Comparison comparison, std::string_view actual, std::string_view 
 
 }  // namespace
 
-bool attributeIs(const Simple& asked, std::string_view actual) {
+bool attributeMatches(const Simple& asked, std::string_view actual) {
     const bool ignoresCase = asked.ignoresCase.value_or(std::ranges::find(caselessAttributes, asked.name) !=
                                                         caselessAttributes.end());
     if (ignoresCase) return isAsAsked(asked.comparison, actual, asked.value, sameIgnoringCase);

@@ -1,4 +1,4 @@
-// Attributes as selectors ask for them. Selectors 4 § 6.
+// Matching attribute selectors. Selectors 4 § 6.
 #pragma once
 
 #include <string_view>
@@ -7,10 +7,10 @@
 
 namespace tenter::css {
 
-/// Whether an attribute of an HTML element with the value `actual` is as `asked`.
-bool attributeIs(const Simple& asked, std::string_view actual);
+/// True if an attribute selector matches an attribute of an HTML element with the value `actual`.
+bool attributeMatches(const Simple& selector, std::string_view actual);
 
-/// Whether `word` is one of those in `actual`, white space between. Case counts.
+/// True if `word` is one of the words of `actual`, which white space separates. Case-sensitive.
 bool hasWord(std::string_view actual, std::string_view word);
 
 }  // namespace tenter::css

@@ -1,4 +1,4 @@
-// The widths at which a style sheet changes what it says.
+// The breakpoints of a style sheet.
 #pragma once
 
 #include <string>
@@ -8,12 +8,14 @@
 
 namespace tenter::css {
 
+/// A viewport width at which a media condition of a style sheet changes.
 struct Breakpoint {
-    double width = 0;       ///< CSS px
-    std::string condition;  ///< the first of the sheet's that changes there, `(max-width: 700px)`
+    double width = 0;  ///< CSS px
+    std::string
+        condition;  ///< the first condition of the sheet that changes there, such as `(max-width: 700px)`
 };
 
-/// Of the media conditions that rules of `sheet` stand in; rising, each width once.
+/// The breakpoints of the media conditions of `sheet` that contain rules: ascending, each width once.
 std::vector<Breakpoint> breakpointsOf(const Sheet& sheet);
 
 }  // namespace tenter::css

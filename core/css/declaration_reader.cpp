@@ -9,15 +9,15 @@ namespace tenter::css {
 
 namespace {
 
-// What the value's tokens come to.
+// What a scan of the tokens of a value found. Positions are bytes of the source.
 struct ValueScan {
-    std::size_t end = 0;          // of the last token that counts
-    std::size_t exclamation = 0;  // where the last `!` stands
-    std::size_t beforeMark = 0;   // the end of what stands before it
+    std::size_t end = 0;          // end of the last token that is not white space
+    std::size_t exclamation = 0;  // end of the last `!`
+    std::size_t beforeMark = 0;   // end of the value before the last `!`
     int exclamations = 0;
-    bool important = false;  // `!important` is what stands last
+    bool important = false;  // the value ends with `!important`
     bool empty = true;
-    const char* fault = nullptr;  // what no value may hold
+    const char* fault = nullptr;  // the problem that makes the value invalid
 };
 
 class ValueScanner {
@@ -25,7 +25,7 @@ public:
     ValueScanner(TokenCursor& cursor, bool inBlock, bool custom)
         : cursor_(cursor), inBlock_(inBlock), custom_(custom) {}
 
-    // False if a block shows that this is no declaration but a rule.
+    // False if a block shows that this is a rule, not a declaration.
     bool scan(ValueScan& found) {
         std::vector<TokenKind> closers;
         while (!cursor_.is(TokenKind::End)) {
@@ -37,10 +37,10 @@ public:
                 cursor_.skipBlock();
                 cursor_.skipSpaces();
                 found.empty = false;
-                found.fault = "a block stands as a value";
+                found.fault = "The value is a block";
                 return cursor_.is(TokenKind::End) || ends(cursor_.token());
             }
-            if (!token.is(TokenKind::Whitespace)) take(token, closers, found);
+            if (!token.is(TokenKind::Whitespace)) add(token, closers, found);
             cursor_.step();
         }
         return true;
@@ -51,26 +51,26 @@ private:
         return token.is(TokenKind::Semicolon) || (inBlock_ && token.is(TokenKind::CloseCurly));
     }
 
-    static void take(const Token& token, std::vector<TokenKind>& closers, ValueScan& found) {
+    static void add(const Token& token, std::vector<TokenKind>& closers, ValueScan& found) {
         if (closers.empty() && token.isDelim('!')) {
             ++found.exclamations;
             found.exclamation = token.end;
             found.beforeMark = found.end;
             found.important = false;
         } else {
-            // Only white space may stand between the two.
+            // Only white space is allowed between the two.
             found.important =
                 found.exclamations > 0 && found.end == found.exclamation && token.isIdent("important");
         }
-        if (token.is(TokenKind::BadString)) found.fault = "a string is not closed on its line";
-        if (token.is(TokenKind::BadUrl)) found.fault = "an address is broken";
+        if (token.is(TokenKind::BadString)) found.fault = "A string does not end on its line";
+        if (token.is(TokenKind::BadUrl)) found.fault = "The url() is not valid";
         if (const TokenKind closer = closerOf(token.kind); closer != TokenKind::End) {
             closers.push_back(closer);
         } else if (!closers.empty() && token.is(closers.back())) {
             closers.pop_back();
         } else if (token.is(TokenKind::CloseRound) || token.is(TokenKind::CloseSquare) ||
                    token.is(TokenKind::CloseCurly)) {
-            found.fault = "a bracket is closed that is not open";
+            found.fault = "A closing bracket has no opening bracket";
         }
         found.empty = false;
         found.end = token.end;
@@ -83,9 +83,9 @@ private:
 
 }  // namespace
 
-void tellOf(Problems& problems, std::size_t offset, std::string what, std::string mend) {
+void addProblem(Problems& problems, std::size_t offset, std::string what, std::string fix) {
     constexpr std::size_t mostProblems = 1000;
-    if (problems.size() < mostProblems) problems.push_back({offset, std::move(what), std::move(mend)});
+    if (problems.size() < mostProblems) problems.push_back({offset, std::move(what), std::move(fix)});
 }
 
 DeclarationOutcome readDeclaration(TokenCursor& cursor, std::string_view source, bool inBlock,
@@ -113,11 +113,12 @@ DeclarationOutcome readDeclaration(TokenCursor& cursor, std::string_view source,
     declaration.important = found.important;
     const std::size_t end = found.important ? found.beforeMark : found.end;
     const bool marked = found.exclamations > (found.important ? 1 : 0);
-    if (!found.fault && marked) found.fault = "a ! stands in the value";
-    if (!found.fault && end == declaration.valueOffset && !custom) found.fault = "the value is missing";
+    if (!found.fault && marked) found.fault = "The value contains a !";
+    if (!found.fault && end == declaration.valueOffset && !custom) found.fault = "The value is missing";
     if (found.fault) {
-        tellOf(problems, name.begin, declaration.property + ": " + found.fault,
-               "mend the value, or leave it out");
+        addProblem(problems, name.begin,
+                   std::string(found.fault) + " in the declaration of " + declaration.property + ".",
+                   "Correct the declaration, or remove it.");
         return DeclarationOutcome::Dropped;
     }
     declaration.value = source.substr(declaration.valueOffset, end - declaration.valueOffset);

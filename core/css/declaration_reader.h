@@ -1,4 +1,4 @@
-// Reads one declaration. CSS Syntax 3 § 5.5.6.
+// Reading one declaration. CSS Syntax 3 § 5.5.6.
 #pragma once
 
 #include <string_view>
@@ -8,17 +8,18 @@
 
 namespace tenter::css {
 
+/// The result of reading a declaration.
 enum class DeclarationOutcome {
     Read,
-    Dropped,  ///< a declaration, but a wrong one, which has been told
-    NotOne,   ///< the cursor stands where it stood
+    Dropped,  ///< an invalid declaration; there is a problem
+    NotOne,   ///< not a declaration; the cursor has not moved
 };
 
-/// Reads up to the semicolon, the end, or, if `inBlock`, the closing brace, none of which it takes.
+/// Reads a declaration. Stops before the semicolon, the end, or (if `inBlock`) the closing brace.
 DeclarationOutcome readDeclaration(TokenCursor& cursor, std::string_view source, bool inBlock,
                                    Declaration& declaration, Problems& problems);
 
-/// Adds a problem unless there are a thousand.
-void tellOf(Problems& problems, std::size_t offset, std::string what, std::string mend);
+/// Adds a problem, unless there are a thousand already.
+void addProblem(Problems& problems, std::size_t offset, std::string what, std::string fix);
 
 }  // namespace tenter::css

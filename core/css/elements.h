@@ -1,4 +1,4 @@
-// A tree of HTML elements, as selectors see it.
+// The interface through which selectors see a tree of HTML elements.
 #pragma once
 
 #include <cstddef>
@@ -7,23 +7,25 @@
 
 namespace tenter::css {
 
-/// Whoever holds the tree numbers its elements and answers for them. Text nodes and comments are no elements.
+/// A tree of elements, each known by a number. Text nodes and comments are not elements.
 class Elements {
 public:
     using Element = std::size_t;
     virtual ~Elements() = default;
 
-    /// `div`, in any case of letters.
+    /// The tag name, such as `div`, in any case.
     [[nodiscard]] virtual std::string_view tag(Element element) const = 0;
-    /// `name` is in lower case. Ids and classes are asked for as `id` and `class`.
+    /// The value of the attribute with the lower-case `name`, `id` and `class` included; empty if there is
+    /// none.
     [[nodiscard]] virtual std::optional<std::string_view> attribute(Element element,
                                                                     std::string_view name) const = 0;
-    /// Empty for the root.
+    /// The parent; empty for the root.
     [[nodiscard]] virtual std::optional<Element> parent(Element element) const = 0;
     [[nodiscard]] virtual std::optional<Element> previousSibling(Element element) const = 0;
     [[nodiscard]] virtual std::optional<Element> nextSibling(Element element) const = 0;
     [[nodiscard]] virtual std::optional<Element> firstChild(Element element) const = 0;
-    /// Has neither elements nor text, white space included. Selectors 4 § 14.2, as browsers have it.
+    /// True if the element contains neither elements nor text; white space counts as text, as in browsers.
+    /// Selectors 4 § 14.2.
     [[nodiscard]] virtual bool isEmpty(Element element) const = 0;
 };
 

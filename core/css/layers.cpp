@@ -6,7 +6,7 @@ namespace tenter::css {
 
 namespace {
 
-// `a.b.c`, without white space. Empty if it is no layer's name.
+// The parts of a layer name such as `a.b.c`, without white space. Empty if it is not a layer name.
 std::vector<std::string> namePartsOf(std::string_view name) {
     std::vector<std::string> parts;
     Tokeniser tokeniser(name);
@@ -44,7 +44,7 @@ std::optional<std::size_t> LayerTree::open(std::optional<std::size_t> parent, st
     return layer;
 }
 
-// What stands in a layer of its own is weaker than what stands in its parent alone. § 6.4.
+// A layer is weaker than the rules that are directly in its parent. § 6.4.
 void LayerTree::place(std::size_t node, std::vector<Layer>& layers, std::vector<std::size_t>& places) const {
     for (const std::size_t child : nodes_[node].children)
         place(child, layers, places);

@@ -1,4 +1,4 @@
-// Cascade layers in the making: their order is known once the whole sheet has been read. CSS Cascade 5 § 6.4.
+// Cascade layers while a style sheet is read. Their order is known only at its end. CSS Cascade 5 § 6.4.
 #pragma once
 
 #include <map>
@@ -12,15 +12,16 @@
 
 namespace tenter::css {
 
+/// The tree of layers.
 class LayerTree {
 public:
     static constexpr std::size_t deepest = 32;
 
-    /// The layer of that name (`a.b`, empty for one without a name) within `parent`, new if it is not there
-    /// yet. Empty if `name` is none or too deep. § 6.4.1, § 6.4.3.
+    /// The layer with that name inside `parent`; it is added if there is none. `name`: such as `a.b`, or
+    /// empty for a layer without a name. Empty result: the name is not valid or too deep. § 6.4.1, § 6.4.3.
     std::optional<std::size_t> open(std::optional<std::size_t> parent, std::string_view name);
 
-    /// All layers, weakest first, and for each that was opened its place among them.
+    /// All layers, weakest first; and for each opened layer its index among them.
     [[nodiscard]] std::pair<std::vector<Layer>, std::vector<std::size_t>> ordered() const;
 
 private:

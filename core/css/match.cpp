@@ -16,10 +16,10 @@ using Step = std::optional<Element> (Elements::*)(Element) const;
 
 class Matcher {
 public:
-    Matcher(const Elements& elements, Holding holding) : elements_(elements), holding_(holding) {}
+    Matcher(const Elements& elements, ActivePseudoClasses active) : elements_(elements), active_(active) {}
 
-    // From the subject leftwards, with all elements at once that each compound may stand for: going back for
-    // one at a time would take exponentially long where there are many combinators.
+    // Goes from the subject to the left with the set of all elements that a compound can match. Trying one
+    // element at a time would take exponential time for many combinators.
     [[nodiscard]] bool is(Element element, const Complex& selector) const {
         if (!is(element, selector.compounds.back())) return false;
         std::vector<Element> candidates = {element};
@@ -39,7 +39,7 @@ private:
         std::erase_if(candidates, [&](Element each) { return !is(each, compound); });
     }
 
-    // Each element of `from` goes `step` by `step`, once or for ever; none is met twice.
+    // The elements reached from `from` by `step`, taken once or repeatedly; each element once.
     [[nodiscard]] std::vector<Element> along(const std::vector<Element>& from, Step step, bool once) const {
         std::vector<Element> met;
         std::unordered_set<Element> known;
@@ -96,7 +96,7 @@ private:
         return along(from, &Elements::nextSibling, false);
     }
 
-    // :has(): the same, the other way.
+    // :has(): the same in the other direction.
     [[nodiscard]] bool has(Element element, const Complex& selector) const {
         std::vector<Element> candidates = {element};
         for (const Compound& compound : selector.compounds) {
@@ -124,12 +124,12 @@ private:
                 return hasWord(elements_.attribute(element, "class").value_or(""), simple.name);
             case SimpleKind::Attribute: {
                 const std::optional<std::string_view> actual = elements_.attribute(element, simple.name);
-                return actual && attributeIs(simple, *actual);
+                return actual && attributeMatches(simple, *actual);
             }
             case SimpleKind::PseudoClass:
                 break;
         }
-        if (simple.dynamic) return std::ranges::find(holding_, simple.name) != holding_.end();
+        if (simple.dynamic) return std::ranges::find(active_, simple.name) != active_.end();
         return isPseudoClass(element, simple);
     }
 
@@ -168,7 +168,7 @@ private:
         return past % simple.nth.step == 0 && past / simple.nth.step >= 0;
     }
 
-    // How many siblings on one side count.
+    // The number of siblings on one side that count.
     [[nodiscard]] long alike(Element element, Step step, const Simple& simple) const {
         const bool ofType = simple.name.ends_with("-of-type");
         long count = 0;
@@ -180,7 +180,7 @@ private:
         return count;
     }
 
-    // HTML, pseudo-classes: elements that are hyperlinks.
+    // HTML, pseudo-classes: hyperlinks.
     [[nodiscard]] bool isLink(Element element) const {
         const std::string_view tag = elements_.tag(element);
         return (sameIgnoringCase(tag, "a") || sameIgnoringCase(tag, "area")) &&
@@ -199,7 +199,7 @@ private:
         return direction.empty() ? "ltr" : direction;
     }
 
-    // § 8.2, but for `*` within a range.
+    // § 8.2, without `*` inside a range.
     [[nodiscard]] bool isOfLanguage(Element element, const std::vector<std::string>& ranges) const {
         const std::string_view language = inherited(element, "lang");
         return std::ranges::any_of(ranges, [&](std::string_view range) {
@@ -210,17 +210,19 @@ private:
     }
 
     const Elements& elements_;
-    Holding holding_;
+    ActivePseudoClasses active_;
 };
 
 }  // namespace
 
-bool matches(const Complex& selector, const Elements& elements, Elements::Element element, Holding holding) {
-    return Matcher(elements, holding).is(element, selector);
+bool matches(const Complex& selector, const Elements& elements, Elements::Element element,
+             ActivePseudoClasses active) {
+    return Matcher(elements, active).is(element, selector);
 }
 
-bool matches(const SelectorList& list, const Elements& elements, Elements::Element element, Holding holding) {
-    return Matcher(elements, holding).is(element, list);
+bool matches(const SelectorList& list, const Elements& elements, Elements::Element element,
+             ActivePseudoClasses active) {
+    return Matcher(elements, active).is(element, list);
 }
 
 }  // namespace tenter::css

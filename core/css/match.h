@@ -1,4 +1,4 @@
-// Which elements a selector selects. Selectors 4 § 4 to § 15.
+// Matching selectors with elements. Selectors 4 § 4 to § 15.
 #pragma once
 
 #include <span>
@@ -9,17 +9,17 @@
 
 namespace tenter::css {
 
-/// The dynamic pseudo-classes that hold, without colons: `hover`. They are taken to hold on every element;
-/// all others on none.
-using Holding = std::span<const std::string_view>;
+/// The names of the dynamic pseudo-classes that match, such as `hover`. They match every element; all other
+/// dynamic pseudo-classes match none.
+using ActivePseudoClasses = std::span<const std::string_view>;
 
-/// Whether `selector` selects `element`, or a pseudo-element of it. Time is bounded by the selector's length
-/// times the elements before and above `element` (with :has(), below it).
+/// True if `selector` matches `element` or a pseudo-element of it. Takes time up to the length of the
+/// selector times the number of elements before and above `element` (with :has() also below it).
 bool matches(const Complex& selector, const Elements& elements, Elements::Element element,
-             Holding holding = {});
+             ActivePseudoClasses active = {});
 
-/// Whether one of `list` does.
+/// True if a selector of `list` matches.
 bool matches(const SelectorList& list, const Elements& elements, Elements::Element element,
-             Holding holding = {});
+             ActivePseudoClasses active = {});
 
 }  // namespace tenter::css

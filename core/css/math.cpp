@@ -16,7 +16,7 @@ namespace {
 constexpr int deepestCalculation = 100;
 constexpr std::size_t mostTokens = 10'000;
 
-const char* const numberMend = "give the number a unit, such as 16px or 1rem";
+const char* const addUnit = "Give the number a unit, such as 16px or 1rem.";
 
 bool isMathFunction(const Token& token) {
     return token.isFunction("calc") || token.isFunction("min") || token.isFunction("max") ||
@@ -31,9 +31,10 @@ public:
     std::optional<Calculated> read() {
         if (!readTokens()) return std::nullopt;
         skipSpaces();
-        if (token().is(TokenKind::End)) return wrong("the value is missing", "write a length, such as 1rem");
+        if (token().is(TokenKind::End))
+            return wrong("The value is missing.", "Write a length, such as 1rem.");
         if (token().is(TokenKind::OpenRound))
-            return wrong("a calculation has no name", "write calc( ) around it");
+            return wrong("The calculation is not inside calc().", "Write calc( ) around it.");
         std::optional<Calculated> value = readTerm();
         if (!value) return std::nullopt;
         skipSpaces();
@@ -42,8 +43,9 @@ public:
             return value;
         }
         const bool sum = isOperator('+') || isOperator('-') || isOperator('*') || isOperator('/');
-        if (sum) return wrong("a calculation stands outside calc()", "write calc( ) around the whole value");
-        return wrong("\"" + written() + "\" follows a value that is complete", "leave it out");
+        if (sum)
+            return wrong("The calculation is not inside calc().", "Write calc( ) around the whole value.");
+        return wrong("\"" + written() + "\" follows the end of the value.", "Remove it.");
     }
 
 private:
@@ -53,7 +55,7 @@ private:
             tokens_.push_back(tokeniser.next());
             if (tokens_.size() > mostTokens) {
                 at_ = mostTokens;
-                wrong("the value has more than 10 000 parts", "write it shorter");
+                wrong("The value has more than 10000 parts.", "Shorten it.");
                 return false;
             }
         } while (!tokens_.back().is(TokenKind::End));
@@ -74,12 +76,12 @@ private:
         return std::string(
             text_.substr(token().begin, std::min<std::size_t>(token().end - token().begin, 40)));
     }
-    std::nullopt_t wrongAt(const Token& where, std::string what, std::string mend) {
-        problems_.push_back({offset_ + where.begin, std::move(what), std::move(mend)});
+    std::nullopt_t wrongAt(const Token& where, std::string what, std::string fix) {
+        problems_.push_back({offset_ + where.begin, std::move(what), std::move(fix)});
         return std::nullopt;
     }
-    std::nullopt_t wrong(std::string what, std::string mend) {
-        return wrongAt(token(), std::move(what), std::move(mend));
+    std::nullopt_t wrong(std::string what, std::string fix) {
+        return wrongAt(token(), std::move(what), std::move(fix));
     }
     [[nodiscard]] bool isOperator(char character) const { return token().isDelim(character); }
 
@@ -93,7 +95,7 @@ private:
 
     std::optional<Calculated> checked(Calculated value, const Token& where) {
         if (value.isNumber ? std::isfinite(value.number) : value.length.isFinite()) return value;
-        return wrongAt(where, "the result is larger than any number", "write smaller numbers");
+        return wrongAt(where, "The result is too large for a number.", "Write smaller numbers.");
     }
 
     std::optional<Calculated> readDimension() {
@@ -115,13 +117,13 @@ private:
         }
         if (unit == "cqi" || unit == "cqw") {
             if (!basis_.container)
-                return wrong(unit + " has no container to follow here", "write the length in vw");
+                return wrong("The unit " + unit + " has no container here.", "Write the length in vw.");
             used_.container = true;
             line = part(here.number / 100, *basis_.container);
         }
         if (!line)
-            return wrong("unit " + here.text + " is not understood here",
-                         "write the length in px, rem, em, %, vw or cqi");
+            return wrong("The unit " + here.text + " is not supported here.",
+                         "Write the length in px, rem, em, %, vw or cqi.");
         step();
         return checked(lengthOf(*line), here);
     }
@@ -129,13 +131,13 @@ private:
     std::optional<Calculated> readPercentage() {
         const Token& here = token();
         if (!basis_.percentage)
-            return wrong("a percentage has no place here", "write the length in px, rem or vw");
+            return wrong("A percentage is not allowed here.", "Write the length in px, rem or vw.");
         used_.percentage = true;
         step();
         return checked(lengthOf(part(here.number / 100, *basis_.percentage)), here);
     }
 
-    // A number, a length, or a calculation of its own.
+    // A number, a length, a nested calculation or a function.
     std::optional<Calculated> readTerm() {
         const Token& here = token();
         switch (here.kind) {
@@ -151,9 +153,10 @@ private:
             case TokenKind::Function:
                 if (isMathFunction(here)) return readNested([this, &here] { return readFunction(here); });
                 if (here.isFunction("var"))
-                    return wrong("var() stands for a value that is set elsewhere",
-                                 "write that value in its place");
-                return wrong(written() + ") is not understood here", "write its value in its place");
+                    return wrong("The value of var() is set elsewhere and not known here.",
+                                 "Write that value instead.");
+                return wrong("The function " + written() + ") is not supported here.",
+                             "Write its value instead.");
             case TokenKind::Ident:
                 if (depth_ > 0 && here.isIdent("pi")) return step(), numberOf(std::numbers::pi);
                 if (depth_ > 0 && here.isIdent("e")) return step(), numberOf(std::numbers::e);
@@ -161,23 +164,22 @@ private:
             default:
                 break;
         }
-        if (here.is(TokenKind::End))
-            return wrong("the value ends where a number or length should stand", "write one there");
-        return wrong("\"" + written() + "\" is neither a number nor a length",
-                     "write one in its place, such as 1rem");
+        if (here.is(TokenKind::End)) return wrong("The value ends before a number or a length.", "Add one.");
+        return wrong("\"" + written() + "\" is neither a number nor a length.",
+                     "Write one instead, such as 1rem.");
     }
 
     template <class Inside>
     std::optional<Calculated> readNested(Inside inside) {
         if (depth_ == deepestCalculation)
-            return wrong("calculations stand in one another more than 100 deep", "write it flatter");
+            return wrong("Calculations are nested more than 100 deep.", "Nest them less.");
         ++depth_;
         step();
         std::optional<Calculated> value = inside();
         --depth_;
         if (!value) return std::nullopt;
         skipSpaces();
-        // What is open at the end is closed there. CSS Syntax 3 § 5.5.9.
+        // An open parenthesis is closed at the end of the value. CSS Syntax 3 § 5.5.9.
         if (!token().is(TokenKind::CloseRound) && !token().is(TokenKind::End)) return unexpectedInside();
         step();
         return value;
@@ -187,13 +189,13 @@ private:
         const char first = text_[token().begin];
         const bool sign = first == '+' || first == '-';
         if (sign) {
-            return wrong(std::string("white space is missing beside ") + first,
-                         std::string("write white space on both sides of ") + first);
+            return wrong(std::string("A space is missing next to ") + first + ".",
+                         std::string("Write a space on both sides of ") + first + ".");
         }
         if (token().is(TokenKind::Comma))
-            return wrong("there are more values than the function takes", "leave them out");
-        return wrong("\"" + written() + "\" stands where + − * / or ) should",
-                     "write one of these, or leave it out");
+            return wrong("The function has too many values.", "Remove the extra ones.");
+        return wrong("Expected + - * / or ), but found \"" + written() + "\".",
+                     "Write one of these, or remove it.");
     }
 
     // § 10.1: white space on both sides of + and −.
@@ -224,9 +226,9 @@ private:
 
     std::optional<Calculated> added(Calculated one, const Calculated& other, bool minus, const Token& sign) {
         if (one.isNumber != other.isNumber)
-            return wrongAt(sign,
-                           minus ? "a number and a length are subtracted" : "a number and a length are added",
-                           numberMend);
+            return wrongAt(
+                sign, minus ? "A number and a length are subtracted." : "A number and a length are added.",
+                addUnit);
         if (one.isNumber)
             return checked(numberOf(minus ? one.number - other.number : one.number + other.number), sign);
         one.length = one.length.plus(minus ? other.length.times(-1) : other.length);
@@ -256,14 +258,16 @@ private:
     // § 10.9.
     std::optional<Calculated> multiplied(const Calculated& one, const Calculated& other, const Token& sign) {
         if (!one.isNumber && !other.isNumber)
-            return wrongAt(sign, "a length is multiplied by a length", "leave one of the units out");
+            return wrongAt(sign, "A length is multiplied by a length.", "Remove one of the units.");
         const Calculated& factor = one.isNumber ? one : other;
         return scaled(one.isNumber ? other : one, factor.number, sign);
     }
 
     std::optional<Calculated> divided(const Calculated& one, const Calculated& other, const Token& sign) {
-        if (!other.isNumber) return wrongAt(sign, "something is divided by a length", "divide by a number");
-        if (other.number == 0) return wrongAt(sign, "something is divided by 0", "divide by another number");
+        if (!other.isNumber)
+            return wrongAt(sign, "The calculation divides by a length.", "Divide by a number.");
+        if (other.number == 0)
+            return wrongAt(sign, "The calculation divides by 0.", "Divide by another number.");
         if (one.isNumber) return checked(numberOf(one.number / other.number), sign);
         return scaled(one, 1 / other.number, sign);
     }
@@ -288,10 +292,9 @@ private:
                 std::optional<Calculated> value = readSum();
                 if (!value) return std::nullopt;
                 if (!sameKind(arguments, *value)) {
-                    return wrongAt(
-                        function,
-                        "numbers and lengths stand side by side in " + lowered(function.text) + "()",
-                        numberMend);
+                    return wrongAt(function,
+                                   "Numbers and lengths are mixed in " + lowered(function.text) + "().",
+                                   addUnit);
                 }
                 arguments.push_back(std::move(value));
             }
@@ -300,9 +303,10 @@ private:
             step();
         }
         if (clamp && arguments.size() != 3)
-            return wrongAt(function,
-                           "clamp() has " + std::to_string(arguments.size()) + " values instead of three",
-                           "write clamp(least, value, most)");
+            return wrongAt(
+                function,
+                "The function clamp() has " + std::to_string(arguments.size()) + " values; it needs three.",
+                "Write clamp(smallest, value, largest).");
         return arguments;
     }
 
@@ -313,11 +317,11 @@ private:
         return true;
     }
 
-    static Calculated lesser(const Calculated& one, const Calculated& other) {
+    static Calculated smaller(const Calculated& one, const Calculated& other) {
         if (one.isNumber) return one.number < other.number ? one : other;
         return {false, 0, one.length.least(other.length), {}};
     }
-    static Calculated greater(const Calculated& one, const Calculated& other) {
+    static Calculated larger(const Calculated& one, const Calculated& other) {
         if (one.isNumber) return one.number > other.number ? one : other;
         return {false, 0, one.length.most(other.length), {}};
     }
@@ -329,14 +333,14 @@ private:
         if (function.isFunction("clamp")) {
             // max(least, min(value, most)).
             Calculated value = *(*arguments)[1];
-            if ((*arguments)[2]) value = lesser(value, *(*arguments)[2]);
-            if ((*arguments)[0]) value = greater(*(*arguments)[0], value);
+            if ((*arguments)[2]) value = smaller(value, *(*arguments)[2]);
+            if ((*arguments)[0]) value = larger(*(*arguments)[0], value);
             return value;
         }
         const bool min = function.isFunction("min");
         Calculated value = *arguments->front();
         for (std::size_t i = 1; i < arguments->size(); ++i)
-            value = min ? lesser(value, *(*arguments)[i]) : greater(value, *(*arguments)[i]);
+            value = min ? smaller(value, *(*arguments)[i]) : larger(value, *(*arguments)[i]);
         return value;
     }
 

@@ -1,4 +1,4 @@
-// Lengths and calculations as functions of a width. CSS Values 4 § 5, § 6 and § 10.
+// Lengths and calculations as functions of the viewport width. CSS Values 4 § 5, § 6 and § 10.
 #pragma once
 
 #include <optional>
@@ -9,18 +9,18 @@
 
 namespace tenter::css {
 
-/// What relative lengths are relative to, in CSS px, and over which widths.
+/// The references of relative lengths in CSS px, and the range of widths of a calculation.
 struct CalculationBasis {
-    double least = 320;  ///< the widths, in CSS px; finite, `least` ≤ `most`
+    double least = 320;  ///< range of widths in CSS px; finite, `least` ≤ `most`
     double most = 1920;
     double root = 16;                ///< 1rem
     double em = 16;                  ///< 1em
     Line viewport = {0, 1};          ///< 100vw
-    std::optional<Line> percentage;  ///< 100%; empty where percentages have no place
+    std::optional<Line> percentage;  ///< 100%; empty where percentages are not allowed
     std::optional<Line> container;   ///< 100cqi; empty where there is no container
 };
 
-/// Which relative units a value uses.
+/// The relative units that a value uses.
 struct UnitsUsed {
     bool viewport = false;
     bool container = false;
@@ -29,19 +29,18 @@ struct UnitsUsed {
     bool root = false;
 };
 
-/// A number or a length.
+/// The result of a calculation: a number or a length.
 struct Calculated {
     bool isNumber = false;
     double number = 0;
-    PiecewiseLinear length{{}, 0, 0};  ///< CSS px at each width, if it is no number
+    PiecewiseLinear length{{}, 0, 0};  ///< CSS px by width, if it is a length
     UnitsUsed used;
 };
 
-/// Reads a number, a length in px, rem, em, %, vw, vi, cqi or cqw, or calc(), min(), max() or clamp() of
-/// such; vi and cqw are taken for what they are in horizontal text. Empty if `text` is anything else: the
-/// last problem says where and why. `offset` is where `text` stands in its source, and is added to the
-/// problem's. Calculations more than 100 deep, values of more than 10 000 tokens and results that no double
-/// holds are refused.
+/// The value of a number, a length in px, rem, em, %, vw, vi, cqi or cqw, or calc(), min(), max() or clamp()
+/// of these; vi and cqw as in horizontal text. Empty, with a problem last in `problems`, for anything else,
+/// and for calculations more than 100 deep, values of more than 10000 tokens and results too large for a
+/// double. `offset` is the position of `text` in its source and is added to that of the problem.
 std::optional<Calculated> calculate(std::string_view text, const CalculationBasis& basis, Problems& problems,
                                     std::size_t offset = 0);
 

@@ -23,7 +23,7 @@ Truth opposite(Truth value) {
     return static_cast<Truth>(2 - static_cast<int>(value));
 }
 
-// A length in px, at that width.
+// A length in px at that width.
 std::optional<double> lengthIn(std::string_view text, double width) {
     CalculationBasis basis;
     basis.least = basis.most = width;
@@ -42,8 +42,8 @@ std::optional<bool> compared(double one, std::string_view sign, double other) {
     return std::nullopt;
 }
 
-// Lengths that the width is compared with are added to `lengths`, here and below.
-// `400px <= width < 700px` and its halves; § 2.4.3.
+// Here and below, lengths that the width is compared with are added to `lengths`.
+// Ranges such as `400px <= width < 700px` or `width < 700px`. § 2.4.3.
 Truth rangeHolds(std::string_view feature, double width, std::vector<double>& lengths) {
     std::vector<std::string_view> parts;
     std::vector<std::string_view> signs;
@@ -75,7 +75,7 @@ Truth rangeHolds(std::string_view feature, double width, std::vector<double>& le
     return truth(holds);
 }
 
-// What stands in parentheses.
+// A condition in parentheses.
 Truth featureHolds(std::string_view feature, double width, std::vector<double>& lengths) {
     const std::size_t colon = feature.find(':');
     if (colon == std::string_view::npos) {
@@ -98,7 +98,7 @@ public:
 
     [[nodiscard]] const std::vector<double>& lengths() const { return lengths_; }
 
-    // § 3: one that holds is enough; none at all holds everywhere.
+    // § 3: one true query is enough; an empty list is always true.
     Truth read() {
         cursor_.skipSpaces();
         if (cursor_.is(TokenKind::End)) return Truth::True;
@@ -190,7 +190,7 @@ private:
         return featureHolds(feature, width_, lengths_);
     }
 
-    // A condition in parentheses of its own; empty if something else stands there.
+    // A nested condition in parentheses; empty for anything else.
     std::optional<Truth> readNested() {
         cursor_.step();
         cursor_.skipSpaces();
@@ -224,7 +224,7 @@ std::vector<double> mediaWidths(std::string_view queries) {
     std::vector<double> widths = reader.lengths();
     std::ranges::sort(widths);
     widths.erase(std::unique(widths.begin(), widths.end()), widths.end());
-    // Far less than pages are apart, far more than doubles leave of a sum.
+    // Far smaller than any difference of page widths, far larger than rounding errors.
     constexpr double beside = 1.0 / 1024;
     std::erase_if(widths, [&](double width) {
         const Truth there = mediaHolds(queries, width);

@@ -1,4 +1,4 @@
-// Media conditions at a width. Media Queries 4.
+// Evaluating media conditions at a width. Media Queries 4.
 #pragma once
 
 #include <string_view>
@@ -6,17 +6,17 @@
 
 namespace tenter::css {
 
-/// In this order: the lesser of two is true where both must be, the greater where one is enough. Media
-/// Queries 4 § 3.2.
+/// The value of a condition, in this order: `and` is the smaller of two, `or` the larger. Media Queries 4
+/// § 3.2.
 enum class Truth { False, Unknown, True };
 
-/// Whether a list of media queries holds on a screen whose viewport is `width` CSS px wide, scrollbars
-/// included. em and rem are of the initial 16 px (§ 1.3). What the width does not decide, such as `(hover:
-/// hover)`, is Unknown; a query that is no query holds nowhere (§ 3.2).
+/// The value of a list of media queries on a screen whose viewport, scrollbar included, is `width` CSS px
+/// wide. em and rem are the initial 16 px (§ 1.3). A condition that does not depend on the width, such as
+/// `(hover: hover)`, is Unknown; an invalid query is False (§ 3.2).
 Truth mediaHolds(std::string_view queries, double width);
 
-/// The widths, in CSS px and rising, at which `mediaHolds` changes: it is otherwise just below or just above.
-/// Of lengths that themselves follow the viewport none is told.
+/// The widths in CSS px, ascending, at which `mediaHolds` changes: its value just below or just above
+/// differs. Without those of lengths that depend on the viewport themselves.
 std::vector<double> mediaWidths(std::string_view queries);
 
 }  // namespace tenter::css

@@ -8,8 +8,8 @@
 
 namespace tenter::css {
 
-/// Reads `odd`, `even`, `3`, `2n`, `-n + 3`; white space at the ends is ignored. Numbers beyond ±1e9 count as
-/// that.
+/// The value of such as `odd`, `even`, `3`, `2n` or `-n + 3`; empty for anything else. White space at the
+/// ends is ignored. Numbers are limited to ±1e9.
 std::optional<Nth> readNth(std::string_view text);
 
 }  // namespace tenter::css

@@ -10,7 +10,7 @@ namespace tenter::css {
 
 namespace {
 
-// The exponent of `text` ("e-12"), which may have more digits than any integer type.
+// The exponent of `text` ("e-12"). It can have more digits than any integer type.
 long writtenExponent(std::string_view text) {
     constexpr long beyondAny = 1'000'000'000;
     if (text.empty()) return 0;
@@ -23,8 +23,8 @@ long writtenExponent(std::string_view text) {
     return negative ? -value : value;
 }
 
-// Whether an unsigned number that does not fit a double is too large rather than too small: how far left of
-// the point its first digit that is not 0 stands.
+// True if an unsigned number that does not fit a double is too large, not too small: decided by the position
+// of its first digit other than 0.
 bool isTooLarge(std::string_view text) {
     const std::size_t exponentAt = std::min(text.find_first_of("eE"), text.size());
     const std::string_view digits = text.substr(0, exponentAt);

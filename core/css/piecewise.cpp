@@ -13,7 +13,7 @@ double between(const Vertex& from, const Vertex& to, double width) {
     return from.value + (to.value - from.value) * ((width - from.width) / (to.width - from.width));
 }
 
-// Reads a function's values at rising widths.
+// Reads the values of a function at ascending widths.
 class Walk {
 public:
     explicit Walk(const std::vector<Vertex>& vertices) : vertices_(vertices) {}
@@ -43,14 +43,14 @@ std::vector<double> widthsOf(const std::vector<Vertex>& one, const std::vector<V
     return widths;
 }
 
-// Two functions' values at a width.
+// The values of two functions at a width.
 struct Pair {
     double width = 0;
     double one = 0;
     double other = 0;
 };
 
-// Where two straight pieces cross, if they do between their ends.
+// The width at which two straight pieces cross; empty if they do not cross between their ends.
 std::optional<Pair> crossing(const Pair& from, const Pair& to) {
     const double before = from.one - from.other;
     const double after = to.one - to.other;
@@ -77,7 +77,7 @@ bool PiecewiseLinear::isFinite() const {
     return std::ranges::all_of(vertices_, [](const Vertex& each) { return std::isfinite(each.value); });
 }
 
-// A vertex on the straight line between its neighbours is none.
+// Drops a vertex that is on the straight line between its neighbours.
 void PiecewiseLinear::add(Vertex vertex) {
     constexpr double tolerance = 1e-12;
     if (vertices_.size() >= 2) {

@@ -1,4 +1,4 @@
-// Continuous functions of a width that are straight between their vertices.
+// Continuous piecewise linear functions of a width.
 #pragma once
 
 #include <vector>
@@ -12,25 +12,26 @@ struct Line {
     friend bool operator==(const Line&, const Line&) = default;
 };
 
+/// A point at which a function changes its slope.
 struct Vertex {
     double width = 0;
     double value = 0;
     friend bool operator==(const Vertex&, const Vertex&) = default;
 };
 
-/// Over the widths from its first vertex to its last. Where it is straight it has no vertex between, to one
-/// part in 10¹² of its values.
+/// A function that is linear between its vertices. Three vertices are never on a straight line, to one part
+/// in 10¹² of their values.
 class PiecewiseLinear {
 public:
-    /// `least` ≤ `most`, both finite. One vertex if they are equal.
+    /// `line` between the widths `least` ≤ `most`, both finite. One vertex if they are equal.
     PiecewiseLinear(Line line, double least, double most);
 
     [[nodiscard]] const std::vector<Vertex>& vertices() const { return vertices_; }
-    /// Beyond its ends it is flat.
+    /// The value at `width`. Outside the vertices the function is flat.
     [[nodiscard]] double at(double width) const;
     [[nodiscard]] bool isFinite() const;
 
-    // Of two functions over the same widths; exact but for rounding of doubles.
+    // Operations on functions over the same widths; exact except for rounding of doubles.
     [[nodiscard]] PiecewiseLinear plus(const PiecewiseLinear& other) const;
     [[nodiscard]] PiecewiseLinear times(double factor) const;
     [[nodiscard]] PiecewiseLinear least(const PiecewiseLinear& other) const;

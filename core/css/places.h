@@ -1,4 +1,4 @@
-// Where in a style sheet something stands, and what is wrong there.
+// Positions in a style sheet, and problems at them.
 #pragma once
 
 #include <cstddef>
@@ -8,21 +8,21 @@
 
 namespace tenter::css {
 
-/// Both from 1; columns in characters, an ill-formed byte being one.
+/// A position. Line and column start at 1; columns count characters, an ill-formed byte counts as one.
 struct Place {
     std::size_t line = 1;
     std::size_t column = 1;
     friend bool operator==(const Place&, const Place&) = default;
 };
 
-/// The lines of a source, found once.
+/// The start of each line of a source.
 class Lines {
 public:
-    /// `source` must outlive it.
+    /// `source` must outlive the object.
     explicit Lines(std::string_view source);
-    /// The line that byte `offset` stands in, from 1. Logarithmic.
+    /// The line of byte `offset`, from 1. Takes logarithmic time.
     [[nodiscard]] std::size_t lineOf(std::size_t offset) const;
-    /// Takes as long as that line is.
+    /// The line and column of byte `offset`. Takes time in proportion to the length of the line.
     [[nodiscard]] Place placeOf(std::size_t offset) const;
 
 private:
@@ -30,11 +30,11 @@ private:
     std::vector<std::size_t> starts_;
 };
 
-/// What is wrong with a source, at which byte, and how to mend it.
+/// What is wrong with a source, at which byte, and how to fix it. Both texts are full sentences.
 struct Problem {
     std::size_t offset = 0;
     std::string what;
-    std::string mend;
+    std::string fix;
 };
 using Problems = std::vector<Problem>;
 

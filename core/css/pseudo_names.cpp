@@ -18,14 +18,14 @@ bool isOneOf(std::string_view name, std::initializer_list<std::string_view> name
     return isOneOf(name, Names(names.begin(), names.size()));
 }
 
-// What a document as it was sent decides. Selectors 4 § 7.1, § 7.5, § 13, § 14; HTML for :defined; CSS
-// Scoping for :host.
+// Pseudo-classes that depend only on the document. Selectors 4 § 7.1, § 7.5, § 13, § 14; HTML for :defined;
+// CSS Scoping for :host.
 constexpr auto plainNames = std::to_array<std::string_view>(
     {"root", "scope", "empty", "first-child", "last-child", "only-child", "first-of-type", "last-of-type",
      "only-of-type", "link", "any-link", "defined", "-webkit-any-link", "host"});
 
-// What the reader decides: pointer, focus, history, input and display. Selectors 4 § 7 to § 12; HTML,
-// pseudo-classes.
+// Dynamic pseudo-classes: they depend on pointer, focus, history, input and display. Selectors 4 § 7 to § 12;
+// HTML, pseudo-classes.
 constexpr auto dynamicNames = std::to_array<std::string_view>({"hover",
                                                                "active",
                                                                "focus",
@@ -119,7 +119,7 @@ std::optional<PseudoForm> pseudoClassForm(std::string_view name, bool function) 
 
 bool isPseudoElement(std::string_view name, bool function) {
     if (function) return isOneOf(name, functionalPseudoElementNames);
-    // For old pages' sake every name of this prefix is known. Selectors 4 § 3.6.4.
+    // Every name with this prefix is known, for old pages. Selectors 4 § 3.6.4.
     return isOneOf(name, pseudoElementNames) || name.starts_with("-webkit-");
 }
 

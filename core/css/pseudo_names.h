@@ -1,4 +1,4 @@
-// The pseudo-classes and pseudo-elements that are known. Selectors 4 and what it names.
+// The known pseudo-classes and pseudo-elements. Selectors 4 and the standards that it refers to.
 #pragma once
 
 #include <optional>
@@ -6,26 +6,26 @@
 
 namespace tenter::css {
 
-/// What stands in a pseudo-class's parentheses, if anything.
+/// The kind of the arguments of a pseudo-class.
 enum class PseudoForm {
-    Plain,
-    Dynamic,       ///< plain, and told as dynamic
-    Forgiving,     ///< selectors, of which wrong ones are left out
+    Plain,         ///< no arguments
+    Dynamic,       ///< no arguments; the pseudo-class is dynamic
+    Forgiving,     ///< selectors; invalid ones are dropped
     Selectors,     ///< selectors
     Relative,      ///< selectors that start with a combinator
     Nth,           ///< An+B and `of` selectors
     NthOfType,     ///< An+B
     Words,         ///< identifiers or strings
-    DynamicWords,  ///< the same, and told as dynamic
+    DynamicWords,  ///< the same; the pseudo-class is dynamic
 };
 
-/// `name` is in lower case. Empty if there is no such pseudo-class.
+/// The kind of a pseudo-class by its lower-case name; empty if it is not known.
 std::optional<PseudoForm> pseudoClassForm(std::string_view name, bool function);
 
-/// `name` is in lower case.
+/// True for the lower-case name of a pseudo-element.
 bool isPseudoElement(std::string_view name, bool function);
 
-/// Those that may be written with one colon. Selectors 4 § 11.
+/// True for a pseudo-element that can be written with one colon. Selectors 4 § 11.
 bool isOldPseudoElement(std::string_view name);
 
 }  // namespace tenter::css

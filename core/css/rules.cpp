@@ -12,7 +12,7 @@ namespace tenter::css {
 
 namespace {
 
-// What the rules of an open at-rule depend on.
+// The condition and the layer that the rules of an open at-rule depend on.
 struct OpenBlock {
     std::optional<std::size_t> condition;
     std::optional<std::size_t> layer;
@@ -43,16 +43,16 @@ public:
 private:
     static constexpr std::size_t deepestBlock = 32;
 
-    void tell(std::size_t offset, std::string what, std::string mend) {
-        tellOf(sheet_.problems, offset, std::move(what), std::move(mend));
+    void report(std::size_t offset, std::string what, std::string fix) {
+        addProblem(sheet_.problems, offset, std::move(what), std::move(fix));
     }
     [[nodiscard]] std::string_view between(std::size_t begin, std::size_t end) const {
         return source_.substr(begin, end - begin);
     }
     [[nodiscard]] OpenBlock enclosing() const { return blocks_.empty() ? OpenBlock() : blocks_.back(); }
 
-    // § 5.5.1. The block of an at-rule holds rules alone, as in the Candidate Recommendation of 2021
-    // (§ 5.4.1) and in browsers; newer drafts would read declarations there too.
+    // § 5.5.1. The block of an at-rule contains only rules, as in the Candidate Recommendation of 2021
+    // (§ 5.4.1) and in browsers. Newer drafts also read declarations there.
     void readNext() {
         const bool nested = !blocks_.empty();
         const TokenKind kind = cursor_.token().kind;
@@ -95,7 +95,7 @@ private:
         if (cursor_.is(TokenKind::Semicolon)) cursor_.step();
     }
 
-    // From the first token to the last, comments and white space around them left out.
+    // The text from the first token to the last, without comments and white space around them.
     [[nodiscard]] std::string_view trimmedOfComments(std::size_t begin, std::size_t end) const {
         Tokeniser tokeniser(source_.substr(0, end), begin);
         std::size_t first = end;
@@ -108,7 +108,7 @@ private:
         return between(first, first == end ? end : last);
     }
 
-    // The block of a condition or layer; empty if the at-rule is passed over.
+    // The open block of a condition or a layer; empty if the at-rule is skipped.
     std::optional<OpenBlock> opened(const std::string& name, std::string_view prelude, const Token& keyword) {
         OpenBlock block = enclosing();
         const std::optional<ConditionKind> kind = conditionKind(name);
@@ -117,7 +117,7 @@ private:
             return std::nullopt;
         }
         if (blocks_.size() == deepestBlock) {
-            tell(keyword.begin, "@" + name + " stands more than 32 deep", "write it flatter");
+            report(keyword.begin, "@" + name + " is nested more than 32 deep.", "Nest it less.");
             return std::nullopt;
         }
         if (kind) {
@@ -127,8 +127,8 @@ private:
         }
         block.layer = layers_.open(block.layer, prelude);
         if (block.layer) return block;
-        tell(keyword.begin, "@layer has no name that could be one",
-             "write one name, such as base or base.type");
+        report(keyword.begin, "The name of @layer is not valid.",
+               "Write one name, such as base or base.type.");
         return std::nullopt;
     }
 
@@ -150,12 +150,13 @@ private:
             return token.is(TokenKind::OpenCurly) || (nested && token.is(TokenKind::CloseCurly));
         });
         if (!cursor_.is(TokenKind::OpenCurly)) {
-            tell(first.begin, "a rule has no block", "write its declarations in { }, or leave it out");
+            report(first.begin, "The rule has no block.", "Write its declarations in { }, or remove it.");
             return;
         }
         const std::string_view prelude = trimmedOfComments(first.begin, cursor_.token().begin);
         if (looksLikeCustomProperty(prelude)) {
-            tell(first.begin, "a custom property holds a block outside any rule", "write it in a rule");
+            report(first.begin, "A custom property with a block is outside any rule.",
+                   "Write it inside a rule.");
             return cursor_.skipBlock();
         }
         std::optional<SelectorList> selectors = readSelectorsOf(first, prelude);
@@ -172,7 +173,7 @@ private:
         sheet_.rules.push_back(std::move(rule));
     }
 
-    // § 5.5.3: `--tide:hover {` would else be a rule.
+    // § 5.5.3: without this `--tide:hover {` would be a rule.
     static bool looksLikeCustomProperty(std::string_view prelude) {
         if (!prelude.starts_with("--")) return false;
         TokenCursor cursor(prelude);
@@ -185,7 +186,7 @@ private:
         Problems problems;
         std::optional<SelectorList> selectors = readSelectors(prelude, problems, first.begin);
         for (Problem& problem : problems)
-            tell(problem.offset, std::move(problem.what), std::move(problem.mend));
+            report(problem.offset, std::move(problem.what), std::move(problem.fix));
         return selectors;
     }
 
@@ -207,7 +208,7 @@ private:
         cursor_.step();
     }
 
-    // A nested rule, or what is neither a rule nor a declaration.
+    // Skips a nested rule, or text that is neither a rule nor a declaration.
     void skipNested() {
         const Token first = cursor_.token();
         if (first.is(TokenKind::AtKeyword)) {
@@ -218,11 +219,11 @@ private:
                    token.is(TokenKind::CloseCurly);
         });
         if (cursor_.is(TokenKind::OpenCurly)) {
-            tell(first.begin, "a rule stands within another, which is not read",
-                 "write it as a rule of its own");
+            report(first.begin, "The rule is nested in another rule; nested rules are not read.",
+                   "Write it as a separate rule.");
             cursor_.skipBlock();
         } else if (!first.is(TokenKind::AtKeyword)) {
-            tell(first.begin, "this is no declaration", "write a property, a colon and a value");
+            report(first.begin, "This is not a declaration.", "Write a property, a colon and a value.");
         }
     }
 
@@ -261,7 +262,8 @@ std::vector<Declaration> readDeclarations(std::string_view source, Problems& pro
         const std::size_t begin = cursor.token().begin;
         const auto outcome = readDeclaration(cursor, source, false, declaration, problems);
         if (outcome == DeclarationOutcome::NotOne) {
-            tellOf(problems, begin, "this is no declaration", "write a property, a colon and a value");
+            addProblem(problems, begin, "This is not a declaration.",
+                       "Write a property, a colon and a value.");
             cursor.skipUntil([](const Token& token) { return token.is(TokenKind::Semicolon); });
         }
         declaration.line = lines.lineOf(declaration.offset);

@@ -23,7 +23,7 @@ public:
     std::optional<SelectorList> read() {
         std::optional<SelectorList> list = readList(false);
         if (list && !token().is(TokenKind::End))
-            return wrong("\"" + written(token()) + "\" stands where a selector should end", "leave it out");
+            return wrong("\"" + written(token()) + "\" follows the end of the selector.", "Remove it.");
         return list;
     }
 
@@ -41,18 +41,20 @@ private:
     bool skipSpaces() {
         const bool any = token().is(TokenKind::Whitespace);
         if (any) ++at_;
-        // Comments leave two runs of white space side by side.
+        // There are two white-space tokens in a row around a comment.
         while (token().is(TokenKind::Whitespace))
             ++at_;
         return any;
     }
-    std::nullopt_t wrong(std::string what, std::string mend) {
-        problems_.push_back({offset_ + token().begin, std::move(what), std::move(mend)});
+    std::nullopt_t wrong(std::string what, std::string fix) {
+        problems_.push_back({offset_ + token().begin, std::move(what), std::move(fix)});
         return std::nullopt;
     }
     std::nullopt_t unexpected(const std::string& wanted) {
-        const std::string found = token().is(TokenKind::End) ? "the end" : "\"" + written(token()) + "\"";
-        return wrong(found + " stands where " + wanted + " should", "write " + wanted + " there");
+        const std::string expected = "Expected " + wanted;
+        if (token().is(TokenKind::End))
+            return wrong(expected + ", but the text ends.", "Add " + wanted + ".");
+        return wrong(expected + ", but found \"" + written(token()) + "\".", "Write " + wanted + " here.");
     }
 
     [[nodiscard]] bool endsList() const {
@@ -127,8 +129,8 @@ private:
         if (!combinator) return unexpected("a selector");
         while (combinator) {
             if (!selector.compounds.empty() && !selector.compounds.back().pseudoElements.empty())
-                return wrong("a selector goes on after a pseudo-element",
-                             "let the pseudo-element stand last");
+                return wrong("The selector continues after a pseudo-element.",
+                             "Write the pseudo-element last.");
             std::optional<Compound> compound = readCompound();
             if (!compound) return std::nullopt;
             compound->combinator = *combinator;
@@ -157,15 +159,15 @@ private:
         return compound;
     }
 
-    // One more condition of a compound; nothing read is no error.
+    // One more condition of a compound. True as well if there is none.
     bool readFurther(Compound& compound) {
-        const bool coloned = token().is(TokenKind::Colon);
-        const bool starts = coloned || token().is(TokenKind::Hash) || token().is(TokenKind::OpenSquare) ||
+        const bool isPseudo = token().is(TokenKind::Colon);
+        const bool starts = isPseudo || token().is(TokenKind::Hash) || token().is(TokenKind::OpenSquare) ||
                             token().isDelim('.');
         if (!starts) return true;
-        if (coloned) return readPseudo(compound);
+        if (isPseudo) return readPseudo(compound);
         if (!compound.pseudoElements.empty()) {
-            wrong("a condition stands after a pseudo-element", "write it before the pseudo-element");
+            wrong("A condition follows a pseudo-element.", "Write it before the pseudo-element.");
             return false;
         }
         std::optional<Simple> simple = token().is(TokenKind::OpenSquare) ? readAttribute() : readNamed();
@@ -187,17 +189,17 @@ private:
         return simple;
     }
 
-    // `*|` says any namespace, which is as good as none; § 5.2.
+    // `*|` means any namespace, which is the same as no prefix. § 5.2.
     bool readPrefix() {
         if (token().isDelim('|')) {
-            wrong("a selector for elements without a namespace matches nothing in HTML", "leave the | out");
+            wrong("A selector for elements without a namespace matches nothing in HTML.", "Remove the |.");
             return false;
         }
         const bool named = following().isDelim('|') && at_ + 2 < tokens_.size() &&
                            (tokens_[at_ + 2].is(TokenKind::Ident) || tokens_[at_ + 2].isDelim('*'));
         if (!named) return true;
         if (!token().isDelim('*')) {
-            wrong("namespace \"" + token().text + "\" is not known", "leave it and the | out");
+            wrong("The namespace \"" + token().text + "\" is not known.", "Remove it and the |.");
             return false;
         }
         at_ += 2;
@@ -212,8 +214,8 @@ private:
             simple.kind = SimpleKind::Class;
             if (!token().is(TokenKind::Ident)) return unexpected("a class name");
         } else if (!token().flag) {
-            return wrong("\"" + written(token()) + "\" is no id, which may not start with a digit",
-                         "escape the digit, such as #\\31 0 for #10");
+            return wrong("\"" + written(token()) + "\" is not an id: an id cannot start with a digit.",
+                         "Escape the digit, such as #\\31 0 for #10.");
         }
         simple.name = token().text;
         step();
@@ -239,7 +241,7 @@ private:
         step();
         skipSpaces();
         if (token().isDelim('*') && following().isDelim('|')) at_ += 2;
-        if (!token().is(TokenKind::Ident)) return unexpected("an attribute's name");
+        if (!token().is(TokenKind::Ident)) return unexpected("the name of an attribute");
         simple.name = lowered(token().text);
         step();
         skipSpaces();
@@ -249,7 +251,7 @@ private:
             simple.comparison = *comparison;
             skipSpaces();
             if (!token().is(TokenKind::Ident) && !token().is(TokenKind::String))
-                return unexpected("an attribute's value");
+                return unexpected("the value of the attribute");
             simple.value = token().text;
             step();
             skipSpaces();
@@ -286,9 +288,10 @@ private:
             compound.simples.push_back(std::move(*simple));
             return true;
         }
-        // § 3.6.3: what the reader does can be asked of a pseudo-element.
+        // § 3.6.3: a dynamic pseudo-class can follow a pseudo-element.
         if (!simple->dynamic) {
-            wrong(":" + name + " stands after a pseudo-element", "write it before the pseudo-element");
+            wrong("The pseudo-class :" + name + " follows a pseudo-element.",
+                  "Write it before the pseudo-element.");
             return false;
         }
         compound.simples.push_back(std::move(*simple));
@@ -297,12 +300,13 @@ private:
 
     bool readPseudoElement(Compound& compound, const std::string& name, bool function) {
         if (!isPseudoElement(name, function)) {
-            wrong("pseudo-element ::" + name + (function ? "()" : "") + " is not known",
-                  "leave this selector out");
+            wrong("The pseudo-element ::" + name + (function ? "()" : "") + " is not known.",
+                  "Remove this selector.");
             return false;
         }
         if (depth_ > 0) {
-            wrong("pseudo-element ::" + name + " stands in parentheses", "write it at the selector's end");
+            wrong("The pseudo-element ::" + name + " is inside parentheses.",
+                  "Write it at the end of the selector.");
             return false;
         }
         step();
@@ -324,14 +328,14 @@ private:
     std::optional<Simple> readPseudoClass(const std::string& name, bool function) {
         const std::optional<PseudoForm> form = pseudoClassForm(name, function);
         if (!form)
-            return wrong("pseudo-class :" + name + (function ? "()" : "") + " is not known",
-                         "leave this selector out");
+            return wrong("The pseudo-class :" + name + (function ? "()" : "") + " is not known.",
+                         "Remove this selector.");
         Simple simple;
         simple.kind = SimpleKind::PseudoClass;
         simple.name = name;
         simple.dynamic = form == PseudoForm::Dynamic || form == PseudoForm::DynamicWords;
         if (function && depth_ == deepestSelector)
-            return wrong("selectors stand in one another more than 32 deep", "write it flatter");
+            return wrong("Selectors are nested more than 32 deep.", "Nest them less.");
         step();
         if (!function) return simple;
         ++depth_;
@@ -350,14 +354,14 @@ private:
                 simple.arguments = readForgivingList();
                 return true;
             case PseudoForm::Selectors:
-                return keep(readList(false), simple);
+                return setArguments(readList(false), simple);
             case PseudoForm::Relative: {
                 if (inHas_) {
-                    unexpected("something other than :has() in :has()");
+                    wrong(":has() is inside :has().", "Remove the inner one.");
                     return false;
                 }
                 inHas_ = true;
-                const bool read = keep(readList(true), simple);
+                const bool read = setArguments(readList(true), simple);
                 inHas_ = false;
                 return read;
             }
@@ -374,7 +378,7 @@ private:
         return true;
     }
 
-    static bool keep(std::optional<SelectorList> list, Simple& simple) {
+    static bool setArguments(std::optional<SelectorList> list, Simple& simple) {
         if (list) simple.arguments = std::move(*list);
         return list.has_value();
     }
@@ -389,7 +393,8 @@ private:
         const std::optional<Nth> nth = readNth(formula);
         if (!nth) {
             at_ = start;
-            wrong("\"" + formula.substr(0, 40) + "\" counts nothing", "write it like 2n + 1, 3, odd or even");
+            wrong("\"" + formula.substr(0, 40) + "\" is not a position.",
+                  "Write such as 2n + 1, 3, odd or even.");
             return false;
         }
         simple.nth = *nth;
@@ -399,7 +404,7 @@ private:
             return false;
         }
         step();
-        return keep(readList(false), simple);
+        return setArguments(readList(false), simple);
     }
 
     bool readWords(Simple& simple) {
@@ -431,12 +436,12 @@ private:
 std::optional<SelectorList> readSelectors(std::string_view text, Problems& problems, std::size_t offset) {
     if (text.size() > longestList) {
         problems.push_back(
-            {offset, "a selector list is longer than a million bytes", "cut it into several rules"});
+            {offset, "The selector list is longer than a million bytes.", "Split it into several rules."});
         return std::nullopt;
     }
     Problems own;
     std::optional<SelectorList> list = SelectorReader(text, own, offset).read();
-    // What :is() left out does not matter where the whole list is not valid.
+    // If the list as a whole is invalid, selectors that :is() dropped do not matter.
     if (!list && own.size() > 1) own.erase(own.begin(), own.end() - 1);
     problems.insert(problems.end(), own.begin(), own.end());
     return list;

@@ -30,7 +30,8 @@ Words sidesOfBorder(const Words& sides) {
     return result;
 }
 
-// With one value for each: four sides, or two axes. CSS Box 4, CSS Position 3, CSS Overflow 3, CSS Align 3.
+// Shorthands with one value for each of four sides or two axes. CSS Box 4, CSS Position 3, CSS Overflow 3,
+// CSS Align 3.
 Words split(std::string_view property) {
     if (property == "margin" || property == "padding")
         return namesWith(std::string(property) + "-", sideNames, "");
@@ -44,7 +45,7 @@ Words split(std::string_view property) {
     return {};
 }
 
-// Those whose values are told apart by what they are. CSS Flexbox 1 § 7.1, CSS Backgrounds 3 § 2.10 and
+// Shorthands whose values are recognised by their type. CSS Flexbox 1 § 7.1, CSS Backgrounds 3 § 2.10 and
 // § 3.4.
 Words together(std::string_view property) {
     if (property == "flex") return {"flex-grow", "flex-shrink", "flex-basis"};
@@ -64,7 +65,7 @@ Words together(std::string_view property) {
     return {};
 }
 
-// The values, if white space is all that parts them and each can stand for itself.
+// The values, if they are separated by white space only and each is complete.
 std::optional<Words> componentsOf(std::string_view value) {
     Words parts;
     TokenCursor cursor(value);
@@ -90,7 +91,7 @@ bool isForAllProperties(std::string_view word) {
     return std::ranges::any_of(words, [&](std::string_view each) { return sameIgnoringCase(word, each); });
 }
 
-// Which of the values each side takes: top, right, bottom, left; two axes take the first two.
+// The index of the value for each side: top, right, bottom, left. Two axes use the first two.
 std::size_t placeAmong(std::size_t values, std::size_t side) {
     if (side < values) return side;
     return side == 3 && values >= 2 ? 1 : 0;

@@ -1,4 +1,4 @@
-// Which properties a shorthand sets. CSS Cascade 5 § 3.1 and the module of each.
+// The longhands of shorthand properties. CSS Cascade 5 § 3.1 and the module of each property.
 #pragma once
 
 #include <optional>
@@ -8,16 +8,17 @@
 
 namespace tenter::css {
 
+/// A property that a shorthand sets.
 struct Longhand {
     std::string property;
-    /// Where the shorthand has one value for each side or axis, or a word all properties take (`inherit`);
-    /// else empty.
+    /// Known where the shorthand has one value for each side or axis, or a keyword for all properties
+    /// (`inherit`); else empty.
     std::optional<std::string> value;
 };
 
-/// What `margin`, `padding`, `inset`, `overflow`, `gap`, `flex`, `background`, `border`, `border-top` and the
-/// other sides, `border-width`, `border-style` and `border-color` set. Empty for every other property. Values
-/// are not checked.
+/// The longhands of `margin`, `padding`, `inset`, `overflow`, `gap`, `flex`, `background`, `border`,
+/// `border-top` and the other sides, `border-width`, `border-style` and `border-color`. Empty for every other
+/// property. Values are not checked.
 std::vector<Longhand> longhandsOf(std::string_view property, std::string_view value);
 
 }  // namespace tenter::css

@@ -1,4 +1,4 @@
-// A place among the tokens of a source, for what reads rules.
+// A cursor over the tokens of a source, for the readers of rules.
 #pragma once
 
 #include <string_view>
@@ -8,7 +8,7 @@
 
 namespace tenter::css {
 
-/// The kind that closes what `kind` opens; End if it opens nothing.
+/// The kind of token that closes a block opened by `kind`; End if `kind` opens none.
 constexpr TokenKind closerOf(TokenKind kind) {
     switch (kind) {
         case TokenKind::Function:
@@ -23,6 +23,7 @@ constexpr TokenKind closerOf(TokenKind kind) {
     }
 }
 
+/// The present token, and movement to others.
 class TokenCursor {
 public:
     explicit TokenCursor(std::string_view source) : source_(source), tokeniser_(source) { step(); }
@@ -34,13 +35,12 @@ public:
         while (is(TokenKind::Whitespace))
             step();
     }
-    /// Goes back to `token`.
+    /// Moves back to `token`.
     void returnTo(const Token& token) {
         tokeniser_ = Tokeniser(source_, token.end);
         token_ = token;
     }
-    /// Goes on to the first token outside brackets for which `stops` holds, or to the end. Blocks are passed
-    /// over whole.
+    /// Moves to the first token outside brackets for which `stops` is true, or to the end.
     template <class Stops>
     void skipUntil(Stops stops) {
         std::vector<TokenKind> closers;
@@ -53,7 +53,7 @@ public:
             }
         }
     }
-    /// Goes past the block that the token opens.
+    /// Moves past the block that the present token opens.
     void skipBlock() {
         const TokenKind closer = closerOf(token_.kind);
         step();

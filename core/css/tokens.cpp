@@ -11,7 +11,7 @@ namespace {
 
 constexpr std::string_view replacement = "\xef\xbf\xbd";  // U+FFFD
 
-// Bytes of longer characters, and NUL, which is read as U+FFFD, are parts of names. § 4.2.
+// Characters of names include all non-ASCII characters, and NUL, which is read as U+FFFD. § 4.2.
 bool isNameStart(char c) {
     return isLetter(c) || c == '_' || c == '\0' || static_cast<unsigned char>(c) >= 0x80;
 }
@@ -79,11 +79,11 @@ bool Token::isFunction(std::string_view name) const {
 }
 
 Tokeniser::Tokeniser(std::string_view source, std::size_t from) : source_(source), position_(from) {
-    // A byte order mark is no part of the text. § 3.2.
+    // A byte order mark is not part of the text. § 3.2.
     if (from == 0 && source.starts_with("\xef\xbb\xbf")) position_ = 3;
 }
 
-// Beyond the end a character that starts nothing.
+// Beyond the end: a character that starts no token.
 char Tokeniser::at(std::size_t ahead) const {
     return has(ahead) ? source_[position_ + ahead] : ' ';
 }
@@ -290,7 +290,7 @@ void Tokeniser::readDelim(Token& token, std::size_t length, TokenKind kind) {
     position_ += length;
 }
 
-// What starts with a mark of its own.
+// Tokens that start with a punctuation mark.
 void Tokeniser::readMark(Token& token) {
     const char c = at(0);
     if (c == '#' && (isName(at(1)) || startsEscape(1))) {

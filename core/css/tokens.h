@@ -14,7 +14,7 @@ enum class TokenKind {
     AtKeyword,  ///< `@media`
     Hash,
     String,
-    BadString,  ///< one that a line's end breaks off
+    BadString,  ///< a string that ends at a line end without its quotation mark
     Url,        ///< `url(…)` without quotation marks
     BadUrl,
     Delim,  ///< any other character
@@ -36,35 +36,36 @@ enum class TokenKind {
     End,  ///< after the last
 };
 
+/// A token.
 struct Token {
     TokenKind kind = TokenKind::End;
-    /// Of numbers: no point and no exponent was written. Of a hash: what follows is an identifier, so it can
-    /// be an id. § 4.3.3, § 4.3.1.
+    /// For numbers: written without point and exponent. For a hash: its name is an identifier, so it can be
+    /// an id. § 4.3.3, § 4.3.1.
     bool flag = false;
-    std::size_t begin = 0;  ///< its first byte in the source
-    std::size_t end = 0;    ///< the byte after its last
-    double number = 0;      ///< of Number, Percentage (50 for `50%`) and Dimension; finite
-    /// Escapes read, U+FFFD for NUL and ill-formed bytes: a name without `@`, `#` or `(`, what a string or
-    /// url holds, a dimension's unit, a delimiter.
+    std::size_t begin = 0;  ///< of its first byte in the source
+    std::size_t end = 0;    ///< after its last byte
+    double number = 0;      ///< for Number, Percentage (50 for `50%`) and Dimension; finite
+    /// With escapes decoded, and U+FFFD for NUL and ill-formed bytes: a name without `@`, `#` or `(`, the
+    /// content of a string or url, the unit of a dimension, or a delimiter.
     std::string text;
 
     [[nodiscard]] bool is(TokenKind other) const { return kind == other; }
-    /// Is the delimiter `character`.
+    /// True for the delimiter `character`.
     [[nodiscard]] bool isDelim(char character) const {
         return kind == TokenKind::Delim && text[0] == character;
     }
-    /// Is an identifier; `name` is compared ASCII case-insensitively.
+    /// True for the identifier `name`, regardless of the case of ASCII letters.
     [[nodiscard]] bool isIdent(std::string_view name) const;
     [[nodiscard]] bool isFunction(std::string_view name) const;
 };
 
-/// Reads token after token from UTF-8; any bytes will do. Comments are left out. § 3.3 is done on the way, so
-/// that places are those of the source.
+/// Reads the tokens of UTF-8 text one by one. Any bytes are accepted. Comments are skipped. The preprocessing
+/// of § 3.3 is part of reading, so that positions are those of the source.
 class Tokeniser {
 public:
-    /// Starts at byte `from`, which must be where a token starts. `source` must outlive it.
+    /// Starts at byte `from`, which must be the start of a token. `source` must outlive the object.
     explicit Tokeniser(std::string_view source, std::size_t from = 0);
-    /// The next token; End for ever after the last.
+    /// The next token; always End after the last one.
     Token next();
 
 private:
@@ -93,7 +94,7 @@ private:
     std::size_t position_;
 };
 
-/// All tokens of `source`, an End last.
+/// All tokens of `source`, followed by End.
 std::vector<Token> tokenise(std::string_view source);
 
 }  // namespace tenter::css

@@ -1,4 +1,4 @@
-// Files as addresses.
+// Files as relative addresses.
 #pragma once
 
 #include <string>
@@ -6,7 +6,7 @@
 
 namespace tenter::emit {
 
-/// A file's path as a relative address: what an address cannot hold is percent-encoded. RFC 3986 § 2.1.
+/// A file path as a relative address, with percent escapes. RFC 3986 § 2.1.
 std::string pathAddress(std::string_view path);
 
 }  // namespace tenter::emit

@@ -10,15 +10,15 @@ namespace tenter::emit {
 
 namespace {
 
-/// One band, complete.
+/// All rules of one band.
 struct BandSheet {
     int columns = 1;
     Rules rules;
 };
 
-/// A rule is as strong in every band, and a declaration as important, as in the one that needs it most: else
-/// a narrower band would not win over a wider one.
-void levelStrengths(std::vector<BandSheet>& bands) {
+/// Gives each rule the highest specificity, and each declaration the importance, that any band needs.
+/// Otherwise the rule of a narrower band would not override that of a wider one.
+void equaliseStrengths(std::vector<BandSheet>& bands) {
     for (std::size_t r = 0; r < bands.front().rules.size(); ++r) {
         Strength most;
         std::vector<bool> important(bands.front().rules[r].declarations.size(), false);
@@ -35,29 +35,29 @@ void levelStrengths(std::vector<BandSheet>& bands) {
     }
 }
 
-/// Leaves out what no band needs, in all of them alike.
+/// Removes the rules and declarations that no band needs from all bands.
 void dropUnneeded(std::vector<BandSheet>& bands) {
     for (std::size_t r = 0; r < bands.front().rules.size(); ++r) {
         const bool needed =
             std::ranges::any_of(bands, [&](const BandSheet& band) { return band.rules[r].needed; });
-        std::vector<bool> said(bands.front().rules[r].declarations.size(), false);
+        std::vector<bool> printed(bands.front().rules[r].declarations.size(), false);
         for (const BandSheet& band : bands) {
-            for (std::size_t d = 0; d < said.size(); ++d) {
+            for (std::size_t d = 0; d < printed.size(); ++d) {
                 const Declaration& declaration = band.rules[r].declarations[d];
-                if (needed && (declaration.insisted || declaration.value != declaration.neutral))
-                    said[d] = true;
+                if (needed && (declaration.printedAlways || declaration.value != declaration.neutral))
+                    printed[d] = true;
             }
         }
         for (BandSheet& band : bands) {
             std::vector<Declaration> kept;
-            for (std::size_t d = 0; d < said.size(); ++d)
-                if (said[d]) kept.push_back(std::move(band.rules[r].declarations[d]));
+            for (std::size_t d = 0; d < printed.size(); ++d)
+                if (printed[d]) kept.push_back(std::move(band.rules[r].declarations[d]));
             band.rules[r].declarations = std::move(kept);
         }
     }
 }
 
-/// What `band` says otherwise than `above`.
+/// The rules of `band` with only the declarations that differ from `above`.
 Rules changes(const Rules& band, const Rules& above) {
     Rules out = band;
     for (std::size_t r = 0; r < out.size(); ++r) {
@@ -70,7 +70,7 @@ Rules changes(const Rules& band, const Rules& above) {
     return out;
 }
 
-bool saysAnything(const Rules& rules) {
+bool hasDeclarations(const Rules& rules) {
     return std::ranges::any_of(rules, [](const Rule& rule) { return !rule.declarations.empty(); });
 }
 
@@ -83,12 +83,12 @@ std::vector<BandSheet> bandSheets(const project::Project& project, const project
         bands.push_back(
             {settings.row.columns.value_or(1), bandRules({project, settings, uses, unit, given})});
     }
-    levelStrengths(bands);
+    equaliseStrengths(bands);
     dropUnneeded(bands);
     return bands;
 }
 
-/// The block of breakpoint `upTo`; breakpoints that print alike are one.
+/// The block of breakpoint `upTo`. Breakpoints that print as the same number share a block.
 Block& blockFor(std::vector<Block>& blocks, double upTo) {
     for (Block& block : blocks)
         if (block.upTo && units::number(*block.upTo) == units::number(upTo)) return block;
@@ -106,7 +106,7 @@ std::vector<Block> blocks(const project::Project& project, const std::vector<std
         out.front().variants.push_back({index, bands.back().columns, bands.back().rules});
         for (std::size_t i = bands.size() - 1; i-- > 0;) {
             Rules changed = changes(bands[i].rules, bands[i + 1].rules);
-            if (!variant.bands[i].upTo || !saysAnything(changed)) continue;
+            if (!variant.bands[i].upTo || !hasDeclarations(changed)) continue;
             blockFor(out, *variant.bands[i].upTo)
                 .variants.push_back({index, bands[i].columns, std::move(changed)});
         }

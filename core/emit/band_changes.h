@@ -1,4 +1,4 @@
-// What a variant's rules say at first, and what each narrower band changes.
+// The rules of the widest bands, and the changes in each narrower band.
 #pragma once
 
 #include <optional>
@@ -10,22 +10,22 @@
 
 namespace tenter::emit {
 
-/// The rules of one variant in one place of the stylesheet.
+/// The rules of one variant in one block.
 struct VariantRules {
     std::size_t variant = 0;
     int columns = 1;
-    /// Every variant has the same rules in the same places; those with no declarations are not printed.
+    /// All variants have the same rules in the same order. Rules without declarations are not printed.
     Rules rules;
 };
 
-/// The base, or one media query.
+/// A block of the stylesheet: the base, or one media query.
 struct Block {
-    std::optional<double> upTo;  ///< none: the base, which is the widest band
+    std::optional<double> upTo;  ///< CSS px; empty: the base, for the widest bands
     std::vector<VariantRules> variants;
 };
 
-/// The base, then a block for each breakpoint from the widest down. A block says only what changes against
-/// the band above it; a breakpoint that changes nothing has none.
+/// The base, then a block for each breakpoint, from the widest to the narrowest. A block contains only the
+/// changes from the next wider band. A breakpoint without changes has no block.
 std::vector<Block> blocks(const project::Project& project, const std::vector<std::size_t>& variants,
                           units::Unit unit, const GivenSheet* given = nullptr);
 

@@ -42,7 +42,7 @@ CardSides besidesPicture(const BandScope& scope) {
     CardSides padding = cardSides(card);
     if (card.direction != project::Direction::Beside) return padding;
     LengthSum& start = scope.project.rightToLeft ? padding.right : padding.left;
-    // The picture's own distance from the edge, the picture, and as much again to the rest.
+    // The distance of the picture from the edge, the picture, and the same distance to the other parts.
     const LengthSum once = start;
     if (!card.bleed.value_or(false)) start.add(once);
     start.add(sumOf(card.pictureShare));
@@ -52,8 +52,8 @@ CardSides besidesPicture(const BandScope& scope) {
 bool rowIsContainer(const BandScope& scope) {
     if (scope.settings.row.level != project::Level::Subgrid) return false;
     const bool beside = scope.settings.card.direction == project::Direction::Beside;
-    return std::ranges::any_of(pictureStands(scope.project),
-                               [&](const PictureStand& stand) { return !(beside && stand.leading); });
+    return std::ranges::any_of(picturePositions(scope.project),
+                               [&](const PicturePosition& stand) { return !(beside && stand.leading); });
 }
 
 LengthSum contentInRow(const BandScope& scope, bool withPadding) {
@@ -61,7 +61,7 @@ LengthSum contentInRow(const BandScope& scope, bool withPadding) {
     const project::CardSettings& card = scope.settings.card;
     const double count = row.columns.value_or(1);
     LengthSum column = LengthSum(Length::cqi(100)).add(gapsOf(row), -1);
-    // A percentage of the gap is of the row's content width too.
+    // A percentage in the gap refers to the content width of the row too.
     const double gap = column.of(Unit::Percent);
     column = LengthSum().add(column.add(Length::percent(1), -gap).add(Length::cqi(1), gap), 1 / count);
     LengthSum taken = LengthSum().add(sumOf(card.border.width), 2);
@@ -74,8 +74,8 @@ LengthSum contentInRow(const BandScope& scope, bool withPadding) {
 
 namespace {
 
-/// Of grid items a percentage is of the column; of flex items it is of the whole row, so that a centred row's
-/// cards must say it by the row. CSS Grid 2 § 5.1, CSS Flexbox 1 § 4.2.
+/// A percentage of a grid item refers to its column, one of a flex item to the whole row. So the cards of a
+/// centred row need it as a share of the row. CSS Grid 2 § 5.1, CSS Flexbox 1 § 4.2.
 LengthSum ofColumn(const BandScope& scope, const LengthSum& side) {
     const project::RowSettings& row = scope.settings.row;
     const double percent = side.of(Unit::Percent);
@@ -101,7 +101,8 @@ LengthSum withinPaddingBox(const project::CardSettings& card, const LengthSum& l
 LengthSum innerRadius(const project::CardSettings& card) {
     const Length radius = card.radius.value_or(Length());
     const Length width = card.border.width.value_or(Length());
-    // Of one unit the difference is known; else calc() cuts it off at zero. CSS Values 4 § 10.5.
+    // With one unit the difference is known; with several, browsers clamp the result of calc() at zero. CSS
+    // Values 4 § 10.5.
     if (radius.unit() == width.unit() && width.value() >= radius.value()) return {};
     return radius.isZero() ? LengthSum() : LengthSum(radius).add(width, -1);
 }

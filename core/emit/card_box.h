@@ -1,4 +1,4 @@
-// A card's padding, and how a picture reaches over it.
+// The padding of cards, and pictures that extend over it.
 #pragma once
 
 #include "emit/length_sum.h"
@@ -6,37 +6,37 @@
 
 namespace tenter::emit {
 
-/// What a card of a centred row is narrower than its share, CSS px: browsers round widths, and a full line
-/// must not wrap.
+/// How much narrower than its share a card of a centred row is, CSS px. Browsers round widths, and a full
+/// line must not wrap.
 inline constexpr double centredSpare = 0.02;
 
-/// All column gaps of a line of cards.
+/// The sum of all column gaps of a line of cards.
 LengthSum gapsOf(const project::RowSettings& row);
 
-/// True if the row has to be a container, since pictures on levels say their width by it: Firefox 153 sizes
-/// the tracks of a subgrid before it knows what a picture's percentage is, and takes its file's own size
-/// instead. There cards are no containers (see project::conflicts), so that cqi means the row.
+/// True if the row must be a size container, because pictures in a subgrid need their width in cqi: Firefox
+/// 153 sizes the tracks of a subgrid before it resolves the percentage of a picture, and uses the size of its
+/// file instead. Cards are no containers then (see project::conflicts), so that cqi refers to the row.
 bool rowIsContainer(const BandScope& scope);
 
-/// A card's content width, or that with its padding, by the row's content width in cqi.
+/// The content width of a card, with or without its padding, in cqi of the row.
 LengthSum contentInRow(const BandScope& scope, bool withPadding);
 
-/// A card's padding, with the room for a picture that stands beside the rest.
+/// The padding of a card, including the room for a picture beside the text.
 std::string cardPadding(const BandScope& scope);
 
-/// The card's padding on each side, as the card says it: a percentage is of its column.
+/// The padding of a card on each side, in units for the card: a percentage refers to its column.
 struct CardSides {
     LengthSum top, right, bottom, left;
 };
 CardSides cardSides(const project::CardSettings& card);
-/// The same with the room for a picture that stands beside the rest.
+/// The same, including the room for a picture beside the text.
 CardSides besidesPicture(const BandScope& scope);
 
-/// The same on each side, as its parts say it: a percentage is of the card's content width. CSS Box 4 § 4.1.
+/// The same in units for the parts of the card: a percentage refers to its content width. CSS Box 4 § 4.1.
 CardSides cardSidesWithin(const project::CardSettings& card);
 
-/// A length of the card as an absolutely placed picture says it: a percentage is of the card's column, but
-/// would be taken of its padding box, which the border makes narrower. CSS Positioned Layout 3 § 2.1.
+/// A length of the card in units for an absolutely positioned picture, whose percentages refer to the padding
+/// box of the card instead of its column; the border makes that narrower. CSS Positioned Layout 3 § 2.1.
 LengthSum withinPaddingBox(const project::CardSettings& card, const LengthSum& length);
 
 /// The radius at the inner edge of the card's border. CSS Backgrounds 3 § 4.2.

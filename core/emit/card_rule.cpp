@@ -1,4 +1,4 @@
-// Cards: a flex column of parts, or a subgrid where parts start in line. CSS Flexbox 1 § 9.2, CSS Grid 2 § 9.
+// Cards: a flex column of parts, or a subgrid if parts are aligned. CSS Flexbox 1 § 9.2, CSS Grid 2 § 9.
 #include "emit/card_box.h"
 #include "emit/rules.h"
 #include "emit/values.h"
@@ -9,7 +9,8 @@ namespace tenter::emit {
 
 namespace {
 
-/// A card's width where the last line is centred: a line of N cards and their gaps, and a hair less.
+/// The width of a card in a row with a centred last line: N cards and their gaps fill a line, less
+/// `centredSpare`.
 std::string lineShare(const project::RowSettings& row) {
     const int count = row.columns.value_or(1);
     const LengthSum gaps = gapsOf(row);

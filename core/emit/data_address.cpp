@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::uintmax_t mostBytes = std::uintmax_t{64} * 1024 * 1024;
 
-/// Skips what may stand before an SVG's root: a byte order mark, white space, declarations, comments.
+/// Skips the text before the root of an SVG file: a byte order mark, white space, declarations, comments.
 bool isSvg(std::string_view bytes) {
     std::string_view rest = bytes.substr(0, 4096);
     const auto skip = [&](std::string_view opening, std::string_view closing) {
@@ -76,14 +76,14 @@ std::string emptyPicture(double width, double height) {
 
 EmbeddedPicture embedPicture(const std::filesystem::path& file) {
     std::error_code error;
-    if (!std::filesystem::is_regular_file(file, error)) return {"", "is not there"};
+    if (!std::filesystem::is_regular_file(file, error)) return {"", "does not exist"};
     const std::uintmax_t size = std::filesystem::file_size(file, error);
     if (error || size > mostBytes) return {"", "is larger than 64 MB"};
     std::ifstream in(file, std::ios::binary);
     const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
     if (!in.is_open() || in.bad() || bytes.size() != size) return {"", "cannot be read"};
     const std::optional<std::string> type = pictureType(bytes);
-    if (!type) return {"", "is no PNG, JPEG, WebP, GIF, SVG or AVIF"};
+    if (!type) return {"", "is not a PNG, JPEG, WebP, GIF, SVG or AVIF file"};
     return {dataAddress(*type, bytes), ""};
 }
 

@@ -1,4 +1,4 @@
-// Bytes within an address.
+// Files as `data:` addresses.
 #pragma once
 
 #include <filesystem>
@@ -8,23 +8,23 @@
 
 namespace tenter::emit {
 
-/// RFC 4648 § 4.
+/// Base64 of `bytes`. RFC 4648 § 4.
 std::string base64(std::string_view bytes);
 
 /// `data:TYPE;base64,…`. RFC 2397.
 std::string dataAddress(std::string_view type, std::string_view bytes);
 
-/// What `bytes` are by their content: `image/png`, `image/jpeg`, `image/webp`, `image/gif`, `image/svg+xml`
-/// or `image/avif`. MIME Sniffing § 6.1; empty for anything else.
+/// The type of a picture by its content: `image/png`, `image/jpeg`, `image/webp`, `image/gif`,
+/// `image/svg+xml` or `image/avif`. MIME Sniffing § 6.1; empty for anything else.
 std::optional<std::string> pictureType(std::string_view bytes);
 
-/// A picture of that size, in pixels, with nothing on it.
+/// The `data:` address of an empty picture of that size in pixels.
 std::string emptyPicture(double width, double height);
 
-/// A picture file as an address, or why not.
+/// A picture file as a `data:` address, or the reason why it is not one.
 struct EmbeddedPicture {
     std::string address;
-    std::string trouble;  ///< empty if there is none
+    std::string trouble;  ///< predicate such as `cannot be read`; empty if there is none
 };
 EmbeddedPicture embedPicture(const std::filesystem::path& file);
 

@@ -16,7 +16,7 @@ unsigned char byteAt(std::string_view text, std::size_t i) {
     return static_cast<unsigned char>(text[i]);
 }
 
-/// How many bytes a lead byte asks for, and what its first continuation byte may be. Unicode 15, table 3-7.
+/// The length of the sequence of a lead byte, and the range of its second byte. Unicode 15, table 3-7.
 struct Lead {
     std::size_t length;
     unsigned char least;
@@ -35,7 +35,8 @@ Lead lead(unsigned char byte) {
     return {0, 0, 0};
 }
 
-/// Length of the well-formed character at `start`, or 0; then `subpart` is how much of it to replace.
+/// The length of the well-formed character at `start`; or 0, then `subpart` is the number of bytes to
+/// replace.
 std::size_t wellFormed(std::string_view text, std::size_t start, std::size_t& subpart) {
     const Lead head = lead(byteAt(text, start));
     subpart = 1;

@@ -2,9 +2,10 @@
 
 #include <array>
 
+#include "checks/phrases.h"
 #include "emit/escape.h"
 #include "emit/table.h"
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::emit {
 
@@ -26,25 +27,13 @@ std::string findingJson(const Finding& finding) {
            ", \"says\": " + jsonString(finding.says) + ", \"source\": " + jsonString(finding.source) + "}";
 }
 
-std::string spanWords(const sweep::Interval& span) {
-    const std::string from = units::number(span.from, 1);
-    const std::string to = units::number(span.to, 1);
-    return from == to ? from : from + " to " + to;
-}
-
-/// `at 320 to 640, 700 to 710, 820 px and at 12 more, 31 % of the widths`.
-std::string whereWords(const Finding& finding, const std::string& shareOf) {
-    constexpr std::size_t mostNamed = 3;
-    std::string out = "at ";
-    for (std::size_t i = 0; i < finding.widths.size() && i < mostNamed; ++i)
-        out += (i > 0 ? ", " : "") + spanWords(finding.widths[i]);
-    out += " px";
-    if (finding.widths.size() > mostNamed)
-        out += " and at " + std::to_string(finding.widths.size() - mostNamed) + " more";
-    const bool one = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
-    return one && finding.share == 0
-               ? out
-               : out + ", " + units::number(finding.share * 100, 1) + " % of " + shareOf;
+/// `warning  out-of-line  31 % of widths`.
+std::string headOf(const std::string& severity, const Finding& finding, const std::string& shareOf) {
+    std::string head = severity + "  " + finding.check;
+    // A finding at a single width has no share.
+    const bool single = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
+    if (!single || finding.share > 0) head += "  " + units::percent(finding.share) + " of " + shareOf;
+    return head;
 }
 
 std::string counted(std::size_t count, const char* word) {
@@ -68,16 +57,27 @@ std::string findingCounts(const std::vector<Finding>& findings) {
            counted(counts[0], "note");
 }
 
-std::string findingsList(const checks::Checked& checked, const std::string& shareOf) {
+std::string findingParagraphs(const project::Project& project, const std::vector<Finding>& findings,
+                              const std::string& shareOf, std::size_t indent) {
+    constexpr std::size_t mostRanges = 4;
+    const std::string margin(indent, ' ');
     std::string out;
-    for (const Finding& finding : checked.findings) {
-        out += std::string(checks::word(finding.severity)) + "  " + finding.check + ", " +
-               whereWords(finding, shareOf) + "\n  " + oneLine(finding.says) + "\n  " + finding.source +
-               "\n\n";
+    for (const Finding& finding : findings) {
+        out += margin + headOf(std::string(checks::word(finding.severity)), finding, shareOf) + "\n" +
+               margin + "  " + oneLine(finding.says) + "\n";
+        const std::string widths = checks::widthsBeyondText(project, finding, mostRanges);
+        if (!widths.empty()) out += margin + "  All widths: " + widths + "\n";
+        out += margin + "  Source: " + finding.source + "\n\n";
     }
+    return out;
+}
+
+std::string findingsList(const project::Project& project, const checks::Checked& checked,
+                         const std::string& shareOf) {
+    std::string out = findingParagraphs(project, checked.findings, shareOf);
     for (const checks::Silenced& silenced : checked.silenced)
-        out += "silenced  " + silenced.finding.check + ", " + whereWords(silenced.finding, shareOf) + "\n  " +
-               oneLine(silenced.reason) + "\n\n";
+        out += headOf("silenced", silenced.finding, shareOf) + "\n  Reason: " + oneLine(silenced.reason) +
+               "\n\n";
     out += findingCounts(checked.findings) + ".\n";
     return out + std::string(checks::caution) + "\n";
 }

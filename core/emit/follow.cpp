@@ -17,7 +17,7 @@ namespace {
 
 /// Widths at which the converted sizes are compared with those before, in each band.
 constexpr int probes = 64;
-/// CSS px; less is not told.
+/// Smallest difference of size that is reported, CSS px.
 constexpr double noticeable = 0.05;
 
 class BandFollow {

@@ -36,7 +36,7 @@ public:
     }
 
 private:
-    /// The shortest text that reads back to the same number. JSON has no infinities: 0 stands for them.
+    /// The shortest text that is read as the same number. JSON has no infinities; they become 0.
     void number(double value) {
         std::array<char, 32> digits{};
         const auto end =
@@ -74,7 +74,7 @@ private:
 
     void part(const layout::Layout& laid, const layout::LaidPart& part) {
         text_ += "{\"kind\": ";
-        text_ += part.picture ? "\"picture\"" : roles_[part.style];
+        text_ += part.picture ? "\"picture\"" : roles_[part.role];
         text_ += ", \"box\": ";
         box(part.box);
         if (!part.picture) {

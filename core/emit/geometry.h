@@ -9,14 +9,15 @@
 
 namespace tenter::emit {
 
+/// The first fields of the JSON.
 struct GeometryHead {
-    std::string project;  ///< the file as given
-    std::string variant;  ///< its class
-    std::string engine;   ///< break profile
+    std::string project;  ///< name of the file as given
+    std::string variant;  ///< class of the variant
+    std::string engine;   ///< name of the break profile
 };
 
-/// Lays out at each of `widths` (CSS px) and hands the JSON to `sink` piece by piece, so that a hundred
-/// thousand layouts need no memory. Numbers are in full double precision.
+/// Lays out the row at each of `widths` (CSS px) and passes the JSON to `sink` in pieces, so that many
+/// layouts need little memory. Numbers have full double precision.
 void writeGeometry(const layout::PreparedRow& row, const GeometryHead& head,
                    const std::vector<double>& widths, const std::function<void(const std::string&)>& sink);
 

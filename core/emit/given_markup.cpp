@@ -37,30 +37,31 @@ public:
         return markup::printed(tree_, row_.classElement) + "\n";
     }
 
-    /// The whole tree, its words and pictures as they are.
+    /// The whole tree with its own text and pictures.
     Tree marked(std::size_t variant) {
-        keepsWords_ = true;
+        keepsText_ = true;
         write(variant);
         return std::move(tree_);
     }
 
 private:
     void write(std::size_t variant) {
-        exchangeClass(tree_[row_.classElement], project_.variants[row_.variant].className,
-                      project_.variants[variant].className);
+        replaceClass(tree_[row_.classElement], project_.variants[row_.variant].className,
+                     project_.variants[variant].className);
         if (options_.marked) setAttribute(tree_[row_.row], "data-tenter-row", "");
         if (row_.cards.size() != project_.cards.size())
-            differs("/cards", std::to_string(project_.cards.size()) + " cards are in the project and " +
-                                  std::to_string(row_.cards.size()) + " in its given markup");
+            differs("/cards", "The project has " + std::to_string(project_.cards.size()) +
+                                  " cards, but the imported markup has " + std::to_string(row_.cards.size()) +
+                                  ".");
         for (std::size_t c = 0; c < std::min(row_.cards.size(), project_.cards.size()); ++c)
             writeCard(c);
     }
 
     void differs(const std::string& place, const std::string& what) {
-        problems_.push_back({"", place, what, "take the page's row in again, or change the cards back"});
+        problems_.push_back({"", place, what, "Import the row again, or change the cards back."});
     }
 
-    static void exchangeClass(markup::Node& node, const std::string& from, const std::string& to) {
+    static void replaceClass(markup::Node& node, const std::string& from, const std::string& to) {
         std::string classes;
         for (const std::string_view name : node.classes())
             classes += (classes.empty() ? "" : " ") + (name == from ? to : std::string(name));
@@ -73,9 +74,9 @@ private:
         const std::string place = "/cards/" + std::to_string(c);
         if (options_.marked) setAttribute(tree_[given.node], "data-tenter-card", std::to_string(c));
         if (given.parts.size() != card.parts.size())
-            differs(place + "/parts",
-                    std::to_string(card.parts.size()) + " parts are in the project's card and " +
-                        std::to_string(given.parts.size()) + " in that of its given markup");
+            differs(place + "/parts", "The card has " + std::to_string(card.parts.size()) +
+                                          " parts, but the one in the imported markup has " +
+                                          std::to_string(given.parts.size()) + ".");
         for (std::size_t p = 0; p < std::min(given.parts.size(), card.parts.size()); ++p) {
             const NodeId node = given.parts[p].node;
             const std::string at = place + "/parts/" + std::to_string(p);
@@ -84,15 +85,15 @@ private:
             const auto* picture = std::get_if<project::PicturePart>(&card.parts[p]);
             const auto* text = std::get_if<project::TextPart>(&card.parts[p]);
             if (picture != nullptr && given.parts[p].role == "picture") {
-                if (!keepsWords_) writePicture(node, *picture, at);
+                if (!keepsText_) writePicture(node, *picture, at);
             } else if (text != nullptr && given.parts[p].role == text->role) {
-                if (!keepsWords_)
+                if (!keepsText_)
                     writeText(node, *text);
                 else if (markup::textPartOf(row_.tree, node, text->role).copy != text->copy)
-                    differs(at, "the page's words are others than the project's");
+                    differs(at, "The text on the page differs from the text in the project.");
             } else
-                differs(at, "the part is " + (text != nullptr ? text->role : std::string("a picture")) +
-                                " in the project and " + given.parts[p].role + " in its given markup");
+                differs(at, "The part is a " + (text != nullptr ? text->role : std::string("picture")) +
+                                " in the project, but a " + given.parts[p].role + " in the imported markup.");
         }
     }
 
@@ -144,7 +145,7 @@ private:
     const MarkupOptions& options_;
     project::Problems& problems_;
     Tree tree_;
-    bool keepsWords_ = false;
+    bool keepsText_ = false;
 };
 
 }  // namespace

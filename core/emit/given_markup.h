@@ -1,4 +1,4 @@
-// The row's markup where a page prints it already.
+// The markup of an imported row.
 #pragma once
 
 #include <string>
@@ -8,14 +8,14 @@
 
 namespace tenter::emit {
 
-/// The given row with the class of `variant`, and with the project's copy where that has been edited since
-/// the page's row was taken in. Told in `problems`: cards or parts that the markup has not.
+/// The given row with the class of `variant`, and with the project's text where it has been edited since the
+/// import. Cards or parts that the markup does not have are problems.
 std::string writeGivenMarkup(const project::Project& project, std::size_t variant,
                              const markup::GivenRow& row, const MarkupOptions& options,
                              project::Problems& problems);
 
-/// The tree that `row` was found in, with the class of `variant` and each part marked as in an exported page;
-/// its words and pictures stay. Told in `problems`: where they are others than the project's.
+/// The tree of `row` with the class of `variant` and with each part marked as in an exported page. Its text
+/// and pictures stay; differences from the project's text are problems.
 markup::Tree markedPage(const project::Project& project, std::size_t variant, const markup::GivenRow& row,
                         project::Problems& problems);
 

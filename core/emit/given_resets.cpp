@@ -8,20 +8,22 @@ namespace tenter::emit {
 
 namespace {
 
+/// A neutral declaration that overrides one of a theme.
 struct Reset {
     std::string_view property;
     std::string_view value;
-    std::string_view why;
-    bool usual =
-        false;  ///< common in themes, so said while the theme is not known. Common practice, no source.
+    std::string_view why;  ///< the comment in the stylesheet
+    /// True for a property that themes often set. It is printed if the theme is not known. Common practice,
+    /// no source.
+    bool usual = false;
 };
 
-constexpr std::string_view columns = "the theme's own columns";
-constexpr std::string_view heights = "as tall as its content";
-constexpr std::string_view place = "where it stands in its card";
-constexpr std::string_view measures = "the theme's measure";
-constexpr std::string_view looks = "the theme's look";
-constexpr std::string_view lettering = "the theme's lettering";
+constexpr std::string_view columns = "overrides the theme's columns";
+constexpr std::string_view heights = "as high as its content";
+constexpr std::string_view place = "overrides the theme's position";
+constexpr std::string_view measures = "overrides the theme's width";
+constexpr std::string_view looks = "overrides the theme's look";
+constexpr std::string_view lettering = "overrides the theme's type";
 
 constexpr Reset rowResets[] = {
     {"float", "none", columns, true},
@@ -90,7 +92,7 @@ constexpr Reset textResets[] = {
     {"box-shadow", "none", looks},
     {"opacity", "1", looks},
 };
-/// Inherited, so that whatever stands above may say them.
+/// Inherited properties, which ancestors can set.
 constexpr Reset letterResets[] = {
     {"text-indent", "0", lettering},
     {"white-space", "normal", lettering},
@@ -106,7 +108,7 @@ constexpr Reset letterResets[] = {
     {"font-size-adjust", "none", lettering},
     {"text-shadow", "none", looks},
 };
-/// A box around the row that takes no room.
+/// For elements around the row, which take no room.
 constexpr Reset outerResets[] = {
     {"display", "block", columns},    {"width", "auto", columns},       {"min-width", "0", columns},
     {"max-width", "none", columns},   {"height", "auto", heights},      {"min-height", "0", heights},
@@ -114,7 +116,7 @@ constexpr Reset outerResets[] = {
     {"border", "0", columns},         {"float", "none", columns, true}, {"position", "static", place},
     {"overflow", "visible", heights}, {"columns", "auto", columns},     {"transform", "none", place},
 };
-/// A link around parts stays a box, for its focus ring.
+/// For a link around parts, which stays a box for its focus outline.
 constexpr Reset linkResets[] = {
     {"float", "none", place},         {"position", "static", place},
     {"flex", "0 1 auto", place},      {"order", "0", place},
@@ -127,7 +129,7 @@ constexpr Reset linkResets[] = {
     {"padding", "0", place},          {"border", "0", looks},
     {"transform", "none", place},
 };
-/// Words within a part are as the part.
+/// For elements inside a part, whose type is that of the part.
 constexpr Reset innerResets[] = {
     {"display", "inline", lettering},
     {"float", "none", lettering},
@@ -146,12 +148,12 @@ constexpr Reset innerResets[] = {
     {"word-break", "inherit", lettering},
     {"overflow-wrap", "inherit", lettering},
 };
-/// The same of what is no emphasis of its own.
+/// For elements inside a part that are not emphasis.
 constexpr Reset plainResets[] = {
     {"font-weight", "inherit", lettering},
     {"font-style", "inherit", lettering},
 };
-/// What is no link, whose look has rules of its own.
+/// For elements inside a part that are not links; links have rules of their own.
 constexpr Reset lookResets[] = {
     {"color", "inherit", looks},
     {"background", "none", looks},
@@ -161,23 +163,23 @@ constexpr Reset lookResets[] = {
 class Resetter {
 public:
     Resetter(const BandScope& scope, Rules& rules)
-        : scope_(scope), rules_(rules), cautious_(!scope.given->knowsTheme()) {}
+        : scope_(scope), rules_(rules), themeUnknown_(!scope.given->knowsTheme()) {}
 
     void run() {
         const std::string row = rowSelector(scope_);
         into(row, rowResets);
         into(row, letterResets);
-        boxes(row, "would be an item of the grid", true);
+        boxes(row, "no extra item in the grid", true);
         const std::string card = partSelector(scope_, "card");
         into(card, cardResets);
         into(card, letterResets);
-        boxes(card, "would stand among the card's parts", true);
+        boxes(card, "no extra part in the card", true);
         const std::string picture = partSelector(scope_, "picture");
         if (!picture.empty()) into(picture, pictureResets);
         for (const RoleUse& use : scope_.uses)
             resetText(use);
         if (!row.empty()) resetOuter();
-        for (const Surround& wrapper : scope_.given->wrappers())
+        for (const ElementGroup& wrapper : scope_.given->wrappers())
             resetWrapper(wrapper);
     }
 
@@ -189,7 +191,7 @@ private:
                 rule.declarations.end())
                 continue;
             rule.reset(property, std::string(reset.value), std::string(reset.why));
-            rule.declarations.back().insisted = reset.usual && cautious_;
+            rule.declarations.back().printedAlways = reset.usual && themeUnknown_;
         }
     }
 
@@ -201,14 +203,14 @@ private:
         }
     }
 
-    /// Boxes that a theme makes before and after an element.
+    /// Resets for boxes that a theme adds before and after an element.
     void boxes(const std::string& selector, const std::string& why, bool usual, bool after = true) {
         for (const char* pseudo : {"::before", "::after"}) {
             if (!after && std::string_view(pseudo) == "::after") continue;
             Rule rule;
             rule.selector = selector + pseudo;
             rule.reset("content", "none", why);
-            rule.declarations.back().insisted = usual && cautious_;
+            rule.declarations.back().printedAlways = usual && themeUnknown_;
             rules_.push_back(std::move(rule));
         }
     }
@@ -217,18 +219,18 @@ private:
         const std::string selector = partSelector(scope_, use.role);
         into(selector, textResets);
         into(selector, letterResets);
-        // A card that is one link has the button's own box after it.
-        boxes(selector, "would stand among its words", false, use.role != "button" || !anyLinked());
-        for (const Surround& inner : scope_.given->within(use.role)) {
+        // A card that is one link needs the `::after` box of the button.
+        boxes(selector, "no extra text", false, use.role != "button" || !anyLinked());
+        for (const ElementGroup& inner : scope_.given->inside(use.role)) {
             Rule rule;
             rule.selector = inner.selector;
             apply(rule, innerResets);
             const bool bold = inner.tag == "strong" || inner.tag == "b";
-            const bool leaning = inner.tag == "em" || inner.tag == "i";
-            if (!bold && !leaning) apply(rule, plainResets);
+            const bool italic = inner.tag == "em" || inner.tag == "i";
+            if (!bold && !italic) apply(rule, plainResets);
             if (inner.tag != "a") apply(rule, lookResets);
             rules_.push_back(std::move(rule));
-            boxes(inner.selector, "would stand among its words", false);
+            boxes(inner.selector, "no extra text", false);
         }
     }
 
@@ -242,10 +244,10 @@ private:
         Rule rule;
         apply(rule, outerResets);
         rules_.push_back(std::move(rule));
-        boxes("", "would stand beside the row", true);
+        boxes("", "no extra box next to the row", true);
     }
 
-    void resetWrapper(const Surround& wrapper) {
+    void resetWrapper(const ElementGroup& wrapper) {
         Rule rule;
         rule.selector = wrapper.selector;
         if (wrapper.tag == "a") {
@@ -254,16 +256,16 @@ private:
             apply(rule, linkResets);
         } else {
             rule.always("display", "contents");
-            rule.declarations.back().remark = "its parts stand in the card's own column";
+            rule.declarations.back().remark = "its parts become items of the card";
         }
         apply(rule, letterResets);
         rules_.push_back(std::move(rule));
-        boxes(wrapper.selector, "would stand among the parts", false);
+        boxes(wrapper.selector, "no extra part", false);
     }
 
     const BandScope& scope_;
     Rules& rules_;
-    bool cautious_;
+    bool themeUnknown_;
 };
 
 }  // namespace

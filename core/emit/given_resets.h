@@ -1,13 +1,13 @@
-// What a theme may say of a row's elements that a stylesheet must take back.
+// Resets for declarations of a theme.
 #pragma once
 
 #include "emit/rules.h"
 
 namespace tenter::emit {
 
-/// Appends, to the rules of row, card, pictures and text, a reset for whatever would move them; then rules
-/// for what stands between them and within them. `scope.given` is there. Every reset is neutral: which are
-/// said, the theme decides.
+/// Adds resets to the rules of row, card, pictures and text, and rules for the elements between them and
+/// inside them. `scope.given` is not null. Every reset is neutral; whether it is printed depends on the
+/// theme.
 void addResets(const BandScope& scope, Rules& rules);
 
 }  // namespace tenter::emit

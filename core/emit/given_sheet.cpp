@@ -28,9 +28,9 @@ markup::SelectorMaker selectorMaker(const markup::GivenRow& row, const project::
     return {row.tree, row.classElement, std::move(variants)};
 }
 
-/// Groups elements of one tag and one set of classes, and finds a selector for each group.
-std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Project& project,
-                                const std::vector<NodeId>& nodes, project::Problems& problems) {
+/// Groups of elements with the same tag and the same classes, each with a selector.
+std::vector<ElementGroup> groupsOf(const markup::GivenRow& row, const project::Project& project,
+                                   const std::vector<NodeId>& nodes, project::Problems& problems) {
     const markup::SelectorMaker maker = selectorMaker(row, project);
     std::map<std::pair<std::string, std::string>, std::vector<NodeId>> groups;
     for (const NodeId node : nodes) {
@@ -38,24 +38,24 @@ std::vector<Surround> surrounds(const markup::GivenRow& row, const project::Proj
         std::vector<NodeId>& group = groups[{row.tree[node].name, classes == nullptr ? "" : *classes}];
         if (std::ranges::find(group, node) == group.end()) group.push_back(node);
     }
-    std::vector<Surround> found;
+    std::vector<ElementGroup> found;
     for (auto& [kind, group] : groups) {
         std::ranges::sort(group);
         const markup::Derived derived = maker.derived(group);
         if (!derived.exact) {
             problems.push_back(
                 {"", "/given/markup",
-                 "no selector tells <" + kind.first + "> elements around or in the parts from others",
-                 "give them a class of their own in the CMS and in the markup"});
+                 "No selector matches only the <" + kind.first + "> elements around or inside the parts.",
+                 "Give them a class of their own in the CMS and in the markup."});
             continue;
         }
-        found.push_back({behindTheClass(derived.selector), kind.first});
+        found.push_back({afterTheClass(derived.selector), kind.first});
     }
     return found;
 }
 
-/// The elements within a part that are shown, but for breaks, which have no box.
-std::vector<NodeId> shownWithin(const markup::Tree& tree, NodeId part) {
+/// The visible elements inside a part, without line breaks, which have no box.
+std::vector<NodeId> shownInside(const markup::Tree& tree, NodeId part) {
     std::vector<NodeId> found;
     for (NodeId at = tree.following(part, part); at != markup::noNode;) {
         const markup::Node& node = tree[at];
@@ -66,7 +66,7 @@ std::vector<NodeId> shownWithin(const markup::Tree& tree, NodeId part) {
     return found;
 }
 
-/// CSS Text 3, CSS Fonts 4, CSS Text Decoration 4: the propdef tables say which properties are inherited.
+/// CSS Text 3, CSS Fonts 4, CSS Text Decoration 4: the property tables say which properties are inherited.
 constexpr std::array<std::string_view, 18> inheritedProperties{
     "text-indent",         "white-space",          "word-break",
     "line-break",          "font-variant-caps",    "font-variant-ligatures",
@@ -83,8 +83,10 @@ bool isInherited(const std::string& property) {
 
 std::optional<GivenSheet> GivenSheet::of(const project::Project& project, project::Problems& problems) {
     if (!project.given) {
-        problems.push_back({"", "/given", "the project has no given markup",
-                            "take a page's row in with tenter-cli adopt, or use our own markup"});
+        problems.push_back(
+            {"", "/given", "The project has no imported row.",
+             "Import one (File › Import row from page…, or tenter-cli adopt), or use Tenter's own "
+             "markup."});
         return std::nullopt;
     }
     std::optional<markup::GivenRow> row = markup::givenRow(project, problems);
@@ -103,13 +105,13 @@ GivenSheet::GivenSheet(markup::GivenRow row, const project::Project& project, pr
         for (const markup::GivenPart& part : card.parts) {
             around.insert(around.end(), part.wrappers.begin(), part.wrappers.end());
             if (part.role == "picture") continue;
-            const std::vector<NodeId> found = shownWithin(row_->tree, part.node);
+            const std::vector<NodeId> found = shownInside(row_->tree, part.node);
             inside[part.role].insert(inside[part.role].end(), found.begin(), found.end());
         }
     }
-    wrappers_ = surrounds(*row_, project, around, problems);
+    wrappers_ = groupsOf(*row_, project, around, problems);
     for (const auto& [role, nodes] : inside)
-        within_[role] = surrounds(*row_, project, nodes, problems);
+        inside_[role] = groupsOf(*row_, project, nodes, problems);
     findOwnPictures(project, problems);
 }
 
@@ -129,27 +131,26 @@ void GivenSheet::findOwnPictures(const project::Project& project, project::Probl
     for (const auto& [own, nodes] : alike) {
         const markup::Derived derived = maker.derived(nodes);
         if (derived.exact)
-            ownPictures_.push_back({behindTheClass(derived.selector), own.first, own.second});
+            ownPictures_.push_back({afterTheClass(derived.selector), own.first, own.second});
         else
             problems.push_back({"", "/given/markup",
-                                "no selector tells the pictures with a ratio or a focal point of their own "
-                                "from the others",
-                                "give them a class of their own in the CMS and in the markup"});
+                                "No selector matches only the pictures with their own ratio or focal point.",
+                                "Give them a class of their own in the CMS and in the markup."});
     }
 }
 
-const std::vector<Surround>& GivenSheet::within(const std::string& role) const {
-    static const std::vector<Surround> none;
-    const auto found = within_.find(role);
-    return found == within_.end() ? none : found->second;
+const std::vector<ElementGroup>& GivenSheet::inside(const std::string& role) const {
+    static const std::vector<ElementGroup> none;
+    const auto found = inside_.find(role);
+    return found == inside_.end() ? none : found->second;
 }
 
-void GivenSheet::settle(const BandScope& scope, Rules& rules) const {
+void GivenSheet::adaptToTheme(const BandScope& scope, Rules& rules) const {
     addResets(scope, rules);
     for (Rule& rule : rules)
-        settleRule(scope, rule);
+        adaptRule(scope, rule);
     strengthenOwnPictures(scope, rules);
-    // What holds under the pointer must win over what holds always.
+    // A rule for hover must override the rule without hover.
     for (Rule& rule : rules) {
         const std::size_t state = rule.selector.find_last_of(':');
         if (state == std::string::npos) continue;
@@ -159,7 +160,7 @@ void GivenSheet::settle(const BandScope& scope, Rules& rules) const {
     }
 }
 
-/// What one picture has of its own must win over what all have, in narrower bands too.
+/// Makes the rule of some pictures more specific than that of all pictures, in narrower bands too.
 void GivenSheet::strengthenOwnPictures(const BandScope& scope, Rules& rules) const {
     const auto all = std::ranges::find(rules, partSelector(scope, "picture"), &Rule::selector);
     if (all == rules.end()) return;
@@ -173,7 +174,7 @@ void GivenSheet::strengthenOwnPictures(const BandScope& scope, Rules& rules) con
         return strength;
     };
     for (const OwnPicture& own : ownPictures_) {
-        // The last: if all pictures are alike, both rules have one selector.
+        // The last rule: if the selectors of both rules are the same, the one for some pictures follows.
         const auto rule = std::ranges::find(rules.rbegin(), rules.rend(), own.selector, &Rule::selector);
         if (rule == rules.rend()) continue;
         rule->strength.ids = std::max(rule->strength.ids, all->strength.ids);
@@ -182,7 +183,7 @@ void GivenSheet::strengthenOwnPictures(const BandScope& scope, Rules& rules) con
     }
 }
 
-void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
+void GivenSheet::adaptRule(const BandScope& scope, Rule& rule) const {
     const std::string own = "." + cssIdentifier(scope.project.variants[row_->variant].className);
     css::Problems unread;
     const auto list = css::readSelectors(own + rule.selector, unread);
@@ -193,35 +194,37 @@ void GivenSheet::settleRule(const BandScope& scope, Rule& rule) const {
     const markup::TreeElements elements(row_->tree);
     for (NodeId at = row_->classElement; at != markup::noNode;
          at = row_->tree.following(at, row_->classElement))
-        if (!row_->tree[at].isText() && css::matches(selector, elements, at, markup::whatReadersDo))
+        if (!row_->tree[at].isText() && css::matches(selector, elements, at, markup::dynamicPseudoClasses))
             subjects.nodes.push_back(at);
 
     css::Specificity ours = css::specificityOf(selector);
-    markup::ThemeSays strongest;
+    markup::ThemeValue strongest;
     for (Declaration& declaration : rule.declarations) {
         const bool fromAbove = isInherited(declaration.property) &&
                                (declaration.remark.empty() || rule.selector == rowSelector(scope));
-        const markup::ThemeSays says =
-            facts_.says(subjects, declaration.property, declaration.value, fromAbove);
-        declaration.insisted = declaration.insisted || says.otherwise;
-        declaration.important = says.important;
-        if (says.important && declaration.remark.empty())
-            declaration.remark = "the theme's own, or a style attribute, leaves no other way";
-        if (!says.insists.empty())
-            declaration.note = "The theme insists on its own " + declaration.property + " by " +
-                               project::inQuotes(says.insists) +
-                               ", !important in a layer or a style attribute: no stylesheet can say "
-                               "otherwise; take it out of the theme";
-        if (!says.selector.empty() && (strongest.selector.empty() || strongest.most < says.most))
-            strongest = says;
+        const markup::ThemeValue theme =
+            facts_.valueOf(subjects, declaration.property, declaration.value, fromAbove);
+        declaration.printedAlways = declaration.printedAlways || theme.differs;
+        declaration.important = theme.important;
+        if (theme.important && declaration.remark.empty())
+            declaration.remark = "the theme marks it important or sets it in a style attribute";
+        if (!theme.unbeatable.empty())
+            declaration.note =
+                "No stylesheet can override the theme's " + declaration.property + ": " +
+                project::inQuotes(theme.unbeatable) +
+                " sets it with !important in a layer or in a style attribute. Remove it from the "
+                "theme.";
+        if (!theme.selector.empty() && (strongest.selector.empty() || strongest.most < theme.most))
+            strongest = theme;
     }
     if (strongest.selector.empty() || !(ours < strongest.most)) return;
     rule.strength.ids = std::max(0, strongest.most.a - ours.a);
     ours.a += rule.strength.ids;
     for (; ours < strongest.most; ++ours.b)
         ++rule.strength.classes;
-    rule.declarations.front().note += (rule.declarations.front().note.empty() ? "" : " ") +
-                                      ("As strong as the theme's " + project::inQuotes(strongest.selector));
+    rule.declarations.front().note +=
+        (rule.declarations.front().note.empty() ? "" : " ") +
+        ("As specific as the theme's selector " + project::inQuotes(strongest.selector) + ".");
 }
 
 }  // namespace tenter::emit

@@ -10,7 +10,7 @@ using units::Unit;
 
 namespace {
 
-/// The order in which a person would write the terms: what is relative to the box or the type first.
+/// The order of terms: units relative to the box or to the type come first.
 constexpr std::array<Unit, 6> order{Unit::Percent, Unit::Em, Unit::Rem, Unit::Px, Unit::Vw, Unit::Cqi};
 
 }  // namespace

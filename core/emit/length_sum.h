@@ -1,4 +1,4 @@
-// Sums of lengths of different units.
+// Sums of lengths in different units.
 #pragma once
 
 #include <array>
@@ -16,18 +16,18 @@ public:
     /// Adds `factor` times `length`; keywords add nothing.
     LengthSum& add(const units::Length& length, double factor = 1);
     LengthSum& add(const LengthSum& other, double factor = 1);
-    /// The sum of one unit.
+    /// The sum in one unit.
     [[nodiscard]] double of(units::Unit unit) const { return values_[static_cast<std::size_t>(unit)]; }
     [[nodiscard]] bool hasPercent() const { return of(units::Unit::Percent) != 0; }
     [[nodiscard]] bool isZero() const;
     /// `0`, `1.5em`, `calc(2em + 40%)`.
     [[nodiscard]] std::string css() const;
-    /// The same as it stands within a `calc()`: `1.5em`, `(2em + 40%)`.
+    /// The same for use inside a `calc()`: `1.5em`, `(2em + 40%)`.
     [[nodiscard]] std::string term() const;
 
 private:
     [[nodiscard]] std::string terms(int& count) const;
-    std::array<double, 6> values_{};  ///< by units::Unit, keywords left out
+    std::array<double, 6> values_{};  ///< by units::Unit, without keywords
 };
 
 }  // namespace tenter::emit

@@ -1,5 +1,4 @@
-// Links: under the pointer, with the keyboard, and stretched over their card. Media Queries 4 § 6.1,
-// Selectors 4 § 9.4.
+// Links: hover, keyboard focus, and links that cover their card. Media Queries 4 § 6.1, Selectors 4 § 9.4.
 #include "emit/rules.h"
 #include "emit/values.h"
 
@@ -11,7 +10,7 @@ namespace {
 
 constexpr units::Colour clear{0, 0, 0, 0};
 
-/// Links within text take its colour and its type, whatever the theme gives links.
+/// A link inside text has the colour and the type of the text, not those of the theme's links.
 void addInnerLink(const RoleUse& use, const std::string& selector, Rules& rules) {
     Rule rule;
     rule.selector = selector;
@@ -21,18 +20,18 @@ void addInnerLink(const RoleUse& use, const std::string& selector, Rules& rules)
     rules.push_back(std::move(rule));
 }
 
-/// Returns true if anything changes under the pointer.
+/// Adds the hover rule. True if it changes anything.
 bool addHover(const TextStyle& style, bool button, const std::string& selector, Rules& rules) {
     const auto css = [](const std::optional<units::Colour>& colour) { return colour.value_or(clear).css(); };
     const auto under = [&](const std::optional<units::Colour>& hover,
                            const std::optional<units::Colour>& rest) { return css(hover ? hover : rest); };
     Rule rule;
     rule.selector = selector + ":hover";
-    rule.when = When::Hovering;
+    rule.when = When::Hover;
     rule.unless(css(style.colour), "color", under(style.hover.colour, style.colour));
     if (button) {
         rule.unless(css(style.background), "background", under(style.hover.background, style.background));
-        // Without a border its colour is not seen.
+        // Without a border its colour is not visible.
         const bool bordered = style.border.width && !style.border.width->isZero();
         rule.unless(
             css(style.border.colour), "border-color",
@@ -49,7 +48,7 @@ bool addHover(const TextStyle& style, bool button, const std::string& selector, 
 void addTransition(bool needed, const std::string& selector, Rules& rules) {
     Rule rule;
     rule.selector = selector;
-    rule.when = When::MotionWelcome;
+    rule.when = When::MotionAllowed;
     rule.always("transition", "color 0.15s, background-color 0.15s, border-color 0.15s");
     rule.needed = needed;
     rules.push_back(std::move(rule));
@@ -65,7 +64,7 @@ void addFocus(const TextStyle& style, const std::string& selector, Rules& rules)
     rules.push_back(std::move(rule));
 }
 
-void addStretched(const BandScope& scope, const std::string& selector, Rules& rules) {
+void addCardLink(const BandScope& scope, const std::string& selector, Rules& rules) {
     const bool linked = scope.settings.card.linked.value_or(false);
     Rule rule;
     rule.selector = selector + "::after";
@@ -85,7 +84,7 @@ void addLinkRules(const BandScope& scope, const RoleUse& use, Rules& rules) {
     const std::string own = partSelector(scope, use.role);
     const std::string link = button ? own : own + " a";
     if (!button) addInnerLink(use, link, rules);
-    if (button) addStretched(scope, own, rules);
+    if (button) addCardLink(scope, own, rules);
     addFocus(*style, link, rules);
     const bool changes = addHover(*style, button, link, rules);
     addTransition(changes, link, rules);

@@ -23,7 +23,7 @@ std::string attribute(const std::string& name, const std::string& value) {
 class MarkupWriter {
 public:
     MarkupWriter(const project::Project& project, const MarkupOptions& options, project::Problems& problems)
-        : project_(project), options_(options), problems_(problems), stands_(standsNeedClasses(project)) {}
+        : project_(project), options_(options), problems_(problems), stands_(positionsNeedClasses(project)) {}
 
     std::string row(const std::string& className) {
         std::string opening =
@@ -56,7 +56,7 @@ private:
             if (options_.marked)
                 mark = attribute("data-tenter-part", std::to_string(index) + "." + std::to_string(i));
             if (const auto* shown = std::get_if<PicturePart>(&card.parts[i])) {
-                picture(*shown, pictureStand(card, i), place, mark);
+                picture(*shown, picturePosition(card, i), place, mark);
             } else {
                 text(std::get<TextPart>(card.parts[i]), place, mark);
             }
@@ -64,7 +64,7 @@ private:
         line(1, "</article>");
     }
 
-    void picture(const PicturePart& part, const PictureStand& stand, const std::string& place,
+    void picture(const PicturePart& part, const PicturePosition& stand, const std::string& place,
                  const std::string& mark) {
         std::string classes = partClass("picture");
         if (stands_) classes += " " + partClass("picture-" + stand.word());
@@ -88,7 +88,8 @@ private:
         if (part.role == "heading") tag = "h" + std::to_string(project_.headingLevel);
         std::string link;
         if (isWholeLink(part)) link = attribute("href", address(part.link, place + "/link"));
-        // Only what can be followed or pressed may be named otherwise than its text. WAI-ARIA 1.2 § 5.2.8.6.
+        // Only links and buttons can have an accessible name that differs from their text. WAI-ARIA 1.2
+        // § 5.2.8.6.
         if (isWholeLink(part) && !part.name.empty()) link += attribute("aria-label", part.name);
         std::string out = "<" + tag + attribute("class", partClass(part.role));
         if (button) out += link;
@@ -102,7 +103,7 @@ private:
         line(2, out + "</" + tag + ">");
     }
 
-    /// Within a link no other can stand. HTML § 4.5.1.
+    /// A run as HTML. A link inside a link is not allowed. HTML § 4.5.1.
     std::string run(const Run& run, bool withinLink, const std::string& place) {
         switch (run.kind) {
             case Run::Kind::Break:
@@ -123,8 +124,9 @@ private:
     std::string address(const std::string& said, const std::string& place) {
         if (said.empty()) return "#";
         if (project::isSafeAddress(said)) return said;
-        problems_.push_back({"", place, "\"" + said + "\" is no address a link may lead to",
-                             "use http, https, mailto, tel, a relative address or #…; # stands there now"});
+        problems_.push_back({"", place,
+                             "The link address \"" + said + "\" is not allowed; the page has # instead.",
+                             "Use http, https, mailto, tel, a relative address or #…."});
         return "#";
     }
 
@@ -146,8 +148,8 @@ std::string markup(const project::Project& project, std::size_t variant) {
     if (variant >= project.variants.size()) return {};
     MarkupOptions options;
     options.address = [](const PicturePart& part, const std::string&) { return pathAddress(part.file); };
-    project::Problems untold;
-    return writeMarkup(project, variant, options, untold);
+    project::Problems ignored;
+    return writeMarkup(project, variant, options, ignored);
 }
 
 }  // namespace tenter::emit

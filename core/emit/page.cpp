@@ -13,7 +13,7 @@ namespace tenter::emit {
 
 namespace {
 
-/// A class for what the row sits in that no variant has.
+/// A class name for the container that no variant has.
 std::string containerClass(const project::Project& project) {
     std::string name = "container";
     while (project.findVariant(name))
@@ -21,7 +21,7 @@ std::string containerClass(const project::Project& project) {
     return name;
 }
 
-/// What a theme would say about the page around the row.
+/// The rules that a theme would have for the page around the row.
 std::string scaffold(const project::Page& page, const std::string& container) {
     std::string out = "html {\n  font-size: " + units::number(page.rem()) + "px;\n";
     if (page.scrollbar.always) out += "  overflow-y: scroll;\n";
@@ -60,8 +60,8 @@ std::string page(const project::Project& project, std::size_t variant, const std
     std::optional<markup::GivenRow> given;
     std::optional<std::string> sheet;
     if (project.given) {
-        project::Problems untold;  // the stylesheet's row is the same, and tells the same
-        given = markup::givenRow(project, untold);
+        project::Problems known;  // the same problems as those of the stylesheet
+        given = markup::givenRow(project, known);
         sheet = givenStylesheet(fonts.project, options, problems);
     } else {
         sheet = stylesheet(fonts.project, options);
@@ -75,9 +75,10 @@ std::string page(const project::Project& project, std::size_t variant, const std
     marked.address = [&](const project::PicturePart& part, const std::string& place) {
         const EmbeddedPicture picture = embedPicture(folder / std::filesystem::path(part.file));
         if (picture.trouble.empty()) return picture.address;
-        problems.push_back(
-            {"", place + "/picture", "\"" + part.file + "\" " + picture.trouble,
-             "put the file there or choose another; an empty picture of its size stands there now"});
+        problems.push_back({"", place + "/picture",
+                            "The picture file \"" + part.file + "\" " + picture.trouble +
+                                "; the page shows an empty picture instead.",
+                            "Put the file there, or choose another."});
         return emptyPicture(part.width, part.height);
     };
     out += "<body>\n<div class=\"" + html(container) + "\">\n";

@@ -1,4 +1,4 @@
-// A page of the row alone, self-contained.
+// A self-contained page of the row alone.
 #pragma once
 
 #include <filesystem>
@@ -6,16 +6,17 @@
 
 #include "project/problem.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::emit {
 
-/// HTML with the row in its markup (the given one, if the project has it) and stylesheet, pictures and the
-/// fonts of the measurement embedded. No script, no request. Empty, with problems, if given markup is no row.
+/// HTML of the row in its markup (the given one if the project has it), with its stylesheet, and with
+/// pictures and the fonts of the measurement embedded. No scripts, no requests. Empty, with problems, if the
+/// given markup contains no row.
 std::string page(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                  text::ParagraphStore& store, project::Problems& problems);
 
-/// The row's markup alone.
+/// The markup of the row alone.
 std::string markup(const project::Project& project, std::size_t variant);
 
 }  // namespace tenter::emit

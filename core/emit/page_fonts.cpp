@@ -28,7 +28,7 @@ void addOnce(Families& list, const std::string& family) {
     if (!contains(list, family)) list.push_back(family);
 }
 
-/// The face alone, out of a collection: browsers read only single fonts from a `data:` address.
+/// The bytes of a single face of a font collection: browsers read only single fonts from a `data:` address.
 std::string singleFont(const text::Face& face) {
     if (!face.bytes().starts_with("ttcf")) return face.bytes();
     hb_face_t* source = hb_font_get_face(face.font());
@@ -79,9 +79,9 @@ void collect(const text::Paragraph& paragraph, std::size_t cluster, std::set<cha
     }
 }
 
-/// What one role uses in one band.
+/// The families that one role uses in one band.
 struct RoleFonts {
-    Families listed;    ///< named in the role's list
+    Families listed;    ///< named in the list of the role
     Families standIns;  ///< for generic families, and the default
     Families fallbacks;
 };
@@ -112,8 +112,8 @@ private:
     FaceRule& rule(const std::string& family, const text::FacePtr& face) {
         for (FaceRule& known : rules_)
             if (known.family == family && known.face->file() == face->file() &&
-                known.face->index() == face->index() && known.face->leastWeight() == face->leastWeight() &&
-                known.face->mostWeight() == face->mostWeight())
+                known.face->index() == face->index() && known.face->minWeight() == face->minWeight() &&
+                known.face->maxWeight() == face->maxWeight())
                 return known;
         return rules_.emplace_back(FaceRule{family, face, {}});
     }
@@ -121,7 +121,7 @@ private:
     std::vector<FaceRule>& rules_;
 };
 
-/// The role's list with only what was used, in its order, and the generic families it had.
+/// The list of the role with only the families used, in its order, and with its generic families.
 Families rewritten(const Families& list, const RoleFonts& fonts) {
     Families out;
     Families generics;
@@ -164,8 +164,8 @@ std::string unicodeRange(const std::set<char32_t>& characters) {
 std::string FaceRule::css() const {
     const std::string bytes = singleFont(*face);
     const bool cff = bytes.starts_with("OTTO");
-    std::string weight = units::number(face->leastWeight());
-    if (face->mostWeight() != face->leastWeight()) weight += " " + units::number(face->mostWeight());
+    std::string weight = units::number(face->minWeight());
+    if (face->maxWeight() != face->minWeight()) weight += " " + units::number(face->maxWeight());
     std::string out = "@font-face {\n  font-family: " + cssString(family) + ";\n  src: url(\"" +
                       dataAddress(cff ? "font/otf" : "font/ttf", bytes) + "\") format(\"" +
                       (cff ? "opentype" : "truetype") + "\");\n  font-weight: " + weight +
@@ -176,7 +176,7 @@ std::string FaceRule::css() const {
 
 PageFonts pageFonts(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {
     PageFonts out{project, {}};
-    // An engine may need a fallback where another makes a letter of its parts.
+    // One engine may draw a letter with a fallback face that another composes from a letter and its mark.
     std::vector<layout::PreparedRow> rows;
     for (const text::BreakProfile* profile : text::profiles())
         rows.emplace_back(project, variant, store, *profile);
@@ -188,7 +188,7 @@ PageFonts pageFonts(const project::Project& project, std::size_t variant, text::
             const layout::Layout laid = layout::layOut(each, widthIn(project.variants[variant], band));
             for (const layout::LaidPart& part : laid.parts) {
                 if (part.paragraph == nullptr) continue;
-                const std::string& role = row.roles()[part.style];
+                const std::string& role = row.roles()[part.role];
                 const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
                 collector.add(*part.paragraph, list, used[role]);
             }

@@ -1,4 +1,4 @@
-// The fonts of a measurement, for a page that is to be laid out with the very same files.
+// The fonts of a measurement, so that a page is laid out with the same files.
 #pragma once
 
 #include <set>
@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::emit {
 
@@ -14,22 +14,22 @@ namespace tenter::emit {
 struct FaceRule {
     std::string family;
     text::FacePtr face;
-    /// The characters it is for; empty: all it has.
+    /// The characters that the rule is for; empty: all characters of the font.
     std::set<char32_t> characters;
     [[nodiscard]] std::string css() const;
 };
 
-/// A project whose family lists name only fonts that are declared with it: what the lists found keeps its
-/// name, what stood in for a generic family or for missing characters gets a name of its own.
+/// A project whose family lists name only fonts of `faces`. Fonts found by their names keep them; fonts used
+/// for a generic family or for missing characters get new names.
 struct PageFonts {
     project::Project project;
     std::vector<FaceRule> faces;
 };
 
-/// Faces of every paragraph of variant `variant` in every band.
+/// The faces of all paragraphs of variant `variant` in all bands.
 PageFonts pageFonts(const project::Project& project, std::size_t variant, text::ParagraphStore& store);
 
-/// Characters as a `unicode-range`: `U+41-5A, U+20AC`. CSS Fonts 4 § 4.5.
+/// The characters as a `unicode-range`: `U+41-5A, U+20AC`. CSS Fonts 4 § 4.5.
 std::string unicodeRange(const std::set<char32_t>& characters);
 
 }  // namespace tenter::emit

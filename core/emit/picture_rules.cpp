@@ -1,4 +1,4 @@
-// Pictures: the card's full inner width, cropped to a ratio; to the card's edges; or beside the rest.
+// Pictures: as wide as the content of the card and cropped to a ratio, full-bleed, or beside the text.
 #include <algorithm>
 #include <array>
 #include <string_view>
@@ -11,8 +11,8 @@ namespace tenter::emit {
 
 namespace {
 
-/// What depends on how a picture stands in its card. Said in one rule only, so that no media query of one
-/// class undoes the other.
+/// The declarations that depend on the position of a picture in its card. They are in one rule only, so that
+/// a media query for one class does not override another class.
 constexpr std::array<std::string_view, 7> standing{"position", "inset-block", "inset-inline-start", "width",
                                                    "height",   "margin",      "border-radius"};
 
@@ -26,7 +26,7 @@ std::string negative(const LengthSum& sum) {
 
 class PictureRule {
 public:
-    PictureRule(const BandScope& scope, PictureStand stand)
+    PictureRule(const BandScope& scope, PicturePosition stand)
         : scope_(scope),
           card_(scope.settings.card),
           picture_(scope.settings.picture),
@@ -70,7 +70,7 @@ private:
         const CardSides padding = cardSides(card_);
         return withinPaddingBox(card_, scope_.project.rightToLeft ? padding.right : padding.left).css();
     }
-    /// The card's height less its padding: a replaced element does not stretch between its insets.
+    /// The height of the card without its padding. A replaced element does not stretch between its insets.
     [[nodiscard]] std::string filledHeight() const {
         if (bleeds_) return "100%";
         const CardSides padding = cardSides(card_);
@@ -87,7 +87,7 @@ private:
         }
         return whole.add(sumOf(picture_.margin.left), -1).add(sumOf(picture_.margin.right), -1).css();
     }
-    /// The same without a percentage. Margins' percentages are of the card's content width.
+    /// The same without percentages. Percentages of margins refer to the content width of the card.
     [[nodiscard]] std::string widthInRow() const {
         LengthSum width = contentInRow(scope_, bleeds_);
         if (bleeds_) return width.css();
@@ -105,7 +105,7 @@ private:
                      stand_.last ? negative(padding.bottom) : sumOf(picture_.margin.bottom).css(),
                      negative(padding.left));
     }
-    /// The picture's own corners, and the card's where it touches them.
+    /// The corner radii of the picture; those of the card where the picture touches its corners.
     [[nodiscard]] std::string radius() const {
         std::string own = sumOf(picture_.radius).css();
         if (!bleeds_) return own;
@@ -122,7 +122,7 @@ private:
     const BandScope& scope_;
     const project::CardSettings& card_;
     const project::PictureSettings& picture_;
-    PictureStand stand_;
+    PicturePosition stand_;
     bool beside_;
     bool absolute_;
     bool bleeds_;
@@ -131,11 +131,11 @@ private:
 }  // namespace
 
 void addPictureRules(const BandScope& scope, Rules& rules) {
-    const std::vector<PictureStand> stands = pictureStands(scope.project);
+    const std::vector<PicturePosition> stands = picturePositions(scope.project);
     if (stands.empty()) return;
     Rule all = PictureRule(scope, stands.front()).make();
     all.selector = partSelector(scope, "picture");
-    if (scope.given != nullptr || !standsNeedClasses(scope.project)) {
+    if (scope.given != nullptr || !positionsNeedClasses(scope.project)) {
         rules.push_back(std::move(all));
         if (scope.given == nullptr) return;
         for (const OwnPicture& own : scope.given->ownPictures()) {
@@ -144,14 +144,14 @@ void addPictureRules(const BandScope& scope, Rules& rules) {
             if (!own.ratio.empty()) rule.always("aspect-ratio", own.ratio);
             if (!own.objectPosition.empty()) rule.always("object-position", own.objectPosition);
             for (Declaration& declaration : rule.declarations)
-                declaration.remark = "its own";
+                declaration.remark = "only for this picture";
             rules.push_back(std::move(rule));
         }
         return;
     }
     std::erase_if(all.declarations, isStanding);
     rules.push_back(std::move(all));
-    for (const PictureStand& stand : stands) {
+    for (const PicturePosition& stand : stands) {
         Rule own = PictureRule(scope, stand).make();
         own.selector = partSelector(scope, "picture-" + stand.word());
         std::erase_if(own.declarations, [](const Declaration& d) { return !isStanding(d); });

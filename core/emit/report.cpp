@@ -1,11 +1,10 @@
 #include "emit/report.h"
 
 #include <algorithm>
-#include <string_view>
 #include <vector>
 
 #include "checks/checks.h"
-#include "checks/telling_widths.h"
+#include "checks/key_widths.h"
 #include "css/breakpoints.h"
 #include "emit/findings.h"
 #include "emit/room_for_copy.h"
@@ -13,25 +12,26 @@
 #include "emit/table.h"
 #include "emit/usage.h"
 #include "layout/layout.h"
+#include "project/wording.h"
 #include "sweep/differences.h"
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::emit {
 
 namespace {
 
-/// What a role comes to over all cards of a layout.
+/// The figures of a role over all cards of a layout.
 struct RoleFigures {
     bool there = false;
-    double size = 0;
-    std::uint32_t lines = 0;
-    double slack = 1;
+    double size = 0;          ///< CSS px
+    std::uint32_t lines = 0;  ///< the most of any card
+    double slack = 1;         ///< the smallest of any card
 };
 
-RoleFigures figures(const layout::PreparedRow& row, const layout::Layout& laid, const std::string& role) {
+RoleFigures figuresOf(const layout::PreparedRow& row, const layout::Layout& laid, const std::string& role) {
     RoleFigures out;
     for (const layout::LaidPart& part : laid.parts) {
-        if (part.picture || row.roles()[part.style] != role) continue;
+        if (part.picture || row.roles()[part.role] != role) continue;
         out.there = true;
         out.size = part.fontSize;
         out.lines = std::max(out.lines, part.lineCount);
@@ -40,80 +40,92 @@ RoleFigures figures(const layout::PreparedRow& row, const layout::Layout& laid, 
     return out;
 }
 
+/// `281.6 × 225.3`, of the widest picture.
 std::string widestPicture(const layout::Layout& laid) {
     const layout::Box* widest = nullptr;
     for (const layout::LaidPart& part : laid.parts)
         if (part.picture && (widest == nullptr || part.box.width > widest->width)) widest = &part.box;
     return widest == nullptr ? "none"
-                             : units::number(widest->width, 1) + " x " + units::number(widest->height, 1);
+                             : units::figure(widest->width, 1) + " × " + units::figure(widest->height, 1);
 }
 
-Cells head(const std::vector<RoleUse>& uses) {
-    Cells cells{"page", "columns", "card's text", "picture"};
+Cells headOf(const std::vector<RoleUse>& uses) {
+    Cells cells{"viewport", "columns", "card content", "picture"};
     for (const RoleUse& use : uses) {
         cells.push_back(use.role);
-        cells.push_back("lines");
+        cells.emplace_back("lines");
     }
-    cells.emplace_back("tightest");
-    cells.emplace_back("because");
+    cells.emplace_back("slack");
+    cells.emplace_back("why this width");
     return cells;
 }
 
-Cells line(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, const layout::Layout& laid,
-           const std::string& why) {
+Cells lineOf(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, const layout::Layout& laid,
+             const std::string& why) {
     const project::RowSettings& settings = row.settings(laid.band).row;
-    Cells cells{units::number(laid.width), std::to_string(settings.columns.value_or(1)),
-                units::number(row.cardWidth(laid.width), 1), widestPicture(laid)};
+    Cells cells{units::figure(laid.width), std::to_string(settings.columns.value_or(1)),
+                units::figure(row.cardWidth(laid.width), 1), widestPicture(laid)};
     double slack = 1;
     for (const RoleUse& use : uses) {
-        const RoleFigures role = figures(row, laid, use.role);
-        cells.push_back(role.there ? units::number(role.size, 2) : "");
+        const RoleFigures role = figuresOf(row, laid, use.role);
+        cells.push_back(role.there ? units::figure(role.size) : "");
         cells.push_back(role.there ? std::to_string(role.lines) : "");
         slack = std::min(slack, role.slack);
     }
-    cells.push_back(units::number(slack * 100, 2) + " %");
+    cells.push_back(units::percent(slack, 2));
     cells.push_back(why);
     return cells;
 }
 
-/// Where break profiles give other numbers of lines, over the whole range.
+/// One sentence: at which whole widths the break profiles give different line counts.
 std::string engineDifferences(const project::Project& project, std::size_t variant,
                               text::ParagraphStore& store) {
     std::vector<layout::PreparedRow> rows;
-    std::string names;
+    std::vector<std::string> browsers;
     for (const text::BreakProfile* profile : text::profiles()) {
         rows.emplace_back(project, variant, store, *profile);
-        names += (names.empty() ? "" : " and ") + std::string(profile->name());
+        browsers.emplace_back(profile->title());
     }
     std::vector<const layout::PreparedRow*> compared;
     compared.reserve(rows.size());
     for (const layout::PreparedRow& row : rows)
         compared.push_back(&row);
-    const std::vector<sweep::Span> spans =
-        sweep::spansOf(sweep::lineDifferences(compared, project.leastWidth, project.mostWidth));
-    if (spans.empty()) return "  " + names + " break alike at every whole width.\n";
-    std::string widths;
-    for (const sweep::Span& span : spans) {
-        widths += (widths.empty() ? "" : ", ") + units::number(span.first);
-        if (span.last > span.first) widths += " to " + units::number(span.last);
-    }
-    return "  " + names + " differ in numbers of lines at " + widths + " px.\n";
+    const std::vector<sweep::WidthRange> ranges =
+        sweep::widthRangesOf(sweep::lineDifferences(compared, project.leastWidth, project.mostWidth));
+    const std::string names = project::listed(browsers);
+    if (ranges.empty()) return names + " give the same line counts at every whole width.\n";
+    std::vector<std::string> widths;
+    for (const sweep::WidthRange& range : ranges)
+        widths.push_back(units::pxRange(range.first, range.last));
+    return names + " give different line counts at " + project::listed(widths) + ".\n";
 }
 
-/// How much longer copy may get; empty if no lines of any are wished.
+/// The room for text as a table; empty if no wish limits a line count.
 std::string roomForCopy(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {
     const std::vector<checks::RoomForCopy> rooms = checks::roomForCopy(project, variant, store);
-    return rooms.empty() ? "" : "\n  " + roomSentence() + "\n" + roomTable(project, rooms);
+    return rooms.empty() ? "" : roomSentence() + "\n" + roomTable(project, rooms) + "\n";
 }
 
-/// Where the theme that the row's markup comes with changes what it says; empty without one.
+/// One sentence: the breakpoints of the page's theme. Empty without given markup.
 std::string themeBreakpoints(const project::Project& project) {
     if (!project.given) return {};
-    std::string widths;
+    std::vector<std::string> widths;
     for (const css::Breakpoint& breakpoint : css::breakpointsOf(css::readSheet(project.given->theme)))
-        widths += (widths.empty() ? "" : ", ") + units::number(breakpoint.width);
-    return widths.empty() ? "\nThe page's theme changes at no width.\n"
-                          : "\nThe page's theme changes at " + widths + " px.\n";
+        widths.push_back(units::px(breakpoint.width));
+    return widths.empty() ? "The page’s theme has no breakpoints.\n\n"
+                          : "The page’s theme has breakpoints at " + project::listed(widths) + ".\n\n";
+}
+
+/// The headline and the explanation of the tables.
+std::string introduction(const project::Project& project, const text::BreakProfile& profile) {
+    return oneLine(project.name.empty() ? "A row of cards" : project.name) + ": " +
+           std::to_string(project.cards.size()) + (project.cards.size() == 1 ? " card" : " cards") +
+           ", viewport widths " + units::pxRange(project.leastWidth, project.mostWidth) +
+           ", line breaks as in " + std::string(profile.title()) +
+           ".\n"
+           "Widths and font sizes are in CSS px. Lines: the highest line count of any card. Slack: the free "
+           "space on the tightest line\nas a share of its width; below 0.25\u00A0% another browser may break "
+           "it differently.\n\n";
 }
 
 }  // namespace
@@ -121,32 +133,27 @@ std::string themeBreakpoints(const project::Project& project) {
 std::string report(const project::Project& project, text::ParagraphStore& store,
                    const text::BreakProfile& profile) {
     const std::vector<RoleUse> uses = roleUses(project);
-    std::string out = oneLine(project.name.empty() ? "A row of cards" : project.name) + ": " +
-                      std::to_string(project.cards.size()) + " cards, pages " +
-                      units::number(project.leastWidth) + " to " + units::number(project.mostWidth) +
-                      " px wide, lines as " + std::string(profile.name()) +
-                      " breaks them. Sizes in CSS px; lines are the most of any card;\n"
-                      "tightest is how little keeps some line from breaking otherwise.\n";
+    std::string out = introduction(project, profile);
     std::vector<text::FontNote> notes;
     for (std::size_t i = 0; i < project.variants.size(); ++i) {
         const project::Variant& variant = project.variants[i];
         const layout::PreparedRow row(project, i, store, profile);
-        std::vector<Cells> lines{head(uses)};
+        std::vector<Cells> lines{headOf(uses)};
         const std::vector<checks::Finding> findings = checks::check(project, i, store);
-        for (const checks::TellingWidth& told : checks::tellingWidths(project, i, findings))
-            lines.push_back(line(row, uses, layout::layOut(row, told.width), told.why));
-        out += "\n." + oneLine(variant.className) + "\n" + table(lines) +
-               engineDifferences(project, i, store) + "  Found: " + findingCounts(findings) +
-               "; tenter-cli check tells them.\n" + roomForCopy(project, i, store);
+        for (const checks::KeyWidth& key : checks::keyWidths(project, i, findings))
+            lines.push_back(lineOf(row, uses, layout::layOut(row, key.width), key.why));
+        out += "." + oneLine(variant.className) + "\n" + table(lines) + "\n" +
+               engineDifferences(project, i, store) + "\n" + roomForCopy(project, i, store) +
+               "Findings: " + findingCounts(findings) + ".\n\n" +
+               findingParagraphs(project, findings, "widths", 2);
         for (const text::FontNote& note : row.notes())
             if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
     }
     out += themeBreakpoints(project);
-    if (!notes.empty()) out += "\nFonts\n";
+    if (!notes.empty()) out += "Fonts\n";
     for (const text::FontNote& note : notes)
-        out += "  " + oneLine(note.family) + " " + oneLine(note.says) + "\n";
-    out += "\n" + std::string(checks::caution) + "\n";
-    return out;
+        out += "  " + oneLine(note.family) + " " + oneLine(note.says) + ".\n";
+    return out + (notes.empty() ? "" : "\n") + std::string(checks::caution) + "\n";
 }
 
 }  // namespace tenter::emit

@@ -1,16 +1,16 @@
-// A project in short, to be read in a terminal.
+// A summary of a project for a terminal.
 #pragma once
 
 #include <string>
 
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::emit {
 
-/// For each variant a table of what its row is at the widths that tell most of it (`checks::tellingWidths`),
-/// where break profiles differ and how much longer copy may get; then where a given theme changes, and what
-/// the fonts lacked.
+/// For each variant: a table of sizes, lines and slack at its key widths (`checks::keyWidths`), the widths at
+/// which browsers give different line counts, the room for text, and the findings. Then the breakpoints of a
+/// given theme and what the fonts lack.
 std::string report(const project::Project& project, text::ParagraphStore& store,
                    const text::BreakProfile& profile);
 

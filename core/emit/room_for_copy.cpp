@@ -3,7 +3,7 @@
 #include "checks/phrases.h"
 #include "emit/escape.h"
 #include "emit/table.h"
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::emit {
 
@@ -28,16 +28,17 @@ std::string roomJson(const project::Project& project, const std::vector<checks::
 }
 
 std::string roomSentence() {
-    return "Room for copy: how many more characters like its own each text surely has before it takes more "
-           "lines than are wished, and the width of the page where that is least.";
+    return "Room for text: how many characters each text can gain before it has more lines than wished, at "
+           "the "
+           "viewport width that leaves the least room. A negative number is how many are too many.";
 }
 
 std::string roomTable(const project::Project& project, const std::vector<checks::RoomForCopy>& rooms) {
-    std::vector<Cells> lines{{"lines", "characters", "to spare", "page", "kind", "copy"}};
+    std::vector<Cells> lines{{"most lines", "characters", "can gain", "at viewport", "role", "text"}};
     for (const checks::RoomForCopy& room : rooms) {
         const project::TextPart& text = textOf(project, room);
         lines.push_back({std::to_string(room.lines), std::to_string(room.characters),
-                         std::to_string(room.spare), units::number(room.width, 1), oneLine(text.role),
+                         units::figure(room.spare, 0), units::px(room.width, 1), oneLine(text.role),
                          oneLine(checks::inQuotation(project::plainText(text.copy)))});
     }
     return table(lines);

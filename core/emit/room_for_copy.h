@@ -1,4 +1,4 @@
-// Room for copy as JSON and as a table to be read.
+// Room for text as JSON and as a table for a terminal.
 #pragma once
 
 #include <string>
@@ -8,13 +8,13 @@
 
 namespace tenter::emit {
 
-/// A JSON array, one part a line; widths in full double precision.
+/// A JSON array with one part per line; widths in full double precision.
 std::string roomJson(const project::Project& project, const std::vector<checks::RoomForCopy>& rooms);
 
-/// What the table below tells, in a sentence.
+/// One sentence that explains the table.
 std::string roomSentence();
 
-/// A line for each part; `rooms` has at least one.
+/// A table with one line per part; `rooms` is not empty.
 std::string roomTable(const project::Project& project, const std::vector<checks::RoomForCopy>& rooms);
 
 }  // namespace tenter::emit

@@ -1,4 +1,4 @@
-// The row: CSS Grid 2 § 7, or a wrapping flex container where a last line with holes is centred.
+// The row: a grid (CSS Grid 2 § 7), or a wrapping flex container if the last line is centred.
 #include "emit/card_box.h"
 #include "emit/rules.h"
 #include "emit/values.h"
@@ -34,15 +34,15 @@ void addRowRule(const BandScope& scope, Rules& rules) {
     rule.always("margin", "0 auto");
     rule.always("padding", sides(row.padding));
     rule.unless("transparent", "background", row.background.value_or(units::Colour{0, 0, 0, 0}).css());
-    // em in the row's and the cards' lengths is the root's size, whatever the theme sets around them.
+    // So that em in lengths of the row and of cards is the root size, whatever font size the theme sets.
     rule.always("font-size", "1rem");
-    // With optical sizing a font's advances would change with its size.
+    // Optical sizing would change the advances of a font with its size.
     rule.always("font-optical-sizing", "none");
-    // Chromium 156 halves full-width punctuation where the font allows; Firefox 153 does not. CSS Text 4
+    // Chromium 156 trims full-width punctuation where the font allows it; Firefox 153 does not. CSS Text 4
     // § 8.4.
     rule.unless("normal", "text-spacing-trim", usesIdeographs(scope.project) ? "space-all" : "normal");
-    // Nor is a weight made that the family lacks: Firefox 153 widens what it emboldens, Chromium 156 does
-    // not, and neither what it slants. CSS Fonts 4, font-synthesis.
+    // No synthetic bold: in Firefox 153 it makes text wider, in Chromium 156 it does not. Synthetic italics
+    // change the width in neither. CSS Fonts 4, font-synthesis.
     rule.always("font-synthesis", "style");
     rules.push_back(std::move(rule));
 }

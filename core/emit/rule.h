@@ -1,4 +1,4 @@
-// Rules and declarations before they are printed.
+// Rules and declarations of a stylesheet before printing.
 #pragma once
 
 #include <string>
@@ -7,54 +7,58 @@
 
 namespace tenter::emit {
 
+/// A declaration.
 struct Declaration {
     std::string property;
     std::string value;
-    /// The value that changes nothing. If every band has it, the declaration is left out; empty: always said.
+    /// The value without effect. If every band has it, the declaration is not printed. Empty: it is always
+    /// printed.
     std::string neutral;
-    /// A sentence to stand above the rule.
+    /// A comment above the rule: a sentence.
     std::string note;
-    /// Why it is there, to stand behind it.
+    /// A comment after the declaration: why it is necessary.
     std::string remark = {};
-    /// Said even if it is neutral in every band: something around the row says otherwise.
-    bool insisted = false;
+    /// True if it is printed even with the neutral value in every band, because the theme sets another value.
+    bool printedAlways = false;
     bool important = false;
-    /// True if both say the same of the same property.
+    /// True if both have the same property, value and importance.
     [[nodiscard]] bool same(const Declaration& other) const {
         return property == other.property && value == other.value && important == other.important;
     }
 };
 
-/// When a rule holds besides the width. Media Queries 4 § 6, Media Queries 5 § 12.1.
-enum class When { Always, Hovering, MotionWelcome };
+/// The condition of a rule besides the width. Media Queries 4 § 6, Media Queries 5 § 12.1.
+enum class When { Always, Hover, MotionAllowed };
 
-/// What a selector has more than its own classes, to be as strong as a theme's. Selectors 4 § 17.
+/// Additions to a selector that make it as specific as one of the theme. Selectors 4 § 17.
 struct Strength {
-    int ids = 0;      ///< of `:not()` with an id that no element has
-    int classes = 0;  ///< times the variant's class is said again
+    int ids = 0;      ///< how many `:not()` with an id that no element has
+    int classes = 0;  ///< how many repetitions of the variant's class
     friend bool operator<(const Strength& one, const Strength& other) {
         return std::tie(one.ids, one.classes) < std::tie(other.ids, other.classes);
     }
 };
 
 /// A rule of one variant in one band. Every band has the same rules with the same properties in the same
-/// order, so that bands can be compared; no two properties of a rule overlap.
+/// order, so that bands can be compared. The properties of a rule do not overlap.
 struct Rule {
-    /// What follows the variant's class, with its leading space: ` .walks-card`; empty for the row itself.
+    /// The selector after the variant's class, with its leading space: ` .walks-card`; empty for the row.
     std::string selector;
     Strength strength = {};
     std::vector<Declaration> declarations;
     When when = When::Always;
-    /// False in a band that has no use for the rule; a rule no band needs is left out.
+    /// False in a band that does not need the rule. A rule that no band needs is not printed.
     bool needed = true;
 
+    /// A declaration that is always printed.
     void always(std::string property, std::string value) {
         declarations.push_back({std::move(property), std::move(value), {}, {}});
     }
-    /// Said only where something around the row says otherwise.
+    /// A neutral declaration, printed only where the theme sets another value.
     void reset(std::string property, const std::string& value, std::string remark) {
         declarations.push_back({std::move(property), value, value, {}, std::move(remark)});
     }
+    /// A declaration that is printed unless every band has the value `neutral`.
     void unless(std::string neutral, std::string property, std::string value) {
         declarations.push_back({std::move(property), std::move(value), std::move(neutral), {}});
     }

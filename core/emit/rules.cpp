@@ -9,12 +9,12 @@ namespace {
 std::string givenSelector(const project::Given& given, const std::string& role) {
     const std::string* selector = given.find(role);
     if (selector == nullptr || selector->empty()) return {};
-    return behindTheClass(*selector);
+    return afterTheClass(*selector);
 }
 
 }  // namespace
 
-std::string behindTheClass(const std::string& selector) {
+std::string afterTheClass(const std::string& selector) {
     return selector.find(',') == std::string::npos ? " " + selector : " :is(" + selector + ")";
 }
 
@@ -37,7 +37,7 @@ Rules bandRules(const BandScope& scope) {
     addRunRules(scope, rules);
     for (const RoleUse& use : scope.uses)
         addLinkRules(scope, use, rules);
-    if (scope.given != nullptr) scope.given->settle(scope, rules);
+    if (scope.given != nullptr) scope.given->adaptToTheme(scope, rules);
     return rules;
 }
 

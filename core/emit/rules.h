@@ -1,4 +1,4 @@
-// The rules of one variant in one band, complete, so that bands can be compared.
+// All rules of one variant in one band, so that bands can be compared.
 #pragma once
 
 #include <vector>
@@ -10,26 +10,26 @@
 
 namespace tenter::emit {
 
-/// What the rules of a band are made from.
+/// The input for the rules of a band.
 struct BandScope {
     const project::Project& project;
     const project::Settings& settings;  ///< resolved
     const std::vector<RoleUse>& uses;
     units::Unit unit = units::Unit::Rem;  ///< for font sizes
-    const GivenSheet* given = nullptr;    ///< for markup that a page prints already
+    const GivenSheet* given = nullptr;    ///< null for our own markup
 };
 
-/// Every rule, in the order in which a person would write them.
+/// All rules of a band, in the order of the stylesheet.
 Rules bandRules(const BandScope& scope);
 
-/// A selector as it stands behind the class, with its leading space; a list as one selector. Selectors 4
-/// § 4.2.
-std::string behindTheClass(const std::string& selector);
+/// A selector for use after the class, with its leading space; a list becomes one selector with `:is()`.
+/// Selectors 4 § 4.2.
+std::string afterTheClass(const std::string& selector);
 
-/// The selector of a part within the element with the variant's class, with its leading space:
-/// ` .walks-heading`, or what the project says of given markup.
+/// The selector of a part inside the element with the variant's class, with its leading space: `
+/// .walks-heading`, or that of the given row.
 std::string partSelector(const BandScope& scope, const std::string& part);
-/// The same of the row: empty where it is the element with the class.
+/// The same for the row; empty if the row is the element with the class.
 std::string rowSelector(const BandScope& scope);
 
 // One function for each kind of rule; each appends to `rules`.

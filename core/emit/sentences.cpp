@@ -12,15 +12,14 @@ std::string capitalised(const std::string& role) {
 
 std::string rampSentence(const std::string& role, const units::Ramp& ramp, project::Follow follow) {
     if (ramp.isFlat()) return {};
-    const std::string_view what = follow == project::Follow::Card ? "the card's text" : "the page";
-    std::string out = capitalised(role) + ": " + units::number(ramp.from().size) + " px where ";
-    out += what;
-    out += " is " + units::number(ramp.from().width) + " px wide, " + units::number(ramp.to().size) +
-           " px where it is " + units::number(ramp.to().width);
-    return out;
+    const std::string what = follow == project::Follow::Card ? "the card's content" : "the page";
+    const auto px = [](double value) { return units::number(value, 2) + " px"; };
+    return capitalised(role) + ": " + px(ramp.from().size) + " where " + what + " is " +
+           px(ramp.from().width) + " wide, " + px(ramp.to().size) + " where it is " + px(ramp.to().width) +
+           ".";
 }
 
-std::string columnWords(int columns) {
+std::string columnsLabel(int columns) {
     return std::to_string(columns) + (columns == 1 ? " column" : " columns");
 }
 
@@ -34,10 +33,10 @@ std::string classList(const project::Project& project, const std::vector<std::si
 }
 
 std::string headSentence(const project::Project& project, const std::vector<std::size_t>& variants) {
-    std::string out = project.name.empty() ? "A row of cards" : project.name + ": a row of cards";
-    out += ", " + classList(project, variants) + ", for pages " + units::number(project.leastWidth) + " to " +
+    const std::string of = variants.size() > 1 ? " with the classes " : " with the class ";
+    return (project.name.empty() ? "Row of cards" : project.name + ": row of cards") + of +
+           classList(project, variants) + ", for pages from " + units::number(project.leastWidth) + " to " +
            units::number(project.mostWidth) + " px wide. Made with Tenter.";
-    return out;
 }
 
 }  // namespace tenter::emit

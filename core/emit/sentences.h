@@ -1,4 +1,4 @@
-// The comments of a stylesheet, as sentences.
+// The comments of a stylesheet. They use plain spaces before units, so that stylesheets need no encoding.
 #pragma once
 
 #include <string>
@@ -8,19 +8,19 @@
 
 namespace tenter::emit {
 
-/// `Heading: 15 px where the page is 860 px wide, 21 px where it is 1680`; empty for a flat ramp.
+/// `Heading: 15 px where the page is 860 px wide, 21 px where it is 1680 px.`; empty for a flat ramp.
 std::string rampSentence(const std::string& role, const units::Ramp& ramp, project::Follow follow);
 
-/// What the stylesheet is for.
+/// The first comment: project, classes and range of page widths.
 std::string headSentence(const project::Project& project, const std::vector<std::size_t>& variants);
 
-/// `walks-pair and walks-trio`, with a dot before each.
+/// `.walks-pair and .walks-trio`.
 std::string classList(const project::Project& project, const std::vector<std::size_t>& variants);
 
 /// `3 columns`.
-std::string columnWords(int columns);
+std::string columnsLabel(int columns);
 
-/// The role's name as a sentence starts with it.
+/// The role with a capital at its start.
 std::string capitalised(const std::string& role);
 
 }  // namespace tenter::emit

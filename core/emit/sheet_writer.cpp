@@ -113,8 +113,8 @@ void SheetWriter::writeWhen(const Block& block, When when) {
     if (!has(block, when)) return;
     if (when != When::Always) {
         gap();
-        open(when == When::Hovering ? "@media (hover: hover)"
-                                    : "@media (prefers-reduced-motion: no-preference)");
+        open(when == When::Hover ? "@media (hover: hover)"
+                                 : "@media (prefers-reduced-motion: no-preference)");
     }
     writeShared(block, when);
     for (const VariantRules& variant : block.variants)
@@ -131,15 +131,15 @@ void SheetWriter::write(const Block& block) {
     for (std::size_t i = 0; i < block.variants.size(); ++i) {
         const VariantRules& variant = block.variants[i];
         if (i > 0) sentence += ", ";
-        sentence += columnWords(variant.columns);
-        if (several_) sentence += " of ." + project_.variants[variant.variant].className;
+        sentence += columnsLabel(variant.columns);
+        if (several_) sentence += " (." + project_.variants[variant.variant].className + ")";
     }
-    comment(sentence);
-    // Media queries in px: there, em and rem follow the reader's preference, not the theme's root.
+    comment(sentence + ".");
+    // Media queries in px: em and rem in them depend on the reader's text size, not on the theme's root size.
     // Media Queries 4 § 1.3.
     if (block.upTo) open("@media (max-width: " + units::number(*block.upTo) + "px)");
     fresh_ = true;
-    for (const When when : {When::Always, When::Hovering, When::MotionWelcome})
+    for (const When when : {When::Always, When::Hover, When::MotionAllowed})
         writeWhen(block, when);
     if (block.upTo) close();
 }

@@ -1,4 +1,4 @@
-// Blocks printed as a stylesheet.
+// Printing blocks as a stylesheet.
 #pragma once
 
 #include <string>
@@ -7,8 +7,8 @@
 
 namespace tenter::emit {
 
-/// Prints rules two spaces deep, blank lines between them. What all variants of a block say alike is said
-/// once, under all their selectors.
+/// Prints rules with an indent of two spaces and blank lines between them. A declaration that all variants of
+/// a block share is printed once, under all their selectors.
 class SheetWriter {
 public:
     explicit SheetWriter(const project::Project& project) : project_(project) {}
@@ -32,8 +32,8 @@ private:
     const project::Project& project_;
     std::string text_;
     int depth_ = 0;
-    bool several_ = false;  ///< variants in the stylesheet
-    bool fresh_ = true;     ///< nothing since the last opening: no blank line
+    bool several_ = false;  ///< true if the stylesheet has several variants
+    bool fresh_ = true;     ///< true after an opening brace: no blank line follows
 };
 
 }  // namespace tenter::emit

@@ -1,4 +1,4 @@
-// The stylesheet that is handed over.
+// The stylesheet of the row.
 #pragma once
 
 #include <optional>
@@ -10,22 +10,23 @@
 
 namespace tenter::emit {
 
+/// Options of printing a stylesheet.
 struct StylesheetOptions {
-    /// Variants by index; several share what they have in common.
+    /// Indices of the variants; several variants share common rules.
     std::vector<std::size_t> variants{0};
     units::Unit unit = units::Unit::Rem;  ///< Rem or Px, for font sizes
 };
 
-/// The stylesheet, safe to paste into a CMS's box: class and type selectors and `max-width` queries, no `<`,
-/// `>` or `&`.
+/// The stylesheet for Tenter's own markup. Safe to paste into a CMS: class and type selectors and `max-width`
+/// queries, no `<`, `>` or `&`.
 std::string stylesheet(const project::Project& project, const StylesheetOptions& options);
 
-/// The same for the row that a page prints already, as the project's given markup has it: its selectors, and
-/// the resets its theme makes necessary. Empty, with problems, if the project has no such row.
+/// The same for the project's given row: with its selectors, and the resets that its theme makes necessary.
+/// Empty, with problems, if the project has no given row.
 std::optional<std::string> givenStylesheet(const project::Project& project, const StylesheetOptions& options,
                                            project::Problems& problems);
 
-/// The size of `role` in band `band` alone, as a declaration's value: `clamp(…)` or a length.
+/// The font size of `role` in band `band` as a CSS value: `clamp(…)` or a length.
 std::string fontSize(const project::Project& project, std::size_t variant, std::size_t band,
                      const std::string& role);
 

@@ -8,7 +8,7 @@ namespace tenter::emit {
 
 namespace {
 
-/// Code points, which is near enough to columns of a terminal.
+/// The number of code points, an estimate of terminal columns.
 std::size_t columnsOf(const std::string& text) {
     return static_cast<std::size_t>(
         std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));

@@ -1,4 +1,4 @@
-// Tables to be read in a terminal.
+// Tables for a terminal.
 #pragma once
 
 #include <string>
@@ -8,10 +8,11 @@ namespace tenter::emit {
 
 using Cells = std::vector<std::string>;
 
-/// Columns as wide as their widest cell, numbers to the right. `lines` has at least one, all as long as it.
+/// A table with columns as wide as their widest cell, aligned to the right. All lines have the length of the
+/// first, which exists.
 std::string table(const std::vector<Cells>& lines);
 
-/// User text on one line of a terminal: any bytes are taken.
+/// Text from a user on one line: control characters become spaces, invalid UTF-8 is repaired.
 std::string oneLine(const std::string& text);
 
 }  // namespace tenter::emit

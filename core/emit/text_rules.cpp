@@ -27,7 +27,7 @@ std::string alignment(project::Align align) {
     return "start";
 }
 
-/// CSS Box Alignment 3 § 4.4; the flex-… keywords are the older and reach further back.
+/// CSS Box Alignment 3 § 4.4. The flex-… keywords work in older browsers.
 std::string placement(project::Place place) {
     switch (place) {
         case project::Place::Start:
@@ -70,10 +70,10 @@ std::string spacing(const std::optional<Length>& length) {
     return !length || length->isZero() ? "normal" : length->css();
 }
 
-/// Room for the lines to be kept, of the content box: in a border box the sum would have to hold paddings and
-/// borders, and a percentage of a padding is of a width, and browsers round borders to whole device px
-/// (CSS Values 4 § 5.4), which a height cannot say.
-void addKeptLines(const TextStyle& style, Rule& rule) {
+/// Minimum lines, as a minimum height of the content box. The height of a border box would also include
+/// padding and border, which a height cannot state: a percentage of the padding refers to a width, and
+/// browsers round borders to whole device px (CSS Values 4 § 5.4).
+void addMinimumLines(const TextStyle& style, Rule& rule) {
     const int lines = style.keepLines.value_or(0);
     LengthSum room;
     const units::LineHeight height = style.lineHeight.value_or(units::LineHeight::times(1.4));
@@ -103,12 +103,12 @@ void addPlace(const BandScope& scope, const TextStyle& style, Rule& rule) {
 void addBox(const RoleUse& use, const TextStyle& style, Rule& rule) {
     rule.always("margin", sides(style.margin));
     rule.always("padding", sides(style.padding));
-    // Themes dress links as buttons; they leave the rest of a card's text alone.
-    const bool dressed = use.role == "button";
-    const std::string unlessPlain = dressed ? "" : "0";
-    rule.unless(unlessPlain, "border", border(style.border));
-    rule.unless(unlessPlain, "border-radius", sumOf(style.radius).css());
-    rule.unless(dressed ? "" : "transparent", "background",
+    // Themes style links as buttons, but rarely the other text of a card.
+    const bool themed = use.role == "button";
+    const std::string neutral = themed ? "" : "0";
+    rule.unless(neutral, "border", border(style.border));
+    rule.unless(neutral, "border-radius", sumOf(style.radius).css());
+    rule.unless(themed ? "" : "transparent", "background",
                 style.background.value_or(units::Colour{0, 0, 0, 0}).css());
 }
 
@@ -125,7 +125,8 @@ void addType(const BandScope& scope, const RoleUse& use, const TextStyle& style,
     rule.declarations.push_back({"font-size", size.css(), {}, rampSentence(use.role, ramp, follow)});
     rule.always("line-height", style.lineHeight.value_or(units::LineHeight::times(1.4)).css());
     rule.always("letter-spacing", spacing(style.letterSpacing));
-    // Engines differ in which ligatures letter spacing turns off; this says all. CSS Text 3 § 8.2.
+    // Letter spacing turns off different ligatures in different browsers; this turns off all. CSS Text 3
+    // § 8.2.
     rule.unless("normal", "font-variant-ligatures", spaced ? "none" : "normal");
     rule.always("word-spacing", spacing(style.wordSpacing));
     rule.always("text-transform", letterCase(style.letterCase.value_or(project::LetterCase::None)));
@@ -143,7 +144,7 @@ void addTextRule(const BandScope& scope, const RoleUse& use, Rules& rules) {
     if (style == nullptr) return;
     Rule rule;
     rule.selector = partSelector(scope, use.role);
-    addKeptLines(*style, rule);
+    addMinimumLines(*style, rule);
     addPlace(scope, *style, rule);
     addBox(use, *style, rule);
     addType(scope, use, *style, rule);
@@ -159,7 +160,7 @@ void addRunRules(const BandScope& scope, Rules& rules) {
         rule.always(property, value);
         rules.push_back(std::move(rule));
     };
-    // A page may have the older elements. HTML § 4.5.21 and § 4.5.22.
+    // An imported page can use b and i too. HTML § 4.5.21 and § 4.5.22.
     const bool given = scope.given != nullptr;
     add(project::Run::Kind::Strong, given ? " :is(strong, b)" : " strong", "font-weight", "bolder");
     add(project::Run::Kind::Emphasis, given ? " :is(em, i)" : " em", "font-style", "italic");

@@ -9,33 +9,33 @@ namespace tenter::emit {
 
 using project::Run;
 
-std::string PictureStand::word() const {
+std::string PicturePosition::word() const {
     if (!leading) return last ? "further-last" : "further";
     if (first) return last ? "only" : "first";
     return last ? "last" : "inside";
 }
 
-PictureStand pictureStand(const project::Card& card, std::size_t part) {
-    PictureStand stand{part == 0, part + 1 == card.parts.size(), true};
+PicturePosition picturePosition(const project::Card& card, std::size_t part) {
+    PicturePosition stand{part == 0, part + 1 == card.parts.size(), true};
     for (std::size_t i = 0; i < part; ++i)
         if (std::holds_alternative<project::PicturePart>(card.parts[i])) stand.leading = false;
     return stand;
 }
 
-std::vector<PictureStand> pictureStands(const project::Project& project) {
-    std::vector<PictureStand> stands;
+std::vector<PicturePosition> picturePositions(const project::Project& project) {
+    std::vector<PicturePosition> stands;
     for (const project::Card& card : project.cards) {
         for (std::size_t i = 0; i < card.parts.size(); ++i) {
             if (!std::holds_alternative<project::PicturePart>(card.parts[i])) continue;
-            const PictureStand stand = pictureStand(card, i);
+            const PicturePosition stand = picturePosition(card, i);
             if (std::ranges::find(stands, stand) == stands.end()) stands.push_back(stand);
         }
     }
     return stands;
 }
 
-bool standsNeedClasses(const project::Project& project) {
-    if (pictureStands(project).size() < 2) return false;
+bool positionsNeedClasses(const project::Project& project) {
+    if (picturePositions(project).size() < 2) return false;
     for (const project::Variant& variant : project.variants) {
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             const project::CardSettings card = project::resolve(project, variant, band).card;

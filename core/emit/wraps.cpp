@@ -1,9 +1,10 @@
 #include "emit/wraps.h"
 
+#include "checks/phrases.h"
 #include "emit/escape.h"
 #include "emit/table.h"
 #include "layout/prepared.h"
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::emit {
 
@@ -27,12 +28,16 @@ std::string wrapsJson(const layout::PreparedRow& row, const std::vector<sweep::W
     return out + "]\n";
 }
 
-std::string wrapsTable(const layout::PreparedRow& row, const std::vector<sweep::WrapPoint>& wraps) {
-    std::vector<Cells> lines{{"width", "card", "part", "kind", "lines"}};
-    for (const sweep::WrapPoint& wrap : wraps)
-        lines.push_back({units::number(wrap.width, 3), std::to_string(wrap.card), std::to_string(wrap.part),
-                         oneLine(kindOf(row, wrap)),
-                         std::to_string(wrap.below) + " → " + std::to_string(wrap.above)});
+std::string wrapsTable(const project::Project& project, const layout::PreparedRow& row,
+                       const std::vector<sweep::WrapPoint>& wraps) {
+    std::vector<Cells> lines{{"viewport", "lines", "card", "role", "text"}};
+    for (const sweep::WrapPoint& wrap : wraps) {
+        const auto& text = std::get<project::TextPart>(project.cards[wrap.card].parts[wrap.part]);
+        lines.push_back({units::px(wrap.width),
+                         std::to_string(wrap.below) + " → " + std::to_string(wrap.above),
+                         std::to_string(wrap.card + 1), oneLine(kindOf(row, wrap)),
+                         oneLine(checks::inQuotation(project::plainText(text.copy)))});
+    }
     return table(lines);
 }
 

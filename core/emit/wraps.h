@@ -1,4 +1,4 @@
-// Wrap points as JSON and as a table.
+// Wrap points as JSON and as a table for a terminal.
 #pragma once
 
 #include <string>
@@ -12,8 +12,9 @@ namespace tenter::emit {
 /// double precision.
 std::string wrapsJson(const layout::PreparedRow& row, const std::vector<sweep::WrapPoint>& wraps);
 
-/// The same to be read in a terminal, widths to a thousandth of a px; cards and parts are counted from 0
-/// there too.
-std::string wrapsTable(const layout::PreparedRow& row, const std::vector<sweep::WrapPoint>& wraps);
+/// A table for a terminal: widths to two decimals, line counts just below and just above, cards counted
+/// from 1.
+std::string wrapsTable(const project::Project& project, const layout::PreparedRow& row,
+                       const std::vector<sweep::WrapPoint>& wraps);
 
 }  // namespace tenter::emit

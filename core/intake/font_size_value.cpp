@@ -15,12 +15,12 @@ using css::Problems;
 using css::TokenCursor;
 using css::TokenKind;
 
-std::nullopt_t refuse(Problems& problems, std::size_t offset, std::string what, std::string mend) {
-    problems.push_back({offset, std::move(what), std::move(mend)});
+std::nullopt_t refuse(Problems& problems, std::size_t offset, std::string what, std::string fix) {
+    problems.push_back({offset, std::move(what), std::move(fix)});
     return std::nullopt;
 }
 
-bool standsIn(std::string_view text, TokenKind kind) {
+bool contains(std::string_view text, TokenKind kind) {
     TokenCursor cursor(text);
     cursor.skipUntil([kind](const css::Token& token) { return token.is(kind); });
     return !cursor.is(TokenKind::End);
@@ -35,11 +35,11 @@ const Declaration* winner(const std::vector<Declaration>& declarations) {
     return best;
 }
 
-// The size in `italic 700 1rem/1.4 Vollkorn, serif`: the first length, percentage or calculation; weights are
-// numbers, and what leans by an angle says so before it.
+// The size in a `font` value such as `italic 700 1rem/1.4 serif`: the first length, percentage or
+// calculation. Weights have no unit; an angle follows `oblique`.
 std::optional<FontSizeValue> sizeInFont(const Declaration& declaration, Problems& problems) {
     TokenCursor cursor(declaration.value);
-    bool leans = false;
+    bool oblique = false;
     for (cursor.skipSpaces(); !cursor.is(TokenKind::End); cursor.skipSpaces()) {
         const css::Token token = cursor.token();
         const bool length = token.is(TokenKind::Dimension) || token.is(TokenKind::Percentage);
@@ -53,14 +53,14 @@ std::optional<FontSizeValue> sizeInFont(const Declaration& declaration, Problems
             return FontSizeValue{declaration.value.substr(token.begin, end - token.begin),
                                  declaration.valueOffset + token.begin};
         }
-        if (length && !leans)
+        if (length && !oblique)
             return FontSizeValue{declaration.value.substr(token.begin, token.end - token.begin),
                                  declaration.valueOffset + token.begin};
-        leans = token.isIdent("oblique");
+        oblique = token.isIdent("oblique");
         cursor.step();
     }
-    return refuse(problems, declaration.valueOffset, "font has no size in a length",
-                  "write the size as a length, such as font: 1rem/1.4 serif");
+    return refuse(problems, declaration.valueOffset, "The font declaration has no size that is a length.",
+                  "Write the size as a length, such as font: 1rem/1.4 serif.");
 }
 
 std::optional<FontSizeValue> sizeOf(const Declaration& declaration, Problems& problems) {
@@ -75,8 +75,8 @@ std::optional<FontSizeValue> findInRules(std::string_view pasted, Problems& prob
         const Declaration* here = winner(rule.declarations);
         if (!here) continue;
         if (found)
-            return refuse(problems, here->offset, "a second rule sets the font size",
-                          "paste one of the rules");
+            return refuse(problems, here->offset, "More than one rule sets the font size.",
+                          "Paste only one of the rules.");
         found = here;
     }
     if (found) return sizeOf(*found, problems);
@@ -84,8 +84,8 @@ std::optional<FontSizeValue> findInRules(std::string_view pasted, Problems& prob
         problems.push_back(sheet.problems.front());
         return std::nullopt;
     }
-    return refuse(problems, 0, "no rule here sets the font size",
-                  "paste one with font-size, or the value alone");
+    return refuse(problems, 0, "No rule sets the font size.",
+                  "Paste a rule with font-size, or the value alone.");
 }
 
 std::optional<FontSizeValue> findInDeclarations(std::string_view pasted, Problems& problems) {
@@ -96,12 +96,12 @@ std::optional<FontSizeValue> findInDeclarations(std::string_view pasted, Problem
         problems.push_back(own.front());
         return std::nullopt;
     }
-    return refuse(problems, 0, "nothing here sets the font size",
-                  "paste font-size with its value, or the value alone");
+    return refuse(problems, 0, "No declaration sets the font size.",
+                  "Paste font-size with its value, or the value alone.");
 }
 
 std::optional<FontSizeValue> findAlone(std::string_view pasted, Problems& problems) {
-    // As a declaration, so that `;` and `!important` may follow.
+    // Read as a declaration, so that `;` and `!important` can follow.
     const std::string before = "font-size:";
     Problems own;
     const std::vector<Declaration> declarations = css::readDeclarations(before + std::string(pasted), own);
@@ -109,7 +109,7 @@ std::optional<FontSizeValue> findAlone(std::string_view pasted, Problems& proble
         return offset < before.size() ? 0 : offset - before.size();
     };
     if (!own.empty()) {
-        problems.push_back({placed(own.front().offset), own.front().what, own.front().mend});
+        problems.push_back({placed(own.front().offset), own.front().what, own.front().fix});
         return std::nullopt;
     }
     return FontSizeValue{declarations.front().value, placed(declarations.front().valueOffset)};
@@ -118,8 +118,8 @@ std::optional<FontSizeValue> findAlone(std::string_view pasted, Problems& proble
 }  // namespace
 
 std::optional<FontSizeValue> findFontSize(std::string_view pasted, Problems& problems) {
-    if (standsIn(pasted, TokenKind::OpenCurly)) return findInRules(pasted, problems);
-    if (standsIn(pasted, TokenKind::Colon)) return findInDeclarations(pasted, problems);
+    if (contains(pasted, TokenKind::OpenCurly)) return findInRules(pasted, problems);
+    if (contains(pasted, TokenKind::Colon)) return findInDeclarations(pasted, problems);
     return findAlone(pasted, problems);
 }
 

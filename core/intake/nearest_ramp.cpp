@@ -19,14 +19,14 @@ RampPoint pointOf(const Vertex& vertex) {
     return {vertex.width, vertex.value};
 }
 
-// Both are straight between their kinks, so they are farthest apart at one of them.
+// Both functions are straight between their kinks, so the largest difference is at a kink.
 NearestRamp measured(const Ramp& ramp, const PiecewiseLinear& sizes) {
     NearestRamp result{ramp, 0, sizes.vertices().front().width};
     const auto compare = [&](double width, double size) {
         const double apart = std::abs(ramp.sizeAt(width) - size);
-        if (apart > result.departs) {
-            result.departs = apart;
-            result.departsAt = width;
+        if (apart > result.largestError) {
+            result.largestError = apart;
+            result.errorAt = width;
         }
     };
     for (const Vertex& vertex : sizes.vertices())
@@ -39,7 +39,7 @@ NearestRamp measured(const Ramp& ramp, const PiecewiseLinear& sizes) {
     return result;
 }
 
-// The piece that is not flat, if there is but one and flat ones only beside it.
+// The exact ramp of sizes that have at most one piece with a slope.
 std::optional<Ramp> exactRamp(const std::vector<Vertex>& vertices) {
     constexpr double nothing = 1e-9;
     std::vector<std::size_t> sloping;
@@ -56,8 +56,7 @@ public:
     explicit Search(const PiecewiseLinear& sizes)
         : sizes_(sizes), first_(sizes.vertices().front()), last_(sizes.vertices().back()) {}
 
-    // Through both ends, flat beyond two widths between: those that depart least, from a grid on and then
-    // finer.
+    // The ramp with the same sizes at both ends and the smallest error. Tries a grid of widths, then refines.
     std::optional<NearestRamp> nearest() {
         constexpr int steps = 32;
         std::vector<double> widths;
@@ -95,8 +94,8 @@ private:
         const auto ramp = Ramp::between({from, first_.value}, {to, last_.value});
         if (!ramp) return false;
         const NearestRamp found = measured(*ramp, sizes_);
-        // A hair of rounding is no improvement, or this would go on for ever.
-        if (best_ && found.departs >= best_->departs - 1e-9) return false;
+        // A difference of rounding is not an improvement; otherwise the search might never end.
+        if (best_ && found.largestError >= best_->largestError - 1e-9) return false;
         best_ = found;
         return true;
     }
@@ -107,7 +106,7 @@ private:
     std::optional<NearestRamp> best_;
 };
 
-// The same in rounder numbers, if that costs next to nothing.
+// The ramp with rounded numbers, if that hardly changes the error.
 NearestRamp rounder(const NearestRamp& found, const PiecewiseLinear& sizes) {
     constexpr double negligible = 0.005;
     struct Decimals {
@@ -122,7 +121,7 @@ NearestRamp rounder(const NearestRamp& found, const PiecewiseLinear& sizes) {
         const auto ramp = Ramp::between(rounded(found.ramp.from()), rounded(found.ramp.to()));
         if (!ramp) continue;
         const NearestRamp candidate = measured(*ramp, sizes);
-        if (candidate.departs <= found.departs + negligible) return candidate;
+        if (candidate.largestError <= found.largestError + negligible) return candidate;
     }
     return found;
 }

@@ -1,4 +1,4 @@
-// From a size at each width to a ramp.
+// The ramp nearest to given sizes.
 #pragma once
 
 #include <optional>
@@ -8,16 +8,18 @@
 
 namespace tenter::intake {
 
+/// A ramp and how well it fits. Ramp: a font size that grows in a straight line between two widths, and is
+/// flat outside them.
 struct NearestRamp {
     units::Ramp ramp;
-    double departs = 0;    ///< CSS px, at most, over the widths of the sizes
-    double departsAt = 0;  ///< the width where it does
+    double largestError = 0;  ///< largest difference from the sizes, CSS px
+    double errorAt = 0;       ///< width of that difference, CSS px
 };
 
-/// The ramp that is `sizes` (CSS px at each width) if they are flat, straight, or straight between flat ends:
-/// its points are the kinks, or the ends of the widths where there are none. Otherwise the nearest ramp
-/// through the sizes at both ends. Widths and sizes are rounded where that moves no size by more than 0.005
-/// px. Empty if a size is none that a ramp may have.
+/// The ramp that fits `sizes` (CSS px by width). It is exact if they are flat, straight, or straight between
+/// flat ends: its points are then the kinks, or the ends of the widths where there are no kinks. Otherwise it
+/// is the nearest ramp that has the same sizes at both ends. Widths and sizes are rounded if that changes no
+/// size by more than 0.005 px. Empty if a size is outside the range of a ramp.
 std::optional<NearestRamp> nearestRamp(const css::PiecewiseLinear& sizes);
 
 }  // namespace tenter::intake

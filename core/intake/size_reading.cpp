@@ -8,17 +8,14 @@
 #include "css/places.h"
 #include "intake/font_size_value.h"
 #include "intake/nearest_ramp.h"
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::intake {
 
 namespace {
 
 using project::Follow;
-
-std::string px(double value) {
-    return units::number(value, 2) + " px";
-}
+using units::px;
 
 std::string inWords(const SizeReading& reading, const SizeContext& context, const css::UnitsUsed& used) {
     const units::Ramp& ramp = reading.ramp;
@@ -28,21 +25,21 @@ std::string inWords(const SizeReading& reading, const SizeContext& context, cons
         text += " at every width.";
     } else {
         text += " where " + what + " is " + px(ramp.from().width) + " wide, " + px(ramp.to().size) +
-                " where it is " + px(ramp.to().width) + ", straight between and flat beyond.";
+                " where it is " + px(ramp.to().width) + " wide; a straight line between, flat outside.";
     }
     if (!reading.exact) {
-        text += " What was pasted is no such line: it departs from this one by " + px(reading.departs) +
-                " at most, where " + what + " is " + px(reading.departsAt) + " wide.";
+        text += " The pasted size is not exactly this ramp: the difference is at most " +
+                px(reading.largestError) + ", where " + what + " is " + px(reading.errorAt) + " wide.";
     }
-    const std::string whose = context.em ? " was taken to be " : " was taken to be the root's ";
+    const std::string of = context.em ? "" : ", the root size";
     const double em = context.em.value_or(context.root);
-    if (used.em) text += " 1em" + whose + px(em) + ".";
-    if (used.percentage) text += " 100%" + whose + px(em) + ".";
-    if (used.root && context.root != 16) text += " 1rem was taken to be " + px(context.root) + ".";
+    if (used.em) text += " Assumed: 1em is " + px(em) + of + ".";
+    if (used.percentage) text += " Assumed: 100\u00A0% is " + px(em) + of + ".";
+    if (used.root && context.root != 16) text += " Assumed: 1rem is " + px(context.root) + ".";
     return text;
 }
 
-// CSS Fonts 4 § 2.5: what is calculated to less than nothing is nothing.
+// CSS Fonts 4 § 2.5: a calculated size below 0 is 0.
 css::PiecewiseLinear notNegative(const css::PiecewiseLinear& sizes) {
     const auto& vertices = sizes.vertices();
     return sizes.most(css::PiecewiseLinear({}, vertices.front().width, vertices.back().width));
@@ -61,20 +58,20 @@ public:
         const std::optional<css::Calculated> value = css::calculate(found->text, basis(), own, found->offset);
         if (!value) return wrong(own.back());
         if (value->isNumber)
-            return wrong({found->offset, "a font size is a length, and this is a number",
-                          "give it a unit, such as px or rem"});
+            return wrong({found->offset, "The font size is a number without a unit.",
+                          "Add a unit, such as px or rem."});
         if (value->used.viewport && value->used.container)
-            return wrong({found->offset, "the size follows the page and the card at once",
-                          "write it in vw alone or in cqi alone"});
+            return wrong(
+                {found->offset, "The size follows both the page and the card.", "Use only vw or only cqi."});
         const css::PiecewiseLinear sizes = notNegative(value->length);
         const std::optional<NearestRamp> nearest = nearestRamp(sizes);
         if (!nearest) return outOfRange(sizes, found->offset);
         SizeReading reading;
         reading.ramp = nearest->ramp;
         reading.follow = value->used.container ? Follow::Card : Follow::Viewport;
-        reading.departs = nearest->departs;
-        reading.departsAt = nearest->departsAt;
-        reading.exact = nearest->departs <= 0.01;
+        reading.largestError = nearest->largestError;
+        reading.errorAt = nearest->errorAt;
+        reading.exact = nearest->largestError <= 0.01;
         reading.says = inWords(reading, context_, value->used);
         return reading;
     }
@@ -85,11 +82,11 @@ private:
         const bool widths = std::isfinite(context_.least) && std::isfinite(context_.most) &&
                             context_.least >= 0 && context_.least < context_.most && context_.most <= 1e5;
         if (!widths)
-            problems_.push_back({"", "", "the widths are no range",
-                                 "let the least be below the most, both from 0 to 100000 px"});
+            problems_.push_back({"", "", "The range of widths is not valid.",
+                                 "Make the smallest width less than the largest, both from 0 to 100000 px."});
         if (!isSize(context_.root) || !isSize(context_.em.value_or(context_.root))) {
-            problems_.push_back(
-                {"", "", "the root or parent size is none", "let it be above 0 and at most 10000 px"});
+            problems_.push_back({"", "", "The font size of the root or the parent is not valid.",
+                                 "It must be above 0 and at most 10000 px."});
             return false;
         }
         return widths;
@@ -108,9 +105,8 @@ private:
 
     std::nullopt_t wrong(css::Problem problem) {
         const css::Place place = css::Lines(pasted_).placeOf(problem.offset);
-        problems_.push_back(
-            {"", "line " + std::to_string(place.line) + ", column " + std::to_string(place.column),
-             std::move(problem.what), std::move(problem.mend)});
+        problems_.push_back({"", std::to_string(place.line) + ":" + std::to_string(place.column),
+                             std::move(problem.what), std::move(problem.fix)});
         return std::nullopt;
     }
 
@@ -118,8 +114,8 @@ private:
         const auto& vertices = sizes.vertices();
         const auto [least, most] = std::ranges::minmax_element(vertices, {}, &css::Vertex::value);
         const css::Vertex& worst = least->value <= 0 ? *least : *most;
-        return wrong({offset, "the size is " + px(worst.value) + " at " + px(worst.width),
-                      "let it be above 0 and at most 10000 px at every width"});
+        return wrong({offset, "The size is " + px(worst.value) + " at a width of " + px(worst.width) + ".",
+                      "It must be above 0 and at most 10000 px at every width."});
     }
 
     std::string_view pasted_;

@@ -1,4 +1,4 @@
-// A pasted font size as a ramp.
+// Reading a pasted font size as a ramp.
 #pragma once
 
 #include <optional>
@@ -11,26 +11,27 @@
 
 namespace tenter::intake {
 
-/// What a pasted size is read against. All in CSS px.
+/// The context of a pasted size. All in CSS px.
 struct SizeContext {
-    double least = 320;  ///< the band's widths; for a size that follows the card, the card's content widths
+    double least = 320;  ///< range of viewport widths; of content widths for a size that follows the card
     double most = 1920;
-    double root = 16;          ///< the theme's root size
-    std::optional<double> em;  ///< the parent's font size, which em and % are of; the root's if empty
+    double root = 16;          ///< root font size of the theme
+    std::optional<double> em;  ///< font size of the parent, for em and %; empty: the root size
 };
 
+/// A pasted size as a ramp.
 struct SizeReading {
     units::Ramp ramp;
     project::Follow follow = project::Follow::Viewport;
-    bool exact = true;     ///< nowhere more than 0.01 px off
-    double departs = 0;    ///< CSS px that the ramp is off at most
-    double departsAt = 0;  ///< the width where it is
-    std::string says;      ///< all of it in words, and what was assumed
+    bool exact = true;        ///< true if the largest error is at most 0.01 px
+    double largestError = 0;  ///< largest difference of the ramp from the pasted size, CSS px
+    double errorAt = 0;       ///< width of that difference, CSS px
+    std::string says;         ///< the ramp, its error and the assumptions as sentences
 };
 
-/// Reads a size as CSS has it: a value, declarations or a rule (see font_size_value.h). It follows the card
-/// if it is in cqi or cqw. Empty if it cannot be read, with the place in `pasted`. Other ramps than exact
-/// ones go through the sizes at both ends of the widths.
+/// The ramp of a font size in CSS: a value, declarations or a rule (see font_size_value.h). A size in cqi or
+/// cqw follows the card. Empty, with a problem at `LINE:COLUMN` of `pasted`, if it cannot be read. A ramp
+/// that is not exact has the pasted sizes at both ends of the widths.
 std::optional<SizeReading> readSize(std::string_view pasted, const SizeContext& context,
                                     project::Problems& problems);
 

@@ -9,24 +9,24 @@ namespace {
 
 using What = Difference::What;
 
-bool isOfBox(const Difference& difference) {
+bool isBoxSide(const Difference& difference) {
     return difference.what == What::X || difference.what == What::Y || difference.what == What::Width ||
            difference.what == What::Height;
 }
 
 bool isSame(const Difference& one, const Difference& other) {
-    const bool sameFigure = one.what == other.what || (isOfBox(one) && isOfBox(other));
+    const bool sameFigure = one.what == other.what || (isBoxSide(one) && isBoxSide(other));
     return sameFigure && one.card == other.card && one.part == other.part;
 }
 
-int gravity(const Difference& difference) {
-    if (isOfBox(difference)) return 0;
+int severity(const Difference& difference) {
+    if (isBoxSide(difference)) return 0;
     if (difference.what == What::FontSize) return 1;
     return difference.what == What::Lines ? 2 : 3;
 }
 
-double off(const Difference& difference) {
-    return std::abs(difference.read - difference.computed);
+double offset(const Difference& difference) {
+    return std::abs(difference.measured - difference.computed);
 }
 
 }  // namespace
@@ -40,7 +40,7 @@ std::vector<DifferingRun> differingRuns(const Verdicts& verdicts) {
             std::any_of(verdict.differences.begin(), verdict.differences.end(),
                         [](const Difference& difference) { return difference.what == What::Lines; });
         for (const Difference& difference : verdict.differences) {
-            if (linesDiffer && isOfBox(difference)) continue;
+            if (linesDiffer && isBoxSide(difference)) continue;
             const auto open = std::find_if(runs.begin(), runs.end(), [&](const DifferingRun& run) {
                 return isSame(run.worst, difference) && width <= run.last + 1;
             });
@@ -49,11 +49,11 @@ std::vector<DifferingRun> differingRuns(const Verdicts& verdicts) {
                 continue;
             }
             open->last = width;
-            if (off(difference) > off(open->worst)) open->worst = difference;
+            if (offset(difference) > offset(open->worst)) open->worst = difference;
         }
     }
     std::stable_sort(runs.begin(), runs.end(), [](const DifferingRun& one, const DifferingRun& other) {
-        return gravity(one.worst) > gravity(other.worst);
+        return severity(one.worst) > severity(other.worst);
     });
     return runs;
 }

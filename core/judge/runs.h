@@ -1,4 +1,4 @@
-// Verdicts over many widths, gathered for a person to read.
+// Differences between browser and computation, joined over neighbouring widths.
 #pragma once
 
 #include <map>
@@ -9,18 +9,19 @@
 
 namespace tenter::judge {
 
-/// By viewport width in CSS px.
+/// Verdicts by viewport width in CSS px.
 using Verdicts = std::map<double, Verdict>;
 
-/// Neighbouring widths, at most 1 px apart, at which the same figure of the same thing differs.
+/// A range of widths, at most 1 px apart, at which the same value of the same row, card or part differs.
 struct DifferingRun {
-    double first = 0;  ///< the narrowest, CSS px
-    double last = 0;   ///< the widest
-    Difference worst;  ///< where it is furthest off; of a box, its worst side
+    double first = 0;  ///< smallest width, CSS px
+    double last = 0;   ///< largest width, CSS px
+    Difference worst;  ///< the largest difference; of a box, on its worst side
 };
 
-/// The gravest first: parts and cards that one side lacks, lines, font sizes, boxes; each by first width.
-/// Where lines differ, boxes are left out: the line more or less moves them.
+/// The ranges of widths at which something differs, the most serious kind first: missing or extra parts and
+/// cards, line counts, font sizes, boxes; within a kind, by first width. At widths where a line count
+/// differs, boxes are left out, because the extra or missing line moves them.
 std::vector<DifferingRun> differingRuns(const Verdicts& verdicts);
 
 }  // namespace tenter::judge

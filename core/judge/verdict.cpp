@@ -13,11 +13,11 @@ namespace {
 using What = Difference::What;
 using Name = std::pair<std::size_t, std::size_t>;  // card, part
 
-/// A part as computed and as read; `read` is null where the browser has none.
+/// A computed part and the browser's; `read` is null if the browser does not have it.
 struct Pair {
     Name name;
     const layout::LaidPart* computed;
-    const ReadPart* read;
+    const BrowserPart* read;
 };
 
 bool linesDiffer(const Pair& pair) {
@@ -27,14 +27,14 @@ bool linesDiffer(const Pair& pair) {
 
 class Judge {
 public:
-    Judge(const layout::PreparedRow& row, const layout::Layout& computed, const Reading& read)
+    Judge(const layout::PreparedRow& row, const layout::Layout& computed, const BrowserLayout& read)
         : profile_(row.profile()), computed_(computed), read_(read) {}
 
     Verdict run() {
         verdict_.width = computed_.width;
-        const std::vector<Pair> pairs = pairUp();
-        across_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) {
-            return isTight(pair) || (linesDiffer(pair) && isApart(pair));
+        const std::vector<Pair> pairs = pairParts();
+        inlineOnly_ = std::any_of(pairs.begin(), pairs.end(), [&](const Pair& pair) {
+            return differsInTightFit(pair) || (linesDiffer(pair) && isExcluded(pair));
         });
         compareBox({}, {}, read_.row, computed_.row);
         if (read_.cards.size() != computed_.cards.size())
@@ -48,9 +48,9 @@ public:
     }
 
 private:
-    std::vector<Pair> pairUp() {
-        std::map<Name, const ReadPart*> read;
-        for (const ReadPart& part : read_.parts)
+    std::vector<Pair> pairParts() {
+        std::map<Name, const BrowserPart*> read;
+        for (const BrowserPart& part : read_.parts)
             read[{part.card, part.part}] = &part;
         std::vector<Pair> pairs;
         for (std::size_t c = 0; c < computed_.cards.size(); ++c) {
@@ -68,13 +68,13 @@ private:
         return pairs;
     }
 
-    [[nodiscard]] bool isTight(const Pair& pair) const {
+    [[nodiscard]] bool differsInTightFit(const Pair& pair) const {
         return linesDiffer(pair) && pair.computed->slack < text::tightSlack;
     }
 
-    [[nodiscard]] bool isApart(const Pair& pair) const {
+    [[nodiscard]] bool isExcluded(const Pair& pair) const {
         const text::Paragraph* paragraph = pair.computed->paragraph;
-        return paragraph != nullptr && profile_.isOutOfReach(paragraph->text());
+        return paragraph != nullptr && profile_.usesEngineData(paragraph->text());
     }
 
     void differ(std::optional<std::size_t> card, std::optional<std::size_t> part, What what, double read,
@@ -86,7 +86,7 @@ private:
                      double computed) {
         const double off = std::abs(read - computed);
         if (off > verdict_.largestBox) verdict_.largestBox = off;
-        // Written so that a figure that is no number is a difference too.
+        // Written so that NaN counts as a difference.
         if (!(off <= boxTolerance)) differ(card, part, what, read, computed);
     }
 
@@ -94,7 +94,7 @@ private:
                     const layout::Box& computed) {
         compareSide(card, part, What::X, read.x, computed.x);
         compareSide(card, part, What::Width, read.width, computed.width);
-        if (across_) return;
+        if (inlineOnly_) return;
         compareSide(card, part, What::Y, read.y, computed.y);
         compareSide(card, part, What::Height, read.height, computed.height);
     }
@@ -102,11 +102,11 @@ private:
     void comparePart(const Pair& pair) {
         const auto [card, part] = pair.name;
         if (pair.read == nullptr) {
-            differ(card, part, What::Unread, 0, 1);
+            differ(card, part, What::Missing, 0, 1);
             return;
         }
-        if (isApart(pair)) {
-            ++verdict_.apart;
+        if (isExcluded(pair)) {
+            ++verdict_.excluded;
             return;
         }
         ++verdict_.parts;
@@ -117,7 +117,7 @@ private:
         if (off > verdict_.largestSize) verdict_.largestSize = off;
         if (!(off <= sizeTolerance(profile_)))
             differ(card, part, What::FontSize, size, pair.computed->fontSize);
-        if (isTight(pair))
+        if (differsInTightFit(pair))
             ++verdict_.tightFits;
         else if (linesDiffer(pair))
             verdict_.differences.push_back(
@@ -127,19 +127,19 @@ private:
 
     const text::BreakProfile& profile_;
     const layout::Layout& computed_;
-    const Reading& read_;
+    const BrowserLayout& read_;
     Verdict verdict_;
-    bool across_ = false;
+    bool inlineOnly_ = false;
 };
 
 }  // namespace
 
 double sizeTolerance(const text::BreakProfile& profile) {
-    // Firefox cuts what follows the viewport down to 1/60 px. Measured.
+    // Firefox truncates the viewport term of a font size to 1/60 px (measured).
     return &profile == &text::gecko() ? 0.02 : 0.01;
 }
 
-Verdict judge(const layout::PreparedRow& row, const layout::Layout& computed, const Reading& read) {
+Verdict judge(const layout::PreparedRow& row, const layout::Layout& computed, const BrowserLayout& read) {
     return Judge(row, computed, read).run();
 }
 
@@ -156,7 +156,7 @@ void Summary::add(const Verdict& verdict) {
     parts += verdict.parts;
     differingParts += verdict.differingParts();
     tightFits += verdict.tightFits;
-    apart += verdict.apart;
+    excluded += verdict.excluded;
     if (verdict.largestBox > largestBox) {
         largestBox = verdict.largestBox;
         largestBoxAt = verdict.width;

@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "layout/across.h"
+#include "layout/inline_sizes.h"
 
 namespace tenter::layout {
 namespace {
@@ -9,11 +9,11 @@ namespace {
 using project::Align;
 using project::Place;
 
-/// Lays one row at one width: frame, then each card's parts as if alone, then lines of cards stretched to
-/// their tallest, then everything to its place on the page.
-class LayOut {
+/// Lays out one row at one width, in four steps: the frame; the parts of each card, independent of the
+/// others; the height of each line of cards; the positions on the page.
+class RowLayout {
 public:
-    LayOut(const BandPlan& band, Layout& out) : band_(band), out_(out), frame_(frameAt(band, out.width)) {}
+    RowLayout(const BandPlan& band, Layout& out) : band_(band), out_(out), frame_(frameAt(band, out.width)) {}
 
     void run() {
         out_.container = frame_.container;
@@ -25,23 +25,23 @@ public:
         for (std::size_t first = 0; first < out_.cards.size(); first += columns) {
             const std::size_t end = std::min(first + columns, out_.cards.size());
             if (first > 0) y += frame_.rowGap;
-            y += band_.levelled ? levelCards(first, end, y) : stretchCards(first, end, y);
+            y += band_.levelled ? alignLine(first, end, y) : stretchLine(first, end, y);
         }
         out_.row.height = y + frame_.rowPadding.bottom - out_.row.y;
         out_.container.height = out_.row.bottom() + frame_.containerPadding.bottom;
         out_.pageHeight = out_.container.height;
     }
 
-    /// One card as if it were the row's only one.
-    void runAlone(std::size_t card, Asked& asked) {
+    /// Lays out one card as the only card of the row.
+    void runSingleCard(std::size_t card, CardContribution& contribution) {
         first_ = card;
         layCard(band_.cards[card]);
-        ask(out_.cards.front(), asked);
-        band_.levelled ? levelCards(0, 1, 0) : stretchCards(0, 1, 0);
+        contribute(out_.cards.front(), contribution);
+        band_.levelled ? alignLine(0, 1, 0) : stretchLine(0, 1, 0);
     }
 
 private:
-    /// A card's parts with their sizes and, across, their places; heights stacked later.
+    /// Sizes of a card's parts. Positions follow later.
     void layCard(const CardPlan& card) {
         LaidCard laid;
         laid.padding = frame_.cardPadding;
@@ -53,7 +53,7 @@ private:
             LaidPart part;
             part.index = i;
             part.picture = card.parts[i].picture;
-            part.style = card.parts[i].role;
+            part.role = card.parts[i].role;
             if (part.picture)
                 layPicture(card, static_cast<int>(i), part);
             else
@@ -65,10 +65,10 @@ private:
 
     void layPicture(const CardPlan& card, int index, LaidPart& part) {
         if (index == card.beside) {
-            part.box.width = frame_.besideWidth;
+            part.box.width = frame_.besidePictureWidth;
             return;
         }
-        part.margin = stackedEdges(pictureMargin<double>(band_, frame_), *band_.profile);
+        part.margin = snappedEdges(pictureMargin<double>(band_, frame_), *band_.profile);
         if (band_.bleed && !band_.beside) {
             if (index == 0) part.margin.top = -frame_.cardPadding.top;
             if (index + 1 == static_cast<int>(card.parts.size()))
@@ -76,60 +76,60 @@ private:
         }
         part.box.width = pictureWidth<double>(band_, frame_);
         part.box.height =
-            band_.profile->stacked(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
+            band_.profile->snapped(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {
         const RolePlan& role = band_.roles[plan.role];
         const text::Paragraph& paragraph = *plan.paragraph;
-        const TextAcross<double> across = textAcross<double>(role, paragraph, frame_);
+        const TextInlineSizes<double> across = textInlineSizes<double>(role, paragraph, frame_);
         const units::LengthBasis& basis = across.basis;
         part.fontSize = basis.em;
-        // What is stacked follows the engine's grid, or the page would drift from it card by card.
-        units::LengthBasis stacked = basis;
-        stacked.cqi = stackedContent();
-        stacked.em = role.size.cut(stacked, band_.profile->fluidStep());
+        // Heights follow the engine's grid; otherwise positions would drift from the browser's card by card.
+        units::LengthBasis snapped = basis;
+        snapped.cqi = snappedCardContent();
+        snapped.em = role.size.resolveTruncated(snapped, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
-                              ? band_.profile->lineHeight(stacked.em, role.lineHeight.number())
-                              : band_.profile->lineHeight(role.lineHeight.resolve(stacked));
+                              ? band_.profile->lineHeight(snapped.em, role.lineHeight.number())
+                              : band_.profile->lineHeight(role.lineHeight.resolve(snapped));
         part.letterSpacing = across.letterSpacing;
         part.wordSpacing = across.wordSpacing;
-        part.margin = edgesOf(across.margin, role.margin, stacked);
-        part.padding = edgesOf(across.padding, role.padding, stacked);
+        part.margin = edgesOf(across.margin, role.margin, snapped);
+        part.padding = edgesOf(across.padding, role.padding, snapped);
         part.border = across.border;
         part.paragraph = plan.paragraph.get();
         part.available = across.available;
         part.box.width =
             across.edges + (across.available < across.query.available
-                                ? text::labelWidth(paragraph, labelQuery(role, across.query, stacked),
-                                                   stacked.em, *band_.profile)
+                                ? text::labelWidth(paragraph, labelQuery(role, across.query, snapped),
+                                                   snapped.em, *band_.profile)
                                 : part.available);
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();
         text::breakLines(paragraph, across.query, *band_.profile, scratch());
         for (const text::Line& line : scratch()) {
-            out_.lines.push_back({line, 0, 0, extentOf(line, part, stacked.em)});
+            out_.lines.push_back({line, 0, 0, extentOf(line, part, snapped.em)});
             part.slack = std::min(part.slack, line.slack);
             part.box.height += out_.lines.back().extent.above + out_.lines.back().extent.below;
         }
         part.lineCount = static_cast<std::uint32_t>(out_.lines.size()) - part.firstLine;
-        part.kept = keptRoom(role, stacked);
-        part.box.height =
-            std::max(part.box.height, part.kept) + part.padding.top + part.padding.bottom + 2 * part.border;
-        part.measure = comfortable(paragraph, part);
+        part.minimumHeight = minimumContentHeight(role, snapped);
+        part.box.height = std::max(part.box.height, part.minimumHeight) + part.padding.top +
+                          part.padding.bottom + 2 * part.border;
+        part.measure = meanMeasure(paragraph, part);
     }
 
-    /// Height of the lines that a role keeps, as its stylesheet says it: one length on the engine's grid,
-    /// which so many lines of their own may exceed.
-    [[nodiscard]] double keptRoom(const RolePlan& role, const units::LengthBasis& basis) const {
+    /// Height of the minimum lines of a role. The stylesheet prints it as one length, which the engine rounds
+    /// once; the same number of lines can be taller, because the height of each line is rounded.
+    [[nodiscard]] double minimumContentHeight(const RolePlan& role, const units::LengthBasis& basis) const {
         const double line =
             role.lineHeight.isNumber() ? role.lineHeight.number() * basis.em : role.lineHeight.resolve(basis);
-        return role.keepLines > 0 ? band_.profile->stacked(role.keepLines * line) : 0;
+        return role.keepLines > 0 ? band_.profile->snapped(role.keepLines * line) : 0;
     }
 
-    /// A line is as tall as what stands on it: the part's own strut, and that of each run in another manner.
-    /// CSS Inline 3 § 5.3.
+    /// Height of a line: the union of the extents of the part's strut and of the strut of each run in another
+    /// weight or style. CSS Inline 3 § 5.3.
     [[nodiscard]] text::LineExtent extentOf(const text::Line& line, const LaidPart& part, double size) const {
         const text::Paragraph& paragraph = *part.paragraph;
         const auto extent = [&](const text::FacePtr& strut) {
@@ -148,22 +148,22 @@ private:
         return most;
     }
 
-    /// `query` with spacings of the size as the engine cuts it, and cut like it where they follow the
-    /// viewport.
+    /// `query` with letter and word spacing as the engine computes them for a box that shrinks to its label:
+    /// for the truncated font size, and truncated too if they follow the viewport.
     [[nodiscard]] text::LineQuery labelQuery(const RolePlan& role, text::LineQuery query,
-                                             const units::LengthBasis& stacked) const {
-        const auto on = [&](const units::Length& length) {
+                                             const units::LengthBasis& snapped) const {
+        const auto truncated = [&](const units::Length& length) {
             const double step = length.unit() == units::Unit::Vw ? band_.profile->fluidStep() : 0;
-            const double spacing = length.resolve(stacked);
+            const double spacing = length.resolve(snapped);
             return step > 0 ? std::trunc(spacing / step) * step : spacing;
         };
-        query.letterSpacing = on(role.letterSpacing);
-        query.wordSpacing = on(role.wordSpacing);
+        query.letterSpacing = truncated(role.letterSpacing);
+        query.wordSpacing = truncated(role.wordSpacing);
         return query;
     }
 
-    /// Characters to a line of full width: available width over the mean advance of a character.
-    static double comfortable(const text::Paragraph& paragraph, const LaidPart& part) {
+    /// Mean number of characters on a line of full width: available width divided by the mean advance.
+    static double meanMeasure(const text::Paragraph& paragraph, const LaidPart& part) {
         const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
         const double advance = paragraph.ems(0, end) * part.fontSize +
                                paragraph.letters(0, end) * part.letterSpacing +
@@ -171,16 +171,17 @@ private:
         return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;
     }
 
-    /// Margins or paddings of a part: `across` as they are, down the page by `stacked`, on the engine's grid.
+    /// Margins or paddings of a part: left and right from `across`, top and bottom from `sides` resolved
+    /// against `snapped` and rounded to the engine's grid.
     [[nodiscard]] Edges edgesOf(const Edges& across, const Lengths& sides,
-                                const units::LengthBasis& stacked) const {
-        const Edges down = sides.resolve(stacked);
-        return stackedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
+                                const units::LengthBasis& snapped) const {
+        const Edges down = sides.resolve(snapped);
+        return snappedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
     }
 
-    /// A card's content width as an engine's grid makes it: each length on it, then subtracted.
-    [[nodiscard]] double stackedContent() const {
-        const auto on = [&](double length) { return band_.profile->stacked(length); };
+    /// Content width of a card in the engine's rounding: each length is rounded, then subtracted.
+    [[nodiscard]] double snappedCardContent() const {
+        const auto on = [&](double length) { return band_.profile->snapped(length); };
         return std::max(0.0, on(frame_.columnWidth) - on(frame_.cardPadding.left) -
                                  on(frame_.cardPadding.right) - 2 * frame_.cardBorder);
     }
@@ -191,22 +192,22 @@ private:
     [[nodiscard]] std::size_t levelOf(std::size_t card, std::size_t part) const {
         return band_.cards[first_ + card].parts[part].level;
     }
-    [[nodiscard]] bool isPushed(const LaidPart& part) const {
-        return !part.picture && band_.roles[part.style].margin.top.isAuto();
+    [[nodiscard]] bool hasAutoMargin(const LaidPart& part) const {
+        return !part.picture && band_.roles[part.role].margin.top.isAuto();
     }
     static double outerHeight(const LaidPart& part) {
         return part.margin.top + part.box.height + part.margin.bottom;
     }
     LaidPart& part(const LaidCard& card, std::size_t i) { return out_.parts[card.firstPart + i]; }
 
-    [[nodiscard]] int pushedIn(const LaidCard& card) {
-        int pushed = 0;
+    [[nodiscard]] int autoMarginsIn(const LaidCard& card) {
+        int count = 0;
         for (std::size_t i = 0; i < card.partCount; ++i)
-            pushed += isPushed(part(card, i)) ? 1 : 0;
-        return pushed;
+            count += hasAutoMargin(part(card, i)) ? 1 : 0;
+        return count;
     }
 
-    /// A card's height by itself.
+    /// Height of a card that nothing stretches.
     double ownHeight(std::size_t c) {
         const LaidCard& card = out_.cards[c];
         double height = card.padding.top + card.padding.bottom + 2 * card.border;
@@ -215,31 +216,31 @@ private:
         return height;
     }
 
-    /// A part's outer height with the lines that it keeps, however many it has; 0 if it keeps none.
-    [[nodiscard]] double keptHeight(const LaidPart& laid) const {
-        if (laid.kept == 0) return 0;
+    /// Outer height that a part has at least, because of its minimum lines; 0 if it has no minimum.
+    [[nodiscard]] double minimumOuterHeight(const LaidPart& laid) const {
+        if (laid.minimumHeight == 0) return 0;
         return laid.margin.top + laid.margin.bottom + laid.padding.top + laid.padding.bottom +
-               2 * laid.border + laid.kept;
+               2 * laid.border + laid.minimumHeight;
     }
 
-    /// What a part of a levelled card needs of its level, gutters aside.
-    [[nodiscard]] double inItsLevel(const LaidCard& card, const LaidPart& laid, std::size_t level) const {
+    /// Height that a part of a card with aligned parts needs of its level, without gaps.
+    [[nodiscard]] double heightInLevel(const LaidCard& card, const LaidPart& laid, std::size_t level) const {
         double height = outerHeight(laid);
         if (level == 0) height += card.border + card.padding.top;
         if (level + 1 == band_.levels.count) height += card.border + card.padding.bottom;
         return height;
     }
 
-    /// The heights of a levelled card's levels by itself. CSS Grid 2 § 9: where the subgrid's gap (0) differs
-    /// from the row's, half the difference stands on each side of a gutter.
-    void askLevels(std::size_t c, std::vector<double>& own) {
+    /// Heights of the levels of one card with aligned parts, independent of other cards. CSS Grid 2 § 9: the
+    /// subgrid's gap (0) differs from the row's, so half the difference is added on each side of a gap.
+    void levelHeights(std::size_t c, std::vector<double>& own) {
         const LaidCard& card = out_.cards[c];
         const std::size_t levels = band_.levels.count;
         const double half = frame_.rowGap / 2;
         own.assign(levels, 0);
         auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
-        // At an edge where a card has no part its padding and border alone hold the level open, beside the
-        // gutter.
+        // A level at the edge without a part still holds the card's padding and border, and its share of the
+        // gap.
         own.front() = sides(0) * half;
         own.back() = sides(levels - 1) * half;
         for (std::size_t i = 0; i < card.partCount; ++i)
@@ -251,35 +252,36 @@ private:
         own.back() += card.border + card.padding.bottom;
         for (std::size_t level = 0; level < levels; ++level)
             own[level] = std::max(own[level], sides(level) * half);
-        if (!band_.profile->addsGapToLeastHeight()) return;
+        if (!band_.profile->addsGapToMinHeight()) return;
         for (std::size_t i = 0; i < card.partCount; ++i) {
             if (isBeside(c, part(card, i))) continue;
             const std::size_t level = levelOf(c, i);
-            const double kept = keptHeight(part(card, i));
-            if (kept > 0) own[level] = std::max(own[level], kept + sides(level) * half);
+            const double minimum = minimumOuterHeight(part(card, i));
+            if (minimum > 0) own[level] = std::max(own[level], minimum + sides(level) * half);
         }
     }
 
-    /// What the one card that is laid asks of others beside it.
-    void ask(const LaidCard& card, Asked& asked) {
-        asked.pushedLevel = -1;
+    /// The contribution of the only card that is laid out.
+    void contribute(const LaidCard& card, CardContribution& contribution) {
+        contribution.autoMarginLevel = -1;
         if (band_.levelled)
-            askLevels(0, asked.levels);
+            levelHeights(0, contribution.levels);
         else
-            asked.levels.assign(1, ownHeight(0));
+            contribution.levels.assign(1, ownHeight(0));
         for (std::size_t i = 0; i < card.partCount; ++i) {
-            if (!isPushed(part(card, i))) continue;
+            if (!hasAutoMargin(part(card, i))) continue;
             const std::size_t level = band_.levelled ? levelOf(0, i) : 0;
-            asked.pushedLevel = static_cast<int>(level);
-            asked.pushedNeeds =
-                band_.levelled ? inItsLevel(card, part(card, i), level) : asked.levels.front();
-            asked.pushedParts = band_.levelled ? 1 : pushedIn(card);
+            contribution.autoMarginLevel = static_cast<int>(level);
+            contribution.autoMarginHeight =
+                band_.levelled ? heightInLevel(card, part(card, i), level) : contribution.levels.front();
+            contribution.autoMarginParts = band_.levelled ? 1 : autoMarginsIn(card);
             break;
         }
     }
 
-    /// Cards of one line as tall as the tallest, spare height above what is pushed down. Returns that height.
-    double stretchCards(std::size_t first, std::size_t end, double y) {
+    /// Stretches the cards of one line to the tallest; automatic top margins take the spare height. Returns
+    /// the height of the line.
+    double stretchLine(std::size_t first, std::size_t end, double y) {
         double tallest = 0;
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
@@ -288,8 +290,8 @@ private:
         }
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
-            const int pushed = pushedIn(card);
-            const double spare = pushed > 0 ? (tallest - card.box.height) / pushed : 0;
+            const int autoMargins = autoMarginsIn(card);
+            const double spare = autoMargins > 0 ? (tallest - card.box.height) / autoMargins : 0;
             card.box.height = tallest;
             placeCard(c, first, end, y);
             double at = y + card.border + card.padding.top;
@@ -299,8 +301,8 @@ private:
                     placeBeside(card, laid);
                     continue;
                 }
-                laid.spare = isPushed(laid) ? spare : 0;
-                at += laid.margin.top + laid.spare;
+                laid.autoMargin = hasAutoMargin(laid) ? spare : 0;
+                at += laid.margin.top + laid.autoMargin;
                 placePart(card, laid, at);
                 at += laid.box.height + laid.margin.bottom;
             }
@@ -308,13 +310,14 @@ private:
         return tallest;
     }
 
-    /// Parts of neighbouring cards start in line: each takes the level its order gives it.
-    double levelCards(std::size_t first, std::size_t end, double y) {
+    /// Aligns the parts of the cards of one line: each part is in the level that its order gives it. Returns
+    /// the height of the line.
+    double alignLine(std::size_t first, std::size_t end, double y) {
         const std::size_t levels = band_.levels.count;
         std::vector<double> heights(levels, 0);
         std::vector<double> own;
         for (std::size_t c = first; c < end; ++c) {
-            askLevels(c, own);
+            levelHeights(c, own);
             for (std::size_t level = 0; level < levels; ++level)
                 heights[level] = std::max(heights[level], own[level]);
         }
@@ -337,8 +340,8 @@ private:
                 const std::size_t level = levelOf(c, i);
                 double at = y + starts[level] + laid.margin.top;
                 if (level == 0) at += card.border + card.padding.top;
-                if (isPushed(laid)) laid.spare = heights[level] - inItsLevel(card, laid, level);
-                placePart(card, laid, at + laid.spare);
+                if (hasAutoMargin(laid)) laid.autoMargin = heights[level] - heightInLevel(card, laid, level);
+                placePart(card, laid, at + laid.autoMargin);
             }
         }
         return total;
@@ -350,13 +353,14 @@ private:
         double offset = column * (frame_.columnWidth + frame_.columnGap);
         if (band_.centred) {
             const auto count = static_cast<double>(end - first);
-            // To both sides alike where it overflows, too. CSS Box Alignment 3 § 4.4.
+            // Cards that are too wide for the row overflow equally on both sides. CSS Box Alignment 3 § 4.4.
             const double cards = column * frame_.cardWidth() + column * frame_.columnGap;
-            offset = cards +
-                     (frame_.contentWidth - count * frame_.cardWidth() - (count - 1) * frame_.columnGap) / 2;
+            offset =
+                cards +
+                (frame_.rowContentWidth - count * frame_.cardWidth() - (count - 1) * frame_.columnGap) / 2;
         }
         card.box.y = y;
-        card.box.x = band_.rightToLeft ? frame_.contentX + frame_.contentWidth - offset - card.box.width
+        card.box.x = band_.rightToLeft ? frame_.contentX + frame_.rowContentWidth - offset - card.box.width
                                        : frame_.contentX + offset;
     }
 
@@ -369,13 +373,13 @@ private:
         laid.box.height = std::max(0.0, card.box.height - 2 * card.border - top - bottom);
     }
 
-    /// A part across its card, and its lines across the part. `y` is its border box's top.
+    /// Horizontal position of a part and its lines; `y` is the top of its border box.
     void placePart(const LaidCard& card, LaidPart& laid, double y) {
         laid.box.y = y;
         const double left = card.box.x + card.border + card.padding.left + laid.margin.left;
         const double right = card.box.x + card.border + card.padding.left + frame_.cardContent -
                              laid.margin.right - laid.box.width;
-        const Place place = laid.picture ? Place::Stretch : band_.roles[laid.style].place;
+        const Place place = laid.picture ? Place::Stretch : band_.roles[laid.role].place;
         switch (place) {
             case Place::Center:
                 laid.box.x = (left + right) / 2;
@@ -390,12 +394,12 @@ private:
     }
 
     void placeLines(const LaidPart& laid) {
-        const RolePlan& role = band_.roles[laid.style];
+        const RolePlan& role = band_.roles[laid.role];
         const double contentX = laid.box.x + laid.border + laid.padding.left;
         double top = laid.box.y + laid.border + laid.padding.top;
         for (std::uint32_t i = 0; i < laid.lineCount; ++i) {
             LaidLine& line = out_.lines[laid.firstLine + i];
-            // A line that does not fit starts at its start edge. CSS Text 3 § 6.1.
+            // A line that overflows is aligned to the start edge. CSS Text 3 § 6.1.
             const double spare = laid.available - line.line.width;
             double before = 0;
             if (role.align == Align::Center) before = std::max(0.0, spare / 2);
@@ -414,7 +418,7 @@ private:
     const BandPlan& band_;
     Layout& out_;
     Frame frame_;
-    std::size_t first_ = 0;  ///< of the band's cards, the first of `out_.cards`
+    std::size_t first_ = 0;  ///< index in the band's cards of the first card of `out_.cards`
 };
 
 void clear(const PreparedRow& row, double width, Layout& out) {
@@ -429,12 +433,13 @@ void clear(const PreparedRow& row, double width, Layout& out) {
 
 void layOut(const PreparedRow& row, double width, Layout& out) {
     clear(row, width, out);
-    LayOut(row.band(out.band), out).run();
+    RowLayout(row.band(out.band), out).run();
 }
 
-void layOutAlone(const PreparedRow& row, double width, std::size_t card, Layout& out, Asked& asked) {
+void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,
+                      CardContribution& contribution) {
     clear(row, width, out);
-    LayOut(row.band(out.band), out).runAlone(card, asked);
+    RowLayout(row.band(out.band), out).runSingleCard(card, contribution);
 }
 
 Layout layOut(const PreparedRow& row, double width) {

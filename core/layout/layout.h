@@ -7,11 +7,11 @@
 
 #include "project/project.h"
 #include "text/lines.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::layout {
 
-/// A box in CSS px from the page's top left corner.
+/// A rectangle in CSS px; x and y are from the page's top left corner.
 struct Box {
     double x = 0;
     double y = 0;
@@ -22,7 +22,7 @@ struct Box {
     friend bool operator==(const Box&, const Box&) = default;
 };
 
-/// Four sides in CSS px.
+/// Margins or paddings of the four sides, in CSS px.
 template <class Number>
 struct EdgesOf {
     Number top = 0;
@@ -32,40 +32,43 @@ struct EdgesOf {
 };
 using Edges = EdgesOf<double>;
 
-/// One laid line of text: `text` plus where it stands.
+/// A line of text with its position on the page.
 struct LaidLine {
     text::Line line;
-    double x = 0;             ///< left edge of its first visible glyph's cluster, CSS px on the page
+    double x = 0;             ///< left edge of the first visible cluster, CSS px on the page
     double baseline = 0;      ///< CSS px on the page
-    text::LineExtent extent;  ///< above and below the baseline
+    text::LineExtent extent;  ///< height above and below the baseline, CSS px
 };
 
+/// A part as laid out. All lengths in CSS px.
 struct LaidPart {
-    std::size_t index = 0;  ///< in the card's parts
+    std::size_t index = 0;  ///< its index in the card's parts
     bool picture = false;
-    std::uint32_t style = 0;  ///< which of `Band::roles` (text parts)
-    Box box;                  ///< border box
+    std::uint32_t role = 0;  ///< index into `PreparedRow::roles()` (text parts)
+    Box box;                 ///< border box
     Edges margin, padding;
     double border = 0;
     double fontSize = 0;
     double lineHeight = 0;
     double letterSpacing = 0, wordSpacing = 0;
-    double available = 0;  ///< width lines are broken at
-    double measure = 0;    ///< comfortable-line figure: characters to a line of full width
-    double slack = 1;      ///< of its tightest line
-    double kept = 0;       ///< height of the lines it keeps
-    double spare = 0;      ///< height above it that its automatic top margin takes
-    std::uint32_t firstLine = 0, lineCount = 0;  ///< in `Layout::lines`
+    double available = 0;                        ///< the width its lines are broken at
+    double measure = 0;                          ///< mean number of characters on a line of full width
+    double slack = 1;                            ///< smallest slack of its lines
+    double minimumHeight = 0;                    ///< height of its minimum lines; 0: no minimum
+    double autoMargin = 0;                       ///< height of its automatic top margin
+    std::uint32_t firstLine = 0, lineCount = 0;  ///< its lines in `Layout::lines`
     const text::Paragraph* paragraph = nullptr;  ///< owned by the prepared row
 };
 
+/// A card as laid out. Lengths in CSS px.
 struct LaidCard {
     Box box;
     Edges padding;
     double border = 0;
-    std::uint32_t firstPart = 0, partCount = 0;  ///< in `Layout::parts`
+    std::uint32_t firstPart = 0, partCount = 0;  ///< its parts in `Layout::parts`
 };
 
+/// The geometry of a row at one viewport width.
 struct Layout {
     double width = 0;  ///< viewport, CSS px
     std::size_t band = 0;
@@ -78,8 +81,8 @@ struct Layout {
 
 struct BandPlan;  // prepared.h
 
-/// A variant made ready to be laid out at any width: settings resolved per band, paragraphs shaped, sizes in
-/// the numbers that are emitted. Holds what its layouts point to.
+/// A variant prepared for layout at any width: settings resolved for each band, paragraphs shaped, sizes in
+/// the numbers of the stylesheet. It owns the paragraphs that its layouts point to.
 class PreparedRow {
 public:
     PreparedRow(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
@@ -89,19 +92,20 @@ public:
     PreparedRow& operator=(PreparedRow&&) noexcept;
 
     [[nodiscard]] std::size_t bandCount() const { return bands_.size(); }
+    /// Index of the band that holds viewport width `width` (CSS px).
     [[nodiscard]] std::size_t bandAt(double width) const;
     [[nodiscard]] const project::Settings& settings(std::size_t band) const;
-    /// Role names in the order `LaidPart::style` counts them.
+    /// Role names; `LaidPart::role` is an index into them.
     [[nodiscard]] const std::vector<std::string>& roles() const { return roles_; }
     [[nodiscard]] const text::BreakProfile& profile() const { return *profile_; }
-    /// A band as it is laid out (prepared.h), for what follows the row over all widths.
+    /// The prepared settings of a band (prepared.h), for computations over a range of widths.
     [[nodiscard]] const BandPlan& band(std::size_t band) const { return *bands_.at(band); }
-    /// What fonts lacked, each once.
+    /// Notes about missing fonts, each once.
     [[nodiscard]] std::vector<text::FontNote> notes() const;
 
-    /// Computed font size in CSS px of role `style` at viewport width `width`, in its band.
-    [[nodiscard]] double fontSize(std::uint32_t style, double width) const;
-    /// Content width of a card in CSS px at viewport width `width`.
+    /// Computed font size in CSS px of role `role` at viewport width `width` (CSS px).
+    [[nodiscard]] double fontSize(std::uint32_t role, double width) const;
+    /// Content width of a card in CSS px at viewport width `width` (CSS px).
     [[nodiscard]] double cardWidth(double width) const;
 
 private:
@@ -110,23 +114,24 @@ private:
     const text::BreakProfile* profile_ = nullptr;
 };
 
-/// What a card asks of the cards beside it. CSS px.
-struct Asked {
-    /// Heights by level; one, its own height, where cards are not levelled.
+/// Heights that one card contributes to its line of cards, in CSS px. CSS Grid 2 § 11.5 calls them the
+/// contributions of an item to its tracks.
+struct CardContribution {
+    /// The height for each level if parts are aligned; otherwise one entry, the card's height.
     std::vector<double> levels;
-    /// Where the first part that an automatic top margin pushes down is, and what its level needs to hold it;
-    /// none: -1. Of that level's spare height it has one part of `pushedParts`.
-    int pushedLevel = -1;
-    double pushedNeeds = 0;
-    int pushedParts = 0;
+    int autoMarginLevel = -1;     ///< level of the first part with an automatic top margin; -1: there is none
+    double autoMarginHeight = 0;  ///< height that this part needs of its level
+    int autoMarginParts = 0;      ///< number of parts that share the level's spare height equally
 };
 
-/// The row at viewport width `width` (CSS px). `out` is overwritten; its memory is used again.
+/// The geometry of `row` at viewport width `width` (CSS px). The first form overwrites `out` and reuses its
+/// memory.
 void layOut(const PreparedRow& row, double width, Layout& out);
 Layout layOut(const PreparedRow& row, double width);
 
-/// One card of the row as if no others stood beside it: its height, and places down the page, are its own.
-/// Overwrites `out` and `asked`.
-void layOutAlone(const PreparedRow& row, double width, std::size_t card, Layout& out, Asked& asked);
+/// Lays out card `card` as the only card of `row` at viewport width `width` (CSS px), so that no other card
+/// stretches it. Overwrites `out` and `contribution`.
+void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,
+                      CardContribution& contribution);
 
 }  // namespace tenter::layout

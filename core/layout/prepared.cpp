@@ -148,9 +148,9 @@ std::vector<text::FontNote> PreparedRow::notes() const {
     return all;
 }
 
-double PreparedRow::fontSize(std::uint32_t style, double width) const {
+double PreparedRow::fontSize(std::uint32_t role, double width) const {
     const BandPlan& band = *bands_[bandAt(width)];
-    return sizeOf(band.roles.at(style), frameAt(band, width));
+    return sizeOf(band.roles.at(role), frameAt(band, width));
 }
 
 double PreparedRow::cardWidth(double width) const {

@@ -1,4 +1,4 @@
-// What `PreparedRow` holds for each band: settings as numbers and lengths, parts with their paragraphs.
+// The contents of `PreparedRow` for each band: settings as numbers and lengths, parts with their paragraphs.
 #pragma once
 
 #include <array>
@@ -11,7 +11,7 @@
 
 namespace tenter::layout {
 
-/// Four lengths: top, right, bottom, left.
+/// The lengths of the four sides.
 struct Lengths {
     units::Length top, right, bottom, left;
     template <class Number>
@@ -20,6 +20,7 @@ struct Lengths {
     }
 };
 
+/// The text settings of a role in a band.
 struct RolePlan {
     units::FluidSize size;
     units::LineHeight lineHeight;
@@ -33,21 +34,24 @@ struct RolePlan {
     const text::BreakProfile* profile = nullptr;
 };
 
+/// A part of a card in a band.
 struct PartPlan {
     bool picture = false;
-    std::uint32_t role = 0;
+    std::uint32_t role = 0;  ///< index into `PreparedRow::roles()`
     text::ParagraphPtr paragraph;
     double ratio = 1.5;     ///< a picture's width over its height
-    std::size_t level = 0;  ///< where cards are levelled, but for a part beside the others
+    std::size_t level = 0;  ///< its level if parts are aligned; unused for a picture beside the text
 };
 
+/// A card in a band.
 struct CardPlan {
     std::vector<PartPlan> parts;
-    int beside = -1;  ///< the part that stands beside the others, where the band says so
+    int beside = -1;  ///< index of the picture beside the text; -1: none
 };
 
+/// A band of a variant, with every setting resolved.
 struct BandPlan {
-    std::optional<double> upTo;
+    std::optional<double> upTo;  ///< the band's largest viewport width in CSS px; empty: no limit
     project::Settings settings;
     const text::BreakProfile* profile = nullptr;
     project::Page page;
@@ -61,40 +65,41 @@ struct BandPlan {
     std::vector<CardPlan> cards;
 };
 
-/// What the row measures across the page, before any text is broken (across.h). CSS px.
+/// Inline sizes of container, row and cards, before text is broken into lines (inline_sizes.h). CSS px.
 template <class Number>
-struct Across {
-    units::LengthBasisOf<Number> basis;  ///< em is the root's: what rows, cards and pictures have
+struct InlineSizes {
+    units::LengthBasisOf<Number> basis;  ///< em is the root font size, which rows, cards and pictures use
     Number pageWidth = 0, containerWidth = 0;
-    Number roomWidth = 0;     ///< the container's content width
-    Number rowOwnWidth = 0;   ///< as `width` and `max-width` say
-    Number rowWidth = 0;      ///< no less than its paddings
-    Number contentWidth = 0;  ///< of the row
+    Number containerContentWidth = 0;  ///< content width of the container
+    Number rowWidth = 0;               ///< by `width` and `max-width`, but at least its padding
+    Number rowContentWidth = 0;        ///< content width of the row
     EdgesOf<Number> containerPadding, rowPadding;
     Number columnWidth = 0, columnGap = 0, rowGap = 0;
-    EdgesOf<Number> cardPadding;  ///< as laid: room for a picture beside the text included
+    EdgesOf<Number> cardPadding;  ///< includes the room for a picture beside the text
     Number cardBorder = 0;
-    Number borderCut = 0;    ///< what the border of one side is less than its width says, or more if negative
-    Number cardContent = 0;  ///< content width of a card
-    /// Width of a card: its column's, but no less than its paddings and borders. CSS Sizing 3 § 4.
+    Number borderDifference = 0;  ///< specified width of the card's border on one side minus `cardBorder`
+    Number cardContent = 0;       ///< content width of a card
+    /// Width of a card: that of its column, but at least its padding and border. CSS Sizing 3 § 4.
     [[nodiscard]] Number cardWidth() const {
-        return units::greater(columnWidth, cardPadding.left + cardPadding.right + 2 * cardBorder);
+        return units::max(columnWidth, cardPadding.left + cardPadding.right + 2 * cardBorder);
     }
-    Number besideWidth = 0;  ///< of a picture beside the text
-    Number besideInset = 0;  ///< from the card's padding edge to that picture
+    Number besidePictureWidth = 0;  ///< width of a picture beside the text
+    Number besideInset = 0;         ///< distance from the card's border to that picture
 };
 
-/// The row's outline at one width: what stands down the page is on the profile's grid. CSS px.
-struct Frame : Across<double> {
+/// Container, row and cards at one width, before text is laid out, in CSS px. Vertical lengths are on the
+/// profile's grid.
+struct Frame : InlineSizes<double> {
     Box container, row;
-    double contentX = 0, contentY = 0;  ///< of the row
+    double contentX = 0, contentY = 0;  ///< top left corner of the row's content box
 };
 
-/// `edges` with top and bottom on the profile's grid.
-Edges stackedEdges(const Edges& edges, const text::BreakProfile& profile);
+/// `edges` with top and bottom rounded to the profile's grid.
+Edges snappedEdges(const Edges& edges, const text::BreakProfile& profile);
 
+/// The frame of a band at viewport width `width` (CSS px).
 Frame frameAt(const BandPlan& band, double width);
-/// Computed size of a role in CSS px within a frame.
+/// Computed font size in CSS px of a role in a frame.
 double sizeOf(const RolePlan& role, const Frame& frame);
 
 }  // namespace tenter::layout

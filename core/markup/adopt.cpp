@@ -14,12 +14,20 @@
 #include "project/file.h"
 #include "project/rules.h"
 #include "project/wording.h"
+#include "units/ascii.h"
+#include "units/quantities.h"
 
 namespace tenter::markup {
 
 namespace {
 
 using project::inQuotes;
+
+std::string capitalised(std::string role) {
+    if (!role.empty() && units::isLowerLetter(role.front()))
+        role.front() = static_cast<char>(role.front() - 'a' + 'A');
+    return role;
+}
 
 std::string counted(std::size_t count, const std::string& what) {
     return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
@@ -32,37 +40,62 @@ bool showsOwnRatio(const project::Project& project) {
     return false;
 }
 
-// Puts what was found in a page into a project.
+/// What the import found, and what the person must check.
+struct Report {
+    std::vector<std::string> cautions;
+    std::vector<std::string> found;
+
+    /// A list: cautions first.
+    [[nodiscard]] std::vector<std::string> lines() const {
+        std::vector<std::string> out;
+        for (const std::string& caution : cautions)
+            out.push_back("Caution: " + caution);
+        out.insert(out.end(), found.begin(), found.end());
+        return out;
+    }
+};
+
+// Puts the row that was found in a page into a project.
 class Adopter {
 public:
-    Adopter(const project::Project& project, const PageToAdopt& page, FoundRow found,
+    Adopter(const project::Project& project, const PageToAdopt& page, FoundRow found, Report& report,
             project::Problems& problems)
-        : page_(page), found_(std::move(found)), problems_(problems) {
+        : page_(page), found_(std::move(found)), report_(report), problems_(problems) {
         adopted_.project = project;
     }
 
     std::optional<Adopted> adopted() {
         if (found_.classWasAdded)
-            say("The row has none of the project's classes: give it the class " +
-                adopted_.project.variants.front().className + " in the CMS. Here it has it already.");
+            caution(
+                "Give the row the class " + adopted_.project.variants.front().className +
+                " in the CMS, because the page's row has no class of the project. The imported markup has "
+                "the class already.");
         if (found_.kept.row == tree().body())
-            say("The cards stand in the page's body itself: if they have an element around them, paste it "
-                "too.");
-        takeGiven();
-        takeCards();
-        tellPictures();
-        takeLanguage();
+            caution(
+                "The cards are directly in the body of the page. If they have an element around them, paste "
+                "that element too.");
+        setGiven();
+        setCards();
+        setLanguage();
+        reportPictures();
         if (found_.loose > 0)
-            say(counted(static_cast<std::size_t>(found_.loose), "piece") +
-                " of text beside other blocks belongs to no element and was left out.");
+            caution(counted(static_cast<std::size_t>(found_.loose), "piece") +
+                    " of text without an element of its own " + (found_.loose == 1 ? "was" : "were") +
+                    " not imported. Put such text into an element on the page, or type it into the project.");
         return isSound() ? std::optional(std::move(adopted_)) : std::nullopt;
     }
 
 private:
-    void say(std::string sentence) { adopted_.report.push_back(std::move(sentence)); }
+    void caution(std::string sentence) { report_.cautions.push_back(std::move(sentence)); }
+    void found(std::string sentence) { report_.found.push_back(std::move(sentence)); }
+    /// `chosen` for a role that the person gave a selector for, else `guessed`.
+    [[nodiscard]] std::string originOf(const std::string& role) const {
+        const bool chosen = std::ranges::find(page_.choices, role, &RoleChoice::role) != page_.choices.end();
+        return chosen ? "chosen" : "guessed";
+    }
     [[nodiscard]] const Tree& tree() const { return found_.kept.tree; }
 
-    // The roles in the order they come up, each with its elements.
+    // The roles in the order of their first elements, each with its elements.
     [[nodiscard]] std::vector<std::pair<std::string, std::vector<NodeId>>> nodesByRole() const {
         std::vector<std::pair<std::string, std::vector<NodeId>>> roles{{"card", {}}};
         for (const FoundCard& card : found_.cards) {
@@ -78,8 +111,8 @@ private:
         return roles;
     }
 
-    // The person's own selector for a role, if it selects the same within the row's class; else one made for
-    // it.
+    // The selector that the person gave for a role, if it selects the same elements inside the element with
+    // the class; else a new one.
     std::string selectorFor(const SelectorMaker& maker, const std::string& role,
                             const std::vector<NodeId>& nodes) {
         for (const RoleChoice& choice : page_.choices) {
@@ -91,17 +124,19 @@ private:
         }
         Derived derived = maker.derived(nodes);
         if (!derived.exact)
-            say("No selector selects " + role + " alone: " + inQuotes(derived.selector) + " selects more.");
+            caution("The selector " + inQuotes(derived.selector) + " for " + role +
+                    " also selects other elements. Choose a selector for " + role +
+                    ", or add a class on the page.");
         return std::move(derived.selector);
     }
 
-    void takeGiven() {
+    void setGiven() {
         project::Given given = adopted_.project.given.value_or(project::Given{});
         given.markup = found_.kept.markup;
-        // A row pasted alone says nothing of what stands before it.
+        // Without the rest of the page the level before the row is not known.
         if (found_.levelBefore) given.levelBefore = found_.levelBefore;
         given.selectors.clear();
-        given.selectorsRemembered = {};
+        given.selectorsFileKeys = {};
         std::vector<std::string> classes;
         for (const project::Variant& variant : adopted_.project.variants)
             classes.push_back(variant.className);
@@ -109,11 +144,13 @@ private:
         const NodeId row = found_.kept.row;
         given.selectors.emplace_back("row",
                                      row == found_.classElement ? "" : selectorFor(maker, "row", {row}));
-        say("The row is " + described(row) + " with " + counted(found_.cards.size(), "card") + ".");
+        found("Row: " + described(row) + " with " + counted(found_.cards.size(), "card") + " (" +
+              originOf("row") + ").");
         for (const auto& [role, nodes] : nodesByRole()) {
             given.selectors.emplace_back(role, selectorFor(maker, role, nodes));
-            say(role + ": " + counted(nodes.size(), "element") + ", the first " + described(nodes.front()) +
-                ", by " + given.selectors.back().second + ".");
+            found(capitalised(role) + ": " + counted(nodes.size(), "element") + " with the selector " +
+                  inQuotes(given.selectors.back().second) + "; the first is " + described(nodes.front()) +
+                  " (" + originOf(role) + ").");
         }
         adopted_.project.given = std::move(given);
     }
@@ -123,15 +160,15 @@ private:
         return "<" + tree()[node].name + (name != nullptr ? " class=" + inQuotes(*name) : "") + ">";
     }
 
-    void takeCards() {
+    void setCards() {
         adopted_.project.cards.clear();
         const bool ownRatio = showsOwnRatio(adopted_.project);
         bool hasLevel = false;
-        for (const FoundCard& found : found_.cards) {
+        for (const FoundCard& source : found_.cards) {
             project::Card& card = adopted_.project.cards.emplace_back();
-            for (const GuessedPart& part : found.parts) {
+            for (const GuessedPart& part : source.parts) {
                 if (part.role == "picture") {
-                    card.parts.emplace_back(takenPicture(part.node, ownRatio));
+                    card.parts.emplace_back(importedPicture(part.node, ownRatio));
                     continue;
                 }
                 card.parts.emplace_back(textPartOf(tree(), part.node, part.role));
@@ -139,18 +176,19 @@ private:
                 if (part.role == "heading" && !hasLevel && tag.size() == 2 && tag[0] == 'h') {
                     adopted_.project.headingLevel = tag[1] - '0';
                     hasLevel = true;
+                    found("Heading level: " + std::to_string(adopted_.project.headingLevel) + ".");
                 }
             }
         }
     }
 
-    project::PicturePart takenPicture(NodeId node, bool ownRatio) {
+    project::PicturePart importedPicture(NodeId node, bool ownRatio) {
         std::string address;
         project::PicturePart part = picturePartOf(tree(), node, address);
         const PictureFile file = pictureFile(address, page_.file, page_.projectFolder);
         part.file = file.name;
         if (address.empty()) {
-            // One name for each, so that each can have a file.
+            // A name of its own for each picture, so that each can have a file.
             part.file = "picture-" + std::to_string(adopted_.project.cards.size());
             unnamed_.push_back(inQuotes(part.file));
         } else if (!file.isThere && std::ranges::find(missing_, inQuotes(file.name)) == missing_.end()) {
@@ -158,24 +196,30 @@ private:
         }
         if (ownRatio && part.width == 0) {
             part.ratio = project::Ratio{3, 2};
-            say("The page does not say how large the picture " + inQuotes(file.name) + " is: 3/2 is taken.");
+            sizeless_.push_back(inQuotes(part.file));
         }
         return part;
     }
 
-    void tellPictures() {
+    void reportPictures() {
         const auto one = [](const std::vector<std::string>& names) { return names.size() == 1; };
         if (!missing_.empty())
-            say(std::string(one(missing_) ? "The picture " : "The pictures ") + project::listed(missing_) +
-                (one(missing_) ? " is not beside the page: put it" : " are not beside the page: put them") +
-                " beside the project.");
+            caution((one(missing_) ? "The picture file " : "The picture files ") + project::listed(missing_) +
+                    (one(missing_) ? " is not saved with the page. Put it"
+                                   : " are not saved with the page. Put them") +
+                    " into the folder of the project.");
         if (!unnamed_.empty())
-            say(std::string(one(unnamed_) ? "A picture stands" : "Pictures stand") +
-                " in the page itself or without an address: save " + (one(unnamed_) ? "it as " : "them as ") +
-                project::listed(unnamed_) + " beside the project, or choose others.");
+            caution((one(unnamed_) ? "One picture has no file address on the page. Save it as "
+                                   : counted(unnamed_.size(), "picture") +
+                                         " have no file address on the page. Save them as ") +
+                    project::listed(unnamed_) + " in the folder of the project, or choose other pictures.");
+        if (!sizeless_.empty())
+            caution((one(sizeless_) ? "The size of the picture " : "The sizes of the pictures ") +
+                    project::listed(sizeless_) + (one(sizeless_) ? " is" : " are") +
+                    " not known. Assumed: a ratio of 3/2.");
     }
 
-    void takeLanguage() {
+    void setLanguage() {
         bool hasLanguage = false;
         bool hasDirection = false;
         for (NodeId at = found_.kept.row; at != noNode; at = tree()[at].parent) {
@@ -190,9 +234,13 @@ private:
             adopted_.project.rightToLeft = *direction == "rtl";
             hasDirection = true;
         }
+        if (hasLanguage) found("Language: " + adopted_.project.language + ".");
+        if (hasDirection)
+            found(std::string("Direction: ") +
+                  (adopted_.project.rightToLeft ? "right to left." : "left to right."));
     }
 
-    // What was taken must make a project that can be opened.
+    // The result must be a project that can be opened.
     bool isSound() {
         project::Problems unsound;
         const std::string text = project::write(adopted_.project);
@@ -204,13 +252,14 @@ private:
 
     const PageToAdopt& page_;
     FoundRow found_;
+    Report& report_;
     project::Problems& problems_;
     Adopted adopted_;
-    std::vector<std::string> missing_, unnamed_;  ///< pictures without a file, in quotes
+    std::vector<std::string> missing_, unnamed_, sizeless_;  ///< names of pictures, in quotes
 };
 
 /// True if there are elements between the page's body and the row.
-bool standsInSomething(const Tree& tree, NodeId row) {
+bool hasContainer(const Tree& tree, NodeId row) {
     return row != tree.body() && tree[row].parent != tree.body();
 }
 
@@ -224,30 +273,38 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     if (!tree) return std::nullopt;
     std::optional<FoundRow> found = findRow(cleaned(*tree), project, file, page.choices, problems);
     if (!found) return std::nullopt;
-    std::vector<std::string> aboutTheme;
+    Report report;
+    if (characters.encoding != "UTF-8") report.found.push_back("Encoding: " + characters.encoding + ".");
     const Tree keptTree = found->kept.tree;
     const NodeId classElement = found->classElement;
-    const std::string theme =
-        page.theme ? rulesConcerning(*page.theme, keptTree) : themeOf(*tree, keptTree, page.file, aboutTheme);
-    if (page.theme && theme.empty() && !isBlank(*page.theme))
-        aboutTheme.emplace_back("No rule of the theme's CSS concerns the row.");
-    std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), problems).adopted();
-    if (adopted) {
-        // A row pasted alone says nothing of its theme: what was known of it stays.
-        if (page.theme || !theme.empty()) adopted->project.given->theme = theme;
-        if (!theme.empty()) {
-            const ThemePage around =
-                themePage(keptTree, classElement, theme, project.leastWidth, project.mostWidth);
-            adopted->project.page.rootSize = around.rootSize;
-            // Nor does it say what it sits in.
-            if (!page.theme || standsInSomething(keptTree, classElement))
-                adopted->project.page.container = around.container;
-            aboutTheme.insert(aboutTheme.end(), around.report.begin(), around.report.end());
+    const std::string theme = page.theme ? rulesAffecting(*page.theme, keptTree)
+                                         : themeOf(*tree, keptTree, page.file, report.cautions);
+    std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), report, problems).adopted();
+    if (!adopted) return std::nullopt;
+    project::Given& given = *adopted->project.given;
+    if (page.theme || !theme.empty()) given.theme = theme;
+    if (theme.empty()) {
+        // A row without its stylesheets says nothing about its theme, so the project's theme stays.
+        report.found.push_back(given.theme.empty()
+                                   ? "Theme: no CSS that affects the row was found."
+                                   : "Theme: the page has no CSS that affects the row; the theme "
+                                     "in the project stays.");
+        if (page.theme && !isBlank(*page.theme))
+            report.cautions.emplace_back(
+                "No rule of the theme's CSS affects the row. Check that it is the right CSS.");
+    } else {
+        const ThemePage around =
+            themePage(keptTree, classElement, theme, project.leastWidth, project.mostWidth);
+        adopted->project.page.rootSize = around.rootSize;
+        report.found.push_back("Root font size: " + units::px(around.rootSize) + ".");
+        // A row without the elements around it says nothing about its container, so the project's stays.
+        if (!page.theme || hasContainer(keptTree, classElement)) {
+            adopted->project.page.container = around.container;
+            report.found.push_back(around.containerSentence());
         }
-        adopted->report.insert(adopted->report.end(), aboutTheme.begin(), aboutTheme.end());
+        report.cautions.insert(report.cautions.end(), around.cautions.begin(), around.cautions.end());
     }
-    if (adopted && characters.encoding != "UTF-8")
-        adopted->report.insert(adopted->report.begin(), "The page was read as " + characters.encoding + ".");
+    adopted->report = report.lines();
     return adopted;
 }
 

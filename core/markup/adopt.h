@@ -1,4 +1,4 @@
-// A page's row taken into a project: its markup, its selectors, its cards.
+// Importing the row of a page into a project: its markup, its selectors, its cards.
 #pragma once
 
 #include <filesystem>
@@ -12,32 +12,34 @@
 
 namespace tenter::markup {
 
-/// What the person says of a role instead of having it guessed. The selector is matched in the whole page; of
-/// what it selects only what stands in the row counts, but for the role `row` itself.
+/// A selector that the person gives for a role, instead of a guess. It is matched in the whole page; except
+/// for the role `row`, only elements in the row count.
 struct RoleChoice {
-    std::string role;  ///< row, card, picture, or a role of text; empty: what it selects is no part
+    std::string role;  ///< row, card, picture, or a role of text; empty: the elements are not parts
     std::string selector;
 };
 
+/// A page to import from.
 struct PageToAdopt {
-    std::string_view bytes;               ///< the page, or the row alone, as it was saved or pasted
-    std::filesystem::path file;           ///< where it was saved; told in problems
-    std::filesystem::path projectFolder;  ///< where the project file is, or will be
+    std::string_view bytes;               ///< the page, or the row alone, as saved or pasted
+    std::filesystem::path file;           ///< the saved file; named in problems
+    std::filesystem::path projectFolder;  ///< the folder of the project file
     std::vector<RoleChoice> choices;
-    /// CSS that the person says is the theme's, instead of what the page's own style sheets say.
+    /// CSS of the theme given by the person, instead of the style sheets of the page.
     std::optional<std::string> theme = {};
 };
 
+/// The result of an import.
 struct Adopted {
     project::Project project;
-    std::vector<std::string> report;  ///< what was found and guessed, a sentence each
+    std::vector<std::string>
+        report;  ///< one sentence each: first what to check (`Caution: …`), then what was found
 };
 
-/// The project with the page's row: its `given`, its cards, its language and direction, its level of
-/// headings; of the theme its root size, and the container that the row's ancestors make by it. Everything
-/// else stays, what was known of the theme too if the page brings no style sheet. Empty,
-/// with problems, if no row is found, or what is found makes no sound project. Problems that do not stand in
-/// the way are told beside the result.
+/// The project with the row of the page. Replaced are: `given`, the cards, language and direction, the
+/// heading level, and, if the page has CSS for the row, the root size and the container that its ancestors
+/// make. All else stays; without such CSS the theme stays too. Empty, with problems, if no row is found or if
+/// the result is not a valid project. Problems can also come with a result.
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,
                              project::Problems& problems);
 

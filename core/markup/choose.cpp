@@ -21,7 +21,7 @@ std::vector<std::string_view> stableClasses(const Node& node) {
     return classes;
 }
 
-// The same kind of element: its tag, and what of its classes says what it is.
+// True for elements of the same kind: the same tag and the same stable classes.
 bool isLike(const Node& one, const Node& other) {
     return one.name == other.name && one.space == other.space && stableClasses(one) == stableClasses(other);
 }
@@ -44,26 +44,26 @@ public:
         if (!found) return std::nullopt;
         found_ = std::move(*found);
         if (node >= kept().size() || kept()[node].isText())
-            return wrong("there is no such element", "choose one of the row's");
+            return wrong("There is no such element.", "Choose an element of the row.");
         if (role == "row") return chooseRow(node);
         if (role == "card") return chooseCard(node);
         if (!role.empty() && role != "picture" && !project::isRoleName(role))
-            return wrong(project::inQuotes(role) + " is no name for a role",
-                         "write small letters, digits and hyphens, a letter first; row, card and picture "
-                         "have a meaning of their own");
+            return wrong("The role must be " + std::string(project::roleNameRule) + "; it is " +
+                             project::inQuotes(role) + ".",
+                         "");
         return choosePart(node, role);
     }
 
 private:
     [[nodiscard]] const Tree& kept() const { return found_.kept.tree; }
 
-    std::nullopt_t wrong(const std::string& what, const std::string& mend) {
-        problems_.push_back({file_, "", what, mend});
+    std::nullopt_t wrong(const std::string& what, const std::string& fix) {
+        problems_.push_back({file_, "", what, fix});
         return std::nullopt;
     }
 
-    // Where an element of the kept tree stands in the page: the row was copied as it was, and its chain of
-    // ancestors link by link.
+    // The node in the page of an element of the kept tree. The row was copied with all its nodes, its
+    // ancestors one by one.
     [[nodiscard]] NodeId inPage(NodeId node) const {
         const NodeId row = found_.kept.row;
         NodeId there = found_.pageRow;
@@ -75,7 +75,7 @@ private:
         return there < page_.size() && page_[there].name == kept()[node].name ? there : noNode;
     }
 
-    // A selector that selects an element first of all in the page.
+    // A selector whose first match in the page is the element.
     [[nodiscard]] std::string pageSelector(NodeId node) const {
         for (const std::string_view name : stableClasses(page_[node])) {
             const auto isFirst = [&](NodeId at) { return !page_[at].isText() && page_[at].hasClass(name); };
@@ -101,17 +101,17 @@ private:
     std::optional<std::vector<RoleChoice>> chooseRow(NodeId node) {
         const NodeId there = inPage(node);
         if (there == noNode || !page_.isWithin(there, page_.body()))
-            return wrong("this element cannot be the row", "choose one within the page's body");
+            return wrong("This element cannot be the row.", "Choose one inside the body of the page.");
         return std::vector{RoleChoice{"row", pageSelector(there)}};
     }
 
     std::optional<std::vector<RoleChoice>> chooseCard(NodeId node) {
         const NodeId row = found_.kept.row;
         if (node == row || !kept().isWithin(node, row)) {
-            // Its like stand beside it in the page: then what they stand in is the row.
+            // Similar elements are next to it in the page, so their parent is the row.
             const NodeId there = inPage(node);
             if (there == noNode || there == page_.body() || !page_.isWithin(there, page_.body()))
-                return wrong("this element cannot be a card", "choose one within the page's body");
+                return wrong("This element cannot be a card.", "Choose one inside the body of the page.");
             return std::vector{RoleChoice{"row", pageSelector(page_[there].parent)}};
         }
         const std::size_t depth = depthWithin(kept(), node, row);
@@ -121,11 +121,12 @@ private:
                 depthWithin(kept(), at, row) == depth)
                 cards.push_back(at);
         const NodeId there = inPage(row);
-        if (there == noNode) return wrong("the row is not where it was", "say which element is the row");
+        if (there == noNode)
+            return wrong("The row was not found again in the page.", "Choose the element that is the row.");
         return std::vector{RoleChoice{"row", pageSelector(there)}, RoleChoice{"card", selectorFor(cards)}};
     }
 
-    // Elements in the cards that stand as `node` does in its own: one in each card that has it.
+    // The elements that correspond to `node` in each card: at most one in each.
     [[nodiscard]] std::vector<NodeId> likeInCards(NodeId node) const {
         const auto home = std::ranges::find_if(
             found_.cards, [&](const FoundCard& card) { return kept().isWithin(node, card.node); });
@@ -153,8 +154,8 @@ private:
     std::optional<std::vector<RoleChoice>> choosePart(NodeId node, const std::string& role) {
         const std::vector<NodeId> wanted = likeInCards(node);
         if (wanted.empty())
-            return wrong("this element stands in no card",
-                         "choose one within a card, or make it the row or a card");
+            return wrong("This element is not in a card.",
+                         "Choose one inside a card, or make it the row or a card.");
         for (const NodeId part : wanted) {
             FoundCard& card = *std::ranges::find_if(
                 found_.cards, [&](const FoundCard& one) { return kept().isWithin(part, one.node); });
@@ -170,15 +171,15 @@ private:
         return allChoices();
     }
 
-    // The row and the cards as they were said, then every role as it is now, then what would be guessed
-    // without and is no part.
+    // The choices of row and cards as given, then every role as it is now, then elements that would be
+    // guessed as parts but are none.
     std::optional<std::vector<RoleChoice>> allChoices() {
         std::vector<RoleChoice> said;
         std::ranges::copy_if(asked_.choices, std::back_inserter(said), [](const RoleChoice& choice) {
             return choice.role == "row" || choice.role == "card";
         });
-        project::Problems unsaid;
-        const std::optional<FoundRow> guessed = findRow(page_, project_, file_, said, unsaid);
+        project::Problems ignored;
+        const std::optional<FoundRow> guessed = findRow(page_, project_, file_, said, ignored);
         std::vector<std::pair<std::string, std::vector<NodeId>>> roles;
         const auto add = [&](const std::string& role, NodeId node) {
             const auto known = std::ranges::find(roles, role, &decltype(roles)::value_type::first);
@@ -215,7 +216,8 @@ private:
         return nodes;
     }
 
-    // One that holds within the row's class, as given selectors do, if it selects the same in the whole tree.
+    // A selector matched inside the element with the class, if it selects the same in the whole tree; else
+    // one for the whole tree.
     [[nodiscard]] std::string selectorFor(const std::vector<NodeId>& nodes) const {
         std::vector<std::string> classes;
         for (const project::Variant& variant : project_.variants)

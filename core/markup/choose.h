@@ -1,4 +1,4 @@
-// A role given to an element of an adopted row, as choices to adopt the page with.
+// Giving a role to an element of an imported row.
 #pragma once
 
 #include <optional>
@@ -10,12 +10,12 @@
 
 namespace tenter::markup {
 
-/// The choices with which `adopt` gives an element the role, and all else stays as `page` with its own
-/// choices has it. `node` is of the tree that the given markup of `adopt(project, page)` parses to. A part's
-/// role, or none (empty), is given to what stands in every card as `node` does: the same kind of element, the
-/// same one in order among its like. What was heading, or picture, in a card then is so no longer. With
-/// another row or other cards their parts are guessed anew. Empty, with a problem, if the page has no row, or
-/// the element cannot have the role where it stands.
+/// The choices with which `adopt` gives an element the role; everything else stays as with the choices of
+/// `page`. `node` is in the tree of the markup that `adopt(project, page)` gives. The role of a part, or none
+/// (empty), is given to the corresponding element of every card: the same kind of element, with the same
+/// index among those. The former heading or picture of a card loses that role. If the row or the cards
+/// change, their parts are guessed again. Empty, with a problem, if the page has no row or the element cannot
+/// have the role.
 std::optional<std::vector<RoleChoice>> choose(const project::Project& project, const PageToAdopt& page,
                                               NodeId node, const std::string& role,
                                               project::Problems& problems);

@@ -11,7 +11,7 @@ namespace {
 using units::isLowerLetter;
 using units::isUpperLetter;
 
-// The stretches between hyphens and underscores.
+// The pieces between hyphens and underscores.
 std::vector<std::string_view> pieces(std::string_view name) {
     std::vector<std::string_view> out;
     for (std::size_t at = 0; at < name.size();) {

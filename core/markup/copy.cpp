@@ -12,7 +12,7 @@ namespace {
 
 using project::Run;
 
-// The manner of the text that stands in `node`, within `top`. A link's address counts more than its weight.
+// The kind of the text in `node`, inside `top`. A link takes precedence over strong and emphasis.
 Run mannerOf(const Tree& tree, NodeId node, NodeId top) {
     Run run;
     for (NodeId at = node; at != noNode; at = tree[at].parent) {
@@ -28,7 +28,7 @@ Run mannerOf(const Tree& tree, NodeId node, NodeId top) {
     return run;
 }
 
-// Puts runs together and collapses white space across them.
+// Joins runs and collapses white space across them.
 class CopyWriter {
 public:
     void text(const Run& manner, std::string_view text) {
@@ -59,7 +59,7 @@ private:
         return left.kind == right.kind && left.to == right.to;
     }
 
-    // A space between two manners is of the plain one.
+    // A space between two kinds belongs to the plain one.
     [[nodiscard]] Run spaceManner(const Run& manner) const {
         if (copy_.empty() || copy_.back().kind == Run::Kind::Break || isSame(copy_.back(), manner))
             return manner;
@@ -87,7 +87,7 @@ project::Copy copyOf(const Tree& tree, NodeId top) {
     return writer.take();
 }
 
-// The link or button that is the part: the element itself, or the one that holds all its text.
+// The link or button that is the part: the element, or the one that contains all its text.
 NodeId wholeLink(const Tree& tree, NodeId top) {
     NodeId at = top;
     while (!tree[at].isHtml("a") && !tree[at].isHtml("button")) {
@@ -142,7 +142,7 @@ project::PicturePart picturePartOf(const Tree& tree, NodeId node, std::string& a
     part.width = sizeIn(image, "width");
     part.height = sizeIn(image, "height");
     if (part.width == 0 || part.height == 0) part.width = part.height = 0;
-    // Pages that load pictures late keep the address elsewhere until then. Common practice, no source.
+    // Pages that load pictures lazily keep the address in another attribute. Common practice, no source.
     address.clear();
     for (const char* attribute : {"src", "data-src", "data-lazy-src", "srcset", "data-srcset"}) {
         const std::string* value = image.find(attribute);

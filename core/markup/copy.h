@@ -1,4 +1,4 @@
-// Elements of a page as the parts of a card: copy, addresses, names.
+// The text and pictures of elements as parts of a card.
 #pragma once
 
 #include <string>
@@ -8,13 +8,13 @@
 
 namespace tenter::markup {
 
-/// An element's text as copy: strong and b, emphasis and i, links and forced line breaks are kept as such,
-/// white space is collapsed (CSS Text 3 § 4.1.1), what is for screen readers only is left out. Where one link
-/// holds all of it, it is the part's.
+/// The text part of an element. Strong and b, em and i, links and forced line breaks are kept. White space is
+/// collapsed (CSS Text 3 § 4.1.1). Text only for screen readers is left out. A link around the whole text
+/// becomes the link of the part.
 project::TextPart textPartOf(const Tree& tree, NodeId node, const std::string& role);
 
-/// A picture's alternative text, its size where its attributes say one, and its address, which is not a file
-/// yet.
+/// The picture part of an element: its alternative text, and its size if attributes give one. `address`
+/// becomes the address of the picture; the part has no file yet.
 project::PicturePart picturePartOf(const Tree& tree, NodeId node, std::string& address);
 
 }  // namespace tenter::markup

@@ -15,8 +15,8 @@ namespace tenter::markup {
 
 namespace {
 
-// An encoding of WHATWG Encoding § 4.2: its name, what ICU calls it if otherwise, and the labels it has
-// besides its name, apart by spaces.
+// An encoding of WHATWG Encoding § 4.2: its name, its name in ICU if that differs, and its other labels,
+// separated by spaces.
 struct KnownEncoding {
     std::string_view name;
     const char* icu;
@@ -82,7 +82,7 @@ std::string_view stripped(std::string_view text) {
     return text;
 }
 
-// True if `word` is one of `words`, which stand apart by spaces.
+// True if `word` is one of `words`, which are separated by spaces.
 bool isAmong(std::string_view words, std::string_view word) {
     for (std::size_t at = 0; at <= words.size();) {
         const std::size_t end = std::min(words.find(' ', at), words.size());
@@ -94,7 +94,7 @@ bool isAmong(std::string_view words, std::string_view word) {
 
 const KnownEncoding* encodingByLabel(std::string_view written) {
     const std::string label = inSmallLetters(stripped(written));
-    // A page that says so in bytes of which `<meta` could be read is not UTF-16. HTML § 13.2.3.2.
+    // A page in which `<meta` could be read as ASCII is not UTF-16, even if it says so. HTML § 13.2.3.2.
     if (label == "utf-16" || label == "utf-16le" || label == "utf-16be" || label == "unicode")
         return &knownEncodings.front();
     for (const KnownEncoding& known : knownEncodings)
@@ -102,7 +102,7 @@ const KnownEncoding* encodingByLabel(std::string_view written) {
     return nullptr;
 }
 
-// The encoding's name within `content="text/html; charset=…"`. HTML § 2.5.2.
+// The name of the encoding in `content="text/html; charset=…"`. HTML § 2.5.2.
 std::string_view charsetWithin(std::string_view content) {
     const std::string small = inSmallLetters(content);
     for (std::size_t at = small.find("charset"); at != std::string::npos; at = small.find("charset", at)) {
@@ -126,7 +126,7 @@ class TagScan {
 public:
     TagScan(std::string_view bytes, std::size_t at) : bytes_(bytes), at_(at) {}
 
-    // False at the tag's end.
+    // False at the end of the tag.
     bool next(std::string& name, std::string_view& value) {
         while (at_ < bytes_.size() && (isSpace(bytes_[at_]) || bytes_[at_] == '/'))
             ++at_;
@@ -170,8 +170,8 @@ private:
     std::size_t at_;
 };
 
-// What one meta element says of the encoding; empty if nothing.
-std::string_view metaSays(TagScan& scan) {
+// The encoding that one meta element names; empty if none.
+std::string_view encodingOfMeta(TagScan& scan) {
     std::string name;
     std::string_view value;
     std::string_view charset;
@@ -186,8 +186,8 @@ std::string_view metaSays(TagScan& scan) {
     return isContentType ? charsetWithin(content) : std::string_view();
 }
 
-// What the first of the page's bytes say of its encoding. HTML § 13.2.3.2, "prescan a byte stream".
-std::string_view pageSays(std::string_view bytes) {
+// The encoding that the first bytes of the page name. HTML § 13.2.3.2, "prescan a byte stream".
+std::string_view encodingNamedBy(std::string_view bytes) {
     bytes = bytes.substr(0, 1024);
     for (std::size_t at = 0; at < bytes.size(); ++at) {
         if (bytes[at] != '<') continue;
@@ -197,7 +197,7 @@ std::string_view pageSays(std::string_view bytes) {
         } else if (inSmallLetters(rest.substr(0, 5)) == "<meta" && rest.size() > 5 &&
                    (isSpace(rest[5]) || rest[5] == '/')) {
             TagScan scan(bytes, at + 6);
-            const std::string_view said = metaSays(scan);
+            const std::string_view said = encodingOfMeta(scan);
             if (!said.empty()) return said;
             at = scan.at();
         } else if (rest.size() > 1 && (rest[1] == '!' || rest[1] == '/' || rest[1] == '?')) {
@@ -214,7 +214,7 @@ std::string_view pageSays(std::string_view bytes) {
     return {};
 }
 
-// Empty if ICU does not have the encoding.
+// The text as UTF-8; empty if ICU does not support the encoding.
 std::optional<std::string> convertedFrom(const char* encoding, std::string_view bytes) {
     UErrorCode status = U_ZERO_ERROR;
     const std::unique_ptr<UConverter, decltype(&ucnv_close)> from(ucnv_open(encoding, &status), &ucnv_close);
@@ -243,7 +243,7 @@ Characters readAs(const KnownEncoding& encoding, std::string_view bytes) {
     const std::string name(encoding.name);
     std::optional<std::string> text =
         convertedFrom(encoding.icu != nullptr ? encoding.icu : name.c_str(), bytes);
-    // Parsing mends what is no UTF-8.
+    // Parsing replaces bytes that are not UTF-8.
     return text ? Characters{std::move(*text), name} : Characters{std::string(bytes), "UTF-8"};
 }
 
@@ -254,15 +254,15 @@ Characters charactersOf(std::string_view bytes, const std::string& file, project
     for (const auto& [mark, encoding] : {std::pair{"\xFE\xFF", "UTF-16BE"}, {"\xFF\xFE", "UTF-16LE"}}) {
         if (bytes.starts_with(mark)) return {convertedFrom(encoding, bytes.substr(2)).value_or(""), encoding};
     }
-    const std::string_view said = pageSays(bytes);
+    const std::string_view said = encodingNamedBy(bytes);
     if (!said.empty()) {
         const KnownEncoding* encoding = encodingByLabel(said);
         if (encoding != nullptr && encoding != &knownEncodings.front()) return readAs(*encoding, bytes);
         if (encoding != nullptr) return {std::string(bytes), "UTF-8"};
         problems.push_back(
             {file, project::lineAndColumn(bytes, static_cast<std::size_t>(said.data() - bytes.data())),
-             "the page says it is encoded as " + project::inQuotes(said) + ", which is not known",
-             "check that its letters came out right, or save the page as UTF-8"});
+             "The page names an unknown encoding, " + project::inQuotes(said) + ".",
+             "Check that its letters are right, or save the page as UTF-8."});
     }
     if (!project::firstBadByte(bytes)) return {std::string(bytes), "UTF-8"};
     return readAs(*encodingByLabel("windows-1252"), bytes);

@@ -1,4 +1,4 @@
-// Which characters a page's bytes are.
+// Decoding the bytes of a page.
 #pragma once
 
 #include <string>
@@ -8,15 +8,15 @@
 
 namespace tenter::markup {
 
-/// A page's text, and by which encoding it was read, named as WHATWG Encoding § 4.2 does.
+/// The text of a page, and the encoding that it was read in, by its name in WHATWG Encoding § 4.2.
 struct Characters {
     std::string utf8;
     std::string encoding;
 };
 
-/// Reads a page's bytes: by a byte order mark, else by what a `meta` element in the first 1024 bytes says,
-/// else as UTF-8 if they are UTF-8, else as windows-1252. HTML § 13.2.3.2. What cannot be read becomes
-/// U+FFFD. An encoding that is not known is noted as a problem, and the page read as if it said nothing.
+/// The text of a page: decoded by its byte order mark, else by a `meta` element in the first 1024 bytes, else
+/// as UTF-8 if the bytes are valid UTF-8, else as windows-1252. HTML § 13.2.3.2. Invalid bytes become U+FFFD.
+/// An unknown encoding is a problem; the page is then read as if it named none.
 Characters charactersOf(std::string_view bytes, const std::string& file, project::Problems& problems);
 
 }  // namespace tenter::markup

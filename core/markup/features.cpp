@@ -15,7 +15,7 @@ std::vector<Features> featuresOf(const Tree& tree, NodeId top) {
     const NodeId past = tree.past(top, 0);
     const NodeId end = past == noNode ? tree.size() : past;
     std::vector<Features> features(end - top);
-    // From the last to the first, each is done before its parent.
+    // In reverse document order each node is complete before its parent.
     for (NodeId at = end; at-- > top;) {
         const Node& node = tree[at];
         Features& own = features[at - top];

@@ -1,4 +1,4 @@
-// What is in each element of a tree, counted once.
+// Counts of the content of each element of a tree.
 #pragma once
 
 #include <vector>
@@ -7,19 +7,20 @@
 
 namespace tenter::markup {
 
-/// What an element holds, itself counted too.
+/// The content of an element, including the element itself.
 struct Features {
     int nodes = 1;
     int pictures = 0;
     int headings = 0;
     int links = 0;       ///< links and buttons
     int letters = 0;     ///< bytes of text that are not white space
-    bool block = false;  ///< holds, within itself, an element that is no phrasing
+    bool block = false;  ///< contains an element that is not phrasing content
 };
 
-/// Of `top` and each node in it, `top` first, in document order. What is not shown counts nothing.
+/// The features of `top` and of each node in it, in document order. Elements that are not shown count
+/// nothing.
 std::vector<Features> featuresOf(const Tree& tree, NodeId top = 0);
 
-bool isHeading(const Node& node);  ///< h1 to h6
+bool isHeading(const Node& node);  ///< true for h1 to h6
 
 }  // namespace tenter::markup

@@ -14,7 +14,7 @@ using project::inQuotes;
 
 const std::string selectorsPlace = "/given/selectors/";
 
-// `<h3 class="walk-title">`, as it is told.
+// The start tag in messages, such as `<h3 class="walk-title">`.
 std::string shortTag(const Node& node) {
     const std::string* name = node.find("class");
     return "<" + node.name + (name != nullptr ? " class=" + inQuotes(*name) : "") + ">";
@@ -36,9 +36,9 @@ private:
     std::optional<GivenRow> placed() {
         row_.classElement = classElementOf(row_.tree, project_, row_.variant);
         if (row_.classElement == noNode) {
-            wrong("/given/markup", "no element of the markup has a variant's class",
-                  "give the row the class " + project_.variants.front().className +
-                      " in the CMS and in the markup");
+            wrong("/given/markup", "No element of the markup has the class of a variant.",
+                  "Give the row the class " + project_.variants.front().className +
+                      " in the CMS and in the markup.");
             return std::nullopt;
         }
         for (const auto& [role, selector] : project_.given->selectors)
@@ -48,23 +48,22 @@ private:
         return std::move(row_);
     }
 
-    void wrong(const std::string& place, const std::string& what, const std::string& mend) {
-        // Markup that is wrong throughout is not told of to its end.
+    void wrong(const std::string& place, const std::string& what, const std::string& fix) {
         constexpr std::size_t most = 100;
-        if (told_++ < most) problems_.push_back({"", place, what, mend});
+        if (reported_++ < most) problems_.push_back({"", place, what, fix});
     }
 
     bool readTree() {
         project::Problems unplaced;
         std::optional<Tree> tree = parse(project_.given->markup, "", unplaced);
         for (const project::Problem& problem : unplaced)
-            wrong("/given/markup", problem.what, problem.mend);
+            wrong("/given/markup", problem.what, problem.fix);
         if (!tree) return false;
         if (!isWithinLimits(*tree)) {
             wrong("/given/markup",
-                  "the markup has more than " + std::to_string(largestRow) +
-                      " elements, or stands more than " + std::to_string(deepestRow) + " deep",
-                  "keep the row and what it stands in, nothing else");
+                  "The markup has more than " + std::to_string(largestRow) + " elements, or is more than " +
+                      std::to_string(deepestRow) + " levels deep.",
+                  "Keep only the row and the elements around it.");
             return false;
         }
         row_.tree = std::move(*tree);
@@ -79,14 +78,15 @@ private:
             css::Problems unread;
             std::optional<css::SelectorList> list = css::readSelectors(selector, unread);
             for (const css::Problem& problem : unread)
-                wrong(selectorsPlace + role, problem.what, problem.mend);
+                wrong(selectorsPlace + role, problem.what, problem.fix);
             if (!list) return;
             found.nodes = selectedWithin(row_.tree, row_.classElement, *list);
             found.parsed = std::move(*list);
             if (found.nodes.empty()) {
-                wrong(selectorsPlace + role, inQuotes(selector) + " selects nothing in the row",
-                      "write a selector for it that holds within the element with the class " +
-                          project_.variants[row_.variant].className + ", or leave the role out");
+                wrong(selectorsPlace + role,
+                      "The selector " + inQuotes(selector) + " selects nothing in the row.",
+                      "Write a selector that matches inside the element with the class " +
+                          project_.variants[row_.variant].className + ", or remove the role.");
                 return;
             }
         }
@@ -99,8 +99,10 @@ private:
         row_.row = found->nodes.front();
         row_.wrappers = row_.tree.between(row_.classElement, row_.row);
         if (found->nodes.size() > 1)
-            wrong(selectorsPlace + "row", inQuotes(found->selector) + " selects more than one element",
-                  "write a selector for the cards' common parent alone; the first is taken");
+            wrong(selectorsPlace + "row",
+                  "The selector " + inQuotes(found->selector) +
+                      " selects more than one element; the first is used.",
+                  "Write a selector for the parent of all cards.");
         return true;
     }
 
@@ -109,11 +111,13 @@ private:
         if (found == nullptr) return false;
         for (const NodeId node : found->nodes) {
             if (node == row_.row || !row_.tree.isWithin(node, row_.row)) {
-                wrong(selectorsPlace + "card", shortTag(row_.tree[node]) + " is a card outside the row",
-                      "write selectors for the cards, and for their common parent as the row");
+                wrong(selectorsPlace + "card",
+                      "The card " + shortTag(row_.tree[node]) + " is outside the row.",
+                      "Write a selector for the cards, and one for their parent as the row.");
             } else if (!row_.cards.empty() && row_.tree.isWithin(node, row_.cards.back().node)) {
-                wrong(selectorsPlace + "card", shortTag(row_.tree[node]) + " is a card within another",
-                      "write a selector that selects the outer or the inner ones");
+                wrong(selectorsPlace + "card",
+                      "The card " + shortTag(row_.tree[node]) + " is inside another card.",
+                      "Write a selector for the outer or for the inner ones.");
             } else {
                 row_.cards.push_back({node, row_.tree.between(row_.row, node), {}});
             }
@@ -135,8 +139,8 @@ private:
                    !row_.tree.isWithin(node, row_.cards[card].node))
                 ++card;
             if (card == row_.cards.size() || node <= row_.cards[card].node) {
-                wrong(selectorsPlace + role->role, shortTag(row_.tree[node]) + " stands outside the cards",
-                      "write a selector that selects parts of cards only");
+                wrong(selectorsPlace + role->role, shortTag(row_.tree[node]) + " is outside the cards.",
+                      "Write a selector that selects only parts of cards.");
                 if (card == row_.cards.size()) card = row_.cards.size() - 1;
                 continue;
             }
@@ -149,9 +153,11 @@ private:
             const GivenPart& outer = card.parts.back();
             const bool isSame = outer.node == node;
             wrong(selectorsPlace + role,
-                  shortTag(row_.tree[node]) + (isSame ? " is a " : " stands within a ") + outer.role +
-                      (isSame ? " already" : ", which is a part itself"),
-                  "write selectors that select each part once, and no part within another");
+                  shortTag(row_.tree[node]) +
+                      (isSame ? " already has the role " + outer.role
+                              : " is inside an element that has the role " + outer.role) +
+                      ".",
+                  "Write selectors that select each part once, and no part inside another.");
             return;
         }
         card.parts.push_back({role, node, row_.tree.between(card.node, node)});
@@ -159,7 +165,7 @@ private:
 
     const project::Project& project_;
     project::Problems& problems_;
-    std::size_t told_ = 0;
+    std::size_t reported_ = 0;
     GivenRow row_;
 };
 

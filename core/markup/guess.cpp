@@ -13,7 +13,7 @@ namespace {
 
 constexpr int largestCard = 400;  // nodes
 
-// How much an element is like a card; 0 if not at all.
+// A score for how much an element looks like a card; 0: not at all.
 double richness(const Features& features) {
     if (features.nodes > largestCard || features.letters == 0 || features.headings > 2 ||
         features.pictures > 3)
@@ -25,7 +25,7 @@ double richness(const Features& features) {
     return rich < 3 ? 0 : rich;
 }
 
-// The element's tag, and its tag with each class that is likely to stay.
+// The tag of an element, and its tag with each stable class.
 std::vector<std::string> kindsOf(const Node& node) {
     std::vector<std::string> kinds{node.name};
     for (const std::string_view name : node.classes())
@@ -43,7 +43,8 @@ std::set<std::string> kindsWithin(const Tree& tree, NodeId top) {
     return kinds;
 }
 
-// How alike elements are, from 0 to 1: the kinds each shares with the first, as a share of what both have.
+// The similarity of elements, from 0 to 1: the kinds each shares with the first, as a share of all kinds of
+// both.
 double likeness(const Tree& tree, const std::vector<NodeId>& nodes) {
     const std::set<std::string> first = kindsWithin(tree, nodes.front());
     double sum = 0;
@@ -56,7 +57,7 @@ double likeness(const Tree& tree, const std::vector<NodeId>& nodes) {
     return sum / static_cast<double>(nodes.size() - 1);
 }
 
-// Those of `nodes` that share the kind most of them have.
+// Those of `nodes` that have the most common kind.
 std::vector<NodeId> mostAlike(const Tree& tree, const std::vector<NodeId>& nodes) {
     std::map<std::string, std::size_t> counts;
     for (const NodeId node : nodes)
@@ -94,7 +95,7 @@ RowCandidate asRow(const Tree& tree, const std::vector<Features>& features, Node
     }
     const auto count = static_cast<double>(candidate.cards.size());
     const double alike = likeness(tree, candidate.cards);
-    // Text beside the cards speaks against a row.
+    // Text next to the children lowers the score.
     const double own = static_cast<double>(letters) / std::max(1, features[node].letters);
     candidate.score =
         sum / count * (0.3 + 0.7 * alike) * (0.6 + 0.1 * std::min(count, 4.0)) * (0.5 + 0.5 * own);
@@ -106,7 +107,7 @@ bool namesACard(const Node& node) {
            hasWord(node, {"box", "card", "entry", "item", "panel", "teaser", "tile"});
 }
 
-// The one element that an element holds besides white space; `noNode` if there is more, or text.
+// The only child element of an element; `noNode` if there are more, or text.
 NodeId onlyChild(const Tree& tree, NodeId node) {
     NodeId only = noNode;
     for (NodeId child = tree[node].firstChild; child != noNode; child = tree[child].next) {
@@ -117,7 +118,7 @@ NodeId onlyChild(const Tree& tree, NodeId node) {
     return only;
 }
 
-// Where columns hold one card each, the cards in them.
+// The cards, if each column contains exactly one.
 std::vector<NodeId> withinColumns(const Tree& tree, std::vector<NodeId> columns) {
     std::vector<NodeId> inner;
     for (const NodeId column : columns) {

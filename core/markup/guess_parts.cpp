@@ -10,9 +10,9 @@ namespace {
 
 constexpr int longestHeading = 60;  // bytes of text without white space
 constexpr int longestKicker = 40;
-constexpr int longestPhrase = 24;  // of those that stand on one line together
+constexpr int longestPhrase = 24;  // of phrases that are together on one line
 
-// An element of text that is not taken apart further.
+// An element of text that is not divided further.
 struct Leaf {
     NodeId node = noNode;
     int letters = 0;
@@ -49,7 +49,7 @@ private:
         return node.isHtml("a") || node.isHtml("button");
     }
 
-    // Links and buttons among the element's children, however wrapped, and no other text.
+    // The links and buttons in the element, at any depth, if there is no other text.
     [[nodiscard]] bool holdsOnlyLinks(NodeId node) const {
         bool any = false;
         for (const NodeId child : tree_.elementChildren(node)) {
@@ -62,7 +62,7 @@ private:
         return any;
     }
 
-    // Phrases with classes, one of them long: each a part, which the theme sets below the other.
+    // Phrases with classes, one of them long: each is a part on a line of its own.
     [[nodiscard]] bool holdsStackedPhrases(NodeId node) const {
         int count = 0;
         int longest = 0;
@@ -85,13 +85,13 @@ private:
         return features.pictures == 0 || isButtonLike(element) || element.isHtml("p");
     }
 
-    // A phrase within a line of loose text, which is told with it.
+    // A phrase inside loose text, which is counted with it.
     [[nodiscard]] bool isInLooseLine(NodeId node) const {
         return isPhrasing(tree_[node]) && holdsLooseText(tree_[node].parent) && !in(node).block &&
                in(node).pictures == 0;
     }
 
-    // Takes the node if it is a part or no part at all; false if the parts are within it.
+    // Handles a node that is a part or has none; false if there are parts inside it.
     bool take(NodeId at, int& loose) {
         const Node& node = tree_[at];
         if (node.isText()) {
@@ -124,7 +124,7 @@ private:
         return index + 1 == leaves_.size() && index > 0;
     }
 
-    // The leaf that is the heading; how many there are if none is.
+    // The index of the leaf that is the heading; the number of leaves if none is.
     [[nodiscard]] std::size_t findHeading() const {
         const std::size_t none = leaves_.size();
         for (std::size_t i = 0; i < none; ++i)

@@ -4,7 +4,7 @@ namespace tenter::markup {
 
 namespace {
 
-/// What a heading's role without a level counts as. WAI-ARIA 1.2, heading.
+/// The level of an element with the role heading and no level. WAI-ARIA 1.2, heading.
 constexpr int usualLevel = 2;
 
 int digitOf(char c) {

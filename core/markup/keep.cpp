@@ -15,7 +15,7 @@ constexpr std::array<std::string_view, 22> droppedElements{
     "applet", "base",    "bgsound",  "embed",    "frame",  "frameset", "iframe",    "link",
     "meta",   "noembed", "noframes", "noscript", "object", "param",    "plaintext", "portal",
     "script", "style",   "template", "title",    "xmp",    "head"};
-// Within SVG: what runs, what changes attributes over time, and what HTML may stand in.
+// Elements of SVG that run, that change attributes over time, or that contain HTML.
 constexpr std::array<std::string_view, 9> droppedDrawing{"script",  "style",         "foreignObject",
                                                          "desc",    "title",         "set",
                                                          "animate", "animateMotion", "animateTransform"};
@@ -33,7 +33,7 @@ bool isIn(const std::array<std::string_view, n>& names, std::string_view name) {
 bool isNameCharacter(char c) {
     return units::isWordCharacter(c) || c == ':' || c == '.' || static_cast<unsigned char>(c) >= 0x80;
 }
-// A name that is written and read back without trouble.
+// True for a name that is the same after printing and parsing.
 bool isPlainName(std::string_view name) {
     return !name.empty() && std::ranges::all_of(name, isNameCharacter);
 }
@@ -44,7 +44,7 @@ bool keepsElement(const Node& node) {
     return !isIn(droppedElements, node.name);
 }
 
-// Candidates of srcset: addresses apart by commas, each with a width or density. HTML § 4.8.4.2.1.
+// Candidates of srcset: addresses separated by commas, each with a width or density. HTML § 4.8.4.2.1.
 bool areSafeCandidates(std::string_view candidates) {
     for (std::size_t at = 0; at < candidates.size();) {
         const std::size_t end = std::min(candidates.find(',', at), candidates.size());
@@ -69,7 +69,7 @@ std::vector<Attribute> keptAttributes(const Node& node) {
     return kept;
 }
 
-// Copies `top` of `from` below `parent` of `to`, without what may not be kept; the copy's index.
+// Copies `top` of `from` below `parent` of `to`, without unsafe content. Returns the index of the copy.
 NodeId copyKept(const Tree& from, NodeId top, Tree& to, NodeId parent) {
     const NodeId copy = to.addElement(parent, from[top].name, from[top].space, keptAttributes(from[top]));
     NodeId under = copy;  // the copy of the parent of `at`
@@ -107,7 +107,7 @@ NodeId copyChain(const Tree& page, NodeId row, Tree& to) {
     return copyKept(page, row, to, parent);
 }
 
-// The element `steps` below the body by only children; `noNode` if there are others.
+// The element `steps` levels below the body, each an only child; `noNode` if there are others.
 NodeId rowBelow(const Tree& tree, std::size_t steps) {
     NodeId at = tree.body();
     for (; steps > 0 && at != noNode; --steps) {
@@ -138,7 +138,7 @@ std::optional<Kept> keptRow(const Tree& page, NodeId row, const std::string& fil
     kept.row = copyChain(page, row, kept.tree);
     const NodeId body = kept.tree.body();
     const std::size_t steps = kept.row == body ? 0 : kept.tree.between(body, kept.row).size() + 1;
-    // A row of elements that browsers would not nest so comes out otherwise once; rarely twice.
+    // Elements that browsers do not nest like this change when parsed again: once, rarely twice.
     for (int round = 0; round < 8; ++round) {
         kept.markup = printed(kept.tree);
         std::optional<Tree> again = parse(kept.markup, file, problems);
@@ -148,8 +148,8 @@ std::optional<Kept> keptRow(const Tree& page, NodeId row, const std::string& fil
         kept.row = rowBelow(kept.tree, steps);
         if (kept.row == noNode) break;
     }
-    problems.push_back({file, "", "the row's elements stand within each other in a way that browsers change",
-                        "close each element where it ends, and put no link into another"});
+    problems.push_back({file, "", "The elements of the row are nested in a way that browsers change.",
+                        "Close each element where it ends, and put no link inside another."});
     return std::nullopt;
 }
 

@@ -1,4 +1,4 @@
-// What of a page may be kept: what shows, and never what runs or fetches by itself.
+// Removing everything from a page that runs or fetches by itself.
 #pragma once
 
 #include <optional>
@@ -9,20 +9,20 @@
 namespace tenter::markup {
 
 /// The tree without scripts, styles, frames, embedded documents, metadata and templates, without event
-/// handlers, and without addresses a link may not lead to (`project::isSafeAddress`). Pictures' addresses
-/// stay, as text.
+/// handlers, and without unsafe link addresses (`project::isSafeAddress`). Addresses of pictures stay, as
+/// text.
 Tree cleaned(const Tree& tree);
 
 /// A row cut out of its page.
 struct Kept {
     Tree tree;
     NodeId row = noNode;
-    std::string markup;  ///< the tree printed; parsing it gives the tree
+    std::string markup;  ///< the tree as HTML; parsing it gives the same tree
 };
 
-/// The row and its chain of ancestors, so that a theme's rules still match; what stands beside the chain
-/// goes. `page` is cleaned. Empty, with a problem, if browsers would not read the row, once printed, as it
-/// was.
+/// The row and its chain of ancestors, so that the rules of a theme still match. All other elements are
+/// removed. `page` is cleaned. Empty, with a problem, if browsers would parse the printed row into another
+/// tree.
 std::optional<Kept> keptRow(const Tree& page, NodeId row, const std::string& file,
                             project::Problems& problems);
 

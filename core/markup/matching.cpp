@@ -8,10 +8,10 @@ namespace tenter::markup {
 
 namespace {
 
-// An attribute that stands on the scope only; no attribute of a page has a space in its name.
+// An attribute that only the scope has: no attribute of a page has a space in its name.
 constexpr std::string_view scopeMark = "tenter scope";
 
-// The same tree in which one element has a mark that selectors can ask for.
+// The same tree, in which one element has an extra attribute for selectors.
 class ScopedElements final : public TreeElements {
 public:
     ScopedElements(const Tree& tree, NodeId scope) : TreeElements(tree), scope_(scope) {}

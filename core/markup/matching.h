@@ -1,4 +1,4 @@
-// Trees as CSS selectors see them.
+// Matching CSS selectors in a tree.
 #pragma once
 
 #include <string>
@@ -10,7 +10,7 @@
 
 namespace tenter::markup {
 
-/// A tree's elements, numbered by their nodes.
+/// The elements of a tree for css::matches, numbered by their nodes.
 class TreeElements : public css::Elements {
 public:
     explicit TreeElements(const Tree& tree) : tree_(tree) {}
@@ -28,18 +28,17 @@ private:
     const Tree& tree_;
 };
 
-/// The elements within `scope`, itself left out, that `selectors` select, in document order. All that a
-/// selector asks for must stand within the scope, as if it were written behind the scope's own class and a
-/// space.
+/// The elements inside `scope`, without `scope`, that `selectors` match, in document order. Every compound of
+/// a selector must match inside the scope, as if the selector followed the class of the scope and a space.
 std::vector<NodeId> selectedWithin(const Tree& tree, NodeId scope, css::SelectorList selectors);
 
-/// The elements of the whole tree that `selectors` select.
+/// The elements of the whole tree that `selectors` match, in document order.
 std::vector<NodeId> selectedIn(const Tree& tree, const css::SelectorList& selectors);
 
-/// Elements of the largest row that is worked with, and how deep they may stand.
+/// The largest number of elements of a row, and its deepest nesting.
 inline constexpr std::size_t largestRow = 6000;
 inline constexpr std::size_t deepestRow = 512;
-/// True if the tree is within both, so that selectors are answered at once.
+/// True if the tree is within both limits, so that matching is fast.
 bool isWithinLimits(const Tree& tree);
 
 }  // namespace tenter::markup

@@ -1,4 +1,4 @@
-// HTML by Gumbo, within an allowance of memory and time.
+// Parsing HTML by Gumbo, with limits for memory and time.
 #include <gumbo.h>
 #include <sys/mman.h>
 
@@ -21,14 +21,14 @@ double processorSeconds() {
     return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
 }
 
-// Where Gumbo's memory comes from. It is our own so that a tree goes at once, where Gumbo's way of freeing
-// one recurses into it, and so that a page whose elements nest or repeat in a way that takes time or memory
-// by the square can be left, by a jump out of Gumbo, which is C and holds nothing else.
+// The memory for Gumbo. Our own allocator frees a whole tree at once, where Gumbo would recurse into it. It
+// can also abandon a page whose elements take quadratic time or memory, by a jump out of Gumbo; Gumbo is C
+// and holds no other resources.
 class Allowance {
 public:
     Allowance(std::size_t bytes, double seconds) : bytes_(bytes), until_(processorSeconds() + seconds) {}
 
-    // Where to go when it is used up.
+    // The target of the jump when the limits are reached.
     std::jmp_buf& exit() { return exit_; }
 
     static void* take(void* self, std::size_t size) { return static_cast<Allowance*>(self)->take(size); }
@@ -37,8 +37,8 @@ public:
     }
 
 private:
-    // Before each piece stands its kind, by which freed ones are used again: small ones are multiples of 16
-    // bytes, larger ones powers of two.
+    // Each piece is preceded by its size class, by which freed pieces are reused: small sizes are multiples
+    // of 16 bytes, larger ones powers of two.
     static constexpr std::size_t head = 8;
     static constexpr std::size_t step = 16;
     static constexpr std::size_t smallKinds = 32;
@@ -78,8 +78,7 @@ private:
         if (size > bytes_) std::longjmp(exit_, 1);
         auto* memory = static_cast<std::byte*>(std::aligned_alloc(page, size));
         if (memory == nullptr) std::longjmp(exit_, 1);
-        // Asked for in large pages: the system hands over small ones so slowly that it would take most of the
-        // time.
+        // Allocated in large pages, because many small allocations would take most of the time.
         madvise(memory, size, MADV_HUGEPAGE);
         blocks_.emplace_back(memory);
         bytes_ -= size;
@@ -107,7 +106,7 @@ private:
     void* freed_[kinds] = {};
 };
 
-// Null if the allowance did not suffice. Nothing here needs destroying when the jump comes.
+// Null if the limits were reached. No object here needs a destructor when the jump happens.
 GumboOutput* runGumbo(std::string_view html, Allowance& allowance) {
     GumboOptions options = kGumboDefaultOptions;
     options.allocator = &Allowance::take;
@@ -155,7 +154,7 @@ Space spaceOf(const GumboElement& element) {
     return element.tag_namespace == GUMBO_NAMESPACE_MATHML ? Space::MathMl : Space::Html;
 }
 
-// A node of Gumbo's whose children are being copied, to below which node of ours, and the child that is next.
+// A Gumbo node whose children are being copied, our node for them, and the index of the next child.
 struct Copying {
     const GumboVector* children;
     NodeId to;
@@ -195,7 +194,7 @@ Tree copied(const GumboNode* root) {
 }
 
 // Well-formed UTF-8 without NUL, which ends Gumbo's strings.
-std::string madeSound(std::string_view html) {
+std::string withoutBadBytes(std::string_view html) {
     std::string sound;
     sound.reserve(html.size());
     for (std::size_t at = 0; at < html.size();) {
@@ -215,22 +214,23 @@ std::string madeSound(std::string_view html) {
 std::optional<Tree> parse(std::string_view html, const std::string& file, project::Problems& problems,
                           double seconds) {
     if (html.size() > largestPage) {
-        problems.push_back({file, "", "the page is larger than " + std::to_string(largestPage >> 20U) + " MB",
-                            "paste the row alone"});
+        problems.push_back({file, "",
+                            "The page is larger than " + std::to_string(largestPage >> 20U) + " MB.",
+                            "Paste only the row."});
         return std::nullopt;
     }
-    std::string mended;
+    std::string repaired;
     if (project::firstBadByte(html) || html.find('\0') != std::string_view::npos) {
-        mended = madeSound(html);
-        html = mended;
+        repaired = withoutBadBytes(html);
+        html = repaired;
     }
     Allowance allowance(html.size() * 64 + (std::size_t{64} << 20U), seconds);
     const GumboOutput* output = runGumbo(html, allowance);
     if (output == nullptr || output->root == nullptr) {
         problems.push_back({file, "",
-                            "the page's elements nest too deep, or are too many, to be parsed in " +
-                                std::to_string(static_cast<int>(seconds)) + " s",
-                            "paste the row alone, and close what it opens"});
+                            "The page has too many or too deeply nested elements to be parsed in " +
+                                std::to_string(static_cast<int>(seconds)) + "\u00A0s.",
+                            "Paste only the row, and close every element."});
         return std::nullopt;
     }
     return copied(output->root);

@@ -17,7 +17,7 @@ std::optional<int> hexValue(char c) {
     return std::nullopt;
 }
 
-// RFC 3986 § 2.1; what is no escape stays.
+// Decodes percent escapes; anything else stays. RFC 3986 § 2.1.
 std::string percentDecoded(std::string_view text) {
     std::string out;
     for (std::size_t i = 0; i < text.size(); ++i) {
@@ -57,7 +57,7 @@ PictureFile pictureFile(const std::string& address, const std::filesystem::path&
     if (!project::addressScheme(address) && !relative.is_absolute() && !climbs(relative))
         candidates.push_back(relative);
     candidates.emplace_back(name);
-    // Where browsers put the files of a page they save. Common practice, no source.
+    // The folder in which browsers save the files of a page. Common practice, no source.
     candidates.push_back(std::filesystem::path(page.stem().string() + "_files") / name);
     const std::filesystem::path folder = page.parent_path();
     std::error_code error;

@@ -1,4 +1,4 @@
-// Which file a picture of a page is.
+// The files of pictures in a page.
 #pragma once
 
 #include <filesystem>
@@ -6,14 +6,15 @@
 
 namespace tenter::markup {
 
-/// A picture's file as a project names it.
+/// The file of a picture, as a project names it.
 struct PictureFile {
     std::string name;
     bool isThere = false;
 };
 
-/// The file beside the saved page that a picture's address means, relative to the project's folder; if there
-/// is none, the name alone. Nothing is fetched, and nothing outside the page's folder looked at.
+/// The file that the address of a picture refers to, saved with the page, relative to the folder of the
+/// project; if there is none, only the file name. Nothing is fetched, and no file outside the folder of the
+/// page is looked at.
 PictureFile pictureFile(const std::string& address, const std::filesystem::path& page,
                         const std::filesystem::path& projectFolder);
 

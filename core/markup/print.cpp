@@ -7,7 +7,7 @@ namespace tenter::markup {
 
 namespace {
 
-// Elements whose text is written as it is. HTML § 13.3.
+// Elements whose text is not escaped. HTML § 13.3.
 bool holdsRawText(const Node& node) {
     static constexpr std::array<std::string_view, 7> names{"style",   "script",   "xmp",      "iframe",
                                                            "noembed", "noframes", "plaintext"};
@@ -26,7 +26,7 @@ void appendEscaped(std::string& out, std::string_view text, bool isAttribute) {
         } else if (c == '"' && isAttribute) {
             out += "&quot;";
         } else if (c == '\r') {
-            // Written as it is, it would come back as a line feed.
+            // Without an escape it would be parsed as a line feed.
             out += "&#13;";
         } else if (c == '\xC2' && text.substr(i, 2) == "\xC2\xA0") {
             out += "&nbsp;";
@@ -50,7 +50,7 @@ void appendStart(std::string& out, const Tree& tree, NodeId id) {
         out += '"';
     }
     out += '>';
-    // The first line feed in these is taken for one that only makes the source readable.
+    // Parsers drop the first line feed in these elements.
     const bool losesFeed = node.isHtml("pre") || node.isHtml("textarea") || node.isHtml("listing");
     if (losesFeed && node.firstChild != noNode && tree[node.firstChild].text.starts_with('\n')) out += '\n';
 }
@@ -73,7 +73,7 @@ void appendEnd(std::string& out, const Node& node) {
     out += '>';
 }
 
-// True if the body's start may go unsaid: with what follows, a parser goes into the body by itself.
+// True if the start tag of the body can be left out, because the next content starts the body.
 bool bodyIsPlain(const Tree& tree, NodeId body) {
     if (!tree[body].attributes.empty()) return false;
     const NodeId first = tree[body].firstChild;

@@ -1,4 +1,4 @@
-// Trees as HTML text.
+// Printing trees as HTML.
 #pragma once
 
 #include <string>
@@ -7,11 +7,11 @@
 
 namespace tenter::markup {
 
-/// The whole tree as HTML. HTML § 13.3, and besides: the tags that may be left out at the top (§ 13.1.2.4)
-/// are left out where they say nothing, and a line feed is written before one that would be lost.
+/// The whole tree as HTML. HTML § 13.3, with two differences: optional tags at the top (§ 13.1.2.4) are left
+/// out if they carry no information, and a line feed that parsing would drop is written twice.
 std::string printed(const Tree& tree);
 
-/// One element of it, with its content.
+/// One element with its content as HTML.
 std::string printed(const Tree& tree, NodeId node);
 
 }  // namespace tenter::markup

@@ -25,14 +25,14 @@ public:
     std::optional<FoundRow> find(const std::vector<RoleChoice>& choices) {
         if (!readChoices(choices) || !findRowInPage()) return std::nullopt;
         FoundRow found;
-        const bool hasClass = standsInClass();
-        if (!hasClass) giveClass();
+        const bool hasClass = hasVariantClass();
+        if (!hasClass) addClass();
         std::optional<Kept> kept = keptRow(page_, row_, file_, problems_);
         if (!kept) return std::nullopt;
         if (!isWithinLimits(kept->tree)) {
-            wrong("the row has more than " + std::to_string(largestRow) + " elements, or stands more than " +
-                      std::to_string(deepestRow) + " deep",
-                  "say which element is the row by a selector for row");
+            wrong("The row has more than " + std::to_string(largestRow) + " elements, or is more than " +
+                      std::to_string(deepestRow) + " levels deep.",
+                  "Give a selector for row.");
             return std::nullopt;
         }
         found.kept = std::move(*kept);
@@ -48,24 +48,28 @@ public:
     }
 
 private:
-    void wrong(const std::string& what, const std::string& mend) {
-        problems_.push_back({file_, "", what, mend});
+    void wrong(const std::string& what, const std::string& fix) {
+        problems_.push_back({file_, "", what, fix});
     }
 
     bool readChoices(const std::vector<RoleChoice>& choices) {
         for (const RoleChoice& choice : choices) {
             if (!choice.role.empty() && choice.role != "card" && choice.role != "picture" &&
                 !project::isRoleName(choice.role)) {
-                wrong(project::inQuotes(choice.role) + " is no name for a role",
-                      "write row, card, picture, or a role of text in small letters, digits and hyphens");
+                wrong(
+                    "The role must be row, card, picture, or a role of text in small letters, digits and "
+                    "hyphens; "
+                    "it is " +
+                        project::inQuotes(choice.role) + ".",
+                    "");
                 return false;
             }
             css::Problems unread;
             std::optional<css::SelectorList> list = css::readSelectors(choice.selector, unread);
             if (!list) {
-                wrong("the selector " + project::inQuotes(choice.selector) + " for " + named(choice.role) +
-                          " cannot be read: " + (unread.empty() ? "it is empty" : unread.front().what),
-                      unread.empty() ? "write a CSS selector" : unread.front().mend);
+                wrong("The selector " + project::inQuotes(choice.selector) + " for " + named(choice.role) +
+                          " is not valid. " + (unread.empty() ? "It is empty." : unread.front().what),
+                      unread.empty() ? "Write a CSS selector." : unread.front().fix);
                 return false;
             }
             choices_.push_back({choice.role, std::move(*list)});
@@ -78,14 +82,16 @@ private:
         return found == choices_.end() ? nullptr : &*found;
     }
 
-    static std::string named(const std::string& role) { return role.empty() ? "no part" : role; }
+    static std::string named(const std::string& role) {
+        return role.empty() ? "elements without a role" : role;
+    }
 
-    bool nothing(const std::string& role) {
-        wrong("the selector for " + named(role) + " selects nothing", "write one that holds in the page");
+    bool selectsNothing(const std::string& role) {
+        wrong("The selector for " + named(role) + " selects nothing.", "Write one that matches in the page.");
         return false;
     }
 
-    // The element nearest to all of `nodes` that holds each.
+    // The innermost element that contains all of `nodes`.
     NodeId commonParent(const std::vector<NodeId>& nodes) {
         NodeId parent = page_[nodes.front()].parent;
         for (const NodeId node : nodes)
@@ -97,34 +103,34 @@ private:
     bool findRowInPage() {
         if (const ReadChoice* choice = chosen("row"); choice != nullptr) {
             const std::vector<NodeId> nodes = selectedIn(page_, choice->selectors);
-            if (nodes.empty() || !page_.isWithin(nodes.front(), page_.body())) return nothing("row");
+            if (nodes.empty() || !page_.isWithin(nodes.front(), page_.body())) return selectsNothing("row");
             row_ = nodes.front();
             return true;
         }
         if (const ReadChoice* choice = chosen("card"); choice != nullptr) {
             const std::vector<NodeId> nodes = selectedIn(page_, choice->selectors);
-            if (nodes.empty()) return nothing("card");
+            if (nodes.empty()) return selectsNothing("card");
             row_ = commonParent(nodes);
             if (row_ != noNode && page_.isWithin(row_, page_.body())) return true;
-            return nothing("card");
+            return selectsNothing("card");
         }
         if (const std::optional<GuessedRow> guess = guessRow(page_)) {
             row_ = guess->row;
             return true;
         }
-        wrong("no row of cards was found: nothing in it repeats with a picture, a heading or a link and text",
-              "say which elements are the cards by a selector for card");
+        wrong("No row of cards was found: no elements with text and a picture, a heading or a link repeat.",
+              "Give a selector for card.");
         return false;
     }
 
-    bool standsInClass() {
+    bool hasVariantClass() {
         for (NodeId at = row_; at != noNode; at = page_[at].parent)
             for (const project::Variant& variant : project_.variants)
                 if (page_[at].hasClass(variant.className)) return true;
         return false;
     }
 
-    void giveClass() {
+    void addClass() {
         const std::string& name = project_.variants.front().className;
         std::vector<Attribute>& attributes = page_[row_].attributes;
         const auto found = std::ranges::find(attributes, "class", &Attribute::name);
@@ -146,13 +152,12 @@ private:
             cards = guessCards(tree, found.kept.row);
         }
         if (cards.empty()) {
-            wrong("the row has no cards", "say which elements are the cards by a selector for card");
+            wrong("The row has no cards.", "Give a selector for card.");
             return false;
         }
         constexpr std::size_t most = 500;  // of a project
         if (cards.size() > most) {
-            wrong("the row has more than " + std::to_string(most) + " cards",
-                  "say which element is the row by a selector for row");
+            wrong("The row has more than " + std::to_string(most) + " cards.", "Give a selector for row.");
             return false;
         }
         for (const NodeId card : cards)
@@ -166,8 +171,8 @@ private:
         return noNode;
     }
 
-    // What was chosen takes the place of what was guessed: of the same element, of those in it and around it,
-    // and of others with the same role, which become body. Chosen for no role, it is no part.
+    // A choice replaces guesses: for the same element, for elements inside and around it, and for others with
+    // the same role, which become body. An element chosen for no role is not a part.
     void applyChoice(const ReadChoice& choice, FoundRow& found) {
         const Tree& tree = found.kept.tree;
         std::vector<NodeId> nodes = selectedIn(tree, choice.selectors);
@@ -195,7 +200,7 @@ private:
             card.parts.insert(card.parts.end(), chosenParts.begin(), chosenParts.end());
             std::ranges::sort(card.parts, {}, &GuessedPart::node);
         }
-        if (taken == 0) nothing(choice.role);
+        if (taken == 0) selectsNothing(choice.role);
     }
 
     Tree page_;

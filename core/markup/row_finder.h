@@ -1,4 +1,4 @@
-// Finds a page's row, cut out of the page, and what is what in it: by what the person says, else by guessing.
+// Finding the row of a page and the roles of its elements: by the person's choices, else by guesses.
 #pragma once
 
 #include <optional>
@@ -12,23 +12,25 @@
 
 namespace tenter::markup {
 
+/// A card and its parts.
 struct FoundCard {
     NodeId node = noNode;
     std::vector<GuessedPart> parts;
 };
 
+/// A row cut out of its page.
 struct FoundRow {
-    Kept kept;                       ///< its `row` is the cards' common parent
-    NodeId pageRow = noNode;         ///< the same in the page it was cut out of
-    std::optional<int> levelBefore;  ///< of the last heading before it there
+    Kept kept;                       ///< its `row` is the parent of all cards
+    NodeId pageRow = noNode;         ///< the same element in the page
+    std::optional<int> levelBefore;  ///< level of the last heading before the row in the page
     NodeId classElement = noNode;
-    bool classWasAdded = false;  ///< the page's row had no variant's class
+    bool classWasAdded = false;  ///< true if the row of the page had no class of a variant
     std::vector<FoundCard> cards;
-    int loose = 0;  ///< places where text stands loose beside blocks
+    int loose = 0;  ///< pieces of text without an element of their own
 };
 
-/// Empty, with a problem, if there is no row. `page` is cleaned; the row in it is given a variant's class if
-/// it stands in no element that has one.
+/// The row of a cleaned page; empty, with a problem, if there is none. If neither the row nor an ancestor has
+/// the class of a variant, the row gets that of the first.
 std::optional<FoundRow> findRow(Tree page, const project::Project& project, const std::string& file,
                                 const std::vector<RoleChoice>& choices, project::Problems& problems);
 

@@ -11,7 +11,7 @@ namespace tenter::markup {
 
 namespace {
 
-// A tag as a selector; characters a selector gives a meaning to are escaped. CSS Syntax 3 § 4.3.7.
+// A tag as a selector, with special characters escaped. CSS Syntax 3 § 4.3.7.
 std::string tagSelector(const Node& node) {
     std::string out;
     for (const char c : node.name) {
@@ -33,7 +33,7 @@ std::vector<std::string> SelectorMaker::classesOf(NodeId node) const {
     return names;
 }
 
-// Classes that all the nodes have, in the first's order.
+// The classes that all nodes have, in the order of the first.
 std::vector<std::string> SelectorMaker::sharedClasses(const std::vector<NodeId>& nodes) const {
     std::vector<std::string> shared = classesOf(nodes.front());
     std::erase_if(shared, [&](const std::string& name) {
@@ -42,7 +42,7 @@ std::vector<std::string> SelectorMaker::sharedClasses(const std::vector<NodeId>&
     return shared;
 }
 
-// Classes of ancestors within the scope that all the nodes have, the nearest to the first node first.
+// The classes of ancestors inside the scope that all nodes have; those nearest to the first node come first.
 std::vector<std::string> SelectorMaker::sharedAncestors(const std::vector<NodeId>& nodes) const {
     constexpr std::size_t most = 8;
     std::vector<std::string> shared;
@@ -68,7 +68,7 @@ std::vector<NodeId> SelectorMaker::selected(const std::string& selector) const {
     return list ? selectedWithin(tree_, scope_, std::move(*list)) : std::vector<NodeId>();
 }
 
-// One selector by class or tag, maybe within a class; empty if none selects the nodes and nothing else.
+// One selector by class or tag, with or without a class of an ancestor; empty if none is exact.
 std::string SelectorMaker::byKind(const std::vector<NodeId>& wanted) const {
     const bool sameTag = std::ranges::all_of(
         wanted, [&](NodeId node) { return tree_[node].name == tree_[wanted.front()].name; });
@@ -94,7 +94,7 @@ std::string SelectorMaker::byKind(const std::vector<NodeId>& wanted) const {
     return sameTag && selected(tag) == wanted ? tag : "";
 }
 
-// Selectors with commas, one for the nodes of each tag, or of each class.
+// Selectors separated by commas, one for the nodes of each tag or class.
 std::string SelectorMaker::byKinds(const std::vector<NodeId>& wanted) const {
     std::map<std::string, std::vector<NodeId>> kinds;
     for (const NodeId node : wanted) {
@@ -111,7 +111,7 @@ std::string SelectorMaker::byKinds(const std::vector<NodeId>& wanted) const {
     return out;
 }
 
-// The way to the node from the nearest ancestor that has a class, or all the way from the scope.
+// The path to the node from the nearest ancestor with a class, or from the scope.
 std::string SelectorMaker::positionOf(NodeId node, bool toScope) const {
     std::string out;
     for (NodeId at = node; at != scope_ && at != noNode; at = tree_[at].parent) {
@@ -127,7 +127,7 @@ std::string SelectorMaker::positionOf(NodeId node, bool toScope) const {
     return out;
 }
 
-// Empty if the ways are too many for anybody to read.
+// Selectors by position; empty if there are too many to be readable.
 std::string SelectorMaker::byPosition(const std::vector<NodeId>& wanted, bool toScope) const {
     constexpr std::size_t most = 40;
     std::vector<std::string> ways;

@@ -1,4 +1,4 @@
-// Selectors for the parts of a row: short ones that are likely to last.
+// Making selectors for the parts of a row: short, and likely to stay valid.
 #pragma once
 
 #include <string>
@@ -8,20 +8,20 @@
 
 namespace tenter::markup {
 
-/// A selector, and whether it selects what it should and nothing else.
+/// A selector; `exact` if it selects the wanted elements and no others.
 struct Derived {
     std::string selector;
     bool exact = false;
 };
 
-/// Makes selectors for elements within one scope, matched as `selectedWithin` does: by a class, else by a tag
-/// with a class, else by either within a class, else by tag, else by several of these with commas, else by
-/// position. Classes that are not stable (`isStable`) or stand in `avoided` are not used.
+/// Makes selectors for elements inside one scope, matched like `selectedWithin`. Tries in this order: a
+/// class, a tag with a class, either of them inside a class, a tag, several of these separated by commas, a
+/// position. Classes that are not stable (`isStable`) or that are in `avoided` are not used.
 class SelectorMaker {
 public:
     SelectorMaker(const Tree& tree, NodeId scope, std::vector<std::string> avoided)
         : tree_(tree), scope_(scope), avoided_(std::move(avoided)) {}
-    /// A selector that selects `wanted`, which are some, and nothing else within the scope.
+    /// A selector for `wanted`, which is not empty.
     [[nodiscard]] Derived derived(const std::vector<NodeId>& wanted) const;
 
 private:

@@ -16,17 +16,18 @@ namespace tenter::markup {
 
 namespace {
 
-// Bytes of the largest linked sheet that is read.
+// The size in bytes of the largest linked style sheet that is read.
 constexpr std::uintmax_t largestSheet = 20U << 20U;
 
-bool concerns(const css::StyleRule& rule, const Tree& kept) {
+bool affects(const css::StyleRule& rule, const Tree& kept) {
     const TreeElements elements(kept);
     for (NodeId at = 0; at < kept.size(); ++at)
-        if (!kept[at].isText() && css::matches(rule.selectors, elements, at, whatReadersDo)) return true;
+        if (!kept[at].isText() && css::matches(rule.selectors, elements, at, dynamicPseudoClasses))
+            return true;
     return false;
 }
 
-// The at-rules a rule stands in, outermost first: `@media (min-width: 700px) {`.
+// The at-rules around a rule, outermost first: `@media (min-width: 700px) {`.
 std::vector<std::string> contextOf(const css::Sheet& sheet, const css::StyleRule& rule) {
     std::vector<std::string> context;
     if (rule.layer) {
@@ -60,11 +61,11 @@ std::string printedRule(const css::StyleRule& rule, const std::vector<std::strin
     return text + "\n";
 }
 
-std::string concerning(std::string_view source, const std::string& media, const Tree& kept) {
+std::string affecting(std::string_view source, const std::string& media, const Tree& kept) {
     const css::Sheet sheet = css::readSheet(source);
     std::string text;
     for (const css::StyleRule& rule : sheet.rules) {
-        if (rule.declarations.empty() || !concerns(rule, kept)) continue;
+        if (rule.declarations.empty() || !affects(rule, kept)) continue;
         std::vector<std::string> context = contextOf(sheet, rule);
         if (!isBlank(media)) context.insert(context.begin(), "@media " + media + " {");
         text += printedRule(rule, context);
@@ -84,45 +85,47 @@ bool isSheetLink(const Node& node) {
 }
 
 std::string linkedSheet(const std::string& address, const std::filesystem::path& page,
-                        std::vector<std::string>& report) {
+                        std::vector<std::string>& cautions) {
     const PictureFile found = pictureFile(address, page, page.parent_path());
     const std::filesystem::path file = page.parent_path() / found.name;
     std::error_code error;
     if (!found.isThere || std::filesystem::file_size(file, error) > largestSheet || error) {
-        report.push_back("The style sheet " + project::inQuotes(address) +
-                         " is not beside the page, so what it says of the row is not known.");
+        cautions.push_back(
+            "The stylesheet " + project::inQuotes(address) +
+            " is not saved with the page, so its rules for the row are not known. Save the page "
+            "with its files, or give the CSS of the theme.");
         return {};
     }
     std::ifstream stream(file, std::ios::binary);
     const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
-    project::Problems untold;
-    return charactersOf(bytes, file.string(), untold).utf8;
+    project::Problems ignored;
+    return charactersOf(bytes, file.string(), ignored).utf8;
 }
 
 }  // namespace
 
-std::string rulesConcerning(std::string_view css, const Tree& kept) {
-    return concerning(css, {}, kept);
+std::string rulesAffecting(std::string_view css, const Tree& kept) {
+    return affecting(css, {}, kept);
 }
 
 std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& file,
-                                std::vector<std::string>& report) {
+                                std::vector<std::string>& cautions) {
     std::vector<PageSheet> sheets;
     for (NodeId at = 0; at < page.size(); ++at) {
         const Node& node = page[at];
         if (node.isHtml("style"))
             sheets.push_back({page.textOf(at), valueOf(node, "media")});
         else if (isSheetLink(node))
-            sheets.push_back({linkedSheet(valueOf(node, "href"), file, report), valueOf(node, "media")});
+            sheets.push_back({linkedSheet(valueOf(node, "href"), file, cautions), valueOf(node, "media")});
     }
     return sheets;
 }
 
 std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
-                    std::vector<std::string>& report) {
+                    std::vector<std::string>& cautions) {
     std::string theme;
-    for (const PageSheet& sheet : sheetsOf(page, file, report))
-        theme += concerning(sheet.css, sheet.media, kept);
+    for (const PageSheet& sheet : sheetsOf(page, file, cautions))
+        theme += affecting(sheet.css, sheet.media, kept);
     return theme;
 }
 

@@ -1,4 +1,4 @@
-// A page's own style sheets, as far as they concern its row.
+// The style sheets of a page, and their rules that affect its row.
 #pragma once
 
 #include <array>
@@ -11,26 +11,27 @@
 
 namespace tenter::markup {
 
-/// What a reader does to an element: a theme's rules for it concern the row too. Selectors 4 § 9 to § 12.
-inline constexpr std::array<std::string_view, 12> whatReadersDo{
+/// Dynamic pseudo-classes: rules of a theme with these affect the row too. Selectors 4 § 9 to § 12.
+inline constexpr std::array<std::string_view, 12> dynamicPseudoClasses{
     "hover",  "focus",   "focus-visible", "focus-within", "active",  "visited",
     "target", "checked", "enabled",       "disabled",     "invalid", "user-invalid"};
 
 /// A style sheet of a page, as text.
 struct PageSheet {
     std::string css;
-    std::string media;  ///< when it holds; empty: always
+    std::string media;  ///< media condition; empty: always
 };
 
-/// The page's style sheets in their order: its style elements, and the sheets it links that lie beside the
-/// saved page; nothing is fetched, and those that are not there are told in `report`. `page` is not cleaned.
+/// The style sheets of a page in their order: its style elements, and the linked sheets that are saved with
+/// the page. Nothing is fetched; `cautions` has a sentence for each sheet that is missing. `page` is not
+/// cleaned.
 std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& file,
-                                std::vector<std::string>& report);
+                                std::vector<std::string>& cautions);
 
-/// The rules of `sheetsOf`, in their order, of which a selector selects an element of `kept`, as CSS text.
+/// The rules of `sheetsOf` that match an element of `kept`, in their order, as CSS text.
 std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
-                    std::vector<std::string>& report);
-/// The same of CSS text.
-std::string rulesConcerning(std::string_view css, const Tree& kept);
+                    std::vector<std::string>& cautions);
+/// The rules of `css` that match an element of `kept`, as CSS text.
+std::string rulesAffecting(std::string_view css, const Tree& kept);
 
 }  // namespace tenter::markup

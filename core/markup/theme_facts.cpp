@@ -14,7 +14,7 @@ namespace tenter::markup {
 
 namespace {
 
-/// HTML's own style sheet, as far as rows are made of it. HTML § 15.3.
+/// The rules of the browser's own style sheet for elements of rows. HTML § 15.3.
 constexpr std::string_view browserSheet = R"(
 address, blockquote, center, dialog, div, figure, figcaption, footer, form, header, hr, legend, listing, main, p,
 search, article, aside, h1, h2, h3, h4, h5, h6, hgroup, nav, section, dir, dd, dl, dt, menu, ol, ul, body, html
@@ -43,8 +43,8 @@ struct Shorthand {
     std::string_view longhands;
 };
 
-/// Shorthands that css::longhandsOf does not take apart, and sides named by the flow of text, which are taken
-/// for both. CSS Cascade 5 § 3.1, CSS Logical 1.
+/// Shorthands that css::longhandsOf does not expand, and logical sides, which count as both physical ones.
+/// CSS Cascade 5 § 3.1, CSS Logical 1.
 constexpr std::array<Shorthand, 27> furtherShorthands{{
     {"font",
      "font-family font-size font-style font-weight font-stretch font-variant-caps font-variant-ligatures "
@@ -94,16 +94,16 @@ std::string tidied(std::string_view value) {
     return text;
 }
 
-std::vector<css::Longhand> takenApart(const std::string& property, const std::string& value) {
+std::vector<css::Longhand> longhandsIn(const std::string& property, const std::string& value) {
     std::vector<css::Longhand> longhands = css::longhandsOf(property, value);
     for (css::Longhand& longhand : longhands)
         if (longhand.value) longhand.value = tidied(*longhand.value);
     if (!longhands.empty()) return longhands;
     const auto* known = std::ranges::find(furtherShorthands, property, &Shorthand::name);
     if (known == furtherShorthands.end()) return {{property, tidied(value)}};
-    // `auto`, `none`, `normal`, `inherit` say it of each.
+    // A keyword such as `auto`, `none`, `normal` or `inherit` is the value of each longhand.
     const bool isWord = std::ranges::all_of(value, [](char c) { return css::isLetter(c); });
-    // `font` sets what it cannot say to what it is at first. CSS Fonts 4 § 2.8.
+    // `font` resets longhands that it cannot set to their initial values. CSS Fonts 4 § 2.8.
     const auto firstValue = [&](std::string_view longhand) -> std::optional<std::string> {
         if (property != "font" || isWord) return std::nullopt;
         const bool said = (longhand == "font-variant-caps" && value.find("caps") != std::string::npos) ||
@@ -144,13 +144,14 @@ void ThemeFacts::read(std::string_view source, Origin origin) {
         for (const css::Complex& selector : rule.selectors) {
             const auto& pseudos = selector.pseudoElements();
             const std::string pseudo = pseudos.empty() ? std::string() : pseudos.front().name;
-            Said how;
+            Declared how;
             how.origin = origin;
             how.layered = rule.layer.has_value();
             how.specificity = css::specificityOf(selector);
             how.selector = rule.selectorText.substr(0, 200);
             for (NodeId at = 0; at < tree_.size(); ++at) {
-                if (tree_[at].isText() || !css::matches(selector, elements, at, whatReadersDo)) continue;
+                if (tree_[at].isText() || !css::matches(selector, elements, at, dynamicPseudoClasses))
+                    continue;
                 for (const css::Declaration& declaration : rule.declarations) {
                     how.important = declaration.important;
                     add(at, pseudo, declaration.property, declaration.value, how);
@@ -164,11 +165,11 @@ void ThemeFacts::readAttributes() {
     for (NodeId at = 0; at < tree_.size(); ++at) {
         const std::string* style = tree_[at].isText() ? nullptr : tree_[at].find("style");
         if (style == nullptr) continue;
-        css::Problems untold;
-        Said how;
+        css::Problems ignored;
+        Declared how;
         how.origin = Origin::Attribute;
         how.selector = "style attribute";
-        for (const css::Declaration& declaration : css::readDeclarations(*style, untold)) {
+        for (const css::Declaration& declaration : css::readDeclarations(*style, ignored)) {
             how.important = declaration.important;
             add(at, {}, declaration.property, declaration.value, how);
         }
@@ -176,33 +177,33 @@ void ThemeFacts::readAttributes() {
 }
 
 void ThemeFacts::add(NodeId node, const std::string& pseudo, const std::string& property,
-                     const std::string& value, const Said& how) {
-    for (const css::Longhand& longhand : takenApart(property, value)) {
-        Said one = how;
+                     const std::string& value, const Declared& how) {
+    for (const css::Longhand& longhand : longhandsIn(property, value)) {
+        Declared one = how;
         one.property = longhand.property;
         one.value = longhand.value.value_or("");
-        said_[{node, pseudo}].push_back(std::move(one));
+        declared_[{node, pseudo}].push_back(std::move(one));
     }
 }
 
-ThemeSays ThemeFacts::says(const Subjects& subjects, const std::string& property, const std::string& value,
-                           bool inherited) const {
-    ThemeSays found;
-    const std::vector<css::Longhand> wanted = takenApart(property, value);
+ThemeValue ThemeFacts::valueOf(const Subjects& subjects, const std::string& property,
+                               const std::string& value, bool inherited) const {
+    ThemeValue found;
+    const std::vector<css::Longhand> wanted = longhandsIn(property, value);
     const auto look = [&](NodeId node, const std::string& pseudo, bool above) {
-        const auto all = said_.find({node, pseudo});
-        if (all == said_.end()) return;
-        for (const Said& said : all->second) {
+        const auto all = declared_.find({node, pseudo});
+        if (all == declared_.end()) return;
+        for (const Declared& said : all->second) {
             const auto same = std::ranges::find(wanted, said.property, &css::Longhand::property);
             if (same == wanted.end()) continue;
             if (same->value && !said.value.empty() && *same->value == said.value) continue;
-            // Of what is inherited, HTML's own sheet says nothing that a row stands in.
+            // The browser's own sheet sets no inherited property of elements around a row.
             if (above && said.origin == Origin::Browser) continue;
-            found.otherwise = true;
+            found.differs = true;
             if (above || said.origin == Origin::Browser) continue;
             found.important = found.important || said.important || said.origin == Origin::Attribute;
             if (said.important && (said.layered || said.origin == Origin::Attribute))
-                found.insists = said.selector;
+                found.unbeatable = said.selector;
             if (said.origin != Origin::Theme || said.layered) continue;
             if (found.selector.empty() || found.most < said.specificity) {
                 found.most = said.specificity;
@@ -219,10 +220,10 @@ ThemeSays ThemeFacts::says(const Subjects& subjects, const std::string& property
     return found;
 }
 
-bool ThemeFacts::concerns(const Subjects& subjects) const {
+bool ThemeFacts::affects(const Subjects& subjects) const {
     return std::ranges::any_of(subjects.nodes, [&](NodeId node) {
-        const auto all = said_.find({node, subjects.pseudo});
-        return all != said_.end() && std::ranges::any_of(all->second, [](const Said& said) {
+        const auto all = declared_.find({node, subjects.pseudo});
+        return all != declared_.end() && std::ranges::any_of(all->second, [](const Declared& said) {
                    return said.origin != Origin::Browser;
                });
     });

@@ -1,4 +1,4 @@
-// What a theme says of a row's elements, so that a stylesheet can say otherwise, and only where it must.
+// The declarations of a theme for the elements of a row. The stylesheet overrides them only where necessary.
 #pragma once
 
 #include <map>
@@ -12,41 +12,44 @@
 
 namespace tenter::markup {
 
-/// What a theme, or HTML's own style sheet, says of a property on some elements that is not `value`.
-struct ThemeSays {
-    bool otherwise = false;  ///< anything at all, at whatever width
-    bool important = false;  ///< with `!important`, or in a style attribute: no selector is stronger
-    /// Of what says it with `!important` in a layer or a style attribute, the selector: no stylesheet of the
-    /// page can say otherwise. CSS Cascade 5 § 6.1, § 6.4.
-    std::string insists;
-    css::Specificity most;  ///< of the theme's rules that say it
-    std::string selector;   ///< of the strongest of them
+/// How a theme, or the browser's own style sheet, sets a property of some elements to another value.
+struct ThemeValue {
+    bool differs = false;  ///< true if any rule sets another value, at any width
+    bool important =
+        false;  ///< true if set with `!important` or in a style attribute, which no selector overrides
+    /// The selector of a rule that no stylesheet can override: `!important` in a layer or in a style
+    /// attribute. Empty if there is none. CSS Cascade 5 § 6.1, § 6.4.
+    std::string unbeatable;
+    css::Specificity most;  ///< highest specificity of the rules of the theme that set it
+    std::string selector;   ///< selector of the strongest of them
 };
 
-/// Elements of a tree, or a pseudo-element of each (`before`; empty for themselves).
+/// Elements of a tree, or a pseudo-element of each of them (such as `before`; empty: the elements
+/// themselves).
 struct Subjects {
     std::vector<NodeId> nodes;
     std::string pseudo;
 };
 
+/// All declarations of a theme for the elements of a tree.
 class ThemeFacts {
 public:
-    /// `theme` is CSS text; what cannot be read of it is left out, as browsers do. Media conditions are taken
-    /// to hold: somewhere they do.
+    /// `theme` is CSS text; its invalid parts are dropped, as in browsers. Media conditions count as true,
+    /// because each is true at some width.
     ThemeFacts(const Tree& tree, std::string_view theme);
 
-    /// `property` may be a shorthand. With `inherited`, what stands above the subjects counts as said, but is
-    /// no stronger for it.
-    [[nodiscard]] ThemeSays says(const Subjects& subjects, const std::string& property,
-                                 const std::string& value, bool inherited) const;
-    /// True if the theme says anything of the subjects.
-    [[nodiscard]] bool concerns(const Subjects& subjects) const;
+    /// How the theme sets `property`, which can be a shorthand, of the subjects to a value other than
+    /// `value`. With `inherited`, declarations for ancestors count too, without their specificity.
+    [[nodiscard]] ThemeValue valueOf(const Subjects& subjects, const std::string& property,
+                                     const std::string& value, bool inherited) const;
+    /// True if the theme has any declaration for the subjects.
+    [[nodiscard]] bool affects(const Subjects& subjects) const;
 
 private:
     enum class Origin { Browser, Theme, Attribute };
-    struct Said {
+    struct Declared {
         std::string property;  ///< a longhand
-        std::string value;     ///< lower case; empty if it is part of a shorthand that was not taken apart
+        std::string value;     ///< lower case; empty if it comes from a shorthand that is not expanded
         Origin origin = Origin::Theme;
         bool layered = false;
         bool important = false;
@@ -56,10 +59,10 @@ private:
     void read(std::string_view sheet, Origin origin);
     void readAttributes();
     void add(NodeId node, const std::string& pseudo, const std::string& property, const std::string& value,
-             const Said& how);
+             const Declared& how);
 
     const Tree& tree_;
-    std::map<std::pair<NodeId, std::string>, std::vector<Said>> said_;
+    std::map<std::pair<NodeId, std::string>, std::vector<Declared>> declared_;
 };
 
 }  // namespace tenter::markup

@@ -13,7 +13,6 @@
 #include "css/shorthands.h"
 #include "markup/matching.h"
 #include "project/wording.h"
-#include "units/number.h"
 
 namespace tenter::markup {
 
@@ -41,7 +40,7 @@ public:
         const auto take = [&](const css::Declaration& declaration, bool unlayered,
                               css::Specificity specificity) {
             const std::tuple rank{declaration.important, unlayered, specificity};
-            for (const auto& [property, value] : takenApart(declaration)) {
+            for (const auto& [property, value] : longhandsIn(declaration)) {
                 const auto [known, isNew] = winners.try_emplace(property, Winner{rank, value});
                 if (!isNew && !(rank < known->second.rank)) known->second = {rank, value};
             }
@@ -55,9 +54,9 @@ public:
             }
         }
         if (const std::string* style = tree_[node].find("style")) {
-            css::Problems untold;
+            css::Problems ignored;
             const int beyond = std::numeric_limits<int>::max();
-            for (const css::Declaration& declaration : css::readDeclarations(*style, untold))
+            for (const css::Declaration& declaration : css::readDeclarations(*style, ignored))
                 take(declaration, true, {beyond, 0, 0});
         }
         Values values;
@@ -74,8 +73,8 @@ private:
         });
     }
 
-    static std::vector<std::pair<std::string, std::string>> takenApart(const css::Declaration& declaration) {
-        // Sides along the text are taken for left and right. CSS Logical 1 § 4.
+    static std::vector<std::pair<std::string, std::string>> longhandsIn(const css::Declaration& declaration) {
+        // Inline sides are read as left and right. CSS Logical 1 § 4.
         std::string property = declaration.property;
         for (const char* what : {"margin", "padding"})
             if (property == std::string(what) + "-inline")
@@ -96,26 +95,24 @@ private:
     double width_;
 };
 
-/// What is left of the page's width W for content: min(share W − taken, most), with how much of `taken`
-/// stands at the left.
+/// The content width that is left of the page width W: min(share · W − left − right, most).
 struct Room {
     double share = 1;
     double left = 0, right = 0;            ///< px
     double most = none;                    ///< px
-    double leftShare = 0, rightShare = 0;  ///< of W, while nothing else is taken
+    double leftShare = 0, rightShare = 0;  ///< of W; only while nothing else reduces the width
     friend bool operator==(const Room&, const Room&) = default;
 };
 
 class RoomReader {
 public:
-    RoomReader(const Tree& tree, double root, std::vector<std::string>& report)
-        : tree_(tree), root_(root), report_(report) {}
+    RoomReader(const Tree& tree, double root, std::vector<std::string>& cautions)
+        : tree_(tree), root_(root), cautions_(cautions) {}
 
     Room within(Room room, NodeId node, const Values& values) {
         const std::string display = valueOf(values, "display", "block");
         if (display == "flex" || display == "grid" || display == "inline-flex" || display == "inline-grid")
-            say(node, "lays out what is in it by itself (display: " + display +
-                          "): how wide it leaves the row is not read");
+            say(node, "has display: " + display + ", so the width that it gives the row is not known");
         const bool borderBox = valueOf(values, "box-sizing", "content-box") == "border-box";
         const std::optional<Length> width = length(node, values, "width", "auto");
         const std::optional<Length> most = length(node, values, "max-width", "none");
@@ -126,7 +123,7 @@ public:
             fold(room);
         }
         const double paddings = sideOf(node, values, "padding-left") + sideOf(node, values, "padding-right");
-        // Where the box holds its padding, content is what is left; else padding stands outside it.
+        // With `border-box` the padding is inside the width; else it is outside.
         if (!isAuto) narrow(room, node, *width, borderBox ? 0 : paddings);
         if (most && !most->isKeyword()) limit(room, node, *most, borderBox ? 0 : paddings);
         take(room, node, values, "padding-left", true);
@@ -137,24 +134,23 @@ public:
 
 private:
     static std::string valueOf(const Values& values, const std::string& property,
-                               const std::string& otherwise) {
+                               const std::string& fallback) {
         const auto found = values.find(property);
-        return found == values.end() ? otherwise : found->second;
+        return found == values.end() ? fallback : found->second;
     }
 
     void say(NodeId node, const std::string& what) {
         const std::string* classes = tree_[node].find("class");
-        report_.push_back("The <" + tree_[node].name +
-                          (classes != nullptr ? " class=" + project::inQuotes(*classes) : "") +
-                          "> around the row " + what + ".");
+        cautions_.push_back("The <" + tree_[node].name +
+                            (classes != nullptr ? " class=" + project::inQuotes(*classes) : "") +
+                            "> around the row " + what + ". Set the container in the project.");
     }
 
     std::optional<Length> length(NodeId node, const Values& values, const std::string& property,
-                                 const std::string& otherwise) {
-        const std::string value = valueOf(values, property, otherwise);
+                                 const std::string& fallback) {
+        const std::string value = valueOf(values, property, fallback);
         const std::optional<Length> read = Length::parse(value);
-        if (!read)
-            say(node, "has " + property + ": " + value + ", which is not read; set the container by hand");
+        if (!read) say(node, "has " + property + ": " + value + ", which is not supported");
         return read;
     }
 
@@ -164,8 +160,7 @@ private:
         const auto found = values.find(property);
         const std::optional<Length> read = found == values.end() ? Length() : Length::parse(found->second);
         if (!read) {
-            say(node,
-                "has " + property + ": " + found->second + ", which is not read; set the container by hand");
+            say(node, "has " + property + ": " + found->second + ", which is not supported");
             return 0;
         }
         return read->isKeyword() || read->unit() == Unit::Percent || read->unit() == Unit::Vw ? 0 : px(*read);
@@ -177,7 +172,8 @@ private:
         if (read && (read->unit() == Unit::Percent || read->unit() == Unit::Vw)) {
             const bool isFirst = room.share == 1 && room.left == 0 && room.right == 0 && room.most == none;
             if (!isFirst)
-                say(node, "has " + property + ": " + found->second + " within other room, which is not read");
+                say(node, "has " + property + ": " + found->second +
+                              " inside another element with padding or a width, which is not supported");
             else
                 (left ? room.leftShare : room.rightShare) += read->value() / 100;
             return;
@@ -187,7 +183,7 @@ private:
         room.most -= taken;
     }
 
-    /// Equal shares at both sides are a narrower box in the middle.
+    /// Equal shares on both sides become a narrower box in the middle.
     static void fold(Room& room) {
         if (room.leftShare != room.rightShare) return;
         room.share -= 2 * room.leftShare;
@@ -200,7 +196,7 @@ private:
             return;
         }
         const double share = std::clamp(width.value() / 100, 0.01, 1.0);
-        // Padding stands outside such a box, but is taken from it below.
+        // The padding is outside such a box, but is subtracted from it below.
         room.left = share * room.left - outside / 2;
         room.right = share * room.right - outside / 2;
         room.most = share * room.most + outside;
@@ -209,7 +205,7 @@ private:
 
     void limit(Room& room, NodeId node, const Length& most, double outside) {
         if (most.unit() == Unit::Percent || most.unit() == Unit::Vw) {
-            if (most.value() < 100) say(node, "has a most width of " + most.css() + ", which is not read");
+            if (most.value() < 100) say(node, "has max-width: " + most.css() + ", which is not supported");
             return;
         }
         room.most = std::min(room.most, px(most) + outside);
@@ -217,18 +213,18 @@ private:
 
     const Tree& tree_;
     double root_;
-    std::vector<std::string>& report_;
+    std::vector<std::string>& cautions_;
 };
 
-double rootSizeOf(const Values& root, std::vector<std::string>& report) {
+double rootSizeOf(const Values& root, std::vector<std::string>& cautions) {
     const auto found = root.find("font-size");
     if (found == root.end()) return 16;
     const std::optional<Length> size = Length::parse(found->second);
     const bool fixed = size && !size->isKeyword() && size->unit() != Unit::Vw && size->unit() != Unit::Cqi;
     const double px = fixed ? size->resolve({16, 16, 16, 0, 0}) : 0;
     if (px >= 1 && px <= 100) return px;
-    report.push_back("The page's root has the size " + found->second +
-                     ", which is not read: 16 px is taken.");
+    cautions.push_back("The root font size of the page is " + found->second +
+                       ", which is not supported. Assumed: 16\u00A0px. Set it in the project.");
     return 16;
 }
 
@@ -250,7 +246,7 @@ Values withBodysMargin(const Node& node, Values values) {
     return values;
 }
 
-/// The container that leaves the same room, centred. The page's root size is the container's em.
+/// A centred container with the same content width. Its em is the root size.
 project::Container containerOf(const Room& room) {
     project::Container container;
     if (room.leftShare != 0 || room.rightShare != 0) {
@@ -281,10 +277,10 @@ ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double
     const std::vector<NodeId> nodes = around(tree, row);
     const Cascade wide(tree, sheet, widest);
     const Cascade narrow(tree, sheet, narrowest);
-    page.rootSize = nodes.empty() ? 16 : rootSizeOf(wide.of(nodes.front()), page.report);
-    std::vector<std::string> untold;
-    RoomReader reader(tree, page.rootSize, page.report);
-    RoomReader silent(tree, page.rootSize, untold);
+    page.rootSize = nodes.empty() ? 16 : rootSizeOf(wide.of(nodes.front()), page.cautions);
+    std::vector<std::string> ignored;
+    RoomReader reader(tree, page.rootSize, page.cautions);
+    RoomReader silent(tree, page.rootSize, ignored);
     Room room;
     Room narrowRoom;
     for (const NodeId node : nodes) {
@@ -298,15 +294,20 @@ ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double
     page.container = containerOf(room);
     page.container.background = background;
     if (room != narrowRoom)
-        page.report.push_back(
-            "The theme gives the row other room on narrow pages: what it says on wide ones was taken.");
-    std::string sentence = "The row sits in " + page.container.width.css() + " of the page";
-    if (!page.container.maxWidth.isNone()) sentence += ", at most " + page.container.maxWidth.css();
-    for (const auto& [side, name] :
-         {std::pair{page.container.padding.left, "left"}, std::pair{page.container.padding.right, "right"}})
-        if (side) sentence += ", " + side->css() + " of room at the " + name;
-    page.report.push_back(sentence + "; one rem is " + units::number(page.rootSize) + " px.");
+        page.cautions.push_back(
+            "On narrow pages the theme gives the row another container. The one for wide pages was "
+            "imported.");
     return page;
+}
+
+std::string ThemePage::containerSentence() const {
+    std::string sentence = cautions.empty() ? "Container: " : "Container, assumed: ";
+    sentence += container.width.css() + " of the page width";
+    if (!container.maxWidth.isNone()) sentence += ", at most " + container.maxWidth.css();
+    for (const auto& [side, name] :
+         {std::pair{container.padding.left, "left"}, std::pair{container.padding.right, "right"}})
+        if (side) sentence += ", padding " + side->css() + " on the " + name;
+    return sentence + ".";
 }
 
 }  // namespace tenter::markup

@@ -1,4 +1,4 @@
-// What a theme says of the page that a row sits in: its root size, and how wide the row's container is.
+// The page of a row according to its theme: the root font size and the container of the row.
 #pragma once
 
 #include <optional>
@@ -11,16 +11,19 @@
 
 namespace tenter::markup {
 
+/// What the theme sets for the page.
 struct ThemePage {
     double rootSize = 16;  ///< CSS px
     project::Container container;
-    std::vector<std::string> report;  ///< what was read and what could not be, a sentence each
+    std::vector<std::string> cautions;  ///< what could not be read, a sentence each
+    /// The container in a sentence; "assumed" where something could not be read.
+    [[nodiscard]] std::string containerSentence() const;
 };
 
-/// Reads, from `theme` (CSS text), the root's size and what the elements around `row` (its parents up to the
-/// page's root) leave it of the width: widths, most widths, paddings and margins in px, rem, em of the root
-/// or percent, centred, one in another. CSS Box 4, CSS Sizing 3. `widest` is the page's width, CSS px, at
-/// which media conditions are asked; what they change at `narrowest` is told.
+/// The root size and the container of `row` in `theme` (CSS text). The container is the width that the
+/// ancestors of the row leave for it by width, max-width, padding and margin in px, rem, em of the root, or
+/// percent. CSS Box 4, CSS Sizing 3. Media conditions are evaluated at the page width `widest` (CSS px);
+/// there is a caution if the result differs at `narrowest`.
 ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double narrowest, double widest);
 
 }  // namespace tenter::markup

@@ -24,7 +24,7 @@ template <class T>
 void look(const std::optional<T>& member, const std::string& path, std::optional<std::string>& found) {
     if (!found && isCardScale(member)) found = path;
 }
-template <Described T>
+template <HasMembers T>
 void look(const T& group, const std::string& path, std::optional<std::string>& found) {
     T::members(
         [&](const char* key, auto member) { look(group.*member, path + "/" + std::string(key), found); });

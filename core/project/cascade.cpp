@@ -1,21 +1,21 @@
 #include "project/cascade.h"
 
 #include "project/hover.h"
-#include "project/layers.h"
+#include "project/overlay.h"
 
 namespace tenter::project {
 
-void layOn(RoleStyles& under, const RoleStyles& over) {
+void overlay(RoleStyles& under, const RoleStyles& over) {
     for (const auto& [role, style] : over.roles)
-        layOn(under.of(role), style);
+        overlay(under.of(role), style);
 }
 
-bool keepDifference(RoleStyles& out, const RoleStyles& under, const RoleStyles& over) {
+bool addDifferences(RoleStyles& out, const RoleStyles& under, const RoleStyles& over) {
     bool any = false;
     for (const auto& [role, style] : over.roles) {
         const TextStyle* before = under.find(role);
         TextStyle changed;
-        if (!keepDifference(changed, before == nullptr ? TextStyle{} : *before, style)) continue;
+        if (!addDifferences(changed, before == nullptr ? TextStyle{} : *before, style)) continue;
         out.of(role) = changed;
         any = true;
     }
@@ -24,7 +24,7 @@ bool keepDifference(RoleStyles& out, const RoleStyles& under, const RoleStyles& 
 
 Settings merged(const Settings& under, const Settings& over) {
     Settings result = under;
-    layOn(result, over);
+    overlay(result, over);
     return result;
 }
 
@@ -35,9 +35,9 @@ Settings resolve(const Project& project, const Variant& variant, std::size_t ban
         style = defaultText(role);
         style.hover = {};
     }
-    layOn(result, project.style);
-    layOn(result, variant.set);
-    if (band < variant.bands.size()) layOn(result, variant.bands[band].set);
+    overlay(result, project.style);
+    overlay(result, variant.set);
+    if (band < variant.bands.size()) overlay(result, variant.bands[band].set);
     for (auto& entry : result.text.roles)
         fillHover(entry.second);
     return result;
@@ -45,7 +45,7 @@ Settings resolve(const Project& project, const Variant& variant, std::size_t ban
 
 Settings difference(const Settings& under, const Settings& over) {
     Settings result;
-    keepDifference(result, under, over);
+    addDifferences(result, under, over);
     return result;
 }
 

@@ -1,21 +1,23 @@
-// Style → variant → band: which setting holds where.
+// The cascade of settings: default, style, variant, band.
 #pragma once
 
 #include "project/project.h"
 
 namespace tenter::project {
 
-/// What holds if nothing is said, for the row, the card, the picture and `role`.
+/// The default style of a role. Every member is set.
 TextStyle defaultText(const std::string& role);
+/// The defaults of row, card, picture and the roles heading, body and button. Every member is set.
 Settings defaultSettings();
 
-/// `over` laid on `under`: whatever `over` sets wins, the rest stays.
+/// `under` with every member that `over` sets replaced by that of `over`.
 Settings merged(const Settings& under, const Settings& over);
 
-/// The settings that hold in band `band` of `variant`; every member is set, for every role of `roles`.
+/// The settings that hold in band `band` of `variant`. Every member is set, for every role of
+/// `roles(project)`.
 Settings resolve(const Project& project, const Variant& variant, std::size_t band);
 
-/// What `over` says differently from `under`; both resolved. Empty members are equal.
+/// The members of `over` that differ from `under`; the others are unset. Both are resolved.
 Settings difference(const Settings& under, const Settings& over);
 
 }  // namespace tenter::project

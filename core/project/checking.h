@@ -1,5 +1,4 @@
-// What of the checks is a project's own: the figures by which they tell, and which of them are silenced, and
-// why.
+// The project's own settings for checks: limits, and checks that are silenced.
 #pragma once
 
 #include <array>
@@ -7,11 +6,11 @@
 #include <string_view>
 #include <vector>
 
-#include "project/described.h"
+#include "project/members.h"
 
 namespace tenter::project {
 
-/// Every check there is, by the name that findings carry.
+/// The names of all checks, as findings give them.
 inline constexpr std::array<std::string_view, 30> checkNames{
     "alternative",  "button-lines",   "contrast",      "engines",      "focus",   "font",
     "growth",       "heading-levels", "heading-lines", "holes",        "inset",   "label-in-name",
@@ -19,21 +18,21 @@ inline constexpr std::array<std::string_view, 30> checkNames{
     "picture",      "reflow",         "small-type",    "spare-room",   "stops",   "target",
     "text-spacing", "theme-gap",      "tight-fit",     "unit",         "word",    "zoom"};
 
-/// Where a figure becomes a finding, besides those that wishes hold (wishes.h). Common practice, no source,
-/// unless said otherwise. CSS px where nothing else is said.
+/// The limits beyond which a value becomes a finding, besides those in wishes (wishes.h). In CSS px where no
+/// other unit is given. Common practice without a source, except where one is given.
 struct Limits {
-    double tightRun = 24;        ///< widths over which a fit may be tight
-    double pictureFactor = 1.5;  ///< pixels of a picture to a px of its slot
-    double pictureComfort = 2;   ///< the same, for a note
+    double tightRun = 24;        ///< longest range of widths with a tight fit that is no finding
+    double pictureFactor = 1.5;  ///< pixels of a picture per CSS px of its slot, below: a warning
+    double pictureComfort = 2;   ///< the same, below: a note
     double comfortTarget = 44;   ///< WCAG 2.2 SC 2.5.5
-    double jump = 0.5;           ///< step of type at a breakpoint
-    double apart = 80;           ///< widths between type's end of growth and its column's
-    double shortWord = 6;        ///< characters of a last line that is one short word
-    double lastWordRun = 160;    ///< widths over which it stands
-    double leastRun = 40;        ///< widths under which what is only unlovely is not told
-    double spareLines = 4;       ///< lines of body that would fit into a card's spare room
-    double leastZoom = 3;        ///< a large desktop browser's limit of zoom, from memory
-    double usualZoom = 5;        ///< most browsers'
+    double jump = 0.5;           ///< step of a font size at a breakpoint
+    double apart = 80;           ///< distance of the width where type stops growing from that of its column
+    double shortWord = 6;        ///< longest last line, in characters, that counts as one short word
+    double lastWordRun = 160;    ///< range of widths with such a line, above: a finding
+    double leastRun = 40;        ///< shortest range of widths for which a note is reported
+    double spareLines = 4;  ///< lines of body text that fit into the spare room of a card, above: a finding
+    double leastZoom = 3;   ///< zoom factor that the strictest desktop browser allows, from memory
+    double usualZoom = 5;   ///< zoom factor that most browsers allow
     template <class V>
     static void members(V&& v) {
         v("tightRun", &Limits::tightRun);
@@ -49,22 +48,23 @@ struct Limits {
         v("leastZoom", &Limits::leastZoom);
         v("usualZoom", &Limits::usualZoom);
     }
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     friend bool operator==(const Limits&, const Limits&) = default;
 };
 
-/// A check whose findings are not told, and why: whoever comes back in a year wants to know.
+/// A check whose findings are not reported, and why, for the next maintainer.
 struct Silence {
     std::string check;
     std::string reason;
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     friend bool operator==(const Silence&, const Silence&) = default;
 };
 
+/// The settings for checks in a project file.
 struct Checking {
     std::vector<Silence> silenced;
     Limits limits;
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     friend bool operator==(const Checking&, const Checking&) = default;
 };
 

@@ -12,7 +12,7 @@ namespace tenter::project {
 
 namespace {
 
-/// One band of one variant, and the layers that its settings come from.
+/// One band of one variant, with the layers that its settings come from.
 class BandLayers {
 public:
     BandLayers(const Project& project, std::size_t variant, std::size_t band)
@@ -23,7 +23,7 @@ public:
 
     [[nodiscard]] const Settings& resolved() const { return resolved_; }
 
-    /// JSON pointer to the setting that holds here: the innermost layer's that says it.
+    /// JSON pointer to the setting that holds in this band: in the innermost layer that sets it.
     [[nodiscard]] std::string pointerTo(const std::string& path) const {
         const Variant& variant = project_.variants[variant_];
         const std::string place = "/variants/" + std::to_string(variant_);
@@ -39,58 +39,57 @@ private:
     Settings resolved_;
 };
 
-bool isShare(const std::optional<Length>& length) {
+bool isPercentage(const std::optional<Length>& length) {
     return length && length->unit() == units::Unit::Percent && !length->isZero();
 }
 
-/// The card's padding at top and bottom where it is a percentage, as path and value.
-std::vector<std::pair<std::string, Length>> sharesOfHeight(const CardSettings& card) {
+/// The path and the value of the card's top and bottom padding, each only if it is a percentage.
+std::vector<std::pair<std::string, Length>> percentageBlockPadding(const CardSettings& card) {
     std::vector<std::pair<std::string, Length>> found;
-    if (isShare(card.padding.top)) found.emplace_back("card/padding/top", *card.padding.top);
-    if (isShare(card.padding.bottom)) found.emplace_back("card/padding/bottom", *card.padding.bottom);
+    if (isPercentage(card.padding.top)) found.emplace_back("card/padding/top", *card.padding.top);
+    if (isPercentage(card.padding.bottom)) found.emplace_back("card/padding/bottom", *card.padding.bottom);
     return found;
 }
 
 void addOnce(Problems& problems, Problem problem) {
-    const bool told = std::any_of(problems.begin(), problems.end(), [&](const Problem& other) {
+    const bool known = std::any_of(problems.begin(), problems.end(), [&](const Problem& other) {
         return other.place == problem.place && other.what == problem.what;
     });
-    if (!told) problems.push_back(std::move(problem));
+    if (!known) problems.push_back(std::move(problem));
 }
 
-/// A card is a subgrid only in a grid and only if it is no container: else the used value of `subgrid` is
-/// `none`. CSS Grid 2 § 7.2 (subgrid), CSS Conditional 5 § 5.1: a size container establishes an independent
-/// formatting context. And Chromium 156 sizes the levels without a percentage of the card's padding, Firefox
-/// 153 with it.
+/// Settings that prevent cards from being subgrids. The used value of `subgrid` is `none` outside a grid and
+/// on a size container, which establishes an independent formatting context. CSS Grid 2 § 7.2, CSS
+/// Conditional 5 § 5.1. Percentages in the block padding of a subgrid: Chromium 156 sizes its tracks without
+/// them, Firefox 153 with them.
 void checkLevels(const BandLayers& band, const std::vector<std::string>& roles, Problems& problems) {
     if (band.resolved().row.level != Level::Subgrid) return;
     const std::string place = band.pointerTo("row/level");
-    const auto tell = [&](const std::string& what, const std::string& other, const std::string& mend) {
-        addOnce(problems, {"", place, "\"subgrid\" cannot level " + what + " (" + other + ")", mend});
+    const auto add = [&](const std::string& reason, const std::string& other, const std::string& change) {
+        addOnce(problems, {"", place, "\"level\" cannot be \"subgrid\" because " + reason + ".",
+                           "Change " + other + " to " + change + R"(, or set "level" to "none".)"});
     };
-    for (const auto& [path, length] : sharesOfHeight(band.resolved().card))
-        tell("cards whose padding at top or bottom is a percentage", band.pointerTo(path),
-             R"(write that in px, rem, em or vw, or this as "none")");
+    for (const auto& [path, length] : percentageBlockPadding(band.resolved().card))
+        add("the top or bottom padding of the cards is a percentage", band.pointerTo(path),
+            "px, rem, em or vw");
     if (const std::optional<std::string> path = cardScaleAt(band.resolved(), roles))
-        tell("cards by whose width something in them is sized", band.pointerTo(*path),
-             path->ends_with("follow") ? R"(let that follow the "viewport", or write this as "none")"
-                                       : R"(write that without cqi, or this as "none")");
+        add("a size in the cards follows the width of the card", band.pointerTo(*path),
+            path->ends_with("follow") ? R"("viewport")" : "a unit other than cqi");
     if (band.resolved().row.lastLine == LastLine::Center)
-        tell("a row whose last line is centred", band.pointerTo("row/lastLine"),
-             R"(write that as "start", or this as "none")");
+        add("the last line of cards is centred", band.pointerTo("row/lastLine"), R"("start")");
 }
 
-/// A picture beside the text is placed within the card, where a percentage is of the card's height; the
-/// padding it stands in is of a width. CSS Positioned Layout 3 § 3.1, CSS Box 4 § 4.
+/// Block padding that a picture beside the text cannot have. Such a picture is absolutely positioned: a
+/// percentage for it refers to the height of the card, a percentage of padding to a width. CSS Positioned
+/// Layout 3 § 3.1, CSS Box 4 § 4.
 void checkBeside(const BandLayers& band, Problems& problems) {
     const CardSettings& card = band.resolved().card;
     if (card.direction != Direction::Beside || card.bleed.value_or(false)) return;
-    for (const auto& [path, length] : sharesOfHeight(card))
-        addOnce(problems,
-                {"", band.pointerTo(path),
-                 inQuotes(length.css()) + " cannot be kept above and below a picture beside the text (" +
-                     band.pointerTo("card/direction") + ")",
-                 R"(use px, rem, em or vw, or let the picture run to the card's edges by "bleed")"});
+    for (const auto& [path, length] : percentageBlockPadding(card))
+        addOnce(problems, {"", band.pointerTo(path),
+                           "The padding cannot be a percentage where the picture is beside the text (" +
+                               band.pointerTo("card/direction") + "); it is " + inQuotes(length.css()) + ".",
+                           R"(Use px, rem, em or vw, or set "bleed" to true.)"});
 }
 
 }  // namespace

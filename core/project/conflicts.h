@@ -1,4 +1,4 @@
-// Settings that are sound alone but that browsers cannot honour together.
+// Settings that are valid alone but that browsers cannot apply together.
 #pragma once
 
 #include "project/problem.h"
@@ -6,8 +6,8 @@
 
 namespace tenter::project {
 
-/// One problem for each such pair of settings that holds in some band of some variant, told once, at the
-/// setting to be changed; `file` is left empty. A file with one is not read.
+/// One problem for each such pair of settings that holds in a band, each pair once. Its place is the setting
+/// to change; its `file` is empty. A file with such a problem is not read.
 Problems conflicts(const Project& project);
 
 }  // namespace tenter::project

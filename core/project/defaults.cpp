@@ -12,7 +12,7 @@ constexpr Colour softInk{0x33, 0x42, 0x4d, 255};
 constexpr Colour deepSea{0x0b, 0x55, 0x63, 255};  // white on it: 8.4 to 1
 constexpr Colour line{0xd5, 0xdd, 0xe1, 255};
 
-// Widths between which the default ramps run, CSS px.
+// The two widths of the default ramps, CSS px.
 constexpr double narrow = 360;
 constexpr double wide = 1480;
 
@@ -40,7 +40,7 @@ TextStyle bodyText() {
     style.overflowWrap = OverflowWrap::BreakWord;
     style.hyphens = Hyphens::Manual;
     style.keepLines = 0;
-    // The bottom is the air above a button at the card's end, where the copy is longest.
+    // The bottom margin is the space above a button at the end of the card that has the longest text.
     style.margin = {Length::em(0.7), Length(), Length::em(1.2), Length()};
     style.padding = sides(Length(), Length());
     style.place = Place::Stretch;
@@ -76,7 +76,7 @@ TextStyle buttonText() {
     style.padding = sides(Length::em(0.7), Length::em(1.25));
     style.place = Place::Start;
     style.background = deepSea;
-    // Not to be seen, but forced colours draw it.
+    // Transparent, but drawn in forced-colours mode.
     style.border.width = Length::px(2);
     style.radius = Length::px(6);
     return style;

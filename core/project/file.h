@@ -1,4 +1,4 @@
-// Project files: JSON in and out.
+// Project files: reading, writing, and single settings by path.
 #pragma once
 
 #include <filesystem>
@@ -11,27 +11,30 @@
 namespace tenter::project {
 
 inline constexpr int formatVersion = 1;
-/// What a project file's name ends in.
+/// The end of a project file's name.
 inline constexpr const char* fileEnding = ".tenter.json";
 
-/// Reads a project from JSON text. `name` is the file as told in problems; `folder` is where its pictures
-/// and fonts are looked for (empty: they are not looked for). Empty with every problem found in `problems`.
+/// The project in a JSON text; empty, with `problems`, if it is not valid. `name`: the file name for
+/// problems. `folder`: the folder that pictures and fonts must exist in; empty: their existence is not
+/// checked.
 std::optional<Project> parse(const std::string& text, const std::string& name,
                              const std::filesystem::path& folder, Problems& problems);
 
-/// Reads a project file whole.
+/// The project in a file; empty, with `problems`, if it cannot be read or is not valid.
 std::optional<Project> read(const std::filesystem::path& file, Problems& problems);
 
-/// The project as JSON text: two spaces of indent, the file's own order of keys, `x-` keys kept.
+/// The project as JSON text: indented by two spaces, keys in the order of the file it came from, `x-` keys
+/// kept.
 std::string write(const Project& project);
 
-/// Replaces `file` by `content` whole, or leaves it as it was: written beside it, synced, renamed.
+/// Replaces the content of `file`. If that fails, the old file is unchanged and there is a problem. Writes a
+/// new file in the same folder, syncs it and renames it.
 bool replaceFile(const std::filesystem::path& file, const std::string& content, Problems& problems);
 
-/// A setting's value as JSON, for panels that work by path, such as `text/heading/margin/top`.
-/// Null if the layer does not set it, or there is no such setting.
+/// The value of a setting as JSON, by its path, such as `text/heading/margin/top`. Null if `settings` does
+/// not set it, or if there is no such setting.
 Json settingAt(const Settings& settings, const std::string& path);
-/// Sets it, or unsets it with a null value. A problem if the path or the value is wrong.
+/// Sets the setting at `path`; null unsets it. False, with a problem, if the path or the value is wrong.
 bool setSetting(Settings& settings, const std::string& path, const Json& value, Problems& problems);
 
 }  // namespace tenter::project

@@ -1,12 +1,12 @@
-// What a part looks like under the pointer if nothing is said.
+// The default style of a part under the pointer.
 #pragma once
 
 #include "project/settings.h"
 
 namespace tenter::project {
 
-/// Fills what `style.hover` leaves unset from the colours at rest, so that a button given another colour does
-/// not fall back to the default one under the pointer: the background a shade darker, the rest as it is.
+/// Sets the unset members of `style.hover` from the colours at rest: the background darker, the others equal.
+/// So a button with its own colour keeps that colour under the pointer.
 void fillHover(TextStyle& style);
 
 }  // namespace tenter::project

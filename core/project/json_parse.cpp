@@ -8,7 +8,7 @@ namespace tenter::project {
 
 namespace {
 
-// Walks the text for the parser and lets the builder see how far it has come.
+// The iterator that the parser reads the text with. The builder sees the position it has reached.
 class Cursor {
 public:
     using iterator_category = std::input_iterator_tag;
@@ -31,7 +31,7 @@ private:
     const char** reached_;
 };
 
-// Builds the value and stops at the first thing wrong.
+// Builds the value; stops at the first problem.
 class Builder : public nlohmann::json_sax<Json> {
 public:
     Builder(const std::string& text, const std::string& file, const char* const* reached, Problems& problems)
@@ -54,8 +54,8 @@ public:
     bool key(std::string& name) override {
         Level& level = levels_.back();
         if (!level.keys.insert(name).second) {
-            return wrong(startOfString(), "the key " + inQuotes(name) + " stands twice in the same object",
-                         "remove one of the two");
+            return wrong(startOfString(), "The key " + inQuotes(name) + " occurs twice in the same object.",
+                         "Remove one of the two.");
         }
         level.key = std::move(name);
         return true;
@@ -64,24 +64,23 @@ public:
     bool parse_error(std::size_t position, const std::string& token, const Json::exception& error) override {
         const std::size_t at = position == 0 ? 0 : position - 1;
         if (error.id == 406) {
-            return wrong(at, "the number " + inQuotes(token) + " is too large to be finite",
-                         "write a smaller number");
+            return wrong(at, "The number " + token + " is too large.", "Write a smaller number.");
         }
         if (at >= text_.size()) {
-            return wrong(text_.size(), "the file ends in the middle of its JSON",
-                         "close what is open, or fetch the whole file again");
+            return wrong(text_.size(), "The file ends in the middle of its JSON.",
+                         "Add the missing brackets or quotes, or get the whole file again.");
         }
-        // The parser's own words, without its place and what it read last.
+        // The parser's own message, without the place and the text that it read last.
         const std::string why = error.what();
         if (const std::size_t invalid = why.find(" - invalid "); invalid != std::string::npos) {
             const std::size_t start = invalid + 3;
-            return wrong(at, "this is not JSON: " + why.substr(start, why.find("; last read") - start),
-                         "mend the JSON there");
+            return wrong(at, "This is not JSON: " + why.substr(start, why.find("; last read") - start) + ".",
+                         "Correct the JSON here.");
         }
         const std::size_t expected = why.find("; expected ");
-        return wrong(at, "this is not JSON: unexpected " + inQuotes(token),
-                     expected == std::string::npos ? "mend the JSON there"
-                                                   : "write " + why.substr(expected + 11) + " there");
+        return wrong(at, "This is not JSON: " + inQuotes(token) + " is not expected here.",
+                     expected == std::string::npos ? "Correct the JSON here."
+                                                   : "Write " + why.substr(expected + 11) + " here.");
     }
 
 private:
@@ -91,7 +90,7 @@ private:
         std::unordered_set<std::string> keys;
     };
 
-    // The builder's own appending: the library's looks through all keys of an object for each new one.
+    // Appends without a search: the library compares each new key with all keys of the object.
     Json* append(Json&& value) {
         if (levels_.empty()) {
             root_ = std::move(value);
@@ -115,9 +114,10 @@ private:
 
     bool open(Json&& value) {
         if (levels_.size() >= deepestNesting) {
-            return wrong(reachedAt() - 1,
-                         "objects and lists are nested more than " + std::to_string(deepestNesting) + " deep",
-                         "nest them less");
+            return wrong(
+                reachedAt() - 1,
+                "Objects and lists are nested more than " + std::to_string(deepestNesting) + " deep.",
+                "Nest them less.");
         }
         levels_.push_back({append(std::move(value)), {}, {}});
         return true;
@@ -130,7 +130,7 @@ private:
 
     [[nodiscard]] std::size_t reachedAt() const { return static_cast<std::size_t>(*reached_ - text_.data()); }
 
-    // Where the string just read starts: at the last quote that no backslash escapes.
+    // The start of the string just read: the last quote that no backslash escapes.
     [[nodiscard]] std::size_t startOfString() const {
         std::size_t at = reachedAt() - 1;
         while (at > 0) {
@@ -144,8 +144,8 @@ private:
         return 0;
     }
 
-    bool wrong(std::size_t at, std::string what, std::string mend) {
-        problems_.push_back({file_, lineAndColumn(text_, at), std::move(what), std::move(mend)});
+    bool wrong(std::size_t at, std::string what, std::string fix) {
+        problems_.push_back({file_, lineAndColumn(text_, at), std::move(what), std::move(fix)});
         return false;
     }
 
@@ -161,12 +161,12 @@ private:
 
 std::optional<Json> parseJson(const std::string& text, const std::string& file, Problems& problems) {
     if (text.size() > largestFile) {
-        problems.push_back({file, "", "the file is larger than 16 MB", "is this the right file?"});
+        problems.push_back({file, "", "The file is larger than 16 MB.", "Check that it is the right file."});
         return std::nullopt;
     }
     if (const std::optional<std::size_t> bad = firstBadByte(text)) {
-        problems.push_back(
-            {file, lineAndColumn(text, *bad), "a byte that is not UTF-8", "save the file as UTF-8"});
+        problems.push_back({file, lineAndColumn(text, *bad), "The file contains a byte that is not UTF-8.",
+                            "Save the file as UTF-8."});
         return std::nullopt;
     }
     const char* reached = text.data();

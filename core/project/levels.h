@@ -1,4 +1,4 @@
-// Where the parts of neighbouring cards stand in line: the one rule, which layout and stylesheet both follow.
+// The levels on which the parts of neighbouring cards are aligned. Layout and stylesheet both use this rule.
 #pragma once
 
 #include <cstddef>
@@ -9,22 +9,23 @@
 
 namespace tenter::project {
 
-/// True for a part that an automatic top margin sends to its card's end.
+/// True for a part whose automatic top margin moves it to the end of its card.
 bool standsAtEnd(const Part& part, const Settings& settings);
 
-/// The part that stands beside the rest of its card: the first picture, where the settings say so.
+/// The index of the part that is beside the other parts of its card: the first picture, if the settings say
+/// so.
 std::optional<std::size_t> partBeside(const Card& card, const Settings& settings);
 
-/// The levels of a row whose cards are levelled by subgrid; `settings` are resolved.
+/// The levels of a row whose parts are aligned by subgrid. `settings` are resolved.
 ///
-/// Each part takes the level its order among the card's stacked parts gives it. What stands at a card's end
-/// takes the last level instead, but only if that is so of a role wherever it stands: if in some card such a
-/// part has others below it, none does, since a stylesheet speaks of roles, not of single parts.
+/// The level of a part is its index among the stacked parts of its card. A part at the end of its card has
+/// the last level instead. If in some card such a part has others below it, no part has the last level for
+/// that reason, because a stylesheet can address roles but not single parts.
 struct Levels {
-    std::size_t count = 1;     ///< the most parts any card stacks, at least 1
-    bool endsTakeLast = true;  ///< what stands at a card's end takes the last level
+    std::size_t count = 1;     ///< the largest number of stacked parts in a card, at least 1
+    bool endsTakeLast = true;  ///< a part at the end of its card has the last level
     static Levels of(const Project& project, const Settings& settings);
-    /// The level of each part of `card`; empty for the part that stands beside the others.
+    /// The level of each part of `card`; empty for the part that is beside the others.
     [[nodiscard]] std::vector<std::optional<std::size_t>> in(const Card& card,
                                                              const Settings& settings) const;
 };

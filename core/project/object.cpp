@@ -6,30 +6,30 @@
 
 namespace tenter::project {
 
-bool isForeign(const std::string& key) {
+bool isExtensionKey(const std::string& key) {
     return key.starts_with("x-");
 }
 
-ObjectReader::ObjectReader(Reading& reading, const Json& json, Remembered& remembered,
+ObjectReader::ObjectReader(ReadContext& context, const Json& json, FileKeys& fileKeys,
                            std::vector<std::string> known)
-    : reading_(reading), json_(json) {
-    remembered.keys.clear();
+    : context_(context), json_(json) {
+    fileKeys.keys.clear();
     if (!json.is_object()) {
-        reading.wrong(kindOf(json) + " where an object is wanted", "write members in { }");
+        context.mustBe("an object, written in { }", shown(json));
         return;
     }
     for (const auto& [key, value] : json.get_ref<const Json::object_t&>()) {
-        if (isForeign(key)) {
-            remembered.keys.emplace_back(key, compactJson(value));
+        if (isExtensionKey(key)) {
+            fileKeys.keys.emplace_back(key, compactJson(value));
         } else if (std::find(known.begin(), known.end(), key) != known.end()) {
-            remembered.keys.emplace_back(key, "");
+            fileKeys.keys.emplace_back(key, "");
         } else {
-            const Reading::Step step = reading.at(key);
+            const ReadContext::Step step = context.at(key);
             const std::string near = nearest(key, known);
-            reading.wrong("the key " + inQuotes(key) + " is not known here",
-                          near.empty()
-                              ? "known are " + either(known) + "; keys of your own start with x-"
-                              : "did you mean " + inQuotes(near) + "? Keys of your own start with x-");
+            context.wrong(
+                "The key " + inQuotes(key) + " is not known here.",
+                (near.empty() ? "Use " + either(known) + "." : "Did you mean " + inQuotes(near) + "?") +
+                    " A key of your own must start with x-.");
         }
     }
 }
@@ -40,8 +40,8 @@ const Json* ObjectReader::find(const char* key) const {
     return found == json_.end() ? nullptr : &*found;
 }
 
-bool ObjectReader::missing(const char* key, const char* mend) {
-    return reading_.wrong(std::string("the key ") + inQuotes(key) + " is missing", mend);
+bool ObjectReader::missing(const char* key, const char* fix) {
+    return context_.wrong("The key " + inQuotes(key) + " is missing.", fix);
 }
 
 void ObjectWriter::put(const std::string& key, Json value, bool wanted) {
@@ -57,7 +57,7 @@ Json ObjectWriter::take() {
     Json result = Json::object();
     auto& object = result.get_ref<Json::object_t&>();
     for (const auto& [key, value] : remembered_.keys) {
-        if (isForeign(key)) {
+        if (isExtensionKey(key)) {
             Json foreign = Json::parse(value, nullptr, false);
             object.emplace_back(key, foreign.is_discarded() ? Json() : std::move(foreign));
             continue;

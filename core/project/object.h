@@ -1,53 +1,53 @@
-// Objects in a project file: their known keys, their `x-` keys, the order of both.
+// Objects in a project file: known keys, `x-` keys, and the order of both.
 #pragma once
 
 #include <string>
 #include <vector>
 
-#include "project/reading.h"
+#include "project/read_context.h"
 #include "project/values.h"
 
 namespace tenter::project {
 
-/// True for a key that is somebody else's and kept as it is.
-bool isForeign(const std::string& key);
+/// True for a key that starts with `x-`: it belongs to other software and is kept unchanged.
+bool isExtensionKey(const std::string& key);
 
-/// Reads an object's members one by one. Keys it does not know are problems.
+/// Reads the members of an object one by one. A key that is not in `known` is a problem.
 class ObjectReader {
 public:
-    ObjectReader(Reading& reading, const Json& json, Remembered& remembered, std::vector<std::string> known);
+    ObjectReader(ReadContext& context, const Json& json, FileKeys& fileKeys, std::vector<std::string> known);
 
     [[nodiscard]] bool isObject() const { return json_.is_object(); }
-    /// Null if the object does not have it.
+    /// The value of a key; null if the object does not have it.
     [[nodiscard]] const Json* find(const char* key) const;
-    /// Sets `out` if the object has the key and its value is sound; true if so.
+    /// Sets `out` and returns true if the object has the key with a valid value.
     template <class T>
     bool read(const char* key, T& out) {
         const Json* value = find(key);
         if (value == nullptr) return false;
-        const Reading::Step step = reading_.at(key);
-        return readValue(reading_, *value, out);
+        const ReadContext::Step step = context_.at(key);
+        return readValue(context_, *value, out);
     }
-    /// As read; a problem if the object does not have the key.
+    /// Like `read`, but a missing key is a problem with `fix`.
     template <class T>
-    bool require(const char* key, T& out, const char* mend) {
-        if (isObject() && find(key) == nullptr) return missing(key, mend);
+    bool require(const char* key, T& out, const char* fix) {
+        if (isObject() && find(key) == nullptr) return missing(key, fix);
         return read(key, out);
     }
-    bool missing(const char* key, const char* mend);
+    bool missing(const char* key, const char* fix);
 
 private:
-    Reading& reading_;
+    ReadContext& context_;
     const Json& json_;
 };
 
-/// Puts members together, in the order the file had them, then as they are put.
+/// Makes an object: first the members that the file had, in its order, then the others in the order of `put`.
 class ObjectWriter {
 public:
-    explicit ObjectWriter(const Remembered& remembered) : remembered_(remembered) {}
-    /// `wanted`: written even if the file did not have it.
+    explicit ObjectWriter(const FileKeys& fileKeys) : remembered_(fileKeys) {}
+    /// `wanted`: the member is written even if the file did not have it.
     void put(const std::string& key, Json value, bool wanted);
-    /// An object or a list, wanted if there is something in it.
+    /// An object or a list, wanted if it is not empty.
     void putUnlessEmpty(const std::string& key, Json value);
     [[nodiscard]] Json take();
 
@@ -58,7 +58,7 @@ private:
         bool wanted;
         bool taken = false;
     };
-    const Remembered& remembered_;
+    const FileKeys& remembered_;
     std::vector<Member> members_;
 };
 

@@ -1,4 +1,4 @@
-// The document: what a project file holds. Plain values; copying one is how undo keeps it.
+// The document: the content of a project file. Plain values, so that undo can keep copies.
 #pragma once
 
 #include <optional>
@@ -8,127 +8,144 @@
 
 #include "project/checking.h"
 #include "project/settings.h"
+#include "project/shared_text.h"
 #include "project/wishes.h"
 
 namespace tenter::project {
 
-/// A stretch of copy in one manner, or a forced line break (then `text` is empty). UTF-8.
+/// A run of text of one kind, or a forced line break with an empty `text`. UTF-8.
 struct Run {
     enum class Kind { Plain, Strong, Emphasis, Link, Break };
     Kind kind = Kind::Plain;
-    std::string text;
-    std::string to;  ///< a link's address
+    SharedText text;
+    std::string to;  ///< the address of a link
     friend bool operator==(const Run&, const Run&) = default;
 };
+/// The text of a part.
 using Copy = std::vector<Run>;
 
+/// A part of text.
 struct TextPart {
-    std::string role;  ///< heading, body, button, or one the project adds
+    std::string role;  ///< heading, body, button, or a role that the project adds
     Copy copy;
-    std::string link;  ///< where a button leads
-    std::string name;  ///< accessible name, if it is to differ from the copy
-    Remembered remembered;
+    std::string link;  ///< the address of a button or of a part that is a link
+    std::string name;  ///< accessible name, if it differs from the text
+    FileKeys fileKeys;
     friend bool operator==(const TextPart&, const TextPart&) = default;
 };
 
+/// A picture.
 struct PicturePart {
     std::string file;  ///< relative to the project file
-    double width = 0;  ///< the file's own size in pixels
+    double width = 0;  ///< size of the file in pixels; 0: not known
     double height = 0;
-    std::optional<Ratio> ratio;  ///< instead of the settings'
-    double focusX = 0.5;         ///< focal point, 0 to 1 from the left
-    double focusY = 0.5;         ///< and from the top
-    std::string alt;             ///< empty: decorative
-    Remembered remembered;
+    std::optional<Ratio> ratio;  ///< replaces that of the settings
+    double focusX = 0.5;         ///< focal point: share of the width from the left, 0 to 1
+    double focusY = 0.5;         ///< share of the height from the top
+    std::string alt;             ///< alternative text; empty: decorative
+    FileKeys fileKeys;
     friend bool operator==(const PicturePart&, const PicturePart&) = default;
 };
 
 using Part = std::variant<PicturePart, TextPart>;
 
+/// A card: its parts in document order.
 struct Card {
     std::vector<Part> parts;
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Card&, const Card&) = default;
 };
 
-/// Widths up to and including `upTo` (CSS px); the last band of a variant has none and is open above.
+/// A part of a card, by indices into the project's cards and the card's parts.
+struct PartRef {
+    std::size_t card = 0;
+    std::size_t part = 0;
+    friend auto operator<=>(const PartRef&, const PartRef&) = default;
+};
+
+/// A range of viewport widths between two breakpoints, up to and including `upTo` (CSS px). The last band of
+/// a variant has no `upTo` and no upper end.
 struct Band {
     std::optional<double> upTo;
     Settings set;
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Band&, const Band&) = default;
 };
 
+/// The cards with another column count, its own class and its own sizes.
 struct Variant {
     std::string className;  ///< without a leading dot
-    std::string name;       ///< as the window shows it
+    std::string name;       ///< the name that the window shows
     Settings set;
     std::vector<Band> bands;  ///< at least one, breakpoints rising
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Variant&, const Variant&) = default;
 };
 
+/// The scrollbar of the page.
 struct Scrollbar {
-    double width = 0;     ///< CSS px; 0: it lies over the page
-    bool always = false;  ///< the root shows it whether or not the page is long
-    Remembered remembered;
+    double width = 0;     ///< CSS px; 0: it overlays the page
+    bool always = false;  ///< shown even on a short page
+    FileKeys fileKeys;
     friend bool operator==(const Scrollbar&, const Scrollbar&) = default;
 };
 
-/// What the row sits in; the whole page unless said otherwise.
+/// The container of the row; by default the whole page.
 struct Container {
     Length width = Length::percent(100);
     Length maxWidth = Length::ofNone();
     Sides padding;  ///< unset: 0
     Colour background{255, 255, 255, 255};
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Container&, const Container&) = default;
 };
 
+/// The page that the row is for.
 struct Page {
     Scrollbar scrollbar;
-    double rootSize = 16;    ///< the theme's `html { font-size }` at the usual preference, CSS px
-    double readerSize = 16;  ///< the reader's preference to preview, CSS px
+    double rootSize = 16;    ///< `html { font-size }` of the theme at the browser's default text size, CSS px
+    double readerSize = 16;  ///< text size in the browser settings to preview, CSS px
     Container container;
-    Remembered remembered;
-    /// The root font size in force, CSS px: the theme's, scaled by the reader's preference.
+    FileKeys fileKeys;
+    /// The computed root font size, CSS px: that of the theme, scaled by the reader's text size.
     [[nodiscard]] double rem() const { return rootSize * readerSize / 16; }
     friend bool operator==(const Page&, const Page&) = default;
 };
 
-/// A font file that comes with the project.
+/// A font file that belongs to the project.
 struct FontEntry {
     std::string family;
     std::string file;  ///< TTF, OTF, WOFF or WOFF2, relative to the project file
     double leastWeight = 400;
-    double mostWeight = 400;  ///< equal to least unless the font has a weight axis
+    double mostWeight = 400;  ///< equal to `leastWeight` unless the font has a weight axis
     Slant slant = Slant::Normal;
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const FontEntry&, const FontEntry&) = default;
 };
 
-/// The row as a page prints it already: its markup, and which elements are what.
+/// The row of an existing page: its markup, and a selector for the elements of each role.
 struct Given {
-    std::string markup;  ///< HTML of the row within its chain of ancestors, nothing in it that runs
-    /// A CSS selector by role: `row` (the grid; empty for the element with the variant's class itself),
-    /// `card`, `picture`, and roles of text; in the file's order. Matched within the element with the
-    /// variant's class.
+    SharedText markup;  ///< HTML of the row inside its chain of ancestors, without scripts
+    /// Pairs of role and CSS selector, in the order of the file. Roles: `row` (the grid; an empty selector
+    /// means the element with the variant's class), `card`, `picture`, and roles of text. Matched inside the
+    /// element with the variant's class.
     std::vector<std::pair<std::string, std::string>> selectors;
-    std::string theme;               ///< CSS of the page's theme that concerns the row
-    std::optional<int> levelBefore;  ///< of the last heading before the row on its page, 1 to 6
-    Remembered remembered, selectorsRemembered;
-    /// The selector of a role; null without one.
+    SharedText theme;                ///< the rules of the page's stylesheets that affect the row
+    std::optional<int> levelBefore;  ///< level of the last heading before the row on its page, 1 to 6
+    FileKeys fileKeys, selectorsFileKeys;
+    /// The selector of a role; null if there is none.
     [[nodiscard]] const std::string* find(const std::string& role) const;
     friend bool operator==(const Given&, const Given&) = default;
 };
 
+/// A project file.
 struct Project {
     std::string name;
-    std::string row = "cards";    ///< the row's name, from which part classes are made
+    std::string row = "cards";    ///< name of the row; the classes of its parts start with it
     std::string language = "en";  ///< BCP 47
     bool rightToLeft = false;
     int headingLevel = 3;
-    units::Unit unit = units::Unit::Rem;  ///< Rem or Px: how font sizes are emitted
+    units::Unit unit = units::Unit::Rem;  ///< Rem or Px: the unit of font sizes in the stylesheet
     double leastWidth = 320;              ///< range of viewport widths, CSS px
     double mostWidth = 1920;
     Page page;
@@ -136,26 +153,26 @@ struct Project {
     Settings style;
     std::vector<Card> cards;
     std::vector<Variant> variants;  ///< at least one
-    std::optional<Wishes> wishes;   ///< unset: the usual ones
+    std::optional<Wishes> wishes;   ///< unset: the default wishes
     Checking checking;
-    std::optional<Given> given;  ///< if the row's markup is a page's own
-    Remembered remembered, rangeRemembered;
+    std::optional<Given> given;  ///< set if the row was imported from a page
+    FileKeys fileKeys, rangeFileKeys;
     friend bool operator==(const Project&, const Project&) = default;
 
-    /// The variant of that class, by index; empty if there is none.
+    /// The index of the variant with that class; empty if there is none.
     [[nodiscard]] std::optional<std::size_t> findVariant(const std::string& className) const;
 };
 
-/// The band that holds viewport width `w`: the first whose `upTo` is not below it.
+/// The index of the band that contains viewport width `w` (CSS px): the first whose `upTo` is at least `w`.
 std::size_t bandAt(const Variant& variant, double w);
 
-/// Every variant, by index.
+/// The indices of all variants.
 std::vector<std::size_t> everyVariant(const Project& project);
 
-/// A run list as plain text; forced breaks are line feeds.
+/// The text of all runs; forced line breaks are line feeds.
 std::string plainText(const Copy& copy);
 
-/// Every role the settings or the cards of the project use, heading, body and button first.
+/// All roles in settings and cards of the project; heading, body and button first.
 std::vector<std::string> roles(const Project& project);
 
 }  // namespace tenter::project

@@ -1,4 +1,4 @@
-// The parts of a project as JSON.
+// The structs of a project as JSON: reading and writing.
 #pragma once
 
 #include "project/project.h"
@@ -6,22 +6,22 @@
 
 namespace tenter::project {
 
-bool readValue(Reading& reading, const Json& json, Copy& out);
-bool readValue(Reading& reading, const Json& json, Part& out);
-bool readValue(Reading& reading, const Json& json, Card& out);
-bool readValue(Reading& reading, const Json& json, Band& out);
-bool readValue(Reading& reading, const Json& json, Variant& out);
-bool readValue(Reading& reading, const Json& json, Scrollbar& out);
-bool readValue(Reading& reading, const Json& json, Container& out);
-bool readValue(Reading& reading, const Json& json, Page& out);
-bool readValue(Reading& reading, const Json& json, FontEntry& out);
-bool readValue(Reading& reading, const Json& json, Given& out);
-bool readValue(Reading& reading, const Json& json, RoleWishes& out);
-bool readValue(Reading& reading, const Json& json, Wishes& out);
-bool readValue(Reading& reading, const Json& json, Limits& out);
-bool readValue(Reading& reading, const Json& json, Silence& out);
-bool readValue(Reading& reading, const Json& json, Checking& out);
-bool readValue(Reading& reading, const Json& json, Project& out);
+bool readValue(ReadContext& context, const Json& json, Copy& out);
+bool readValue(ReadContext& context, const Json& json, Part& out);
+bool readValue(ReadContext& context, const Json& json, Card& out);
+bool readValue(ReadContext& context, const Json& json, Band& out);
+bool readValue(ReadContext& context, const Json& json, Variant& out);
+bool readValue(ReadContext& context, const Json& json, Scrollbar& out);
+bool readValue(ReadContext& context, const Json& json, Container& out);
+bool readValue(ReadContext& context, const Json& json, Page& out);
+bool readValue(ReadContext& context, const Json& json, FontEntry& out);
+bool readValue(ReadContext& context, const Json& json, Given& out);
+bool readValue(ReadContext& context, const Json& json, RoleWishes& out);
+bool readValue(ReadContext& context, const Json& json, Wishes& out);
+bool readValue(ReadContext& context, const Json& json, Limits& out);
+bool readValue(ReadContext& context, const Json& json, Silence& out);
+bool readValue(ReadContext& context, const Json& json, Checking& out);
+bool readValue(ReadContext& context, const Json& json, Project& out);
 
 Json written(const Copy& value);
 Json written(const Part& value);
@@ -40,25 +40,25 @@ Json written(const Silence& value);
 Json written(const Checking& value);
 Json written(const Project& value);
 
-/// The name of a file that comes with the project: relative, and there if it must be and the project has a
-/// folder.
-bool readFileName(Reading& reading, const Json& json, const char* kind, bool mustBeThere, std::string& out);
+/// The name of a file that belongs to the project. It must be relative. If `mustBeThere` and the project has
+/// a folder, it must exist. `kind` names it in messages: `picture` or `font`.
+bool readFileName(ReadContext& context, const Json& json, const char* kind, bool mustBeThere,
+                  std::string& out);
 
+/// A list of at most `most` values.
 template <class T>
-bool readList(Reading& reading, const Json& json, std::size_t most, std::vector<T>& out) {
-    if (!json.is_array())
-        return reading.wrong(kindOf(json) + " where a list is wanted", "write a list in [ ]");
-    if (json.size() > most) {
-        return reading.wrong(
-            std::to_string(json.size()) + " entries in a list of at most " + std::to_string(most),
-            "split the project");
-    }
+bool readList(ReadContext& context, const Json& json, std::size_t most, std::vector<T>& out) {
+    if (!json.is_array()) return context.mustBe("a list, written in [ ]", shown(json));
+    if (json.size() > most)
+        return context.wrong(context.subject() + " has " + std::to_string(json.size()) +
+                                 " entries; at most " + std::to_string(most) + " are allowed.",
+                             "Split the project.");
     out.clear();
     for (std::size_t i = 0; i < json.size(); ++i) {
-        const Reading::Step step = reading.at(i);
-        readValue(reading, json[i], out.emplace_back());
+        const ReadContext::Step step = context.at(i);
+        readValue(context, json[i], out.emplace_back());
     }
-    return reading.isSound();
+    return context.isSound();
 }
 
 template <class T>

@@ -1,5 +1,6 @@
 #include <fstream>
 #include <set>
+#include <span>
 
 #include "project/cascade.h"
 #include "project/conflicts.h"
@@ -18,87 +19,88 @@ constexpr std::size_t mostFonts = 100;
 
 const char* const formatName = "tenter-project";
 
-// Whether this is a project, and one this program can read. If not, nothing else is worth telling.
-bool checkFormat(Reading& reading, const Json& json) {
+// Whether the file is a project that this version can read. If not, its other problems do not matter.
+bool checkFormat(ReadContext& context, const Json& json) {
     if (!json.is_object() || !json.contains("format") || json["format"] != formatName) {
-        return reading.wrong("this is no Tenter project",
-                             R"(a project file starts with {"format": "tenter-project", "version": 1)");
+        return context.wrong("This is not a Tenter project.",
+                             R"(A project file starts with {"format": "tenter-project", "version": 1.)");
     }
     if (!json.contains("version")) {
-        return reading.wrong(R"(the key "version" is missing)", R"(add "version": 1)");
+        return context.wrong(R"(The key "version" is missing.)", R"(Add "version": 1.)");
     }
-    const Reading::Step step = reading.at("version");
+    const ReadContext::Step step = context.at("version");
     int version = 0;
-    if (!readValue(reading, json["version"], version)) return false;
+    if (!readValue(context, json["version"], version)) return false;
     if (version > formatVersion) {
-        return reading.wrong("made by a newer Tenter", "open it with that one; this one reads version " +
-                                                           std::to_string(formatVersion));
+        return context.wrong("The file was made by a newer version of Tenter.",
+                             "Open it with that version; this one reads file format version " +
+                                 std::to_string(formatVersion) + ".");
     }
     return true;
 }
 
 template <class T>
-void readListAt(Reading& reading, const ObjectReader& object, const char* key, std::size_t most,
+void readListAt(ReadContext& context, const ObjectReader& object, const char* key, std::size_t most,
                 std::vector<T>& out) {
     const Json* list = object.find(key);
     if (list == nullptr) return;
-    const Reading::Step step = reading.at(key);
-    readList(reading, *list, most, out);
+    const ReadContext::Step step = context.at(key);
+    readList(context, *list, most, out);
 }
 
-void readRange(Reading& reading, const Json& json, Project& out) {
-    ObjectReader object(reading, json, out.rangeRemembered, {"from", "to"});
+void readRange(ReadContext& context, const Json& json, Project& out) {
+    ObjectReader object(context, json, out.rangeFileKeys, {"from", "to"});
     object.read("from", out.leastWidth);
     object.read("to", out.mostWidth);
-    if (reading.isSound() && out.leastWidth >= out.mostWidth) {
-        reading.wrong("the range ends before it starts", R"(make "from" less than "to")");
+    if (context.isSound() && out.leastWidth >= out.mostWidth) {
+        context.wrong("The range of widths ends before it starts.", R"(Make "from" smaller than "to".)");
     }
 }
 
-void readHead(Reading& reading, ObjectReader& object, Project& out) {
-    object.require("name", out.name, "add the project's name");
+void readHead(ReadContext& context, ObjectReader& object, Project& out) {
+    object.require("name", out.name, "Add the name of the project.");
     if (object.read("row", out.row) && !isClassName(out.row)) {
-        const Reading::Step step = reading.at("row");
-        reading.wrong(inQuotes(out.row) + " is no name for a row",
-                      "use letters, digits, hyphens and underscores, a letter first");
+        const ReadContext::Step step = context.at("row");
+        context.mustBe(classNameRule, inQuotes(out.row));
     }
     if (object.read("language", out.language) && !isLanguage(out.language)) {
-        const Reading::Step step = reading.at("language");
-        reading.wrong(inQuotes(out.language) + " is no language tag", R"(write one such as "en" or "pt-BR")");
+        const ReadContext::Step step = context.at("language");
+        context.mustBe(R"(a language tag such as "en" or "pt-BR")", inQuotes(out.language));
     }
     const auto readChoice = [&](const char* key, const std::vector<std::string>& words, std::size_t& index) {
         const Json* value = object.find(key);
         if (value == nullptr) return false;
-        const Reading::Step step = reading.at(key);
-        return readWord(reading, *value, words, index);
+        const ReadContext::Step step = context.at(key);
+        return readWord(context, *value, words, index);
     };
     std::size_t index = 0;
     if (readChoice("direction", {"ltr", "rtl"}, index)) out.rightToLeft = index == 1;
     if (readChoice("unit", {"rem", "px"}, index)) out.unit = index == 1 ? units::Unit::Px : units::Unit::Rem;
     object.read("headingLevel", out.headingLevel);
     if (const Json* range = object.find("range")) {
-        const Reading::Step step = reading.at("range");
-        readRange(reading, *range, out);
+        const ReadContext::Step step = context.at("range");
+        readRange(context, *range, out);
     }
 }
 
-void checkClasses(Reading& reading, const Project& project) {
-    const Reading::Step variants = reading.at("variants");
+void checkClasses(ReadContext& context, const Project& project) {
+    const ReadContext::Step variants = context.at("variants");
     if (project.variants.empty()) {
-        reading.wrong("a project has at least one variant", R"(add {"class": "…", "bands": [{}]})");
+        context.wrong("The project has no variant; it needs at least one.",
+                      R"(Add {"class": "…", "bands": [{}]}.)");
     }
     std::set<std::string> seen;
     for (std::size_t i = 0; i < project.variants.size(); ++i) {
-        const Reading::Step variant = reading.at(i);
-        const Reading::Step name = reading.at("class");
+        const ReadContext::Step variant = context.at(i);
+        const ReadContext::Step name = context.at("class");
         if (!seen.insert(project.variants[i].className).second) {
-            reading.wrong("two variants have the class " + inQuotes(project.variants[i].className),
-                          "give each its own class");
+            context.wrong("Two variants have the class " + inQuotes(project.variants[i].className) + ".",
+                          "Give each variant its own class.");
         }
     }
 }
 
-bool holdsOwnRatio(const Project& project) {
+bool usesOwnRatio(const Project& project) {
     for (const Variant& variant : project.variants) {
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             if (resolve(project, variant, band).picture.ratio->isOwn()) return true;
@@ -108,55 +110,65 @@ bool holdsOwnRatio(const Project& project) {
 }
 
 // A picture shown at its own ratio needs its size.
-void checkPictures(Reading& reading, const Project& project) {
-    const bool ownByStyle = holdsOwnRatio(project);
-    const Reading::Step cards = reading.at("cards");
+void checkPictures(ReadContext& context, const Project& project) {
+    const bool ownByStyle = usesOwnRatio(project);
+    const ReadContext::Step cards = context.at("cards");
     for (std::size_t c = 0; c < project.cards.size(); ++c) {
-        const Reading::Step card = reading.at(c);
-        const Reading::Step parts = reading.at("parts");
+        const ReadContext::Step card = context.at(c);
+        const ReadContext::Step parts = context.at("parts");
         for (std::size_t p = 0; p < project.cards[c].parts.size(); ++p) {
             const auto* picture = std::get_if<PicturePart>(&project.cards[c].parts[p]);
             if (picture == nullptr || picture->width > 0) continue;
             if (picture->ratio ? !picture->ratio->isOwn() : !ownByStyle) continue;
-            const Reading::Step part = reading.at(p);
-            reading.wrong("the picture is to have its own ratio, but its size is not said",
-                          R"(add "size": [width, height] in pixels)");
+            const ReadContext::Step part = context.at(p);
+            context.wrong("The picture is shown at its own ratio, but its size is missing.",
+                          R"(Add "size": [width, height] in pixels.)");
         }
     }
 }
 
 }  // namespace
 
-bool readValue(Reading& reading, const Json& json, Project& out) {
+bool readValue(ReadContext& context, const Json& json, Project& out) {
     ObjectReader object(
-        reading, json, out.remembered,
+        context, json, out.fileKeys,
         {"format", "version", "name", "row", "language", "direction", "headingLevel", "unit", "range", "page",
          "fonts", "style", "cards", "variants", "wishes", "checks", "given"});
-    // What a page prints has its pictures there; here are only those that were saved with it.
-    if (object.find("given") != nullptr) reading.letPicturesBeElsewhere();
-    readHead(reading, object, out);
+    // The pictures of an imported row are on its site; only those saved with the page are files here.
+    if (object.find("given") != nullptr) context.allowMissingPictures();
+    readHead(context, object, out);
     object.read("page", out.page);
-    readListAt(reading, object, "fonts", mostFonts, out.fonts);
+    readListAt(context, object, "fonts", mostFonts, out.fonts);
     object.read("style", out.style);
-    if (object.find("cards") == nullptr) object.missing("cards", R"(add "cards": [] or some cards)");
-    readListAt(reading, object, "cards", mostCards, out.cards);
+    if (object.find("cards") == nullptr) object.missing("cards", R"(Add "cards": [] or some cards.)");
+    readListAt(context, object, "cards", mostCards, out.cards);
     if (object.find("variants") == nullptr) {
-        return object.missing("variants", R"(add "variants": [{"class": "…", "bands": [{}]}])");
+        return object.missing("variants", R"(Add "variants": [{"class": "…", "bands": [{}]}].)");
     }
-    readListAt(reading, object, "variants", mostVariants, out.variants);
+    readListAt(context, object, "variants", mostVariants, out.variants);
     if (object.find("wishes") != nullptr) object.read("wishes", out.wishes.emplace());
     object.read("checks", out.checking);
     if (object.find("given") != nullptr) object.read("given", out.given.emplace());
-    if (!reading.isSound()) return false;
+    if (!context.isSound()) return false;
     if (roles(out).size() > mostRoles) {
-        return reading.wrong("more than " + std::to_string(mostRoles) + " roles",
-                             "use the same role for like parts");
+        return context.wrong("There are more than " + std::to_string(mostRoles) + " roles.",
+                             "Use the same role for similar parts.");
     }
-    checkClasses(reading, out);
-    checkPictures(reading, out);
+    checkClasses(context, out);
+    checkPictures(context, out);
     for (Problem& problem : conflicts(out))
-        reading.wrongAt(problem.place, std::move(problem.what), std::move(problem.mend));
-    return reading.isSound();
+        context.wrongAt(problem.place, std::move(problem.what), std::move(problem.fix));
+    return context.isSound();
+}
+
+/// Fills in the line and column of each problem, whose places are JSON pointers into `text`.
+void addPositions(const std::string& text, std::span<Problem> problems) {
+    std::vector<std::string> pointers;
+    for (const Problem& problem : problems)
+        pointers.push_back(problem.place == "/" ? "" : problem.place);
+    const std::vector<std::string> positions = positionsOf(text, pointers);
+    for (std::size_t i = 0; i < problems.size(); ++i)
+        problems[i].position = positions[i];
 }
 
 std::optional<Project> parse(const std::string& text, const std::string& name,
@@ -164,14 +176,16 @@ std::optional<Project> parse(const std::string& text, const std::string& name,
     try {
         const std::optional<Json> json = parseJson(text, name, problems);
         if (!json) return std::nullopt;
-        Reading reading(name, folder, problems);
+        const std::size_t before = problems.size();
+        ReadContext context(name, folder, problems);
         Project project;
-        if (!checkFormat(reading, *json) || !readValue(reading, *json, project)) return std::nullopt;
-        return project;
+        if (checkFormat(context, *json) && readValue(context, *json, project)) return project;
+        addPositions(text, std::span(problems).subspan(before));
+        return std::nullopt;
     } catch (const std::exception& error) {
-        // Not expected of any input; memory may still run out.
+        // No input is expected to cause this, but memory can run out.
         problems.push_back(
-            {name, "", std::string("the file could not be read: ") + error.what(), "try again"});
+            {name, "", std::string("The file cannot be read: ") + error.what() + ".", "Try again."});
         return std::nullopt;
     }
 }
@@ -180,23 +194,25 @@ std::optional<Project> read(const std::filesystem::path& file, Problems& problem
     const std::string name = file.string();
     std::error_code error;
     if (std::filesystem::is_directory(file, error)) {
-        problems.push_back({name, "", "this is a folder", "name a project file in it"});
+        problems.push_back({name, "", "This is a folder.", "Name a project file in it."});
         return std::nullopt;
     }
     std::ifstream stream(file, std::ios::binary);
     if (!stream) {
         const bool exists = std::filesystem::exists(file, error);
-        problems.push_back({name, "", exists ? "the file may not be read" : "there is no such file",
-                            exists ? "ask for leave to read it" : "check its name and folder"});
+        problems.push_back(
+            {name, "", exists ? "You do not have permission to read the file." : "The file does not exist.",
+             exists ? "Change its permissions." : "Check its name and folder."});
         return std::nullopt;
     }
     const std::uintmax_t size = std::filesystem::file_size(file, error);
-    // One byte more than there should be tells a file that is too large, or has grown.
+    // One byte more than expected: a longer text shows that the file is too large or has grown.
     std::string text((error || size > largestFile ? largestFile : static_cast<std::size_t>(size)) + 1, '\0');
     stream.read(text.data(), static_cast<std::streamsize>(text.size()));
     text.resize(static_cast<std::size_t>(stream.gcount()));
     if (stream.bad()) {
-        problems.push_back({name, "", "the file could not be read to its end", "check the disk it is on"});
+        problems.push_back(
+            {name, "", "The file could not be read to its end.", "Check the disk that it is on."});
         return std::nullopt;
     }
     const std::filesystem::path folder = file.parent_path();

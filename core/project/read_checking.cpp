@@ -4,35 +4,36 @@
 
 namespace tenter::project {
 
-bool readValue(Reading& reading, const Json& json, Limits& out) {
-    ObjectReader object(reading, json, out.remembered, keysOf<Limits>());
+bool readValue(ReadContext& context, const Json& json, Limits& out) {
+    ObjectReader object(context, json, out.fileKeys, keysOf<Limits>());
     Limits::members([&](const char* key, auto member) { object.read(key, out.*member); });
-    return reading.isSound();
+    return context.isSound();
 }
 
-bool readValue(Reading& reading, const Json& json, Silence& out) {
-    ObjectReader object(reading, json, out.remembered, {"check", "reason"});
-    if (object.require("check", out.check, R"(name one, such as "check": "holes")") &&
+bool readValue(ReadContext& context, const Json& json, Silence& out) {
+    ObjectReader object(context, json, out.fileKeys, {"check", "reason"});
+    if (object.require("check", out.check, R"(Add the name of a check, such as "check": "holes".)") &&
         std::ranges::find(checkNames, out.check) == checkNames.end()) {
-        const Reading::Step step = reading.at("check");
-        return reading.wrong("there is no check " + inQuotes(out.check),
-                             "take the name that its findings carry");
+        const ReadContext::Step step = context.at("check");
+        return context.mustBe("the name of a check, as its findings give it", inQuotes(out.check));
     }
-    if (object.require("reason", out.reason, R"(say why: "reason": "…")") && out.reason.empty()) {
-        const Reading::Step step = reading.at("reason");
-        return reading.wrong("a check is silenced without a reason", "say why, for whoever comes back to it");
+    if (object.require("reason", out.reason, R"(Add why the check is silenced: "reason": "…".)") &&
+        out.reason.empty()) {
+        const ReadContext::Step step = context.at("reason");
+        return context.wrong("The check is silenced without a reason.",
+                             "Write why, for the next maintainer.");
     }
-    return reading.isSound();
+    return context.isSound();
 }
 
-bool readValue(Reading& reading, const Json& json, Checking& out) {
-    ObjectReader object(reading, json, out.remembered, {"silenced", "limits"});
+bool readValue(ReadContext& context, const Json& json, Checking& out) {
+    ObjectReader object(context, json, out.fileKeys, {"silenced", "limits"});
     if (const Json* silenced = object.find("silenced")) {
-        const Reading::Step step = reading.at("silenced");
-        readList(reading, *silenced, checkNames.size(), out.silenced);
+        const ReadContext::Step step = context.at("silenced");
+        readList(context, *silenced, checkNames.size(), out.silenced);
     }
     object.read("limits", out.limits);
-    return reading.isSound();
+    return context.isSound();
 }
 
 }  // namespace tenter::project

@@ -8,49 +8,51 @@ namespace {
 
 constexpr std::size_t mostSelectors = mostRoles + 3;  // row, card and picture besides
 
-bool readSelectors(Reading& reading, const Json& json, Given& out) {
+bool readSelectors(ReadContext& context, const Json& json, Given& out) {
     if (!json.is_object())
-        return reading.wrong(kindOf(json) + " where selectors are wanted", "write them by role in { }");
+        return context.mustBe("an object with one selector for each role, written in { }", shown(json));
     if (json.size() > mostSelectors)
-        return reading.wrong("more than 100 roles", "use the same role for like parts");
+        return context.wrong("There are more than 100 roles.", "Use the same role for similar parts.");
     out.selectors.clear();
-    out.selectorsRemembered = {};
+    out.selectorsFileKeys = {};
     for (const auto& [role, value] : json.get_ref<const Json::object_t&>()) {
-        out.selectorsRemembered.keys.emplace_back(role, isForeign(role) ? compactJson(value) : std::string());
-        if (isForeign(role)) continue;
-        const Reading::Step step = reading.at(role);
+        out.selectorsFileKeys.keys.emplace_back(role,
+                                                isExtensionKey(role) ? compactJson(value) : std::string());
+        if (isExtensionKey(role)) continue;
+        const ReadContext::Step step = context.at(role);
         if (role != "card" && role != "picture" && !isRoleName(role)) {
-            reading.wrong(inQuotes(role) + " is no name for a role",
-                          "write row, card, picture, or a role of text in small letters, digits and hyphens");
+            context.wrong("The key " + inQuotes(role) + " is not the name of a role.",
+                          "Use row, card, picture, or a role of text: a small letter, then small letters, "
+                          "digits and hyphens.");
             continue;
         }
         std::string selector;
-        if (!readValue(reading, value, selector)) continue;
+        if (!readValue(context, value, selector)) continue;
         if (role != "row" && selector.find_first_not_of(" \t\r\n\f") == std::string::npos)
-            reading.wrong("the selector is empty", R"(write a CSS selector such as ".walk img")");
+            context.mustBe(R"(a CSS selector such as ".walk img")", "empty");
         out.selectors.emplace_back(role, std::move(selector));
     }
     for (const char* role : {"row", "card"})
         if (!json.contains(role))
-            reading.wrong("the selector for " + inQuotes(role) + " is missing",
-                          R"(add it; for "row", "" is the element with the variant's class itself)");
-    return reading.isSound();
+            context.wrong("The selector for " + inQuotes(role) + " is missing.",
+                          R"(Add it. For "row", "" stands for the element with the variant's class.)");
+    return context.isSound();
 }
 
 }  // namespace
 
-bool readValue(Reading& reading, const Json& json, Given& out) {
-    ObjectReader object(reading, json, out.remembered, {"markup", "selectors", "theme", "levelBefore"});
-    object.require("markup", out.markup, "add the row's HTML");
+bool readValue(ReadContext& context, const Json& json, Given& out) {
+    ObjectReader object(context, json, out.fileKeys, {"markup", "selectors", "theme", "levelBefore"});
+    object.require("markup", out.markup, "Add the HTML of the row.");
     if (const Json* selectors = object.find("selectors")) {
-        const Reading::Step step = reading.at("selectors");
-        readSelectors(reading, *selectors, out);
+        const ReadContext::Step step = context.at("selectors");
+        readSelectors(context, *selectors, out);
     } else if (object.isObject()) {
-        object.missing("selectors", R"(add "selectors": {"row": "…", "card": "…"} and one for each role)");
+        object.missing("selectors", R"(Add "selectors": {"row": "…", "card": "…"} and one for each role.)");
     }
     object.read("theme", out.theme);
     if (int level = 0; object.read("levelBefore", level)) out.levelBefore = level;
-    return reading.isSound();
+    return context.isSound();
 }
 
 }  // namespace tenter::project

@@ -2,74 +2,75 @@
 
 namespace tenter::project {
 
-bool readValue(Reading& reading, const Json& json, Scrollbar& out) {
-    ObjectReader object(reading, json, out.remembered, {"width", "always"});
+bool readValue(ReadContext& context, const Json& json, Scrollbar& out) {
+    ObjectReader object(context, json, out.fileKeys, {"width", "always"});
     object.read("width", out.width);
     object.read("always", out.always);
-    return reading.isSound();
+    return context.isSound();
 }
 
-bool readValue(Reading& reading, const Json& json, Container& out) {
-    ObjectReader object(reading, json, out.remembered, {"width", "maxWidth", "padding", "background"});
+bool readValue(ReadContext& context, const Json& json, Container& out) {
+    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "padding", "background"});
     object.read("width", out.width);
     object.read("maxWidth", out.maxWidth);
     object.read("padding", out.padding);
     object.read("background", out.background);
-    return reading.isSound();
+    return context.isSound();
 }
 
-bool readValue(Reading& reading, const Json& json, Page& out) {
-    ObjectReader object(reading, json, out.remembered, {"scrollbar", "rootSize", "readerSize", "container"});
+bool readValue(ReadContext& context, const Json& json, Page& out) {
+    ObjectReader object(context, json, out.fileKeys, {"scrollbar", "rootSize", "readerSize", "container"});
     object.read("scrollbar", out.scrollbar);
     object.read("rootSize", out.rootSize);
     object.read("readerSize", out.readerSize);
     object.read("container", out.container);
-    return reading.isSound();
+    return context.isSound();
 }
 
-bool readValue(Reading& reading, const Json& json, FontEntry& out) {
-    ObjectReader object(reading, json, out.remembered, {"family", "file", "weight", "slant"});
-    if (object.require("family", out.family, "add the family's name") && out.family.empty()) {
-        const Reading::Step step = reading.at("family");
-        reading.wrong("the family's name is empty", "write the family's name");
+bool readValue(ReadContext& context, const Json& json, FontEntry& out) {
+    ObjectReader object(context, json, out.fileKeys, {"family", "file", "weight", "slant"});
+    if (object.require("family", out.family, "Add the name of the font family.") && out.family.empty()) {
+        const ReadContext::Step step = context.at("family");
+        context.mustBe("the name of a font family", "empty");
     }
     if (const Json* file = object.find("file")) {
-        const Reading::Step step = reading.at("file");
-        readFileName(reading, *file, "font", true, out.file);
+        const ReadContext::Step step = context.at("file");
+        readFileName(context, *file, "font", true, out.file);
     } else if (object.isObject()) {
-        object.missing("file", "add the font's file name");
+        object.missing("file", "Add the name of the font file.");
     }
     if (const Json* weight = object.find("weight")) {
-        const Reading::Step step = reading.at("weight");
+        const ReadContext::Step step = context.at("weight");
         if (weight->is_array()) {
-            readPair(reading, *weight, out.leastWeight, out.mostWeight, "write [least, most]");
-        } else if (readValue(reading, *weight, out.leastWeight)) {
+            readPair(context, *weight, out.leastWeight, out.mostWeight, "[smallest, largest]");
+        } else if (readValue(context, *weight, out.leastWeight)) {
             out.mostWeight = out.leastWeight;
         }
         if (out.leastWeight > out.mostWeight) {
-            reading.wrong("the least weight is above the most", "write [least, most]");
+            context.wrong("The smallest weight is above the largest.", "Write [smallest, largest].");
         }
     }
     object.read("slant", out.slant);
-    return reading.isSound();
+    return context.isSound();
 }
 
-bool readFileName(Reading& reading, const Json& json, const char* kind, bool mustBeThere, std::string& out) {
-    if (!readValue(reading, json, out)) return false;
-    const std::string thing = std::string("the ") + kind;
+bool readFileName(ReadContext& context, const Json& json, const char* kind, bool mustBeThere,
+                  std::string& out) {
+    if (!readValue(context, json, out)) return false;
     if (out.empty() || out.find('\0') != std::string::npos) {
-        return reading.wrong(thing + "'s file name is empty or broken", "write the file's name");
+        return context.mustBe(std::string("the name of a ") + kind + " file",
+                              out.empty() ? "empty" : inQuotes(out));
     }
     const std::filesystem::path file(out);
     if (file.is_absolute()) {
-        return reading.wrong(thing + "'s file name " + inQuotes(out) + " is absolute",
-                             "write it relative to the project file's folder");
+        return context.wrong("The file name " + inQuotes(out) + " is absolute.",
+                             "Write it relative to the folder of the project file.");
     }
     std::error_code error;
-    if (mustBeThere && !reading.folder().empty() &&
-        !std::filesystem::is_regular_file(reading.folder() / file, error)) {
-        return reading.wrong(thing + " " + inQuotes(out) + " is not there",
-                             "put it beside the project file, or mend its name");
+    if (mustBeThere && !context.folder().empty() &&
+        !std::filesystem::is_regular_file(context.folder() / file, error)) {
+        return context.wrong(std::string("The ") + kind + " file " + inQuotes(out) + " does not exist.",
+                             "Put it into the folder of the project file, or correct its name.");
     }
     return true;
 }

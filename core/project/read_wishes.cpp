@@ -6,39 +6,40 @@ namespace {
 
 constexpr std::size_t mostWishes = 1000;
 
-bool checkRange(Reading& reading, const char* key, const std::optional<double>& least,
-                const std::optional<double>& most, const char* what, const char* mend) {
+bool checkRange(ReadContext& context, const char* key, const std::optional<double>& least,
+                const std::optional<double>& most, const char* what, const char* fix) {
     if (!least || !most || *least <= *most) return true;
-    const Reading::Step step = reading.at(key);
-    return reading.wrong(what, mend);
+    const ReadContext::Step step = context.at(key);
+    return context.wrong(what, fix);
 }
 
 }  // namespace
 
-bool readValue(Reading& reading, const Json& json, RoleWishes& out) {
-    ObjectReader object(reading, json, out.remembered, keysOf<RoleWishes>());
+bool readValue(ReadContext& context, const Json& json, RoleWishes& out) {
+    ObjectReader object(context, json, out.fileKeys, keysOf<RoleWishes>());
     RoleWishes::members([&](const char* key, auto member) { object.read(key, out.*member); });
-    if (!reading.isSound()) return false;
+    if (!context.isSound()) return false;
     if (!isRoleName(out.role)) {
-        const Reading::Step step = reading.at("role");
-        return reading.wrong(inQuotes(out.role) + " is no name for a role",
-                             R"(say whose wishes these are, such as "role": "heading")");
+        const ReadContext::Step step = context.at("role");
+        return context.mustBe(roleNameRule, inQuotes(out.role),
+                              R"(Write the role that these wishes are for, such as "heading".)");
     }
-    checkRange(reading, "upTo", out.from, out.upTo, "these widths end before they start",
-               R"(make "from" less than "upTo")");
-    checkRange(reading, "leastMeasure", out.leastMeasure, out.mostMeasure,
-               "the least measure is above the most", "exchange the two");
-    checkRange(reading, "leastSize", out.leastSize, out.mostSize, "the least size is above the most",
-               "exchange the two");
+    checkRange(context, "upTo", out.from, out.upTo, "The range of widths ends before it starts.",
+               R"(Make "from" smaller than "upTo".)");
+    checkRange(context, "leastMeasure", out.leastMeasure, out.mostMeasure,
+               "The smallest measure is above the largest.", "Swap the two values.");
+    checkRange(context, "leastSize", out.leastSize, out.mostSize, "The smallest size is above the largest.",
+               "Swap the two values.");
     if ((out.ratio || out.leastRatio) && (!out.ratioTo || *out.ratioTo == out.role)) {
-        const Reading::Step step = reading.at(out.ratio ? "ratio" : "leastRatio");
-        return reading.wrong("a ratio to no other role", R"(add that role, such as "ratioTo": "body")");
+        const ReadContext::Step step = context.at(out.ratio ? "ratio" : "leastRatio");
+        return context.wrong("The ratio refers to no other role.",
+                             R"(Add that role, such as "ratioTo": "body".)");
     }
-    return reading.isSound();
+    return context.isSound();
 }
 
-bool readValue(Reading& reading, const Json& json, Wishes& out) {
-    ObjectReader object(reading, json, out.remembered,
+bool readValue(ReadContext& context, const Json& json, Wishes& out) {
+    ObjectReader object(context, json, out.fileKeys,
                         {"aim", "grid", "reserve", "slack", "narrowSlack", "without", "roles"});
     object.read("aim", out.aim);
     object.read("grid", out.grid);
@@ -46,14 +47,14 @@ bool readValue(Reading& reading, const Json& json, Wishes& out) {
     object.read("slack", out.slack);
     object.read("narrowSlack", out.narrowSlack);
     if (const Json* without = object.find("without")) {
-        const Reading::Step step = reading.at("without");
-        readList(reading, *without, mostWishes, out.without);
+        const ReadContext::Step step = context.at("without");
+        readList(context, *without, mostWishes, out.without);
     }
     if (const Json* roles = object.find("roles")) {
-        const Reading::Step step = reading.at("roles");
-        readList(reading, *roles, mostWishes, out.roles);
+        const ReadContext::Step step = context.at("roles");
+        readList(context, *roles, mostWishes, out.roles);
     }
-    return reading.isSound();
+    return context.isSound();
 }
 
 }  // namespace tenter::project

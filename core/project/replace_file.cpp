@@ -15,10 +15,10 @@ std::string reason() {
     return std::generic_category().message(errno);
 }
 
-// A new file beside another, removed again unless it is kept.
-class Beside {
+// A new file in the folder of another one. It is removed again unless it has been renamed.
+class TemporaryFile {
 public:
-    explicit Beside(const std::filesystem::path& folder) {
+    explicit TemporaryFile(const std::filesystem::path& folder) {
         for (int attempt = 0; attempt < 100 && descriptor_ < 0; ++attempt) {
             const std::string name = ".tenter-" + std::to_string(getpid()) + "-" + std::to_string(attempt);
             path_ = folder / name;
@@ -27,19 +27,19 @@ public:
         }
         exists_ = descriptor_ >= 0;
     }
-    ~Beside() {
+    ~TemporaryFile() {
         const int kept = errno;
         if (descriptor_ >= 0) close(descriptor_);
         if (exists_) unlink(path_.c_str());
         errno = kept;
     }
-    Beside(const Beside&) = delete;
-    Beside& operator=(const Beside&) = delete;
+    TemporaryFile(const TemporaryFile&) = delete;
+    TemporaryFile& operator=(const TemporaryFile&) = delete;
 
     [[nodiscard]] bool isOpen() const { return descriptor_ >= 0; }
 
-    // Takes over the permissions and, where allowed, the owner of the file to be replaced.
-    bool take(const struct stat& status) {
+    // Copies the permissions and, where allowed, the owner of the file to be replaced.
+    bool copyOwnership(const struct stat& status) {
         if (fchown(descriptor_, status.st_uid, status.st_gid) != 0) errno = 0;
         return fchmod(descriptor_, status.st_mode & 07777U) == 0;
     }
@@ -69,7 +69,7 @@ private:
     bool exists_ = false;
 };
 
-// The name itself is safe on disk only when its folder is.
+// A new name is safe on the disk only when its folder is synced.
 void syncFolder(const std::filesystem::path& folder) {
     const int descriptor = open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
     if (descriptor < 0) return;
@@ -80,11 +80,11 @@ void syncFolder(const std::filesystem::path& folder) {
 }  // namespace
 
 bool replaceFile(const std::filesystem::path& file, const std::string& content, Problems& problems) {
-    const auto failed = [&](const std::string& what, const char* mend) {
-        problems.push_back({file.string(), "", what, mend});
+    const auto failed = [&](const std::string& what, const char* fix) {
+        problems.push_back({file.string(), "", what, fix});
         return false;
     };
-    // A link keeps leading where it led: what it points to is replaced.
+    // A symbolic link stays: the file that it points to is replaced.
     std::error_code error;
     const std::filesystem::path linked = std::filesystem::canonical(file, error);
     const std::filesystem::path target = error ? file : linked;
@@ -93,24 +93,26 @@ bool replaceFile(const std::filesystem::path& file, const std::string& content, 
 
     struct stat status = {};
     const bool exists = stat(target.c_str(), &status) == 0;
-    if (exists && !S_ISREG(status.st_mode)) return failed("this is no ordinary file", "choose another name");
+    if (exists && !S_ISREG(status.st_mode))
+        return failed("This is not a regular file.", "Choose another name.");
     if (exists && access(target.c_str(), W_OK) != 0) {
-        return failed("the file may not be written: " + reason(), "save under another name");
+        return failed("The file cannot be written: " + reason() + ".", "Save under another name.");
     }
-    Beside beside(folder);
-    if (!beside.isOpen()) {
-        return failed("nothing can be written in its folder: " + reason(), "save in another folder");
+    TemporaryFile temporary(folder);
+    if (!temporary.isOpen()) {
+        return failed("No file can be made in its folder: " + reason() + ".", "Save in another folder.");
     }
-    if (exists && !beside.take(status)) {
-        return failed("its permissions cannot be kept: " + reason(), "save under another name");
+    if (exists && !temporary.copyOwnership(status)) {
+        return failed("The permissions of the file cannot be kept: " + reason() + ".",
+                      "Save under another name.");
     }
-    if (!beside.writeAndSync(content)) {
-        return failed("it could not be written: " + reason() + "; the old file is as it was",
-                      "make room on the disk");
+    if (!temporary.writeAndSync(content)) {
+        return failed("The file could not be written: " + reason() + ". The old file is unchanged.",
+                      "Free some space on the disk.");
     }
-    if (!beside.renameTo(target)) {
-        return failed("it could not be replaced: " + reason() + "; the old file is as it was",
-                      "save under another name");
+    if (!temporary.renameTo(target)) {
+        return failed("The file could not be replaced: " + reason() + ". The old file is unchanged.",
+                      "Save under another name.");
     }
     syncFolder(folder);
     return true;

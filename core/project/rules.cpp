@@ -61,7 +61,7 @@ constexpr unsigned bit(Unit unit) {
 }
 constexpr unsigned onlyPx = bit(Unit::Px);
 constexpr unsigned fixed = onlyPx | bit(Unit::Rem) | bit(Unit::Em);
-constexpr unsigned outside = fixed | bit(Unit::Vw);  // where the card's own width is not to be had
+constexpr unsigned outside = fixed | bit(Unit::Vw);  // outside the content of the card there is no cqi
 constexpr unsigned inside = outside | bit(Unit::Cqi);
 constexpr unsigned percent = bit(Unit::Percent);
 constexpr double far = 10000;

@@ -1,4 +1,4 @@
-// Which numbers and lengths a project file may hold where.
+// The numbers, lengths and names that a project file may hold at each place.
 #pragma once
 
 #include <string>
@@ -9,25 +9,27 @@
 
 namespace tenter::project {
 
-/// Roles a project may have.
+/// The largest number of roles in a project.
 inline constexpr std::size_t mostRoles = 100;
 
+/// The range of the numbers at a place.
 struct NumberRule {
-    std::string_view where;  ///< the end of a JSON pointer; `*` is any one step
+    std::string_view where;  ///< end of a JSON pointer; `*` matches any one step
     double least = 0;
     double most = 0;
     bool whole = false;
 };
 
+/// The units and the range of the lengths at a place.
 struct LengthRule {
     std::string_view where;
-    unsigned units = 0;  ///< a bit for each unit or keyword
+    unsigned units = 0;  ///< one bit for each unit or keyword, by units::Unit
     double least = 0;
     double most = 0;
     [[nodiscard]] bool allows(units::Unit unit) const {
         return (units >> static_cast<unsigned>(unit) & 1U) != 0;
     }
-    /// The units and keywords as words.
+    /// The units and keywords as CSS writes them.
     [[nodiscard]] std::vector<std::string> words() const;
 };
 
@@ -40,6 +42,12 @@ bool endsWith(std::string_view place, std::string_view pattern);
 
 bool isClassName(std::string_view text);  ///< [A-Za-z][A-Za-z0-9_-]*
 bool isRoleName(std::string_view text);   ///< [a-z][a-z0-9-]*, not `card`, `picture` or `x-…`
-bool isLanguage(std::string_view text);   ///< the shape of a language tag, RFC 5646 § 2.1
+bool isLanguage(std::string_view text);   ///< the form of a language tag, RFC 5646 § 2.1
+
+// The same rules in messages, after "must be".
+inline constexpr const char* classNameRule =
+    "a class name: a letter, then letters, digits, hyphens and underscores";
+inline constexpr const char* roleNameRule =
+    "a role name: a small letter, then small letters, digits and hyphens; not card or picture";
 
 }  // namespace tenter::project

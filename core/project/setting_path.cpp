@@ -5,15 +5,15 @@ namespace tenter::project {
 
 namespace {
 
-// What is to be done at the end of a path.
-struct Errand {
-    Reading& reading;
-    const Json* value = nullptr;  ///< null: read into `result`, a JSON null: unset
+// What to do with the setting at the end of a path: read it, set it or unset it.
+struct SettingAccess {
+    ReadContext& context;
+    const Json* value = nullptr;  ///< null pointer: read into `result`; JSON null: unset
     Json result;
     bool done = false;
 };
 
-std::string takeFirst(std::string& path) {
+std::string takeFirstStep(std::string& path) {
     const std::size_t slash = std::min(path.find('/'), path.size());
     std::string first = path.substr(0, slash);
     path.erase(0, slash + 1);
@@ -25,61 +25,60 @@ bool isUnset(const Json& json) {
 }
 
 template <class T>
-void doHere(Errand& errand, T& member) {
-    if (errand.value == nullptr) {
-        errand.result = written(member);
-        if (errand.result.is_object() && errand.result.empty()) errand.result = nullptr;
-        errand.done = true;
-    } else if (errand.value->is_null()) {
+void accessHere(SettingAccess& access, T& member) {
+    if (access.value == nullptr) {
+        access.result = written(member);
+        if (access.result.is_object() && access.result.empty()) access.result = nullptr;
+        access.done = true;
+    } else if (access.value->is_null()) {
         member = T{};
-        errand.done = true;
+        access.done = true;
     } else {
         T fresh{};
-        errand.done = readValue(errand.reading, *errand.value, fresh);
-        if (errand.done) member = std::move(fresh);
+        access.done = readValue(access.context, *access.value, fresh);
+        if (access.done) member = std::move(fresh);
     }
 }
 
-bool noSuchSetting(Errand& errand, const std::string& key, const std::vector<std::string>& known) {
-    const Reading::Step step = errand.reading.at(key);
-    return errand.reading.wrong("there is no such setting", "known are " + either(known));
+bool noSuchSetting(SettingAccess& access, const std::string& key, const std::vector<std::string>& known) {
+    const ReadContext::Step step = access.context.at(key);
+    return access.context.wrong("There is no such setting.", "Use " + either(known) + ".");
 }
 
 template <class T>
-void follow(Errand& errand, std::optional<T>& member, const std::string& path) {
-    if (path.empty()) return doHere(errand, member);
-    noSuchSetting(errand, path, {"the path without its last step"});
+void follow(SettingAccess& access, std::optional<T>& member, const std::string& path) {
+    if (path.empty()) return accessHere(access, member);
+    noSuchSetting(access, path, {"the path without its last step"});
 }
 
-void follow(Errand& errand, RoleStyles& styles, std::string path);
+void follow(SettingAccess& access, RoleStyles& styles, std::string path);
 
-template <Described T>
-void follow(Errand& errand, T& group, std::string path) {
-    if (path.empty()) return doHere(errand, group);
-    const std::string key = takeFirst(path);
+template <HasMembers T>
+void follow(SettingAccess& access, T& group, std::string path) {
+    if (path.empty()) return accessHere(access, group);
+    const std::string key = takeFirstStep(path);
     bool found = false;
     T::members([&](const char* name, auto member) {
         if (key != name) return;
         found = true;
-        const Reading::Step step = errand.reading.at(key);
-        follow(errand, group.*member, path);
+        const ReadContext::Step step = access.context.at(key);
+        follow(access, group.*member, path);
     });
-    if (!found) noSuchSetting(errand, key, keysOf<T>());
+    if (!found) noSuchSetting(access, key, keysOf<T>());
 }
 
-void follow(Errand& errand, RoleStyles& styles, std::string path) {
-    if (path.empty()) return doHere(errand, styles);
-    const std::string role = takeFirst(path);
-    const Reading::Step step = errand.reading.at(role);
+void follow(SettingAccess& access, RoleStyles& styles, std::string path) {
+    if (path.empty()) return accessHere(access, styles);
+    const std::string role = takeFirstStep(path);
+    const ReadContext::Step step = access.context.at(role);
     if (!isRoleName(role)) {
-        errand.reading.wrong(inQuotes(role) + " is no name for a role",
-                             "use small letters, digits and hyphens");
+        access.context.mustBe(roleNameRule, inQuotes(role));
         return;
     }
     const TextStyle* before = styles.find(role);
     TextStyle style = before == nullptr ? TextStyle{} : *before;
-    follow(errand, style, path);
-    if (!errand.done || errand.value == nullptr) return;
+    follow(access, style, path);
+    if (!access.done || access.value == nullptr) return;
     if (isUnset(written(style))) {
         std::erase_if(styles.roles, [&](const auto& entry) { return entry.first == role; });
     } else {
@@ -91,18 +90,18 @@ void follow(Errand& errand, RoleStyles& styles, std::string path) {
 
 Json settingAt(const Settings& settings, const std::string& path) {
     Problems ignored;
-    Reading reading({}, {}, ignored);
-    Errand errand{reading, nullptr, nullptr};
+    ReadContext context({}, {}, ignored);
+    SettingAccess access{context, nullptr, nullptr};
     Settings copy = settings;
-    follow(errand, copy, path);
-    return errand.done ? errand.result : Json();
+    follow(access, copy, path);
+    return access.done ? access.result : Json();
 }
 
 bool setSetting(Settings& settings, const std::string& path, const Json& value, Problems& problems) {
-    Reading reading({}, {}, problems);
-    Errand errand{reading, &value, nullptr};
-    follow(errand, settings, path);
-    return errand.done;
+    ReadContext context({}, {}, problems);
+    SettingAccess access{context, &value, nullptr};
+    follow(access, settings, path);
+    return access.done;
 }
 
 }  // namespace tenter::project

@@ -1,5 +1,5 @@
-// The settings of a row: everything that style, variant and band may say, each optional, so that one
-// mechanism serves the cascade. `resolve` (cascade.h) gives settings in which every member is set.
+// The settings of a row. Style, variant and band each have one set of them, in which every member is
+// optional. `resolve` (cascade.h) makes settings in which every member is set.
 #pragma once
 
 #include <optional>
@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include "project/described.h"
+#include "project/members.h"
 #include "units/colour.h"
 #include "units/length.h"
 #include "units/ramp.h"
@@ -20,21 +20,22 @@ using units::LineHeight;
 using units::Ramp;
 
 enum class Slant { Normal, Italic };
-enum class Follow { Viewport, Card };                     ///< what a ramp's widths are: vw or cqi
+enum class Follow { Viewport, Card };                     ///< the width that a ramp follows: vw or cqi
 enum class LetterCase { None, Uppercase, Capitalize };    // CSS Text 3 § 2.1
 enum class Align { Start, Center, End };                  // CSS Text 3 § 6.1
 enum class Wrap { Wrap, Balance };                        // CSS Text 4 § 5
 enum class OverflowWrap { Normal, BreakWord, Anywhere };  // CSS Text 3 § 5.5
 enum class Hyphens { None, Manual };                      // CSS Text 3 § 5.4
-enum class Place { Stretch, Start, Center, End };         // a part's box across the card
-enum class LastLine { Start, Center };                    // cards of a grid line that is not full
-enum class Level { None, Subgrid };                       // do parts of neighbouring cards start in line
-enum class Direction { Stacked, Beside };                 // picture above the rest, or beside it
+enum class Place { Stretch, Start, Center, End };         // alignment of a part's box across the card
+enum class LastLine { Start, Center };     // alignment of the last line of cards if it is not full
+enum class Level { None, Subgrid };        // whether parts of neighbouring cards are aligned
+enum class Direction { Stacked, Beside };  // the picture above the other parts, or beside them
 
-/// Four sides; margins, paddings. Top and bottom percentages are of a width, as in CSS Box 4 § 4.
+/// The four sides of a margin or a padding. Percentages refer to a width, for top and bottom too. CSS Box 4
+/// § 4.
 struct Sides {
     std::optional<Length> top, right, bottom, left;
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     template <class V>
     static void members(V&& v) {
         v("top", &Sides::top);
@@ -48,7 +49,7 @@ struct Sides {
 struct Border {
     std::optional<Length> width;  ///< px, rem or em
     std::optional<Colour> colour;
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     template <class V>
     static void members(V&& v) {
         v("width", &Border::width);
@@ -61,7 +62,7 @@ struct Border {
 struct Shadow {
     std::optional<Length> x, y, blur, spread;
     std::optional<Colour> colour;
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     template <class V>
     static void members(V&& v) {
         v("x", &Shadow::x);
@@ -73,10 +74,10 @@ struct Shadow {
     friend bool operator==(const Shadow&, const Shadow&) = default;
 };
 
-/// A button's colours under the pointer.
+/// The colours of a part under the pointer.
 struct Hover {
     std::optional<Colour> colour, background, borderColour;
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     template <class V>
     static void members(V&& v) {
         v("colour", &Hover::colour);
@@ -86,11 +87,11 @@ struct Hover {
     friend bool operator==(const Hover&, const Hover&) = default;
 };
 
-/// The ring around a button that has the keyboard.
+/// The outline of a part that has the keyboard focus.
 struct FocusRing {
     std::optional<Colour> colour;
     std::optional<Length> width, offset;  ///< px, rem or em
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     template <class V>
     static void members(V&& v) {
         v("colour", &FocusRing::colour);
@@ -100,13 +101,13 @@ struct FocusRing {
     friend bool operator==(const FocusRing&, const FocusRing&) = default;
 };
 
-/// How a role's text looks. `background`, `border`, `radius`, `place`, `hover` and `focus` make a button of
-/// it and may be used by any role.
+/// The style of a role's text. Any role can have the members that make a button: `background`, `border`,
+/// `radius`, `place`, `hover` and `focus`.
 struct TextStyle {
-    std::optional<std::vector<std::string>> family;  ///< first that exists wins
+    std::optional<std::vector<std::string>> family;  ///< the first that exists is used
     std::optional<double> weight;                    ///< 1 to 1000
     std::optional<Slant> slant;
-    std::optional<Ramp> size;  ///< CSS px at root size as the project says
+    std::optional<Ramp> size;  ///< CSS px at the root size of the project
     std::optional<Follow> follow;
     std::optional<LineHeight> lineHeight;
     std::optional<Length> letterSpacing, wordSpacing;
@@ -116,8 +117,8 @@ struct TextStyle {
     std::optional<Wrap> wrap;
     std::optional<OverflowWrap> overflowWrap;
     std::optional<Hyphens> hyphens;
-    std::optional<int> keepLines;  ///< room kept for at least this many lines; 0: as many as there are
-    Sides margin;                  ///< `top` may be auto: the part stands at the card's end
+    std::optional<int> keepLines;  ///< smallest line count that the box has room for; 0: that of the text
+    Sides margin;                  ///< `top` can be auto: the part moves to the end of the card
     Sides padding;
     std::optional<Place> place;
     std::optional<Colour> background;
@@ -125,7 +126,7 @@ struct TextStyle {
     std::optional<Length> radius;
     Hover hover;
     FocusRing focus;
-    Remembered remembered;
+    FileKeys fileKeys;
     template <class V>
     static void members(V&& v) {
         v("family", &TextStyle::family);
@@ -155,27 +156,27 @@ struct TextStyle {
     friend bool operator==(const TextStyle&, const TextStyle&) = default;
 };
 
-/// Text styles by role, in the file's order.
+/// Text styles by role, in the order of the file.
 struct RoleStyles {
     std::vector<std::pair<std::string, TextStyle>> roles;
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     [[nodiscard]] const TextStyle* find(const std::string& role) const;
-    /// The role's style, added if it is not there.
+    /// The style of the role; it is added if there is none.
     TextStyle& of(const std::string& role);
     friend bool operator==(const RoleStyles&, const RoleStyles&) = default;
 };
 
 struct RowSettings {
     std::optional<int> columns;       ///< 1 to 12
-    std::optional<Length> width;      ///< of the container's content width if a percentage
+    std::optional<Length> width;      ///< a percentage refers to the content width of the container
     std::optional<Length> maxWidth;   ///< or none
-    std::optional<Length> columnGap;  ///< a percentage is of the row's content width
+    std::optional<Length> columnGap;  ///< a percentage refers to the content width of the row
     std::optional<Length> rowGap;     ///< no percentage
     Sides padding;
     std::optional<Colour> background;
     std::optional<LastLine> lastLine;
     std::optional<Level> level;
-    Remembered remembered;
+    FileKeys fileKeys;
     template <class V>
     static void members(V&& v) {
         v("columns", &RowSettings::columns);
@@ -199,10 +200,10 @@ struct CardSettings {
     Shadow shadow;
     std::optional<Direction> direction;
     std::optional<Length>
-        pictureShare;            ///< percent of the card's content width, where the picture stands beside
-    std::optional<bool> bleed;   ///< the picture runs to the card's edges, over its padding
-    std::optional<bool> linked;  ///< the whole card is its button's link
-    Remembered remembered;
+        pictureShare;           ///< percent of the card's content width, where the picture is beside the text
+    std::optional<bool> bleed;  ///< the picture extends over the padding to the edges of the card
+    std::optional<bool> linked;  ///< the whole card is a link: that of its button
+    FileKeys fileKeys;
     template <class V>
     static void members(V&& v) {
         v("padding", &CardSettings::padding);
@@ -218,7 +219,7 @@ struct CardSettings {
     friend bool operator==(const CardSettings&, const CardSettings&) = default;
 };
 
-/// A picture's width to height, or its file's own.
+/// The ratio of width to height of a picture. 0 to 0: that of its file.
 struct Ratio {
     double width = 0;
     double height = 0;
@@ -230,7 +231,7 @@ struct PictureSettings {
     std::optional<Ratio> ratio;  ///< "3/2", or "own"
     std::optional<Length> radius;
     Sides margin;
-    Remembered remembered;
+    FileKeys fileKeys;
     template <class V>
     static void members(V&& v) {
         v("ratio", &PictureSettings::ratio);
@@ -240,13 +241,13 @@ struct PictureSettings {
     friend bool operator==(const PictureSettings&, const PictureSettings&) = default;
 };
 
-/// One layer of the cascade, or, resolved, what holds in a band.
+/// One layer of the cascade; or, resolved, the settings that hold in a band.
 struct Settings {
     RowSettings row;
     CardSettings card;
     PictureSettings picture;
     RoleStyles text;
-    Remembered remembered;
+    FileKeys fileKeys;
     template <class V>
     static void members(V&& v) {
         v("row", &Settings::row);

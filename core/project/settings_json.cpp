@@ -5,28 +5,28 @@
 
 namespace tenter::project {
 
-bool readValue(Reading& reading, const Json& json, RoleStyles& out) {
+bool readValue(ReadContext& context, const Json& json, RoleStyles& out) {
     if (!json.is_object())
-        return reading.wrong(kindOf(json) + " where text styles are wanted", "write them by role in { }");
-    if (json.size() > mostRoles) return reading.wrong("more than 100 roles", "share styles between roles");
+        return context.mustBe("an object with one style for each role, written in { }", shown(json));
+    if (json.size() > mostRoles)
+        return context.wrong("There are more than 100 roles.", "Use the same role for similar parts.");
     out = {};
     for (const auto& [role, value] : json.get_ref<const Json::object_t&>()) {
-        out.remembered.keys.emplace_back(role, isForeign(role) ? compactJson(value) : std::string());
-        if (isForeign(role)) continue;
-        const Reading::Step step = reading.at(role);
+        out.fileKeys.keys.emplace_back(role, isExtensionKey(role) ? compactJson(value) : std::string());
+        if (isExtensionKey(role)) continue;
+        const ReadContext::Step step = context.at(role);
         if (!isRoleName(role)) {
-            reading.wrong(
-                inQuotes(role) + " is no name for a role",
-                "use small letters, digits and hyphens, a letter first; card and picture are taken");
+            context.wrong("The key " + inQuotes(role) + " is not the name of a role.",
+                          std::string("A role must be ") + roleNameRule + ".");
             continue;
         }
-        readValue(reading, value, out.roles.emplace_back(role, TextStyle{}).second);
+        readValue(context, value, out.roles.emplace_back(role, TextStyle{}).second);
     }
-    return reading.isSound();
+    return context.isSound();
 }
 
 Json written(const RoleStyles& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     for (const auto& [role, style] : value.roles)
         object.put(role, written(style), true);
     return object.take();

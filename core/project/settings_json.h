@@ -1,4 +1,4 @@
-// Settings in a project file, by their description.
+// Settings as JSON, by their lists of members.
 #pragma once
 
 #include "project/object.h"
@@ -7,40 +7,41 @@
 namespace tenter::project {
 
 template <class T>
-bool readValue(Reading& reading, const Json& json, std::optional<T>& out) {
+bool readValue(ReadContext& context, const Json& json, std::optional<T>& out) {
     T value{};
-    if (!readValue(reading, json, value)) return false;
+    if (!readValue(context, json, value)) return false;
     out = std::move(value);
     return true;
 }
 
-bool readValue(Reading& reading, const Json& json, RoleStyles& out);
+bool readValue(ReadContext& context, const Json& json, RoleStyles& out);
 
-template <Described T>
+/// The keys of all members of `T`.
+template <HasMembers T>
 std::vector<std::string> keysOf() {
     std::vector<std::string> keys;
     T::members([&](const char* key, auto) { keys.emplace_back(key); });
     return keys;
 }
 
-template <Described T>
-bool readValue(Reading& reading, const Json& json, T& out) {
-    ObjectReader object(reading, json, out.remembered, keysOf<T>());
+template <HasMembers T>
+bool readValue(ReadContext& context, const Json& json, T& out) {
+    ObjectReader object(context, json, out.fileKeys, keysOf<T>());
     T::members([&](const char* key, auto member) { object.read(key, out.*member); });
-    return reading.isSound();
+    return context.isSound();
 }
 
 Json written(const RoleStyles& value);
 
-/// Null for what is not set.
+/// Null for a value that is not set.
 template <class T>
 Json written(const std::optional<T>& value) {
     return value ? written(*value) : Json();
 }
 
-template <Described T>
+template <HasMembers T>
 Json written(const T& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     T::members([&](const char* key, auto member) {
         Json json = written(value.*member);
         const bool wanted = !json.is_null() && !(json.is_object() && json.empty());

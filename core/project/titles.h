@@ -1,4 +1,4 @@
-// What variants are called.
+// The names of variants in sentences.
 #pragma once
 
 #include <string>
@@ -8,9 +8,9 @@ namespace tenter::project {
 struct Project;  // project.h
 struct Variant;
 
-/// What people call a variant: its name, `3 columns` for a bare `3`; its class if it has none.
+/// The name of a variant; `3 columns` for a name that is only `3`; its class if it has no name.
 std::string titleOf(const Variant& variant);
-/// The same in a sentence, in quotes, with its class where another variant is called the same.
+/// The same in quotes for a sentence, with its class if another variant has the same name.
 std::string quotedTitle(const Project& project, std::size_t variant);
 /// `1 column`, `3 columns`.
 std::string inColumns(int columns);

@@ -40,8 +40,8 @@ std::vector<std::string_view> wordsIn(std::string_view text) {
     return words;
 }
 
-/// What makes `text` longer by at least `more` characters. One long word, as a text without spaces is, goes
-/// on with its own start.
+/// At least `more` characters to append to `text`: its words from the first, or, for a text of one word, its
+/// characters from the first.
 std::string continuation(std::string_view text, std::size_t more) {
     const std::vector<std::string_view> words = wordsIn(text);
     std::string out;
@@ -65,7 +65,7 @@ void lengthen(TextPart& part, double share) {
     const double more = std::ceil(static_cast<double>(characters(text)) * std::clamp(share, 0.0, mostLonger));
     std::string added = continuation(text, static_cast<std::size_t>(more));
     if (added.empty()) return;
-    // A name that says the label goes on saying it. WCAG 2.2 SC 2.5.3.
+    // An accessible name that contains the label must still contain it. WCAG 2.2 SC 2.5.3.
     if (const std::size_t at = part.name.find(text); at != std::string::npos)
         part.name.insert(at + text.size(), added);
     if (copy.back().kind == Run::Kind::Plain)
@@ -75,23 +75,23 @@ void lengthen(TextPart& part, double share) {
 }
 
 template <class Change>
-void eachText(Project& project, const Change& change) {
+void forEachText(Project& project, const Change& change) {
     for (Card& card : project.cards)
         for (Part& part : card.parts)
             if (auto* text = std::get_if<TextPart>(&part)) change(*text);
 }
 
-void levelTitles(Project& project, bool longest) {
+void setAllTitles(Project& project, bool longest) {
     std::optional<Copy> chosen;
     std::size_t most = 0;
-    eachText(project, [&](TextPart& text) {
+    forEachText(project, [&](TextPart& text) {
         const std::size_t length = characters(plainText(text.copy));
         if (text.role != "heading" || length == 0) return;
         if (chosen && (longest ? length <= most : length >= most)) return;
         chosen = text.copy;
         most = length;
     });
-    eachText(project, [&](TextPart& text) {
+    forEachText(project, [&](TextPart& text) {
         if (text.role == "heading" && chosen) text.copy = *chosen;
     });
 }
@@ -124,7 +124,9 @@ std::optional<Trial> trialOf(std::string_view text) {
 }
 
 std::string trialWords() {
-    return "longer=30% (up to 300%), longest-titles, shortest-titles, no-pictures, card-more or card-less";
+    return "longer=SHARE (longer text, by more than 0% up to 300%, such as longer=50%; longer alone means "
+           "30%), "
+           "longest-titles, shortest-titles, no-pictures, card-more or card-less";
 }
 
 bool changesParts(const Trial& trial) {
@@ -135,11 +137,11 @@ Project tried(const Project& project, const Trial& trial) {
     Project out = project;
     switch (trial.kind) {
         case Kind::LongerCopy:
-            eachText(out, [&](TextPart& text) { lengthen(text, trial.share); });
+            forEachText(out, [&](TextPart& text) { lengthen(text, trial.share); });
             break;
         case Kind::LongestTitles:
         case Kind::ShortestTitles:
-            levelTitles(out, trial.kind == Kind::LongestTitles);
+            setAllTitles(out, trial.kind == Kind::LongestTitles);
             break;
         case Kind::NoPictures:
             for (Card& card : out.cards)

@@ -10,7 +10,7 @@ std::uint8_t byteAt(std::string_view text, std::size_t at) {
     return static_cast<std::uint8_t>(text[at]);
 }
 
-// Length by the lead byte; 0 for a byte that leads nothing.
+// The length of the sequence that the lead byte starts; 0 for a byte that cannot start one.
 std::size_t lengthOf(std::uint8_t lead) {
     if (lead < 0x80) return 1;
     if (lead >= 0xc2 && lead < 0xe0) return 2;
@@ -74,7 +74,7 @@ std::string lineAndColumn(std::string_view text, std::size_t at) {
     for (std::size_t i = feed == std::string_view::npos ? 0 : feed + 1; i < before.size(); ++column) {
         i += decode(before, i).length;
     }
-    return "line " + std::to_string(line) + ", column " + std::to_string(column);
+    return std::to_string(line) + ":" + std::to_string(column);
 }
 
 std::string visible(std::string_view text) {

@@ -1,45 +1,48 @@
-// Values in a project file that are not objects. Readers note a problem and return false, or set `out`.
+// Values in a project file that are not objects. A reader sets `out`, or adds a problem and returns false.
 #pragma once
 
 #include <string>
 #include <vector>
 
-#include "project/reading.h"
+#include "project/read_context.h"
 #include "project/settings.h"
+#include "project/shared_text.h"
 #include "project/wording.h"
 #include "project/words.h"
 
 namespace tenter::project {
 
-bool readValue(Reading& reading, const Json& json, double& out);
-bool readValue(Reading& reading, const Json& json, int& out);
-bool readValue(Reading& reading, const Json& json, bool& out);
-bool readValue(Reading& reading, const Json& json, std::string& out);
-bool readValue(Reading& reading, const Json& json, std::vector<std::string>& out);  ///< a family list
-bool readValue(Reading& reading, const Json& json, Length& out);
-bool readValue(Reading& reading, const Json& json, LineHeight& out);
-bool readValue(Reading& reading, const Json& json, Colour& out);
-bool readValue(Reading& reading, const Json& json, Ramp& out);
-bool readValue(Reading& reading, const Json& json, Ratio& out);
-/// A list of two numbers.
-bool readPair(Reading& reading, const Json& json, double& first, double& second, const char* mend);
+bool readValue(ReadContext& context, const Json& json, double& out);
+bool readValue(ReadContext& context, const Json& json, int& out);
+bool readValue(ReadContext& context, const Json& json, bool& out);
+bool readValue(ReadContext& context, const Json& json, std::string& out);
+bool readValue(ReadContext& context, const Json& json, SharedText& out);
+bool readValue(ReadContext& context, const Json& json, std::vector<std::string>& out);  ///< font families
+bool readValue(ReadContext& context, const Json& json, Length& out);
+bool readValue(ReadContext& context, const Json& json, LineHeight& out);
+bool readValue(ReadContext& context, const Json& json, Colour& out);
+bool readValue(ReadContext& context, const Json& json, Ramp& out);
+bool readValue(ReadContext& context, const Json& json, Ratio& out);
+/// A list of two numbers. `rule` says what they must be: `[width, height] in pixels`.
+bool readPair(ReadContext& context, const Json& json, double& first, double& second, const char* rule);
 
-/// Text that must be one of `words`; its index.
-bool readWord(Reading& reading, const Json& json, const std::vector<std::string>& words, std::size_t& out);
+/// A text that must be one of `words`; `out` is its index.
+bool readWord(ReadContext& context, const Json& json, const std::vector<std::string>& words,
+              std::size_t& out);
 
 template <class E>
 requires std::is_enum_v<E>
-bool readValue(Reading& reading, const Json& json, E& out) {
+bool readValue(ReadContext& context, const Json& json, E& out) {
     std::vector<std::string> words;
     for (const auto& entry : Words<E>::table)
         words.emplace_back(entry.first);
     std::size_t index = 0;
-    if (!readWord(reading, json, words, index)) return false;
+    if (!readWord(context, json, words, index)) return false;
     out = Words<E>::table[index].second;
     return true;
 }
 
-/// Numbers without a fraction are written without a point.
+/// The value as JSON. A number without a fraction has no decimal point.
 Json written(double value);
 Json written(int value);
 Json written(bool value);

@@ -7,10 +7,10 @@ namespace tenter::project {
 namespace {
 
 template <class T>
-void layMember(std::optional<T>& under, const std::optional<T>& over) {
+void overlayMember(std::optional<T>& under, const std::optional<T>& over) {
     if (over) under = over;
 }
-void layMember(const std::string& /*under*/, const std::string& /*over*/) {}
+void overlayMember(const std::string& /*under*/, const std::string& /*over*/) {}
 
 bool isWrittenInIdeographs(const std::string& language) {
     const std::string primary = language.substr(0, language.find('-'));
@@ -19,16 +19,16 @@ bool isWrittenInIdeographs(const std::string& language) {
 
 }  // namespace
 
-Wishes laidOn(const Wishes& under, const Wishes& wishes) {
+Wishes overlaid(const Wishes& under, const Wishes& wishes) {
     Wishes result = under;
-    layMember(result.aim, wishes.aim);
-    layMember(result.grid, wishes.grid);
-    layMember(result.reserve, wishes.reserve);
-    layMember(result.slack, wishes.slack);
-    layMember(result.narrowSlack, wishes.narrowSlack);
+    overlayMember(result.aim, wishes.aim);
+    overlayMember(result.grid, wishes.grid);
+    overlayMember(result.reserve, wishes.reserve);
+    overlayMember(result.slack, wishes.slack);
+    overlayMember(result.narrowSlack, wishes.narrowSlack);
     if (!wishes.without.empty()) result.without = wishes.without;
     for (const RoleWishes& over : wishes.roles) {
-        // What holds at all widths may stand in one entry, unless others for some widths came before.
+        // A wish for all widths is merged into such an entry, unless an entry for a range comes after it.
         const bool everywhere = !over.from && !over.upTo;
         RoleWishes* last = nullptr;
         for (RoleWishes& one : result.roles)
@@ -37,14 +37,14 @@ Wishes laidOn(const Wishes& under, const Wishes& wishes) {
             result.roles.push_back(over);
             continue;
         }
-        RoleWishes::members([&](const char*, auto member) { layMember(last->*member, over.*member); });
+        RoleWishes::members([&](const char*, auto member) { overlayMember(last->*member, over.*member); });
     }
-    result.remembered = wishes.remembered;
+    result.fileKeys = wishes.fileKeys;
     return result;
 }
 
 // Common practice, no source, unless said otherwise.
-Wishes usualWishes(const Project& project) {
+Wishes defaultWishes(const Project& project) {
     Wishes usual;
     usual.aim = Aim::Nearest;
     usual.grid = units::Length();
@@ -65,15 +65,15 @@ Wishes usualWishes(const Project& project) {
             role.mostMeasure = 80 * share;  // WCAG 2.2 SC 1.4.8: 80 characters, 40 of them ideographs
         }
         role.withColumn = true;
-        role.zoom = 3;  // what one large desktop browser allows, from memory
+        role.zoom = 3;  // zoom factor that the strictest desktop browser allows, from memory
         usual.roles.push_back(std::move(role));
     }
     return usual;
 }
 
-Wishes wishesOf(const Project& project) {
-    const Wishes usual = usualWishes(project);
-    return project.wishes ? laidOn(usual, *project.wishes) : usual;
+Wishes effectiveWishes(const Project& project) {
+    const Wishes usual = defaultWishes(project);
+    return project.wishes ? overlaid(usual, *project.wishes) : usual;
 }
 
 }  // namespace tenter::project

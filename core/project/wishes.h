@@ -1,5 +1,5 @@
-// Wishes: what should hold of the sizes of type at every width. Checks take their figures from them, `solve`
-// finds ramps that keep them.
+// Wishes: conditions on font sizes at every width. Checks report where they do not hold; `solve` finds ramps
+// that satisfy them.
 #pragma once
 
 #include <algorithm>
@@ -8,36 +8,39 @@
 #include <string>
 #include <vector>
 
-#include "project/described.h"
+#include "project/members.h"
 #include "units/length.h"
 
 namespace tenter::project {
 
 struct Project;  // project.h
 
-enum class Aim { Nearest, Largest, Calmest };           ///< Calmest: least change over widths
-enum class AtBreakpoints { Free, Same, Proportional };  ///< the same size, or the same share of the column
+/// The objective of solving. Calmest: the smallest change over the widths.
+enum class Aim { Nearest, Largest, Calmest };
+/// The size on both sides of a breakpoint: any, the same, or the same share of the column width.
+enum class AtBreakpoints { Free, Same, Proportional };
 
-/// Copy of fewer lines has no measure to speak of.
+/// The measure of a text with fewer lines is not checked.
 inline constexpr int measuredLines = 3;
 
-/// What is wished of one role at viewport widths past `from`, up to `upTo` (CSS px; all if unset). Where two
-/// entries of a role say the same member, the later one holds.
+/// The wishes for one role at viewport widths above `from`, up to `upTo` (CSS px; unset: no limit). Where two
+/// entries for a role set the same member, the later one holds.
 struct RoleWishes {
     std::string role;
     std::optional<double> from, upTo;
-    std::optional<int> lines;                         ///< at most, or as many as the copy forces
-    std::optional<double> leastMeasure, mostMeasure;  ///< characters to a line
+    std::optional<int> lines;                         ///< at most, or as many as forced line breaks make
+    std::optional<double> leastMeasure, mostMeasure;  ///< characters per line
     std::optional<double> leastSize, mostSize;        ///< CSS px
-    std::optional<bool> locked;                       ///< ramps stay as they are
-    std::optional<std::string> ratioTo;               ///< the role that the next two are times of
+    std::optional<bool> locked;                       ///< ramps may not change
+    std::optional<std::string> ratioTo;               ///< the role whose size the next two multiply
     std::optional<double> ratio, leastRatio;          ///< exactly; at least
-    std::optional<double> growth;                     ///< at most, CSS px for 100 px of viewport width
-    std::optional<bool> withColumn;                   ///< type never goes against its column
-    std::optional<double> zoom;                       ///< by which readers can have type twice as large
+    std::optional<double> growth;                     ///< at most, CSS px per 100 px of viewport width
+    std::optional<bool>
+        withColumn;              ///< type may not grow where its column narrows, or shrink where it widens
+    std::optional<double> zoom;  ///< zoom factor at which text must be able to reach twice its size
     std::optional<AtBreakpoints> breakpoints;
     std::optional<bool> sameInVariants;  ///< at each width every variant has the same size
-    Remembered remembered = {};
+    FileKeys fileKeys = {};
     template <class V>
     static void members(V&& v) {
         v("role", &RoleWishes::role);
@@ -61,46 +64,47 @@ struct RoleWishes {
     friend bool operator==(const RoleWishes&, const RoleWishes&) = default;
 };
 
+/// All wishes of a project.
 struct Wishes {
     std::optional<Aim> aim;
-    std::optional<units::Length> grid;  ///< sizes are multiples of it: px or rem; 0: as fine as can be
-    std::optional<double> reserve;      ///< share by which copy may grow and keep its lines
-    std::optional<double> slack;        ///< share of a line kept free where lines are counted
-    std::optional<double> narrowSlack;  ///< the same at widths under 500 px
-    std::vector<int> without;           ///< cards left out of account, from 0
+    std::optional<units::Length> grid;  ///< sizes are multiples of it, px or rem; 0: no grid
+    std::optional<double> reserve;      ///< share by which text must be able to grow without another line
+    std::optional<double> slack;        ///< smallest slack where the line count is limited
+    std::optional<double> narrowSlack;  ///< the same at viewport widths below 500 px
+    std::vector<int> without;           ///< indices of cards that wishes ignore, from 0
     std::vector<RoleWishes> roles;
-    Remembered remembered;
+    FileKeys fileKeys;
     friend bool operator==(const Wishes&, const Wishes&) = default;
 };
 
-/// `wishes` of a person laid on `under`: what they say wins, the rest stays.
-Wishes laidOn(const Wishes& under, const Wishes& wishes);
+/// `under` with the members that `wishes` sets replaced by those.
+Wishes overlaid(const Wishes& under, const Wishes& wishes);
 
-/// What holds if nothing is wished: the figures that findings are told by.
-Wishes usualWishes(const Project& project);
+/// The wishes that hold by default. Findings use them too.
+Wishes defaultWishes(const Project& project);
 
-/// The project's wishes on the usual ones: every member of `Wishes` is set.
-Wishes wishesOf(const Project& project);
+/// The default wishes overlaid with those of the project. Every member of `Wishes` is set.
+Wishes effectiveWishes(const Project& project);
 
-/// A wish's value and the viewport widths it holds for: past `from`, up to `to`. CSS px.
+/// A wish's value and the viewport widths that it holds for: above `from`, up to `to`, CSS px.
 template <class T>
-struct Held {
+struct WishRange {
     double from = 0;
     double to = 0;
     T value{};
 };
 
-/// What `wishes` say of `member` for `role`, by widths, rising, apart.
+/// The values of `member` for `role`, by ascending ranges of widths that do not overlap.
 template <class T>
-std::vector<Held<T>> held(const Wishes& wishes, const std::string& role,
-                          std::optional<T> RoleWishes::*member) {
-    std::vector<Held<T>> all;
+std::vector<WishRange<T>> wishRanges(const Wishes& wishes, const std::string& role,
+                                     std::optional<T> RoleWishes::*member) {
+    std::vector<WishRange<T>> all;
     for (const RoleWishes& entry : wishes.roles) {
         if (entry.role != role || !(entry.*member)) continue;
         const double from = entry.from.value_or(0);
         const double to = entry.upTo.value_or(std::numeric_limits<double>::infinity());
-        std::vector<Held<T>> left;
-        for (const Held<T>& one : all) {
+        std::vector<WishRange<T>> left;
+        for (const WishRange<T>& one : all) {
             if (one.from < std::min(one.to, from))
                 left.push_back({one.from, std::min(one.to, from), one.value});
             if (std::max(one.from, to) < one.to) left.push_back({std::max(one.from, to), one.to, one.value});
@@ -108,7 +112,8 @@ std::vector<Held<T>> held(const Wishes& wishes, const std::string& role,
         left.push_back({from, to, *(entry.*member)});
         all = std::move(left);
     }
-    std::sort(all.begin(), all.end(), [](const Held<T>& a, const Held<T>& b) { return a.from < b.from; });
+    std::sort(all.begin(), all.end(),
+              [](const WishRange<T>& a, const WishRange<T>& b) { return a.from < b.from; });
     return all;
 }
 

@@ -1,18 +1,20 @@
 #include "project/wording.h"
 
 #include <algorithm>
+#include <cmath>
 #include <nlohmann/json.hpp>
 #include <numeric>
 
 #include "project/utf8.h"
+#include "units/number.h"
 
 namespace tenter::project {
 
 namespace {
 
-constexpr std::size_t longest = 60;  // bytes of a foreign text shown
+constexpr std::size_t longest = 60;  // bytes of a text that is quoted
 
-// Insertions, removals and replacements from one word to the other.
+// The insertions, removals and replacements that make one word of the other.
 std::size_t editDistance(std::string_view from, std::string_view to) {
     std::vector<std::size_t> row(to.size() + 1);
     std::iota(row.begin(), row.end(), std::size_t{0});
@@ -28,7 +30,7 @@ std::size_t editDistance(std::string_view from, std::string_view to) {
     return row[to.size()];
 }
 
-std::string strung(const std::vector<std::string>& words, std::string_view last) {
+std::string joined(const std::vector<std::string>& words, std::string_view last) {
     std::string text;
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (i > 0) text += i + 1 == words.size() ? last : ", ";
@@ -46,21 +48,23 @@ std::string inQuotes(std::string_view text) {
     return '"' + std::string(text.substr(0, end)) + (end < text.size() ? "…" : "") + '"';
 }
 
-std::string kindOf(const Json& value) {
+std::string shown(const Json& value) {
     if (value.is_object()) return "an object";
     if (value.is_array()) return "a list";
-    if (value.is_string()) return "text";
-    if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
-    if (value.is_number()) return "a number";
-    return "null";
+    if (value.is_string()) return inQuotes(value.get_ref<const std::string&>());
+    if (!value.is_number()) return value.dump();
+    const double number = value.get<double>();
+    // A whole number is shown as one, however it was written.
+    const bool whole = number == std::floor(number) && std::abs(number) < 1e15;
+    return whole ? units::number(number, 0) : value.dump();
 }
 
 std::string either(const std::vector<std::string>& words) {
-    return strung(words, " or ");
+    return joined(words, " or ");
 }
 
 std::string listed(const std::vector<std::string>& words) {
-    return strung(words, " and ");
+    return joined(words, " and ");
 }
 
 std::string nearest(std::string_view word, const std::vector<std::string>& known) {

@@ -1,26 +1,26 @@
-// Words of problems.
+// Phrases that messages are made of.
 #pragma once
 
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "project/described.h"
+#include "project/members.h"
 
 namespace tenter::project {
 
-/// `"text"`, cut if long.
+/// `"text"`, cut after 60 bytes.
 std::string inQuotes(std::string_view text);
 
-/// What a JSON value is: `a number`, `text`, `an object` …
-std::string kindOf(const Json& value);
+/// A JSON value in a message: numbers and texts themselves, `a list` or `an object` for those.
+std::string shown(const Json& value);
 
 /// `a`, `a or b`, `a, b or c`.
 std::string either(const std::vector<std::string>& words);
 /// `a`, `a and b`, `a, b and c`.
 std::string listed(const std::vector<std::string>& words);
 
-/// The known word most like `word`; empty if none is near.
+/// The known word with the fewest letters changed from `word`; empty if more than a third differ.
 std::string nearest(std::string_view word, const std::vector<std::string>& known);
 
 }  // namespace tenter::project

@@ -1,4 +1,4 @@
-// The words of enumerations in a project file: CSS's keywords where CSS has them.
+// The keywords of enumerations in a project file: those of CSS where CSS has them.
 #pragma once
 
 #include <array>

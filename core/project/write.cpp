@@ -27,7 +27,7 @@ Json written(const Run& run) {
 }
 
 Json written(const PicturePart& picture) {
-    ObjectWriter object(picture.remembered);
+    ObjectWriter object(picture.fileKeys);
     object.put("picture", picture.file, true);
     // A size that is not known is left out: 0 would not be read again.
     if (picture.width > 0 && picture.height > 0)
@@ -39,7 +39,7 @@ Json written(const PicturePart& picture) {
 }
 
 Json written(const TextPart& text) {
-    ObjectWriter object(text.remembered);
+    ObjectWriter object(text.fileKeys);
     object.put("role", text.role, true);
     object.put("copy", project::written(text.copy), !text.copy.empty());
     object.put("link", text.link, !text.link.empty());
@@ -63,20 +63,20 @@ Json written(const Part& value) {
 }
 
 Json written(const Card& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.putUnlessEmpty("parts", writtenList(value.parts));
     return object.take();
 }
 
 Json written(const Band& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     if (value.upTo) object.put("upTo", written(*value.upTo), true);
     object.putUnlessEmpty("set", written(value.set));
     return object.take();
 }
 
 Json written(const Variant& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.put("class", value.className, true);
     object.put("name", value.name, !value.name.empty());
     object.putUnlessEmpty("set", written(value.set));
@@ -86,7 +86,7 @@ Json written(const Variant& value) {
 
 Json written(const Scrollbar& value) {
     const Scrollbar usual;
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.put("width", written(value.width), value.width != usual.width);
     object.put("always", value.always, value.always != usual.always);
     return object.take();
@@ -94,7 +94,7 @@ Json written(const Scrollbar& value) {
 
 Json written(const Container& value) {
     const Container usual;
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.put("width", written(value.width), value.width != usual.width);
     object.put("maxWidth", written(value.maxWidth), value.maxWidth != usual.maxWidth);
     object.putUnlessEmpty("padding", written(value.padding));
@@ -104,7 +104,7 @@ Json written(const Container& value) {
 
 Json written(const Page& value) {
     const Page usual;
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.putUnlessEmpty("scrollbar", written(value.scrollbar));
     object.put("rootSize", written(value.rootSize), value.rootSize != usual.rootSize);
     object.put("readerSize", written(value.readerSize), value.readerSize != usual.readerSize);
@@ -114,7 +114,7 @@ Json written(const Page& value) {
 
 Json written(const FontEntry& value) {
     const FontEntry usual;
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.put("family", value.family, true);
     object.put("file", value.file, true);
     const bool oneWeight = value.leastWeight == value.mostWeight;
@@ -125,10 +125,10 @@ Json written(const FontEntry& value) {
 }
 
 Json written(const Given& value) {
-    ObjectWriter selectors(value.selectorsRemembered);
+    ObjectWriter selectors(value.selectorsFileKeys);
     for (const auto& [role, selector] : value.selectors)
         selectors.put(role, selector, true);
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.put("markup", value.markup, true);
     object.put("selectors", selectors.take(), true);
     object.put("theme", value.theme, !value.theme.empty());
@@ -137,7 +137,7 @@ Json written(const Given& value) {
 }
 
 Json written(const RoleWishes& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     RoleWishes::members([&](const char* key, auto member) {
         Json json = written(value.*member);
         if (!json.is_null()) object.put(key, std::move(json), true);
@@ -146,7 +146,7 @@ Json written(const RoleWishes& value) {
 }
 
 Json written(const Wishes& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     const auto put = [&](const char* key, const auto& member) {
         if (member) object.put(key, written(*member), true);
     };
@@ -162,7 +162,7 @@ Json written(const Wishes& value) {
 
 Json written(const Limits& value) {
     const Limits usual;
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     Limits::members([&](const char* key, auto member) {
         object.put(key, written(value.*member), value.*member != usual.*member);
     });
@@ -170,14 +170,14 @@ Json written(const Limits& value) {
 }
 
 Json written(const Silence& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.put("check", value.check, true);
     object.put("reason", value.reason, true);
     return object.take();
 }
 
 Json written(const Checking& value) {
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.putUnlessEmpty("silenced", writtenList(value.silenced));
     object.putUnlessEmpty("limits", written(value.limits));
     return object.take();
@@ -185,11 +185,11 @@ Json written(const Checking& value) {
 
 Json written(const Project& value) {
     const Project usual;
-    ObjectWriter range(value.rangeRemembered);
+    ObjectWriter range(value.rangeFileKeys);
     range.put("from", written(value.leastWidth), value.leastWidth != usual.leastWidth);
     range.put("to", written(value.mostWidth), value.mostWidth != usual.mostWidth);
 
-    ObjectWriter object(value.remembered);
+    ObjectWriter object(value.fileKeys);
     object.put("format", "tenter-project", true);
     object.put("version", formatVersion, true);
     object.put("name", value.name, true);

@@ -8,7 +8,7 @@ namespace tenter::solve {
 
 namespace {
 
-/// A straight line over widths.
+/// A linear bound over viewport widths.
 struct Segment {
     sweep::Interval widths;
     double start = 0, end = 0;
@@ -16,20 +16,21 @@ struct Segment {
     [[nodiscard]] double at(double width) const { return start + slope() * (width - widths.from); }
 };
 
-/// Widths and sizes nearer than this are one, CSS px.
-constexpr double apart = 1e-7;
-/// What is bounded by no less is not bounded, CSS px.
+/// Widths and sizes closer than this are the same, CSS px.
+constexpr double sameValue = 1e-7;
+/// A bound from here on means that there is none, CSS px.
 constexpr double noBound = 1e4;
 
-void addVertex(std::vector<sweep::Curve>& curves, double width, double value, bool anew) {
-    if (anew) curves.emplace_back();
+void addVertex(std::vector<sweep::Curve>& curves, double width, double value, bool newCurve) {
+    if (newCurve) curves.emplace_back();
     sweep::Curve& curve = curves.back();
-    if (!curve.empty() && curve.back().width == width && std::abs(curve.back().value - value) < apart) return;
+    if (!curve.empty() && curve.back().width == width && std::abs(curve.back().value - value) < sameValue)
+        return;
     curve.push_back({width, value});
 }
 
-/// The lower edge of all segments: at each width the least of those there.
-std::vector<sweep::Curve> lowerEdge(const std::vector<Segment>& segments) {
+/// The lower envelope of the segments: at each width the smallest of those there.
+std::vector<sweep::Curve> lowerEnvelope(const std::vector<Segment>& segments) {
     std::vector<double> cuts;
     for (const Segment& segment : segments) {
         cuts.push_back(segment.widths.from);
@@ -40,28 +41,28 @@ std::vector<sweep::Curve> lowerEdge(const std::vector<Segment>& segments) {
     double reached = -1;
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
         const double to = cuts[i + 1];
-        if (to - cuts[i] < apart) continue;
-        for (double from = cuts[i]; to - from > apart;) {
-            // The lowest just past `from`, and where another one dives below it.
+        if (to - cuts[i] < sameValue) continue;
+        for (double from = cuts[i]; to - from > sameValue;) {
+            // The lowest segment just above `from`; below, the width at which another one crosses it.
             const Segment* lowest = nullptr;
             for (const Segment& one : segments) {
-                if (one.widths.from > cuts[i] + apart || one.widths.to < to - apart) continue;
+                if (one.widths.from > cuts[i] + sameValue || one.widths.to < to - sameValue) continue;
                 if (lowest == nullptr) {
                     lowest = &one;
                     continue;
                 }
                 const double lead = lowest->at(from) - one.at(from);
-                if (lead > apart || (lead > -apart && one.slope() < lowest->slope())) lowest = &one;
+                if (lead > sameValue || (lead > -sameValue && one.slope() < lowest->slope())) lowest = &one;
             }
             if (lowest == nullptr) break;
             double until = to;
             for (const Segment& one : segments) {
-                if (one.widths.from > cuts[i] + apart || one.widths.to < to - apart) continue;
+                if (one.widths.from > cuts[i] + sameValue || one.widths.to < to - sameValue) continue;
                 const double closing = lowest->slope() - one.slope();
                 const double meets = from + (one.at(from) - lowest->at(from)) / closing;
-                if (closing > 0 && meets > from + apart) until = std::min(until, meets);
+                if (closing > 0 && meets > from + sameValue) until = std::min(until, meets);
             }
-            addVertex(curves, from, lowest->at(from), from - reached > apart);
+            addVertex(curves, from, lowest->at(from), from - reached > sameValue);
             addVertex(curves, until, lowest->at(until), false);
             reached = from = until;
         }
@@ -69,58 +70,58 @@ std::vector<sweep::Curve> lowerEdge(const std::vector<Segment>& segments) {
     return curves;
 }
 
-bool isLimit(Kind kind) {
-    return kind == Kind::Lines || kind == Kind::LeastMeasure || kind == Kind::MostMeasure ||
-           kind == Kind::LeastSize || kind == Kind::MostSize || kind == Kind::Words;
+bool boundsSize(WishKind kind) {
+    return kind == WishKind::Lines || kind == WishKind::LeastMeasure || kind == WishKind::MostMeasure ||
+           kind == WishKind::LeastSize || kind == WishKind::MostSize || kind == WishKind::Words;
 }
 
 }  // namespace
 
 Allowed allowedSizes(const project::Project& project, std::size_t variant, const std::string& role,
                      text::ParagraphStore& store, const Options& options) {
-    const project::Wishes wishes = project::wishesOf(project);
-    std::vector<Demand> demands = demandsOf(project, wishes);
-    std::vector<sweep::Interval> alike;
-    for (const Demand& demand : demands)
-        if (demand.role == role && demand.kind == Kind::SameInVariants) alike.push_back(demand.widths);
-    std::erase_if(demands,
-                  [&](const Demand& demand) { return demand.role != role || !isLimit(demand.kind); });
+    const project::Wishes projectWishes = project::effectiveWishes(project);
+    std::vector<Wish> wishes = singleWishes(project, projectWishes);
+    std::vector<sweep::Interval> sameWidths;
+    for (const Wish& wish : wishes)
+        if (wish.role == role && wish.kind == WishKind::SameInVariants) sameWidths.push_back(wish.widths);
+    std::erase_if(wishes, [&](const Wish& wish) { return wish.role != role || !boundsSize(wish.kind); });
     Allowed allowed;
-    if (demands.empty()) return allowed;
+    if (wishes.empty()) return allowed;
     const std::vector<std::size_t> variants =
-        alike.empty() ? std::vector{variant} : project::everyVariant(project);
-    const Setting setting(project, variants, store, options.profile);
-    const RampsSought ramps(project, variants, {role});
-    const Model model(setting, ramps, wishes, demands);
-    std::vector<Segment> caps;
-    std::vector<Segment> floors;
+        sameWidths.empty() ? std::vector{variant} : project::everyVariant(project);
+    const PreparedVariants prepared(project, variants, store, options.profile);
+    const RampSet ramps(project, variants, {role});
+    const Model model(prepared, ramps, projectWishes, wishes);
+    std::vector<Segment> upper;
+    std::vector<Segment> lower;
     const std::vector<sweep::Interval> whole{{project.leastWidth, project.mostWidth}};
-    const auto put = [&](const Limit& limit, const sweep::Interval& within) {
-        const sweep::Interval& all = limit.widths;
+    const auto put = [&](const SizeBound& bound, const sweep::Interval& within) {
+        const sweep::Interval& all = bound.widths;
         const sweep::Interval widths{std::max(all.from, within.from), std::min(all.to, within.to)};
-        if (widths.to - widths.from < apart) return;
-        if (limit.start.size >= noBound && limit.end.size >= noBound) return;
+        if (widths.to - widths.from < sameValue) return;
+        if (bound.start.size >= noBound && bound.end.size >= noBound) return;
         const auto sizeAt = [&](double width) {
             const double along = (width - all.from) / (all.to - all.from);
-            return limit.start.size + along * (limit.end.size - limit.start.size);
+            return bound.start.size + along * (bound.end.size - bound.start.size);
         };
         const double first = sizeAt(widths.from);
         const double last = sizeAt(widths.to);
-        if (limit.cap)
-            caps.push_back({widths, first, last});
+        if (bound.upper)
+            upper.push_back({widths, first, last});
         else
-            floors.push_back({widths, -first, -last});
+            lower.push_back({widths, -first, -last});
     };
-    for (const Sight& sight : model.sights()) {
-        const auto index = static_cast<std::uint32_t>(std::ranges::find(sight.row->roles(), role) -
-                                                      sight.row->roles().begin());
-        for (const Demand& demand : demands)
-            for (const Limit& limit : limitsOf(sight, index, demand, model.margins(), model.without()))
-                for (const sweep::Interval& widths : sight.variant == variant ? whole : alike)
-                    put(limit, widths);
+    for (const VariantGeometry& geometry : model.geometries()) {
+        const auto index = static_cast<std::uint32_t>(std::ranges::find(geometry.row->roles(), role) -
+                                                      geometry.row->roles().begin());
+        for (const Wish& wish : wishes)
+            for (const SizeBound& bound :
+                 sizeBounds(geometry, index, wish, model.margins(), model.ignoredCards()))
+                for (const sweep::Interval& widths : geometry.variant == variant ? whole : sameWidths)
+                    put(bound, widths);
     }
-    allowed.most = lowerEdge(caps);
-    allowed.least = lowerEdge(floors);
+    allowed.most = lowerEnvelope(upper);
+    allowed.least = lowerEnvelope(lower);
     for (sweep::Curve& curve : allowed.least)
         for (sweep::Vertex& vertex : curve)
             vertex.value = -vertex.value;

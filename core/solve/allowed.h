@@ -1,4 +1,4 @@
-// The sizes of type that wishes allow at each width, for plots: the region a ramp may not leave.
+// The sizes that the wishes allow one role at each width, for plots.
 #pragma once
 
 #include "solve/solve.h"
@@ -6,16 +6,16 @@
 
 namespace tenter::solve {
 
-/// Over the project's range of viewport widths, in CSS px. Each curve is a run of widths; between runs
-/// nothing bounds the size.
+/// Upper and lower bounds of a size over the project's range of viewport widths, CSS px. Between two curves
+/// there is no bound.
 struct Allowed {
     std::vector<sweep::Curve> most;
     std::vector<sweep::Curve> least;
 };
 
-/// What lines, measure, words and figures wished of role `role` allow in variant `variant`, under every break
-/// profile that `options` names; where it is to be the same in every variant, in any of them. What couples
-/// sizes (ratios, zoom, growth) is not in it.
+/// The bounds that the wishes on lines, measure, words and size set for `role` in variant `variant`, under
+/// the line-breaking rules that `options` names. If the role must have the same size in every variant, the
+/// bounds of all variants apply. Wishes that couple sizes (ratio, zoom, growth …) are not included.
 Allowed allowedSizes(const project::Project& project, std::size_t variant, const std::string& role,
                      text::ParagraphStore& store, const Options& options = {});
 

@@ -1,4 +1,4 @@
-// The same sizes by the card's width: one ramp a role, whatever the number of columns.
+// Sizes that follow the width of the card: one ramp per role for every column count.
 #pragma once
 
 #include <optional>
@@ -7,32 +7,31 @@
 
 #include "project/problem.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::solve {
 
-/// What one role's sizes come to by the card.
-struct ByCard {
+/// A role's new ramp, and the width at which its size changes most.
+struct CardRamp {
     std::string role;
-    units::Ramp ramp;  ///< over the card's content width, CSS px
-    /// The largest change of a size, and where: viewport width, variant.
-    double before = 0, after = 0;
-    double width = 0;
+    units::Ramp ramp;              ///< over the card's content width, CSS px
+    double before = 0, after = 0;  ///< sizes at that width, CSS px
+    double width = 0;              ///< viewport, CSS px
     std::size_t variant = 0;
 };
 
 struct CardScale {
     project::Project project;
-    std::vector<ByCard> roles;
+    std::vector<CardRamp> roles;
 };
 
-/// `project` with a single ramp for each role that cards use, said in the style, which follows the card in
-/// every variant and band. Of all such ramps it departs least from the sizes there are, by the sum of squares
-/// over all viewport widths of all variants. Empty, with `problems`, where cards cannot be containers.
-std::optional<CardScale> inCardScale(const project::Project& project, text::ParagraphStore& store,
+/// `project` with one ramp per role, set in the style, that follows the card in every variant and band. It is
+/// the least-squares fit to the current sizes over all viewport widths of all variants. Empty, with
+/// `problems`, if cards cannot be containers.
+std::optional<CardScale> toCardScale(const project::Project& project, text::ParagraphStore& store,
                                      project::Problems& problems);
 
-/// What changes, in sentences, with what browsers need for it.
-std::vector<std::string> sentences(const project::Project& project, const CardScale& scale);
+/// The new ramps and the largest change of each, one sentence or two per role, then what browsers need.
+std::vector<std::string> describe(const project::Project& project, const CardScale& scale);
 
 }  // namespace tenter::solve

@@ -16,15 +16,15 @@ namespace {
 
 constexpr std::array<const char*, 9> ensembles{"solo",   "pair",   "trio",  "quartet", "quintet",
                                                "sextet", "septet", "octet", "nonet"};
-/// Width of a card's content in several columns where the row it is made after has none, CSS px. Common
-/// practice, no source.
-constexpr double usualCard = 240;
-/// Bands narrower than this are left out, CSS px.
-constexpr double leastBand = 40;
-/// Where no width gives cards that room, a band begins at this share of the range.
-constexpr double lateStart = 0.75;
-/// CSS px between widths at which sizes are read off.
-constexpr double readEvery = 10;
+/// Content width of the narrowest cards, if the source has one column only, CSS px. Common practice, no
+/// source.
+constexpr double defaultCardWidth = 240;
+/// Narrower bands are not created, CSS px.
+constexpr double leastBandWidth = 40;
+/// Position in the range at which a band starts if its cards never reach their width.
+constexpr double lateStartShare = 0.75;
+/// Distance of the viewport widths at which the source is sampled, CSS px.
+constexpr double samplingStep = 10;
 
 int columnsIn(const project::Project& project, const project::Variant& variant, std::size_t band) {
     return *project::resolve(project, variant, band).row.columns;
@@ -44,7 +44,7 @@ public:
           row_(project, from, store, text::blink()) {
         for (std::size_t band = 0; band < source_.bands.size(); ++band)
             counts_.push_back(columnsIn(project, source_, band));
-        readSource();
+        sampleSource();
     }
 
     project::Variant make(int columns, const std::string& className) {
@@ -62,12 +62,12 @@ public:
             }
             const double start = startFor(made, band, count);
             const double before = startOf(project_, made, made.bands.size() - 1);
-            // A band too narrow to be worth its media query makes way for the next.
-            if (start - before < leastBand && made.bands.size() > 1) {
+            // A band too narrow to justify a media query is replaced by the next.
+            if (start - before < leastBandWidth && made.bands.size() > 1) {
                 made.bands.back() = std::move(band);
                 continue;
             }
-            made.bands.back().upTo = std::max(start, before + leastBand);
+            made.bands.back().upTo = std::max(start, before + leastBandWidth);
             made.bands.push_back(std::move(band));
         }
         fitRamps(made);
@@ -75,35 +75,37 @@ public:
     }
 
 private:
-    struct Reading {
+    struct SourceSample {
         double width = 0;   ///< viewport
         double column = 0;  ///< content width of a card
         std::vector<double> sizes;
     };
 
-    void readSource() {
-        const int last = static_cast<int>((project_.mostWidth - project_.leastWidth) / readEvery);
+    void sampleSource() {
+        const int last = static_cast<int>((project_.mostWidth - project_.leastWidth) / samplingStep);
         for (int i = 0; i <= last; ++i) {
-            const double width = project_.leastWidth + i * readEvery;
-            Reading reading{width, row_.cardWidth(width), {}};
+            const double width = project_.leastWidth + i * samplingStep;
+            SourceSample sample{width, row_.cardWidth(width), {}};
             for (std::uint32_t role = 0; role < row_.roles().size(); ++role)
-                reading.sizes.push_back(row_.fontSize(role, width));
-            readings_.push_back(std::move(reading));
+                sample.sizes.push_back(row_.fontSize(role, width));
+            samples_.push_back(std::move(sample));
         }
-        narrowest_ = 0;
-        for (const Reading& reading : readings_)
-            if (counts_[row_.bandAt(reading.width)] > 1 && (narrowest_ == 0 || reading.column < narrowest_))
-                narrowest_ = reading.column;
-        if (narrowest_ == 0) narrowest_ = usualCard;
+        narrowestCard_ = 0;
+        for (const SourceSample& sample : samples_)
+            if (counts_[row_.bandAt(sample.width)] > 1 &&
+                (narrowestCard_ == 0 || sample.column < narrowestCard_))
+                narrowestCard_ = sample.column;
+        if (narrowestCard_ == 0) narrowestCard_ = defaultCardWidth;
     }
 
-    /// The band of the source with as many columns, or nearly so.
+    /// The band of the source with the nearest column count.
     [[nodiscard]] std::size_t templateFor(int count) const {
         const auto away = [&](int other) { return std::abs(other - count); };
         return static_cast<std::size_t>(std::ranges::min_element(counts_, {}, away) - counts_.begin());
     }
 
-    /// Where cards of `band` in `count` columns are as wide as they need be.
+    /// The viewport width at which `band` starts: that of the source's band with `count` columns, else where
+    /// its cards are as wide as the source's narrowest.
     double startFor(const project::Variant& made, const project::Band& band, int count) {
         const auto same = std::ranges::find(counts_, count);
         if (same != counts_.end() && same != counts_.begin())
@@ -114,36 +116,36 @@ private:
         const layout::PreparedRow row(alone, 0, store_, text::blink());
         double low = project_.leastWidth;
         double high = project_.mostWidth;
-        if (row.cardWidth(high) < narrowest_) return std::round(low + lateStart * (high - low));
+        if (row.cardWidth(high) < narrowestCard_) return std::round(low + lateStartShare * (high - low));
         while (high - low > 1)
-            (row.cardWidth((low + high) / 2) < narrowest_ ? low : high) = (low + high) / 2;
-        return std::ceil(high / readEvery) * readEvery;
+            (row.cardWidth((low + high) / 2) < narrowestCard_ ? low : high) = (low + high) / 2;
+        return std::ceil(high / samplingStep) * samplingStep;
     }
 
-    /// The source's size of a role where a column is `column` wide; of several such widths the nearest to
-    /// `width`.
+    /// The source's size of a role where its column is `column` wide, CSS px; if several viewport widths give
+    /// that column, at the one nearest to `width`.
     [[nodiscard]] double sizeFor(std::size_t role, double column, double width) const {
-        const auto cost = [&](const Reading& reading) {
-            return std::abs(reading.column - column) + 0.05 * std::abs(reading.width - width);
+        const auto cost = [&](const SourceSample& sample) {
+            return std::abs(sample.column - column) + 0.05 * std::abs(sample.width - width);
         };
-        return std::ranges::min_element(readings_, {}, cost)->sizes[role];
+        return std::ranges::min_element(samples_, {}, cost)->sizes[role];
     }
 
-    /// True for a band that the source has too: as many columns over the same widths.
-    [[nodiscard]] bool isAsInSource(const project::Variant& made, std::size_t band) const {
+    /// True if the source has the same band: the same column count at the same widths.
+    [[nodiscard]] bool isInSource(const project::Variant& made, std::size_t band) const {
         const int count = columnsIn(project_, made, band);
         const std::size_t same = templateFor(count);
         return counts_[same] == count && source_.bands[same].upTo == made.bands[band].upTo &&
                startOf(project_, source_, same) == startOf(project_, made, band);
     }
 
-    /// Own ramps for each other band; what follows the card stays, since it has the column's size as it is.
+    /// Sets ramps in each band that the source does not have. Ramps that follow the card already fit.
     void fitRamps(project::Variant& made) {
         project::Project whole = project_;
         whole.variants = {made};
         const layout::PreparedRow row(whole, 0, store_, text::blink());
         for (std::size_t band = 0; band < made.bands.size(); ++band) {
-            if (isAsInSource(made, band)) continue;
+            if (isInSource(made, band)) continue;
             const double from = std::round(startOf(project_, made, band));
             const double to =
                 std::round(std::min(made.bands[band].upTo.value_or(project_.mostWidth), project_.mostWidth));
@@ -151,7 +153,7 @@ private:
             for (std::size_t role = 0; role < row_.roles().size(); ++role) {
                 const std::string& name = row_.roles()[role];
                 if (settings.text.find(name)->follow == project::Follow::Card) continue;
-                // Just past a breakpoint it is this band's column.
+                // At the breakpoint itself the band below applies.
                 const auto size = [&](double width) {
                     return units::rounded(sizeFor(role, row.cardWidth(width), width), 2);
                 };
@@ -166,14 +168,14 @@ private:
     text::ParagraphStore& store_;
     layout::PreparedRow row_;
     std::vector<int> counts_;  // columns of each of the source's bands
-    std::vector<Reading> readings_;
-    double narrowest_ = 0;
+    std::vector<SourceSample> samples_;
+    double narrowestCard_ = 0;
 };
 
 }  // namespace
 
 std::vector<int> columnSteps(int columns, std::size_t cards) {
-    const auto holes = [&](int count) {
+    const auto emptyShare = [&](int count) {
         const auto whole = static_cast<std::size_t>(count);
         return static_cast<double>((whole - cards % whole) % whole) / count;
     };
@@ -182,10 +184,10 @@ std::vector<int> columnSteps(int columns, std::size_t cards) {
         const int now = steps.back();
         int best = std::max(1, now / 2);
         for (int next = (now + 2) / 3; next < now; ++next) {
-            // Fewest holes; then nearest to the half, the larger of two.
-            const double better = holes(next) - holes(best);
+            // Fewest empty cells; then nearest to half; of two equally near ones the larger.
+            const double fewer = emptyShare(next) - emptyShare(best);
             const int nearer = std::abs(2 * next - now) - std::abs(2 * best - now);
-            if (better < 0 || (better == 0 && (nearer < 0 || (nearer == 0 && next > best)))) best = next;
+            if (fewer < 0 || (fewer == 0 && (nearer < 0 || (nearer == 0 && next > best)))) best = next;
         }
         steps.push_back(best);
     }
@@ -207,8 +209,8 @@ std::string classFor(const std::string& className, int columns) {
                                              : "-of-" + std::to_string(columns));
 }
 
-project::Variant inColumns(const project::Project& project, std::size_t from, int columns,
-                           const std::string& className, text::ParagraphStore& store) {
+project::Variant withColumns(const project::Project& project, std::size_t from, int columns,
+                             const std::string& className, text::ParagraphStore& store) {
     return ColumnMaker(project, from, store).make(columns, className);
 }
 

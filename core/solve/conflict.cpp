@@ -12,138 +12,142 @@ namespace {
 
 constexpr double mostLines = 50;
 
-/// Further steps that are tried for the sake of the grid.
-constexpr int mostMore = 20;
+/// Further steps to try until sizes on the grid exist.
+constexpr int maxGridSteps = 20;
 
-/// What a demand's figure may be moved to, and in which steps it is told.
-struct Give {
+/// How far a wish's figure may be changed, and in which steps.
+struct RelaxationRange {
     double limit = 0;
     double step = 0;
 };
-std::optional<Give> giveOf(const Demand& demand) {
-    switch (demand.kind) {
-        case Kind::Lines:
-            return Give{mostLines, 1};
-        case Kind::LeastMeasure:
-            return Give{1, 0.5};
-        case Kind::MostMeasure:
-            return Give{1000, 0.5};
-        case Kind::LeastSize:
-            return Give{1, 0.05};
-        case Kind::MostSize:
-            return Give{400, 0.05};
-        case Kind::LeastRatio:
-            return Give{0.1, 0.01};
-        case Kind::Growth:
-            return Give{100, 0.05};
-        case Kind::Zoom:
-            return Give{20, 0.1};
-        case Kind::Ratio:
-        case Kind::Locked:
-        case Kind::WithColumn:
-        case Kind::SameAtBreakpoints:
-        case Kind::ProportionalAtBreakpoints:
-        case Kind::SameInVariants:
-        case Kind::Words:
+
+/// Empty for wishes without a figure, and for an exact ratio.
+std::optional<RelaxationRange> relaxationRange(const Wish& wish) {
+    switch (wish.kind) {
+        case WishKind::Lines:
+            return RelaxationRange{mostLines, 1};
+        case WishKind::LeastMeasure:
+            return RelaxationRange{1, 0.5};
+        case WishKind::MostMeasure:
+            return RelaxationRange{1000, 0.5};
+        case WishKind::LeastSize:
+            return RelaxationRange{1, 0.05};
+        case WishKind::MostSize:
+            return RelaxationRange{400, 0.05};
+        case WishKind::LeastRatio:
+            return RelaxationRange{0.1, 0.01};
+        case WishKind::Growth:
+            return RelaxationRange{100, 0.05};
+        case WishKind::Zoom:
+            return RelaxationRange{20, 0.1};
+        case WishKind::Ratio:
+        case WishKind::Locked:
+        case WishKind::WithColumn:
+        case WishKind::SameAtBreakpoints:
+        case WishKind::ProportionalAtBreakpoints:
+        case WishKind::SameInVariants:
+        case WishKind::Words:
             return std::nullopt;
     }
     return std::nullopt;
 }
 
-/// Wishes that people think of last come first: where there is a choice they are not in the set.
-int rank(Kind kind) {
+/// The order in which wishes are left out of a conflict: kinds that users think of last come first.
+int removalRank(WishKind kind) {
     switch (kind) {
-        case Kind::Zoom:
-        case Kind::WithColumn:
+        case WishKind::Zoom:
+        case WishKind::WithColumn:
             return 0;
-        case Kind::Growth:
-        case Kind::SameAtBreakpoints:
-        case Kind::ProportionalAtBreakpoints:
+        case WishKind::Growth:
+        case WishKind::SameAtBreakpoints:
+        case WishKind::ProportionalAtBreakpoints:
             return 1;
-        case Kind::LeastMeasure:
-        case Kind::MostMeasure:
+        case WishKind::LeastMeasure:
+        case WishKind::MostMeasure:
             return 2;
         default:
             return 3;
     }
 }
 
-/// Two demands can be in each other's way only if they ask something of the same role.
-bool touch(const Demand& one, const Demand& other) {
-    const auto asks = [](const Demand& demand, const std::string& role) {
-        return demand.role == role || demand.other == role;
+/// Two wishes alone can conflict only if they concern a common role.
+bool shareRole(const Wish& one, const Wish& other) {
+    const auto concerns = [](const Wish& wish, const std::string& role) {
+        return wish.role == role || wish.other == role;
     };
-    return asks(other, one.role) || (!one.other.empty() && asks(other, one.other));
+    return concerns(other, one.role) || (!one.other.empty() && concerns(other, one.other));
 }
 
 }  // namespace
 
-std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
-                                  const std::vector<Demand>& demands, const std::vector<bool>& said) {
-    std::vector<std::size_t> order(demands.size());
+std::vector<bool> wishesOutsideConflict(const Model& model, const RampSet& ramps,
+                                        const std::vector<Wish>& wishes,
+                                        const std::vector<bool>& explicitWishes) {
+    std::vector<std::size_t> order(wishes.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::ranges::stable_sort(order, {}, [&](std::size_t index) {
-        return std::pair(static_cast<bool>(said[index]), rank(demands[index].kind));
+        return std::pair(static_cast<bool>(explicitWishes[index]), removalRank(wishes[index].kind));
     });
-    std::vector<bool> out(demands.size(), false);
+    // Deletion filter: a wish without which the rest is feasible belongs to the subset.
+    std::vector<bool> outside(wishes.size(), false);
     std::vector<std::size_t> inside;
     for (const std::size_t index : order) {
-        out[index] = true;
-        if (!isFeasible(model, ramps, out)) continue;
-        out[index] = false;
+        outside[index] = true;
+        if (!isFeasible(model, ramps, outside)) continue;
+        outside[index] = false;
         inside.push_back(index);
     }
-    if (inside.size() < 3) return out;
-    // Another set may be smaller. People know best what they said themselves.
+    if (inside.size() < 3) return outside;
+    // A conflict of two wishes is easier to understand. Explicit wishes are tried first.
     std::ranges::reverse(order);
     std::ranges::reverse(inside);
     for (const std::size_t one : inside) {
         for (const std::size_t other : order) {
-            if (other == one || !touch(demands[one], demands[other])) continue;
-            std::vector<bool> all(demands.size(), true);
-            all[one] = all[other] = false;
-            if (!isFeasible(model, ramps, all)) return all;
+            if (other == one || !shareRole(wishes[one], wishes[other])) continue;
+            std::vector<bool> allButTwo(wishes.size(), true);
+            allButTwo[one] = allButTwo[other] = false;
+            if (!isFeasible(model, ramps, allButTwo)) return allButTwo;
         }
     }
-    return out;
+    return outside;
 }
 
-std::vector<Loosening> offered(const Conflict& conflict) {
-    std::vector<Loosening> ending;
-    std::vector<Loosening> others;
-    for (const Loosening& one : conflict.loosenings)
-        if (!one.unnatural) (one.leavesOthers ? others : ending).push_back(one);
-    return ending.empty() ? others : ending;
+std::vector<Relaxation> usefulRelaxations(const Conflict& conflict) {
+    std::vector<Relaxation> complete;
+    std::vector<Relaxation> partial;
+    for (const Relaxation& one : conflict.relaxations)
+        if (!one.unreadable) (one.othersConflict ? partial : complete).push_back(one);
+    return complete.empty() ? partial : complete;
 }
 
-Loosening leastLoosening(const Demand& wished, const Judged& canKeep, const Judged& hasSizes) {
-    const auto give = giveOf(wished);
-    Demand tried = wished;
-    const double sign = give && give->limit > wished.value ? 1 : -1;
-    // Figures are tried on the steps they are told in.
-    const double start = give ? sign * std::floor(sign * wished.value / give->step + 1e-9) : 0;
-    const auto holdsAt = [&](double steps) {
-        const double value = (start + sign * steps) * give->step;
-        tried.value = sign > 0 ? std::min(value, give->limit) : std::max(value, give->limit);
-        return canKeep(tried);
+Relaxation smallestRelaxation(const Wish& wish, const WishTest& isFeasible, const WishTest& hasSizes) {
+    const auto range = relaxationRange(wish);
+    Wish tried = wish;
+    const double sign = range && range->limit > wish.value ? 1 : -1;
+    // Figures are tried in multiples of the step, so that the result is easy to read.
+    const double start = range ? sign * std::floor(sign * wish.value / range->step + 1e-9) : 0;
+    const auto feasibleAt = [&](double steps) {
+        const double value = (start + sign * steps) * range->step;
+        tried.value = sign > 0 ? std::min(value, range->limit) : std::max(value, range->limit);
+        return isFeasible(tried);
     };
-    double high = give ? std::ceil(std::abs(give->limit - wished.value) / give->step) : 0;
-    if (!give || !holdsAt(high)) return {wished, true};
+    double high = range ? std::ceil(std::abs(range->limit - wish.value) / range->step) : 0;
+    if (!range || !feasibleAt(high)) return {wish, true};
     double low = 0;
-    // The least is mostly near.
-    double near = 1;
-    while (near < high && !holdsAt(near)) {
-        low = near;
-        near *= 2;
+    // A small change is usually enough: doubling finds an upper bound faster than halving the whole range.
+    double doubled = 1;
+    while (doubled < high && !feasibleAt(doubled)) {
+        low = doubled;
+        doubled *= 2;
     }
-    high = std::min(high, near);
+    high = std::min(high, doubled);
     while (high - low > 1) {
         const double middle = std::floor((low + high) / 2);
-        (holdsAt(middle) ? high : low) = middle;
+        (feasibleAt(middle) ? high : low) = middle;
     }
-    // Just kept, wishes leave no room for a grid's lines.
-    for (int more = 0; more < mostMore && holdsAt(high) && !hasSizes(tried); ++more)
-        high += more < mostMore / 2 ? 1 : 4;
+    // A wish that is only just satisfied may leave no size on the grid.
+    for (int more = 0; more < maxGridSteps && feasibleAt(high) && !hasSizes(tried); ++more)
+        high += more < maxGridSteps / 2 ? 1 : 4;
     return {tried, false};
 }
 

@@ -1,22 +1,23 @@
-// Wishes that cannot be kept together.
+// Wishes that cannot be satisfied together.
 #pragma once
 
 #include <functional>
 
-#include "solve/best.h"
+#include "solve/solution.h"
 #include "solve/solve.h"
 
 namespace tenter::solve {
 
-/// The smallest set of demands that `model` cannot keep: without any one of them it could keep the others,
-/// and no two in place of three or more are found. Where there is a choice, those that are `said` come before
-/// the usual ones. By demand, true for those outside the set.
-std::vector<bool> outsideConflict(const Model& model, const RampsSought& ramps,
-                                  const std::vector<Demand>& demands, const std::vector<bool>& said);
+/// Finds an irreducible infeasible subset: wishes that `model` cannot satisfy together, but can if any one of
+/// them is removed. A subset of two is preferred to a larger one, and wishes that are true in
+/// `explicitWishes` (set by the user) to the default ones. By wish, true for those outside the subset.
+std::vector<bool> wishesOutsideConflict(const Model& model, const RampSet& ramps,
+                                        const std::vector<Wish>& wishes,
+                                        const std::vector<bool>& explicitWishes);
 
-/// The least loosening of `wished` with which the others can be kept: by `canKeep`, quickly, and then by
-/// `hasSizes`, which knows the grid too. To a figure that reads well.
-using Judged = std::function<bool(const Demand&)>;
-Loosening leastLoosening(const Demand& wished, const Judged& canKeep, const Judged& hasSizes);
+/// The smallest change of `wish` that makes the others satisfiable. Its figure is a multiple of a readable
+/// step. `isFeasible` is a quick test that ignores the size grid; `hasSizes` includes it.
+using WishTest = std::function<bool(const Wish&)>;
+Relaxation smallestRelaxation(const Wish& wish, const WishTest& isFeasible, const WishTest& hasSizes);
 
 }  // namespace tenter::solve

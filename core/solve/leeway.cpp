@@ -4,12 +4,12 @@
 #include <cmath>
 #include <utility>
 
-#include "checks/phrases.h"
 #include "project/cascade.h"
 #include "project/titles.h"
 #include "project/wording.h"
 #include "solve/verify.h"
 #include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::solve {
 
@@ -19,24 +19,24 @@ using project::Length;
 using sweep::Interval;
 using units::Unit;
 
-/// Values looked at over the range of a setting, before the ends of a run are found by halving.
-constexpr int samples = 80;
-/// The ends of a run are known to half of this, in the unit of the setting.
-constexpr double nearness = 0.01;
-/// Of a run's length, how far "well within" is from an end where a wish breaks.
-constexpr double within = 0.25;
-/// Nearer to such an end than this share of the run, what is there nearly breaks.
-constexpr double nearly = 0.02;
+/// Values tested over the range of a setting. Bisection then finds the exact ends.
+constexpr int testedValues = 80;
+/// Accuracy of the ends is half of this, in the unit of the setting.
+constexpr double endAccuracy = 0.01;
+/// Distance of a suggested value from an end that violates a wish, as a share of the range.
+constexpr double suggestedShare = 0.25;
+/// A current value closer to such an end than this share of the range is not suggested.
+constexpr double closeShare = 0.02;
 
-/// One band of a variant as a variant of its own.
-project::Variant alone(const project::Variant& variant, std::size_t band) {
+/// The variant with band `band` only, at every width.
+project::Variant singleBand(const project::Variant& variant, std::size_t band) {
     project::Variant one = variant;
     one.bands = {variant.bands[band]};
     one.bands[0].upTo.reset();
     return one;
 }
 
-/// The widths of the range that band `band` has, CSS px.
+/// The viewport widths of band `band` inside the project's range, CSS px.
 Interval widthsOf(const project::Project& project, const project::Variant& variant, std::size_t band) {
     const double from = band == 0 ? 0 : *variant.bands[band - 1].upTo;
     const double to = variant.bands[band].upTo.value_or(project.mostWidth);
@@ -63,16 +63,16 @@ Length lengthOf(double value, Unit unit) {
     return Length::px(value);
 }
 
-void put(project::Settings& set, Varied varied, const Length& length) {
-    if (varied == Varied::ColumnGap) set.row.columnGap = length;
-    if (varied == Varied::CardPadding) set.card.padding.left = set.card.padding.right = length;
-    if (varied == Varied::RowWidth) set.row.width = length;
+void put(project::Settings& set, LeewaySetting setting, const Length& length) {
+    if (setting == LeewaySetting::ColumnGap) set.row.columnGap = length;
+    if (setting == LeewaySetting::CardPadding) set.card.padding.left = set.card.padding.right = length;
+    if (setting == LeewaySetting::RowWidth) set.row.width = length;
 }
 
-/// What is looked at, in its unit: rows down to a narrow phone's and up to the range's, spacings up to more
-/// than anyone wants.
-Interval valuesOf(Varied varied, Unit unit, double mostWidth) {
-    const bool row = varied == Varied::RowWidth;
+/// The values to test, in `unit`: row widths from a narrow phone to the project's range, gaps and paddings up
+/// to more than anyone uses.
+Interval valuesToTest(LeewaySetting setting, Unit unit, double mostWidth) {
+    const bool row = setting == LeewaySetting::RowWidth;
     if (unit == Unit::Percent || unit == Unit::Vw) return row ? Interval{30, 100} : Interval{0, 20};
     if (unit == Unit::Px) return row ? Interval{240, mostWidth} : Interval{0, 160};
     return row ? Interval{15, mostWidth / 16} : Interval{0, 10};
@@ -83,150 +83,151 @@ public:
     LeewayFinder(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                  const Options& options)
         : project_(project), variant_(project.variants[variant]), store_(store) {
-        const project::Wishes wishes = project::wishesOf(project);
-        demands_ = demandsOf(project, wishes);
-        without_ = withoutOf(project, wishes);
+        const project::Wishes projectWishes = project::effectiveWishes(project);
+        wishes_ = singleWishes(project, projectWishes);
+        ignoredCards_ = ignoredCards(project, projectWishes);
         profiles_ = options.profile != nullptr ? std::vector{options.profile} : text::profiles();
     }
 
-    /// Where the band below is broken bounds its end from above, where the one above is from below.
+    /// Violations of the band below limit its end from above; those of the band above limit it from below.
     std::optional<Leeway> ofBreakpoint(std::size_t band) {
         if (band + 1 >= variant_.bands.size()) return std::nullopt;
         Leeway leeway{*variant_.bands[band].upTo, Unit::Px, {}, std::nullopt};
         const Interval both{widthsOf(project_, variant_, band).from,
                             widthsOf(project_, variant_, band + 1).to};
         if (both.from >= both.to) return std::nullopt;
-        noteBroken(band, leeway);
-        noteBroken(band + 1, leeway);
-        Run run;
-        run.from = both.from;
-        run.to = both.to;
-        const auto under = brokenBy(alone(variant_, band), both);
-        for (const std::vector<Interval>& found : under)
-            for (const Interval& broken : found)
-                if (broken.from < run.to) {
-                    run.to = broken.from;
-                    run.breaksAbove = true;
+        addViolated(band, leeway);
+        addViolated(band + 1, leeway);
+        LeewayRange range;
+        range.from = both.from;
+        range.to = both.to;
+        const auto lowerBand = violations(singleBand(variant_, band), both);
+        for (const std::vector<Interval>& found : lowerBand)
+            for (const Interval& violation : found)
+                if (violation.from < range.to) {
+                    range.to = violation.from;
+                    range.limitedAbove = true;
                 }
-        const auto over = brokenBy(alone(variant_, band + 1), both);
-        for (const std::vector<Interval>& found : over)
-            for (const Interval& broken : found)
-                if (broken.to > run.from) {
-                    run.from = broken.to;
-                    run.breaksBelow = true;
+        const auto upperBand = violations(singleBand(variant_, band + 1), both);
+        for (const std::vector<Interval>& found : upperBand)
+            for (const Interval& violation : found)
+                if (violation.to > range.from) {
+                    range.from = violation.to;
+                    range.limitedBelow = true;
                 }
-        if (run.from > run.to) return leeway;
-        for (std::size_t i = 0; i < demands_.size(); ++i) {
+        if (range.from > range.to) return leeway;
+        for (std::size_t i = 0; i < wishes_.size(); ++i) {
             const auto ends = [](double end, double Interval::*side) {
-                return [=](const Interval& broken) { return std::abs(broken.*side - end) < nearness; };
+                return
+                    [=](const Interval& violation) { return std::abs(violation.*side - end) < endAccuracy; };
             };
-            if (run.breaksAbove && std::ranges::any_of(under[i], ends(run.to, &Interval::from)))
-                run.above.push_back(demands_[i]);
-            if (run.breaksBelow && std::ranges::any_of(over[i], ends(run.from, &Interval::to)))
-                run.below.push_back(demands_[i]);
+            if (range.limitedAbove && std::ranges::any_of(lowerBand[i], ends(range.to, &Interval::from)))
+                range.violatedAbove.push_back(wishes_[i]);
+            if (range.limitedBelow && std::ranges::any_of(upperBand[i], ends(range.from, &Interval::to)))
+                range.violatedBelow.push_back(wishes_[i]);
         }
-        leeway.run = run;
+        leeway.range = range;
         return leeway;
     }
 
-    std::optional<Leeway> ofSetting(std::size_t band, Varied varied) {
-        const project::Settings settings = resolvedIn(band);
-        const Length now = varied == Varied::ColumnGap     ? *settings.row.columnGap
-                           : varied == Varied::CardPadding ? settings.card.padding.left.value_or(Length())
-                                                           : *settings.row.width;
-        const Interval there = widthsOf(project_, variant_, band);
-        if (now.isKeyword() || there.from >= there.to) return std::nullopt;
-        if (varied == Varied::ColumnGap && *settings.row.columns < 2) return std::nullopt;
-        Leeway leeway{now.value(), now.unit(), {}, std::nullopt};
-        noteBroken(band, leeway);
-        const Interval values = valuesOf(varied, now.unit(), project_.mostWidth);
+    std::optional<Leeway> ofLength(std::size_t band, LeewaySetting setting) {
+        const project::Settings settings = project::resolve(project_, variant_, band);
+        const Length current = setting == LeewaySetting::ColumnGap ? *settings.row.columnGap
+                               : setting == LeewaySetting::CardPadding
+                                   ? settings.card.padding.left.value_or(Length())
+                                   : *settings.row.width;
+        const Interval widths = widthsOf(project_, variant_, band);
+        if (current.isKeyword() || widths.from >= widths.to) return std::nullopt;
+        if (setting == LeewaySetting::ColumnGap && *settings.row.columns < 2) return std::nullopt;
+        Leeway leeway{current.value(), current.unit(), {}, std::nullopt};
+        addViolated(band, leeway);
+        const Interval values = valuesToTest(setting, current.unit(), project_.mostWidth);
         const auto with = [&](double value) {
-            project::Variant one = alone(variant_, band);
-            put(one.bands[0].set, varied, lengthOf(value, now.unit()));
+            project::Variant one = singleBand(variant_, band);
+            put(one.bands[0].set, setting, lengthOf(value, current.unit()));
             return one;
         };
-        leeway.run = nearestRun(values, leeway.now, [&](double value) { return holds(with(value), there); });
-        if (!leeway.run) return leeway;
-        Run& run = *leeway.run;
-        if (run.breaksBelow) run.below = brokenDemands(with(run.from - nearness), there);
-        if (run.breaksAbove) run.above = brokenDemands(with(run.to + nearness), there);
+        leeway.range = nearestRange(values, leeway.current,
+                                    [&](double value) { return satisfies(with(value), widths); });
+        if (!leeway.range) return leeway;
+        LeewayRange& range = *leeway.range;
+        if (range.limitedBelow) range.violatedBelow = violatedWishes(with(range.from - endAccuracy), widths);
+        if (range.limitedAbove) range.violatedAbove = violatedWishes(with(range.to + endAccuracy), widths);
         return leeway;
     }
 
 private:
-    [[nodiscard]] project::Settings resolvedIn(std::size_t band) const {
-        return project::resolve(project_, variant_, band);
-    }
-
-    /// By demand, under every profile.
-    std::vector<std::vector<Interval>> brokenBy(const project::Variant& variant, const Interval& widths) {
+    /// By wish, the widths at which the variant violates it under any of the profiles.
+    std::vector<std::vector<Interval>> violations(const project::Variant& variant, const Interval& widths) {
         project::Project changed = project_;
         changed.variants = {variant};
-        std::vector<std::vector<Interval>> all(demands_.size());
+        std::vector<std::vector<Interval>> all(wishes_.size());
         for (const text::BreakProfile* profile : profiles_) {
             const layout::PreparedRow row(changed, 0, store_, *profile);
-            const auto found = brokenWidths(changed, row, demands_, without_, widths.from, widths.to);
+            const auto found = violatedWidths(changed, row, wishes_, ignoredCards_, widths.from, widths.to);
             for (std::size_t i = 0; i < all.size(); ++i)
                 all[i].insert(all[i].end(), found[i].begin(), found[i].end());
         }
         return all;
     }
-    bool holds(const project::Variant& variant, const Interval& widths) {
-        return std::ranges::all_of(brokenBy(variant, widths), &std::vector<Interval>::empty);
+    bool satisfies(const project::Variant& variant, const Interval& widths) {
+        return std::ranges::all_of(violations(variant, widths), &std::vector<Interval>::empty);
     }
-    std::vector<Demand> brokenDemands(const project::Variant& variant, const Interval& widths) {
-        const auto found = brokenBy(variant, widths);
-        std::vector<Demand> broken;
-        for (std::size_t i = 0; i < demands_.size(); ++i)
-            if (!found[i].empty()) broken.push_back(demands_[i]);
-        return broken;
+    std::vector<Wish> violatedWishes(const project::Variant& variant, const Interval& widths) {
+        const auto found = violations(variant, widths);
+        std::vector<Wish> violated;
+        for (std::size_t i = 0; i < wishes_.size(); ++i)
+            if (!found[i].empty()) violated.push_back(wishes_[i]);
+        return violated;
     }
-    /// What breaks in a band as it is.
-    void noteBroken(std::size_t band, Leeway& leeway) {
-        for (Demand& broken : brokenDemands(alone(variant_, band), widthsOf(project_, variant_, band)))
-            leeway.broken.push_back(std::move(broken));
+    void addViolated(std::size_t band, Leeway& leeway) {
+        for (Wish& wish : violatedWishes(singleBand(variant_, band), widthsOf(project_, variant_, band)))
+            leeway.violated.push_back(std::move(wish));
     }
 
-    template <class Holds>
-    static std::optional<Run> nearestRun(const Interval& values, double now, Holds&& holds) {
-        const auto valueAt = [&](int i) { return values.from + (values.to - values.from) * i / samples; };
-        // The value now is one of those looked at, so that a narrow run about it is not missed.
-        std::vector<double> looked;
-        looked.reserve(samples + 2);
-        for (int i = 0; i <= samples; ++i)
-            looked.push_back(valueAt(i));
-        looked.push_back(now);
-        std::ranges::sort(looked);
-        std::vector<bool> good;
-        good.reserve(looked.size());
-        for (const double value : looked)
-            good.push_back(holds(value));
-        const auto edgeOf = [&](double out, double in) {
-            while (std::abs(in - out) > nearness / 2) {
-                const double middle = (in + out) / 2;
-                (holds(middle) ? in : out) = middle;
+    /// The range of satisfying values that contains `current`, or else the nearest one.
+    template <class Satisfies>
+    static std::optional<LeewayRange> nearestRange(const Interval& values, double current,
+                                                   Satisfies&& satisfiesAt) {
+        // The current value is tested too, so that a narrow range around it is found.
+        std::vector<double> tested;
+        tested.reserve(testedValues + 2);
+        for (int i = 0; i <= testedValues; ++i)
+            tested.push_back(values.from + (values.to - values.from) * i / testedValues);
+        tested.push_back(current);
+        std::ranges::sort(tested);
+        std::vector<bool> satisfied;
+        satisfied.reserve(tested.size());
+        for (const double value : tested)
+            satisfied.push_back(satisfiesAt(value));
+        const auto edgeBetween = [&](double outside, double inside) {
+            while (std::abs(inside - outside) > endAccuracy / 2) {
+                const double middle = (inside + outside) / 2;
+                (satisfiesAt(middle) ? inside : outside) = middle;
             }
-            return in;
+            return inside;
         };
-        std::optional<Run> nearest;
-        const auto away = [&](const Run& run) { return std::max({run.from - now, now - run.to, 0.0}); };
-        for (std::size_t i = 0; i < looked.size();) {
-            if (!good[i]) {
+        std::optional<LeewayRange> nearest;
+        const auto distance = [&](const LeewayRange& range) {
+            return std::max({range.from - current, current - range.to, 0.0});
+        };
+        for (std::size_t i = 0; i < tested.size();) {
+            if (!satisfied[i]) {
                 ++i;
                 continue;
             }
-            std::size_t end = i;
-            while (end + 1 < looked.size() && good[end + 1])
-                ++end;
-            Run run;
-            run.from = looked[i];
-            run.to = looked[end];
-            run.breaksBelow = i > 0;
-            run.breaksAbove = end + 1 < looked.size();
-            if (run.breaksBelow) run.from = edgeOf(looked[i - 1], looked[i]);
-            if (run.breaksAbove) run.to = edgeOf(looked[end + 1], looked[end]);
-            if (!nearest || away(run) < away(*nearest)) nearest = run;
-            i = end + 1;
+            std::size_t last = i;
+            while (last + 1 < tested.size() && satisfied[last + 1])
+                ++last;
+            LeewayRange range;
+            range.from = tested[i];
+            range.to = tested[last];
+            range.limitedBelow = i > 0;
+            range.limitedAbove = last + 1 < tested.size();
+            if (range.limitedBelow) range.from = edgeBetween(tested[i - 1], tested[i]);
+            if (range.limitedAbove) range.to = edgeBetween(tested[last + 1], tested[last]);
+            if (!nearest || distance(range) < distance(*nearest)) nearest = range;
+            i = last + 1;
         }
         return nearest;
     }
@@ -234,92 +235,92 @@ private:
     const project::Project& project_;
     const project::Variant& variant_;
     text::ParagraphStore& store_;
-    std::vector<Demand> demands_;
-    std::vector<bool> without_;
+    std::vector<Wish> wishes_;
+    std::vector<bool> ignoredCards_;
     std::vector<const text::BreakProfile*> profiles_;
 };
 
-/// What is there if it is not nearly broken, else the nearest value well within, to a figure that reads well.
-double bestIn(const Run& run, double now, Unit unit) {
-    const double length = run.to - run.from;
+/// The current value if it is not close to a violation, else the nearest value well inside, rounded.
+double suggestedIn(const LeewayRange& range, double current, Unit unit) {
+    const double length = range.to - range.from;
     const auto inner = [&](double share) {
-        return Interval{run.from + (run.breaksBelow ? share * length : 0),
-                        run.to - (run.breaksAbove ? share * length : 0)};
+        return Interval{range.from + (range.limitedBelow ? share * length : 0),
+                        range.to - (range.limitedAbove ? share * length : 0)};
     };
-    const Interval kept = inner(nearly);
-    if (now >= kept.from && now <= kept.to) return now;
-    const Interval well = inner(within);
-    const double best = std::clamp(now, well.from, well.to);
-    const double read = units::rounded(best, unit == Unit::Px ? 0 : 2);
-    return read >= run.from && read <= run.to ? read : best;
+    const Interval safe = inner(closeShare);
+    if (current >= safe.from && current <= safe.to) return current;
+    const Interval wellInside = inner(suggestedShare);
+    const double suggested = std::clamp(current, wellInside.from, wellInside.to);
+    const double rounded = units::rounded(suggested, unit == Unit::Px ? 0 : 2);
+    return rounded >= range.from && rounded <= range.to ? rounded : suggested;
 }
 
 std::string inUnit(double value, Unit unit) {
-    if (unit == Unit::Px) return checks::px(value, 2);
-    return units::number(value, 2) + "\u00A0" +
-           (unit == Unit::Percent ? "%" : std::string(units::suffix(unit)));
+    if (unit == Unit::Px) return units::px(value);
+    return units::figure(value) + "\u00A0" + (unit == Unit::Percent ? "%" : std::string(units::suffix(unit)));
 }
 
-/// `“…” and “…” break`, each wish once.
-std::string wordsOfBroken(const std::vector<Demand>& demands) {
-    std::vector<std::string> wishes;
-    for (const Demand& demand : demands) {
-        std::string wish = "“" + said(demand) + "”";
-        if (std::ranges::find(wishes, wish) == wishes.end()) wishes.push_back(std::move(wish));
+/// `“…” and “…”`, each wish once.
+std::string quoted(const std::vector<Wish>& wishes) {
+    std::vector<std::string> all;
+    for (const Wish& wish : wishes) {
+        std::string one = "“" + describe(wish) + "”";
+        if (std::ranges::find(all, one) == all.end()) all.push_back(std::move(one));
     }
-    return project::listed(wishes) + (wishes.size() > 1 ? " break" : " breaks");
+    return project::listed(all);
 }
 
-/// `from 12 px to 40 px`; an end at which nothing breaks is only how far was looked.
-std::string allowedBy(const Run& run, Unit unit) {
-    const std::string from = inUnit(run.from, unit);
-    const std::string to = inUnit(run.to, unit);
-    if (run.breaksBelow && run.breaksAbove) return "may be anywhere from " + from + " to " + to;
-    if (run.breaksAbove) return "may be anywhere up to " + to;
-    if (run.breaksBelow) return "may be anywhere from " + from + " on";
-    return "may be anywhere that was looked at, from " + from + " to " + to;
+/// `can be from 12 to 40 px`. An end that violates no wish is only the end of the values tested.
+std::string allowedValues(const LeewayRange& range, Unit unit) {
+    const std::string to = inUnit(range.to, unit);
+    if (range.limitedBelow && range.limitedAbove)
+        return "can be from " + units::figure(range.from) + " to " + to;
+    if (range.limitedAbove) return "can be at most " + to;
+    if (range.limitedBelow) return "can be at least " + inUnit(range.from, unit);
+    return "can be anything from " + units::figure(range.from) + " to " + to + ", the values tested";
 }
 
 }  // namespace
 
 std::optional<Leeway> leewayOf(const project::Project& project, std::size_t variant, std::size_t band,
-                               Varied varied, text::ParagraphStore& store, const Options& options) {
+                               LeewaySetting setting, text::ParagraphStore& store, const Options& options) {
     LeewayFinder finder(project, variant, store, options);
     std::optional<Leeway> leeway =
-        varied == Varied::Breakpoint ? finder.ofBreakpoint(band) : finder.ofSetting(band, varied);
-    if (leeway && leeway->run) leeway->run->best = bestIn(*leeway->run, leeway->now, leeway->unit);
+        setting == LeewaySetting::Breakpoint ? finder.ofBreakpoint(band) : finder.ofLength(band, setting);
+    if (leeway && leeway->range)
+        leeway->range->suggested = suggestedIn(*leeway->range, leeway->current, leeway->unit);
     return leeway;
 }
 
 project::Project withValue(const project::Project& project, std::size_t variant, std::size_t band,
-                           Varied varied, double value, Unit unit) {
+                           LeewaySetting setting, double value, Unit unit) {
     project::Project changed = project;
     project::Band& there = changed.variants[variant].bands[band];
-    if (varied == Varied::Breakpoint)
+    if (setting == LeewaySetting::Breakpoint)
         there.upTo = value;
     else
-        put(there.set, varied, lengthOf(value, unit));
+        put(there.set, setting, lengthOf(value, unit));
     return changed;
 }
 
-std::string sentenceOf(const project::Project& project, std::size_t variant, std::size_t band, Varied varied,
-                       const Leeway& leeway) {
+std::string describe(const project::Project& project, std::size_t variant, std::size_t band,
+                     LeewaySetting setting, const Leeway& leeway) {
     const int columns = *project::resolve(project, project.variants[variant], band).row.columns;
-    const std::string there = "the band of " + project::inColumns(columns);
-    const std::string now = inUnit(leeway.now, leeway.unit);
-    const std::string what = varied == Varied::Breakpoint    ? "end of " + there
-                             : varied == Varied::ColumnGap   ? "column gap in " + there
-                             : varied == Varied::CardPadding ? "padding of cards in " + there
-                                                             : "row’s width in " + there;
-    if (!leeway.run)
-        return "No " + what + " keeps the wishes at these sizes; at " + now + ", as it is now, " +
-               wordsOfBroken(leeway.broken) + ".";
-    const Run& run = *leeway.run;
-    std::string text = "The " + what + " " + allowedBy(run, leeway.unit) + "; it is " + now + " now";
-    if (run.best != leeway.now) text += ", and would be well at " + inUnit(run.best, leeway.unit);
-    text += ".";
-    if (!run.below.empty()) text += " Below, " + wordsOfBroken(run.below) + ".";
-    if (!run.above.empty()) text += " Above, " + wordsOfBroken(run.above) + ".";
+    const std::string name = setting == LeewaySetting::Breakpoint    ? "breakpoint above "
+                             : setting == LeewaySetting::ColumnGap   ? "column gap with "
+                             : setting == LeewaySetting::CardPadding ? "card padding with "
+                                                                     : "row width with ";
+    const std::string what = name + project::inColumns(columns);
+    const std::string current = inUnit(leeway.current, leeway.unit);
+    if (!leeway.range)
+        return "No " + what + " satisfies the wishes at these sizes. At " + current +
+               ", the current value, these are violated: " + quoted(leeway.violated) + ".";
+    const LeewayRange& range = *leeway.range;
+    std::string text = "The " + what + " " + allowedValues(range, leeway.unit) + "; it is " + current + ".";
+    if (range.suggested != leeway.current)
+        text += " Suggested: " + inUnit(range.suggested, leeway.unit) + ".";
+    if (!range.violatedBelow.empty()) text += " Violated below: " + quoted(range.violatedBelow) + ".";
+    if (!range.violatedAbove.empty()) text += " Violated above: " + quoted(range.violatedAbove) + ".";
     return text;
 }
 

@@ -1,42 +1,45 @@
-// With sizes as they are: for which breakpoints, gaps, paddings and row widths the wishes hold.
+// Leeway: the range in which a breakpoint, gap, padding or row width can change while every wish still holds.
 #pragma once
 
 #include "solve/solve.h"
 
 namespace tenter::solve {
 
-/// What is varied, one at a time, in a band of a variant; a breakpoint is where that band ends.
-enum class Varied { Breakpoint, ColumnGap, CardPadding, RowWidth };
+/// The setting whose leeway is sought, in one band of a variant. `Breakpoint` is where that band ends.
+enum class LeewaySetting { Breakpoint, ColumnGap, CardPadding, RowWidth };
 
-/// A run of values for which every wish on lines, measure, size and words holds at every width.
-struct Run {
+/// Values for which every wish on lines, measure, size and words holds at every width.
+struct LeewayRange {
     double from = 0, to = 0;
-    /// True if a wish breaks beyond that end; else values were looked at no further.
-    bool breaksBelow = false, breaksAbove = false;
-    std::vector<Demand> below, above;  ///< what breaks there
-    double best = 0;  ///< what is there, unless a wish breaks there or nearly; then a value well within
+    /// True if a wish is violated beyond that end. False if no values beyond it were tested.
+    bool limitedBelow = false, limitedAbove = false;
+    std::vector<Wish> violatedBelow, violatedAbove;  ///< beyond the ends
+    /// The current value, or, if it violates a wish or is close to doing so, a value further inside.
+    double suggested = 0;
 };
 
-/// Values in the unit the setting has now; a breakpoint in CSS px.
+/// Values are in the setting's current unit; a breakpoint is in CSS px.
 struct Leeway {
-    double now = 0;
+    double current = 0;
     units::Unit unit = units::Unit::Px;
-    std::vector<Demand> broken;  ///< by what is there
-    std::optional<Run> run;      ///< the one that holds what is there, or else the nearest
+    std::vector<Wish> violated;        ///< by the current value
+    std::optional<LeewayRange> range;  ///< the one that contains the current value, or else the nearest
 };
 
-/// Empty if band `band` of the variant has nothing of the kind to vary: the last band ends nowhere, a row's
-/// width may be a keyword. Padding is the card's at left and right alike.
+/// The leeway of `setting` in band `band` of the variant, with sizes unchanged. Empty if the band has no such
+/// value: the last band has no end, and a row width may be a keyword. Padding is that of the card, left and
+/// right together.
 std::optional<Leeway> leewayOf(const project::Project& project, std::size_t variant, std::size_t band,
-                               Varied varied, text::ParagraphStore& store, const Options& options = {});
+                               LeewaySetting setting, text::ParagraphStore& store,
+                               const Options& options = {});
 
-/// The project with `value`, in the unit that leeway tells it in, in that band of the variant alone; a
-/// breakpoint is the end of that band.
+/// The project with the setting changed to `value`, in `unit`, in that band only; a breakpoint is the end of
+/// that band.
 project::Project withValue(const project::Project& project, std::size_t variant, std::size_t band,
-                           Varied varied, double value, units::Unit unit);
+                           LeewaySetting setting, double value, units::Unit unit);
 
-/// In a sentence: `The band of 3 columns may end anywhere from 812 to 934 px (900 px now).`
-std::string sentenceOf(const project::Project& project, std::size_t variant, std::size_t band, Varied varied,
-                       const Leeway& leeway);
+/// `The breakpoint above 3 columns can be from 812 to 934 px; it is 900 px.`, then what is violated beyond.
+std::string describe(const project::Project& project, std::size_t variant, std::size_t band,
+                     LeewaySetting setting, const Leeway& leeway);
 
 }  // namespace tenter::solve

@@ -10,411 +10,430 @@ namespace tenter::solve {
 
 namespace {
 
-/// What rounding to emitted numbers may move a size by, CSS px.
-constexpr double emitted = 0.01;
-/// A column that changes by less than this share at a breakpoint stays as it is.
-constexpr double sameColumn = 0.01;
-/// Where a column narrows by less than this share over a band, type may grow a little.
-constexpr double unseenColumn = 0.05;
+/// Largest change of a size by rounding to the emitted numbers, CSS px.
+constexpr double emitRounding = 0.01;
+/// A change of the column by less than this share at a breakpoint does not count.
+constexpr double columnTolerance = 0.01;
+/// A column that narrows by less than this share over a range of widths does not count as narrowing.
+constexpr double narrowingTolerance = 0.05;
 
-double stepOf(const project::Project& project, const project::Wishes& wishes) {
-    const double least = 0.01;
-    if (!wishes.grid) return least;
+double gridStepOf(const project::Project& project, const project::Wishes& projectWishes) {
+    const double finest = 0.01;
+    if (!projectWishes.grid) return finest;
     units::LengthBasis basis;
     basis.rem = project.page.rootSize;
-    return std::max(least, wishes.grid->resolve(basis));
+    return std::max(finest, projectWishes.grid->resolve(basis));
 }
 
-std::vector<double> cutsOf(const std::vector<Demand>& demands, double least) {
-    std::vector<double> cuts{least, narrowWidths};
-    for (const Demand& demand : demands) {
-        cuts.push_back(demand.widths.from);
-        cuts.push_back(demand.widths.to);
+/// Viewport widths at which linear ranges are cut, CSS px.
+std::vector<double> cutsFor(const std::vector<Wish>& wishes, double leastWidth) {
+    std::vector<double> cuts{leastWidth, narrowWidths};
+    for (const Wish& wish : wishes) {
+        cuts.push_back(wish.widths.from);
+        cuts.push_back(wish.widths.to);
     }
     return cuts;
 }
 
-std::string leadingOf(const project::Project& project, const std::vector<bool>& without) {
-    std::map<std::string, std::size_t> copy;
+std::string mainRoleOf(const project::Project& project, const std::vector<bool>& ignored) {
+    std::map<std::string, std::size_t> bytes;
     for (std::size_t card = 0; card < project.cards.size(); ++card)
         for (const project::Part& part : project.cards[card].parts)
-            if (const auto* text = std::get_if<project::TextPart>(&part); text != nullptr && !without[card])
-                copy[text->role] += project::plainText(text->copy).size();
-    const auto most = std::ranges::max_element(copy, {}, [](const auto& role) { return role.second; });
-    return most == copy.end() ? std::string() : most->first;
+            if (const auto* text = std::get_if<project::TextPart>(&part); text != nullptr && !ignored[card])
+                bytes[text->role] += project::plainText(text->copy).size();
+    const auto most = std::ranges::max_element(bytes, {}, [](const auto& role) { return role.second; });
+    return most == bytes.end() ? std::string() : most->first;
 }
 
-bool isWithin(const Stretch& stretch, const Demand& demand) {
-    return stretch.from >= demand.widths.from - sweep::leastStep &&
-           stretch.to <= demand.widths.to + sweep::leastStep;
+bool isWithin(const LinearRange& range, const Wish& wish) {
+    return range.from >= wish.widths.from - sweep::leastStep && range.to <= wish.widths.to + sweep::leastStep;
 }
 
 }  // namespace
 
-Setting::Setting(const project::Project& whole, const std::vector<std::size_t>& sought,
-                 text::ParagraphStore& store, const text::BreakProfile* profile)
-    : project(whole), variants(sought) {
+PreparedVariants::PreparedVariants(const project::Project& source, const std::vector<std::size_t>& chosen,
+                                   text::ParagraphStore& store, const text::BreakProfile* profile)
+    : project(source), variants(chosen) {
     const std::vector<const text::BreakProfile*> profiles =
         profile != nullptr ? std::vector{profile} : text::profiles();
     for (const std::size_t variant : variants)
         for (const text::BreakProfile* each : profiles)
-            rows.push_back({variant, std::make_unique<layout::PreparedRow>(whole, variant, store, *each)});
+            rows.push_back({variant, std::make_unique<layout::PreparedRow>(source, variant, store, *each)});
 }
 
-Model::Model(const Setting& setting, const RampsSought& ramps, const project::Wishes& wishes,
-             const std::vector<Demand>& demands)
+Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const project::Wishes& projectWishes,
+             const std::vector<Wish>& wishes)
     : ramps_(ramps),
-      margins_{*wishes.slack, *wishes.narrowSlack, *wishes.reserve},
-      without_(withoutOf(setting.project, wishes)),
-      leading_(leadingOf(setting.project, without_)),
-      least_(setting.project.leastWidth),
-      most_(setting.project.mostWidth),
-      step_(stepOf(setting.project, wishes)),
-      jump_(setting.project.checking.limits.jump),
-      columns_(ramps.columns()) {
-    look(setting, demands);
-    for (std::size_t i = 0; i < demands.size(); ++i)
-        addDemand(i, demands[i]);
+      margins_{*projectWishes.slack, *projectWishes.narrowSlack, *projectWishes.reserve},
+      ignoredCards_(solve::ignoredCards(prepared.project, projectWishes)),
+      mainRole_(mainRoleOf(prepared.project, ignoredCards_)),
+      leastWidth_(prepared.project.leastWidth),
+      mostWidth_(prepared.project.mostWidth),
+      gridStep_(gridStepOf(prepared.project, projectWishes)),
+      jumpLimit_(prepared.project.checking.limits.jump),
+      variableCount_(ramps.variableCount()) {
+    prepareGeometries(prepared, wishes);
+    for (std::size_t i = 0; i < wishes.size(); ++i)
+        addWish(i, wishes[i]);
     std::vector<std::string> roles;
-    for (const RampSought& ramp : ramps.all())
+    for (const RampVariables& ramp : ramps.all())
         if (std::ranges::find(roles, ramp.role) == roles.end()) roles.push_back(ramp.role);
-    addPoints(roles);
+    addBandEnds(roles);
 }
 
-Model::Model(const Model& other, std::size_t index, const Demand& demand) : Model(other) {
-    std::erase_if(rows_, [&](const WishRow& row) { return row.demand == index; });
-    known_.clear();
-    addDemand(index, demand);
+Model::Model(const Model& other, std::size_t index, const Wish& wish) : Model(other) {
+    std::erase_if(constraints_, [&](const WishConstraint& one) { return one.wish == index; });
+    indexByExpression_.clear();
+    addWish(index, wish);
 }
 
-void Model::look(const Setting& setting, const std::vector<Demand>& demands) {
-    const std::vector<double> cuts = cutsOf(demands, least_);
-    // Zoomed pages are laid out narrower than the range.
-    double widestZoom = 1;
-    for (const Demand& demand : demands)
-        if (demand.kind == Kind::Zoom) widestZoom = std::max(widestZoom, demand.value);
-    for (const Setting::Row& each : setting.rows) {
-        Sight sight{each.variant, each.row.get(), {}};
-        sight.roles.resize(each.row->roles().size());
-        for (std::uint32_t role = 0; role < sight.roles.size(); ++role) {
+void Model::prepareGeometries(const PreparedVariants& prepared, const std::vector<Wish>& wishes) {
+    const std::vector<double> cuts = cutsFor(wishes, leastWidth_);
+    // A zoomed page is narrower than the range: a 300 % zoom lays out a third of the viewport width.
+    double largestZoom = 1;
+    for (const Wish& wish : wishes)
+        if (wish.kind == WishKind::Zoom) largestZoom = std::max(largestZoom, wish.value);
+    for (const PreparedVariants::Row& each : prepared.rows) {
+        VariantGeometry geometry{each.variant, each.row.get(), {}};
+        geometry.roles.resize(each.row->roles().size());
+        for (std::uint32_t role = 0; role < geometry.roles.size(); ++role) {
             const std::string& name = each.row->roles()[role];
-            const bool sought =
-                std::ranges::any_of(ramps_.all(), [&](const RampSought& ramp) { return ramp.role == name; });
-            if (sought)
-                sight.roles[role] = solve::stretchesOf(*each.row, each.variant, role, ramps_,
-                                                       least_ / widestZoom, most_, cuts);
+            const bool solved = std::ranges::any_of(
+                ramps_.all(), [&](const RampVariables& ramp) { return ramp.role == name; });
+            if (solved)
+                geometry.roles[role] = solve::linearRanges(*each.row, each.variant, role, ramps_,
+                                                           leastWidth_ / largestZoom, mostWidth_, cuts);
         }
-        sights_.push_back(std::move(sight));
+        geometries_.push_back(std::move(geometry));
     }
 }
 
-const std::vector<Stretch>* Model::stretchesOf(const Sight& sight, const std::string& role) const {
-    const auto found = std::ranges::find(sight.row->roles(), role);
-    if (found == sight.row->roles().end()) return nullptr;
-    return &sight.roles[static_cast<std::size_t>(found - sight.row->roles().begin())];
+const std::vector<LinearRange>* Model::rangesOf(const VariantGeometry& geometry,
+                                                const std::string& role) const {
+    const auto found = std::ranges::find(geometry.row->roles(), role);
+    if (found == geometry.row->roles().end()) return nullptr;
+    return &geometry.roles[static_cast<std::size_t>(found - geometry.row->roles().begin())];
 }
 
-Form Model::sizeAt(const Sight& sight, const Stretch& stretch, const std::string& role, double width) const {
-    return RampsSought::sizeAt(ramps_.in(sight.variant, stretch.band, role),
-                               stretch.at(stretch.follows, width));
+LinearExpression Model::sizeAt(const VariantGeometry& geometry, const LinearRange& range,
+                               const std::string& role, double width) const {
+    return RampSet::sizeExpression(ramps_.in(geometry.variant, range.band, role),
+                                   range.at(range.followed, width));
 }
 
-std::vector<const Sight*> Model::variantsSeen() const {
-    std::vector<const Sight*> seen;
-    for (const Sight& sight : sights_)
-        if (seen.empty() || seen.back()->variant != sight.variant) seen.push_back(&sight);
-    return seen;
+std::vector<const VariantGeometry*> Model::onePerVariant() const {
+    std::vector<const VariantGeometry*> first;
+    for (const VariantGeometry& geometry : geometries_)
+        if (first.empty() || first.back()->variant != geometry.variant) first.push_back(&geometry);
+    return first;
 }
 
-void Model::put(WishRow row) {
-    // Many widths and cards bound the same sum, both break profiles nearly always: the tightest is kept.
-    std::string key = std::to_string(row.demand);
-    for (const Term& term : row.form)
-        key += ' ' + std::to_string(term.column) + ':' + std::to_string(std::llround(term.times * 1e9));
-    const auto [known, fresh] = known_.emplace(std::move(key), rows_.size());
-    if (fresh) {
-        rows_.push_back(std::move(row));
+void Model::addConstraint(WishConstraint constraint) {
+    // Many widths, cards and both engines bound the same expression. Only the tightest bound is kept.
+    std::string key = std::to_string(constraint.wish);
+    for (const Term& term : constraint.expression)
+        key +=
+            ' ' + std::to_string(term.variable) + ':' + std::to_string(std::llround(term.coefficient * 1e9));
+    const auto [entry, isNew] = indexByExpression_.emplace(std::move(key), constraints_.size());
+    if (isNew) {
+        constraints_.push_back(std::move(constraint));
         return;
     }
-    WishRow& held = rows_[known->second];
-    const bool tighter = row.most < held.most || row.least > held.least;
-    held.most = std::min(held.most, row.most);
-    held.least = std::max(held.least, row.least);
-    if (tighter) held.spot = std::move(row.spot);
+    WishConstraint& existing = constraints_[entry->second];
+    const bool tighter = constraint.upper < existing.upper || constraint.lower > existing.lower;
+    existing.upper = std::min(existing.upper, constraint.upper);
+    existing.lower = std::max(existing.lower, constraint.lower);
+    if (tighter) existing.origin = std::move(constraint.origin);
 }
 
-void Model::addDemand(std::size_t index, const Demand& demand) {
-    switch (demand.kind) {
-        case Kind::Lines:
-        case Kind::LeastMeasure:
-        case Kind::MostMeasure:
-        case Kind::LeastSize:
-        case Kind::MostSize:
-        case Kind::Words:
-            return addLimits(index, demand);
-        case Kind::Locked:
-            return addLocked(index, demand);
-        case Kind::Ratio:
-        case Kind::LeastRatio:
-            return addRatio(index, demand);
-        case Kind::Growth:
-            return addGrowth(index, demand);
-        case Kind::WithColumn:
-            return addWithColumn(index, demand);
-        case Kind::SameAtBreakpoints:
-        case Kind::ProportionalAtBreakpoints:
-            return addAtBreakpoints(index, demand);
-        case Kind::SameInVariants:
-            return addSameInVariants(index, demand);
-        case Kind::Zoom:
-            return addZoom(index, demand);
+void Model::addWish(std::size_t index, const Wish& wish) {
+    switch (wish.kind) {
+        case WishKind::Lines:
+        case WishKind::LeastMeasure:
+        case WishKind::MostMeasure:
+        case WishKind::LeastSize:
+        case WishKind::MostSize:
+        case WishKind::Words:
+            return addBounds(index, wish);
+        case WishKind::Locked:
+            return addLocked(index, wish);
+        case WishKind::Ratio:
+        case WishKind::LeastRatio:
+            return addRatio(index, wish);
+        case WishKind::Growth:
+            return addGrowth(index, wish);
+        case WishKind::WithColumn:
+            return addWithColumn(index, wish);
+        case WishKind::SameAtBreakpoints:
+        case WishKind::ProportionalAtBreakpoints:
+            return addAtBreakpoints(index, wish);
+        case WishKind::SameInVariants:
+            return addSameInVariants(index, wish);
+        case WishKind::Zoom:
+            return addZoom(index, wish);
     }
 }
 
-void Model::addLimits(std::size_t index, const Demand& demand) {
-    for (const Sight& sight : sights_) {
-        const std::vector<Stretch>* stretches = stretchesOf(sight, demand.role);
-        if (stretches == nullptr) continue;
-        const auto role = static_cast<std::uint32_t>(std::ranges::find(sight.row->roles(), demand.role) -
-                                                     sight.row->roles().begin());
-        for (const Limit& limit : limitsOf(sight, role, demand, margins_, without_)) {
-            const Stretch& stretch = (*stretches)[limit.stretch];
+void Model::addBounds(std::size_t index, const Wish& wish) {
+    for (const VariantGeometry& geometry : geometries_) {
+        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
+        if (ranges == nullptr) continue;
+        const auto role = static_cast<std::uint32_t>(std::ranges::find(geometry.row->roles(), wish.role) -
+                                                     geometry.row->roles().begin());
+        for (const SizeBound& found : sizeBounds(geometry, role, wish, margins_, ignoredCards_)) {
+            const LinearRange& range = (*ranges)[found.range];
             for (const auto& [width, bound] :
-                 {std::pair(limit.widths.from, &limit.start), std::pair(limit.widths.to, &limit.end)}) {
-                // What copy allows is judged by the emitted numbers; a figure that is wished is met as it is.
-                const double kept = bound->by.copy ? emitted : 0;
-                WishRow row;
-                row.form = sizeAt(sight, stretch, demand.role, width);
-                (limit.cap ? row.most : row.least) = bound->size + (limit.cap ? -kept : kept);
-                row.demand = index;
-                row.spot = {sight.variant,         stretch.band, width,    demand.role,
-                            &sight.row->profile(), bound->by,    row.form, bound->size};
-                put(std::move(row));
+                 {std::pair(found.widths.from, &found.start), std::pair(found.widths.to, &found.end)}) {
+                // Layout uses the emitted, rounded sizes, so bounds by text need room for the rounding.
+                const double rounding = bound->text.exists ? emitRounding : 0;
+                WishConstraint constraint;
+                constraint.expression = sizeAt(geometry, range, wish.role, width);
+                (found.upper ? constraint.upper : constraint.lower) =
+                    bound->size + (found.upper ? -rounding : rounding);
+                constraint.wish = index;
+                constraint.origin = {geometry.variant,
+                                     range.band,
+                                     width,
+                                     wish.role,
+                                     &geometry.row->profile(),
+                                     bound->text,
+                                     constraint.expression,
+                                     bound->size};
+                addConstraint(std::move(constraint));
             }
         }
     }
 }
 
-void Model::addLocked(std::size_t index, const Demand& demand) {
-    for (const RampSought& ramp : ramps_.all()) {
-        if (ramp.role != demand.role) continue;
-        for (const auto& [column, size] :
-             {std::pair(ramp.first, ramp.from.size), std::pair(ramp.last, ramp.to.size)}) {
-            WishRow row;
-            row.form = {{column, 1}};
-            row.least = row.most = size;
-            row.demand = index;
-            row.spot.role = demand.role;
-            row.spot.variant = ramp.place.variant;
-            row.spot.size = row.form;
-            put(std::move(row));
+void Model::addLocked(std::size_t index, const Wish& wish) {
+    for (const RampVariables& ramp : ramps_.all()) {
+        if (ramp.role != wish.role) continue;
+        for (const auto& [variable, size] :
+             {std::pair(ramp.fromVariable, ramp.from.size), std::pair(ramp.toVariable, ramp.to.size)}) {
+            WishConstraint constraint;
+            constraint.expression = {{variable, 1}};
+            constraint.lower = constraint.upper = size;
+            constraint.wish = index;
+            constraint.origin.role = wish.role;
+            constraint.origin.variant = ramp.place.variant;
+            constraint.origin.band = ramp.place.band;
+            constraint.origin.size = constraint.expression;
+            addConstraint(std::move(constraint));
         }
     }
 }
 
-void Model::addRatio(std::size_t index, const Demand& demand) {
-    // On a grid a ratio is met as near as the grid's lines are.
-    const double near = demand.kind == Kind::Ratio ? step_ * (1 + demand.value) / 2 : 0;
-    for (const Sight& sight : sights_) {
-        const std::vector<Stretch>* one = stretchesOf(sight, demand.role);
-        const std::vector<Stretch>* other = stretchesOf(sight, demand.other);
+void Model::addRatio(std::size_t index, const Wish& wish) {
+    // Sizes on a grid can meet an exact ratio only to within the grid's step.
+    const double gridTolerance = wish.kind == WishKind::Ratio ? gridStep_ * (1 + wish.value) / 2 : 0;
+    for (const VariantGeometry& geometry : geometries_) {
+        const std::vector<LinearRange>* one = rangesOf(geometry, wish.role);
+        const std::vector<LinearRange>* other = rangesOf(geometry, wish.other);
         if (one == nullptr || other == nullptr) continue;
-        for (const Stretch& stretch : *one) {
-            for (const Stretch& beside : *other) {
-                const double from = std::max(stretch.from, beside.from);
-                const double to = std::min(stretch.to, beside.to);
-                if (to - from <= sweep::leastStep || !isWithin(stretch, demand)) continue;
+        for (const LinearRange& range : *one) {
+            for (const LinearRange& beside : *other) {
+                const double from = std::max(range.from, beside.from);
+                const double to = std::min(range.to, beside.to);
+                if (to - from <= sweep::leastStep || !isWithin(range, wish)) continue;
                 for (const double width : {from, to}) {
-                    const Form size = sizeAt(sight, stretch, demand.role, width);
-                    WishRow row;
-                    row.form = difference(size, sizeAt(sight, beside, demand.other, width), demand.value);
-                    row.least = demand.spare - near;
-                    if (demand.kind == Kind::Ratio) row.most = near - demand.spare;
-                    row.demand = index;
-                    row.spot = {sight.variant,         stretch.band, width, demand.role,
-                                &sight.row->profile(), {},           size};
-                    put(std::move(row));
+                    const LinearExpression size = sizeAt(geometry, range, wish.role, width);
+                    WishConstraint constraint;
+                    constraint.expression =
+                        difference(size, sizeAt(geometry, beside, wish.other, width), wish.value);
+                    constraint.lower = wish.tolerance - gridTolerance;
+                    if (wish.kind == WishKind::Ratio) constraint.upper = gridTolerance - wish.tolerance;
+                    constraint.wish = index;
+                    constraint.origin = {geometry.variant,         range.band, width, wish.role,
+                                         &geometry.row->profile(), {},         size};
+                    addConstraint(std::move(constraint));
                 }
             }
         }
     }
 }
 
-void Model::addGrowth(std::size_t index, const Demand& demand) {
-    for (const Sight& sight : sights_) {
-        const std::vector<Stretch>* stretches = stretchesOf(sight, demand.role);
-        if (stretches == nullptr) continue;
-        for (const Stretch& stretch : *stretches) {
-            if (!isWithin(stretch, demand)) continue;
-            const Form size = sizeAt(sight, stretch, demand.role, stretch.to);
-            WishRow row;
-            row.form = difference(size, sizeAt(sight, stretch, demand.role, stretch.from));
-            row.most = demand.value * (stretch.to - stretch.from) / 100;
-            row.demand = index;
-            row.spot = {sight.variant,         stretch.band, stretch.to, demand.role,
-                        &sight.row->profile(), {},           size};
-            put(std::move(row));
+void Model::addGrowth(std::size_t index, const Wish& wish) {
+    for (const VariantGeometry& geometry : geometries_) {
+        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
+        if (ranges == nullptr) continue;
+        for (const LinearRange& range : *ranges) {
+            if (!isWithin(range, wish)) continue;
+            const LinearExpression size = sizeAt(geometry, range, wish.role, range.to);
+            WishConstraint constraint;
+            constraint.expression = difference(size, sizeAt(geometry, range, wish.role, range.from));
+            constraint.upper = wish.value * (range.to - range.from) / 100;
+            constraint.wish = index;
+            constraint.origin = {geometry.variant,         range.band, range.to, wish.role,
+                                 &geometry.row->profile(), {},         size};
+            addConstraint(std::move(constraint));
         }
     }
 }
 
-void Model::addWithColumn(std::size_t index, const Demand& demand) {
-    const double step = jump_ - 2 * emitted;
-    for (const Sight& sight : sights_) {
-        const std::vector<Stretch>* stretches = stretchesOf(sight, demand.role);
-        if (stretches == nullptr) continue;
-        const Stretch* before = nullptr;
-        for (const Stretch& stretch : *stretches) {
-            if (!isWithin(stretch, demand)) continue;
-            const Form end = sizeAt(sight, stretch, demand.role, stretch.to);
-            const Form start = sizeAt(sight, stretch, demand.role, stretch.from);
-            WishRow row;
-            row.demand = index;
-            row.spot = {sight.variant, stretch.band, stretch.to, demand.role, &sight.row->profile(), {}, end};
-            row.form = difference(end, start);
-            const double change = stretch.column.slope * (stretch.to - stretch.from);
-            if (change > 0) row.least = 0;
-            if (change < -unseenColumn * stretch.column.value) row.most = 0;
-            if (change > 0 || change < -unseenColumn * stretch.column.value) put(row);
-            if (before != nullptr && before->band != stretch.band) {
+void Model::addWithColumn(std::size_t index, const Wish& wish) {
+    const double jump = jumpLimit_ - 2 * emitRounding;
+    for (const VariantGeometry& geometry : geometries_) {
+        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
+        if (ranges == nullptr) continue;
+        const LinearRange* before = nullptr;
+        for (const LinearRange& range : *ranges) {
+            if (!isWithin(range, wish)) continue;
+            const LinearExpression end = sizeAt(geometry, range, wish.role, range.to);
+            const LinearExpression start = sizeAt(geometry, range, wish.role, range.from);
+            WishConstraint constraint;
+            constraint.wish = index;
+            constraint.origin = {geometry.variant,         range.band, range.to, wish.role,
+                                 &geometry.row->profile(), {},         end};
+            constraint.expression = difference(end, start);
+            const double change = range.column.slope * (range.to - range.from);
+            if (change > 0) constraint.lower = 0;
+            if (change < -narrowingTolerance * range.column.value) constraint.upper = 0;
+            if (change > 0 || change < -narrowingTolerance * range.column.value) addConstraint(constraint);
+            if (before != nullptr && before->band != range.band) {
                 const double column = before->at(before->column, before->to);
-                const double wider = stretch.column.value - column;
-                const bool same = std::abs(wider) <= sameColumn * column;
-                row.form = difference(start, sizeAt(sight, *before, demand.role, before->to));
-                row.least = same || wider > 0 ? -step : -unbounded;
-                row.most = same || wider < 0 ? step : unbounded;
-                row.spot.width = stretch.from;
-                put(row);
+                const double wider = range.column.value - column;
+                const bool same = std::abs(wider) <= columnTolerance * column;
+                constraint.expression = difference(start, sizeAt(geometry, *before, wish.role, before->to));
+                constraint.lower = same || wider > 0 ? -jump : -infinity;
+                constraint.upper = same || wider < 0 ? jump : infinity;
+                constraint.origin.width = range.from;
+                constraint.origin.size = start;
+                addConstraint(constraint);
             }
-            before = &stretch;
+            before = &range;
         }
     }
 }
 
-void Model::addAtBreakpoints(std::size_t index, const Demand& demand) {
-    for (const Sight& sight : sights_) {
-        const std::vector<Stretch>* stretches = stretchesOf(sight, demand.role);
-        if (stretches == nullptr) continue;
-        const Stretch* before = nullptr;
-        for (const Stretch& stretch : *stretches) {
-            if (!isWithin(stretch, demand)) continue;
-            if (before != nullptr && before->band != stretch.band) {
+void Model::addAtBreakpoints(std::size_t index, const Wish& wish) {
+    for (const VariantGeometry& geometry : geometries_) {
+        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
+        if (ranges == nullptr) continue;
+        const LinearRange* before = nullptr;
+        for (const LinearRange& range : *ranges) {
+            if (!isWithin(range, wish)) continue;
+            if (before != nullptr && before->band != range.band) {
                 const double column = before->at(before->column, before->to);
-                const bool same = demand.kind == Kind::SameAtBreakpoints || column <= 0;
-                const double times = same ? 1 : stretch.column.value / column;
-                WishRow row;
-                row.demand = index;
-                const Form after = sizeAt(sight, stretch, demand.role, stretch.from);
-                row.form = difference(after, sizeAt(sight, *before, demand.role, before->to), times);
-                row.most = step_ * (1 + times) / 2;
-                row.least = -row.most;
-                row.spot = {sight.variant,         stretch.band, stretch.from, demand.role,
-                            &sight.row->profile(), {},           after};
-                put(std::move(row));
+                const bool same = wish.kind == WishKind::SameAtBreakpoints || column <= 0;
+                const double factor = same ? 1 : range.column.value / column;
+                WishConstraint constraint;
+                constraint.wish = index;
+                const LinearExpression after = sizeAt(geometry, range, wish.role, range.from);
+                constraint.expression =
+                    difference(after, sizeAt(geometry, *before, wish.role, before->to), factor);
+                constraint.upper = gridStep_ * (1 + factor) / 2;
+                constraint.lower = -constraint.upper;
+                constraint.origin = {geometry.variant,         range.band, range.from, wish.role,
+                                     &geometry.row->profile(), {},         after};
+                addConstraint(std::move(constraint));
             }
-            before = &stretch;
+            before = &range;
         }
     }
 }
 
-void Model::addSameInVariants(std::size_t index, const Demand& demand) {
-    // Equal to the next one each, all are.
-    const std::vector<const Sight*> seen = variantsSeen();
-    for (std::size_t i = 0; i + 1 < seen.size(); ++i) {
-        const std::vector<Stretch>* one = stretchesOf(*seen[i], demand.role);
-        const std::vector<Stretch>* other = stretchesOf(*seen[i + 1], demand.role);
+void Model::addSameInVariants(std::size_t index, const Wish& wish) {
+    // Each variant equals the next, so all are equal.
+    const std::vector<const VariantGeometry*> variants = onePerVariant();
+    for (std::size_t i = 0; i + 1 < variants.size(); ++i) {
+        const std::vector<LinearRange>* one = rangesOf(*variants[i], wish.role);
+        const std::vector<LinearRange>* other = rangesOf(*variants[i + 1], wish.role);
         if (one == nullptr || other == nullptr) continue;
-        for (const Stretch& stretch : *one) {
-            if (!isWithin(stretch, demand)) continue;
-            for (const Stretch& beside : *other) {
-                const double from = std::max(stretch.from, beside.from);
-                const double to = std::min(stretch.to, beside.to);
+        for (const LinearRange& range : *one) {
+            if (!isWithin(range, wish)) continue;
+            for (const LinearRange& beside : *other) {
+                const double from = std::max(range.from, beside.from);
+                const double to = std::min(range.to, beside.to);
                 if (to - from <= sweep::leastStep) continue;
-                // Both are straight there: equal at both ends, they are equal between.
+                // Both sizes are linear here: equal at both ends means equal between.
                 for (const double width : {from, to}) {
-                    const Form size = sizeAt(*seen[i], stretch, demand.role, width);
-                    WishRow row;
-                    row.form = difference(size, sizeAt(*seen[i + 1], beside, demand.role, width));
-                    std::erase_if(row.form, [](const Term& term) { return std::abs(term.times) < 1e-12; });
-                    if (row.form.empty()) continue;
-                    row.least = row.most = 0;
-                    row.demand = index;
-                    row.spot = {seen[i]->variant,         stretch.band, width, demand.role,
-                                &seen[i]->row->profile(), {},           size};
-                    put(std::move(row));
+                    const LinearExpression size = sizeAt(*variants[i], range, wish.role, width);
+                    WishConstraint constraint;
+                    constraint.expression =
+                        difference(size, sizeAt(*variants[i + 1], beside, wish.role, width));
+                    std::erase_if(constraint.expression,
+                                  [](const Term& term) { return std::abs(term.coefficient) < 1e-12; });
+                    if (constraint.expression.empty()) continue;
+                    constraint.lower = constraint.upper = 0;
+                    constraint.wish = index;
+                    constraint.origin = {variants[i]->variant,         range.band, width, wish.role,
+                                         &variants[i]->row->profile(), {},         size};
+                    addConstraint(std::move(constraint));
                 }
             }
         }
     }
 }
 
-void Model::addZoom(std::size_t index, const Demand& demand) {
-    // Twice the size is had by zooming to `value`, wherever the page then is, if no size is more than half as
-    // many times any other: sufficient, and linear.
-    const double ratio = demand.value / 2 * (1 - demand.spare);
-    for (const Sight* each : variantsSeen()) {
-        const Sight& sight = *each;
-        const std::vector<Stretch>* stretches = stretchesOf(sight, demand.role);
-        if (stretches == nullptr) continue;
-        const std::size_t least = columns_++;
-        const std::size_t greatest = columns_++;
-        WishRow row;
-        row.demand = index;
-        row.spot = {sight.variant, 0, most_, demand.role, &sight.row->profile(), {}, {}};
-        row.form = {{greatest, 1}, {least, -ratio}};
-        row.most = -emitted * (1 + ratio);
-        put(row);
-        for (const Stretch& stretch : *stretches) {
-            for (const double width : {stretch.from, stretch.to}) {
-                const Form size = sizeAt(sight, stretch, demand.role, width);
-                row.spot.band = stretch.band;
-                row.spot.width = width;
-                row.spot.size = size;
-                row.least = 0;
-                row.most = unbounded;
-                row.form = difference(size, {{least, 1}});
-                put(row);
-                row.form = difference({{greatest, 1}}, size);
-                put(row);
+void Model::addZoom(std::size_t index, const Wish& wish) {
+    // At zoom z the page is laid out at width W / z, where its size may be smaller. Text is at least twice as
+    // large at zoom `value` if no size exceeds `value / 2` times any other one: a sufficient, linear
+    // condition.
+    const double ratio = wish.value / 2 * (1 - wish.tolerance);
+    for (const VariantGeometry* each : onePerVariant()) {
+        const VariantGeometry& geometry = *each;
+        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
+        if (ranges == nullptr) continue;
+        const std::size_t smallest = variableCount_++;
+        const std::size_t largest = variableCount_++;
+        WishConstraint constraint;
+        constraint.wish = index;
+        constraint.origin = {geometry.variant, 0, mostWidth_, wish.role, &geometry.row->profile(), {}, {}};
+        constraint.expression = {{largest, 1}, {smallest, -ratio}};
+        constraint.upper = -emitRounding * (1 + ratio);
+        addConstraint(constraint);
+        for (const LinearRange& range : *ranges) {
+            for (const double width : {range.from, range.to}) {
+                const LinearExpression size = sizeAt(geometry, range, wish.role, width);
+                constraint.origin.band = range.band;
+                constraint.origin.width = width;
+                constraint.origin.size = size;
+                constraint.lower = 0;
+                constraint.upper = infinity;
+                constraint.expression = difference(size, {{smallest, 1}});
+                addConstraint(constraint);
+                constraint.expression = difference({{largest, 1}}, size);
+                addConstraint(constraint);
             }
         }
     }
 }
 
-void Model::addPoints(const std::vector<std::string>& roles) {
-    for (const Sight* each : variantsSeen()) {
-        const Sight& sight = *each;
+void Model::addBandEnds(const std::vector<std::string>& roles) {
+    for (const VariantGeometry* each : onePerVariant()) {
+        const VariantGeometry& geometry = *each;
         for (const std::string& role : roles) {
-            const std::vector<Stretch>& stretches = *stretchesOf(sight, role);
-            for (std::size_t k = 0; k < stretches.size(); ++k) {
-                const Stretch& stretch = stretches[k];
-                if (stretch.to <= least_) continue;
+            const std::vector<LinearRange>& ranges = *rangesOf(geometry, role);
+            for (std::size_t k = 0; k < ranges.size(); ++k) {
+                const LinearRange& range = ranges[k];
+                if (range.to <= leastWidth_) continue;
                 const bool first =
-                    k == 0 || stretches[k - 1].band != stretch.band || stretches[k - 1].to <= least_;
-                const bool last = k + 1 == stretches.size() || stretches[k + 1].band != stretch.band;
+                    k == 0 || ranges[k - 1].band != range.band || ranges[k - 1].to <= leastWidth_;
+                const bool last = k + 1 == ranges.size() || ranges[k + 1].band != range.band;
                 const auto add = [&](double width, bool narrow) {
-                    const double follows = stretch.at(stretch.follows, width);
-                    points_.push_back({sight.variant, stretch.band, role, sizeAt(sight, stretch, role, width),
-                                       ramps_.nowIn(sight.variant, stretch.band, role, follows), narrow});
+                    const double followed = range.at(range.followed, width);
+                    bandEnds_.push_back(
+                        {geometry.variant, range.band, role, sizeAt(geometry, range, role, width),
+                         ramps_.currentSizeAt(geometry.variant, range.band, role, followed), narrow});
                 };
-                if (first) add(stretch.from, true);
-                if (last) add(stretch.to, false);
+                if (first) add(range.from, true);
+                if (last) add(range.to, false);
             }
         }
     }
 }
 
-RampsSought::Ends Model::endsOf(std::size_t variant, const std::string& role) const {
-    RampsSought::Ends ends;
-    for (const Sight& sight : sights_) {
-        if (sight.variant != variant) continue;
-        ends.assign(sight.row->bandCount(), std::nullopt);
-        for (const Stretch& stretch : *stretchesOf(sight, role)) {
-            if (stretch.to <= least_) continue;
-            // Whole widths read better, and a ramp may run a little beyond its band.
-            const double from = std::floor(stretch.at(stretch.follows, stretch.from));
-            const double to = std::ceil(stretch.at(stretch.follows, stretch.to));
-            auto& pair = ends[stretch.band];
+RampSet::Ends Model::bandWidths(std::size_t variant, const std::string& role) const {
+    RampSet::Ends ends;
+    for (const VariantGeometry& geometry : geometries_) {
+        if (geometry.variant != variant) continue;
+        ends.assign(geometry.row->bandCount(), std::nullopt);
+        for (const LinearRange& range : *rangesOf(geometry, role)) {
+            if (range.to <= leastWidth_) continue;
+            // Whole px are easier to read in the stylesheet; a ramp may extend slightly beyond its band.
+            const double from = std::floor(range.at(range.followed, range.from));
+            const double to = std::ceil(range.at(range.followed, range.to));
+            auto& pair = ends[range.band];
             if (!pair) pair = {from, to};
             pair = {std::min({pair->first, from, to}), std::max({pair->second, from, to})};
         }

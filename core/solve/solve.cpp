@@ -4,29 +4,30 @@
 #include <memory>
 #include <tuple>
 
-#include "project/wishing.h"
-#include "solve/alike.h"
-#include "solve/best.h"
+#include "project/role_wishes.h"
+#include "solve/bindings.h"
 #include "solve/conflict.h"
 #include "solve/model.h"
-#include "solve/proof.h"
+#include "solve/shared_ramps.h"
+#include "solve/solution.h"
 #include "solve/verify.h"
 
 namespace tenter::solve {
 
 namespace {
 
-/// Times that a wish is asked for with more to spare, where the row as laid out breaks it.
-constexpr int mostRounds = 12;
+/// Upper limit of rounds in which violated wishes get a larger tolerance.
+constexpr int maxRounds = 12;
 
-double spareFor(Kind kind) {
+/// Tolerance to add to a wish that the solved row violates when it is laid out.
+double toleranceStep(WishKind kind) {
     switch (kind) {
-        case Kind::Lines:
-        case Kind::Words:
-            return 0.0025;  // of a line
-        case Kind::LeastMeasure:
-        case Kind::MostMeasure:
-            return 0.0005;  // of the characters
+        case WishKind::Lines:
+        case WishKind::Words:
+            return 0.0025;  // share of a line
+        case WishKind::LeastMeasure:
+        case WishKind::MostMeasure:
+            return 0.0005;  // share of the characters
         default:
             return 0.01;  // px
     }
@@ -38,36 +39,37 @@ public:
            text::ParagraphStore& store, const Options& options)
         : project_(project),
           store_(store),
-          wishes_(project::wishesOf(project)),
-          demands_(demandsOf(project, wishes_)),
-          usual_(demandsOf(project, project::usualWishes(project))),
-          setting_(project, solvedTogether(project, wishes_, variants), store, options.profile),
-          ramps_(project, setting_.variants, rolesIn(demands_)) {
-        for (const std::string& role : rolesIn(demands_))
-            if (needsAlike(role)) makeAlike(role);
+          projectWishes_(project::effectiveWishes(project)),
+          wishes_(singleWishes(project, projectWishes_)),
+          defaults_(singleWishes(project, project::defaultWishes(project))),
+          prepared_(project, variantsToSolve(project, projectWishes_, variants), store, options.profile),
+          ramps_(project, prepared_.variants, rolesIn(wishes_)) {
+        for (const std::string& role : rolesIn(wishes_))
+            if (needsSharedRamps(role)) shareRamps(role);
     }
 
     Answer run() {
         Answer answer;
-        if (demands_.empty()) {
+        answer.variants = prepared_.variants;
+        if (wishes_.empty()) {
             answer.solved = project_;
             return answer;
         }
-        for (int round = 0; round < mostRounds;) {
-            const Model model(setting_, ramps_, wishes_, demands_);
-            const auto best = sizesOf(model);
-            if (!best) {
-                if (!giveFreedom(model)) return conflict(model);
+        for (int round = 0; round < maxRounds;) {
+            const Model model(prepared_, ramps_, projectWishes_, wishes_);
+            const auto solution = solutionOf(model);
+            if (!solution) {
+                if (!splitConflictingRamps(model)) return conflictAnswer(model);
                 continue;
             }
-            answer.solved = applied(*best);
-            answer.shared = shared();
-            answer.bindings = bindingsOf(model, demands_, *best);
-            const std::vector<std::size_t> broken = brokenBy(*answer.solved);
-            if (broken.empty()) return answer;
-            for (const std::size_t index : broken) {
-                demands_[index].spare += spareFor(demands_[index].kind);
-                if (round + 1 == mostRounds) answer.unkept.push_back(demands_[index]);
+            answer.solved = applied(*solution);
+            answer.sharedRamps = sharedRamps();
+            answer.bindings = bindingsOf(model, wishes_, *solution);
+            const std::vector<std::size_t> violated = violatedBy(*answer.solved);
+            if (violated.empty()) return answer;
+            for (const std::size_t index : violated) {
+                wishes_[index].tolerance += toleranceStep(wishes_[index].kind);
+                if (round + 1 == maxRounds) answer.violated.push_back(wishes_[index]);
             }
             ++round;
         }
@@ -75,222 +77,226 @@ public:
     }
 
 private:
-    static std::vector<std::string> rolesIn(const std::vector<Demand>& demands) {
+    static std::vector<std::string> rolesIn(const std::vector<Wish>& wishes) {
         std::vector<std::string> roles;
-        for (const Demand& demand : demands)
-            if (std::ranges::find(roles, demand.role) == roles.end()) roles.push_back(demand.role);
+        for (const Wish& wish : wishes)
+            if (std::ranges::find(roles, wish.role) == roles.end()) roles.push_back(wish.role);
         return roles;
     }
 
-    /// Bands whose type is to be the same, as far as ramps over the viewport's width can make it so.
-    [[nodiscard]] std::vector<AlikeBands> alikeOf(const std::string& role) const {
+    /// The bands that must share a ramp of `role`. None for locked roles, and none for ramps that follow the
+    /// card: variants have cards of different widths.
+    [[nodiscard]] std::vector<BandGroup> groupsOf(const std::string& role) const {
         if (isLocked(role)) return {};
-        std::vector<AlikeBands> alike = alikeBands(project_, demands_, role);
-        const bool byCard = std::ranges::any_of(setting_.rows, [&](const Setting::Row& row) {
+        const bool followsCard = std::ranges::any_of(prepared_.rows, [&](const PreparedVariants::Row& row) {
             for (std::size_t band = 0; band < row.row->bandCount(); ++band)
                 if (row.row->settings(band).text.find(role)->follow == project::Follow::Card) return true;
             return false;
         });
-        return byCard ? std::vector<AlikeBands>() : alike;
+        return followsCard ? std::vector<BandGroup>() : bandGroups(project_, wishes_, role);
     }
 
-    /// True if ramps that are to be one run between unlike widths.
-    [[nodiscard]] bool needsAlike(const std::string& role) const {
-        for (const AlikeBands& bands : alikeOf(role)) {
-            const auto widths = [&](const AlikeBands::Band& at) {
-                const RampSought& ramp = ramps_.in(at.variant, at.band, role);
-                return std::tuple(ramp.first == ramp.last, ramp.from.width, ramp.to.width);
+    /// True if ramps that must be equal have different end widths.
+    [[nodiscard]] bool needsSharedRamps(const std::string& role) const {
+        for (const BandGroup& group : groupsOf(role)) {
+            const auto endWidths = [&](const BandGroup::Member& at) {
+                const RampVariables& ramp = ramps_.in(at.variant, at.band, role);
+                return std::tuple(ramp.fromVariable == ramp.toVariable, ramp.from.width, ramp.to.width);
             };
-            for (const AlikeBands::Band& one : bands.bands)
-                if (widths(one) != widths(bands.bands.front())) return true;
+            for (const BandGroup::Member& one : group.members)
+                if (endWidths(one) != endWidths(group.members.front())) return true;
         }
         return false;
     }
 
-    void makeAlike(const std::string& role) {
-        const std::vector<AlikeBands> alike = alikeOf(role);
-        for (const std::size_t variant : setting_.variants)
-            ramps_.split(variant, role, alikeEnds(project_, alike, variant));
-        madeAlike_.push_back(role);
+    void shareRamps(const std::string& role) {
+        const std::vector<BandGroup> groups = groupsOf(role);
+        for (const std::size_t variant : prepared_.variants)
+            ramps_.split(variant, role, groupEnds(project_, groups, variant));
+        sharedRoles_.push_back(role);
     }
 
-    [[nodiscard]] project::Project applied(const Best& best) const {
-        project::Project solved = ramps_.applied(project_, best.sizes);
-        for (const std::string& role : madeAlike_)
-            sayOnce(solved, role);
+    [[nodiscard]] project::Project applied(const Solution& solution) const {
+        project::Project solved = ramps_.applied(project_, solution.sizes);
+        for (const std::string& role : sharedRoles_)
+            moveSizeToStyle(solved, role);
         return solved;
     }
 
-    [[nodiscard]] std::vector<SharedRamp> shared() const {
+    [[nodiscard]] std::vector<SharedRamp> sharedRamps() const {
         std::vector<SharedRamp> all;
-        for (const std::string& role : madeAlike_)
-            for (const AlikeBands& bands : alikeOf(role))
-                if (bands.unlike) all.push_back({role, bands.widths});
+        for (const std::string& role : sharedRoles_)
+            for (const BandGroup& group : groupsOf(role))
+                if (group.breakpointsDiffer) all.push_back({role, group.widths});
         return all;
     }
 
-    /// Where wishes conflict because bands share a ramp, gives each its own; false if that is not why.
-    bool giveFreedom(const Model& model) {
+    /// If wishes conflict because bands share a ramp, gives each band its own; false if that is not the
+    /// cause.
+    bool splitConflictingRamps(const Model& model) {
         if (isFeasible(model, ramps_)) return false;
-        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_, said());
+        const std::vector<bool> outside = wishesOutsideConflict(model, ramps_, wishes_, explicitWishes());
         std::vector<std::string> roles;
-        for (std::size_t i = 0; i < demands_.size(); ++i) {
+        for (std::size_t i = 0; i < wishes_.size(); ++i) {
             if (outside[i]) continue;
-            for (const std::string& role : {demands_[i].role, demands_[i].other})
+            for (const std::string& role : {wishes_[i].role, wishes_[i].other})
                 if (!role.empty() && !isLocked(role) && ramps_.canSplit(role)) roles.push_back(role);
         }
         for (const std::string& role : roles) {
             if (!ramps_.canSplit(role)) continue;
-            if (!alikeOf(role).empty()) {
-                makeAlike(role);
+            if (!groupsOf(role).empty()) {
+                shareRamps(role);
                 continue;
             }
-            for (const std::size_t variant : setting_.variants)
-                ramps_.split(variant, role, model.endsOf(variant, role));
+            for (const std::size_t variant : prepared_.variants)
+                ramps_.split(variant, role, model.bandWidths(variant, role));
         }
         return !roles.empty();
     }
 
     [[nodiscard]] bool isLocked(const std::string& role) const {
-        return std::ranges::any_of(demands_, [&](const Demand& demand) {
-            return demand.kind == Kind::Locked && demand.role == role;
-        });
+        return std::ranges::any_of(
+            wishes_, [&](const Wish& wish) { return wish.kind == WishKind::Locked && wish.role == role; });
     }
 
-    /// On the grid that is wished; without one as coarse as can be.
-    [[nodiscard]] std::optional<Best> sizesOf(const Model& model) const {
-        auto best = bestSizes(model, ramps_, *wishes_.aim, demands_, model.step());
-        if (!best && wishes_.grid->isZero() && isFeasible(model, ramps_))
-            best = bestSizes(model, ramps_, *wishes_.aim, demands_, model.step() / 10);
-        return best;
+    /// Sizes on the wished grid. Without one, on a coarse grid if possible, else on a finer one.
+    [[nodiscard]] std::optional<Solution> solutionOf(const Model& model) const {
+        auto solution = optimalSizes(model, ramps_, *projectWishes_.aim, wishes_, model.gridStep());
+        if (!solution && projectWishes_.grid->isZero() && isFeasible(model, ramps_))
+            solution = optimalSizes(model, ramps_, *projectWishes_.aim, wishes_, model.gridStep() / 10);
+        return solution;
     }
 
-    /// Lays the solved row out; the demands it breaks, by index.
-    std::vector<std::size_t> brokenBy(const project::Project& solved) {
-        std::vector<bool> broken(demands_.size(), false);
+    /// Lays out the solved row; returns the indices of the wishes that it violates.
+    std::vector<std::size_t> violatedBy(const project::Project& solved) {
+        std::vector<bool> violated(wishes_.size(), false);
         const auto note = [&](const std::vector<std::vector<sweep::Interval>>& widths) {
-            for (std::size_t i = 0; i < demands_.size(); ++i)
-                if (!widths[i].empty()) broken[i] = true;
+            for (std::size_t i = 0; i < wishes_.size(); ++i)
+                if (!widths[i].empty()) violated[i] = true;
         };
         const double least = project_.leastWidth;
         const double most = project_.mostWidth;
-        std::unique_ptr<layout::PreparedRow> before;
-        std::size_t variantBefore = 0;
-        for (const Setting::Row& row : setting_.rows) {
-            auto laid =
+        std::unique_ptr<layout::PreparedRow> previous;
+        std::size_t previousVariant = 0;
+        for (const PreparedVariants::Row& row : prepared_.rows) {
+            auto laidOut =
                 std::make_unique<layout::PreparedRow>(solved, row.variant, store_, row.row->profile());
-            note(brokenWidths(solved, *laid, demands_, withoutOf(project_, wishes_), least, most));
-            if (before && variantBefore != row.variant)
-                note(unequalWidths(*before, *laid, demands_, least, most));
-            before = std::move(laid);
-            variantBefore = row.variant;
+            note(violatedWidths(solved, *laidOut, wishes_, ignoredCards(project_, projectWishes_), least,
+                                most));
+            if (previous && previousVariant != row.variant)
+                note(unequalWidths(*previous, *laidOut, wishes_, least, most));
+            previous = std::move(laidOut);
+            previousVariant = row.variant;
         }
         std::vector<std::size_t> found;
-        for (std::size_t i = 0; i < demands_.size(); ++i)
-            if (broken[i]) found.push_back(i);
+        for (std::size_t i = 0; i < wishes_.size(); ++i)
+            if (violated[i]) found.push_back(i);
         return found;
     }
 
-    Answer conflict(const Model& model) {
+    Answer conflictAnswer(const Model& model) {
         Answer answer;
+        answer.variants = prepared_.variants;
         if (isFeasible(model, ramps_)) {
             answer.offGrid = true;
             return answer;
         }
-        const std::vector<bool> outside = outsideConflict(model, ramps_, demands_, said());
-        answer.conflict.byReserve = isByReserve(outside);
-        for (SharedRamp& one : shared())
-            if (isInConflict(Kind::SameInVariants, one.role, outside))
-                answer.shared.push_back(std::move(one));
-        const std::vector<const WishRow*> tightest = tightestRows(model, ramps_, outside);
-        for (std::size_t i = 0; i < demands_.size(); ++i) {
+        const std::vector<bool> outside = wishesOutsideConflict(model, ramps_, wishes_, explicitWishes());
+        answer.conflict.reserveOnly = isFeasibleWithoutReserve(outside);
+        for (SharedRamp& one : sharedRamps())
+            if (isInConflict(WishKind::SameInVariants, one.role, outside))
+                answer.sharedRamps.push_back(std::move(one));
+        const std::vector<const WishConstraint*> constraints = violatedConstraints(model, ramps_, outside);
+        for (std::size_t i = 0; i < wishes_.size(); ++i) {
             if (outside[i]) continue;
-            answer.conflict.demands.push_back(demands_[i]);
-            answer.conflict.loosenings.push_back(loosening(model, i, outside));
-            if (i < tightest.size() && tightest[i] != nullptr)
+            answer.conflict.wishes.push_back(wishes_[i]);
+            answer.conflict.relaxations.push_back(relaxation(model, i, outside));
+            if (i < constraints.size() && constraints[i] != nullptr)
                 answer.conflict.places.push_back(
-                    placeOf(model, demands_[i], tightest[i]->spot, tightest[i]->spot.bound));
+                    bindingAt(model, wishes_[i], constraints[i]->origin, constraints[i]->origin.bound));
         }
         return answer;
     }
 
-    [[nodiscard]] bool isInConflict(Kind kind, const std::string& role,
+    [[nodiscard]] bool isInConflict(WishKind kind, const std::string& role,
                                     const std::vector<bool>& outside) const {
-        for (std::size_t i = 0; i < demands_.size(); ++i)
-            if (!outside[i] && demands_[i].kind == kind && demands_[i].role == role) return true;
+        for (std::size_t i = 0; i < wishes_.size(); ++i)
+            if (!outside[i] && wishes_[i].kind == kind && wishes_[i].role == role) return true;
         return false;
     }
 
-    Loosening loosening(const Model& model, std::size_t index, const std::vector<bool>& outside) {
-        std::vector<bool> without(demands_.size(), false);
-        without[index] = true;
-        // If more than these conflict, what helps is told of these alone.
-        const bool others = !isFeasible(model, ramps_, without);
-        const auto canKeep = [&](const Demand& tried) {
-            return isFeasible(Model(model, index, tried), ramps_, others ? outside : std::vector<bool>());
+    Relaxation relaxation(const Model& model, std::size_t index, const std::vector<bool>& outside) {
+        std::vector<bool> removed(wishes_.size(), false);
+        removed[index] = true;
+        // If there is a second conflict, the relaxation is one that resolves this conflict alone.
+        const bool othersConflict = !isFeasible(model, ramps_, removed);
+        const auto feasibleWith = [&](const Wish& tried) {
+            return isFeasible(Model(model, index, tried), ramps_,
+                              othersConflict ? outside : std::vector<bool>());
         };
-        const auto hasSizes = [&](const Demand& tried) {
-            return others || sizesOf(Model(model, index, tried));
+        const auto hasSizes = [&](const Wish& tried) {
+            return othersConflict || solutionOf(Model(model, index, tried));
         };
-        Loosening least = leastLoosening(demands_[index], canKeep, hasSizes);
-        least.leavesOthers = others;
-        least.unnatural = isUnnatural(demands_[index], least);
-        return least;
+        Relaxation smallest = smallestRelaxation(wishes_[index], feasibleWith, hasSizes);
+        smallest.othersConflict = othersConflict;
+        smallest.unreadable = isUnreadable(wishes_[index], smallest);
+        return smallest;
     }
 
-    /// By demand, true for those that the person asked for.
-    [[nodiscard]] std::vector<bool> said() const {
-        std::vector<bool> said;
-        said.reserve(demands_.size());
-        for (const Demand& demand : demands_)
-            said.push_back(std::ranges::none_of(usual_, [&](const Demand& usual) {
-                return usual.kind == demand.kind && usual.role == demand.role &&
-                       usual.value == demand.value && usual.everywhere == demand.everywhere;
+    /// By wish, true for those that the user set, false for those that are defaults.
+    [[nodiscard]] std::vector<bool> explicitWishes() const {
+        std::vector<bool> isExplicit;
+        isExplicit.reserve(wishes_.size());
+        for (const Wish& wish : wishes_)
+            isExplicit.push_back(std::ranges::none_of(defaults_, [&](const Wish& usual) {
+                return usual.kind == wish.kind && usual.role == wish.role && usual.value == wish.value &&
+                       usual.everywhere == wish.everywhere;
             }));
-        return said;
+        return isExplicit;
     }
 
-    [[nodiscard]] bool isUnnatural(const Demand& wished, const Loosening& loosening) const {
-        const Demand& rather = loosening.demand;
-        if (rather.kind == Kind::LeastRatio) return wished.value >= 1 && (loosening.out || rather.value < 1);
-        return rather.kind == Kind::LeastSize && std::ranges::any_of(usual_, [&](const Demand& usual) {
-                   return usual.kind == Kind::LeastSize && usual.role == rather.role &&
-                          (loosening.out || rather.value < usual.value);
+    [[nodiscard]] bool isUnreadable(const Wish& wish, const Relaxation& relaxation) const {
+        const Wish& changed = relaxation.wish;
+        if (changed.kind == WishKind::LeastRatio)
+            return wish.value >= 1 && (relaxation.removed || changed.value < 1);
+        return changed.kind == WishKind::LeastSize && std::ranges::any_of(defaults_, [&](const Wish& usual) {
+                   return usual.kind == WishKind::LeastSize && usual.role == changed.role &&
+                          (relaxation.removed || changed.value < usual.value);
                });
     }
 
-    [[nodiscard]] bool isByReserve(const std::vector<bool>& outside) const {
-        if (*wishes_.reserve <= 0) return false;
-        project::Wishes bare = wishes_;
-        bare.reserve = 0;
-        return isFeasible(Model(setting_, ramps_, bare, demands_), ramps_, outside);
+    [[nodiscard]] bool isFeasibleWithoutReserve(const std::vector<bool>& outside) const {
+        if (*projectWishes_.reserve <= 0) return false;
+        project::Wishes withoutReserve = projectWishes_;
+        withoutReserve.reserve = 0;
+        return isFeasible(Model(prepared_, ramps_, withoutReserve, wishes_), ramps_, outside);
     }
 
     const project::Project& project_;
     text::ParagraphStore& store_;
-    project::Wishes wishes_;
-    std::vector<Demand> demands_;
-    std::vector<Demand> usual_;  ///< that hold if nothing is wished
-    Setting setting_;
-    RampsSought ramps_;
-    std::vector<std::string> madeAlike_;  ///< roles whose ramps were made common to bands that overlap
+    project::Wishes projectWishes_;
+    std::vector<Wish> wishes_;
+    std::vector<Wish> defaults_;  // wishes of a project that states none
+    PreparedVariants prepared_;
+    RampSet ramps_;
+    std::vector<std::string> sharedRoles_;  // roles whose overlapping bands got one ramp
 };
 
 }  // namespace
 
-project::Project loosened(const project::Project& project, const Loosening& loosening) {
-    project::Project eased = project;
-    if (loosening.out && loosening.demand.kind == Kind::Ratio) {
-        // No figure of a ratio asks nothing: it is unsaid.
-        for (project::RoleWishes& entry : eased.wishes->roles)
-            if (entry.role == loosening.demand.role) entry.ratio.reset();
-        project::dropEmptyWishes(eased);
-        return eased;
+project::Project relaxed(const project::Project& project, const Relaxation& relaxation) {
+    project::Project changed = project;
+    if (relaxation.removed && relaxation.wish.kind == WishKind::Ratio) {
+        // Every figure of a ratio is a wish, so there is none that cancels it: it is deleted.
+        for (project::RoleWishes& entry : changed.wishes->roles)
+            if (entry.role == relaxation.wish.role) entry.ratio.reset();
+        project::dropEmptyWishes(changed);
+        return changed;
     }
     project::Wishes more;
-    more.roles.push_back(asWish(loosening.demand, loosening.out));
-    eased.wishes = project::laidOn(project.wishes.value_or(project::Wishes()), more);
-    return eased;
+    more.roles.push_back(toRoleWishes(relaxation.wish, relaxation.removed));
+    changed.wishes = project::overlaid(project.wishes.value_or(project::Wishes()), more);
+    return changed;
 }
 
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,

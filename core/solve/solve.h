@@ -1,49 +1,51 @@
-// Ramps from wishes.
+// Font size ramps that satisfy a project's wishes at every viewport width.
 #pragma once
 
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "solve/demands.h"
-#include "solve/limits.h"
-#include "text/paragraph.h"
+#include "solve/size_bounds.h"
+#include "solve/wish.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::solve {
 
-/// Where a wish decides a size.
+/// A place where a wish limits a size.
 struct Binding {
-    Demand demand;
+    Wish wish;
     std::size_t variant = 0;
     std::size_t band = 0;
     double width = 0;  ///< viewport, CSS px
-    double size = 0;   ///< the role's there, CSS px
+    double size = 0;   ///< of the role there, CSS px; in a conflict, the bound
     const text::BreakProfile* profile = nullptr;
-    Witness by;
-    std::string word;                   ///< the last of the line that decides; empty if no copy does
-    std::optional<double> withShorter;  ///< what size three letters less in that word would allow, CSS px
+    LimitingText text;
+    bool isLower = false;  ///< the wish keeps the size from being smaller, not from being larger
+    std::string word;      ///< last word of the limiting line; empty if no line limits
+    std::optional<double> sizeWithShorterWord;  ///< the bound if that word had three letters fewer, CSS px
 };
 
-/// The least change of one wish that lets the conflict's others be kept.
-struct Loosening {
-    Demand demand;              ///< as it would have to be
-    bool out = false;           ///< only leaving it out helps
-    bool leavesOthers = false;  ///< wishes outside the conflict then conflict still
-    bool unnatural = false;     ///< type too small to read, or roles change places
+/// The smallest change of one wish that resolves a conflict.
+struct Relaxation {
+    Wish wish;                    ///< as changed
+    bool removed = false;         ///< no change of its figure is enough: it must be removed
+    bool othersConflict = false;  ///< another conflict remains afterwards
+    bool unreadable = false;  ///< the type would be too small to read, or smaller than a role it should lead
 };
 
+/// An irreducible infeasible subset of the wishes.
 struct Conflict {
-    std::vector<Demand> demands;        ///< the smallest set that cannot be kept together
-    std::vector<Loosening> loosenings;  ///< for each of them
-    bool byReserve = false;             ///< without room for longer copy they could be
-    std::vector<Binding> places;        ///< where they meet, for those that have a place
+    std::vector<Wish> wishes;             ///< cannot be satisfied together; without any one of them they can
+    std::vector<Relaxation> relaxations;  ///< for each of them
+    bool reserveOnly = false;             ///< without the reserve for longer text they could be satisfied
+    std::vector<Binding> places;          ///< where they conflict, for the wishes that have a place
 };
 
-/// The loosenings to choose from: those that end every conflict; if none does, those that end this one. None
-/// is unnatural.
-std::vector<Loosening> offered(const Conflict& conflict);
+/// The relaxations to offer: those that leave no other conflict; if there are none, those that resolve this
+/// one. Never an unreadable one.
+std::vector<Relaxation> usefulRelaxations(const Conflict& conflict);
 
-/// A ramp that bands of several variants share, which begin and end at other widths.
+/// One ramp for bands of several variants that start and end at different widths.
 struct SharedRamp {
     std::string role;
     sweep::Interval widths;  ///< viewport, CSS px
@@ -51,48 +53,31 @@ struct SharedRamp {
 
 struct Answer {
     std::optional<project::Project> solved;
+    std::vector<std::size_t> variants;  ///< that were solved, by index
     std::vector<Binding> bindings;
-    Conflict conflict;               ///< if there is no solution
-    bool offGrid = false;            ///< there are sizes, but none were found on the grid
-    std::vector<SharedRamp> shared;  ///< made because type is to be the same in every variant
-    std::vector<Demand> unkept;      ///< what the solved row breaks as laid out, all the same
+    Conflict conflict;                    ///< if the wishes conflict
+    bool offGrid = false;                 ///< sizes exist, but none were found on the grid
+    std::vector<SharedRamp> sharedRamps;  ///< for roles with the same size in every variant
+    std::vector<Wish> violated;           ///< wishes that the solved row still violates when it is laid out
 };
 
 struct Options {
-    const text::BreakProfile* profile = nullptr;  ///< null: all of them
+    const text::BreakProfile* profile = nullptr;  ///< null: the line-breaking rules of every engine
 };
 
-/// `project` with the loosening among its wishes.
-project::Project loosened(const project::Project& project, const Loosening& loosening);
+/// `project` with `relaxation` applied to its wishes.
+project::Project relaxed(const project::Project& project, const Relaxation& relaxation);
 
-/// Sizes for every role that cards use, in `variants` (indices), by the project's wishes. All variants at
-/// once share the ramps that the style says; some alone get theirs in the variant.
-/// Where bands share a ramp and wishes need it, each gets its own. If type is to be the same in every
-/// variant, all are solved, and bands that overlap get one ramp. What near to what is there means says
-/// solve/nearest.h; if a row has to grow as a whole by more than a sixth, its type is no guide, and the role
-/// with the most copy is brought to what browsers set copy at, if wishes allow. Sizes as large as can be keep
-/// at least half of the lead of one role over another, as a proportion.
+/// Sizes for every role that cards use, in `variants` (indices), that satisfy the project's wishes.
+///
+/// If all variants are solved, ramps of the style stay shared; otherwise the new ramps are set in the
+/// variants solved. A shared ramp is split into one per band only if the wishes need it. If a role must have
+/// the same size in every variant, all variants are solved, and overlapping bands get one ramp.
+///
+/// The aim `Nearest` minimises the NearnessObjective. If a row must grow by more than a sixth, its sizes are
+/// no guide, and the role with the most text starts at the browsers' default size if the wishes allow that.
+/// The aim `Largest` keeps at least half of one role's lead over another, as a proportion.
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options = {});
-
-/// A place that a sentence names, in `length` bytes from `start` on; none if it only stands for it.
-struct ToldPlace {
-    std::size_t start = 0, length = 0;
-    Binding at;
-    double width = 0;  ///< viewport that shows it, within the project's range, CSS px
-    std::string says;  ///< how it decides there
-};
-
-/// A sentence of an answer.
-struct Told {
-    std::string says;
-    std::vector<ToldPlace> places;
-};
-
-/// The answer, told.
-std::vector<Told> told(const project::Project& project, const Answer& answer);
-
-/// The same in sentences alone, one an entry.
-std::vector<std::string> sentences(const project::Project& project, const Answer& answer);
 
 }  // namespace tenter::solve

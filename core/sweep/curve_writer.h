@@ -1,4 +1,4 @@
-// Adding vertices to curves.
+// Adds vertices to curves.
 #pragma once
 
 #include <cmath>
@@ -7,7 +7,7 @@
 
 namespace tenter::sweep {
 
-/// Adds a vertex; one that lies between others on a straight line is left out.
+/// Adds a vertex. If the last vertex then lies on the straight line between its neighbours, it is replaced.
 inline void add(Curve& curve, double width, double value) {
     constexpr double same = 1e-10;
     const std::size_t count = curve.size();

@@ -1,4 +1,4 @@
-// What parts and cards measure over a range of viewport widths, as curves of straight pieces.
+// Measures of parts and cards over a range of viewport widths, as curves of straight pieces.
 #pragma once
 
 #include <vector>
@@ -13,26 +13,26 @@ struct Vertex {
     friend bool operator==(const Vertex&, const Vertex&) = default;
 };
 
-/// Vertices by rising width, joined by straight lines. At a jump two stand at one width: the value just below
-/// it, then the value just above.
+/// Vertices by rising width, joined by straight lines. A jump has two vertices at the same width: the value
+/// just below it, then the value just above.
 using Curve = std::vector<Vertex>;
 
-/// The curve's value at viewport width `width`; at a jump the lower side's, as a band holds its upper
-/// breakpoint. Outside the curve's widths the nearest value; 0 if it has none.
+/// The curve's value at viewport width `width` (CSS px). At a jump the value below, because a breakpoint
+/// belongs to the band below it. Outside the curve's widths its nearest value; 0 for an empty curve.
 double valueAt(const Curve& curve, double width);
 
-/// A text part has all but the slot's, a picture only those. CSS px, unless said otherwise. The measure is a
-/// quotient of straight lines: its curve is within 0.01 characters of it, or within 0.01 % of the most it is
-/// between two kinks, if that is more.
+/// The curves of one part, in CSS px unless stated. A picture has only the slot's curves, a text all others.
+/// The measure is a quotient of straight lines; its curve is accurate to 0.01 characters, or to 0.01 % of its
+/// largest value between two kinks if that is more.
 struct PartCurves {
     std::size_t card = 0;
     std::size_t part = 0;
     bool picture = false;
     Curve fontSize;
     Curve lineHeight;  ///< on the engine's grid
-    Curve measure;     ///< comfortable-line figure in characters
-    Curve lines;       ///< how many
-    Curve available;   ///< width lines are broken at
+    Curve measure;     ///< characters that fit on a line
+    Curve lines;       ///< line count
+    Curve available;   ///< width at which lines are broken
     Curve slotWidth;
     Curve slotHeight;  ///< on the engine's grid
 };
@@ -47,11 +47,12 @@ struct Curves {
     std::vector<PartCurves> parts;  ///< by card, then part
 };
 
-/// The curves of a row from `least` to `most` (CSS px) whose parts' pieces there are `pieces`, by card, then
-/// part. Heights stand on an engine's grid
-/// (`BreakProfile::stacked`, `lineHeight`, `extent`) and so climb in small steps: their vertices are read off
-/// layouts on both sides of every event, and of every width at which another card becomes the tallest of its
-/// line, and the straight line between is right within that grid.
+/// The curves of a row from `least` to `most` (CSS px). `pieces` are those of its parts there, by card, then
+/// part.
+///
+/// Heights are on the grid of an engine and so change in small steps. Their vertices are read from layouts on
+/// both sides of every event, and of every width at which another card becomes the tallest of its line of
+/// cards; the straight line between them is accurate to one step of the grid.
 Curves curvesOf(const layout::PreparedRow& row, const std::vector<PartPieces>& pieces, double least,
                 double most);
 

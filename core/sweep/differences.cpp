@@ -9,35 +9,35 @@ namespace tenter::sweep {
 
 namespace {
 
-/// Follows every part over rising widths.
-class Follower {
+/// Collects the differences of every part, width by width, rising.
+class DifferenceCollector {
 public:
-    explicit Follower(std::size_t rows) : layouts_(rows), lines_(rows) {}
+    explicit DifferenceCollector(std::size_t rows) : layouts_(rows), lines_(rows) {}
 
-    void at(const std::vector<const layout::PreparedRow*>& rows, double width) {
+    void lookAt(const std::vector<const layout::PreparedRow*>& rows, double width) {
         for (std::size_t i = 0; i < rows.size(); ++i)
             layout::layOut(*rows[i], width, layouts_[i]);
         const layout::Layout& first = layouts_.front();
         open_.resize(first.parts.size());
         for (std::size_t card = 0; card < first.cards.size(); ++card)
             for (std::size_t i = 0; i < first.cards[card].partCount; ++i)
-                follow(first.cards[card].firstPart + i, card, width);
+                compare(first.cards[card].firstPart + i, card, width);
     }
 
-    std::vector<Stretch> finish() {
-        for (auto& stretch : open_)
-            close(stretch);
-        std::sort(done_.begin(), done_.end(), [](const Stretch& a, const Stretch& b) {
+    std::vector<LineDifference> finish() {
+        for (auto& difference : open_)
+            close(difference);
+        std::sort(done_.begin(), done_.end(), [](const LineDifference& a, const LineDifference& b) {
             return std::tie(a.first, a.card, a.part) < std::tie(b.first, b.card, b.part);
         });
         return std::move(done_);
     }
 
 private:
-    void follow(std::size_t index, std::size_t card, double width) {
+    void compare(std::size_t index, std::size_t card, double width) {
         for (std::size_t i = 0; i < layouts_.size(); ++i)
             lines_[i] = layouts_[i].parts[index].lineCount;
-        std::optional<Stretch>& open = open_[index];
+        std::optional<LineDifference>& open = open_[index];
         const bool differs =
             std::any_of(lines_.begin(), lines_.end(), [&](auto count) { return count != lines_.front(); });
         if (differs && open && open->lines == lines_) {
@@ -45,18 +45,18 @@ private:
             return;
         }
         close(open);
-        if (differs) open = Stretch{width, width, card, layouts_.front().parts[index].index, lines_};
+        if (differs) open = LineDifference{width, width, card, layouts_.front().parts[index].index, lines_};
     }
 
-    void close(std::optional<Stretch>& open) {
+    void close(std::optional<LineDifference>& open) {
         if (open) done_.push_back(std::move(*open));
         open.reset();
     }
 
     std::vector<layout::Layout> layouts_;  // one for each row
     std::vector<std::uint32_t> lines_;
-    std::vector<std::optional<Stretch>> open_;  // one for each part
-    std::vector<Stretch> done_;
+    std::vector<std::optional<LineDifference>> open_;  // one for each part
+    std::vector<LineDifference> done_;
 };
 
 }  // namespace
@@ -72,26 +72,27 @@ std::vector<double> wholeWidths(double least, double most) {
     return widths;
 }
 
-std::vector<Stretch> lineDifferences(const std::vector<const layout::PreparedRow*>& rows, double least,
-                                     double most, const std::function<bool()>& goOn) {
+std::vector<LineDifference> lineDifferences(const std::vector<const layout::PreparedRow*>& rows, double least,
+                                            double most, const std::function<bool()>& goOn) {
     if (rows.size() < 2) return {};
-    Follower follower(rows.size());
+    DifferenceCollector collector(rows.size());
     for (const double width : wholeWidths(least, most)) {
         if (goOn && !goOn()) return {};
-        follower.at(rows, width);
+        collector.lookAt(rows, width);
     }
-    return follower.finish();
+    return collector.finish();
 }
 
-std::vector<Span> spansOf(const std::vector<Stretch>& stretches) {
-    std::vector<Span> spans;
-    std::vector<Span> all;
-    all.reserve(stretches.size());
-    for (const Stretch& stretch : stretches)
-        all.push_back({stretch.first, stretch.last});
-    std::sort(all.begin(), all.end(), [](const Span& a, const Span& b) { return a.first < b.first; });
-    for (const Span& span : all) {
-        // Between neighbouring whole widths nothing was laid out.
+std::vector<WidthRange> widthRangesOf(const std::vector<LineDifference>& differences) {
+    std::vector<WidthRange> spans;
+    std::vector<WidthRange> all;
+    all.reserve(differences.size());
+    for (const LineDifference& difference : differences)
+        all.push_back({difference.first, difference.last});
+    std::sort(all.begin(), all.end(),
+              [](const WidthRange& a, const WidthRange& b) { return a.first < b.first; });
+    for (const WidthRange& span : all) {
+        // No width between two neighbouring whole widths was laid out.
         if (!spans.empty() && span.first <= spans.back().last + 1)
             spans.back().last = std::max(spans.back().last, span.last);
         else

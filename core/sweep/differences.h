@@ -1,4 +1,4 @@
-// Where break profiles make another number of lines, over a range of widths.
+// Differences in line counts between break profiles, over a range of widths.
 #pragma once
 
 #include <cstdint>
@@ -9,33 +9,33 @@
 
 namespace tenter::sweep {
 
-/// Neighbouring widths at which one part has these numbers of lines, not all the same.
-struct Stretch {
-    double first = 0;                  ///< the narrowest, CSS px
-    double last = 0;                   ///< the widest
+/// A range of widths at which one part has different line counts under several profiles.
+struct LineDifference {
+    double first = 0;                  ///< the narrowest width, CSS px
+    double last = 0;                   ///< the widest width, CSS px
     std::size_t card = 0;              ///< in the project's cards
     std::size_t part = 0;              ///< in the card's parts
-    std::vector<std::uint32_t> lines;  ///< under each row compared, in their order
-    friend bool operator==(const Stretch&, const Stretch&) = default;
+    std::vector<std::uint32_t> lines;  ///< line counts, one for each compared row, in order
+    friend bool operator==(const LineDifference&, const LineDifference&) = default;
 };
 
-/// Neighbouring widths at which any part differs.
-struct Span {
+/// A range of viewport widths, both ends included.
+struct WidthRange {
     double first = 0;  ///< CSS px
     double last = 0;
-    friend bool operator==(const Span&, const Span&) = default;
+    friend bool operator==(const WidthRange&, const WidthRange&) = default;
 };
 
-/// Lays out at every whole width from `least` to `most` (CSS px) and at both of them. `rows` are one variant
-/// made ready under several profiles. Stretches come by their first width, then by card and part. `goOn` is
-/// asked before each width: on false everything is left off, and nothing is returned.
-std::vector<Stretch> lineDifferences(const std::vector<const layout::PreparedRow*>& rows, double least,
-                                     double most, const std::function<bool()>& goOn = {});
+/// The differences at `least`, at `most` (CSS px) and at every whole width between them, sorted by first
+/// width, card and part. `rows` are one variant prepared under several profiles. `goOn` is called before each
+/// width; if it returns false the search stops and the result is empty.
+std::vector<LineDifference> lineDifferences(const std::vector<const layout::PreparedRow*>& rows, double least,
+                                            double most, const std::function<bool()>& goOn = {});
 
-/// The widths of `stretches`, overlapping and neighbouring ones joined, rising.
-std::vector<Span> spansOf(const std::vector<Stretch>& stretches);
+/// The ranges of `differences`, rising; overlapping and neighbouring ranges are joined.
+std::vector<WidthRange> widthRangesOf(const std::vector<LineDifference>& differences);
 
-/// The widths that `lineDifferences` lays out at, rising. CSS px.
+/// The widths at which `lineDifferences` lays out, rising, CSS px.
 std::vector<double> wholeWidths(double least, double most);
 
 }  // namespace tenter::sweep

@@ -5,7 +5,7 @@
 
 namespace tenter::sweep {
 
-/// Adds every curve of `curves` that is on the engine's grid.
+/// Adds to `curves` every curve that is on the grid of the engine.
 void addHeights(const layout::PreparedRow& row, const std::vector<PartPieces>& pieces, double least,
                 double most, Curves& curves);
 

@@ -8,7 +8,7 @@ namespace tenter::sweep {
 
 namespace {
 
-/// How far a measure's curve may be from what it stands for: characters, or a share of them if that is more.
+/// Accuracy of a measure's curve: in characters, or as a share of the measure if that is more.
 constexpr double measureWithin = 0.01;
 constexpr double measureShare = 0.0001;
 
@@ -17,8 +17,8 @@ double measureAt(const Piece& piece, double width) {
     return advance > 0 ? piece.width.at(width - piece.from) * piece.graphemes / advance : 0;
 }
 
-/// A quotient of two straight lines, β / x + constant where x is the lower one. A chord from x₀ to x₁ is off
-/// by at most |β| (1/√x₀ − 1/√x₁)², so vertices even in 1/√x share that out evenly.
+/// Adds a quotient of two straight lines, β / x + constant, where x is the divisor. The error of a chord from
+/// x₀ to x₁ is at most |β| (1/√x₀ − 1/√x₁)², so vertices at equal steps of 1/√x give equal errors.
 void addMeasure(Curve& curve, const Piece& piece, double to) {
     const double start = measureAt(piece, piece.from);
     const double end = measureAt(piece, to);

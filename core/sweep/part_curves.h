@@ -1,11 +1,11 @@
-// The curves of a part that no card beside it changes.
+// The curves of a part that do not depend on neighbouring cards.
 #pragma once
 
 #include "sweep/curves.h"
 
 namespace tenter::sweep {
 
-/// Widths, sizes, measure and line counts; heights are left empty.
+/// The curves of widths, sizes, measure and line count; those of heights stay empty.
 PartCurves straightCurves(const PartPieces& pieces, std::size_t card, std::size_t part, bool picture);
 
 }  // namespace tenter::sweep

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <limits>
 
-#include "layout/across.h"
-#include "text/along.h"
+#include "layout/inline_sizes.h"
+#include "text/linear_lines.h"
 
 namespace tenter::sweep {
 
@@ -12,7 +12,7 @@ namespace {
 
 using units::Linear;
 
-/// Instead of a part's index: the card's content box.
+/// Instead of the index of a part: the content box of the card.
 constexpr std::size_t ofCard = std::numeric_limits<std::size_t>::max();
 
 class PieceWalk {
@@ -21,10 +21,10 @@ public:
         : row_(row), card_(card), part_(part), tightness_(tightness) {}
 
     PartPieces over(double least, double most) {
-        overBands(row_, least, most, [&](std::size_t index, double from, double to) {
+        walkBands(row_, least, most, [&](std::size_t index, double from, double to) {
             band_ = index;
             const layout::BandPlan& band = row_.band(index);
-            const layout::Across<Linear> across = layout::acrossAt(band, Linear(from, 1));
+            const layout::InlineSizes<Linear> across = layout::inlineSizesAt(band, Linear(from, 1));
             if (part_ == ofCard) return overCard(across, from, to);
             const layout::CardPlan& card = band.cards[card_];
             if (card.parts[part_].picture) return overPicture(band, card, across, from, to);
@@ -34,7 +34,7 @@ public:
     }
 
 private:
-    double overCard(const layout::Across<Linear>& across, double from, double to) {
+    double overCard(const layout::InlineSizes<Linear>& across, double from, double to) {
         Piece piece;
         piece.band = band_;
         piece.from = from;
@@ -45,22 +45,23 @@ private:
     }
 
     double overPicture(const layout::BandPlan& band, const layout::CardPlan& card,
-                       const layout::Across<Linear>& across, double from, double to) {
+                       const layout::InlineSizes<Linear>& across, double from, double to) {
         Piece piece;
         piece.band = band_;
         piece.from = from;
-        piece.width =
-            card.beside == static_cast<int>(part_) ? across.besideWidth : layout::pictureWidth(band, across);
+        piece.width = card.beside == static_cast<int>(part_) ? across.besidePictureWidth
+                                                             : layout::pictureWidth(band, across);
         piece.to = stride_.next(from, std::min(piece.width.until, across.cardContent.until), to);
         done_.pieces.push_back(piece);
         return piece.to;
     }
 
     double overText(const layout::BandPlan& band, const layout::PartPlan& plan,
-                    const layout::Across<Linear>& across, double from, double to) {
+                    const layout::InlineSizes<Linear>& across, double from, double to) {
         const text::Paragraph& paragraph = *plan.paragraph;
-        const layout::TextAcross<Linear> text = layout::textAcross(band.roles[plan.role], paragraph, across);
-        const text::LinesAlong& query = text.query;
+        const layout::TextInlineSizes<Linear> text =
+            layout::textInlineSizes(band.roles[plan.role], paragraph, across);
+        const text::LinearLineQuery& query = text.query;
         const auto clusters = static_cast<std::uint32_t>(paragraph.clusters().size());
         Piece piece;
         piece.band = band_;
@@ -78,21 +79,21 @@ private:
         return piece.to;
     }
 
-    /// Steps through `piece`, on which `query` is straight, from one line decision to the next.
-    void breakLines(const text::Paragraph& paragraph, const text::LinesAlong& query, Piece piece) {
+    /// Divides `piece`, on which `query` is straight, at the widths at which a line break changes.
+    void breakLines(const text::Paragraph& paragraph, const text::LinearLineQuery& query, Piece piece) {
         const double start = piece.from;
         const double to = piece.to;
         bool first = true;
         Stride stride;
         for (double at = start; at < to;) {
-            text::LinesAlong here = query;
+            text::LinearLineQuery here = query;
             here.size = straight(query.size, at - start);
             here.available = straight(query.available, at - start);
             here.letterSpacing = straight(query.letterSpacing, at - start);
             here.wordSpacing = straight(query.wordSpacing, at - start);
-            text::LineFollower follower(here.available, tightness_);
+            text::LinearLineCounter follower(here.available, tightness_);
             if (!paragraph.empty())
-                text::Breaker<Linear, text::LineFollower>(paragraph, here, follower).run();
+                text::Breaker<Linear, text::LinearLineCounter>(paragraph, here, follower).run();
             std::uint32_t lines = follower.lines();
             double until = follower.until();
             if (here.balance && !follower.overflows() && lines > 0)
@@ -110,7 +111,7 @@ private:
         close(piece, start, to);
     }
 
-    /// Ends `piece` at `to` and goes on from there; its measures are told from `start`.
+    /// Adds `piece` up to `to` and continues from there. Its lines start at `start`.
     void close(Piece& piece, double start, double to) {
         Piece done = piece;
         done.to = to;
@@ -123,7 +124,7 @@ private:
 
     static Linear straight(const Linear& line, double t) { return {line.at(t), line.slope}; }
 
-    void addTight(double from, double to, const text::LineFollower& follower) {
+    void addTight(double from, double to, const text::LinearLineCounter& follower) {
         if (follower.tightBefore() > 0) addTight({from, std::min(to, from + follower.tightBefore())});
         if (from + follower.tightPast() < to) addTight({from + follower.tightPast(), to});
     }
@@ -146,12 +147,12 @@ private:
 
 }  // namespace
 
-PartPieces followCard(const layout::PreparedRow& row, double least, double most) {
+PartPieces cardContentPieces(const layout::PreparedRow& row, double least, double most) {
     return PieceWalk(row, 0, ofCard, text::tightSlack).over(least, most);
 }
 
-PartPieces follow(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
-                  double most, double tightness) {
+PartPieces partPieces(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
+                      double most, double tightness) {
     return PieceWalk(row, card, part, tightness).over(least, most);
 }
 

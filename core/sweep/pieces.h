@@ -1,4 +1,4 @@
-// A row's parts as pieces of straight lines over viewport widths: the walk from event to event.
+// Divides viewport widths at events, so that a part's measures are straight lines between two events.
 #pragma once
 
 #include <algorithm>
@@ -12,21 +12,21 @@
 
 namespace tenter::sweep {
 
-/// Viewport widths between two, CSS px.
+/// A range of viewport widths, CSS px.
 struct Interval {
     double from = 0;
     double to = 0;
     friend bool operator==(const Interval&, const Interval&) = default;
 };
 
-/// Events nearer than this are one: no screen tells them apart, and the walk gets on. CSS px.
+/// Events closer than this are one event: no screen shows them apart. The smallest step of a walk. CSS px.
 inline constexpr double leastStep = 1e-9;
 
-/// Walks from event to event. Where lengths are so great that their rounding makes an event of every least
-/// step, each such step is twice the one before, so that a walk ends whatever the lengths are.
+/// The step from one event to the next. With very large lengths rounding can make every smallest step an
+/// event; then each step is twice the one before, so that a walk always ends.
 class Stride {
 public:
-    /// The width to go on from: `until` past `from` (CSS px), but at most `to`.
+    /// The width of the next event: `from` + `until`, at most `to`. CSS px.
     double next(double from, double until, double to) {
         least_ = until > least_ ? leastStep : 2 * least_;
         return std::min(to, from + std::max(until, least_));
@@ -36,47 +36,49 @@ private:
     double least_ = leastStep;
 };
 
-/// Walks the row's bands from `least` to `most` (CSS px): `step(band, from, to)` looks at widths past `from`
-/// of a band that ends at `to`, and says the width to go on from.
+/// Walks through the bands of a row from `least` to `most` (CSS px). `step(band, from, to)` handles widths
+/// past `from` in a band that ends at `to`, and returns the width at which the next step starts.
 template <class Step>
-void overBands(const layout::PreparedRow& row, double least, double most, Step&& step) {
+void walkBands(const layout::PreparedRow& row, double least, double most, Step&& step) {
     double from = least;
     for (std::size_t band = 0; band < row.bandCount(); ++band) {
         const std::optional<double> upTo = row.band(band).upTo;
         const bool last = band + 1 == row.bandCount() || !upTo;
         const double to = last ? most : std::min(most, *upTo);
-        // A band holds its upper breakpoint, so at the range's start it may hold that one width alone.
+        // A breakpoint belongs to the band below it. At the start of the range a band may consist of only
+        // that.
         while (from < to)
             from = step(band, from, to);
         if (last) break;
     }
 }
 
-/// Widths from `from` to `to` (CSS px, of one band) within which all of a part's measures across the page are
-/// straight lines, starting at `from`, and its number of lines stays.
+/// A range of widths within one band (CSS px) in which a part's inline measures are straight lines and its
+/// line count is constant. The lines start at `from`.
 struct Piece {
     double from = 0;
     double to = 0;
     std::size_t band = 0;
-    bool kink = true;       ///< false if only the number of lines differs from the piece before
-    units::Linear width;    ///< content width; of a picture its slot's
+    bool kink = true;       ///< false if only the line count differs from the piece before
+    units::Linear width;    ///< content width, or width of a picture's slot
     units::Linear size;     ///< font size
-    units::Linear advance;  ///< the whole text's on one line
+    units::Linear advance;  ///< of the whole text on one line
     std::uint32_t graphemes = 0;
     std::uint32_t lines = 0;
 };
 
 struct PartPieces {
     std::vector<Piece> pieces;    ///< rising, without gaps
-    std::vector<Interval> tight;  ///< where slack is under the share, rising, apart from one another
+    std::vector<Interval> tight;  ///< tight fits: ranges with less slack than asked, rising, without overlaps
 };
 
-/// Follows part `part` of card `card` from `least` to `most` (CSS px, least < most). Everything it steps to
-/// has a closed form: ends of ramps and of maxima, whole px of borders, and lines that begin or cease to fit.
-PartPieces follow(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
-                  double most, double tightness = text::tightSlack);
+/// The pieces of part `part` of card `card` from `least` to `most` (CSS px, least < most). Slack below
+/// `tightness` is a tight fit. Every event has a closed form: ends of ramps and of maximum widths, whole px
+/// of borders, and widths at which a line starts or stops to fit.
+PartPieces partPieces(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
+                      double most, double tightness = text::tightSlack);
 
-/// The same for the content box of cards, without text.
-PartPieces followCard(const layout::PreparedRow& row, double least, double most);
+/// The pieces of the content box of cards, without text.
+PartPieces cardContentPieces(const layout::PreparedRow& row, double least, double most);
 
 }  // namespace tenter::sweep

@@ -1,4 +1,4 @@
-// Wrap points: the viewport widths at which a part's number of lines changes, in closed form.
+// Wrap points: the viewport widths at which the line count of a text changes, in closed form.
 #pragma once
 
 #include <cstdint>
@@ -8,9 +8,9 @@
 
 namespace tenter::sweep {
 
-/// At `width` (CSS px) part `part` of card `card` has `below` lines just under it and `above` just over it. A
-/// band holds b₍ᵢ₋₁₎ < W ≤ bᵢ, so at a breakpoint `below` holds at the breakpoint itself and `above` just
-/// past it.
+/// A wrap point at `width` (CSS px): part `part` of card `card` has `below` lines just below it and `above`
+/// lines just above. Band i holds the widths b₍ᵢ₋₁₎ < W ≤ bᵢ, so at a breakpoint `below` is the count at the
+/// breakpoint itself.
 struct WrapPoint {
     double width = 0;
     std::size_t card = 0;
@@ -20,7 +20,7 @@ struct WrapPoint {
     friend bool operator==(const WrapPoint&, const WrapPoint&) = default;
 };
 
-/// A part's slack is under the share at every width between these.
+/// A range of widths at which a part has less slack than asked.
 struct TightFit {
     Interval widths;
     std::size_t card = 0;
@@ -34,7 +34,7 @@ std::vector<WrapPoint> wrapsOf(const PartPieces& pieces, std::size_t card, std::
 /// The row's wrap points from `least` to `most` (CSS px), by width, then card, then part.
 std::vector<WrapPoint> wrapPoints(const layout::PreparedRow& row, double least, double most);
 
-/// Puts wrap points in that order.
+/// Sorts by width, then card, then part.
 void sortWraps(std::vector<WrapPoint>& wraps);
 
 }  // namespace tenter::sweep

@@ -17,16 +17,16 @@ std::vector<Line> greedyLines(const Paragraph& paragraph, LineQuery query, const
     return lines;
 }
 
-bool areWithin(const std::vector<Line>& lines, double width) {
+bool allFit(const std::vector<Line>& lines, double width) {
     return std::all_of(lines.begin(), lines.end(),
-                       [&](const Line& line) { return line.width <= width + hair; });
+                       [&](const Line& line) { return line.width <= width + fitTolerance; });
 }
 
-bool isBalanced(const std::vector<Line>& lines, const LineQuery& query, std::size_t mostLines) {
-    return lines.size() >= 2 && lines.size() <= mostLines && areWithin(lines, query.available);
+bool canBeBalanced(const std::vector<Line>& lines, const LineQuery& query, std::size_t maxLines) {
+    return lines.size() >= 2 && lines.size() <= maxLines && allFit(lines, query.available);
 }
 
-/// The opportunity each line ends at; empty if one ends inside a word.
+/// The index of the opportunity at which each line ends; empty if a line ends inside a word.
 std::vector<std::uint32_t> endsOf(const Paragraph& paragraph, const std::vector<Line>& lines) {
     std::vector<std::uint32_t> ends;
     const auto& all = paragraph.opportunities();
@@ -40,22 +40,23 @@ std::vector<std::uint32_t> endsOf(const Paragraph& paragraph, const std::vector<
     return ends;
 }
 
-/// With so few places to break, the last of which is the end, the rule by width is used.
-bool isShort(const Paragraph& paragraph) {
+/// True for a paragraph with fewer than three opportunities besides its end: Chromium then balances it by
+/// width.
+bool hasFewOpportunities(const Paragraph& paragraph) {
     return paragraph.opportunities().size() < 4;
 }
 
-/// Decides at one width.
-struct AtOneWidth {
+/// Compares lines and penalties at one width.
+struct SingleWidthJudge {
     double available;
-    [[nodiscard]] bool fits(double width) const { return width <= available + hair; }
+    [[nodiscard]] bool fits(double width) const { return width <= available + fitTolerance; }
     [[nodiscard]] bool less(double a, double b) const { return a < b; }
 };
 
-/// Decides along a stretch of widths, and keeps for how long.
-class AlongWidths {
+/// Compares lines and penalties over a range of widths, and records how far the outcomes are valid.
+class RangeJudge {
 public:
-    explicit AlongWidths(const units::Linear& available) : lines_(available, 0) {}
+    explicit RangeJudge(const units::Linear& available) : lines_(available, 0) {}
     bool fits(const units::Linear& width) { return lines_.fits(width); }
     bool less(const units::Quadratic& a, const units::Quadratic& b) {
         const units::Order which = units::order(a, b);
@@ -65,31 +66,31 @@ public:
     [[nodiscard]] double until() const { return std::min(until_, lines_.until()); }
 
 private:
-    LineFollower lines_;
+    LinearLineCounter lines_;
     double until_ = std::numeric_limits<double>::infinity();
 };
 
-/// The least cost over all ways to break, line end by line end.
+/// Finds the line ends with the smallest total penalty, by dynamic programming over the opportunities.
 template <class Number, class Cost, class Judge>
-class LeastPenalty {
+class PenaltyMinimiser {
 public:
-    LeastPenalty(const Paragraph& paragraph, const LineQueryOf<Number>& query, Judge& judge)
+    PenaltyMinimiser(const Paragraph& paragraph, const LineQueryOf<Number>& query, Judge& judge)
         : paragraph_(paragraph),
           query_(query),
-          aLine_(4 * units::product(query.available, query.size)),
-          least_(paragraph.opportunities().size()),
-          from_(least_.size(), unreached) {
-        for (std::size_t end = 0; end < least_.size(); ++end)
+          linePenalty_(4 * units::product(query.available, query.size)),
+          smallest_(paragraph.opportunities().size()),
+          lineStart_(smallest_.size(), unreached) {
+        for (std::size_t end = 0; end < smallest_.size(); ++end)
             reach(end, judge);
     }
 
-    /// Empty if the paragraph's end is not reached.
+    /// Line ends, as indices into the opportunities; empty if no way of breaking fits.
     [[nodiscard]] std::vector<std::uint32_t> ends() const {
-        if (from_.back() == unreached) return {};
+        if (lineStart_.back() == unreached) return {};
         std::vector<std::uint32_t> chosen;
-        for (std::size_t end = from_.size() - 1;; end = from_[end] - 1) {
+        for (std::size_t end = lineStart_.size() - 1;; end = lineStart_[end] - 1) {
             chosen.push_back(static_cast<std::uint32_t>(end));
-            if (from_[end] == 0) break;
+            if (lineStart_[end] == 0) break;
         }
         std::reverse(chosen.begin(), chosen.end());
         return chosen;
@@ -102,20 +103,20 @@ private:
         const auto& ends = paragraph_.opportunities();
         const std::size_t lastWord = ends.size() - 2;
         for (std::size_t before = end + 1; before-- > 0;) {
-            // A line from after `before - 1` to `end`.
-            if (before > 0 && from_[before - 1] == unreached) continue;
+            // The line that starts after opportunity `before - 1` and ends at opportunity `end`.
+            if (before > 0 && lineStart_[before - 1] == unreached) continue;
             const std::uint32_t first = before == 0 ? 0 : ends[before - 1].cluster;
             const double correction = before == 0 ? 0 : ends[before - 1].startCorrection;
             const Number width = lineWidth(paragraph_, query_, first, correction, ends[end]);
             if (!judge.fits(width)) break;
             const Number spare = query_.available - width;
-            Cost cost = units::product(spare, spare) + aLine_;
-            if (before > 0) cost = least_[before - 1] + cost;
+            Cost cost = units::product(spare, spare) + linePenalty_;
+            if (before > 0) cost = smallest_[before - 1] + cost;
             if (end == lastWord) cost = cost + Cost(10000);
-            if (ends[end].kind == Opportunity::Kind::SoftHyphen) cost = cost + 0.5 * aLine_;
-            if (from_[end] == unreached || judge.less(cost, least_[end])) {
-                least_[end] = cost;
-                from_[end] = before;
+            if (ends[end].kind == Opportunity::Kind::SoftHyphen) cost = cost + 0.5 * linePenalty_;
+            if (lineStart_[end] == unreached || judge.less(cost, smallest_[end])) {
+                smallest_[end] = cost;
+                lineStart_[end] = before;
             }
             if (before > 0 && ends[before - 1].kind == Opportunity::Kind::Forced) break;
         }
@@ -123,16 +124,17 @@ private:
 
     const Paragraph& paragraph_;
     const LineQueryOf<Number>& query_;
-    Cost aLine_;
-    std::vector<Cost> least_;
-    std::vector<std::size_t> from_;
+    Cost linePenalty_;
+    std::vector<Cost> smallest_;
+    std::vector<std::size_t> lineStart_;
 };
 
-/// Up to where no way to break that has more lines than `ends` can cost less, whatever it is; 0 if that
-/// cannot be told so simply. The widths of m lines sum up to at most the whole text's, T, so they cost at
-/// least (m · available − T)² / m and m lines, which grows with m.
-double noMoreLinesUntil(const Paragraph& paragraph, const LinesAlong& query,
-                        const std::vector<std::uint32_t>& ends) {
+/// The end of the range, in CSS px past its start, in which no way of breaking with more lines than `ends`
+/// has a smaller penalty; 0 if this simple bound does not apply. The widths of m lines add up to at most T,
+/// the width of the whole text, so their penalty is at least (m · available − T)² / m plus m times the
+/// penalty of a line, which grows with m.
+double rangeWithoutMoreLines(const Paragraph& paragraph, const LinearLineQuery& query,
+                             const std::vector<std::uint32_t>& ends) {
     const auto& all = paragraph.opportunities();
     const bool plain = std::all_of(all.begin(), all.end(), [](const Opportunity& o) {
         return o.startCorrection == 0 && o.endCorrection == 0 && o.kind != Opportunity::Kind::SoftHyphen;
@@ -143,16 +145,16 @@ double noMoreLinesUntil(const Paragraph& paragraph, const LinesAlong& query,
         if (spacing.value < 0) return 0;
         if (spacing.slope < 0) until = std::min(until, -spacing.value / spacing.slope);
     }
-    const units::Quadratic aLine = 4 * units::product(query.available, query.size);
-    LineFollower follower(query.available, 0);
+    const units::Quadratic linePenalty = 4 * units::product(query.available, query.size);
+    LinearLineCounter counter(query.available, 0);
     units::Quadratic cost;
     LineStart start;
     for (const std::uint32_t end : ends) {
         const Opportunity& at = all[end];
         const units::Linear width = lineWidth(paragraph, query, start.cluster, start.correction, at);
-        if (!follower.fits(width)) return 0;
+        if (!counter.fits(width)) return 0;
         const units::Linear spare = query.available - width;
-        cost = cost + units::product(spare, spare) + aLine;
+        cost = cost + units::product(spare, spare) + linePenalty;
         if (end + 2 == all.size()) cost = cost + units::Quadratic(10000);
         start = {at.cluster, at.startCorrection};
     }
@@ -162,24 +164,25 @@ double noMoreLinesUntil(const Paragraph& paragraph, const LinesAlong& query,
                                 paragraph.words(0, last) * query.wordSpacing;
     const double more = static_cast<double>(ends.size()) + 1;
     const units::Linear spare = more * query.available - whole;
-    const units::Order roomy = units::order(units::Linear(0), spare);
-    const units::Order dearer = units::order(cost, (1 / more) * units::product(spare, spare) + more * aLine);
-    if (!roomy.less || !dearer.less) return 0;
-    return std::min({until, follower.until(), roomy.until, dearer.until});
+    const units::Order enoughRoom = units::order(units::Linear(0), spare);
+    const units::Order higherPenalty =
+        units::order(cost, (1 / more) * units::product(spare, spare) + more * linePenalty);
+    if (!enoughRoom.less || !higherPenalty.less) return 0;
+    return std::min({until, counter.until(), enoughRoom.until, higherPenalty.until});
 }
 
 }  // namespace
 
 std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const LineQuery& query,
-                                           const BreakProfile& profile, std::size_t mostLines) {
+                                           const BreakProfile& profile, std::size_t maxLines) {
     std::vector<Line> lines = greedyLines(paragraph, query, profile, query.available);
-    if (!isBalanced(lines, query, mostLines)) return {};
+    if (!canBeBalanced(lines, query, maxLines)) return {};
     std::vector<std::uint32_t> ends = endsOf(paragraph, lines);
     if (ends.empty()) return {};
     double low = 0;
     double high = query.available;
-    // Each step looks at lines laid within `high`: the widest of them is a width that is known to do. A width
-    // at which a word has to be cut does not, though its lines be as many.
+    // Bisection. The widest of the current lines is a width that is known to suffice. A width at which a word
+    // must be cut does not suffice, even with the same number of lines.
     while (true) {
         double widest = 0;
         for (const Line& line : lines)
@@ -189,7 +192,7 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
         const double middle = (low + high) / 2;
         std::vector<Line> tried = greedyLines(paragraph, query, profile, middle);
         std::vector<std::uint32_t> triedEnds = endsOf(paragraph, tried);
-        if (!triedEnds.empty() && triedEnds.size() <= ends.size() && areWithin(tried, middle)) {
+        if (!triedEnds.empty() && triedEnds.size() <= ends.size() && allFit(tried, middle)) {
             lines = std::move(tried);
             ends = std::move(triedEnds);
         } else {
@@ -199,23 +202,23 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
 }
 
 std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const LineQuery& query,
-                                             const BreakProfile& profile, std::size_t mostLines) {
+                                             const BreakProfile& profile, std::size_t maxLines) {
     const std::vector<Line> greedy = greedyLines(paragraph, query, profile, query.available);
-    if (!isBalanced(greedy, query, mostLines)) return {};
-    if (isShort(paragraph)) return balancedByWidth(paragraph, query, profile, mostLines);
-    AtOneWidth judge{query.available};
-    return LeastPenalty<double, double, AtOneWidth>(paragraph, query, judge).ends();
+    if (!canBeBalanced(greedy, query, maxLines)) return {};
+    if (hasFewOpportunities(paragraph)) return balancedByWidth(paragraph, query, profile, maxLines);
+    SingleWidthJudge judge{query.available};
+    return PenaltyMinimiser<double, double, SingleWidthJudge>(paragraph, query, judge).ends();
 }
 
-std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinesAlong& query, std::uint32_t greedy,
-                             std::size_t mostLines, double& until) {
-    if (greedy < 2 || greedy > mostLines || isShort(paragraph)) return greedy;
-    AlongWidths judge(query.available);
-    const LeastPenalty<units::Linear, units::Quadratic, AlongWidths> rule(paragraph, query, judge);
+std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinearLineQuery& query, std::uint32_t greedy,
+                             std::size_t maxLines, double& until) {
+    if (greedy < 2 || greedy > maxLines || hasFewOpportunities(paragraph)) return greedy;
+    RangeJudge judge(query.available);
+    const PenaltyMinimiser<units::Linear, units::Quadratic, RangeJudge> rule(paragraph, query, judge);
     const std::vector<std::uint32_t> ends = rule.ends();
     const auto lines = ends.empty() ? greedy : static_cast<std::uint32_t>(ends.size());
     if (lines == greedy)
-        if (const double holds = noMoreLinesUntil(paragraph, query, ends); holds > 0) {
+        if (const double holds = rangeWithoutMoreLines(paragraph, query, ends); holds > 0) {
             until = std::min(until, holds);
             return lines;
         }

@@ -1,29 +1,32 @@
-// Balanced lines: the two rules that engines use.
+// `text-wrap: balance`: the two rules that browser engines use.
 #pragma once
 
 #include <cstdint>
 #include <vector>
 
-#include "text/along.h"
+#include "text/linear_lines.h"
 #include "text/lines.h"
 
 namespace tenter::text {
 
-/// The narrowest width that needs no more lines than `query.available` does, if those are 2 to `mostLines`.
-/// Indices into `paragraph.opportunities()`, one for each line; empty: break greedily.
+/// Line ends at the narrowest width that needs no more lines than `query.available`, as indices into
+/// `paragraph.opportunities()`. Empty if the paragraph is broken greedily: with 1 line, or with more than
+/// `maxLines`. The rule of Firefox 153, measured.
 std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const LineQuery& query,
-                                           const BreakProfile& profile, std::size_t mostLines);
+                                           const BreakProfile& profile, std::size_t maxLines);
 
-/// The least sum over lines of (available − width)² + 4 · available · size, plus 10 000 for breaking before
-/// the last word, if greedy lines are 2 to `mostLines` and no word overflows. With fewer than three
-/// opportunities, by width. Measured in Chromium 156: 618 of 620 paragraphs.
+/// Line ends with the smallest total penalty, as indices into `paragraph.opportunities()`. A line's penalty
+/// is (available − width)² + 4 · available · size, plus 10 000 if it breaks before the last word. Empty if
+/// the paragraph is broken greedily: with 1 line, with more than `maxLines`, or if a word overflows. With
+/// fewer than three opportunities the rule is `balancedByWidth`. The rule of Chromium 156, measured: 618 of
+/// 620 paragraphs.
 std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const LineQuery& query,
-                                             const BreakProfile& profile, std::size_t mostLines);
+                                             const BreakProfile& profile, std::size_t maxLines);
 
-/// How many lines that rule makes along a stretch of widths on which greedy breaking makes `greedy`, none too
-/// wide. `until` is lowered to where that may change: costs are parabolas in the width, so it has a closed
-/// form.
-std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinesAlong& query, std::uint32_t greedy,
-                             std::size_t mostLines, double& until);
+/// The number of lines under `balancedByPenalty` over a range of widths in which greedy breaking makes
+/// `greedy` lines, none of which overflows. Lowers `until` to the end of the range in which the number is
+/// valid, in CSS px past its start; penalties are quadratic in the width, so that end has a closed form.
+std::uint32_t linesByPenalty(const Paragraph& paragraph, const LinearLineQuery& query, std::uint32_t greedy,
+                             std::size_t maxLines, double& until);
 
 }  // namespace tenter::text

@@ -15,7 +15,7 @@ namespace {
 
 constexpr char16_t lineFeed = u'\n';
 constexpr char16_t softHyphen = u'\u00AD';
-/// At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
+/// U+3000. At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
 constexpr char16_t ideographicSpace = u'\u3000';
 
 bool isWhite(char16_t unit) {
@@ -26,13 +26,13 @@ bool isIgnorable(char32_t character) {
     return u_hasBinaryProperty(static_cast<UChar32>(character), UCHAR_DEFAULT_IGNORABLE_CODE_POINT) != 0;
 }
 
-/// Spaces that HarfBuzz makes of U+0020 where a face lacks them.
+/// True for a space that HarfBuzz makes from U+0020 if the face lacks it.
 bool isMadeSpace(char32_t character) {
     return (character >= 0x2000 && character <= 0x200A) || character == 0x202F || character == 0x205F ||
            character == ideographicSpace;
 }
 
-/// `font-weight: bolder`. CSS Fonts 4 § 2.2.1.
+/// The weight that `font-weight: bolder` gives. CSS Fonts 4 § 2.2.1.
 double bolder(double weight) {
     if (weight < 350) return 400;
     if (weight < 550) return 700;
@@ -43,11 +43,16 @@ double bolder(double weight) {
 
 ParagraphBuilder::ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
                                    const BreakProfile& profile)
-    : copy_(copy), style_(style), fonts_(fonts), profile_(profile), text_(made_->text_) {}
+    : copy_(copy),
+      style_(style),
+      fonts_(fonts),
+      profile_(profile),
+      text_(made_->text_),
+      sources_(made_->sources_) {}
 
 std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     made_->rightToLeft_ = style_.rightToLeft;
-    made_->spacesLeastWidth_ = profile_.spacesLeastWidth();
+    made_->spacesMinContent_ = profile_.spacesMinContent();
     collectText();
     applyCase();
     findLevels();
@@ -59,28 +64,37 @@ std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     shapeHyphen();
     addOpportunities();
     const std::shared_ptr<Paragraph> made = made_;
-    // From here on the paragraph owns its builder, not the other way round.
+    // From here on the paragraph owns its builder (Paragraph::prepare), so the builder must not own the
+    // paragraph.
     made_ = std::shared_ptr<Paragraph>(std::shared_ptr<void>(), made.get());
     return made;
 }
 
-// White space collapses across runs; none is left beside a forced break or at either end. CSS Text 3 § 4.1.
+// White space collapses across runs, and is removed next to a forced break and at both ends of the paragraph.
+// CSS Text 3 § 4.1.
 void ParagraphBuilder::collectText() {
+    const auto add = [this](char16_t unit, std::size_t run, std::size_t at) {
+        text_.push_back(unit);
+        sources_.push_back({static_cast<std::uint32_t>(run), static_cast<std::uint32_t>(at)});
+    };
+    const auto dropLastSpace = [this] {
+        if (text_.empty() || text_.back() != u' ') return;
+        text_.pop_back();
+        sources_.pop_back();
+    };
+    std::size_t lastRunSize = 0;
     for (std::size_t run = 0; run < copy_.size(); ++run) {
         if (copy_[run].kind == project::Run::Kind::Break) {
-            if (!text_.empty() && text_.back() == u' ') {
-                text_.pop_back();
-                copyRun_.pop_back();
-            }
-            text_.push_back(lineFeed);
-            copyRun_.push_back(static_cast<std::uint16_t>(run));
+            dropLastSpace();
+            add(lineFeed, run, 0);
+            lastRunSize = 0;
             continue;
         }
         const std::u16string piece = toUtf16(copy_[run].text);
+        lastRunSize = piece.size();
         for (std::size_t i = 0; i < piece.size(); ++i) {
             if (!isWhite(piece[i])) {
-                text_.push_back(piece[i]);
-                copyRun_.push_back(static_cast<std::uint16_t>(run));
+                add(piece[i], run, i);
                 continue;
             }
             bool feed = false;
@@ -91,17 +105,13 @@ void ParagraphBuilder::collectText() {
                                  last < piece.size() && isIdeographic(piece[i - 1]) &&
                                  isIdeographic(codePointAt(piece, last));
             const bool redundant = text_.empty() || text_.back() == u' ' || text_.back() == lineFeed;
-            if (!dropped && !redundant) {
-                text_.push_back(u' ');
-                copyRun_.push_back(static_cast<std::uint16_t>(run));
-            }
+            if (!dropped && !redundant) add(u' ', run, i);
             i = last - 1;
         }
     }
-    if (!text_.empty() && text_.back() == u' ') {
-        text_.pop_back();
-        copyRun_.pop_back();
-    }
+    dropLastSpace();
+    sources_.push_back({static_cast<std::uint32_t>(copy_.empty() ? 0 : copy_.size() - 1),
+                        static_cast<std::uint32_t>(lastRunSize)});
 }
 
 void ParagraphBuilder::applyCase() {
@@ -110,27 +120,29 @@ void ParagraphBuilder::applyCase() {
                                 ? profile_.uppercase(text_, style_.language)
                                 : profile_.capitalize(text_, style_.language);
     std::u16string text;
-    std::vector<std::uint16_t> runs;
+    std::vector<CopyPosition> sources;
     std::uint32_t at = 0;
     const auto keepTo = [&](std::size_t end) {
         text.append(text_, at, end - at);
-        runs.insert(runs.end(), copyRun_.begin() + at, copyRun_.begin() + static_cast<long>(end));
+        sources.insert(sources.end(), sources_.begin() + at, sources_.begin() + static_cast<long>(end));
     };
     for (const CaseEdit& edit : edits) {
         keepTo(edit.begin);
         text += edit.by;
-        runs.insert(runs.end(), edit.by.size(), copyRun_[edit.begin]);
+        for (std::size_t i = 0; i < edit.by.size(); ++i)
+            sources.push_back(sources_[edit.begin + (edit.by.size() == edit.length ? i : 0)]);
         at = edit.begin + edit.length;
     }
     keepTo(text_.size());
+    sources.push_back(sources_.back());
     text_ = std::move(text);
-    copyRun_ = std::move(runs);
+    sources_ = std::move(sources);
 }
 
 void ParagraphBuilder::findLevels() {
     levels_.assign(text_.size(), style_.rightToLeft ? 1 : 0);
     const bool simple = !style_.rightToLeft && std::all_of(text_.begin(), text_.end(), [](char16_t unit) {
-        return unit < 0x0590;  // nothing below is written from right to left
+        return unit < 0x0590;  // no script below is written from right to left
     });
     if (simple || text_.empty()) return;
     UErrorCode status = U_ZERO_ERROR;
@@ -153,7 +165,7 @@ FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copy
         for (std::size_t i = 0; all && i < grapheme.size();) {
             const char32_t character = codePointAt(grapheme, i);
             all = isIgnorable(character) || face->has(character) ||
-                  // Engines draw their space for a no-break space that the face lacks, as HarfBuzz does.
+                  // If the face lacks a no-break space, engines draw its space instead, as HarfBuzz does.
                   (character == noBreakSpace && face->has(U' ')) ||
                   (profile_.composes() && face->composes(character)) ||
                   (profile_.makesSpaces() && isMadeSpace(character) && face->has(U' '));
@@ -185,22 +197,22 @@ void ParagraphBuilder::findFaces() {
     fallback_.resize(text_.size());
     graphemes_ = icuGraphemes(text_);
     std::vector<FontNote> lacked;
-    std::vector<char> drawsFirst(copy_.size(), 0);  // whether its first family draws any of the copy run
+    std::vector<char> drawsFirst(copy_.size(), 0);  // 1 if the first family draws any of the copy run
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
-        while (end < text_.size() && !graphemes_[end] && copyRun_[end] == copyRun_[begin])
+        while (end < text_.size() && !graphemes_[end] && copyRunOf(end) == copyRunOf(begin))
             ++end;
         if (text_[begin] != lineFeed) {
             bool fallback = false;
             const std::u16string_view grapheme = std::u16string_view(text_).substr(begin, end - begin);
-            const FacePtr face = faceFor(grapheme, copyRun_[begin], fallback);
+            const FacePtr face = faceFor(grapheme, copyRunOf(begin), fallback);
             for (std::size_t i = begin; i < end; ++i) {
                 faces_[i] = face;
                 fallback_[i] = fallback;
             }
-            const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRun_[begin]];
+            const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRunOf(begin)];
             const bool blank = text_[begin] == u' ' || text_[begin] == u'\u00A0';
-            if (!blank && !faces.empty() && face == faces.front()) drawsFirst[copyRun_[begin]] = 1;
+            if (!blank && !faces.empty() && face == faces.front()) drawsFirst[copyRunOf(begin)] = 1;
             if (fallback && !isNamed(face)) addLacked(lacked, grapheme, face);
         }
         begin = end;
@@ -208,7 +220,7 @@ void ParagraphBuilder::findFaces() {
     for (std::size_t i = 0; i < copy_.size(); ++i)
         for (FontNote& note : notesOfCopyRun[i]) {
             const std::vector<FacePtr>& faces = facesOfCopyRun_[i];
-            // A weight or style that no glyph asks for is not missed.
+            // A missing weight or style does not matter if no glyph uses it.
             if (drawsFirst[i] == 0 && !faces.empty() && note.family == faces.front()->family()) continue;
             if (std::ranges::find(made_->notes_, note) == made_->notes_.end())
                 made_->notes_.push_back(std::move(note));
@@ -239,7 +251,7 @@ void ParagraphBuilder::itemise() {
         const char32_t character = codePointAt(text_, i);
         const hb_script_t script = hb_unicode_script(unicode, character);
         if (script != HB_SCRIPT_COMMON && script != HB_SCRIPT_INHERITED) {
-            // Characters of no script of their own before the first one that has one go with it.
+            // Leading characters without a script of their own take the script of the first one that has one.
             if (current == HB_SCRIPT_COMMON)
                 std::fill(scripts.begin(), scripts.begin() + static_cast<long>(i), script);
             current = script;
@@ -294,12 +306,12 @@ double ParagraphBuilder::advance(const Item& item, std::uint32_t begin, std::uin
 }
 
 std::uint16_t ParagraphBuilder::runOf(std::size_t unit, const FacePtr& face) {
-    const std::pair<std::size_t, FacePtr> wanted{copyRun_[unit], face};
+    const std::pair<std::size_t, FacePtr> wanted{copyRunOf(unit), face};
     const auto known = std::find(runKeys_.begin(), runKeys_.end(), wanted);
     if (known != runKeys_.end()) return static_cast<std::uint16_t>(known - runKeys_.begin());
     runKeys_.push_back(wanted);
-    const project::Run& run = copy_[copyRun_[unit]];
-    const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRun_[unit]];
+    const project::Run& run = copy_[copyRunOf(unit)];
+    const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRunOf(unit)];
     const FacePtr strut = faces.empty() ? nullptr : faces.front();
     made_->runs_.push_back({face, run.kind, run.to, static_cast<bool>(fallback_[unit]), strut});
     made_->unlikeStruts_ = made_->unlikeStruts_ || strut != made_->strut_;
@@ -352,9 +364,9 @@ bool ParagraphBuilder::hasInk(std::uint32_t begin, std::uint32_t end) const {
     return false;
 }
 
-// One cluster of HarfBuzz's is one here, but for a ligature: a line may break within it, as at a soft hyphen
-// that it spans, so each of its graphemes takes an even share. CSS Fonts 4 leaves the share to the engine;
-// both do so.
+// Each HarfBuzz cluster becomes one cluster. A ligature becomes one for each of its graphemes, with an equal
+// share of the advance, because a line may break inside it, such as at a soft hyphen. CSS Fonts 4 leaves the
+// shares to the engine; Chromium and Firefox both use equal ones.
 void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::uint32_t end,
                                    std::uint32_t firstGlyph, double advance, bool unsafe) {
     std::vector<std::uint32_t> starts{begin};
@@ -364,14 +376,15 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
     std::size_t inked = 0;
     for (std::size_t i = 0; i + 1 < starts.size(); ++i)
         inked += hasInk(starts[i], starts[i + 1]) ? 1 : 0;
-    // Where nothing is shaped anew, a ligature across a soft hyphen stays before it whole (Firefox 153).
+    // An engine that does not reshape at breaks keeps a ligature across a soft hyphen whole, before the break
+    // (Firefox 153).
     const std::u16string_view spanned = std::u16string_view(text_).substr(begin, end - begin);
     const bool undivided =
         !profile_.reshapesAtBreaks() && spanned.find(softHyphen) != std::u16string_view::npos;
     const auto glyphs = static_cast<std::uint32_t>(made_->glyphs_.size());
     const bool rightToLeft = item.level % 2 != 0;
     for (std::size_t i = 0; i + 1 < starts.size(); ++i) {
-        // The glyphs go with the leftmost share, from whose edge they are placed.
+        // The glyphs belong to the leftmost share, because their positions are relative to its left edge.
         const bool leftmost = rightToLeft ? i + 2 == starts.size() : i == 0;
         Cluster cluster;
         cluster.begin = starts[i];
@@ -513,27 +526,27 @@ void ParagraphBuilder::addOpportunities() {
     }
     made_->opportunities_.push_back(
         opportunity(static_cast<std::uint32_t>(clusters.size()), Opportunity::Kind::Forced));
-    addEmergencies();
+    addOverflowOpportunities();
 }
 
-void ParagraphBuilder::correctEmergencies(Paragraph& paragraph) const {
-    for (Opportunity& cut : paragraph.emergencies_)
+void ParagraphBuilder::correctOverflowOpportunities(Paragraph& paragraph) const {
+    for (Opportunity& cut : paragraph.overflowOpportunities_)
         correct(cut);
 }
 
-// Where a word too wide for its line may be cut. CSS Text 3 § 5.5: at grapheme clusters.
-void ParagraphBuilder::addEmergencies() {
+// Opportunities inside words that are wider than the line. CSS Text 3 § 5.5: between grapheme clusters.
+void ParagraphBuilder::addOverflowOpportunities() {
     const std::vector<Cluster>& clusters = made_->clusters_;
     std::uint32_t begin = 0;
     for (const Opportunity& word : made_->opportunities_) {
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
-            // Not between a letter and its soft hyphen: both engines cut one letter earlier.
+            // Both engines cut before the letter that precedes a soft hyphen, not between the two.
             if (!graphemes_[clusters[i].begin] || text_[clusters[i].begin] == softHyphen) continue;
-            const bool rescue = profile_.rescuesBefore(text_, clusters[i].begin);
+            const bool always = profile_.breaksOverflowingWordBefore(text_, clusters[i].begin);
             Opportunity cut =
-                opportunity(i, rescue ? Opportunity::Kind::Rescue : Opportunity::Kind::Emergency);
+                opportunity(i, always ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap);
             cut.lineEnd = i;
-            made_->emergencies_.push_back(cut);
+            made_->overflowOpportunities_.push_back(cut);
         }
         begin = word.cluster;
     }

@@ -1,4 +1,5 @@
-// Makes paragraphs: copy → text → levels, faces, items → glyphs → clusters → opportunities.
+// Builds paragraphs: copy → text → bidirectional levels, faces, items → glyphs → clusters → break
+// opportunities.
 #pragma once
 
 #include <memory>
@@ -9,16 +10,18 @@
 
 namespace tenter::text {
 
+/// Builds one `Paragraph` from copy, style, fonts and break profile.
 class ParagraphBuilder {
 public:
     ParagraphBuilder(const project::Copy& copy, const ShapingStyle& style, Fonts& fonts,
                      const BreakProfile& profile);
     std::shared_ptr<Paragraph> build();
-    /// Works out what cutting words changes; few of them ever are cut, and each cut is shaped anew.
-    void correctEmergencies(Paragraph& paragraph) const;
+    /// Computes the changes of width at the overflow opportunities of `paragraph`, which this builder built.
+    /// Separate from `build`, because each of them needs shaping and few words are ever cut.
+    void correctOverflowOpportunities(Paragraph& paragraph) const;
 
 private:
-    /// Code units [begin, end) shaped in one go.
+    /// UTF-16 code units [begin, end) with one face, level and script: shaped in one call.
     struct Item {
         std::uint32_t begin = 0;
         std::uint32_t end = 0;
@@ -32,10 +35,10 @@ private:
     void applyCase();
     void findLevels();
     void findFaces();
-    /// True if the style itself names the face's family: what is drawn by it is as it was meant.
+    /// True if the style names the family of `face`; its glyphs are then no fallback.
     [[nodiscard]] bool isNamed(const FacePtr& face) const;
-    /// Notes that the family lacks `grapheme`, which `face` draws: by its script, so that copy of one script
-    /// is told once.
+    /// Adds a note that the family lacks `grapheme` and that `face` draws it. The note names the script, so
+    /// that there is one note for each script.
     void addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme, const FacePtr& face) const;
     void itemise();
     void shape(const Item& item);
@@ -44,33 +47,36 @@ private:
     void shapeBreak(const Item& item);
     void addSums();
     void addOpportunities();
-    void addEmergencies();
+    void addOverflowOpportunities();
     void shapeHyphen();
 
+    /// Index in the copy of the run that holds code unit `unit` of the text.
+    [[nodiscard]] std::size_t copyRunOf(std::size_t unit) const { return sources_[unit].run; }
     [[nodiscard]] bool hasInk(std::uint32_t begin, std::uint32_t end) const;
     [[nodiscard]] FacePtr faceFor(std::u16string_view grapheme, std::size_t copyRun, bool& fallback);
     [[nodiscard]] std::uint16_t runOf(std::size_t unit, const FacePtr& face);
     [[nodiscard]] Buffer shaped(const Item& item, std::uint32_t begin, std::uint32_t end) const;
     [[nodiscard]] double advance(const Item& item, std::uint32_t begin, std::uint32_t end) const;
-    /// Ends a line at cluster `cluster` and says what shaping anew to that break changes.
+    /// The opportunity before cluster `cluster`, with the change of width that reshaping to that break
+    /// causes.
     [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
     void correct(Opportunity& opportunity) const;
 
-    const project::Copy& copy_;
-    const ShapingStyle style_;  // a copy, since emergencies are shaped later
-    Fonts& fonts_;
+    const project::Copy& copy_;  // valid until `build` returns
+    const ShapingStyle style_;   // a copy, because overflow opportunities are corrected later
+    Fonts& fonts_;               // the same
     const BreakProfile& profile_;
     std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();
     std::u16string& text_;
-    std::vector<std::uint16_t> copyRun_;                // for each unit, its run of the copy
+    std::vector<CopyPosition>& sources_;                // for each unit and the end of the text
     std::vector<std::uint8_t> levels_;                  // for each unit
     std::vector<FacePtr> faces_;                        // for each unit
     std::vector<bool> fallback_;                        // for each unit
-    BreakMap graphemes_;                                // for each unit, whether a grapheme starts there
-    std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // what its manner may be drawn with
+    BreakMap graphemes_;                                // for each unit, true if a grapheme starts there
+    std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // for each run of the copy, its candidate faces
     std::vector<Item> items_;
     std::vector<std::pair<std::size_t, FacePtr>> runKeys_;
-    std::vector<bool> unsafe_;           // for each cluster: breaking before it changes glyphs around
+    std::vector<bool> unsafe_;           // for each cluster, true if a break before it changes glyphs
     std::vector<std::uint32_t> itemOf_;  // for each cluster
     std::vector<double> exact_;          // for each cluster, its advance in em
 };

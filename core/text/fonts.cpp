@@ -17,7 +17,7 @@
 #include "units/number.h"
 
 namespace tenter::text {
-/// A file that could serve a family.
+/// A font file of a family, with the weights and the slant it has.
 struct Candidate {
     std::filesystem::path file;
     unsigned index = 0;
@@ -29,8 +29,8 @@ struct Candidate {
 
 namespace {
 
-/// How far a candidate's weights are from `wanted`, by the order of CSS Fonts 4 § 5.2 step 4: between 400 and
-/// 500 heavier up to 500 first, below 400 lighter first, above 500 heavier first.
+/// Rank of a candidate's weights for the weight `wanted`; the smallest is the best. CSS Fonts 4 § 5.2 step 4:
+/// between 400 and 500, heavier weights up to 500 first; below 400, lighter first; above 500, heavier first.
 double weightDistance(const Candidate& candidate, double wanted) {
     if (wanted >= candidate.least && wanted <= candidate.most) return 0;
     const double nearest = wanted < candidate.least ? candidate.least : candidate.most;
@@ -46,7 +46,7 @@ double weightDistance(const Candidate& candidate, double wanted) {
 const Candidate* best(const std::vector<Candidate>& candidates, double weight, bool italic) {
     const Candidate* chosen = nullptr;
     auto cost = [&](const Candidate& c) {
-        // Of a variable font the font with all its weights, before one instance in the same file.
+        // A variable font with its whole range of weights ranks before an instance in the same file.
         return std::tuple(c.narrowOrWide, c.italic != italic, weightDistance(c, weight), c.least - c.most,
                           c.file, c.index);
     };
@@ -69,8 +69,7 @@ Candidate fromPattern(FcPattern* pattern, bool& usable, bool& variable) {
     FcPatternGetInteger(pattern, FC_SLANT, 0, &slant);
     FcPatternGetBool(pattern, FC_VARIABLE, 0, &isVariable);
     variable = isVariable == FcTrue;
-    // Upper bits of the index name an instance of a variable font; the variable font itself stands in the
-    // list too.
+    // The upper bits of the index name an instance of a variable font; the list also has the font itself.
     usable = variable || (index >> 16) == 0;
     candidate.index = static_cast<unsigned>(index & 0xFFFF);
     candidate.italic = slant != FC_SLANT_ROMAN;
@@ -97,7 +96,7 @@ std::string readWhole(const std::filesystem::path& file) {
     return std::move(bytes).str();
 }
 
-/// The big-endian number at byte `at` of a table; 0 if there is none.
+/// The big-endian 16-bit number at byte `at` of a font table; 0 if the table is shorter.
 unsigned twoBytes(hb_face_t* face, hb_tag_t table, unsigned at) {
     hb_blob_t* blob = hb_face_reference_table(face, table);
     unsigned length = 0;
@@ -111,7 +110,7 @@ unsigned twoBytes(hb_face_t* face, hb_tag_t table, unsigned at) {
     return value;
 }
 
-std::string spoken(double weight, bool italic) {
+std::string weightAndSlant(double weight, bool italic) {
     return "weight " + units::number(weight) + (italic ? " italic" : "");
 }
 
@@ -133,7 +132,7 @@ bool Face::composes(char32_t character) const {
     return (mark == 0 || has(mark)) && (has(letter) || composes(letter));
 }
 
-struct Fonts::Kept {
+struct Fonts::Cache {
     FcConfig* config = nullptr;
     std::vector<project::FontEntry> entries;
     std::filesystem::path folder;
@@ -171,8 +170,8 @@ struct Fonts::Kept {
         return found;
     }
 
-    /// The system family that stands for a generic one.
-    [[nodiscard]] std::string standIn(const std::string& generic) const {
+    /// The system's family for a generic one, such as `serif`.
+    [[nodiscard]] std::string systemFamilyFor(const std::string& generic) const {
         FcPattern* pattern = FcPatternCreate();
         FcPatternAddString(pattern, FC_FAMILY, reinterpret_cast<const FcChar8*>(generic.c_str()));
         FcPatternAddBool(pattern, FC_SCALABLE, FcTrue);
@@ -193,13 +192,13 @@ struct Fonts::Kept {
         const auto known = families.find(family);
         if (known != families.end()) return known->second;
         std::vector<Candidate> found = own(family);
-        if (found.empty()) found = listed(isGenericFamily(family) ? standIn(family) : family);
+        if (found.empty()) found = listed(isGenericFamily(family) ? systemFamilyFor(family) : family);
         return families.emplace(family, std::move(found)).first->second;
     }
 
     FacePtr load(const std::string& family, const Candidate& candidate, double weight) {
         const double served = std::clamp(weight, candidate.least, candidate.most);
-        // A face says which family it serves, and a generic one may be served by a file that has a name too.
+        // The key includes the family, because one file may serve a generic family and its own.
         const auto key = std::tuple(family, candidate.file, candidate.index, served);
         const auto known = faces.find(key);
         if (known != faces.end()) return known->second;
@@ -224,12 +223,12 @@ struct Fonts::Kept {
         face->index_ = candidate.index;
         face->weight_ = weight;
         face->italic_ = candidate.italic;
-        face->leastWeight_ = candidate.least;
-        face->mostWeight_ = candidate.most;
+        face->minWeight_ = candidate.least;
+        face->maxWeight_ = candidate.most;
         face->bytes_ = bytes;
         face->font_ = hb_font_create(hbFace);
         const bool readable = hb_face_get_glyph_count(hbFace) > 0;
-        // Finer than font units, since a variable font's advances are not whole in them.
+        // Finer than font units, because advances of a variable font are not whole numbers of font units.
         face->scale_ = hb_face_get_upem(hbFace) * 64.0;
         hb_font_set_scale(face->font_, static_cast<int>(face->scale_), static_cast<int>(face->scale_));
         if (hb_ot_var_has_data(hbFace)) {
@@ -250,45 +249,45 @@ struct Fonts::Kept {
     }
 };
 
-Fonts::Fonts() : kept_(std::make_unique<Kept>()) {
-    kept_->config = FcInitLoadConfigAndFonts();
+Fonts::Fonts() : cache_(std::make_unique<Cache>()) {
+    cache_->config = FcInitLoadConfigAndFonts();
 }
 
 Fonts::~Fonts() {
-    if (kept_->config != nullptr) FcConfigDestroy(kept_->config);
+    if (cache_->config != nullptr) FcConfigDestroy(cache_->config);
 }
 
 void Fonts::use(const std::vector<project::FontEntry>& entries, const std::filesystem::path& folder) {
-    if (kept_->entries == entries && kept_->folder == folder) return;
-    kept_->entries = entries;
-    kept_->folder = folder;
-    kept_->families.clear();
-    kept_->files.clear();
-    kept_->faces.clear();
-    kept_->fallbacks.clear();
+    if (cache_->entries == entries && cache_->folder == folder) return;
+    cache_->entries = entries;
+    cache_->folder = folder;
+    cache_->families.clear();
+    cache_->files.clear();
+    cache_->faces.clear();
+    cache_->fallbacks.clear();
 }
 
 std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, double weight, bool italic,
                                  std::vector<FontNote>* notes) {
     std::vector<FacePtr> found;
-    auto note = [&](const std::string& family, std::string says, bool moves = true) {
-        if (notes != nullptr) notes->push_back({family, std::move(says), moves});
+    auto note = [&](const std::string& family, std::string says, bool changesLines = true) {
+        if (notes != nullptr) notes->push_back({family, std::move(says), changesLines});
     };
     auto add = [&](const std::string& family, bool asked) {
-        const Candidate* candidate = best(kept_->candidates(family), weight, italic);
-        const FacePtr face = candidate != nullptr ? kept_->load(family, *candidate, weight) : nullptr;
+        const Candidate* candidate = best(cache_->candidates(family), weight, italic);
+        const FacePtr face = candidate != nullptr ? cache_->load(family, *candidate, weight) : nullptr;
         if (!face) {
-            // What is missed behind a family that serves changes nothing that is drawn.
+            // A missing family after one that exists changes nothing that is drawn.
             if (asked && found.empty() && !isGenericFamily(family))
-                note(family, candidate != nullptr ? "cannot be read from its file" : "not found");
+                note(family, candidate != nullptr ? "cannot be read from its file" : "was not found");
             return;
         }
         const bool first = found.empty();
         found.push_back(face);
         if (first && asked && (face->weight() != weight || face->italic() != italic))
             note(family,
-                 "has no " + spoken(weight, italic) + "; " + spoken(face->weight(), face->italic()) +
-                     " stands in",
+                 "has no " + weightAndSlant(weight, italic) + "; " +
+                     weightAndSlant(face->weight(), face->italic()) + " is used instead",
                  face->weight() != weight || face->italic());
     };
     for (const std::string& family : families)
@@ -299,8 +298,8 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
 
 FacePtr Fonts::fallback(char32_t character, const std::string& language, double weight, bool italic) {
     const auto key = std::tuple(character, language, weight, italic);
-    const auto known = kept_->fallbacks.find(key);
-    if (known != kept_->fallbacks.end()) return known->second;
+    const auto known = cache_->fallbacks.find(key);
+    if (known != cache_->fallbacks.end()) return known->second;
     FcPattern* pattern = FcPatternCreate();
     FcCharSet* set = FcCharSetCreate();
     FcCharSetAddChar(set, character);
@@ -310,10 +309,10 @@ FacePtr Fonts::fallback(char32_t character, const std::string& language, double 
     FcPatternAddBool(pattern, FC_COLOR, FcFalse);
     FcPatternAddDouble(pattern, FC_WEIGHT, FcWeightFromOpenTypeDouble(weight));
     FcPatternAddInteger(pattern, FC_SLANT, italic ? FC_SLANT_ITALIC : FC_SLANT_ROMAN);
-    FcConfigSubstitute(kept_->config, pattern, FcMatchPattern);
+    FcConfigSubstitute(cache_->config, pattern, FcMatchPattern);
     FcDefaultSubstitute(pattern);
     FcResult result = FcResultNoMatch;
-    FcFontSet* sorted = FcFontSort(kept_->config, pattern, FcTrue, nullptr, &result);
+    FcFontSet* sorted = FcFontSort(cache_->config, pattern, FcTrue, nullptr, &result);
     FacePtr face;
     for (int i = 0; sorted != nullptr && !face && i < sorted->nfont; ++i) {
         FcCharSet* has = nullptr;
@@ -324,13 +323,14 @@ FacePtr Fonts::fallback(char32_t character, const std::string& language, double 
         bool usable = false;
         bool variable = false;
         Candidate candidate = fromPattern(sorted->fonts[i], usable, variable);
-        face = kept_->load(family != nullptr ? reinterpret_cast<const char*>(family) : "", candidate, weight);
+        face =
+            cache_->load(family != nullptr ? reinterpret_cast<const char*>(family) : "", candidate, weight);
         if (face && !face->has(character)) face = nullptr;
     }
     if (sorted != nullptr) FcFontSetDestroy(sorted);
     FcCharSetDestroy(set);
     FcPatternDestroy(pattern);
-    return kept_->fallbacks.emplace(key, std::move(face)).first->second;
+    return cache_->fallbacks.emplace(key, std::move(face)).first->second;
 }
 
 std::vector<std::string> Fonts::families() const {
@@ -338,7 +338,7 @@ std::vector<std::string> Fonts::families() const {
     FcPattern* pattern = FcPatternCreate();
     FcPatternAddBool(pattern, FC_SCALABLE, FcTrue);
     FcObjectSet* objects = FcObjectSetBuild(FC_FAMILY, nullptr);
-    FcFontSet* set = FcFontList(kept_->config, pattern, objects);
+    FcFontSet* set = FcFontList(cache_->config, pattern, objects);
     for (int i = 0; set != nullptr && i < set->nfont; ++i) {
         FcChar8* family = nullptr;
         if (FcPatternGetString(set->fonts[i], FC_FAMILY, 0, &family) == FcResultMatch)
@@ -347,7 +347,7 @@ std::vector<std::string> Fonts::families() const {
     if (set != nullptr) FcFontSetDestroy(set);
     FcObjectSetDestroy(objects);
     FcPatternDestroy(pattern);
-    for (const project::FontEntry& entry : kept_->entries)
+    for (const project::FontEntry& entry : cache_->entries)
         names.insert(entry.family);
     return {names.begin(), names.end()};
 }

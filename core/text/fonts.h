@@ -1,4 +1,4 @@
-// Fonts: which file serves a family, weight and style, and what HarfBuzz needs of it.
+// Fonts: the file for a family, weight and style, opened for HarfBuzz.
 #pragma once
 
 #include <hb.h>
@@ -13,7 +13,7 @@
 
 namespace tenter::text {
 
-/// One face at one set of axis values: shapes text in font units.
+/// One face of a font file at one set of axis values. Text is shaped with it in font units.
 class Face {
 public:
     ~Face();
@@ -22,24 +22,30 @@ public:
 
     [[nodiscard]] const std::string& family() const { return family_; }
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
+    /// Index of the face in its file (a collection holds several).
     [[nodiscard]] unsigned index() const { return index_; }
-    [[nodiscard]] double weight() const { return weight_; }            ///< the weight asked for and served
-    [[nodiscard]] double leastWeight() const { return leastWeight_; }  ///< of the file's axis, or its own
-    [[nodiscard]] double mostWeight() const { return mostWeight_; }
+    [[nodiscard]] double weight() const {
+        return weight_;
+    }  ///< weight in use: the requested one, or the nearest
+    [[nodiscard]] double minWeight() const {
+        return minWeight_;
+    }  ///< of the weight axis, or the file's own weight
+    [[nodiscard]] double maxWeight() const { return maxWeight_; }
     [[nodiscard]] bool italic() const { return italic_; }
-    /// sfnt bytes (WOFF and WOFF2 decoded), for drawing and for the exported page.
+    /// The font as sfnt bytes (WOFF and WOFF2 decoded), for drawing and for the exported page.
     [[nodiscard]] const std::string& bytes() const { return *bytes_; }
-    /// HarfBuzz font, scaled to `unitsPerEm` × 64, axes set.
+    /// The HarfBuzz font, scaled to `unitsPerEm` × 64, with its axes set.
     [[nodiscard]] hb_font_t* font() const { return font_; }
-    [[nodiscard]] double scale() const { return scale_; }  ///< HarfBuzz units to one em
+    [[nodiscard]] double scale() const { return scale_; }  ///< HarfBuzz units in one em
     [[nodiscard]] double unitsPerEm() const { return scale_ / 64; }
     [[nodiscard]] double ascent() const { return ascent_; }    ///< em, above the baseline
     [[nodiscard]] double descent() const { return descent_; }  ///< em, below it, positive
-    /// True if the face asks neither for its typographic metrics (OS/2 fsSelection bit 7) nor for whole sizes
-    /// (head flags bit 3): FreeType then rounds ascent and descent up instead of to the nearest px.
+    /// True if FreeType rounds ascent and descent up instead of to the nearest px: the face sets neither
+    /// USE_TYPO_METRICS (OS/2 fsSelection bit 7) nor integer sizes (head flags bit 3).
     [[nodiscard]] bool roundsUp() const { return roundsUp_; }
+    /// True if the face has a glyph for `character`.
     [[nodiscard]] bool has(char32_t character) const;
-    /// True if the face has the letter and marks that `character` is made of, of which HarfBuzz makes it.
+    /// True if the face has the letter and the marks from which HarfBuzz composes `character`.
     [[nodiscard]] bool composes(char32_t character) const;
 
 private:
@@ -48,7 +54,7 @@ private:
     std::string family_;
     std::filesystem::path file_;
     unsigned index_ = 0;
-    double weight_ = 400, leastWeight_ = 400, mostWeight_ = 400;
+    double weight_ = 400, minWeight_ = 400, maxWeight_ = 400;
     bool italic_ = false;
     std::shared_ptr<const std::string> bytes_;
     hb_font_t* font_ = nullptr;
@@ -58,35 +64,37 @@ private:
 
 using FacePtr = std::shared_ptr<const Face>;
 
-/// What was asked of a family and what it had: a family not found, a weight or slant served by a neighbour.
+/// A difference between a requested font and the font in use: a family that was not found, or another weight
+/// or slant of it.
 struct FontNote {
     std::string family;
-    std::string says;
-    bool moves = true;  ///< false for letters that are only leaned, which widens none of them
+    std::string says;          ///< predicate of a sentence about the family, such as `was not found`
+    bool changesLines = true;  ///< false if letters are only slanted, which changes no width
     friend bool operator==(const FontNote&, const FontNote&) = default;
 };
 
-/// Finds faces: in the project's own font files first, then among the system's by fontconfig. Faces found
-/// once are kept.
+/// Finds faces, first in the project's font files, then in the system's through fontconfig. Caches what it
+/// finds.
 class Fonts {
 public:
     Fonts();
     ~Fonts();
-    /// Looks for the project's files in `folder`; forgets the faces of an earlier project.
+    /// Sets the project's font files, relative to `folder`, and drops the faces of an earlier project.
     void use(const std::vector<project::FontEntry>& entries, const std::filesystem::path& folder);
-    /// Every face of the family list that exists, in order, the nearest weight and slant of each, ending in a
-    /// default. CSS Fonts 4 § 5.2. Notes what was not found or had to be served by a neighbour, where that
+    /// The faces of the families that exist, in list order, each in the nearest weight and slant; the last is
+    /// a default. CSS Fonts 4 § 5.2. Adds a note to `notes` for each missing family, weight or slant that
     /// changes what is drawn.
     std::vector<FacePtr> find(const std::vector<std::string>& families, double weight, bool italic,
                               std::vector<FontNote>* notes = nullptr);
-    /// A system face that has `character`, for text none of the families can draw; null if none has.
+    /// A system face with a glyph for `character`, for text that no family of the list can draw; null if
+    /// there is none.
     FacePtr fallback(char32_t character, const std::string& language, double weight, bool italic);
-    /// Families that can be chosen, sorted: the project's, then the system's.
+    /// Names of the project's and the system's families, sorted.
     [[nodiscard]] std::vector<std::string> families() const;
 
 private:
-    struct Kept;
-    std::unique_ptr<Kept> kept_;
+    struct Cache;
+    std::unique_ptr<Cache> cache_;
 };
 
 }  // namespace tenter::text

@@ -7,12 +7,12 @@
 namespace tenter::text {
 namespace {
 
-/// Keeps lines broken at one width, with their slack.
-class LineKeeper {
+/// A policy for `Breaker` that stores lines broken at one width, with their slack.
+class LineCollector {
 public:
-    LineKeeper(const LineQuery& query, std::vector<Line>& lines) : query_(query), lines_(lines) {}
+    LineCollector(const LineQuery& query, std::vector<Line>& lines) : query_(query), lines_(lines) {}
 
-    [[nodiscard]] bool fits(double width) const { return width <= query_.available + hair; }
+    [[nodiscard]] bool fits(double width) const { return width <= query_.available + fitTolerance; }
 
     void line(const LineStart& start, const Opportunity& end, double width, double over) {
         Line line;
@@ -33,11 +33,11 @@ private:
 };
 
 void breakAt(const Paragraph& paragraph, const LineQuery& query, const std::vector<std::uint32_t>& ends,
-             LineKeeper& keeper) {
+             LineCollector& collector) {
     LineStart start;
     for (const std::uint32_t end : ends) {
         const Opportunity& at = paragraph.opportunities()[end];
-        keeper.line(start, at, lineWidth(paragraph, query, start.cluster, start.correction, at), 0);
+        collector.line(start, at, lineWidth(paragraph, query, start.cluster, start.correction, at), 0);
         start = {at.cluster, at.startCorrection};
     }
 }
@@ -68,19 +68,19 @@ double labelWidth(const Paragraph& paragraph, const LineQuery& query, double siz
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,
                 std::vector<Line>& lines) {
     if (paragraph.empty()) return;
-    LineKeeper keeper(query, lines);
-    Breaker<double, LineKeeper> breaker(paragraph, query, keeper);
+    LineCollector collector(query, lines);
+    Breaker<double, LineCollector> breaker(paragraph, query, collector);
     if (query.balance) {
         const std::vector<std::uint32_t> ends = profile.balanced(paragraph, query);
         if (!ends.empty()) {
-            // How many lines there are is decided by greedy breaking, so its slack is theirs.
+            // Greedy breaking decides the number of lines, so its smallest slack is the slack of every line.
             const std::size_t first = lines.size();
             breaker.run();
             double slack = 1;
             for (std::size_t i = first; i < lines.size(); ++i)
                 slack = std::min(slack, lines[i].slack);
             lines.resize(first);
-            breakAt(paragraph, query, ends, keeper);
+            breakAt(paragraph, query, ends, collector);
             for (std::size_t i = first; i < lines.size(); ++i)
                 lines[i].slack = slack;
             return;

@@ -1,4 +1,4 @@
-// Breaking a prepared paragraph into lines at one size and width.
+// Breaking a prepared paragraph into lines at a given font size and width.
 #pragma once
 
 #include <algorithm>
@@ -11,25 +11,26 @@
 
 namespace tenter::text {
 
-/// Lines with less slack than this share of their width are tight: engines and platforms may break there
-/// otherwise. Measured in Chromium 156 and Firefox 153: every difference of theirs lay within 0.15 %.
+/// The slack below which a line is a tight fit: another browser or platform may break it differently. A share
+/// of the line's width. Measured in Chromium 156 and Firefox 153: all their differences lay within 0.15 %.
 inline constexpr double tightSlack = 0.0025;
 
-/// A line: clusters [first, end) count for its width; [end, next) are spaces dropped at its end.
+/// One line. Clusters [first, end) count for its width; clusters [end, next) are the spaces removed at its
+/// end.
 struct Line {
     std::uint32_t first = 0;
     std::uint32_t end = 0;
     std::uint32_t next = 0;
-    bool hyphen = false;
-    double width = 0;  ///< CSS px, hyphen and corrections included
-    double slack = 1;  ///< how far this line is from breaking otherwise, as a share of its width; at most 1
+    bool hyphen = false;  ///< true if the line ends in a soft hyphen, which is drawn
+    double width = 0;     ///< CSS px, hyphen and corrections included
+    double slack = 1;  ///< smallest relative change of width at which the line breaks differently; at most 1
 };
 
-/// What lines depend on besides the paragraph. CSS px.
+/// The values that decide how a paragraph is broken into lines. CSS px.
 template <class Number>
 struct LineQueryOf {
-    Number size = 16;
-    Number available = 0;
+    Number size = 16;      ///< font size
+    Number available = 0;  ///< the width lines are broken at
     Number letterSpacing = 0;
     Number wordSpacing = 0;
     project::OverflowWrap overflowWrap = project::OverflowWrap::Normal;
@@ -37,7 +38,7 @@ struct LineQueryOf {
 };
 using LineQuery = LineQueryOf<double>;
 
-/// Width in CSS px of a line from cluster `first` (with that start's correction in em) to opportunity `at`.
+/// Width in CSS px of the line from cluster `first` to opportunity `at`; `startCorrection` is in em.
 template <class Number>
 Number lineWidth(const Paragraph& paragraph, const LineQueryOf<Number>& query, std::uint32_t first,
                  double startCorrection, const Opportunity& at) {
@@ -53,31 +54,32 @@ Number lineWidth(const Paragraph& paragraph, const LineQueryOf<Number>& query, s
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,
                 std::vector<Line>& lines);
 
-/// The paragraph on one line per forced break: max-content width, CSS px. CSS Sizing 3 § 5.1.
+/// Max-content width in CSS px: the widest line if lines end at forced breaks only. CSS Sizing 3 § 5.1.
 template <class Number>
 Number maxContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) {
     Number widest = 0;
     std::uint32_t first = 0;
     for (const Opportunity& end : paragraph.opportunities()) {
         if (end.kind != Opportunity::Kind::Forced) continue;
-        widest = units::greater(widest, lineWidth(paragraph, query, first, 0, end));
+        widest = units::max(widest, lineWidth(paragraph, query, first, 0, end));
         first = end.cluster;
     }
     return widest;
 }
 
-/// The same of a box that shrinks to a label of font size `size`, as the engine's grids make it.
+/// Max-content width in CSS px of a label at font size `size`, with the engine's rounding of sizes and
+/// advances: the width of a box that shrinks to its label.
 double labelWidth(const Paragraph& paragraph, const LineQuery& query, double size,
                   const BreakProfile& profile);
 
-/// Its widest word: min-content width, CSS px. CSS Sizing 3 § 5.1.
+/// Min-content width in CSS px: the widest word. CSS Sizing 3 § 5.1.
 template <class Number>
 Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) {
     Number widest = 0;
     std::uint32_t first = 0;
     double correction = 0;
     auto word = [&](const Opportunity& end) {
-        widest = units::greater(widest, lineWidth(paragraph, query, first, correction, end));
+        widest = units::max(widest, lineWidth(paragraph, query, first, correction, end));
         first = end.cluster;
         correction = end.startCorrection;
     };
@@ -86,17 +88,18 @@ Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
             word(end);
         return widest;
     }
-    // Only `anywhere` lets a word's cuts count for the narrowest width. CSS Text 3 § 5.5.
+    // Breaks inside words count for min-content with `anywhere` only, not with `break-word`. CSS Text 3
+    // § 5.5.
     LineQueryOf<Number> cutting = query;
-    if (!paragraph.spacesLeastWidth()) cutting.letterSpacing = Number(0);
+    if (!paragraph.spacesMinContent()) cutting.letterSpacing = Number(0);
     auto piece = [&](const Opportunity& end) {
-        widest = units::greater(widest, lineWidth(paragraph, cutting, first, correction, end));
+        widest = units::max(widest, lineWidth(paragraph, cutting, first, correction, end));
         first = end.cluster;
         correction = end.startCorrection;
     };
-    auto cut = paragraph.emergencies().begin();
+    auto cut = paragraph.overflowOpportunities().begin();
     for (const Opportunity& end : paragraph.opportunities()) {
-        for (; cut != paragraph.emergencies().end() && cut->cluster < end.cluster; ++cut)
+        for (; cut != paragraph.overflowOpportunities().end() && cut->cluster < end.cluster; ++cut)
             piece(*cut);
         piece(end);
     }

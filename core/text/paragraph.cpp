@@ -4,7 +4,6 @@
 
 #include "text/builder.h"
 #include "text/unicode.h"
-#include "units/number.h"
 
 namespace tenter::text {
 
@@ -12,18 +11,20 @@ std::shared_ptr<const Paragraph> Paragraph::prepare(const project::Copy& copy, c
                                                     Fonts& fonts, const BreakProfile& profile) {
     const auto builder = std::make_shared<ParagraphBuilder>(copy, style, fonts, profile);
     const std::shared_ptr<Paragraph> made = builder->build();
-    made->finish_ = [builder](Paragraph& paragraph) { builder->correctEmergencies(paragraph); };
+    made->correctOverflow_ = [builder](Paragraph& paragraph) {
+        builder->correctOverflowOpportunities(paragraph);
+    };
     return made;
 }
 
-const std::vector<Opportunity>& Paragraph::emergencies() const {
-    std::call_once(finished_, [this] {
-        if (!finish_) return;
-        // Nobody has seen the emergencies yet, so that the paragraph is as constant as ever.
-        finish_(const_cast<Paragraph&>(*this));
-        finish_ = nullptr;
+const std::vector<Opportunity>& Paragraph::overflowOpportunities() const {
+    std::call_once(corrected_, [this] {
+        if (!correctOverflow_) return;
+        // The cast is safe: nobody can have read these opportunities before this call.
+        correctOverflow_(const_cast<Paragraph&>(*this));
+        correctOverflow_ = nullptr;
     });
-    return emergencies_;
+    return overflowOpportunities_;
 }
 
 std::size_t Paragraph::forcedLines() const {
@@ -37,31 +38,20 @@ std::string Paragraph::utf8(std::uint32_t first, std::uint32_t end) const {
     return from < to ? toUtf8(std::u16string_view(text_).substr(from, to - from)) : std::string();
 }
 
-ParagraphPtr ParagraphStore::get(const project::Copy& copy, const ShapingStyle& style,
-                                 const BreakProfile& profile) {
-    std::string key(profile.name());
-    auto add = [&key](std::string_view piece) {
-        key += '\x1f';
-        key += piece;
-    };
-    for (const std::string& family : style.family)
-        add(family);
-    add(units::number(style.weight));
-    add(style.language);
-    key += {'\x1e',
-            static_cast<char>('0' + style.italic),
-            static_cast<char>('0' + static_cast<int>(style.letterCase)),
-            static_cast<char>('0' + style.ligatures),
-            static_cast<char>('0' + style.softHyphens),
-            static_cast<char>('0' + style.rightToLeft)};
-    for (const project::Run& run : copy) {
-        key += static_cast<char>('0' + static_cast<int>(run.kind));
-        add(run.text);
-        add(run.to);
-    }
-    ParagraphPtr& kept = kept_[key];
-    if (!kept) kept = Paragraph::prepare(copy, style, fonts_, profile);
-    return kept;
+CopyPosition Paragraph::sourceOf(std::uint32_t unit) const {
+    return sources_[std::min<std::size_t>(unit, text_.size())];
+}
+
+std::uint32_t Paragraph::unitAt(CopyPosition position) const {
+    const auto at = std::ranges::lower_bound(sources_.begin(), sources_.end() - 1, position);
+    return static_cast<std::uint32_t>(at - sources_.begin());
+}
+
+std::size_t Paragraph::memory() const {
+    const auto bytes = [](const auto& list) { return list.capacity() * sizeof(*list.data()); };
+    return sizeof(Paragraph) + bytes(text_) + bytes(sources_) + bytes(clusters_) + bytes(glyphs_) +
+           bytes(runs_) + bytes(opportunities_) + bytes(overflowOpportunities_) + bytes(ems_) +
+           bytes(letters_) + bytes(words_) + bytes(graphemes_);
 }
 
 }  // namespace tenter::text

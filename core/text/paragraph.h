@@ -50,15 +50,22 @@ struct Cluster {
 
 /// A place where a line may or must end: before cluster `cluster`.
 struct Opportunity {
-    /// Emergency: cuts a word that may be cut; Rescue: breaks one that may not, where it alone exceeds its
-    /// line.
-    enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, Emergency, Rescue };
+    /// OverflowWrap: inside a word that `overflow-wrap` allows to be cut. OverflowingWord: inside any word
+    /// that is wider than its line.
+    enum class Kind : std::uint8_t { Space, Plain, SoftHyphen, Forced, OverflowWrap, OverflowingWord };
     std::uint32_t cluster = 0;  ///< first cluster of the next line
     std::uint32_t lineEnd = 0;  ///< one past the last cluster of this line that counts for fit
     Kind kind = Kind::Space;
     float endCorrection = 0;    ///< em, added to a line that ends here (kerning undone, a hyphen's advance)
     float startCorrection = 0;  ///< em, added to a line that starts here
     std::uint8_t endLetterUnits = 0;  ///< letter spacing added with the hyphen
+};
+
+/// A place in the copy that a paragraph was made from.
+struct CopyPosition {
+    std::uint32_t run = 0;   ///< index in the copy
+    std::uint32_t unit = 0;  ///< UTF-16 code units from the start of that run's text; 0 in a forced break
+    friend auto operator<=>(const CopyPosition&, const CopyPosition&) = default;
 };
 
 /// What decides a paragraph's shaping; sizes and widths do not.
@@ -82,20 +89,28 @@ public:
 
     [[nodiscard]] const std::u16string& text() const { return text_; }
     [[nodiscard]] const std::vector<Cluster>& clusters() const { return clusters_; }
+    /// The place in the copy that code unit `unit` of `text()` comes from. White space that collapses stands
+    /// for its first character, and all characters that case mapping makes of one for that one. At the end of
+    /// `text()`, the end of the copy.
+    [[nodiscard]] CopyPosition sourceOf(std::uint32_t unit) const;
+    /// The code unit of `text()` that shows the place in the copy; where that place is not shown, as in white
+    /// space that collapses, the next one that is. The size of `text()` past the last.
+    [[nodiscard]] std::uint32_t unitAt(CopyPosition position) const;
     [[nodiscard]] const std::vector<Glyph>& glyphs() const { return glyphs_; }
     [[nodiscard]] const std::vector<ShapedRun>& runs() const { return runs_; }
     /// First face of the family in the paragraph's own manner; null if there is none.
     [[nodiscard]] const FacePtr& strut() const { return strut_; }
     /// True if some run's strut is another than the paragraph's, so that lines may be of unlike height.
     [[nodiscard]] bool unlikeStruts() const { return unlikeStruts_; }
-    /// Opportunities in order, the paragraph's end last (Forced); emergency ones are apart.
+    /// Opportunities in order, the paragraph's end last (Forced), without overflow opportunities.
     [[nodiscard]] const std::vector<Opportunity>& opportunities() const { return opportunities_; }
-    [[nodiscard]] const std::vector<Opportunity>& emergencies() const;
+    /// Opportunities inside words, in order. The first call corrects them; several threads may call it.
+    [[nodiscard]] const std::vector<Opportunity>& overflowOpportunities() const;
     /// The fewest lines it can have: one for each forced break and one more.
     [[nodiscard]] std::size_t forcedLines() const;
     [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
-    /// BreakProfile::spacesLeastWidth of the profile it was prepared under.
-    [[nodiscard]] bool spacesLeastWidth() const { return spacesLeastWidth_; }
+    /// `BreakProfile::spacesMinContent` of the profile that prepared it.
+    [[nodiscard]] bool spacesMinContent() const { return spacesMinContent_; }
     [[nodiscard]] bool empty() const { return clusters_.empty(); }
 
     /// Sum over clusters [first, end): ems, letter spacings, word spacings.
@@ -115,43 +130,32 @@ public:
     [[nodiscard]] float hyphenAdvance() const { return hyphenAdvance_; }
     /// Clusters [first, end) as UTF-8.
     [[nodiscard]] std::string utf8(std::uint32_t first, std::uint32_t end) const;
+    /// Memory held, in bytes, without what faces hold: an estimate.
+    [[nodiscard]] std::size_t memory() const;
     /// What the fonts lacked, in words.
     [[nodiscard]] const std::vector<FontNote>& notes() const { return notes_; }
 
 private:
     friend class ParagraphBuilder;
     std::u16string text_;
+    std::vector<CopyPosition> sources_;  // for each unit of the text, and its end; never falls
     std::vector<Cluster> clusters_;
     std::vector<Glyph> glyphs_;
     std::vector<ShapedRun> runs_;
     FacePtr strut_;
     bool unlikeStruts_ = false;
-    std::vector<Opportunity> opportunities_, emergencies_;
+    std::vector<Opportunity> opportunities_, overflowOpportunities_;
     std::vector<double> ems_;
     std::vector<std::uint32_t> letters_, words_, graphemes_;
     Glyph hyphen_;
     float hyphenAdvance_ = 0;
     bool rightToLeft_ = false;
-    bool spacesLeastWidth_ = true;
+    bool spacesMinContent_ = true;
     std::vector<FontNote> notes_;
-    mutable std::once_flag finished_;
-    mutable std::function<void(Paragraph&)> finish_;  ///< corrects the emergencies when first asked for
+    mutable std::once_flag corrected_;
+    mutable std::function<void(Paragraph&)> correctOverflow_;  // until the first `overflowOpportunities()`
 };
 
 using ParagraphPtr = std::shared_ptr<const Paragraph>;
-
-/// Paragraphs already prepared, so that an edit shapes only what it changed. Passed in by whoever lays out.
-class ParagraphStore {
-public:
-    explicit ParagraphStore(Fonts& fonts) : fonts_(fonts) {}
-    ParagraphPtr get(const project::Copy& copy, const ShapingStyle& style, const BreakProfile& profile);
-    /// Forgets everything, after fonts changed.
-    void clear() { kept_.clear(); }
-    [[nodiscard]] Fonts& fonts() { return fonts_; }
-
-private:
-    Fonts& fonts_;
-    std::map<std::string, ParagraphPtr> kept_;
-};
 
 }  // namespace tenter::text

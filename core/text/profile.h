@@ -1,5 +1,5 @@
-// Break profiles: the rules in which browser engines differ. One file each under profiles/; a further one is
-// one more file and one line in `profile()`.
+// Break profiles: the rules in which browser engines differ. There is one file for each under profiles/. A
+// new profile is one more file and one line in `profiles()`.
 #pragma once
 
 #include <hb.h>
@@ -23,10 +23,10 @@ template <class Number>
 struct LineQueryOf;  // lines.h
 using LineQuery = LineQueryOf<double>;
 
-/// Break opportunities between UTF-16 code units: entry i is true if a line may break before unit i.
+/// Break opportunities of a text: entry i is true if a line may break before UTF-16 code unit i.
 using BreakMap = std::vector<bool>;
 
-/// Code units [begin, begin + length) of a text, and what case mapping puts there.
+/// A replacement by case mapping: `by` replaces the code units [begin, begin + length).
 struct CaseEdit {
     std::uint32_t begin = 0;
     std::uint32_t length = 0;
@@ -34,108 +34,113 @@ struct CaseEdit {
 };
 using CaseEdits = std::vector<CaseEdit>;
 
-/// How far a box on a line reaches above and below the baseline, leading included. CSS px.
+/// Height of a line above and below the baseline, including half the leading on each side. CSS px.
 struct LineExtent {
     double above = 0;
     double below = 0;
 };
 
-/// CSS px by which type that follows the viewport is drawn smaller than its computed size, taken over all
-/// widths: the mean of what engines' grids of sizes cut off, 0.0128 in Chromium (to 1/100 px, then to 1/64
-/// px) and 0.0083 in Firefox (to 1/60 px). Lines are broken by the size less this, so that the engines'
-/// differ from them to both sides alike and wrap points keep a closed form; one figure for both, so that it
-/// makes no difference between them.
-inline constexpr double fluidLag = 0.0105;
+/// Mean amount by which engines truncate a font size that follows the viewport, in CSS px: 0.0128 in Chromium
+/// (to 1/100 px, then to 1/64 px), 0.0083 in Firefox (to 1/60 px), measured. Lines are broken at the size
+/// less this amount, so that the engines' sizes lie equally on both sides of it and wrap points keep a closed
+/// form. One figure serves both profiles, so that it causes no difference between them.
+inline constexpr double fluidTruncation = 0.0105;
 
+/// The rules of one browser engine for line breaks, case mapping, rounding and `text-wrap: balance`.
 class BreakProfile {
 public:
     virtual ~BreakProfile() = default;
+    /// The name for options and files: `blink` or `gecko`.
     [[nodiscard]] virtual std::string_view name() const = 0;
-    /// Whose browsers break so, as people call them: `Chromium’s family`, `Firefox`. UTF-8.
+    /// The browser's name for people: `Chromium` or `Firefox`.
     [[nodiscard]] virtual std::string_view title() const = 0;
-    /// Its like at `ratio` device px to a CSS px.
+    /// The same profile where a CSS px is `ratio` device px.
     [[nodiscard]] virtual std::unique_ptr<BreakProfile> withRatio(double ratio) const = 0;
-    /// Where lines may break in `text` (white space already collapsed). CSS Text 3 § 5.1.
+    /// The soft wrap opportunities of `text`, whose white space is already collapsed. CSS Text 3 § 5.1.
     [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
-    /// True if a line may break before unit `i` where, and only where, the word it is in alone exceeds its
-    /// line.
-    [[nodiscard]] virtual bool rescuesBefore(std::u16string_view text, std::size_t i) const = 0;
-    /// Case mapping. CSS Text 3 § 2.1.
+    /// True if a line may break before code unit `i` only when the word is wider than the line, even with
+    /// `overflow-wrap: normal`.
+    [[nodiscard]] virtual bool breaksOverflowingWordBefore(std::u16string_view text, std::size_t i) const = 0;
+    /// The replacements that `text-transform` makes. CSS Text 3 § 2.1.
     [[nodiscard]] virtual CaseEdits uppercase(std::u16string_view text,
                                               const std::string& language) const = 0;
     [[nodiscard]] virtual CaseEdits capitalize(std::u16string_view text,
                                                const std::string& language) const = 0;
-    /// True if a line that breaks without a space is shaped anew to its break, so kerning across it is lost.
+    /// True if a line that ends without a space is reshaped up to its break, so that kerning across the break
+    /// is lost.
     [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
-    /// True if a face that lacks a space of some width (U+2000 to U+200A and their like) makes it of its own
-    /// space, as HarfBuzz does, rather than leave it to the next face.
+    /// True if a face that lacks a fixed-width space (such as U+2000 to U+200A) makes it from its own space,
+    /// as HarfBuzz does; false if the next face of the family list draws it.
     [[nodiscard]] virtual bool makesSpaces() const = 0;
-    /// True if a face that lacks a letter with its mark makes it of the two, rather than leave it to the next
-    /// face.
+    /// True if a face that lacks a letter with a mark composes it from letter and mark; false if the next
+    /// face of the family list draws it.
     [[nodiscard]] virtual bool composes() const = 0;
-    /// False for a script that is not kerned unless `font-kerning` says `normal`; `script` is an ISO 15924
-    /// tag of four letters. CSS Fonts 4 § 6.3 leaves `auto` to the engine.
+    /// True if `font-kerning: auto` kerns `script`, an ISO 15924 tag of four letters. CSS Fonts 4 § 6.3
+    /// leaves `auto` to the engine.
     [[nodiscard]] virtual bool kerns(std::string_view script) const = 0;
-    /// False for a character that is shaped apart from its neighbours, so that nothing is kerned across it.
+    /// True if `unit` is shaped together with its neighbours; false if nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
-    /// True if letter spacing follows each grapheme cluster, false if each of HarfBuzz's clusters: a conjunct
-    /// in Devanagari is one of the former and may be two of the latter, or the other way round.
+    /// True if letter spacing is added after each grapheme cluster; false if after each cluster of HarfBuzz.
+    /// A conjunct in Devanagari is one grapheme cluster and may be two clusters of HarfBuzz, or the reverse.
     [[nodiscard]] virtual bool spacesGraphemes() const = 0;
-    /// False for a character after which no letter spacing is added, in a run of `script`: cursive scripts
-    /// join their letters. CSS Text 3 § 8.2 leaves it to the engine which characters these are.
+    /// True if letter spacing is added after `character` in a run of `script`; false for the letters of
+    /// cursive scripts, which join. CSS Text 3 § 8.2 leaves the set of characters to the engine.
     [[nodiscard]] virtual bool spacesAfter(char32_t character, hb_script_t script) const = 0;
-    /// True if letter spacing counts for the narrowest box that `overflow-wrap: anywhere` allows.
-    [[nodiscard]] virtual bool spacesLeastWidth() const = 0;
-    /// True if letter spacing follows a soft hyphen's drawn hyphen.
+    /// True if the min-content width under `overflow-wrap: anywhere` includes letter spacing.
+    [[nodiscard]] virtual bool spacesMinContent() const = 0;
+    /// True if letter spacing is added after the hyphen that is drawn at a soft hyphen.
     [[nodiscard]] virtual bool spacesHyphen() const = 0;
-    /// True if a line feed between two Chinese or Japanese characters is dropped. CSS Text 3 § 4.1.3.
+    /// True if a line feed between two Chinese or Japanese characters is removed. CSS Text 3 § 4.1.3.
     [[nodiscard]] virtual bool dropsLineFeedBetweenIdeographs() const = 0;
-    /// True if a subgrid's track that holds a box with a `min-height` is at least that height and, on top of
-    /// it, half the difference of the gaps on each side, the subgrid's padding and border aside. CSS Grid 2 §
-    /// 9 has the difference within the track.
-    [[nodiscard]] virtual bool addsGapToLeastHeight() const = 0;
-    /// True if a classic scrollbar that the root always shows is taken out of vw.
+    /// True if a `min-height` in a subgrid makes its track too tall: the track is at least that height plus
+    /// half the difference of the gaps on each side, not counting padding and border of the subgrid. By CSS
+    /// Grid 2 § 9 the height includes the difference.
+    [[nodiscard]] virtual bool addsGapToMinHeight() const = 0;
+    /// True if `vw` excludes a classic scrollbar that the root always shows.
     [[nodiscard]] virtual bool vwExcludesSteadyScrollbar() const = 0;
-    /// CSS px on the grid engines stack boxes by, so that what is laid out does not drift from them down a
-    /// long page. Widths stay real numbers: wrap points are exact.
-    [[nodiscard]] virtual double stacked(double length) const = 0;
-    /// A line's height in CSS px for a number times a font size in CSS px, and for a length, on that grid.
+    /// `length` in CSS px, rounded to the grid on which the engine places boxes vertically, so that positions
+    /// do not drift from the browser's down a long page. Widths are not rounded, so that wrap points are
+    /// exact.
+    [[nodiscard]] virtual double snapped(double length) const = 0;
+    /// Line height in CSS px on that grid, for `number` times the font size `size` (CSS px), and for a
+    /// length.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
     [[nodiscard]] virtual double lineHeight(double length) const = 0;
-    /// CSS px added to a border's width before it is cut down to whole device px.
-    [[nodiscard]] virtual double borderLead() const = 0;
-    /// CSS px that the part of a font size which follows the viewport is cut down to a multiple of where
-    /// boxes are stacked; 0 for none.
+    /// CSS px that the engine adds to a border width before it rounds it down to whole device px.
+    [[nodiscard]] virtual double borderAllowance() const = 0;
+    /// The step in CSS px to which the engine truncates the `vw` term of a font size when it computes
+    /// heights; 0 if it does not truncate.
     [[nodiscard]] virtual double fluidStep() const = 0;
-    /// What of a font size, and of a glyph's advance or a spacing at that size, is left on the engine's
-    /// grids: what a box that shrinks to its label is as wide as. CSS px.
+    /// A font size, and an advance or spacing at that size, rounded to the engine's grid, in CSS px. They
+    /// decide the width of a box that shrinks to its label.
     [[nodiscard]] virtual double drawnSize(double size) const = 0;
     [[nodiscard]] virtual double drawnAdvance(double advance) const = 0;
-    /// Where a box of `lineHeight` whose strut is `face` at `size` (both CSS px) stands on its line: half the
-    /// leading on each side, in the engine's rounding. CSS Inline 3 § 5.2.
+    /// The extent of an inline box of height `lineHeight` with `face` at `size` (CSS px) as its strut: half
+    /// the leading on each side, rounded as in the engine. CSS Inline 3 § 5.2.
     [[nodiscard]] virtual LineExtent extent(const Face& face, double size, double lineHeight) const = 0;
-    /// True for text that the engine breaks or draws by means of its own that are not to be had: what is
-    /// computed for it may differ from what the engine does.
-    [[nodiscard]] virtual bool isOutOfReach(std::u16string_view text) const = 0;
-    /// Where lines end under `text-wrap: balance`: indices into `paragraph.opportunities()`, one for each
-    /// line; empty if the text is to be broken greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
+    /// True if the engine breaks or draws `text` with data that Tenter does not have (a dictionary, an emoji
+    /// font): computed lines may then differ from the engine's.
+    [[nodiscard]] virtual bool usesEngineData(std::u16string_view text) const = 0;
+    /// Line ends under `text-wrap: balance`, as indices into `paragraph.opportunities()`; empty if the engine
+    /// breaks the paragraph greedily. CSS Text 4 § 5.2 leaves the rule to the engine.
     [[nodiscard]] virtual std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                               const LineQuery& query) const = 0;
-    /// The same along a stretch of widths on which greedy breaking keeps making `greedy` lines, none of them
-    /// too wide: how many lines there are under `balance`. `until` is lowered to where that may change.
+    /// The number of lines under `text-wrap: balance` over a range of widths in which greedy breaking makes
+    /// `greedy` lines, none of which overflows. Lowers `until` to the end of the range in which the number is
+    /// valid, in CSS px past its start.
     [[nodiscard]] virtual std::uint32_t balancedLines(const Paragraph& paragraph,
                                                       const LineQueryOf<units::Linear>& query,
                                                       std::uint32_t greedy, double& until) const = 0;
 };
 
-/// `blink` or `gecko`; null for any other name.
+/// The profile called `name`, such as `blink` or `gecko`; null if there is none.
 const BreakProfile* profile(std::string_view name);
-/// The same where a CSS px is `ratio` device px, above 0: engines round the metrics of faces, and some all of
-/// what they stack, to device px. CSS Values 4 § 6.2. Kept until the program ends.
+/// `profile` where a CSS px is `ratio` device px (above 0). Both engines round the metrics of faces to device
+/// px, Chromium also the heights of boxes. CSS Values 4 § 6.2. The result lives until the program ends.
 const BreakProfile& atRatio(const BreakProfile& profile, double ratio);
 const BreakProfile& blink();
 const BreakProfile& gecko();
-/// All there are, in the order they are told.
+/// All profiles, in the order in which they are shown.
 const std::vector<const BreakProfile*>& profiles();
 
 }  // namespace tenter::text

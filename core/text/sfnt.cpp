@@ -14,7 +14,7 @@ constexpr std::size_t mostBytes = std::size_t{64} << 20;
 constexpr std::uint32_t woff1 = 0x774F4646;
 constexpr std::uint32_t woff2Signature = 0x774F4632;
 
-/// Big-endian numbers out of untrusted bytes; reads past the end give 0 and are remembered.
+/// Reads big-endian numbers from untrusted bytes. A read past the end gives 0 and sets a flag.
 class Reader {
 public:
     explicit Reader(const std::string& bytes) : bytes_(bytes) {}

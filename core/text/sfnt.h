@@ -1,4 +1,4 @@
-// Font files as sfnt bytes: TrueType and OpenType as they are, WOFF and WOFF2 decoded.
+// Decoding font files to sfnt bytes.
 #pragma once
 
 #include <optional>
@@ -6,8 +6,9 @@
 
 namespace tenter::text {
 
-/// The sfnt bytes of a font file's content, or nothing if it is not a font that can be read. Treats its input
-/// as hostile: a decoded font is at most 64 MB. WOFF File Format 1.0; WOFF File Format 2.0.
+/// The sfnt bytes of a font file: TrueType and OpenType unchanged, WOFF and WOFF2 decoded. Empty if the
+/// content is not a readable font. The input may be hostile; a decoded font has at most 64 MB. WOFF File
+/// Format 1.0; WOFF File Format 2.0.
 std::optional<std::string> sfntBytes(std::string content);
 
 }  // namespace tenter::text

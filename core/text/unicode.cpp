@@ -18,7 +18,7 @@ namespace {
 
 using Iterator = std::unique_ptr<icu::BreakIterator>;
 
-/// Boundaries of `text` by `iterator`; the end counts, the start does not unless asked.
+/// Entry i is true if `iterator` has a boundary of `text` at code unit i; both ends are boundaries.
 BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
     BreakMap map(text.size() + 1, false);
     if (iterator == nullptr) return map;
@@ -28,7 +28,7 @@ BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
     if (U_SUCCESS(status))
         for (int at = iterator->first(); at != icu::BreakIterator::DONE; at = iterator->next())
             map[static_cast<std::size_t>(at)] = true;
-    // The iterator must not go on looking at text that its caller is about to free.
+    // The iterator must not keep a pointer to text that the caller will free.
     UErrorCode cleared = U_ZERO_ERROR;
     UText* nothing = utext_openUChars(nullptr, u"", 0, &cleared);
     iterator->setText(nothing, cleared);
@@ -37,8 +37,8 @@ BreakMap boundaries(icu::BreakIterator* iterator, std::u16string_view text) {
     return map;
 }
 
-/// Scripts whose viramas link consonants into one grapheme cluster. UAX #29, rule GB9c, Indic_Conjunct_Break
-/// (Unicode 15.1), which browsers know and ICU 72 does not.
+/// True for a virama that links consonants into one grapheme cluster. UAX #29, rule GB9c, property
+/// Indic_Conjunct_Break (Unicode 15.1). Browsers have the rule, ICU 72 does not.
 bool linksConsonants(char32_t character) {
     switch (character) {
         case 0x094D:  // Devanagari
@@ -70,13 +70,14 @@ bool isLinkedConsonant(char32_t character) {
     }
 }
 
-/// Takes out of `map` what GB9c joins: consonant, marks of which one links, consonant.
+/// Removes from `map` the starts that GB9c joins to the grapheme cluster before: a consonant, marks with at
+/// least one virama, a consonant.
 void joinConjuncts(std::u16string_view text, BreakMap& map) {
     constexpr char32_t joiner = 0x200D;
     bool afterConsonant = false;
     bool linked = false;
     for (std::size_t i = 0; i < text.size(); ++i) {
-        const char32_t character = text[i];  // all of them are in the first plane
+        const char32_t character = text[i];  // these scripts are in the Basic Multilingual Plane
         if (isLinkedConsonant(character)) {
             if (linked) map[i] = false;
             afterConsonant = true;
@@ -92,7 +93,7 @@ void joinConjuncts(std::u16string_view text, BreakMap& map) {
 }  // namespace
 
 BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, LineStrictness strictness) {
-    // Making an iterator costs far more than using one.
+    // Creating an iterator takes far longer than using one.
     thread_local std::map<std::pair<std::string, LineStrictness>, Iterator> made;
     Iterator& iterator = made[{language, strictness}];
     if (!iterator) {

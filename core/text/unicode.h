@@ -1,4 +1,4 @@
-// What ICU knows, in the shapes the profiles and paragraphs use.
+// Unicode properties and algorithms, from ICU.
 #pragma once
 
 #include <hb.h>
@@ -11,30 +11,31 @@
 
 namespace tenter::text {
 
-/// How strictly Chinese and Japanese lines start and end. CSS Text 3 § 5.3; UAX #14, class CJ.
+/// Strictness of the rules for Chinese and Japanese line ends. CSS Text 3 § 5.3; UAX #14, class CJ.
 enum class LineStrictness { Normal, Strict };
 
-/// UAX #14 by ICU, tailored by language: entry i is true if a line may break before unit i.
+/// Line break opportunities of `text` by UAX #14, tailored to the language.
 BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, LineStrictness strictness);
-/// UAX #29 by ICU: entry i is true if a grapheme cluster, or a word, starts at unit i. One entry more than
-/// units.
+/// Entry i is true if a grapheme cluster, or a word, starts at code unit i. The map has one entry more than
+/// the text has code units. UAX #29.
 BreakMap icuGraphemes(std::u16string_view text);
 BreakMap icuWords(std::u16string_view text, const std::string& language);
-/// The script's name, as `Latin`; empty for a character that is of no one script. UAX #24.
+/// Name of the character's script, such as `Latin`; empty for a character that several scripts use. UAX #24.
 std::string scriptOf(char32_t character);
-/// True for a character of the scripts Han, Hiragana or Katakana. UAX #24.
+/// True for a character of the script Han, Hiragana or Katakana. UAX #24.
 bool isHanOrKana(char32_t character);
 
-/// True for a script whose letters join. CSS Text 3 § 8.2.
+/// True for a script with joining letters. CSS Text 3 § 8.2.
 bool isCursive(hb_script_t script);
-/// True for a character of several scripts of which some is cursive. UAX #24, Script_Extensions.
+/// True for a character of which at least one script is cursive. UAX #24, Script_Extensions.
 bool mayBeCursive(char32_t character);
 
-/// Starts of what `capitalize` takes for words: ICU's, and letters after `.` or `@`, which ICU counts on
-/// (measured in Chromium 156 and Firefox 153). CSS Text 3 § 2.1.1 leaves words to the engine.
+/// Entry i is true if `text-transform: capitalize` treats code unit i as the start of a word: at ICU's word
+/// starts, and after `.` and `@` (measured in Chromium 156). CSS Text 3 § 2.1.1 leaves words to the engine.
 BreakMap capitalizedWords(std::u16string_view text, const std::string& language);
 
-/// Full uppercase by language, as edits. Unicode 15 § 3.13, SpecialCasing.txt.
+/// The replacements that turn `text` into upper case by the rules of the language. Unicode 15 § 3.13,
+/// SpecialCasing.txt.
 CaseEdits icuUppercase(std::u16string_view text, const std::string& language);
 
 inline constexpr char16_t noBreakSpace = u'\u00A0';
@@ -48,21 +49,24 @@ inline bool isAsciiAlphanumeric(char16_t unit) {
     return isAsciiDigit(unit) || isAsciiLetter(unit);
 }
 
-/// The code point that starts at `at`; half a pair stands for itself.
+/// The code point at code unit `at`; an unpaired surrogate is returned as it is.
 char32_t codePointAt(std::u16string_view text, std::size_t at);
-/// How many units it takes.
+/// The number of UTF-16 code units of `character`: 1 or 2.
 inline std::size_t unitsOf(char32_t character) {
     return character > 0xFFFF ? 2 : 1;
 }
-bool isHebrewLetter(char32_t character);  ///< UAX #14, class HL
-bool isIdeographic(char32_t character);   ///< Han, Hiragana, Katakana, and their punctuation
-/// True if `text` holds a script whose lines break by a dictionary: Thai, Lao, Khmer, Burmese and their kin.
-/// UAX #14, class SA.
+/// True for class HL of UAX #14.
+bool isHebrewLetter(char32_t character);
+/// True for Han, Hiragana, Katakana and their punctuation.
+bool isIdeographic(char32_t character);
+/// True if `text` has a character of a script whose lines break by a dictionary, such as Thai, Lao, Khmer or
+/// Burmese. UAX #14, class SA.
 bool breaksByDictionary(std::u16string_view text);
-/// True if `text` holds a character that is shown as an emoji of its own accord, or is asked to be. UTS #51.
+/// True if `text` has a character with emoji presentation, by default or by a variation selector. UTS #51.
 bool holdsEmoji(std::u16string_view text);
-/// UTF-8 to UTF-16; bytes that are not UTF-8, and NUL, become U+FFFD. WHATWG Encoding § 4.
+/// `text` from UTF-8 to UTF-16; bytes that are not UTF-8, and NUL, become U+FFFD. WHATWG Encoding § 4.
 std::u16string toUtf16(std::string_view text);
+/// `text` from UTF-16 to UTF-8.
 std::string toUtf8(std::u16string_view text);
 
 }  // namespace tenter::text

@@ -1,4 +1,4 @@
-// Letters and digits of ASCII, whatever the locale.
+// ASCII letters and digits, independent of the locale.
 #pragma once
 
 namespace tenter::units {
@@ -15,7 +15,7 @@ constexpr bool isUpperLetter(char c) {
 constexpr bool isLetter(char c) {
     return isLowerLetter(c) || isUpperLetter(c);
 }
-/// What a plain name is of in CSS, HTML and addresses: letters, digits, `-` and `_`.
+/// True for a character of a plain name in CSS, HTML and URLs: a letter, a digit, `-` or `_`.
 constexpr bool isWordCharacter(char c) {
     return isLetter(c) || isDigit(c) || c == '-' || c == '_';
 }

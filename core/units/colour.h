@@ -15,7 +15,7 @@ struct Colour {
     std::uint8_t blue = 0;
     std::uint8_t alpha = 255;
 
-    /// Reads `#rgb`, `#rgba`, `#rrggbb`, `#rrggbbaa` and `transparent`.
+    /// The colour written as `#rgb`, `#rgba`, `#rrggbb`, `#rrggbbaa` or `transparent`; empty for other text.
     static std::optional<Colour> parse(std::string_view text);
     [[nodiscard]] bool isTransparent() const { return alpha == 0; }
     /// The shortest hexadecimal form in lower case; `transparent` for alpha 0.

@@ -23,12 +23,12 @@ double luminance(const Colour& colour) {
 }
 
 double contrast(const Colour& ink, const Colour& ground) {
-    const double a = luminance(laidOn(ink, ground));
+    const double a = luminance(compositeOver(ink, ground));
     const double b = luminance(ground);
     return (std::max(a, b) + 0.05) / (std::min(a, b) + 0.05);
 }
 
-Colour laidOn(const Colour& over, const Colour& under) {
+Colour compositeOver(const Colour& over, const Colour& under) {
     const double alpha = over.alpha / 255.0;
     return {mixed(over.red, under.red, alpha), mixed(over.green, under.green, alpha),
             mixed(over.blue, under.blue, alpha), 255};

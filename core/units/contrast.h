@@ -5,13 +5,14 @@
 
 namespace tenter::units {
 
-/// Relative luminance, 0 (black) to 1 (white); alpha is not looked at. WCAG 2.2, "relative luminance".
+/// Relative luminance from 0 (black) to 1 (white); alpha is ignored. WCAG 2.2, "relative luminance".
 double luminance(const Colour& colour);
 
-/// Contrast ratio, 1 to 21, of `ink` drawn on an opaque `ground`. WCAG 2.2, "contrast ratio".
+/// Contrast ratio, from 1 to 21, of `ink` on an opaque `ground`. WCAG 2.2, "contrast ratio".
 double contrast(const Colour& ink, const Colour& ground);
 
-/// `over` laid on an opaque `under`, in sRGB. CSS Compositing 1 § 9.1 (source over).
-Colour laidOn(const Colour& over, const Colour& under);
+/// The opaque colour that results when `over` is drawn on an opaque `under`, mixed in sRGB. CSS Compositing 1
+/// § 9.1 (source over).
+Colour compositeOver(const Colour& over, const Colour& under);
 
 }  // namespace tenter::units

@@ -11,10 +11,10 @@ FluidSize FluidSize::from(const Ramp& ramp, double root, Unit unit, Unit slope) 
         return unit == Unit::Rem ? Length::rem(pixels / root) : Length::px(pixels);
     };
     FluidSize result;
-    result.least_ = inUnit(std::min(ramp.from().size, ramp.to().size));
-    result.most_ = inUnit(std::max(ramp.from().size, ramp.to().size));
-    result.base_ = result.least_;
-    result.flat_ = result.least_ == result.most_;
+    result.minimum_ = inUnit(std::min(ramp.from().size, ramp.to().size));
+    result.maximum_ = inUnit(std::max(ramp.from().size, ramp.to().size));
+    result.base_ = result.minimum_;
+    result.flat_ = result.minimum_ == result.maximum_;
     if (result.flat_) return result;
     const double rise = (ramp.to().size - ramp.from().size) /
                         (ramp.to().width - ramp.from().width);  // px for each px of width
@@ -23,16 +23,16 @@ FluidSize FluidSize::from(const Ramp& ramp, double root, Unit unit, Unit slope) 
     return result;
 }
 
-double FluidSize::cut(const LengthBasis& basis, double step) const {
-    if (flat_) return least_.resolve(basis);
-    double following = slope_.resolve(basis);
-    if (step > 0 && slope_.unit() == Unit::Vw) following = std::trunc(following / step) * step;
-    return clamped(following, basis);
+double FluidSize::resolveTruncated(const LengthBasis& basis, double step) const {
+    if (flat_) return minimum_.resolve(basis);
+    double growing = slope_.resolve(basis);
+    if (step > 0 && slope_.unit() == Unit::Vw) growing = std::trunc(growing / step) * step;
+    return clamped(growing, basis);
 }
 
 std::string FluidSize::css() const {
-    if (flat_) return least_.css();
-    // A bare `0` is a number, which calculations do not add to lengths: a zero term is left out.
+    if (flat_) return minimum_.css();
+    // In a calculation a bare `0` is a number, which cannot be added to a length, so a zero term is left out.
     std::string between;
     if (!base_.isZero() || slope_.isZero()) between = base_.isZero() ? "0px" : base_.css();
     if (!slope_.isZero()) {
@@ -45,7 +45,7 @@ std::string FluidSize::css() const {
             between += suffix(slope_.unit());
         }
     }
-    return "clamp(" + least_.css() + ", " + between + ", " + most_.css() + ")";
+    return "clamp(" + minimum_.css() + ", " + between + ", " + maximum_.css() + ")";
 }
 
 }  // namespace tenter::units

@@ -13,7 +13,7 @@ namespace tenter::units {
 namespace {
 
 constexpr double parseLimit = 1e6;
-// Far beyond any real length, near enough that four decimals still fit a double.
+// Larger than any real length, and small enough for a double to keep four decimals.
 constexpr double valueLimit = 1e11;
 
 constexpr std::array<std::pair<Unit, std::string_view>, 6> units{{{Unit::Px, "px"},

@@ -1,4 +1,4 @@
-// CSS lengths, percentages and the keywords that stand in for them.
+// CSS lengths, percentages and the keywords `auto` and `none`.
 #pragma once
 
 #include <optional>
@@ -9,20 +9,20 @@ namespace tenter::units {
 
 enum class Unit { Px, Rem, Em, Percent, Vw, Cqi, Auto, None };
 
-/// What relative lengths are relative to, all in CSS px. CSS Values 4 § 6, CSS Containment 3 § 7.
+/// The sizes that relative lengths refer to, in CSS px. CSS Values 4 § 6, CSS Containment 3 § 7.
 template <class Number>
 struct LengthBasisOf {
     Number em = 16;      ///< the element's own font size
     Number rem = 16;     ///< the root's font size
-    Number percent = 0;  ///< 100 % of whatever the property refers to
+    Number percent = 0;  ///< 100 % of the size that the property refers to
     Number vw = 0;       ///< 100 vw
     Number cqi = 0;      ///< 100 cqi: the content width of the nearest container
 };
 using LengthBasis = LengthBasisOf<double>;
 
-/// A CSS length, percentage, `auto` or `none`. Its value is finite and already rounded to the decimals
-/// that are emitted, so that what is computed is what is pasted. A zero of any unit is 0 px, as `0` is in
-/// CSS.
+/// A CSS length, percentage, `auto` or `none`. The value is finite and rounded to the decimals that the
+/// stylesheet prints, so that layout and stylesheet use the same number. A zero of any unit is stored as 0
+/// px.
 class Length {
 public:
     constexpr Length() = default;  ///< 0 px
@@ -34,8 +34,8 @@ public:
     static Length cqi(double value);
     static Length ofAuto();
     static Length ofNone();
-    /// Reads `12px`, `0`, `1.5em`, `5%`, `auto`, `none`. Empty if `text` is anything else, not finite, or
-    /// beyond ±1e6.
+    /// The length written in `text`, such as `12px`, `0`, `1.5em`, `5%`, `auto` or `none`. Empty for any
+    /// other text, a number that is not finite, or one beyond ±1e6.
     static std::optional<Length> parse(std::string_view text);
 
     [[nodiscard]] double value() const { return value_; }
@@ -45,10 +45,10 @@ public:
     [[nodiscard]] bool isKeyword() const { return isAuto() || isNone(); }
     /// True for a zero of any unit.
     [[nodiscard]] bool isZero() const { return !isKeyword() && value_ == 0; }
-    /// CSS px under `basis`; keywords give 0.
+    /// The length in CSS px, with relative units resolved against `basis`; 0 for keywords.
     template <class Number = double>
     [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const;
-    /// As CSS writes it: `0`, `12px`, `1.5em`, `auto`.
+    /// CSS text, such as `0`, `12px`, `1.5em` or `auto`.
     [[nodiscard]] std::string css() const;
 
     friend bool operator==(const Length&, const Length&) = default;
@@ -82,21 +82,23 @@ Number Length::resolve(const LengthBasisOf<Number>& basis) const {
     return 0;
 }
 
-/// The unit as CSS writes it; for keywords the keyword.
+/// The CSS text of a unit, such as `px`; of a keyword, the keyword itself.
 std::string_view suffix(Unit unit);
 
-/// CSS `line-height` as a number (times the font size) or a length; never `normal`. CSS Inline 3 § 5.2.
+/// A CSS `line-height`: a number (a multiple of the font size) or a length, never `normal`, which differs
+/// between browsers. CSS Inline 3 § 5.2.
 class LineHeight {
 public:
     static LineHeight times(double number);
     static LineHeight of(Length length);
-    /// Reads `1.4`, `24px`, `1.5rem`. Empty for anything else, a percentage, or anything negative.
+    /// The line height written in `text`, such as `1.4`, `24px` or `1.5rem`. Empty for any other text, a
+    /// percentage or a negative value.
     static std::optional<LineHeight> parse(std::string_view text);
 
     [[nodiscard]] bool isNumber() const { return isNumber_; }
     [[nodiscard]] double number() const { return number_; }
     [[nodiscard]] Length length() const { return length_; }
-    /// CSS px; `basis.em` is the element's font size.
+    /// Line height in CSS px; `basis.em` is the element's font size.
     [[nodiscard]] double resolve(const LengthBasis& basis) const;
     [[nodiscard]] std::string css() const;
     friend bool operator==(const LineHeight&, const LineHeight&) = default;

@@ -31,7 +31,7 @@ std::optional<LineHeight> LineHeight::parse(std::string_view text) {
         return times(scanned->value);
     }
     const std::optional<Length> length = Length::parse(text);
-    // A percentage would be of the font size, which em says already.
+    // A percentage refers to the font size, as em does.
     if (!length || length->isKeyword() || length->value() < 0 || length->unit() == Unit::Percent) {
         return std::nullopt;
     }
@@ -44,7 +44,7 @@ double LineHeight::resolve(const LengthBasis& basis) const {
 
 std::string LineHeight::css() const {
     if (isNumber_) return units::number(number_);
-    // Unlike other lengths, `0` would be read as a number here.
+    // In `line-height` a bare `0` is a number, not a length.
     return length_.isZero() ? "0px" : length_.css();
 }
 

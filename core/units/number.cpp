@@ -15,7 +15,7 @@ double powerOfTen(int decimals) {
     return power;
 }
 
-// Beyond this a double has no decimals left to round.
+// A larger double has no decimals to round.
 constexpr double wholeBeyond = 1e15;
 
 }  // namespace

@@ -1,19 +1,19 @@
-// Numbers as CSS prints them.
+// Rounding and printing numbers for CSS.
 #pragma once
 
 #include <string>
 
 namespace tenter::units {
 
-/// Decimals kept in every number that is emitted. At root size 16 px and a viewport of 3840 px the last
-/// kept digit moves a size by less than 0.003 px.
+/// Number of decimals in every number of the stylesheet. With a root size of 16 px and a viewport of 3840 px,
+/// the last digit changes a size by less than 0.003 px.
 inline constexpr int emittedDecimals = 4;
 
-/// `value` rounded to `decimals` places, ties away from zero; never −0. 0 if it is not finite.
+/// `value` rounded to `decimals` decimals, ties away from zero; never −0. 0 if `value` is not finite.
 double rounded(double value, int decimals = emittedDecimals);
 
-/// The shortest decimal text of `value` rounded to `decimals` places: no exponent, no trailing zero, no
-/// `-0`. CSS Syntax 3 § 4.3.12 reads it back to the same number.
+/// CSS text of `value` rounded to `decimals` decimals: the shortest form, without exponent, trailing zeros or
+/// `-0`. CSS Syntax 3 § 4.3.12 reads the same number from it.
 std::string number(double value, int decimals = emittedDecimals);
 
 }  // namespace tenter::units

@@ -1,4 +1,4 @@
-// Parabolas in the viewport width: what products of straight lines are.
+// A number type for quantities that are quadratic in the viewport width: products of linear ones.
 #pragma once
 
 #include <cmath>
@@ -8,10 +8,10 @@
 
 namespace tenter::units {
 
-/// `value + slope · t + bend · t²` at `t` CSS px past some start.
+/// A quantity `value + slope · t + bend · t²` at `t` CSS px past a start width.
 struct Quadratic {
     constexpr Quadratic() = default;
-    // A constant is a parabola too, and formulas are full of them.
+    // Implicit, because formulas contain many constants.
     constexpr Quadratic(double constant) : value(constant) {}  // NOLINT(google-explicit-constructor)
     constexpr Quadratic(double at, double rise, double turn) : value(at), slope(rise), bend(turn) {}
 
@@ -30,6 +30,7 @@ struct Quadratic {
     }
 };
 
+/// The product of two quantities: a plain number, or a quadratic one if the factors are linear.
 inline double product(double a, double b) {
     return a * b;
 }
@@ -37,8 +38,8 @@ inline Quadratic product(const Linear& a, const Linear& b) {
     return {a.value * b.value, a.value * b.slope + a.slope * b.value, a.slope * b.slope};
 }
 
-/// The least t > 0 at which `curve` is 0; infinity if there is none. The stable form of the quadratic
-/// formula: neither root is a difference of near numbers.
+/// The smallest t > 0 at which `curve` is 0; infinity if there is none. Uses the form of the quadratic
+/// formula that never subtracts two nearly equal numbers.
 inline double firstRoot(const Quadratic& curve) {
     constexpr double never = std::numeric_limits<double>::infinity();
     if (curve.bend == 0) {
@@ -54,11 +55,12 @@ inline double firstRoot(const Quadratic& curve) {
     return first;
 }
 
+/// Whether `a` is less than `b` just past the start, and up to which `t` that stays so.
 inline Order order(const Quadratic& a, const Quadratic& b) {
     const Quadratic lead = b - a;
-    const double near = tie + 1e-14 * (std::abs(a.value) + std::abs(b.value));
+    const double near = tieTolerance + 1e-14 * (std::abs(a.value) + std::abs(b.value));
     if (std::abs(lead.value) > near) return {lead.value > 0, firstRoot(lead)};
-    // Equal at the start: what follows decides, and the other root is when it turns.
+    // Equal at the start: the slopes decide, and the order changes at the other root.
     if (lead.slope == 0) return {lead.bend > 0};
     return {lead.slope > 0, firstRoot({0, lead.slope, lead.bend})};
 }

@@ -9,7 +9,7 @@ namespace {
 
 constexpr double largestSize = 1e4;
 constexpr double largestWidth = 1e5;
-constexpr double leastRun = 0.01;
+constexpr double smallestRun = 0.01;
 
 bool isSize(double size) {
     return std::isfinite(size) && size > 0 && size <= largestSize;
@@ -31,7 +31,7 @@ std::optional<Ramp> Ramp::between(RampPoint from, RampPoint to) {
         return std::nullopt;
     }
     if (from.width > to.width) std::swap(from, to);
-    if (to.width - from.width < leastRun) {
+    if (to.width - from.width < smallestRun) {
         if (from.size != to.size) return std::nullopt;
         return flat(from.size);
     }

@@ -1,4 +1,4 @@
-// Ramps: a font size as a straight line between two (width, size) points, flat outside them.
+// Ramps: font sizes that grow in a straight line between two widths and are flat outside them.
 #pragma once
 
 #include <optional>
@@ -9,27 +9,29 @@
 
 namespace tenter::units {
 
-/// A point of a ramp: width and size, both in CSS px.
+/// One end of a ramp: a width and a font size, both in CSS px.
 struct RampPoint {
     double width = 0;
     double size = 16;
     friend bool operator==(const RampPoint&, const RampPoint&) = default;
 };
 
-/// A font size in CSS px as a function of a width in CSS px: the viewport's, or the card's content width.
-/// Widths rise from `from` to `to`; sizes are positive and finite.
+/// A font size in CSS px as a function of a width in CSS px, which is the viewport width or the card's
+/// content width. `from` has the smaller width; both sizes are positive and finite.
 class Ramp {
 public:
     Ramp() = default;  ///< flat at 16 px
+    /// The same size at every width; 16 px if `size` is not valid.
     static Ramp flat(double size);
-    /// Empty if a number is not finite, a size not positive or above 1e4, a width negative or above 1e5, or
-    /// the widths less than 0.01 px apart while the sizes differ. Points are put in order of width.
+    /// A ramp between two points, in either order. Empty if a number is not finite, a size is not positive or
+    /// above 1e4, a width is negative or above 1e5, or the sizes differ while the widths are less than 0.01
+    /// px apart.
     static std::optional<Ramp> between(RampPoint from, RampPoint to);
 
     [[nodiscard]] RampPoint from() const { return from_; }
     [[nodiscard]] RampPoint to() const { return to_; }
     [[nodiscard]] bool isFlat() const { return from_.size == to_.size; }
-    /// The ideal size, before any rounding, in CSS px.
+    /// Font size in CSS px at `width`, before any rounding.
     [[nodiscard]] double sizeAt(double width) const;
     friend bool operator==(const Ramp&, const Ramp&) = default;
 
@@ -38,56 +40,59 @@ private:
     RampPoint to_;
 };
 
-/// A ramp in the numbers that are emitted: `clamp(least, base + slope, most)`. What is laid out is this,
-/// not the ideal line. CSS Values 4 § 10.2: clamp(a, b, c) = max(a, min(b, c)).
+/// A font size in the rounded numbers of the stylesheet: `clamp(minimum, base + slope, maximum)`. Layout uses
+/// these numbers, not the exact ramp. CSS Values 4 § 10.2: clamp(a, b, c) = max(a, min(b, c)).
 class FluidSize {
 public:
-    /// `root` is the theme's root size in CSS px; `unit` is Rem or Px; `slope` is Vw or Cqi.
+    /// The font size that the stylesheet prints for `ramp`. `root` is the theme's root font size in CSS px;
+    /// `unit` is Rem or Px; `slope` is Vw (the ramp follows the viewport) or Cqi (it follows the card).
     static FluidSize from(const Ramp& ramp, double root, Unit unit, Unit slope);
 
     [[nodiscard]] bool isFlat() const { return flat_; }
-    [[nodiscard]] Length least() const { return least_; }
+    [[nodiscard]] Length minimum() const { return minimum_; }
     [[nodiscard]] Length base() const { return base_; }
     [[nodiscard]] Length slope() const { return slope_; }
-    [[nodiscard]] Length most() const { return most_; }
-    /// CSS px under `basis` (rem, vw and cqi are read).
+    [[nodiscard]] Length maximum() const { return maximum_; }
+    /// Font size in CSS px; `basis` supplies rem, vw and cqi.
     template <class Number = double>
     [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const {
-        return flat_ ? least_.resolve(basis) : clamped(slope_.resolve(basis), basis);
+        return flat_ ? minimum_.resolve(basis) : clamped(slope_.resolve(basis), basis);
     }
-    /// The same with what follows the viewport or card less by `lag` CSS px.
+    /// Font size in CSS px with the term that follows the viewport or card reduced by `reduction` CSS px.
     template <class Number>
-    [[nodiscard]] Number behind(const LengthBasisOf<Number>& basis, double lag) const {
-        return flat_ ? least_.resolve(basis) : clamped(slope_.resolve(basis) - lag, basis);
+    [[nodiscard]] Number resolveReduced(const LengthBasisOf<Number>& basis, double reduction) const {
+        return flat_ ? minimum_.resolve(basis) : clamped(slope_.resolve(basis) - reduction, basis);
     }
-    /// The same with what follows the viewport cut down to a multiple of `step` CSS px; 0 leaves it as it is.
-    [[nodiscard]] double cut(const LengthBasis& basis, double step) const;
-    /// Whether that cut size is less than `wanted` CSS px, and for how long.
+    /// Font size in CSS px with the `vw` term truncated to a multiple of `step` CSS px; a `step` of 0 changes
+    /// nothing.
+    [[nodiscard]] double resolveTruncated(const LengthBasis& basis, double step) const;
+    /// Whether the font size with that truncation is less than `size` CSS px, and up to which `t` that stays
+    /// so.
     template <class Number>
-    [[nodiscard]] Order cutBelow(const LengthBasisOf<Number>& basis, double step, double wanted) const {
-        if (flat_ || step == 0 || slope_.unit() != Unit::Vw) return order(resolve(basis), Number(wanted));
-        if (wanted <= atStart(least_.resolve(basis))) return {false};
-        if (wanted > atStart(most_.resolve(basis))) return {true};
-        // Cut towards zero: what follows is positive for a size that grows, negative for one that shrinks.
-        const double following = (wanted - atStart(base_.resolve(basis))) / step;
-        const double whole = std::ceil(following - 1e-9);
-        return order(slope_.resolve(basis), Number((following > 0 ? whole : whole - 1) * step));
+    [[nodiscard]] Order isTruncatedBelow(const LengthBasisOf<Number>& basis, double step, double size) const {
+        if (flat_ || step == 0 || slope_.unit() != Unit::Vw) return order(resolve(basis), Number(size));
+        if (size <= atStart(minimum_.resolve(basis))) return {false};
+        if (size > atStart(maximum_.resolve(basis))) return {true};
+        // Truncation is towards zero. The `vw` term is positive if the size grows, negative if it shrinks.
+        const double steps = (size - atStart(base_.resolve(basis))) / step;
+        const double whole = std::ceil(steps - 1e-9);
+        return order(slope_.resolve(basis), Number((steps > 0 ? whole : whole - 1) * step));
     }
-    /// `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`, or the plain length if flat.
+    /// CSS text, such as `clamp(1.125rem, 0.75rem + 1.2vw, 2rem)`; a plain length for a flat ramp.
     [[nodiscard]] std::string css() const;
 
 private:
     template <class Number>
-    [[nodiscard]] Number clamped(const Number& following, const LengthBasisOf<Number>& basis) const {
-        const Number between = base_.resolve(basis) + following;
-        return greater(least_.resolve(basis), lesser(between, most_.resolve(basis)));
+    [[nodiscard]] Number clamped(const Number& growing, const LengthBasisOf<Number>& basis) const {
+        const Number between = base_.resolve(basis) + growing;
+        return max(minimum_.resolve(basis), min(between, maximum_.resolve(basis)));
     }
 
     bool flat_ = true;
-    Length least_;
+    Length minimum_;
     Length base_;
     Length slope_;
-    Length most_;
+    Length maximum_;
 };
 
 }  // namespace tenter::units

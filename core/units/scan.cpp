@@ -7,7 +7,7 @@ namespace tenter::units {
 std::optional<Scanned> scanNumber(std::string_view text) {
     const bool isSigned = text.starts_with('+') || text.starts_with('-');
     const std::string_view unsignedText = text.substr(isSigned ? 1 : 0);
-    // Keeps out `inf`, `nan` and a second sign, which from_chars would take.
+    // from_chars accepts `inf`, `nan` and a second sign; CSS does not.
     if (unsignedText.empty()) return std::nullopt;
     const char first = unsignedText.front();
     if (first != '.' && (first < '0' || first > '9')) return std::nullopt;
@@ -17,7 +17,7 @@ std::optional<Scanned> scanNumber(std::string_view text) {
     const char* const end = begin + unsignedText.size();
     const auto [stop, error] = std::from_chars(begin, end, value);
     if (error != std::errc()) return std::nullopt;
-    // CSS wants a digit after the point: `1.` and `1.e3` are no numbers.
+    // CSS requires a digit after the point: `1.` and `1.e3` are not numbers.
     const std::string_view read(begin, static_cast<std::size_t>(stop - begin));
     const std::size_t point = read.find('.');
     if (point != std::string_view::npos) {

@@ -1,4 +1,4 @@
-// The core: preparing a paragraph, laying out a row of twelve cards, reading a whole sweep of widths.
+// Times of the core: preparing a paragraph, one layout, a sweep over all widths, checks and solving.
 #include <benchmark/benchmark.h>
 
 #include "checks/checks.h"
@@ -39,7 +39,7 @@ void prepareParagraph(benchmark::State& state) {
         spread.time([&] {
             benchmark::DoNotOptimize(text::Paragraph::prepare(text.copy, style, fonts, text::blink()));
         });
-    spread.tell(state);
+    spread.report(state);
     state.SetLabel(std::to_string(project::plainText(text.copy).size()) + " bytes");
 }
 BENCHMARK(prepareParagraph)->Unit(benchmark::kMicrosecond);
@@ -64,7 +64,7 @@ void layOutTwelveCards(benchmark::State& state) {
 }
 BENCHMARK(layOutTwelveCards)->Unit(benchmark::kMicrosecond);
 
-/// The whole range of a row of as many cards as are asked for, the sample's over and over.
+/// A sweep over all widths of a row with `state.range(0)` cards, which repeat the cards of the sample.
 void sweepRow(benchmark::State& state) {
     project::Project project = sample(twelveCards);
     const std::vector<project::Card> cards = project.cards;
@@ -78,12 +78,12 @@ void sweepRow(benchmark::State& state) {
     std::size_t wraps = 0;
     for (auto _ : state)
         spread.time([&] { wraps = sweep::sweep(row, project.leastWidth, project.mostWidth).wraps.size(); });
-    spread.tell(state);
+    spread.report(state);
     state.SetLabel(std::to_string(state.range(0)) + " cards, " + std::to_string(wraps) + " wrap points");
 }
 BENCHMARK(sweepRow)->Arg(12)->Arg(200)->Unit(benchmark::kMillisecond);
 
-/// Times what counts something of the row of twelve cards; `words` says what.
+/// Times `countOf`, which returns a count for the row of twelve cards; `words` names what it counts.
 template <class Count>
 void count(benchmark::State& state, const char* words, Count&& countOf) {
     Prepared prepared;
@@ -91,18 +91,18 @@ void count(benchmark::State& state, const char* words, Count&& countOf) {
     std::size_t found = 0;
     for (auto _ : state)
         spread.time([&] { found = countOf(prepared); });
-    spread.tell(state);
+    spread.report(state);
     state.SetLabel(std::to_string(found) + words);
 }
 
-/// Everything `check` looks at, under both break profiles.
+/// All checks, under both break profiles.
 void checkTwelveCards(benchmark::State& state) {
     count(state, " findings",
           [](Prepared& prepared) { return checks::check(prepared.project, 0, prepared.store).size(); });
 }
 BENCHMARK(checkTwelveCards)->Unit(benchmark::kMillisecond);
 
-/// The same under one profile of `text::profiles()`: what an engine of that family is to be compared with.
+/// All checks under one profile of `text::profiles()`, to compare with the browser engine of that profile.
 void checkUnderProfile(benchmark::State& state) {
     checks::Options options;
     options.profile = text::profiles()[static_cast<std::size_t>(state.range(0))];
@@ -112,15 +112,15 @@ void checkUnderProfile(benchmark::State& state) {
 }
 BENCHMARK(checkUnderProfile)->DenseRange(0, 1)->Unit(benchmark::kMillisecond);
 
-/// What the window asks for while copy is edited.
+/// Room for copy, which the window computes while a text is edited.
 void roomOfTwelveCards(benchmark::State& state) {
     count(state, " texts",
           [](Prepared& prepared) { return checks::roomForCopy(prepared.project, 0, prepared.store).size(); });
 }
 BENCHMARK(roomOfTwelveCards)->Unit(benchmark::kMillisecond);
 
-/// Sizes for the three roles of the twelve-card row over four bands, from ramps that are far too large, with
-/// the proof and under both break profiles.
+/// Solving sizes for three roles over four bands of the row of twelve cards, from ramps that are far too
+/// large, including the proof, under both break profiles.
 void solveTwelveCards(benchmark::State& state) {
     Prepared prepared;
     for (project::Band& band : prepared.project.variants[0].bands)
@@ -134,8 +134,8 @@ void solveTwelveCards(benchmark::State& state) {
             bindings = answer.bindings.size();
             solved = solved && answer.solved.has_value();
         });
-    spread.tell(state);
-    state.SetLabel(solved ? std::to_string(bindings) + " wishes decide" : "no sizes");
+    spread.report(state);
+    state.SetLabel(solved ? std::to_string(bindings) + " limiting wishes" : "no sizes");
 }
 BENCHMARK(solveTwelveCards)->Unit(benchmark::kMillisecond);
 

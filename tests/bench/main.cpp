@@ -1,5 +1,6 @@
-// usage: bench [arguments of Google Benchmark]
-// Wanted at 1280×800: a layout in 50 µs; a tick in 8 ms, 99 of 100 in 16; a start in 400 ms; 150 MB.
+// Usage: bench [arguments of Google Benchmark]
+// Targets at 1280×800: a layout in 50 µs; a step of a drag in 8 ms (99th percentile 16 ms); a start in 400
+// ms; 150 MB.
 #include <benchmark/benchmark.h>
 
 #include <QApplication>
@@ -10,7 +11,7 @@
 #include "window/theme.h"
 
 int main(int argc, char** argv) {
-    // Neither a screen nor anybody's settings.
+    // Needs no display, and ignores the user's settings.
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     if (argc == 3 && std::strcmp(argv[1], "--start-once") == 0) return tenter::bench::startOnce(argc, argv);
     const QTemporaryDir settings;

@@ -1,4 +1,4 @@
-// The samples that are measured.
+// The sample projects that the benchmark uses.
 #pragma once
 
 #include <filesystem>
@@ -8,14 +8,15 @@
 
 namespace tenter::bench {
 
+/// The file of the sample `name`.
 inline std::filesystem::path sampleFile(const std::string& name) {
     return std::filesystem::path(TENTER_SOURCE_DIR) / "sample-projects" / (name + ".tenter.json");
 }
 
-/// The sample of twelve cards.
+/// Name of the sample with twelve cards.
 inline const std::string twelveCards = "season";
 
-/// A sample; ends the program with its problems if it cannot be read.
+/// The sample `name`. Ends the program with the problems on standard error if it cannot be read.
 project::Project sample(const std::string& name);
 
 }  // namespace tenter::bench

@@ -22,7 +22,7 @@ namespace tenter::bench {
 
 namespace {
 
-/// Tells when a widget has painted for the first time with a row to show.
+/// Watches a window for its first paint with a project.
 class FirstPaint : public QObject {
 public:
     explicit FirstPaint(desktop::window::MainWindow& window) : window_(window) {
@@ -41,7 +41,7 @@ private:
     bool seen_ = false;
 };
 
-/// A figure of /proc/self/status in kB.
+/// A value of /proc/self/status in kB; 0 if it is not there.
 long statusFigure(const std::string& name) {
     std::ifstream status("/proc/self/status");
     for (std::string line; std::getline(status, line);)
@@ -50,8 +50,8 @@ long statusFigure(const std::string& name) {
 }
 
 struct Figures {
-    double paintAfter = 0;  ///< ms since the child's main
-    double residentMb = 0;  ///< after the pictures have been read and every width seen
+    double paintAfter = 0;  ///< ms from the start of the child's main() to the first paint
+    double residentMb = 0;  ///< after all pictures are read and all widths were shown
 };
 
 Figures runChild(const std::string& name) {
@@ -109,7 +109,7 @@ int startOnce(int argc, char** argv) {
         QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
     const std::chrono::duration<double, std::milli> after = std::chrono::steady_clock::now() - begun;
 
-    // Then as after some use: once through all widths, with rests in which pictures are cut anew.
+    // Memory after some use: all widths once, with pauses in which pictures are scaled again.
     desktop::Viewing& viewing = window.viewing();
     for (double width = viewing.shown().leastWidth; width <= viewing.shown().mostWidth; width += 40) {
         viewing.setWidth(width);

@@ -1,4 +1,4 @@
-// Reading an audience. RFC 4180 is the format; what reports print beside it is common practice.
+// Reading an audience: RFC 4180, and the variations that analytics reports commonly have.
 #include "checks/audience.h"
 
 #include <gtest/gtest.h>
@@ -36,24 +36,24 @@ TEST(AudienceTest, ReadsSemicolonsQuotesMarksAndBothLineEnds) {
     EXPECT_EQ(read.audience->visits, (Visits{{390, 1204}, {1440, 7}}));
 }
 
-TEST(AudienceTest, TakesResolutions) {
+TEST(AudienceTest, ReadsScreenResolutions) {
     const Read read = reading("screen resolution,users\n390x844,5\n");
     ASSERT_TRUE(read.audience.has_value());
     EXPECT_EQ(read.audience->visits, (Visits{{390, 5}}));
 }
 
-TEST(AudienceTest, TellsBadLinesByNumberAndKeepsTheRest) {
+TEST(AudienceTest, ReportsBadLinesByNumberAndKeepsTheOthers) {
     const Read read = reading("width,visits\n390,5\nwide,6\n\"a\nb\",3\n800\n1200,-1\n1300,9\n");
     ASSERT_TRUE(read.audience.has_value());
     EXPECT_EQ(read.audience->visits, (Visits{{390, 5}, {1300, 9}}));
     ASSERT_EQ(read.problems.size(), 4U);
-    EXPECT_EQ(read.problems[0].place, "line 3");
-    EXPECT_EQ(read.problems[1].place, "line 4");
-    EXPECT_EQ(read.problems[2].place, "line 6");
-    EXPECT_EQ(read.problems[3].place, "line 7");
+    EXPECT_EQ(read.problems[0].place, "3");
+    EXPECT_EQ(read.problems[1].place, "4");
+    EXPECT_EQ(read.problems[2].place, "6");
+    EXPECT_EQ(read.problems[3].place, "7");
 }
 
-TEST(AudienceTest, RefusesWhatIsNone) {
+TEST(AudienceTest, RefusesFilesWithoutAnAudience) {
     for (const char* text : {"", "\n\n", "width,height\n1,2\n", "visits\n3\n", "width,visits\n",
                              "width,visits\n390,0\n", "\"width", "\xFF\xFE\x01"}) {
         const Read read = reading(text);
@@ -69,7 +69,7 @@ TEST(AudienceTest, CountsBadLinesBeyondAFew) {
     EXPECT_EQ(reading(text).problems.size(), 6U);
 }
 
-// A band holds its upper breakpoint.
+// A breakpoint belongs to the band below it.
 TEST(AudienceTest, SharesVisitsByHalfOpenSpans) {
     const Audience audience{{{320, 1}, {600, 2}, {900, 1}}};
     EXPECT_DOUBLE_EQ(audience.share({{320, 600}}, 320), 0.75);
@@ -78,7 +78,7 @@ TEST(AudienceTest, SharesVisitsByHalfOpenSpans) {
     EXPECT_DOUBLE_EQ(audience.share({}, 320), 0);
 }
 
-TEST(AudienceTest, TheSampleIsRead) {
+TEST(AudienceTest, ReadsTheSample) {
     std::ifstream file(TENTER_SOURCE_DIR "/sample-projects/visits.csv");
     const std::string text((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
     const Read read = reading(text);

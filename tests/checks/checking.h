@@ -4,12 +4,14 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <set>
 #include <string>
 
 #include "../layout/laying.h"
 #include "checks/checks.h"
 #include "project/cascade.h"
 #include "project/json_text.h"
+#include "readable.h"
 
 namespace tenter::test {
 
@@ -22,11 +24,15 @@ inline text::ParagraphStore& checkStore() {
     return store;
 }
 
+/// The findings of the first variant. Every test that asks for findings also tests their texts.
 inline std::vector<Finding> findingsOf(const project::Project& project, const checks::Options& options = {}) {
-    return checks::check(project, 0, checkStore(), options);
+    std::vector<Finding> findings = checks::check(project, 0, checkStore(), options);
+    for (const Finding& finding : findings)
+        expectReadable(finding, project);
+    return findings;
 }
 
-/// The first finding of check `name`, of that severity if one is said; null if there is none.
+/// The first finding of check `name`, with that severity if one is given; null if there is none.
 inline const Finding* find(const std::vector<Finding>& findings, const std::string& name,
                            std::optional<Severity> severity = std::nullopt) {
     const auto found = std::find_if(findings.begin(), findings.end(), [&](const Finding& finding) {
@@ -35,7 +41,7 @@ inline const Finding* find(const std::vector<Finding>& findings, const std::stri
     return found == findings.end() ? nullptr : &*found;
 }
 
-/// `name`'s finding in `project`, copied; its check is empty if there is none.
+/// A copy of the first finding of check `name`; its `check` is empty if there is none.
 inline Finding findingOf(const project::Project& project, const std::string& name,
                          std::optional<Severity> severity = std::nullopt,
                          const checks::Options& options = {}) {
@@ -56,13 +62,13 @@ inline project::Project quiet(const std::string& cards = "", const std::string& 
                      cards.empty() ? "[" + card("Low tide", "Out and back.") + "]" : cards);
 }
 
-/// Sets what stands at `path` in the project's style to a JSON value.
+/// Sets the setting at `path` in the project's style to a JSON value.
 inline void set(project::Project& project, const std::string& path, const std::string& json) {
     project::Problems problems;
     EXPECT_TRUE(project::setSetting(project.style, path, project::Json::parse(json), problems)) << path;
 }
 
-/// The same in one band of the first variant.
+/// Sets the setting at `path` in one band of the first variant.
 inline void setInBand(project::Project& project, std::size_t band, const std::string& path,
                       const std::string& json) {
     project::Problems problems;
@@ -78,6 +84,42 @@ inline void expectSpans(const Finding& finding, const std::vector<sweep::Interva
         EXPECT_NEAR(finding.widths[i].from, spans[i].from, within) << finding.says;
         EXPECT_NEAR(finding.widths[i].to, spans[i].to, within) << finding.says;
     }
+}
+
+/// A paragraph of many lines.
+inline const std::string longText =
+    "We follow the old sheep path to the sluice and wait for the curlews, and whoever is cold may take the "
+    "shorter "
+    "way back along the wall, past the lamp and the boats drawn up for winter, to the hut where there is "
+    "soup.";
+
+/// A quiet row with that heading.
+inline project::Project headed(const std::string& heading) {
+    return quiet("[" + card(heading, "Out and back.") + "]");
+}
+
+/// The whole widths at which some part of `role` has more than `most` lines.
+inline std::set<int> widthsOver(const project::Project& project, const std::string& role,
+                                std::uint32_t most) {
+    std::set<int> widths;
+    const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+    for (int width = 320; width <= 1920; ++width) {
+        const layout::Layout laid = layout::layOut(row, width);
+        for (const layout::LaidPart& part : laid.parts)
+            if (!part.picture && row.roles()[part.role] == role && part.lineCount > most)
+                widths.insert(width);
+    }
+    return widths;
+}
+
+/// The whole widths of a finding.
+inline std::set<int> wholeWidthsOf(const Finding& finding) {
+    std::set<int> widths;
+    for (const sweep::Interval& span : finding.widths)
+        for (int width = 320; width <= 1920; ++width)
+            if ((width > span.from && width <= span.to) || (width == 320 && span.from == 320))
+                widths.insert(width);
+    return widths;
 }
 
 }  // namespace tenter::test

@@ -1,4 +1,4 @@
-// Room for copy: what is told surely fits, and is not far from what fits.
+// Room for text: the reported number fits, and is close to what fits.
 #include "checks/room_for_copy.h"
 
 #include <unicode/unistr.h>
@@ -9,20 +9,19 @@
 
 #include "../sweep/sweeping.h"
 #include "checking.h"
-#include "project/wishing.h"
+#include "project/role_wishes.h"
 
 namespace tenter::checks {
 namespace {
 
 using namespace test;  // NOLINT(google-build-using-namespace)
 
-/// A heading of 20 px in a face whose characters are all 1233/2048 em wide, alone in a card that is as wide
-/// as the page.
+/// A heading of 20 px in a face with characters of 1233/2048 em, alone in a card as wide as the viewport.
 project::Project monospaced(const std::string& heading, int lines) {
     project::Project project = quiet(R"([{"parts": [{"role": "heading", "copy": ")" + heading + R"("}]}])");
     set(project, "text/heading/family", R"(["DejaVu Sans Mono"])");
     set(project, "text/heading/weight", "400");
-    project::wishFor(project, "heading", {}).lines = lines;
+    project::ownWishesOrNew(project, "heading", {}).lines = lines;
     return project;
 }
 
@@ -32,13 +31,13 @@ RoomForCopy roomOf(const project::Project& project) {
     return rooms.empty() ? RoomForCopy() : rooms.front();
 }
 
-/// Puts `more` at the copy's end, in the manner of its end.
+/// Adds `more` to the last run of the text.
 void lengthen(project::Copy& copy, const std::string& more) {
     copy.back().text += more;
 }
 
-/// Up to `count` characters that go on in the words of `copy`, as `random` has them. The last word is cut to
-/// make them `count`, unless letters join: cut, those would change their shape.
+/// Up to `count` characters of random words of `copy`. The last word is cut to make exactly `count`, unless
+/// letters join: a cut word would have other shapes.
 std::string wordsLike(const project::Copy& copy, int count, bool lettersJoin, std::mt19937& random) {
     std::istringstream text(project::plainText(copy));
     std::vector<std::string> words;
@@ -54,7 +53,7 @@ std::string wordsLike(const project::Copy& copy, int count, bool lettersJoin, st
     return (lettersJoin ? whole : more.tempSubString(0, count)).toUTF8String(out);
 }
 
-/// How many px of widths there are at which the part has more lines than are wished, under any profile.
+/// The length of the widths at which the part has more lines than wished under any profile, CSS px.
 double brokenOver(const project::Project& project, std::size_t variant, const RoomForCopy& room) {
     double over = 0;
     const auto& text = std::get<project::TextPart>(project.cards[room.card].parts[room.part]);
@@ -62,9 +61,9 @@ double brokenOver(const project::Project& project, std::size_t variant, const Ro
         const layout::PreparedRow row(project, variant, checkStore(), *profile);
         const std::size_t forced = row.band(0).cards[room.card].parts[room.part].paragraph->forcedLines();
         const sweep::PartPieces part =
-            sweep::follow(row, room.card, room.part, project.leastWidth, project.mostWidth);
+            sweep::partPieces(row, room.card, room.part, project.leastWidth, project.mostWidth);
         for (const auto& wish :
-             project::held(project::wishesOf(project), text.role, &project::RoleWishes::lines))
+             project::wishRanges(project::effectiveWishes(project), text.role, &project::RoleWishes::lines))
             for (const sweep::Piece& piece : part.pieces)
                 if (piece.lines > std::max(forced, static_cast<std::size_t>(wish.value)))
                     over += std::max(0.0, std::min(piece.to, wish.to) - std::max(piece.from, wish.from));
@@ -76,7 +75,7 @@ project::Copy& copyOf(project::Project& project, const RoomForCopy& room) {
     return std::get<project::TextPart>(project.cards[room.card].parts[room.part]).copy;
 }
 
-TEST(RoomForCopy, OfOneLineIsWhatTheNarrowestLineHasLeft) {
+TEST(RoomForCopy, OfOneLineIsTheFreeSpaceOfTheNarrowestLine) {
     // At 320 px: 320 · (1 − 0.0025) / (20 · 1233/2048) = 26.5 characters.
     project::Project project = monospaced("Low tide", 1);
     const RoomForCopy room = roomOf(project);
@@ -92,15 +91,15 @@ TEST(RoomForCopy, OfOneLineIsWhatTheNarrowestLineHasLeft) {
     EXPECT_GT(brokenOver(longer, 0, room), 0);
 }
 
-TEST(RoomForCopy, CountsAWidestWordLessForEachLineMore) {
-    // A line holds 26 characters, less 8 for another "mudflats" that may not fit: 18 and half a character
-    // more, on either of two lines.
+TEST(RoomForCopy, SubtractsAWidestWordForEachFurtherLine) {
+    // A line holds 26.5 characters, minus 8 for another "mudflats" that may not fit: 18.5 on each further
+    // line.
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 1)).spare, 14);
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 2)).spare, 14 + 19);
     EXPECT_EQ(roomOf(monospaced("Mudflats now", 3)).spare, 14 + 2 * 18 + 1);
 }
 
-TEST(RoomForCopy, IsBelowZeroByWhatMustGo) {
+TEST(RoomForCopy, IsNegativeByTheCharactersTooMany) {
     // "Up the creek at dusk with" is a line of 25 characters at 320 px, " lamps" the rest.
     project::Project project = monospaced("Up the creek at dusk with lamps", 1);
     const RoomForCopy room = roomOf(project);
@@ -110,7 +109,7 @@ TEST(RoomForCopy, IsBelowZeroByWhatMustGo) {
     EXPECT_EQ(roomOf(project).spare, 1);
 }
 
-TEST(RoomForCopy, IsToldOfTheFullestLineBeforeABreakThatCopySays) {
+TEST(RoomForCopy, DependsOnTheFullestLineBeforeAForcedBreak) {
     project::Project project = monospaced("Low tide", 1);
     project::Copy& copy = std::get<project::TextPart>(project.cards[0].parts[0]).copy;
     copy.push_back({project::Run::Kind::Break, "", ""});
@@ -120,11 +119,11 @@ TEST(RoomForCopy, IsToldOfTheFullestLineBeforeABreakThatCopySays) {
     EXPECT_EQ(room.spare, 18);
 }
 
-TEST(RoomForCopy, HoldsAWishToItsWidths) {
+TEST(RoomForCopy, FollowsTheWidthsOfAWish) {
     project::Project project = monospaced("Low tide", 1);
     project.wishes->roles[0].from = 600;
-    // 640.. px: past 600 px a line holds 600 · 0.9975 / 12.041 = 49.7 characters; until there the usual three
-    // lines are wished, of which the second and third hold 26.5 − 4 characters.
+    // Past 600 px a line holds 600 · 0.9975 / 12.041 = 49.7 characters. Below, the default wish of three
+    // lines holds, and each further line holds 26.5 − 4 characters.
     EXPECT_EQ(roomOf(project).spare, 41);
     EXPECT_EQ(roomOf(project).width, 601);
     project.wishes->roles[0].upTo = 601;
@@ -132,19 +131,19 @@ TEST(RoomForCopy, HoldsAWishToItsWidths) {
     EXPECT_EQ(roomOf(project).spare, 18);
 }
 
-TEST(RoomForCopy, IsToldOfPartsWithAWishOnLinesAndWithCopy) {
+TEST(RoomForCopy, IsListedForTextsWithAWishOnLines) {
     project::Project project = quiet();
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);  // heading and button
     std::get<project::TextPart>(project.cards[0].parts[0]).copy.clear();
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 1U);
-    project::wishFor(project, "body", {}).lines = 8;
+    project::ownWishesOrNew(project, "body", {}).lines = 8;
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);
 }
 
-// Each part's copy grows by what is told, in words of its own in any order; and it has not much more room.
-TEST(RoomForCopy, SurelyFitsAndIsNotFarFromWhatFits) {
+// Each text grows by the reported number in its own words, in random order, and has not much more room.
+TEST(RoomForCopy, FitsAndIsCloseToWhatFits) {
     std::mt19937 random(20261126);
-    int told = 0;
+    int reported = 0;
     int fitting = 0;
     const auto expectRoom = [&](const Swept& swept) {
         if (swept.row.profile().name() != text::blink().name()) return;
@@ -161,7 +160,7 @@ TEST(RoomForCopy, SurelyFitsAndIsNotFarFromWhatFits) {
             for (int i = 0; i < 6; ++i)
                 EXPECT_TRUE(fits(room.spare))
                     << swept.name << ": " << project::plainText(copy) << ", " << room.spare;
-            told += room.spare;
+            reported += room.spare;
             int most = room.spare;
             while (fits(most + 4))
                 most += 4;
@@ -169,8 +168,8 @@ TEST(RoomForCopy, SurelyFitsAndIsNotFarFromWhatFits) {
         }
     };
     forEachSample(expectRoom);
-    EXPECT_GT(told, 1000);
-    EXPECT_GT(told, fitting * 0.6);
+    EXPECT_GT(reported, 1000);
+    EXPECT_GT(reported, fitting * 0.6);
 }
 
 }  // namespace

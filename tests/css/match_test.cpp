@@ -32,13 +32,13 @@ protected:
     }
 
     // How many elements of the tree are selected.
-    [[nodiscard]] int selected(std::string_view text, Holding holding = {}) const {
+    [[nodiscard]] int selected(std::string_view text, ActivePseudoClasses active = {}) const {
         Problems problems;
         const auto list = readSelectors(text, problems);
         EXPECT_TRUE(list) << text;
         int count = 0;
         for (std::size_t i = 0; list && i < tree_.size(); ++i)
-            count += matches(*list, tree_, i, holding) ? 1 : 0;
+            count += matches(*list, tree_, i, active) ? 1 : 0;
         return count;
     }
 

@@ -102,16 +102,16 @@ TEST(CssMath, SaysWhichUnitsWereUsed) {
 
 // § 10.1 and § 10.9: types, and white space around + and −.
 TEST(CssMath, RefusesWhatTheStandardDoesAndSaysWhere) {
-    EXPECT_EQ(refusedValue("calc(1px+2px)").what, "white space is missing beside +");
+    EXPECT_EQ(refusedValue("calc(1px+2px)").what, "A space is missing next to +.");
     EXPECT_EQ(refusedValue("calc(1px+2px)").offset, 8U);
-    EXPECT_EQ(refusedValue("calc(1px -2px)").what, "white space is missing beside -");
-    EXPECT_EQ(refusedValue("calc(1px + 2)").what, "a number and a length are added");
-    EXPECT_EQ(refusedValue("calc(1px * 2px)").what, "a length is multiplied by a length");
-    EXPECT_EQ(refusedValue("calc(1px / 0)").what, "something is divided by 0");
-    EXPECT_EQ(refusedValue("max(1px, 2)").what, "numbers and lengths stand side by side in max()");
-    EXPECT_EQ(refusedValue("clamp(1px, 2px)").what, "clamp() has 2 values instead of three");
-    EXPECT_EQ(refusedValue("1rem + 1vw").what, "a calculation stands outside calc()");
-    EXPECT_EQ(refusedValue("calc(1px + 3vh)").what, "unit vh is not understood here");
+    EXPECT_EQ(refusedValue("calc(1px -2px)").what, "A space is missing next to -.");
+    EXPECT_EQ(refusedValue("calc(1px + 2)").what, "A number and a length are added.");
+    EXPECT_EQ(refusedValue("calc(1px * 2px)").what, "A length is multiplied by a length.");
+    EXPECT_EQ(refusedValue("calc(1px / 0)").what, "The calculation divides by 0.");
+    EXPECT_EQ(refusedValue("max(1px, 2)").what, "Numbers and lengths are mixed in max().");
+    EXPECT_EQ(refusedValue("clamp(1px, 2px)").what, "The function clamp() has 2 values; it needs three.");
+    EXPECT_EQ(refusedValue("1rem + 1vw").what, "The calculation is not inside calc().");
+    EXPECT_EQ(refusedValue("calc(1px + 3vh)").what, "The unit vh is not supported here.");
     EXPECT_EQ(refusedValue("calc(1px + 3vh)").offset, 11U);
     for (const char* wrong : {"",
                               "calc()",
@@ -145,12 +145,12 @@ TEST(CssMath, RefusesWhatTheStandardDoesAndSaysWhere) {
                               "pi",
                               "calc(infinity * 1px)"}) {
         const Problem problem = refusedValue(wrong);
-        EXPECT_FALSE(problem.what.empty() || problem.mend.empty()) << wrong;
+        EXPECT_FALSE(problem.what.empty() || problem.fix.empty()) << wrong;
         EXPECT_LE(problem.offset, std::string(wrong).size()) << wrong;
     }
     CalculationBasis bare;
-    EXPECT_EQ(refusedValue("50%", bare).what, "a percentage has no place here");
-    EXPECT_EQ(refusedValue("5cqi", bare).what, "cqi has no container to follow here");
+    EXPECT_EQ(refusedValue("50%", bare).what, "A percentage is not allowed here.");
+    EXPECT_EQ(refusedValue("5cqi", bare).what, "The unit cqi has no container here.");
 }
 
 // A calculation made at random, and what it comes to at one width by the standard's own formulas.
@@ -199,9 +199,9 @@ TEST(CssMath, TakesAnyInput) {
             text += piece;
         return text;
     };
-    EXPECT_EQ(refusedValue(repeated("calc(", 100'000)).what, "the value has more than 10 000 parts");
+    EXPECT_EQ(refusedValue(repeated("calc(", 100'000)).what, "The value has more than 10000 parts.");
     EXPECT_EQ(refusedValue(repeated("calc(", 200) + "1px" + repeated(")", 200)).what,
-              "calculations stand in one another more than 100 deep");
+              "Calculations are nested more than 100 deep.");
     EXPECT_DOUBLE_EQ(at(1000, repeated("calc(", 100) + "1px" + repeated(")", 100)), 1);
     refusedValue("calc(" + repeated("(", 5'000'000));
     refusedValue("max(" + repeated("1px,", 1'000'000));

@@ -166,7 +166,7 @@ TEST(CssRules, TakeAnyInput) {
             text += letters[random() % letters.size()];
         const Sheet sheet = readSheet(text + "\n*/'\"\n)]}))]}} ;} z{y:x}");
         for (const Problem& problem : sheet.problems)
-            ASSERT_FALSE(problem.mend.empty());
+            ASSERT_FALSE(problem.fix.empty());
     }
 }
 

@@ -117,9 +117,9 @@ TEST(CssSelectors, TellWhatIsDynamicAndWhatIsDrawn) {
 // § 3.9: what is not valid or not known makes the list so.
 TEST(CssSelectors, RefuseTheWholeListForOneAndSayWhere) {
     EXPECT_EQ(refusedSelector("a, b:no-such").offset, 5U);
-    EXPECT_EQ(refusedSelector("a, b:no-such").what, "pseudo-class :no-such is not known");
-    EXPECT_EQ(refusedSelector("a::no-such").what, "pseudo-element ::no-such is not known");
-    EXPECT_EQ(refusedSelector("a >").what, "the end stands where a selector should");
+    EXPECT_EQ(refusedSelector("a, b:no-such").what, "The pseudo-class :no-such is not known.");
+    EXPECT_EQ(refusedSelector("a::no-such").what, "The pseudo-element ::no-such is not known.");
+    EXPECT_EQ(refusedSelector("a >").what, "Expected a selector, but the text ends.");
     EXPECT_EQ(refusedSelector("#1").offset, 0U);
     for (const char* wrong : {"",
                               ",",
@@ -162,7 +162,7 @@ TEST(CssSelectors, RefuseTheWholeListForOneAndSayWhere) {
                               ":nth-child(2n of)",
                               ":nth-child(2n of :no-such)"}) {
         const Problem problem = refusedSelector(wrong);
-        EXPECT_FALSE(problem.mend.empty()) << wrong;
+        EXPECT_FALSE(problem.fix.empty()) << wrong;
         EXPECT_LE(problem.offset, std::string(wrong).size());
     }
 }

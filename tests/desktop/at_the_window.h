@@ -1,4 +1,4 @@
-// What tests of the window do there: open a sample, press, choose, type, look for words.
+// Base of the window tests: opens a sample, clicks, chooses, types, finds labels.
 #pragma once
 
 #include <QLabel>
@@ -13,10 +13,10 @@
 
 namespace tenter::desktop {
 
-/// Names are those that screen readers tell, or what stands on a button.
+/// `name` is an accessible name, or the text of a button.
 class AtTheWindow : public QObject {
 protected:
-    /// A sample by its name, without its wishes, in a window of 1280 × 800.
+    /// Opens a sample by its name, without its wishes, in a window of 1280 × 800.
     void open(const QString& sample) {
         folder_ = std::make_unique<QTemporaryDir>();
         sample_ = bareSample(sample, *folder_);
@@ -31,7 +31,7 @@ protected:
         side().openPanel(index);
         settle();
     }
-    /// Panels follow once the event loop turns.
+    /// Waits until the panels are refreshed.
     static void settle() { QTest::qWait(20); }
     template <class T>
     T* named(const QString& name) {

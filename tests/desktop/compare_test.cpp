@@ -1,4 +1,4 @@
-// The comparison with a browser: a real one where it is installed, and what answers it in any case.
+// Comparison with a browser: with a real one if it is installed, and with recorded results in any case.
 #include <QDir>
 #include <QFileInfo>
 #include <QJsonArray>
@@ -15,7 +15,7 @@
 #include <set>
 
 #include "axis/axis_pane.h"
-#include "axis/verdict_lane.h"
+#include "axis/comparison_lane.h"
 #include "compare/browser_run.h"
 #include "compare/compare_dialog.h"
 #include "compare/comparison.h"
@@ -70,7 +70,7 @@ private slots:
             const QByteArray says = differenceTitle(comparison, run.worst).toUtf8();
             QVERIFY2(run.worst.what != judge::Difference::What::Lines, says.constData());
         }
-        // Measured: Firefox truncates what `vw` comes to, to 1/60 px; the layout keeps it whole.
+        // Measured: Firefox truncates lengths in `vw` to 1/60 px; the layout does not round them.
         QVERIFY(comparison.summary().largestSize < 1.0 / 60);
         QVERIFY(comparison.summary().largestBox < 1);
         if (browser.kind == Browser::Kind::Chromium) {
@@ -84,8 +84,8 @@ private slots:
         QVERIFY(comparison.isFresh());
     }
 
-    // The invented themes of tests/engines: saved pages, each hostile in ways of its own.
-    void agreesOnASavedCopyOfThePage_data() {
+    // The invented themes of tests/engines: saved pages whose CSS interferes with the row in different ways.
+    void agreesInASavedPage_data() {
         QTest::addColumn<QString>("title");
         QTest::addColumn<QString>("theme");
         QTest::newRow("chromium, a wide container and ids") << "Chromium"
@@ -95,7 +95,7 @@ private slots:
         QTest::newRow("chromium, a list and a root of 10 px") << "Chromium"
                                                               << "windfall";
     }
-    void agreesOnASavedCopyOfThePage() {
+    void agreesInASavedPage() {
         QFETCH(QString, title);
         QFETCH(QString, theme);
         const Browser browser = installed(title);
@@ -104,7 +104,7 @@ private slots:
         const QString file = themes + theme + ".html";
         project::Problems problems;
         QVERIFY(document_->open((themes + "base.tenter.json").toStdString(), problems));
-        takeRow(file);
+        importRow(file);
         Comparison comparison(*viewing_);
         QSignalSpy finished(&comparison, &Comparison::finished);
         QSignalSpy failed(&comparison, &Comparison::failed);
@@ -116,24 +116,26 @@ private slots:
             QFAIL(qPrintable(QString::number(run.first) + ": " + differenceTitle(comparison, run.worst)));
     }
 
-    // A heading one line longer than was computed, and a card pushed by it.
-    void reportsWhatADoctoredPageHasOtherwise() {
+    // The page is changed so that a heading has one more line than computed, which also makes its card
+    // taller.
+    void reportsTheDifferencesOfAChangedPage() {
         const Browser browser = installed("Chromium");
         if (browser.program.isEmpty()) QSKIP("Chromium is not installed");
         QByteArray html = page();
         const qsizetype at = html.indexOf("data-tenter-part=\"1.1\"");
         QVERIFY(at > 0);
-        html.insert(html.indexOf('>', at) + 1, "Doctored<br>");
+        html.insert(html.indexOf('>', at) + 1, "Changed<br>");
         BrowserRun run(browser, html, {700});
         judge::Verdict verdict;
         std::string wrong;
-        connect(
-            &run, &BrowserRun::read, this, [&](const std::vector<double>& widths, const QByteArray& json) {
-                const auto read = judge::readings(json.toStdString(), wrong);
-                if (!read || read->size() != 1 || widths.size() != 1) return;
-                const layout::PreparedRow row(document_->project(), 0, document_->store(), browser.profile());
-                verdict = judge::judge(row, layout::layOut(row, widths[0]), read->front());
-            });
+        connect(&run, &BrowserRun::measured, this,
+                [&](const std::vector<double>& widths, const QByteArray& json) {
+                    const auto read = judge::parseBrowserLayouts(json.toStdString(), wrong);
+                    if (!read || read->size() != 1 || widths.size() != 1) return;
+                    const layout::PreparedRow row(document_->project(), 0, document_->store(),
+                                                  browser.profile());
+                    verdict = judge::judge(row, layout::layOut(row, widths[0]), read->front());
+                });
         QSignalSpy finished(&run, &BrowserRun::finished);
         QSignalSpy failed(&run, &BrowserRun::failed);
         run.start();
@@ -146,37 +148,37 @@ private slots:
         QCOMPARE(runs[0].worst.what, judge::Difference::What::Lines);
         QCOMPARE(runs[0].worst.card, std::optional<std::size_t>(1));
         QCOMPARE(runs[0].worst.part, std::optional<std::size_t>(1));
-        QVERIFY(runs[0].worst.read >= runs[0].worst.computed + 1);
+        QVERIFY(runs[0].worst.measured >= runs[0].worst.computed + 1);
         QVERIFY(verdict.largestBox > 5);
         QCOMPARE(axis::barOf(verdict), 1.0);
     }
 
-    // What a browser would send, with one line more at one width.
-    void marksAndListsWhereABrowserDiffers() {
+    // Uses a result as a browser would send it, with one more line at one width.
+    void marksAndListsDifferences() {
         QTemporaryDir folder;
         Survey survey(*viewing_);
         axis::AxisPane pane(*viewing_, survey);
         Comparison comparison(*viewing_);
-        pane.addVerdicts(comparison);
+        pane.addComparisonLane(comparison);
         pane.resize(900, 300);
         pane.show();
         CompareDialog dialog(comparison, *viewing_, nullptr);
         dialog.show();
-        auto* lane = pane.findChild<axis::VerdictLane*>();
+        auto* lane = pane.findChild<axis::ComparisonLane*>();
         QVERIFY(lane != nullptr && !lane->isVisible());
 
         QSignalSpy finished(&comparison, &Comparison::finished);
         comparison.start(recorder(folder), {700, 900});
         const QUrl frame = recorded(folder);
         QCOMPARE(post(frame, R"({"layouts": []})"), QByteArray(R"({"widths": [700,900]})"));
-        QCOMPARE(post(frame, readingsOf({700, 900}, 900)), QByteArray(R"({"widths": []})"));
+        QCOMPARE(post(frame, layoutsOf({700, 900}, 900)), QByteArray(R"({"widths": []})"));
         QTRY_VERIFY_WITH_TIMEOUT(!finished.isEmpty(), 20000);
-        QCOMPARE(headline(comparison), QString("Chromium differs at 1 of 2 widths"));
+        QCOMPARE(headline(comparison), QString("Chromium differs from Tenter at 1 of 2 widths"));
         QVERIFY(lane->isVisible());
-        QVERIFY2(lane->says(pane.scale().x(700)).contains("agrees"),
-                 qPrintable(lane->says(pane.scale().x(700))));
-        QVERIFY2(lane->says(pane.scale().x(900)).contains("differs"),
-                 qPrintable(lane->says(pane.scale().x(900))));
+        QVERIFY2(lane->toolTipAt(pane.scale().x(700)).contains("agrees"),
+                 qPrintable(lane->toolTipAt(pane.scale().x(700))));
+        QVERIFY2(lane->toolTipAt(pane.scale().x(900)).contains("differs"),
+                 qPrintable(lane->toolTipAt(pane.scale().x(900))));
         auto* list = dialog.findChild<QListWidget*>();
         QCOMPARE(list->count(), 1);
         QVERIFY2(list->item(0)->text().contains("heading, card 2"), qPrintable(list->item(0)->text()));
@@ -185,11 +187,11 @@ private slots:
         QCOMPARE(viewing_->selection(), (Viewing::Selection{1, 1}));
     }
 
-    void refusesWhatIsNoReading() {
+    void refusesAnInvalidResult() {
         for (const auto& [sent, says] : std::vector<std::pair<QByteArray, QString>>{
                  {"nonsense", "cannot be understood"},
                  {R"({"layouts": []})", "the number of widths"},
-                 {readingsOf({640, 900}, 0), pixels(640) + " wide instead of " + pixels(700)}}) {
+                 {layoutsOf({640, 900}, 0), pixels(640) + " wide instead of " + pixels(700)}}) {
             QTemporaryDir folder;
             Comparison comparison(*viewing_);
             QSignalSpy failed(&comparison, &Comparison::failed);
@@ -204,7 +206,7 @@ private slots:
         }
     }
 
-    void endsTheBrowserAndRemovesItsFolderWhenCancelled() {
+    void stopsTheBrowserAndRemovesItsFolderWhenCancelled() {
         const Browser browser = installed("Chromium");
         if (browser.program.isEmpty()) QSKIP("Chromium is not installed");
         const QStringList before = folders();
@@ -216,12 +218,12 @@ private slots:
         QVERIFY(!comparison.isRunning());
         QVERIFY(comparison.done() < comparison.total());
         QTRY_COMPARE_WITH_TIMEOUT(folders(), before, 20000);
-        // What was compared is kept, and says how far it came.
+        // The results so far are kept.
         QVERIFY(comparison.summary().widths > 0);
         QVERIFY(headline(comparison).contains("so far"));
     }
 
-    void saysWhyABrowserDidNotStart() {
+    void reportsWhyABrowserDidNotStart() {
         QTemporaryDir folder;
         Comparison comparison(*viewing_);
         QSignalSpy failed(&comparison, &Comparison::failed);
@@ -232,7 +234,7 @@ private slots:
         QVERIFY(!comparison.isRunning());
     }
 
-    void saysWhatABrowserLastSaidIfItEndsEarly() {
+    void reportsTheLastMessageOfABrowserThatClosesEarly() {
         QTemporaryDir folder;
         QFile script(folder.filePath("browser"));
         QVERIFY(script.open(QIODevice::WriteOnly));
@@ -247,22 +249,22 @@ private slots:
         QVERIFY2(why.contains("no display of any kind"), qPrintable(why));
     }
 
-    void saysHowToGetABrowserWhereThereIsNone() {
+    void explainsHowToInstallABrowser() {
         Comparison comparison(*viewing_);
         CompareDialog dialog(comparison, *viewing_, nullptr);
         dialog.show();
-        dialog.offer({});
+        dialog.setBrowsers({});
         const auto shows = [&](const QString& words) {
             for (const QLabel* label : dialog.findChildren<QLabel*>())
                 if (label->isVisible() && label->text().contains(words)) return true;
             return false;
         };
         QVERIFY(shows("apt install"));
-        dialog.offer({{Browser::Kind::Firefox, "Firefox", "firefox"}});
+        dialog.setBrowsers({{Browser::Kind::Firefox, "Firefox", "firefox"}});
         QVERIFY(!shows("apt install"));
     }
 
-    void hostsOnlyWhatItWasGivenAndOnlyHere() {
+    void servesOnlyItsPagesAndOnlyOnThisComputer() {
         PageHost host;
         QVERIFY(host.listen());
         host.addPage("row", "<p>the row</p>");
@@ -275,7 +277,7 @@ private slots:
         const auto ask = [&](const QByteArray& what) {
             return answer(static_cast<quint16>(row.port()), what);
         };
-        // RFC 9112 § 3: method, target, version; § 6: a body as long as it says.
+        // RFC 9112 § 3: method, target, version; § 6: Content-Length.
         QVERIFY(ask("GET " + path + " HTTP/1.1\r\nHost: " + here + "\r\n\r\n")
                     .endsWith("\r\n\r\n<p>the row</p>"));
         const QByteArray post = host.address("readings").path().toUtf8();
@@ -293,7 +295,7 @@ private slots:
             QVERIFY2(ask(bad).startsWith("HTTP/1.1 400"), bad.constData());
     }
 
-    void takesEachWholeWidthOnceAndTheTellingOnesFirst() {
+    void ordersEachWholeWidthOnceAndKeyWidthsFirst() {
         const auto order = widthOrder(320, 420, {360.5});
         QCOMPARE(order.size(), std::size_t{101});
         QCOMPARE(std::set<double>(order.begin(), order.end()).size(), std::size_t{101});
@@ -304,8 +306,8 @@ private slots:
     }
 
 private:
-    /// Takes the row of a saved page in.
-    void takeRow(const QString& file) {
+    /// Imports the row of a saved page.
+    void importRow(const QString& file) {
         QFile page(file);
         QVERIFY(page.open(QIODevice::ReadOnly));
         const std::string bytes = page.readAll().toStdString();
@@ -316,9 +318,10 @@ private:
         project::Problems problems;
         const auto adopted = markup::adopt(document_->project(), asked, problems);
         QVERIFY(adopted.has_value());
-        document_->edit("Take a page’s row", [&](project::Project& project) { project = adopted->project; });
+        document_->edit("Import row from page",
+                        [&](project::Project& project) { project = adopted->project; });
     }
-    /// A browser that does nothing but write down which page it is to open.
+    /// A fake browser that only writes the address of the page into a file.
     static Browser recorder(const QTemporaryDir& folder) {
         QFile script(folder.filePath("browser"));
         if (!script.open(QIODevice::WriteOnly)) return {};
@@ -337,18 +340,18 @@ private:
             60000);
         return came ? QUrl(QString::fromUtf8(page.trimmed())) : QUrl();
     }
-    /// Posts readings beside `frame`; the answer's body.
+    /// Posts layouts to the server of `frame` and returns the body of the answer.
     static QByteArray post(const QUrl& frame, const QByteArray& readings) {
-        const QUrl to = frame.resolved(QUrl("readings"));
+        const QUrl to = frame.resolved(QUrl("layouts"));
         const QByteArray received = answer(
             static_cast<quint16>(to.port()),
             "POST " + to.path().toUtf8() + " HTTP/1.1\r\nHost: 127.0.0.1:" + QByteArray::number(to.port()) +
                 "\r\nContent-Length: " + QByteArray::number(readings.size()) + "\r\n\r\n" + readings);
         return received.mid(received.indexOf("\r\n\r\n") + 4);
     }
-    /// What a browser would send that lays out as computed, with a line more in card 2's heading at
-    /// `doctored`.
-    QByteArray readingsOf(const std::vector<double>& widths, double doctored) {
+    /// The result of a browser that agrees with Tenter, except for one more line in the heading of card 2 at
+    /// width `changed`.
+    QByteArray layoutsOf(const std::vector<double>& widths, double changed) {
         const layout::PreparedRow row(document_->project(), 0, document_->store(), text::blink());
         const auto box = [](const layout::Box& one) {
             return QJsonArray{one.x, one.y, one.width, one.height};
@@ -366,7 +369,7 @@ private:
                                      {"box", box(part.box)},
                                      {"fontSize", QJsonValue()},
                                      {"lines", QJsonValue()}};
-                    const bool more = width == doctored && c == 1 && part.index == 1;
+                    const bool more = width == changed && c == 1 && part.index == 1;
                     if (!part.picture) {
                         read["fontSize"] = part.fontSize;
                         read["lines"] = static_cast<int>(part.lineCount) + (more ? 1 : 0);
@@ -399,7 +402,7 @@ private:
         if (!socket.waitForConnected(5000)) return "no connection";
         socket.write(request);
         QByteArray received;
-        // The host answers in this very thread.
+        // The server runs on this thread, so events must be processed.
         const bool ended = QTest::qWaitFor([&] {
             received += socket.readAll();
             return socket.state() == QAbstractSocket::UnconnectedState;

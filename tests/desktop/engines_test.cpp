@@ -1,5 +1,5 @@
-// The switch between break profiles, and the marks where they differ. What is marked is compared with the
-// command line, which the engines' tests compare with browsers.
+// The choice of the break profile, and the marks where browsers differ. Results are compared with the command
+// line, which the engine tests compare with browsers.
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -10,9 +10,9 @@
 #include <QtTest>
 
 #include "axis/axis_pane.h"
-#include "axis/engines_lane.h"
+#include "axis/differences_lane.h"
 #include "document/engine_sweep.h"
-#include "document/engines.h"
+#include "document/wording.h"
 #include "row/figures.h"
 #include "row/row_view.h"
 #include "window/main_window.h"
@@ -30,7 +30,7 @@ private slots:
     }
     void cleanup() { window_.reset(); }
 
-    void laysOutByTheProfileThatIsChosen() {
+    void laysOutWithTheChosenProfile() {
         for (const char* engine : {"gecko", "blink"}) {
             viewing().setProfile(*text::profile(engine));
             for (const double width : {391.0, 645.0, 1001.0}) {
@@ -40,9 +40,9 @@ private slots:
         }
     }
 
-    void remembersTheChoiceButNotInTheProject() {
+    void savesTheChoiceInTheSettingsNotInTheProject() {
         const std::string before = project::write(window_->document().project());
-        QAction* firefox = action("Breaks as Firefox");
+        QAction* firefox = action("Line breaks as in Firefox");
         QVERIFY(firefox != nullptr);
         firefox->trigger();
         QCOMPARE(&viewing().profile(), &text::gecko());
@@ -51,43 +51,45 @@ private slots:
         QCOMPARE(project::write(window_->document().project()), before);
         makeWindow();
         QCOMPARE(&viewing().profile(), &text::gecko());
-        QVERIFY(action("Breaks as Firefox")->isChecked());
+        QVERIFY(action("Line breaks as in Firefox")->isChecked());
     }
 
-    void marksOnTheAxisWhereLineCountsDiffer() {
+    void showsDifferencesOnTheAxis() {
         const EngineSweep& sweep = swept();
-        QVERIFY(!sweep.stretches().empty());
-        const sweep::Stretch& stretch = sweep.stretches().front();
+        QVERIFY(!sweep.differences().empty());
+        const sweep::LineDifference& difference = sweep.differences().front();
         const auto index = [&](const QJsonArray& counts) {
-            return counts[static_cast<int>(stretch.card)].toArray()[static_cast<int>(stretch.part)].toInt();
+            return counts[static_cast<int>(difference.card)]
+                .toArray()[static_cast<int>(difference.part)]
+                .toInt();
         };
-        for (const double width : {stretch.first, stretch.last}) {
-            QCOMPARE(index(commandLineCounts("blink", width)), static_cast<int>(stretch.lines[0]));
-            QCOMPARE(index(commandLineCounts("gecko", width)), static_cast<int>(stretch.lines[1]));
+        for (const double width : {difference.first, difference.last}) {
+            QCOMPARE(index(commandLineCounts("blink", width)), static_cast<int>(difference.lines[0]));
+            QCOMPARE(index(commandLineCounts("gecko", width)), static_cast<int>(difference.lines[1]));
         }
-        auto* lane = window_->findChild<axis::EnginesLane*>();
-        // In a window this low there is no room for every lane at first.
+        auto* lane = window_->findChild<axis::DifferencesLane*>();
+        // In a window of this height the lane is closed at first.
         for (QAction* toggle : window_->findChild<axis::AxisPane*>()->laneActions())
-            if (toggle->text() == "Engines" && !toggle->isChecked()) toggle->trigger();
+            if (toggle->text() == "Browser differences" && !toggle->isChecked()) toggle->trigger();
         QVERIFY(lane != nullptr && lane->isVisible());
         const auto* pane = window_->findChild<axis::AxisPane*>();
-        const QString says = lane->says(pane->scale().x(stretch.first));
+        const QString says = lane->toolTipAt(pane->scale().x(difference.first));
         QVERIFY2(says.contains("Firefox") && says.contains("card"), qPrintable(says));
     }
 
-    void goesToWhereEnginesDiffer() {
+    void keyGoesToTheNextDifference() {
         const EngineSweep& sweep = swept();
         viewing().setWidth(viewing().shown().leastWidth);
-        const double first = sweep.spans().front().first > viewing().width() ? sweep.spans().front().first
-                                                                             : sweep.spans().at(1).first;
+        const double first = sweep.ranges().front().first > viewing().width() ? sweep.ranges().front().first
+                                                                              : sweep.ranges().at(1).first;
         QTest::keyClick(window_.get(), Qt::Key_E, Qt::ControlModifier);
         QCOMPARE(viewing().width(), first);
     }
 
-    void startsAfreshAfterAnEdit() {
+    void computesDifferencesAgainAfterAnEdit() {
         swept();
         auto* sweep = window_->findChild<EngineSweep*>();
-        // Copy that both break at its spaces alone.
+        // Text that both browsers break only at spaces.
         window_->document().edit("Words", [](project::Project& project) {
             for (project::Card& card : project.cards)
                 for (project::Part& part : card.parts)
@@ -97,25 +99,25 @@ private slots:
         });
         QVERIFY(!sweep->isFresh());
         QTRY_VERIFY_WITH_TIMEOUT(sweep->isFresh(), 20000);
-        QVERIFY(sweep->stretches().empty());
+        QVERIFY(sweep->differences().empty());
     }
 
-    void saysInTheFiguresWhatTheOtherMakes() {
-        const sweep::Stretch stretch = swept().stretches().front();
-        viewing().setWidth(stretch.first);
-        const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;
-        const QString under = row::figuresOf(viewing(), part).spoken();
-        QVERIFY2(under.contains("Firefox " + linesTitle(stretch.lines[1])), qPrintable(under));
+    void figuresShowTheLineCountOfTheOtherBrowser() {
+        const sweep::LineDifference difference = swept().differences().front();
+        viewing().setWidth(difference.first);
+        const std::size_t part = viewing().layout().cards[difference.card].firstPart + difference.part;
+        const QString under = row::figuresOf(viewing(), part).asSentence();
+        QVERIFY2(under.contains("Firefox " + linesTitle(difference.lines[1])), qPrintable(under));
         viewing().setProfile(text::gecko());
-        const QString over = row::figuresOf(viewing(), part).spoken();
-        QVERIFY2(over.contains("Chromium’s family " + linesTitle(stretch.lines[0])), qPrintable(over));
+        const QString over = row::figuresOf(viewing(), part).asSentence();
+        QVERIFY2(over.contains("Chromium " + linesTitle(difference.lines[0])), qPrintable(over));
     }
 
-    void drawsAMarkBesideThePartThatDiffers() {
-        const sweep::Stretch stretch = swept().stretches().front();
-        viewing().setWidth(stretch.first);
+    void overlayMarksThePartThatDiffers() {
+        const sweep::LineDifference difference = swept().differences().front();
+        viewing().setWidth(difference.first);
         auto* row = window_->findChild<row::RowView*>();
-        const std::size_t part = viewing().layout().cards[stretch.card].firstPart + stretch.part;
+        const std::size_t part = viewing().layout().cards[difference.card].firstPart + difference.part;
         row->ensureVisible(part);
         QCoreApplication::processEvents();
         const QImage marked = row->viewport()->grab().toImage();
@@ -126,7 +128,7 @@ private slots:
     }
 
     // UAX #14, class SA: Thai has no spaces between words.
-    void saysThatThaiIsBrokenByADictionary() {
+    void figuresExplainThatThaiIsBrokenByADictionary() {
         window_->document().edit("Words", [](project::Project& project) {
             for (project::Part& part : project.cards[0].parts)
                 if (auto* text = std::get_if<project::TextPart>(&part))
@@ -164,10 +166,10 @@ private:
     QAction* action(const QString& text) {
         for (QAction* menu : window_->menuBar()->actions())
             for (QAction* action : menu->menu()->actions())
-                if (action->text() == text) return action;
+                if (action->text().remove(QLatin1Char('&')) == text) return action;
         return nullptr;
     }
-    /// Of each card, the line counts of its parts; pictures have 0.
+    /// The line counts of the parts of each card; pictures have 0.
     QJsonArray lineCounts() {
         QJsonArray cards;
         const layout::Layout& layout = viewing().layout();

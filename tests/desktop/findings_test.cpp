@@ -1,5 +1,5 @@
-// What the sweep and the checks know, in the window: worked by mouse and keyboard as a person would, and
-// compared with the command line, whose figures the engines' tests compare with browsers.
+// Findings, wrap points and plots in the window, operated by mouse and keyboard. Results are compared with
+// the command line, whose results the engine tests compare with browsers.
 #include <QInputDialog>
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -45,19 +45,19 @@ private slots:
     }
     void cleanup() { window_.reset(); }
 
-    void listsWhatTheCommandLineFinds() {
-        const QJsonArray told = commandLine({"check", sample("shore-walks"), "--json"});
-        QVERIFY(told.size() > 1);
-        QCOMPARE(list_->model()->rowCount(), told.size());
-        for (int i = 0; i < told.size(); ++i) {
+    void listsTheFindingsOfTheCommandLine() {
+        const QJsonArray expected = commandLine({"check", sample("shore-walks"), "--json"});
+        QVERIFY(expected.size() > 1);
+        QCOMPARE(list_->model()->rowCount(), expected.size());
+        for (int i = 0; i < expected.size(); ++i) {
             const QString says = list_->model()->index(i, 0).data().toString();
-            const QString severity = told[i].toObject()["severity"].toString();
-            QVERIFY2(says.contains(told[i].toObject()["says"].toString()), qPrintable(says));
+            const QString severity = expected[i].toObject()["severity"].toString();
+            QVERIFY2(says.contains(expected[i].toObject()["says"].toString()), qPrintable(says));
             QVERIFY2(says.startsWith(severity, Qt::CaseInsensitive), qPrintable(says));
         }
     }
 
-    void alwaysSaysWhatChecksCannotPromise() {
+    void alwaysShowsTheLimitsOfAutomatedChecks() {
         const auto hasCaution = [&] {
             for (const QLabel* label : panel_->findChildren<QLabel*>())
                 if (label->isVisible() && label->text().contains("no claim of conformance")) return true;
@@ -70,11 +70,11 @@ private slots:
         bool saysNone = false;
         for (const QLabel* label : panel_->findChildren<QLabel*>())
             saysNone =
-                saysNone || (label->isVisible() && label->text().startsWith("Nothing found at any width"));
+                saysNone || (label->isVisible() && label->text().startsWith("No findings at any width"));
         QVERIFY(saysNone);
     }
 
-    void aClickGoesToTheWidthAndMarksThePart() {
+    void clickShowsTheWidthAndMarksThePart() {
         viewing().setWidth(1000);
         const QImage before = row()->viewport()->grab().toImage();
         const int line = 2;
@@ -87,7 +87,7 @@ private slots:
         QCOMPARE(viewing().width(), std::round(viewing().width()));
         QCOMPARE(viewing().selection().card, static_cast<int>(*finding.card));
         QCOMPARE(viewing().selection().part, static_cast<int>(*finding.part));
-        // The mark goes with the choice: another part selected takes it away.
+        // Selecting another part removes the choice, and with it the mark.
         const QImage marked = row()->viewport()->grab().toImage();
         QVERIFY(marked != before);
         viewing().select({});
@@ -97,7 +97,7 @@ private slots:
         QVERIFY(!document().isModified());
     }
 
-    void enterGoesThereToo() {
+    void enterShowsTheFinding() {
         QTest::keyClick(window_.get(), Qt::Key_7, Qt::AltModifier);
         QVERIFY(list_->hasFocus());
         QTest::keyClick(list_, Qt::Key_Home);
@@ -108,7 +108,7 @@ private slots:
         QCOMPARE(viewing().width(), survey().findings()[1].at);
     }
 
-    void theCurrentFindingIsShownInFull() {
+    void showsTheWholeTextOfTheCurrentFinding() {
         const int closed = list_->visualRect(index(1)).height();
         list_->setCurrentIndex(index(1));
         QTRY_VERIFY(list_->visualRect(index(1)).height() > closed);
@@ -116,7 +116,7 @@ private slots:
         QTRY_COMPARE(list_->visualRect(index(1)).height(), closed);
     }
 
-    void listsOneSeverityAlone() {
+    void filtersBySeverity() {
         auto* filter = panel_->findChild<controls::Segments*>();
         const auto notes =
             std::ranges::count(survey().findings(), checks::Severity::Note, &checks::Finding::severity);
@@ -124,14 +124,14 @@ private slots:
         QTest::mouseClick(filter->button(3), Qt::LeftButton);
         QCOMPARE(list_->model()->rowCount(), static_cast<int>(notes));
         QVERIFY(index(0).data().toString().startsWith("Note"));
-        // What is gone to is what is listed.
+        // F8 chooses only findings that are listed.
         QTest::keyClick(window_.get(), Qt::Key_F8);
         QCOMPARE(survey().findings()[*survey().chosen()].severity, checks::Severity::Note);
         QTest::mouseClick(filter->button(0), Qt::LeftButton);
         QCOMPARE(list_->model()->rowCount(), static_cast<int>(survey().findings().size()));
     }
 
-    void keysWalkThroughTheFindings() {
+    void keysChooseTheNextAndPreviousFinding() {
         const std::size_t count = survey().findings().size();
         for (std::size_t i = 0; i < count; ++i) {
             QTest::keyClick(window_.get(), Qt::Key_F8);
@@ -145,7 +145,7 @@ private slots:
         QCOMPARE(survey().chosen(), std::optional(count - 2));
     }
 
-    void keysGoPastEachWrapPointAsTheCommandLineHasThem() {
+    void keysGoToTheWrapPointsOfTheCommandLine() {
         std::set<double> past;
         const QJsonArray wraps = commandLine({"wraps", sample("shore-walks"), "--json"});
         for (const QJsonValue& wrap : wraps) {
@@ -165,21 +165,21 @@ private slots:
         QVERIFY(viewing().width() < *past.rbegin());
     }
 
-    void aWrapPointsTickSaysWhatChanges() {
+    void tooltipOfAWrapPointShowsTheChange() {
         const sweep::WrapPoint wrap = survey().sweep().wraps.front();
         auto* lane = window_->findChild<axis::WrapsLane*>();
         QVERIFY(lane->isVisible());
-        const QString says = lane->says(axis_->scale().x(wrap.width));
+        const QString says = lane->toolTipAt(axis_->scale().x(wrap.width));
         QVERIFY2(says.contains("card " + QString::number(wrap.card + 1)), qPrintable(says));
-        QCOMPARE(lane->says(-1000), QString());
+        QCOMPARE(lane->toolTipAt(-1000), QString());
         QCOMPARE(lane->accessibleDescription(), QString("%1 wrap points").arg(survey().sweep().wraps.size()));
-        // Those of the selected part stand out.
+        // Ticks of the selected part are longer.
         const QImage plain = lane->grab().toImage();
         viewing().select({static_cast<int>(wrap.card), static_cast<int>(wrap.part)});
         QVERIFY(lane->grab().toImage() != plain);
     }
 
-    void aRunOnTheAxisIsClickedLikeTheList() {
+    void clickOnTheAxisChoosesAFinding() {
         auto* lane = window_->findChild<axis::FindingsLane*>();
         QVERIFY(lane->isVisible());
         const QRectF run = lane->place(0, 0);
@@ -190,8 +190,8 @@ private slots:
         QCOMPARE(list_->currentIndex().row(), 0);
     }
 
-    // Beside all runs the lane drags the width, as the rest of the axis does.
-    void theAxisIsDraggedThroughTheFindingsLane() {
+    // Where there is no finding, a drag in the lane changes the width, as elsewhere on the axis.
+    void dragInTheFindingsLaneChangesTheWidth() {
         auto* lane = window_->findChild<axis::FindingsLane*>();
         const int x = [&] {
             for (int at = qRound(axis_->scale().left()) + 1; at < axis_->scale().right(); ++at)
@@ -205,7 +205,7 @@ private slots:
         QVERIFY(!survey().chosen());
     }
 
-    void followsAnEditWithinAFrame() {
+    void updatesFindingsWithinAFrameAfterAnEdit() {
         const std::size_t before = survey().findings().size();
         document().edit("Colour", [](project::Project& project) {
             project.style.text.of("body").colour = units::Colour{210, 210, 205, 255};
@@ -221,7 +221,7 @@ private slots:
         QCOMPARE(survey().findings().size(), before);
     }
 
-    void keepsWhatIsChosenThroughAnEdit() {
+    void keepsTheChosenFindingAfterAnEdit() {
         survey().choose(2);
         const std::string check = survey().findings()[2].check;
         document().edit("Colour", [](project::Project& project) {
@@ -233,7 +233,7 @@ private slots:
         QCOMPARE(list_->currentIndex().row(), 3);
     }
 
-    void goesToTheOneProfileThatHasIt() {
+    void choosingAFindingOfOneProfileChangesToThatProfile() {
         const auto only = [&](const text::BreakProfile* profile) {
             const auto found = std::ranges::find(survey().findings(), profile, &checks::Finding::only);
             return static_cast<std::size_t>(found - survey().findings().begin());
@@ -245,7 +245,7 @@ private slots:
         survey().choose(only(&text::blink()));
         QCOMPARE(&viewing().profile(), &text::blink());
         QCOMPARE(viewing().width(), survey().findings()[only(&text::blink())].at);
-        // What both have is looked at under the one there is.
+        // A finding of both profiles does not change the profile.
         viewing().setProfile(text::gecko());
         QTRY_VERIFY(survey().isFresh());
         survey().choose(only(nullptr));
@@ -253,7 +253,7 @@ private slots:
         viewing().setProfile(text::blink());
     }
 
-    void checksARowOfManyPartsOffTheWindowsThread() {
+    void checksARowOfManyPartsOnABackgroundThread() {
         document().edit("Cards", [](project::Project& project) {
             const std::vector<project::Card> cards = project.cards;
             while (project.cards.size() < 40)
@@ -270,8 +270,7 @@ private slots:
         QCOMPARE(survey().findings().size(), expected.size());
         for (std::size_t i = 0; i < expected.size(); ++i)
             QCOMPARE(survey().findings()[i].says, expected[i].says);
-        // An answer that comes after another edit is of a row that is no more: the first of these is being
-        // checked when the second comes.
+        // The second edit comes while the first is being checked: the result of the first must be ignored.
         document().edit("Cards", [](project::Project& project) {
             const std::vector<project::Card> cards = project.cards;
             while (project.cards.size() < 600)
@@ -279,41 +278,42 @@ private slots:
         });
         QTest::qWait(170);
         document().edit("Cards", [](project::Project& project) { project.cards.resize(20); });
-        std::vector<std::size_t> told;
+        std::vector<std::size_t> cardCounts;
         const auto listening = connect(&survey(), &Survey::changed, this, [&] {
-            if (survey().isFresh()) told.push_back(survey().sweep().curves.cards.size());
+            if (survey().isFresh()) cardCounts.push_back(survey().sweep().curves.cards.size());
         });
         QTRY_VERIFY_WITH_TIMEOUT(survey().isFresh(), 20000);
         disconnect(listening);
-        QCOMPARE(told, std::vector<std::size_t>{20});
+        QCOMPARE(cardCounts, std::vector<std::size_t>{20});
     }
 
-    void weighsByAnAudienceThatIsDropped() {
+    void weightsFindingsByADroppedAudience() {
         auto* lane = window_->findChild<axis::AudienceLane*>();
         QVERIFY(!lane->isVisible());
         drop(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/visits.csv"));
         QTRY_VERIFY(survey().isFresh());
         QVERIFY(lane->isVisible());
-        const QJsonArray told = commandLine({"check", sample("shore-walks"), "--json", "--audience",
-                                             TENTER_SOURCE_DIR "/sample-projects/visits.csv"});
-        QCOMPARE(static_cast<int>(survey().findings().size()), told.size());
-        for (int i = 0; i < told.size(); ++i)
+        const QJsonArray expected = commandLine({"check", sample("shore-walks"), "--json", "--audience",
+                                                 TENTER_SOURCE_DIR "/sample-projects/visits.csv"});
+        QCOMPARE(static_cast<int>(survey().findings().size()), expected.size());
+        for (int i = 0; i < expected.size(); ++i)
             QCOMPARE(survey().findings()[static_cast<std::size_t>(i)].share,
-                     told[i].toObject()["share"].toDouble());
-        QVERIFY2(index(0).data().toString().contains("of the visits"),
-                 qPrintable(index(0).data().toString()));
-        const QString says = lane->says(axis_->scale().x(390));
-        QVERIFY2(says.contains("visits") && says.contains('%'), qPrintable(says));
-        // Whatever the project is.
+                     expected[i].toObject()["share"].toDouble());
+        QVERIFY2(index(0).data().toString().contains("% of visits"), qPrintable(index(0).data().toString()));
+        const QString says = lane->toolTipAt(axis_->scale().x(390));
+        QVERIFY2(says.contains("visits") && says.contains("% of all visits"), qPrintable(says));
+        // The audience applies to every project.
         window_->openFile(sample("night-sky"));
         QTRY_VERIFY(survey().isFresh());
         QVERIFY(!survey().audience().empty());
-        action("&Weigh findings by widths again")->trigger();
+        QAction* const stop = action("Stop weighting by audience");
+        QVERIFY(stop != nullptr);
+        stop->trigger();
         QTRY_VERIFY(survey().isFresh());
         QVERIFY(!lane->isVisible());
     }
 
-    void saysWhyAFileIsNoAudience() {
+    void reportsWhyAFileIsNotAnAudience() {
         QTemporaryDir folder;
         QFile file(folder.filePath("none.csv"));
         QVERIFY(file.open(QIODevice::WriteOnly));
@@ -321,14 +321,15 @@ private slots:
         file.close();
         drop(file.fileName());
         QVERIFY(survey().audience().empty());
-        bool told = false;
+        bool reported = false;
         for (const auto* text : window_->findChildren<QPlainTextEdit*>())
-            told = told || (text->isVisible() && text->toPlainText().contains("no heading names the width"));
-        QVERIFY(told);
+            reported =
+                reported || (text->isVisible() && text->toPlainText().contains("No heading names the width"));
+        QVERIFY(reported);
     }
 
-    void opensPlotsOfHeightsAndPictures() {
-        for (const char* name : {"Card height", "Picture"}) {
+    void opensThePlotsOfCardHeightAndPictureSize() {
+        for (const char* name : {"Card height", "Picture size"}) {
             axis::Disclosure* disclosure = nullptr;
             for (auto* one : axis_->findChildren<axis::Disclosure*>())
                 if (one->text() == name) disclosure = one;
@@ -346,25 +347,25 @@ private slots:
         }
     }
 
-    void theRowKeepsTheLargerHalf() { QVERIFY(row()->height() > axis_->height()); }
+    void rowViewHasMoreThanHalfOfTheHeight() { QVERIFY(row()->height() > axis_->height()); }
 
-    void thumbnailsShowTheTellingWidthsAndGoThere() {
+    void thumbnailsShowKeyWidthsAndGoThere() {
         auto* lane = axis_->findChild<axis::ThumbnailsLane*>();
         QVERIFY(!lane->isVisible());
         for (QAction* toggle : axis_->laneActions())
             if (toggle->text() == "Thumbnails") toggle->trigger();
         QVERIFY(lane->isVisible());
-        const auto told = checks::tellingWidths(viewing().shown(), 0, survey().findings());
-        QTRY_COMPARE(lane->thumbnails().size(), told.size());
-        for (std::size_t i = 0; i < told.size(); ++i) {
+        const auto expected = checks::keyWidths(viewing().shown(), 0, survey().findings());
+        QTRY_COMPARE(lane->thumbnails().size(), expected.size());
+        for (std::size_t i = 0; i < expected.size(); ++i) {
             axis::Thumbnail* thumbnail = lane->thumbnails()[i];
-            QVERIFY(thumbnail->accessibleName().contains(QString::fromStdString(told[i].why)));
+            QVERIFY(thumbnail->accessibleName().contains(QString::fromStdString(expected[i].why)));
             QTest::mouseClick(thumbnail, Qt::LeftButton);
-            QCOMPARE(viewing().width(), told[i].width);
+            QCOMPARE(viewing().width(), expected[i].width);
         }
     }
 
-    void showsTheThemesBreakpointsOfAPagesRow() {
+    void showsTheThemeBreakpointsOfAnImportedRow() {
         QVERIFY(axis_->themeBreakpoints().empty());
         document().edit("Row of a page", [](project::Project& project) {
             project::Given given;
@@ -374,16 +375,16 @@ private slots:
         });
         QCOMPARE(axis_->themeBreakpoints().size(), std::size_t{1});
         QCOMPARE(axis_->themeBreakpoints()[0].width, 768.0);
-        const QString says = axis_->rulerSays(axis_->scale().x(768));
+        const QString says = axis_->rulerToolTipAt(axis_->scale().x(768));
         QVERIFY2(says.contains("768") && says.contains("(min-width: 48em)"), qPrintable(says));
-        QCOMPARE(axis_->rulerSays(axis_->scale().x(900)), QString());
+        QCOMPARE(axis_->rulerToolTipAt(axis_->scale().x(900)), QString());
         document().undoStack().undo();
         QVERIFY(axis_->themeBreakpoints().empty());
     }
 
-    void silencesACheckWithAReasonAndTellsItAgain() {
+    void silencesACheckWithAReasonAndStopsSilencingIt() {
         const std::string check = survey().findings()[0].check;
-        const auto tells = [&] {
+        const auto reports = [&] {
             return std::ranges::any_of(
                 survey().findings(), [&](const checks::Finding& finding) { return finding.check == check; });
         };
@@ -400,16 +401,16 @@ private slots:
         QVERIFY(document().project().checking.silenced.empty());
         answer("the client wants it so");
         QCOMPARE(document().project().checking.silenced[0].reason, std::string("the client wants it so"));
-        QTRY_VERIFY(survey().isFresh() && !tells());
+        QTRY_VERIFY(survey().isFresh() && !reports());
 
         QMenu menu(window_.get());
-        findings::fillSilencing(menu, document(), "");
+        findings::fillSilenceMenu(menu, document(), "");
         QCOMPARE(menu.actions().size(), 1);
         QVERIFY(menu.actions()[0]->text().contains("the client wants it so"));
         menu.actions()[0]->trigger();
-        QTRY_VERIFY(survey().isFresh() && tells());
+        QTRY_VERIFY(survey().isFresh() && reports());
         document().undoStack().undo();
-        QTRY_VERIFY(survey().isFresh() && !tells());
+        QTRY_VERIFY(survey().isFresh() && !reports());
     }
 
 private:
@@ -429,7 +430,7 @@ private:
     QAction* action(const QString& text) {
         for (QAction* menu : window_->menuBar()->actions())
             for (QAction* action : menu->menu()->actions())
-                if (action->text() == text) return action;
+                if (action->text().remove(QLatin1Char('&')) == text) return action;
         return nullptr;
     }
     void emptyCards() {

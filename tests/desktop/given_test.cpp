@@ -1,5 +1,6 @@
-// A page's row taken in, and a size pasted, by mouse and keyboard. What is copied is compared with the
-// command line, which the engines' tests compare with browsers; pages are the invented themes of those tests.
+// Importing a row from a page, and pasting a font size, by mouse and keyboard. Copied stylesheets are
+// compared with the command line, which the engine tests compare with browsers. The pages are the invented
+// themes of those tests.
 #include <QClipboard>
 #include <QComboBox>
 #include <QFile>
@@ -14,7 +15,8 @@
 #include <algorithm>
 
 #include "axis/size_plot.h"
-#include "given/given_dialog.h"
+#include "document/wording.h"
+#include "page_import/import_dialog.h"
 #include "panels/side_panel.h"
 #include "panels/size_paste.h"
 #include "project/file.h"
@@ -33,13 +35,13 @@ private slots:
     }
     void cleanup() { window_.reset(); }
 
-    void takesAPastedPagesRowAsOneStep() {
+    void importsTheRowOfAPastedPageAsOneStep() {
         const project::Project before = document().project();
-        given::GivenDialog* dialog = openDialog();
-        QVERIFY(dialog != nullptr && !takeButton(dialog)->isEnabled());
+        page_import::ImportDialog* dialog = openDialog();
+        QVERIFY(dialog != nullptr && !importButton(dialog)->isEnabled());
         paste(dialog, theme("almanac"));
-        QVERIFY(dialog->reader().last().row.has_value());
-        QCOMPARE(dialog->reader().last().row->cards.size(), std::size_t{3});
+        QVERIFY(dialog->reader().result().row.has_value());
+        QCOMPARE(dialog->reader().result().row->cards.size(), std::size_t{3});
         QVERIFY(document().project() == before);
         QTest::keyClick(dialog, Qt::Key_Return, Qt::ControlModifier);
         QVERIFY(!dialog->isVisible());
@@ -51,9 +53,9 @@ private slots:
         QVERIFY(document().project() == before);
     }
 
-    // themes.json has each theme's root and container, read by hand.
-    void takesThePagesRootAndContainerToo() {
-        takeRow("almanac");
+    // themes.json has the root size and container of each theme, read by hand.
+    void importsTheRootSizeAndContainerOfThePage() {
+        importRow("almanac");
         const project::Page& page = document().project().page;
         QCOMPARE(page.rootSize, 10.0);
         QCOMPARE(page.container.maxWidth.css(), std::string("1280px"));
@@ -62,105 +64,105 @@ private slots:
         QCOMPARE(document().project().page.rootSize, 16.0);
     }
 
-    void takesTheThemesCssThatIsTyped() {
-        given::GivenDialog* dialog = openDialog();
+    void importsTypedThemeCss() {
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog,
               "<ul><li><h3>Low water</h3><p>At noon, on the steps.</p></li>"
               "<li><h3>High water</h3><p>At six, by the wall.</p></li></ul>");
         auto* fold = dialog->findChild<QToolButton*>("theme");
-        QVERIFY(fold != nullptr && fold->text().contains("paste or write"));
+        QVERIFY(fold != nullptr && fold->text().contains("Paste or write"));
         QTest::mouseClick(fold, Qt::LeftButton);
-        auto* css = named<QPlainTextEdit>(dialog, "What the page’s theme says of the row, as CSS");
+        auto* css = named<QPlainTextEdit>(dialog, "Theme CSS that applies to the row");
         QVERIFY(css->isVisible());
         css->setFocus();
         const QString typed = "html { font-size: 62.5% } li { float: left }";
         QTest::keyClicks(css, typed);
         QTRY_VERIFY(!dialog->reader().isReading());
         QCOMPARE(css->toPlainText(), typed);
-        QCOMPARE(dialog->reader().last().adopted->project.page.rootSize, 10.0);
-        takeButton(dialog)->click();
-        QVERIFY(document().project().given->theme.find("float: left") != std::string::npos);
+        QCOMPARE(dialog->reader().result().adopted->project.page.rootSize, 10.0);
+        importButton(dialog)->click();
+        QVERIFY(document().project().given->theme.str().find("float: left") != std::string::npos);
         QCOMPARE(document().project().page.rootSize, 10.0);
     }
 
-    void changesNothingWhenItIsCancelled() {
+    void changesNothingWhenCancelled() {
         const project::Project before = document().project();
-        given::GivenDialog* dialog = openDialog();
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
         QTest::keyClick(dialog, Qt::Key_Escape);
         QVERIFY(!dialog->isVisible());
         QVERIFY(document().project() == before && !document().isModified());
-        // What was pasted is still there.
+        // The pasted page is still in the dialog.
         dialog = openDialog();
-        QVERIFY(dialog != nullptr && dialog->isVisible() && dialog->reader().last().row.has_value());
+        QVERIFY(dialog != nullptr && dialog->isVisible() && dialog->reader().result().row.has_value());
     }
 
-    void givesAnElementAnotherRole() {
-        given::GivenDialog* dialog = openDialog();
+    void changesTheRoleOfAnElement() {
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
-        const auto& row = [dialog]() -> const markup::GivenRow& { return *dialog->reader().last().row; };
+        const auto& row = [dialog]() -> const markup::GivenRow& { return *dialog->reader().result().row; };
         const markup::GivenCard& card = row().cards[0];
         const auto body = std::ranges::find(card.parts, "body", &markup::GivenPart::role);
         QVERIFY(body != card.parts.end());
-        // In the drawing, then by the choice of roles.
-        QAbstractButton* box = dialog->findChild<given::CardDrawing*>()->boxOf(body->node);
+        // Select the element in the drawing, then choose its role.
+        QAbstractButton* box = dialog->findChild<page_import::CardDrawing*>()->boxOf(body->node);
         QVERIFY(box != nullptr);
         QTest::mouseClick(box, Qt::LeftButton);
         const QModelIndex chosen = dialog->findChild<QTreeView*>()->currentIndex();
-        QCOMPARE(given::ElementModel::nodeOf(chosen), body->node);
+        QCOMPARE(page_import::ElementModel::nodeOf(chosen), body->node);
         chooseRole(dialog, "Heading");
         for (const markup::GivenCard& one : row().cards)
             QCOMPARE(row().tree[std::ranges::find(one.parts, "heading", &markup::GivenPart::role)->node].name,
                      std::string("p"));
-        takeButton(dialog)->click();
+        importButton(dialog)->click();
         QVERIFY(project::plainText(heading(0)).starts_with("Low water falls at noon"));
     }
 
-    void takesASelectorThatIsTypedAndTellsWhereOneIsWrong() {
-        given::GivenDialog* dialog = openDialog();
+    void appliesATypedSelectorAndReportsAWrongOne() {
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
-        const markup::GivenCard card = dialog->reader().last().row->cards[0];
+        const markup::GivenCard card = dialog->reader().result().row->cards[0];
         dialog->row().select(std::ranges::find(card.parts, "heading", &markup::GivenPart::role)->node);
         auto* selector = named<QLineEdit>(dialog, "Selector of all elements with this role");
-        auto* problem = named<QLabel>(dialog, "What is wrong with the change");
+        auto* problem = named<QLabel>(dialog, "Problem with the last change");
         type(selector, ".month h3 > [");
         QVERIFY2(problem->isVisible() && problem->text().startsWith("Column "), qPrintable(problem->text()));
         type(selector, ".nowhere");
         QVERIFY2(problem->text().contains("selects nothing"), qPrintable(problem->text()));
-        QVERIFY(takeButton(dialog)->isEnabled());
+        QVERIFY(importButton(dialog)->isEnabled());
         type(selector, ".month h3 a");
         QVERIFY2(!problem->isVisible(), qPrintable(problem->text()));
-        QCOMPARE(*dialog->reader().last().adopted->project.given->find("heading"),
+        QCOMPARE(*dialog->reader().result().adopted->project.given->find("heading"),
                  std::string(".month h3 a"));
     }
 
-    void saysWhatIsWrongWithWhatIsNoRow() {
-        given::GivenDialog* dialog = openDialog();
+    void reportsWhyNoRowWasFound() {
+        page_import::ImportDialog* dialog = openDialog();
         paste(dialog, "nothing of the kind");
         auto* why = named<QLabel>(dialog, "Why no row was found");
         QVERIFY2(why->isVisible() && why->text().contains("row of cards"), qPrintable(why->text()));
-        QVERIFY(!takeButton(dialog)->isEnabled());
-        // A page beyond the limit is read beside the window's thread, and refused.
+        QVERIFY(!importButton(dialog)->isEnabled());
+        // A page above the size limit is read on a background thread and refused.
         dialog->reader().setPage(QByteArray(21 << 20, '<'), {}, true);
         QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
         QVERIFY2(why->text().contains("large"), qPrintable(why->text()));
     }
 
-    void readsALargePageBesideTheWindow() {
-        given::GivenDialog* dialog = openDialog();
+    void readsALargePageOnABackgroundThread() {
+        page_import::ImportDialog* dialog = openDialog();
         const QByteArray page = theme("almanac").toUtf8();
         const QByteArray large = page + "<!-- " + QByteArray(300 * 1000, 'x') + " -->";
         dialog->reader().setPage(large, {}, true);
-        QVERIFY(dialog->reader().isReading() && !takeButton(dialog)->isEnabled());
+        QVERIFY(dialog->reader().isReading() && !importButton(dialog)->isEnabled());
         QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
-        QCOMPARE(dialog->reader().last().row->cards.size(), std::size_t{3});
+        QCOMPARE(dialog->reader().result().row->cards.size(), std::size_t{3});
     }
 
     void copiesTheStylesheetThatTheCommandLinePrints() {
-        takeRow("almanac");
+        importRow("almanac");
         QTemporaryDir folder;
         const QString file = folder.filePath("taken.tenter.json");
-        // Beside the page's project, so that its files are found.
+        // The command line reads the project from a file.
         QFile out(file);
         QVERIFY(out.open(QIODevice::WriteOnly));
         out.write(QByteArray::fromStdString(project::write(document().project())));
@@ -175,7 +177,7 @@ private slots:
         QCOMPARE(copied, process.readAllStandardOutput());
     }
 
-    void keepsToThePagesCardsUntilOurOwnMarkupIsUsed() {
+    void cardsOfAnImportedRowCannotBeAddedOrRemoved() {
         const auto buttonIsThere = [&](const QString& name) {
             const auto buttons = window_->findChildren<QAbstractButton*>();
             return std::ranges::any_of(buttons, [&](const QAbstractButton* button) {
@@ -184,25 +186,25 @@ private slots:
         };
         auto* side = window_->findChild<panels::SidePanel*>();
         side->openPanel(4);
-        QVERIFY(buttonIsThere("Add a card after this one"));
-        takeRow("almanac");
+        QVERIFY(buttonIsThere("Add card after this one"));
+        importRow("almanac");
         QCoreApplication::processEvents();
-        QTRY_VERIFY(!buttonIsThere("Add a card after this one") && !buttonIsThere("Remove Heading"));
-        auto* whose = named<QLabel>(window_.get(), "Whose markup the row has");
+        QTRY_VERIFY(!buttonIsThere("Add card after this one") && !buttonIsThere("Remove heading"));
+        auto* whose = named<QLabel>(window_.get(), "Markup of the row");
         QVERIFY(whose->isVisible());
-        QAction* own = action("Use our own &markup");
+        QAction* own = action("Use Tenter’s markup");
         QVERIFY(own != nullptr && own->isEnabled());
         own->trigger();
         QCoreApplication::processEvents();
         QVERIFY(!document().project().given && !own->isEnabled() && !whose->isVisible());
         QCOMPARE(document().project().cards.size(), std::size_t{3});
-        QTRY_VERIFY(buttonIsThere("Add a card after this one") && buttonIsThere("Remove Heading"));
+        QTRY_VERIFY(buttonIsThere("Add card after this one") && buttonIsThere("Remove heading"));
         document().undoStack().undo();
         QVERIFY(document().project().given && own->isEnabled());
     }
 
-    // CSS Values 4 § 10.2: from 1rem + 1vw at 320 px, 19.2 px, to 2rem, reached at 1600 px.
-    void takesAPastedClampAsOneStep() {
+    // CSS Values 4 § 10.2: 1rem + 1vw is 19.2 px at 320 px, and reaches 2rem at 1600 px.
+    void appliesAPastedClampAsOneStep() {
         auto* paste = openPaste();
         QVERIFY(paste != nullptr);
         auto* text = paste->findChild<QPlainTextEdit*>();
@@ -212,8 +214,9 @@ private slots:
         QVERIFY(viewing().sizePreview().has_value());
         QVERIFY(plot()->grab().toImage() != plain);
         const auto* says = named<QLabel>(paste, "What the pasted size means");
-        QVERIFY2(says->text().startsWith("Exactly: 19.2 px where the page is 320 px wide"),
-                 qPrintable(says->text()));
+        QVERIFY2(
+            says->text().startsWith("Exact: " + pixels(19.2) + " where the page is " + pixels(320) + " wide"),
+            qPrintable(says->text()));
         QVERIFY(document().project() == before);
         QTest::keyClick(text, Qt::Key_Return);
         QCOMPARE(document().undoStack().count(), 1);
@@ -224,7 +227,7 @@ private slots:
         QVERIFY(document().project() == before);
     }
 
-    void saysWhereAPastedSizeIsWrong() {
+    void reportsWhereAPastedSizeIsWrong() {
         auto* paste = openPaste();
         auto* text = paste->findChild<QPlainTextEdit*>();
         text->setPlainText("font-size:\n  clamp(1rem, 2vw)");
@@ -238,7 +241,7 @@ private slots:
 private:
     Document& document() { return window_->document(); }
     Viewing& viewing() { return window_->viewing(); }
-    /// The copy of a card's heading.
+    /// The text of a card's heading.
     project::Copy heading(std::size_t card) {
         for (const project::Part& part : document().project().cards[card].parts)
             if (const auto* text = std::get_if<project::TextPart>(&part);
@@ -263,28 +266,28 @@ private:
     QAction* action(const QString& text) {
         for (const QMenu* menu : window_->menuBar()->findChildren<QMenu*>())
             for (QAction* one : menu->actions())
-                if (one->text() == text) return one;
+                if (one->text().remove(QLatin1Char('&')) == text) return one;
         return nullptr;
     }
 
-    given::GivenDialog* openDialog() {
+    page_import::ImportDialog* openDialog() {
         window_->activateWindow();
         if (!QTest::qWaitForWindowActive(window_.get())) return nullptr;
         QTest::keyClick(window_.get(), Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
-        auto* dialog = window_->findChild<given::GivenDialog*>();
+        auto* dialog = window_->findChild<page_import::ImportDialog*>();
         return dialog != nullptr && QTest::qWaitFor([dialog] { return dialog->isVisible(); }) ? dialog
                                                                                               : nullptr;
     }
 
-    static QPushButton* takeButton(QDialog* dialog) {
+    static QPushButton* importButton(QDialog* dialog) {
         for (auto* button : dialog->findChildren<QPushButton*>())
-            if (button->text() == "&Take this row") return button;
+            if (button->text() == "&Import row") return button;
         return nullptr;
     }
 
-    static void paste(given::GivenDialog* dialog, const QString& html) {
+    static void paste(page_import::ImportDialog* dialog, const QString& html) {
         QGuiApplication::clipboard()->setText(html);
-        auto* box = dialog->findChild<given::PageBox*>();
+        auto* box = dialog->findChild<page_import::PageBox*>();
         box->setFocus();
         QTest::keyClick(box, Qt::Key_V, Qt::ControlModifier);
         QVERIFY(!box->toPlainText().isEmpty());
@@ -292,7 +295,7 @@ private:
     }
 
     static void chooseRole(QDialog* dialog, const QString& title) {
-        auto* roles = named<QComboBox>(dialog, "Role of the chosen element, in every card");
+        auto* roles = named<QComboBox>(dialog, "Role of the selected element, in every card");
         const int index = roles->findText(title);
         QVERIFY(index >= 0);
         roles->setCurrentIndex(index);
@@ -306,11 +309,11 @@ private:
         QTest::keyClick(field, Qt::Key_Return);
     }
 
-    void takeRow(const QString& name) {
-        given::GivenDialog* dialog = openDialog();
+    void importRow(const QString& name) {
+        page_import::ImportDialog* dialog = openDialog();
         QVERIFY(dialog != nullptr);
         paste(dialog, theme(name));
-        takeButton(dialog)->click();
+        importButton(dialog)->click();
         QVERIFY(document().project().given.has_value());
         window_->activateWindow();
         QVERIFY(QTest::qWaitForWindowActive(window_.get()));
@@ -322,7 +325,7 @@ private:
         window_->findChild<panels::SidePanel*>()->openPanel(1);
         QCoreApplication::processEvents();
         for (auto* button : window_->findChildren<QPushButton*>())
-            if (button->text() == "Paste a size…") button->click();
+            if (button->text() == "Paste size…") button->click();
         auto* paste = window_->findChild<panels::SizePaste*>();
         return paste != nullptr && paste->isVisible() ? paste : nullptr;
     }

@@ -48,7 +48,7 @@ private slots:
         // Back by the note in the status bar.
         statusButton()->click();
         QVERIFY(viewing().shown() == before && statusButton() == nullptr);
-        QVERIFY(choice("As it is")->isChecked());
+        QVERIFY(choice("No test")->isChecked());
     }
 
     // What the window finds under a trial is what `tenter-cli check --try` finds.
@@ -90,7 +90,7 @@ private slots:
         QCOMPARE(viewing().selection(), Viewing::Selection{});
         viewing().select({1, 0});
         QCOMPARE(viewing().selection(), Viewing::Selection{});
-        choice("As it is")->click();
+        choice("No test")->click();
         viewing().select({1, 0});
         QCOMPARE(viewing().selection().card, 1);
     }
@@ -98,12 +98,12 @@ private slots:
     void triesThemAllInOnePress() {
         QPushButton* all = nullptr;
         for (QPushButton* button : box_->findChildren<QPushButton*>())
-            if (button->text() == "Try them all") all = button;
+            if (button->text() == "Run all tests") all = button;
         QVERIFY(all != nullptr);
         all->click();
         QStringList told;
         for (const QLabel* label : box_->findChildren<QLabel*>())
-            if (label->accessibleName().startsWith("Found with: ") && !label->text().isEmpty())
+            if (label->accessibleName().startsWith("Findings with: ") && !label->text().isEmpty())
                 told << label->text();
         QCOMPARE(static_cast<std::size_t>(told.size()), project::trialKinds().size());
         QVERIFY(told.filter("more").size() > 1);
@@ -161,12 +161,12 @@ private:
     }
     QPushButton* statusButton() {
         for (QPushButton* button : window_->findChildren<QPushButton*>())
-            if (button->text().startsWith("Tried: ") && button->isVisible()) return button;
+            if (button->text().startsWith("Text test: ") && button->isVisible()) return button;
         return nullptr;
     }
     QString foundWith(const QString& title) {
         for (const QLabel* label : box_->findChildren<QLabel*>())
-            if (label->accessibleName() == "Found with: " + title) return label->text();
+            if (label->accessibleName() == "Findings with: " + title) return label->text();
         return "?";
     }
     std::size_t lengthShown() {

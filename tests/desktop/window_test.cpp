@@ -1,13 +1,16 @@
-// The window that ships, worked by mouse and keyboard as a person would. What is pasted is compared with the
-// command line, which the engines' tests compare with browsers.
+// The main window, operated by mouse and keyboard. Copied stylesheets are compared with those of the command
+// line, which other tests compare with browsers.
 #include <QClipboard>
 #include <QDir>
 #include <QFile>
+#include <QHash>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
+#include <QMessageBox>
 #include <QMimeData>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QTemporaryDir>
 #include <QtTest>
@@ -55,8 +58,8 @@ private slots:
         QTest::mouseRelease(axis_, Qt::LeftButton, {}, point(420));
         const double pixel = axis_->scale().width(200) - axis_->scale().width(199);
         QVERIFY(qAbs(viewing().width() - 420) <= pixel + 0.5);
-        QVERIFY(axis_->findChild<axis::Cursor*>()->says().contains("1 column"));
-        // Stacked, the row is as long as its cards: the row view shows that by what there is to scroll.
+        QVERIFY(axis_->findChild<axis::Cursor*>()->text().contains("1 column"));
+        // In one column the row is as high as all its cards: the range of the scroll bar shows it.
         QCOMPARE(row_->verticalScrollBar()->maximum(),
                  qCeil(viewing().layout().pageHeight) - row_->viewport()->height());
         QVERIFY(!document().isModified());
@@ -83,7 +86,7 @@ private slots:
         const int right = qRound(axis_->scale().right()) - 2;
         int lines = 0;
         for (int y = 0; y < image.height(); ++y) {
-            // A grid line is faint, may lie between two rows of px, and lies, where hatching leans.
+            // A grid line is faint and may lie between two rows of pixels. Hatching is not horizontal.
             const auto isFaint = [&](int x) {
                 const double contrast = row::contrast(image.pixelColor(x, y), ink.ground);
                 return contrast >= 1.02 && contrast <= 1.4;
@@ -168,7 +171,7 @@ private slots:
         viewing().setWidth(1400);
         variants->button(2)->click();
         QCOMPARE(viewing().variant(), std::size_t{2});
-        QVERIFY(axis_->findChild<axis::Cursor*>()->says().contains("4 columns"));
+        QVERIFY(axis_->findChild<axis::Cursor*>()->text().contains("4 columns"));
         QCOMPARE(viewing().layout().cards.size(), cards);
     }
 
@@ -220,7 +223,7 @@ private slots:
         QCOMPARE(project::write(document().project()), project::write(saved));
     }
 
-    void tellsWhatIsWrongWithAFileAndKeepsWhatIsOpen() {
+    void reportsTheProblemsOfAFileAndKeepsTheOpenProject() {
         QTemporaryDir folder;
         QFile file(folder.filePath("broken.tenter.json"));
         QVERIFY(file.open(QIODevice::WriteOnly));
@@ -231,32 +234,92 @@ private slots:
         QVERIFY(document().project() == before);
         auto* problems = window_->findChild<window::ProblemPanel*>();
         QVERIFY(problems != nullptr && problems->isVisible());
+        QStringList texts;
+        for (const auto* label : problems->findChildren<QLabel*>())
+            texts << label->text();
+        QVERIFY(texts.contains("broken.tenter.json could not be opened. The current project stays open."));
     }
 
     void takesAPictureDroppedOntoAnother() {
         const QString picture =
             QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/pictures/") +
             QDir(TENTER_SOURCE_DIR "/sample-projects/pictures").entryList({"*.jpg", "*.png"}).last();
-        const auto fileOf = [&](std::size_t card) {
-            for (const project::Part& part : document().project().cards[card].parts)
-                if (const auto* one = std::get_if<project::PicturePart>(&part)) return one->file;
-            return std::string();
-        };
         viewing().setWidth(1280);
-        const layout::LaidCard& card = viewing().layout().cards[1];
-        QVERIFY(viewing().layout().parts[card.firstPart].picture);
-        const layout::Box box = viewing().layout().parts[card.firstPart].box;
         const std::string before = fileOf(1);
         const std::string first = fileOf(0);
-        const QPointF origin = row_->pageAt(QPointF(0, 0));
-        drop(picture,
-             row_->viewport()->mapTo(window_.get(), QPoint(qRound(box.x + box.width / 2 - origin.x()),
-                                                           qRound(box.y + 20 - origin.y()))));
+        drop(picture, onPictureOf(1));
         QVERIFY(fileOf(1) != before);
         QCOMPARE(fileOf(0), first);
         QCOMPARE(document().undoStack().count(), 1);
         document().undoStack().undo();
         QCOMPARE(fileOf(1), before);
+    }
+
+    void makesACardOfEveryPictureDroppedOnARowWithoutCards() {
+        document().edit("Remove cards", [](project::Project& project) { project.cards.clear(); });
+        const int steps = document().undoStack().count();
+        const QStringList files = pictures(3);
+        drop(files, middleOfTheRow());
+        const project::Project& project = document().project();
+        QCOMPARE(project.cards.size(), std::size_t{3});
+        for (std::size_t card = 0; card < 3; ++card) {
+            const std::vector<project::Part>& parts = project.cards[card].parts;
+            QCOMPARE(parts.size(), std::size_t{4});
+            QCOMPARE(fileOf(card), files[static_cast<qsizetype>(card)].toStdString());
+            const auto& picture = std::get<project::PicturePart>(parts[0]);
+            QVERIFY(picture.width > 0 && picture.height > 0);
+            for (const auto& [part, role] : {std::pair{1, "heading"}, {2, "body"}, {3, "button"}}) {
+                const auto& text = std::get<project::TextPart>(parts[static_cast<std::size_t>(part)]);
+                QCOMPARE(text.role, std::string(role));
+                QVERIFY(!text.copy.empty() && !text.copy.front().text.empty());
+            }
+        }
+        // The new cards are a valid project: it can be saved and read again.
+        project::Problems problems;
+        QTemporaryDir folder;
+        const std::string saved = folder.filePath("dropped.tenter.json").toStdString();
+        QVERIFY(document().saveAs(saved, problems) && project::read(saved, problems).has_value());
+        document().undoStack().setIndex(steps + 1);
+        document().undoStack().undo();
+        QVERIFY(document().project().cards.empty());
+    }
+
+    void putsDroppedPicturesIntoTheCardUnderThemAndThoseThatFollow() {
+        viewing().setWidth(1280);
+        const QStringList files = pictures(2);
+        const std::size_t cards = document().project().cards.size();
+        const std::string first = fileOf(0);
+        const std::string last = fileOf(3);
+        drop(files, onPictureOf(1));
+        QCOMPARE(document().project().cards.size(), cards);
+        QCOMPARE(fileOf(0), first);
+        QCOMPARE(fileOf(1), files[0].toStdString());
+        QCOMPARE(fileOf(2), files[1].toStdString());
+        QCOMPARE(fileOf(3), last);
+        QCOMPARE(document().undoStack().count(), 1);
+    }
+
+    void saysWhichPicturesFoundNoCard() {
+        viewing().setWidth(1280);
+        const std::size_t cards = document().project().cards.size();
+        const QStringList files = pictures(3);
+        drop(files, onPictureOf(cards - 2));
+        QCOMPARE(document().project().cards.size(), cards);
+        QCOMPARE(fileOf(cards - 2), files[0].toStdString());
+        QCOMPARE(fileOf(cards - 1), files[1].toStdString());
+        QVERIFY(status("1 picture was not used"));
+    }
+
+    void changesNothingWhereOneOfSeveralFilesIsNoPicture() {
+        document().edit("Remove cards", [](project::Project& project) { project.cards.clear(); });
+        QTemporaryDir folder;
+        QFile file(folder.filePath("notes.txt"));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("no picture");
+        file.close();
+        drop(pictures(1) << file.fileName(), middleOfTheRow());
+        QVERIFY(document().project().cards.empty());
+        QVERIFY(status("notes.txt"));
     }
 
     void opensAProjectThatIsDropped() {
@@ -275,6 +338,33 @@ private slots:
         QVERIFY(document().project().fonts.empty());
     }
 
+    void asksBeforeChangesAreLostAndSaysWhichOnes() {
+        document().edit("Move breakpoint",
+                        [](project::Project& project) { project.variants[0].bands[0].upTo = 555; });
+        document().edit("Change columns",
+                        [](project::Project& project) { project.variants[0].set.row.columns = 2; });
+        const auto answer = [this](const QString& choice) {
+            QStringList texts;
+            QTimer::singleShot(0, this, [&texts, choice] {
+                auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+                if (box == nullptr) return;
+                texts = {box->text(), box->informativeText()};
+                for (QAbstractButton* button : box->buttons())
+                    if (button->text().remove('&') == choice) button->click();
+            });
+            window_->openFile(sample("night-sky"));
+            return texts;
+        };
+        const QStringList asked{"Save the changes to “shore-walks.tenter.json”?",
+                                "If you discard them, you lose 2 changes. The last one is “Change columns”."};
+        QCOMPARE(answer("Cancel"), asked);
+        QVERIFY(window_->windowTitle().contains("shore-walks") && document().isModified());
+        document().undoStack().undo();
+        QCOMPARE(answer("Discard changes").last(),
+                 QString("If you discard them, you lose 1 change: “Move breakpoint”."));
+        QVERIFY(window_->windowTitle().contains("night-sky") && !document().isModified());
+    }
+
     void opensAgainWhatWasOpenLately() {
         window_->openFile(sample("night-sky"));
         for (QMenu* menu : window_->menuBar()->findChildren<QMenu*>()) {
@@ -289,7 +379,27 @@ private slots:
         QFAIL("there is no such menu");
     }
 
-    // Hover and focus are of links: headings and paragraphs without them have neither.
+    // A letter that two entries share only moves between them.
+    void givesEveryEntryOfAMenuItsOwnLetter() {
+        int seen = 0;
+        QList<QMenu*> menus = window_->menuBar()->findChildren<QMenu*>();
+        for (const QMenu* menu : menus) {
+            QHash<QChar, QString> taken;
+            for (const QAction* action : menu->actions()) {
+                static const QRegularExpression mark("&([^&])");
+                const auto match = mark.match(QString(action->text()).remove("&&"));
+                if (!match.hasMatch()) continue;
+                const QChar letter = match.captured(1).at(0).toLower();
+                QVERIFY2(!taken.contains(letter),
+                         qPrintable(menu->title() + ": " + taken.value(letter) + " / " + action->text()));
+                taken[letter] = action->text();
+                ++seen;
+            }
+        }
+        QVERIFY2(seen > 40, qPrintable(QString::number(seen)));
+    }
+
+    // Only links have hover and focus; headings and paragraphs without links have neither.
     void offersHoverAndFocusOnlyWhereThereAreLinks() {
         auto* side = window_->findChild<panels::SidePanel*>();
         const auto shown = [&](const QString& title) {
@@ -300,9 +410,9 @@ private slots:
         };
         side->openPanel(3);
         viewing().selectRole("heading");
-        QVERIFY(!shown("Focus ring") && !shown("Under the pointer"));
+        QVERIFY(!shown("Focus ring") && !shown("Hover"));
         viewing().selectRole("button");
-        QVERIFY(shown("Focus ring") && shown("Under the pointer"));
+        QVERIFY(shown("Focus ring") && shown("Hover"));
     }
 
     void undoesEveryEditOfALongSession() {
@@ -320,9 +430,50 @@ private slots:
     }
 
 private:
-    void drop(const QString& file, const QPoint& at) {
+    /// Makes `count` picture files outside the project, of different sizes.
+    QStringList pictures(int count) {
+        QStringList files;
+        for (int i = 0; i < count; ++i) {
+            files << pictureFolder_.filePath(QString("dropped-%1.png").arg(i));
+            QImage image(640 + i, 480, QImage::Format_RGB32);
+            image.fill(Qt::darkCyan);
+            image.save(files.last());
+        }
+        return files;
+    }
+    /// The file of a card's first picture.
+    std::string fileOf(std::size_t card) {
+        for (const project::Part& part : document().project().cards[card].parts)
+            if (const auto* one = std::get_if<project::PicturePart>(&part)) return one->file;
+        return {};
+    }
+    QPoint middleOfTheRow() {
+        return row_->viewport()->mapTo(window_.get(), row_->viewport()->rect().center());
+    }
+    /// A point on the picture at the top of a card.
+    QPoint onPictureOf(std::size_t card) {
+        const std::size_t part = viewing().layout().cards[card].firstPart;
+        row_->ensureVisible(part);
+        const layout::LaidPart& laid = viewing().layout().parts[part];
+        if (!laid.picture) return {};
+        const QPointF origin = row_->pageAt(QPointF(0, 0));
+        return row_->viewport()->mapTo(window_.get(),
+                                       QPoint(qRound(laid.box.x + laid.box.width / 2 - origin.x()),
+                                              qRound(laid.box.y + 20 - origin.y())));
+    }
+    /// True if the status bar shows `text`.
+    bool status(const QString& text) {
+        for (const auto* label : window_->findChildren<window::StatusNote*>())
+            if (label->text().contains(text)) return true;
+        return false;
+    }
+    void drop(const QString& file, const QPoint& at) { drop(QStringList{file}, at); }
+    void drop(const QStringList& files, const QPoint& at) {
         QMimeData data;
-        data.setUrls({QUrl::fromLocalFile(file)});
+        QList<QUrl> urls;
+        for (const QString& file : files)
+            urls << QUrl::fromLocalFile(file);
+        data.setUrls(urls);
         QDragEnterEvent enter(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
         QCoreApplication::sendEvent(window_.get(), &enter);
         QVERIFY(enter.isAccepted());
@@ -350,7 +501,7 @@ private:
         process.waitForFinished();
         return process.readAllStandardOutput();
     }
-    /// A number field of the text panel by its accessible name, its edits going to the band at 330 px.
+    /// A number field of the Text panel by its accessible name, with the band at 330 px as edit scope.
     controls::NumberField* field(const QString& name) {
         viewing().setWidth(330);
         viewing().setScope(Viewing::Scope::ThisBand);
@@ -362,18 +513,19 @@ private:
             if (one->accessibleName() == name) return one;
         return nullptr;
     }
-    /// The heading's end at the largest width that can be seen.
+    /// The handle of the heading's ramp at the largest visible width.
     axis::Handle* upperEnd() {
         viewing().selectRole("heading");
         QCoreApplication::processEvents();
         axis::Handle* best = nullptr;
         for (auto* one : window_->findChildren<axis::Handle*>())
-            if (one->isVisible() && one->accessibleName().startsWith("heading") &&
+            if (one->isVisible() && one->accessibleName().startsWith("Heading") &&
                 (best == nullptr || one->x() > best->x()))
                 best = one;
         return best;
     }
 
+    QTemporaryDir pictureFolder_;
     std::unique_ptr<window::MainWindow> window_;
     axis::AxisPane* axis_ = nullptr;
     row::RowView* row_ = nullptr;

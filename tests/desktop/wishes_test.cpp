@@ -3,13 +3,14 @@
 #include <QtTest>
 
 #include "at_the_window.h"
-#include "axis/place_mark.h"
+#include "axis/wish_mark.h"
 #include "document/wording.h"
+#include "panels/answer_view.h"
 #include "panels/leeway_box.h"
 #include "panels/scale_box.h"
 #include "panels/solve_box.h"
 #include "project/cascade.h"
-#include "project/wishing.h"
+#include "project/role_wishes.h"
 
 namespace tenter::desktop {
 
@@ -27,38 +28,38 @@ private slots:
         viewing().setWidth(700);
         viewing().setScope(Viewing::Scope::ThisBand);
         settle();
-        type("Wish: lines up to", "2");
-        const project::WishedWidths band{590, 930};
-        const project::RoleWishes* said = project::wishSaidFor(project(), "heading", band);
+        type("Wish: lines at most", "2");
+        const project::WishWidths band{590, 930};
+        const project::RoleWishes* said = project::ownWishesFor(project(), "heading", band);
         QVERIFY(said != nullptr && said->lines == 2);
-        QVERIFY(project::wishSaidFor(project(), "heading", {}) == nullptr);
+        QVERIFY(project::ownWishesFor(project(), "heading", {}) == nullptr);
         QVERIFY(label("Wishes, " + bandWidths(project().variants[0], 1)) != nullptr);
         // Emptied, it is as for all widths again, and the project as it was.
-        type("Wish: lines up to", "");
+        type("Wish: lines at most", "");
         QVERIFY(!project().wishes);
-        QCOMPARE(field("Wish: lines up to")->text(), QString("3"));
+        QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
     }
 
     void wishesForWidthsThatAreNoBand() {
         viewing().setWidth(700);
         QVERIFY(!field("Wishes: above")->isVisible());
-        choose("Wishes hold", "Other widths…");
+        choose("Wishes: widths", "Other widths…");
         QVERIFY(field("Wishes: above")->isVisible());
         QCOMPARE(field("Wishes: above")->text(), QString("700 px"));
         type("Wishes: up to", "1100");
         // What nobody wishes there is not said yet.
         QVERIFY(!project().wishes);
-        type("Wish: lines up to", "2");
-        const project::WishedWidths some{700, 1100};
-        const auto linesAt = [&](const project::WishedWidths& widths) {
-            const project::RoleWishes* said = project::wishSaidFor(project(), "heading", widths);
+        type("Wish: lines at most", "2");
+        const project::WishWidths some{700, 1100};
+        const auto linesAt = [&](const project::WishWidths& widths) {
+            const project::RoleWishes* said = project::ownWishesFor(project(), "heading", widths);
             return said != nullptr ? said->lines : std::nullopt;
         };
         QCOMPARE(linesAt(some), std::optional(2));
-        QVERIFY(label("Wishes, above 700 to " + pixels(1100)) != nullptr);
+        QVERIFY(label("Wishes, 701–1100\u00A0px") != nullptr);
         // They move with all that is wished for them, and back.
         type("Wishes: above", "800");
-        QVERIFY(project::wishSaidFor(project(), "heading", some) == nullptr);
+        QVERIFY(project::ownWishesFor(project(), "heading", some) == nullptr);
         QCOMPARE(linesAt({800, 1100}), std::optional(2));
         type("Wishes: above", "1200");
         QCOMPARE(linesAt({800, 1100}), std::optional(2));
@@ -66,34 +67,34 @@ private slots:
         settle();
         QCOMPARE(linesAt(some), std::optional(2));
         // For every width it is as before, and these are there to be chosen.
-        choose("Wishes hold", "At every width");
-        QCOMPARE(field("Wish: lines up to")->text(), QString("3"));
-        choose("Wishes hold", "Above 700 to " + pixels(1100));
-        QCOMPARE(field("Wish: lines up to")->text(), QString("2"));
-        type("Wish: lines up to", "");
+        choose("Wishes: widths", "At every width");
+        QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
+        choose("Wishes: widths", QString("701–1100\u00A0px"));
+        QCOMPARE(field("Wish: lines at most")->text(), QString("2"));
+        type("Wish: lines at most", "");
         QVERIFY(!project().wishes);
     }
 
     void unwishesWhatIsUsual() {
-        type("Wish: lines up to", "none");
-        QVERIFY(project::wishedFor(project(), "heading", {}).lines == project::askingNothing().lines);
-        QCOMPARE(field("Wish: lines up to")->text(), QString("none"));
-        type("Wish: measure from", "none");
+        type("Wish: lines at most", "none");
+        QVERIFY(project::wishesFor(project(), "heading", {}).lines == project::unlimitedWishes().lines);
+        QCOMPARE(field("Wish: lines at most")->text(), QString("none"));
+        type("Wish: measure at least", "none");
         // Nobody wishes that of a heading.
-        QVERIFY(!project::wishSaidFor(project(), "heading", {})->leastMeasure);
+        QVERIFY(!project::ownWishesFor(project(), "heading", {})->leastMeasure);
     }
 
     void keepsWhatIsWantedLessOftenInFolds() {
-        QVERIFY(!field("Wish: growth to")->isVisible());
+        QVERIFY(!field("Wish: growth at most")->isVisible());
         fold("More wishes")->button()->click();
-        QVERIFY(field("Wish: growth to")->isVisible());
-        type("Wish: growth to", "0.5 px");
-        QCOMPARE(project::wishedFor(project(), "heading", {}).growth, std::optional(0.5));
-        type("Wish: zoom to double", "400");
-        QCOMPARE(project::wishedFor(project(), "heading", {}).zoom, std::optional(4.0));
+        QVERIFY(field("Wish: growth at most")->isVisible());
+        type("Wish: growth at most", "0.5 px");
+        QCOMPARE(project::wishesFor(project(), "heading", {}).growth, std::optional(0.5));
+        type("Wish: zoom for 2×", "400");
+        QCOMPARE(project::wishesFor(project(), "heading", {}).zoom, std::optional(4.0));
         fold("More wishes")->button()->click();
         settle();
-        QVERIFY2(fold("More wishes")->button()->text().contains("2 made"),
+        QVERIFY2(fold("More wishes")->button()->text().contains("2 set"),
                  qPrintable(fold("More wishes")->button()->text()));
         document().undoStack().undo();
         document().undoStack().undo();
@@ -102,29 +103,29 @@ private slots:
 
     void relatesARoleToAnother() {
         fold("More wishes")->button()->click();
-        auto* list = named<QComboBox>("Wish: ratio to a role");
+        auto* list = named<QComboBox>("Wish: ratio to role");
         QVERIFY(list != nullptr);
         list->setFocus();
         QTest::keyClicks(list, "Body");
         emit list->activated(list->currentIndex());
-        const project::RoleWishes wished = project::wishedFor(project(), "heading", {});
+        const project::RoleWishes wished = project::wishesFor(project(), "heading", {});
         QCOMPARE(wished.ratioTo, std::optional<std::string>("body"));
         QVERIFY(wished.leastRatio && !wished.ratio);
         settle();
-        type("Wish: times that role’s size", "1.4");
-        QCOMPARE(project::wishedFor(project(), "heading", {}).leastRatio, std::optional(1.4));
-        press("Wish: ratio is: Exactly");
-        QCOMPARE(project::wishedFor(project(), "heading", {}).ratio, std::optional(1.4));
-        QVERIFY(!project::wishedFor(project(), "heading", {}).leastRatio);
+        type("Wish: factor", "1.4");
+        QCOMPARE(project::wishesFor(project(), "heading", {}).leastRatio, std::optional(1.4));
+        press("Wish: factor is: Exactly");
+        QCOMPARE(project::wishesFor(project(), "heading", {}).ratio, std::optional(1.4));
+        QVERIFY(!project::wishesFor(project(), "heading", {}).leastRatio);
     }
 
     void saysHowSizesAreSought() {
-        fold("How sizes are sought, for all roles")->button()->click();
-        type("Solving: on a grid", "0.5 px");
-        type("Solving: room for longer copy", "20");
+        fold("Solver settings for all roles")->button()->click();
+        type("Solver: size grid", "0.5 px");
+        type("Solver: room for longer text", "20");
         QCOMPARE(project().wishes->grid->css(), std::string("0.5px"));
         QCOMPARE(*project().wishes->reserve, 0.2);
-        auto* cards = named<QLineEdit>("Solving: without cards");
+        auto* cards = named<QLineEdit>("Solver: ignored cards");
         cards->setFocus();
         cards->selectAll();
         QTest::keyClicks(cards, "3, 1");
@@ -134,10 +135,10 @@ private slots:
 
     // In the same frame: before the event loop turns.
     void solvesAgainWithEachStepOfAWish() {
-        type("Wish: size to", "26 px");
+        type("Wish: size at most", "26 px");
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
-        controls::NumberField* most = field("Wish: size to");
+        controls::NumberField* most = field("Wish: size at most");
         most->setFocus();
         double size = headingAt(1900);
         for (int i = 0; i < 4; ++i) {
@@ -154,8 +155,8 @@ private slots:
         settle();
         fold("More wishes")->button()->click();
         press("Wish: variants: Same size");
-        QVERIFY(project::wishedFor(project(), "heading", {}).sameInVariants == true);
-        type("Wish: size to", "26 px");
+        QVERIFY(project::wishesFor(project(), "heading", {}).sameInVariants == true);
+        type("Wish: size at most", "26 px");
         press("Solve sizes");
         const auto headings = [&] {
             std::vector<double> sizes;
@@ -170,7 +171,7 @@ private slots:
         QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
         // Another wish is solved for in all of them as it changes.
         const double before = headings()[0];
-        controls::NumberField* most = field("Wish: size to");
+        controls::NumberField* most = field("Wish: size at most");
         most->setFocus();
         for (int i = 0; i < 16; ++i)
             QTest::keyClick(most, Qt::Key_Down);
@@ -178,16 +179,16 @@ private slots:
         QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
         QVERIFY(headings()[0] < before);
         const int steps = document().undoStack().count();
-        press("Take these sizes");
+        press("Apply sizes");
         QCOMPARE(document().undoStack().count(), steps + 1);
         QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
     }
 
     void dragsAWishByItsName() {
-        type("Wish: size to", "26 px");
+        type("Wish: size at most", "26 px");
         press("Solve sizes");
         const int steps = document().undoStack().count();
-        QLabel* name = label("Size to");
+        QLabel* name = label("Size at most");
         QVERIFY(name != nullptr);
         const QPoint hold(10, 10);
         QTest::mousePress(name, Qt::LeftButton, {}, hold);
@@ -196,16 +197,16 @@ private slots:
         QVERIFY(viewing().isProposal());
         QVERIFY(headingAt(1900) <= 24.01);
         QTest::mouseRelease(name, Qt::LeftButton, {}, hold - QPoint(16, 0));
-        QCOMPARE(project::wishedFor(project(), "heading", {}).mostSize, std::optional(24.0));
+        QCOMPARE(project::wishesFor(project(), "heading", {}).mostSize, std::optional(24.0));
         QCOMPARE(document().undoStack().count(), steps + 1);
     }
 
     void marksWhereWishesDecideAndGoesThere() {
-        type("Wish: lines up to", "2");
+        type("Wish: lines at most", "2");
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
-        axis::PlaceMark* found = nullptr;
-        for (auto* mark : window_->findChildren<axis::PlaceMark*>())
+        axis::WishMark* found = nullptr;
+        for (auto* mark : window_->findChildren<axis::WishMark*>())
             if (mark->isVisible() && mark->mark().part.card >= 0) found = mark;
         QVERIFY(found != nullptr);
         const Viewing::Mark mark = found->mark();
@@ -218,46 +219,48 @@ private slots:
         QTest::mouseClick(found, Qt::LeftButton);
         QCOMPARE(viewing().width(), mark.width);
         QCOMPARE(viewing().selection(), mark.part);
-        press("Leave");
-        for (auto* each : window_->findChildren<axis::PlaceMark*>())
+        press("Discard");
+        for (auto* each : window_->findChildren<axis::WishMark*>())
             QVERIFY(!each->isVisible());
     }
 
     void explainsAConflictWhereItIs() {
-        type("Wish: size from", "60 px");
-        type("Wish: lines up to", "1");
+        type("Wish: size at least", "60 px");
+        type("Wish: lines at most", "1");
         press("Solve sizes");
         QVERIFY(!viewing().isProposal());
         QVERIFY(!viewing().marks().empty());
         const Viewing::Mark mark = viewing().marks().front();
         QVERIFY(mark.conflicts && mark.part.card >= 0);
         viewing().setWidth(1900);
-        auto* box = window_->findChild<panels::SolveBox*>();
-        for (QLabel* says : box->findChildren<QLabel*>())
-            if (says->text().contains("<a href=\"0\">")) emit says->linkActivated("0");
+        auto* table = window_->findChild<panels::AnswerView*>();
+        QVERIFY(table != nullptr && table->isVisible());
+        const QModelIndex place = table->model()->index(0, 0);
+        QCOMPARE(place.data().toString(), mark.says);
+        QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, table->visualRect(place).center());
         QCOMPARE(viewing().width(), mark.width);
         QCOMPARE(viewing().variant(), mark.variant);
         QCOMPARE(viewing().selection(), mark.part);
     }
 
-    void letsAllSizesFollowTheCardAndThePageAgain() {
+    void makesAllSizesFollowTheCardAndThePageAgain() {
         const project::Project before = project();
-        press("All sizes by the card…");
+        press("Use card width for all sizes…");
         QVERIFY(viewing().isProposal());
         QVERIFY(project() == before);
         QVERIFY(label("container") != nullptr);
-        press("Follow the card");
+        press("Apply sizes");
         QVERIFY(!viewing().isProposal());
         for (const char* role : {"heading", "body", "button"})
             QVERIFY(project::resolve(project(), project().variants[1], 0).text.find(role)->follow ==
                     project::Follow::Card);
-        QCOMPARE(document().undoStack().undoText(), QString("All sizes by the card"));
+        QCOMPARE(document().undoStack().undoText(), QString("Use card width for all sizes"));
         settle();
         press("Solve sizes");
-        QVERIFY(viewing().isProposal() || label("keep every wish") != nullptr);
-        press("Leave");
-        press("All sizes by the page…");
-        press("Follow the page");
+        QVERIFY(viewing().isProposal() || label("satisfy every wish") != nullptr);
+        press("Discard");
+        press("Use page width for all sizes…");
+        press("Apply sizes");
         QVERIFY(project::resolve(project(), project().variants[1], 0).text.find("body")->follow ==
                 project::Follow::Viewport);
         document().undoStack().undo();
@@ -265,10 +268,10 @@ private slots:
         QVERIFY(project() == before);
     }
 
-    void bringsWhatIsProposedIntoSight() {
-        press("All sizes by the card…");
+    void scrollsToAProposal() {
+        press("Use card width for all sizes…");
         for (QPushButton* button : window_->findChildren<QPushButton*>()) {
-            if (button->text() != "Follow the card") continue;
+            if (button->text() != "Apply sizes") continue;
             QTest::qWait(200);
             QCOMPARE(button->visibleRegion().boundingRect(), button->rect());
             return;
@@ -277,37 +280,38 @@ private slots:
     }
 
     void showsOneProposalAtATime() {
-        type("Wish: lines up to", "2");
+        type("Wish: lines at most", "2");
         press("Solve sizes");
         QVERIFY(viewing().isProposal());
-        press("All sizes by the card…");
+        press("Use card width for all sizes…");
         QVERIFY(viewing().isProposal());
         QVERIFY(viewing().marks().empty());
         const project::Project proposed = viewing().shown();
-        press("Follow the card");
+        press("Apply sizes");
         QVERIFY(!viewing().isProposal());
         QVERIFY(project() == proposed);
     }
 
-    void tellsTheLeewayOfABreakpointAndTakesTheBest() {
+    void showsTheLeewayOfABreakpointAndAppliesTheSuggestion() {
         // Two columns start so early there that labels wrap.
         viewing().setWidth(500);
         openPanel(0);
-        const auto leeway = solve::leewayOf(project(), 0, 0, solve::Varied::Breakpoint, document().store());
-        QVERIFY(leeway && leeway->run && leeway->run->best != leeway->now);
+        const auto leeway =
+            solve::leewayOf(project(), 0, 0, solve::LeewaySetting::Breakpoint, document().store());
+        QVERIFY(leeway && leeway->range && leeway->range->suggested != leeway->current);
         press("Breakpoint");
         QVERIFY(viewing().isProposal());
-        QVERIFY(label("may be anywhere from") != nullptr);
-        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->now));
+        QVERIFY(label("can be from") != nullptr);
+        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->current));
         auto* box = window_->findChild<panels::LeewayBox*>();
         for (QPushButton* button : box->findChildren<QPushButton*>())
-            if (button->isVisible() && button->text().startsWith("Take ")) {
+            if (button->isVisible() && button->text().startsWith("Apply ")) {
                 QTest::mouseClick(button, Qt::LeftButton);
                 break;
             }
-        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->run->best));
+        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->range->suggested));
         document().undoStack().undo();
-        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->now));
+        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->current));
     }
 
 private:

@@ -70,8 +70,8 @@ TEST(Report, HasALineForEachEdgeOfABand) {
     text::ParagraphStore store(fonts);
     const std::string report = emit::report(tests::walks(), store, text::blink());
     EXPECT_NE(report.find("\n.walks-pair\n"), std::string::npos) << report;
-    EXPECT_NE(report.find("Found: "), std::string::npos) << report;
-    EXPECT_NE(report.find("Room for copy: "), std::string::npos) << report;
+    EXPECT_NE(report.find("\nFindings: "), std::string::npos) << report;
+    EXPECT_NE(report.find("Room for text: "), std::string::npos) << report;
     EXPECT_NE(report.find(checks::caution), std::string::npos) << report;
     for (const char* width : {"  320  ", "  640  ", "  641  ", "  980.5  ", "  981  ", "  1920  "})
         EXPECT_NE(report.find(width), std::string::npos) << width << report;

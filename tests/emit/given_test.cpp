@@ -5,8 +5,8 @@
 #include <filesystem>
 #include <fstream>
 
-#include "emit/dressed_page.h"
 #include "emit/page.h"
+#include "emit/saved_page.h"
 #include "emit/stylesheet.h"
 #include "markup/adopt.h"
 #include "sample.h"
@@ -64,14 +64,14 @@ TEST(GivenStylesheet, LetsWrappersStepOutOfTheWay) {
         std::string::npos);
 }
 
-TEST(GivenStylesheet, TakesBackWhatTheThemeSaysAndNothingElse) {
+TEST(GivenStylesheet, ResetsWhatTheThemeSetsAndNothingElse) {
     const std::string plain = sheetOf(adopted("h3 { color: red }"));
     EXPECT_EQ(plain.find("float"), std::string::npos);
     EXPECT_EQ(plain.find("::before"), std::string::npos);
     const std::string floated = sheetOf(adopted(
         ".pool { float: left } .pools::before { content: ' '; display: table } @media (min-width: 700px) "
         "{ .pool p { max-width: 60ch } }"));
-    EXPECT_NE(ruleOf(floated, ".walks-pair .pool").find("float: none; /* the theme's own columns */"),
+    EXPECT_NE(ruleOf(floated, ".walks-pair .pool").find("float: none; /* overrides the theme's columns */"),
               std::string::npos)
         << floated;
     EXPECT_NE(ruleOf(floated, ".walks-pair::before").find("content: none;"), std::string::npos);
@@ -91,7 +91,8 @@ TEST(GivenStylesheet, IsJustAsStrongAsTheTheme) {
     EXPECT_NE(ruleOf(equal, ".walks-pair .pool"), "");
     const std::string more = sheetOf(adopted(".deck .pools .pool { margin: 9px }"));
     EXPECT_NE(ruleOf(more, ".walks-pair.walks-pair .pool"), "") << more;
-    EXPECT_NE(more.find("/* As strong as the theme's \".deck .pools .pool\" */"), std::string::npos);
+    EXPECT_NE(more.find("/* As specific as the theme's selector \".deck .pools .pool\". */"),
+              std::string::npos);
     const std::string id = sheetOf(adopted("#low-pool { margin: 9px }", "id=low-pool"));
     EXPECT_NE(ruleOf(id, ".walks-pair:not(#_) .pool"), "") << id;
     // What the theme says with the same words needs no strength.
@@ -112,19 +113,27 @@ TEST(GivenStylesheet, IsAsStrongInEveryBand) {
 TEST(GivenStylesheet, IsImportantOnlyWhereTheThemeIs) {
     const std::string sheet = sheetOf(adopted(".pool p { margin: 3px !important }"));
     EXPECT_EQ(count(sheet, "!important"), 1U) << sheet;
-    EXPECT_NE(ruleOf(sheet, ".walks-pair .pool p").find(" !important; /* the theme's own"), std::string::npos)
+    EXPECT_NE(ruleOf(sheet, ".walks-pair .pool p").find(" !important; /* the theme marks it important"),
+              std::string::npos)
         << sheet;
     const std::string styled = sheetOf(adopted("h3 { color: red }", "style=\"padding: 3px\""));
     EXPECT_EQ(count(styled, "!important"), 1U) << styled;
 }
 
 // CSS Cascade 5 § 6.1: against `!important` in a layer, or in a style attribute, no rule outside can win.
-TEST(GivenStylesheet, TellsWhatTheThemeInsistsOn) {
+TEST(GivenStylesheet, SaysWhatNoStylesheetCanOverride) {
     const std::string layered = sheetOf(adopted("@layer base { .pool p { margin: 3px !important } }"));
-    EXPECT_NE(layered.find("insists on its own margin by \".pool p\""), std::string::npos) << layered;
+    EXPECT_NE(
+        layered.find(
+            "No stylesheet can override the theme's margin: \".pool p\" sets it with !important in a layer"),
+        std::string::npos)
+        << layered;
     const std::string styled = sheetOf(adopted("h3 { color: red }", "style=\"padding: 3px !important\""));
-    EXPECT_NE(styled.find("insists on its own padding by \"style attribute\""), std::string::npos) << styled;
-    EXPECT_EQ(sheetOf(adopted(".pool p { margin: 3px !important }")).find("insists"), std::string::npos);
+    EXPECT_NE(
+        styled.find("No stylesheet can override the theme's padding: \"style attribute\" sets it with "),
+        std::string::npos)
+        << styled;
+    EXPECT_EQ(sheetOf(adopted(".pool p { margin: 3px !important }")).find("can override"), std::string::npos);
 }
 
 /// The walks with a page's row of pictures, the second with a ratio of its own, the third with a focal point.
@@ -146,7 +155,7 @@ project::Project withPictures(const std::string& theme) {
 
 TEST(GivenStylesheet, SaysEachPicturesOwnRatioAndFocalPoint) {
     const std::string sheet = sheetOf(withPictures(""));
-    EXPECT_EQ(count(sheet, "aspect-ratio: 1 / 1; /* its own */"), 1U) << sheet;
+    EXPECT_EQ(count(sheet, "aspect-ratio: 1 / 1; /* only for this picture */"), 1U) << sheet;
     EXPECT_EQ(count(sheet, "object-position: 20% 50%;"), 1U) << sheet;
     EXPECT_NE(sheet.find("div:nth-of-type(2) > img"), std::string::npos) << sheet;
     // With none of their own, pictures need no places.
@@ -193,10 +202,11 @@ TEST(GivenPage, PrintsThePagesMarkupWithEditedCopy) {
     EXPECT_EQ(html.find("<article"), std::string::npos);
 }
 
-std::string dressed(const project::Project& project, const std::string& html, project::Problems& problems) {
+std::string savedPageOf(const project::Project& project, const std::string& html,
+                        project::Problems& problems) {
     text::Fonts fonts;
     text::ParagraphStore store(fonts);
-    return dressedPage(project, 0, {}, {html, "saved.html"}, store, problems);
+    return savedPageWithStylesheet(project, 0, {}, {html, "saved.html"}, store, problems);
 }
 
 const std::string savedRow =
@@ -208,15 +218,15 @@ const std::string savedRow =
     "href=\"#high\">Book</a></div></div></div></div>";
 
 // CSP 3 § 3.3: with these directives nothing is run, and nothing fetched but what the page holds itself.
-TEST(DressedPage, IsTheSavedPageWithTheStylesheetLastAndNothingThatRuns) {
+TEST(SavedPage, IsTheSavedPageWithTheStylesheetLastAndNothingThatRuns) {
     project::Problems problems;
-    const std::string page =
-        dressed(adopted("h3 { color: red }"),
-                "<html class=tidal><head><link rel=stylesheet href=https://theme.example/far.css>"
-                "<style media=screen>h3 { color: red }</style><script>go()</script></head><body onload=go()>"
-                "<h1>Pools</h1><img src=https://theme.example/far.png width=30 height=20>" +
-                    savedRow + "<footer>Tides</footer></body></html>",
-                problems);
+    const std::string page = savedPageOf(
+        adopted("h3 { color: red }"),
+        "<html class=tidal><head><link rel=stylesheet href=https://theme.example/far.css>"
+        "<style media=screen>h3 { color: red }</style><script>go()</script></head><body onload=go()>"
+        "<h1>Pools</h1><img src=https://theme.example/far.png width=30 height=20>" +
+            savedRow + "<footer>Tides</footer></body></html>",
+        problems);
     EXPECT_TRUE(problems.empty()) << problems.front().what;
     EXPECT_EQ(page.find("go()"), std::string::npos);
     EXPECT_EQ(page.find("theme.example"), std::string::npos);
@@ -229,37 +239,37 @@ TEST(DressedPage, IsTheSavedPageWithTheStylesheetLastAndNothingThatRuns) {
     EXPECT_EQ(count(page, "data-tenter-part="), 6U);
 }
 
-TEST(DressedPage, TellsWordsThatAreNotTheProjects) {
+TEST(SavedPage, ReportsTextThatDiffersFromTheProjects) {
     project::Problems problems;
     std::string changed = savedRow;
     changed.replace(changed.find("Sit on"), 6, "Stay at");
-    EXPECT_NE(dressed(adopted("h3 { color: red }"), changed, problems), "");
+    EXPECT_NE(savedPageOf(adopted("h3 { color: red }"), changed, problems), "");
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].place, "/cards/1/parts/1");
 }
 
-TEST(DressedPage, IsRefusedWhereTheRowCannotBeTold) {
+TEST(SavedPage, IsRefusedWhereTheRowIsNotCertain) {
     project::Problems problems;
-    EXPECT_EQ(dressed(adopted("h3 { color: red }"), "<h1>Pools</h1>", problems), "");
+    EXPECT_EQ(savedPageOf(adopted("h3 { color: red }"), "<h1>Pools</h1>", problems), "");
     ASSERT_EQ(problems.size(), 1U);
-    EXPECT_NE(problems[0].what.find("no element of the page has a variant's class"), std::string::npos);
+    EXPECT_NE(problems[0].what.find("No element of the page has the class of a variant."), std::string::npos);
     // Two alike, neither with the row's words: which is meant cannot be told.
     problems.clear();
     std::string changed = savedRow;
     changed.replace(changed.find("Sit on"), 6, "Stay at");
-    EXPECT_EQ(dressed(adopted("h3 { color: red }"), changed + changed, problems), "");
+    EXPECT_EQ(savedPageOf(adopted("h3 { color: red }"), changed + changed, problems), "");
     EXPECT_EQ(problems.size(), 1U);
 }
 
 // HTML § 13.1.2.6: a style element ends at its end tag, whatever the CSS means by it.
-TEST(DressedPage, LetsNoStyleSheetEndItsElement) {
-    const std::filesystem::path folder = std::filesystem::path(TENTER_BINARY_DIR) / "dressed-test";
+TEST(SavedPage, LetsNoStyleSheetEndItsElement) {
+    const std::filesystem::path folder = std::filesystem::path(TENTER_BINARY_DIR) / "saved-page-test";
     std::filesystem::create_directories(folder);
     std::ofstream(folder / "look.css") << "h3::after { content: '</style><script>go()</script>' }";
     project::Problems problems;
     text::Fonts fonts;
     text::ParagraphStore store(fonts);
-    const std::string page = dressedPage(
+    const std::string page = savedPageWithStylesheet(
         adopted("h3 { color: red }"), 0, {},
         {"<link rel=stylesheet href=look.css>" + savedRow, folder / "saved.html"}, store, problems);
     EXPECT_NE(page.find("go()"), std::string::npos);
@@ -276,7 +286,7 @@ TEST(GivenPage, HasTheVariantsClass) {
     EXPECT_NE(html.find(".walks-trio .pool {"), std::string::npos);
 }
 
-TEST(GivenPage, TellsCardsTheMarkupHasNot) {
+TEST(GivenPage, ReportsCardsThatTheMarkupLacks) {
     project::Project project = adopted("h3 { color: red }");
     project.cards.push_back(project.cards[0]);
     project.cards[0].parts.pop_back();

@@ -121,7 +121,7 @@ TEST(Page, TakesNoFileForAPictureThatIsNone) {
     project::Problems problems;
     pageOf(tests::walks(), folder.path(), problems);
     ASSERT_EQ(problems.size(), 2U);
-    EXPECT_NE(problems.front().what.find("is no PNG"), std::string::npos);
+    EXPECT_NE(problems.front().what.find("is not a PNG"), std::string::npos);
 }
 
 // CSS Fonts 4 § 4: the browser is to lay out with the files the measurement used, generic families too.

@@ -155,15 +155,15 @@ TEST(Stylesheet, AgreesWithAPublishedWorkedExample) {
     EXPECT_EQ(fontSize(project, 0, 1, "heading"), "clamp(1rem, -0.875rem + 8.3333vw, 3.5rem)");
 }
 
-TEST(Stylesheet, TellsEachRampInASentence) {
+TEST(Stylesheet, SaysEachRampInASentence) {
     project::Project project = tests::walks();
     const auto comments = readCss(stylesheet(project, of({0}))).comments;
-    EXPECT_EQ(
-        std::ranges::count(comments, "Heading: 18 px where the page is 400 px wide, 26 px where it is 1500"),
-        1);
+    EXPECT_EQ(std::ranges::count(comments,
+                                 "Heading: 18 px where the page is 400 px wide, 26 px where it is 1500 px."),
+              1);
     project.style.text.of("heading").follow = project::Follow::Card;
     const std::string css = stylesheet(project, of({0}));
-    EXPECT_NE(css.find("18 px where the card's text is 400 px wide"), std::string::npos);
+    EXPECT_NE(css.find("18 px where the card's content is 400 px wide"), std::string::npos);
 }
 
 // CSS Containment 3 § 7: cqi is of the nearest container, which the card has to be.

@@ -1,5 +1,5 @@
-// How long an engine takes to lay a row out at every whole width, beside the benchmark's sweep and checks of the same
-// row, all from one run of one machine, as ratios. Figures to be read: nothing is judged by them.
+// Prints how many times as long a browser engine needs to lay out a row at every whole width as Tenter needs for its
+// sweep and its checks of the same row, from one run on one machine. It only reports; it has no pass mark.
 import {execFile} from 'node:child_process';
 import path from 'node:path';
 import {promisify} from 'node:util';
@@ -13,14 +13,14 @@ import {variantsIn} from './lib/samples.js';
 import {Tenter} from './lib/tenter.js';
 import {everyWidth} from './lib/widths.js';
 
-/** The row of twelve cards that the benchmark takes, tests/bench/samples.h. */
+/** The sample with twelve cards that the benchmark uses (tests/bench/samples.h). */
 const sample = 'season';
 const given = options({bench: undefined, cli: undefined, samples: undefined, chromium: '/usr/bin/chromium', firefox: '/usr/bin/firefox-esr', rounds: '7'});
 const range = {from: 320, to: 1920};
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
-/** Runs in the page: lays the framed page out at each of `widths` (CSS px), nothing more; milliseconds it took. */
+/** Runs in the page: lays out the framed page at each of `widths` (CSS px) and returns the milliseconds it took. */
 function layOutAt(widths) {
   const frame = document.querySelector('iframe');
   const row = frame.contentDocument.querySelector('[data-tenter-row]');
@@ -33,7 +33,7 @@ function layOutAt(widths) {
   return {milliseconds: performance.now() - start, height};
 }
 
-/** Milliseconds an engine needs for all widths: the median of some rounds, each way through them in turn. */
+/** Milliseconds that an engine needs for all widths: the median of several rounds, upwards and downwards in turn. */
 async function engineTime(engine, server, html) {
   const browser = await launch(engine, given[engine]);
   try {
@@ -49,12 +49,12 @@ async function engineTime(engine, server, html) {
   }
 }
 
-/** Median milliseconds of a benchmark. */
+/** Median time of a benchmark in milliseconds. */
 async function benchTime(name) {
   const words = [`--benchmark_filter=^${name}$`, '--benchmark_format=json'];
   const {stdout} = await promisify(execFile)(given.bench, words, {maxBuffer: 1 << 26, env: {...process.env, QT_QPA_PLATFORM: 'offscreen'}});
   const [found] = JSON.parse(stdout).benchmarks;
-  if (found?.median_ms === undefined) throw new Error(`${given.bench} has no benchmark ${name} that tells its median`);
+  if (found?.median_ms === undefined) throw new Error(`${given.bench} has no benchmark ${name} with a median`);
   return found.median_ms;
 }
 
@@ -64,7 +64,7 @@ try {
   const html = await new Tenter(given.cli).page(one.file, one.variant);
   const engines = {chromium: await engineTime('chromium', server, html), firefox: await engineTime('firefox', server, html)};
   const rows = [];
-  // Each engine beside the benchmark that does the same work: its own break profile's, where there is one of each.
+  // Compares each engine with the benchmark that does the same work, under the engine's own break profile if there is one.
   const works = [
     ['whole sweep', 'sweepRow/12', 'sweepRow/12'],
     ["every check under the engine's profile, its sweep included", 'checkUnderProfile/0', 'checkUnderProfile/1'],

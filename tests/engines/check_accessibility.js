@@ -1,5 +1,5 @@
-// axe-core on the exported page of every variant, in the middle of each band: WCAG 2.2 A and AA, contrast and
-// target size among them. A sample that is made to show an error names it here, and must show it.
+// Runs axe-core on the exported page of every variant, in the middle of each band: WCAG 2.2 A and AA, including contrast
+// and target size. A sample that is meant to fail a rule is listed here, and must fail it.
 import {readFile} from 'node:fs/promises';
 import {createRequire} from 'node:module';
 
@@ -10,12 +10,12 @@ import {table} from './lib/report.js';
 import {variantsIn} from './lib/samples.js';
 import {Tenter} from './lib/tenter.js';
 
-/** Rules that a sample is made to break, by sample. */
+/** Rules that a sample is meant to fail, by sample. */
 const meant = {};
 
 const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'];
 
-/** The middle of each band within the range, whole CSS px. */
+/** The middle of each band within the range, in whole CSS px. */
 function middles({from, to, breakpoints}) {
   const edges = [from, ...breakpoints.filter((edge) => edge > from && edge < to), to];
   return edges.slice(1).map((edge, i) => Math.round((edges[i] + edge) / 2));
@@ -53,7 +53,7 @@ try {
         console.log(`  ${rule.id}: ${rule.help}`);
         for (const node of rule.nodes.slice(0, 3)) console.log(`    ${node.html.slice(0, 160)}\n      ${node.failureSummary.replaceAll('\n', ' ')}`);
       }
-      for (const id of absent) console.log(`  ${id}: meant to be broken, but is not`);
+      for (const id of absent) console.log(`  ${id}: expected to fail, but passes`);
     }
     await tab.close();
   }

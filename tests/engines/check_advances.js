@@ -1,9 +1,9 @@
-// Widths of pairs of characters, kerning and ligatures in, in every font file that the samples may be drawn with:
-// what tenter-cli lays out against what fontkit, a font library that shares no code with HarfBuzz, shapes. Within
-// 0.001 em. A font with a weight axis is first cut to the weight by fontTools: fontkit 2.0.4 takes wrong deltas for
-// the kerning of variable fonts ("To" in Karla at 800: 970 + 1173 units; cut to 800, by fontkit and by hb-shape alike
-// 921 + 1173, as hb-shape has it of the variable font too). Only what the pairs may become of the font is cut, with all
-// of its features: a whole one has thousands of glyphs. Sources: fontkit, fontTools; OpenType 1.9.
+// Compares the widths of pairs of characters, with kerning and ligatures, in every font file that the samples may use:
+// tenter-cli against fontkit, a font library that shares no code with HarfBuzz. Tolerance 0.001 em. fontTools first
+// cuts a font with a weight axis to one weight, because fontkit 2.0.4 reads wrong kerning deltas from variable fonts
+// ("To" in Karla at 800: 970 + 1173 units; cut to 800, fontkit and hb-shape both give 921 + 1173, as hb-shape does for
+// the variable font). The cut font keeps only the glyphs that the pairs can become, with all features, because a whole
+// font has thousands of glyphs. Sources: fontkit, fontTools; OpenType 1.9.
 import {execFile} from 'node:child_process';
 import {copyFile, mkdtemp, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
@@ -21,20 +21,20 @@ import {Tenter} from './lib/tenter.js';
 const tolerance = 0.001;
 const pairsPerFont = 200;
 const partsPerCard = 50;
-/** CSS px; the largest size a project may have, so that a thousandth of it can be read off. */
+/** CSS px: the largest size that a project may have, so that a thousandth of it can be measured. */
 const size = 400;
 
 const given = options({cli: undefined, samples: undefined, packages: undefined, python: undefined, only: ''});
 const tenter = new Tenter(given.cli);
 const folder = await mkdtemp(path.join(os.tmpdir(), 'tenter-advances-'));
 
-/** Weights to set a font at: its own, or the ends of its weight axis and one between. */
+/** Weights to test a font at: its own, or both ends of its weight axis and one between. */
 function weightsOf(font) {
   const axis = font.variationAxes.wght;
   return axis ? [axis.min, Math.round(axis.min * 0.45 + axis.max * 0.55), axis.max] : [font['OS/2'].usWeightClass];
 }
 
-/** A row of one column whose every part is a pair in the font file `file`. */
+/** A row of one column in which every part is one pair, in the font file `file`. */
 function projectOf(file, weight, axis, rightToLeft, pairs) {
   const cards = [];
   for (let at = 0; at < pairs.length; at += partsPerCard) {
@@ -53,10 +53,10 @@ function projectOf(file, weight, axis, rightToLeft, pairs) {
   };
 }
 
-/** Runs a program of fontTools'. */
+/** Runs a program of fontTools. */
 const fontTools = (program, ...words) => promisify(execFile)(given.python, ['-m', `fontTools.${program}`, ...words]);
 
-/** The font at each of `weights` without axes, such glyphs in it as `pairs` may become. */
+/** The font at each of `weights`, without axes, with the glyphs that `pairs` can become. */
 async function cut(file, font, weights, pairs) {
   const axes = Object.entries(font.variationAxes);
   if (axes.length === 0) return weights.map(() => font);
@@ -72,7 +72,7 @@ async function cut(file, font, weights, pairs) {
   );
 }
 
-/** Widths in em as fontkit shapes the pairs. */
+/** Widths of the pairs in em, by fontkit. */
 function shaped(font, rightToLeft, pairs) {
   return pairs.map((pair) => font.layout(pair, undefined, undefined, undefined, rightToLeft ? 'rtl' : 'ltr').advanceWidth / font.unitsPerEm);
 }
@@ -112,8 +112,8 @@ try {
 } finally {
   await rm(folder, {recursive: true});
 }
-console.log(table(['family', 'file', 'weight', 'pairs', 'kerned or joined', 'largest off em', 'wrong'], rows));
-console.log(`${rows.reduce((sum, row) => sum + row[3], 0)} pairs, ${wrong} off by more than ${tolerance} em.`);
+console.log(table(['family', 'file', 'weight', 'pairs', 'kerned or joined', 'largest difference em', 'wrong'], rows));
+console.log(`${rows.reduce((sum, row) => sum + row[3], 0)} pairs, ${wrong} differ by more than ${tolerance} em.`);
 if (rows.length === 0 || kerned === 0) {
   console.error('nothing was compared');
   process.exit(2);

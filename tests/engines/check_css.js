@@ -1,6 +1,6 @@
-// What core/css reads of CSS is what others read: tokens and specificities against css-tree, which selectors are valid
-// and what they select, which rules and declarations a sheet keeps, which media queries hold and what calculations come to
-// against Chromium. All texts are made at random, the same at every run.
+// Compares how core/css reads CSS with other readers. css-tree: tokens and specificities. Chromium: which selectors are
+// valid and what they select, which rules and declarations of a sheet are kept, which media queries match, and the
+// results of calculations. All texts are random, but the same in every run.
 import {execFileSync} from 'node:child_process';
 import * as cssTree from 'css-tree';
 import {launch} from './lib/browsers.js';
@@ -17,7 +17,7 @@ const some = (count, seed, maker) => {
 const rows = [];
 let failures = 0;
 
-/** Compares ours with theirs, text by text; both as whatever JSON says is the same. */
+/** Compares our results with theirs, text by text; equal means equal as JSON. */
 function compare(what, judge, texts, ours, theirs) {
   const wrong = texts.map((text, i) => [text, JSON.stringify(ours[i]), JSON.stringify(theirs[i])]).filter(([, a, b]) => a !== b);
   rows.push([what, judge, texts.length, wrong.length]);
@@ -37,7 +37,7 @@ function tokensThere(text) {
     else if (start < end) out.push({type, text: text.slice(start, end)});
   };
   cssTree.tokenize(text, (type, start, end) => {
-    // css-tree takes the line's end into a string that it breaks off; § 4.3.5 leaves it.
+    // css-tree includes the line end in a broken string; § 4.3.5 does not.
     const newline = type === BadString ? /(\r\n|[\r\n\f])?$/.exec(text.slice(start, end))[0].length : 0;
     if (type !== Comment) add(type, start, end - newline);
     if (newline) out.push({type: WhiteSpace, text: text.slice(end - newline, end), newline: true});
@@ -46,7 +46,7 @@ function tokensThere(text) {
 }
 
 function checkTokens() {
-  // A backslash at the very end is an escape (§ 4.3.8) and `\url(` an address (§ 4.3.4), which css-tree does not take so.
+  // A backslash at the end of the text is an escape (§ 4.3.8), and `\url(` starts a URL (§ 4.3.4); css-tree differs.
   const texts = some(2000, 1, make.garble).filter((text) => !/\\$|\\url/.test(text));
   const ours = ask(texts.map((text) => ({what: 'tokens', text}))).map((tokens, i) => {
     const bytes = Buffer.from(texts[i]);
@@ -59,7 +59,7 @@ const add = (a, b) => a.map((value, i) => value + b[i]);
 const most = (list) => list.reduce((a, b) => (a[0] - b[0] || a[1] - b[1] || a[2] - b[2]) >= 0 ? a : b, [0, 0, 0]);
 const oldPseudoElements = ['before', 'after', 'first-line', 'first-letter'];
 
-/** Selectors 4 § 17 on css-tree's reading. */
+/** The specificity by Selectors 4 § 17, from css-tree's syntax tree. */
 function specificityOf(node) {
   const lists = (node.children?.toArray() ?? []).filter((child) => child.type === 'SelectorList').flatMap((list) => list.children.toArray());
   const nth = node.children?.first?.type === 'Nth' ? node.children.first.selector?.children.toArray() ?? [] : [];
@@ -87,7 +87,7 @@ function specificityOf(node) {
 
 const shore = `<section id=walks class="row wide" lang=en-GB>${[0, 1, 2, 3].map((i) => `<article class=card data-tide=${i % 2 ? 'low' : 'high-water'}><h3>Tide</h3><p>Out${i === 2 ? '<p class=late>Late' : ''}<a ${i === 3 ? '' : 'href=#'} rel=next></a></article>`).join('')}<div></div></section><div class="wide card"><div id=""> </div></div>`;
 
-/** In the browser: the page's elements as the probe wants them. */
+/** In the browser: the page's elements in the form that the probe expects. */
 function readTree() {
   const all = [...document.querySelectorAll('*')];
   const place = (element) => (element ? all.indexOf(element) : null);
@@ -107,7 +107,7 @@ function readSelected(texts) {
   const all = [...document.querySelectorAll('*')];
   return texts.map((text) => {
     try {
-      // With a pseudo-element, nothing: the browser is asked for elements.
+      // A selector with a pseudo-element selects nothing: the browser returns elements only.
       return [...document.querySelectorAll(text)].map((element) => all.indexOf(element));
     } catch {
       return null;
@@ -124,13 +124,13 @@ async function checkSelectors(tab) {
   compare('validity', 'Chromium', texts, answers.map((one) => one.valid), selected.map((one) => one !== null));
   const plain = texts.map((text, i) => i).filter((i) => answers[i].valid && selected[i] && !/::|:after/.test(texts[i]));
   compare('selected elements', 'Chromium', plain.map((i) => texts[i]), plain.map((i) => answers[i].selected), plain.map((i) => selected[i]));
-  // What :is() forgives css-tree reads otherwise.
+  // css-tree treats the forgiving list of :is() differently.
   const valid = texts.map((text, i) => i).filter((i) => answers[i].valid && !make.hasWrong(texts[i]));
   compare('specificity', 'css-tree', valid.map((i) => texts[i]), valid.map((i) => answers[i].specificities),
     valid.map((i) => cssTree.parse(texts[i], {context: 'selectorList'}).children.toArray().map(specificityOf)));
 }
 
-/** In the browser: the style rules of each sheet; null where one stands within another. */
+/** In the browser: the style rules of each sheet; null for a sheet with nested rules. */
 function readSheets(sheets) {
   const out = [];
   for (const text of sheets) {
@@ -157,7 +157,7 @@ function readSheets(sheets) {
   return out;
 }
 
-/** What was read, as a sheet of its own. */
+/** The rules that were read, as a sheet of their own. */
 const written = (rules) => rules.map(({selector, declarations}) => `${selector}{${declarations.map(([name, value, important]) => `${name}:${value}${important ? '!important' : ''}`).join(';')}}`).join('\n');
 
 async function checkSheets(tab) {
@@ -202,7 +202,7 @@ async function checkAtWidths(tab) {
   const ours = ask(sizes.map((text) => ({what: 'sizes', text, em: 20, container: 0.5, widths})));
   compare('validity of sizes', 'Chromium', sizes, ours.map((one) => one.valid), there.valid);
   const valid = sizes.map((text, i) => i).filter((i) => ours[i].valid && there.valid[i]);
-  // The engine holds sizes in 32 bits and takes none beyond 10000 px.
+  // The engine stores sizes in 32 bits and limits them to 10000 px.
   const near = (a, b) => (Math.abs(Math.min(Math.max(a, 0), 10000) - b) <= 0.01 + 1e-5 * b ? b : a);
   compare('sizes at 5 widths', 'Chromium', valid.map((i) => sizes[i]), valid.map((i) => ours[i].sizes.map((size, n) => near(size, there.sizes[i][n]))), valid.map((i) => there.sizes[i]));
   const holds = ask(queries.map((text) => ({what: 'media', text, widths})));

@@ -1,5 +1,5 @@
-// axe-core as a judge of what `check` finds: contrast by role and target size, at some widths of rows whose colours,
-// sizes and spacing are drawn at random about the thresholds.
+// Compares the findings of `check` with axe-core: contrast by role, and target size, at several widths of random rows
+// whose colours, sizes and spacing are near the limits.
 import {mkdtemp, readFile, rm, writeFile} from 'node:fs/promises';
 import {createRequire} from 'node:module';
 import {tmpdir} from 'node:os';
@@ -13,7 +13,7 @@ import {table} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
 
 const given = options({cli: undefined, samples: 'unused', browser: undefined, rows: '200'});
-/** CSS px of the viewport: both sides of the breakpoint, and either end. */
+/** Viewport widths in CSS px: both sides of the breakpoint, and both ends. */
 const widths = [360, 690, 710, 1500];
 
 const random = seeded(20261125);
@@ -21,7 +21,7 @@ const chance = (share) => random() < share;
 const between = (least, most) => least + (most - least) * random();
 const px = (least, most) => `${between(least, most).toFixed(1)}px`;
 const hex = (value) => Math.round(value).toString(16).padStart(2, '0');
-/** A colour whose channels lie about one level, some of them far from it: near pairs of such are often too faint. */
+/** A colour whose channels are near one level, some far from it. Pairs of such colours often have too little contrast. */
 const colour = (least, most) => {
   const level = between(least, most);
   const spread = pick(random, [0, 10, 60]);
@@ -30,7 +30,7 @@ const colour = (least, most) => {
 };
 const translucent = (solid) => solid + hex(between(90, 250));
 
-/** Sizes and weights on both sides of what counts as large text: 24 px, or 18.66 px in bold. */
+/** Sizes and weights on both sides of the limit for large text: 24 px, or 18.66 px in bold. */
 function style(role, ink) {
   const size = between(role === 'heading' ? 15 : 13, role === 'heading' ? 24 : 19);
   return {
@@ -41,7 +41,7 @@ function style(role, ink) {
   };
 }
 
-/** Two cards, each with a heading, a paragraph and two buttons that may be small and near each other. */
+/** Two cards, each with a heading, a paragraph and two buttons that may be small and close to each other. */
 function project() {
   const dark = chance(0.25);
   const ink = () => {
@@ -55,7 +55,7 @@ function project() {
     ...style('button', colours.colour),
     background: colours.background,
     hover: colours,
-    // Lines taller than their letters, or axe-core cannot tell what is behind them.
+    // Lines must be taller than their letters; otherwise axe-core cannot determine the background.
     size: Number(between(11, 13).toFixed(2)),
     lineHeight: px(14, 25),
     padding: {top: px(0, 2), bottom: px(0, 2), left: px(0, 12), right: px(0, 12)},
@@ -90,7 +90,7 @@ const holds = (finding, width) => finding.widths.some(([from, to]) => (width > f
 
 const words = (roles) => [...new Set(roles)].sort().join(' ');
 
-/** What `check` finds at `width`: roles too faint but for `undecided` ones, and whether some target is too small. */
+/** The findings of `check` at `width`: roles with too little contrast except `undecided` ones, and true if a target is too small. */
 function found(findings, cards, width, undecided) {
   const here = findings.filter((finding) => holds(finding, width));
   const faint = here.filter((finding) => finding.check === 'contrast').map(({card, part}) => cards[card].parts[part].role);
@@ -98,7 +98,7 @@ function found(findings, cards, width, undecided) {
   return {faint: words(faint.filter((role) => !undecided.includes(role))), small};
 }
 
-/** The same as axe-core finds it, and the roles whose ground it cannot tell. */
+/** The same by axe-core, and the roles whose background it cannot determine. */
 async function judged(tab, cards) {
   const run = (rules) => window.axe.run(document, {runOnly: {type: 'rule', values: rules}, rules: {'target-size': {enabled: true}}});
   const {violations, incomplete} = await tab.evaluate(run, ['color-contrast', 'target-size']);
@@ -122,7 +122,7 @@ const server = await new PageServer().start();
 const browser = await launch('chromium', given.browser);
 const counts = {looked: 0, faint: 0, small: 0, undecided: 0, faults: 0};
 
-/** One row made ready: drawn, checked, written as a page. */
+/** One random row, with the findings of `check` and its page. */
 async function prepared(i) {
   const file = path.join(folder, `judged-${i}.tenter.json`);
   const drawn = project();
@@ -138,7 +138,7 @@ try {
   let next = prepared(0);
   for (let i = 0; i < rows; ++i) {
     const {drawn, findings, address} = await next;
-    // The next row is made while the browser looks at this one.
+    // The next row is prepared while the browser checks this one.
     if (i + 1 < rows) next = prepared(i + 1);
     await tab.goto(address, {timeout: 600_000});
     for (const width of widths) {
@@ -161,6 +161,6 @@ try {
   await rm(folder, {recursive: true, force: true});
 }
 console.log(table(['layouts', 'too faint', 'too small', 'roles undecided', 'faults'], [Object.values(counts)]));
-// A judge that always says the same proves nothing.
+// A reference that always gives the same answer proves nothing.
 const telling = counts.faint > 0 && counts.faint < counts.looked && counts.small > 0 && counts.small < counts.looked && counts.undecided < counts.looked / 5;
 process.exit(counts.faults === 0 && telling ? 0 : 1);

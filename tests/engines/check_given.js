@@ -1,8 +1,8 @@
-// Rows that a page prints inside a theme with opinions of its own, dressed by the stylesheet for given markup: every
-// theme's row is taken in from its saved page, the stylesheet appended as a CMS does it, and row, cards, parts, sizes,
-// lines and words at every tenth width compared with Tenter's geometry, down the page from the row's top; lib/bars.js
-// has the bars. The theme's neighbour row and footer must not change but for standing lower or higher. Nothing may be
-// asked of any network. Source: the browser engine itself. `--samples` is the folder of themes.
+// Tests the stylesheet for existing markup. The row of every theme in `--samples` is imported from its saved page, and
+// the stylesheet is added to the page as a CMS does it. Row, cards, parts, sizes, lines and words at every tenth width
+// must match Tenter's geometry, with vertical positions counted from the row's top; lib/bars.js has the limits. The
+// neighbour row and the footer of the theme may move up or down, but must not change otherwise. The page must make no
+// network request. Source: the browser engine itself.
 import {cp, mkdtemp, readFile, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
@@ -34,7 +34,7 @@ const rows = [];
 const faults = [];
 const sum = {pairs: 0, tight: 0};
 
-/** The project file with the theme's row taken in. */
+/** The project file with the theme's row imported. */
 async function adopted(theme) {
   const file = path.join(folder, `${theme.name}.tenter.json`);
   const page = path.join(folder, `${theme.name}.html`);
@@ -63,7 +63,7 @@ async function judge(theme) {
   const moved = surroundingsMoved(before, await surroundings(page, theme));
   await page.close();
   const copy = copyFaults(marked, computed[0]);
-  if (marked.cards.length !== theme.cards) copy.push(`${marked.cards.length} cards taken in of ${theme.cards}`);
+  if (marked.cards.length !== theme.cards) copy.push(`${marked.cards.length} cards imported of ${theme.cards}`);
   return {found, moved, copy};
 }
 
@@ -94,12 +94,12 @@ try {
 }
 
 console.log(`\nLaid out by ${given.engine} at ${widths.length} widths:`);
-console.log(table(['theme', 'parts', 'tight fits', 'texts otherwise', 'differences', 'surroundings moved', 'largest box px', 'largest size px'], rows));
+console.log(table(['theme', 'parts', 'tight fits', 'other texts', 'differences', 'surroundings moved', 'largest box px', 'largest size px'], rows));
 if (rows.length === 0) {
   console.error('nothing was compared');
   process.exit(2);
 }
-if (sum.tight > most(mostTight.all, sum.pairs, true)) faults.push(`all together: more tight fits than ${mostTight.all * 100} %`);
+if (sum.tight > most(mostTight.all, sum.pairs, true)) faults.push(`in total: more tight fits than ${mostTight.all * 100} %`);
 for (const fault of faults) console.log(fault);
 console.log(faults.length === 0 ? 'All agree.' : `${faults.length} faults.`);
 process.exit(faults.length === 0 ? 0 : 1);

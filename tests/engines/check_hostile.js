@@ -1,7 +1,7 @@
-// Copy, alternative text, names and links that try to be markup, style or script, on the exported page: each part says
-// just what its copy says, the page has the very elements and attributes that harmless copy gives, nothing runs,
-// nothing is asked for but the page. Names that stand in selectors are refused at reading, as is half a surrogate
-// pair. Judges: the engines' parsers of HTML and CSS, WHATWG URL for addresses; WHATWG Infra for what NUL becomes.
+// Copy, alternative text, names and links that contain markup, style or script, on the exported page. Each part must show
+// exactly its copy; the page must have the same elements and attributes as with harmless copy, run nothing and request
+// nothing but itself. Names that would appear in selectors, and unpaired surrogates, must be refused when the project is
+// read. Sources: the HTML and CSS parsers of the engines, WHATWG URL for addresses, WHATWG Infra for NUL.
 import assert from 'node:assert/strict';
 import {execFile} from 'node:child_process';
 import {copyFile, mkdtemp, rm, writeFile} from 'node:fs/promises';
@@ -23,7 +23,7 @@ const folder = await mkdtemp(path.join(os.tmpdir(), 'tenter-hostile-'));
 const server = await new PageServer().start();
 const browser = await launch(given.engine, given.browser);
 
-/** What the page holds, read in the browser. */
+/** The contents of the page, read in the browser. */
 function readPage() {
   const frame = document.querySelector('iframe');
   frame.style.width = '1200px';
@@ -46,7 +46,7 @@ function readPage() {
           columns: inner.defaultView.getComputedStyle(row).gridTemplateColumns.split(' ').length, hits: window.hits};
 }
 
-/** What becomes of a stylesheet that is pasted into a page: its elements and its rules, as selectors and properties. */
+/** The result of a stylesheet pasted into a page: its elements, and its rules as selectors and properties. */
 function pasteSheet(css) {
   const page = new DOMParser().parseFromString(`<!doctype html><style>${css}</style><p>`, 'text/html');
   const sheet = new CSSStyleSheet();
@@ -55,7 +55,7 @@ function pasteSheet(css) {
   return {elements: [...page.querySelectorAll('*')].map((element) => element.localName), rules: rules(sheet.cssRules)};
 }
 
-/** Exports a project and opens it framed; returns what the page holds and what it asked for. */
+/** Exports a project and opens it in a frame; returns the contents of the page and its requests. */
 async function open(name, project) {
   const file = path.join(folder, `${name}.tenter.json`);
   await writeFile(file, JSON.stringify(project));
@@ -75,10 +75,10 @@ async function open(name, project) {
   return {...held, pasted, dialogs, asked: server.asked.slice(before), requests};
 }
 
-/** Text as HTML can hold it: NUL becomes U+FFFD. */
+/** Text as HTML can represent it: NUL becomes U+FFFD. */
 const held = (text) => text.replaceAll('\0', '\ufffd');
 
-/** Where a link that says `text` may lead: there, or nowhere. */
+/** The addresses to which a link with `text` as its address may lead: that address, or none. */
 function address(text) {
   if (text === '') return ['#'];
   if (!URL.canParse(held(text), `${server.origin}/page/0`)) return ['#', held(text)];
@@ -132,8 +132,8 @@ try {
     await writeFile(file, json);
     const {code, stderr} = await promisify(execFile)(given.cli, ['page', file]).then(() => ({code: 0, stderr: ''}), (error) => error);
     assert.notEqual(code, 0, `${what} is refused`);
-    assert.match(stderr, /^[^\n]*refused\.tenter\.json: [^\n]+; [^\n]+\n$/, `${what} is told on one line with place and mend`);
-    assert.doesNotMatch(stderr, /[\u0000-\u0009\u000b-\u001f\u007f\u202e]/, `${what} is shown, not obeyed`);
+    assert.match(stderr, /^[^\n]*refused\.tenter\.json: [^\n]+; [^\n]+\n$/, `${what} is reported on one line with place and fix`);
+    assert.doesNotMatch(stderr, /[\u0000-\u0009\u000b-\u001f\u007f\u202e]/, `${what} is shown, not interpreted`);
   }
   console.log(`${given.engine}: ${page.parts.length} parts say what their copy says, ${page.skeleton.length} elements as with harmless copy; ${refused.length} projects refused.`);
 } finally {

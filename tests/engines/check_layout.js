@@ -1,6 +1,6 @@
-// Every variant of every project, laid out by an engine on the exported page at every whole width and at fractional
-// ones, against Tenter's own geometry under that engine's break profile: lib/compare.js has the bars. Line counts may
-// differ in tight fits only, and those may be few. Source: the browser engine itself.
+// Compares Tenter's geometry with a browser engine: every variant of every project, on the exported page, at every whole
+// width and at fractional ones, under the break profile of the engine. lib/compare.js has the tolerances. Line counts may
+// differ in tight fits only, and in few of them. Source: the browser engine itself.
 import {writeFile} from 'node:fs/promises';
 
 import {countsOff, most, mostTight, readSuspects, verdict} from './lib/bars.js';
@@ -25,7 +25,7 @@ const browser = await launch(given.engine, given.browser);
 const fractionalCount = Number(given.fractional);
 const fineBrowser = fractionalCount > 0 ? await launch(given.engine, given.browser, fineRatio) : null;
 const rows = [];
-/** What engines_table.js puts side by side. */
+/** The results that engines_table.js combines. */
 const kept = [];
 const faults = [];
 const sum = {pairs: 0, tight: 0};
@@ -38,7 +38,7 @@ try {
     const found = await judge(one, whole, fractionalWidths(range, fractionalCount));
     sum.pairs += found.pairs;
     sum.tight += countsOff(found);
-    tell(one, found);
+    report(one, found);
   }
 } finally {
   await browser.close();
@@ -46,7 +46,7 @@ try {
   await server.stop();
 }
 
-/** Lays one variant out in the engine and compares. */
+/** Lays out one variant in the engine and compares it. */
 async function judge(one, whole, fractional) {
   const html = await tenter.page(one.file, one.variant);
   const found = await compared(browser, html, whole, await tenter.geometry(one.file, one.variant, whole, profile));
@@ -76,12 +76,12 @@ async function compared(browser, html, widths, computed) {
   return found;
 }
 
-/** How many lines each part of text has, by its name. */
+/** The number of lines of each text part, by its name. */
 function lineCounts({parts}) {
   return Object.fromEntries(parts.filter(({lines}) => lines !== null).map(({name, lines}) => [name, lines.length]));
 }
 
-function tell(one, found) {
+function report(one, found) {
   const name = `${one.sample}, ${one.variant}`;
   const {wrong, others, balanced, tooTight} = verdict(found, {profile, balanced: one.balanced, some});
   if (tooTight) faults.push(`${name}: ${countsOff(found)} tight fits in ${found.pairs} parts, more than ${mostTight.one * 100} %`);
@@ -92,18 +92,18 @@ function tell(one, found) {
     if (wrong.length > shown) console.log(`  and ${wrong.length - shown} more`);
   }
   kept.push({sample: one.sample, variant: one.variant, pairs: found.pairs, tight: countsOff(found), largestBox: found.largestBox, counts: found.counts});
-  rows.push([one.sample, one.variant, found.widths, found.pairs, found.apartOtherwise === 0 ? found.apart : `${found.apart}, ${found.apartOtherwise} otherwise`, countsOff(found), others.length, balanced.length, wrong.length,
+  rows.push([one.sample, one.variant, found.widths, found.pairs, found.apartOtherwise === 0 ? found.apart : `${found.apart}, ${found.apartOtherwise} with other lines`, countsOff(found), others.length, balanced.length, wrong.length,
              Number(found.largestBox.toFixed(3)), Number(found.largestSize.toFixed(4))]);
 }
 
 console.log(`\nLaid out by ${given.engine}:`);
-console.log(table(['sample', 'variant', 'widths', 'parts', 'apart', 'tight fits', 'texts otherwise', 'balanced otherwise', 'differences', 'largest box px', 'largest size px'], rows));
+console.log(table(['sample', 'variant', 'widths', 'parts', 'excluded', 'tight fits', 'other texts', 'other balanced texts', 'differences', 'largest box px', 'largest size px'], rows));
 if (rows.length === 0) {
   console.error('nothing was compared');
   process.exit(2);
 }
 console.log(`Tight fits: ${sum.tight} of ${sum.pairs} parts, ${((100 * sum.tight) / sum.pairs).toFixed(4)} %.`);
-if (sum.tight > most(mostTight.all, sum.pairs, some)) faults.push(`all together: more tight fits than ${mostTight.all * 100} %`);
+if (sum.tight > most(mostTight.all, sum.pairs, some)) faults.push(`in total: more tight fits than ${mostTight.all * 100} %`);
 if (given.keep !== '') await writeFile(given.keep, JSON.stringify(kept));
 for (const fault of faults) console.log(fault);
 console.log(faults.length === 0 ? 'All agree.' : `${faults.length} faults.`);

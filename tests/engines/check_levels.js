@@ -1,5 +1,5 @@
-// Rows whose parts are levelled by subgrid, in the arrangements that tests/project/level_cases.h lists, laid out by
-// an engine on the exported page, against Tenter's own geometry: boxes within 0.5 px. Source: the browser engine.
+// Rows with parts aligned by subgrid, in the arrangements of tests/project/level_cases.h: an engine lays out the exported
+// page, and boxes must be within 0.5 px of Tenter's geometry. Source: the browser engine.
 import {copyFile, mkdtemp, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
@@ -12,7 +12,7 @@ import {PageServer} from './lib/page_server.js';
 import {differenceLine, table} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
 
-/** Cards by the letters of their parts: p(icture), h(eading), b(ody), B(utton). */
+/** Cards, as the letters of their parts: p(icture), h(eading), b(ody), B(utton). */
 const rowsOfCards = [
   ['hbB', 'hB', 'B'],
   ['hBb', 'hb', 'phb'],
@@ -26,7 +26,7 @@ const words = 'Low tide and the long way round the saltmarsh by the old sea wall
 
 const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined});
 
-/** A part for a letter; `n` makes copy uneven. */
+/** The part for a letter; `n` makes lengths differ. */
 function part(letter, n) {
   if (letter === 'p') return {picture: 'creek.jpg', size: [1200, 800]};
   const role = {h: 'heading', b: 'body', B: 'button'}[letter];
@@ -34,7 +34,7 @@ function part(letter, n) {
   return letter === 'B' ? {role, copy, link: '#book'} : {role, copy};
 }
 
-/** Each arrangement stacked and beside, bleeding and not; row gap and button's margin change places between them. */
+/** Each arrangement with the picture above and beside the text, full-bleed and not, with different row gaps and button margins. */
 function* projects() {
   for (const [r, letters] of rowsOfCards.entries()) {
     const cards = letters.map((each, c) => ({parts: [...each].map((letter, p) => part(letter, c * 3 + p + 1))}));
@@ -49,7 +49,7 @@ function* projects() {
           picture: {margin: {right: '4%', left: '7px'}},
           text: {heading: {size: 21}, body: {size: 16}, button: {size: 16, margin: {top}}},
         };
-        const says = `${letters.join(' ')}, ${direction}, ${bleed ? 'bleeding' : 'inset'}, gap ${style.row.rowGap}, button ${top}`;
+        const says = `${letters.join(' ')}, ${direction}, ${bleed ? 'full-bleed' : 'inset'}, gap ${style.row.rowGap}, button ${top}`;
         const variants = [{class: 'walks', bands: [{upTo: 800}, {set: {row: {columns: 3}}}]}];
         yield {says, project: {format: 'tenter-project', version: 1, name: 'Levels', style, cards, variants}};
       }

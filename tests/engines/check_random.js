@@ -1,9 +1,9 @@
-// Rows made at random over all settings of a project file, laid out by both engines at every `step`-th width from 320
-// to 1920 px, against Tenter's own geometry. Bars: lib/compare.js. A failing row is written as a project file, cut
-// down to what still fails, with the width, the part and both values. Source: the browser engines themselves.
+// Compares random rows over all settings of a project file: the layouts of both engines at every `step`-th width from 320
+// to 1920 px with Tenter's own. lib/compare.js has the tolerances. A failing row is written as a project file, reduced to
+// the smallest project that still fails, with the width, the part and both values.
 //
-// Fails if more than a share `mostRows` of the rows break a bar, or more than a share `mostWrong` of the line counts of an
-// engine are wrong. --seed and --rows say which rows; --only N judges one of them; --shrink 0 leaves failing rows whole.
+// Fails if the share of rows with a difference exceeds `mostRows`, or the share of wrong line counts of one engine exceeds
+// `mostWrong`. --seed and --rows choose the rows; --only N compares only row N; --shrink 0 does not reduce failing rows.
 import {mkdir, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
@@ -45,7 +45,7 @@ try {
   for (const {name, project} of rows) {
     if (given.only !== '' && !given.only.split(',').includes(name.split('-')[1])) continue;
     const file = await judge.save(project, name);
-    // Both engines at once: there are two processors.
+    // Both engines run at the same time.
     await Promise.all(engines.map((engine) => judged(name, project, file, engine)));
   }
   for (const one of failed.slice(0, Number(given.shrink))) await shrunk(one);
@@ -79,7 +79,7 @@ async function judged(name, project, file, engine) {
   for (const {worst, first} of kinds.slice(0, 2)) console.log(differenceLine(worst ?? first));
 }
 
-/** Cuts a failing row down to what still fails in the same way at the same width, and keeps it. */
+/** Reduces a failing row to the smallest project that still fails in the same way at the same width, and writes it. */
 async function shrunk({name, project, engine, kinds}) {
   const [{first, worst}] = kinds.sort((a, b) => b.most - a.most);
   const start = worst ?? first;
@@ -107,10 +107,10 @@ console.log(table(
   }),
 ));
 const failing = new Set(failed.map(({name}) => name));
-console.log(`${failing.size} of ${judgedRows} rows break a bar${failing.size > 0 ? `: ${[...failing].join(', ')}` : ''}.`);
+console.log(`${failing.size} of ${judgedRows} rows differ${failing.size > 0 ? `: ${[...failing].join(', ')}` : ''}.`);
 if (given.keep !== '') await writeFile(given.keep, JSON.stringify({failed: failed.map(({name, engine, kinds}) => ({name, engine, kinds})), sums}));
 const tooWrong = engines.filter((engine) => sums[engine].tight + sums[engine].loose > Number(given.mostWrong) * sums[engine].pairs);
-if (tooWrong.length > 0) console.log(`More line counts are wrong than ${100 * given.mostWrong} %: ${tooWrong.join(', ')}.`);
+if (tooWrong.length > 0) console.log(`More than ${100 * given.mostWrong} % of the line counts are wrong: ${tooWrong.join(', ')}.`);
 const tooMany = failing.size > Number(given.mostRows) * judgedRows;
-if (tooMany) console.log(`More rows break a bar than ${100 * given.mostRows} %.`);
+if (tooMany) console.log(`More than ${100 * given.mostRows} % of the rows differ.`);
 process.exit(unread === 0 && tooWrong.length === 0 && !tooMany && engines.every((engine) => sums[engine].pairs > 0) ? 0 : 1);

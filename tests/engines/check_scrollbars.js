@@ -1,6 +1,6 @@
-// Rows on pages with a classic scrollbar, one that comes where the page is taller than the viewport and one that the
-// root always shows: media conditions and `vw` count it or not, percentages never do. Laid out by an engine against
-// Tenter's own geometry. Source: the browser engine; CSS Values 4 § 6.1.2 and CSS Overflow 3 § 3 leave it to engines.
+// Rows on pages with a classic scrollbar: one that appears if the page is taller than the viewport, and one that the root
+// always shows. Media conditions and `vw` may include it, percentages never do. An engine lays out the page, and Tenter's
+// geometry must match. Source: the browser engine; CSS Values 4 § 6.1.2 and CSS Overflow 3 § 3 leave it to the engine.
 import {mkdtemp, readFile, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
@@ -18,7 +18,7 @@ import {spreadWidths} from './lib/widths.js';
 
 const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, widths: '40'});
 
-/** How the theme shows its scrollbar: what the project says, and the rule that a theme would have for it. */
+/** The kinds of scrollbar: the project's setting, and the rule that a theme would have for it. */
 const ways = [
   {says: 'where the page scrolls', always: false, rule: ''},
   {says: 'always', always: true, rule: '<style>html { overflow-y: scroll }</style>'},
@@ -34,7 +34,7 @@ let sound = true;
 try {
   for (const one of await variantsIn(given.samples)) {
     const project = JSON.parse(await readFile(one.file, 'utf8'));
-    // Away from its folder the project would miss them.
+    // The copied project file is not in its folder, so it would not find its pictures.
     for (const card of project.cards) card.parts = card.parts.filter((part) => part.picture === undefined);
     const file = path.join(folder, 'project.tenter.json');
     for (const {says, always, rule} of ways) {

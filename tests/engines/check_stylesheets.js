@@ -1,7 +1,7 @@
-// Every emitted stylesheet is CSS: each property, value and media query matches the grammar (css-tree's lexer, which
-// holds the CSS specifications' own), a parser for browsers (lightningcss) takes all of it, Chromium knows
-// each declaration (the insides of calc() and clamp() too, which the lexer lets pass), and what makes it safe
-// to paste into a page holds: scoped selectors, `max-width` queries in px, no `<`, `>` or `&`.
+// Checks every emitted stylesheet. css-tree's lexer: each property, value and media query matches the CSS grammar.
+// lightningcss, a parser for browsers, accepts all of it. Chromium keeps each declaration, including the contents of
+// calc() and clamp(), which the lexer does not check. And it is safe to paste into a page: scoped selectors, `max-width`
+// queries in px, no `<`, `>` or `&`.
 import {launch} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
 import {table} from './lib/report.js';
@@ -21,14 +21,14 @@ for (const file of new Set(variants.map((one) => one.file))) {
 const browser = await launch('chromium', given.browser);
 const tab = await browser.newPage();
 
-/** Declarations that the browser would drop. */
+/** The declarations that the browser drops. */
 async function unknownToBrowser(declarations) {
   const known = await tab.evaluate((all) => all.map(({property, value}) => CSS.supports(property, value)), declarations);
   return declarations.filter((_, i) => !known[i]).map(({line, property, value}) => `line ${line}: ${property}: ${value}: Chromium drops it`);
 }
 
 if ((await unknownToBrowser([{line: 1, property: 'width', value: 'calc(100% - 2)'}])).length === 0) {
-  throw new Error('the browser takes a wrong declaration for a right one');
+  throw new Error('the browser accepts an invalid declaration');
 }
 
 const rows = [];

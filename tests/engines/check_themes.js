@@ -1,7 +1,7 @@
-// Whether each theme's traps bite: a stylesheet as one writes it who has not met the theme (a grid on the row, flex
-// columns for cards, plain rules for parts, nothing reset) is read with the trap and with the trap alone taken out. At
-// least one box must be off by more than 1 px, or something about a part's look be otherwise; and each theme as a whole
-// must move a box from where the same rules put it in the page without the theme's. Source: the browser engine.
+// Checks that each trap of each theme has an effect. A simple stylesheet that knows nothing of the theme (a grid on the
+// row, flex columns for cards, plain rules for parts, no resets) is laid out with the trap and with this trap alone
+// removed. At least one box must move by more than 1 px, or the look of a part must change. Each theme as a whole must
+// move a box from its place in the page without the theme. Source: the browser engine.
 import {fileURLToPath} from 'node:url';
 
 import {launch} from './lib/browsers.js';
@@ -16,7 +16,7 @@ const noticed = 1;
 
 const given = options({browser: undefined, only: ''});
 
-/** Plain rules; with the grid on the class's own element, or on the cards' common parent. */
+/** Simple rules, with the grid on the element of the class, or on the cards' common parent. */
 function naive(row) {
   return `.${rowClass}${row} { display: grid; gap: 1.5rem }
     @media (min-width: 701px) { .${rowClass}${row} { grid-template-columns: repeat(3, 1fr) } }
@@ -31,7 +31,7 @@ function naiveFor(theme, trap) {
   return naive(theme.selectors.row && trap !== 'outer-class' ? ' [data-role="row"]' : '');
 }
 
-/** Opens `html`, undoes `trap` in its markup if told to, and reads it at each width, the pointer on the first card. */
+/** Opens `html`, removes `trap` from its markup if given, and reads it at each width with the pointer on the first card. */
 async function read(tab, server, theme, html, trap) {
   await tab.goto(server.add(html).alone);
   await tab.evaluate(nameParts, theme.selectors);
@@ -48,7 +48,7 @@ async function read(tab, server, theme, html, trap) {
   return layouts;
 }
 
-/** The page with nothing of the theme's but its markup. */
+/** The page with the theme's markup but without its styles. */
 function bare(html) {
   return html.replace(/<style>[^]*?<\/style>/, '').replace(' dir="rtl"', '');
 }
@@ -66,20 +66,20 @@ try {
     if (dressed[0].boxes[`card ${theme.cards - 1}`] === undefined || `card ${theme.cards}` in dressed[0].boxes) faults.push(`${theme.name}: not ${theme.cards} cards`);
     const whole = apart(dressed, await read(tab, server, theme, withStylesheet(bare(theme.html), css)));
     rows.push([theme.name, '(all)', Number(whole.largest.toFixed(1)), '']);
-    if (!(whole.largest > noticed)) faults.push(`${theme.name}: moves nothing`);
+    if (!(whole.largest > noticed)) faults.push(`${theme.name}: changes nothing`);
     for (const trap of theme.traps) {
       const own = naiveFor(theme, trap);
       const without = await read(tab, server, theme, withStylesheet(withoutRules(theme.html, trap), own), trap);
       const with_ = own === css ? dressed : await read(tab, server, theme, withStylesheet(theme.html, own));
       const {largest, looks} = apart(with_, without);
       rows.push([theme.name, trap, Number(largest.toFixed(1)), looks.join(', ').slice(0, 90)]);
-      if (!(largest > noticed) && looks.length === 0) faults.push(`${theme.name}: ${trap} does not bite`);
+      if (!(largest > noticed) && looks.length === 0) faults.push(`${theme.name}: ${trap} has no effect`);
     }
   }
 } finally {
   await browser.close();
   await server.stop();
 }
-console.log(table(['theme', 'trap', 'largest box px', 'looks otherwise'], rows));
+console.log(table(['theme', 'trap', 'largest box px', 'other look'], rows));
 for (const fault of faults) console.log(fault);
 process.exit(faults.length === 0 && rows.length > 0 ? 0 : 1);

@@ -1,12 +1,11 @@
-// Solved rows in an engine: every variant of every sample, their type made far too large, and ten of the rows made at
-// random that tests/solve proves, solved and laid out on the exported page. No text may have more lines than was wished,
-// another size, more or fewer characters to a line, nor a word that is wider than its box. Source: the browser engine
-// itself.
+// Checks solved rows in an engine: every variant of every sample, with type made far too large before, and ten of the
+// random rows that tests/solve proves. They are solved and laid out on the exported page. No text may break a wish for
+// lines, size or measure, and no word may be wider than its box. Source: the browser engine itself.
 //
-// Lines that are wished keep a slack, at every real width: tests/solve proves it. Engines break no line otherwise that
-// has as much: engines.chromium and engines.firefox prove that, at every whole width. So what could break a wish at a
-// whole width is found on both sides of each width at which some line count changes, and at every eighth besides; rows
-// that wish no slack are laid out at every whole width, and all are with `--widths every`.
+// tests/solve proves that the lines of a wish keep a minimum slack at every real width, and engines.chromium and
+// engines.firefox prove that no engine breaks a line differently with that slack. So this test lays out both sides of
+// each width at which a line count changes, and every eighth width. Rows that wish no slack are laid out at every whole
+// width; `--widths every` does that for all rows.
 import {execFile} from 'node:child_process';
 import {mkdtemp, readFile, rm} from 'node:fs/promises';
 import os from 'node:os';
@@ -25,13 +24,13 @@ import {everyWidth} from './lib/widths.js';
 
 const given = options({cli: undefined, samples: undefined, rows: undefined, engine: undefined, browser: undefined, widths: 'telling'});
 const generated = 10;
-/** Lines from which on copy has a measure, as the core counts. */
+/** The number of lines from which a text has a measure, as in the core. */
 const measuredLines = 3;
-/** Slack, as a share of the line, with which no engine breaks otherwise: the bar of check_layout.js. */
+/** Slack, as a share of the line, above which no engine breaks differently: the limit of check_layout.js. */
 const provedBy = 0.0025;
-/** CSS px between widths at which rows are laid out anyway. */
+/** CSS px between the widths that are laid out in any case. */
 const step = 8;
-/** Widths to one call. */
+/** Number of widths for one call. */
 const atOnce = 400;
 
 const tenter = new Tenter(given.cli);
@@ -51,7 +50,7 @@ try {
   await rm(folder, {recursive: true});
 }
 
-/** Whole widths at which the row is laid out. */
+/** The whole widths at which the row is laid out. */
 async function widthsOf(one, asked) {
   const every = everyWidth(one);
   if (given.widths === 'every' || asked.slack < provedBy) return every;
@@ -63,7 +62,7 @@ async function widthsOf(one, asked) {
   return every.filter((width) => chosen.has(width) || width === one.to);
 }
 
-/** What is asked of each part of text, by its name on the page. */
+/** The wishes for each text part, by its name on the page. */
 function askedByPart(project, asked) {
   const parts = {};
   for (const [card, {parts: all}] of project.cards.entries()) {

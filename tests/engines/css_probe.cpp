@@ -1,5 +1,5 @@
-// What core/css makes of texts, for comparison with what others make of them: questions as a JSON array on
-// standard input, answers as one on standard output.
+// Reads CSS with core/css for check_css.js: questions as a JSON array on standard input, answers as a JSON
+// array on standard output.
 #include <iostream>
 #include <iterator>
 #include <nlohmann/json.hpp>
@@ -15,8 +15,8 @@ namespace {
 using namespace tenter::css;
 using Json = nlohmann::json;
 
-// [{"tag", "attributes", "parent", "previous", "next", "first", "empty"}], places in the array, null for
-// none.
+// Elements from JSON: [{"tag", "attributes", "parent", "previous", "next", "first", "empty"}]. References are
+// indices into the array, null for none.
 class JsonElements : public Elements {
 public:
     explicit JsonElements(const Json& nodes) : nodes_(nodes) {}
@@ -87,7 +87,8 @@ Json sheetOf(const std::string& text) {
     return out;
 }
 
-// The font size at each width, in a parent of `em` px and a container that is `container` of the viewport.
+// The font size at each width, with a parent of `em` px and a container that is the share `container` of the
+// viewport.
 Json sizesOf(const Json& question) {
     CalculationBasis basis;
     basis.least = 100;

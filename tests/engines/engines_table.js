@@ -1,6 +1,6 @@
-// The README's table: how far Tenter's layouts are from each engine's, and the engines' from each other. Lays out every
-// variant of every project by both engines at every whole width and at fractional ones, by check_layout.js, whose options
-// it takes but for `--engine` and `--browser`; `--chromium` and `--firefox` say where they are.
+// Prints the README's accuracy table: how far Tenter's layouts are from each engine's, and the engines' from each other.
+// check_layout.js lays out every variant of every project in both engines, at every whole width and at fractional ones.
+// Takes its options, except `--engine` and `--browser`; `--chromium` and `--firefox` are the paths of the browsers.
 import {spawn} from 'node:child_process';
 import {mkdtemp, readFile, rm} from 'node:fs/promises';
 import os from 'node:os';
@@ -13,7 +13,7 @@ import {sideBySide} from './lib/side_by_side.js';
 const given = options({cli: undefined, samples: undefined, chromium: '/usr/bin/chromium', firefox: '/usr/bin/firefox-esr', widths: 'every', fractional: '200', only: ''});
 const folder = await mkdtemp(path.join(os.tmpdir(), 'tenter-table-'));
 
-/** What check_layout.js keeps of one engine, and whether all was as it should be. */
+/** The results of check_layout.js for one engine, and true if it passed. */
 async function laidOut(engine) {
   const keep = path.join(folder, `${engine}.json`);
   const {cli, samples, widths, fractional, only} = given;
@@ -23,7 +23,7 @@ async function laidOut(engine) {
   child.stdout.on('data', (data) => (said += data));
   const code = await new Promise((resolve) => child.on('close', resolve));
   if (code !== 0) process.stderr.write(said);
-  if (code > 1) throw new Error(`${engine} laid nothing out`);
+  if (code > 1) throw new Error(`${engine} laid out nothing`);
   return {rows: JSON.parse(await readFile(keep, 'utf8')), sound: code === 0};
 }
 

@@ -1,4 +1,4 @@
-// Writes the corpus's project files, and the packed font one of them uses, into a folder.
+// Writes the project files of the corpus, and the WOFF2 font that one of them uses, into a folder.
 import {execFile} from 'node:child_process';
 import {copyFile, mkdir, rm, writeFile} from 'node:fs/promises';
 import path from 'node:path';

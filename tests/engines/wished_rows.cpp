@@ -1,6 +1,6 @@
-// Rows whose sizes were found from wishes, for engines to judge: every sample, its sizes far too large, and
-// rows made at random, those that tests/solve proves. Writes their projects into a folder, and what is wished
-// of them, usual wishes included, as JSON on standard output.
+// Solved rows for check_wishes.js: every sample, with type made far too large before, and the random rows
+// that tests/solve proves. Writes their projects into a folder, and prints their wishes, including usual
+// ones, as JSON on standard output.
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
@@ -20,7 +20,7 @@ constexpr double tooLarge = 1.7;
 template <class T>
 void put(Json& into, const char* key, const project::Project& row, const std::string& role,
          std::optional<T> RoleWishes::*member) {
-    for (const auto& one : project::held(project::wishesOf(row), role, member)) {
+    for (const auto& one : project::wishRanges(project::effectiveWishes(row), role, member)) {
         const double to = std::min(one.to, row.mostWidth);
         if (one.from < to) into[key].push_back({one.from, to, one.value});
     }
@@ -36,13 +36,13 @@ Json askedOf(const project::Project& row) {
         put(asked, "leastMeasure", row, role, &RoleWishes::leastMeasure);
         put(asked, "mostMeasure", row, role, &RoleWishes::mostMeasure);
     }
-    const project::Wishes wishes = project::wishesOf(row);
+    const project::Wishes wishes = project::effectiveWishes(row);
     return {{"roles", roles},
             {"without", wishes.without},
             {"slack", std::min(*wishes.slack, *wishes.narrowSlack)}};
 }
 
-/// Pages hold no pictures: they lie elsewhere, and no size hangs on them.
+/// Removes the pictures, whose files are elsewhere and do not affect sizes.
 void dropPictures(project::Project& row) {
     for (project::Card& card : row.cards)
         std::erase_if(card.parts, [](const project::Part& part) {
@@ -62,7 +62,7 @@ int main(int count, char** words) {
     const auto add = [&](const std::string& name, project::Project row) {
         const solve::Answer answer = test::solveEasing(row);
         if (!answer.solved) {
-            std::cerr << name << ": not solved\n" << test::inSentences(row, answer);
+            std::cerr << name << ": not solved\n" << test::answerText(row, answer);
             return false;
         }
         std::ofstream(folder / (name + ".tenter.json")) << project::write(*answer.solved);

@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# Dependencies run one way: a folder of core uses only those above it in the list, core uses no Qt (decoding pictures
-# aside) and nothing of app, the command line uses nothing of the window and no Qt. Argument: the source folder.
+# Fails if dependencies do not run one way. A folder of core may use only folders above it in the list. core uses nothing
+# of app, and no Qt except to decode pictures. The command line uses no Qt and nothing of the window. Argument: the
+# source folder.
 set -euo pipefail
 cd "$1"
 mapfile -d '' files < <(find core app \( -name '*.cpp' -o -name '*.h' \) -print0 | sort -z)
@@ -20,7 +21,7 @@ FNR == 1 {
     area = path[1]
     folder = path[2]
     seen++
-    if (area == "core" && !(folder in rank)) fault("core/" folder " is no folder of the list")
+    if (area == "core" && !(folder in rank)) fault("core/" folder " is not in the list of folders")
 }
 /^[ \t]*#[ \t]*include[ \t]*[<"]/ {
     match($0, /[<"][^>"]*[>"]/)
@@ -33,7 +34,7 @@ FNR == 1 {
     }
     if (area == "core" && own) {
         if (!(part[1] in rank)) fault("not an include relative to core: " name)
-        else if (rank[part[1]] + 0 > rank[folder] + 0) fault("core/" folder " includes " name ", which stands below it")
+        else if (rank[part[1]] + 0 > rank[folder] + 0) fault("core/" folder " includes " name ", which is below it in the list")
     }
     if (area == "app" && folder == "command" && own && name ~ /(^|\/)(desktop|document|window|panels|axis|row|controls|given)\//)
         fault("the command line includes the window: " name)
@@ -41,6 +42,6 @@ FNR == 1 {
 END {
     if (seen == 0) exit 1
     if (faults > 0) exit 1
-    print seen " files depend one way"
+    print seen " files have dependencies in one direction only"
 }
 ' "${files[@]}"

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# No file names a place that only one machine knows: no absolute path of somebody's folders, no host that packages
-# are fetched from, no download address in the lock file. Argument: the source folder.
+# Fails if a file names a place that exists on one machine only: an absolute path to a user's folder, a host of packages,
+# or a download address in the lock file. Argument: the source folder.
 set -euo pipefail
 cd "$1"
 status=0

@@ -1,9 +1,8 @@
 #!/usr/bin/env bash
-# core is clean under .clang-tidy. Folders are read together, one lot for each processor, since headers take most of the
-# time and each is a namespace of its own; paths are followed only so far, for the same reason: clang-tidy on one file
-# follows them all. A folder that was clean and has not changed since is not read again: a stamp is the hash of everything
-# a verdict may depend on.
-# Arguments: the source folder, the build folder, clang-tidy.
+# Fails if clang-tidy reports something in core. All files of a folder are checked as one file, because headers take most
+# of the time and each folder is a namespace of its own. The folders are split into one group for each processor. The
+# depth of path analysis is limited to save time; clang-tidy run on a single file has no limit. A folder that passed and
+# has not changed since is skipped: its stamp is the hash of everything that the result may depend on.
 set -euo pipefail
 source=$1
 build=$2
@@ -33,7 +32,7 @@ done
 echo "$total files, ${#stale[@]} folders of them new or changed"
 ((${#stale[@]} > 0)) || exit 0
 
-# The longest first, each to the lot that is shortest so far.
+# The longest folders first, each into the group that is shortest so far.
 lots=()
 for ((i = 0; i < $(nproc); ++i)); do lots+=(0); done
 while read -r lines text stamp; do
@@ -46,7 +45,7 @@ done < <(printf '%s\n' "${stale[@]}" | sort -rn)
 
 flags="-std=c++20 -I$source/core $(pkg-config --cflags harfbuzz icu-uc icu-i18n fontconfig libwoff2dec gumbo)"
 export flags
-# The compiler's warnings are the build's business. A line is told by the file it came from.
+# Warnings of the compiler are left to the build. Messages are reported with the file that the line came from.
 one() {
     local unit=$1 out stamp
     # shellcheck disable=SC2086

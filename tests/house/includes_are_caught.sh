@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# check_includes.sh must refuse what it is there to refuse: each case plants one wrong include in a tree of its own.
+# check_includes.sh must refuse each kind of wrong include: every case plants one in a tree of its own.
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 tree=$(mktemp -d)

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# check_places.sh must refuse what it is there to refuse. The planted words are put together here, so that this file
-# passes the check itself.
+# check_places.sh must refuse each kind of wrong place. The planted words are put together here, so that this file itself
+# passes the check.
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 tree=$(mktemp -d)

@@ -39,9 +39,10 @@ TEST(SizeReading, GivesTheEndsOfThePublishedSize) {
     expectRamp(read.ramp, {360, 16}, {840, 56});
     EXPECT_TRUE(read.exact);
     EXPECT_EQ(read.follow, project::Follow::Viewport);
-    EXPECT_EQ(
-        read.says,
-        "16 px where the page is 360 px wide, 56 px where it is 840 px, straight between and flat beyond.");
+    EXPECT_EQ(read.says,
+              "16\u00A0px where the page is 360\u00A0px wide, 56\u00A0px where it is 840\u00A0px wide; a "
+              "straight line "
+              "between, flat outside.");
 }
 
 TEST(SizeReading, TakesTheEndsOfTheWidthsWhereThereIsNoKink) {
@@ -52,7 +53,7 @@ TEST(SizeReading, TakesTheEndsOfTheWidthsWhereThereIsNoKink) {
     expectRamp(reading("clamp(15px, 25px - 1vw, 20px)").ramp, {500, 20}, {1000, 15});
     EXPECT_TRUE(reading("1.25rem").ramp.isFlat());
     EXPECT_EQ(reading("1.25rem").ramp.from().size, 20);
-    EXPECT_EQ(reading("1.25rem").says, "20 px at every width.");
+    EXPECT_EQ(reading("1.25rem").says, "20\u00A0px at every width.");
     EXPECT_EQ(reading("clamp(20px, 1vw, 30px)", {320, 900, 16, {}}).ramp.sizeAt(600), 20);
 }
 
@@ -61,7 +62,7 @@ TEST(SizeReading, FindsTheSizeInDeclarationsAndRules) {
     for (const char* text :
          {"20px", " 20px ; ", "20px !important", "font-size: 20px", "color: red; FONT-SIZE: 20PX;\n",
           "font-size: 18px; font-size: 20px", "font-size: 20px !important; font-size: 18px",
-          "font: italic 700 20px/1.4 Vollkorn, serif", "font: oblique 14deg small-caps 20px serif",
+          "font: italic 700 20px/1.4 Sandbar, serif", "font: oblique 14deg small-caps 20px serif",
           "font: 500 calc(1rem + 4px)/2 serif", ".tide h2 { color: red; font-size: 20px }",
           "@media (min-width: 700px) { .a { font: 20px serif } .b { color: red } }", "/* tide */ 20px",
           "font-size: 18px; font: 20px serif"}) {
@@ -74,24 +75,24 @@ TEST(SizeReading, FollowsTheCardIfTheSizeDoes) {
     const SizeReading read = reading("clamp(15px, 12px + 1.5cqi, 21px)", {100, 700, 16, {}});
     expectRamp(read.ramp, {200, 15}, {600, 21});
     EXPECT_EQ(read.follow, project::Follow::Card);
-    EXPECT_NE(read.says.find("where the card is 200 px wide"), std::string::npos);
+    EXPECT_NE(read.says.find("where the card is 200\u00A0px wide"), std::string::npos);
     EXPECT_EQ(reading("5cqw").follow, project::Follow::Card);
-    EXPECT_EQ(refusal("calc(1vw + 1cqi)").what, "the size follows the page and the card at once");
+    EXPECT_EQ(refusal("calc(1vw + 1cqi)").what, "The size follows both the page and the card.");
 }
 
 // CSS Fonts 4 § 2.5: em and % of font-size are the parent's.
-TEST(SizeReading, SaysWhatEmAndPercentagesWereTakenFor) {
+TEST(SizeReading, SaysWhatEmAndPercentagesAreAssumedToBe) {
     EXPECT_EQ(reading("1.5em").ramp.from().size, 24);
-    EXPECT_EQ(reading("1.5em").says, "24 px at every width. 1em was taken to be the root's 16 px.");
+    EXPECT_EQ(reading("1.5em").says, "24\u00A0px at every width. Assumed: 1em is 16\u00A0px, the root size.");
     EXPECT_EQ(reading("150%", {320, 1920, 16, 20.0}).ramp.from().size, 30);
     EXPECT_EQ(reading("150%", {320, 1920, 16, 20.0}).says,
-              "30 px at every width. 100% was taken to be 20 px.");
+              "30\u00A0px at every width. Assumed: 100\u00A0% is 20\u00A0px.");
     EXPECT_EQ(reading("1.5rem", {320, 1920, 10, {}}).says,
-              "15 px at every width. 1rem was taken to be 10 px.");
+              "15\u00A0px at every width. Assumed: 1rem is 10\u00A0px.");
 }
 
 // Worked by hand: 16 px up to 800, then 2vw to 38.4 px at 1600 … with a step of another slope in the middle.
-TEST(SizeReading, SaysHowFarTheNearestRampDepartsAndWhere) {
+TEST(SizeReading, SaysHowLargeTheErrorOfTheNearestRampIsAndWhere) {
     const SizeReading read = reading("max(16px, 2vw, 5vw - 36px)", {400, 1600, 16, {}});
     EXPECT_FALSE(read.exact);
     EXPECT_EQ(read.ramp.sizeAt(400), 16);
@@ -100,9 +101,10 @@ TEST(SizeReading, SaysHowFarTheNearestRampDepartsAndWhere) {
     double worst = 0;
     for (double width = 400; width <= 1600; width += 0.5)
         worst = std::max(worst, std::abs(read.ramp.sizeAt(width) - size(width)));
-    EXPECT_NEAR(worst, read.departs, 0.02);
-    EXPECT_NEAR(std::abs(read.ramp.sizeAt(read.departsAt) - size(read.departsAt)), read.departs, 1e-9);
-    EXPECT_NE(read.says.find("departs from this one by"), std::string::npos);
+    EXPECT_NEAR(worst, read.largestError, 0.02);
+    EXPECT_NEAR(std::abs(read.ramp.sizeAt(read.errorAt) - size(read.errorAt)), read.largestError, 1e-9);
+    EXPECT_NE(read.says.find("The pasted size is not exactly this ramp: the difference is at most "),
+              std::string::npos);
     // No ramp through both ends, flat beyond two of a hundred widths, is nearer.
     for (double from = 400; from < 1600; from += 12) {
         for (double to = from + 12; to <= 1600; to += 12) {
@@ -110,7 +112,7 @@ TEST(SizeReading, SaysHowFarTheNearestRampDepartsAndWhere) {
             double departs = 0;
             for (const double width : {400.0, 800.0, 1200.0, 1600.0, from, to})
                 departs = std::max(departs, std::abs(other->sizeAt(width) - size(width)));
-            ASSERT_GE(departs, read.departs - 0.006);
+            ASSERT_GE(departs, read.largestError - 0.006);
         }
     }
     // Up and down again, both ends alike.
@@ -141,20 +143,21 @@ TEST(SizeReading, ReadsBackWhatIsPrinted) {
 }
 
 TEST(SizeReading, SaysWhereWhatItCannotReadStands) {
-    EXPECT_EQ(refusal("font-size:\n  clamp(1rem, 2vh, 3rem)").place, "line 2, column 15");
-    EXPECT_EQ(refusal(".a { font-size: var(--tide) }").place, "line 1, column 17");
+    EXPECT_EQ(refusal("font-size:\n  clamp(1rem, 2vh, 3rem)").place, "2:15");
+    EXPECT_EQ(refusal(".a { font-size: var(--tide) }").place, "1:17");
     EXPECT_EQ(refusal("-0.875rem + 8.333vw").line(),
-              "line 1, column 11: a calculation stands outside calc(); write calc( ) around the whole value");
-    EXPECT_EQ(refusal("16").what, "a font size is a length, and this is a number");
-    EXPECT_EQ(refusal(".a { font-size: 1px } .b { font-size: 2px }").place, "line 1, column 28");
-    EXPECT_EQ(refusal("calc(2vw - 20px)").what, "the size is 0 px at 320 px");
+              "1:11: The calculation is not inside calc(). Write calc( ) around the whole value.");
+    EXPECT_EQ(refusal("16").what, "The font size is a number without a unit.");
+    EXPECT_EQ(refusal(".a { font-size: 1px } .b { font-size: 2px }").place, "1:28");
+    EXPECT_EQ(refusal("calc(2vw - 20px)").what, "The size is 0\u00A0px at a width of 320\u00A0px.");
     for (const char* wrong :
          {"", ";", "1rem 2rem", "1rem; 2rem", "medium", "color: red", ".a { color: red }", "a { font-size: }",
           "font-size: 1rem 1rem", "font: serif", "font: inherit", "font: 500 serif", "-1px", "0", "0px",
           "20000px", "}", "a:no-such { font-size: 1px }", "\xff"})
-        EXPECT_FALSE(refusal(wrong).mend.empty()) << wrong;
-    EXPECT_EQ(refusal("1rem", {900, 400, 16, {}}).what, "the widths are no range");
-    EXPECT_EQ(refusal("1rem", {400, 900, std::nan(""), {}}).what, "the root or parent size is none");
+        EXPECT_FALSE(refusal(wrong).fix.empty()) << wrong;
+    EXPECT_EQ(refusal("1rem", {900, 400, 16, {}}).what, "The range of widths is not valid.");
+    EXPECT_EQ(refusal("1rem", {400, 900, std::nan(""), {}}).what,
+              "The font size of the root or the parent is not valid.");
 }
 
 TEST(SizeReading, TakesAnyInput) {

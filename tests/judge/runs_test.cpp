@@ -1,4 +1,4 @@
-// Verdicts gathered into runs of widths.
+// Differences joined over neighbouring widths.
 #include "judge/runs.h"
 
 #include <gtest/gtest.h>
@@ -30,16 +30,16 @@ TEST(DifferingRuns, JoinNeighbouringWidths) {
     EXPECT_EQ(runs[0].first, 320);
     EXPECT_EQ(runs[0].last, 321);
     EXPECT_EQ(runs[1].first, 323);
-    EXPECT_EQ(runs[0].worst.read, 3);
+    EXPECT_EQ(runs[0].worst.measured, 3);
 }
 
-// Not yet compared is not the same as differing.
+// A width that was not compared does not count as a difference.
 TEST(DifferingRuns, DoNotBridgeWidthsThatWereNotCompared) {
     const Difference lines{0, 1, What::Lines, 3, 2, 0.01};
     EXPECT_EQ(differingRuns(verdictsOf({verdictOf(320, {lines}), verdictOf(336, {lines})})).size(), 2U);
 }
 
-TEST(DifferingRuns, TellTheWorstSideOfABox) {
+TEST(DifferingRuns, ReportTheWorstSideOfABox) {
     const auto runs =
         differingRuns(verdictsOf({verdictOf(320, {{0, 1, What::Y, 10, 9, 1}, {0, 1, What::Height, 10, 8, 1}}),
                                   verdictOf(321, {{0, 1, What::Y, 10, 7, 1}})}));
@@ -49,18 +49,18 @@ TEST(DifferingRuns, TellTheWorstSideOfABox) {
     EXPECT_EQ(runs[0].worst.computed, 7);
 }
 
-TEST(DifferingRuns, TellTheGravestFirst) {
+TEST(DifferingRuns, ReportTheMostSeriousFirst) {
     const auto runs = differingRuns(
         verdictsOf({verdictOf(320, {{0, 1, What::Y, 10, 9, 1}, {0, 1, What::FontSize, 16, 15, 1}}),
                     verdictOf(400, {{0, 2, What::Lines, 3, 2, 0.01}}),
-                    verdictOf(500, {{1, 0, What::Unread, 0, 1, 1}})}));
-    std::vector<What> told;
+                    verdictOf(500, {{1, 0, What::Missing, 0, 1, 1}})}));
+    std::vector<What> reported;
     for (const DifferingRun& run : runs)
-        told.push_back(run.worst.what);
-    EXPECT_EQ(told, (std::vector<What>{What::Unread, What::Lines, What::FontSize, What::Y}));
+        reported.push_back(run.worst.what);
+    EXPECT_EQ(reported, (std::vector<What>{What::Missing, What::Lines, What::FontSize, What::Y}));
 }
 
-TEST(DifferingRuns, LeaveOutBoxesThatALineHasMoved) {
+TEST(DifferingRuns, LeaveOutBoxesThatALineMoves) {
     const auto runs = differingRuns(
         verdictsOf({verdictOf(320, {{{}, {}, What::Height, 400, 376, 1}, {0, 1, What::Lines, 3, 2, 0.01}})}));
     ASSERT_EQ(runs.size(), 1U);

@@ -1,5 +1,5 @@
-// A browser's readings against the row. What a browser reads is made here from the row itself and doctored;
-// real browsers are read by the window's test and by the engines' tests.
+// Comparison of browser layouts with the computed row. Here the browser layouts are made from the computed
+// row and then changed; the tests of the window and of the engines use real browsers.
 #include "judge/verdict.h"
 
 #include <cmath>
@@ -11,9 +11,9 @@ namespace {
 
 using What = Difference::What;
 
-/// What a browser that lays out as computed would read.
-Reading readingOf(const layout::Layout& layout) {
-    Reading read;
+/// The layout of a browser that agrees with the computed one.
+BrowserLayout browserLayoutOf(const layout::Layout& layout) {
+    BrowserLayout read;
     read.width = layout.width;
     read.row = layout.row;
     for (std::size_t c = 0; c < layout.cards.size(); ++c) {
@@ -38,29 +38,29 @@ protected:
                             ", " + test::card("High water", "The ferry lands at the outer pier.") + "]");
     layout::PreparedRow row = test::prepareRow(project);
     layout::Layout computed = layout::layOut(row, 700);
-    Reading read = readingOf(computed);
+    BrowserLayout read = browserLayoutOf(computed);
     [[nodiscard]] Verdict verdict() const { return judge(row, computed, read); }
 };
 
-TEST_F(Judging, AgreesWithWhatIsTheSame) {
+TEST_F(Judging, AgreesWithTheSameLayout) {
     EXPECT_TRUE(verdict().agrees());
     EXPECT_EQ(verdict().parts, 6U);
     EXPECT_EQ(verdict().largestBox, 0);
 }
 
-TEST_F(Judging, TellsABoxThatIsOffAndByHowMuch) {
+TEST_F(Judging, ReportsADifferentBoxWithBothValues) {
     read.parts[1].box.y += 0.75;
-    const Verdict told = verdict();
-    ASSERT_EQ(told.differences.size(), 1U);
-    EXPECT_EQ(told.differences[0].card, 0U);
-    EXPECT_EQ(told.differences[0].part, 1U);
-    EXPECT_EQ(told.differences[0].what, What::Y);
-    EXPECT_DOUBLE_EQ(told.differences[0].read - told.differences[0].computed, 0.75);
-    EXPECT_NEAR(told.largestBox, 0.75, 1e-9);
-    EXPECT_EQ(told.differingParts(), 1U);
+    const Verdict reported = verdict();
+    ASSERT_EQ(reported.differences.size(), 1U);
+    EXPECT_EQ(reported.differences[0].card, 0U);
+    EXPECT_EQ(reported.differences[0].part, 1U);
+    EXPECT_EQ(reported.differences[0].what, What::Y);
+    EXPECT_DOUBLE_EQ(reported.differences[0].measured - reported.differences[0].computed, 0.75);
+    EXPECT_NEAR(reported.largestBox, 0.75, 1e-9);
+    EXPECT_EQ(reported.differingParts(), 1U);
 }
 
-TEST_F(Judging, LetsTheEnginesGridBe) {
+TEST_F(Judging, AcceptsDifferencesWithinTheEnginesGrid) {
     read.row.height += 0.4;
     read.parts[0].fontSize = *read.parts[0].fontSize + 0.009;
     EXPECT_TRUE(verdict().agrees());
@@ -68,28 +68,28 @@ TEST_F(Judging, LetsTheEnginesGridBe) {
     EXPECT_NEAR(verdict().largestSize, 0.009, 1e-9);
 }
 
-TEST_F(Judging, TellsAFontSize) {
+TEST_F(Judging, ReportsADifferentFontSize) {
     read.parts[0].fontSize = *read.parts[0].fontSize + 0.02;
     ASSERT_EQ(verdict().differences.size(), 1U);
     EXPECT_EQ(verdict().differences[0].what, What::FontSize);
 }
 
 // Firefox's app unit is 1/60 px.
-TEST_F(Judging, LetsFirefoxKeepSizesOnItsGrid) {
+TEST_F(Judging, AcceptsFirefoxsGridOfSizes) {
     read.parts[0].fontSize = *read.parts[0].fontSize - 1.0 / 60;
     EXPECT_FALSE(verdict().agrees());
     static text::Fonts fonts;
     static text::ParagraphStore store(fonts);
     const layout::PreparedRow gecko(project, 0, store, text::gecko());
     const layout::Layout laid = layout::layOut(gecko, 700);
-    Reading of = readingOf(laid);
+    BrowserLayout of = browserLayoutOf(laid);
     of.parts[0].fontSize = *of.parts[0].fontSize - 1.0 / 60;
     EXPECT_TRUE(judge(gecko, laid, of).agrees());
     of.parts[0].fontSize = *of.parts[0].fontSize - 0.01;
     EXPECT_FALSE(judge(gecko, laid, of).agrees());
 }
 
-TEST_F(Judging, TellsALineMore) {
+TEST_F(Judging, ReportsAnExtraLine) {
     ASSERT_GE(computed.parts[1].slack, text::tightSlack);
     read.parts[1].lines = *read.parts[1].lines + 1;
     ASSERT_EQ(verdict().differences.size(), 1U);
@@ -97,14 +97,14 @@ TEST_F(Judging, TellsALineMore) {
     EXPECT_EQ(verdict().tightFits, 0U);
 }
 
-TEST_F(Judging, TellsTextWhoseLinesWereNotRead) {
+TEST_F(Judging, ReportsTextWithoutALineCount) {
     read.parts[1].lines.reset();
     ASSERT_EQ(verdict().differences.size(), 1U);
     EXPECT_EQ(verdict().differences[0].what, What::Lines);
 }
 
-// A line within the engine's grid of fitting may go either way, and moves what stands below it.
-TEST_F(Judging, CountsATightFitApart) {
+// A tight fit may break either way, and the extra line moves the parts below it.
+TEST_F(Judging, CountsTightFitsSeparately) {
     computed.parts[1].slack = 0.00005;
     read.parts[1].lines = *read.parts[1].lines + 1;
     read.parts[1].box.height += 24;
@@ -115,23 +115,23 @@ TEST_F(Judging, CountsATightFitApart) {
     EXPECT_FALSE(verdict().agrees());
 }
 
-TEST_F(Judging, TellsPartsAndCardsThatOnlyOneSideHas) {
+TEST_F(Judging, ReportsMissingAndUnexpectedPartsAndCards) {
     read.parts.erase(read.parts.begin());
     read.parts.push_back({5, 0, {}, {}, {}});
     read.cards.pop_back();
-    std::vector<What> told;
+    std::vector<What> reported;
     for (const Difference& difference : verdict().differences)
-        told.push_back(difference.what);
-    EXPECT_EQ(told, (std::vector<What>{What::Unexpected, What::Cards, What::Unread}));
+        reported.push_back(difference.what);
+    EXPECT_EQ(reported, (std::vector<What>{What::Unexpected, What::Cards, What::Missing}));
 }
 
-TEST_F(Judging, TakesNoNumberForADifference) {
+TEST_F(Judging, TreatsNotANumberAsADifference) {
     read.row.width = std::nan("");
     EXPECT_FALSE(verdict().agrees());
 }
 
-// Firefox has a dictionary for Thai and a font for emoji that are not to be had (measured in Firefox 153).
-TEST_F(Judging, CountsApartWhatIsOutOfReach) {
+// Firefox has its own dictionary for Thai and its own emoji font (measured in Firefox 153).
+TEST_F(Judging, ExcludesTextThatUsesEngineData) {
     project::Project thai = project;
     std::get<project::TextPart>(thai.cards[0].parts[1]).copy = {
         {project::Run::Kind::Plain, "\u0E1F\u0E49\u0E32\u0E43\u0E2A", {}}};
@@ -140,16 +140,16 @@ TEST_F(Judging, CountsApartWhatIsOutOfReach) {
     for (const text::BreakProfile* profile : text::profiles()) {
         const layout::PreparedRow prepared(thai, 0, store, *profile);
         const layout::Layout laid = layout::layOut(prepared, 700);
-        Reading of = readingOf(laid);
+        BrowserLayout of = browserLayoutOf(laid);
         of.parts[1].lines = *of.parts[1].lines + 1;
-        const Verdict told = judge(prepared, laid, of);
+        const Verdict reported = judge(prepared, laid, of);
         const bool reached = profile == &text::blink();
-        EXPECT_EQ(told.apart, reached ? 0U : 1U);
-        EXPECT_EQ(told.agrees(), !reached);
+        EXPECT_EQ(reported.excluded, reached ? 0U : 1U);
+        EXPECT_EQ(reported.agrees(), !reached);
     }
 }
 
-TEST_F(Judging, SumsUpOverWidths) {
+TEST_F(Judging, AddsUpOverWidths) {
     Summary summary;
     summary.add(verdict());
     read.parts[1].box.x += 3;
@@ -163,16 +163,16 @@ TEST_F(Judging, SumsUpOverWidths) {
     EXPECT_EQ(summary.largestBoxAt, 700);
 }
 
-TEST(Readings, ReadWhatAPageSends) {
+TEST(BrowserLayouts, ParseTheMessageOfAPage) {
     std::string wrong;
-    const auto read = readings(
+    const auto read = parseBrowserLayouts(
         R"({"layouts": [{"width": 320, "row": [0, 1, 2, 3.5], "cards": [[4, 5, 6, 7]], "parts":
            [{"name": "0.1", "box": [1, 2, 3, 4], "fontSize": 16.5, "lines": 2},
             {"name": "12.0", "box": [1, 2, 3, 4], "fontSize": null, "lines": null}]}]})",
         wrong);
     ASSERT_TRUE(read.has_value()) << wrong;
     ASSERT_EQ(read->size(), 1U);
-    const Reading& one = read->front();
+    const BrowserLayout& one = read->front();
     EXPECT_EQ(one.width, 320);
     EXPECT_EQ(one.row, (layout::Box{0, 1, 2, 3.5}));
     ASSERT_EQ(one.parts.size(), 2U);
@@ -182,28 +182,29 @@ TEST(Readings, ReadWhatAPageSends) {
     EXPECT_FALSE(one.parts[1].fontSize.has_value());
 }
 
-TEST(Readings, SayWhatIsWrongAndWhere) {
+TEST(BrowserLayouts, SayWhatIsWrongAndWhere) {
     const auto wrongOf = [](const std::string& json) {
         std::string wrong;
-        EXPECT_FALSE(readings(json, wrong).has_value()) << json;
+        EXPECT_FALSE(parseBrowserLayouts(json, wrong).has_value()) << json;
         return wrong;
     };
-    EXPECT_EQ(wrongOf("{"), "/: is no JSON");
+    EXPECT_EQ(wrongOf("{"), "/: is not valid JSON");
     EXPECT_EQ(wrongOf("[]"), "/: \"layouts\" is missing");
-    EXPECT_EQ(wrongOf(R"({"layouts": 3})"), "/layouts: is no list");
+    EXPECT_EQ(wrongOf(R"({"layouts": 3})"), "/layouts: must be a list");
     EXPECT_EQ(wrongOf(R"({"layouts": [{}]})"), "/layouts/0: \"width\" is missing");
     EXPECT_EQ(wrongOf(R"({"layouts": [{"width": "320", "row": [0,0,0,0], "cards": [], "parts": []}]})"),
-              "/layouts/0/width: is no number");
+              "/layouts/0/width: must be a number");
     EXPECT_EQ(wrongOf(R"({"layouts": [{"width": 320, "row": [0,0,0], "cards": [], "parts": []}]})"),
-              "/layouts/0/row: is no box of four numbers");
+              "/layouts/0/row: must be a box of four numbers");
     const auto part = [&](const std::string& name, const std::string& lines) {
         return wrongOf(R"({"layouts": [{"width": 320, "row": [0,0,0,0], "cards": [], "parts": [{"name": )" +
                        name + R"(, "box": [0,0,0,0], "fontSize": 1, "lines": )" + lines + "}]}]}");
     };
     for (const char* name : {R"("0")", R"("0.")", R"(".1")", R"("-1.2")", R"("0.1x")", "7"})
-        EXPECT_EQ(part(name, "1"), "/layouts/0/parts/0/name: is not the name of a part, CARD.PART");
+        EXPECT_EQ(part(name, "1"),
+                  "/layouts/0/parts/0/name: must be the name of a part, such as 0.1 (card 0, part 1)");
     for (const char* lines : {"-1", "1.5", "\"2\"", "99999999999"})
-        EXPECT_EQ(part(R"("0.1")", lines), "/layouts/0/parts/0/lines: is no count");
+        EXPECT_EQ(part(R"("0.1")", lines), "/layouts/0/parts/0/lines: must be a whole number of lines");
 }
 
 }  // namespace

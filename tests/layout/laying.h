@@ -1,4 +1,4 @@
-// Rows for tests: a project as JSON text, laid out.
+// Rows for tests: projects from JSON text, prepared for layout.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -10,7 +10,7 @@
 
 namespace tenter::test {
 
-/// A project of `cards` under `style`, one variant whose bands are `bands`; all JSON text.
+/// A project with `cards` and `style` and one variant with `bands`; each argument is JSON text.
 inline project::Project projectOf(const std::string& style, const std::string& bands,
                                   const std::string& cards, const std::string& more = "") {
     project::Problems problems;
@@ -35,7 +35,7 @@ inline std::string card(const std::string& heading, const std::string& body) {
            body + R"("}, {"role": "button", "copy": "Book", "link": "#book"}]})";
 }
 
-/// Settings without spacing of their own, so that a test sees only what it sets.
+/// Text settings without margins, so that a test sees only the spacing it sets.
 inline const std::string bare =
     R"("picture": {"margin": {"top": "0", "right": "0", "bottom": "0", "left": "0"}},
        "text": {"heading": {"family": ["Vollkorn"], "size": 20, "lineHeight": 1.25, "margin": {"top": "0", "bottom": "0"}},

@@ -27,7 +27,7 @@ const LaidPart& part(const Layout& layout, std::size_t cardIndex, std::size_t in
     return layout.parts.at(layout.cards.at(cardIndex).firstPart + index);
 }
 
-// CSS Grid 2 § 7.2, § 10.1: N equal tracks of minmax(0, 1fr); a percentage gap is of the grid's content
+// CSS Grid 2 § 7.2, § 10.1: N equal tracks of minmax(0, 1fr); a percentage gap refers to the grid's content
 // width.
 TEST(Layout, DividesTheRowIntoEqualColumnsAndGaps) {
     const auto project = projectOf(
@@ -45,9 +45,9 @@ TEST(Layout, DividesTheRowIntoEqualColumnsAndGaps) {
     }
 }
 
-// CSS Grid 2 § 11.8 and CSS Flexbox 1 § 8.1: cards of a grid line stretch; an auto margin takes what height
-// is spare.
-TEST(Layout, StretchesCardsAndStandsButtonsInLine) {
+// CSS Grid 2 § 11.8 and CSS Flexbox 1 § 8.1: cards of one line stretch; an automatic margin takes the spare
+// height.
+TEST(Layout, StretchesCardsAndAlignsButtons) {
     const auto project = projectOf(styleOf(R"({"columnGap": "20px"})", plainCard), columns(3), three);
     const Layout layout = layOut(prepareRow(project), 700);
     for (std::size_t i = 1; i < 3; ++i) {
@@ -57,8 +57,9 @@ TEST(Layout, StretchesCardsAndStandsButtonsInLine) {
     EXPECT_GT(part(layout, 0, 2).box.y, part(layout, 0, 1).box.bottom() + 20);
 }
 
-// CSS Box 4 § 4: percentages of paddings and margins are of the containing part's width, top and bottom too.
-TEST(Layout, TakesPercentagesOfWidthTopAndBottomToo) {
+// CSS Box 4 § 4: percentages of paddings and margins refer to the width of the containing block, also at top
+// and bottom.
+TEST(Layout, ResolvesVerticalPercentagesAgainstTheWidth) {
     auto project = projectOf(
         styleOf(
             "{}",
@@ -70,8 +71,8 @@ TEST(Layout, TakesPercentagesOfWidthTopAndBottomToo) {
     EXPECT_NEAR(part(layout, 0, 0).box.y, 800 * 0.1 + 800 * 0.9 * 0.1, 1.0 / 64);
 }
 
-// CSS Values 4 § 6.1.1: em is the element's own font size, so spacing follows the type.
-TEST(Layout, SpacesByTheRolesOwnEm) {
+// CSS Values 4 § 6.1.1: em is the element's own font size, so spacing grows with the type.
+TEST(Layout, ResolvesSpacingAgainstTheRolesEm) {
     auto project = projectOf(styleOf("{}", plainCard), columns(1), three);
     project.style.text.of("heading").margin.bottom = units::Length::em(1.5);
     project.style.text.of("heading").size = *units::Ramp::between({400, 20}, {800, 40});
@@ -83,9 +84,8 @@ TEST(Layout, SpacesByTheRolesOwnEm) {
     }
 }
 
-// Media Queries 4 § 4.1: max-width includes its own width, so a band ends with its breakpoint, at any real
-// width.
-TEST(Layout, PutsEveryRealWidthInOneBand) {
+// Media Queries 4 § 4.1: max-width includes its own width, so a band includes its upper breakpoint.
+TEST(Layout, HasOneBandForEveryRealWidth) {
     const auto project = projectOf(
         styleOf("{}", plainCard),
         R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 3}}}])", three);
@@ -96,9 +96,9 @@ TEST(Layout, PutsEveryRealWidthInOneBand) {
     EXPECT_GT(layOut(row, 600.5).cards[1].box.x, 0);
 }
 
-// CSS Values 4 § 6.1.2 and CSS Overflow 3 § 3: a classic scrollbar is in vw and out of percentages; measured
-// in Chromium 156, one that the root always shows is out of vw too.
-TEST(Layout, TakesAClassicScrollbarOutOfPercentages) {
+// CSS Values 4 § 6.1.2 and CSS Overflow 3 § 3: vw includes a classic scrollbar, percentages exclude it.
+// Measured in Chromium 156: vw excludes it too if the root always shows it.
+TEST(Layout, ExcludesAClassicScrollbarFromPercentages) {
     const std::string bar = R"("page": {"scrollbar": {"width": 15, "always": false}}, )";
     auto project = projectOf(styleOf("{}", plainCard), columns(1), three, bar);
     project.style.text.of("heading").size = *units::Ramp::between({500, 20}, {1000, 40});
@@ -108,7 +108,8 @@ TEST(Layout, TakesAClassicScrollbarOutOfPercentages) {
     EXPECT_NEAR(part(layOut(prepareRow(project), 800), 0, 0).fontSize, 32 - 15 * 0.04, 0.01);
 }
 
-// CSS Sizing 3 § 5.1: a start-placed button is as wide as its label, or as its room, and then wraps.
+// CSS Sizing 3 § 5.1: a start-aligned button is as wide as its label, or as the available width; then its
+// label wraps.
 TEST(Layout, ShrinksButtonsToTheirLabels) {
     auto project = projectOf(
         styleOf("{}", plainCard), columns(1),
@@ -122,7 +123,7 @@ TEST(Layout, ShrinksButtonsToTheirLabels) {
     EXPECT_DOUBLE_EQ(part(narrow, 0, 0).box.width, 180);
 }
 
-// CSS Writing Modes 4 § 2.1: a row right to left is the mirror of the same row left to right.
+// CSS Writing Modes 4 § 2.1: a right-to-left row is the mirror image of the left-to-right row.
 TEST(Layout, MirrorsARowRightToLeft) {
     const std::string style = styleOf(R"({"columnGap": "24px", "width": "80%"})", plainCard);
     const auto left = layOut(prepareRow(projectOf(style, columns(2), three)), 900);
@@ -136,8 +137,9 @@ TEST(Layout, MirrorsARowRightToLeft) {
     }
 }
 
-// CSS Grid 2 § 9: in subgrids, parts of one order share a track, so paragraphs start in line.
-TEST(Layout, LevelsPartsAcrossARowOfCards) {
+// CSS Grid 2 § 9: in subgrids, parts with the same order share a track, so paragraphs start at the same
+// height.
+TEST(Layout, AlignsPartsAcrossCards) {
     const auto project =
         projectOf(styleOf(R"({"level": "subgrid", "columnGap": "20px", "rowGap": "30px"})", plainCard),
                   columns(3), three);
@@ -146,7 +148,7 @@ TEST(Layout, LevelsPartsAcrossARowOfCards) {
         EXPECT_NEAR(part(layout, i, 1).box.y, part(layout, 0, 1).box.y, 1e-9);
 }
 
-TEST(Layout, CentresALastLineWithHoles) {
+TEST(Layout, CentresAnIncompleteLastLine) {
     const auto project =
         projectOf(styleOf(R"({"lastLine": "center", "columnGap": "20px"})", plainCard), columns(2), three);
     const Layout layout = layOut(prepareRow(project), 800);
@@ -154,14 +156,14 @@ TEST(Layout, CentresALastLineWithHoles) {
     EXPECT_LT(layout.cards[0].box.x, layout.cards[2].box.x);
 }
 
-TEST(Layout, KeepsRoomForLines) {
+TEST(Layout, ReservesTheMinimumLines) {
     auto project = projectOf(styleOf("{}", plainCard), columns(3), three);
     project.style.text.of("heading").keepLines = 4;
     const Layout layout = layOut(prepareRow(project), 900);
     EXPECT_DOUBLE_EQ(part(layout, 0, 0).box.height, 4 * 25);
 }
 
-// CSS Images 3 § 5.5 and CSS Sizing 4 § 4: the slot has the ratio that is set, or the file's own.
+// CSS Images 3 § 5.5 and CSS Sizing 4 § 4: the slot has the ratio of the setting, or the file's own.
 TEST(Layout, GivesPicturesTheirRatio) {
     const std::string pictures =
         R"([{"parts": [{"picture": "a.png", "size": [1000, 400], "alt": ""}]}, {"parts": [{"picture": "a.png", "size": [1000, 400], "ratio": "own", "alt": ""}]}])";
@@ -173,7 +175,7 @@ TEST(Layout, GivesPicturesTheirRatio) {
     EXPECT_DOUBLE_EQ(part(layout, 1, 0).box.height, 160);
 }
 
-TEST(Layout, RunsABleedingPictureToTheCardsEdges) {
+TEST(Layout, ExtendsAFullBleedPictureToTheCardsEdges) {
     const std::string pictures =
         R"([{"parts": [{"picture": "a.png", "size": [900, 600], "alt": ""}, {"role": "heading", "copy": "Low tide"}]}])";
     auto project = projectOf(
@@ -187,7 +189,8 @@ TEST(Layout, RunsABleedingPictureToTheCardsEdges) {
     EXPECT_DOUBLE_EQ(part(layout, 0, 0).box.y, 3);
 }
 
-// CSS Containment 3 § 7: in card scale one line in the card's content width serves every column count.
+// CSS Containment 3 § 7: a ramp that follows the card has the same size in cards of the same width, at any
+// number of columns.
 TEST(Layout, ScalesTypeWithTheCard) {
     auto project = projectOf(styleOf(R"({"columnGap": "0"})", plainCard), columns(1), three);
     project.style.text.of("heading").follow = project::Follow::Card;
@@ -199,8 +202,7 @@ TEST(Layout, ScalesTypeWithTheCard) {
     EXPECT_DOUBLE_EQ(part(one, 0, 0).fontSize, part(many, 0, 0).fontSize);
 }
 
-// The reader's text size scales rem and leaves vw alone. WCAG 2.2, SC 1.4.4, is what asks how far that
-// carries.
+// The reader's text size scales rem but not vw. WCAG 2.2, SC 1.4.4 (resize text).
 TEST(Layout, ScalesRemWithTheReadersTextSize) {
     auto project = projectOf(styleOf("{}", plainCard), columns(1), three);
     project.page.readerSize = 24;
@@ -208,7 +210,7 @@ TEST(Layout, ScalesRemWithTheReadersTextSize) {
     EXPECT_DOUBLE_EQ(part(layout, 0, 0).fontSize, 30);
 }
 
-TEST(Layout, IsTheSameWhateverWasLaidOutBefore) {
+TEST(Layout, DoesNotDependOnEarlierLayouts) {
     const auto row = prepareRow(projectOf(styleOf(R"({"columnGap": "2%"})", plainCard), columns(2), three));
     Layout used;
     std::mt19937 random(4);

@@ -7,7 +7,7 @@
 namespace tenter::layout {
 namespace {
 
-/// From the top of a part's margin to the bottom of its margin.
+/// Top and bottom of a part's margin box, in CSS px.
 struct Extent {
     double top = 0;
     double bottom = 0;
@@ -17,9 +17,10 @@ Extent outer(const LaidPart& part) {
     return {part.box.y - part.margin.top, part.box.bottom() + part.margin.bottom};
 }
 
-// CSS Grid 2 § 9: a subgrid's items stand in its parent's tracks: those of one level start in line, or end in
-// line where an automatic margin sends them down, and nothing of the next level starts above them.
-TEST(Levels, StandInLineAcrossTheRow) {
+// CSS Grid 2 § 9: the items of a subgrid are placed in the tracks of its parent. Parts of one level start at
+// the same height, or end at the same height if they have an automatic top margin; no part of the next level
+// starts above.
+TEST(Levels, AlignPartsAcrossTheRow) {
     for (const test::LevelCase& given : test::levelCases()) {
         SCOPED_TRACE(given.name);
         const auto row =
@@ -35,7 +36,7 @@ TEST(Levels, StandInLineAcrossTheRow) {
                 const bool pushed = given.button == "auto" && given.cards[c][i] == 'B';
                 if (level >= 0) {
                     (pushed ? ends : starts)[level].push_back(outer(part));
-                } else {  // a bleeding picture beside the others fills its card
+                } else {  // a full-bleed picture beside the text fills its card
                     EXPECT_NEAR(part.box.y, card.box.y + card.border, 1e-9);
                     EXPECT_NEAR(part.box.height, card.box.height - 2 * card.border, 1e-9);
                 }

@@ -1,5 +1,6 @@
 #include "markup/adopt.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <random>
@@ -73,7 +74,8 @@ TEST(Adopt, gives_every_kind_of_row_selectors_that_find_it_again) {
         if (html != plainList) {
             EXPECT_EQ(selectorsOf(row), selectors);
         }
-        EXPECT_NE(row.report.front().find("give it the class walks-trio in the CMS"), std::string::npos);
+        EXPECT_NE(row.report.front().find("Caution: Give the row the class walks-trio in the CMS"),
+                  std::string::npos);
     }
 }
 
@@ -162,6 +164,32 @@ TEST(Adopt, keeps_what_else_the_project_holds) {
     EXPECT_EQ(row->project.given->theme, ".walk{margin:0}");
 }
 
+// What the person must do comes first, then what was found; each role once, chosen or guessed.
+TEST(Adopt, reports_cautions_first_and_then_what_was_found) {
+    const Adopted row = adopted(boxesInBoxes, {{"heading", ".walk-title"}});
+    const std::vector<std::string> expected{
+        "Caution: Give the row the class walks-trio in the CMS, because the page's row has no class of the "
+        "project. "
+        "The imported markup has the class already.",
+        "Caution: The picture files \"low-tide.jpg\", \"dunes.jpg\" and \"creek.jpg\" are not saved with the "
+        "page. Put "
+        "them into the folder of the project.",
+        "Row: <div class=\"shore-grid k8231947 walks-trio\"> with 3 cards (guessed).",
+        "Card: 3 elements with the selector \".column\"; the first is <div class=\"column first\"> "
+        "(guessed).",
+        "Heading: 3 elements with the selector \".walk-title\"; the first is <h3 class=\"walk-title\"> "
+        "(chosen).",
+        "Heading level: 3.",
+        "Language: en-GB.",
+        "Theme: no CSS that affects the row was found."};
+    for (const std::string& line : expected)
+        EXPECT_EQ(std::ranges::count(row.report, line), 1) << line << "\n"
+                                                           << testing::PrintToString(row.report);
+    const auto isCaution = [](const std::string& line) { return line.starts_with("Caution: "); };
+    EXPECT_TRUE(std::ranges::is_partitioned(row.report, isCaution));
+    EXPECT_EQ(std::ranges::count_if(row.report, isCaution), 2);
+}
+
 std::string problemsOf(const std::string& html, std::vector<RoleChoice> choices = {}) {
     project::Problems problems;
     EXPECT_FALSE(adopt(smallProject(), {html, "page.html", ".", std::move(choices)}, problems));
@@ -212,13 +240,18 @@ TEST(Adopt, names_each_picture_that_has_no_address_of_its_own) {
 }
 
 TEST(Adopt, says_in_one_line_why_it_cannot) {
-    EXPECT_NE(problemsOf("").find("no row of cards was found"), std::string::npos);
-    EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("a selector for card"), std::string::npos);
-    EXPECT_NE(problemsOf("<frameset><frame></frameset>").find("no row of cards"), std::string::npos);
-    EXPECT_NE(problemsOf(floats, {{"row", ".gone"}}).find("the selector for row selects nothing"),
+    EXPECT_NE(problemsOf("").find("No row of cards was found"), std::string::npos);
+    EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("Give a selector for card."), std::string::npos);
+    EXPECT_NE(problemsOf("<frameset><frame></frameset>").find("No row of cards"), std::string::npos);
+    EXPECT_NE(problemsOf(floats, {{"row", ".gone"}}).find("The selector for row selects nothing."),
               std::string::npos);
-    EXPECT_NE(problemsOf(floats, {{"card", "..x"}}).find("cannot be read"), std::string::npos);
-    EXPECT_NE(problemsOf(floats, {{"No Role", "p"}}).find("is no name for a role"), std::string::npos);
+    EXPECT_NE(
+        problemsOf(floats, {{"card", "..x"}})
+            .find("The selector \"..x\" for card is not valid. Expected a class name, but found \".\"."),
+        std::string::npos);
+    EXPECT_NE(
+        problemsOf(floats, {{"No Role", "p"}}).find("The role must be row, card, picture, or a role of text"),
+        std::string::npos);
 }
 
 // A folder of its own, gone afterwards.
@@ -278,7 +311,10 @@ TEST(Adopt, looks_at_no_file_outside_the_pages_folder) {
     ASSERT_TRUE(row) << told(problems);
     for (const project::Card& card : row->project.cards)
         EXPECT_EQ(std::get<project::PicturePart>(card.parts.at(1)).file, "secret.jpg");
-    EXPECT_NE(row->report.back().find("is not beside the page"), std::string::npos);
+    EXPECT_NE(std::ranges::find(row->report,
+                                "Caution: The picture file \"secret.jpg\" is not saved with the page. "
+                                "Put it into the folder of the project."),
+              row->report.end());
 }
 
 // Whatever is made of a page by chance, there is a project that opens, or a problem.

@@ -107,7 +107,7 @@ TEST(Choose, takes_another_row_or_other_cards) {
                       plainList + "<p>Ask at the quay.</p></div>");
     EXPECT_EQ(choosing.row().cards.size(), 2U);
     choosing.choose(choosing.element("div"), "row");
-    // Blocks so unlike are told to be no sound cards.
+    // Such different blocks are not valid cards, which is a problem.
     const GivenRow wide = choosing.row(false);
     EXPECT_EQ(wide.tree[wide.row].classes().front(), "site");
     choosing.choose(choosing.element("li"), "card");
@@ -119,12 +119,12 @@ TEST(Choose, takes_another_row_or_other_cards) {
 
 TEST(Choose, refuses_what_cannot_be_with_a_reason) {
     Choosing choosing(plainList);
-    EXPECT_NE(choosing.refused(choosing.element("ul"), "heading").find("stands in no card"),
+    EXPECT_NE(choosing.refused(choosing.element("ul"), "heading").find("is not in a card"),
               std::string::npos);
     EXPECT_NE(choosing.refused(choosing.element("html"), "row").find("cannot be the row"), std::string::npos);
-    EXPECT_NE(choosing.refused(choosing.element("h4"), "Big One").find("no name for a role"),
+    EXPECT_NE(choosing.refused(choosing.element("h4"), "Big One").find("The role must be a role name"),
               std::string::npos);
-    EXPECT_NE(choosing.refused(noNode, "body").find("no such element"), std::string::npos);
+    EXPECT_NE(choosing.refused(noNode, "body").find("There is no such element."), std::string::npos);
 }
 
 }  // namespace

@@ -81,12 +81,12 @@ TEST(Encoding, of_every_known_name_can_be_read) {
     }
 }
 
-TEST(Encoding, that_is_not_known_is_told_with_its_place) {
+TEST(Encoding, that_is_not_known_is_a_problem_with_its_place) {
     project::Problems problems;
     EXPECT_EQ(charactersOf("<p>\n<meta charset=tidal-7>gr\xFCn", "page", problems).utf8,
               "<p>\n<meta charset=tidal-7>grün");
     ASSERT_EQ(problems.size(), 1U);
-    EXPECT_EQ(problems[0].place, "line 2, column 15");
+    EXPECT_EQ(problems[0].place, "2:15");
     EXPECT_NE(problems[0].what.find("tidal-7"), std::string::npos);
 }
 

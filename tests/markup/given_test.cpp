@@ -77,52 +77,53 @@ std::string problemsOf(const project::Project& project, bool expected) {
     EXPECT_EQ(givenRow(project, problems).has_value(), expected);
     std::string out;
     for (const project::Problem& problem : problems) {
-        EXPECT_FALSE(problem.mend.empty());
+        EXPECT_FALSE(problem.fix.empty());
         out += problem.place + ": " + problem.what + "\n";
     }
     return out;
 }
 
-TEST(GivenRow, tells_what_is_wrong_with_its_place) {
+TEST(GivenRow, reports_problems_with_their_places) {
     EXPECT_EQ(problemsOf(projectWith({{"row", ".grid"}, {"card", ".walk"}, {"heading", ".gone"}}), true),
-              "/given/selectors/heading: \".gone\" selects nothing in the row\n");
+              "/given/selectors/heading: The selector \".gone\" selects nothing in the row.\n");
     EXPECT_EQ(
         problemsOf(projectWith({{"row", ".grid"}, {"card", ".walk"}, {"body", ".words"}, {"heading", "h3"}}),
                    true),
-        "/given/selectors/heading: <h3> stands within a body, which is a part itself\n"
-        "/given/selectors/heading: <h3> stands within a body, which is a part itself\n");
+        "/given/selectors/heading: <h3> is inside an element that has the role body.\n"
+        "/given/selectors/heading: <h3> is inside an element that has the role body.\n");
     EXPECT_EQ(
         problemsOf(projectWith({{"row", ".grid"}, {"card", ".walk"}, {"body", "p"}, {"heading", "p"}}), true),
-        "/given/selectors/heading: <p> is a body already\n");
+        "/given/selectors/heading: <p> already has the role body.\n");
     EXPECT_EQ(problemsOf(projectWith({{"row", ".grid"}, {"card", ".col, .walk"}}), true),
-              "/given/selectors/card: <div class=\"walk\"> is a card within another\n"
-              "/given/selectors/card: <div class=\"walk\"> is a card within another\n");
-    EXPECT_EQ(problemsOf(projectWith({{"row", ".walk"}, {"card", ".words"}, {"heading", "h3"}}), true),
-              "/given/selectors/row: \".walk\" selects more than one element\n"
-              "/given/selectors/card: <div class=\"words\"> is a card outside the row\n"
-              "/given/selectors/heading: <h3> stands outside the cards\n");
+              "/given/selectors/card: The card <div class=\"walk\"> is inside another card.\n"
+              "/given/selectors/card: The card <div class=\"walk\"> is inside another card.\n");
+    EXPECT_EQ(
+        problemsOf(projectWith({{"row", ".walk"}, {"card", ".words"}, {"heading", "h3"}}), true),
+        "/given/selectors/row: The selector \".walk\" selects more than one element; the first is used.\n"
+        "/given/selectors/card: The card <div class=\"words\"> is outside the row.\n"
+        "/given/selectors/heading: <h3> is outside the cards.\n");
     EXPECT_EQ(problemsOf(projectWith({{"row", ".grid"}, {"card", ".gone"}}), false),
-              "/given/selectors/card: \".gone\" selects nothing in the row\n");
+              "/given/selectors/card: The selector \".gone\" selects nothing in the row.\n");
     const std::string unread =
         problemsOf(projectWith({{"row", ".grid"}, {"card", ".walk"}, {"body", "p >"}}), true);
     EXPECT_TRUE(unread.starts_with("/given/selectors/body: ")) << unread;
 }
 
-TEST(GivenRow, without_a_variants_class_is_told_which_to_give_in_the_cms) {
+TEST(GivenRow, without_a_variants_class_names_the_class_to_add_in_the_cms) {
     project::Project project = projectWith({{"row", ""}, {"card", ".walk"}});
     project.given->markup = "<div class=\"row\"><div class=\"walk\"></div></div>";
     project::Problems problems;
     EXPECT_FALSE(givenRow(project, problems));
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].place, "/given/markup");
-    EXPECT_NE(problems[0].mend.find("give the row the class walks-pair in the CMS"), std::string::npos);
+    EXPECT_NE(problems[0].fix.find("Give the row the class walks-pair in the CMS"), std::string::npos);
 }
 
 TEST(GivenRow, that_is_no_row_is_refused_at_once) {
     project::Project project = projectWith({{"row", ""}, {"card", "* * * *"}});
     for (int i = 0; i < 5000; ++i)
         project.given->markup += "<div class=walks-trio>";
-    EXPECT_NE(problemsOf(project, false).find("/given/markup: the markup has more than"), std::string::npos);
+    EXPECT_NE(problemsOf(project, false).find("/given/markup: The markup has more than"), std::string::npos);
     project.given.reset();
     EXPECT_EQ(problemsOf(project, false), "");
 }

@@ -70,42 +70,42 @@ protected:
 TEST_F(Facts, TellHowStrongTheThemeIs) {
     const ThemeFacts facts(tree,
                            "p { float: left } .row .tide { float: right } .tide { clear: both !important }");
-    const ThemeSays says = facts.says(tide, "float", "none", false);
-    EXPECT_TRUE(says.otherwise);
+    const ThemeValue says = facts.valueOf(tide, "float", "none", false);
+    EXPECT_TRUE(says.differs);
     EXPECT_EQ(says.most, (css::Specificity{0, 2, 0}));
     EXPECT_EQ(says.selector, ".row .tide");
     EXPECT_FALSE(says.important);
-    EXPECT_TRUE(facts.says(tide, "clear", "none", false).important);
-    EXPECT_FALSE(facts.says(tide, "order", "0", false).otherwise);
+    EXPECT_TRUE(facts.valueOf(tide, "clear", "none", false).important);
+    EXPECT_FALSE(facts.valueOf(tide, "order", "0", false).differs);
 }
 
 TEST_F(Facts, TakeShorthandsApart) {
     const ThemeFacts facts(tree,
                            ".tide { padding: 0 1em; font: 16px serif; grid-area: a; max-inline-size: 60ch }");
-    EXPECT_FALSE(facts.says(tide, "padding-top", "0", false).otherwise);
-    EXPECT_TRUE(facts.says(tide, "padding", "0", false).otherwise);
-    EXPECT_FALSE(facts.says(tide, "font-kerning", "auto", false).otherwise);
-    EXPECT_TRUE(facts.says(tide, "line-height", "1.4", false).otherwise);
-    EXPECT_TRUE(facts.says(tide, "grid-column", "auto", false).otherwise);
-    EXPECT_TRUE(facts.says(tide, "max-width", "none", false).otherwise);
+    EXPECT_FALSE(facts.valueOf(tide, "padding-top", "0", false).differs);
+    EXPECT_TRUE(facts.valueOf(tide, "padding", "0", false).differs);
+    EXPECT_FALSE(facts.valueOf(tide, "font-kerning", "auto", false).differs);
+    EXPECT_TRUE(facts.valueOf(tide, "line-height", "1.4", false).differs);
+    EXPECT_TRUE(facts.valueOf(tide, "grid-column", "auto", false).differs);
+    EXPECT_TRUE(facts.valueOf(tide, "max-width", "none", false).differs);
 }
 
 // A style attribute wins over every selector. CSS Style Attributes § 3.
 TEST_F(Facts, CountStyleAttributesAsImportant) {
-    EXPECT_TRUE(ThemeFacts(tree, "").says(tide, "color", "#000", false).important);
+    EXPECT_TRUE(ThemeFacts(tree, "").valueOf(tide, "color", "#000", false).important);
 }
 
 // HTML § 15.3.3: paragraphs have margins of their own.
 TEST_F(Facts, KnowHtmlsOwnStyleSheet) {
-    const ThemeSays says = ThemeFacts(tree, "").says(tide, "margin", "0", false);
-    EXPECT_TRUE(says.otherwise);
+    const ThemeValue says = ThemeFacts(tree, "").valueOf(tide, "margin", "0", false);
+    EXPECT_TRUE(says.differs);
     EXPECT_EQ(says.selector, "");
 }
 
 TEST_F(Facts, LookAboveForWhatIsInherited) {
     const ThemeFacts facts(tree, "body { text-indent: 2em }");
-    EXPECT_TRUE(facts.says(tide, "text-indent", "0", true).otherwise);
-    EXPECT_FALSE(facts.says(tide, "text-indent", "0", false).otherwise);
+    EXPECT_TRUE(facts.valueOf(tide, "text-indent", "0", true).differs);
+    EXPECT_FALSE(facts.valueOf(tide, "text-indent", "0", false).differs);
 }
 
 ThemePage pageOf(const std::string& css, const std::string& opening = "<div class=outer><div class=wrap>") {
@@ -118,7 +118,8 @@ TEST(ThemePage, ReadsTheRootsSize) {
     EXPECT_DOUBLE_EQ(pageOf("html { font-size: 62.5% }").rootSize, 10);
     EXPECT_DOUBLE_EQ(pageOf("html { font-size: 18px }").rootSize, 18);
     EXPECT_DOUBLE_EQ(pageOf("").rootSize, 16);
-    EXPECT_EQ(pageOf("html { font-size: calc(1em + 1vw) }").report.size(), 2U);
+    EXPECT_EQ(pageOf("html { font-size: calc(1em + 1vw) }").cautions.size(), 1U);
+    EXPECT_EQ(pageOf("").cautions.size(), 0U);
 }
 
 // CSS Box 4 § 4 and CSS Sizing 3 § 3.3: min(90 % of W less 48 px, 1000 px).
@@ -149,12 +150,23 @@ TEST(ThemePage, KnowsTheBodysMargin) {
               units::Length::px(8));
 }
 
-TEST(ThemePage, TellsWhatItCannotRead) {
+TEST(ThemePage, CautionsAboutWhatItCannotRead) {
     const ThemePage page = pageOf(".wrap { width: calc(100% - 3vw) }");
-    ASSERT_EQ(page.report.size(), 2U);
-    EXPECT_NE(page.report[0].find("calc(100% - 3vw)"), std::string::npos);
-    EXPECT_EQ(pageOf("@media (max-width: 600px) { .wrap { padding: 0 9px } }").report.size(), 2U);
-    EXPECT_EQ(pageOf(".wrap { display: flex }").report.size(), 2U);
+    EXPECT_EQ(page.cautions,
+              std::vector<std::string>{"The <div class=\"wrap\"> around the row has width: calc(100% - 3vw), "
+                                       "which is not supported. Set the container in the project."});
+    EXPECT_EQ(pageOf("@media (max-width: 600px) { .wrap { padding: 0 9px } }").cautions.size(), 1U);
+    EXPECT_EQ(pageOf(".wrap { display: flex }").cautions.size(), 1U);
+}
+
+// A container that could not be read whole is not reported as certain.
+TEST(ThemePage, SaysTheContainerInASentence) {
+    EXPECT_EQ(
+        pageOf(".outer { padding: 0 24px } .wrap { max-width: 1000px; margin: 0 auto }").containerSentence(),
+        "Container: 100% of the page width, at most 1048px, padding 24px on the left, padding 24px on the "
+        "right.");
+    EXPECT_EQ(pageOf(".wrap { display: flex }").containerSentence(),
+              "Container, assumed: 100% of the page width.");
 }
 
 }  // namespace

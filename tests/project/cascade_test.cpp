@@ -11,7 +11,7 @@ bool isWhole(const std::optional<T>& member) {
     return member.has_value();
 }
 bool isWhole(const RoleStyles& styles);
-template <Described T>
+template <HasMembers T>
 bool isWhole(const T& group) {
     bool whole = true;
     T::members([&](const char* key, auto member) {
@@ -95,8 +95,8 @@ TEST(Cascade, differs_by_what_one_layer_changes) {
 TEST(Cascade, does_not_mind_what_files_remembered) {
     Settings under = defaultSettings();
     Settings over = under;
-    over.row.remembered.keys.emplace_back("x-note", "1");
-    over.row.padding.remembered.keys.emplace_back("top", "");
+    over.row.fileKeys.keys.emplace_back("x-note", "1");
+    over.row.padding.fileKeys.keys.emplace_back("top", "");
     EXPECT_EQ(difference(under, over), Settings{});
     EXPECT_EQ(merged(under, over), under);
 }

@@ -23,6 +23,11 @@ inline std::filesystem::path testFile(const std::string& name) {
     return std::filesystem::path(TENTER_SOURCE_DIR) / "tests/project" / name;
 }
 
+/// True if the problem says what to do, or which values are allowed.
+inline bool saysHowToFix(const Problem& problem) {
+    return !problem.fix.empty() || problem.what.find(" must be ") != std::string::npos;
+}
+
 /// Every problem on a line of its own.
 inline std::string told(const Problems& problems) {
     std::string text;

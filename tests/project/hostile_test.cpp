@@ -13,7 +13,7 @@ void expectAnswer(const std::string& text) {
     ASSERT_NE(project.has_value(), !problems.empty()) << told(problems);
     for (const Problem& problem : problems) {
         ASSERT_FALSE(problem.what.empty());
-        ASSERT_FALSE(problem.mend.empty());
+        ASSERT_TRUE(saysHowToFix(problem)) << problem.line();
         ASSERT_EQ(problem.line().find('\n'), std::string::npos);
     }
     if (project) {

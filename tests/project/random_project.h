@@ -156,7 +156,7 @@ private:
         }
         return shuffled(std::move(roles));
     }
-    template <Described T>
+    template <HasMembers T>
     Json member(const std::string& place, const T* /*type*/) {
         Json object = Json::object();
         T::members([&](const char* key, auto pointer) {

@@ -59,7 +59,7 @@ TEST_F(ReplaceFile, says_why_it_failed_and_leaves_nothing_behind) {
     EXPECT_FALSE(replaceFile("/dev/null", "x", problems));
     EXPECT_EQ(problems.size(), 4U);
     for (const Problem& problem : problems)
-        EXPECT_FALSE(problem.what.empty() || problem.mend.empty());
+        EXPECT_FALSE(problem.what.empty() || problem.fix.empty());
     EXPECT_EQ(count(), 0U);
 }
 

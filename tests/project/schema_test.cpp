@@ -13,7 +13,7 @@ public:
 
     [[nodiscard]] const Json& root() const { return root_; }
     [[nodiscard]] const Json& definition(const std::string& name) const { return root_["$defs"].at(name); }
-    /// What a schema stands for once its references are followed.
+    /// The schema that a reference leads to.
     [[nodiscard]] const Json& followed(const Json& schema) const {
         if (!schema.contains("$ref")) return schema;
         return followed(root_.at(Json::json_pointer(schema["$ref"].get<std::string>().substr(1))));
@@ -35,7 +35,7 @@ void expectSame(const Schema& /*schema*/, const Json& value, const std::optional
     EXPECT_FALSE(value.contains("properties"));
 }
 void expectSame(const Schema& schema, const Json& value, const RoleStyles* type);
-template <Described T>
+template <HasMembers T>
 void expectSame(const Schema& schema, const Json& value, const T* /*type*/) {
     const std::vector<std::string> known = keysOf<T>();
     EXPECT_EQ(keysIn(value.at("properties")), std::set<std::string>(known.begin(), known.end()));
@@ -57,20 +57,20 @@ TEST(Schema, has_the_keys_of_settings_and_no_others) {
     expectSame(schema, schema.definition("settings"), static_cast<const Settings*>(nullptr));
 }
 
-// The keys the reader knows at a place, by what it says of one it does not.
+// The keys that the reader knows at a place, from its message about one that it does not know.
 std::set<std::string> keysKnownAt(const std::string& place) {
     Json project = Json::parse(contentOf(testFile("rich.tenter.json")));
     project[Json::json_pointer(place + "/qqqqqqqqqqqqqqqqqqqqqqqqqqqq")] = 1;
     const Problems problems = problemsOf(project.dump());
     if (problems.size() != 1) return {told(problems)};
-    std::string mend = problems[0].mend;
-    mend = mend.substr(std::string("known are ").size());
-    mend = mend.substr(0, mend.find(';'));
+    std::string fix = problems[0].fix;
+    fix = fix.substr(std::string("Use ").size());
+    fix = fix.substr(0, fix.find('.'));
     std::set<std::string> keys;
-    for (std::size_t at = 0; at < mend.size();) {
-        const std::size_t end = std::min({mend.find(", ", at), mend.find(" or ", at), mend.size()});
-        keys.insert(mend.substr(at, end - at));
-        at = end == mend.size() ? end : end + (mend[end] == ',' ? 2 : 4);
+    for (std::size_t at = 0; at < fix.size();) {
+        const std::size_t end = std::min({fix.find(", ", at), fix.find(" or ", at), fix.size()});
+        keys.insert(fix.substr(at, end - at));
+        at = end == fix.size() ? end : end + (fix[end] == ',' ? 2 : 4);
     }
     return keys;
 }

@@ -74,15 +74,15 @@ TEST(SettingPath, refuses_as_the_file_does_and_changes_nothing) {
     }
 }
 
-TEST(SettingPath, tells_place_and_mend) {
+TEST(SettingPath, has_place_and_fix) {
     Settings settings;
     Problems problems;
     setSetting(settings, "text/heading/weight", 5000, problems);
     setSetting(settings, "row/gap", "1px", problems);
     ASSERT_EQ(problems.size(), 2U);
     EXPECT_EQ(problems[0].line(),
-              "/text/heading/weight: 5000 is out of range; write a number from 1 to 1000");
-    EXPECT_TRUE(problems[1].line().starts_with("/row/gap: there is no such setting; known are columns, "))
+              "/text/heading/weight: \"weight\" must be a number from 1 to 1000; it is 5000.");
+    EXPECT_TRUE(problems[1].line().starts_with("/row/gap: There is no such setting. Use columns, "))
         << problems[1].line();
 }
 

@@ -27,7 +27,7 @@ std::map<std::string, std::pair<project::Project, solve::CardScale>> turnedSampl
     std::map<std::string, std::pair<project::Project, solve::CardScale>> turned;
     for (const auto& [name, sample] : samples()) {
         project::Problems problems;
-        auto scale = solve::inCardScale(sample, solveStore(), problems);
+        auto scale = solve::toCardScale(sample, solveStore(), problems);
         EXPECT_EQ(scale.has_value(), problems.empty()) << name;
         if (scale) turned.emplace(name, std::pair(sample, std::move(*scale)));
     }
@@ -59,7 +59,7 @@ TEST(CardScale, departs_less_from_the_sizes_there_are_than_ramps_near_it) {
     std::mt19937 random(31);
     std::uniform_real_distribution<double> little(-0.6, 0.6);
     for (const auto& [name, both] : turnedSamples()) {
-        for (const solve::ByCard& one : both.second.roles) {
+        for (const solve::CardRamp& one : both.second.roles) {
             const double best = changeOf(both.first, both.second.project, one.role);
             for (int i = 0; i < 12; ++i) {
                 project::Project other = both.second.project;
@@ -79,7 +79,7 @@ TEST(CardScale, departs_less_from_the_sizes_there_are_than_ramps_near_it) {
 
 TEST(CardScale, tells_the_size_that_changes_most_and_what_browsers_need) {
     for (const auto& [name, both] : turnedSamples()) {
-        for (const solve::ByCard& one : both.second.roles) {
+        for (const solve::CardRamp& one : both.second.roles) {
             const layout::PreparedRow was(both.first, one.variant, solveStore(), text::blink());
             const layout::PreparedRow is(both.second.project, one.variant, solveStore(), text::blink());
             const auto style = [&](const layout::PreparedRow& row) {
@@ -89,7 +89,7 @@ TEST(CardScale, tells_the_size_that_changes_most_and_what_browsers_need) {
             EXPECT_NEAR(was.fontSize(style(was), one.width), one.before, 1e-6) << name << one.role;
             EXPECT_NEAR(is.fontSize(style(is), one.width), one.after, 0.02) << name << one.role;
         }
-        const auto said = solve::sentences(both.first, both.second);
+        const auto said = solve::describe(both.first, both.second);
         ASSERT_EQ(said.size(), both.second.roles.size() + 1);
         EXPECT_NE(said.back().find("container"), std::string::npos);
     }
@@ -102,7 +102,7 @@ TEST(CardScale, is_solved_as_sizes_by_the_page_are) {
         project::Project project = both.second.project;
         spoil(project, 1.5, 1.8);
         const solve::Answer answer = solveEasing(project);
-        ASSERT_TRUE(answer.solved) << name << "\n" << inSentences(project, answer);
+        ASSERT_TRUE(answer.solved) << name << "\n" << answerText(project, answer);
         EXPECT_EQ(brokenAnywhere(*answer.solved, 1000, random), "") << name;
     }
 }
@@ -117,7 +117,7 @@ TEST(CardScale, is_refused_where_cards_cannot_be_containers) {
             band.set.row.level.reset();
     }
     project::Problems problems;
-    EXPECT_FALSE(solve::inCardScale(project, solveStore(), problems));
+    EXPECT_FALSE(solve::toCardScale(project, solveStore(), problems));
     EXPECT_FALSE(problems.empty());
 }
 

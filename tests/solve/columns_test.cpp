@@ -41,13 +41,13 @@ TEST(ColumnClass, is_named_after_its_sister) {
     EXPECT_EQ(solve::classFor("walks-of-stone", 11), "walks-of-stone-of-11");
 }
 
-TEST(InColumns, makes_of_every_sample_a_sound_variant_that_keeps_its_wishes) {
+TEST(WithColumns, makes_of_every_sample_a_sound_variant_that_keeps_its_wishes) {
     std::mt19937 random(13);
     for (const auto& [name, sample] : samples()) {
         for (const int columns : {1, 2, 3, 4, 6}) {
             project::Project project = sample;
             project.variants.push_back(
-                solve::inColumns(sample, 0, columns, "made-of-" + std::to_string(columns), solveStore()));
+                solve::withColumns(sample, 0, columns, "made-of-" + std::to_string(columns), solveStore()));
             project.variants.erase(project.variants.begin(), project.variants.end() - 1);
             const std::string told = name + " in " + std::to_string(columns);
             project::Problems problems;
@@ -58,18 +58,18 @@ TEST(InColumns, makes_of_every_sample_a_sound_variant_that_keeps_its_wishes) {
             const auto& bands = project.variants[0].bands;
             EXPECT_EQ(*project::resolve(project, project.variants[0], bands.size() - 1).row.columns, columns);
             const solve::Answer answer = solveEasing(project);
-            ASSERT_TRUE(answer.solved) << told << "\n" << inSentences(project, answer);
+            ASSERT_TRUE(answer.solved) << told << "\n" << answerText(project, answer);
             EXPECT_EQ(brokenAnywhere(*answer.solved, 1000, random), "") << told;
         }
     }
 }
 
 // A trio made of a trio has its breakpoints and its sizes.
-TEST(InColumns, gives_as_many_columns_the_same_bands_and_sizes) {
+TEST(WithColumns, gives_as_many_columns_the_same_bands_and_sizes) {
     const project::Project project = samples().at("shore-walks.tenter.json");
     const std::size_t trio = *project.findVariant("walks-trio");
     project::Project both = project;
-    both.variants.push_back(solve::inColumns(project, trio, 3, "walks-other", solveStore()));
+    both.variants.push_back(solve::withColumns(project, trio, 3, "walks-other", solveStore()));
     const layout::PreparedRow one(both, trio, solveStore(), text::blink());
     const layout::PreparedRow other(both, both.variants.size() - 1, solveStore(), text::blink());
     ASSERT_EQ(one.bandCount(), other.bandCount());

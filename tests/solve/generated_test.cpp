@@ -18,9 +18,9 @@ TEST(GeneratedRows, break_no_wish_at_any_width) {
         const project::Project row = rows.next();
         project::Project eased = row;
         const solve::Answer answer = solveEasing(eased);
-        ASSERT_TRUE(answer.solved) << i << "\n" << inSentences(eased, answer);
+        ASSERT_TRUE(answer.solved) << i << "\n" << answerText(eased, answer);
         if (eased == row) ++solvedAtOnce;
-        EXPECT_TRUE(answer.unkept.empty()) << i;
+        EXPECT_TRUE(answer.violated.empty()) << i;
         EXPECT_EQ(brokenAnywhere(*answer.solved, 5000, random), "") << i << "\n"
                                                                     << project::write(*answer.solved);
     }
@@ -43,7 +43,7 @@ TEST(GeneratedRows, of_the_wildest_settings_are_answered) {
             ++solved;
             EXPECT_TRUE(project::parse(project::write(*answer.solved), "random", {}, problems)) << i;
         } else {
-            EXPECT_FALSE(inSentences(*project, answer).empty()) << i;
+            EXPECT_FALSE(answerText(*project, answer).empty()) << i;
         }
     }
     EXPECT_GT(solved, 5);

@@ -8,7 +8,7 @@
 namespace tenter::test {
 namespace {
 
-using solve::Varied;
+using solve::LeewaySetting;
 
 /// The first wish broken at any whole width or half of one, in any band; empty if none is.
 std::string brokenInSteps(const project::Project& project, std::size_t variant) {
@@ -32,10 +32,10 @@ TEST(Leeway, of_a_breakpoint_is_the_whole_run_that_keeps_the_wishes) {
     ASSERT_EQ(brokenInSteps(project, 0), "");
     int ends = 0;
     for (const std::size_t band : {0U, 1U}) {
-        const auto leeway = solve::leewayOf(project, 0, band, Varied::Breakpoint, solveStore());
-        ASSERT_TRUE(leeway && leeway->run);
-        const solve::Run run = *leeway->run;
-        EXPECT_EQ(run.best, leeway->now);
+        const auto leeway = solve::leewayOf(project, 0, band, LeewaySetting::Breakpoint, solveStore());
+        ASSERT_TRUE(leeway && leeway->range);
+        const solve::LeewayRange run = *leeway->range;
+        EXPECT_EQ(run.suggested, leeway->current);
         const auto brokenAt = [&](double breakpoint) {
             project::Project moved = project;
             moved.variants[0].bands[band].upTo = breakpoint;
@@ -44,16 +44,16 @@ TEST(Leeway, of_a_breakpoint_is_the_whole_run_that_keeps_the_wishes) {
         EXPECT_EQ(brokenAt(run.from + 0.01), "");
         EXPECT_EQ(brokenAt(run.to - 0.01), "");
         EXPECT_EQ(brokenAt((run.from + run.to) / 2), "");
-        if (run.breaksBelow) {
+        if (run.limitedBelow) {
             EXPECT_NE(brokenAt(run.from - 1), "");
         }
-        if (run.breaksAbove) {
+        if (run.limitedAbove) {
             EXPECT_NE(brokenAt(run.to + 1), "");
         }
-        ends += (run.breaksBelow ? 1 : 0) + (run.breaksAbove ? 1 : 0);
+        ends += (run.limitedBelow ? 1 : 0) + (run.limitedAbove ? 1 : 0);
     }
     EXPECT_GE(ends, 2);
-    EXPECT_FALSE(solve::leewayOf(project, 0, 2, Varied::Breakpoint, solveStore()));
+    EXPECT_FALSE(solve::leewayOf(project, 0, 2, LeewaySetting::Breakpoint, solveStore()));
 }
 
 TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
@@ -61,43 +61,46 @@ TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
     const std::string sound = brokenInSteps(project, 0);
     ASSERT_EQ(sound, "");
     int ends = 0;
-    for (const Varied varied : {Varied::ColumnGap, Varied::CardPadding, Varied::RowWidth}) {
+    for (const LeewaySetting varied :
+         {LeewaySetting::ColumnGap, LeewaySetting::CardPadding, LeewaySetting::RowWidth}) {
         for (const std::size_t band : {0U, 1U, 2U}) {
             const auto leeway = solve::leewayOf(project, 0, band, varied, solveStore());
-            EXPECT_EQ(leeway.has_value(), varied != Varied::ColumnGap || band > 0);
+            EXPECT_EQ(leeway.has_value(), varied != LeewaySetting::ColumnGap || band > 0);
             if (!leeway) continue;
-            ASSERT_TRUE(leeway->run);
-            const solve::Run run = *leeway->run;
-            EXPECT_LE(run.from, leeway->now);
-            EXPECT_GE(run.to, leeway->now);
+            ASSERT_TRUE(leeway->range);
+            const solve::LeewayRange run = *leeway->range;
+            EXPECT_LE(run.from, leeway->current);
+            EXPECT_GE(run.to, leeway->current);
             const auto brokenWith = [&](double value) {
                 project::Project changed = project;
                 project::Settings& set = changed.variants[0].bands[band].set;
                 const auto length =
                     units::Length::parse(units::number(value, 3) + std::string(units::suffix(leeway->unit)));
-                if (varied == Varied::ColumnGap) set.row.columnGap = length;
-                if (varied == Varied::CardPadding) set.card.padding.left = set.card.padding.right = length;
-                if (varied == Varied::RowWidth) set.row.width = length;
+                if (varied == LeewaySetting::ColumnGap) set.row.columnGap = length;
+                if (varied == LeewaySetting::CardPadding)
+                    set.card.padding.left = set.card.padding.right = length;
+                if (varied == LeewaySetting::RowWidth) set.row.width = length;
                 return brokenInSteps(changed, 0);
             };
-            EXPECT_EQ(run.breaksBelow, !run.below.empty());
-            EXPECT_EQ(run.breaksAbove, !run.above.empty());
-            // The sentence speaks of an end only where a wish breaks there, and names that wish.
-            const std::string told = solve::sentenceOf(project, 0, band, varied, *leeway);
-            EXPECT_EQ(told.find("Below, “") != std::string::npos, run.breaksBelow) << told;
-            EXPECT_EQ(told.find("Above, “") != std::string::npos, run.breaksAbove) << told;
-            EXPECT_EQ(told.find("was looked at") != std::string::npos, !run.breaksBelow && !run.breaksAbove)
+            EXPECT_EQ(run.limitedBelow, !run.violatedBelow.empty());
+            EXPECT_EQ(run.limitedAbove, !run.violatedAbove.empty());
+            // The sentence mentions an end only if a wish is violated there, and names that wish.
+            const std::string told = solve::describe(project, 0, band, varied, *leeway);
+            EXPECT_EQ(told.find("Violated below: “") != std::string::npos, run.limitedBelow) << told;
+            EXPECT_EQ(told.find("Violated above: “") != std::string::npos, run.limitedAbove) << told;
+            EXPECT_EQ(told.find("the values tested") != std::string::npos,
+                      !run.limitedBelow && !run.limitedAbove)
                 << told;
             EXPECT_EQ(brokenWith((run.from + run.to) / 2), "");
             EXPECT_EQ(brokenWith(run.to - 0.01), "");
             const double step = 0.02 * (run.to - run.from);
-            if (run.breaksBelow) {
+            if (run.limitedBelow) {
                 EXPECT_NE(brokenWith(run.from - step), "");
             }
-            if (run.breaksAbove) {
+            if (run.limitedAbove) {
                 EXPECT_NE(brokenWith(run.to + step), "");
             }
-            ends += (run.breaksBelow ? 1 : 0) + (run.breaksAbove ? 1 : 0);
+            ends += (run.limitedBelow ? 1 : 0) + (run.limitedAbove ? 1 : 0);
         }
     }
     EXPECT_GE(ends, 5);
@@ -105,12 +108,12 @@ TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
 
 TEST(Leeway, names_what_breaks_where_nothing_helps) {
     const project::Project project = wishing(ferries(), {"body.size=40-"});
-    const auto leeway = solve::leewayOf(project, 0, 0, Varied::CardPadding, solveStore());
-    ASSERT_TRUE(leeway && !leeway->run);
-    EXPECT_NE(solve::sentenceOf(project, 0, 0, Varied::CardPadding, *leeway)
-                  .find("“body type no smaller than 40\u00A0px” breaks"),
+    const auto leeway = solve::leewayOf(project, 0, 0, LeewaySetting::CardPadding, solveStore());
+    ASSERT_TRUE(leeway && !leeway->range);
+    EXPECT_NE(solve::describe(project, 0, 0, LeewaySetting::CardPadding, *leeway)
+                  .find("these are violated: “body at least 40\u00A0px”"),
               std::string::npos)
-        << solve::sentenceOf(project, 0, 0, Varied::CardPadding, *leeway);
+        << solve::describe(project, 0, 0, LeewaySetting::CardPadding, *leeway);
 }
 
 /// The value of runs at `width`; empty between them.
@@ -168,17 +171,19 @@ TEST(AllowedSizes, are_the_edge_of_what_layouts_keep) {
     EXPECT_GT(edges, 400);
 }
 
-TEST(Leeway, is_taken_where_it_was_told) {
+TEST(Leeway, is_applied_to_the_band_it_is_for) {
     const project::Project project = ferries();
-    const project::Project moved = solve::withValue(project, 0, 0, Varied::Breakpoint, 702, units::Unit::Px);
+    const project::Project moved =
+        solve::withValue(project, 0, 0, LeewaySetting::Breakpoint, 702, units::Unit::Px);
     EXPECT_EQ(moved.variants[0].bands[0].upTo, 702);
-    const auto now = [](const project::Project& of, Varied varied) {
-        return solve::leewayOf(of, 0, 1, varied, solveStore())->now;
+    const auto now = [](const project::Project& of, LeewaySetting varied) {
+        return solve::leewayOf(of, 0, 1, varied, solveStore())->current;
     };
-    for (const Varied varied : {Varied::ColumnGap, Varied::CardPadding, Varied::RowWidth}) {
+    for (const LeewaySetting varied :
+         {LeewaySetting::ColumnGap, LeewaySetting::CardPadding, LeewaySetting::RowWidth}) {
         const auto leeway = solve::leewayOf(project, 0, 1, varied, solveStore());
         ASSERT_TRUE(leeway);
-        const double other = leeway->now * 1.25;
+        const double other = leeway->current * 1.25;
         EXPECT_NEAR(now(solve::withValue(project, 0, 1, varied, other, leeway->unit), varied), other, 1e-9);
     }
 }

@@ -24,7 +24,7 @@ std::vector<double> sizesOf(const project::Project& project, const std::string& 
 
 project::Project solved(const project::Project& project) {
     const solve::Answer answer = solve::solve(project, allVariants(project), solveStore());
-    EXPECT_TRUE(answer.solved) << inSentences(project, answer);
+    EXPECT_TRUE(answer.solved) << answerText(project, answer);
     return answer.solved.value_or(project);
 }
 

@@ -10,14 +10,14 @@ const project::Project& walks() {
     return project;
 }
 
-project::Wishes saidBy(const std::vector<std::string>& wishes) {
+project::Wishes wishesOf(const std::vector<std::string>& wishes) {
     project::Project none = walks();
     none.wishes.reset();
     return *wishing(none, wishes).wishes;
 }
 
 TEST(WishNotation, says_every_wish_there_is) {
-    const auto of = [](const std::string& wish) { return saidBy({wish}).roles.at(0); };
+    const auto of = [](const std::string& wish) { return wishesOf({wish}).roles.at(0); };
     EXPECT_EQ(of("heading.lines=2").lines, 2);
     EXPECT_EQ(of("body.measure=35-75").leastMeasure, 35);
     EXPECT_EQ(of("body.measure=35-75").mostMeasure, 75);
@@ -37,41 +37,41 @@ TEST(WishNotation, says_every_wish_there_is) {
     EXPECT_EQ(of("heading.lines=3@-600").upTo, 600);
     EXPECT_EQ(of("heading.lines=3@-600").from, std::nullopt);
     EXPECT_EQ(of("heading.lines=3@980.5-1400").from, 980.5);
-    EXPECT_EQ(saidBy({"reserve=20%"}).reserve, 0.2);
-    EXPECT_EQ(saidBy({"slack=0.02"}).slack, 0.02);
-    EXPECT_EQ(saidBy({"narrow-slack=3%"}).narrowSlack, 0.03);
-    EXPECT_EQ(saidBy({"grid=0.5px"}).grid, units::Length::px(0.5));
-    EXPECT_EQ(saidBy({"grid=0.0625rem"}).grid, units::Length::rem(0.0625));
-    EXPECT_EQ(saidBy({"aim=calmest"}).aim, project::Aim::Calmest);
-    EXPECT_EQ(saidBy({"without=1,3"}).without, (std::vector<int>{0, 2}));
+    EXPECT_EQ(wishesOf({"reserve=20%"}).reserve, 0.2);
+    EXPECT_EQ(wishesOf({"slack=0.02"}).slack, 0.02);
+    EXPECT_EQ(wishesOf({"narrow-slack=3%"}).narrowSlack, 0.03);
+    EXPECT_EQ(wishesOf({"grid=0.5px"}).grid, units::Length::px(0.5));
+    EXPECT_EQ(wishesOf({"grid=0.0625rem"}).grid, units::Length::rem(0.0625));
+    EXPECT_EQ(wishesOf({"aim=calmest"}).aim, project::Aim::Calmest);
+    EXPECT_EQ(wishesOf({"without=1,3"}).without, (std::vector<int>{0, 2}));
 }
 
-TEST(WishNotation, refuses_what_is_no_wish_with_its_mend) {
+TEST(WishNotation, refuses_invalid_wishes_and_says_how_to_fix_them) {
     const std::vector<std::pair<std::string, std::string>> wrong{
-        {"heading", "this is no wish"},
-        {"heading.lines", "this is no wish"},
-        {"headin.lines=2", "did you mean \"heading\"?"},
-        {"heading.line=2", "there is no wish \"line\""},
-        {"heading.lines=two", "is no number"},
-        {"heading.lines=0", ": 0 is out of range"},
-        {"heading.lines=1.5", "not a whole number"},
-        {"body.measure=35", "is no range"},
-        {"body.measure=75-35", "above the most"},
-        {"body.size=0-", "out of range"},
-        {"heading.ratio=1.25", "is no ratio"},
-        {"heading.ratio=boddy*1.25", "did you mean \"body\"?"},
+        {"heading", "This is not a wish."},
+        {"heading.lines", "This is not a wish."},
+        {"headin.lines=2", "Did you mean \"heading\"?"},
+        {"heading.line=2", "There is no wish named \"line\"."},
+        {"heading.lines=two", "is not a number."},
+        {"heading.lines=0", ": \"lines\" must be a whole number from 1 to 50; it is 0."},
+        {"heading.lines=1.5", "must be a whole number from 1 to 50; it is 1.5."},
+        {"body.measure=35", "is not a range."},
+        {"body.measure=75-35", "The smallest measure is above the largest."},
+        {"body.size=0-", "must be a number from 1 to 400; it is 0."},
+        {"heading.ratio=1.25", "is not a ratio."},
+        {"heading.ratio=boddy*1.25", "Did you mean \"body\"?"},
         {"heading.ratio=heading*1.25", "to no other role"},
-        {"heading.lines=2@980", "is no range"},
-        {"heading.lines=2@980-600", "end before they start"},
-        {"heading.column=perhaps", "write with or free"},
-        {"heading.variants=walks-pair", "write same or free"},
-        {"reserve=much", "is no share"},
-        {"reserve=80%", "out of range"},
-        {"grid=1em", "cannot be used here"},
+        {"heading.lines=2@980", "is not a range."},
+        {"heading.lines=2@980-600", "The range of widths ends before it starts."},
+        {"heading.column=perhaps", "Write with or free."},
+        {"heading.variants=walks-pair", "Write same or free."},
+        {"reserve=much", "is not a share."},
+        {"reserve=80%", "must be a number from 0 to 0.5; it is 0.8."},
+        {"grid=1em", "must be a length in px or rem"},
         {"aim=big", "nearest"},
-        {"without=0", "is none of the cards"},
-        {"without=99", "is none of the cards"},
-        {"size=15-", "there is no wish \"size\""}};
+        {"without=0", "is not a card."},
+        {"without=99", "is not a card."},
+        {"size=15-", "There is no wish named \"size\"."}};
     for (const auto& [wish, told] : wrong) {
         project::Wishes wishes;
         project::Problems problems;
@@ -79,7 +79,9 @@ TEST(WishNotation, refuses_what_is_no_wish_with_its_mend) {
         ASSERT_EQ(problems.size(), 1U) << wish;
         EXPECT_NE(problems[0].line().find(told), std::string::npos) << problems[0].line();
         EXPECT_TRUE(problems[0].line().starts_with(wish + ": ")) << problems[0].line();
-        EXPECT_FALSE(problems[0].mend.empty()) << wish;
+        // What is wrong names the allowed values, or there is advice.
+        EXPECT_TRUE(!problems[0].fix.empty() || problems[0].what.find(" must be ") != std::string::npos)
+            << problems[0].line();
         EXPECT_EQ(wishes, project::Wishes()) << wish;
     }
 }

@@ -6,7 +6,7 @@ namespace tenter::test {
 namespace {
 
 using solve::Answer;
-using solve::Kind;
+using solve::WishKind;
 
 /// Where `role` has not the same size in every variant, of `count` random widths; empty if nowhere.
 std::string unequalAnywhere(const project::Project& solved, const std::string& role, int count,
@@ -64,8 +64,8 @@ TEST(SameInVariants, holds_at_any_width_of_every_sample_beside_all_other_wishes)
             project::Project project = wishing(sample, {"heading.variants=same", "body.variants=same"});
             spoil(project, first, last);
             const Answer answer = solveEasing(project);
-            ASSERT_TRUE(answer.solved) << name << "\n" << inSentences(project, answer);
-            EXPECT_TRUE(answer.unkept.empty()) << name;
+            ASSERT_TRUE(answer.solved) << name << "\n" << answerText(project, answer);
+            EXPECT_TRUE(answer.violated.empty()) << name;
             for (const char* role : {"heading", "body"})
                 EXPECT_EQ(unequalAnywhere(*answer.solved, role, 10000, random), "")
                     << name << " " << role << " " << first;
@@ -80,7 +80,7 @@ TEST(SameInVariants, is_kept_on_a_grid) {
                                        {"heading.variants=same", "button.variants=same", "grid=0.5px"});
     spoil(project, 1.5, 1.4);
     const Answer answer = solveEasing(project);
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     EXPECT_EQ(project.wishes->grid, units::Length::px(0.5));
     for (const char* role : {"heading", "button"}) {
         EXPECT_EQ(unequalAnywhere(*answer.solved, role, 10000, random), "") << role;
@@ -98,8 +98,8 @@ TEST(SameInVariants, leaves_bands_that_are_alike_a_ramp_each) {
                   R"([{"upTo": 700, "set": {"text": {"heading": {"size": 40}}}}, {}])"),
         {"heading.zoom=2000%", "heading.lines=1@-700", "heading.lines=2@700-", "heading.size=26-@900-"});
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
-    EXPECT_TRUE(answer.shared.empty());
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
+    EXPECT_TRUE(answer.sharedRamps.empty());
     EXPECT_EQ(unequalAnywhere(*answer.solved, "heading", 10000, random), "");
     EXPECT_EQ(brokenAnywhere(*answer.solved, 3000, random), "");
     for (const std::size_t band : {0U, 1U})
@@ -112,10 +112,9 @@ TEST(SameInVariants, tells_where_unlike_breakpoints_leave_one_ramp) {
         oneAndFew(R"({"roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
     project.variants[1].bands[0].set.text.of("heading").size = units::Ramp::flat(30);
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
-    const std::string told = inSentences(project, answer);
-    EXPECT_NE(told.find("The heading has one ramp from 320 to 1\u202F200\u00A0px in every variant"),
-              std::string::npos)
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
+    const std::string told = answerText(project, answer);
+    EXPECT_NE(told.find("Heading has one ramp from 320 to 1200\u00A0px in every variant"), std::string::npos)
         << told;
     // It is said once, where every variant has it from.
     EXPECT_FALSE(answer.solved->variants[1].bands[0].set.text.find("heading"));
@@ -127,7 +126,7 @@ TEST(SameInVariants, leaves_alone_what_is_so) {
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_TRUE(answer.solved);
     EXPECT_EQ(*answer.solved, project);
-    EXPECT_TRUE(answer.bindings.empty()) << inSentences(project, answer);
+    EXPECT_TRUE(answer.bindings.empty()) << answerText(project, answer);
 }
 
 TEST(SameInVariants, has_every_variant_solved_whichever_is_asked_for) {
@@ -148,9 +147,9 @@ TEST(SameInVariants, says_which_variants_decide_for_all) {
     project.variants[0].set.text.of("heading").size = *units::Ramp::between({320, 22}, {1200, 50});
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved);
-    const std::string told = inSentences(project, answer);
-    EXPECT_NE(told.find("The heading of the same size in every variant: decided at 320\u00A0px in “one” and "
-                        "just past 700\u00A0px in “few”."),
+    const std::string told = answerText(project, answer);
+    EXPECT_NE(told.find("the same size in every variant; limited at 320\u00A0px in “one” and just above "
+                        "700\u00A0px in “few”\n"),
               std::string::npos)
         << told;
 }
@@ -174,7 +173,7 @@ TEST(SameInVariants, has_no_larger_sizes_by_more_than_a_step) {
             return true;
         };
         const Answer answer = solve::solve(project, {0, 1}, solveStore());
-        ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+        ASSERT_TRUE(answer.solved) << answerText(project, answer);
         ASSERT_TRUE(keeps(*answer.solved)) << lines;
         const units::Ramp found = rampIn(*answer.solved, 0, 0);
         ASSERT_EQ(found, rampIn(*answer.solved, 1, 1));
@@ -223,31 +222,30 @@ TEST(SameInVariants, is_in_a_conflict_every_part_of_which_can_be_kept) {
         R"({"roles": [{"role": "heading", "sameInVariants": true, "breakpoints": "proportional", "zoom": 20}]})"));
     for (const project::Project& project : all) {
         const Answer answer = solve::solve(project, {0}, solveStore());
-        const std::string told = inSentences(project, answer);
+        const std::string told = answerText(project, answer);
         ASSERT_FALSE(answer.solved) << told;
-        ASSERT_EQ(std::ranges::count(answer.conflict.demands, Kind::SameInVariants, &solve::Demand::kind), 1)
+        ASSERT_EQ(std::ranges::count(answer.conflict.wishes, WishKind::SameInVariants, &solve::Wish::kind), 1)
             << told;
-        EXPECT_FALSE(solve::solve(wishingOnly(project, answer.conflict.demands), {0, 1}, solveStore()).solved)
+        EXPECT_FALSE(solve::solve(wishingOnly(project, answer.conflict.wishes), {0, 1}, solveStore()).solved)
             << told;
-        for (std::size_t i = 0; i < answer.conflict.demands.size(); ++i) {
-            std::vector<solve::Demand> others = answer.conflict.demands;
+        for (std::size_t i = 0; i < answer.conflict.wishes.size(); ++i) {
+            std::vector<solve::Wish> others = answer.conflict.wishes;
             others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
             const project::Project part = wishingOnly(project, others);
             const Answer without = solve::solve(part, {0, 1}, solveStore());
-            EXPECT_TRUE(without.solved) << solve::said(answer.conflict.demands[i]) << "\n"
-                                        << told << inSentences(part, without);
-            const project::Project eased = solve::loosened(project, answer.conflict.loosenings[i]);
+            EXPECT_TRUE(without.solved) << solve::describe(answer.conflict.wishes[i]) << "\n"
+                                        << told << answerText(part, without);
+            const project::Project eased = solve::relaxed(project, answer.conflict.relaxations[i]);
             EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved)
-                << solve::said(answer.conflict.loosenings[i].demand) << "\n"
+                << solve::describe(answer.conflict.relaxations[i].wish) << "\n"
                 << told;
         }
     }
     const Answer answer = solve::solve(all[0], {0}, solveStore());
-    const std::string told = inSentences(all[0], answer);
-    EXPECT_NE(told.find("px in “one”, "), std::string::npos) << told;
-    EXPECT_NE(told.find("px in “few”, "), std::string::npos) << told;
-    EXPECT_NE(told.find("leave out “body type of the same size in every variant”"), std::string::npos)
-        << told;
+    const std::string told = answerText(all[0], answer);
+    EXPECT_NE(told.find("Body, “one”, "), std::string::npos) << told;
+    EXPECT_NE(told.find("Body, “few”, "), std::string::npos) << told;
+    EXPECT_NE(told.find("Remove “body with the same size in every variant”"), std::string::npos) << told;
 }
 
 // Sizes by the card are the same in rows of unlike columns only if they do not change with it.
@@ -258,7 +256,7 @@ TEST(SameInVariants, holds_for_sizes_by_the_card) {
     project.style.text.of("heading").follow = project::Follow::Card;
     project.style.text.of("heading").size = *units::Ramp::between({300, 30}, {1000, 50});
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     EXPECT_EQ(unequalAnywhere(*answer.solved, "heading", 10000, random), "");
     EXPECT_EQ(brokenAnywhere(*answer.solved, 3000, random), "");
 }
@@ -267,8 +265,8 @@ TEST(SameInVariants, says_that_type_by_the_card_stands_in_the_way) {
     const project::Project wished = wishing(samples().at("ferry-words.tenter.json"), {"body.variants=same"});
     const Answer answer = solve::solve(wished, {0}, solveStore());
     ASSERT_FALSE(answer.solved);
-    EXPECT_NE(inSentences(wished, answer).find("Let body type follow the page."), std::string::npos)
-        << inSentences(wished, answer);
+    EXPECT_NE(answerText(wished, answer).find("Let it follow the page width."), std::string::npos)
+        << answerText(wished, answer);
 }
 
 TEST(SameInVariants, holds_at_the_widths_it_is_wished_for) {
@@ -278,7 +276,7 @@ TEST(SameInVariants, holds_at_the_widths_it_is_wished_for) {
                                          R"([{"upTo": 700}, {}])");
     project.variants[0].set.text.of("heading").size = units::Ramp::flat(18);
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     EXPECT_EQ(rampIn(*answer.solved, 0, 1), rampIn(*answer.solved, 1, 1));
     EXPECT_NE(rampIn(*answer.solved, 0, 0).sizeAt(320), rampIn(*answer.solved, 1, 0).sizeAt(320));
 }

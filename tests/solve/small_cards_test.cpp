@@ -2,7 +2,7 @@
 #include <array>
 #include <set>
 
-#include "solve/nearest.h"
+#include "solve/nearness_objective.h"
 #include "solving.h"
 #include "units/number.h"
 
@@ -10,7 +10,7 @@ namespace tenter::test {
 namespace {
 
 using solve::Answer;
-using solve::Kind;
+using solve::WishKind;
 
 /// One band, one column, no spacing: lines have the whole page.
 project::Project smallCard(const std::string& heading, const std::string& body, const std::string& wishes,
@@ -55,7 +55,7 @@ TEST(SmallCard, has_no_larger_sizes_by_more_than_a_step) {
                     {"role": "heading", "withColumn": false, "zoom": 20, "lines": )") +
                                                      std::to_string(lines) + "}], " + noMargins + "}");
             const Answer answer = solve::solve(project, {0}, solveStore());
-            ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+            ASSERT_TRUE(answer.solved) << answerText(project, answer);
             ASSERT_TRUE(keepsWishes(*answer.solved)) << heading << " " << lines;
             const units::Ramp found = rampOf(*answer.solved, "heading");
             // The solver weighs each end by what it was.
@@ -87,22 +87,23 @@ struct Ends {
     [[nodiscard]] double weight(std::size_t end) const { return share * now[end] / ((now[0] + now[1]) / 2); }
 };
 
-/// How far two roles are from what they were, of which the first leads, by the shares of solve/nearest.h.
-/// Written again from the definition: the best common factors are among the sizes' own.
+/// How far two roles are from what they were, of which the first leads, by the shares of
+/// solve/nearness_objective.h. Written again from the definition: the best common factors are among the
+/// sizes' own.
 double farFrom(const std::array<Ends, 2>& roles) {
     const std::array<double, 5> factors{1, roles[0].times(0), roles[0].times(1), roles[1].times(0),
                                         roles[1].times(1)};
     const double whole = roles[0].weight(0) + roles[0].weight(1) + roles[1].weight(0) + roles[1].weight(1);
     double least = 1e9;
     for (const double row : factors) {
-        double sum = solve::mostOfRow * whole * std::abs(row - 1);
+        double sum = solve::variantWeight * whole * std::abs(row - 1);
         for (const std::size_t end : {0U, 1U}) {
             double here = 1e9;
             for (const double place : factors) {
                 double cost = 0;
                 for (const Ends& role : roles)
-                    cost += role.weight(end) *
-                            (std::abs(role.times(end) - place) + solve::mostOfPlace * std::abs(place - row));
+                    cost += role.weight(end) * (std::abs(role.times(end) - place) +
+                                                solve::bandEndWeight * std::abs(place - row));
                 here = std::min(here, cost);
             }
             sum += here;
@@ -110,8 +111,8 @@ double farFrom(const std::array<Ends, 2>& roles) {
         least = std::min(least, sum);
     }
     for (const Ends& role : roles)
-        least += role.share * solve::bent * std::abs(role.times(1) - role.times(0));
-    return least + solve::largestChange * whole *
+        least += role.share * solve::slopeWeight * std::abs(role.times(1) - role.times(0));
+    return least + solve::largestChangeWeight * whole *
                        std::max(std::abs(roles[0].times(0) - 1), std::abs(roles[0].times(1) - 1));
 }
 
@@ -126,11 +127,11 @@ TEST(SmallCard, has_no_nearer_sizes_by_more_than_a_step) {
                                                  std::to_string(lines) + "}], " + noMargins + "}");
         setRamp(project, "heading", 44, 68);
         const Answer answer = solve::solve(project, {0}, solveStore());
-        ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+        ASSERT_TRUE(answer.solved) << answerText(project, answer);
         const units::Ramp found = rampOf(*answer.solved, "heading");
         const auto far = [&](double from, double to) {
-            return farFrom({Ends{solve::leadingShare, {15, 19}, {15, 19}},
-                            Ends{1 - solve::leadingShare, {44, 68}, {from, to}}});
+            return farFrom({Ends{solve::mainRoleShare, {15, 19}, {15, 19}},
+                            Ends{1 - solve::mainRoleShare, {44, 68}, {from, to}}});
         };
         const double step = 0.25;
         const double nearest = far(found.from().size, found.to().size);
@@ -158,7 +159,7 @@ TEST(SmallCard, keeps_sizes_that_keep_its_wishes) {
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_TRUE(answer.solved);
     EXPECT_EQ(*answer.solved, project);
-    EXPECT_TRUE(answer.bindings.empty()) << inSentences(project, answer);
+    EXPECT_TRUE(answer.bindings.empty()) << answerText(project, answer);
 }
 
 TEST(SmallCard, leaves_a_locked_role_as_it_is) {
@@ -167,7 +168,7 @@ TEST(SmallCard, leaves_a_locked_role_as_it_is) {
                   R"({"aim": "largest", "roles": [{"role": "heading", "locked": true, "zoom": 5},
                                                   {"role": "body", "mostSize": 20}]})");
     const Answer answer = solve::solve(project, {0}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     EXPECT_EQ(rampOf(*answer.solved, "heading"), rampOf(project, "heading"));
     EXPECT_EQ(rampOf(*answer.solved, "body").to().size, 20);
 }
@@ -178,7 +179,7 @@ TEST(SmallCard, puts_sizes_onto_the_grid) {
             wishing(smallCard("Observatory under the winter sky", "Out and back.", R"({"roles": []})"),
                     {"heading.lines=1", "grid=" + units::number(step) + "px"});
         const Answer answer = solve::solve(project, {0}, solveStore());
-        ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+        ASSERT_TRUE(answer.solved) << answerText(project, answer);
         for (const char* role : {"heading", "body"})
             for (const units::RampPoint& end :
                  {rampOf(*answer.solved, role).from(), rampOf(*answer.solved, role).to()})
@@ -194,7 +195,7 @@ TEST(SmallCard, finds_lines_of_a_grid_that_are_not_the_nearest) {
     "body": {"family": ["Karla"], "size": [[320, 21], [800, 21]], "margin": {"top": "0", "bottom": "0"}}})"),
                 {"heading.ratio=body*1.16666-", "body.ratio=heading*0.8567-", "grid=1px"});
     const Answer answer = solve::solve(project, {0}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     for (const double width : {320.0, 800.0}) {
         const double heading = rampOf(*answer.solved, "heading").sizeAt(width);
         EXPECT_EQ(std::remainder(heading, 7), 0) << heading;
@@ -226,10 +227,10 @@ TEST(SmallCard, couples_roles_by_their_ratio) {
     };
     const project::Project exactly = wishing(card, {"heading.ratio=body*1.6"});
     const Answer one = solve::solve(exactly, {0}, solveStore());
-    ASSERT_TRUE(one.solved) << inSentences(exactly, one);
+    ASSERT_TRUE(one.solved) << answerText(exactly, one);
     const project::Project least = wishing(card, {"heading.ratio=body*1.6-"});
     const Answer other = solve::solve(least, {0}, solveStore());
-    ASSERT_TRUE(other.solved) << inSentences(least, other);
+    ASSERT_TRUE(other.solved) << answerText(least, other);
     for (const double width : {320.0, 500.0, 800.0}) {
         EXPECT_NEAR(ratioAt(*one.solved, width), 1.6, 0.002);
         EXPECT_GE(ratioAt(*other.solved, width), 1.6 - 1e-9);
@@ -243,7 +244,7 @@ TEST(Solve, keeps_a_smaller_role_smaller) {
     project::Project project = samples().at("ferry-words.tenter.json");
     spoil(project, 1.7, 1.7);
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     const auto leadAt = [](const project::Project& row, double width) {
         const auto size = [&](const char* role) {
             return project::resolve(row, row.variants[0], 0).text.find(role)->size->sizeAt(width);
@@ -258,7 +259,7 @@ TEST(Solve, keeps_a_smaller_role_smaller) {
 TEST(Solve, leaves_type_that_only_happens_to_be_smaller) {
     const project::Project project = samples().at("season.tenter.json");
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     for (const std::size_t band : {1U, 2U, 3U})
         EXPECT_NEAR(project::resolve(*answer.solved, answer.solved->variants[0], band)
                         .text.find("body")
@@ -271,7 +272,7 @@ TEST(SmallCard, grows_no_faster_than_wished) {
     const project::Project project =
         wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})"), {"heading.growth=0.5"});
     const Answer answer = solve::solve(project, {0}, solveStore());
-    ASSERT_TRUE(answer.solved) << inSentences(project, answer);
+    ASSERT_TRUE(answer.solved) << answerText(project, answer);
     const units::Ramp ramp = rampOf(*answer.solved, "heading");
     EXPECT_NEAR(ramp.to().size - ramp.from().size, 0.5 * 4.8, 0.011);
 }
@@ -301,7 +302,7 @@ TEST(SmallCard, looks_away_from_cards_that_are_left_out) {
     EXPECT_EQ(rampOf(*second.solved, "heading"), rampOf(project, "heading"));
 }
 
-TEST(SmallCard, is_told_which_word_decides_and_what_a_shorter_one_gives) {
+TEST(SmallCard, shows_which_word_limits_and_what_a_shorter_one_allows) {
     const project::Project project =
         wishing(smallCard("Saltmarsh observatory", "Out and back.", R"({"roles": []})"),
                 {"heading.lines=1", "heading.zoom=2000%", "aim=largest", "heading.column=free", "slack=0",
@@ -309,22 +310,22 @@ TEST(SmallCard, is_told_which_word_decides_and_what_a_shorter_one_gives) {
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_TRUE(answer.solved);
     const auto binding = std::ranges::find_if(
-        answer.bindings, [](const solve::Binding& one) { return one.demand.kind == Kind::Lines; });
-    ASSERT_NE(binding, answer.bindings.end()) << inSentences(project, answer);
+        answer.bindings, [](const solve::Binding& one) { return one.wish.kind == WishKind::Lines; });
+    ASSERT_NE(binding, answer.bindings.end()) << answerText(project, answer);
     EXPECT_EQ(binding->word, "observatory");
-    EXPECT_EQ(binding->by.card, 0U);
-    EXPECT_EQ(binding->by.part, 0U);
+    EXPECT_EQ(binding->text.card, 0U);
+    EXPECT_EQ(binding->text.part, 0U);
     // Letters differ in width: those taken away here are near the word's mean.
     project::Project shorter = project;
     std::get<project::TextPart>(shorter.cards[0].parts[0]).copy[0].text = "Saltmarsh observat";
     const Answer less = solve::solve(shorter, {0}, solveStore());
-    ASSERT_TRUE(less.solved && binding->withShorter);
+    ASSERT_TRUE(less.solved && binding->sizeWithShorterWord);
     const double size = rampOf(*less.solved, "heading").sizeAt(binding->width);
-    EXPECT_NEAR(size / *binding->withShorter, 1, 0.02);
-    EXPECT_GT(*binding->withShorter, binding->size * 1.1);
-    EXPECT_NE(inSentences(project, answer).find("“observatory” in the heading “Saltmarsh observatory”"),
-              std::string::npos)
-        << inSentences(project, answer);
+    EXPECT_NEAR(size / *binding->sizeWithShorterWord, 1, 0.02);
+    EXPECT_GT(*binding->sizeWithShorterWord, binding->size * 1.1);
+    const std::string text = answerText(project, answer);
+    EXPECT_NE(text.find("word “observatory” (card 1); "), std::string::npos) << text;
+    EXPECT_NE(text.find("\u00A0px if it had three letters fewer"), std::string::npos) << text;
 }
 
 /// Wishes that cannot be kept together, of several kinds.
@@ -347,19 +348,19 @@ TEST(Conflict, is_of_wishes_every_part_of_which_can_be_kept) {
         const project::Project project = wishing(card, wishes);
         const Answer answer = solve::solve(project, {0}, solveStore());
         ASSERT_FALSE(answer.solved) << wishes.front();
-        const std::string told = inSentences(project, answer);
-        ASSERT_GE(answer.conflict.demands.size(), 2U) << told;
-        ASSERT_EQ(answer.conflict.loosenings.size(), answer.conflict.demands.size());
-        EXPECT_FALSE(solve::solve(wishingOnly(card, answer.conflict.demands), {0}, solveStore()).solved)
+        const std::string told = answerText(project, answer);
+        ASSERT_GE(answer.conflict.wishes.size(), 2U) << told;
+        ASSERT_EQ(answer.conflict.relaxations.size(), answer.conflict.wishes.size());
+        EXPECT_FALSE(solve::solve(wishingOnly(card, answer.conflict.wishes), {0}, solveStore()).solved)
             << told;
         // Without any one of them the others can be kept; so can every smaller part.
-        for (std::size_t i = 0; i < answer.conflict.demands.size(); ++i) {
-            std::vector<solve::Demand> others = answer.conflict.demands;
+        for (std::size_t i = 0; i < answer.conflict.wishes.size(); ++i) {
+            std::vector<solve::Wish> others = answer.conflict.wishes;
             others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
             const project::Project part = wishingOnly(card, others);
             const Answer without = solve::solve(part, {0}, solveStore());
-            EXPECT_TRUE(without.solved) << solve::said(answer.conflict.demands[i]) << "\n"
-                                        << told << inSentences(part, without);
+            EXPECT_TRUE(without.solved) << solve::describe(answer.conflict.wishes[i]) << "\n"
+                                        << told << answerText(part, without);
         }
     }
 }
@@ -373,26 +374,26 @@ TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
     for (const auto& wishes : contradictions()) {
         const project::Project project = wishing(card, wishes);
         const Answer answer = solve::solve(project, {0}, solveStore());
-        for (std::size_t i = 0; i < answer.conflict.loosenings.size(); ++i) {
-            const solve::Loosening& loosening = answer.conflict.loosenings[i];
-            if (loosening.demand.kind == Kind::Words) continue;
+        for (std::size_t i = 0; i < answer.conflict.relaxations.size(); ++i) {
+            const solve::Relaxation& relaxation = answer.conflict.relaxations[i];
+            if (relaxation.wish.kind == WishKind::Words) continue;
             // Where more than these conflict, what helps them alone is told, and that it does not end it.
-            const solve::Loosening none{answer.conflict.demands[i], true};
+            const solve::Relaxation none{answer.conflict.wishes[i], true};
             const bool ends =
-                solve::solve(solve::loosened(project, none), {0}, solveStore()).solved.has_value();
-            EXPECT_EQ(loosening.leavesOthers, !ends) << solve::said(loosening.demand);
+                solve::solve(solve::relaxed(project, none), {0}, solveStore()).solved.has_value();
+            EXPECT_EQ(relaxation.othersConflict, !ends) << solve::describe(relaxation.wish);
             if (!ends) continue;
-            const project::Project eased = solve::loosened(project, loosening);
-            EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::said(loosening.demand);
-            if (loosening.out) continue;
+            const project::Project eased = solve::relaxed(project, relaxation);
+            EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::describe(relaxation.wish);
+            if (relaxation.removed) continue;
             ++figures;
             // A fifth of it is not enough.
-            solve::Loosening less = loosening;
-            const double wished = answer.conflict.demands[i].value;
-            less.demand.value = wished + (loosening.demand.value - wished) / 5;
-            if (less.demand.kind == Kind::Lines) less.demand.value = loosening.demand.value - 1;
-            EXPECT_FALSE(solve::solve(solve::loosened(project, less), {0}, solveStore()).solved)
-                << solve::said(less.demand) << " of " << solve::said(loosening.demand);
+            solve::Relaxation less = relaxation;
+            const double wished = answer.conflict.wishes[i].value;
+            less.wish.value = wished + (relaxation.wish.value - wished) / 5;
+            if (less.wish.kind == WishKind::Lines) less.wish.value = relaxation.wish.value - 1;
+            EXPECT_FALSE(solve::solve(solve::relaxed(project, less), {0}, solveStore()).solved)
+                << solve::describe(less.wish) << " of " << solve::describe(relaxation.wish);
         }
     }
     EXPECT_GT(figures, 10);
@@ -406,10 +407,10 @@ TEST(Conflict, is_of_two_wishes_that_were_said_rather_than_of_three) {
                 {"heading.lines=1", "heading.size=30-", "heading.ratio=body*1.15-"});
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_FALSE(answer.solved);
-    std::vector<Kind> kinds;
-    for (const solve::Demand& demand : answer.conflict.demands)
-        kinds.push_back(demand.kind);
-    EXPECT_EQ(kinds, (std::vector{Kind::Lines, Kind::LeastSize})) << inSentences(project, answer);
+    std::vector<WishKind> kinds;
+    for (const solve::Wish& wish : answer.conflict.wishes)
+        kinds.push_back(wish.kind);
+    EXPECT_EQ(kinds, (std::vector{WishKind::Lines, WishKind::LeastSize})) << answerText(project, answer);
 }
 
 // What is offered ends the whole conflict, and leaves type that can be read.
@@ -421,16 +422,16 @@ TEST(Conflict, offers_only_what_helps) {
         const project::Project project = wishing(card, wishes);
         const Answer answer = solve::solve(project, allVariants(project), solveStore());
         ASSERT_FALSE(answer.solved) << wishes.front();
-        const std::vector<solve::Loosening> ways = solve::offered(answer.conflict);
-        ASSERT_FALSE(ways.empty()) << inSentences(project, answer);
-        for (const solve::Loosening& way : ways) {
-            const project::Project eased = solve::loosened(project, way);
+        const std::vector<solve::Relaxation> ways = solve::usefulRelaxations(answer.conflict);
+        ASSERT_FALSE(ways.empty()) << answerText(project, answer);
+        for (const solve::Relaxation& way : ways) {
+            const project::Project eased = solve::relaxed(project, way);
             EXPECT_EQ(solve::solve(eased, allVariants(eased), solveStore()).solved.has_value(),
-                      !way.leavesOthers)
-                << solve::said(way.demand) << "\n"
-                << inSentences(project, answer);
-            EXPECT_TRUE(way.demand.kind != Kind::LeastSize || way.demand.value >= 11)
-                << solve::said(way.demand);
+                      !way.othersConflict)
+                << solve::describe(way.wish) << "\n"
+                << answerText(project, answer);
+            EXPECT_TRUE(way.wish.kind != WishKind::LeastSize || way.wish.value >= 11)
+                << solve::describe(way.wish);
         }
     }
 }
@@ -443,7 +444,7 @@ TEST(Conflict, says_that_it_is_the_room_for_longer_copy) {
         wishing(card, {"heading.lines=1", "heading.size=19-", "heading.column=free", "reserve=35%"});
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_FALSE(answer.solved);
-    EXPECT_TRUE(answer.conflict.byReserve) << inSentences(project, answer);
+    EXPECT_TRUE(answer.conflict.reserveOnly) << answerText(project, answer);
     const project::Project none = wishing(project, {"reserve=0%"});
     EXPECT_TRUE(solve::solve(none, {0}, solveStore()).solved);
 }
@@ -453,17 +454,25 @@ TEST(Conflict, says_where_it_is_and_by_which_word) {
         wishing(smallCard("Saltmarsh observatory", "Out and back.", R"({"roles": []})"),
                 {"heading.lines=1", "heading.size=40-"});
     const Answer answer = solve::solve(project, {0}, solveStore());
-    const std::string told = inSentences(project, answer);
-    EXPECT_NE(told.find("No sizes keep these wishes together: “the heading on one line” and “the heading no "
-                        "smaller than 40\u00A0px”."),
-              std::string::npos)
-        << told;
-    EXPECT_NE(
-        told.find(
-            "At 320\u00A0px, “observatory” in the heading “Saltmarsh observatory” allows no more than "),
-        std::string::npos)
-        << told;
-    EXPECT_NE(told.find("ask for the heading in at most 2 lines"), std::string::npos) << told;
+    const solve::AnswerTable table = solve::answerTable(project, answer, solveStore());
+    ASSERT_TRUE(table.conflict);
+    EXPECT_EQ(table.conflict->wishes,
+              (std::vector<std::string>{"heading on one line", "heading at least 40\u00A0px"}));
+    EXPECT_EQ(
+        solve::summary(*table.conflict),
+        "No sizes satisfy these wishes together: “heading on one line” and “heading at least 40\u00A0px”.");
+    ASSERT_FALSE(table.conflict->places.empty());
+    const solve::Limit& place = table.conflict->places.front();
+    EXPECT_EQ(place.width, 320);
+    EXPECT_EQ(place.fullText.find("Heading, 1 column: one line; limit "), 0U) << place.fullText;
+    EXPECT_NE(place.fullText.find("\u00A0px at 320\u00A0px, word “observatory” (card 1)"), std::string::npos)
+        << place.fullText;
+    EXPECT_TRUE(std::ranges::any_of(table.conflict->resolutions, [](const solve::Resolution& one) {
+        return one.text == "Change to “heading in at most 2 lines”" && one.isApplicable;
+    })) << answerText(project, answer);
+    const std::string text = answerText(project, answer);
+    for (const char* part : {"  “heading on one line”\n", "Change to “heading in at most 2 lines”\n"})
+        EXPECT_NE(text.find(part), std::string::npos) << text;
 }
 
 TEST(Solve, gives_each_band_its_own_ramp_only_where_wishes_need_it) {
@@ -478,10 +487,10 @@ TEST(Solve, gives_each_band_its_own_ramp_only_where_wishes_need_it) {
     const project::Project tight = wishing(project, {"heading.lines=1@-700", "heading.lines=3@700-",
                                                      "heading.size=20-@-700", "heading.column=free"});
     const Answer split = solve::solve(tight, {0}, solveStore());
-    ASSERT_TRUE(split.solved) << inSentences(tight, split);
+    ASSERT_TRUE(split.solved) << answerText(tight, split);
     const project::Project loose = wishing(project, {"heading.lines=3"});
     const Answer common = solve::solve(loose, {0}, solveStore());
-    ASSERT_TRUE(common.solved) << inSentences(loose, common);
+    ASSERT_TRUE(common.solved) << answerText(loose, common);
     EXPECT_FALSE(common.solved->variants[0].bands[0].set.text.find("heading"));
     std::mt19937 random(3);
     EXPECT_EQ(brokenAnywhere(*split.solved, 3000, random), "");
@@ -492,30 +501,30 @@ TEST(Solve, leaves_a_style_that_other_variants_use_to_them) {
     project::Project project = samples().at("ferry-words.tenter.json");
     spoil(project, 1.6, 1.6);
     const Answer one = solve::solve(project, {0}, solveStore());
-    ASSERT_TRUE(one.solved) << inSentences(project, one);
+    ASSERT_TRUE(one.solved) << answerText(project, one);
     EXPECT_EQ(one.solved->style, project.style);
     EXPECT_EQ(one.solved->variants[1], project.variants[1]);
     EXPECT_NE(one.solved->variants[0], project.variants[0]);
 }
 
-// Every loosening that is offered does what it says: with it the wishes can be kept.
+// Every relaxation that is offered does what it says: with it the wishes can be kept.
 TEST(SmallCard, can_be_solved_with_any_loosening_that_is_offered) {
     const project::Project project = smallCard("Low tide", "Walk to the bank", R"({"roles": [
         {"role": "heading", "ratioTo": "body", "ratio": 3, "mostSize": 30},
         {"role": "body", "leastSize": 15}]})");
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_FALSE(answer.solved);
-    std::set<Kind> kinds;
-    for (const solve::Loosening& loosening : answer.conflict.loosenings) {
-        kinds.insert(loosening.demand.kind);
-        const project::Project eased = solve::loosened(project, loosening);
-        EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::said(loosening.demand);
+    std::set<WishKind> kinds;
+    for (const solve::Relaxation& relaxation : answer.conflict.relaxations) {
+        kinds.insert(relaxation.wish.kind);
+        const project::Project eased = solve::relaxed(project, relaxation);
+        EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::describe(relaxation.wish);
     }
-    EXPECT_TRUE(kinds.contains(Kind::Ratio));
+    EXPECT_TRUE(kinds.contains(WishKind::Ratio));
     EXPECT_GE(kinds.size(), 2U);
 }
 
-TEST(SmallCard, is_told_where_a_measure_stands_in_the_way) {
+TEST(SmallCard, shows_where_a_measure_limits_the_size) {
     const project::Project project = smallCard(
         "Low tide",
         "Two slow miles across the flats while the sea is out, looking under weed and into pools, and "
@@ -523,12 +532,13 @@ TEST(SmallCard, is_told_where_a_measure_stands_in_the_way) {
         R"({"roles": [{"role": "body", "leastMeasure": 60, "leastSize": 20}]})");
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_FALSE(answer.solved);
-    const auto all = solve::told(project, answer);
-    const auto place = std::ranges::find_if(all, [](const solve::Told& one) { return !one.places.empty(); });
-    ASSERT_NE(place, all.end()) << inSentences(project, answer);
-    EXPECT_EQ(place->places[0].at.demand.kind, Kind::LeastMeasure);
-    EXPECT_EQ(place->places[0].width, 320);
-    EXPECT_NE(place->says.find("allows no more than"), std::string::npos) << place->says;
+    const solve::AnswerTable table = solve::answerTable(project, answer, solveStore());
+    ASSERT_TRUE(table.conflict && !table.conflict->places.empty()) << answerText(project, answer);
+    const solve::Limit& place = table.conflict->places.front();
+    EXPECT_EQ(place.binding.wish.kind, WishKind::LeastMeasure);
+    EXPECT_EQ(place.width, 320);
+    EXPECT_NE(place.text.find("at least 60 characters per line; limit "), std::string::npos) << place.text;
+    EXPECT_NE(place.text.find("text “Two slow miles"), std::string::npos) << place.text;
 }
 
 }  // namespace

@@ -19,7 +19,7 @@ TEST(Solve, breaks_no_wish_at_any_width_of_any_sample) {
             spoil(project, first, last);
             const Answer answer = solveEasing(project);
             ASSERT_TRUE(answer.solved) << name << " " << first << " " << last << "\n"
-                                       << inSentences(project, answer);
+                                       << answerText(project, answer);
             EXPECT_EQ(brokenAnywhere(*answer.solved, 2000, random), "")
                 << name << " " << first << " " << last;
         }
@@ -40,7 +40,7 @@ TEST(Solve, leaves_no_finding_from_fitted_wishes_in_spoilt_samples) {
             project::Project project = sample;
             spoil(project, first, last);
             const Answer answer = solveEasing(project);
-            ASSERT_TRUE(answer.solved) << name << "\n" << inSentences(project, answer);
+            ASSERT_TRUE(answer.solved) << name << "\n" << answerText(project, answer);
             for (const std::size_t variant : allVariants(project))
                 for (const checks::Finding& finding : checks::check(*answer.solved, variant, solveStore()))
                     EXPECT_FALSE(isFitted(finding.check))

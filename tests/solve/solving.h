@@ -13,6 +13,7 @@
 #include "project/cascade.h"
 #include "project/file.h"
 #include "project/json_text.h"
+#include "solve/answer_table.h"
 #include "solve/notation.h"
 #include "solve/solve.h"
 
@@ -52,28 +53,26 @@ inline project::Project wishing(project::Project project, const std::vector<std:
     return project;
 }
 
-inline std::string inSentences(const project::Project& project, const solve::Answer& answer) {
-    std::string text;
-    for (const std::string& sentence : solve::sentences(project, answer))
-        text += sentence + "\n";
-    return text;
+/// The answer as the command line prints it.
+inline std::string answerText(const project::Project& project, const solve::Answer& answer) {
+    return solve::toText(project, solve::answerTable(project, answer, solveStore()));
 }
 
-/// `card` with no wishes but `demands`, the usual ones taken back.
-inline project::Project wishingOnly(project::Project card, const std::vector<solve::Demand>& demands) {
-    project::Wishes wishes;
+/// `card` with no wishes but `wishes`; the default ones are removed.
+inline project::Project wishingOnly(project::Project card, const std::vector<solve::Wish>& wishes) {
+    project::Wishes only;
     for (const char* role : {"heading", "body"})
-        for (const solve::Kind kind :
-             {solve::Kind::Lines, solve::Kind::LeastMeasure, solve::Kind::MostMeasure, solve::Kind::LeastSize,
-              solve::Kind::WithColumn, solve::Kind::Zoom}) {
-            solve::Demand usual;
-            usual.kind = kind;
-            usual.role = role;
-            wishes.roles.push_back(solve::asWish(usual, true));
+        for (const solve::WishKind kind :
+             {solve::WishKind::Lines, solve::WishKind::LeastMeasure, solve::WishKind::MostMeasure,
+              solve::WishKind::LeastSize, solve::WishKind::WithColumn, solve::WishKind::Zoom}) {
+            solve::Wish byDefault;
+            byDefault.kind = kind;
+            byDefault.role = role;
+            only.roles.push_back(solve::toRoleWishes(byDefault, true));
         }
-    for (const solve::Demand& demand : demands)
-        wishes.roles.push_back(solve::asWish(demand));
-    card.wishes = project::laidOn(project::Wishes(), wishes);
+    for (const solve::Wish& wish : wishes)
+        only.roles.push_back(solve::toRoleWishes(wish));
+    card.wishes = project::overlaid(project::Wishes(), only);
     return card;
 }
 
@@ -82,16 +81,16 @@ class Judge {
 public:
     Judge(const project::Project& project, std::size_t variant, const text::BreakProfile& profile)
         : project_(project), row_(project, variant, solveStore(), profile) {
-        const project::Wishes wishes = project::wishesOf(project);
+        const project::Wishes wishes = project::effectiveWishes(project);
         for (std::size_t card = 0; card < project.cards.size(); ++card)
             without_.push_back(std::ranges::count(wishes.without, static_cast<int>(card)) > 0);
         using project::RoleWishes;
         for (const std::string& role : row_.roles())
-            roles_.push_back({project::held(wishes, role, &RoleWishes::lines),
-                              project::held(wishes, role, &RoleWishes::leastSize),
-                              project::held(wishes, role, &RoleWishes::mostSize),
-                              project::held(wishes, role, &RoleWishes::leastMeasure),
-                              project::held(wishes, role, &RoleWishes::mostMeasure)});
+            roles_.push_back({project::wishRanges(wishes, role, &RoleWishes::lines),
+                              project::wishRanges(wishes, role, &RoleWishes::leastSize),
+                              project::wishRanges(wishes, role, &RoleWishes::mostSize),
+                              project::wishRanges(wishes, role, &RoleWishes::leastMeasure),
+                              project::wishRanges(wishes, role, &RoleWishes::mostMeasure)});
     }
 
     /// What of the wishes the row breaks at `width`, in words; empty if nothing. Sizes within 0.01 px, by
@@ -103,7 +102,7 @@ public:
                 const layout::LaidPart& part = laid_.parts[laid_.cards[card].firstPart + i];
                 const char* const what = part.picture || part.lineCount == 0 ? nullptr : brokenBy(part, card);
                 if (what != nullptr)
-                    return std::string(what) + " of " + row_.roles()[part.style] + " in card " +
+                    return std::string(what) + " of " + row_.roles()[part.role] + " in card " +
                            std::to_string(card) + " at " + std::to_string(width) + " " +
                            std::string(row_.profile().name());
             }
@@ -112,19 +111,19 @@ public:
 
 private:
     struct Asked {
-        std::vector<project::Held<int>> lines;
-        std::vector<project::Held<double>> leastSize, mostSize, leastMeasure, mostMeasure;
+        std::vector<project::WishRange<int>> lines;
+        std::vector<project::WishRange<double>> leastSize, mostSize, leastMeasure, mostMeasure;
     };
 
     template <class T>
-    std::optional<double> here(const std::vector<project::Held<T>>& held) const {
+    std::optional<double> here(const std::vector<project::WishRange<T>>& held) const {
         for (const auto& one : held)
             if (one.from < laid_.width && laid_.width <= one.to) return static_cast<double>(one.value);
         return std::nullopt;
     }
 
     const char* brokenBy(const layout::LaidPart& part, std::size_t card) const {
-        const Asked& asked = roles_[part.style];
+        const Asked& asked = roles_[part.role];
         if (const auto most = here(asked.lines); most && part.lineCount > *most) {
             const auto& copy = std::get<project::TextPart>(project_.cards[card].parts[part.index]).copy;
             if (part.lineCount > 1 + std::ranges::count(copy, project::Run::Kind::Break, &project::Run::kind))
@@ -203,19 +202,19 @@ inline void spoil(project::Project& project, double first, double last) {
 inline solve::Answer solveEasing(project::Project& project) {
     for (int times = 0;; ++times) {
         solve::Answer answer = solve::solve(project, allVariants(project), solveStore());
-        const auto& ways = answer.conflict.loosenings;
+        const auto& ways = answer.conflict.relaxations;
         if (answer.solved || times == 12) return answer;
         if (ways.empty()) {
             // Sizes can be had, but not on the grid.
             project::Wishes fine;
             fine.grid = units::Length();
-            project.wishes = project::laidOn(project.wishes.value_or(project::Wishes()), fine);
+            project.wishes = project::overlaid(project.wishes.value_or(project::Wishes()), fine);
             continue;
         }
-        const auto way = std::ranges::find_if(ways, [](const solve::Loosening& one) {
-            return !one.out && one.demand.kind != solve::Kind::LeastSize;
+        const auto way = std::ranges::find_if(ways, [](const solve::Relaxation& one) {
+            return !one.removed && one.wish.kind != solve::WishKind::LeastSize;
         });
-        project = solve::loosened(project, way == ways.end() ? ways.front() : *way);
+        project = solve::relaxed(project, way == ways.end() ? ways.front() : *way);
     }
 }
 

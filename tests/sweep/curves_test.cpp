@@ -1,4 +1,4 @@
-// Curves against layouts at random widths; layouts are compared with browsers under tests/engines.
+// Curves compared with layouts at random widths. tests/engines compares layouts with browsers.
 #include "sweep/curves.h"
 
 #include <algorithm>
@@ -12,7 +12,7 @@ namespace {
 
 using test::Swept;
 
-/// No straight line is told apart nearer to a jump than this, CSS px.
+/// Widths closer to a jump than this are not compared, CSS px.
 bool isNearJump(const Curve& curve, double width) {
     return std::any_of(curve.begin(), curve.end(),
                        [&](const Vertex& vertex) { return std::abs(vertex.width - width) < 1e-5; });
@@ -59,13 +59,13 @@ void expectStraightCurves(const Swept& swept) {
     }
 }
 
-TEST(Curves, AreWhatLayoutsSayWhereTheyAreStraight) {
+TEST(Curves, AgreeWithLayoutsBetweenEvents) {
     test::forEachSample(expectStraightCurves);
     test::forEachRandomProject(expectStraightCurves);
 }
 
-/// What grids may add up to in a part's height, CSS px: each line stands on 1/60 or 1/64 px and is counted
-/// from a size on it, and so do margins and paddings; ascents of faces unlike one another are in whole px.
+/// The largest sum of rounding in a part's height, CSS px: each line, margin and padding is rounded to 1/60
+/// or 1/64 px, and ascents of different faces to whole px.
 double gridOf(const layout::LaidPart& part) {
     if (part.picture) return 2.0 / 60;
     const double number = part.fontSize > 0 ? part.lineHeight / part.fontSize : 0;
@@ -77,7 +77,7 @@ double spareOf(const Swept& swept, const layout::Layout& laid, const layout::Lai
     for (std::uint32_t i = 0; i < card.partCount; ++i) {
         const layout::LaidPart& part = laid.parts[card.firstPart + i];
         if (part.picture) continue;
-        if (swept.row.band(laid.band).roles[part.style].margin.top.isAuto()) return part.spare;
+        if (swept.row.band(laid.band).roles[part.role].margin.top.isAuto()) return part.autoMargin;
     }
     return 0;
 }
@@ -88,7 +88,7 @@ void expectHeights(const Swept& swept) {
     for (int i = 0; i < 300; ++i) {
         const double width = test::somewhere(all.least, all.most, random);
         const layout::Layout laid = layout::layOut(swept.row, width);
-        // A card is as tall as the tallest beside it, so the grids of any may count.
+        // A card is as tall as its tallest neighbour, so the rounding of any of them may count.
         double within = 0;
         for (const layout::LaidCard& card : laid.cards) {
             double own = 4.0 / 60;
@@ -118,13 +118,12 @@ void expectHeights(const Swept& swept) {
     }
 }
 
-TEST(Curves, TellHeightsWithinTheGrid) {
+TEST(Curves, GiveHeightsWithinTheGrid) {
     test::forEachSample(expectHeights);
 }
 
-// In levelled cards each level is as tall as the tallest part on it, and which that is changes with the
-// width.
-TEST(Curves, TellHeightsOfLevelledCards) {
+// In aligned cards each level is as tall as its tallest part, and that part changes with the width.
+TEST(Curves, GiveHeightsOfAlignedCards) {
     auto project = test::projectOf(
         test::styleOf(R"({"level": "subgrid", "columnGap": "20px", "rowGap": "30px"})", test::plainCard),
         R"([{"upTo": 700, "set": {"row": {"columns": 2}}}, {"set": {"row": {"columns": 3}}}])",
@@ -135,8 +134,8 @@ TEST(Curves, TellHeightsOfLevelledCards) {
     test::forEachRow("levelled", project, expectHeights);
 }
 
-// Between two events one card may overtake another: the tallest is then no straight line.
-TEST(Curves, TurnWhereAnotherCardBecomesTheTallest) {
+// Between two events one card may become taller than another: then the tallest is not a straight line.
+TEST(Curves, HaveAVertexWhereAnotherCardBecomesTheTallest) {
     auto project =
         test::projectOf(test::styleOf(R"({"columns": 2, "columnGap": "0"})", test::plainCard), "[{}]",
                         R"([{"parts": [{"picture": "a.png", "size": [300, 200], "alt": ""}]},
@@ -144,7 +143,7 @@ TEST(Curves, TurnWhereAnotherCardBecomesTheTallest) {
     project.style.picture.ratio = project::Ratio{3, 1};
     project.style.text.of("body").lineHeight = units::LineHeight::of(units::Length::px(100));
     const Curve height = sweep(test::prepareRow(project), 320, 1920).curves.cards[1].height;
-    // The picture is W / 6 tall: as tall as the line at 600.
+    // The picture is W / 6 tall, as tall as the line at 600 px.
     const auto turn = std::find_if(height.begin(), height.end(),
                                    [](const Vertex& v) { return std::abs(v.width - 600) < 0.2; });
     ASSERT_NE(turn, height.end());
@@ -153,7 +152,7 @@ TEST(Curves, TurnWhereAnotherCardBecomesTheTallest) {
     EXPECT_NEAR(valueAt(height, 1200), 200, 1.0 / 32);
 }
 
-TEST(Curves, AreReadFromTheLowerSideOfAJump) {
+TEST(Curves, HaveTheLowerValueAtAJump) {
     const Curve curve{{100, 1}, {200, 2}, {200, 5}, {300, 5}};
     EXPECT_EQ(valueAt(curve, 150), 1.5);
     EXPECT_EQ(valueAt(curve, 200), 2);
@@ -163,8 +162,8 @@ TEST(Curves, AreReadFromTheLowerSideOfAJump) {
     EXPECT_EQ(valueAt({}, 400), 0);
 }
 
-// A row of no cards and a card of no parts are rows too.
-TEST(Curves, StandEmptyCards) {
+// A row without cards, and a card without parts.
+TEST(Curves, AcceptEmptyCards) {
     const auto none = test::projectOf(test::styleOf("{}", test::plainCard), "[{}]", "[]");
     const Sweep nothing = sweep(test::prepareRow(none), 320, 1920);
     EXPECT_TRUE(nothing.wraps.empty());

@@ -1,5 +1,5 @@
-// Where profiles break otherwise. The rule that makes the difference is UAX #14's and an engine's; where it
-// begins and ends to make one follows from how wide the text is.
+// Differences between break profiles. The rules come from UAX #14 and from an engine; the widths follow from
+// the width of the text.
 #include "sweep/differences.h"
 
 #include <cmath>
@@ -19,7 +19,7 @@ layout::PreparedRow prepared(const project::Project& project, const text::BreakP
     return {project, 0, store(), profile};
 }
 
-/// One card of one paragraph that is as wide as the page.
+/// One card with one paragraph, as wide as the viewport.
 project::Project paragraph(const std::string& copy) {
     return test::projectOf(test::styleOf(R"({"columns": 1, "width": "100%"})", test::plainCard), "[{}]",
                            R"([{"parts": [{"role": "body", "copy": ")" + copy + R"("}]}])");
@@ -38,16 +38,16 @@ project::Project sampleProject(const std::string& name) {
     return project.value_or(project::Project());
 }
 
-// UAX #14 LB25 forbids a break between a hyphen and a digit, and Firefox holds to it (DEVELOPERS.md,
+// UAX #14 LB25 forbids a break between a hyphen and a digit, and Firefox follows it (DEVELOPERS.md,
 // measured); Chromium's table of ASCII pairs breaks there after a letter.
-TEST(Differences, StandWhereOnlyOneProfileBreaks) {
+TEST(Differences, AreWhereOnlyOneProfileBreaks) {
     const project::Project project = paragraph("Low tide-7 water");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
-    const auto stretches = lineDifferences({&blink, &gecko}, 20, 400);
+    const auto differences = lineDifferences({&blink, &gecko}, 20, 400);
     // Chromium sets "Low tide-", "7 water"; Firefox "Low", "tide-7", "water".
-    ASSERT_FALSE(stretches.empty());
-    const Stretch& widest = stretches.back();
+    ASSERT_FALSE(differences.empty());
+    const LineDifference& widest = differences.back();
     EXPECT_EQ(widest.lines, (std::vector<std::uint32_t>{2, 3}));
     EXPECT_EQ(widest.card, 0U);
     EXPECT_EQ(widest.part, 0U);
@@ -55,25 +55,25 @@ TEST(Differences, StandWhereOnlyOneProfileBreaks) {
     EXPECT_EQ(widest.last, std::floor(std::min(wide("Low tide-7"), wide("tide-7 water"))));
 }
 
-TEST(Differences, AreNoneBetweenARowAndItself) {
+TEST(Differences, AreEmptyBetweenARowAndItself) {
     const auto blink = prepared(paragraph("Low tide-7 water"), text::blink());
     EXPECT_TRUE(lineDifferences({&blink, &blink}, 20, 400).empty());
     EXPECT_TRUE(lineDifferences({&blink}, 20, 400).empty());
 }
 
-TEST(Differences, AreNoneWhereBothBreakAtSpacesAlone) {
+TEST(Differences, AreEmptyWhereBothBreakOnlyAtSpaces) {
     const project::Project project = paragraph("Low water comes an hour later");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
     EXPECT_TRUE(lineDifferences({&blink, &gecko}, 120, 400).empty());
 }
 
-// Every width of every stretch, and none beside them, laid out one by one.
-TEST(Differences, CoverWhatEachWidthShows) {
+// Every whole width is laid out one by one.
+TEST(Differences, AgreeWithEachWidth) {
     const project::Project project = sampleProject("shore-walks");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
-    const auto stretches = lineDifferences({&blink, &gecko}, project.leastWidth, project.mostWidth);
+    const auto differences = lineDifferences({&blink, &gecko}, project.leastWidth, project.mostWidth);
     std::size_t differing = 0;
     std::size_t covered = 0;
     for (const double width : wholeWidths(project.leastWidth, project.mostWidth)) {
@@ -81,11 +81,11 @@ TEST(Differences, CoverWhatEachWidthShows) {
         const layout::Layout b = layout::layOut(gecko, width);
         for (std::size_t i = 0; i < a.parts.size(); ++i)
             if (a.parts[i].lineCount != b.parts[i].lineCount) ++differing;
-        for (const Stretch& stretch : stretches) {
-            if (width < stretch.first || width > stretch.last) continue;
+        for (const LineDifference& difference : differences) {
+            if (width < difference.first || width > difference.last) continue;
             ++covered;
-            const std::size_t part = a.cards[stretch.card].firstPart + stretch.part;
-            EXPECT_EQ(stretch.lines,
+            const std::size_t part = a.cards[difference.card].firstPart + difference.part;
+            EXPECT_EQ(difference.lines,
                       (std::vector<std::uint32_t>{a.parts[part].lineCount, b.parts[part].lineCount}));
         }
     }
@@ -93,7 +93,7 @@ TEST(Differences, CoverWhatEachWidthShows) {
     EXPECT_EQ(covered, differing);
 }
 
-TEST(Differences, AreLeftOffWhenAsked) {
+TEST(Differences, StopWhenAsked) {
     const project::Project project = paragraph("Low tide-7 water");
     const auto blink = prepared(project, text::blink());
     const auto gecko = prepared(project, text::gecko());
@@ -102,14 +102,14 @@ TEST(Differences, AreLeftOffWhenAsked) {
     EXPECT_EQ(asked, 100);
 }
 
-TEST(Spans, JoinWhatOverlapsOrNeighbours) {
-    const auto at = [](double first, double last) { return Stretch{first, last, 0, 0, {1, 2}}; };
-    EXPECT_EQ(spansOf({at(320, 330), at(325, 340), at(341, 350), at(352, 360)}),
-              (std::vector<Span>{{320, 350}, {352, 360}}));
-    EXPECT_TRUE(spansOf({}).empty());
+TEST(WidthRanges, JoinOverlapsAndNeighbours) {
+    const auto at = [](double first, double last) { return LineDifference{first, last, 0, 0, {1, 2}}; };
+    EXPECT_EQ(widthRangesOf({at(320, 330), at(325, 340), at(341, 350), at(352, 360)}),
+              (std::vector<WidthRange>{{320, 350}, {352, 360}}));
+    EXPECT_TRUE(widthRangesOf({}).empty());
 }
 
-TEST(WholeWidths, HoldBothEndsEvenBetweenWholeOnes) {
+TEST(WholeWidths, IncludeBothEndsEvenIfFractional) {
     EXPECT_EQ(wholeWidths(319.5, 322.25), (std::vector<double>{319.5, 320, 321, 322, 322.25}));
     EXPECT_EQ(wholeWidths(320, 320), (std::vector<double>{320}));
     EXPECT_TRUE(wholeWidths(321, 320).empty());

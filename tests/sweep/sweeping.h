@@ -1,4 +1,4 @@
-// Rows for tests of the sweep: the samples, random ones, and what a layout says of a part.
+// Rows for tests of the sweep: the samples and random projects.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -20,7 +20,7 @@ inline text::ParagraphStore& sweepStore() {
     return store;
 }
 
-/// A row and where it is from, for messages.
+/// A row and its origin, for messages.
 struct Swept {
     std::string name;
     const project::Project& project;
@@ -50,7 +50,7 @@ inline void forEachSample(const std::function<void(const Swept&)>& what) {
     }
 }
 
-/// Sixty random projects: any setting may be set, to anything that is allowed.
+/// Calls `what` for sixty random projects, with any setting set to any allowed value.
 inline void forEachRandomProject(const std::function<void(const Swept&)>& what) {
     project::RandomProject random(20261125);
     for (int i = 0; i < 60; ++i) {
@@ -65,7 +65,7 @@ inline double somewhere(double least, double most, std::mt19937& random) {
     return std::uniform_real_distribution<double>(least, most)(random);
 }
 
-/// Each part's number of lines at `width`, by card, then part; pictures have 0.
+/// The line count of each part at `width` (CSS px), by card, then part; 0 for pictures.
 inline std::vector<std::uint32_t> countsAt(const layout::PreparedRow& row, double width) {
     std::vector<std::uint32_t> counts;
     for (const layout::LaidPart& part : layout::layOut(row, width).parts)
@@ -73,7 +73,7 @@ inline std::vector<std::uint32_t> countsAt(const layout::PreparedRow& row, doubl
     return counts;
 }
 
-/// Where part `part` of card `card` is among all.
+/// The index of part `part` of card `card` among all parts.
 inline std::size_t indexOf(const layout::Layout& laid, std::size_t card, std::size_t part) {
     return laid.cards[card].firstPart + part;
 }

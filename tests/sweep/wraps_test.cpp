@@ -1,4 +1,4 @@
-// What every check here is judged by is `layOut`, which the tests under tests/engines compare with browsers.
+// The reference is `layOut`, which tests/engines compares with browsers.
 #include "sweep/wraps.h"
 
 #include <hb.h>
@@ -20,7 +20,7 @@ std::vector<std::vector<WrapPoint>> byPart(const std::vector<WrapPoint>& wraps, 
     return all;
 }
 
-/// The count that wrap points leave at `width`: the last one's before it, or else the next one's.
+/// The line count at `width` by the wrap points: that of the last one before it, or else of the next one.
 std::uint32_t countBy(const std::vector<WrapPoint>& wraps, double width, std::uint32_t ifNone) {
     if (wraps.empty()) return ifNone;
     std::uint32_t count = wraps.front().below;
@@ -29,7 +29,7 @@ std::uint32_t countBy(const std::vector<WrapPoint>& wraps, double width, std::ui
     return count;
 }
 
-/// No decision is told apart nearer to its width than this, CSS px: doubles are rounded.
+/// Widths closer to a wrap point than this are not compared, because doubles are rounded. CSS px.
 bool isNear(const std::vector<WrapPoint>& wraps, double width) {
     return std::any_of(wraps.begin(), wraps.end(),
                        [&](const WrapPoint& wrap) { return std::abs(wrap.width - width) < 1e-6; });
@@ -55,7 +55,7 @@ void expectCountsBetween(const Swept& swept) {
         expectCountsAt(swept, wraps, alone, test::somewhere(least, most, random));
 }
 
-/// On both sides of each wrap point, a thousandth of a px away or half as far as the next one of the part.
+/// Compares on both sides of each wrap point, at 0.001 px or half the distance to the next one of the part.
 void expectCountsBeside(const Swept& swept) {
     const double least = swept.project.leastWidth;
     const double most = swept.project.mostWidth;
@@ -81,7 +81,7 @@ void expectCountsBeside(const Swept& swept) {
     }
 }
 
-TEST(WrapPoints, LeaveCountsAloneBetweenThem) {
+TEST(WrapPoints, HaveConstantCountsBetweenThem) {
     test::forEachSample(expectCountsBetween);
     test::forEachRandomProject(expectCountsBetween);
 }
@@ -91,7 +91,7 @@ TEST(WrapPoints, HaveTheirCountsOnBothSides) {
     test::forEachRandomProject(expectCountsBeside);
 }
 
-// Parts of the range at every 1/64 px.
+// Some ranges at every 1/64 px.
 TEST(WrapPoints, AgreeWithADenseScan) {
     test::forEachSample([](const Swept& swept) {
         const double least = swept.project.leastWidth;
@@ -104,7 +104,7 @@ TEST(WrapPoints, AgreeWithADenseScan) {
     });
 }
 
-TEST(WrapPoints, ComeByWidthThenCardThenPart) {
+TEST(WrapPoints, AreSortedByWidthThenCardThenPart) {
     test::forEachSample([](const Swept& swept) {
         const auto wraps = wrapPoints(swept.row, swept.project.leastWidth, swept.project.mostWidth);
         EXPECT_FALSE(wraps.empty()) << swept.name;
@@ -118,7 +118,7 @@ TEST(WrapPoints, ComeByWidthThenCardThenPart) {
     });
 }
 
-/// One paragraph as wide as the page, `size` px by `ramp` (JSON).
+/// One paragraph as wide as the viewport, with the font size `ramp` (JSON).
 project::Project paragraph(const std::string& copy, const std::string& ramp) {
     auto project = test::projectOf(test::styleOf(R"({"columns": 1, "width": "100%"})", test::plainCard),
                                    "[{}]", R"([{"parts": [{"role": "body", "copy": ")" + copy + R"("}]}])");
@@ -127,7 +127,7 @@ project::Project paragraph(const std::string& copy, const std::string& ramp) {
     return project;
 }
 
-/// Sum of the advances HarfBuzz gives a face's text, in ems, straight from the font file.
+/// The sum of the advances that HarfBuzz gives for a text, in em, from the font file.
 double advanceOf(const std::string& text, const std::string& family) {
     text::Fonts fonts;
     const text::FacePtr face = fonts.find({family}, 400, false).front();
@@ -151,13 +151,13 @@ double advanceOf(const std::string& text, const std::string& family) {
     return sum;
 }
 
-// By hand: from 16 px at 400 to 24 px at 800 the size is 0.5rem + 2vw = 8 + 0.02 W, drawn smaller by d, what
-// engines cut off on average. Text of e ems fills the page where
-// W = e (8 − d + 0.02 W), so at W = (8 − d) e / (1 − 0.02 e).
-TEST(WrapPoints, StandWhereTheSumOfAdvancesSays) {
+// Computed by hand: from 16 px at 400 to 24 px at 800 the size is 0.5rem + 2vw = 8 + 0.02 W, minus the
+// average rounding d of engines. Text of e em fills the viewport where W = e (8 − d + 0.02 W), so at W = (8 −
+// d) e / (1 − 0.02 e).
+TEST(WrapPoints, AreWhereTheSumOfAdvancesFits) {
     const std::string copy = "The ferry leaves the quay an hour before low water on most days";
     const double ems = advanceOf(copy, "Vollkorn");
-    const double expected = (8 - text::fluidLag) * ems / (1 - 0.02 * ems);
+    const double expected = (8 - text::fluidTruncation) * ems / (1 - 0.02 * ems);
     ASSERT_GT(expected, 400);
     ASSERT_LT(expected, 800);
     auto project = paragraph(copy, "[[400, 16], [800, 24]]");
@@ -170,8 +170,8 @@ TEST(WrapPoints, StandWhereTheSumOfAdvancesSays) {
     EXPECT_EQ(last.above, 1U);
 }
 
-// Type that grows four times while its column doubles: counts rise as the page widens, and fall again where
-// the ramp has ended.
+// Text that grows four times while its column doubles: counts rise with the width, and fall again past the
+// end of the ramp.
 TEST(WrapPoints, FollowTypeThatGrowsFasterThanItsColumn) {
     const auto project =
         paragraph("Low water comes fifty minutes later every day of the week", "[[500, 10], [1000, 40]]");
@@ -187,8 +187,8 @@ TEST(WrapPoints, FollowTypeThatGrowsFasterThanItsColumn) {
     EXPECT_GT(falls, 0);
 }
 
-// Media Queries 4 § 4.1: a breakpoint's own width is in the band below it.
-TEST(WrapPoints, StandAtABreakpointWithTheCountsOfBothBands) {
+// Media Queries 4 § 4.1: a breakpoint belongs to the band below it.
+TEST(WrapPoints, HaveTheCountsOfBothBandsAtABreakpoint) {
     const auto project = test::projectOf(
         test::styleOf(R"({"columnGap": "0"})", test::plainCard),
         R"([{"upTo": 600, "set": {"row": {"columns": 1}}}, {"set": {"row": {"columns": 4}}}])",
@@ -203,8 +203,8 @@ TEST(WrapPoints, StandAtABreakpointWithTheCountsOfBothBands) {
     EXPECT_LT(at->below, at->above);
 }
 
-// Words that are cut, by `overflow-wrap`, and labels that shrink to fit: in a column narrower than its words.
-TEST(WrapPoints, FollowWordsThatAreCut) {
+// Words broken by `overflow-wrap`, and labels that shrink to fit, in a column narrower than their words.
+TEST(WrapPoints, FollowWordsThatBreak) {
     for (const char* wrap : {"break-word", "anywhere"}) {
         auto project = test::projectOf(
             test::styleOf(R"({"columnGap": "0", "columns": 6})", test::plainCard), "[{}]",
@@ -223,8 +223,8 @@ TEST(WrapPoints, FollowWordsThatAreCut) {
     }
 }
 
-// Under `balance` too, also in columns so narrow that a line more may cost less than a bad last word, and
-// with soft hyphens, which cost half a line each.
+// Balanced text, also in columns so narrow that one more line costs less than a short last word, and with
+// soft hyphens, which cost half a line each.
 TEST(WrapPoints, FollowBalancedHeadings) {
     auto project = test::projectOf(
         test::styleOf(R"({"columnGap": "0", "columns": 12})", test::plainCard), "[{}]",
@@ -244,8 +244,8 @@ TEST(WrapPoints, FollowBalancedHeadings) {
     }
 }
 
-// Chromium's balance weighs all ways to break, and so may find one with fewer lines than greedy breaking,
-// which gives up at a soft hyphen that no longer fits though the letter after it, narrower than the hyphen,
+// Chromium's balancing compares all ways to break. It can find one with fewer lines than greedy breaking,
+// which stops at a soft hyphen that does not fit although the letter after it, narrower than the hyphen,
 // would.
 TEST(WrapPoints, FollowABalancedHeadingThatNeedsFewerLinesThanGreedy) {
     const std::string copy = R"([{"parts": [{"role": "heading", "copy":
@@ -265,7 +265,7 @@ TEST(WrapPoints, FollowABalancedHeadingThatNeedsFewerLinesThanGreedy) {
     expectCountsBeside({"balanced", project, balanced});
 }
 
-/// Slack nearer to the share than this is neither.
+/// Slack closer to the limit than this is not compared.
 constexpr double hairOfSlack = 1e-9;
 
 void expectTightFits(const Swept& swept) {
@@ -287,7 +287,7 @@ void expectTightFits(const Swept& swept) {
     }
 }
 
-TEST(TightFits, AreWhereSlackIsUnderTheShare) {
+TEST(TightFits, AreWhereSlackIsBelowTheLimit) {
     test::forEachSample(expectTightFits);
     test::forEachRandomProject(expectTightFits);
 }

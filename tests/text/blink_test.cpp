@@ -1,4 +1,4 @@
-// The break rules of Chromium's family. Measured in Chromium 156 on 2026-11-25 unless a clause is named.
+// Chromium's break rules. Measured in Chromium 156 on 2026-11-25 unless a clause is named.
 #include <gtest/gtest.h>
 
 #include "text/profile.h"
@@ -49,7 +49,7 @@ TEST(Blink, BreaksJapaneseAsNormal) {
     EXPECT_EQ(broken("キャンプ。", "ja"), "キ·ャ·ン·プ。");
 }
 
-TEST(Blink, KnowsItsName) {
+TEST(Blink, HasItsName) {
     EXPECT_EQ(profile("blink"), &blink());
     EXPECT_EQ(profile("no such engine"), nullptr);
 }

@@ -36,7 +36,7 @@ void put(std::string& out, std::uint32_t value, int count) {
         out.push_back(static_cast<char>(value >> (8 * i)));
 }
 
-/// A WOFF file by WOFF File Format 1.0 § 2, every table compressed that gains by it.
+/// A WOFF file by WOFF File Format 1.0 § 2; a table is compressed if that makes it smaller.
 std::string asWoff(const std::string& sfnt) {
     const std::uint32_t tables = number(sfnt, 4, 2);
     std::string directory;
@@ -78,7 +78,7 @@ std::string asWoff2(const std::string& sfnt) {
 }
 
 // CSS Fonts 4 § 5.2, step 4: nearest weight, heavier first above 500, lighter first below 400.
-TEST(Fonts, ServesTheNearestWeightByTheRuleOfCssFonts) {
+TEST(Fonts, UseTheNearestWeightByTheRuleOfCssFonts) {
     EXPECT_EQ(face("Vollkorn", 700)->file().filename(), "Vollkorn-Bold.ttf");
     EXPECT_EQ(face("Vollkorn", 850)->file().filename(), "Vollkorn-Black.ttf");
     EXPECT_EQ(face("Vollkorn", 300)->file().filename(), "Vollkorn-Regular.ttf");
@@ -86,7 +86,7 @@ TEST(Fonts, ServesTheNearestWeightByTheRuleOfCssFonts) {
     EXPECT_EQ(face("Vollkorn", 400, true)->file().filename(), "Vollkorn-Italic.ttf");
 }
 
-TEST(Fonts, TellsWhatANeighbourServes) {
+TEST(Fonts, NotesTheWeightAndSlantInUse) {
     std::vector<FontNote> notes;
     test::fonts().find({"Vollkorn"}, 250, false, &notes);
     ASSERT_EQ(notes.size(), 1U);
@@ -97,14 +97,14 @@ TEST(Fonts, TellsWhatANeighbourServes) {
     EXPECT_TRUE(notes.empty());
 }
 
-TEST(Fonts, TellsAFamilyThatIsNotThereAndGoesToTheNext) {
+TEST(Fonts, NotesAMissingFamilyAndUsesTheNext) {
     std::vector<FontNote> notes;
     const auto faces = test::fonts().find({"No Such Family", "Lato"}, 400, false, &notes);
     ASSERT_FALSE(faces.empty());
     EXPECT_EQ(faces[0]->family(), "Lato");
     ASSERT_EQ(notes.size(), 1U);
-    EXPECT_EQ(notes[0].says, "not found");
-    // What stands behind one that serves is not missed.
+    EXPECT_EQ(notes[0].says, "was not found");
+    // A missing family after one that exists is not noted.
     notes.clear();
     test::fonts().find({"Lato", "No Such Family"}, 400, false, &notes);
     EXPECT_TRUE(notes.empty());
@@ -122,7 +122,7 @@ TEST(Fonts, SetsTheWeightAxisOfAVariableFont) {
               hb_font_get_glyph_h_advance(heavy->font(), glyph));
 }
 
-TEST(Fonts, ReadsWoffAndWoff2AsTheFontTheyWrap) {
+TEST(Fonts, DecodeWoffAndWoff2ToTheSameFont) {
     const std::filesystem::path folder = std::filesystem::path(testing::TempDir()) / "tenter-fonts";
     std::filesystem::create_directories(folder);
     const std::string sfnt = bytesOf(face("Vollkorn")->file());
@@ -141,7 +141,7 @@ TEST(Fonts, ReadsWoffAndWoff2AsTheFontTheyWrap) {
     }
 }
 
-TEST(Fonts, TakesAnyBytesForAFontWithoutHarm) {
+TEST(Fonts, SurviveAnyBytesAsAFontFile) {
     const std::string sfnt = bytesOf(face("Karla")->file());
     const std::vector<std::string> whole{sfnt, asWoff(bytesOf(face("Vollkorn")->file()))};
     std::mt19937 random(11);

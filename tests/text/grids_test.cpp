@@ -1,4 +1,4 @@
-// What engines' grids of numbers leave of type: figures read from the engines with hinting off.
+// Rounding of font sizes and advances in browser engines, measured without hinting.
 #include <gtest/gtest.h>
 
 #include "preparing.h"
@@ -6,8 +6,8 @@
 namespace tenter::text {
 namespace {
 
-// Measured in Chromium 156: widths of a heading in Vollkorn over its advances at 640 px.
-TEST(Grids, ChromiumCutsSizesDownToHundredthsThenToSixtyFourths) {
+// Measured in Chromium 156: width of a heading in Vollkorn relative to its advances at 640 px.
+TEST(Grids, ChromiumTruncatesSizesToHundredthsThenToSixtyFourths) {
     EXPECT_EQ(blink().drawnSize(16), 16);
     EXPECT_EQ(blink().drawnSize(16.4325) * 64, 1051);
     EXPECT_EQ(blink().drawnSize(16.4725) * 64, 1054);
@@ -24,11 +24,11 @@ TEST(Grids, FirefoxRoundsEachAdvanceOfALabel) {
     };
     EXPECT_NEAR(label(400, 15.814), 27.58333, 1e-5);
     EXPECT_NEAR(label(400, 15.826), 27.61667, 1e-5);
-    EXPECT_NEAR(label(700, 15.814), 29.11667, 1.01 / 60);  // one of its advances lies on the edge
+    EXPECT_NEAR(label(700, 15.814), 29.11667, 1.01 / 60);  // one of its advances lies between two steps
     EXPECT_NEAR(label(700, 15.826), 29.15, 1e-5);
 }
 
-// Measured in Firefox 153: letter spacing stands on 1/60 px.
+// Measured in Firefox 153: letter spacing is rounded to 1/60 px.
 TEST(Grids, FirefoxRoundsLetterSpacing) {
     const ParagraphPtr paragraph =
         Paragraph::prepare(test::plain("tide"), test::styleOf("Karla"), test::fonts(), gecko());
@@ -38,28 +38,28 @@ TEST(Grids, FirefoxRoundsLetterSpacing) {
     EXPECT_NEAR(labelWidth(*paragraph, spaced, 16, gecko()) - plain, 4 * 8.0 / 60, 1e-9);
 }
 
-// Measured in Firefox 153: the baseline of a line of 40 px in Karla (ascent 1834 of 2000, descent 504) goes
-// from 25 to 25.5 px where FreeType's size goes from 1012/64 to 1013/64 px. 1834 · 1012/64 / 2000 would be
-// 14.5001 and so rounded up; px to a unit in 1/65 536 make it 14.49997.
+// Measured in Firefox 153: the baseline of a line of 40 px in Karla (ascent 1834 of 2000, descent 504) moves
+// from 25 to 25.5 px when FreeType's size changes from 1012/64 to 1013/64 px. 1834 · 1012/64 / 2000 would
+// be 14.5001, which rounds up; with a scale in steps of 1/65 536 it is 14.49997, which rounds down.
 TEST(Grids, FirefoxScalesMetricsAsFreeTypeDoes) {
     const FacePtr face = test::fonts().find({"Karla"}, 400, false, nullptr).front();
     EXPECT_EQ(gecko().extent(*face, 15.824, 40).above, 25);
     EXPECT_EQ(gecko().extent(*face, 15.826, 40).above, 25.5);
 }
 
-// At four device px to a CSS px: 0.917 · 15.83 · 4 is 58.06 device px, so 58/4 = 14.5 CSS px, where it is 15
-// at one. Chromium stacks on 1/64 of a device px, Firefox on 1/60 of a CSS px at either. CSS Values 4 § 6.2;
-// measured in both.
-TEST(Grids, AreOfDevicePx) {
+// With four device px in a CSS px, an ascent of 0.917 · 15.83 · 4 is 58.06 device px, so 58/4 = 14.5 CSS px;
+// with one device px it is 15. Chromium rounds heights to 1/64 device px, Firefox to 1/60 CSS px at any
+// ratio. CSS Values 4 § 6.2; measured in both.
+TEST(Grids, CountDevicePx) {
     const FacePtr face = test::fonts().find({"Karla"}, 400, false, nullptr).front();
     const BreakProfile& fine = atRatio(gecko(), 4);
     EXPECT_EQ(fine.name(), "gecko");
     EXPECT_EQ(&atRatio(gecko(), 1), &gecko());
     EXPECT_EQ(&atRatio(gecko(), 4), &fine);
     EXPECT_EQ(fine.extent(*face, 15.83, 40).above, 14.5 + (40 - 14.5 - 4) / 2);
-    EXPECT_EQ(fine.stacked(10.0101), 601.0 / 60);
-    EXPECT_EQ(atRatio(blink(), 4).stacked(10.01), std::floor(10.01 * 256) / 256);
-    EXPECT_EQ(blink().stacked(10.01), 640.0 / 64);
+    EXPECT_EQ(fine.snapped(10.0101), 601.0 / 60);
+    EXPECT_EQ(atRatio(blink(), 4).snapped(10.01), std::floor(10.01 * 256) / 256);
+    EXPECT_EQ(blink().snapped(10.01), 640.0 / 64);
 }
 
 }  // namespace

@@ -1,8 +1,7 @@
-// Line breaks against Unicode's own test, LineBreakTest.txt 15.0.0 (Debian package unicode-data), which holds
-// every pair of line-breaking classes with and without a space or a combining mark between them, and
-// sentences. Where ICU, or an engine's profile, departs from it, the departure is a rule that is written
-// here: what the file says with the rules laid over it must be what is computed, at every place of every
-// case.
+// Line breaks compared with Unicode's LineBreakTest.txt 15.0.0 (Debian package unicode-data). The file has
+// every pair of line-breaking classes, with and without a space or a combining mark between them, and
+// sentences. Each deviation of ICU or of an engine's profile is a rule in this test. The file with these
+// rules applied must equal the computed breaks at every place of every case.
 #include <gtest/gtest.h>
 #include <unicode/uchar.h>
 #include <unicode/utf16.h>
@@ -20,7 +19,7 @@
 namespace tenter::text {
 namespace {
 
-/// Line_Break of a character as rules see it, the ambiguous ones resolved. UAX #14 § 6.1, LB1.
+/// The line-breaking class of a character, with ambiguous classes resolved. UAX #14 § 6.1, LB1.
 ULineBreak classOf(char32_t character) {
     const auto found =
         static_cast<ULineBreak>(u_getIntPropertyValue(static_cast<UChar32>(character), UCHAR_LINE_BREAK));
@@ -41,10 +40,12 @@ ULineBreak classOf(char32_t character) {
 
 struct Case {
     std::u32string text;
-    std::vector<bool> breaks;  ///< before each character; that before the first is never one
-    std::string line;          ///< as the file has it, without its comment
+    std::vector<bool>
+        breaks;        ///< for each character, true if a break is allowed before it; false for the first
+    std::string line;  ///< the line of the file, without its comment
     [[nodiscard]] ULineBreak at(std::size_t i) const { return classOf(text[i]); }
-    /// The character before `i` that marks in between belong to; the length if there is none. LB9.
+    /// Index of the character before `i` to which combining marks in between belong; the text's length if
+    /// there is none. LB9.
     [[nodiscard]] std::size_t baseBefore(std::size_t i) const {
         while (i > 0 && at(i - 1) == U_LB_COMBINING_MARK)
             --i;
@@ -89,7 +90,7 @@ std::u16string toUnits(const std::u32string& text) {
     return units;
 }
 
-/// The entries of a map of code units that stand before characters.
+/// The entries of a map of code units at which a character starts.
 std::vector<bool> atCharacters(const std::u32string& text, const BreakMap& map) {
     std::vector<bool> out;
     std::size_t unit = 0;
@@ -100,16 +101,17 @@ std::vector<bool> atCharacters(const std::u32string& text, const BreakMap& map) 
     return out;
 }
 
-/// A departure from the file: whether a line may break before character `i`, where the departure has a say.
+/// A deviation from the file: true or false if it decides about a break before character `i`, empty if it
+/// does not apply.
 struct Departure {
     std::string name;
     std::function<std::optional<bool>(const Case&, std::size_t i)> says;
 };
 
-// ICU 72's own departures.
+// Deviations of ICU 72.
 
-/// LB25 as UAX #14 has it by default joins `,` and a digit; the file's head says that it is made with the
-/// regular expression of § 8.2, example 7, which wants a digit before the comma too.
+/// The default LB25 of UAX #14 keeps `,` and a digit together. The file uses the regular expression of § 8.2,
+/// example 7, which also requires a digit before the comma.
 const Departure separatorBeforeDigit{
     "LB25 without example 7: IS × NU", [](const Case& c, std::size_t i) -> std::optional<bool> {
         const std::size_t base = c.baseBefore(i);
@@ -117,7 +119,7 @@ const Departure separatorBeforeDigit{
             c.at(i) == U_LB_NUMERIC && base < c.text.size() && c.at(base) == U_LB_INFIX_NUMERIC;
         return applies ? std::optional(false) : std::nullopt;
     }};
-/// `costs .35`: a number that starts with its decimal point may start a line (LB15c of later versions).
+/// As in `costs .35`: a number that starts with a decimal point may start a line (LB15c of later versions).
 const Departure leadingPoint{"a number may start a line with its point: SP ÷ IS NU",
                              [](const Case& c, std::size_t i) -> std::optional<bool> {
                                  const bool applies = i + 1 < c.text.size() && c.at(i - 1) == U_LB_SPACE &&
@@ -125,7 +127,7 @@ const Departure leadingPoint{"a number may start a line with its point: SP ÷ IS
                                                       c.at(i + 1) == U_LB_NUMERIC;
                                  return applies ? std::optional(true) : std::nullopt;
                              }};
-/// A hyphen that starts a word stays with it: ICU's LB20.09, made for CSS (LB20a of later versions).
+/// A hyphen that starts a word stays with the word: ICU's LB20.09 for CSS (LB20a of later versions).
 const Departure leadingHyphen{"a hyphen that starts a word stays with it: sot HY × AL",
                               [](const Case& c, std::size_t i) -> std::optional<bool> {
                                   const bool applies = c.at(i) == U_LB_ALPHABETIC && c.baseBefore(i) == 0 &&
@@ -135,8 +137,8 @@ const Departure leadingHyphen{"a hyphen that starts a word stays with it: sot HY
 
 const std::vector<Departure> icuRules{separatorBeforeDigit, leadingPoint, leadingHyphen};
 
-/// What the file says with departures laid over it, later ones over earlier; counts where each changes
-/// something.
+/// The breaks of the file with deviations applied, later ones last. Counts the places that each of them
+/// changes.
 std::vector<bool> expected(const Case& given, const std::vector<Departure>& departures,
                            std::map<std::string, int>& changed) {
     std::vector<bool> out = given.breaks;
@@ -165,12 +167,12 @@ void expectEachUsed(const std::vector<Departure>& departures, const std::map<std
         ::testing::Test::RecordProperty(name, times);
 }
 
-TEST(LineBreakTest, is_of_the_unicode_version_that_icu_knows) {
+TEST(LineBreakTest, has_the_unicode_version_of_icu) {
     EXPECT_EQ(std::string(U_UNICODE_VERSION), "15.0");
     EXPECT_EQ(cases().size(), 7654U);
 }
 
-TEST(LineBreakTest, agrees_with_icu_strict_but_for_written_rules) {
+TEST(LineBreakTest, agrees_with_icu_strict_except_for_written_rules) {
     std::map<std::string, int> changed;
     std::size_t agreeing = 0;
     for (const Case& each : cases()) {
@@ -192,8 +194,8 @@ std::u32string kanaAsIdeographs(std::u32string text) {
     return text;
 }
 
-// CSS Text 3 § 5.3: `line-break: normal` lets lines start with small kana, which UAX #14 resolves to NS by
-// default; § 5.2 of UAX #14, class CJ: treating them as ID is the other choice.
+// CSS Text 3 § 5.3: with `line-break: normal` a line may start with small kana. UAX #14 treats them as NS by
+// default; § 5.2, class CJ, allows ID too.
 TEST(LineBreakTest, agrees_with_icu_normal_where_small_kana_count_as_ideographs) {
     std::size_t kana = 0;
     for (const Case& each : cases()) {
@@ -208,8 +210,8 @@ TEST(LineBreakTest, agrees_with_icu_normal_where_small_kana_count_as_ideographs)
     EXPECT_GT(kana, 200U);
 }
 
-/// False for what CSS settles before, or otherwise than, UAX #14: characters that white-space processing
-/// collapses or that force breaks (CSS Text 3 § 4.1), and classes that `line-break` tailors (§ 5.3).
+/// False for text in which CSS differs from UAX #14: characters that white-space processing collapses or that
+/// force breaks (CSS Text 3 § 4.1), and classes that `line-break` changes (§ 5.3).
 bool isLeftToUnicode(const Case& each) {
     for (std::size_t i = 0; i < each.text.size(); ++i) {
         const ULineBreak kind = each.at(i);
@@ -236,7 +238,8 @@ bool isPrintable(char32_t character) {
     return character >= U'!' && character <= U'~';
 }
 
-/// Cases that CSS leaves to UAX #14, under a profile, against the file with the profile's rules laid over it.
+/// Compares a profile with the file, with the profile's rules applied, in the cases that CSS leaves to UAX
+/// #14.
 void expectExplained(const BreakProfile& profile, std::vector<Departure> rules) {
     rules.insert(rules.begin(), icuRules.begin(), icuRules.end());
     std::map<std::string, int> changed;
@@ -256,13 +259,13 @@ void expectExplained(const BreakProfile& profile, std::vector<Departure> rules) 
     EXPECT_GT(agreeing, asked * 3 / 4);
 }
 
-/// CSS Text 3 § 5.1 leaves it open, both engines do it: a run of spaces is always an opportunity, even before
-/// closing and after opening punctuation, where UAX #14 has none (LB7, LB11, LB13 to LB17).
+/// A run of spaces is always an opportunity, even before closing and after opening punctuation, where UAX #14
+/// has none (LB7, LB11, LB13 to LB17). CSS Text 3 § 5.1 leaves it open; Chromium and Firefox both do it.
 const Departure afterSpace{"space rule: SP ÷", [](const Case& c, std::size_t i) -> std::optional<bool> {
                                return c.text[i - 1] == U' ' ? std::optional(true) : std::nullopt;
                            }};
 
-/// LB21a of Unicode 16 lets a line break after a hyphen between two Hebrew letters. Both engines do.
+/// After a hyphen between two Hebrew letters there is a break in both engines, by LB21a of Unicode 16.
 const Departure hebrewHyphen{
     "a hyphen between Hebrew letters: HL HY ÷ HL", [](const Case& c, std::size_t i) -> std::optional<bool> {
         const bool between = i > 1 && c.text[i - 1] == U'-' && c.at(i - 2) == U_LB_HEBREW_LETTER &&
@@ -270,8 +273,8 @@ const Departure hebrewHyphen{
         return between ? std::optional(true) : std::nullopt;
     }};
 
-// Measured in Chromium 156; blink_ascii.cpp holds the table, blink.cpp the rules. Of a hyphen between a
-// letter and a digit the file has no case.
+// Measured in Chromium 156; the table is in blink_ascii.cpp, the rules are in blink.cpp. The file has no case
+// with a hyphen between a letter and a digit.
 TEST(LineBreakTest, differs_under_blink_by_its_space_rule_its_table_and_no_break_spaces) {
     const Departure table{"ASCII table", [](const Case& c, std::size_t i) -> std::optional<bool> {
                               if (!isPrintable(c.text[i - 1]) || !isPrintable(c.text[i])) return std::nullopt;
@@ -293,8 +296,8 @@ TEST(LineBreakTest, differs_under_blink_by_its_space_rule_its_table_and_no_break
     expectExplained(blink(), {afterSpace, table, noBreakSpace, hebrewHyphen, leadingHebrew});
 }
 
-// Measured in Firefox 153; gecko.cpp. Where gecko has a rule of its own for a slash before a digit, or for a
-// hyphen between a letter and a digit, the file has no case, or the same.
+// Measured in Firefox 153; the rules are in gecko.cpp. For a slash before a digit, and for a hyphen between a
+// letter and a digit, the file has no case or the same result.
 TEST(LineBreakTest, differs_under_gecko_by_its_space_rule_its_hyphens_and_signs) {
     const Departure hyphen{"hyphen: a break before letters and signs, at a word's start too",
                            [](const Case& c, std::size_t i) -> std::optional<bool> {

@@ -22,8 +22,8 @@ double wide(const std::string& text, double size) {
     return maxContent(*paragraph, test::at(size, 0));
 }
 
-// CSS Text 3 § 4.1.2: a collapsible space at a line's end is removed, so it takes no room.
-TEST(Lines, SpacesAtALinesEndTakeNoRoom) {
+// CSS Text 3 § 4.1.2: a collapsible space at a line's end is removed, so it has no width.
+TEST(Lines, SpacesAtALinesEndHaveNoWidth) {
     const ParagraphPtr paragraph = test::prepare("low tide");
     EXPECT_EQ(test::textsOf(*paragraph, test::at(20, wide("low", 20))), (Texts{"low", "tide"}));
     EXPECT_EQ(test::textsOf(*paragraph, test::at(20, wide("low tide", 20))), (Texts{"low tide"}));
@@ -40,8 +40,9 @@ TEST(Lines, NoBreakSpacesHoldWordsTogetherAndCount) {
                 << width;
 }
 
-/// The next line's end by trying every opportunity, widths summed cluster by cluster: greedy breaking as UAX
-/// #14 § 2 and CSS Text 3 § 5 describe it, without sums kept or corrections (the copy breaks at spaces only).
+/// Line starts by greedy breaking as UAX #14 § 2 and CSS Text 3 § 5 describe it: every opportunity is tried,
+/// and widths are added cluster by cluster. Without stored sums and corrections; the copy breaks at spaces
+/// only.
 std::vector<std::uint32_t> plainGreedy(const Paragraph& paragraph, double size, double available) {
     std::vector<std::uint32_t> starts;
     std::uint32_t start = 0;
@@ -62,7 +63,7 @@ std::vector<std::uint32_t> plainGreedy(const Paragraph& paragraph, double size, 
     return starts;
 }
 
-TEST(Lines, AreThoseThatTryingEveryWordGives) {
+TEST(Lines, AreTheSameAsByTryingEveryWord) {
     std::mt19937 random(3);
     const ParagraphPtr paragraph = test::prepare(copy);
     for (int round = 0; round < 2000; ++round) {
@@ -75,8 +76,9 @@ TEST(Lines, AreThoseThatTryingEveryWordGives) {
     }
 }
 
-// What slack says: text scaled by less than it breaks the same, text scaled by a hair more does not.
-TEST(Lines, SlackIsTheScaleAtWhichALineBreaksOtherwise) {
+// The meaning of slack: text scaled by less than the slack breaks the same, text scaled by slightly more
+// breaks differently.
+TEST(Lines, SlackIsTheScaleAtWhichALineBreaksDifferently) {
     std::mt19937 random(5);
     const ParagraphPtr paragraph = test::prepare(copy);
     auto starts = [&](double size, double available) {
@@ -103,8 +105,8 @@ TEST(Lines, SlackIsTheScaleAtWhichALineBreaksOtherwise) {
     EXPECT_EQ(changed, 500);
 }
 
-// CSS Text 3 § 5.5: break-word and anywhere cut a word that would overflow, at grapheme clusters, on a line
-// of its own; only anywhere lets that count for the narrowest width.
+// CSS Text 3 § 5.5: `break-word` and `anywhere` break a word that would overflow, between grapheme clusters,
+// on a line of its own. Only with `anywhere` do these breaks count for min-content.
 TEST(Lines, CutsAWordOnlyWhereItWouldOverflow) {
     const ParagraphPtr paragraph = test::prepare("the Wattwanderwegeverzeichnis e\u0301e\u0301e\u0301");
     LineQuery query = test::at(18, 120);
@@ -142,7 +144,7 @@ TEST(Lines, SoftHyphensDrawAHyphenWhereTheyBreak) {
     EXPECT_EQ(test::linesOf(*test::prepare("Gezeiten\u00ADtabelle", none), query).size(), 1U);
 }
 
-// Measured in Chromium 156: a line that breaks without a space is shaped anew, so kerning across its break is
+// Measured in Chromium 156: a line that ends without a space is reshaped, so kerning across its break is
 // lost.
 TEST(Lines, LoseKerningAcrossABreakWithoutASpace) {
     const ParagraphPtr paragraph = test::prepare("AT\u200BVA");
@@ -152,8 +154,8 @@ TEST(Lines, LoseKerningAcrossABreakWithoutASpace) {
     EXPECT_NEAR(lines[1].width, wide("VA", 100), 0.01);
 }
 
-// CSS Text 3 § 8.1, 8.2: spacing is added after each character, the last of a line too, and at each word
-// separator.
+// CSS Text 3 § 8.1, 8.2: letter spacing is added after each character, including the last of a line; word
+// spacing at each word separator.
 TEST(Lines, AddLetterAndWordSpacing) {
     ShapingStyle style = test::styleOf("Vollkorn");
     style.ligatures = false;
@@ -177,7 +179,8 @@ TEST(Lines, EndAtForcedBreaks) {
     EXPECT_TRUE(test::linesOf(*test::prepare(""), test::at(16, 500)).empty());
 }
 
-// CSS Text 4 § 5.2 leaves the rule to the engine; by width it is the narrowest that needs no more lines.
+// CSS Text 4 § 5.2 leaves the rule to the engine. The rule by width takes the narrowest width that needs no
+// more lines.
 TEST(Lines, BalanceNeedsNoMoreLinesAndIsNoWiderThanGreedy) {
     std::mt19937 random(9);
     const ParagraphPtr paragraph =
@@ -201,8 +204,8 @@ TEST(Lines, BalanceNeedsNoMoreLinesAndIsNoWiderThanGreedy) {
     }
 }
 
-// Measured in Firefox 153: at the width of `harbourmasters` no more lines are needed, and none under it
-// unless the word is cut, which balancing does not do.
+// Measured in Firefox 153: the width of `harbourmasters` is the narrowest that needs no more lines. A
+// narrower one would cut the word, which balancing does not do.
 TEST(Lines, BalanceByWidthCutsNoWord) {
     const ParagraphPtr paragraph = test::prepare("a quay the harbourmasters keep a lamp at");
     LineQuery query = test::at(20, wide("a quay the harbourmasters", 20) - 1);

@@ -21,8 +21,8 @@ ParagraphPtr prepareRuns(const project::Copy& copy, const ShapingStyle& style = 
     return Paragraph::prepare(copy, style, test::fonts(), blink());
 }
 
-// CSS Text 3 § 4.1.1: white space collapses to one space, also across elements; none is left at a line's
-// ends.
+// CSS Text 3 § 4.1.1: white space collapses to one space, also across elements, and is removed at both ends
+// of a line.
 TEST(Paragraph, CollapsesWhiteSpaceAcrossRunsAndBesideForcedBreaks) {
     EXPECT_EQ(textOf(*test::prepare("  Low \t tide\n at  \r\n six ")), "Low tide at six");
     const ParagraphPtr runs = prepareRuns({{Run::Kind::Plain, "Bring ", ""},
@@ -40,7 +40,7 @@ TEST(Paragraph, CountsGraphemeClustersNotCodeUnits) {
     EXPECT_EQ(paragraph->graphemes(0, static_cast<std::uint32_t>(paragraph->clusters().size())), 4U);
 }
 
-// FreeType reads the advance widths of OpenType's hmtx on its own.
+// FreeType reads the advance widths of OpenType's hmtx table independently of HarfBuzz.
 TEST(Paragraph, HasTheAdvancesFreeTypeReads) {
     FT_Library library = nullptr;
     ASSERT_EQ(FT_Init_FreeType(&library), 0);
@@ -60,7 +60,7 @@ TEST(Paragraph, HasTheAdvancesFreeTypeReads) {
     FT_Done_FreeType(library);
 }
 
-// OpenType 1.9, GPOS `kern`; CSS Fonts 4 § 6.3, kerning is on by default in text of any size here.
+// OpenType 1.9, GPOS `kern`; CSS Fonts 4 § 6.3: kerning is on by default, at any size in these engines.
 TEST(Paragraph, Kerns) {
     const double together = test::prepare("AV")->ems(0, 2);
     const double apart = test::prepare("A")->ems(0, 1) + test::prepare("V")->ems(0, 1);
@@ -76,7 +76,7 @@ TEST(Paragraph, JoinsLettersOnlyWhereLigaturesAreOn) {
     EXPECT_LT(joined, 7U);
 }
 
-TEST(Paragraph, DrawsWhatAFamilyLacksFromAnotherAndSaysSo) {
+TEST(Paragraph, DrawsMissingCharactersFromAnotherFamilyAndNotesIt) {
     const ParagraphPtr paragraph = test::prepare("Low tide прилив", test::styleOf("Cabin"));
     ASSERT_EQ(paragraph->notes().size(), 1U);
     EXPECT_TRUE(paragraph->notes().front().says.starts_with("lacks Cyrillic characters; "))
@@ -85,7 +85,7 @@ TEST(Paragraph, DrawsWhatAFamilyLacksFromAnotherAndSaysSo) {
         EXPECT_NE(glyph.id, 0U);
 }
 
-TEST(Paragraph, SaysNothingOfWhatAnotherFamilyOfItsListDraws) {
+TEST(Paragraph, NotesNothingIfAnotherFamilyOfItsListDrawsThem) {
     ShapingStyle style = test::styleOf("Cabin");
     style.family = {"Cabin", "Noto Sans"};
     const ParagraphPtr named = test::prepare("Low tide прилив", style);
@@ -96,7 +96,7 @@ TEST(Paragraph, SaysNothingOfWhatAnotherFamilyOfItsListDraws) {
 }
 
 // WHATWG Encoding § 4.1 and HTML § 13.2.3.5: bytes that are not UTF-8, and NUL, become U+FFFD.
-TEST(Paragraph, MakesReplacementCharactersOfBadBytes) {
+TEST(Paragraph, ReplacesBytesThatAreNotUtf8) {
     EXPECT_EQ(textOf(*test::prepare("a\xFF"
                                     "b")),
               "a\uFFFDb");
@@ -107,7 +107,7 @@ TEST(Paragraph, MakesReplacementCharactersOfBadBytes) {
               std::string::npos);
 }
 
-TEST(Paragraph, TakesAnyBytesForCopyWithoutHarm) {
+TEST(Paragraph, SurvivesAnyBytesAsCopy) {
     std::mt19937 random(7);
     for (int round = 0; round < 300; ++round) {
         std::string bytes;
@@ -131,7 +131,7 @@ TEST(Paragraph, TakesAnyBytesForCopyWithoutHarm) {
     }
 }
 
-// UAX #9, rule L1 and L2: numbers in Hebrew text run left to right inside text that runs right to left.
+// UAX #9, rules L1 and L2: a number in Hebrew text runs left to right inside text that runs right to left.
 TEST(Paragraph, GivesEveryClusterItsBidirectionalLevel) {
     ShapingStyle style = test::styleOf("Noto Sans Hebrew");
     style.rightToLeft = true;

@@ -1,4 +1,4 @@
-// Paragraphs for tests, in faces of the distribution's packages.
+// Paragraphs for tests, in fonts from the distribution's packages.
 #pragma once
 
 #include <random>

@@ -1,4 +1,4 @@
-// What ICU is asked, against the Unicode data it is made from.
+// ICU's answers compared with the Unicode data files.
 #include "text/unicode.h"
 
 #include <gtest/gtest.h>
@@ -12,7 +12,7 @@ TEST(BreaksByDictionary, IsTrueOfTheScriptsOfClassSa) {
         EXPECT_TRUE(breaksByDictionary(text)) << toUtf8(text);
     for (const char16_t* text : {u"", u"low tide", u"潮が引く", u"썰물", u"ཆུ", u"الجزر", u"\U0001F30A"})
         EXPECT_FALSE(breaksByDictionary(text)) << toUtf8(text);
-    // Tai Tham lies among them, and a lone half of a pair among none.
+    // Tai Tham is one of these scripts; an unpaired surrogate belongs to no script.
     EXPECT_TRUE(breaksByDictionary(u"\u1A20"));
     EXPECT_FALSE(breaksByDictionary(std::u16string(1, char16_t(0xD83C))));
 }

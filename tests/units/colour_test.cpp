@@ -16,7 +16,7 @@ TEST(Colour, reads_hexadecimal_notation) {
 }
 
 // CSS Color 4 § 6.3: `transparent` is transparent black.
-TEST(Colour, knows_transparent) {
+TEST(Colour, reads_transparent) {
     EXPECT_EQ(Colour::parse("transparent"), (Colour{0, 0, 0, 0}));
     EXPECT_EQ(Colour::parse("#ff000000"), Colour::parse("transparent"));
     EXPECT_EQ(Colour::parse("transparent")->css(), "transparent");

@@ -24,19 +24,19 @@ TEST(Luminance, OfThePrimariesIsTheirWeight) {
 
 // Source: WCAG 2.2, understanding SC 1.4.3: #767676 is the lightest grey that reaches 4.5 on white (from
 // memory).
-TEST(Contrast, OfTheLightestPassingGreyStraddlesFourAndAHalf) {
+TEST(Contrast, OfTheLightestPassingGreyIsJustAboveFourAndAHalf) {
     EXPECT_GE(contrast({0x76, 0x76, 0x76, 255}, white), 4.5);
     EXPECT_LT(contrast({0x77, 0x77, 0x77, 255}, white), 4.5);
 }
 
 // Source: CSS Compositing 1 § 9.1: source over.
-TEST(LaidOn, MixesByAlpha) {
-    EXPECT_EQ(laidOn({0, 0, 0, 255}, white), black);
-    EXPECT_EQ(laidOn({0, 0, 0, 0}, white), white);
-    EXPECT_EQ(laidOn({255, 0, 0, 51}, black), (Colour{51, 0, 0, 255}));
+TEST(CompositeOver, MixesByAlpha) {
+    EXPECT_EQ(compositeOver({0, 0, 0, 255}, white), black);
+    EXPECT_EQ(compositeOver({0, 0, 0, 0}, white), white);
+    EXPECT_EQ(compositeOver({255, 0, 0, 51}, black), (Colour{51, 0, 0, 255}));
 }
 
-TEST(Contrast, OfATranslucentInkIsThatOfWhatIsSeen) {
+TEST(Contrast, OfATranslucentInkUsesTheMixedColour) {
     // Source: WCAG 2.2, "contrast ratio", note: colours as rendered.
     EXPECT_DOUBLE_EQ(contrast({0, 0, 0, 0}, white), 1);
     EXPECT_LT(contrast({0, 0, 0, 128}, white), contrast(black, white));

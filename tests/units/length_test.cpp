@@ -9,7 +9,7 @@
 namespace tenter::units {
 namespace {
 
-// CSS Values 4 § 6 (lengths) and CSS Syntax 3 § 4.3.12 (the number in front).
+// CSS Values 4 § 6 (lengths) and CSS Syntax 3 § 4.3.12 (numbers).
 TEST(Length, reads_what_css_reads) {
     EXPECT_EQ(Length::parse("12px"), Length::px(12));
     EXPECT_EQ(Length::parse("1.5em"), Length::em(1.5));
@@ -23,13 +23,13 @@ TEST(Length, reads_what_css_reads) {
 }
 
 // CSS Values 4 § 2: units and keywords are ASCII case-insensitive.
-TEST(Length, does_not_mind_capitals) {
+TEST(Length, ignores_case) {
     EXPECT_EQ(Length::parse("12PX"), Length::px(12));
     EXPECT_EQ(Length::parse("Auto"), Length::ofAuto());
 }
 
-// CSS Values 4 § 6: the unit may be left out of a zero, and of nothing else.
-TEST(Length, wants_a_unit_unless_it_is_zero) {
+// CSS Values 4 § 6: only a zero may be without a unit.
+TEST(Length, requires_a_unit_unless_it_is_zero) {
     EXPECT_EQ(Length::parse("0"), Length());
     EXPECT_EQ(Length::parse("-0.0"), Length());
     EXPECT_EQ(Length::parse("0em"), Length());
@@ -57,7 +57,7 @@ TEST(Length, survives_random_bytes) {
     }
 }
 
-TEST(Length, holds_the_number_that_is_emitted) {
+TEST(Length, stores_the_rounded_number_of_the_stylesheet) {
     EXPECT_EQ(Length::px(1.0 / 3).value(), 0.3333);
     EXPECT_EQ(Length::px(1.0 / 3).css(), "0.3333px");
     EXPECT_EQ(Length::percent(-0.00001).css(), "0");
@@ -79,7 +79,7 @@ TEST(Length, resolves_each_unit_by_its_own_basis) {
 
 TEST(Length, does_not_depend_on_the_locale) {
     const std::string before = std::setlocale(LC_ALL, nullptr);
-    // Not every machine has it; with it, the C library would want a comma.
+    // Only some machines have this locale. With it the C library expects a decimal comma.
     std::setlocale(LC_ALL, "de_DE.UTF-8");
     EXPECT_EQ(Length::parse("1.5em"), Length::em(1.5));
     EXPECT_EQ(Length::em(1.5).css(), "1.5em");
@@ -97,8 +97,8 @@ TEST(LineHeight, is_a_number_or_a_length) {
     EXPECT_EQ(LineHeight::of(Length::rem(1.5)).resolve({20, 16}), 24);
 }
 
-// A bare 0 would be read as a number.
-TEST(LineHeight, keeps_a_zero_length_apart_from_the_number_zero) {
+// In `line-height` a bare 0 is a number.
+TEST(LineHeight, distinguishes_a_zero_length_from_the_number_zero) {
     EXPECT_EQ(LineHeight::times(0).css(), "0");
     EXPECT_EQ(LineHeight::of(Length()).css(), "0px");
     EXPECT_EQ(LineHeight::parse("0px"), LineHeight::of(Length()));

@@ -1,5 +1,5 @@
-// Straight lines and parabolas as numbers. School algebra is the source: what is computed along a stretch
-// must be what is computed at each of its widths.
+// Linear and quadratic quantities as numbers. Source: algebra. A result for a range of widths must equal the
+// result at each width of the range.
 #include "units/linear.h"
 
 #include <gtest/gtest.h>
@@ -15,35 +15,36 @@ namespace {
 
 constexpr double never = std::numeric_limits<double>::infinity();
 
-TEST(Linear, TellsHowLongTheLesserStaysTheLesser) {
+TEST(Linear, KnowsUpToWhereTheSmallerStaysTheSmaller) {
     const Linear rising(10, 0.5);
     const Linear level(15);
-    const Linear least = lesser(rising, level);
+    const Linear least = min(rising, level);
     EXPECT_EQ(least.at(4), 12);
     EXPECT_EQ(least.until, 10);
-    EXPECT_EQ(lesser(rising, Linear(5)).until, never);
-    EXPECT_EQ(greater(Linear(0), Linear(-2, 1)).until, 2);
+    EXPECT_EQ(min(rising, Linear(5)).until, never);
+    EXPECT_EQ(max(Linear(0), Linear(-2, 1)).until, 2);
 }
 
-// At a start two lines may be equal but for the rounding of doubles: then the steeper one is the greater.
-TEST(Linear, LetsTheSlopeDecideWhereLinesMeetAtTheStart) {
+// Two quantities may be equal at the start except for the rounding of doubles; the steeper one is then the
+// larger.
+TEST(Linear, ComparesSlopesOfQuantitiesThatAreEqualAtTheStart) {
     const Linear a(0.1 + 0.2, 1);
     const Linear b(0.3, 0.5);
-    EXPECT_EQ(lesser(a, b).slope, 0.5);
-    EXPECT_EQ(lesser(b, a).slope, 0.5);
-    EXPECT_EQ(lesser(a, b).until, never);
+    EXPECT_EQ(min(a, b).slope, 0.5);
+    EXPECT_EQ(min(b, a).slope, 0.5);
+    EXPECT_EQ(min(a, b).until, never);
     EXPECT_FALSE(order(b, b).less);
 }
 
 TEST(Linear, StepsToTheNextWholeNumber) {
-    EXPECT_EQ(wholeBelow(Linear(1.5, 0.25)).value, 1);
-    EXPECT_EQ(wholeBelow(Linear(1.5, 0.25)).until, 2);
-    EXPECT_EQ(wholeBelow(Linear(1.5, -0.25)).until, 2);
-    EXPECT_EQ(wholeBelow(Linear(2, -0.25)).value, 1);
-    EXPECT_EQ(wholeBelow(Linear(2, 0.25)).until, 4);
+    EXPECT_EQ(floor(Linear(1.5, 0.25)).value, 1);
+    EXPECT_EQ(floor(Linear(1.5, 0.25)).until, 2);
+    EXPECT_EQ(floor(Linear(1.5, -0.25)).until, 2);
+    EXPECT_EQ(floor(Linear(2, -0.25)).value, 1);
+    EXPECT_EQ(floor(Linear(2, 0.25)).until, 4);
 }
 
-TEST(Linear, IsAtEachWidthWhatDoublesAreThere) {
+TEST(Linear, EqualsTheResultInDoublesAtEachWidth) {
     std::mt19937 random(7);
     std::uniform_real_distribution<double> some(-4, 4);
     for (int round = 0; round < 1000; ++round) {
@@ -51,7 +52,7 @@ TEST(Linear, IsAtEachWidthWhatDoublesAreThere) {
         const Linear b(some(random), some(random));
         const Linear c(some(random), some(random));
         const auto formula = [](const auto& x, const auto& y, const auto& z) {
-            return greater(x - 2 * y, lesser(y + z, z / 3)) + wholeBelow(x);
+            return max(x - 2 * y, min(y + z, z / 3)) + floor(x);
         };
         const Linear all = formula(a, b, c);
         ASSERT_GT(all.until, 0);
@@ -68,11 +69,11 @@ TEST(Quadratic, HasItsFirstRootPastTheStart) {
     EXPECT_EQ(firstRoot({4, -2, 0}), 2);
     EXPECT_EQ(firstRoot({4, 0, 0}), never);
     EXPECT_EQ(firstRoot({0, 0, 0}), never);
-    // Roots far apart, where the schoolbook's formula loses the near one: (t − 1e-9)(t − 1e9).
+    // Roots of very different size, for which the usual formula loses the smaller one: (t − 1e-9)(t − 1e9).
     EXPECT_NEAR(firstRoot({1, -(1e9 + 1e-9), 1}), 1e-9, 1e-18);
 }
 
-TEST(Quadratic, IsTheProductOfStraightLines) {
+TEST(Quadratic, IsTheProductOfLinearQuantities) {
     const Quadratic square = product(Linear(3, 2), Linear(3, 2));
     EXPECT_EQ(square.value, 9);
     EXPECT_EQ(square.slope, 12);

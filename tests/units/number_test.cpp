@@ -10,7 +10,7 @@ namespace tenter::units {
 namespace {
 
 // CSS Syntax 3 § 4.3.12: digits, a point, digits.
-TEST(Number, prints_as_few_digits_as_will_do) {
+TEST(Number, prints_the_shortest_form) {
     EXPECT_EQ(number(12), "12");
     EXPECT_EQ(number(1.5), "1.5");
     EXPECT_EQ(number(0.1 + 0.2), "0.3");
@@ -27,7 +27,7 @@ TEST(Number, has_no_negative_zero_and_no_exponent) {
     EXPECT_EQ(number(1e20), "100000000000000000000");
 }
 
-TEST(Number, is_zero_where_there_is_none) {
+TEST(Number, is_zero_if_not_finite) {
     EXPECT_EQ(number(std::numeric_limits<double>::quiet_NaN()), "0");
     EXPECT_EQ(number(std::numeric_limits<double>::infinity()), "0");
     EXPECT_EQ(number(std::numeric_limits<double>::max()).size(), 309U);
@@ -39,7 +39,7 @@ TEST(Number, rounds_ties_away_from_zero) {
     EXPECT_EQ(rounded(2.5, 0), 3);
 }
 
-// CSS Syntax 3 § 4.3.13 reads the number back; a CSS pixel value must be the one that was computed with.
+// CSS Syntax 3 § 4.3.13: the printed number must be read as the number that layout used.
 TEST(Number, reads_back_as_the_rounded_number) {
     std::mt19937 random(17);
     std::uniform_real_distribution<double> values(-20000, 20000);

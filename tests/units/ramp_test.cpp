@@ -17,7 +17,7 @@ LengthBasis pageOf(double width, double root = 16) {
     return {root, root, 0, width, 0};
 }
 
-TEST(Ramp, is_a_line_between_its_points_and_flat_beyond) {
+TEST(Ramp, is_a_line_between_its_points_and_flat_outside_them) {
     const Ramp line = ramp({400, 15}, {1400, 20});
     EXPECT_EQ(line.sizeAt(300), 15);
     EXPECT_EQ(line.sizeAt(400), 15);
@@ -31,7 +31,7 @@ TEST(Ramp, puts_its_points_in_order) {
     EXPECT_EQ(ramp({700, 15}, {700, 15}), Ramp::flat(15));
 }
 
-TEST(Ramp, refuses_what_is_no_line) {
+TEST(Ramp, refuses_points_that_define_no_line) {
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
     constexpr double infinity = std::numeric_limits<double>::infinity();
     EXPECT_FALSE(Ramp::between({700, 15}, {700, 16}));
@@ -46,7 +46,7 @@ TEST(Ramp, refuses_what_is_no_line) {
 }
 
 // Published: P. Rodriguez, "Linearly Scale font-size with CSS clamp()", CSS-Tricks, 2020: 1rem at 360 px
-// and 3.5rem at 840 px give -0.875rem + 8.333vw, there to three decimals.
+// and 3.5rem at 840 px give -0.875rem + 8.333vw, published to three decimals.
 TEST(FluidSize, gives_the_published_worked_size) {
     const FluidSize size = FluidSize::from(ramp({360, 16}, {840, 56}), 16, Unit::Rem, Unit::Vw);
     EXPECT_EQ(size.css(), "clamp(1rem, -0.875rem + 8.3333vw, 3.5rem)");
@@ -71,8 +71,8 @@ TEST(FluidSize, is_a_plain_length_if_flat) {
     EXPECT_EQ(FluidSize::from(Ramp::flat(18), 16, Unit::Rem, Unit::Vw).resolve(pageOf(777)), 18);
 }
 
-// CSS Values 4 § 10.1: in calculations a bare 0 is a number and may not be added to a length.
-TEST(FluidSize, leaves_a_zero_term_out) {
+// CSS Values 4 § 10.1: in a calculation a bare 0 is a number, which cannot be added to a length.
+TEST(FluidSize, omits_a_zero_term) {
     EXPECT_EQ(FluidSize::from(ramp({400, 8}, {1000, 20}), 16, Unit::Px, Unit::Vw).css(),
               "clamp(8px, 2vw, 20px)");
 }
@@ -94,17 +94,17 @@ TEST(FluidSize, is_clamped_as_css_clamps) {
         if (!line) continue;
         const FluidSize size = FluidSize::from(*line, 16, Unit::Rem, Unit::Vw);
         const LengthBasis basis = pageOf(widths(random));
-        const double a = size.least().resolve(basis);
+        const double a = size.minimum().resolve(basis);
         const double b = size.base().resolve(basis) + size.slope().resolve(basis);
-        const double c = size.most().resolve(basis);
+        const double c = size.maximum().resolve(basis);
         ASSERT_LE(a, c);
         ASSERT_EQ(size.resolve(basis), std::max(a, std::min(b, c)));
     }
 }
 
-// The promise of the model: rounding to what is emitted moves no size by more than 0.01 px at any width in
+// The promise: rounding to the numbers of the stylesheet changes no size by more than 0.01 px at any width in
 // range.
-TEST(FluidSize, is_within_a_hundredth_of_a_pixel_of_the_line) {
+TEST(FluidSize, is_within_a_hundredth_of_a_pixel_of_the_ramp) {
     std::mt19937 random(29);
     std::uniform_real_distribution<double> sizes(8, 120);
     std::uniform_real_distribution<double> widths(200, 5000);

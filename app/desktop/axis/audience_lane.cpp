@@ -15,17 +15,17 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr double barWidth = 4;  // px; visits that fall into one are added
+constexpr double barWidth = 4;  // px; a bar shows the sum of the visits within it
 
 }  // namespace
 
 AudienceLane::AudienceLane(const Survey& survey, const WidthScale& scale, QWidget* parent)
     : QWidget(parent), survey_(survey), scale_(scale) {
-    setAccessibleName(tr("Visits along the widths"));
+    setAccessibleName(tr("Visits at each viewport width"));
     connect(&survey_, &Survey::audienceChanged, this, qOverload<>(&QWidget::update));
 }
 
-QString AudienceLane::says(double x) const {
+QString AudienceLane::toolTipAt(double x) const {
     double all = 0;
     double there = 0;
     double first = 0;
@@ -39,13 +39,13 @@ QString AudienceLane::says(double x) const {
     }
     if (there == 0) return {};
     return widthsTitle(first, last) + ": " + figure(there, 0) + (there == 1 ? " visit, " : " visits, ") +
-           findings::shareTitle(there / all);
+           findings::percentTitle(there / all) + " of all visits";
 }
 
 bool AudienceLane::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    QToolTip::showText(help->globalPos(), says(help->pos().x()), this);
+    QToolTip::showText(help->globalPos(), toolTipAt(help->pos().x()), this);
     return true;
 }
 

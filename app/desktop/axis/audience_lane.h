@@ -1,4 +1,4 @@
-// How many visits come at which width, as bars.
+// The lane “Audience”: visits at each viewport width, as bars.
 #pragma once
 
 #include <QWidget>
@@ -13,8 +13,9 @@ class AudienceLane : public QWidget {
 
 public:
     AudienceLane(const Survey& survey, const WidthScale& scale, QWidget* parent);
-    /// The visits about a position: `360 to 393 px: 4 120 visits, 31 %`.
-    [[nodiscard]] QString says(double x) const;
+    /// The visits near position `x` (px in the lane): `360–393 px: 4120 visits, 31 % of all visits`. Empty if
+    /// there are none.
+    [[nodiscard]] QString toolTipAt(double x) const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -10,19 +10,20 @@
 
 #include "axis/audience_lane.h"
 #include "axis/bands_lane.h"
+#include "axis/comparison_lane.h"
 #include "axis/cursor.h"
 #include "axis/curves.h"
+#include "axis/differences_lane.h"
 #include "axis/disclosure.h"
-#include "axis/engines_lane.h"
 #include "axis/findings_lane.h"
 #include "axis/measure_plot.h"
 #include "axis/ruler.h"
 #include "axis/size_plot.h"
 #include "axis/sweep_plot.h"
 #include "axis/thumbnails_lane.h"
-#include "axis/verdict_lane.h"
 #include "axis/wraps_lane.h"
 #include "compare/comparison.h"
+#include "controls/glossary.h"
 #include "document/wording.h"
 #include "row/ink.h"
 
@@ -30,28 +31,28 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr int leftGutter = 112;  // for the lanes' names and the plots' values
-constexpr int rightGutter = 88;  // for the lines' labels
+constexpr int leftGutter = 136;  // px, for the names of lanes and the values of plots
+constexpr int rightGutter = 88;  // px, for the labels of lines
 constexpr int rulerHeight = 40;
 constexpr int bandsHeight = 28;
 constexpr int wrapsHeight = 24;
 constexpr int findingsHeight = 40;
 constexpr int audienceHeight = 32;
-constexpr int enginesHeight = 24;
-constexpr int verdictHeight = 28;
+constexpr int differencesHeight = 24;
+constexpr int comparisonHeight = 28;
 constexpr int closedHeight = 22;
-constexpr int leastPlot = 56;
-constexpr int roomyWindow = 960;  // px of height from which there is room for every lane
-constexpr double themeReach = 4;  // px about the pointer
-constexpr double themeTop = 4;    // of its lines, px
+constexpr int leastPlotHeight = 56;
+constexpr int tallWindow = 960;   // px; a window at least this high has room for every lane
+constexpr double themeReach = 4;  // px from the pointer to a breakpoint of the theme
+constexpr double themeTop = 4;    // px from the top to the lines of the theme's breakpoints
 constexpr double zoomStep = 1.5;
 
 }  // namespace
 
 AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
-    : QWidget(parent), viewing_(viewing), survey_(survey), sweep_(new EngineSweep(viewing, this)) {
+    : QWidget(parent), viewing_(viewing), survey_(survey), engineSweep_(new EngineSweep(viewing, this)) {
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Viewport width"));
+    setAccessibleName(tr("Viewport width axis"));
     setAttribute(Qt::WA_OpaquePaintEvent);
     QFont small = font();
     small.setPixelSize(11);
@@ -61,28 +62,55 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
     wraps_ = new WrapsLane(viewing_, survey_, scale_, this);
     auto* const findings = new FindingsLane(survey_, scale_, this);
     auto* const audience = new AudienceLane(survey_, scale_, this);
-    engines_ = new EnginesLane(viewing_, *sweep_, scale_, this);
+    differences_ = new DifferencesLane(viewing_, *engineSweep_, scale_, this);
     sizes_ = new SizePlot(viewing_, scale_, this);
     measure_ = new MeasurePlot(viewing_, scale_, this);
-    heights_ = new SweepPlot(SweepPlot::Shows::CardHeight, viewing_, survey_, scale_, this);
-    slots_ = new SweepPlot(SweepPlot::Shows::PictureSlot, viewing_, survey_, scale_, this);
+    heights_ = new SweepPlot(SweepPlot::Quantity::CardHeight, viewing_, survey_, scale_, this);
+    slots_ = new SweepPlot(SweepPlot::Quantity::PictureSlot, viewing_, survey_, scale_, this);
     auto* const thumbnails = new ThumbnailsLane(viewing_, survey_, scale_, this);
-    addLane(tr("Bands"), {}, bands_, bandsHeight, 0);
-    addLane(tr("Wraps"), {}, wraps_, wrapsHeight, 0);
-    addLane(tr("Findings"), {}, findings, findingsHeight, 0);
-    addLane(tr("Audience"), {}, audience, audienceHeight, 0);
-    addLane(tr("Engines"), {}, engines_, enginesHeight, 0, Opens::WhereThereIsRoom);
-    addLane(tr("Thumbnails"), {}, thumbnails, ThumbnailsLane::laneHeight, 0, Opens::WhereThereIsRoom);
-    addLane(tr("Font size"), tr("px"), sizes_, 0, 0.58);
-    addLane(tr("Measure"), tr("characters"), measure_, 0, 0.42);
-    addLane(tr("Card height"), tr("px"), heights_, 0, 0.42, Opens::OnRequest);
-    addLane(tr("Picture"), tr("px"), slots_, 0, 0.42, Opens::OnRequest);
+    const auto explained = [](const char* ownWord, const QString& then) {
+        return QString::fromUtf8(ownWord) + ".\n" + then;
+    };
+    addLane(tr("Bands"), {}, explained(glossary::band, tr("Drag an edge to move a breakpoint.")), bands_,
+            bandsHeight, 0);
+    addLane(tr("Wrap points"), {},
+            explained(glossary::wrapPoint,
+                      tr("Each tick marks one change. Ticks of the selected text are longer.")),
+            wraps_, wrapsHeight, 0);
+    addLane(tr("Findings"), {},
+            tr("The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
+               "line to show the finding."),
+            findings, findingsHeight, 0);
+    addLane(tr("Audience"), {}, tr("The number of visits at each viewport width."), audience, audienceHeight,
+            0);
+    addLane(tr("Browser differences"), {},
+            tr("The widths at which some text has a different number of lines in Chromium and Firefox."),
+            differences_, differencesHeight, 0, OpensWhen::WindowIsTall);
+    addLane(tr("Thumbnails"), tr("at key widths"),
+            tr("Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
+               "the worst finding. Click one to go to its width."),
+            thumbnails, ThumbnailsLane::laneHeight, 0, OpensWhen::WindowIsTall);
+    addLane(
+        tr("Font size"), tr("px"),
+        explained(glossary::ramp,
+                  tr("Drag the ends of a ramp to change it. Sizes in hatched areas do not satisfy a wish.")),
+        sizes_, 0, 0.58);
+    addLane(tr("Measure"), tr("characters"),
+            explained(glossary::measure, tr("Dashed lines mark the comfortable range: 45 to 75 characters in "
+                                            "one column, 40 to 50 in several columns.")),
+            measure_, 0, 0.42);
+    addLane(tr("Card height"), tr("px"), tr("The height of each card at each viewport width."), heights_, 0,
+            0.42, OpensWhen::Chosen);
+    addLane(tr("Picture size"), tr("px"),
+            explained(glossary::slot,
+                      tr("The plot shows the width and height of the slot at each viewport width.")),
+            slots_, 0, 0.42, OpensWhen::Chosen);
     cursor_ = new Cursor(viewing_, scale_, *sizes_, this);
     addScaleActions();
-    setPresent(audience, false);
+    setAvailable(audience, false);
     connect(&survey_, &Survey::audienceChanged, this,
-            [this, audience] { setPresent(audience, !survey_.audience().empty()); });
-    // A row of many parts is swept later.
+            [this, audience] { setAvailable(audience, !survey_.audience().empty()); });
+    // The sweep of a row with many parts arrives later, from a background thread.
     connect(&survey_, &Survey::swept, this, [this] {
         heights_->rebuild();
         slots_->rebuild();
@@ -90,9 +118,9 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
     connect(&viewing_, &Viewing::rowChanged, this, &AxisPane::onRow);
     connect(&viewing_, &Viewing::selectionChanged, this, &AxisPane::onSelection);
     connect(&viewing_, &Viewing::widthChanged, this, &AxisPane::onWidth);
-    connect(bands_, &BandsLane::edgeGrabbed, this, [this] { scaleHeld_ = scale_.equalRoom(); });
+    connect(bands_, &BandsLane::edgeGrabbed, this, [this] { scaleFrozen_ = scale_.equalRoom(); });
     connect(bands_, &BandsLane::edgeReleased, this, [this] {
-        scaleHeld_ = false;
+        scaleFrozen_ = false;
         onRow();
     });
     onRow();
@@ -107,18 +135,21 @@ QList<QAction*> AxisPane::laneActions() const {
     return actions;
 }
 
-void AxisPane::addLane(const QString& name, const QString& unit, QWidget* content, int height, double share,
-                       Opens opens) {
-    const bool open = opens == Opens::Always;
+void AxisPane::addLane(const QString& name, const QString& subtitle, const QString& description,
+                       QWidget* content, int height, double share, OpensWhen opens) {
+    const bool open = opens == OpensWhen::Always;
     auto* action = new QAction(name, this);
     action->setCheckable(true);
     action->setChecked(open);
-    auto* disclosure = new Disclosure(name, unit, this);
+    action->setToolTip(toolTipText(description));
+    auto* disclosure = new Disclosure(name, subtitle, this);
+    disclosure->setToolTip(toolTipText(description));
+    disclosure->setAccessibleDescription(description);
     disclosure->setChecked(open);
     content->setVisible(open);
     connect(disclosure, &QAbstractButton::toggled, action, &QAction::setChecked);
-    connect(disclosure, &QAbstractButton::clicked, this, [this] { lanesChosen_ = true; });
-    connect(action, &QAction::triggered, this, [this] { lanesChosen_ = true; });
+    connect(disclosure, &QAbstractButton::clicked, this, [this] { lanesChosenByUser_ = true; });
+    connect(action, &QAction::triggered, this, [this] { lanesChosenByUser_ = true; });
     connect(action, &QAction::toggled, this, [this, content, disclosure](bool opened) {
         disclosure->setChecked(opened);
         content->setVisible(opened);
@@ -129,24 +160,27 @@ void AxisPane::addLane(const QString& name, const QString& unit, QWidget* conten
     lanes_.append({content, disclosure, action, opens, height, share});
 }
 
-void AxisPane::addVerdicts(const compare::Comparison& comparison) {
-    auto* lane = new VerdictLane(comparison, scale_, this);
-    addLane(tr("Browser"), {}, lane, verdictHeight, 0);
-    // Beside the engines' lane.
-    const auto engines = std::ranges::find(lanes_, engines_, &Lane::content);
-    lanes_.move(lanes_.size() - 1, engines - lanes_.begin() + 1);
-    setPresent(lane, false);
+void AxisPane::addComparisonLane(const compare::Comparison& comparison) {
+    auto* lane = new ComparisonLane(comparison, scale_, this);
+    addLane(tr("Browser comparison"), {},
+            tr("Result of the last comparison with a browser. A thin line: the browser agrees with Tenter at "
+               "this width. A bar: it differs. A taller bar is a larger difference."),
+            lane, comparisonHeight, 0);
+    // Below the lane of browser differences.
+    const auto differences = std::ranges::find(lanes_, differences_, &Lane::content);
+    lanes_.move(lanes_.size() - 1, differences - lanes_.begin() + 1);
+    setAvailable(lane, false);
     connect(&comparison, &compare::Comparison::changed, this,
-            [this, lane, &comparison] { setPresent(lane, !comparison.verdicts().empty()); });
+            [this, lane, &comparison] { setAvailable(lane, !comparison.verdicts().empty()); });
 }
 
-void AxisPane::setPresent(const QWidget* content, bool present) {
+void AxisPane::setAvailable(const QWidget* content, bool available) {
     Lane& lane = *std::ranges::find(lanes_, content, &Lane::content);
-    if (lane.present == present) return;
-    lane.present = present;
-    lane.action->setVisible(present);
-    lane.disclosure->setVisible(present);
-    lane.content->setVisible(present && lane.action->isChecked());
+    if (lane.available == available) return;
+    lane.available = available;
+    lane.action->setVisible(available);
+    lane.disclosure->setVisible(available);
+    lane.content->setVisible(available && lane.action->isChecked());
     arrange();
     updateGeometry();
 }
@@ -159,9 +193,9 @@ void AxisPane::addScaleActions() {
         scaleActions_.append(action);
         return action;
     };
-    add(tr("Zoom &in on the axis"), Qt::CTRL | Qt::ALT | Qt::Key_Plus,
+    add(tr("Zoom &in"), Qt::CTRL | Qt::ALT | Qt::Key_Plus,
         [this] { zoomAbout(scale_.x(viewing_.width()), zoomStep); });
-    add(tr("Zoom &out of the axis"), Qt::CTRL | Qt::ALT | Qt::Key_Minus,
+    add(tr("Zoom &out"), Qt::CTRL | Qt::ALT | Qt::Key_Minus,
         [this] { zoomAbout(scale_.x(viewing_.width()), 1 / zoomStep); });
     add(tr("&Whole range"), Qt::CTRL | Qt::ALT | Qt::Key_0, [this] {
         scale_.showWhole();
@@ -176,22 +210,22 @@ void AxisPane::addScaleActions() {
     });
 }
 
-// ---- arrangement
-// ---------------------------------------------------------------------------------------------
+// ---- Arrangement of lanes
 
-bool AxisPane::hasRoom() const {
-    return window()->height() >= roomyWindow;
+bool AxisPane::windowIsTall() const {
+    return window()->height() >= tallWindow;
 }
 
-// At 1280 × 800 the row keeps the larger half, and each plot its room.
+// Chosen so that in a window of 1280 × 800 px the row view has more than half of the height.
 QSize AxisPane::sizeHint() const {
-    return {900, hasRoom() ? 448 : 328};
+    return {900, windowIsTall() ? 448 : 328};
 }
 
 QSize AxisPane::minimumSizeHint() const {
     int height = rulerHeight + arrangeClosed(std::nullopt);
     for (const Lane& lane : lanes_)
-        if (lane.present && lane.action->isChecked()) height += lane.height > 0 ? lane.height : leastPlot;
+        if (lane.available && lane.action->isChecked())
+            height += lane.height > 0 ? lane.height : leastPlotHeight;
     return {480, height};
 }
 
@@ -201,7 +235,7 @@ int AxisPane::arrangeClosed(std::optional<int> y) const {
     int rows = 0;
     int x = width();
     for (const Lane& lane : lanes_) {
-        if (!lane.present || lane.action->isChecked()) continue;
+        if (!lane.available || lane.action->isChecked()) continue;
         const QSize name = lane.disclosure->sizeHint();
         if (x + name.width() > width() - from) {
             x = from;
@@ -220,7 +254,7 @@ void AxisPane::arrange() {
     int fixed = rulerHeight + arrangeClosed(std::nullopt);
     double shares = 0;
     for (const Lane& lane : lanes_) {
-        if (!lane.present || !lane.action->isChecked()) continue;
+        if (!lane.available || !lane.action->isChecked()) continue;
         if (lane.height > 0)
             fixed += lane.height;
         else
@@ -230,13 +264,15 @@ void AxisPane::arrange() {
     ruler_->setGeometry(0, 0, width(), rulerHeight);
     int y = rulerHeight;
     for (const Lane& lane : lanes_) {
-        if (!lane.present || !lane.action->isChecked()) continue;
+        if (!lane.available || !lane.action->isChecked()) continue;
         const int room =
             lane.height > 0 ? lane.height : static_cast<int>(std::floor(rest * lane.share / shares));
         lane.content->setGeometry(0, y + 1, width(), std::max(1, room - 1));
         const QSize name = lane.disclosure->sizeHint();
         lane.disclosure->setGeometry(
-            6, lane.height > 0 ? y + std::min(room, bandsHeight) / 2 - name.height() / 2 : y + 4,
+            6,
+            lane.height > 0 ? std::max(y + 4, y + std::min(room, bandsHeight) / 2 - name.height() / 2)
+                            : y + 4,
             name.width(), name.height());
         lane.disclosure->raise();
         y += room;
@@ -262,20 +298,20 @@ void AxisPane::rescale() {
     update();
 }
 
-void AxisPane::openByRoom() {
-    if (lanesChosen_) return;
+void AxisPane::openForWindowHeight() {
+    if (lanesChosenByUser_) return;
     for (const Lane& lane : lanes_)
-        if (lane.opens == Opens::WhereThereIsRoom) lane.action->setChecked(hasRoom());
+        if (lane.opens == OpensWhen::WindowIsTall) lane.action->setChecked(windowIsTall());
 }
 
 void AxisPane::resizeEvent(QResizeEvent*) {
-    openByRoom();
+    openForWindowHeight();
     arrange();
 }
 
 void AxisPane::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    openByRoom();
+    openForWindowHeight();
     onRow();
 }
 
@@ -285,12 +321,12 @@ void AxisPane::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), ink.ground);
     painter.setPen(ink.faint);
     for (const Lane& lane : lanes_)
-        if (lane.present && lane.action->isChecked())
+        if (lane.available && lane.action->isChecked())
             painter.drawLine(0, lane.content->y() - 1, width(), lane.content->y() - 1);
     painter.drawLine(0, closedFrom_, width(), closedFrom_);
-    // The theme's own breakpoints stand behind what is set here.
+    // The theme's breakpoints are drawn first, behind the project's own.
     double free = 0;
-    for (const css::Breakpoint& breakpoint : theme_) {
+    for (const css::Breakpoint& breakpoint : themeBreakpoints_) {
         const double x = std::round(scale_.x(breakpoint.width)) + 0.5;
         if (x < scale_.left() || x > scale_.right() + 1) continue;
         painter.setPen(QPen(ink.line, 1, Qt::DotLine));
@@ -308,12 +344,11 @@ void AxisPane::changeEvent(QEvent* event) {
     if (event->type() == QEvent::PaletteChange) update();
 }
 
-// ---- what has changed
-// ------------------------------------------------------------------------------------------
+// ---- Updates
 
 void AxisPane::onRow() {
     const project::Project& project = viewing_.shown();
-    if (!scaleHeld_) {
+    if (!scaleFrozen_) {
         const bool range = scale_.least() != project.leastWidth || scale_.most() != project.mostWidth;
         scale_.setRange(project.leastWidth, project.mostWidth);
         scale_.setBreakpoints(Bands::of(project, viewing_.variant()).breakpoints);
@@ -330,23 +365,23 @@ void AxisPane::onRow() {
 
 void AxisPane::readTheme() {
     const auto& given = viewing_.shown().given;
-    const std::string theme = given ? given->theme : std::string();
-    if (theme == themeRead_) return;
-    themeRead_ = theme;
-    theme_ = css::breakpointsOf(css::readSheet(theme));
+    const project::SharedText theme = given ? given->theme : project::SharedText();
+    if (theme == themeCss_) return;
+    themeCss_ = theme;
+    themeBreakpoints_ = css::breakpointsOf(css::readSheet(theme));
     QStringList widths;
-    for (const css::Breakpoint& breakpoint : theme_)
+    for (const css::Breakpoint& breakpoint : themeBreakpoints_)
         widths << pixels(breakpoint.width);
     ruler_->setAccessibleDescription(
-        widths.isEmpty() ? QString() : tr("The theme’s breakpoints: %1").arg(widths.join(", ")));
+        widths.isEmpty() ? QString() : tr("Breakpoints of the theme: %1").arg(widths.join(", ")));
     update();
 }
 
-QString AxisPane::rulerSays(double x) const {
+QString AxisPane::rulerToolTipAt(double x) const {
     QStringList lines;
-    for (const css::Breakpoint& breakpoint : theme_)
+    for (const css::Breakpoint& breakpoint : themeBreakpoints_)
         if (std::abs(scale_.x(breakpoint.width) - x) <= themeReach)
-            lines << tr("The theme’s breakpoint at %1: %2")
+            lines << tr("Breakpoint of the theme at %1: %2")
                          .arg(pixels(breakpoint.width), QString::fromStdString(breakpoint.condition));
     return lines.join('\n');
 }
@@ -354,7 +389,7 @@ QString AxisPane::rulerSays(double x) const {
 bool AxisPane::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    QToolTip::showText(help->globalPos(), rulerSays(help->pos().x()), this);
+    QToolTip::showText(help->globalPos(), rulerToolTipAt(help->pos().x()), this);
     return true;
 }
 
@@ -365,7 +400,7 @@ void AxisPane::onSelection() {
 }
 
 void AxisPane::onWidth() {
-    setAccessibleDescription(cursor_->says());
+    setAccessibleDescription(cursor_->text());
     sizes_->onWidth();
     const double x = scale_.x(viewing_.width());
     if (!scale_.isWhole() && !dragging_ && (x < scale_.left() || x > scale_.right())) {
@@ -380,8 +415,7 @@ void AxisPane::zoomAbout(double x, double factor) {
     rescale();
 }
 
-// ---- pointer and keyboard
-// --------------------------------------------------------------------------------------
+// ---- Pointer and keyboard
 
 void AxisPane::mousePressEvent(QMouseEvent* event) {
     const double x = event->position().x();
@@ -436,7 +470,7 @@ void AxisPane::goToBandEdge(int direction) {
 }
 
 bool AxisPane::goToDifference(int direction) {
-    const auto width = engines_->next(direction);
+    const auto width = differences_->next(direction);
     if (width) viewing_.setWidth(*width);
     return width.has_value();
 }
@@ -445,7 +479,7 @@ QString AxisPane::goToWrap(int direction) {
     const auto stop = wraps_->next(direction);
     if (!stop) return {};
     viewing_.setWidth(stop->width);
-    return stop->says;
+    return stop->text;
 }
 
 void AxisPane::keyPressEvent(QKeyEvent* event) {

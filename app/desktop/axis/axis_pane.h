@@ -1,4 +1,4 @@
-// The width axis: ruler, lanes and plots over one scale, with one cursor through them all.
+// The width axis: ruler, lanes and plots on one scale of viewport widths, with one cursor across all of them.
 #pragma once
 
 #include <QAction>
@@ -22,7 +22,7 @@ namespace tenter::desktop::axis {
 class BandsLane;
 class Cursor;
 class Disclosure;
-class EnginesLane;
+class DifferencesLane;
 class MeasurePlot;
 class Ruler;
 class SizePlot;
@@ -36,24 +36,25 @@ public:
     AxisPane(Viewing& viewing, Survey& survey, QWidget* parent = nullptr);
     ~AxisPane() override;
 
-    /// Toggles that open and close lanes and plots.
+    /// One toggle action per lane or plot, which opens and closes it.
     [[nodiscard]] QList<QAction*> laneActions() const;
-    /// A lane for what a browser says, which comes once there is something to see.
-    void addVerdicts(const compare::Comparison& comparison);
-    /// Zoom in, zoom out, whole range; and a toggle, equal room for each band.
+    /// Adds the lane “Browser comparison”. It appears when the comparison has its first result.
+    void addComparisonLane(const compare::Comparison& comparison);
+    /// Zoom in, Zoom out, Whole range, and the toggle Equal room for each band.
     [[nodiscard]] QList<QAction*> scaleActions() const { return scaleActions_; }
     [[nodiscard]] const WidthScale& scale() const { return scale_; }
-    /// Goes to the next (+1) or the previous (−1) band edge: a breakpoint, or the first px past it.
+    /// Moves the width to the next (+1) or previous (−1) band edge: a breakpoint, or the first px above it.
     void goToBandEdge(int direction);
-    /// Goes to the next (+1) or the previous (−1) run of widths at which engines differ; false if there is
+    /// Moves the width to the next (+1) or previous (−1) range in which browsers differ; false if there is
     /// none.
     bool goToDifference(int direction);
-    /// Goes past the next (+1) or the previous (−1) wrap point; what changed there, empty if there is none.
+    /// Moves the width past the next (+1) or previous (−1) wrap point. Returns what changes there; empty if
+    /// there is no such wrap point.
     QString goToWrap(int direction);
-    /// Where the theme of given markup changes what it says.
-    [[nodiscard]] const std::vector<css::Breakpoint>& themeBreakpoints() const { return theme_; }
-    /// What stands on the ruler at a position, besides widths; may be empty.
-    [[nodiscard]] QString rulerSays(double x) const;
+    /// Breakpoints in the theme's CSS of an imported row; empty for other rows.
+    [[nodiscard]] const std::vector<css::Breakpoint>& themeBreakpoints() const { return themeBreakpoints_; }
+    /// The theme's breakpoints near position `x` (px in the pane), a line for each; may be empty.
+    [[nodiscard]] QString rulerToolTipAt(double x) const;
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -72,26 +73,28 @@ protected:
     bool event(QEvent* event) override;
 
 private:
-    /// How a lane stands when the window is first shown.
-    enum class Opens { Always, WhereThereIsRoom, OnRequest };
+    /// When a lane opens without a click: always, if the window is tall enough, or never.
+    enum class OpensWhen { Always, WindowIsTall, Chosen };
     struct Lane {
         QWidget* content;
         Disclosure* disclosure;
         QAction* action;
-        Opens opens;
-        int height;           ///< px; 0: shares what is left
-        double share;         ///< of what is left
-        bool present = true;  ///< false: neither lane nor name is there
+        OpensWhen opens;
+        int height;             ///< px; 0: a plot, which shares the remaining height
+        double share;           ///< of the remaining height, 0 to 1
+        bool available = true;  ///< false: neither the lane nor its name is shown
     };
-    void setPresent(const QWidget* content, bool present);
-    void addLane(const QString& name, const QString& unit, QWidget* content, int height, double share,
-                 Opens opens = Opens::Always);
-    [[nodiscard]] bool hasRoom() const;
-    /// Names of closed lanes stand side by side at the foot: places them from `y` on, if there is one. The
-    /// height they take.
+    void setAvailable(const QWidget* content, bool available);
+    /// Adds a lane of `height` px, or a plot with a `share` of the remaining height. `subtitle` is the unit
+    /// of the values, `description` the tooltip of its name.
+    void addLane(const QString& name, const QString& subtitle, const QString& description, QWidget* content,
+                 int height, double share, OpensWhen opens = OpensWhen::Always);
+    [[nodiscard]] bool windowIsTall() const;
+    /// Arranges the names of closed lanes in rows from `y` (px) downwards, or only computes if `y` is empty.
+    /// Returns the height of the rows, px.
     int arrangeClosed(std::optional<int> y) const;
-    /// Opens lanes for which there is room, and closes them where there is none.
-    void openByRoom();
+    /// Opens the lanes that need a tall window if it is tall, and closes them if it is not.
+    void openForWindowHeight();
     void readTheme();
     void addScaleActions();
     void arrange();
@@ -104,11 +107,11 @@ private:
     Viewing& viewing_;
     Survey& survey_;
     WidthScale scale_;
-    EngineSweep* sweep_;
+    EngineSweep* engineSweep_;
     Ruler* ruler_ = nullptr;
     BandsLane* bands_ = nullptr;
     WrapsLane* wraps_ = nullptr;
-    EnginesLane* engines_ = nullptr;
+    DifferencesLane* differences_ = nullptr;
     SizePlot* sizes_ = nullptr;
     MeasurePlot* measure_ = nullptr;
     SweepPlot* heights_ = nullptr;
@@ -116,12 +119,12 @@ private:
     Cursor* cursor_ = nullptr;
     QList<Lane> lanes_;
     QList<QAction*> scaleActions_;
-    bool scaleHeld_ = false;
+    bool scaleFrozen_ = false;
     bool dragging_ = false;
-    bool lanesChosen_ = false;  // by the person: from then on the window's size opens and closes none
-    int closedFrom_ = 0;        // px from the top, where the names of closed lanes begin
-    std::string themeRead_;
-    std::vector<css::Breakpoint> theme_;
+    bool lanesChosenByUser_ = false;  // then the height of the window no longer opens or closes lanes
+    int closedFrom_ = 0;              // px from the top, where the names of closed lanes begin
+    project::SharedText themeCss_;
+    std::vector<css::Breakpoint> themeBreakpoints_;
 };
 
 }  // namespace tenter::desktop::axis

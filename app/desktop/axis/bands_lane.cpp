@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "axis/curves.h"
+#include "document/wording.h"
 #include "row/ink.h"
-#include "row/numbers.h"
 
 namespace tenter::desktop::axis {
 
@@ -40,7 +40,7 @@ void BandsLane::moveEdge(int edge, double breakpoint) {
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
     const auto at = static_cast<std::size_t>(edge);
     if (at >= bands.breakpoints.size() || viewing_.showsSaved()) return;
-    // A breakpoint stays at least a pixel from its neighbours and from the ends of the range.
+    // Keep at least 1 px between breakpoints, and to the ends of the range.
     const double low = (at == 0 ? bands.least : bands.breakpoints[at - 1]) + 1;
     const double high = (at + 1 == bands.breakpoints.size() ? bands.most : bands.breakpoints[at + 1]) - 1;
     if (low > high) return;
@@ -66,9 +66,8 @@ void BandsLane::refresh() {
         edge->setCentre({x, height() / 2.0});
         edge->setVisible(x >= scale_.left() - 1 && x <= scale_.right() + 1);
         edge->setEnabled(!viewing_.showsSaved());
-        const QString says = tr("Breakpoint %1 px").arg(row::decimal(breakpoint, 2));
-        edge->setAccessibleName(says);
-        edge->setToolTip(says);
+        edge->setAccessibleName(tr("Breakpoint at %1").arg(pixels(breakpoint)));
+        edge->setToolTip(tr("Breakpoint at %1. Drag to move it.").arg(pixels(breakpoint)));
     }
     update();
 }
@@ -94,7 +93,7 @@ void BandsLane::paintEvent(QPaintEvent*) {
         const int columns = viewing_.row().settings(i).row.columns.value_or(1);
         const double shownFrom = std::max(from, scale_.left());
         const double shownTo = std::min(to, scale_.right());
-        QString label = columns == 1 ? tr("1 column") : tr("%1 columns").arg(columns);
+        QString label = columnsTitle(columns);
         double room = fontMetrics().horizontalAdvance(label);
         if (shownTo - shownFrom < room + 32) {
             label = QString::number(columns);

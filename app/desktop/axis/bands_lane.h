@@ -1,4 +1,5 @@
-// The bands as dimension brackets, each with its column count. The edges between them are handles.
+// The lane “Bands”: a dimension bracket per band with its column count. Handles at the edges move
+// breakpoints.
 #pragma once
 
 #include <QMap>
@@ -15,11 +16,11 @@ class BandsLane : public QWidget {
 
 public:
     BandsLane(Viewing& viewing, const WidthScale& scale, QWidget* parent);
-    /// Puts the edges where the breakpoints are.
+    /// Moves the handles to the current breakpoints.
     void refresh();
 
 signals:
-    /// While an edge is moved the scale must stay as it is.
+    /// While an edge is dragged, the scale must not change.
     void edgeGrabbed();
     void edgeReleased();
 

@@ -4,15 +4,15 @@
 #include <QPainterPath>
 #include <cmath>
 
+#include "document/wording.h"
 #include "row/ink.h"
-#include "row/numbers.h"
 
 namespace tenter::desktop::axis {
 
 namespace {
 
 constexpr int flagHeight = 18;
-constexpr int readingRoom = 56;  // right of the hairline, for the size it crosses
+constexpr int labelRoom = 56;  // px right of the hairline, for the font size at the cursor
 
 }  // namespace
 
@@ -22,24 +22,23 @@ Cursor::Cursor(Viewing& viewing, const WidthScale& scale, const SizePlot& sizes,
     setAttribute(Qt::WA_NoSystemBackground);
 }
 
-QString Cursor::says() const {
+QString Cursor::text() const {
     const double width = viewing_.width();
     const int columns = viewing_.row().settings(viewing_.band()).row.columns.value_or(1);
-    const QString count = columns == 1 ? tr("1 column") : tr("%1 columns").arg(columns);
-    return tr("%1 px · %2 rem · %3")
-        .arg(row::decimal(width, 2), row::decimal(width / viewing_.shown().page.rem(), 2), count);
+    return tr("%1 · %2\u00A0rem · %3")
+        .arg(pixels(width), figure(width / viewing_.shown().page.rem()), columnsTitle(columns));
 }
 
 QRect Cursor::flag() const {
     const int x = static_cast<int>(std::lround(scale_.x(viewing_.width())));
-    const int width = fontMetrics().horizontalAdvance(says()) + 18;
-    // Near the end the flag flies to the other side.
+    const int width = fontMetrics().horizontalAdvance(text()) + 18;
+    // Near the right end there is no room, so the flag is on the left of the hairline.
     return {x + width > this->width() - 4 ? x - width + 1 : x, 1, width, flagHeight};
 }
 
 QRect Cursor::strip() const {
     const int x = static_cast<int>(std::lround(scale_.x(viewing_.width())));
-    return {x - 6, 0, readingRoom + 6, height()};
+    return {x - 6, 0, labelRoom + 6, height()};
 }
 
 void Cursor::follow() {
@@ -65,25 +64,25 @@ void Cursor::paintEvent(QPaintEvent*) {
 
     painter.setRenderHint(QPainter::Antialiasing, true);
     if (sizes_.isVisible()) {
-        for (const SizePlot::Reading& reading : sizes_.readings(viewing_.width())) {
-            const QPointF at = reading.at + sizes_.pos() + QPointF(0.5, 0);
+        for (const SizePlot::SizeAtWidth& size : sizes_.sizesAt(viewing_.width())) {
+            const QPointF at = size.at + sizes_.pos() + QPointF(0.5, 0);
             painter.setPen(QPen(ink.ground, 1));
-            painter.setBrush(reading.chosen ? ink.accent : ink.text);
+            painter.setBrush(size.chosen ? ink.accent : ink.text);
             painter.drawEllipse(QPointF(x + 0.5, at.y()), 3, 3);
-            if (!reading.chosen) continue;
-            const QRectF place(x + 7, at.y() - 17, fontMetrics().horizontalAdvance(reading.text) + 4, 14);
+            if (!size.chosen) continue;
+            const QRectF place(x + 7, at.y() - 17, fontMetrics().horizontalAdvance(size.text) + 4, 14);
             QColor ground = ink.ground;
             ground.setAlpha(220);
             painter.fillRect(place, ground);
             painter.setPen(ink.accentText);
-            painter.drawText(place, Qt::AlignCenter, reading.text);
+            painter.drawText(place, Qt::AlignCenter, size.text);
         }
     }
     const QRectF flag = this->flag();
-    const bool flown = flag.left() < x;
+    const bool onLeft = flag.left() < x;
     QPainterPath shape;
     const double notch = 5;
-    if (flown) {
+    if (onLeft) {
         shape.moveTo(flag.right(), flag.top());
         shape.lineTo(flag.left(), flag.top());
         shape.lineTo(flag.left() + notch, flag.center().y());
@@ -99,8 +98,8 @@ void Cursor::paintEvent(QPaintEvent*) {
     shape.closeSubpath();
     painter.fillPath(shape, ink.accent);
     painter.setPen(ink.onAccent);
-    painter.drawText(flag.adjusted(flown ? notch + 2 : 5, 0, flown ? -5 : -notch - 2, 0), Qt::AlignVCenter,
-                     says());
+    painter.drawText(flag.adjusted(onLeft ? notch + 2 : 5, 0, onLeft ? -5 : -notch - 2, 0), Qt::AlignVCenter,
+                     text());
     if (focused_) {
         painter.setPen(QPen(ink.accent, 1.5));
         painter.setBrush(Qt::NoBrush);

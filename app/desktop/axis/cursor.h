@@ -1,4 +1,5 @@
-// One hairline through ruler, lanes and plots at the width in view, ending in a flag that says it.
+// The cursor: a hairline across ruler, lanes and plots at the current width, with a flag that shows the
+// width.
 #pragma once
 
 #include <QWidget>
@@ -14,12 +15,12 @@ class Cursor : public QWidget {
 
 public:
     Cursor(Viewing& viewing, const WidthScale& scale, const SizePlot& sizes, QWidget* parent);
-    /// Moves to where the width now is.
+    /// Moves to the current width.
     void follow();
-    /// True while the keyboard is on the axis.
+    /// Shows or hides the focus ring.
     void setFocused(bool on);
-    /// `1 240 px · 77.5 rem · 3 columns`
-    [[nodiscard]] QString says() const;
+    /// Text of the flag: `1240 px · 77.5 rem · 3 columns`.
+    [[nodiscard]] QString text() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

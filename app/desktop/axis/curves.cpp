@@ -7,7 +7,7 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-// Just past a breakpoint: the first widths of the band above it.
+// CSS px above a breakpoint at which the first layout of the next band is computed.
 constexpr double beyond = 1.0 / 64;
 constexpr int sizeSamples = 48;
 
@@ -61,7 +61,7 @@ std::vector<SizeCurve> sizeCurves(const layout::PreparedRow& row, const Bands& b
 }
 
 std::vector<MeasureCurve> measuredParts(const project::Project& project, std::size_t most, int selectedCard) {
-    // Running text is the body; where there is none, each card's longest text.
+    // The paragraph is the first part with the role body; a card without one uses its longest other text.
     std::vector<MeasureCurve> curves;
     for (std::size_t c = 0; c < project.cards.size(); ++c) {
         const auto& parts = project.cards[c].parts;
@@ -115,7 +115,7 @@ void measure(const layout::PreparedRow& row, const Bands& bands, std::size_t sam
 
 QVector<QPointF> simplified(const QVector<QPointF>& points, double tolerance) {
     if (points.size() < 3) return points;
-    // From each point kept, as far as a straight line stays true to every point passed.
+    // From each kept point, skip points as long as a straight line stays close enough to all skipped points.
     QVector<QPointF> kept{points.first()};
     qsizetype start = 0;
     const auto straight = [&](qsizetype end) {

@@ -1,4 +1,4 @@
-// What the plots show, read off the row over its whole range of widths.
+// The curves of the plots: font size and measure over the whole range of widths.
 #pragma once
 
 #include <QPointF>
@@ -11,16 +11,16 @@
 
 namespace tenter::desktop::axis {
 
-/// Points (width, value), in CSS px and the curve's own unit, one piece for each band: curves jump at
-/// breakpoints.
+/// Points (viewport width in CSS px, value in the curve's unit). One piece per band, because values can jump
+/// at a breakpoint.
 using Pieces = std::vector<QVector<QPointF>>;
 
-/// The range of widths, cut at the breakpoints.
+/// The range of viewport widths (CSS px) divided at the breakpoints.
 struct Bands {
     double least = 320;
     double most = 1920;
     std::vector<double> breakpoints;
-    /// First and last width of band `band` that lie in the range.
+    /// First and last width of band `band` within the range, CSS px.
     [[nodiscard]] double first(std::size_t band) const;
     [[nodiscard]] double last(std::size_t band) const;
     [[nodiscard]] std::size_t count() const { return breakpoints.size() + 1; }
@@ -33,24 +33,25 @@ struct SizeCurve {
     Pieces pieces;  ///< font size in CSS px
 };
 
-/// The font size of every role of the variant.
+/// One curve for each role of the variant.
 std::vector<SizeCurve> sizeCurves(const layout::PreparedRow& row, const Bands& bands);
 
 struct MeasureCurve {
     std::size_t card = 0;
     std::size_t part = 0;  ///< in the card's parts
-    Pieces pieces;         ///< characters to a line of full width
+    Pieces pieces;         ///< measure: characters on a full line
 };
 
-/// Parts of running text by card: at most `most` of them, `selectedCard`'s among them.
+/// One curve without points for the paragraph text of each card: the first `most` cards, and `selectedCard`
+/// (−1: none).
 std::vector<MeasureCurve> measuredParts(const project::Project& project, std::size_t most, int selectedCard);
 
-/// Fills in the curves by laying the row out at about `samples` widths, and on both sides of every
+/// Fills in the points of the curves. Lays the row out at about `samples` widths and on both sides of every
 /// breakpoint.
 void measure(const layout::PreparedRow& row, const Bands& bands, std::size_t samples,
              std::vector<MeasureCurve>& curves);
 
-/// `points` without those that lie within `tolerance` of the line through their neighbours.
+/// `points` without those that are closer than `tolerance` to the straight line between their neighbours.
 QVector<QPointF> simplified(const QVector<QPointF>& points, double tolerance);
 
 }  // namespace tenter::desktop::axis

@@ -8,19 +8,19 @@
 
 namespace tenter::desktop::axis {
 
-Disclosure::Disclosure(const QString& name, const QString& unit, QWidget* parent)
-    : QAbstractButton(parent), unit_(unit) {
+Disclosure::Disclosure(const QString& name, const QString& subtitle, QWidget* parent)
+    : QAbstractButton(parent), subtitle_(subtitle) {
     setText(name);
     setCheckable(true);
     setChecked(true);
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("%1 lane").arg(name));
+    setAccessibleName(subtitle.isEmpty() ? name : name + ", " + subtitle);
 }
 
 QSize Disclosure::sizeHint() const {
-    const int lines = isChecked() && !unit_.isEmpty() ? 2 : 1;
-    const int widest =
-        std::max(fontMetrics().horizontalAdvance(text()), fontMetrics().horizontalAdvance(unit_));
+    const int lines = isChecked() && !subtitle_.isEmpty() ? 2 : 1;
+    const int widest = std::max(fontMetrics().horizontalAdvance(text()),
+                                lines == 2 ? fontMetrics().horizontalAdvance(subtitle_) : 0);
     return {18 + widest + 6, lines * fontMetrics().height() + 4};
 }
 
@@ -43,9 +43,9 @@ void Disclosure::paintEvent(QPaintEvent*) {
     painter.fillPath(mark, underMouse() ? ink.text : ink.quiet);
     painter.setPen(ink.text);
     painter.drawText(QPointF(16, 2 + fontMetrics().ascent()), text());
-    if (isChecked() && !unit_.isEmpty()) {
+    if (isChecked() && !subtitle_.isEmpty()) {
         painter.setPen(ink.quiet);
-        painter.drawText(QPointF(16, 2 + fontMetrics().height() + fontMetrics().ascent()), unit_);
+        painter.drawText(QPointF(16, 2 + fontMetrics().height() + fontMetrics().ascent()), subtitle_);
     }
     if (hasFocus()) {
         painter.setPen(QPen(ink.accent, 1.5));

@@ -1,4 +1,4 @@
-// A lane's name in the left gutter, which opens and closes the lane.
+// The name of a lane in the left gutter: a toggle button that opens and closes the lane.
 #pragma once
 
 #include <QAbstractButton>
@@ -9,7 +9,8 @@ class Disclosure : public QAbstractButton {
     Q_OBJECT
 
 public:
-    Disclosure(const QString& name, const QString& unit, QWidget* parent);
+    /// `subtitle`, such as the unit of the values, is shown below the name while the lane is open.
+    Disclosure(const QString& name, const QString& subtitle, QWidget* parent);
     [[nodiscard]] QSize sizeHint() const override;
 
 protected:
@@ -18,7 +19,7 @@ protected:
     void leaveEvent(QEvent* event) override;
 
 private:
-    QString unit_;  ///< of the lane's values, under its name while it is open
+    QString subtitle_;
 };
 
 }  // namespace tenter::desktop::axis

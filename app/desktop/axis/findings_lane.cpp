@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "document/wording.h"
 #include "findings/weight.h"
 #include "findings/wording.h"
 #include "row/ink.h"
@@ -16,9 +17,9 @@ namespace tenter::desktop::axis {
 namespace {
 
 constexpr double levelHeight = 6;
-constexpr double shortestRun = 4;     // px, so that a single width can be seen and hit
-constexpr double leastDimension = 8;  // px; a shorter run is one tick
-constexpr double hitReach = 2;        // px beyond a run's ends
+constexpr double shortestRun = 4;     // px, so that a single width can be seen and clicked
+constexpr double leastDimension = 8;  // px; a shorter range is drawn as one tick
+constexpr double hitReach = 2;        // px beyond the ends of a range
 constexpr double clearance = 16;      // CSS px between two findings on one level
 constexpr int levelCount = 5;
 
@@ -26,7 +27,7 @@ constexpr int levelCount = 5;
 
 FindingsLane::FindingsLane(Survey& survey, const WidthScale& scale, QWidget* parent)
     : QWidget(parent), survey_(survey), scale_(scale) {
-    setAccessibleName(tr("Findings along the widths"));
+    setAccessibleName(tr("Findings at each viewport width"));
     setMouseTracking(true);
     connect(&survey_, &Survey::changed, this, [this] {
         arrange();
@@ -36,7 +37,7 @@ FindingsLane::FindingsLane(Survey& survey, const WidthScale& scale, QWidget* par
     arrange();
 }
 
-// Each on the first level on which nothing stands in its way; what finds none shares the last.
+// Each finding goes to the first level with enough free room; if there is none, to the last level.
 void FindingsLane::arrange() {
     std::vector<std::vector<sweep::Interval>> taken(levelCount);
     levels_.clear();
@@ -54,7 +55,7 @@ void FindingsLane::arrange() {
         onto.insert(onto.end(), finding.widths.begin(), finding.widths.end());
     }
     const auto count = survey_.findings().size();
-    setAccessibleDescription(count == 0   ? tr("Nothing found")
+    setAccessibleDescription(count == 0   ? tr("No findings")
                              : count == 1 ? tr("1 finding")
                                           : tr("%1 findings").arg(count));
 }
@@ -64,7 +65,7 @@ QRectF FindingsLane::place(std::size_t finding, std::size_t run) const {
     const sweep::Interval& span = survey_.findings()[finding].widths[run];
     const double from = std::round(scale_.x(span.from));
     const double to = std::max(from + shortestRun, std::round(scale_.x(span.to)));
-    // As many levels as are needed, about the lane's middle.
+    // The levels in use are centred in the lane.
     const int last = *std::ranges::max_element(levels_);
     const double middle = std::floor(height() / 2.0) + (levels_[finding] - last / 2.0) * levelHeight;
     return {from, std::round(middle) - 2, to - from, 5};
@@ -91,26 +92,20 @@ bool FindingsLane::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     const std::vector<std::size_t> under = at(help->pos());
-    // In a rich text's paragraph, so that a long sentence is broken into lines.
-    QToolTip::showText(
-        help->globalPos(),
-        under.empty()
-            ? QString()
-            : "<p>" +
-                  findings::spoken(survey_.findings()[under.front()], survey_.audience()).toHtmlEscaped() +
-                  "</p>",
-        this);
+    const QString text =
+        under.empty() ? QString() : findings::describe(survey_.findings()[under.front()], survey_.audience());
+    QToolTip::showText(help->globalPos(), toolTipText(text), this);
     return true;
 }
 
-// A press beside all runs is the pane's, which drags the width.
+// A click next to all findings is left to the pane, which drags the width.
 void FindingsLane::mousePressEvent(QMouseEvent* event) {
     const std::vector<std::size_t> under = at(event->position());
     if (event->button() != Qt::LeftButton || under.empty()) {
         event->ignore();
         return;
     }
-    // Again at the same place: the next of those that overlap there.
+    // A second click at the same point chooses the next of the overlapping findings.
     const auto chosen = survey_.chosen();
     const auto now = chosen ? std::ranges::find(under, *chosen) : under.end();
     survey_.choose(now == under.end() || now + 1 == under.end() ? under.front() : *(now + 1));
@@ -130,11 +125,11 @@ void FindingsLane::paintEvent(QPaintEvent* event) {
     if (all.empty() && survey_.isFresh()) {
         painter.setPen(ink.quiet);
         painter.drawText(QRectF(scale_.left(), 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft,
-                         tr("Nothing found"));
+                         tr("No findings"));
         return;
     }
     const auto chosen = survey_.chosen();
-    const QColor line = survey_.lags() ? ink.line : row::mixed(ink.ground, ink.text, 0.75);
+    const QColor line = survey_.isStale() ? ink.line : row::mixed(ink.ground, ink.text, 0.75);
     for (std::size_t i = 0; i < all.size() && i < levels_.size(); ++i) {
         const int weight = findings::weightOf(all[i].severity).line;
         for (std::size_t run = 0; run < all[i].widths.size(); ++run) {

@@ -1,4 +1,4 @@
-// The widths of each finding, as runs between two ticks: the heavier, the more severe.
+// The lane “Findings”: the widths of each finding as lines between two ticks. A thicker line is more severe.
 #pragma once
 
 #include <QWidget>
@@ -15,9 +15,9 @@ class FindingsLane : public QWidget {
 
 public:
     FindingsLane(Survey& survey, const WidthScale& scale, QWidget* parent);
-    /// The findings at a point of the lane, as indices into `Survey::findings()`, the nearest first.
+    /// The findings near a point of the lane (px), as indices into `Survey::findings()`, nearest first.
     [[nodiscard]] std::vector<std::size_t> at(const QPointF& point) const;
-    /// Where a finding's run stands; empty if there is none.
+    /// The rectangle of one width range of a finding, px of the lane; empty if the indices are out of range.
     [[nodiscard]] QRectF place(std::size_t finding, std::size_t run) const;
 
 protected:
@@ -30,7 +30,7 @@ private:
     void arrange();
     Survey& survey_;
     const WidthScale& scale_;
-    std::vector<int> levels_;  // of each finding, from the top
+    std::vector<int> levels_;  // by finding: the level it is drawn on, 0 is the top
 };
 
 }  // namespace tenter::desktop::axis

@@ -1,4 +1,4 @@
-// Something on the axis that is dragged, or moved by arrow keys when it has the focus.
+// A handle on the axis: moved by dragging, or by the arrow keys while it has the focus.
 #pragma once
 
 #include <QWidget>
@@ -11,7 +11,7 @@ class Handle : public QWidget {
 public:
     enum class Shape { End, Edge };
     Handle(Shape shape, QWidget* parent);
-    /// Shown in full; otherwise only while the pointer or the keyboard is on it.
+    /// A prominent handle is always drawn; any other only while it is hovered, dragged or focused.
     void setProminent(bool on);
     [[nodiscard]] bool isProminent() const { return prominent_; }
     [[nodiscard]] bool isDragged() const { return dragged_; }
@@ -19,9 +19,9 @@ public:
 
 signals:
     void grabbed();
-    /// The pointer's place in the parent, less where the handle was taken hold of.
+    /// Where the centre of the handle should go, in px of the parent.
     void movedTo(const QPointF& centre);
-    /// Steps right and up; ten times as far if `coarse`.
+    /// Steps to the right and upwards (negative: left, down); `coarse` means ten times as far.
     void nudged(int right, int up, bool coarse);
     void released();
 

@@ -16,7 +16,7 @@ constexpr int refineMilliseconds = 140;
 
 MeasurePlot::MeasurePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
     : Plot(scale, parent), viewing_(viewing) {
-    setAccessibleName(tr("Measure against width"));
+    setAccessibleName(tr("Measure at each viewport width"));
     refine_.setSingleShot(true);
     refine_.setInterval(refineMilliseconds);
     connect(&refine_, &QTimer::timeout, this, [this] { read(fineSamples); });
@@ -61,12 +61,12 @@ void MeasurePlot::restyle() {
         lines.push_back({curve.pieces, pen, labelled ? tr("card %1").arg(curve.card + 1) : QString(),
                          chosen ? ink.accentText : ink.quiet});
     }
-    if (selected < 0 && lines.size() > 1) lines.front().label = tr("cards 1 to %1").arg(lines.size());
+    if (selected < 0 && lines.size() > 1) lines.front().label = tr("cards 1–%1").arg(lines.size());
     setLines(std::move(lines));
 }
 
-// The comfortable range of each band, as two rules. Bringhurst, The Elements of Typographic Style § 2.1.2
-// (from memory): 45 to 75 characters in a single column, 40 to 50 in several.
+// The comfortable range of each band, as two dashed lines. Bringhurst, The Elements of Typographic Style
+// § 2.1.2 (from memory): 45 to 75 characters in a single column, 40 to 50 in several.
 void MeasurePlot::drawOver(QPainter& painter) {
     const row::Ink ink = row::Ink::of(palette());
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
@@ -75,6 +75,7 @@ void MeasurePlot::drawOver(QPainter& painter) {
     painter.setFont(font());
     for (std::size_t band = 0; band < bands.count(); ++band) {
         const bool single = viewing_.row().settings(band).row.columns.value_or(1) == 1;
+        double lastNumber = 1e9;  // height of the number drawn before, px
         for (const int count : {single ? 45 : 40, single ? 75 : 50}) {
             const QPointF from = at(bands.first(band), count);
             const QPointF to = at(bands.last(band), count);
@@ -84,10 +85,11 @@ void MeasurePlot::drawOver(QPainter& painter) {
             const double start = std::max(from.x(), scale_.left()) + 8;
             const double room = fontMetrics().horizontalAdvance(number) + 6;
             if (std::min(to.x(), scale_.right()) - start < room + 8) continue;
-            // At the plot's edge it stands beside its rule rather than cut.
+            // At the edge of the plot the number is moved beside its line so that it is not clipped.
             const double half = fontMetrics().ascent() / 2.0 + 1;
             const double middle = std::clamp(from.y(), area().top() + half, area().bottom() - half);
-            if (std::abs(middle - from.y()) > 2 * half) continue;
+            if (std::abs(middle - from.y()) > 2 * half || std::abs(middle - lastNumber) < 2 * half) continue;
+            lastNumber = middle;
             painter.fillRect(QRectF(start, middle - 7, room, 14), ink.ground);
             painter.setPen(ink.quiet);
             painter.drawText(QPointF(start + 3, middle + half - 2), number);

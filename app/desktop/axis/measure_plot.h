@@ -1,4 +1,4 @@
-// Measure against viewport width: characters to a full line, for the running text of each column.
+// The plot “Measure”: characters on a full line of each card's paragraph, at each viewport width.
 #pragma once
 
 #include <QTimer>
@@ -13,7 +13,7 @@ class MeasurePlot : public Plot {
 
 public:
     MeasurePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent);
-    /// Reads the measure anew: roughly at once, finely when nothing has changed for a moment.
+    /// Computes the curves again: with few points now, and with more when nothing has changed for a moment.
     void rebuild();
 
 protected:

@@ -8,16 +8,16 @@
 #include <algorithm>
 #include <cmath>
 
+#include "document/wording.h"
 #include "row/canvas.h"
-#include "row/numbers.h"
 
 namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr double above = 10;  // room over the plot area, px
+constexpr double above = 10;  // px above and below the plot area
 constexpr double below = 6;
-constexpr double labelGap = 7;  // between a value and its grid line
+constexpr double labelGap = 7;  // px between a value and its grid line
 
 double niceStep(double range, double most) {
     double power = std::pow(10.0, std::floor(std::log10(range / most)));
@@ -46,7 +46,7 @@ Plot::Plot(const WidthScale& scale, QWidget* parent) : QChartView(parent), scale
     across_ = new QValueAxis(this);
     across_->setVisible(false);
     up_ = new QValueAxis(this);
-    // Charts leave grid lines and labels as they were when the plot area alone changes: they are drawn here.
+    // QChart does not update grid lines and labels when only the plot area changes, so this class draws them.
     up_->setVisible(false);
     chart()->addAxis(across_, Qt::AlignBottom);
     chart()->addAxis(up_, Qt::AlignLeft);
@@ -113,14 +113,14 @@ void Plot::applyValues() {
 }
 
 void Plot::refresh() {
-    // Charts set all their labels anew for either, changed or not.
+    // Both setters make QChart lay out all labels again, even without a change.
     if (const QRectF plot = area();
         plot != chart()->plotArea() || across_->min() != scale_.left() || across_->max() != scale_.right()) {
         chart()->setPlotArea(plot);
         across_->setRange(scale_.left(), scale_.right());
     }
     fillSeries();
-    // Now, not when the event loop gets to it: the frame being made shows it.
+    // Lay out now and not in the next event loop, so that the current frame is up to date.
     chart()->layout()->activate();
     stale_ = true;
     viewport()->update();
@@ -159,7 +159,7 @@ void Plot::drawBackground(QPainter* painter, const QRectF& rect) {
         painter->setPen(QPen(ink.faint, 1));
         painter->drawLine(QPointF(scale_.left(), y), QPointF(scale_.right(), y));
         painter->setPen(ink.quiet);
-        const QString value = row::decimal(n * step_, decimals);
+        const QString value = figure(n * step_, decimals);
         painter->drawText(QPointF(scale_.left() - labelGap - fontMetrics().horizontalAdvance(value),
                                   y + fontMetrics().ascent() / 2.0 - 1.5),
                           value);
@@ -175,7 +175,7 @@ void Plot::drawForeground(QPainter* painter, const QRectF&) {
     painter->restore();
 }
 
-// Each label stands beside its line's end, moved only as far as the labels next to it need.
+// Each label is at the end of its line, moved only as far as needed to keep labels apart.
 void Plot::drawLabels(QPainter& painter) {
     struct Label {
         double y;
@@ -253,7 +253,7 @@ void Plot::applyInk() {
     setBackgroundBrush(ink.ground);
 }
 
-// The pane drags the width, scrolls and takes keys; a plot lets them through.
+// The pane handles dragging, scrolling and keys, so a plot ignores these events.
 void Plot::mousePressEvent(QMouseEvent* event) {
     event->ignore();
 }

@@ -1,4 +1,4 @@
-// A plot over the width axis: a chart whose plot area lies under the same margins as the lanes.
+// A plot on the width axis: a chart with the same left and right margins as the lanes.
 #pragma once
 
 #include <QChartView>
@@ -17,32 +17,33 @@ class Plot : public QChartView {
 
 public:
     Plot(const WidthScale& scale, QWidget* parent);
-    /// Where a value stands, in the plot's own px.
+    /// The point of a value at a viewport width (CSS px), in px of the widget.
     [[nodiscard]] QPointF at(double width, double value) const;
+    /// The value at height `y`, px of the widget.
     [[nodiscard]] double valueAt(double y) const;
-    /// The scale, or what is plotted, has changed.
+    /// Draws again; call it when the scale or the lines have changed.
     void refresh();
-    /// Keeps the value axis as it is while something is dragged.
+    /// Freezes the range of the value axis, for example while a handle is dragged.
     void holdValues(bool on);
 
 protected:
     struct Line {
         Pieces pieces;
         QPen pen;
-        QString label;  ///< at the line's end; may be empty
-        QColor ink;     ///< of the label
+        QString label;  ///< shown at the right end of the line; may be empty
+        QColor ink;     ///< colour of the label
     };
     void setLines(std::vector<Line> lines);
-    /// The values that have to fit on the axis.
+    /// Sets the smallest and largest value that the value axis must show.
     void setValues(double least, double most);
-    /// What is drawn over the lines, in the plot's own px.
+    /// Draws over the lines, in px of the widget.
     virtual void drawOver(QPainter& painter);
     void drawBackground(QPainter* painter, const QRectF& rect) override;
     void drawForeground(QPainter* painter, const QRectF& rect) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
-    /// Pens anew, after the palette has changed.
+    /// Sets the lines again with the pens of the current palette.
     virtual void restyle() = 0;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
@@ -61,11 +62,11 @@ private:
     QValueAxis* up_ = nullptr;
     QList<QLineSeries*> series_;
     std::vector<Line> lines_;
-    double least_ = 0, most_ = 1;  // wanted
-    double bottom_ = 0, top_ = 1;  // of the axis
-    double step_ = 1;              // between its grid lines
-    bool held_ = false;
-    QImage drawn_;  // so that the cursor's passing costs no drawing of charts
+    double least_ = 0, most_ = 1;  // values that must be visible
+    double bottom_ = 0, top_ = 1;  // range of the value axis
+    double step_ = 1;              // between grid lines
+    bool held_ = false;            // the value axis is frozen
+    QImage drawn_;                 // cached, so that moving the cursor does not draw the chart again
     bool stale_ = true;
 };
 

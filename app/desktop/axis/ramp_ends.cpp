@@ -18,7 +18,7 @@ Layer layerOf(const project::Variant& variant, std::size_t band, const std::stri
     return Layer::Style;
 }
 
-// The viewport width in `band` at which a card's content is `content` wide; empty if it is nowhere.
+// The viewport width in `band` at which a card's content is `content` CSS px wide; empty if there is none.
 std::optional<double> widthOfCard(const layout::PreparedRow& row, const Bands& bands, std::size_t band,
                                   double content) {
     double low = bands.first(band);
@@ -36,8 +36,8 @@ struct Stretch {
     std::size_t first, last;
 };
 
-// Runs of bands whose size comes from the same layer; style's and variant's are one however often they are
-// interrupted, since they are one ramp.
+// Consecutive bands that take the size from the same layer. The layers `Style` and `Variant` have one ramp
+// each, so each forms one stretch even if bands with their own ramp lie in between.
 std::vector<Stretch> stretches(const project::Variant& variant, const std::string& role) {
     std::vector<Stretch> found;
     for (std::size_t band = 0; band < variant.bands.size(); ++band) {
@@ -87,7 +87,7 @@ std::vector<RampEnd> rampEnds(const project::Project& project, std::size_t varia
                         0,
                         {},
                         scale};
-            // A ramp of one point has no widths of its own: its ends stand where its bands end.
+            // A constant size has no widths, so its ends are placed at the ends of its bands.
             const bool placeless = ramp.from().width == ramp.to().width;
             units::RampPoint from = ramp.from();
             units::RampPoint to = ramp.to();
@@ -125,7 +125,7 @@ std::vector<RampEnd> rampEnds(const project::Project& project, std::size_t varia
 void moveEnd(project::Project& project, std::size_t variant, const RampEnd& end, double cardWidth,
              double width, double size) {
     const double along = end.followsCard ? cardWidth : width;
-    // An end never passes the other.
+    // An end cannot move past the other end.
     const double held =
         end.upper ? std::max(along, end.other.width + 1) : std::min(along, end.other.width - 1);
     const auto ramp = units::Ramp::between({std::max(0.0, held), size / end.scale}, end.other);

@@ -1,4 +1,4 @@
-// The ends of ramps: where they stand on the plot, and which layer of the cascade they belong to.
+// The two ends of each ramp: their position on the plot and the layer of the cascade that sets the ramp.
 #pragma once
 
 #include <string>
@@ -12,25 +12,29 @@ enum class Layer { Style, Variant, Band };
 
 struct RampEnd {
     std::string role;
-    bool upper = false;  ///< the end at the larger width
+    bool upper = false;  ///< true for the end at the larger width
     Layer layer = Layer::Style;
-    std::size_t band = 0;  ///< whose ramp it is, for `Layer::Band`; else the first it holds in
-    std::size_t firstBand = 0, lastBand = 0;  ///< the bands it holds in lie between these
-    bool followsCard = false;
-    double width = 0;  ///< where it stands: viewport, CSS px
-    double size = 0;   ///< font size as shown, CSS px
+    std::size_t band =
+        0;  ///< the band that sets the ramp, for `Layer::Band`; else the first band with the ramp
+    std::size_t firstBand = 0, lastBand = 0;  ///< first and last band that use the ramp
+    bool followsCard = false;  ///< the ramp depends on the card's width instead of the viewport's
+    double width = 0;          ///< viewport width of the end, CSS px
+    double size = 0;           ///< font size as shown, CSS px
     units::RampPoint
-        other;         ///< the ramp's other end, as it is set or, if it is flat without widths, would be
-    double scale = 1;  ///< size as shown to size as set: the reader's text size
-    /// Tells it apart from every other end.
+        other;         ///< the other end of the ramp; for a constant size, at the other end of its bands
+    double scale = 1;  ///< size as shown divided by size as set, from the reader's text size
+    /// A name that is unique among the ends of a variant.
     [[nodiscard]] std::string name() const;
 };
 
-/// Ends of every role's ramps in a variant. Of ramps that follow the card, those in the band of `width`.
+/// The ends of the ramps of every role in a variant. A ramp that follows the card's width has ends in the
+/// band of `width` (CSS px) only.
 std::vector<RampEnd> rampEnds(const project::Project& project, std::size_t variant,
                               const layout::PreparedRow& row, double width);
 
-/// Moves an end to viewport width `width` (CSS px) and size `size` as shown, in the layer that sets the ramp.
+/// Moves an end to viewport width `width` and font size `size` as shown (CSS px), in the layer that sets the
+/// ramp. `cardWidth` is the width of a card's content at `width`, CSS px; used only if the ramp follows the
+/// card.
 void moveEnd(project::Project& project, std::size_t variant, const RampEnd& end, double cardWidth,
              double width, double size);
 

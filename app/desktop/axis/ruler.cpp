@@ -5,14 +5,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "document/wording.h"
 #include "row/ink.h"
-#include "row/numbers.h"
 
 namespace tenter::desktop::axis {
 
 namespace {
 
-// The least of 1, 2, 5, 10, 20 … that is not below `width`.
+// The smallest of 1, 2, 5, 10, 20 … that is at least `width`.
 double roundStep(double width) {
     double power = 1;
     while (true) {
@@ -26,7 +26,7 @@ double roundStep(double width) {
 
 std::vector<Tick> ticks(const WidthScale& scale, double room) {
     std::vector<Tick> found;
-    // With equal room for each band, each band has a scale of its own.
+    // With equal room for each band, every band has its own scale.
     std::vector<double> stops{scale.firstShown()};
     if (scale.equalRoom())
         for (const double breakpoint : scale.breakpoints())
@@ -64,7 +64,7 @@ void Ruler::paintEvent(QPaintEvent* event) {
         if (x < event->rect().left() - 40 || x > event->rect().right() + 40) continue;
         painter.setPen(ink.line);
         painter.drawLine(QPointF(x, floor - (tick.numbered ? 6 : 3)), QPointF(x, floor));
-        const QString number = row::decimal(tick.width, 0);
+        const QString number = figure(tick.width, 0);
         const double room = fontMetrics().horizontalAdvance(number);
         if (!tick.numbered || x - room / 2 < free) continue;
         painter.setPen(ink.quiet);

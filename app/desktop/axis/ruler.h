@@ -13,7 +13,7 @@ struct Tick {
     bool numbered = false;
 };
 
-/// Ticks for what the scale shows: round widths, numbers no closer than `room` px.
+/// Ticks for the visible part of the scale, at round widths. Numbered ticks are at least `room` px apart.
 std::vector<Tick> ticks(const WidthScale& scale, double room);
 
 class Ruler : public QWidget {

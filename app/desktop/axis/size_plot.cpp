@@ -3,13 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "row/numbers.h"
+#include "document/wording.h"
 
 namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr double snapReach = 4;  // px within which an end settles on a breakpoint or an end of the range
+constexpr double snapReach =
+    4;  // px; a dragged end this close to a breakpoint or an end of the range snaps to it
 constexpr int previewSteps = 240;
 constexpr double leastSize = 1;
 constexpr double mostSize = 400;
@@ -18,17 +19,17 @@ constexpr double mostSize = 400;
 
 SizePlot::SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
     : Plot(scale, parent), viewing_(viewing) {
-    setAccessibleName(tr("Font size against width"));
+    setAccessibleName(tr("Font size of each role at each viewport width"));
     connect(&viewing_, &Viewing::previewChanged, this, &SizePlot::rebuild);
     connect(&viewing_, &Viewing::marksChanged, this, &SizePlot::onMarks);
 }
 
-// Roles are told apart by the manner of their lines and by their labels, not by colours.
+// Roles differ by line style and label, not by colour.
 QPen SizePlot::penOf(std::size_t index, const std::string& role, const row::Ink& ink) const {
     const bool chosen = role == viewing_.role();
     QPen pen(chosen ? ink.accent : row::mixed(ink.ground, ink.text, 0.7), chosen ? 2.25 : 1.25);
-    const Qt::PenStyle manners[] = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
-    pen.setStyle(manners[index % 4]);
+    const Qt::PenStyle styles[] = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
+    pen.setStyle(styles[index % 4]);
     pen.setCosmetic(true);
     pen.setCapStyle(Qt::FlatCap);
     return pen;
@@ -38,7 +39,7 @@ void SizePlot::rebuild() {
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
     curves_ = sizeCurves(viewing_.row(), bands);
     readEnds();
-    // A ramp that is dragged changes nothing of what its role is allowed.
+    // The allowed sizes of a role do not depend on its own ramp, so a drag does not change them.
     if (!dragged_) readAllowed();
     readBefore();
     double least = 1e9;
@@ -80,7 +81,7 @@ void SizePlot::readBefore() {
     std::erase_if(before_, [&](const SizeCurve& curve) { return curve.role != viewing_.role(); });
 }
 
-// Hatched as a draughtsman shuts off what is not to be built on: sizes that some wish forbids at that width.
+// Hatches the sizes that a wish excludes at each width.
 void SizePlot::drawAllowed(QPainter& painter, const row::Ink& ink) const {
     const QColor shade = row::mixed(ink.ground, ink.text, 0.35);
     const QRectF room = area();
@@ -98,7 +99,8 @@ void SizePlot::drawAllowed(QPainter& painter, const row::Ink& ink) const {
         painter.setBrush(QBrush(shade, Qt::BDiagPattern));
         painter.drawPolygon(region);
     };
-    // Beyond the plot's own room, so that a limit outside it shuts nothing off.
+    // The hatching extends far beyond the plot, so that it is also correct for limits outside the visible
+    // range.
     for (const sweep::Curve& curve : allowed_.most)
         shut(curve, room.top() - 10000);
     for (const sweep::Curve& curve : allowed_.least)
@@ -134,13 +136,13 @@ void SizePlot::restyle() {
     setLines(std::move(lines));
 }
 
-std::vector<SizePlot::Reading> SizePlot::readings(double width) const {
-    std::vector<Reading> readings;
+std::vector<SizePlot::SizeAtWidth> SizePlot::sizesAt(double width) const {
+    std::vector<SizeAtWidth> sizes;
     for (const SizeCurve& curve : curves_) {
         const double size = viewing_.row().fontSize(curve.style, width);
-        readings.push_back({at(width, size), row::decimal(size, 2), curve.role == viewing_.role()});
+        sizes.push_back({at(width, size), figure(size, 2), curve.role == viewing_.role()});
     }
-    return readings;
+    return sizes;
 }
 
 void SizePlot::onWidth() {
@@ -206,7 +208,7 @@ void SizePlot::moveTo(const QString& name, double width, double size) {
     size = std::clamp(size, leastSize, mostSize);
     const double cardWidth = end.followsCard ? viewing_.row().cardWidth(width) : 0;
     viewing_.document().edit(
-        tr("Change size of %1").arg(QString::fromStdString(end.role)),
+        tr("Change font size of %1").arg(QString::fromStdString(end.role)),
         [&](project::Project& project) { moveEnd(project, viewing_.variant(), end, cardWidth, width, size); },
         QStringLiteral("ramp ") + name);
 }
@@ -225,11 +227,10 @@ void SizePlot::placeHandles() {
         handle->setEnabled(viewing_.showsDocument());
         handle->setVisible(place.x() >= scale_.left() - 6 && place.x() <= scale_.right() + 6);
         if (chosen) handle->raise();
-        const QString says =
-            tr("%1: %2 px where the page is %3 px wide")
-                .arg(QString::fromStdString(end.role), row::decimal(end.size, 2), row::decimal(end.width, 0));
-        handle->setAccessibleName(says);
-        handle->setToolTip(says);
+        const QString summary = tr("%1: %2 at viewport width %3")
+                                    .arg(roleTitle(end.role), pixels(end.size), pixels(end.width, 0));
+        handle->setAccessibleName(summary);
+        handle->setToolTip(tr("%1. Drag to change the ramp.").arg(summary));
     }
     for (auto it = unused.begin(); it != unused.end(); ++it) {
         if (it.value()->isDragged()) continue;
@@ -240,7 +241,7 @@ void SizePlot::placeHandles() {
 }
 
 void SizePlot::onMarks() {
-    // Sizes that no curve comes near want a wider axis.
+    // Marks outside the visible range of sizes need a larger value axis.
     const bool outside = std::ranges::any_of(viewing_.marks(), [this](const Viewing::Mark& mark) {
         const double y = at(mark.width, mark.size).y();
         return mark.variant == viewing_.variant() && (y < area().top() || y > area().bottom());
@@ -258,13 +259,13 @@ void SizePlot::placeMarks() {
         const QPointF place = at(mark.width, mark.size);
         if (place.x() < scale_.left() - 1 || place.x() > scale_.right() + 1) continue;
         if (used == marks_.size()) {
-            auto* made = new PlaceMark(this);
+            auto* made = new WishMark(this);
             connect(made, &QAbstractButton::clicked, this, [this, made] { viewing_.goTo(made->mark()); });
             marks_.push_back(made);
         }
-        PlaceMark* const shown = marks_[used++];
+        WishMark* const shown = marks_[used++];
         shown->show(mark, mark.role == viewing_.role(), place);
-        // Ends that can be dragged lie on top; of a proposal none can.
+        // Handles must stay above marks. A proposal has no handles that can be dragged.
         shown->raise();
         if (viewing_.showsDocument())
             for (Handle* handle : std::as_const(handles_))
@@ -279,7 +280,7 @@ void SizePlot::resizeEvent(QResizeEvent* event) {
     placeHandles();
 }
 
-// An end outside the bands its ramp holds in is joined to them by a dotted line.
+// A dotted line connects an end that lies outside its ramp's bands with the curve.
 void SizePlot::drawOver(QPainter& painter) {
     const row::Ink ink = row::Ink::of(palette());
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());

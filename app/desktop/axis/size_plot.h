@@ -1,12 +1,12 @@
-// Font size against viewport width, a line for each role. The ends of ramps are handles.
+// The plot “Font size”: a line for each role over the viewport width, with handles at the ends of ramps.
 #pragma once
 
 #include <QMap>
 
 #include "axis/handle.h"
-#include "axis/place_mark.h"
 #include "axis/plot.h"
 #include "axis/ramp_ends.h"
+#include "axis/wish_mark.h"
 #include "document/viewing.h"
 #include "solve/allowed.h"
 
@@ -17,19 +17,20 @@ class SizePlot : public Plot {
 
 public:
     SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent);
-    /// Reads the sizes anew.
+    /// Computes the curves again.
     void rebuild();
-    /// Ends of ramps that follow the card are those of the band in view.
+    /// Updates the handles of ramps that follow the card's width: they show the band of the current width.
     void onWidth();
-    /// Puts the handles where their ends are.
+    /// Moves the handles to the ends of the ramps.
     void placeHandles();
-    /// The size of each role at a width, with whether it is the role that is being worked on.
-    struct Reading {
-        QPointF at;
-        QString text;
-        bool chosen;
+    /// The font size of a role at one width.
+    struct SizeAtWidth {
+        QPointF at;    ///< px of the widget
+        QString text;  ///< the size in CSS px, without unit
+        bool chosen;   ///< true for the role that is being edited
     };
-    [[nodiscard]] std::vector<Reading> readings(double width) const;
+    /// One for each role, at viewport width `width` (CSS px).
+    [[nodiscard]] std::vector<SizeAtWidth> sizesAt(double width) const;
 
 signals:
     void handleGrabbed();
@@ -42,13 +43,14 @@ protected:
 
 private:
     void readEnds();
-    /// What wishes leave the chosen role, where a row is small enough to ask at every tick of a drag.
+    /// Computes which sizes of the chosen role satisfy every wish. Only for rows small enough to do so in one
+    /// frame.
     void readAllowed();
     void readBefore();
     void drawAllowed(QPainter& painter, const row::Ink& ink) const;
-    /// The size that is being pasted, as a curve; empty if there is none.
+    /// The pasted size that is not applied yet, as a curve; empty if there is none.
     [[nodiscard]] QVector<QPointF> previewed() const;
-    /// Where wishes decide or conflict, in the variant in view.
+    /// Shows a mark wherever a wish of the current variant limits a size or cannot be satisfied.
     void placeMarks();
     void onMarks();
     Handle* addHandle(const QString& name);
@@ -56,12 +58,12 @@ private:
     [[nodiscard]] QPen penOf(std::size_t index, const std::string& role, const row::Ink& ink) const;
     Viewing& viewing_;
     std::vector<SizeCurve> curves_;
-    std::vector<SizeCurve> before_;  ///< as they are, while others are proposed
+    std::vector<SizeCurve> before_;  ///< the sizes in the document, while a proposal is shown
     std::vector<RampEnd> ends_;
     solve::Allowed allowed_;
-    bool dragged_ = false;  ///< an end is
+    bool dragged_ = false;  ///< an end of a ramp is being dragged
     QMap<QString, Handle*> handles_;
-    std::vector<PlaceMark*> marks_;
+    std::vector<WishMark*> marks_;
     std::size_t band_ = 0;
 };
 

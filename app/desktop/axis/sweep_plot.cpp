@@ -11,7 +11,7 @@ constexpr std::size_t mostCards = 4;
 QVector<QPointF> pointsOf(const sweep::Curve& curve) {
     QVector<QPointF> points;
     points.reserve(static_cast<qsizetype>(curve.size()));
-    // Two vertices at one width are a jump, drawn upright.
+    // Two vertices at the same width are a jump, drawn as a vertical line.
     for (const sweep::Vertex& vertex : curve)
         points.append({vertex.width, vertex.value});
     return points;
@@ -19,11 +19,11 @@ QVector<QPointF> pointsOf(const sweep::Curve& curve) {
 
 }  // namespace
 
-SweepPlot::SweepPlot(Shows shows, Viewing& viewing, const Survey& survey, const WidthScale& scale,
+SweepPlot::SweepPlot(Quantity quantity, Viewing& viewing, const Survey& survey, const WidthScale& scale,
                      QWidget* parent)
-    : Plot(scale, parent), shows_(shows), viewing_(viewing), survey_(survey) {
-    setAccessibleName(shows == Shows::CardHeight ? tr("Height of cards against width")
-                                                 : tr("Size of the picture against width"));
+    : Plot(scale, parent), quantity_(quantity), viewing_(viewing), survey_(survey) {
+    setAccessibleName(quantity == Quantity::CardHeight ? tr("Card height at each viewport width")
+                                                       : tr("Picture size at each viewport width"));
     connect(&survey_, &Survey::swept, this, &SweepPlot::rebuild);
     connect(&viewing_, &Viewing::selectionChanged, this, &SweepPlot::rebuild);
 }
@@ -32,36 +32,37 @@ bool SweepPlot::isSelected(std::size_t card) const {
     return static_cast<int>(card) == viewing_.selection().card;
 }
 
-// The first cards, and the selected one.
+// The first cards and the selected one.
 void SweepPlot::readCards() {
     const auto& cards = survey_.sweep().curves.cards;
     for (std::size_t card = 0; card < cards.size(); ++card)
-        if (card < mostCards || isSelected(card)) read_.push_back({card, true, pointsOf(cards[card].height)});
+        if (card < mostCards || isSelected(card))
+            curves_.push_back({card, true, pointsOf(cards[card].height)});
 }
 
-// One picture's slot is told by its width and its height: the selected card's, or else the first.
+// Width and height of one slot: that of the selected card, or of the first card with a picture.
 void SweepPlot::readPictures() {
-    const sweep::PartCurves* told = nullptr;
+    const sweep::PartCurves* shown = nullptr;
     for (const sweep::PartCurves& part : survey_.sweep().curves.parts) {
         if (!part.picture) continue;
-        if (told == nullptr || (isSelected(part.card) && !isSelected(told->card))) told = &part;
+        if (shown == nullptr || (isSelected(part.card) && !isSelected(shown->card))) shown = &part;
     }
-    if (told == nullptr) return;
-    read_.push_back({told->card, false, pointsOf(told->slotWidth)});
-    read_.push_back({told->card, true, pointsOf(told->slotHeight)});
+    if (shown == nullptr) return;
+    curves_.push_back({shown->card, false, pointsOf(shown->slotWidth)});
+    curves_.push_back({shown->card, true, pointsOf(shown->slotHeight)});
 }
 
 void SweepPlot::rebuild() {
     if (!isVisible()) return;
-    read_.clear();
-    if (shows_ == Shows::CardHeight)
+    curves_.clear();
+    if (quantity_ == Quantity::CardHeight)
         readCards();
     else
         readPictures();
     double least = 1e9;
     double most = 0;
-    for (const Read& read : read_) {
-        for (const QPointF& point : read.points) {
+    for (const CardCurve& curve : curves_) {
+        for (const QPointF& point : curve.points) {
             least = std::min(least, point.y());
             most = std::max(most, point.y());
         }
@@ -72,23 +73,23 @@ void SweepPlot::rebuild() {
 
 void SweepPlot::restyle() {
     const row::Ink ink = row::Ink::of(palette());
-    const bool pictures = shows_ == Shows::PictureSlot;
+    const bool pictures = quantity_ == Quantity::PictureSlot;
     std::vector<Line> lines;
-    for (const Read& read : read_) {
-        const bool chosen = !pictures && isSelected(read.card);
+    for (const CardCurve& curve : curves_) {
+        const bool chosen = !pictures && isSelected(curve.card);
         QPen pen(chosen ? ink.accent : row::mixed(ink.ground, ink.text, pictures ? 0.7 : 0.6),
                  chosen ? 2.25 : 1);
-        if (pictures && read.height) pen.setStyle(Qt::DashLine);
+        if (pictures && curve.height) pen.setStyle(Qt::DashLine);
         pen.setCosmetic(true);
         QString label;
         if (pictures)
-            label = read.height ? tr("height") : tr("width");
-        else if (chosen || read_.size() == 1)
-            label = tr("card %1").arg(read.card + 1);
-        lines.push_back({{read.points}, pen, label, chosen ? ink.accentText : ink.quiet});
+            label = curve.height ? tr("slot height") : tr("slot width");
+        else if (chosen || curves_.size() == 1)
+            label = tr("card %1").arg(curve.card + 1);
+        lines.push_back({{curve.points}, pen, label, chosen ? ink.accentText : ink.quiet});
     }
     if (!pictures && lines.size() > 1 && viewing_.selection().card < 0)
-        lines.front().label = tr("cards 1 to %1").arg(lines.size());
+        lines.front().label = tr("cards 1–%1").arg(lines.size());
     setLines(std::move(lines));
 }
 

@@ -1,4 +1,4 @@
-// A plot of what the sweep knows of cards or pictures: how tall cards are, how large a picture's slot is.
+// The plots “Card height” and “Picture size”: curves from the sweep of the row.
 #pragma once
 
 #include "axis/plot.h"
@@ -10,28 +10,29 @@ class SweepPlot : public Plot {
     Q_OBJECT
 
 public:
-    enum class Shows { CardHeight, PictureSlot };
-    SweepPlot(Shows shows, Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent);
-    /// Reads the curves anew.
+    enum class Quantity { CardHeight, PictureSlot };
+    SweepPlot(Quantity quantity, Viewing& viewing, const Survey& survey, const WidthScale& scale,
+              QWidget* parent);
+    /// Copies the curves from the sweep again.
     void rebuild();
 
 protected:
     void restyle() override;
 
 private:
-    struct Read {
+    struct CardCurve {
         std::size_t card = 0;
-        bool height = false;  ///< of a picture's slot; else its width
+        bool height = false;  ///< true for heights, false for the width of a picture's slot
         QVector<QPointF> points;
     };
     void readCards();
     void readPictures();
     [[nodiscard]] bool isSelected(std::size_t card) const;
 
-    Shows shows_;
+    Quantity quantity_;
     Viewing& viewing_;
     const Survey& survey_;
-    std::vector<Read> read_;
+    std::vector<CardCurve> curves_;
 };
 
 }  // namespace tenter::desktop::axis

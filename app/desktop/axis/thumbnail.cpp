@@ -11,8 +11,8 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr int around = 6;              // left and right of the picture, px
-constexpr double largestScale = 0.25;  // so that a phone's page stays smaller than a desktop's
+constexpr int around = 6;              // px left and right of the picture
+constexpr double largestScale = 0.25;  // so that a narrow page is drawn smaller than a wide one
 
 }  // namespace
 
@@ -23,9 +23,9 @@ Thumbnail::Thumbnail(Viewing& drawn, QWidget* parent)
     connect(&pictures_, &row::Pictures::arrived, this, &Thumbnail::redraw);
 }
 
-void Thumbnail::show(const checks::TellingWidth& told) {
-    told_ = told;
-    setAccessibleName(pixels(told.width) + ", " + QString::fromStdString(told.why));
+void Thumbnail::show(const checks::KeyWidth& keyWidth) {
+    keyWidth_ = keyWidth;
+    setAccessibleName(pixels(keyWidth.width) + ", " + QString::fromStdString(keyWidth.why));
     setToolTip(accessibleName());
     setVisible(true);
 }
@@ -38,8 +38,8 @@ void Thumbnail::setCurrent(bool on) {
 
 void Thumbnail::redraw() {
     const double room = width() - 2 * around;
-    if (room < 8 || told_.width <= 0) return;
-    drawn_.setWidth(told_.width);
+    if (room < 8 || keyWidth_.width <= 0) return;
+    drawn_.setWidth(keyWidth_.width);
     const layout::Layout& layout = drawn_.layout();
     const double scale = std::min(largestScale, room / layout.width);
     const double ratio = devicePixelRatioF();
@@ -67,7 +67,7 @@ void Thumbnail::paintEvent(QPaintEvent*) {
     painter.fillRect(QRectF(page.left() - 1, page.top() - 1, page.width() + 2, 1), frame);
     painter.fillRect(QRectF(page.left() - 1, page.top(), 1, page.height()), frame);
     painter.fillRect(QRectF(page.right(), page.top(), 1, page.height()), frame);
-    // A page that goes on has no foot.
+    // A cropped page has no bottom edge.
     if (!cropped_) painter.fillRect(QRectF(page.left() - 1, page.bottom(), page.width() + 2, 1), frame);
     const QRectF captions(2, pictureHeight + 4, width() - 4, captionHeight - 4);
     painter.setPen(current_ ? ink.accentText : ink.text);

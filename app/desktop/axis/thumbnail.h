@@ -1,10 +1,11 @@
-// The row at one width, small, captioned with the width and why it is shown; pressing it goes there.
+// A small picture of the row at one width, with a caption: the width and why it is a key width. A click goes
+// there.
 #pragma once
 
 #include <QAbstractButton>
 #include <QImage>
 
-#include "checks/telling_widths.h"
+#include "checks/key_widths.h"
 #include "document/viewing.h"
 #include "row/pictures.h"
 #include "row/row_painter.h"
@@ -15,15 +16,15 @@ class Thumbnail : public QAbstractButton {
     Q_OBJECT
 
 public:
-    /// `drawn` is set to each thumbnail's width in turn.
+    /// Draws with `drawn`, which all thumbnails share; each one sets its own width before it draws.
     Thumbnail(Viewing& drawn, QWidget* parent);
-    void show(const checks::TellingWidth& told);
-    [[nodiscard]] double pageWidth() const { return told_.width; }
-    /// Draws the row anew.
+    void show(const checks::KeyWidth& keyWidth);
+    [[nodiscard]] double pageWidth() const { return keyWidth_.width; }
+    /// Draws the row again.
     void redraw();
-    /// True if it shows the width in view.
+    /// Marks the thumbnail of the current width.
     void setCurrent(bool on);
-    /// Room of the picture and of two lines below it, px.
+    /// Height of the picture and of the two lines below it, px.
     static constexpr int pictureHeight = 64;
     static constexpr int captionHeight = 2 * 16 + 4;
 
@@ -37,7 +38,7 @@ private:
     Viewing& drawn_;
     row::Pictures pictures_;
     row::RowPainter painter_;
-    checks::TellingWidth told_;
+    checks::KeyWidth keyWidth_;
     QImage image_;
     bool cropped_ = false;
     bool current_ = false;

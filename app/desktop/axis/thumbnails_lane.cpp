@@ -10,21 +10,21 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-// A drag changes the row at every frame: not before it rests.
-constexpr int restingMilliseconds = 150;
-constexpr int widestCell = 176;  // px
+// While a value is dragged the row changes at every frame, so thumbnails are drawn only after this pause.
+constexpr int thumbnailDelay = 150;  // ms
+constexpr int widestCell = 176;      // px
 
 }  // namespace
 
 ThumbnailsLane::ThumbnailsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale,
                                QWidget* parent)
     : QWidget(parent), viewing_(viewing), survey_(survey), scale_(scale), drawn_(viewing.document()) {
-    setAccessibleName(tr("The row at telling widths"));
-    settled_.setSingleShot(true);
-    settled_.setInterval(restingMilliseconds);
-    connect(&settled_, &QTimer::timeout, this, &ThumbnailsLane::rebuild);
+    setAccessibleName(tr("Thumbnails at key widths"));
+    idleTimer_.setSingleShot(true);
+    idleTimer_.setInterval(thumbnailDelay);
+    connect(&idleTimer_, &QTimer::timeout, this, &ThumbnailsLane::rebuild);
     const auto later = [this] {
-        if (isVisible()) settled_.start();
+        if (isVisible()) idleTimer_.start();
     };
     connect(&viewing_, &Viewing::rowChanged, this, later);
     connect(&survey_, &Survey::changed, this, later);
@@ -40,13 +40,13 @@ void ThumbnailsLane::rebuild() {
     drawn_.setProfile(viewing_.profile());
     drawn_.showSaved(viewing_.showsSaved());
     drawn_.setVariant(viewing_.variant());
-    const auto told = checks::tellingWidths(viewing_.shown(), viewing_.variant(), survey_.findings());
-    while (thumbnails_.size() > told.size()) {
+    const auto keyWidths = checks::keyWidths(viewing_.shown(), viewing_.variant(), survey_.findings());
+    while (thumbnails_.size() > keyWidths.size()) {
         thumbnails_.back()->hide();
         spare_.push_back(thumbnails_.back());
         thumbnails_.pop_back();
     }
-    while (thumbnails_.size() < told.size()) {
+    while (thumbnails_.size() < keyWidths.size()) {
         if (spare_.empty()) {
             auto* made = new Thumbnail(drawn_, this);
             connect(made, &QAbstractButton::clicked, this,
@@ -56,8 +56,8 @@ void ThumbnailsLane::rebuild() {
         thumbnails_.push_back(spare_.back());
         spare_.pop_back();
     }
-    for (std::size_t i = 0; i < told.size(); ++i)
-        thumbnails_[i]->show(told[i]);
+    for (std::size_t i = 0; i < keyWidths.size(); ++i)
+        thumbnails_[i]->show(keyWidths[i]);
     arrange();
     for (Thumbnail* thumbnail : thumbnails_)
         thumbnail->redraw();
@@ -69,7 +69,7 @@ void ThumbnailsLane::arrange() {
     if (thumbnails_.empty()) return;
     const double room = scale_.right() - scale_.left();
     const double cell = std::min<double>(widestCell, room / static_cast<double>(thumbnails_.size()));
-    // As far apart as there is room for, under the axis from end to end.
+    // Spread evenly from one end of the axis to the other.
     const double step =
         thumbnails_.size() == 1 ? 0 : (room - cell) / static_cast<double>(thumbnails_.size() - 1);
     for (std::size_t i = 0; i < thumbnails_.size(); ++i)

@@ -1,4 +1,4 @@
-// The row at the widths that tell most of it, each joined to its place on the axis.
+// The lane “Thumbnails”: the row at its key widths, each connected by a line to its width on the axis.
 #pragma once
 
 #include <QTimer>
@@ -33,10 +33,10 @@ private:
     Viewing& viewing_;
     const Survey& survey_;
     const WidthScale& scale_;
-    Viewing drawn_;  // of the same document, at the thumbnails' widths
-    QTimer settled_;
-    std::vector<Thumbnail*> thumbnails_;  // those that are shown
-    std::vector<Thumbnail*> spare_;
+    Viewing drawn_;  // a second view of the document, for drawing at other widths
+    QTimer idleTimer_;
+    std::vector<Thumbnail*> thumbnails_;  // visible
+    std::vector<Thumbnail*> spare_;       // hidden, to be reused
 };
 
 }  // namespace tenter::desktop::axis

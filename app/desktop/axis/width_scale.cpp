@@ -7,7 +7,7 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr double leastShare = 0.02;  // shown at the highest zoom
+constexpr double leastShare = 0.02;  // share of the range that is visible at the highest zoom
 
 }  // namespace
 

@@ -1,22 +1,22 @@
-// Viewport width to position: the one scale that every lane and plot shares.
+// The scale of the axis: converts viewport widths to positions. All lanes and plots share one scale.
 #pragma once
 
 #include <vector>
 
 namespace tenter::desktop::axis {
 
-/// Widths in CSS px, positions in px of the pane. Straight over the whole range, or with equal room for each
-/// band, so that phones are not squeezed.
+/// Widths are in CSS px, positions in px of the pane. The scale is linear over the whole range, or linear
+/// within each band with equal room for all bands, so that narrow bands are easier to work in.
 class WidthScale {
 public:
     void setRange(double least, double most);
     void setBreakpoints(const std::vector<double>& breakpoints);
     void setEqualRoom(bool on);
-    /// Where the lanes' drawing area begins and ends.
+    /// Sets the left and right end of the drawing area, px.
     void setSpan(double left, double right);
 
     [[nodiscard]] double x(double width) const;
-    /// The width at a position, within the range.
+    /// The width at a position, clamped to the range.
     [[nodiscard]] double width(double x) const;
     [[nodiscard]] double least() const { return least_; }
     [[nodiscard]] double most() const { return most_; }
@@ -28,12 +28,12 @@ public:
     [[nodiscard]] const std::vector<double>& breakpoints() const { return breakpoints_; }
     [[nodiscard]] bool isWhole() const { return from_ <= 0 && to_ >= 1; }
 
-    /// Magnifies by `factor` about a position that stays where it is.
+    /// Zooms by `factor`; the width at position `x` keeps its place.
     void zoomAbout(double x, double factor);
     void showWhole();
-    /// Shifts what is shown by a number of px.
+    /// Moves the visible range by `px`.
     void pan(double px);
-    /// Shifts what is shown, if need be, so that `width` can be seen.
+    /// Moves the visible range, if necessary, so that `width` is visible.
     void reveal(double width);
 
 private:
@@ -41,11 +41,11 @@ private:
     [[nodiscard]] double widthOf(double share) const;
     void settle();
     double least_ = 320, most_ = 1920;
-    std::vector<double> breakpoints_;  // those inside the range
+    std::vector<double> breakpoints_;  // inside the range
     std::vector<double> stops_;        // least, breakpoints, most
     bool equalRoom_ = false;
     double left_ = 0, right_ = 1;
-    double from_ = 0, to_ = 1;  // what is shown, as shares
+    double from_ = 0, to_ = 1;  // visible range as shares of the whole range
 };
 
 }  // namespace tenter::desktop::axis

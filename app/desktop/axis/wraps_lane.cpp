@@ -6,7 +6,6 @@
 #include <cmath>
 #include <vector>
 
-#include "document/engines.h"
 #include "document/wording.h"
 #include "row/ink.h"
 
@@ -14,14 +13,14 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr double pointerReach = 3;  // px
-constexpr qsizetype mostSaid = 6;
+constexpr double pointerReach = 3;  // px from the pointer to a wrap point
+constexpr qsizetype mostWrapsListed = 6;
 
 }  // namespace
 
 WrapsLane::WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent)
     : QWidget(parent), viewing_(viewing), survey_(survey), scale_(scale) {
-    setAccessibleName(tr("Where text wraps otherwise"));
+    setAccessibleName(tr("Wrap points"));
     connect(&survey_, &Survey::swept, this, qOverload<>(&QWidget::update));
     connect(&survey_, &Survey::changed, this, [this] {
         const std::size_t count = survey_.sweep().wraps.size();
@@ -31,16 +30,16 @@ WrapsLane::WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& s
     connect(&viewing_, &Viewing::selectionChanged, this, qOverload<>(&QWidget::update));
 }
 
-QString WrapsLane::said(const sweep::WrapPoint& wrap, int direction) const {
+QString WrapsLane::changeTitle(const sweep::WrapPoint& wrap, int direction) const {
     const std::uint32_t from = direction > 0 ? wrap.below : wrap.above;
     const std::uint32_t to = direction > 0 ? wrap.above : wrap.below;
-    return partTitle(viewing_.shown(), wrap.card, wrap.part) + ": " + figure(from, 0) + " to " +
+    return partTitle(viewing_.shown(), wrap.card, wrap.part) + ": from " + figure(from, 0) + " to " +
            linesTitle(to);
 }
 
 std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
     const double now = viewing_.width();
-    // At a wrap point's own width what holds below it may hold still: the whole widths around it are certain.
+    // The line count exactly at a wrap point can be that of either side, so use the whole widths next to it.
     const auto stopAt = [&](const sweep::WrapPoint& wrap) {
         return direction > 0 ? std::floor(wrap.width) + 1 : std::ceil(wrap.width) - 1;
     };
@@ -58,22 +57,24 @@ std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
         if (at == *stop) passed.push_back(&wrap);
     }
     if (!stop) return std::nullopt;
-    QString says = pixels(*stop) + ": " + said(*passed.front(), direction);
-    if (passed.size() > 1) says += tr(", and %1 more").arg(passed.size() - 1);
-    return Stop{*stop, says};
+    QString text = pixels(*stop) + ": " + changeTitle(*passed.front(), direction);
+    if (passed.size() > 1)
+        text += (passed.size() == 2 ? tr(" and %1 more change") : tr(" and %1 more changes"))
+                    .arg(passed.size() - 1);
+    return Stop{*stop, text};
 }
 
-QString WrapsLane::says(double x) const {
+QString WrapsLane::toolTipAt(double x) const {
     const double from = scale_.width(x - pointerReach);
     const double to = scale_.width(x + pointerReach);
     QStringList lines;
     qsizetype more = 0;
     for (const sweep::WrapPoint& wrap : survey_.sweep().wraps) {
         if (wrap.width < from || wrap.width > to) continue;
-        if (lines.size() >= mostSaid)
+        if (lines.size() >= mostWrapsListed)
             ++more;
         else
-            lines << pixels(wrap.width) + ": " + said(wrap, 1);
+            lines << pixels(wrap.width) + ": " + changeTitle(wrap, 1);
     }
     if (more > 0) lines << tr("and %1 more").arg(more);
     return lines.join('\n');
@@ -82,7 +83,7 @@ QString WrapsLane::says(double x) const {
 bool WrapsLane::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    QToolTip::showText(help->globalPos(), says(help->pos().x()), this);
+    QToolTip::showText(help->globalPos(), toolTipAt(help->pos().x()), this);
     return true;
 }
 
@@ -97,13 +98,13 @@ void WrapsLane::paintEvent(QPaintEvent* event) {
     if (sweep.wraps.empty()) {
         painter.setPen(ink.quiet);
         painter.drawText(QRectF(scale_.left(), 0, width(), height() - 4), Qt::AlignVCenter | Qt::AlignLeft,
-                         tr("No line count changes"));
+                         tr("No wrap points"));
         return;
     }
-    // What is told of the row as it was stands back until it is told anew.
-    const QColor mark = survey_.lags() ? ink.line : ink.text;
+    // Results of an earlier state of the row are drawn fainter.
+    const QColor mark = survey_.isStale() ? ink.line : ink.text;
     const Viewing::Selection selection = viewing_.selection();
-    // The selected part's stand over the others.
+    // Ticks of the selected part are drawn last, above the others.
     for (const bool strong : {false, true}) {
         for (const sweep::WrapPoint& wrap : sweep.wraps) {
             const bool selected = static_cast<int>(wrap.card) == selection.card &&

@@ -1,4 +1,5 @@
-// A tick at every width at which some text takes a line more or less; those of the selected part stand out.
+// The lane “Wrap points”: a tick at each width at which a text changes its line count. Ticks of the selected
+// part are longer.
 #pragma once
 
 #include <QWidget>
@@ -14,22 +15,22 @@ class WrapsLane : public QWidget {
 
 public:
     WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent);
-    /// A whole width from which a wrap point has just been passed, and what it changed.
+    /// The first whole width beyond a wrap point, and the change there.
     struct Stop {
-        double width = 0;
-        QString says;
+        double width = 0;  ///< CSS px
+        QString text;      ///< `784 px: heading, card 2: from 2 to 3 lines`
     };
-    /// Past the next wrap point, widening (+1) or narrowing (−1).
+    /// The stop beyond the next wrap point at larger (+1) or smaller (−1) widths; empty if there is none.
     [[nodiscard]] std::optional<Stop> next(int direction) const;
-    /// The wrap points about a position, a line for each.
-    [[nodiscard]] QString says(double x) const;
+    /// The wrap points near position `x` (px in the lane), a line for each; empty if there are none.
+    [[nodiscard]] QString toolTipAt(double x) const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
     bool event(QEvent* event) override;
 
 private:
-    [[nodiscard]] QString said(const sweep::WrapPoint& wrap, int direction) const;
+    [[nodiscard]] QString changeTitle(const sweep::WrapPoint& wrap, int direction) const;
     Viewing& viewing_;
     const Survey& survey_;
     const WidthScale& scale_;

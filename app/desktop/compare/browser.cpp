@@ -21,7 +21,7 @@ bool isRoot() {
 #endif
 }
 
-// Nothing but the page: no first steps, no updates, no reports, no questions; one CSS px to a device pixel.
+// Switches off start pages, updates, reports and dialogs, and sets one device pixel per CSS px.
 constexpr const char* firefoxPreferences = R"(user_pref("app.normandy.enabled", false);
 user_pref("app.update.enabled", false);
 user_pref("browser.aboutwelcome.enabled", false);
@@ -65,18 +65,17 @@ std::vector<Browser> installedBrowsers() {
     return found;
 }
 
-QString howToGetOne() {
+QString noBrowserText() {
     return QStringLiteral(
-        "No browser was found that Tenter can ask: it looks for chromium and firefox on the search path. On "
-        "Debian and its kin, “sudo apt install chromium” or “sudo apt install firefox-esr” installs one; "
-        "then "
-        "look again.");
+        "No browser was found. Tenter looks for chromium and firefox on the search path. On Debian and "
+        "systems based on it, install one with “sudo apt install chromium” or “sudo apt install "
+        "firefox-esr”, then search again.");
 }
 
 QStringList arguments(const Browser& browser, const QString& folder, const QUrl& page) {
     if (browser.kind == Browser::Kind::Firefox)
         return {"--headless", "--no-remote", "--profile", folder, page.toString()};
-    // Without the third, advances are hinted to whole pixels on Linux.
+    // Without --font-render-hinting=none, glyph advances are rounded to whole pixels on Linux.
     QStringList list{"--headless=new",
                      "--user-data-dir=" + folder,
                      "--font-render-hinting=none",

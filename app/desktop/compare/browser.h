@@ -1,4 +1,4 @@
-// Browsers of this machine that a row can be compared with.
+// The browsers on this computer that a row can be compared with.
 #pragma once
 
 #include <QString>
@@ -14,19 +14,19 @@ struct Browser {
     enum class Kind { Chromium, Firefox };
     Kind kind = Kind::Chromium;
     QString title;    ///< `Chromium`
-    QString program;  ///< its file
-    /// The break profile that it is judged by.
+    QString program;  ///< path of its executable
+    /// The break profile that Tenter's layout uses in a comparison with this browser.
     [[nodiscard]] const text::BreakProfile& profile() const;
 };
 
-/// Those on the search path, at most one of a kind.
+/// The browsers on the search path, at most one of each kind.
 std::vector<Browser> installedBrowsers();
-/// What to do where there is none.
-QString howToGetOne();
+/// Text for a computer without a browser: what Tenter looks for and how to install one.
+QString noBrowserText();
 
-/// Arguments with which `browser` opens `page` without a window, keeping its profile in `folder`.
+/// Command-line arguments with which `browser` opens `page` without a window, with its profile in `folder`.
 QStringList arguments(const Browser& browser, const QString& folder, const QUrl& page);
-/// Puts what the browser reads at its start into the empty folder `folder`; false if it cannot be written.
+/// Writes the browser's preferences into the empty folder `folder`; false if that fails.
 bool prepareFolder(const Browser& browser, const QString& folder);
 
 }  // namespace tenter::desktop::compare

@@ -21,26 +21,26 @@ namespace tenter::desktop::compare {
 
 namespace {
 
-constexpr std::size_t atOnce = 16;  // widths, between two words of progress
-constexpr int patienceSeconds = 120;
-constexpr int farewellMilliseconds = 5000;
-constexpr int mostTries = 20;  // at removing its folder
-constexpr int restMilliseconds = 25;
+constexpr std::size_t widthsPerRequest = 16;  // progress is shown after each request
+constexpr int timeoutSeconds = 120;
+constexpr int exitMilliseconds = 5000;
+constexpr int mostTries = 20;  // to remove the folder
+constexpr int retryMilliseconds = 25;
 
 }  // namespace
 
-/// The browser's process with all that it starts, and its folder, which goes with it.
+/// The browser's process group and its temporary folder. Both end with this object.
 struct BrowserRun::Process {
     QTemporaryDir folder;
     QProcess process;
 
     void start(const QString& program, const QStringList& arguments) {
 #ifdef Q_OS_UNIX
-        // A group of its own, so that its helpers end with it.
+        // A process group, so that the browser's helper processes end with it.
         process.setChildProcessModifier([] {
             ::setpgid(0, 0);
 #ifdef Q_OS_LINUX
-            // Nor does it outlive a window that is killed.
+            // The browser also ends if this program is killed.
             ::prctl(PR_SET_PDEATHSIG, SIGKILL);
 #endif
         });
@@ -56,11 +56,11 @@ struct BrowserRun::Process {
         if (process.processId() > 0) ::kill(static_cast<pid_t>(-process.processId()), SIGKILL);
 #endif
         process.kill();
-        process.waitForFinished(farewellMilliseconds);
-        // A helper that is just being ended may still write.
+        process.waitForFinished(exitMilliseconds);
+        // A helper process that is just ending may still write files, so removing is tried several times.
         folder.setAutoRemove(false);
         for (int tries = 0; tries < mostTries && !QDir(folder.path()).removeRecursively(); ++tries)
-            QThread::msleep(restMilliseconds);
+            QThread::msleep(retryMilliseconds);
     }
 };
 
@@ -71,19 +71,19 @@ BrowserRun::BrowserRun(Browser browser, const QByteArray& html, std::vector<doub
       host_(std::make_unique<PageHost>()) {
     host_->addPage("frame", measuringPage());
     host_->addPage("row", html);
-    host_->addAnswer("readings", [this](const QByteArray& sent) { return next(sent); });
-    host_->addAnswer("failed", [this](const QByteArray& says) {
-        // Later: the host is in the midst of answering.
+    host_->addAnswer("layouts", [this](const QByteArray& sent) { return next(sent); });
+    host_->addAnswer("failed", [this](const QByteArray& message) {
+        // Queued, because the host is still answering this request.
         const QString why =
-            browser_.title + " opened the page, but " + QString::fromUtf8(says.left(400)) + '.';
+            browser_.title + " could not measure the page: " + QString::fromUtf8(message.left(400)) + '.';
         QTimer::singleShot(0, this, [this, why] { fail(why); });
         return QByteArray("{}");
     });
-    patience_.setSingleShot(true);
-    patience_.setInterval(patienceSeconds * 1000);
-    connect(&patience_, &QTimer::timeout, this, [this] {
-        fail(browser_.title + " has said nothing for " + QString::number(patienceSeconds) +
-             " seconds and was ended. Try again when the machine has less to do.");
+    timeout_.setSingleShot(true);
+    timeout_.setInterval(timeoutSeconds * 1000);
+    connect(&timeout_, &QTimer::timeout, this, [this] {
+        fail(browser_.title + " did not respond for " + QString::number(timeoutSeconds) +
+             " seconds and was stopped. Try again when the computer is less busy.");
     });
 }
 
@@ -92,11 +92,13 @@ BrowserRun::~BrowserRun() = default;
 void BrowserRun::start() {
     process_ = std::make_unique<Process>();
     if (!process_->folder.isValid() || !prepareFolder(browser_, process_->folder.path())) {
-        fail("No folder could be made for " + browser_.title + "’s own files; make room on the disk.");
+        fail("The temporary folder for " + browser_.title +
+             " could not be created. Free some disk space and try again.");
         return;
     }
     if (!host_->listen()) {
-        fail("No port of this machine could be had to show " + browser_.title + " the page.");
+        fail("No free network port was found on this computer to show the page to " + browser_.title +
+             ". Try again later.");
         return;
     }
     connect(&process_->process, &QProcess::errorOccurred, this, [this](QProcess::ProcessError error) {
@@ -104,24 +106,24 @@ void BrowserRun::start() {
             fail(browser_.program + " could not be started: " + process_->process.errorString() + '.');
     });
     connect(&process_->process, &QProcess::finished, this, &BrowserRun::ended);
-    patience_.start();
+    timeout_.start();
     process_->start(browser_.program, arguments(browser_, process_->folder.path(), host_->address("frame")));
 }
 
 QByteArray BrowserRun::next(const QByteArray& sent) {
-    patience_.start();
-    if (!asking_.empty()) emit read(std::exchange(asking_, {}), sent);
-    const std::size_t count = std::min(atOnce, widths_.size() - asked_);
-    const auto from = widths_.begin() + static_cast<std::ptrdiff_t>(asked_);
-    asking_.assign(from, from + static_cast<std::ptrdiff_t>(count));
-    asked_ += count;
+    timeout_.start();
+    if (!requested_.empty()) emit measured(std::exchange(requested_, {}), sent);
+    const std::size_t count = std::min(widthsPerRequest, widths_.size() - requestedCount_);
+    const auto from = widths_.begin() + static_cast<std::ptrdiff_t>(requestedCount_);
+    requested_.assign(from, from + static_cast<std::ptrdiff_t>(count));
+    requestedCount_ += count;
     QByteArray list;
-    for (const double width : asking_)
+    for (const double width : requested_)
         list += (list.isEmpty() ? "" : ",") + QByteArray::number(width, 'g', 17);
-    if (asking_.empty())
+    if (requested_.empty())
         QTimer::singleShot(0, this, [this] {
             if (std::exchange(over_, true)) return;
-            patience_.stop();
+            timeout_.stop();
             process_.reset();
             emit finished();
         });
@@ -130,15 +132,15 @@ QByteArray BrowserRun::next(const QByteArray& sent) {
 
 void BrowserRun::fail(const QString& why) {
     if (std::exchange(over_, true)) return;
-    patience_.stop();
+    timeout_.stop();
     emit failed(why);
 }
 
 void BrowserRun::ended() {
-    const QString said = QString::fromUtf8(process_->process.readAllStandardError()).trimmed();
-    const QString last = said.section('\n', -1).left(300);
-    fail(browser_.title + " ended before it had read everything" +
-         (last.isEmpty() ? QString(".") : ". Its last words: " + last));
+    const QString output = QString::fromUtf8(process_->process.readAllStandardError()).trimmed();
+    const QString last = output.section('\n', -1).left(300);
+    fail(browser_.title + " closed before the comparison was finished." +
+         (last.isEmpty() ? QString() : " Its last message: " + last));
 }
 
 }  // namespace tenter::desktop::compare

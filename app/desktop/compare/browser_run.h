@@ -1,4 +1,4 @@
-// A browser, run once without a window, that reads a page at many widths.
+// One run of a browser without a window, which measures the layout of a page at many widths.
 #pragma once
 
 #include <QElapsedTimer>
@@ -18,32 +18,34 @@ class BrowserRun : public QObject {
     Q_OBJECT
 
 public:
-    /// Reads `html`, a page as the `page` verb prints it, at each of `widths` (CSS px, whole) in that order.
+    /// `html` is a page as the verb `page` prints it. It is measured at each of `widths` (whole CSS px), in
+    /// this order.
     BrowserRun(Browser browser, const QByteArray& html, std::vector<double> widths,
                QObject* parent = nullptr);
-    /// Ends the browser, if it runs, and removes what it kept.
+    /// Stops the browser if it is running and removes its temporary folder.
     ~BrowserRun() override;
     void start();
 
 signals:
-    /// Readings at `widths`, in their order, as judge::readings takes them.
-    void read(const std::vector<double>& widths, const QByteArray& json);
+    /// The layouts at `widths`, in their order, as JSON for judge::parseBrowserLayouts.
+    void measured(const std::vector<double>& widths, const QByteArray& json);
     void finished();
     void failed(const QString& why);
 
 private:
     struct Process;
+    /// Passes on the layouts that the page has sent, and returns the widths to measure next as JSON.
     QByteArray next(const QByteArray& sent);
     void fail(const QString& why);
     void ended();
 
     Browser browser_;
     std::vector<double> widths_;
-    std::size_t asked_ = 0;       // of `widths_`, so many
-    std::vector<double> asking_;  // those that the browser reads now
+    std::size_t requestedCount_ = 0;  // number of `widths_` that were sent to the browser
+    std::vector<double> requested_;   // the widths that the browser measures now
     std::unique_ptr<PageHost> host_;
     std::unique_ptr<Process> process_;
-    QTimer patience_;
+    QTimer timeout_;
     bool over_ = false;
 };
 

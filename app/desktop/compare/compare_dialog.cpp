@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "compare/wording.h"
+#include "controls/glossary.h"
 #include "controls/inks.h"
 #include "document/wording.h"
 
@@ -17,7 +18,7 @@ namespace {
 
 constexpr int mostListed = 200;
 
-QLabel* words(const QString& text, QWidget* parent) {
+QLabel* wrappedLabel(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -28,42 +29,41 @@ QLabel* words(const QString& text, QWidget* parent) {
 
 CompareDialog::CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* parent)
     : QDialog(parent), comparison_(comparison), viewing_(viewing) {
-    setWindowTitle("Compare with a browser");
+    setWindowTitle("Compare with browser");
     resize(560, 520);
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
-    QLabel* about = words(
-        "A browser on this machine lays the page out at every width, without a window and off the network; "
-        "what "
-        "it makes is set against what Tenter computes.",
+    QLabel* about = wrappedLabel(
+        "A browser on this computer lays out the row at every width, in the background and without network "
+        "access. Tenter compares the result with its own layout.",
         this);
     about->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(about);
     box->addWidget(choice_ = buildChoice());
     box->addWidget(place_ = buildPlace());
-    box->addWidget(none_ = words(howToGetOne(), this));
-    again_ = new QPushButton("Look again", this);
+    box->addWidget(none_ = wrappedLabel(noBrowserText(), this));
+    again_ = new QPushButton("Search again", this);
     box->addWidget(again_, 0, Qt::AlignLeft);
     progress_ = new QProgressBar(this);
     progress_->setTextVisible(false);
     progress_->setFixedHeight(8);
     progress_->setAccessibleName("Widths compared");
     box->addWidget(progress_);
-    headline_ = words({}, this);
+    headline_ = wrappedLabel({}, this);
     QFont bold = headline_->font();
     bold.setWeight(QFont::DemiBold);
     headline_->setFont(bold);
-    headline_->setAccessibleName("What came of it");
+    headline_->setAccessibleName("Result");
     box->addWidget(headline_);
-    stale_ = words("The row has changed since; compare again.", this);
+    stale_ = wrappedLabel("The row has changed since this comparison. Compare again.", this);
     box->addWidget(stale_);
     box->addWidget(figures_ = buildFigures());
-    listTitle_ = new QLabel("Where it differs; choose a line to go there", this);
+    listTitle_ = new QLabel("Differences (select one to show it in the row)", this);
     listTitle_->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(listTitle_);
     list_ = new QListWidget(this);
-    list_->setAccessibleName("Where the browser differs");
+    list_->setAccessibleName("Differences");
     list_->setUniformItemSizes(true);
     box->addWidget(list_, 1);
     box->addStretch(0);
@@ -75,17 +75,17 @@ CompareDialog::CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* 
     box->addLayout(foot);
 
     connect(close, &QPushButton::clicked, this, &QDialog::close);
-    connect(again_, &QPushButton::clicked, this, &CompareDialog::lookForBrowsers);
+    connect(again_, &QPushButton::clicked, this, &CompareDialog::findBrowsers);
     connect(start_, &QPushButton::clicked, this, &CompareDialog::startOrStop);
     connect(list_, &QListWidget::currentRowChanged, this, &CompareDialog::goTo);
     connect(list_, &QListWidget::itemClicked, this,
             [this](QListWidgetItem* item) { goTo(list_->row(item)); });
-    connect(&comparison_, &Comparison::changed, this, &CompareDialog::follow);
+    connect(&comparison_, &Comparison::changed, this, &CompareDialog::updateState);
     connect(&comparison_, &Comparison::failed, this, [this](const QString& why) {
-        why_ = why;
-        follow();
+        failure_ = why;
+        updateState();
     });
-    follow();
+    updateState();
 }
 
 QWidget* CompareDialog::buildChoice() {
@@ -109,14 +109,14 @@ QWidget* CompareDialog::buildPlace() {
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     places_ = new controls::Segments(place);
-    places_->setAccessibleName("Where the row stands");
-    places_->setTexts({"The row alone", "In a saved page…"},
-                      {"The row alone, in the container that the project says",
-                       "In a saved copy of the page, within its theme"});
+    places_->setAccessibleName("Page for the comparison");
+    places_->setTexts({"Row only", "In saved page…"},
+                      {"The row on an empty page, in the container set in this project",
+                       "The row in a saved copy of its page, with the theme CSS"});
     places_->setCurrent(0);
     saved_ = new QLabel(place);
     saved_->setForegroundRole(QPalette::PlaceholderText);
-    saved_->setAccessibleName("The saved page");
+    saved_->setAccessibleName("Saved page");
     row->addWidget(places_);
     row->addWidget(saved_, 1);
     connect(places_, &controls::Segments::chosen, this, &CompareDialog::choosePlace);
@@ -130,7 +130,7 @@ void CompareDialog::choosePlace(int index) {
     }
     const QString start = savedPage_.isEmpty() ? QString::fromStdString(viewing_.document().folder().string())
                                                : QFileInfo(savedPage_).path();
-    const QString file = QFileDialog::getOpenFileName(this, "Open a saved page", start,
+    const QString file = QFileDialog::getOpenFileName(this, "Open saved page", start,
                                                       "Pages (*.html *.htm *.xhtml);;All files (*)");
     setSavedPage(file.isEmpty() ? savedPage_ : file);
 }
@@ -141,7 +141,7 @@ void CompareDialog::setSavedPage(const QString& file) {
     const QString name = QFileInfo(file).fileName();
     saved_->setText(saved_->fontMetrics().elidedText(name, Qt::ElideMiddle, 200));
     saved_->setToolTip(file);
-    follow();
+    updateState();
 }
 
 QWidget* CompareDialog::buildFigures() {
@@ -150,36 +150,41 @@ QWidget* CompareDialog::buildFigures() {
     form->setContentsMargins(0, 0, 0, 0);
     form->setHorizontalSpacing(32);
     form->setVerticalSpacing(4);
-    const auto add = [&](const QString& name, const QString& says) {
+    const auto add = [&](const QString& name, const QString& explanation) {
         auto* label = new QLabel(name, figures);
         label->setForegroundRole(QPalette::PlaceholderText);
-        label->setToolTip(says);
+        label->setToolTip(toolTipText(explanation));
         auto* value = new QLabel(figures);
         value->setTextInteractionFlags(Qt::TextSelectableByMouse);
         value->setAccessibleName(name);
         form->addRow(label, value);
         return value;
     };
-    parts_ = add("Parts compared", "Each part at each width counts once");
-    differing_ = add("Of them differ",
-                     "By more than half a px of a box, a hundredth or two of a px of size, or a line");
-    tight_ = add("Tight fits", "Lines so near their box that the browser’s own rounding decides");
-    box_ = add("Largest box difference", "The most that any side of any box is off");
-    size_ = add("Largest size difference", "The most that any computed font size is off");
+    parts_ = add("Parts compared", "Each part counts once at each width.");
+    differing_ =
+        add("Parts that differ",
+            "A part differs if its line count differs, if its box differs by more than 0.5\u00A0px, or "
+            "if its font size differs by more than 0.01\u00A0px (0.02\u00A0px in Firefox).");
+    tight_ = add("Tight fits that differ",
+                 QString::fromUtf8(glossary::tightFit) +
+                     ".\nHere: tight fits with another line count. They do not count as differences.");
+    box_ = add("Largest box difference",
+               "The largest difference of a position, width or height, and where it occurs.");
+    size_ = add("Largest font size difference", "The largest difference between the font sizes of a part.");
     return figures;
 }
 
 void CompareDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
-    if (browsers_.empty()) lookForBrowsers();
-    follow();
+    if (browsers_.empty()) findBrowsers();
+    updateState();
 }
 
-void CompareDialog::lookForBrowsers() {
-    offer(installedBrowsers());
+void CompareDialog::findBrowsers() {
+    setBrowsers(installedBrowsers());
 }
 
-void CompareDialog::offer(std::vector<Browser> browsers) {
+void CompareDialog::setBrowsers(std::vector<Browser> browsers) {
     browsers_ = std::move(browsers);
     QStringList titles;
     QStringList names;
@@ -189,7 +194,7 @@ void CompareDialog::offer(std::vector<Browser> browsers) {
     }
     segments_->setTexts(titles, names);
     if (segments_->current() < 0) segments_->setCurrent(0);
-    follow();
+    updateState();
 }
 
 void CompareDialog::startOrStop() {
@@ -197,14 +202,14 @@ void CompareDialog::startOrStop() {
         comparison_.cancel();
         return;
     }
-    why_.clear();
+    failure_.clear();
     const int chosen = segments_->current();
     if (chosen < 0 || chosen >= static_cast<int>(browsers_.size())) return;
     const bool given = viewing_.shown().given.has_value();
     comparison_.start(browsers_[static_cast<std::size_t>(chosen)], {}, given ? savedPage_ : QString());
 }
 
-void CompareDialog::follow() {
+void CompareDialog::updateState() {
     const bool none = browsers_.empty();
     const bool running = comparison_.isRunning();
     none_->setVisible(none);
@@ -219,9 +224,9 @@ void CompareDialog::follow() {
     progress_->setValue(static_cast<int>(comparison_.done()));
 
     QPalette ink = palette();
-    if (!why_.isEmpty()) ink.setColor(QPalette::WindowText, controls::caution(ink));
+    if (!failure_.isEmpty()) ink.setColor(QPalette::WindowText, controls::caution(ink));
     headline_->setPalette(ink);
-    headline_->setText(why_.isEmpty() ? headline(comparison_) : why_);
+    headline_->setText(failure_.isEmpty() ? headline(comparison_) : failure_);
     headline_->setVisible(!headline_->text().isEmpty());
     const judge::Summary& summary = comparison_.summary();
     const bool any = summary.widths > 0;
@@ -229,11 +234,14 @@ void CompareDialog::follow() {
     figures_->setVisible(any);
     if (any) {
         const auto whole = [](std::size_t count) { return figure(static_cast<double>(count), 0); };
-        parts_->setText(whole(summary.parts) + " at " + whole(summary.widths) + " widths");
+        parts_->setText(whole(summary.parts) + " at " + whole(summary.widths) +
+                        (summary.widths == 1 ? " width" : " widths"));
         differing_->setText(whole(summary.differingParts));
         tight_->setText(whole(summary.tightFits));
-        box_->setText(pixels(summary.largestBox, 3) + ", at " + pixels(summary.largestBoxAt));
-        size_->setText(pixels(summary.largestSize, 4));
+        box_->setText(summary.largestBox > 0 ? smallPixels(summary.largestBox) + " at viewport width " +
+                                                   pixels(summary.largestBoxAt)
+                                             : smallPixels(0));
+        size_->setText(smallPixels(summary.largestSize));
     }
     const bool differs = !comparison_.runs().empty();
     listTitle_->setVisible(differs);

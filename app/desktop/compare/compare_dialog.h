@@ -1,4 +1,4 @@
-// Compares with a browser: which, how far it has come, what came of it.
+// The dialog “Compare with browser”: choice of browser, progress, results.
 #pragma once
 
 #include <QDialog>
@@ -18,11 +18,11 @@ class CompareDialog : public QDialog {
 
 public:
     CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* parent);
-    /// Looks which browsers are installed.
-    void lookForBrowsers();
-    /// For tests: as if these were installed.
-    void offer(std::vector<Browser> browsers);
-    /// Compares the row where this saved page has it; empty: alone.
+    /// Offers the browsers that are installed.
+    void findBrowsers();
+    /// Offers these browsers.
+    void setBrowsers(std::vector<Browser> browsers);
+    /// Measures the row inside this saved page; empty: on a page of its own.
     void setSavedPage(const QString& file);
 
 protected:
@@ -34,7 +34,7 @@ private:
     QWidget* buildFigures();
     void choosePlace(int index);
     void startOrStop();
-    void follow();
+    void updateState();
     void fillList();
     void goTo(int index);
 
@@ -45,7 +45,7 @@ private:
     QPushButton* again_ = nullptr;
     QWidget* choice_ = nullptr;
     controls::Segments* segments_ = nullptr;
-    QWidget* place_ = nullptr;  // only for a row that a page prints
+    QWidget* place_ = nullptr;  // visible for an imported row only
     controls::Segments* places_ = nullptr;
     QLabel* saved_ = nullptr;
     QString savedPage_;
@@ -57,7 +57,7 @@ private:
     QLabel *parts_ = nullptr, *differing_ = nullptr, *tight_ = nullptr, *box_ = nullptr, *size_ = nullptr;
     QLabel* listTitle_ = nullptr;
     QListWidget* list_ = nullptr;
-    QString why_;  // it failed; empty: it did not
+    QString failure_;  // message if the last comparison failed; otherwise empty
 };
 
 }  // namespace tenter::desktop::compare

@@ -9,9 +9,9 @@
 
 namespace tenter::desktop::compare {
 
-/// What the background job works with: fonts and paragraphs of its own, since those of the document belong to
-/// the window's thread.
-struct Comparison::Bench {
+/// The data of the background jobs. Has its own fonts and paragraphs, because those of the document are not
+/// thread-safe.
+struct Comparison::Worker {
     std::shared_ptr<const project::Project> project;
     std::size_t variant = 0;
     std::filesystem::path folder;
@@ -22,38 +22,40 @@ struct Comparison::Bench {
     std::optional<layout::PreparedRow> row;
     layout::Layout layout;
 
-    /// Empty if there is none; `problems` then says why.
+    /// The HTML page to measure; empty, with problems, if it cannot be made.
     QByteArray page(project::Problems& problems) {
         fonts.use(project->fonts, folder);
         row.emplace(*project, variant, store, *profile);
-        const std::string html =
-            savedPage.isEmpty()
-                ? pageOf(*project, variant, folder, store, problems)
-                : dressedPageOf(*project, variant, folder, savedPage.toStdString(), store, problems);
+        const std::string html = savedPage.isEmpty()
+                                     ? pageOf(*project, variant, folder, store, problems)
+                                     : savedPageWithStylesheet(*project, variant, folder,
+                                                               savedPage.toStdString(), store, problems);
         return QByteArray::fromStdString(html);
     }
 
-    /// Empty with a reason if the readings are none, or not of `widths`.
-    std::vector<judge::Verdict> judged(const std::vector<double>& widths, const QByteArray& json,
-                                       QString& wrong) {
-        std::string amiss;
-        auto readings = judge::readings({json.constData(), static_cast<std::size_t>(json.size())}, amiss);
-        if (!readings || readings->size() != widths.size()) {
-            wrong = "what it read cannot be understood: " +
-                    (readings ? "the number of widths is wrong" : QString::fromStdString(amiss));
+    /// Compares the browser's layouts with Tenter's. Returns nothing if `json` is not valid or has other
+    /// widths; `error` is then the end of a sentence that starts with the name of the browser.
+    std::vector<judge::Verdict> judgeLayouts(const std::vector<double>& widths, const QByteArray& json,
+                                             QString& error) {
+        std::string invalid;
+        auto measured =
+            judge::parseBrowserLayouts({json.constData(), static_cast<std::size_t>(json.size())}, invalid);
+        if (!measured || measured->size() != widths.size()) {
+            error = "sent a result that cannot be understood: " +
+                    (measured ? "the number of widths is wrong" : QString::fromStdString(invalid));
             return {};
         }
         std::vector<judge::Verdict> verdicts;
         for (std::size_t i = 0; i < widths.size(); ++i) {
-            judge::Reading& read = (*readings)[i];
-            if (read.width != widths[i]) {
-                wrong =
-                    "it laid the page out " + pixels(read.width) + " wide instead of " + pixels(widths[i]);
+            judge::BrowserLayout& browserLayout = (*measured)[i];
+            if (browserLayout.width != widths[i]) {
+                error = "laid out the page " + pixels(browserLayout.width) + " wide instead of " +
+                        pixels(widths[i]);
                 return {};
             }
-            layout::layOut(*row, read.width, layout);
-            if (!savedPage.isEmpty()) read.putRowAt(layout.row.y);
-            verdicts.push_back(judge::judge(*row, layout, read));
+            layout::layOut(*row, browserLayout.width, layout);
+            if (!savedPage.isEmpty()) browserLayout.moveRowTo(layout.row.y);
+            verdicts.push_back(judge::judge(*row, layout, browserLayout));
         }
         return verdicts;
     }
@@ -90,25 +92,24 @@ void Comparison::start(const Browser& browser, std::vector<double> widths, const
     summary_ = {};
     runs_.clear();
     running_ = true;
-    readAll_ = false;
-    bench_ = std::make_shared<Bench>();
-    bench_->project = compared_;
-    bench_->variant = variant_;
-    bench_->folder = viewing_.document().folder();
-    bench_->profile = &browser_.profile();
-    bench_->savedPage = savedPage;
-    pool_.start([this, job = job_, bench = bench_] {
+    browserFinished_ = false;
+    worker_ = std::make_shared<Worker>();
+    worker_->project = compared_;
+    worker_->variant = variant_;
+    worker_->folder = viewing_.document().folder();
+    worker_->profile = &browser_.profile();
+    worker_->savedPage = savedPage;
+    pool_.start([this, job = job_, worker = worker_] {
         project::Problems problems;
-        const QByteArray html = bench->page(problems);
+        const QByteArray html = worker->page(problems);
         const QString why =
-            problems.empty() ? QString()
-                             : QString::fromStdString(problems.front().what + "; " + problems.front().mend);
+            problems.empty() ? QString() : QString::fromStdString(problems.front().sentence());
         QMetaObject::invokeMethod(
             this,
             [this, job, html, why] {
                 if (job != job_) return;
                 if (html.isEmpty())
-                    fail("There is no page to compare: " + why + '.');
+                    fail("The page for the comparison could not be written. " + why);
                 else
                     run(html);
             },
@@ -119,14 +120,14 @@ void Comparison::start(const Browser& browser, std::vector<double> widths, const
 
 void Comparison::run(const QByteArray& html) {
     browserRun_ = std::make_unique<BrowserRun>(browser_, html, widths_);
-    connect(browserRun_.get(), &BrowserRun::read, this, &Comparison::judgeReadings);
-    // Later: a run cannot be let go while it speaks.
+    connect(browserRun_.get(), &BrowserRun::measured, this, &Comparison::judgeMeasured);
+    // Queued, because the run must not be deleted while it emits a signal.
     connect(
         browserRun_.get(), &BrowserRun::finished, this,
         [this, job = job_] {
             if (job != job_) return;
-            readAll_ = true;
-            settleIfDone();
+            browserFinished_ = true;
+            finishIfDone();
         },
         Qt::QueuedConnection);
     connect(
@@ -138,36 +139,36 @@ void Comparison::run(const QByteArray& html) {
     browserRun_->start();
 }
 
-void Comparison::judgeReadings(const std::vector<double>& widths, const QByteArray& json) {
-    pool_.start([this, job = job_, bench = bench_, widths, json] {
-        QString wrong;
-        auto verdicts = bench->judged(widths, json, wrong);
+void Comparison::judgeMeasured(const std::vector<double>& widths, const QByteArray& json) {
+    pool_.start([this, job = job_, worker = worker_, widths, json] {
+        QString error;
+        auto verdicts = worker->judgeLayouts(widths, json, error);
         QMetaObject::invokeMethod(
             this,
-            [this, job, verdicts = std::move(verdicts), wrong] {
+            [this, job, verdicts = std::move(verdicts), error] {
                 if (job != job_) return;
-                if (wrong.isEmpty())
-                    take(verdicts);
+                if (error.isEmpty())
+                    addVerdicts(verdicts);
                 else
-                    fail(browser_.title + " opened the page, but " + wrong + '.');
+                    fail(browser_.title + ' ' + error + '.');
             },
             Qt::QueuedConnection);
     });
 }
 
-void Comparison::take(const std::vector<judge::Verdict>& verdicts) {
+void Comparison::addVerdicts(const std::vector<judge::Verdict>& verdicts) {
     for (const judge::Verdict& verdict : verdicts) {
         summary_.add(verdict);
         verdicts_[verdict.width] = verdict;
     }
     runs_ = judge::differingRuns(verdicts_);
     emit changed();
-    settleIfDone();
+    finishIfDone();
 }
 
-void Comparison::settleIfDone() {
-    // The last readings may still be judged after the browser has gone.
-    if (!running_ || !readAll_ || done() < total_) return;
+void Comparison::finishIfDone() {
+    // The last results may arrive after the browser has closed.
+    if (!running_ || !browserFinished_ || done() < total_) return;
     stop();
     emit changed();
     emit finished();
@@ -191,7 +192,7 @@ void Comparison::stop() {
     running_ = false;
     pool_.clear();
     browserRun_.reset();
-    bench_.reset();
+    worker_.reset();
 }
 
 const project::Project& Comparison::project() const {

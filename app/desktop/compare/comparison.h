@@ -1,4 +1,4 @@
-// The row in view against what a browser lays out, over all widths, off the window's thread.
+// Compares the layout of the row in view with that of a browser, over all widths, in the background.
 #pragma once
 
 #include <QObject>
@@ -22,40 +22,40 @@ public:
     explicit Comparison(Viewing& viewing, QObject* parent = nullptr);
     ~Comparison() override;
 
-    /// Compares the variant in view, as it now is, at `widths` (CSS px, whole) in that order; at every whole
-    /// width if none are named. With `savedPage`, a file, the row is looked at where that page has it. What
-    /// was compared before is forgotten.
+    /// Compares the current state of the variant in view at `widths` (whole CSS px), in this order; at every
+    /// whole width if `widths` is empty. With `savedPage`, a file, the row is measured inside that page.
+    /// Discards earlier results.
     void start(const Browser& browser, std::vector<double> widths = {}, const QString& savedPage = {});
-    /// Ends it; what has been compared is kept.
+    /// Stops the comparison and keeps the results so far.
     void cancel();
 
     [[nodiscard]] bool isRunning() const { return running_; }
-    /// Widths compared so far, and to compare in all.
+    /// The number of widths compared so far, and the number of all widths to compare.
     [[nodiscard]] std::size_t done() const { return verdicts_.size(); }
     [[nodiscard]] std::size_t total() const { return total_; }
     /// Empty until the first comparison.
     [[nodiscard]] const judge::Verdicts& verdicts() const { return verdicts_; }
     [[nodiscard]] const judge::Summary& summary() const { return summary_; }
     [[nodiscard]] const std::vector<judge::DifferingRun>& runs() const { return runs_; }
-    /// Of which browser they are; empty before the first comparison.
+    /// Name of the browser that was compared; empty before the first comparison.
     [[nodiscard]] QString browserTitle() const { return browser_.title; }
-    /// False once the row in view is another than was compared.
+    /// False if the row in view has changed since the comparison.
     [[nodiscard]] bool isFresh() const { return fresh_; }
-    /// What was compared, with its variant's index.
+    /// The project and the index of the variant that were compared.
     [[nodiscard]] const project::Project& project() const;
     [[nodiscard]] std::size_t variant() const { return variant_; }
 
 signals:
-    void changed();   ///< progress, verdicts, or whether they are fresh
-    void finished();  ///< at all widths
-    void failed(const QString& why);
+    void changed();                   ///< progress, results or `isFresh()` have changed
+    void finished();                  ///< all widths are compared
+    void failed(const QString& why);  ///< `why` is a message for the user
 
 private:
-    struct Bench;
+    struct Worker;
     void run(const QByteArray& html);
-    void judgeReadings(const std::vector<double>& widths, const QByteArray& json);
-    void take(const std::vector<judge::Verdict>& verdicts);
-    void settleIfDone();
+    void judgeMeasured(const std::vector<double>& widths, const QByteArray& json);
+    void addVerdicts(const std::vector<judge::Verdict>& verdicts);
+    void finishIfDone();
     void fail(const QString& why);
     void stop();
 
@@ -63,12 +63,12 @@ private:
     QThreadPool pool_;
     int job_ = 0;
     bool running_ = false;
-    bool readAll_ = false;
+    bool browserFinished_ = false;
     bool fresh_ = false;
     Browser browser_;
     std::vector<double> widths_;
     std::size_t total_ = 0;
-    std::shared_ptr<Bench> bench_;  // the background job's own; nothing here touches what is in it
+    std::shared_ptr<Worker> worker_;  // used by background jobs only
     std::shared_ptr<const project::Project> compared_;
     std::size_t variant_ = 0;
     std::unique_ptr<BrowserRun> browserRun_;

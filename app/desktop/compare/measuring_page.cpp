@@ -2,7 +2,7 @@
 
 namespace tenter::desktop::compare {
 
-// No scrolling in the frame, or a page taller than it loses a scrollbar's width.
+// The frame must not scroll: the scroll bar of a tall page would reduce its width.
 QByteArray measuringPage() {
     return R"(<!doctype html>
 <html lang="en"><meta charset="utf-8"><title>Measuring</title><link rel="icon" href="data:,">
@@ -14,7 +14,7 @@ const post = (to, what) => fetch(to, {method: 'POST', cache: 'no-store', body: w
 
 const familyOf = (face) => face.family.replace(/["']/g, '').toLowerCase();
 
-// A saved page may ask for fonts and pictures that are not there: those of its row must be.
+// A saved page may refer to fonts and pictures that are missing. Those of the row must load.
 async function settle(inner) {
   const row = inner.querySelector('[data-tenter-row]');
   const faces = [...inner.fonts];
@@ -27,10 +27,10 @@ async function settle(inner) {
     .map((face) => 'the font ' + face.family + ' ' + face.weight);
   await Promise.all([...row.querySelectorAll('img')].map((image) =>
     image.decode().catch(() => failed.push('the picture "' + image.alt + '"'))));
-  if (failed.length > 0) throw new Error('it could not load ' + failed.join(', '));
+  if (failed.length > 0) throw new Error('these files did not load: ' + failed.join(', '));
 }
 
-// What makes boxes on lines: text, and forced breaks, which make a line even where there is no text.
+// The nodes that make lines: text, and <br>, which makes a line even without text.
 function inlineNodes(element) {
   const walker = element.ownerDocument.createTreeWalker(element, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
   const nodes = [];
@@ -57,7 +57,7 @@ function reader(frame) {
     const rect = element.getBoundingClientRect();
     return [rect.x, rect.y, rect.width, rect.height];
   };
-  // Boxes on one line may be of unlike height, but their middles are less than half a line apart.
+  // Boxes on the same line can differ in height, but their centres are less than half a line apart.
   const lineCount = (part) => {
     const half = parseFloat(part.style.lineHeight) / 2;
     const middles = [];
@@ -99,7 +99,7 @@ addEventListener('load', async () => {
     const read = reader(frame);
     let layouts = [];
     for (;;) {
-      const answer = await post('readings', JSON.stringify({layouts}));
+      const answer = await post('layouts', JSON.stringify({layouts}));
       const {widths} = await answer.json();
       if (widths.length === 0) return;
       layouts = widths.map(read);

@@ -1,13 +1,14 @@
-// The page that frames a row, sets its width, and reads what the browser makes of it.
+// The page that the browser opens: it shows the row in a frame, sets its width and measures its layout.
 #pragma once
 
 #include <QByteArray>
 
 namespace tenter::desktop::compare {
 
-/// HTML. It frames `row`, waits until that has its fonts and pictures, then posts readings to `readings`, as
-/// judge::readings takes them. Each answer, `{"widths": […]}` in CSS px, says what to read next; none ends
-/// it. What fails is posted to `failed`, in words. Addresses are relative to its own.
+/// The page as HTML. It shows the page `row` in a frame, waits for its fonts and pictures, and posts layouts
+/// to `readings` as JSON for judge::parseBrowserLayouts. Each answer, `{"widths": […]}` in CSS px, lists the
+/// widths to measure next; an empty list ends the run. Errors are posted to `failed` as text. All addresses
+/// are relative to the page's own.
 QByteArray measuringPage();
 
 }  // namespace tenter::desktop::compare

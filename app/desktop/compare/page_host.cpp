@@ -12,7 +12,7 @@ namespace {
 constexpr qsizetype mostHead = 64 * 1024;
 constexpr qsizetype mostBody = 64 * 1024 * 1024;
 
-QByteArray unguessable() {
+QByteArray randomPath() {
     std::array<quint32, 4> words{};
     QRandomGenerator::system()->fillRange(words.data(), static_cast<qsizetype>(words.size()));
     return QByteArray(reinterpret_cast<const char*>(words.data()), sizeof(words)).toHex();
@@ -28,10 +28,10 @@ void send(QTcpSocket* socket, const QByteArray& status, const QByteArray& type, 
 
 }  // namespace
 
-PageHost::PageHost(QObject* parent) : QObject(parent), secret_(unguessable()) {
+PageHost::PageHost(QObject* parent) : QObject(parent), secret_(randomPath()) {
     connect(&server_, &QTcpServer::newConnection, this, [this] {
         while (QTcpSocket* socket = server_.nextPendingConnection()) {
-            connect(socket, &QTcpSocket::readyRead, this, [this, socket] { take(socket); });
+            connect(socket, &QTcpSocket::readyRead, this, [this, socket] { readRequest(socket); });
             connect(socket, &QTcpSocket::disconnected, this, [this, socket] {
                 received_.remove(socket);
                 socket->deleteLater();
@@ -41,7 +41,7 @@ PageHost::PageHost(QObject* parent) : QObject(parent), secret_(unguessable()) {
 }
 
 PageHost::~PageHost() {
-    // Sockets that are still open tell of it while they go, with the host.
+    // Open sockets emit signals while they are destroyed together with this object.
     for (QTcpSocket* socket : server_.findChildren<QTcpSocket*>())
         socket->disconnect(this);
 }
@@ -62,7 +62,7 @@ QUrl PageHost::address(const QByteArray& name) const {
     return QUrl("http://127.0.0.1:" + QString::number(server_.serverPort()) + '/' + secret_ + '/' + name);
 }
 
-void PageHost::take(QTcpSocket* socket) {
+void PageHost::readRequest(QTcpSocket* socket) {
     QByteArray& received = received_[socket];
     received += socket->readAll();
     const qsizetype end = received.indexOf("\r\n\r\n");
@@ -78,7 +78,7 @@ void PageHost::take(QTcpSocket* socket) {
         return;
     }
     if (received.size() < request.body + request.length) return;
-    // One request to a connection: what follows is not read.
+    // One request per connection: further data is ignored.
     disconnect(socket, &QTcpSocket::readyRead, this, nullptr);
     respond(socket, request, received.mid(request.body, request.length));
 }
@@ -106,7 +106,8 @@ bool PageHost::parse(const QByteArray& head, Request& request) {
 void PageHost::respond(QTcpSocket* socket, const Request& request, const QByteArray& body) {
     const QByteArray below = '/' + secret_ + '/';
     const QByteArray name = request.path.startsWith(below) ? request.path.mid(below.size()) : QByteArray();
-    // A page of somebody else's that leads its own name here does not know itself by this address.
+    // Rejects requests with another host name, which a foreign page could direct to this server (DNS
+    // rebinding).
     const bool ours = request.host == "127.0.0.1:" + QByteArray::number(server_.serverPort());
     if (ours && request.method == "GET" && pages_.contains(name))
         send(socket, "200 OK", "text/html; charset=utf-8", pages_[name]);

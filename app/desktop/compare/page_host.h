@@ -1,4 +1,4 @@
-// Serves a few pages to one browser on this machine. RFC 9112, as much of it as that needs.
+// A minimal HTTP server (a subset of RFC 9112) that shows pages to a browser on this computer.
 #pragma once
 
 #include <QByteArray>
@@ -12,7 +12,7 @@ class QTcpSocket;
 
 namespace tenter::desktop::compare {
 
-/// Listens on 127.0.0.1 alone, below a path that nobody can guess; whatever else is asked for is not there.
+/// Listens on 127.0.0.1 only, below a random path. Every other request gets status 404.
 class PageHost : public QObject {
     Q_OBJECT
 
@@ -20,21 +20,21 @@ public:
     explicit PageHost(QObject* parent = nullptr);
     ~PageHost() override;
 
-    /// False if no port could be had.
+    /// Starts the server on a free port; false if there is none.
     bool listen();
-    /// Serves `html` as `name`.
+    /// Serves `html` at `address(name)`.
     void addPage(const QByteArray& name, const QByteArray& html);
-    /// Answers what is posted to `name` with the JSON that `answer` makes of it.
+    /// Answers a POST request to `address(name)` with the JSON that `answer` returns for its body.
     void addAnswer(const QByteArray& name, std::function<QByteArray(const QByteArray&)> answer);
     [[nodiscard]] QUrl address(const QByteArray& name) const;
 
 private:
     struct Request {
         QByteArray method, path, host;
-        qsizetype body = 0;    ///< where it starts
-        qsizetype length = 0;  ///< of the body
+        qsizetype body = 0;    ///< offset of the body in the request
+        qsizetype length = 0;  ///< of the body, in bytes
     };
-    void take(QTcpSocket* socket);
+    void readRequest(QTcpSocket* socket);
     void respond(QTcpSocket* socket, const Request& request, const QByteArray& body);
     static bool parse(const QByteArray& received, Request& request);
 

@@ -9,19 +9,19 @@ std::vector<double> widthOrder(double least, double most, const std::vector<doub
     const double first = std::ceil(least);
     const double last = std::floor(most);
     std::vector<double> order;
-    std::set<double> taken;
-    const auto take = [&](double width) {
-        if (width >= first && width <= last && taken.insert(width).second) order.push_back(width);
+    std::set<double> added;
+    const auto add = [&](double width) {
+        if (width >= first && width <= last && added.insert(width).second) order.push_back(width);
     };
-    take(first);
-    take(last);
+    add(first);
+    add(last);
     for (const double breakpoint : breakpoints) {
-        take(std::floor(breakpoint));
-        take(std::floor(breakpoint) + 1);
+        add(std::floor(breakpoint));
+        add(std::floor(breakpoint) + 1);
     }
     for (double step = 64; step >= 1; step /= 2)
         for (double width = first; width <= last; width += step)
-            take(width);
+            add(width);
     return order;
 }
 

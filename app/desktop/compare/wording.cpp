@@ -2,7 +2,6 @@
 
 #include <cmath>
 
-#include "document/engines.h"
 #include "document/wording.h"
 
 namespace tenter::desktop::compare {
@@ -38,25 +37,28 @@ QString placeTitle(const Comparison& comparison, const judge::Difference& differ
 
 QString differenceTitle(const Comparison& comparison, const judge::Difference& difference) {
     const QString place = placeTitle(comparison, difference) + ": ";
-    const QString in = " in " + comparison.browserTitle() + ", ";
+    const QString browser = comparison.browserTitle();
     const auto whole = [](double number) { return static_cast<std::size_t>(std::max(0.0, number)); };
+    const auto both = [&](const QString& measured, const QString& computed) {
+        return measured + " in " + browser + ", " + computed + " in Tenter";
+    };
     switch (difference.what) {
         case What::Lines:
-            return place + linesTitle(whole(difference.read)) + in + figure(difference.computed, 0) +
-                   " computed, slack " + figure(difference.slack * 100, 2) + " %";
+            return place +
+                   both(linesTitle(whole(difference.measured)), linesTitle(whole(difference.computed))) +
+                   " (slack " + percent(difference.slack, 2) + ')';
         case What::Cards:
-            return place + count(whole(difference.read), "card", "cards") + in +
-                   figure(difference.computed, 0) + " computed";
+            return place + both(count(whole(difference.measured), "card", "cards"),
+                                count(whole(difference.computed), "card", "cards"));
         case What::FontSize:
-            return place + "size " + pixels(difference.read, 3) + in + pixels(difference.computed, 3) +
-                   " computed";
-        case What::Unread:
-            return place + "not on " + comparison.browserTitle() + "’s page";
+            return place + "font size " + both(pixels(difference.measured), pixels(difference.computed));
+        case What::Missing:
+            return place + "missing in " + browser;
         case What::Unexpected:
-            return place + "only on " + comparison.browserTitle() + "’s page";
+            return place + "only in " + browser + ", not in Tenter";
         default:
-            return place + sideTitle(difference.what) + ' ' + pixels(difference.read, 2) + in +
-                   pixels(difference.computed, 2) + " computed";
+            return place + sideTitle(difference.what) + ' ' +
+                   both(pixels(difference.measured), pixels(difference.computed));
     }
 }
 
@@ -65,37 +67,43 @@ QString headline(const Comparison& comparison) {
     const QString browser = comparison.browserTitle();
     if (browser.isEmpty()) return {};
     if (summary.widths == 0)
-        return comparison.isRunning() ? browser + " is starting …" : browser + ": nothing was compared";
+        return comparison.isRunning() ? browser + " is starting…" : "No width was compared with " + browser;
     const bool whole = summary.widths == comparison.total();
     const QString widths = count(summary.widths, "width", "widths");
     const QString sofar = whole ? QString() : QStringLiteral(" so far");
     if (summary.differingWidths == 0)
-        return browser + " agrees at " + (whole && summary.widths > 1 ? "all " : "") + widths + sofar;
-    return browser + " differs at " + figure(static_cast<double>(summary.differingWidths), 0) + " of " +
-           widths + sofar;
+        return browser + " agrees with Tenter at " + (whole && summary.widths > 1 ? "all " : "") + widths +
+               sofar;
+    return browser + " differs from Tenter at " + figure(static_cast<double>(summary.differingWidths), 0) +
+           " of " + widths + sofar;
 }
 
 QString verdictTitle(const Comparison& comparison, const judge::Verdict& verdict, std::size_t most) {
     QStringList lines;
     if (verdict.agrees())
-        lines << pixels(verdict.width) + ": " + comparison.browserTitle() + " agrees";
+        lines << pixels(verdict.width) + ": " + comparison.browserTitle() + " agrees with Tenter";
     else
-        lines << pixels(verdict.width) + ": " + comparison.browserTitle() + " differs";
+        lines << pixels(verdict.width) + ": " + comparison.browserTitle() + " differs from Tenter";
     for (const judge::DifferingRun& run : judge::differingRuns({{verdict.width, verdict}})) {
         if (static_cast<std::size_t>(lines.size()) > most) {
-            lines << QStringLiteral("and more");
+            lines << QStringLiteral("and further differences");
             break;
         }
         lines << differenceTitle(comparison, run.worst);
     }
-    lines << "boxes within " + pixels(verdict.largestBox, 2);
+    lines << "Largest box difference: " + smallPixels(verdict.largestBox);
     if (verdict.tightFits > 0)
-        lines << count(verdict.tightFits, "tight fit", "tight fits") + " that may go either way";
-    if (verdict.apart > 0)
-        lines << count(verdict.apart, "part", "parts") +
-                     " not compared: the browser has a dictionary or font of its own";
-    if (!comparison.isFresh()) lines << QStringLiteral("of the row as it was then");
+        lines << count(verdict.tightFits, "tight fit", "tight fits") +
+                     " with another line count (not counted as a difference)";
+    if (verdict.excluded > 0)
+        lines << count(verdict.excluded, "part", "parts") + " not compared: " + comparison.browserTitle() +
+                     " uses its own dictionary or font";
+    if (!comparison.isFresh()) lines << QStringLiteral("The row has changed since this comparison.");
     return lines.join('\n');
+}
+
+QString smallPixels(double value) {
+    return value > 0 && value < 0.01 ? "under " + pixels(0.01) : pixels(value);
 }
 
 }  // namespace tenter::desktop::compare

@@ -12,15 +12,21 @@ QString plainNumber(double value, int decimals) {
     return QString::fromStdString(units::number(value, decimals));
 }
 
-QString takes(const AmountKind& kind) {
-    QString range =
-        "takes " + plainNumber(kind.least, kind.decimals) + " to " + plainNumber(kind.most, kind.decimals);
-    if (!kind.units.isEmpty()) range += " in " + kind.units.join(", ");
-    if (!kind.keywords.isEmpty()) range += ", or " + kind.keywords.join(", ");
-    return range;
+/// `em, rem or px`.
+QString oneOf(const QStringList& words) {
+    if (words.size() < 2) return words.value(0);
+    return words.mid(0, words.size() - 1).join(", ") + " or " + words.last();
 }
 
 }  // namespace
+
+QString requirement(const AmountKind& kind) {
+    QString text = QString(kind.decimals == 0 ? "enter a whole number" : "enter a number") + " from " +
+                   plainNumber(kind.least, kind.decimals) + " to " + plainNumber(kind.most, kind.decimals);
+    if (!kind.units.isEmpty()) text += " in " + oneOf(kind.units);
+    if (!kind.keywords.isEmpty()) text += ", or " + oneOf(kind.keywords);
+    return text;
+}
 
 Reading read(const QString& typed, const AmountKind& kind, const Amount& before) {
     using State = Reading::State;
@@ -29,36 +35,36 @@ Reading read(const QString& typed, const AmountKind& kind, const Amount& before)
     text.replace(QChar(0x2212), '-');
     if (text.isEmpty()) return {State::Empty, {}, {}};
     for (const QString& keyword : kind.keywords) {
-        if (text == keyword) return {State::Good, {0, keyword}, {}};
-        if (keyword.startsWith(text)) return {State::OnItsWay, {}, {}};
+        if (text == keyword) return {State::Acceptable, {0, keyword}, {}};
+        if (keyword.startsWith(text)) return {State::Intermediate, {}, {}};
     }
     static const QRegularExpression shape("^([+-]?)(\\d*)(\\.?)(\\d*)\\s*([a-z%]*)$");
     const auto match = shape.match(text);
-    if (!match.hasMatch()) return {State::Refused, {}, takes(kind)};
+    if (!match.hasMatch()) return {State::Invalid, {}, requirement(kind)};
     QString unit = match.captured(5);
     const bool digits = !match.captured(2).isEmpty() || !match.captured(4).isEmpty();
     const bool dangling = !match.captured(3).isEmpty() && match.captured(4).isEmpty();
     if (!digits || dangling) {
         const bool start = unit.isEmpty() && (kind.least < 0 || match.captured(1) != "-");
-        return {start ? State::OnItsWay : State::Refused, {}, takes(kind)};
+        return {start ? State::Intermediate : State::Invalid, {}, requirement(kind)};
     }
     if (unit == kind.suffix) unit.clear();
     if (unit.isEmpty() && !(kind.plain && (before.unit.isEmpty() || kind.units.isEmpty())))
         unit = kind.units.contains(before.unit) ? before.unit : kind.units.value(0);
     else if (!unit.isEmpty() && !kind.units.contains(unit)) {
         for (const QString& known : kind.units)
-            if (known.startsWith(unit)) return {State::OnItsWay, {}, {}};
-        if (kind.suffix.startsWith(unit)) return {State::OnItsWay, {}, {}};
-        return {State::Refused, {}, takes(kind)};
+            if (known.startsWith(unit)) return {State::Intermediate, {}, {}};
+        if (kind.suffix.startsWith(unit)) return {State::Intermediate, {}, {}};
+        return {State::Invalid, {}, requirement(kind)};
     }
     const double value = units::rounded(
         (match.captured(1) + match.captured(2) + match.captured(3) + match.captured(4)).toDouble(),
         kind.decimals);
-    if (value < kind.least || value > kind.most) return {State::Refused, {}, takes(kind)};
-    return {State::Good, {value, unit}, {}};
+    if (value < kind.least || value > kind.most) return {State::Invalid, {}, requirement(kind)};
+    return {State::Acceptable, {value, unit}, {}};
 }
 
-QString shown(const Amount& amount, const AmountKind& kind) {
+QString formatted(const Amount& amount, const AmountKind& kind) {
     if (kind.keywords.contains(amount.unit)) return amount.unit;
     const QString unit = amount.unit.isEmpty() ? kind.suffix : amount.unit;
     const QString number = plainNumber(amount.value, kind.decimals);

@@ -17,6 +17,12 @@ int indexOf(const std::vector<Choice>& choices, const Json& value) {
     return at == choices.end() ? -1 : static_cast<int>(at - choices.begin());
 }
 
+/// The label of the choice with this value; empty if there is none.
+QString titleOf(const std::vector<Choice>& choices, const Json& value) {
+    const int index = indexOf(choices, value);
+    return index < 0 ? QString() : choices[static_cast<std::size_t>(index)].title;
+}
+
 void fill(Editor* editor, QWidget* field) {
     auto* box = new QHBoxLayout(editor);
     box->setContentsMargins(0, 0, 0, 0);
@@ -52,6 +58,10 @@ Json SegmentEditor::value() const {
     return index < 0 ? Json() : Json(choices_[static_cast<std::size_t>(index)].word);
 }
 
+QString SegmentEditor::textOf(const Json& value) const {
+    return titleOf(choices_, value);
+}
+
 void SegmentEditor::setName(const QString& name) {
     segments_->setAccessibleName(name);
     for (int i = 0; i < static_cast<int>(choices_.size()); ++i)
@@ -84,6 +94,10 @@ Json ListEditor::value() const {
     return index < 0 ? Json() : Json(choices_[static_cast<std::size_t>(index)].word);
 }
 
+QString ListEditor::textOf(const Json& value) const {
+    return titleOf(choices_, value);
+}
+
 void ListEditor::setName(const QString& name) {
     list_->setAccessibleName(name);
 }
@@ -106,7 +120,9 @@ Json CheckEditor::value() const {
 }
 
 void CheckEditor::setName(const QString& name) {
-    box_->setAccessibleName(name);
+    // WCAG 2.2 SC 2.5.3: the accessible name contains the visible label.
+    box_->setAccessibleName(name.contains(box_->text(), Qt::CaseInsensitive) ? name
+                                                                             : name + ": " + box_->text());
 }
 
 CalmCombo::CalmCombo(QWidget* parent) : QComboBox(parent) {

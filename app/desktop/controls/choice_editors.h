@@ -1,4 +1,4 @@
-// Editors for settings that are one of a few words, or yes or no.
+// Editors for a choice between a few values, and for on or off.
 #pragma once
 
 #include <QCheckBox>
@@ -11,13 +11,13 @@
 
 namespace tenter::desktop::controls {
 
-/// A word of the project file and how the window says it.
+/// A value in the project file, and its label in the window.
 struct Choice {
     std::string word;
     QString title;
 };
 
-/// Two to four short choices, side by side.
+/// Two to four short choices, as buttons side by side.
 class SegmentEditor : public Editor {
     Q_OBJECT
 
@@ -25,6 +25,7 @@ public:
     explicit SegmentEditor(std::vector<Choice> choices, QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
+    [[nodiscard]] QString textOf(const Json& value) const override;
     void setName(const QString& name) override;
 
 private:
@@ -32,16 +33,17 @@ private:
     Segments* segments_;
 };
 
-/// Choices with longer names, in a list.
+/// Choices with longer labels, as a drop-down list.
 class ListEditor : public Editor {
     Q_OBJECT
 
 public:
     explicit ListEditor(std::vector<Choice> choices, QWidget* parent = nullptr);
-    /// Replaces the choices; what is chosen is for the next `setValue` to say.
+    /// Replaces the choices. The next `setValue` chooses one.
     void setChoices(std::vector<Choice> choices);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
+    [[nodiscard]] QString textOf(const Json& value) const override;
     void setName(const QString& name) override;
 
 private:
@@ -49,11 +51,12 @@ private:
     QComboBox* list_;
 };
 
-/// Yes or no.
+/// On or off.
 class CheckEditor : public Editor {
     Q_OBJECT
 
 public:
+    /// `text` is the label of the check box.
     explicit CheckEditor(const QString& text, QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
@@ -63,7 +66,7 @@ private:
     QCheckBox* box_;
 };
 
-/// A combo box that leaves the wheel to what it stands in unless it has the focus.
+/// A combo box that ignores the wheel unless it has the focus, so that a panel scrolls past it.
 class CalmCombo : public QComboBox {
     Q_OBJECT
 

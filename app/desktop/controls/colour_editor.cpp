@@ -57,7 +57,7 @@ ColourEditor::ColourEditor(QWidget* parent)
     box->addWidget(swatch_);
     box->addWidget(field_, 1);
     setFocusProxy(field_);
-    field_->setToolTip("#rgb, #rrggbb, with two more digits for how opaque it is, or transparent");
+    field_->setToolTip("Enter #rgb, #rrggbb, #rrggbbaa (aa is the opacity) or transparent");
     field_->setMaxLength(12);
     field_->setMinimumWidth(48);
     field_->installEventFilter(this);
@@ -79,8 +79,8 @@ Json ColourEditor::value() const {
 void ColourEditor::setName(const QString& name) {
     name_ = name;
     field_->setAccessibleName(name);
-    swatch_->setAccessibleName("Choose " + name);
-    swatch_->setToolTip("Choose a colour");
+    swatch_->setAccessibleName(name + ", choose");
+    swatch_->setToolTip("Choose colour");
 }
 
 bool ColourEditor::eventFilter(QObject* watched, QEvent* event) {
@@ -90,7 +90,7 @@ bool ColourEditor::eventFilter(QObject* watched, QEvent* event) {
     }
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
-        // Undo is the document's, also while typing.
+        // Undo acts on the document, also while typing.
         if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) return true;
     }
     if (event->type() == QEvent::KeyPress && touched_ &&
@@ -99,7 +99,7 @@ bool ColourEditor::eventFilter(QObject* watched, QEvent* event) {
         colour_ = start_;
         field_->setText(QString::fromStdString(colour_.css()));
         field_->selectAll();
-        emit takenBack();
+        emit reverted();
         return true;
     }
     return Editor::eventFilter(watched, event);
@@ -130,8 +130,8 @@ void ColourEditor::commit() {
             emit edited();
         }
     } else {
-        emit refused("a colour is #rgb, #rrggbb or transparent; " + QString::fromStdString(colour_.css()) +
-                     " stays");
+        emit rejected("enter #rgb, #rrggbb, #rrggbbaa or transparent; " +
+                      QString::fromStdString(colour_.css()) + " is kept");
     }
     field_->setText(QString::fromStdString(colour_.css()));
     display(colour_);
@@ -152,7 +152,7 @@ void ColourEditor::choose() {
         colour_ = before;
         display(colour_);
         start_ = before;
-        emit takenBack();
+        emit reverted();
     }
     emit finished();
 }

@@ -1,4 +1,4 @@
-// An editor for a colour: a swatch that opens a chooser, and its hexadecimal notation.
+// An editor for a colour: a swatch that opens a colour dialog, and a field for the hexadecimal notation.
 #pragma once
 
 #include <QAbstractButton>

@@ -4,35 +4,37 @@
 #include <QWidget>
 #include <nlohmann/json.hpp>
 
-#include "project/described.h"
+#include "project/members.h"
 
 namespace tenter::desktop::controls {
 
 using project::Json;
 
-/// Shows a value as a project file would hold it and says when the person changed it.
+/// Shows a value as it is in a project file, and reports the person's changes to it.
 class Editor : public QWidget {
     Q_OBJECT
 
 public:
     explicit Editor(QWidget* parent = nullptr) : QWidget(parent) {}
-    /// Shows `value`; what is being typed stays if it means the same.
+    /// Shows `value`. Text being typed stays if it means the same.
     virtual void setValue(const Json& value) = 0;
-    /// The value as edited; in range.
+    /// The edited value; always valid.
     [[nodiscard]] virtual Json value() const = 0;
-    /// The setting's name for assistive technology.
+    /// `value` in words, as the editor shows it.
+    [[nodiscard]] virtual QString textOf(const Json& value) const;
+    /// The accessible name of the field.
     virtual void setName(const QString& name) = 0;
-    /// Whether the layer that is edited sets the value, shown in the editor itself.
+    /// Shows in the editor itself whether the value is set in the layer being edited.
     virtual void setMarked(bool) {}
-    /// The same where it is shown beside the editor.
+    /// Enables reset in the editor's context menu, where the mark is shown beside the editor.
     virtual void setResettable(bool) {}
 
 signals:
-    void edited();                     ///< value() is new
-    void finished();                   ///< the typing or the drag is over
-    void takenBack();                  ///< what was there before the typing is wanted again
-    void cleared();                    ///< nothing is to be said here: inherit
-    void refused(const QString& why);  ///< what was typed could not be taken; empty: it can be now
+    void edited();                      ///< value() has changed
+    void finished();                    ///< the typing or the drag is over
+    void reverted();                    ///< the value from before the typing must be restored
+    void cleared();                     ///< the inherited value is wanted
+    void rejected(const QString& why);  ///< the text is invalid; empty: it is no longer
 };
 
 }  // namespace tenter::desktop::controls

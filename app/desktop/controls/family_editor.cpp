@@ -42,7 +42,7 @@ FamilyEditor::FamilyEditor(std::function<std::vector<std::string>()> families, Q
     list_->setMaxVisibleItems(16);
     list_->completer()->setCompletionMode(QCompleter::PopupCompletion);
     list_->completer()->setFilterMode(Qt::MatchContains);
-    list_->setToolTip("The first family that is there is used; separate them by commas");
+    list_->setToolTip("Separate families by commas. The first one that is available is used.");
     list_->installEventFilter(this);
     list_->lineEdit()->installEventFilter(this);
     connect(list_, &QComboBox::textActivated, this, &FamilyEditor::choose);
@@ -86,7 +86,7 @@ void FamilyEditor::fillList() {
     list_->lineEdit()->setText(text);
 }
 
-/// A family chosen from the list takes the first place; what falls back behind it stays.
+/// A family chosen from the list replaces the first one; the fallback families stay.
 void FamilyEditor::choose(const QString& family) {
     Json chosen = Json::array({family.toStdString()});
     for (std::size_t i = 1; i < value_.size(); ++i)

@@ -9,17 +9,17 @@
 
 namespace tenter::desktop::controls {
 
-/// Families separated by commas, as CSS writes them; the list offers what is installed.
+/// Families separated by commas, as in CSS. The list offers the available ones.
 class FamilyEditor : public Editor {
     Q_OBJECT
 
 public:
-    /// `families` is asked when the list is first wanted: finding every font takes a moment.
+    /// `families` is called when the list is first opened, because finding every font takes a moment.
     FamilyEditor(std::function<std::vector<std::string>()> families, QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
     void setName(const QString& name) override;
-    /// Asks again when the list is next wanted.
+    /// Fills the list again when it is next opened.
     void forgetFamilies() { filled_ = false; }
 
 protected:

@@ -33,18 +33,18 @@ void Fold::setOpen(bool open) {
     button_->setChecked(open);
     content_->setVisible(open);
     button_->setIcon(glyph(open ? Glyph::Down : Glyph::Right));
-    button_->setAccessibleDescription(open ? "Open" : "Closed");
+    button_->setAccessibleDescription(open ? "Expanded" : "Collapsed");
     showTitle();
 }
 
-void Fold::setMade(int count) {
+void Fold::setCount(int count) {
     made_ = count;
     showTitle();
 }
 
 void Fold::showTitle() {
-    const bool told = made_ > 0 && !button_->isChecked();
-    button_->setText(told ? QString("%1, %2 made").arg(title_).arg(made_) : title_);
+    const bool showsCount = made_ > 0 && !button_->isChecked();
+    button_->setText(showsCount ? QString("%1, %2 set").arg(title_).arg(made_) : title_);
 }
 
 void unfold(QWidget* widget) {

@@ -1,4 +1,4 @@
-// What is wanted less often: a button that opens and closes it.
+// A section that can be collapsed, for what is used less often.
 #pragma once
 
 #include <QToolButton>
@@ -7,17 +7,18 @@
 
 namespace tenter::desktop::controls {
 
+/// A title button that shows and hides the content below it.
 class Fold : public QWidget {
     Q_OBJECT
 
 public:
     explicit Fold(const QString& title, QWidget* parent = nullptr);
-    /// What it holds is put in here.
+    /// The layout of the content.
     [[nodiscard]] QVBoxLayout* box() const { return box_; }
     [[nodiscard]] QToolButton* button() const { return button_; }
     void setOpen(bool open);
-    /// How many of the settings within are made: told while they are out of sight.
-    void setMade(int count);
+    /// The number of settings inside that are set. The title shows it while the section is collapsed.
+    void setCount(int count);
 
 private:
     void showTitle();
@@ -29,7 +30,7 @@ private:
     int made_ = 0;
 };
 
-/// Opens every fold that `widget` stands in.
+/// Opens every fold around `widget`.
 void unfold(QWidget* widget);
 
 }  // namespace tenter::desktop::controls

@@ -1,4 +1,4 @@
-// The window's small signs, drawn as strokes in the palette's text colour: sharp at every scale.
+// Small icons, drawn as strokes in the palette's text colour so that they are sharp at every scale.
 #pragma once
 
 #include <QIcon>

@@ -31,9 +31,9 @@ NumberEditor::NumberEditor(AmountKind kind, QWidget* parent)
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     connect(field_, &NumberField::amountEdited, this, &Editor::edited);
     connect(field_, &NumberField::typingFinished, this, &Editor::finished);
-    connect(field_, &NumberField::takenBack, this, &Editor::takenBack);
+    connect(field_, &NumberField::reverted, this, &Editor::reverted);
     connect(field_, &NumberField::cleared, this, &Editor::cleared);
-    connect(field_, &NumberField::refused, this, &Editor::refused);
+    connect(field_, &NumberField::rejected, this, &Editor::rejected);
 }
 
 void NumberEditor::setValue(const Json& value) {

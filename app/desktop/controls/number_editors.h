@@ -6,7 +6,7 @@
 
 namespace tenter::desktop::controls {
 
-/// Joins a number field to a setting's JSON.
+/// A number field for a setting's JSON value.
 class NumberEditor : public Editor {
     Q_OBJECT
 
@@ -23,12 +23,12 @@ private:
     NumberField* field_;
 };
 
-/// CSS lengths in `units`, with `keywords`; a plain number is not one.
+/// CSS lengths in `units`, or one of `keywords`. Plain numbers are not accepted.
 AmountKind lengthKind(const QStringList& units, const QStringList& keywords = {}, double least = 0,
                       double most = 10000);
 /// Plain numbers.
 AmountKind numberKind(double least, double most, double step, int decimals, const QString& suffix = {});
-/// A multiple of the font size, or a length.
+/// A plain number (a multiple of the font size) or a length.
 AmountKind lineHeightKind();
 
 }  // namespace tenter::desktop::controls

@@ -16,7 +16,7 @@ namespace tenter::desktop::controls {
 
 namespace {
 
-constexpr int pauseAfterTyping = 700;  // ms: the person has stopped
+constexpr int pauseAfterTyping = 700;  // ms, after which typing counts as finished
 
 int wholeDigits(double value) {
     return value < 1 && value > -1 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
@@ -32,10 +32,7 @@ NumberField::NumberField(AmountKind kind, QWidget* parent) : QLineEdit(parent), 
     pause_.setInterval(pauseAfterTyping);
     connect(&pause_, &QTimer::timeout, this, &NumberField::applyWaiting);
     connect(this, &QLineEdit::textEdited, this, &NumberField::typed);
-    QString tip = "Type a number";
-    if (!kind_.units.isEmpty()) tip += " and its unit: " + kind_.units.join(", ");
-    if (!kind_.keywords.isEmpty()) tip += ", or " + kind_.keywords.join(", ");
-    setToolTip(tip);
+    setLimits(kind_.least, kind_.most);
     showAmount();
 }
 
@@ -44,7 +41,7 @@ void NumberField::setAmount(const Amount& amount) {
     amount_ = amount;
     if (hasFocus() && touched_) {
         const Reading reading = read(text(), kind_, amount_);
-        const bool stillTyping = reading.state != Reading::State::Good || pause_.isActive();
+        const bool stillTyping = reading.state != Reading::State::Acceptable || pause_.isActive();
         if ((stillTyping && same) || reading.amount == amount_) return;
     }
     showAmount();
@@ -54,6 +51,9 @@ void NumberField::setAmount(const Amount& amount) {
 void NumberField::setLimits(double least, double most) {
     kind_.least = least;
     kind_.most = most;
+    QString tip = requirement(kind_);
+    tip[0] = tip[0].toUpper();
+    setToolTip(tip);
 }
 
 void NumberField::setMarked(bool marked) {
@@ -71,7 +71,7 @@ QSize NumberField::minimumSizeHint() const {
 }
 
 bool NumberField::event(QEvent* event) {
-    // Undo is the document's, also while typing.
+    // Undo acts on the document, also while typing.
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
         if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
@@ -86,13 +86,13 @@ void NumberField::typed() {
     pause_.stop();
     touched_ = true;
     const Reading reading = read(text(), kind_, amount_);
-    const bool wasAmiss = amiss_;
-    amiss_ = reading.state == Reading::State::Refused;
-    if (wasAmiss && !amiss_) emit refused({});
-    if (amiss_)
-        emit refused(reading.why);
-    else if (reading.state == Reading::State::Good) {
-        if (isOnItsWay(reading.amount))
+    const bool wasInvalid = invalid_;
+    invalid_ = reading.state == Reading::State::Invalid;
+    if (wasInvalid && !invalid_) emit rejected({});
+    if (invalid_)
+        emit rejected(reading.why);
+    else if (reading.state == Reading::State::Acceptable) {
+        if (isIntermediate(reading.amount))
             pause_.start();
         else
             apply(reading.amount);
@@ -100,18 +100,18 @@ void NumberField::typed() {
     update();
 }
 
-bool NumberField::isOnItsWay(const Amount& amount) const {
+bool NumberField::isIntermediate(const Amount& amount) const {
     if (kind_.keywords.contains(amount.unit)) return false;
     if (text().trimmed().contains(QRegularExpression("[a-z%]$"))) return false;
     if (std::abs(amount.value) < kind_.usual) return true;
-    // "1" on the way from 16 to 18: fewer digits than stood there.
+    // The "1" typed on the way from 16 to 18: it has fewer digits than the value before.
     return amount.unit == start_.unit && wholeDigits(amount.value) < wholeDigits(start_.value) &&
            !text().contains('.');
 }
 
 void NumberField::apply(const Amount& amount) {
     touched_ = true;
-    amiss_ = false;
+    invalid_ = false;
     if (amount == amount_) return;
     amount_ = amount;
     emit amountEdited();
@@ -120,21 +120,21 @@ void NumberField::apply(const Amount& amount) {
 void NumberField::applyWaiting() {
     pause_.stop();
     const Reading reading = read(text(), kind_, amount_);
-    if (reading.state == Reading::State::Good) apply(reading.amount);
+    if (reading.state == Reading::State::Acceptable) apply(reading.amount);
 }
 
 void NumberField::commit() {
     if (!touched_) return;
     pause_.stop();
     const Reading reading = read(text(), kind_, amount_);
-    if (reading.state == Reading::State::Good)
+    if (reading.state == Reading::State::Acceptable)
         apply(reading.amount);
     else if (reading.state == Reading::State::Empty && !alwaysFilled_)
         emit cleared();
     else if (!reading.why.isEmpty())
-        emit refused(reading.why + "; " + shown(amount_, kind_) + " stays");
+        emit rejected(reading.why + "; " + formatted(amount_, kind_) + " is kept");
     touched_ = false;
-    amiss_ = false;
+    invalid_ = false;
     showAmount();
     start_ = amount_;
     emit typingFinished();
@@ -144,7 +144,7 @@ void NumberField::stepBy(double steps) {
     applyWaiting();
     if (kind_.keywords.contains(amount_.unit)) return;
     const double step = stepOf(amount_, kind_);
-    // To the next whole step, so that 17.3 goes to 18 and not to 18.3.
+    // Steps go to multiples of the step: from 17.3 to 18, not to 18.3.
     const double at = amount_.value / step;
     const double target = std::abs(steps) < 1 ? at + steps
                           : steps > 0         ? std::floor(at + 1e-9) + steps
@@ -183,11 +183,11 @@ void NumberField::keyPressEvent(QKeyEvent* event) {
             if (!touched_) break;
             pause_.stop();
             touched_ = false;
-            amiss_ = false;
+            invalid_ = false;
             amount_ = start_;
             showAmount();
             selectAll();
-            emit takenBack();
+            emit reverted();
             return;
         default:
             break;
@@ -229,11 +229,11 @@ void NumberField::mouseReleaseEvent(QMouseEvent* event) {
 
 void NumberField::contextMenuEvent(QContextMenuEvent* event) {
     QMenu menu(this);
-    menu.addAction("Copy", this, &QLineEdit::copy);
-    menu.addAction("Paste", this, &QLineEdit::paste);
+    menu.addAction("&Copy", this, &QLineEdit::copy);
+    menu.addAction("&Paste", this, &QLineEdit::paste);
     if (!alwaysFilled_) {
         menu.addSeparator();
-        QAction* inherit = menu.addAction("Reset to what it inherits", this, [this] { emit cleared(); });
+        QAction* inherit = menu.addAction("&Reset to inherited value", this, [this] { emit cleared(); });
         inherit->setEnabled(resettable_);
     }
     menu.exec(event->globalPos());
@@ -248,14 +248,14 @@ void NumberField::paintEvent(QPaintEvent* event) {
         painter.setBrush(palette().color(QPalette::Highlight));
         painter.drawEllipse(QPointF(6, 6), 2.5, 2.5);
     }
-    if (amiss_) {
+    if (invalid_) {
         painter.setPen(QPen(caution(palette()), 2));
         painter.drawLine(QPointF(6, height() - 4.0), QPointF(width() - 6.0, height() - 4.0));
     }
 }
 
 void NumberField::showAmount() {
-    setText(shown(amount_, kind_));
+    setText(formatted(amount_, kind_));
 }
 
 }  // namespace tenter::desktop::controls

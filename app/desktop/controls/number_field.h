@@ -8,9 +8,10 @@
 
 namespace tenter::desktop::controls {
 
-/// Applies as it is typed; a value that may be the start of another ("1" of "18") waits for a pause or Enter,
-/// one out of range waits to be mended. Escape takes back what was typed. Up, Down and the wheel step, the
-/// wheel only with the focus; Shift steps by ten, Alt by a tenth. Emptied, it asks to inherit.
+/// Applies a value while it is typed. A value that may be the start of a longer one ("1" of "18") waits for a
+/// pause or Enter; an invalid one is never applied. Escape restores the value from before the typing. Up,
+/// Down and the wheel step, the wheel only while the field has the focus; Shift steps by ten, Alt by a tenth.
+/// An emptied field asks for the inherited value.
 class NumberField : public QLineEdit {
     Q_OBJECT
 
@@ -18,19 +19,19 @@ public:
     explicit NumberField(AmountKind kind, QWidget* parent = nullptr);
     [[nodiscard]] const Amount& amount() const { return amount_; }
     [[nodiscard]] const AmountKind& kind() const { return kind_; }
-    /// Shows `amount`, unless what is being typed means the same.
+    /// Shows `amount`, unless the text being typed means the same.
     void setAmount(const Amount& amount);
     void setLimits(double least, double most);
-    /// A dot in the corner: this layer sets the value.
+    /// Shows a dot in the corner: the value is set in the layer being edited.
     void setMarked(bool marked);
-    /// Its menu can reset it, whether or not the dot is shown.
+    /// Enables the reset entry of the context menu, whether or not the dot is shown.
     void setResettable(bool resettable) { resettable_ = resettable; }
-    /// Emptying the field means nothing; the old value comes back.
+    /// The field has no inherited value: when emptied it shows the old value again.
     void setAlwaysFilled(bool on) { alwaysFilled_ = on; }
-    /// As arrow keys do: by so many steps, until `finish`.
+    /// Changes the value by `steps` steps of an arrow key. `finish` ends the edit.
     void stepBy(double steps);
     void finish() { commit(); }
-    /// What Shift and Alt make of a step.
+    /// 10 with Shift, 0.1 with Alt, else 1.
     static double stepsFor(Qt::KeyboardModifiers modifiers);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -38,9 +39,9 @@ public:
 signals:
     void amountEdited();
     void typingFinished();
-    void takenBack();
-    void cleared();
-    void refused(const QString& why);  ///< empty: what is typed is no longer amiss
+    void reverted();                    ///< the value from before the typing must be restored
+    void cleared();                     ///< the inherited value is wanted
+    void rejected(const QString& why);  ///< the text is invalid; empty: it is no longer
 
 protected:
     bool event(QEvent* event) override;
@@ -58,7 +59,7 @@ private:
     void applyWaiting();
     void commit();
     void showAmount();
-    [[nodiscard]] bool isOnItsWay(const Amount& amount) const;
+    [[nodiscard]] bool isIntermediate(const Amount& amount) const;
 
     AmountKind kind_;
     Amount amount_;
@@ -68,7 +69,7 @@ private:
     bool selectOnRelease_ = false;
     bool marked_ = false;
     bool resettable_ = false;
-    bool amiss_ = false;
+    bool invalid_ = false;
     bool alwaysFilled_ = false;
 };
 

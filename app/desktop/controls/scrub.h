@@ -1,4 +1,4 @@
-// A field's name, dragged sideways, changes its number.
+// Dragging the name of a number field sideways changes its number.
 #pragma once
 
 #include <QLabel>
@@ -8,8 +8,8 @@
 
 namespace tenter::desktop::controls {
 
-/// A step of the field for so many px of the pointer; Shift and Alt as with arrow keys. It is one edit to
-/// undo. Lives as long as `name`.
+/// One step of the field for every few px of the pointer; Shift and Alt as for arrow keys. A drag is one step
+/// of undo. Owned by `name`.
 class Scrub : public QObject {
     Q_OBJECT
 
@@ -23,7 +23,7 @@ private:
     QLabel* name_;
     NumberField* field_;
     bool pressed_ = false;
-    double from_ = 0;  // where the pointer was taken hold of, px
+    double from_ = 0;  // where the drag started, px
     int stepped_ = 0;  // steps since then
 };
 

@@ -28,7 +28,7 @@ protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
         painter.setRenderHint(QPainter::Antialiasing);
-        // One line between neighbours, not two.
+        // Neighbours share one line.
         const QRectF box = QRectF(rect()).adjusted(first ? 0.5 : -0.5, 0.5, -0.5, -0.5);
         QColor fill = palette().color(QPalette::Base);
         QColor ink = palette().color(QPalette::ButtonText);

@@ -1,4 +1,4 @@
-// A row of buttons of which one is down.
+// A row of buttons of which one is checked.
 #pragma once
 
 #include <QAbstractButton>
@@ -7,19 +7,20 @@
 
 namespace tenter::desktop::controls {
 
-/// Real buttons, so that each has a name and arrow keys walk through them.
+/// Its buttons are widgets, so that each has an accessible name and arrow keys move between them.
 class Segments : public QWidget {
     Q_OBJECT
 
 public:
     explicit Segments(QWidget* parent = nullptr);
-    /// Replaces the buttons. The one that was down stays down if its index still exists.
+    /// Replaces the buttons. `names` are accessible names and tooltips. The checked index stays checked if it
+    /// still exists.
     void setTexts(const QStringList& texts, const QStringList& names = {});
     [[nodiscard]] int current() const { return group_.checkedId(); }
-    /// −1: none is down. Emits nothing.
+    /// Checks a button, or none for −1, without a signal.
     void setCurrent(int index);
     [[nodiscard]] QAbstractButton* button(int index) const { return group_.button(index); }
-    /// All buttons equally wide, filling the room.
+    /// Lets the buttons fill the width equally.
     void setFilling(bool on);
 
 signals:

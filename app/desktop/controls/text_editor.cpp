@@ -42,7 +42,7 @@ bool TextEditor::eventFilter(QObject* watched, QEvent* event) {
     }
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
-        // Undo is the document's, also while typing.
+        // Undo acts on the document, also while typing.
         if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) return true;
     }
     if (event->type() == QEvent::KeyPress && touched_ &&
@@ -50,7 +50,7 @@ bool TextEditor::eventFilter(QObject* watched, QEvent* event) {
         touched_ = false;
         value_ = start_;
         field_->setText(start_);
-        emit takenBack();
+        emit reverted();
         return true;
     }
     return Editor::eventFilter(watched, event);
@@ -60,10 +60,10 @@ void TextEditor::typed() {
     touched_ = true;
     const QString text = field_->text();
     if (const QString why = accepts_ ? accepts_(text) : QString(); !why.isEmpty()) {
-        emit refused(why);
+        emit rejected(why);
         return;
     }
-    emit refused({});
+    emit rejected({});
     value_ = text;
     emit edited();
 }
@@ -72,7 +72,7 @@ void TextEditor::commit() {
     if (!touched_) return;
     touched_ = false;
     if (field_->text() != value_) {
-        if (accepts_) emit refused(accepts_(field_->text()) + "; “" + value_ + "” stays");
+        if (accepts_) emit rejected(accepts_(field_->text()) + "; “" + value_ + "” is kept");
         field_->setText(value_);
     }
     start_ = value_;

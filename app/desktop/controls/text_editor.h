@@ -8,12 +8,12 @@
 
 namespace tenter::desktop::controls {
 
-/// Applies as it is typed as long as `accepts` finds nothing wrong; Escape takes back.
+/// Applies the text while it is typed, as long as it is valid. Escape restores the text from before.
 class TextEditor : public Editor {
     Q_OBJECT
 
 public:
-    /// What is wrong with a text, empty if nothing is.
+    /// Returns what must be entered instead of an invalid text; empty for a valid one.
     using Accepts = std::function<QString(const QString&)>;
     explicit TextEditor(Accepts accepts = {}, QWidget* parent = nullptr);
     void setValue(const Json& value) override;

@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "document/carry_files.h"
+#include "document/collect_files.h"
 #include "document/edit_command.h"
 
 namespace tenter::desktop {
@@ -75,7 +75,7 @@ bool Document::save(project::Problems& problems) {
 }
 
 bool Document::saveAs(const fs::path& file, project::Problems& problems) {
-    const auto carried = carryFiles(*project_, folder_, file.parent_path(), problems);
+    const auto carried = collectFiles(*project_, folder_, file.parent_path(), problems);
     if (!carried || !project::replaceFile(file, project::write(*carried), problems)) return false;
     file_ = file;
     if (folder_ != file.parent_path()) {

@@ -9,7 +9,7 @@
 
 #include "project/file.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::desktop {
 
@@ -42,7 +42,7 @@ public:
     /// is saved.
     bool openAsNew(const std::filesystem::path& file, project::Problems& problems);
     bool save(project::Problems& problems);
-    /// Saves to another file. Pictures and fonts go along into its folder (see carryFiles).
+    /// Saves to another file. Pictures and fonts go along into its folder (see collectFiles).
     bool saveAs(const std::filesystem::path& file, project::Problems& problems);
 
     /// One undoable step named `name` (as the menu shows it). Steps with the same non-empty `gesture` that

@@ -6,68 +6,69 @@ namespace tenter::desktop {
 
 namespace {
 
-// A drag changes the row at every frame: not before it rests.
-constexpr int settleMilliseconds = 120;
+// While a value is dragged the row changes at every frame, so computing starts only after this pause.
+constexpr int sweepDelay = 120;  // ms
 
 }  // namespace
 
 EngineSweep::EngineSweep(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
     pool_.setMaxThreadCount(1);
-    settled_.setSingleShot(true);
-    settled_.setInterval(settleMilliseconds);
-    connect(&settled_, &QTimer::timeout, this, &EngineSweep::start);
+    idleTimer_.setSingleShot(true);
+    idleTimer_.setInterval(sweepDelay);
+    connect(&idleTimer_, &QTimer::timeout, this, &EngineSweep::startJob);
     connect(&viewing_, &Viewing::rowChanged, this, [this] {
-        leaveOff();
-        settled_.start();
+        cancel();
+        idleTimer_.start();
         if (!std::exchange(fresh_, false)) return;
         emit changed();
     });
-    // Of another project, or variant, nothing is told.
+    // Results of another project or variant are never shown for this one.
     connect(&viewing_, &Viewing::variantChanged, this, [this] {
-        leaveOff();
-        stretches_.clear();
-        spans_.clear();
+        cancel();
+        differences_.clear();
+        ranges_.clear();
         fresh_ = false;
-        settled_.start();
+        idleTimer_.start();
         emit changed();
     });
 }
 
 EngineSweep::~EngineSweep() {
-    leaveOff();
+    cancel();
     pool_.waitForDone();
 }
 
-void EngineSweep::leaveOff() {
+void EngineSweep::cancel() {
     ++job_;
-    if (goOn_) goOn_->store(false);
-    goOn_.reset();
+    if (keepRunning_) keepRunning_->store(false);
+    keepRunning_.reset();
 }
 
-void EngineSweep::start() {
-    leaveOff();
-    goOn_ = std::make_shared<std::atomic<bool>>(true);
+void EngineSweep::startJob() {
+    cancel();
+    keepRunning_ = std::make_shared<std::atomic<bool>>(true);
     std::vector<std::shared_ptr<const layout::PreparedRow>> rows;
     for (const text::BreakProfile* profile : text::profiles())
         rows.push_back(viewing_.rowUnder(*profile));
     const double least = viewing_.shown().leastWidth;
     const double most = viewing_.shown().mostWidth;
-    pool_.start([this, job = job_, goOn = goOn_, rows = std::move(rows), least, most] {
+    pool_.start([this, job = job_, keepRunning = keepRunning_, rows = std::move(rows), least, most] {
         std::vector<const layout::PreparedRow*> compared;
         compared.reserve(rows.size());
         for (const auto& row : rows)
             compared.push_back(row.get());
-        Stretches found = sweep::lineDifferences(compared, least, most, [&] { return goOn->load(); });
+        Differences found =
+            sweep::lineDifferences(compared, least, most, [&] { return keepRunning->load(); });
         QMetaObject::invokeMethod(
-            this, [this, job, found = std::move(found)] { take(job, found); }, Qt::QueuedConnection);
+            this, [this, job, found = std::move(found)] { onResult(job, found); }, Qt::QueuedConnection);
     });
 }
 
-void EngineSweep::take(int job, Stretches stretches) {
-    // A late answer is of a row that is no more.
+void EngineSweep::onResult(int job, Differences differences) {
+    // The row changed while this job was running: its result is out of date.
     if (job != job_) return;
-    stretches_ = std::move(stretches);
-    spans_ = sweep::spansOf(stretches_);
+    differences_ = std::move(differences);
+    ranges_ = sweep::widthRangesOf(differences_);
     fresh_ = true;
     emit changed();
 }

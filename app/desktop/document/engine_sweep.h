@@ -1,4 +1,4 @@
-// Where engines differ over all widths, found off the window's thread.
+// Line counts that differ between browser engines, over all widths, computed on a background thread.
 #pragma once
 
 #include <QObject>
@@ -13,7 +13,8 @@
 
 namespace tenter::desktop {
 
-/// Follows the row in view: once it has rested for a moment, every width is laid out under every profile.
+/// Follows the row in view. When the row has not changed for a moment, every whole width is laid out under
+/// every break profile and the line counts are compared.
 class EngineSweep : public QObject {
     Q_OBJECT
 
@@ -21,28 +22,29 @@ public:
     explicit EngineSweep(Viewing& viewing, QObject* parent = nullptr);
     ~EngineSweep() override;
 
-    /// Lines are counted under `text::profiles()`, in that order.
-    [[nodiscard]] const std::vector<sweep::Stretch>& stretches() const { return stretches_; }
-    [[nodiscard]] const std::vector<sweep::Span>& spans() const { return spans_; }
-    /// False while what is told is of the row as it was before.
+    /// Parts and widths at which line counts differ. The counts are in the order of `text::profiles()`.
+    [[nodiscard]] const std::vector<sweep::LineDifference>& differences() const { return differences_; }
+    [[nodiscard]] const std::vector<sweep::WidthRange>& ranges() const { return ranges_; }
+    /// The widths of `differences()`, joined where they overlap or touch, in ascending order.
+    /// False while `differences()` belong to an earlier state of the row.
     [[nodiscard]] bool isFresh() const { return fresh_; }
 
 signals:
     void changed();
 
 private:
-    using Stretches = std::vector<sweep::Stretch>;
-    void leaveOff();
-    void start();
-    void take(int job, Stretches stretches);
+    using Differences = std::vector<sweep::LineDifference>;
+    void cancel();
+    void startJob();
+    void onResult(int job, Differences differences);
 
     Viewing& viewing_;
-    QTimer settled_;
+    QTimer idleTimer_;
     QThreadPool pool_;
     int job_ = 0;
-    std::shared_ptr<std::atomic<bool>> goOn_;
-    Stretches stretches_;
-    std::vector<sweep::Span> spans_;
+    std::shared_ptr<std::atomic<bool>> keepRunning_;
+    Differences differences_;
+    std::vector<sweep::WidthRange> ranges_;
     bool fresh_ = false;
 };
 

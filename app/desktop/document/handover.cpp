@@ -3,7 +3,7 @@
 #include <fstream>
 #include <iterator>
 
-#include "emit/dressed_page.h"
+#include "emit/saved_page.h"
 #include "emit/follow.h"
 #include "emit/page.h"
 #include "emit/stylesheet.h"
@@ -31,26 +31,27 @@ std::string pageOf(const project::Project& project, std::size_t variant, const s
     return tenter::emit::page(project, variant, folder, store, problems);
 }
 
-std::string dressedPageOf(const project::Project& project, std::size_t variant,
-                          const std::filesystem::path& folder, const std::filesystem::path& savedPage,
-                          text::ParagraphStore& store, project::Problems& problems) {
+std::string savedPageWithStylesheet(const project::Project& project, std::size_t variant,
+                                    const std::filesystem::path& folder,
+                                    const std::filesystem::path& savedPage, text::ParagraphStore& store,
+                                    project::Problems& problems) {
     std::ifstream stream(savedPage, std::ios::binary);
     if (!stream || !std::filesystem::is_regular_file(savedPage)) {
         problems.push_back({savedPage.string(), "", "the saved page cannot be read",
-                            "check that it is still there and that you may read it"});
+                            "check that the file still exists and that you may read it"});
         return {};
     }
     const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
-    return tenter::emit::dressedPage(project, variant, folder, {bytes, savedPage}, store, problems);
+    return tenter::emit::savedPageWithStylesheet(project, variant, folder, {bytes, savedPage}, store, problems);
 }
 
-project::Project sizesByPage(const project::Project& project, text::ParagraphStore& store,
-                             const text::BreakProfile& profile, project::Problems& problems) {
+project::Project sizesByPageWidth(const project::Project& project, text::ParagraphStore& store,
+                                  const text::BreakProfile& profile, project::Problems& problems) {
     return tenter::emit::following(project, project::Follow::Viewport, project::everyVariant(project), store,
                                    profile, problems);
 }
 
-bool carriesLinks(const project::Project& project, const std::string& role) {
+bool containsLinks(const project::Project& project, const std::string& role) {
     for (const tenter::emit::RoleUse& use : tenter::emit::roleUses(project))
         if (use.role == role) return use.wholeLink || use.linkRuns;
     return false;

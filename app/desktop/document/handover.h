@@ -1,5 +1,5 @@
-// What is handed over, for callers that include Qt: there, `emit` is a macro, and core's namespace of that
-// name cannot be written.
+// The results that leave the program (stylesheet, page, font size). A separate file because Qt defines a
+// macro `emit`, so that files which include Qt cannot name core's namespace `emit`.
 #pragma once
 
 #include <filesystem>
@@ -8,31 +8,32 @@
 
 #include "project/problem.h"
 #include "project/project.h"
-#include "text/paragraph.h"
+#include "text/paragraph_store.h"
 
 namespace tenter::desktop {
 
-/// The stylesheet of these variants, in the project's unit, for the markup that the project has: what
-/// `tenter-cli stylesheet` prints. Empty, with problems, if the markup given is no row; problems may come
-/// beside it.
+/// The stylesheet of these variants in the project's unit, for the project's markup; the same text as
+/// `tenter-cli stylesheet` prints. Returns nothing if the imported markup is not a row; `problems` says why.
+/// It can also contain warnings beside a result.
 std::optional<std::string> stylesheetOf(const project::Project& project,
                                         const std::vector<std::size_t>& variants,
                                         project::Problems& problems);
-/// `clamp(…)` or a plain length: the font size of `role` in band `band`.
+/// The font size of `role` in band `band` as CSS: `clamp(…)` or a length.
 std::string fontSizeOf(const project::Project& project, std::size_t variant, std::size_t band,
                        const std::string& role);
-/// The row alone as one HTML page, its pictures and fonts within: what `tenter-cli page` prints.
+/// One HTML page with the row only, pictures and fonts embedded; the same text as `tenter-cli page` prints.
 std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                    text::ParagraphStore& store, project::Problems& problems);
 /// A saved page with the stylesheet for the row that it has: what `tenter-cli page --around` prints.
-std::string dressedPageOf(const project::Project& project, std::size_t variant,
-                          const std::filesystem::path& folder, const std::filesystem::path& savedPage,
-                          text::ParagraphStore& store, project::Problems& problems);
-/// Every size by the page's width, band by band: what `tenter-cli solve --follow viewport` starts from.
-/// `problems` tells where sizes come out otherwise.
-project::Project sizesByPage(const project::Project& project, text::ParagraphStore& store,
-                             const text::BreakProfile& profile, project::Problems& problems);
-/// True if some part of `role` is a link or holds one.
-bool carriesLinks(const project::Project& project, const std::string& role);
+std::string savedPageWithStylesheet(const project::Project& project, std::size_t variant,
+                                    const std::filesystem::path& folder,
+                                    const std::filesystem::path& savedPage, text::ParagraphStore& store,
+                                    project::Problems& problems);
+/// The project with every font size set by page width, band by band; `tenter-cli solve --follow viewport`
+/// starts from it. `problems` lists the widths at which sizes differ from before.
+project::Project sizesByPageWidth(const project::Project& project, text::ParagraphStore& store,
+                                  const text::BreakProfile& profile, project::Problems& problems);
+/// True if any part of `role` is a link or contains one.
+bool containsLinks(const project::Project& project, const std::string& role);
 
 }  // namespace tenter::desktop

@@ -9,7 +9,7 @@
 #include <array>
 #include <memory>
 
-#include "document/carry_files.h"
+#include "document/collect_files.h"
 #include "project/cascade.h"
 #include "text/sfnt.h"
 
@@ -30,7 +30,7 @@ std::string nameOf(hb_face_t* face, hb_ot_name_id_t id) {
     return {text.data()};
 }
 
-/// What the file says of itself. OpenType 1.9: name, fvar and OS/2.
+/// Family, weights and slant from the font's own tables. OpenType 1.9: name, fvar and OS/2.
 project::FontEntry entryOf(hb_face_t* face) {
     project::FontEntry entry;
     entry.family = nameOf(face, HB_OT_NAME_ID_TYPOGRAPHIC_FAMILY);
@@ -55,7 +55,8 @@ bool isFontName(const QString& file) {
 
 QString placeFont(Document& document, const QString& file, const std::string& role) {
     const QString name = QFileInfo(file).fileName();
-    QString unreadable = name + " cannot be read as a font; use a TTF, OTF, WOFF or WOFF2 file.";
+    QString unreadable =
+        name + ": this file cannot be read as a font. Choose a TTF, OTF, WOFF or WOFF2 file.";
     QFile content(file);
     if (!content.open(QIODevice::ReadOnly)) return unreadable;
     const auto bytes = text::sfntBytes(content.readAll().toStdString());
@@ -65,8 +66,8 @@ QString placeFont(Document& document, const QString& file, const std::string& ro
     const std::unique_ptr<hb_face_t, Release> face(hb_face_create(blob.get(), 0));
     project::FontEntry entry = entryOf(face.get());
     if (entry.family.empty()) return unreadable;
-    entry.file = keptName(QFileInfo(file).absoluteFilePath().toStdString(), document.folder());
-    document.edit("Font " + QString::fromStdString(entry.family), [&](project::Project& project) {
+    entry.file = storedPath(QFileInfo(file).absoluteFilePath().toStdString(), document.folder());
+    document.edit("Add font " + QString::fromStdString(entry.family), [&](project::Project& project) {
         const bool there =
             std::any_of(project.fonts.begin(), project.fonts.end(),
                         [&](const project::FontEntry& font) { return font.file == entry.file; });

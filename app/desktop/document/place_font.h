@@ -1,4 +1,4 @@
-// Gives the project a font file.
+// Adds a font file to the project.
 #pragma once
 
 #include <QString>
@@ -7,10 +7,11 @@
 
 namespace tenter::desktop {
 
-/// True for names that end as font files do.
+/// True if the name ends in `.ttf`, `.otf`, `.woff` or `.woff2`.
 bool isFontName(const QString& file);
 /// Adds `file` (TTF, OTF, WOFF, WOFF2) to the project's fonts and makes it the first family of `role`, as one
-/// undoable step. What is wrong with the file, if anything; then nothing was changed.
+/// undoable step. Returns an error message and changes nothing if the file cannot be read; otherwise an empty
+/// string.
 QString placeFont(Document& document, const QString& file, const std::string& role);
 
 }  // namespace tenter::desktop

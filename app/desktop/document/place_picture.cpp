@@ -5,42 +5,73 @@
 #include <algorithm>
 #include <variant>
 
-#include "document/carry_files.h"
+#include "document/collect_files.h"
+#include "document/new_card.h"
 
 namespace tenter::desktop {
 
-QString placePicture(Document& document, std::size_t card, const QString& file,
-                     std::optional<std::size_t> part) {
-    if (card >= document.project().cards.size())
-        return "There is no card to put the picture into; add one first.";
-    const auto& before = document.project().cards[card].parts;
-    if (document.project().given && std::none_of(before.begin(), before.end(), [](const project::Part& one) {
-            return std::holds_alternative<project::PicturePart>(one);
-        }))
-        return "The page’s card has no picture; take the row in again after putting one there.";
+namespace {
+
+bool isPicture(const project::Part& part) {
+    return std::holds_alternative<project::PicturePart>(part);
+}
+
+/// The file as a part, or empty if it is no picture.
+std::optional<project::PicturePart> pictureOf(const QString& file, const std::filesystem::path& folder) {
     QImageReader reader(file);
     reader.setAutoTransform(true);
     QSize size = reader.size();
-    if (!size.isValid())
-        return QFileInfo(file).fileName() + " cannot be read as a picture; use a PNG, JPEG or WebP file.";
+    if (!size.isValid()) return std::nullopt;
     if (reader.transformation().testFlag(QImageIOHandler::TransformationRotate90)) size.transpose();
-    const std::string kept = keptName(QFileInfo(file).absoluteFilePath().toStdString(), document.folder());
-    document.edit("Picture", [&](project::Project& project) {
-        auto& parts = project.cards[card].parts;
-        const auto isPicture = [](const project::Part& one) {
-            return std::holds_alternative<project::PicturePart>(one);
-        };
-        auto at = std::find_if(parts.begin(), parts.end(), isPicture);
-        if (part && *part < parts.size() && isPicture(parts[*part]))
-            at = parts.begin() + static_cast<std::ptrdiff_t>(*part);
-        if (at == parts.end()) at = parts.insert(parts.begin(), project::PicturePart());
-        auto& picture = std::get<project::PicturePart>(*at);
-        picture.file = kept;
-        picture.width = size.width();
-        picture.height = size.height();
-        picture.focusX = picture.focusY = 0.5;
+    project::PicturePart picture;
+    picture.file = storedPath(QFileInfo(file).absoluteFilePath().toStdString(), folder);
+    picture.width = size.width();
+    picture.height = size.height();
+    return picture;
+}
+
+void put(project::Card& card, const project::PicturePart& picture, std::optional<std::size_t> part) {
+    auto& parts = card.parts;
+    auto at = std::find_if(parts.begin(), parts.end(), isPicture);
+    if (part && *part < parts.size() && isPicture(parts[*part]))
+        at = parts.begin() + static_cast<std::ptrdiff_t>(*part);
+    if (at == parts.end()) at = parts.insert(parts.begin(), project::PicturePart());
+    auto& placed = std::get<project::PicturePart>(*at);
+    placed.file = picture.file;
+    placed.width = picture.width;
+    placed.height = picture.height;
+    placed.focusX = placed.focusY = 0.5;
+}
+
+}  // namespace
+
+PlacedPictures placePictures(Document& document, std::size_t card, const QStringList& files,
+                             std::optional<std::size_t> part) {
+    std::vector<project::PicturePart> pictures;
+    for (const QString& file : files) {
+        const auto picture = pictureOf(file, document.folder());
+        if (!picture)
+            return {0, QFileInfo(file).fileName() +
+                           " cannot be read as a picture. Use a PNG, JPEG or WebP file."};
+        pictures.push_back(*picture);
+    }
+    const auto& cards = document.project().cards;
+    const bool empty = cards.empty();
+    if (!empty && card >= cards.size()) return {0, "Drop the picture on a card."};
+    const std::size_t count = empty ? pictures.size() : std::min(pictures.size(), cards.size() - card);
+    if (document.project().given)
+        for (std::size_t i = 0; !empty && i < count; ++i)
+            if (const auto& parts = cards[card + i].parts;
+                std::none_of(parts.begin(), parts.end(), isPicture))
+                return {0, QString("Card %1 of the imported row has no picture. Add one in the page, then "
+                                   "import the row again.")
+                               .arg(card + i + 1)};
+    document.edit(count == 1 ? "Place picture" : "Place pictures", [&](project::Project& project) {
+        if (empty) project.cards.assign(count, newCard());
+        for (std::size_t i = 0; i < count; ++i)
+            put(project.cards[empty ? i : card + i], pictures[i], i == 0 ? part : std::nullopt);
     });
-    return {};
+    return {count, {}};
 }
 
 }  // namespace tenter::desktop

@@ -37,22 +37,23 @@ std::string textOf(const nlohmann::json& json, const char* key) {
     return at == json.end() || !at->is_string() ? std::string() : at->get<std::string>();
 }
 
-/// The file's own description, else what can be counted. Only the JSON is read here; opening checks it.
+/// The description in the file, or a count of cards and variants if it has none. Reads only these keys; the
+/// file is checked when it is opened.
 QString describe(const nlohmann::json& json) {
     if (const std::string own = textOf(json, "x-description"); !own.empty())
         return QString::fromStdString(own);
     QStringList names;
-    bool bare = true;  // names that are column counts
+    bool onlyNumbers = true;  // every variant is named by its column count
     if (sizeOf(json, "variants") > 0)
         for (const auto& variant : json["variants"]) {
             if (!variant.is_object()) continue;
             names << QString::fromStdString(textOf(variant, "name"));
             bool number = false;
             names.back().toInt(&number);
-            bare = bare && number;
+            onlyNumbers = onlyNumbers && number;
         }
-    const QString variants = names.join(", ") + (bare ? " columns" : "");
-    return QStringLiteral("%1 cards; %2").arg(sizeOf(json, "cards")).arg(variants);
+    const QString variants = names.join(", ") + (onlyNumbers ? " columns" : "");
+    return QStringLiteral("%1 cards; variants: %2").arg(sizeOf(json, "cards")).arg(variants);
 }
 
 }  // namespace

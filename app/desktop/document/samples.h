@@ -1,4 +1,4 @@
-// The sample projects that come with the program.
+// The sample projects that are installed with the program.
 #pragma once
 
 #include <QString>
@@ -10,10 +10,10 @@ namespace tenter::desktop {
 struct Sample {
     std::filesystem::path file;
     QString name;
-    QString description;  ///< what it shows, in a few words
+    QString description;  ///< one line about its content
 };
 
-/// The samples beside the installed program, else those of the source tree, sorted by file name.
+/// The installed samples, or those of the source tree if none are installed; sorted by file name.
 std::vector<Sample> findSamples();
 
 }  // namespace tenter::desktop

@@ -7,10 +7,10 @@ namespace tenter::desktop {
 
 namespace {
 
-// A drag changes the row at every frame: not before it rests.
-constexpr int restMilliseconds = 120;
+// While a value is dragged the row changes at every frame, so a large row is checked only after this pause.
+constexpr int checkDelay = 120;  // ms
 
-/// True if both are of one cause, though it may have come to more or fewer widths.
+/// True if both findings have the same cause, even if their widths differ.
 bool isSame(const checks::Finding& one, const checks::Finding& other) {
     return one.check == other.check && one.severity == other.severity && one.card == other.card &&
            one.part == other.part;
@@ -23,8 +23,8 @@ Viewing::Selection placeOf(const checks::Finding& finding) {
 
 }  // namespace
 
-/// The worker's own fonts and paragraphs: the document's have no lock.
-struct Survey::Job {
+/// Fonts and paragraphs of the background thread. Those of the document are not thread-safe.
+struct Survey::Worker {
     text::Fonts fonts;
     text::ParagraphStore store{fonts};
     std::vector<project::FontEntry> entries;
@@ -41,15 +41,15 @@ struct Survey::Job {
 
 Survey::Survey(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
     pool_.setMaxThreadCount(1);
-    soon_.setSingleShot(true);
-    soon_.setInterval(0);
-    settled_.setSingleShot(true);
-    settled_.setInterval(restMilliseconds);
-    connect(&soon_, &QTimer::timeout, this, &Survey::check);
-    connect(&settled_, &QTimer::timeout, this, &Survey::start);
+    checkTimer_.setSingleShot(true);
+    checkTimer_.setInterval(0);
+    idleTimer_.setSingleShot(true);
+    idleTimer_.setInterval(checkDelay);
+    connect(&checkTimer_, &QTimer::timeout, this, &Survey::check);
+    connect(&idleTimer_, &QTimer::timeout, this, &Survey::startJob);
     connect(&viewing_, &Viewing::rowChanged, this, &Survey::onRow);
     connect(&viewing_, &Viewing::selectionChanged, this, &Survey::onSelection);
-    // Of another project, or variant, nothing is told.
+    // Findings of another project or variant are never shown for this one.
     const auto forget = [this] {
         sweep_ = {};
         findings_.clear();
@@ -74,56 +74,56 @@ checks::Options Survey::options() const {
 
 void Survey::onRow() {
     ++job_;
-    soon_.stop();
-    settled_.stop();
-    sweptNow_ = false;
+    checkTimer_.stop();
+    idleTimer_.stop();
+    sweepIsFresh_ = false;
     const bool few = viewing_.hasFewParts();
     if (few)
-        soon_.start();
+        checkTimer_.start();
     else
-        settled_.start();
+        idleTimer_.start();
     if (std::exchange(fresh_, false) && !few) emit changed();
     emit swept();
 }
 
 const sweep::Sweep& Survey::sweep() const {
-    if (!sweptNow_ && viewing_.hasFewParts()) {
+    if (!sweepIsFresh_ && viewing_.hasFewParts()) {
         const project::Project& project = viewing_.shown();
         sweep_ = sweep::sweep(viewing_.row(), project.leastWidth, project.mostWidth);
-        sweptNow_ = true;
+        sweepIsFresh_ = true;
     }
     return sweep_;
 }
 
 void Survey::check() {
-    if (viewing_.shown().cards.empty()) return tell({});
-    tell(checks::check(viewing_.shown(), viewing_.variant(), viewing_.document().store(), options()));
+    if (viewing_.shown().cards.empty()) return setFindings({});
+    setFindings(checks::check(viewing_.shown(), viewing_.variant(), viewing_.document().store(), options()));
 }
 
-void Survey::start() {
+void Survey::startJob() {
     ++job_;
-    if (!jobs_) jobs_ = std::make_shared<Job>();
-    pool_.start([this, job = job_, jobs = jobs_, row = viewing_.rowUnder(viewing_.profile()),
+    if (!worker_) worker_ = std::make_shared<Worker>();
+    pool_.start([this, job = job_, worker = worker_, row = viewing_.rowUnder(viewing_.profile()),
                  project = viewing_.shown(), variant = viewing_.variant(),
                  folder = viewing_.document().folder(), options = options()] {
-        jobs->use(project.fonts, folder);
-        Told told{sweep::sweep(*row, project.leastWidth, project.mostWidth),
-                  checks::check(project, variant, jobs->store, options)};
+        worker->use(project.fonts, folder);
+        Result result{sweep::sweep(*row, project.leastWidth, project.mostWidth),
+                      checks::check(project, variant, worker->store, options)};
         QMetaObject::invokeMethod(
-            this, [this, job, told = std::move(told)] { take(job, told); }, Qt::QueuedConnection);
+            this, [this, job, result = std::move(result)] { onResult(job, result); }, Qt::QueuedConnection);
     });
 }
 
-void Survey::take(int job, const Told& told) {
-    // A late answer is of a row that is no more.
+void Survey::onResult(int job, const Result& result) {
+    // The row changed while this job was running: its result is out of date.
     if (job != job_) return;
-    sweep_ = told.sweep;
-    sweptNow_ = true;
+    sweep_ = result.sweep;
+    sweepIsFresh_ = true;
     emit swept();
-    tell(told.findings);
+    setFindings(result.findings);
 }
 
-void Survey::tell(std::vector<checks::Finding> findings) {
+void Survey::setFindings(std::vector<checks::Finding> findings) {
     findings_ = std::move(findings);
     fresh_ = true;
     const bool had = chosen_.has_value();
@@ -159,7 +159,7 @@ void Survey::choose(std::size_t index) {
     viewing_.select(placeOf(finding));
     viewing_.setWidth(finding.at);
     emit chosenChanged();
-    emit wentThere();
+    emit findingShown();
 }
 
 void Survey::onSelection() {

@@ -1,4 +1,4 @@
-// What is known of the row over all widths: its sweep, and what the checks find.
+// The sweep and the findings of the row in view, over all widths, kept up to date with every edit.
 #pragma once
 
 #include <QObject>
@@ -14,9 +14,9 @@
 
 namespace tenter::desktop {
 
-/// Follows the row in view. A row of few parts is swept as soon as it is asked for, and checked at the next
-/// idle moment: findings lag a drag by a frame at most. One of many parts is swept and checked off the
-/// window's thread once it has rested.
+/// Follows the row in view. A row of few parts is swept on demand and checked when the event loop is idle, so
+/// findings are at most one frame behind a drag. A row of many parts is swept and checked on a background
+/// thread when it has not changed for a moment.
 class Survey : public QObject {
     Q_OBJECT
 
@@ -24,53 +24,54 @@ public:
     explicit Survey(Viewing& viewing, QObject* parent = nullptr);
     ~Survey() override;
 
-    /// Of the row in view, under the profile in view; of many parts, of the row when it last rested.
+    /// The sweep of the row in view under the current break profile. For a row of many parts: the sweep of
+    /// its last state that a background job has finished.
     [[nodiscard]] const sweep::Sweep& sweep() const;
-    /// Under every profile, as `checks::check` orders them.
+    /// The findings under every break profile, in the order of `checks::check`.
     [[nodiscard]] const std::vector<checks::Finding>& findings() const { return findings_; }
-    /// False while `findings()` is of the row as it was before.
+    /// False while `findings()` belong to an earlier state of the row.
     [[nodiscard]] bool isFresh() const { return fresh_; }
-    /// True while what is told is of the row as it was before, and for longer than a frame.
-    [[nodiscard]] bool lags() const { return !fresh_ && !viewing_.hasFewParts(); }
+    /// True while `findings()` stay out of date for longer than a frame, so that views should show it.
+    [[nodiscard]] bool isStale() const { return !fresh_ && !viewing_.hasFewParts(); }
 
-    /// The visits that findings are weighed by, whatever the project; empty: by widths.
+    /// The visits by which findings are weighted, for every project; empty: findings are weighted by widths.
     [[nodiscard]] const checks::Audience& audience() const { return audience_; }
     void setAudience(checks::Audience audience);
 
-    /// The finding that is being looked at, as an index into `findings()`.
+    /// The chosen finding as an index into `findings()`; empty if none is chosen.
     [[nodiscard]] std::optional<std::size_t> chosen() const;
-    /// Selects the finding's part and goes to the width at which it is worst; under the profile it is found
-    /// under, if it is one alone.
+    /// Chooses a finding: selects its part and goes to the width at which it is worst. If it exists under one
+    /// break profile only, that profile becomes the current one.
     void choose(std::size_t index);
 
 signals:
-    void swept();            ///< `sweep()` is another
-    void changed();          ///< `findings()` or `isFresh()`
-    void audienceChanged();  ///< findings follow
-    void chosenChanged();
-    void wentThere();  ///< a finding was chosen, and its width is in view
+    void swept();            ///< `sweep()` has changed
+    void changed();          ///< `findings()` or `isFresh()` has changed
+    void audienceChanged();  ///< the audience has changed; `changed` follows
+    void chosenChanged();    ///< another finding is chosen, or none
+    void findingShown();     ///< a finding was chosen, and its part and width are now in view
 
 private:
-    struct Job;
-    struct Told {
+    struct Worker;
+    struct Result {
         sweep::Sweep sweep;
         std::vector<checks::Finding> findings;
     };
     void onRow();
     void onSelection();
     void check();
-    void start();
-    void take(int job, const Told& told);
-    void tell(std::vector<checks::Finding> findings);
+    void startJob();
+    void onResult(int job, const Result& result);
+    void setFindings(std::vector<checks::Finding> findings);
     [[nodiscard]] checks::Options options() const;
 
     Viewing& viewing_;
-    QTimer soon_, settled_;
+    QTimer checkTimer_, idleTimer_;
     QThreadPool pool_;
-    std::shared_ptr<Job> jobs_;  // what the worker keeps from one job to the next
+    std::shared_ptr<Worker> worker_;  // fonts and paragraphs that the background jobs reuse
     int job_ = 0;
     mutable sweep::Sweep sweep_;
-    mutable bool sweptNow_ = false;
+    mutable bool sweepIsFresh_ = false;
     std::vector<checks::Finding> findings_;
     bool fresh_ = false;
     checks::Audience audience_;

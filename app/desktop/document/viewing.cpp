@@ -84,7 +84,7 @@ void Viewing::setMarks(std::vector<Mark> marks) {
 }
 
 void Viewing::goTo(const Mark& mark) {
-    const Mark there = mark;  // going may take the marks with it
+    const Mark there = mark;  // a copy, because changing the variant can clear the marks
     setVariant(there.variant);
     if (there.part.card >= 0)
         select(there.part);
@@ -98,7 +98,7 @@ void Viewing::lookLike(const Viewing& other, std::size_t variant) {
     setProfile(*other.profile_);
     showSaved(other.showsSaved_);
     tryOut(other.trial_);
-    // The document's change may not have reached this one yet.
+    // The document's `changed` signal may not have reached this object yet.
     if (revision_ != document_.revision()) {
         proposal_ = other.proposal_;
         invalidate();
@@ -190,7 +190,7 @@ project::Problems Viewing::setSetting(const QString& name, const std::string& pa
                 layer(project) = before;
                 return;
             }
-            // What a file with it would be refused for is not put into the project either.
+            // A value that would make the project file invalid is rejected here too.
             problems = project::conflicts(project);
             if (!problems.empty()) layer(project) = before;
         },

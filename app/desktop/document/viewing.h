@@ -1,4 +1,5 @@
-// What is looked at: a width, a variant, a selected part. Holds the layout that every view shows.
+// The state of the window that is not saved: current width, variant, selection and break profile. Keeps the
+// layout that every view shows.
 #pragma once
 
 #include <QObject>
@@ -21,16 +22,16 @@ public:
     explicit Viewing(Document& document, QObject* parent = nullptr);
     ~Viewing() override;
 
-    /// Indices of a card and a part within it; −1: none.
+    /// Indices of a card and of a part in that card; −1: none.
     struct Selection {
         int card = -1;
         int part = -1;
         friend bool operator==(const Selection&, const Selection&) = default;
     };
-    /// Which layer of the cascade an edit goes to.
+    /// The layer of the cascade that edits change.
     enum class Scope { AllVariants, ThisVariant, ThisBand };
 
-    /// A size that is being pasted and is not taken yet.
+    /// A pasted font size that is shown but not applied yet.
     struct SizePreview {
         std::string role;
         units::Ramp ramp;
@@ -38,101 +39,103 @@ public:
         friend bool operator==(const SizePreview&, const SizePreview&) = default;
     };
 
-    /// Where a wish decides a size, or cannot be kept.
+    /// A place at which a wish limits a size, or cannot be satisfied.
     struct Mark {
         std::size_t variant = 0;
         std::string role;
-        double width = 0;  ///< viewport, CSS px
-        double size = 0;   ///< of type, CSS px
-        Selection part;    ///< whose copy decides, if any does
-        QString says;
-        bool conflicts = false;
+        double width = 0;        ///< viewport, CSS px
+        double size = 0;         ///< font size, CSS px
+        Selection part;          ///< the part with the text that causes the limit; none if no text does
+        QString says;            ///< the limit or the conflict as a sentence
+        bool conflicts = false;  ///< true if the wish cannot be satisfied
         friend bool operator==(const Mark&, const Mark&) = default;
     };
 
     [[nodiscard]] Document& document() const { return document_; }
     /// Viewport width, CSS px, within the project's range.
     [[nodiscard]] double width() const { return width_; }
-    /// Index of the variant that is shown, within `shown().variants`.
+    /// Index of the current variant in `shown().variants`.
     [[nodiscard]] std::size_t variant() const;
     [[nodiscard]] std::size_t band() const { return row().bandAt(width_); }
     [[nodiscard]] Selection selection() const { return selection_; }
     [[nodiscard]] Scope scope() const { return scope_; }
-    /// The profile that lines break by.
+    /// The break profile: the rules by which lines are broken.
     [[nodiscard]] const text::BreakProfile& profile() const { return *profile_; }
-    /// The row made ready, and its layout at `width()`; rebuilt when first asked for after a change.
+    /// The prepared row and its layout at `width()`. Both are rebuilt on the first call after a change.
     [[nodiscard]] const layout::PreparedRow& row() const { return *rowUnder(*profile_); }
     [[nodiscard]] const layout::Layout& layout() const { return layoutUnder(*profile_); }
-    /// The same under another profile. A row may be laid out on any thread, and outlives its change here.
+    /// The same under another break profile. A prepared row may be laid out on any thread. It stays valid
+    /// while it is held, even after the project changes.
     [[nodiscard]] std::shared_ptr<const layout::PreparedRow> rowUnder(
         const text::BreakProfile& profile) const;
     [[nodiscard]] const layout::Layout& layoutUnder(const text::BreakProfile& profile) const;
-    /// The role whose settings panels show: the selected part's, else heading.
+    /// The role that panels show settings of: that of the selected part, or `heading`.
     [[nodiscard]] std::string role() const { return role_; }
-    /// True while the project is shown as it was saved.
+    /// True while the saved version of the project is shown.
     [[nodiscard]] bool showsSaved() const { return showsSaved_; }
-    /// The project that is shown: the document's, one that is proposed, or as it was saved; with what is
-    /// tried.
+    /// The project that is shown: the document's, a proposal, or the saved version; with the text test
+    /// applied.
     [[nodiscard]] const project::Project& shown() const;
-    /// The same without what is tried: its copy and cards are those that are edited.
+    /// The same without the text test: the text and cards that edits change.
     [[nodiscard]] const project::Project& untried() const;
-    /// What the row is tried with, until another project is opened; none while it is shown as it was saved.
+    /// The current text test; none while the saved version is shown. Opening another project ends it.
     [[nodiscard]] std::optional<project::Trial> trial() const { return showsSaved_ ? std::nullopt : trial_; }
 
-    /// True for a row so small that all of its widths can be looked at within a frame.
+    /// True for a row small enough to compute all widths within one frame.
     [[nodiscard]] bool hasFewParts() const;
 
     [[nodiscard]] const std::optional<SizePreview>& sizePreview() const { return sizePreview_; }
 
-    /// Shows a project that is proposed and not taken yet, until null is given or the document changes.
+    /// Shows a preview of a proposal that is not applied yet; null, or a change of the document, ends it.
     using Proposal = std::shared_ptr<const project::Project>;
     void propose(Proposal proposal);
     [[nodiscard]] const Proposal& proposal() const { return proposal_; }
-    /// Who proposes anew, or null, when the document changes: in the same frame, and before anyone is told.
+    /// Sets a function that computes the proposal again when the document changes. It is called before any
+    /// signal is sent, so that views never show an outdated proposal. It may return null.
     void setProposer(std::function<Proposal()> proposer) { proposer_ = std::move(proposer); }
-    /// The places that explain the proposal, or why there is none.
+    /// The places that explain the limits of the proposal, or why there is no proposal.
     [[nodiscard]] const std::vector<Mark>& marks() const { return marks_; }
     void setMarks(std::vector<Mark> marks);
-    /// Goes to a mark's variant and width, and selects its part.
+    /// Changes to the mark's variant and width, and selects its part or its role.
     void goTo(const Mark& mark);
-    /// Shows variant `variant` of the project, at the width and under the profile, that `other` shows.
+    /// Shows variant `variant` with the width, break profile, text test and proposal of `other`.
     void lookLike(const Viewing& other, std::size_t variant);
     [[nodiscard]] bool isProposal() const { return proposal_ != nullptr && !showsSaved_; }
-    /// True if what is shown is what is edited.
+    /// True if the document itself is shown, not a proposal or the saved version.
     [[nodiscard]] bool showsDocument() const { return proposal_ == nullptr && !showsSaved_; }
 
-    /// Shows the row under a trial, or without. Where cards or parts are others then, none can be selected.
+    /// Starts a text test, or ends it. While a test adds or removes parts, no part can be selected.
     void tryOut(std::optional<project::Trial> trial);
     void previewSize(std::optional<SizePreview> preview);
-    void setWidth(double width);  ///< clamped to the range
+    void setWidth(double width);  ///< CSS px, clamped to the project's range
     void setVariant(std::size_t variant);
     void setProfile(const text::BreakProfile& profile);
     void select(Selection selection);
     void selectRole(const std::string& role);
     void setScope(Scope scope);
     void showSaved(bool on);
-    /// Edits one setting by path (see project::setSetting) in the layer `scope()` names; null unsets it. What
-    /// is wrong with the value, if anything; then nothing was changed.
+    /// Changes one setting (`path` as in project::setSetting) in the layer of `scope()`; null removes it.
+    /// `name` is the name of the undo step. Returns problems and changes nothing if the value is not allowed.
     project::Problems setSetting(const QString& name, const std::string& path, const project::Json& value,
                                  const QString& gesture = {});
-    /// The layer of `project` that `scope()` names.
+    /// The settings of `project` in the layer of `scope()`.
     project::Settings& layer(project::Project& project) const;
 
 signals:
     void widthChanged(double width);
-    void layoutChanged();     ///< width, variant, content or what is shown
-    void rowChanged();        ///< as layoutChanged, but for the width
-    void variantChanged();    ///< another variant is looked at; rowChanged follows
-    void profileChanged();    ///< lines break by another profile; rowChanged follows
-    void selectionChanged();  ///< selection, role or scope
-    void previewChanged();    ///< the size that is being pasted
-    void trialChanged();      ///< what the row is tried with
-    void proposed();          ///< another proposal, or none
-    void marksChanged();
-    void wentThere();  ///< to a mark
+    void layoutChanged();     ///< the layout has changed: by width, variant, edit or another project shown
+    void rowChanged();        ///< the same, but not sent if only the width has changed
+    void variantChanged();    ///< another variant is current; rowChanged follows
+    void profileChanged();    ///< another break profile is current; rowChanged follows
+    void selectionChanged();  ///< selection, role or scope has changed
+    void previewChanged();    ///< `sizePreview()` has changed
+    void trialChanged();      ///< the text test has changed
+    void proposed();          ///< `proposal()` has changed
+    void marksChanged();      ///< `marks()` has changed
+    void wentThere();         ///< `goTo` has moved to a mark
 
 private:
-    /// Of one profile.
+    /// The prepared row and the layout under one break profile.
     struct Made {
         std::shared_ptr<const layout::PreparedRow> row;
         layout::Layout layout;
@@ -146,7 +149,7 @@ private:
     void fitWidth();
 
     Document& document_;
-    int revision_ = 0;  // of the document, when rows were last forgotten
+    int revision_ = 0;  // the document's revision when the prepared rows were last discarded
     double width_ = 1120;
     std::size_t variant_ = 0;
     Selection selection_;
@@ -154,7 +157,7 @@ private:
     Scope scope_ = Scope::AllVariants;
     bool showsSaved_ = false;
     std::optional<project::Trial> trial_;
-    mutable std::shared_ptr<const project::Project> tried_;  // null: to be made when asked for
+    mutable std::shared_ptr<const project::Project> tried_;  // null until `shown` is called after a change
     Proposal proposal_;
     std::function<Proposal()> proposer_;
     std::vector<Mark> marks_;

@@ -4,35 +4,34 @@
 #include <variant>
 
 #include "project/titles.h"
-#include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::desktop {
 
 namespace {
 
-// Neither breaks.
-constexpr QChar thinSpace(0x202F);
-constexpr QChar beforeUnit(0x00A0);
-constexpr QChar minus(0x2212);
+constexpr QChar noBreakSpace(0x00A0);
 
 }  // namespace
 
 QString figure(double value, int decimals) {
-    QString text = QString::fromStdString(units::number(std::abs(value), decimals));
-    const auto point = text.indexOf('.');
-    const auto whole = point < 0 ? text.size() : point;
-    for (auto at = whole - 3; at > 0; at -= 3)
-        text.insert(at, thinSpace);
-    if (value < 0 && text != "0") text.prepend(minus);
-    return text;
+    return QString::fromStdString(units::figure(value, decimals));
 }
 
 QString pixels(double value, int decimals) {
-    return figure(value, decimals) + beforeUnit + "px";
+    return QString::fromStdString(units::px(value, decimals));
+}
+
+QString percent(double share, int decimals) {
+    return figure(share * 100, decimals) + noBreakSpace + '%';
 }
 
 QString widthsTitle(double first, double last) {
-    return first == last ? pixels(first) : figure(first, 1) + " to " + pixels(last);
+    return QString::fromStdString(units::pxRange(first, last));
+}
+
+QString widthsInSentence(double first, double last) {
+    return QString::fromStdString(units::fromPxToPx(first, last));
 }
 
 QString partTitle(const project::Project& project, std::size_t card, std::size_t part) {
@@ -55,19 +54,22 @@ QString columnsTitle(int columns) {
     return QString::fromStdString(project::inColumns(columns));
 }
 
+QString linesTitle(std::size_t lines) {
+    return lines == 1 ? QStringLiteral("1 line") : figure(static_cast<double>(lines), 0) + " lines";
+}
+
 QString bandWidths(const project::Variant& variant, std::size_t band) {
     const auto& bands = variant.bands;
-    const bool open = !bands[band].upTo.has_value();
-    if (band == 0) return open ? QStringLiteral("all widths") : "to " + pixels(*bands[0].upTo);
-    // A breakpoint's own width belongs to the band below it.
-    const double below = bands[band - 1].upTo.value_or(0);
-    if (open) return "above " + pixels(below);
-    return "above " + figure(below, 1) + " to " + pixels(*bands[band].upTo);
+    const std::optional<double>& last = bands[band].upTo;
+    if (band == 0) return last ? "up to " + pixels(*last) : QStringLiteral("all widths");
+    // The breakpoint itself belongs to the band below it, so this band starts at the next whole width.
+    const double first = std::floor(bands[band - 1].upTo.value_or(0)) + 1;
+    return last ? widthsTitle(first, *last) : "from " + pixels(first);
 }
 
 QString bandTitle(const Viewing& viewing, std::size_t band) {
     const int columns = viewing.row().settings(band).row.columns.value_or(1);
-    return columnsTitle(columns) + ", " + bandWidths(viewing.shown().variants[viewing.variant()], band);
+    return bandWidths(viewing.shown().variants[viewing.variant()], band) + " (" + columnsTitle(columns) + ')';
 }
 
 QString scopeTitle(const Viewing& viewing, Viewing::Scope scope) {
@@ -75,9 +77,10 @@ QString scopeTitle(const Viewing& viewing, Viewing::Scope scope) {
         case Viewing::Scope::AllVariants:
             return QStringLiteral("all variants");
         case Viewing::Scope::ThisVariant:
-            return QStringLiteral("variant ") + variantTitle(viewing.shown().variants[viewing.variant()]);
+            return QStringLiteral("the variant “%1”")
+                .arg(variantTitle(viewing.shown().variants[viewing.variant()]));
         case Viewing::Scope::ThisBand:
-            return bandTitle(viewing, viewing.band());
+            return "the band " + bandTitle(viewing, viewing.band());
     }
     return {};
 }
@@ -86,23 +89,33 @@ QString trialTitle(project::Trial::Kind kind) {
     using Kind = project::Trial::Kind;
     switch (kind) {
         case Kind::LongerCopy:
-            return QStringLiteral("Longer copy");
+            return QStringLiteral("Longer text");
         case Kind::LongestTitles:
-            return QStringLiteral("Longest title everywhere");
+            return QStringLiteral("Longest title in every card");
         case Kind::ShortestTitles:
-            return QStringLiteral("Shortest title everywhere");
+            return QStringLiteral("Shortest title in every card");
         case Kind::NoPictures:
             return QStringLiteral("No pictures");
         case Kind::CardMore:
-            return QStringLiteral("One card more");
+            return QStringLiteral("One more card");
         case Kind::CardLess:
             break;
     }
-    return QStringLiteral("One card less");
+    return QStringLiteral("One card fewer");
 }
 
 QString variantTitle(const project::Variant& variant) {
     return QString::fromStdString(project::titleOf(variant));
+}
+
+QString engineTitle(const text::BreakProfile& profile) {
+    const std::string_view title = profile.title();
+    return QString::fromUtf8(title.data(), static_cast<qsizetype>(title.size()));
+}
+
+QString toolTipText(const QString& text) {
+    if (text.isEmpty()) return {};
+    return "<div style='white-space: pre-wrap'>" + text.toHtmlEscaped() + "</div>";
 }
 
 }  // namespace tenter::desktop

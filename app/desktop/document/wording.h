@@ -1,4 +1,4 @@
-// How the window names roles, parts, bands and widths.
+// Names of roles, parts, bands, variants and numbers as the window shows them.
 #pragma once
 
 #include <QString>
@@ -6,30 +6,42 @@
 
 #include "document/viewing.h"
 #include "project/trial.h"
+#include "text/profile.h"
 
 namespace tenter::desktop {
 
-/// A number as the window shows it: at most `decimals` places, a true minus, thin spaces between thousands.
+/// `1320`, `24.13`, `−2`: at most `decimals` decimals, no trailing zeros, a true minus sign (U+2212).
 QString figure(double value, int decimals = 2);
-/// `1 240 px`.
-QString pixels(double value, int decimals = 1);
-/// `784 px`, `784 to 792 px`.
+/// `1320 px`: `value` in CSS px with a no-break space before the unit.
+QString pixels(double value, int decimals = 2);
+/// `35 %`: `share` (0 to 1) as a percentage with a no-break space before the sign.
+QString percent(double share, int decimals = 0);
+/// A range of widths in CSS px for labels and tables: `931–1320 px`, or `931 px` if both ends are equal.
 QString widthsTitle(double first, double last);
-/// `heading, card 2`: a card's part, by their places in the project.
+/// The same in a sentence: `from 931 to 1320 px`, or `at 931 px`.
+QString widthsInSentence(double first, double last);
+/// `heading, card 2`: the role and the card of a part, given by its indices in the project.
 QString partTitle(const project::Project& project, std::size_t card, std::size_t part);
-/// `Heading`, `Body`; for `card`, `picture` and `row` `Card` and so on.
+/// `Heading`, `Body`; also `Card`, `Picture` and `Row` for the names that are not roles of text.
 QString roleTitle(const std::string& role);
 /// `1 column`, `3 columns`.
 QString columnsTitle(int columns);
-/// `to 560 px`, `561 to 940 px`, `above 940 px`, `all widths`.
+/// `1 line`, `3 lines`.
+QString linesTitle(std::size_t lines);
+/// The whole viewport widths of a band: `up to 560 px`, `561–940 px`, `from 941 px`, `all widths`.
 QString bandWidths(const project::Variant& variant, std::size_t band);
-/// `1 column, to 560 px`.
+/// `561–940 px (2 columns)`. Sentences put “the band” before it.
 QString bandTitle(const Viewing& viewing, std::size_t band);
-/// The layer an edit goes to: `all variants`, `variant 3 columns`, `1 column, to 560 px`.
+/// What an edit at this scope changes: `all variants`, `the variant “3 columns”`, `the band 561–940 px (2
+/// columns)`.
 QString scopeTitle(const Viewing& viewing, Viewing::Scope scope);
-/// What a row is tried with: `Longer copy`, `Longest title everywhere`.
+/// Name of a text test: `Longer text`, `Longest title in every card`.
 QString trialTitle(project::Trial::Kind kind);
-/// The variant's name, `3 columns` for a bare `3`; its class if it has none.
+/// Name of the variant; `3 columns` if the name is only `3`; its class if it has no name.
 QString variantTitle(const project::Variant& variant);
+/// The browser that breaks lines by this profile: `Chromium`, `Firefox`.
+QString engineTitle(const text::BreakProfile& profile);
+/// `text` as rich text for a tooltip, because Qt breaks long lines only in rich text. Line feeds are kept.
+QString toolTipText(const QString& text);
 
 }  // namespace tenter::desktop

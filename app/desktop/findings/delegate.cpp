@@ -13,14 +13,14 @@ namespace tenter::desktop::findings {
 
 namespace {
 
-constexpr int side = 24;  // as the panels have it
+constexpr int side = 24;  // px, as in the panels
 constexpr int rightSide = 16;
 constexpr int above = 8;
 constexpr int below = 8;
 constexpr int headHeight = 16;
 constexpr int gap = 4;
 constexpr int wordRoom = 64;
-constexpr int shareRoom = 64;
+constexpr int shareRoom = 100;
 constexpr int closedLines = 2;
 constexpr int mostLines = 40;
 constexpr int runsOpen = 6;
@@ -30,8 +30,8 @@ int widthOf(const QStyleOptionViewItem& option) {
     return view != nullptr ? view->viewport()->width() : option.rect.width();
 }
 
-/// Breaks `text` into lines of `width` px, the last of `most` cut short; draws them if there is a painter.
-/// Their height, px.
+/// Breaks `text` into at most `most` lines of `width` px and draws them if `painter` is not null. The last
+/// line ends in an ellipsis if there is more text. Returns the height of the lines, px.
 int setText(QPainter* painter, const QString& text, const QFont& font, const QPoint& at, int width,
             int most) {
     const QFontMetrics metrics(font);
@@ -56,6 +56,10 @@ int setText(QPainter* painter, const QString& text, const QFont& font, const QPo
     return lines * metrics.lineSpacing();
 }
 
+QString basisTitle(const checks::Finding& finding) {
+    return "Basis: " + QString::fromStdString(finding.source);
+}
+
 QFont smaller(const QFont& font) {
     QFont small = font;
     small.setPixelSize(11);
@@ -77,7 +81,7 @@ QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& 
                       open ? mostLines : closedLines);
     height += gap + setText(nullptr, runsTitle(finding, open ? runsOpen : 2), small, {}, room,
                             open ? mostLines : 1);
-    if (open) height += setText(nullptr, QString::fromStdString(finding.source), small, {}, room, mostLines);
+    if (open) height += setText(nullptr, basisTitle(finding), small, {}, room, mostLines);
     return {width, height + below};
 }
 
@@ -85,8 +89,8 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     const checks::Finding& finding = model_.finding(index.row());
     const row::Ink ink = row::Ink::of(option.palette);
     const bool open = index.row() == open_;
-    // What is told of the row as it was stands back until it is told anew.
-    const bool fresh = !model_.survey().lags();
+    // Findings of an earlier state of the row are drawn fainter.
+    const bool fresh = !model_.survey().isStale();
     const bool chosen = model_.survey().chosen() == model_.indexOf(index.row());
     const QRect box = option.rect;
     const int left = box.left() + side;
@@ -95,7 +99,7 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     painter->fillRect(box, option.palette.color(QPalette::Window));
     painter->fillRect(QRect(box.left(), box.bottom(), box.width(), 1),
                       option.palette.color(QPalette::Midlight));
-    // What is marked in the row has the same mark here.
+    // The chosen finding has a bar on the left; its part is marked in the row view.
     if (chosen)
         painter->fillRect(QRect(box.left() + 8, box.top() + above, 2, box.height() - above - below),
                           ink.text);
@@ -112,8 +116,9 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     const QFont small = smaller(option.font);
     painter->setFont(small);
     painter->setPen(ink.quiet);
-    painter->drawText(line, Qt::AlignVCenter | Qt::AlignRight, shareTitle(finding.share));
-    // The whole length is all widths, or visits.
+    painter->drawText(line, Qt::AlignVCenter | Qt::AlignRight,
+                      shareTitle(finding.share, model_.survey().audience()));
+    // The length of the thin line represents all widths, or all visits.
     const int from = left + wordRoom;
     const int whole = line.right() - shareRoom - from;
     const int middle = line.center().y();
@@ -133,7 +138,7 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     painter->setFont(small);
     y += setText(painter, runsTitle(finding, open ? runsOpen : 2), small, {left, y}, room,
                  open ? mostLines : 1);
-    if (open) setText(painter, QString::fromStdString(finding.source), small, {left, y}, room, mostLines);
+    if (open) setText(painter, basisTitle(finding), small, {left, y}, room, mostLines);
     if ((option.state & QStyle::State_HasFocus) != 0) {
         painter->setPen(QPen(ink.accent, 2));
         painter->setBrush(Qt::NoBrush);

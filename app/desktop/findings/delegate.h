@@ -1,4 +1,4 @@
-// How a finding stands in the list: its severity as a word, its share as a bar, then what it says.
+// Draws a finding in the list: severity, share as a bar, text, width ranges.
 #pragma once
 
 #include <QStyledItemDelegate>
@@ -7,7 +7,8 @@
 
 namespace tenter::desktop::findings {
 
-/// A finding shows the beginning of what it says; the current one all of it, and by which source.
+/// A closed row shows the first lines of the text. The open row shows the whole text and its basis (a
+/// standard, a measurement or common practice).
 class Delegate : public QStyledItemDelegate {
     Q_OBJECT
 
@@ -16,7 +17,7 @@ public:
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
-    /// The row that is shown in full.
+    /// Sets the open row; −1: none.
     void setOpen(int row) { open_ = row; }
     [[nodiscard]] int open() const { return open_; }
 

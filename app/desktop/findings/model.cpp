@@ -21,7 +21,8 @@ int Model::count(checks::Severity severity) const {
     return static_cast<int>(std::ranges::count(survey_.findings(), severity, &checks::Finding::severity));
 }
 
-// While a ramp is dragged the same findings come to other widths: views then keep their place.
+// While a ramp is dragged, often only the widths of findings change. Then the model is not reset, so that
+// views keep their scroll position and selection.
 void Model::fill() {
     std::vector<std::size_t> listed;
     std::vector<checks::Finding> shown;
@@ -60,7 +61,7 @@ int Model::rowOf(std::size_t index) const {
 QVariant Model::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= rowCount()) return {};
     if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
-        return spoken(finding(index.row()), survey_.audience());
+        return describe(finding(index.row()), survey_.audience());
     return {};
 }
 

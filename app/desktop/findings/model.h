@@ -1,4 +1,4 @@
-// The findings as a list, of all severities or of one.
+// List model of the findings, with a filter by severity.
 #pragma once
 
 #include <QAbstractListModel>
@@ -15,17 +15,17 @@ class Model : public QAbstractListModel {
 public:
     explicit Model(const Survey& survey, QObject* parent = nullptr);
 
-    /// Lists those of one severity; all if none is said.
+    /// Lists findings of one severity; empty: of all severities.
     void setSeverity(std::optional<checks::Severity> severity);
     [[nodiscard]] std::optional<checks::Severity> severity() const { return severity_; }
     [[nodiscard]] int count(checks::Severity severity) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    /// The finding as a sentence.
+    /// The finding as text (see `describe`).
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] const checks::Finding& finding(int row) const;
     [[nodiscard]] const Survey& survey() const { return survey_; }
-    /// From a row to an index into `Survey::findings()`, and back; −1 if it is not listed.
+    /// Converts a row to an index into `Survey::findings()`, and back; −1 if the finding is not listed.
     [[nodiscard]] std::size_t indexOf(int row) const { return listed_[static_cast<std::size_t>(row)]; }
     [[nodiscard]] int rowOf(std::size_t index) const;
 
@@ -35,7 +35,7 @@ private:
     const Survey& survey_;
     std::optional<checks::Severity> severity_;
     std::vector<std::size_t> listed_;
-    std::vector<checks::Finding> shown_;  // what views were last told
+    std::vector<checks::Finding> shown_;  // the findings of `listed_`, as the views know them
 };
 
 }  // namespace tenter::desktop::findings

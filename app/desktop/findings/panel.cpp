@@ -12,7 +12,7 @@ namespace tenter::desktop::findings {
 
 namespace {
 
-// As the segments stand: all, then by severity.
+// In the order of the filter's segments 1 to 3; segment 0 shows all findings.
 constexpr checks::Severity severities[] = {checks::Severity::Error, checks::Severity::Warning,
                                            checks::Severity::Note};
 
@@ -41,7 +41,7 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
     filter_->setFilling(true);
-    filter_->setAccessibleName("Which findings are listed");
+    filter_->setAccessibleName("Filter findings by severity");
     auto* head = new QVBoxLayout;
     head->setContentsMargins(24, 8, 24, 8);
     head->addWidget(filter_);
@@ -56,7 +56,7 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
     list_->setResizeMode(QListView::Adjust);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    // Its room is kept, so that nothing breaks anew when the bar comes and goes.
+    // Always visible, so that lines do not break again when the scroll bar appears or disappears.
     list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     list_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     list_->viewport()->setBackgroundRole(QPalette::Window);
@@ -92,7 +92,7 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
     for (QWidget* widget : {static_cast<QWidget*>(list_), static_cast<QWidget*>(empty_)}) {
         widget->setContextMenuPolicy(Qt::CustomContextMenu);
         connect(widget, &QWidget::customContextMenuRequested, this, [this, widget](const QPoint& at) {
-            fillSilencing(*menu_, viewing_.document(), widget == list_ ? currentCheck() : "");
+            fillSilenceMenu(*menu_, viewing_.document(), widget == list_ ? currentCheck() : "");
             if (!menu_->isEmpty()) menu_->popup(widget->mapToGlobal(at));
         });
     }
@@ -114,7 +114,7 @@ void Panel::setOpen(int row) {
     for (const int changed : {before, row})
         if (changed >= 0 && changed < model_->rowCount())
             emit delegate_->sizeHintChanged(model_->index(changed));
-    // Once it has its new height; from its beginning, if it is taller than the list.
+    // Scroll after the row has its new height. A row taller than the list is shown from its top.
     if (row >= 0)
         QTimer::singleShot(0, list_, [this] {
             const QModelIndex at = list_->currentIndex();
@@ -135,7 +135,7 @@ void Panel::showFilter() {
     for (int i = 0; i < 3; ++i) {
         const bool is = model_->severity() == severities[i];
         if (is) current = i + 1;
-        // The one that is down can be left, though it is empty.
+        // The current filter stays enabled even if it lists nothing, so that it can be changed.
         filter_->button(i + 1)->setEnabled(is || model_->count(severities[i]) > 0);
     }
     filter_->setCurrent(current);
@@ -144,14 +144,14 @@ void Panel::showFilter() {
 void Panel::onSurvey() {
     showFilter();
     const bool none = model_->rowCount() == 0;
-    const QString range = "from " + widthsTitle(viewing_.shown().leastWidth, viewing_.shown().mostWidth);
+    const QString range = widthsInSentence(viewing_.shown().leastWidth, viewing_.shown().mostWidth);
     if (none && !survey_.isFresh())
-        empty_->setText("Looking at every width " + range + " …");
+        empty_->setText("Checking every width " + range + "…");
     else if (none && model_->severity())
-        empty_->setText("No " + severityTitle(*model_->severity()).toLower() + " at any width " + range +
+        empty_->setText("No " + severityTitle(*model_->severity()).toLower() + "s at any width " + range +
                         ".");
     else if (none)
-        empty_->setText("Nothing found at any width " + range + "." + silencedTitle());
+        empty_->setText("No findings at any width " + range + "." + silencedTitle());
     stack_->setCurrentIndex(none ? 1 : 0);
     onChosen();
 }
@@ -162,7 +162,7 @@ QString Panel::silencedTitle() const {
     return count == 1 ? " One check is silenced." : QString(" %1 checks are silenced.").arg(count);
 }
 
-// What is marked in the row is current in the list, whoever chose it.
+// The chosen finding becomes the current row of the list, also if it was chosen on the axis.
 void Panel::onChosen() {
     const auto chosen = survey_.chosen();
     const int row = chosen ? model_->rowOf(*chosen) : -1;

@@ -1,4 +1,4 @@
-// Findings, under the settings: which there are, by share, and what no check can promise.
+// The panel “Findings”: filter, list, and a note on the limits of automated checks.
 #pragma once
 
 #include <QLabel>
@@ -18,9 +18,9 @@ class Panel : public QWidget {
 
 public:
     Panel(Survey& survey, const Viewing& viewing, QWidget* parent = nullptr);
-    /// Chooses the next (+1) or the previous (−1) of those listed; false past the last.
+    /// Chooses the next (+1) or previous (−1) listed finding; false if there is none.
     bool go(int direction);
-    /// The check of the finding that is current in the list; empty if none is.
+    /// Name of the check that reported the current finding of the list; empty if there is none.
     [[nodiscard]] std::string currentCheck() const;
     [[nodiscard]] QSize sizeHint() const override { return {328, 304}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {304, 160}; }
@@ -40,7 +40,7 @@ private:
     Delegate* delegate_;
     QLabel* empty_;
     QStackedWidget* stack_;
-    QMenu* menu_;  ///< of the list
+    QMenu* menu_;  ///< context menu of the list
 };
 
 }  // namespace tenter::desktop::findings

@@ -1,19 +1,29 @@
 #include "findings/silencing.h"
 
+#include <QDialogButtonBox>
 #include <QInputDialog>
+#include <QPushButton>
 #include <algorithm>
 
 namespace tenter::desktop::findings {
 
 void silence(QWidget* parent, Document& document, const std::string& check) {
     const QString name = QString::fromStdString(check);
-    bool sure = false;
-    const QString reason =
-        QInputDialog::getText(parent, "Silence a check",
-                              "Why " + name + " is not to be told, for whoever comes back to this row:",
-                              QLineEdit::Normal, {}, &sure)
-            .trimmed();
-    if (!sure || reason.isEmpty()) return;
+    QInputDialog dialog(parent);
+    dialog.setWindowTitle("Silence the check " + name);
+    dialog.setLabelText("The check “" + name +
+                        "” reports no more findings in this project.\n"
+                        "Reason (saved in the project, for whoever works on it later):");
+    dialog.setOkButtonText("Silence");
+    if (const auto* buttons = dialog.findChild<QDialogButtonBox*>()) {
+        QPushButton* const ok = buttons->button(QDialogButtonBox::Ok);
+        ok->setEnabled(false);
+        QObject::connect(&dialog, &QInputDialog::textValueChanged, ok,
+                         [ok](const QString& text) { ok->setEnabled(!text.trimmed().isEmpty()); });
+    }
+    const bool accepted = dialog.exec() == QDialog::Accepted;
+    const QString reason = dialog.textValue().trimmed();
+    if (!accepted || reason.isEmpty()) return;
     document.edit("Silence " + name, [&](project::Project& project) {
         std::vector<project::Silence>& silenced = project.checking.silenced;
         if (std::ranges::find(silenced, check, &project::Silence::check) == silenced.end())
@@ -21,7 +31,7 @@ void silence(QWidget* parent, Document& document, const std::string& check) {
     });
 }
 
-void fillSilencing(QMenu& menu, Document& document, const std::string& check) {
+void fillSilenceMenu(QMenu& menu, Document& document, const std::string& check) {
     menu.clear();
     QWidget* const parent = menu.parentWidget();
     if (!check.empty())
@@ -29,11 +39,11 @@ void fillSilencing(QMenu& menu, Document& document, const std::string& check) {
                        [parent, &document, check] { silence(parent, document, check); });
     for (const project::Silence& one : document.project().checking.silenced) {
         const QString name = QString::fromStdString(one.check);
-        menu.addAction("Tell " + name + " again (" + QString::fromStdString(one.reason) + ")", parent,
-                       [&document, name, told = one.check] {
-                           document.edit("Tell " + name + " again", [&](project::Project& project) {
+        menu.addAction("Stop silencing " + name + " (reason: " + QString::fromStdString(one.reason) + ")",
+                       parent, [&document, name, silenced = one.check] {
+                           document.edit("Stop silencing " + name, [&](project::Project& project) {
                                std::erase_if(project.checking.silenced, [&](const project::Silence& silence) {
-                                   return silence.check == told;
+                                   return silence.check == silenced;
                                });
                            });
                        });

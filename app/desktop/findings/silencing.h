@@ -1,4 +1,4 @@
-// Silencing a check with a reason, and hearing it again: both are steps that can be undone.
+// Silences a check with a reason, or stops silencing it. Both are undoable steps.
 #pragma once
 
 #include <QMenu>
@@ -7,10 +7,11 @@
 
 namespace tenter::desktop::findings {
 
-/// Asks why, and silences `check`; nothing without a reason.
+/// Asks for a reason in a dialog, then silences `check`. Does nothing if the user gives no reason.
 void silence(QWidget* parent, Document& document, const std::string& check);
 
-/// Fills `menu` anew: silences `check`, unless it is empty, and has every silenced one told again.
-void fillSilencing(QMenu& menu, Document& document, const std::string& check);
+/// Replaces the entries of `menu`: one to silence `check` (unless it is empty), and one for each silenced
+/// check to stop silencing it.
+void fillSilenceMenu(QMenu& menu, Document& document, const std::string& check);
 
 }  // namespace tenter::desktop::findings

@@ -1,4 +1,4 @@
-// How heavily a finding is drawn: by its severity, without a colour.
+// Line and font weight of a finding by its severity. Severity is never shown by colour.
 #pragma once
 
 #include <QFont>
@@ -8,7 +8,7 @@
 namespace tenter::desktop::findings {
 
 struct Weight {
-    int line = 1;  ///< of bars and runs, px
+    int line = 1;  ///< thickness of bars and of lines on the axis, px
     QFont::Weight font = QFont::Normal;
 };
 

@@ -10,21 +10,20 @@ namespace tenter::desktop::findings {
 
 QString severityTitle(checks::Severity severity) {
     const std::string_view word = checks::word(severity);
-    return QString::fromStdString(checks::sentence(std::string(word)));
+    return QString::fromStdString(checks::capitalised(std::string(word)));
 }
 
-QString shareTitle(double share) {
-    // What there is at all is not told as nothing.
-    if (share > 0 && share < 0.01) return QStringLiteral("under 1 %");
-    return figure(std::round(share * 100), 0) + " %";
+QString percentTitle(double share) {
+    // A small share must not be shown as 0 %.
+    return share > 0 && share < 0.01 ? "under " + percent(0.01) : percent(share);
 }
 
-QString shareOf(const checks::Audience& audience) {
-    return audience.empty() ? QStringLiteral("the widths") : QStringLiteral("the visits");
+QString shareTitle(double share, const checks::Audience& audience) {
+    return percentTitle(share) + (audience.empty() ? " of widths" : " of visits");
 }
 
 QString runTitle(const sweep::Interval& run) {
-    const double last = checks::wholeIn(run);
+    const double last = checks::widestWholeWidth(run);
     const double first = std::floor(run.from) + 1;
     return first >= last ? pixels(last) : widthsTitle(first == run.from + 1 ? run.from : first, last);
 }
@@ -36,13 +35,14 @@ QString runsTitle(const checks::Finding& finding, int most) {
         runs << runTitle(run);
     }
     const auto more = static_cast<qsizetype>(finding.widths.size()) - runs.size();
-    return runs.join(", ") + (more > 0 ? QStringLiteral(" and %1 more").arg(more) : QString());
+    if (more <= 0) return runs.join(", ");
+    return runs.join(", ") + QStringLiteral(" and %1 more %2").arg(more).arg(more == 1 ? "range" : "ranges");
 }
 
-QString spoken(const checks::Finding& finding, const checks::Audience& audience) {
+QString describe(const checks::Finding& finding, const checks::Audience& audience) {
     constexpr int mostRuns = 4;
-    return severityTitle(finding.severity) + ", " + shareTitle(finding.share) + " of " + shareOf(audience) +
-           ", at " + runsTitle(finding, mostRuns) + ". " + QString::fromStdString(finding.says);
+    return severityTitle(finding.severity) + ", " + shareTitle(finding.share, audience) + ": " +
+           runsTitle(finding, mostRuns) + ".\n" + QString::fromStdString(finding.says);
 }
 
 }  // namespace tenter::desktop::findings

@@ -1,4 +1,4 @@
-// How the window says findings.
+// Texts about findings in the window.
 #pragma once
 
 #include <QString>
@@ -9,15 +9,16 @@ namespace tenter::desktop::findings {
 
 /// `Error`, `Warning`, `Note`.
 QString severityTitle(checks::Severity severity);
-/// `15 %`, `under 1 %`.
-QString shareTitle(double share);
-/// What shares are of: `the widths`, `the visits`.
-QString shareOf(const checks::Audience& audience);
-/// The whole widths of a run, `1 653 to 1 880 px`.
+/// A share (0 to 1) as a percentage: `15 %`, `under 1 %`.
+QString percentTitle(double share);
+/// The share of a finding and what it is a share of: `15 % of widths`, or `15 % of visits` if there is an
+/// audience.
+QString shareTitle(double share, const checks::Audience& audience);
+/// The whole widths of an interval: `1653–1880 px`.
 QString runTitle(const sweep::Interval& run);
-/// `590 to 629 px, 931 to 937 px`, and how many more there are past `most` runs.
+/// The first `most` width ranges of a finding: `590–629 px, 931–937 px and 3 more ranges`.
 QString runsTitle(const checks::Finding& finding, int most);
-/// All of a finding in a sentence or two, as a tool tip or a screen reader has it.
-QString spoken(const checks::Finding& finding, const checks::Audience& audience);
+/// The whole finding as text, for tooltips and screen readers.
+QString describe(const checks::Finding& finding, const checks::Audience& audience);
 
 }  // namespace tenter::desktop::findings

@@ -13,17 +13,18 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr int reachWidth = 32;
+constexpr int extentWidth = 40;
+// Range of a breakpoint, CSS px.
 constexpr double narrowest = 1;
-constexpr double widest = 10000;  // of a breakpoint, CSS px
+constexpr double widest = 10000;
 
 }  // namespace
 
-/// One band: how wide it reaches, how many columns, a button to remove it.
+/// One band: its upper end, its column count, and a button that removes it.
 struct BandsTable::Line : QWidget {
     explicit Line(QWidget* parent)
         : QWidget(parent),
-          reach(new QLabel(this)),
+          extent(new QLabel(this)),
           upTo(new controls::NumberEditor(controls::numberKind(narrowest, widest, 1, 2, "px"), this)),
           columns(new controls::NumberEditor(controls::numberKind(1, 12, 1, 0), this)),
           unit(new QLabel(this)),
@@ -31,17 +32,17 @@ struct BandsTable::Line : QWidget {
         auto* box = new QHBoxLayout(this);
         box->setContentsMargins(12, 0, 0, 0);
         box->setSpacing(4);
-        reach->setMinimumWidth(reachWidth);
+        extent->setMinimumWidth(extentWidth);
         unit->setFixedWidth(56);
         columns->setFixedWidth(48);
-        for (QLabel* label : {reach, unit})
+        for (QLabel* label : {extent, unit})
             label->setForegroundRole(QPalette::PlaceholderText);
         upTo->field().setAlwaysFilled(true);
         remove->setAutoRaise(true);
         remove->setFixedSize(20, 20);
         remove->setIconSize({14, 14});
         remove->setIcon(controls::glyph(controls::Glyph::Remove));
-        box->addWidget(reach);
+        box->addWidget(extent);
         box->addWidget(upTo, 1);
         box->addWidget(columns);
         box->addWidget(unit);
@@ -52,7 +53,7 @@ struct BandsTable::Line : QWidget {
         QPainter painter(this);
         painter.fillRect(QRect(0, 4, 3, height() - 8), palette().color(QPalette::Highlight));
     }
-    QLabel* reach;
+    QLabel* extent;
     controls::NumberEditor* upTo;
     controls::NumberEditor* columns;
     QLabel* unit;
@@ -92,15 +93,15 @@ void BandsTable::build(std::size_t count) {
         for (controls::NumberEditor* editor : {line->columns, line->upTo}) {
             connect(editor, &controls::Editor::finished, this,
                     [this] { context_.viewing.document().endGesture(); });
-            connect(editor, &controls::Editor::takenBack, this, [this, line, band, editor] {
+            connect(editor, &controls::Editor::reverted, this, [this, line, band, editor] {
                 if (editor == line->columns)
                     setColumns(band, line->columns->value().get<int>());
                 else
                     moveBreakpoint(band, line->upTo->value().get<double>());
                 context_.viewing.document().endGesture();
             });
-            connect(editor, &controls::Editor::refused, this, [this, line, editor](const QString& why) {
-                context_.refuse(editor == line->columns ? "Columns" : "Breakpoint", why);
+            connect(editor, &controls::Editor::rejected, this, [this, line, editor](const QString& why) {
+                context_.showError(editor == line->columns ? "Columns" : "Breakpoint", why);
             });
         }
         connect(line->remove, &QToolButton::clicked, this, [this, band] { removeBand(band); });
@@ -118,10 +119,10 @@ void BandsTable::refresh() {
         const bool last = !bands[i].upTo;
         const double below = i == 0 ? narrowest : bands[i - 1].upTo.value_or(narrowest);
         line.upTo->setVisible(!last);
-        line.reach->setMaximumWidth(last ? QWIDGETSIZE_MAX : reachWidth);
-        line.reach->setSizePolicy(last ? QSizePolicy::Expanding : QSizePolicy::Preferred,
-                                  QSizePolicy::Preferred);
-        line.reach->setText(last ? bandWidths(variant, i) : "to");
+        line.extent->setMaximumWidth(last ? QWIDGETSIZE_MAX : extentWidth);
+        line.extent->setSizePolicy(last ? QSizePolicy::Expanding : QSizePolicy::Preferred,
+                                   QSizePolicy::Preferred);
+        line.extent->setText(last ? bandWidths(variant, i) : "up to");
         if (!last) {
             const double above = i + 1 < bands.size() ? bands[i + 1].upTo.value_or(widest) : widest;
             line.upTo->field().setLimits(i == 0 ? narrowest : below + 1, above - 1);
@@ -131,19 +132,19 @@ void BandsTable::refresh() {
         const int columns = viewing.row().settings(i).row.columns.value_or(1);
         line.columns->setValue(columns);
         line.columns->setMarked(bands[i].set.row.columns.has_value());
-        line.columns->setName("Columns " + bandWidths(variant, i));
+        line.columns->setName("Columns, " + bandWidths(variant, i));
         line.unit->setText(columns == 1 ? "column" : "columns");
         line.remove->setVisible(bands.size() > 1);
-        line.remove->setAccessibleName("Remove the band " + bandWidths(variant, i));
-        line.remove->setToolTip(last ? "Remove this band: the one below it reaches on"
-                                     : "Remove this band: the one above it reaches down");
+        line.remove->setAccessibleName("Remove band, " + bandWidths(variant, i));
+        line.remove->setToolTip(last ? "Remove this band. The band before it then has no upper end."
+                                     : "Remove this band. Its widths then belong to the next band.");
     }
     refreshWidth();
 }
 
 void BandsTable::refreshWidth() {
     const Viewing& viewing = context_.viewing;
-    add_->setText("Add a breakpoint at " + pixels(std::round(viewing.width())));
+    add_->setText("Add breakpoint at " + pixels(std::round(viewing.width())));
     const std::size_t band = viewing.band();
     for (std::size_t i = 0; i < built_.size(); ++i) {
         built_[i]->current = i == band && built_.size() > 1;
@@ -154,7 +155,7 @@ void BandsTable::refreshWidth() {
 void BandsTable::setColumns(std::size_t band, int columns) {
     const std::size_t variant = context_.viewing.variant();
     context_.viewing.document().edit(
-        "Columns",
+        "Change columns",
         [&](project::Project& project) {
             auto& set = project.variants[variant].bands[band].set.row.columns;
             if (columns > 0)
@@ -168,7 +169,7 @@ void BandsTable::setColumns(std::size_t band, int columns) {
 void BandsTable::moveBreakpoint(std::size_t band, double width) {
     const std::size_t variant = context_.viewing.variant();
     context_.viewing.document().edit(
-        "Move a breakpoint",
+        "Move breakpoint",
         [&](project::Project& project) {
             auto& bands = project.variants[variant].bands;
             if (bands[band].upTo) bands[band].upTo = width;
@@ -181,10 +182,10 @@ void BandsTable::addBreakpoint() {
     const double width = std::round(context_.viewing.width());
     const auto& bands = context_.viewing.document().project().variants[variant].bands;
     if (std::any_of(bands.begin(), bands.end(), [&](const project::Band& b) { return b.upTo == width; })) {
-        context_.say("There is a breakpoint at " + pixels(width) + " already.");
+        context_.showMessage("There is already a breakpoint at " + pixels(width) + ".");
         return;
     }
-    context_.viewing.document().edit("Add a breakpoint", [&](project::Project& project) {
+    context_.viewing.document().edit("Add breakpoint", [&](project::Project& project) {
         project::Variant& edited = project.variants[variant];
         const std::size_t band = project::bandAt(edited, width);
         project::Band below = edited.bands[band];
@@ -195,7 +196,7 @@ void BandsTable::addBreakpoint() {
 
 void BandsTable::removeBand(std::size_t band) {
     const std::size_t variant = context_.viewing.variant();
-    context_.viewing.document().edit("Remove a band", [&](project::Project& project) {
+    context_.viewing.document().edit("Remove band", [&](project::Project& project) {
         auto& bands = project.variants[variant].bands;
         if (bands.size() < 2) return;
         bands.erase(bands.begin() + static_cast<std::ptrdiff_t>(band));

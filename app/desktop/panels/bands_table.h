@@ -1,4 +1,4 @@
-// The variant's bands: their breakpoints and column counts.
+// The bands of the variant: their breakpoints and column counts.
 #pragma once
 
 #include <QPushButton>
@@ -17,7 +17,7 @@ class BandsTable : public QWidget {
 public:
     explicit BandsTable(Context& context, QWidget* parent = nullptr);
     void refresh();
-    /// The button says at which width it would add a breakpoint.
+    /// Updates what depends on the viewport width: the width at which the button adds a breakpoint.
     void refreshWidth();
     [[nodiscard]] QWidget* addButton() const { return add_; }
 

@@ -5,6 +5,7 @@
 
 #include "document/wording.h"
 #include "panels/computed.h"
+#include "panels/row_parts.h"
 
 namespace tenter::desktop::panels {
 
@@ -25,15 +26,15 @@ Binding::Binding(Context& context, controls::Editor& editor, std::string subject
         editing_ = false;
         context_.viewing.document().endGesture();
     });
-    connect(&editor_, &controls::Editor::takenBack, this, [this] {
+    connect(&editor_, &controls::Editor::reverted, this, [this] {
         if (editing_) put(start_);
         editing_ = false;
         context_.viewing.document().endGesture();
         refresh();
     });
     connect(&editor_, &controls::Editor::cleared, this, &Binding::reset);
-    connect(&editor_, &controls::Editor::refused, this,
-            [this](const QString& why) { context_.refuse(name(), why); });
+    connect(&editor_, &controls::Editor::rejected, this,
+            [this](const QString& why) { context_.showError(name(), why); });
     if (QWidget* field = editor_.focusProxy()) field->installEventFilter(this);
 }
 
@@ -55,18 +56,18 @@ std::optional<double> Binding::pixels() const {
 }
 
 void Binding::put(const project::Json& value) {
-    const auto problems = context_.viewing.setSetting(name(), path(), value, QString::fromStdString(path()));
+    const auto problems = context_.viewing.setSetting(undoName(name(), value.is_null()), path(), value,
+                                                      QString::fromStdString(path()));
     if (problems.empty()) return;
-    context_.say(name() + ": " +
-                 QString::fromStdString(problems.front().what + "; " + problems.front().mend));
+    context_.showMessage(name() + ": " + QString::fromStdString(problems.front().sentence() + "."));
     refresh();
 }
 
 void Binding::refresh() {
-    held_ = desktop::held(context_.viewing, path());
+    held_ = desktop::settingValue(context_.viewing, path());
     editor_.setValue(held_.value);
     editor_.setName(name());
-    if (QWidget* field = editor_.focusProxy()) field->setAccessibleDescription(story());
+    if (QWidget* field = editor_.focusProxy()) field->setAccessibleDescription(description());
     emit refreshed();
 }
 
@@ -76,24 +77,21 @@ void Binding::reset() {
     refresh();
 }
 
-void Binding::reachHiding() {
-    if (held_.hiddenBy) context_.viewing.setScope(*held_.hiddenBy);
+void Binding::editOverridingLayer() {
+    if (held_.overriddenBy) context_.viewing.setScope(*held_.overriddenBy);
 }
 
-QString Binding::story() const {
-    QString story = name() + ": " + originTitle(context_.viewing, held_) + '.';
-    if (held_.hiddenBy) {
-        QString layer = scopeTitle(context_.viewing, *held_.hiddenBy);
-        layer[0] = layer[0].toUpper();
-        const QString value = QString::fromStdString(
-            held_.hiding.is_string() ? held_.hiding.get<std::string>() : held_.hiding.dump());
-        story += ' ' + layer + " says otherwise: " + value + '.';
-    }
-    return story;
+QString Binding::description() const {
+    QString text = name() + ": " + originTitle(context_.viewing, held_) + '.';
+    if (held_.overriddenBy)
+        text += QString(" Overridden at this width by %1: %2.")
+                    .arg(scopeTitle(context_.viewing, *held_.overriddenBy),
+                         editor_.textOf(held_.overridingValue));
+    return text;
 }
 
 bool Binding::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::FocusIn) context_.say(story());
+    if (event->type() == QEvent::FocusIn) context_.showMessage(description());
     return QObject::eventFilter(watched, event);
 }
 

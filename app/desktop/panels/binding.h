@@ -1,10 +1,10 @@
-// Joins an editor to a setting: shows what holds, edits the layer in scope, takes back, resets.
+// Connects an editor with a setting: shows its value, and edits, restores and resets it in the edit scope.
 #pragma once
 
 #include <QObject>
 
 #include "controls/editor.h"
-#include "document/origin.h"
+#include "document/setting_origin.h"
 #include "panels/target.h"
 
 namespace tenter::desktop::panels {
@@ -13,25 +13,25 @@ class Binding : public QObject {
     Q_OBJECT
 
 public:
-    /// `subject`: `row`, `card` or `picture`; empty: whatever the target is. `setting` is the rest of the
-    /// path, `title` what the window calls it.
+    /// `subject`: `row`, `card` or `picture`; empty: the subject of `context.target`. `setting`: the rest of
+    /// the setting's path. `title`: its label in the window.
     Binding(Context& context, controls::Editor& editor, std::string subject, std::string setting,
             QString title);
 
     void refresh();
-    [[nodiscard]] const Held& held() const { return held_; }
+    [[nodiscard]] const SettingValue& held() const { return held_; }
     [[nodiscard]] std::string path() const;
-    /// `Heading line height`: as the undo menu names an edit.
+    /// `Heading line height`: the accessible name of the field.
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString title() const { return title_; }
-    /// CSS px at this width, if it is a length whose unit is not px already.
+    /// The value in CSS px at this viewport width, if it is a length in another unit.
     [[nodiscard]] std::optional<double> pixels() const;
-    /// Unsets it in this layer.
+    /// Removes the value from the layer being edited.
     void reset();
-    /// Makes the layer that hides the value the one that is edited.
-    void reachHiding();
-    /// What the setting holds and why, in a line.
-    [[nodiscard]] QString story() const;
+    /// Makes the layer that overrides the value the edit scope.
+    void editOverridingLayer();
+    /// Where the value comes from and what overrides it, in one or two sentences.
+    [[nodiscard]] QString description() const;
 
 signals:
     void refreshed();
@@ -46,7 +46,7 @@ private:
     controls::Editor& editor_;
     std::string subject_, setting_;
     QString title_;
-    Held held_;
+    SettingValue held_;
     bool editing_ = false;
     project::Json start_;
 };

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "controls/glyphs.h"
+#include "document/new_card.h"
 
 namespace tenter::desktop::panels {
 
@@ -27,10 +28,10 @@ CardBar::CardBar(Context& context, bool editing, QWidget* parent)
     connect(previous_, &QToolButton::clicked, this, [this] { go(-1); });
     connect(next_, &QToolButton::clicked, this, [this] { go(1); });
     if (!editing) return;
-    earlier_ = button(glyph(Glyph::Up), "Move this card forward");
-    later_ = button(glyph(Glyph::Down), "Move this card back");
-    add_ = button(glyph(Glyph::Add), "Add a card after this one");
-    remove_ = button(glyph(Glyph::Remove), "Remove this card");
+    earlier_ = button(glyph(Glyph::Up), "Move card one place earlier");
+    later_ = button(glyph(Glyph::Down), "Move card one place later");
+    add_ = button(glyph(Glyph::Add), "Add card after this one");
+    remove_ = button(glyph(Glyph::Remove), "Remove card");
     for (QToolButton* each : {earlier_, later_, add_, remove_})
         box->addWidget(each);
     connect(earlier_, &QToolButton::clicked, this, [this] { moveCard(-1); });
@@ -81,17 +82,9 @@ void CardBar::go(int by) {
 
 void CardBar::addCard() {
     const int card = cardOf(context_.viewing);
-    context_.viewing.document().edit("Add a card", [&](project::Project& project) {
+    context_.viewing.document().edit("Add card", [&](project::Project& project) {
         if (card < 0) {
-            project::Card made;
-            for (const char* role : {"heading", "body", "button"}) {
-                project::TextPart part;
-                part.role = role;
-                part.copy = {{project::Run::Kind::Plain, std::string("New ") + role, {}}};
-                if (part.role == "button") part.link = "#";
-                made.parts.emplace_back(part);
-            }
-            project.cards.push_back(made);
+            project.cards.push_back(newCard());
         } else {
             const auto at = project.cards.begin() + card;
             project.cards.insert(at + 1, project::Card(*at));
@@ -103,9 +96,8 @@ void CardBar::addCard() {
 void CardBar::removeCard() {
     const int card = cardOf(context_.viewing);
     if (card < 0) return;
-    context_.viewing.document().edit("Remove a card", [&](project::Project& project) {
-        project.cards.erase(project.cards.begin() + card);
-    });
+    context_.viewing.document().edit(
+        "Remove card", [&](project::Project& project) { project.cards.erase(project.cards.begin() + card); });
 }
 
 void CardBar::moveCard(int by) {
@@ -113,7 +105,7 @@ void CardBar::moveCard(int by) {
     const int to = card + by;
     if (card < 0 || to < 0 || to >= static_cast<int>(context_.viewing.document().project().cards.size()))
         return;
-    context_.viewing.document().edit("Move a card", [&](project::Project& project) {
+    context_.viewing.document().edit("Move card", [&](project::Project& project) {
         std::swap(project.cards[static_cast<std::size_t>(card)], project.cards[static_cast<std::size_t>(to)]);
     });
     context_.viewing.select({to, context_.viewing.selection().part});

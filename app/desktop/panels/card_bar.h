@@ -1,4 +1,4 @@
-// Which card a panel is about: a number with arrows, and what can be done with the card.
+// The bar that shows and changes the card a panel edits.
 #pragma once
 
 #include <QLabel>
@@ -12,10 +12,10 @@ class CardBar : public QWidget {
     Q_OBJECT
 
 public:
-    /// `editing`: with buttons that add, remove and move cards, unless the row is a page's own.
+    /// `editing`: with buttons that add, remove and move cards. They are hidden while the row is imported.
     CardBar(Context& context, bool editing, QWidget* parent = nullptr);
     void refresh();
-    /// The selected card, else the first; −1 if there is none.
+    /// Index of the selected card, else of the first; −1 if there is none.
     [[nodiscard]] static int cardOf(const Viewing& viewing);
 
 private:

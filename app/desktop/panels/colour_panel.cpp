@@ -27,21 +27,25 @@ ColourPanel::ColourPanel(Context& context, QWidget* parent) : Panel(context, par
     begin("Row", "row");
     add("Background", new ColourEditor, "background");
     begin("Picture", "picture");
-    add("Corners", new NumberEditor(lengthKind(corners)), "radius");
+    add("Corner radius", new NumberEditor(lengthKind(corners)), "radius");
     close();
 }
 
 void ColourPanel::begin(const QString& title, const std::string& subject, For roles) {
-    parts_.push_back({section(title), subject, roles, {}});
+    parts_.push_back({section(title), title, subject, roles, {}});
 }
 
 void ColourPanel::add(const QString& title, controls::Editor* editor, const std::string& setting, For roles) {
     Part& part = parts_.back();
-    // Rows of text roles follow the target; the others name their subject.
-    auto* row = new SettingRow(context(), title, editor, part.subject, setting, this);
+    // Rows for text roles follow the target; the others have a subject of their own.
+    // Several sections have a colour and a width: their names say which.
+    const bool isShared = part.title == "Border" || part.title == "Hover" || part.title == "Focus ring" ||
+                          part.title == "Shadow";
+    const QString name = isShared && setting != "radius" ? part.title + ' ' + title.toLower() : title;
+    auto* row = new SettingRow(context(), title, editor, part.subject, setting, this, name);
     addWidget(row);
     part.rows.push_back({row, roles});
-    // What links have, buttons have too.
+    // Every setting of links is one of buttons too.
     const bool links = part.roles != For::All || roles != For::All;
     addFindable(title, editor, links ? std::string("button") : part.subject);
 }
@@ -49,29 +53,29 @@ void ColourPanel::add(const QString& title, controls::Editor* editor, const std:
 bool ColourPanel::isFor(For roles) const {
     const std::string& role = context().target.subject();
     return roles == For::All || role == "button" ||
-           (roles == For::Links && carriesLinks(viewing().shown(), role));
+           (roles == For::Links && containsLinks(viewing().shown(), role));
 }
 
 void ColourPanel::buildText() {
     begin("Colours", {});
     add("Text", new ColourEditor, "colour");
     add("Background", new ColourEditor, "background");
-    plain_ = new ContrastLine("text on its ground");
+    plain_ = new ContrastLine("text on background");
     addWidget(plain_);
     begin("Border", {});
     add("Colour", new ColourEditor, "border/colour");
     add("Width", new NumberEditor(lengthKind(strokes)), "border/width");
-    add("Corners", new NumberEditor(lengthKind(corners)), "radius");
-    begin("Under the pointer", {}, For::Links);
+    add("Corner radius", new NumberEditor(lengthKind(corners)), "radius");
+    begin("Hover", {}, For::Links);
     add("Text", new ColourEditor, "hover/colour");
     add("Background", new ColourEditor, "hover/background", For::Buttons);
     add("Border", new ColourEditor, "hover/borderColour", For::Buttons);
-    hover_ = new ContrastLine("under the pointer");
+    hover_ = new ContrastLine("on hover");
     addWidget(hover_);
     begin("Focus ring", {}, For::Links);
     add("Colour", new ColourEditor, "focus/colour");
     add("Width", new NumberEditor(lengthKind(strokes)), "focus/width");
-    add("Distance", new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
+    add("Offset", new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
 }
 
 void ColourPanel::buildCard() {
@@ -80,11 +84,11 @@ void ColourPanel::buildCard() {
     begin("Border", "card");
     add("Colour", new ColourEditor, "border/colour");
     add("Width", new NumberEditor(lengthKind(strokes)), "border/width");
-    add("Corners", new NumberEditor(lengthKind(corners)), "radius");
+    add("Corner radius", new NumberEditor(lengthKind(corners)), "radius");
     begin("Shadow", "card");
     add("Colour", new ColourEditor, "shadow/colour");
-    add("Right by", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/x");
-    add("Down by", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/y");
+    add("Offset x", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/x");
+    add("Offset y", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/y");
     add("Blur", new NumberEditor(lengthKind({"px"})), "shadow/blur");
     add("Spread", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/spread");
 }
@@ -118,20 +122,21 @@ void ColourPanel::showContrast() {
     const project::TextStyle* found = settings.text.find(role);
     const project::TextStyle style = found ? *found : project::defaultText(role);
     constexpr units::Colour none{0, 0, 0, 0};
-    // What lies under the text, from the page up.
-    units::Colour ground = units::laidOn(viewing().shown().page.container.background, {255, 255, 255, 255});
-    ground = units::laidOn(settings.row.background.value_or(none), ground);
-    ground = units::laidOn(settings.card.background.value_or(none), ground);
+    // The colours under the text, from the page up.
+    units::Colour ground =
+        units::compositeOver(viewing().shown().page.container.background, {255, 255, 255, 255});
+    ground = units::compositeOver(settings.row.background.value_or(none), ground);
+    ground = units::compositeOver(settings.card.background.value_or(none), ground);
     const units::Colour own = style.background.value_or(none);
     const units::Colour ink = style.colour.value_or(units::Colour{});
     const double size = row::fontSizeHere(viewing(), role).value_or(16);
     const double weight = style.weight.value_or(400);
-    plain_->judge(ink, units::laidOn(own, ground), size, weight);
+    plain_->judge(ink, units::compositeOver(own, ground), size, weight);
     const bool hovers = isFor(For::Links) && (style.hover.colour || style.hover.background);
     hover_->setVisible(hovers);
     if (hovers)
         hover_->judge(style.hover.colour.value_or(ink),
-                      units::laidOn(style.hover.background.value_or(own), ground), size, weight);
+                      units::compositeOver(style.hover.background.value_or(own), ground), size, weight);
 }
 
 }  // namespace tenter::desktop::panels

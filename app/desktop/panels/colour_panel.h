@@ -1,4 +1,4 @@
-// The Colour panel: colours, borders, shadow, states of a button, and their contrast.
+// The Colour panel: colours, borders, shadows, hover and focus, and their contrast.
 #pragma once
 
 #include "panels/contrast_line.h"
@@ -26,6 +26,7 @@ private:
     /// A section whose rows belong to one kind of subject.
     struct Part {
         QWidget* widget;
+        QString title;
         std::string subject;  ///< empty: text roles
         For roles;
         std::vector<Row> rows;
@@ -33,7 +34,7 @@ private:
     void begin(const QString& title, const std::string& subject, For roles = For::All);
     void add(const QString& title, controls::Editor* editor, const std::string& setting,
              For roles = For::All);
-    /// Whether the role in view is one that `roles` means.
+    /// True if the role being edited is one of `roles`.
     [[nodiscard]] bool isFor(For roles) const;
     void buildText();
     void buildCard();

@@ -1,4 +1,4 @@
-// What a setting comes to at the width that is looked at.
+// The value of a length setting in px at the current viewport width.
 #pragma once
 
 #include <optional>
@@ -8,7 +8,7 @@
 
 namespace tenter::desktop::panels {
 
-/// CSS px of the length or line height `value` at setting `path`; empty for keywords and what is no length.
+/// CSS px of the length or line height `value` of the setting `path`; empty for keywords and other values.
 std::optional<double> computedPixels(const Viewing& viewing, const std::string& path,
                                      const project::Json& value);
 

@@ -30,14 +30,15 @@ bool isLarge(double size, double weight) {
 }
 
 QString contrastVerdict(double ratio, double size, double weight) {
-    if (ratio >= enoughAtAaa) return "enough for text of any size, WCAG 2.2 SC 1.4.3 and, at AAA, 1.4.6";
-    if (ratio >= enoughForAny) return "enough for text of any size, WCAG 2.2 SC 1.4.3";
+    if (ratio >= enoughAtAaa) return "Passes for text of any size (WCAG 2.2 SC 1.4.3, at AAA 1.4.6)";
+    if (ratio >= enoughForAny) return "Passes for text of any size (WCAG 2.2 SC 1.4.3)";
     const QString here = pixels(size, 1);
     if (ratio >= enoughForLarge && isLarge(size, weight))
-        return "enough for large text, which " + here + " is here, WCAG 2.2 SC 1.4.3";
+        return "Passes at " + here + ", which is large text (WCAG 2.2 SC 1.4.3)";
     if (ratio >= enoughForLarge)
-        return "too little at " + here + ": enough from 24 px, or 18.66 px bold, WCAG 2.2 SC 1.4.3";
-    return "too little for text of any size, WCAG 2.2 SC 1.4.3 asks for 4.5 : 1";
+        return "Too low at " + here + ": needs " + ratioTitle(enoughForAny) + ", or text of at least " +
+               pixels(24) + " (" + pixels(18.66) + " if bold; WCAG 2.2 SC 1.4.3)";
+    return "Too low for text of any size: needs " + ratioTitle(enoughForAny) + " (WCAG 2.2 SC 1.4.3)";
 }
 
 ContrastLine::ContrastLine(const QString& title, QWidget* parent) : QWidget(parent), title_(title) {
@@ -55,7 +56,7 @@ void ContrastLine::judge(const units::Colour& ink, const units::Colour& ground, 
     ratio_ = ratioTitle(ratio);
     verdict_ = contrastVerdict(ratio, size, weight);
     passes_ = ratio >= enoughForAny || (ratio >= enoughForLarge && isLarge(size, weight));
-    setAccessibleName(title_ + ": " + ratio_ + ", " + verdict_);
+    setAccessibleName(title_ + ": " + ratio_ + ". " + verdict_ + '.');
     setToolTip(accessibleName());
     update();
 }

@@ -1,4 +1,4 @@
-// A pair of colours, seen and judged in words.
+// A sample of text on its background, with the contrast ratio and what WCAG requires.
 #pragma once
 
 #include <QWidget>
@@ -12,7 +12,7 @@ class ContrastLine : public QWidget {
 
 public:
     explicit ContrastLine(const QString& title, QWidget* parent = nullptr);
-    /// Text in `ink` on opaque `ground`, at `size` CSS px in `weight`.
+    /// Shows text of colour `ink` on the opaque colour `ground`, at `size` CSS px and font weight `weight`.
     void judge(const units::Colour& ink, const units::Colour& ground, double size, double weight);
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -25,9 +25,9 @@ private:
     bool passes_ = true;
 };
 
-/// `7.1 : 1`, cut and not rounded, so that 4.499 does not read as 4.5.
+/// `7.1 : 1`, truncated and not rounded, so that 4.499 is not shown as 4.5.
 QString ratioTitle(double ratio);
-/// What `ratio` is enough for, by WCAG 2.2 SC 1.4.3, 1.4.6.
+/// Whether `ratio` passes WCAG 2.2 SC 1.4.3 (and 1.4.6) at this size and weight, as a phrase.
 QString contrastVerdict(double ratio, double size, double weight);
 /// Large text: 24 px, or 18.66 px bold. WCAG 2.2, "large scale".
 bool isLarge(double size, double weight);

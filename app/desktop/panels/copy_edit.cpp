@@ -19,7 +19,7 @@ Run::Kind kindOf(const QTextCharFormat& format) {
     return Run::Kind::Plain;
 }
 
-/// Joined to the run before it if that is in the same manner.
+/// Appends to the last run if that has the same kind and link.
 void appendRun(project::Copy& copy, Run::Kind kind, const QString& text, const QString& to) {
     if (text.isEmpty()) return;
     const std::string utf8 = text.toStdString();
@@ -37,7 +37,7 @@ void appendBreak(project::Copy& copy) {
 }  // namespace
 
 CopyEdit::CopyEdit(QWidget* parent) : QTextEdit(parent) {
-    // Undo is the document's.
+    // Undo acts on the document.
     setUndoRedoEnabled(false);
     setTabChangesFocus(true);
     setAcceptRichText(false);
@@ -123,7 +123,7 @@ void CopyEdit::editLink() {
     bool ok = false;
     const QString before = cursor.charFormat().anchorHref();
     const QString to = QInputDialog::getText(
-        this, "Link", "Address these words lead to; empty for no link:", QLineEdit::Normal, before, &ok);
+        this, "Link", "Link address (leave empty to remove the link):", QLineEdit::Normal, before, &ok);
     if (!ok) return;
     const auto kind = to.isEmpty() ? Run::Kind::Plain : Run::Kind::Link;
     cursor.setCharFormat(formatOf({kind, {}, to.toStdString()}));
@@ -164,7 +164,7 @@ void CopyEdit::keyPressEvent(QKeyEvent* event) {
 
 void CopyEdit::focusOutEvent(QFocusEvent* event) {
     QTextEdit::focusOutEvent(event);
-    emit left();
+    emit editingFinished();
 }
 
 void CopyEdit::insertFromMimeData(const QMimeData* source) {

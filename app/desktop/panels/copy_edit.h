@@ -1,4 +1,4 @@
-// An editor for a part's copy: plain, strong, emphasis, links, line breaks.
+// An editor for the text of a part: plain, strong, emphasis, links, line breaks.
 #pragma once
 
 #include <QTextEdit>
@@ -12,12 +12,12 @@ class CopyEdit : public QTextEdit {
 
 public:
     explicit CopyEdit(QWidget* parent = nullptr);
-    /// Shows `copy`, unless that is what stands there already.
+    /// Shows `copy`, unless it is shown already.
     void setCopy(const project::Copy& copy);
     [[nodiscard]] project::Copy copyText() const;
     void toggleStrong();
     void toggleEmphasis();
-    /// Asks for the address of the selected words, or removes the link.
+    /// Asks for the link address of the selected words; an empty one removes the link.
     void editLink();
     void breakLine();
     [[nodiscard]] QSize sizeHint() const override;
@@ -25,7 +25,7 @@ public:
 
 signals:
     void edited();
-    void left();  ///< the typing is over
+    void editingFinished();  ///< the editor has lost the focus
 
 protected:
     bool event(QEvent* event) override;

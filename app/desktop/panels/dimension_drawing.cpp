@@ -12,14 +12,14 @@ namespace tenter::desktop::panels {
 namespace {
 
 constexpr int sideField = 56;  // width of the fields at left and right
-constexpr int midField = 72;   // and of those at top and bottom
+constexpr int midField = 72;   // width of the fields at top and bottom
 constexpr int fieldHeight = 28;
-constexpr int stripHeight = 40;  // a top or bottom strip: a field and its air
-constexpr int stripWidth = 62;   // a left or right one
+constexpr int stripHeight = 40;  // height of a top or bottom strip: a field and space around it
+constexpr int stripWidth = 62;   // width of a left or right strip
 constexpr int contentHeight = 56;
 constexpr std::array sides{"top", "right", "bottom", "left"};
 
-/// Parallel strokes at 45°, the draughtsman's mark for what is cut through.
+/// Parallel lines at 45° between two rectangles.
 void hatch(QPainter& painter, const QRect& outer, const QRect& inner) {
     QPainterPath band;
     band.addRect(outer);
@@ -134,7 +134,7 @@ void DimensionDrawing::drawDimension(QPainter& painter, const QRect& outer, cons
     const auto px = computed(field);
     const QString text = px ? figure(*px, 1) : QString();
     constexpr int tick = 3;
-    // On hatching a figure needs ground of its own.
+    // On hatching a figure needs a plain background.
     const auto drawFigure = [&](const QRect& room, int align) {
         const QRect ink = painter.fontMetrics().boundingRect(room, align | Qt::AlignVCenter, text);
         painter.fillRect(ink.adjusted(-2, 1, 2, -1), palette().color(QPalette::Window));

@@ -1,5 +1,5 @@
-// Margin and padding as a draughtsman draws them: dimension lines in the text's colour, padding hatched,
-// margin open, a number field on every side.
+// Margin and padding as a technical drawing: dimension lines in the text's colour, padding hatched, margin
+// open, a number field on every side.
 #pragma once
 
 #include <array>
@@ -13,12 +13,12 @@ class DimensionDrawing : public QWidget {
     Q_OBJECT
 
 public:
-    /// `subject` as for Binding. With an empty one, margin is left out for cards and padding for pictures.
+    /// `subject` as for Binding. Rows and cards have no margin here, pictures no padding.
     DimensionDrawing(Context& context, const std::string& subject, QWidget* parent = nullptr);
     void refresh();
     void refreshPixels();
     [[nodiscard]] QSize sizeHint() const override;
-    /// A field to send the keyboard to.
+    /// Fields that can be given the focus.
     [[nodiscard]] QWidget* marginField() const { return fields_[0].editor; }
     [[nodiscard]] QWidget* paddingField() const { return fields_[4].editor; }
 
@@ -38,7 +38,7 @@ private:
     [[nodiscard]] bool hasMargin() const;
     [[nodiscard]] bool hasPadding() const;
     [[nodiscard]] Boxes boxes() const;
-    /// CSS px of a field's length at this width.
+    /// The length in a field in CSS px at this viewport width.
     [[nodiscard]] std::optional<double> computed(int field) const;
     void place();
     void drawDimension(QPainter& painter, const QRect& outer, const QRect& inner, int side, int field) const;

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "controls/inks.h"
+#include "document/wording.h"
 
 namespace tenter::desktop::panels {
 
@@ -22,7 +23,8 @@ FocusPicker::FocusPicker(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setCursor(Qt::CrossCursor);
     setAccessibleName("Focal point");
-    setToolTip("The point that stays in the picture however it is cut. Click, or use the arrow keys.");
+    setToolTip(
+        "This point stays visible when the slot crops the picture. Click to set it, or use the arrow keys.");
 }
 
 void FocusPicker::preview(const QString& file, double x, double y, double ratio) {
@@ -38,8 +40,7 @@ void FocusPicker::preview(const QString& file, double x, double y, double ratio)
     x_ = x;
     y_ = y;
     ratio_ = ratio;
-    setAccessibleDescription(
-        QString("%1 % from the left, %2 % from the top").arg(std::lround(x * 100)).arg(std::lround(y * 100)));
+    setAccessibleDescription(percent(x) + " from the left, " + percent(y) + " from the top");
     update();
 }
 
@@ -59,10 +60,10 @@ void FocusPicker::paintEvent(QPaintEvent*) {
         painter.setPen(QPen(controls::quiet(palette()), 1, Qt::DashLine));
         painter.drawRect(box);
         painter.drawText(box.adjusted(12, 0, -12, 0), Qt::AlignCenter | Qt::TextWordWrap,
-                         file_.isEmpty() ? "No picture" : "The file cannot be read as a picture");
+                         file_.isEmpty() ? "No picture" : "The file cannot be read as a picture.");
     } else {
         painter.drawImage(box, image_);
-        // CSS Images 3 § 5.5: the slot covers, moved to the focal point.
+        // CSS Images 3 § 5.5: object-fit cover, positioned at the focal point.
         const double own = box.width() / box.height();
         QSizeF cut = box.size();
         if (ratio_ > own)

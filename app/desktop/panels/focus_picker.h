@@ -1,4 +1,4 @@
-// A small preview of a picture on which the focal point is set.
+// A small preview of a picture, for setting its focal point.
 #pragma once
 
 #include <QImage>
@@ -7,13 +7,14 @@
 
 namespace tenter::desktop::panels {
 
-/// Click, drag or arrow keys move the point; what the slot cuts off is veiled.
+/// A click, a drag or arrow keys move the point. The area that the slot crops is darkened.
 class FocusPicker : public QWidget {
     Q_OBJECT
 
 public:
     explicit FocusPicker(QWidget* parent = nullptr);
-    /// `ratio`: the slot's width to height. The file is read again only if it is another one.
+    /// `ratio`: width of the slot divided by its height. `x` and `y`: the focal point, 0 to 1 from the top
+    /// left.
     void preview(const QString& file, double x, double y, double ratio);
     [[nodiscard]] double focusX() const { return x_; }
     [[nodiscard]] double focusY() const { return y_; }

@@ -13,7 +13,7 @@ void bringIntoView(QWidget* box, QWidget* head) {
                 scrolled->ensureWidgetVisible(head, 0, 8);
             }
     };
-    // Panels follow what has changed once the event loop is idle; their new heights come after that.
+    // Panels are refreshed once the event loop is idle, and get their new heights after that.
     constexpr int settled = 20;
     QTimer::singleShot(0, box, [box, reveal] { QTimer::singleShot(settled, box, reveal); });
 }

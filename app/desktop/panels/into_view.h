@@ -1,12 +1,12 @@
-// Bringing what has just come up in a panel into sight.
+// Scrolling to what has just appeared in a panel.
 #pragma once
 
 #include <QWidget>
 
 namespace tenter::desktop::panels {
 
-/// Scrolls what `box` stands in so that it can be seen, once it has its new height; rather its head, `head`,
-/// than its foot.
+/// Scrolls the areas around `box` so that it is visible, once it has its new height. If it is too high, its
+/// widget `head` is visible.
 void bringIntoView(QWidget* box, QWidget* head);
 
 }  // namespace tenter::desktop::panels

@@ -10,19 +10,20 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-struct Question {
-    solve::Varied varied;
+struct Entry {
+    solve::LeewaySetting setting;
     const char* title;
-    const char* edit;
+    const char* undoName;
 };
-constexpr Question questions[] = {{solve::Varied::Breakpoint, "Breakpoint", "Move a breakpoint"},
-                                  {solve::Varied::ColumnGap, "Column gap", "Row column gap"},
-                                  {solve::Varied::CardPadding, "Card padding", "Card padding"},
-                                  {solve::Varied::RowWidth, "Row width", "Row width"}};
+constexpr Entry entries[] = {{solve::LeewaySetting::Breakpoint, "Breakpoint", "Change breakpoint"},
+                             {solve::LeewaySetting::ColumnGap, "Column gap", "Change column gap"},
+                             {solve::LeewaySetting::CardPadding, "Card padding", "Change card padding"},
+                             {solve::LeewaySetting::RowWidth, "Row width", "Change row width"}};
 
 QString inUnit(double value, units::Unit unit) {
     const std::string_view suffix = units::suffix(unit);
-    return figure(value) + ' ' + QString::fromUtf8(suffix.data(), static_cast<qsizetype>(suffix.size()));
+    return figure(value) + QChar(QChar::Nbsp) +
+           QString::fromUtf8(suffix.data(), static_cast<qsizetype>(suffix.size()));
 }
 
 }  // namespace
@@ -30,80 +31,80 @@ QString inUnit(double value, units::Unit unit) {
 LeewayBox::LeewayBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
-      about_(new QLabel(this)),
+      intro_(new QLabel(this)),
       proposal_(new ProposalBox(context, this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(4);
-    about_->setWordWrap(true);
-    about_->setForegroundRole(QPalette::PlaceholderText);
-    about_->setContentsMargins(12, 0, 24, 0);
-    box->addWidget(about_);
+    intro_->setWordWrap(true);
+    intro_->setForegroundRole(QPalette::PlaceholderText);
+    intro_->setContentsMargins(12, 0, 24, 0);
+    box->addWidget(intro_);
     auto* grid = new QGridLayout;
     grid->setContentsMargins(12, 4, 24, 0);
     grid->setSpacing(8);
-    for (const Question& question : questions) {
-        auto* button = new QPushButton(question.title, this);
-        button->setAccessibleName(QString("Leeway of the ") + QString(question.title).toLower());
+    for (const Entry& entry : entries) {
+        auto* button = new QPushButton(entry.title, this);
+        button->setAccessibleName(QString("Leeway of the ") + QString(entry.title).toLower());
         const auto at = static_cast<int>(buttons_.size());
         grid->addWidget(button, at / 2, at % 2);
         connect(button, &QPushButton::clicked, this,
-                [this, varied = question.varied, button] { ask(varied, button); });
+                [this, setting = entry.setting, button] { showLeeway(setting, button); });
         buttons_.push_back(button);
     }
     box->addLayout(grid);
     box->addWidget(proposal_);
-    connect(proposal_, &ProposalBox::left, this, [this] {
-        if (asked_ != nullptr) asked_->setFocus();
+    connect(proposal_, &ProposalBox::closed, this, [this] {
+        if (pressed_ != nullptr) pressed_->setFocus();
     });
 }
 
 void LeewayBox::refresh() {
     const Viewing& viewing = context_.viewing;
-    // What is asked is asked of the document, not of what it is proposed to become.
+    // The leeway is that of the document, not of a proposal.
     if (!viewing.showsDocument()) return;
     const project::Variant& variant = viewing.shown().variants[viewing.variant()];
     const std::size_t band = viewing.band();
-    QString about = "With sizes as they are, for which values do the wishes hold in the band " +
-                    bandTitle(viewing, band) + "?";
-    const bool breaks = variant.bands.size() > 1;
-    if (!breaks) about += " With one band there is no breakpoint.";
-    const bool gaps = viewing.row().settings(band).row.columns.value_or(1) > 1;
-    if (!gaps) about += " One column has no gap.";
-    about_->setText(about);
-    buttons_[0]->setEnabled(breaks);
-    buttons_[1]->setEnabled(gaps);
+    QString intro = "Values for which every wish holds, with the current sizes, in the band " +
+                    bandTitle(viewing, band) + ".";
+    const bool hasBreakpoint = variant.bands.size() > 1;
+    if (!hasBreakpoint) intro += " A variant with one band has no breakpoint.";
+    const bool hasGap = viewing.row().settings(band).row.columns.value_or(1) > 1;
+    if (!hasGap) intro += " One column has no gap.";
+    intro_->setText(intro);
+    buttons_[0]->setEnabled(hasBreakpoint);
+    buttons_[1]->setEnabled(hasGap);
     setFocusProxy(*std::ranges::find_if(buttons_, &QPushButton::isEnabled));
 }
 
-void LeewayBox::ask(solve::Varied varied, QPushButton* from) {
-    asked_ = from;
+void LeewayBox::showLeeway(solve::LeewaySetting setting, QPushButton* button) {
+    pressed_ = button;
     const Viewing& viewing = context_.viewing;
     const project::Project& project = viewing.document().project();
     const std::size_t variant = viewing.variant();
     std::size_t band = viewing.row().bandAt(viewing.width());
-    // The widest band ends nowhere: its breakpoint is where it starts.
-    if (varied == solve::Varied::Breakpoint && band > 0 && !project.variants[variant].bands[band].upTo)
+    // The widest band has no end: its breakpoint is where it starts.
+    if (setting == solve::LeewaySetting::Breakpoint && band > 0 &&
+        !project.variants[variant].bands[band].upTo)
         --band;
-    const auto leeway = solve::leewayOf(project, variant, band, varied, viewing.document().store());
-    const auto& question =
-        questions[static_cast<std::size_t>(std::ranges::find(buttons_, from) - buttons_.begin())];
+    const auto leeway = solve::leewayOf(project, variant, band, setting, viewing.document().store());
+    const auto& entry =
+        entries[static_cast<std::size_t>(std::ranges::find(buttons_, button) - buttons_.begin())];
     if (!leeway) {
-        proposal_->open(
-            {}, {}, nullptr,
-            {"There is no figure to vary in this band: what is set is a word, or lies outside the widths "
-             "looked at."});
+        proposal_->open({}, {}, nullptr,
+                        {"This band has no such value: the row width is a keyword, or the band lies outside "
+                         "the project's range of widths."});
         return;
     }
-    const QString says = QString::fromStdString(solve::sentenceOf(project, variant, band, varied, *leeway));
+    const QString text = QString::fromStdString(solve::describe(project, variant, band, setting, *leeway));
     Viewing::Proposal proposal;
-    QString take;
-    if (leeway->run && leeway->run->best != leeway->now) {
+    QString buttonText;
+    if (leeway->range && leeway->range->suggested != leeway->current) {
         proposal = std::make_shared<const project::Project>(
-            solve::withValue(project, variant, band, varied, leeway->run->best, leeway->unit));
-        take = "Take " + inUnit(leeway->run->best, leeway->unit);
+            solve::withValue(project, variant, band, setting, leeway->range->suggested, leeway->unit));
+        buttonText = "Apply " + inUnit(leeway->range->suggested, leeway->unit);
     }
-    proposal_->open(question.edit, take, std::move(proposal), {says});
+    proposal_->open(entry.undoName, buttonText, std::move(proposal), {text});
 }
 
 }  // namespace tenter::desktop::panels

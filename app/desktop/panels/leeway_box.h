@@ -1,5 +1,5 @@
-// For which values of the band in view the wishes hold, sizes as they are: asked for, told, and the best
-// taken.
+// Leeway: the range in which a breakpoint, gap, padding or row width of the current band can change while
+// every wish still holds, with a preview of the suggested value.
 #pragma once
 
 #include <QGridLayout>
@@ -15,17 +15,17 @@ class LeewayBox : public QWidget {
 
 public:
     explicit LeewayBox(Context& context, QWidget* parent = nullptr);
-    /// The variant, or the band, may be another one.
+    /// Updates the box, because the variant or the band may have changed.
     void refresh();
 
 private:
-    void ask(solve::Varied varied, QPushButton* from);
+    void showLeeway(solve::LeewaySetting setting, QPushButton* button);
 
     Context& context_;
-    QLabel* about_;
+    QLabel* intro_;
     std::vector<QPushButton*> buttons_;
     ProposalBox* proposal_;
-    QPushButton* asked_ = nullptr;
+    QPushButton* pressed_ = nullptr;
 };
 
 }  // namespace tenter::desktop::panels

@@ -35,6 +35,10 @@ QWidget* Panel::section(const QString& title) {
     return widget;
 }
 
+void Panel::explain(const QString& text) {
+    sectionLabel_->setToolTip(text);
+}
+
 SettingRow* Panel::setting(const QString& title, controls::Editor* editor, const std::string& subject,
                            const std::string& setting) {
     auto* row = new SettingRow(context_, title, editor, subject, setting, this);

@@ -1,4 +1,4 @@
-// What the panels have in common: sections of rows, refreshed together, found by words.
+// The base of the panels: sections of settings, which are refreshed together and can be searched.
 #pragma once
 
 #include <QVBoxLayout>
@@ -11,14 +11,14 @@
 
 namespace tenter::desktop::panels {
 
-/// A setting that the search can find.
+/// A setting that “Find setting” can find.
 struct Findable {
     QString words;               ///< `Line height`
     QString section;             ///< `Lines`
     QWidget* field;              ///< takes the focus
-    std::string subject;         ///< the target it needs; empty: any
-    QString also;                ///< other words for it: as screen readers are told
-    QWidget* instead = nullptr;  ///< takes the focus where `field` is not shown: what brings it up
+    std::string subject;         ///< the target it needs; empty: any target
+    QString also;                ///< other words for it, such as its accessible name
+    QWidget* instead = nullptr;  ///< takes the focus while `field` is not shown; shows it when used
 };
 
 class Panel : public QWidget {
@@ -26,37 +26,39 @@ class Panel : public QWidget {
 
 public:
     explicit Panel(Context& context, QWidget* parent = nullptr);
-    /// Shows everything anew.
+    /// Updates everything.
     virtual void refresh();
-    /// Shows anew what depends on the width alone.
+    /// Updates what depends on the viewport width only.
     virtual void refreshPixels();
-    /// Which subjects the panel can be about, besides text roles; empty: it has no subject.
+    /// The subjects that the panel can edit besides text roles.
     [[nodiscard]] virtual std::vector<std::string> subjects() const { return {}; }
-    /// Whether text roles are among its subjects.
+    /// True if the panel can edit text roles.
     [[nodiscard]] virtual bool takesRoles() const { return false; }
-    /// Whether its edits go to the layer in scope.
+    /// True if its edits apply to the edit scope.
     [[nodiscard]] virtual bool takesScope() const { return true; }
     [[nodiscard]] const std::vector<Findable>& findables() const { return findables_; }
 
 protected:
-    /// Starts a section; what is added next stands in it.
+    /// Starts a section. What is added next belongs to it.
     QWidget* section(const QString& title);
+    /// Shows `text` as the tooltip of the section started last.
+    void explain(const QString& text);
     SettingRow* setting(const QString& title, controls::Editor* editor, const std::string& subject,
                         const std::string& setting);
     ProjectRow* property(const QString& title, const QString& name, controls::Editor* editor,
                          ProjectRow::Get get, ProjectRow::Set set);
     void addWidget(QWidget* widget);
-    /// What is added next stands in a fold, until the next one or the next section.
+    /// Starts a fold in this section. What is added next belongs to it.
     controls::Fold* fold(const QString& title);
-    /// Adds a panel that is a part of this one.
+    /// Adds a panel as a part of this one.
     void addPart(Panel* part);
     void addFindable(const QString& words, QWidget* field, const std::string& subject = {},
                      const QString& also = {});
-    /// What was added last is shown only while `other` has it shown: a search goes there.
+    /// What was added last is hidden until `other` is used: a search for it goes to `other`.
     void findInstead(QWidget* other) { findables_.back().instead = other; }
-    /// To be called last: keeps what was added at the top.
+    /// Must be called last: aligns the content at the top.
     void close();
-    /// The title of the section that was started last.
+    /// The title of the section started last.
     [[nodiscard]] QLabel* sectionLabel() const { return sectionLabel_; }
     [[nodiscard]] Context& context() const { return context_; }
     [[nodiscard]] Viewing& viewing() const { return context_.viewing; }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <variant>
 
+#include "controls/glossary.h"
 #include "controls/number_editors.h"
 #include "document/place_picture.h"
 #include "document/wording.h"
@@ -17,16 +18,18 @@ using project::Json;
 
 namespace {
 
-/// The ratio that all pictures have unless their own says otherwise, as words: `3/2` or `own`.
+/// The aspect ratio of all slots as text: `3/2`, or `own` for the ratio of each picture.
 class RatioEditor : public TextEditor {
 public:
-    RatioEditor() : TextEditor(wrong) { setPlaceholder("3/2 or own"); }
+    RatioEditor() : TextEditor(wrong) {
+        setPlaceholder("3/2 or own");
+        setToolTip("Width/height of every slot, such as 3/2; own: each picture keeps its own ratio");
+    }
     [[nodiscard]] Json value() const override { return readRatio(text()); }
 
 private:
     static QString wrong(const QString& text) {
-        return readRatio(text).is_null() ? QString("a ratio is width/height, such as 3/2, or own")
-                                         : QString();
+        return readRatio(text).is_null() ? QString("enter width/height, such as 3/2, or own") : QString();
     }
     [[nodiscard]] QString text() const {
         return QString::fromStdString(TextEditor::value().get<std::string>());
@@ -53,7 +56,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
       focus_(new FocusPicker),
       file_(new QLabel),
       slot_(new QLabel),
-      choose_(new QPushButton("Choose a file…")),
+      choose_(new QPushButton("Choose picture…")),
       alt_(new TextEditor),
       ratio_(nullptr),
       own_(nullptr) {
@@ -69,6 +72,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
     slot_->setForegroundRole(QPalette::PlaceholderText);
+    slot_->setToolTip(glossary::slot);
     box->addWidget(file_);
     box->addWidget(slot_);
     box->addWidget(choose_, 0, Qt::AlignLeft);
@@ -76,7 +80,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     altLabel->setBuddy(alt_);
     altLabel->setForegroundRole(QPalette::PlaceholderText);
     alt_->setName("Alternative text");
-    alt_->setPlaceholder("empty: it only decorates");
+    alt_->setPlaceholder("empty for a decorative picture");
     box->addWidget(altLabel);
     box->addWidget(alt_);
     addWidget(holder);
@@ -86,23 +90,23 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
 
     section("All pictures");
     ratio_ = new RatioEditor;
-    setting("Ratio", ratio_, "picture", "ratio");
-    setting("Corners", new controls::NumberEditor(controls::lengthKind({"px", "rem", "em"})), "picture",
+    setting("Aspect ratio", ratio_, "picture", "ratio");
+    setting("Corner radius", new controls::NumberEditor(controls::lengthKind({"px", "rem", "em"})), "picture",
             "radius");
     close();
 
     connect(choose_, &QPushButton::clicked, this, &PicturesPanel::chooseFile);
     const auto putAlt = [this] {
         editPicture(
-            "Alternative text", [this](project::PicturePart& p) { p.alt = alt_->value().get<std::string>(); },
-            "alt");
+            "Change alternative text",
+            [this](project::PicturePart& p) { p.alt = alt_->value().get<std::string>(); }, "alt");
     };
     connect(alt_, &controls::Editor::edited, this, putAlt);
-    connect(alt_, &controls::Editor::takenBack, this, putAlt);
+    connect(alt_, &controls::Editor::reverted, this, putAlt);
     connect(alt_, &controls::Editor::finished, this, [this] { document().endGesture(); });
     connect(focus_, &FocusPicker::moved, this, [this] {
         editPicture(
-            "Focal point",
+            "Move focal point",
             [this](project::PicturePart& p) {
                 p.focusX = focus_->focusX();
                 p.focusY = focus_->focusY();
@@ -151,13 +155,13 @@ void PicturesPanel::editPicture(const QString& name, const std::function<void(pr
 void PicturesPanel::chooseFile() {
     const int card = CardBar::cardOf(viewing());
     if (card < 0) return;
-    const QString file = QFileDialog::getOpenFileName(this, "A picture for this card",
+    const QString file = QFileDialog::getOpenFileName(this, "Choose picture",
                                                       QString::fromStdString(document().folder().string()),
                                                       "Pictures (*.png *.jpg *.jpeg *.webp *.avif)");
     if (file.isEmpty()) return;
-    if (const QString wrong = placePicture(document(), static_cast<std::size_t>(card), file);
-        !wrong.isEmpty())
-        context().say(wrong);
+    if (const auto done = placePictures(document(), static_cast<std::size_t>(card), {file});
+        !done.problem.isEmpty())
+        context().showMessage(done.problem);
 }
 
 void PicturesPanel::refresh() {
@@ -192,14 +196,15 @@ void PicturesPanel::showSlot() {
     const project::PicturePart* shown = picture();
     if (!shown) {
         focus_->preview({}, 0.5, 0.5, 1);
-        file_->setText(CardBar::cardOf(viewing()) < 0 ? "There is no card." : "This card has no picture.");
+        file_->setText(CardBar::cardOf(viewing()) < 0 ? "The row has no cards."
+                                                      : "This card has no picture.");
         slot_->clear();
         return;
     }
     const auto path = document().folder() / shown->file;
     focus_->preview(QString::fromStdString(path.string()), shown->focusX, shown->focusY, slotRatio());
     file_->setText(QString::fromStdString(shown->file) + "\n" + figure(shown->width) + " × " +
-                   figure(shown->height) + " pixels");
+                   figure(shown->height) + " pixels in the file");
     const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
     const layout::Layout& layout = viewing().layout();
     slot_->clear();
@@ -208,10 +213,10 @@ void PicturesPanel::showSlot() {
         const layout::LaidPart& laid = layout.parts[layout.cards[card].firstPart + i];
         if (laid.index != static_cast<std::size_t>(partIndex())) continue;
         const double across = laid.box.width;
-        // Under cover cropping the slot's height may ask for more of the file than its width does.
+        // With object-fit cover, the height of the slot may need more pixels than its width does.
         const double needed = std::max(across, laid.box.height * shown->width / std::max(1.0, shown->height));
-        QString text = "Its slot here: " + figure(across, 1) + " × " + pixels(laid.box.height, 1);
-        if (needed > 0) text += "\nPixels for each px: " + figure(shown->width / needed, 2);
+        QString text = "Slot at this width: " + figure(across, 1) + " × " + pixels(laid.box.height, 1);
+        if (needed > 0) text += "\nPixels of the file per CSS px: " + figure(shown->width / needed, 2);
         slot_->setText(text);
     }
 }

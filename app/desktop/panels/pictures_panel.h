@@ -1,4 +1,4 @@
-// The Pictures panel: the selected card's picture and how its slot is filled.
+// The Pictures panel: the picture of the selected card, and how it fills its slot.
 #pragma once
 
 #include <QPushButton>
@@ -38,7 +38,7 @@ private:
     QWidget* own_;
 };
 
-/// Reads `3/2`, `1.5` or `own` as a ratio in a project file's words; null if it is none.
+/// Parses `3/2`, `1.5` or `own` to the JSON value of a ratio; null if `text` is none.
 project::Json readRatio(const QString& text);
 
 }  // namespace tenter::desktop::panels

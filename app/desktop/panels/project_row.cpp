@@ -39,7 +39,7 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
         editing_ = false;
         context_.viewing.document().endGesture();
     });
-    connect(editor_, &controls::Editor::takenBack, this, [this] {
+    connect(editor_, &controls::Editor::reverted, this, [this] {
         if (editing_) put(start_);
         editing_ = false;
         context_.viewing.document().endGesture();
@@ -49,17 +49,18 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
         put(project::Json());
         refresh();
     });
-    connect(editor_, &controls::Editor::refused, this,
-            [this](const QString& why) { context_.refuse(name_, why); });
+    connect(editor_, &controls::Editor::rejected, this,
+            [this](const QString& why) { context_.showError(name_, why); });
 }
 
 void ProjectRow::put(const project::Json& value) {
     context_.viewing.document().edit(
-        name_, [&](project::Project& project) { set_(project, value); }, "project/" + name_);
+        undoName(name_, value.is_null()), [&](project::Project& project) { set_(project, value); },
+        "project/" + name_);
 }
 
-void ProjectRow::setOptional(Said said) {
-    said_ = std::move(said);
+void ProjectRow::setOptional(IsSet isSet) {
+    isSetIn_ = std::move(isSet);
     auto* grid = static_cast<QGridLayout*>(layout());
     grid->setContentsMargins(markRoom, 0, 0, 0);
     reset_ = resetButton(this);
@@ -71,16 +72,16 @@ void ProjectRow::setOptional(Said said) {
 void ProjectRow::refresh() {
     const project::Project& project = context_.viewing.shown();
     editor_->setValue(get_(project));
-    if (!said_) return;
-    isSaid_ = said_(project);
-    editor_->setResettable(isSaid_);
-    reset_->setVisible(isSaid_);
-    title_->setForegroundRole(isSaid_ ? QPalette::WindowText : QPalette::PlaceholderText);
+    if (!isSetIn_) return;
+    isSet_ = isSetIn_(project);
+    editor_->setResettable(isSet_);
+    reset_->setVisible(isSet_);
+    title_->setForegroundRole(isSet_ ? QPalette::WindowText : QPalette::PlaceholderText);
     update();
 }
 
 void ProjectRow::paintEvent(QPaintEvent*) {
-    if (isSaid_) paintSetHere(this, title_->geometry().center().y());
+    if (isSet_) paintSetHere(this, title_->geometry().center().y());
 }
 
 void ProjectRow::setTall() {

@@ -1,4 +1,4 @@
-// One property of the project itself, which no layer overrides: its name and its editor.
+// A row of a panel for one property of the project, which no layer overrides: its title and its editor.
 #pragma once
 
 #include <QLabel>
@@ -16,16 +16,19 @@ class ProjectRow : public QWidget {
 public:
     using Get = std::function<project::Json(const project::Project&)>;
     using Set = std::function<void(project::Project&, const project::Json&)>;
-    /// `name` is what undo calls an edit; `title` what stands beside the editor.
+    /// `title`: the label beside the editor; none for a check box, which has its own. `name`: the accessible
+    /// name, also used for the undo step.
     ProjectRow(Context& context, const QString& title, const QString& name, controls::Editor* editor, Get get,
                Set set, QWidget* parent = nullptr);
-    /// For a property that need not be said: a dot and a button to reset it while `said` of the project.
-    using Said = std::function<bool(const project::Project&)>;
-    void setOptional(Said said);
-    [[nodiscard]] bool isSaid() const { return isSaid_; }
+    /// Makes the property optional: while `isSet` of the project, it has a dot and a reset button.
+    using IsSet = std::function<bool(const project::Project&)>;
+    void setOptional(IsSet isSet);
+    [[nodiscard]] bool isSet() const { return isSet_; }
     void refresh();
-    /// The name above the editor, which takes the whole width.
+    /// Puts the title above the editor, which then has the whole width.
     void setTall();
+    /// Sets the tooltip of the title: what the property means.
+    void explain(const QString& text) { title_->setToolTip(text); }
     [[nodiscard]] controls::Editor& editor() const { return *editor_; }
     [[nodiscard]] QString title() const { return title_->text(); }
 
@@ -41,9 +44,9 @@ private:
     QLabel* title_;
     Get get_;
     Set set_;
-    Said said_;
+    IsSet isSetIn_;
     QToolButton* reset_ = nullptr;
-    bool isSaid_ = false;
+    bool isSet_ = false;
     project::Json start_;
     bool editing_ = false;
 };

@@ -12,26 +12,26 @@ namespace tenter::desktop::panels {
 ProposalBox::ProposalBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
-      says_(new QLabel(this)),
-      take_(new QPushButton(this)),
-      leave_(new QPushButton("Leave", this)) {
+      text_(new QLabel(this)),
+      apply_(new QPushButton(this)),
+      discard_(new QPushButton(this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 4, 24, 0);
     box->setSpacing(8);
-    says_->setWordWrap(true);
-    says_->setTextFormat(Qt::PlainText);
-    says_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    says_->setAccessibleName("What is proposed");
+    text_->setWordWrap(true);
+    text_->setTextFormat(Qt::PlainText);
+    text_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    text_->setAccessibleName("Proposal");
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
-    row->addWidget(take_);
-    row->addWidget(leave_);
+    row->addWidget(apply_);
+    row->addWidget(discard_);
     row->addStretch(1);
     box->addLayout(row);
-    box->addWidget(says_);
-    connect(take_, &QPushButton::clicked, this, &ProposalBox::take);
-    connect(leave_, &QPushButton::clicked, this, &ProposalBox::leave);
-    // What was proposed was of the document as it was.
+    box->addWidget(text_);
+    connect(apply_, &QPushButton::clicked, this, &ProposalBox::apply);
+    connect(discard_, &QPushButton::clicked, this, &ProposalBox::discard);
+    // The proposal was computed for the document as it was.
     connect(&context_.viewing.document(), &Document::changed, this, &ProposalBox::close);
     connect(&context_.viewing, &Viewing::proposed, this, [this] {
         if (open_ && context_.viewing.proposal() != proposal_) close();
@@ -39,34 +39,34 @@ ProposalBox::ProposalBox(Context& context, QWidget* parent)
     QWidget::hide();
 }
 
-void ProposalBox::open(const QString& name, const QString& take, Viewing::Proposal proposal,
-                       const QStringList& says) {
-    name_ = name;
+void ProposalBox::open(const QString& undoName, const QString& buttonText, Viewing::Proposal proposal,
+                       const QStringList& text) {
+    undoName_ = undoName;
     proposal_ = std::move(proposal);
     open_ = true;
-    says_->setText(says.join("\n\n"));
-    take_->setText(take);
-    take_->setVisible(proposal_ != nullptr);
-    leave_->setText(proposal_ ? "Leave" : "Close");
+    text_->setText(text.join("\n\n"));
+    apply_->setText(buttonText);
+    apply_->setVisible(proposal_ != nullptr);
+    discard_->setText(proposal_ ? "Discard" : "Close");
     show();
     context_.viewing.propose(proposal_);
-    (proposal_ ? take_ : leave_)->setFocus();
-    bringIntoView(this, take_->isHidden() ? leave_ : take_);
+    (proposal_ ? apply_ : discard_)->setFocus();
+    bringIntoView(this, apply_->isHidden() ? discard_ : apply_);
 }
 
-void ProposalBox::take() {
-    const Viewing::Proposal taken = std::exchange(proposal_, nullptr);
-    if (!taken) return;
-    context_.viewing.document().edit(name_, [&](project::Project& project) { project = *taken; });
-    emit left();
+void ProposalBox::apply() {
+    const Viewing::Proposal applied = std::exchange(proposal_, nullptr);
+    if (!applied) return;
+    context_.viewing.document().edit(undoName_, [&](project::Project& project) { project = *applied; });
+    emit closed();
 }
 
-void ProposalBox::leave() {
-    const bool was = open_;
+void ProposalBox::discard() {
+    const bool wasOpen = open_;
     close();
-    if (!was) return;
+    if (!wasOpen) return;
     context_.viewing.propose(nullptr);
-    emit left();
+    emit closed();
 }
 
 void ProposalBox::close() {
@@ -77,14 +77,14 @@ void ProposalBox::close() {
 
 void ProposalBox::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape && open_)
-        leave();
+        discard();
     else
         QWidget::keyPressEvent(event);
 }
 
 void ProposalBox::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
-    if (open_) leave();
+    if (open_) discard();
 }
 
 }  // namespace tenter::desktop::panels

@@ -1,4 +1,4 @@
-// A changed project, shown in the window before it is taken, with what it changes in words.
+// A preview of a changed project, with a description of the changes, and buttons to apply or discard it.
 #pragma once
 
 #include <QLabel>
@@ -13,28 +13,29 @@ class ProposalBox : public QWidget {
 
 public:
     explicit ProposalBox(Context& context, QWidget* parent = nullptr);
-    /// `proposal` is null where there is nothing to take; `name` is what undo calls taking it, `take` what
-    /// the button says.
-    void open(const QString& name, const QString& take, Viewing::Proposal proposal, const QStringList& says);
-    /// Back to the document as it is.
-    void leave();
+    /// Shows a preview of `proposal`. It is null if there is nothing to apply. `undoName` is the name of the
+    /// undo step, `buttonText` that of the button that applies it, `text` the description by paragraphs.
+    void open(const QString& undoName, const QString& buttonText, Viewing::Proposal proposal,
+              const QStringList& text);
+    /// Ends the preview without applying it.
+    void discard();
 
 signals:
-    void left();  ///< taken or not: the focus needs a place
+    void closed();  ///< by a button or Escape: the focus needs a new place
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
 private:
-    void take();
+    void apply();
     void close();
 
     Context& context_;
-    QLabel* says_;
-    QPushButton* take_;
-    QPushButton* leave_;
-    QString name_;
+    QLabel* text_;
+    QPushButton* apply_;
+    QPushButton* discard_;
+    QString undoName_;
     Viewing::Proposal proposal_;
     bool open_ = false;
 };

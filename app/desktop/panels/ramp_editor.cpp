@@ -3,13 +3,15 @@
 #include <QGridLayout>
 #include <cmath>
 
+#include "controls/glossary.h"
+
 namespace tenter::desktop::panels {
 
 namespace {
 
 using controls::Json;
 
-/// What a new ramp gains from end to end; to be changed at once, but seen.
+/// Size at the end of a new ramp divided by its size at the start: enough to see the difference.
 constexpr double firstGrowth = 1.2;
 
 Json point(double width, double size) {
@@ -23,10 +25,11 @@ RampEditor::RampEditor(QWidget* parent)
       kind_(new controls::Segments(this)),
       lower_(new QWidget(this)),
       from_(new QLabel(this)),
-      to_(new QLabel("to", lower_)),
-      paste_(new QPushButton("Paste a size…", this)) {
+      to_(new QLabel(lower_)),
+      paste_(new QPushButton("Paste size…", this)) {
     kind_->setFilling(true);
-    kind_->setTexts({"Flat", "Grows with the width"});
+    kind_->setTexts({"Fixed", "Grows with width"});
+    kind_->button(1)->setToolTip(glossary::ramp);
     for (int i = 0; i < 4; ++i) {
         const bool width = i % 2 == 0;
         auto kind =
@@ -36,9 +39,9 @@ RampEditor::RampEditor(QWidget* parent)
         fields_[i]->field().setAlwaysFilled(width);
         connect(fields_[i], &Editor::edited, this, &Editor::edited);
         connect(fields_[i], &Editor::finished, this, &Editor::finished);
-        connect(fields_[i], &Editor::takenBack, this, &Editor::takenBack);
+        connect(fields_[i], &Editor::reverted, this, &Editor::reverted);
         connect(fields_[i], &Editor::cleared, this, &Editor::cleared);
-        connect(fields_[i], &Editor::refused, this, &Editor::refused);
+        connect(fields_[i], &Editor::rejected, this, &Editor::rejected);
     }
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -50,8 +53,8 @@ RampEditor::RampEditor(QWidget* parent)
     grid->addWidget(fields_[0], 1, 2);
     grid->addWidget(lower_, 2, 0, 1, 3);
     grid->addWidget(paste_, 3, 0, 1, 3, Qt::AlignLeft);
-    paste_->setToolTip("A font size as CSS: a value, a declaration or a rule");
-    connect(paste_, &QPushButton::clicked, this, &RampEditor::pasteWanted);
+    paste_->setToolTip("Paste a font size as CSS: a value, a declaration or a rule");
+    connect(paste_, &QPushButton::clicked, this, &RampEditor::pasteRequested);
     auto* below = new QGridLayout(lower_);
     below->setContentsMargins(0, 0, 0, 0);
     below->setHorizontalSpacing(8);
@@ -68,7 +71,9 @@ RampEditor::RampEditor(QWidget* parent)
         label->setForegroundRole(QPalette::PlaceholderText);
     }
     setFocusProxy(&fields_[1]->field());
-    setWidthsOf("the page");
+    setWidthTitle("Viewport width");
+    for (QLabel* label : {from_, to_})
+        label->setText("at a width of");
     connect(kind_, &controls::Segments::chosen, this, &RampEditor::choose);
     showKind(false);
 }
@@ -98,7 +103,7 @@ void RampEditor::setName(const QString& name) {
     fields_[1]->setName(fluid_ ? name + " at the smaller width" : name);
     fields_[2]->setName(name + ": the larger width");
     fields_[3]->setName(name + " at the larger width");
-    kind_->setAccessibleName(name + ": flat or growing");
+    kind_->setAccessibleName(name + ": fixed or growing");
 }
 
 void RampEditor::setMarked(bool marked) {
@@ -116,11 +121,9 @@ void RampEditor::setEnds(double from, double to) {
     mostWidth_ = to;
 }
 
-void RampEditor::setWidthsOf(const QString& what) {
-    from_->setText("at a width of");
-    to_->setText("at a width of");
+void RampEditor::setWidthTitle(const QString& title) {
     for (QLabel* label : {from_, to_})
-        label->setToolTip("The width of " + what);
+        label->setToolTip(title);
 }
 
 void RampEditor::choose(int kind) {

@@ -1,4 +1,4 @@
-// An editor for a font size: flat, or a ramp between two widths.
+// An editor for a font size: fixed, or a ramp between two widths.
 #pragma once
 
 #include <QLabel>
@@ -19,15 +19,15 @@ public:
     void setName(const QString& name) override;
     void setMarked(bool marked) override;
     void setResettable(bool resettable) override;
-    /// Widths a new ramp starts and ends at, CSS px.
+    /// Sets the widths at which a new ramp starts and ends, CSS px.
     void setEnds(double from, double to);
-    /// What the widths are of: the page, or the card's text.
-    void setWidthsOf(const QString& what);
-    /// The button that asks for a size to be pasted.
+    /// Sets the tooltip of the width fields: `Viewport width`, `Width of the card’s content`.
+    void setWidthTitle(const QString& title);
+    /// The button that emits `pasteRequested`.
     [[nodiscard]] QPushButton* pasteButton() const { return paste_; }
 
 signals:
-    void pasteWanted();
+    void pasteRequested();
 
 private:
     void choose(int kind);

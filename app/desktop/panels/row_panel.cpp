@@ -5,6 +5,7 @@
 
 #include "controls/choice_editors.h"
 #include "controls/colour_editor.h"
+#include "controls/glossary.h"
 #include "controls/number_editors.h"
 #include "controls/text_editor.h"
 
@@ -23,7 +24,7 @@ using project::Project;
 namespace {
 
 const QStringList lengths{"rem", "px", "em", "%", "vw"};
-const QStringList gapLengths{"rem", "px", "em", "vw"};  // a percentage of an automatic height overflows
+const QStringList gapLengths{"rem", "px", "em", "vw"};  // no %: the height of the row is automatic
 
 units::Length lengthOf(const Json& value, units::Length otherwise) {
     if (!value.is_string()) return otherwise;
@@ -53,6 +54,7 @@ RowPanel::RowPanel(Context& context, QWidget* parent) : Panel(context, parent) {
 
 void RowPanel::buildRow() {
     section("Bands");
+    explain(glossary::band);
     bands_ = new BandsTable(context());
     addWidget(bands_);
     addFindable("Breakpoints", bands_->addButton());
@@ -60,14 +62,18 @@ void RowPanel::buildRow() {
     section("Row");
     setting("Columns", new NumberEditor(numberKind(1, 12, 1, 0)), "row", "columns");
     setting("Width", new NumberEditor(lengthKind({"%", "rem", "px", "vw"})), "row", "width");
-    setting("Widest", new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})), "row", "maxWidth");
+    setting("Maximum width", new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})), "row",
+            "maxWidth");
     setting("Column gap", new NumberEditor(lengthKind(lengths)), "row", "columnGap");
     setting("Row gap", new NumberEditor(lengthKind(gapLengths)), "row", "rowGap");
-    setting("Last line", new SegmentEditor({{"start", "At start"}, {"center", "Centred"}}), "row",
-            "lastLine");
-    setting("Level parts", new SegmentEditor({{"none", "No"}, {"subgrid", "In line"}}), "row", "level");
+    setting("Last line of cards", new SegmentEditor({{"start", "At start"}, {"center", "Centred"}}), "row",
+            "lastLine")
+        ->explain("Position of the cards in a last line that is not full.");
+    setting("Align parts", new SegmentEditor({{"none", "Off"}, {"subgrid", "On"}}), "row", "level")
+        ->explain("Starts the same part of neighbouring cards at the same height.");
 
     section("Leeway");
+    explain(glossary::leeway);
     leeway_ = new LeewayBox(context());
     addWidget(leeway_);
     addFindable("Leeway of a breakpoint, gap, padding or width", leeway_);
@@ -80,6 +86,7 @@ void RowPanel::buildRow() {
 
 void RowPanel::buildVariant() {
     section("Variant");
+    explain(glossary::variant);
     const auto shownVariant = [this](const Project& p) -> const project::Variant& {
         return p.variants[std::min(viewing().variant(), p.variants.size() - 1)];
     };
@@ -89,7 +96,8 @@ void RowPanel::buildVariant() {
     auto* className = new TextEditor([this](const QString& text) {
         if (QString wrong = wrongWithClass(text); !wrong.isEmpty()) return wrong;
         const auto other = document().project().findVariant(text.toStdString());
-        if (other && *other != viewing().variant()) return QString("another variant has this class already");
+        if (other && *other != viewing().variant())
+            return QString("enter another class; a variant of this row has it already");
         return QString();
     });
     property(
@@ -103,31 +111,37 @@ void RowPanel::buildVariant() {
 
 void RowPanel::buildCard() {
     section("Card");
-    setting("Picture", new SegmentEditor({{"stacked", "Above"}, {"beside", "Beside"}}), "card", "direction");
-    setting("Its share", new NumberEditor(lengthKind({"%"}, {}, 0, 100)), "card", "pictureShare");
-    setting("Edge to edge", new CheckEditor("Over the padding"), "card", "bleed");
-    setting("Link", new CheckEditor("The whole card"), "card", "linked");
+    setting("Picture", new SegmentEditor({{"stacked", "Above text"}, {"beside", "Beside text"}}), "card",
+            "direction");
+    setting("Picture width", new NumberEditor(lengthKind({"%"}, {}, 0, 100)), "card", "pictureShare");
+    setting("Full-bleed picture", new CheckEditor("Full-bleed picture"), "card", "bleed")
+        ->explain("The picture covers the padding of the card.");
+    setting("Whole card is a link", new CheckEditor("Whole card is a link"), "card", "linked");
 }
 
 void RowPanel::buildPage() {
-    section("Page it sits in");
+    section("Page");
     const auto none = units::Length::ofNone();
     property(
-        "Container", "Container width", new NumberEditor(lengthKind({"%", "px", "rem", "vw"})),
+        "Container width", "Page container width", new NumberEditor(lengthKind({"%", "px", "rem", "vw"})),
         [](const Project& p) { return Json(p.page.container.width.css()); },
-        [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); });
+        [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); })
+        ->explain("Width of the element of the page that contains the row.");
     property(
-        "Widest", "Container widest", new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})),
+        "Maximum width", "Page maximum width",
+        new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})),
         [](const Project& p) { return Json(p.page.container.maxWidth.css()); },
-        [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); });
+        [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); })
+        ->explain("Maximum width of the element that contains the row.");
     property(
-        "Sides", "Container sides", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
+        "Side padding", "Page side padding", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
         [](const Project& p) { return Json(p.page.container.padding.left.value_or(units::Length()).css()); },
         [](Project& p, const Json& v) {
             p.page.container.padding.left = p.page.container.padding.right = lengthOf(v, {});
-        });
+        })
+        ->explain("Left and right padding of the element that contains the row.");
     property(
-        "Ground", "Page ground", new controls::ColourEditor,
+        "Background", "Page background", new controls::ColourEditor,
         [](const Project& p) { return Json(p.page.container.background.css()); },
         [](Project& p, const Json& v) {
             p.page.container.background =
@@ -136,25 +150,31 @@ void RowPanel::buildPage() {
     property(
         "Scrollbar", "Scrollbar width", px(0, 40, 1),
         [](const Project& p) { return Json(p.page.scrollbar.width); },
-        [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); });
+        [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); })
+        ->explain("Width that the scrollbar of the browser takes from the page.");
     property(
-        "", "Scrollbar always there", new CheckEditor("Always there"),
+        "", "Scrollbar always visible", new CheckEditor("Always visible"),
         [](const Project& p) { return Json(p.page.scrollbar.always); },
         [](Project& p, const Json& v) { p.page.scrollbar.always = v.get<bool>(); });
     property(
-        "Theme’s root", "Theme’s root size", px(1, 100, 0.5),
+        "Theme root size", "Theme root size", px(1, 100, 0.5),
         [](const Project& p) { return Json(p.page.rootSize); },
-        [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); });
+        [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); })
+        ->explain("Font size that the theme gives to the root element: 1 rem.");
     property(
-        "Reader’s size", "Reader’s size of text", px(8, 64, 1),
+        "Reader text size", "Reader text size", px(8, 64, 1),
         [](const Project& p) { return Json(p.page.readerSize); },
-        [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); });
+        [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); })
+        ->explain("Text size that the reader has set in the browser; 16 px unless changed.");
     property(
-        "From", "Widths from", px(200, 5000, 10), [](const Project& p) { return Json(p.leastWidth); },
-        [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); });
+        "Preview from", "Preview from", px(200, 5000, 10),
+        [](const Project& p) { return Json(p.leastWidth); },
+        [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); })
+        ->explain("The narrowest viewport width that Tenter shows and checks.");
     property(
-        "To", "Widths to", px(200, 5000, 10), [](const Project& p) { return Json(p.mostWidth); },
-        [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); });
+        "Preview to", "Preview to", px(200, 5000, 10), [](const Project& p) { return Json(p.mostWidth); },
+        [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); })
+        ->explain("The widest viewport width that Tenter shows and checks.");
 }
 
 void RowPanel::buildProject() {
@@ -168,13 +188,13 @@ void RowPanel::buildProject() {
     auto* language = new TextEditor([](const QString& text) {
         static const QRegularExpression shape("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$");
         return shape.match(text).hasMatch() ? QString()
-                                            : QString("a language is written like en, pt-BR or zh-Hant");
+                                            : QString("enter a language tag, such as en, pt-BR or zh-Hant");
     });
     property(
         "Language", "Language", language, [](const Project& p) { return Json(p.language); },
         [](Project& p, const Json& v) { p.language = textOf(v); });
     property(
-        "Direction", "Writing direction",
+        "Writing direction", "Writing direction",
         new SegmentEditor({{"ltr", "Left to right"}, {"rtl", "Right to left"}}),
         [](const Project& p) { return Json(p.rightToLeft ? "rtl" : "ltr"); },
         [](Project& p, const Json& v) { p.rightToLeft = textOf(v) == "rtl"; })
@@ -185,7 +205,7 @@ void RowPanel::buildProject() {
         "Heading level", "Heading level", level, [](const Project& p) { return Json(p.headingLevel); },
         [](Project& p, const Json& v) { p.headingLevel = v.get<int>(); });
     property(
-        "Sizes in", "Sizes in a unit", new SegmentEditor({{"rem", "rem"}, {"px", "px"}}),
+        "Size unit", "Size unit", new SegmentEditor({{"rem", "rem"}, {"px", "px"}}),
         [](const Project& p) { return Json(p.unit == units::Unit::Px ? "px" : "rem"); },
         [](Project& p, const Json& v) { p.unit = textOf(v) == "px" ? units::Unit::Px : units::Unit::Rem; });
 }

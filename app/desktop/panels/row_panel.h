@@ -1,4 +1,4 @@
-// The Row panel: the row, its bands and variants, the card's make, the page it sits in, the project.
+// The Row panel: the row, its bands and variants, its cards, the page around it, and the project.
 #pragma once
 
 #include "panels/bands_table.h"

@@ -12,7 +12,7 @@ QToolButton* resetButton(QWidget* parent) {
     button->setIconSize({14, 14});
     button->setAutoRaise(true);
     button->setIcon(controls::glyph(controls::Glyph::Reset));
-    button->setToolTip("Reset to what it inherits");
+    button->setToolTip("Reset to inherited value");
     QSizePolicy keep = button->sizePolicy();
     keep.setRetainSizeWhenHidden(true);
     button->setSizePolicy(keep);
@@ -25,6 +25,10 @@ void paintSetHere(QWidget* row, int y) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(row->palette().color(QPalette::Highlight));
     painter.drawEllipse(QPointF(4, y + 0.5), 3, 3);
+}
+
+QString undoName(const QString& name, bool resets) {
+    return (resets ? "Reset " : "Change ") + name.left(1).toLower() + name.mid(1);
 }
 
 }  // namespace tenter::desktop::panels

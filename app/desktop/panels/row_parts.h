@@ -1,6 +1,7 @@
-// What rows of settings have in common: a dot that says "set here", a button that resets.
+// What rows of settings have in common: a dot for "set here", a reset button, the name of an undo step.
 #pragma once
 
+#include <QString>
 #include <QToolButton>
 #include <QWidget>
 
@@ -10,9 +11,11 @@ inline constexpr int titleWidth = 96;
 inline constexpr int buttonSide = 20;
 inline constexpr int markRoom = 12;  ///< left of the title, for the dot
 
-/// A button that keeps its room while it is hidden.
+/// A reset button that keeps its space while it is hidden.
 QToolButton* resetButton(QWidget* parent);
-/// The dot, left of a title whose middle is at `y`.
+/// Paints the dot left of a title whose vertical centre is at `y`.
 void paintSetHere(QWidget* row, int y);
+/// `Change heading line height`, or `Reset …`, for the setting with the accessible name `name`.
+QString undoName(const QString& name, bool resets = false);
 
 }  // namespace tenter::desktop::panels

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "document/handover.h"
+#include "document/wording.h"
 #include "project/card_scale.h"
 #include "project/cascade.h"
 #include "solve/card_scale.h"
@@ -12,8 +13,8 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-/// Whether some role that cards use follows `follow` in some band of some variant.
-bool someFollow(const project::Project& project, project::Follow follow) {
+/// True if the size of a role that cards use follows `follow` in some band of some variant.
+bool someSizeFollows(const project::Project& project, project::Follow follow) {
     for (const project::Variant& variant : project.variants)
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             const project::Settings settings = project::resolve(project, variant, band);
@@ -24,10 +25,10 @@ bool someFollow(const project::Project& project, project::Follow follow) {
     return false;
 }
 
-QStringList inWords(const project::Problems& problems) {
+QStringList sentences(const project::Problems& problems) {
     QStringList words;
     for (const project::Problem& problem : problems)
-        words << QString::fromStdString(problem.place + ": " + problem.what + "; " + problem.mend) + ".";
+        words << QString::fromStdString(problem.sentenceWithPlace());
     return words;
 }
 
@@ -36,8 +37,8 @@ QStringList inWords(const project::Problems& problems) {
 ScaleBox::ScaleBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
-      byCard_(new QPushButton("All sizes by the card…", this)),
-      byPage_(new QPushButton("All sizes by the page…", this)),
+      useCardWidth_(new QPushButton("Use card width for all sizes…", this)),
+      usePageWidth_(new QPushButton("Use page width for all sizes…", this)),
       proposal_(new ProposalBox(context, this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
@@ -45,50 +46,52 @@ ScaleBox::ScaleBox(Context& context, QWidget* parent)
     auto* buttons = new QVBoxLayout;
     buttons->setContentsMargins(12, 4, 24, 0);
     buttons->setSpacing(4);
-    buttons->addWidget(byCard_, 0, Qt::AlignLeft);
-    buttons->addWidget(byPage_, 0, Qt::AlignLeft);
+    buttons->addWidget(useCardWidth_, 0, Qt::AlignLeft);
+    buttons->addWidget(usePageWidth_, 0, Qt::AlignLeft);
     box->addLayout(buttons);
     box->addWidget(proposal_);
-    byCard_->setToolTip("One ramp a role over the card’s width, for every number of columns: shown first");
-    byPage_->setToolTip("Ramps over the page’s width, band by band: shown first");
-    connect(byCard_, &QPushButton::clicked, this, &ScaleBox::proposeCard);
-    connect(byPage_, &QPushButton::clicked, this, &ScaleBox::proposePage);
-    connect(proposal_, &ProposalBox::left, this,
-            [this] { (byCard_->isHidden() ? byPage_ : byCard_)->setFocus(); });
+    useCardWidth_->setToolTip(toolTipText(
+        "One ramp per role over the card width, for every column count. A preview is shown first."));
+    usePageWidth_->setToolTip(
+        toolTipText("Ramps over the page width, in each band. A preview is shown first."));
+    connect(useCardWidth_, &QPushButton::clicked, this, &ScaleBox::previewCardWidth);
+    connect(usePageWidth_, &QPushButton::clicked, this, &ScaleBox::previewPageWidth);
+    connect(proposal_, &ProposalBox::closed, this,
+            [this] { (useCardWidth_->isHidden() ? usePageWidth_ : useCardWidth_)->setFocus(); });
 }
 
 void ScaleBox::refresh() {
     const project::Project& project = context_.viewing.document().project();
-    byCard_->setVisible(someFollow(project, project::Follow::Viewport));
-    byPage_->setVisible(someFollow(project, project::Follow::Card));
-    for (QPushButton* button : {byCard_, byPage_})
+    useCardWidth_->setVisible(someSizeFollows(project, project::Follow::Viewport));
+    usePageWidth_->setVisible(someSizeFollows(project, project::Follow::Card));
+    for (QPushButton* button : {useCardWidth_, usePageWidth_})
         button->setEnabled(!context_.viewing.showsSaved());
 }
 
-void ScaleBox::proposeCard() {
+void ScaleBox::previewCardWidth() {
     const project::Project& project = context_.viewing.document().project();
     project::Problems problems;
-    auto scale = solve::inCardScale(project, context_.viewing.document().store(), problems);
-    QStringList says;
+    auto scale = solve::toCardScale(project, context_.viewing.document().store(), problems);
+    QStringList text;
     if (scale)
-        for (const std::string& sentence : solve::sentences(project, *scale))
-            says << QString::fromStdString(sentence);
+        for (const std::string& sentence : solve::describe(project, *scale))
+            text << QString::fromStdString(sentence);
     else
-        says << QString("Cards cannot be containers here.") << inWords(problems);
-    proposal_->open("All sizes by the card", "Follow the card",
+        text << QString("Sizes cannot follow the card width here.") << sentences(problems);
+    proposal_->open("Use card width for all sizes", "Apply sizes",
                     scale ? std::make_shared<const project::Project>(std::move(scale->project)) : nullptr,
-                    says);
+                    text);
 }
 
-void ScaleBox::proposePage() {
+void ScaleBox::previewPageWidth() {
     project::Problems problems;
-    auto turned = std::make_shared<const project::Project>(sizesByPage(context_.viewing.document().project(),
-                                                                       context_.viewing.document().store(),
-                                                                       context_.viewing.profile(), problems));
-    proposal_->open("All sizes by the page", "Follow the page", std::move(turned),
-                    QStringList{"Each band has ramps of its own over the page’s width. No container is "
-                                "needed any more, and a new number of columns needs new sizes."} +
-                        inWords(problems));
+    auto converted = std::make_shared<const project::Project>(
+        sizesByPageWidth(context_.viewing.document().project(), context_.viewing.document().store(),
+                         context_.viewing.profile(), problems));
+    proposal_->open("Use page width for all sizes", "Apply sizes", std::move(converted),
+                    QStringList{"Each band gets its own ramps over the page width. Cards are no longer "
+                                "containers. A new column count needs new sizes."} +
+                        sentences(problems));
 }
 
 }  // namespace tenter::desktop::panels

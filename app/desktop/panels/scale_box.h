@@ -1,4 +1,4 @@
-// All sizes by the card's width, or by the page's again: what it would change, before it does.
+// Makes every size follow the card width, or the page width: shows a preview and what would change.
 #pragma once
 
 #include "panels/proposal_box.h"
@@ -11,15 +11,15 @@ class ScaleBox : public QWidget {
 public:
     explicit ScaleBox(Context& context, QWidget* parent = nullptr);
     void refresh();
-    [[nodiscard]] QPushButton* button() const { return byCard_; }
+    [[nodiscard]] QPushButton* button() const { return useCardWidth_; }
 
 private:
-    void proposeCard();
-    void proposePage();
+    void previewCardWidth();
+    void previewPageWidth();
 
     Context& context_;
-    QPushButton* byCard_;
-    QPushButton* byPage_;
+    QPushButton* useCardWidth_;
+    QPushButton* usePageWidth_;
     ProposalBox* proposal_;
 };
 

@@ -2,6 +2,7 @@
 
 #include <QGridLayout>
 
+#include "controls/choice_editors.h"
 #include "controls/glyphs.h"
 #include "controls/number_editors.h"
 #include "controls/scrub.h"
@@ -17,15 +18,16 @@ constexpr int pixelsWidth = 54;
 }  // namespace
 
 SettingRow::SettingRow(Context& context, const QString& title, controls::Editor* editor,
-                       const std::string& subject, const std::string& setting, QWidget* parent)
+                       const std::string& subject, const std::string& setting, QWidget* parent,
+                       const QString& name)
     : QWidget(parent),
       context_(context),
       editor_(editor),
-      binding_(new Binding(context, *editor, subject, setting, title)),
+      binding_(new Binding(context, *editor, subject, setting, name.isEmpty() ? title : name)),
       title_(new QLabel(title, this)),
       pixels_(new QLabel(this)),
       reset_(resetButton(this)),
-      nearer_(new QToolButton(this)) {
+      overridden_(new QToolButton(this)) {
     title_->setBuddy(editor);
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
         new controls::Scrub(title_, &number->field());
@@ -33,29 +35,34 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     pixels_->setFixedWidth(pixelsWidth);
     pixels_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     pixels_->setForegroundRole(QPalette::PlaceholderText);
-    nearer_->setAutoRaise(true);
-    nearer_->setIcon(controls::glyph(controls::Glyph::Reach));
-    nearer_->setIconSize({12, 12});
-    nearer_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    nearer_->setForegroundRole(QPalette::PlaceholderText);
-    nearer_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-    nearer_->hide();
+    overridden_->setAutoRaise(true);
+    overridden_->setIcon(controls::glyph(controls::Glyph::Reach));
+    overridden_->setIconSize({12, 12});
+    overridden_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    overridden_->setForegroundRole(QPalette::PlaceholderText);
+    overridden_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    overridden_->hide();
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(markRoom, 0, 0, 0);
     grid->setHorizontalSpacing(4);
     grid->setVerticalSpacing(4);
     grid->setColumnStretch(1, 1);
-    grid->addWidget(title_, 0, 0);
+    const bool isCheck = qobject_cast<controls::CheckEditor*>(editor_) != nullptr;
+    title_->setVisible(!isCheck);
+    if (!isCheck) grid->addWidget(title_, 0, 0);
     const auto* number = qobject_cast<controls::NumberEditor*>(editor_);
     const bool isLength = number && !number->field().kind().units.isEmpty();
     pixels_->setVisible(isLength);
-    grid->addWidget(editor_, 0, 1, 1, isLength ? 1 : 2);
+    if (isCheck)
+        grid->addWidget(editor_, 0, 0, 1, 3);
+    else
+        grid->addWidget(editor_, 0, 1, 1, isLength ? 1 : 2);
     if (isLength) grid->addWidget(pixels_, 0, 2);
     grid->addWidget(reset_, 0, 3);
-    grid->addWidget(nearer_, 2, 0, 1, 4, Qt::AlignLeft);
+    grid->addWidget(overridden_, 2, 0, 1, 4, Qt::AlignLeft);
     connect(binding_, &Binding::refreshed, this, &SettingRow::showOrigin);
     connect(reset_, &QToolButton::clicked, binding_, &Binding::reset);
-    connect(nearer_, &QToolButton::clicked, binding_, &Binding::reachHiding);
+    connect(overridden_, &QToolButton::clicked, binding_, &Binding::editOverridingLayer);
 }
 
 void SettingRow::setTall() {
@@ -71,17 +78,20 @@ void SettingRow::refreshPixels() {
 }
 
 void SettingRow::showOrigin() {
-    const Held& held = binding_->held();
+    const SettingValue& held = binding_->held();
     reset_->setVisible(held.setHere);
     editor_->setResettable(held.setHere);
     reset_->setAccessibleName("Reset " + binding_->name());
-    nearer_->setVisible(held.hiddenBy.has_value());
-    if (held.hiddenBy) {
-        nearer_->setText("Set nearer: " + scopeTitle(context_.viewing, *held.hiddenBy));
-        nearer_->setToolTip(binding_->story());
-        nearer_->setAccessibleDescription(binding_->story());
+    overridden_->setVisible(held.overriddenBy.has_value());
+    if (held.overriddenBy) {
+        overridden_->setText(*held.overriddenBy == Viewing::Scope::ThisBand ? "Overridden in this band"
+                                                                            : "Overridden in this variant");
+        overridden_->setToolTip(binding_->description() + " Click to edit that value.");
+        overridden_->setAccessibleDescription(binding_->description());
     }
-    title_->setToolTip(binding_->story());
+    QString tip = binding_->description();
+    if (!explanation_.isEmpty()) tip.prepend(explanation_ + '\n');
+    (title_->isHidden() ? static_cast<QWidget*>(editor_) : title_)->setToolTip(tip);
     title_->setForegroundRole(held.setHere ? QPalette::WindowText : QPalette::PlaceholderText);
     refreshPixels();
     update();
@@ -89,7 +99,8 @@ void SettingRow::showOrigin() {
 
 void SettingRow::paintEvent(QPaintEvent*) {
     if (!binding_->held().setHere) return;
-    paintSetHere(this, title_->geometry().center().y());
+    const QWidget* first = title_->isHidden() ? static_cast<const QWidget*>(editor_) : title_;
+    paintSetHere(this, first->geometry().center().y());
 }
 
 }  // namespace tenter::desktop::panels

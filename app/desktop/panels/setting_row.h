@@ -1,4 +1,4 @@
-// One setting in a panel: its name, its editor, what it comes to, and where it comes from.
+// A row of a panel for one setting: its title, its editor, its value in px, and where the value comes from.
 #pragma once
 
 #include <QLabel>
@@ -12,10 +12,14 @@ class SettingRow : public QWidget {
     Q_OBJECT
 
 public:
+    /// `subject`, `setting` as for Binding. `title`: the label beside the editor; a check box has its own.
+    /// `name`: the setting in the accessible name, if another one than `title`.
     SettingRow(Context& context, const QString& title, controls::Editor* editor, const std::string& subject,
-               const std::string& setting, QWidget* parent = nullptr);
-    /// The name above the editor, which takes the whole width.
+               const std::string& setting, QWidget* parent = nullptr, const QString& name = {});
+    /// Puts the title above the editor, which then has the whole width.
     void setTall();
+    /// Adds `text`, what the setting does, to the tooltip of the title.
+    void explain(const QString& text) { explanation_ = text; }
     void refresh() { binding_->refresh(); }
     void refreshPixels();
     [[nodiscard]] Binding& binding() const { return *binding_; }
@@ -30,10 +34,11 @@ private:
     Context& context_;
     controls::Editor* editor_;
     Binding* binding_;
+    QString explanation_;
     QLabel* title_;
     QLabel* pixels_;
     QToolButton* reset_;
-    QToolButton* nearer_;  ///< says that a nearer layer hides the value, and goes there
+    QToolButton* overridden_;  ///< shown if a nearer layer overrides the value; edits that layer
 };
 
 }  // namespace tenter::desktop::panels

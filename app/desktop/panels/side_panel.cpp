@@ -5,6 +5,7 @@
 #include <QScrollBar>
 #include <algorithm>
 
+#include "controls/glossary.h"
 #include "document/wording.h"
 #include "panels/colour_panel.h"
 #include "panels/into_view.h"
@@ -35,12 +36,12 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     : QWidget(parent),
       viewing_(viewing),
       target_(viewing),
-      context_{viewing, target_, [this](const QString& text) { say(text); }},
+      context_{viewing, target_, [this](const QString& text) { showMessage(text); }},
       tabs_(new Tabs(this)),
       header_(new QWidget(this)),
       subject_(new controls::CalmCombo(header_)),
       scope_(new controls::Segments(header_)),
-      scopeSays_(quietLabel(header_)),
+      scopeNote_(quietLabel(header_)),
       stack_(new QStackedWidget(this)),
       foot_(quietLabel(this)) {
     auto* box = new QVBoxLayout(this);
@@ -62,20 +63,20 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     auto* head = new QVBoxLayout(header_);
     head->setContentsMargins(24, 12, 24, 4);
     head->setSpacing(8);
-    subject_->setAccessibleName("What the settings are of");
+    subject_->setAccessibleName("Part or role to edit");
     scope_->setFilling(true);
-    scope_->setAccessibleName("Where an edit goes");
+    scope_->setAccessibleName("Edit scope");
     head->addWidget(subject_);
     head->addWidget(scope_);
-    head->addWidget(scopeSays_);
+    head->addWidget(scopeNote_);
 
     addPanel("Row", new RowPanel(context_));
     addPanel("Text", new TextPanel(context_));
     addPanel("Spacing", new SpacingPanel(context_));
     addPanel("Colour", new ColourPanel(context_));
     auto* words = new WordsPanel(context_);
-    connect(words, &WordsPanel::pagesRowWanted, this, &SidePanel::pagesRowWanted);
-    connect(words, &WordsPanel::ownMarkupWanted, this, &SidePanel::ownMarkupWanted);
+    connect(words, &WordsPanel::importRowRequested, this, &SidePanel::importRowRequested);
+    connect(words, &WordsPanel::ownMarkupRequested, this, &SidePanel::ownMarkupRequested);
     addPanel("Words", words);
     addPanel("Pictures", new PicturesPanel(context_));
 
@@ -91,9 +92,9 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
             [this](int index) { target_.set(subjects_[static_cast<std::size_t>(index)]); });
     connect(scope_, &controls::Segments::chosen, this,
             [this](int index) { viewing_.setScope(static_cast<Viewing::Scope>(index)); });
-    connect(&viewing_.document(), &Document::changed, this, [this] { say({}); });
+    connect(&viewing_.document(), &Document::changed, this, [this] { showMessage({}); });
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget* left, QWidget*) {
-        if (left != nullptr && left == saidTo_) say({});
+        if (left != nullptr && left == messageFor_) showMessage({});
     });
     connect(&target_, &Target::changed, this, &SidePanel::refreshSoon);
     connect(&viewing_, &Viewing::rowChanged, this, &SidePanel::refreshSoon);
@@ -102,9 +103,9 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     tabs_->setCurrentIndex(1);
 }
 
-void SidePanel::say(const QString& text) {
+void SidePanel::showMessage(const QString& text) {
     foot_->setText(text);
-    saidTo_ = text.isEmpty() ? nullptr : QApplication::focusWidget();
+    messageFor_ = text.isEmpty() ? nullptr : QApplication::focusWidget();
 }
 
 void SidePanel::addPanel(const QString& title, Panel* panel) {
@@ -112,7 +113,7 @@ void SidePanel::addPanel(const QString& title, Panel* panel) {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    // Its room is kept, so that nothing moves when the bar comes and goes.
+    // It always takes its width, so that nothing moves when it appears.
     scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(panel);
@@ -144,7 +145,7 @@ void SidePanel::fillSubjects() {
             subject_->addItem(roleTitle(subject));
     }
     const auto at = std::find(subjects_.begin(), subjects_.end(), target_.subject());
-    // The Text panel has nothing to say about a card or a picture: it keeps to the last role.
+    // The Text panel does not edit cards or pictures: it stays at the last role.
     if (at == subjects_.end()) {
         const auto role = std::find(subjects_.begin(), subjects_.end(), viewing_.role());
         const bool found = role != subjects_.end();
@@ -157,22 +158,16 @@ void SidePanel::fillSubjects() {
 
 void SidePanel::fillScopes() {
     scope_->setVisible(current()->takesScope());
-    scopeSays_->setVisible(current()->takesScope());
+    scopeNote_->setVisible(current()->takesScope());
     if (!current()->takesScope()) return;
     using Scope = Viewing::Scope;
-    const project::Variant& variant = viewing_.shown().variants[viewing_.variant()];
-    const std::size_t band = viewing_.band();
+    const auto note = [this](Scope scope) { return "Edits apply to " + scopeTitle(viewing_, scope) + '.'; };
     scope_->setTexts({"All variants", "This variant", "This band"},
-                     {"Edits go to " + scopeTitle(viewing_, Scope::AllVariants),
-                      "Edits go to " + scopeTitle(viewing_, Scope::ThisVariant),
-                      "Edits go to " + scopeTitle(viewing_, Scope::ThisBand)});
+                     {note(Scope::AllVariants), note(Scope::ThisVariant), note(Scope::ThisBand)});
+    scope_->button(1)->setToolTip(note(Scope::ThisVariant) + '\n' + glossary::variant);
+    scope_->button(2)->setToolTip(note(Scope::ThisBand) + '\n' + glossary::band);
     scope_->setCurrent(static_cast<int>(viewing_.scope()));
-    QString says = "Edits go to all variants, at all widths.";
-    if (viewing_.scope() == Scope::ThisVariant)
-        says = "Edits go to this variant, " + variantTitle(variant) + ", at all widths.";
-    if (viewing_.scope() == Scope::ThisBand)
-        says = "Edits go to " + bandTitle(viewing_, band) + ", of this variant.";
-    scopeSays_->setText(says);
+    scopeNote_->setText(note(viewing_.scope()));
 }
 
 void SidePanel::showHeader() {
@@ -205,8 +200,13 @@ std::vector<SidePanel::Place> SidePanel::places() const {
         const auto& findables = panels_[static_cast<std::size_t>(panel)]->findables();
         for (std::size_t i = 0; i < findables.size(); ++i) {
             const QString& section = findables[i].section;
-            const QString where =
-                tabs_->tabText(panel) + (section.isEmpty() ? section : ", " + section.toLower());
+            // Roles, cards and pictures have sections of the same title.
+            const QString subject = roleTitle(findables[i].subject);
+            const bool isNamed =
+                section.contains(subject, Qt::CaseInsensitive) || findables[i].subject == "button";
+            QString where = tabs_->tabText(panel);
+            if (!isNamed) where += " › " + subject;
+            if (!section.isEmpty()) where += " › " + section;
             places.push_back({findables[i].words + "  ·  " + where, findables[i].also, panel, i});
         }
     }
@@ -228,7 +228,7 @@ void SidePanel::go(const Place& place) {
         controls::unfold(field);
     }
     if (!field->isVisible()) {
-        context_.say(findable.words + ": nothing here has it.");
+        context_.showMessage(findable.words + ": nothing in this row has this setting.");
         return;
     }
     bringIntoView(field->parentWidget(), field);

@@ -1,4 +1,4 @@
-// The panels as tabs, with what they are about and where their edits go.
+// The panels as tabs, with the subject they edit and the edit scope.
 #pragma once
 
 #include <QLabel>
@@ -19,28 +19,28 @@ class SidePanel : public QWidget {
 
 public:
     explicit SidePanel(Viewing& viewing, QWidget* parent = nullptr);
-    /// A setting that can be jumped to.
+    /// A setting that can be found and opened.
     struct Place {
-        QString words;  ///< `Line height  ·  Text, lines`
+        QString words;  ///< `Line height  ·  Text › Lines`
         QString also;   ///< other words for it
         int panel;
         std::size_t findable;
     };
     [[nodiscard]] std::vector<Place> places() const;
-    /// Opens its panel and gives it the keyboard.
+    /// Opens the panel of `place` and gives its field the focus.
     void go(const Place& place);
     void openPanel(int index) { tabs_->setCurrentIndex(index); }
-    /// As the button for it does.
+    /// Opens the Text panel and clicks its button Solve sizes.
     void solveSizes();
     [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {328, 200}; }
 
 signals:
-    void pagesRowWanted();   ///< a page's row is to be taken in
-    void ownMarkupWanted();  ///< the row is to have our own markup again
+    void importRowRequested();
+    void ownMarkupRequested();  ///< the imported markup must be replaced by Tenter’s
 
 private:
-    void say(const QString& text);
+    void showMessage(const QString& text);
     void addPanel(const QString& title, Panel* panel);
     void showHeader();
     void fillSubjects();
@@ -57,10 +57,10 @@ private:
     QWidget* header_;
     controls::CalmCombo* subject_;
     controls::Segments* scope_;
-    QLabel* scopeSays_;
+    QLabel* scopeNote_;
     QStackedWidget* stack_;
     QLabel* foot_;
-    QPointer<QWidget> saidTo_;  ///< who had the keyboard when the foot was filled
+    QPointer<QWidget> messageFor_;  ///< had the focus when the message in the foot was shown
     std::vector<Panel*> panels_;
     std::vector<std::string> subjects_;
     QTimer soon_;

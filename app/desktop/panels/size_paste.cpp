@@ -14,7 +14,7 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr qsizetype mostPasted = 20000;  // characters; a rule is some hundreds
+constexpr qsizetype mostPasted = 20000;  // characters; a rule has some hundreds
 
 project::Json rampJson(const units::Ramp& ramp) {
     const auto point = [](units::RampPoint at) { return project::Json::array({at.width, at.size}); };
@@ -44,8 +44,8 @@ SizePaste::SizePaste(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       text_(new QPlainTextEdit(this)),
-      says_(new QLabel(this)),
-      take_(new QPushButton("Take this size", this)) {
+      meaning_(new QLabel(this)),
+      apply_(new QPushButton("Apply size", this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 0, 24, 8);
     box->setSpacing(8);
@@ -54,22 +54,22 @@ SizePaste::SizePaste(Context& context, QWidget* parent)
     text_->setTabChangesFocus(true);
     text_->setFixedHeight(3 * text_->fontMetrics().lineSpacing() + 12);
     text_->installEventFilter(this);
-    says_->setWordWrap(true);
-    says_->setTextFormat(Qt::PlainText);
-    says_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    says_->setAccessibleName("What the pasted size means");
+    meaning_->setWordWrap(true);
+    meaning_->setTextFormat(Qt::PlainText);
+    meaning_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    meaning_->setAccessibleName("What the pasted size means");
     auto* cancel = new QPushButton("Cancel", this);
     auto* foot = new QHBoxLayout;
     foot->setSpacing(8);
-    foot->addWidget(take_);
+    foot->addWidget(apply_);
     foot->addWidget(cancel);
     foot->addStretch(1);
     box->addWidget(text_);
-    box->addWidget(says_);
+    box->addWidget(meaning_);
     box->addLayout(foot);
     connect(text_, &QPlainTextEdit::textChanged, this, &SizePaste::read);
-    connect(take_, &QPushButton::clicked, this, &SizePaste::take);
-    connect(cancel, &QPushButton::clicked, this, &SizePaste::leave);
+    connect(apply_, &QPushButton::clicked, this, &SizePaste::apply);
+    connect(cancel, &QPushButton::clicked, this, &SizePaste::cancel);
     hide();
 }
 
@@ -80,9 +80,9 @@ void SizePaste::open() {
     text_->setFocus();
 }
 
-void SizePaste::leave() {
+void SizePaste::cancel() {
     hide();
-    emit left();
+    emit closed();
 }
 
 void SizePaste::refresh() {
@@ -98,12 +98,12 @@ bool SizePaste::eventFilter(QObject* watched, QEvent* event) {
     if (watched == text_ && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
-        if (enter && key->modifiers() == Qt::NoModifier && take_->isEnabled()) {
-            take();
+        if (enter && key->modifiers() == Qt::NoModifier && apply_->isEnabled()) {
+            apply();
             return true;
         }
         if (key->key() == Qt::Key_Escape) {
-            leave();
+            cancel();
             return true;
         }
     }
@@ -124,10 +124,10 @@ void SizePaste::read() {
     reading_.reset();
     project::Problems problems;
     if (typed.size() > mostPasted) {
-        problems.push_back({"", "", "this is more than a rule", "paste the one rule that sets the size"});
+        problems.push_back({"", "", "the text is too long", "paste only the rule that sets the size"});
     } else if (!typed.trimmed().isEmpty()) {
         const std::string css = typed.toStdString();
-        // What it follows is known once it is read; then the widths are those of what it follows.
+        // Whether it grows with the viewport or the card is known only once it is read.
         reading_ = intake::readSize(css, contextOf(project::Follow::Viewport), problems);
         if (reading_ && reading_->follow == project::Follow::Card)
             reading_ = intake::readSize(css, contextOf(project::Follow::Card), problems);
@@ -135,20 +135,18 @@ void SizePaste::read() {
     const bool wrong = !reading_ && !problems.empty();
     QPalette ink = palette();
     ink.setColor(QPalette::WindowText, wrong ? controls::caution(ink) : ink.color(QPalette::WindowText));
-    says_->setPalette(ink);
+    meaning_->setPalette(ink);
     if (wrong) {
         const project::Problem& problem = problems.back();
-        QString text = QString::fromStdString(project::visible(
-            (problem.place.empty() ? "" : problem.place + ": ") + problem.what + "; " + problem.mend));
-        text[0] = text[0].toUpper();
-        says_->setText(text + '.');
+        meaning_->setText(QString::fromStdString(problem.sentenceWithPlace()));
     } else if (reading_) {
-        says_->setText((reading_->exact ? "Exactly: " : "Nearly: ") + QString::fromStdString(reading_->says));
+        meaning_->setText((reading_->exact ? "Exact: " : "Approximate: ") +
+                          QString::fromStdString(reading_->says));
     } else {
-        says_->clear();
+        meaning_->clear();
     }
-    says_->setVisible(!says_->text().isEmpty());
-    take_->setEnabled(reading_.has_value() && !context_.viewing.showsSaved());
+    meaning_->setVisible(!meaning_->text().isEmpty());
+    apply_->setEnabled(reading_.has_value() && !context_.viewing.showsSaved());
     if (reading_)
         context_.viewing.previewSize(
             Viewing::SizePreview{context_.viewing.role(), reading_->ramp, reading_->follow});
@@ -156,11 +154,11 @@ void SizePaste::read() {
         context_.viewing.previewSize({});
 }
 
-void SizePaste::take() {
+void SizePaste::apply() {
     if (!reading_) return;
     Viewing& viewing = context_.viewing;
     const std::string path = "text/" + viewing.role();
-    const QString name = roleTitle(viewing.role()) + " size, pasted";
+    const QString name = "Paste " + roleTitle(viewing.role()).toLower() + " size";
     const bool card = reading_->follow == project::Follow::Card;
     viewing.document().endGesture();
     project::Problems problems =
@@ -169,11 +167,10 @@ void SizePaste::take() {
         problems = viewing.setSetting(name, path + "/follow", card ? "card" : "viewport", "paste size");
     viewing.document().endGesture();
     if (!problems.empty()) {
-        context_.say(name + ": " +
-                     QString::fromStdString(problems.front().what + "; " + problems.front().mend));
+        context_.showMessage(name + ": " + QString::fromStdString(problems.front().sentence()));
         return;
     }
-    leave();
+    cancel();
 }
 
 }  // namespace tenter::desktop::panels

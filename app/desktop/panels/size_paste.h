@@ -1,4 +1,4 @@
-// A font size pasted as CSS: what it means in words, drawn on the plot of sizes before it is taken.
+// The box for pasting a font size as CSS. It says what the size means, and previews it on the plot.
 #pragma once
 
 #include <QLabel>
@@ -15,15 +15,15 @@ class SizePaste : public QWidget {
 
 public:
     explicit SizePaste(Context& context, QWidget* parent = nullptr);
-    /// Shows the box, emptied.
+    /// Shows the box, empty.
     void open();
-    /// Hides it; nothing is taken.
-    void leave();
-    /// Reads what stands there anew: the role, the band or the row is another one.
+    /// Hides the box without applying the size.
+    void cancel();
+    /// Reads the pasted text again, because the role, the band or the row has changed.
     void refresh();
 
 signals:
-    void left();  ///< the box is shut, whether a size was taken or not
+    void closed();  ///< the box is hidden, whether the size was applied or not
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -31,18 +31,18 @@ protected:
 
 private:
     void read();
-    void take();
+    void apply();
     [[nodiscard]] intake::SizeContext contextOf(project::Follow follow) const;
 
     Context& context_;
     QPlainTextEdit* text_;
-    QLabel* says_;
-    QPushButton* take_;
+    QLabel* meaning_;
+    QPushButton* apply_;
     std::optional<intake::SizeReading> reading_;
 };
 
-/// The widths of the band in view if edits go to it, else all of the project's, CSS px; for sizes that follow
-/// the card, its content widths there.
+/// The widths of the current band if that is the edit scope, else all widths of the project, CSS px. For
+/// sizes that grow with the card: the widths of its content there.
 struct ScopeWidths {
     double from = 320;
     double to = 1920;

@@ -3,20 +3,40 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 
+#include "document/wording.h"
 #include "panels/into_view.h"
 
 namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr std::size_t mostTold = 12;  // sentences; the rest is counted
+QString asText(const std::vector<std::string>& paragraphs) {
+    QStringList all;
+    for (const std::string& one : paragraphs)
+        all << QString::fromStdString(one);
+    return all.join("\n\n");
+}
 
-Viewing::Mark markOf(const solve::ToldPlace& place, bool conflicts) {
-    const solve::Binding& at = place.at;
-    Viewing::Mark mark{at.variant, at.demand.role, place.width, at.size, {}, {}, conflicts};
-    if (at.by.copy) mark.part = {static_cast<int>(at.by.card), static_cast<int>(at.by.part)};
-    mark.says = QString::fromStdString(place.says);
-    return mark;
+QString conflictText(const solve::ConflictTable& conflict) {
+    QString text = conflict.wishes.size() == 1 ? "No sizes satisfy this wish:"
+                                               : "No sizes satisfy these wishes together:";
+    for (const std::string& wish : conflict.wishes)
+        text += "\n•\u00A0" + QString::fromStdString(wish);
+    return text;
+}
+
+void setTextOrHide(QLabel* label, const QString& text) {
+    label->setText(text);
+    label->setVisible(!text.isEmpty());
+}
+
+QLabel* textLabel(const QString& accessibleName, QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    label->setAccessibleName(accessibleName);
+    return label;
 }
 
 }  // namespace
@@ -25,52 +45,53 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       solve_(new QPushButton("Solve sizes", this)),
-      says_(new QLabel(this)),
       foot_(new QWidget(this)),
-      take_(new QPushButton("Take these sizes", foot_)),
-      leave_(new QPushButton("Leave", foot_)),
-      offers_(new QVBoxLayout) {
+      apply_(new QPushButton("Apply sizes", foot_)),
+      discard_(new QPushButton(foot_)),
+      summary_(textLabel("Result", this)),
+      model_(new AnswerModel(this)),
+      view_(new AnswerView(*model_, this)),
+      advice_(textLabel("Advice", this)),
+      resolutions_(new QVBoxLayout) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 4, 24, 0);
     box->setSpacing(8);
     box->addWidget(solve_);
-    box->addWidget(foot_);
-    says_->setWordWrap(true);
-    says_->setTextFormat(Qt::RichText);
-    says_->setTextInteractionFlags(Qt::TextBrowserInteraction);
-    connect(says_, &QLabel::linkActivated, this, [this](const QString& link) {
-        const auto& marks = context_.viewing.marks();
-        if (const auto at = link.toULongLong(); at < marks.size()) context_.viewing.goTo(marks[at]);
-    });
-    says_->setAccessibleName("What decides the sizes");
-    box->addWidget(says_);
-    offers_->setSpacing(8);
-    box->addLayout(offers_);
     auto* row = new QHBoxLayout(foot_);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
-    row->addWidget(take_);
-    row->addWidget(leave_);
+    row->addWidget(apply_);
+    row->addWidget(discard_);
     row->addStretch(1);
-    solve_->setToolTip("Sizes that keep every wish at every width, in both families of browsers");
+    box->addWidget(foot_);
+    box->addWidget(summary_);
+    box->addWidget(view_);
+    box->addWidget(advice_);
+    resolutions_->setSpacing(8);
+    box->addLayout(resolutions_);
+    solve_->setToolTip(toolTipText(
+        "Finds sizes that satisfy every wish at every width, in Chromium and Firefox. They are shown "
+        "first."));
     connect(solve_, &QPushButton::clicked, this, [this] {
-        asked_.reset();
+        task_.reset();
         solve();
-        (solved_ ? take_ : solve_)->setFocus();
+        (solved_ ? apply_ : solve_)->setFocus();
     });
-    connect(take_, &QPushButton::clicked, this, &SolveBox::take);
-    connect(leave_, &QPushButton::clicked, this, &SolveBox::leave);
-    setTabOrder(solve_, take_);
-    setTabOrder(take_, leave_);
-    setTabOrder(leave_, says_);
+    connect(apply_, &QPushButton::clicked, this, &SolveBox::apply);
+    connect(discard_, &QPushButton::clicked, this, &SolveBox::discard);
+    connect(view_, &AnswerView::placeChosen, this,
+            [this](const Viewing::Mark& place) { context_.viewing.goTo(place); });
+    setTabOrder(solve_, apply_);
+    setTabOrder(apply_, discard_);
+    setTabOrder(discard_, view_);
     context_.viewing.setProposer([this]() -> Viewing::Proposal {
-        if (!asked_) return nullptr;
-        asked_ = ask();
-        return find();
+        if (!task_) return nullptr;
+        task_ = currentTask();
+        return preview();
     });
-    // Another proposal is looked at.
+    // A preview of something else replaces this one.
     connect(&context_.viewing, &Viewing::proposed, this, [this] {
-        if (asked_ && context_.viewing.proposal() != solved_) close();
+        if (task_ && context_.viewing.proposal() != solved_) close();
     });
     close();
 }
@@ -79,7 +100,7 @@ SolveBox::~SolveBox() {
     context_.viewing.setProposer({});
 }
 
-SolveBox::Asked SolveBox::ask() const {
+SolveBox::Task SolveBox::currentTask() const {
     const Viewing& viewing = context_.viewing;
     const project::Project& project = viewing.document().project();
     if (viewing.scope() == Viewing::Scope::AllVariants) return {project, project::everyVariant(project)};
@@ -88,134 +109,116 @@ SolveBox::Asked SolveBox::ask() const {
 
 void SolveBox::refresh() {
     solve_->setEnabled(!context_.viewing.showsSaved());
-    if (asked_ && !context_.viewing.showsSaved()) solve();
+    if (task_ && !context_.viewing.showsSaved()) solve();
 }
 
 void SolveBox::solve() {
-    Asked asked = ask();
-    if (asked_ == asked) return;
-    asked_ = std::move(asked);
-    context_.viewing.propose(find());
+    Task task = currentTask();
+    if (task_ == task) return;
+    task_ = std::move(task);
+    context_.viewing.propose(preview());
     bringIntoView(this, solve_);
 }
 
-Viewing::Proposal SolveBox::find() {
-    const solve::Answer answer =
-        solve::solve(asked_->project, asked_->variants, context_.viewing.document().store());
-    const bool same = answer.solved && *answer.solved == asked_->project;
-    solved_ = answer.solved && !same ? std::make_shared<const project::Project>(*answer.solved) : nullptr;
-    clearOffers();
-    // What is too wide for its box is no wish that could be loosened.
-    for (const solve::Loosening& loosening : solve::offered(answer.conflict))
-        if (loosening.demand.kind != solve::Kind::Words) offer(loosening);
-    tell(answer, same);
-    take_->setVisible(solved_ != nullptr);
-    leave_->setText(solved_ ? "Leave" : "Close");
+Viewing::Proposal SolveBox::preview() {
+    text::ParagraphStore& store = context_.viewing.document().store();
+    const solve::Answer answer = solve::solve(task_->project, task_->variants, store);
+    const solve::AnswerTable table = solve::answerTable(task_->project, answer, store);
+    solved_ = answer.solved && !table.isUnchanged ? std::make_shared<const project::Project>(*answer.solved)
+                                                  : nullptr;
+    showAnswer(table);
+    apply_->setVisible(solved_ != nullptr);
+    discard_->setText(solved_ ? "Discard" : "Close");
     foot_->show();
     return solved_;
 }
 
-void SolveBox::tell(const solve::Answer& answer, bool same) {
-    std::vector<Viewing::Mark> marks;
-    QString text;
-    // As it is, or spaces within numbers become such as lines break at.
-    const auto say = [&](const QString& paragraph) {
-        text += "<p style='white-space: pre-wrap'>" + paragraph + "</p>";
-    };
-    if (same) say("The sizes keep every wish as they are.");
-    std::size_t told = 0;
-    for (const solve::Told& one : solve::told(asked_->project, answer)) {
-        // Each place is a link, in the words that the sentence has for it.
-        QString says;
-        std::size_t done = 0;
-        const auto add = [&](std::size_t end) {
-            says += QString::fromStdString(one.says.substr(done, end - done)).toHtmlEscaped();
-            done = end;
-        };
-        for (const solve::ToldPlace& place : one.places) {
-            add(place.start);
-            if (place.length > 0) {
-                says += QString("<a href=\"%1\">").arg(marks.size());
-                add(place.start + place.length);
-                says += "</a>";
-            }
-            marks.push_back(markOf(place, !answer.conflict.demands.empty()));
-        }
-        add(one.says.size());
-        if (told++ < mostTold) say(says);
+void SolveBox::showAnswer(const solve::AnswerTable& table) {
+    model_->setTable(task_->project, table);
+    clearResolutions();
+    QString advice = asText(table.notes);
+    if (table.conflict) {
+        std::vector<std::string> paragraphs = table.conflict->notes;
+        paragraphs.push_back(table.conflict->advice);
+        advice = asText(paragraphs);
+        for (const solve::Resolution& resolution : table.conflict->resolutions)
+            addResolution(resolution);
     }
-    if (told > mostTold) say(QString("And %1 more, marked on the plot.").arg(told - mostTold));
-    says_->setText(text);
-    says_->show();
-    context_.viewing.setMarks(std::move(marks));
+    setTextOrHide(summary_, table.conflict      ? conflictText(*table.conflict)
+                            : table.isUnchanged ? QString("The current sizes satisfy every wish.")
+                                                : QString());
+    setTextOrHide(advice_, advice);
+    view_->setVisible(model_->rowCount() > 0);
+    context_.viewing.setMarks(model_->marks());
 }
 
-void SolveBox::clearOffers() {
-    while (QLayoutItem* item = offers_->takeAt(0)) {
+void SolveBox::clearResolutions() {
+    while (QLayoutItem* item = resolutions_->takeAt(0)) {
         item->widget()->deleteLater();
         delete item;
     }
 }
 
-void SolveBox::offer(const solve::Loosening& loosening) {
-    const QString wish = QString::fromStdString(solve::said(loosening.demand));
+void SolveBox::addResolution(const solve::Resolution& resolution) {
     auto* line = new QWidget(this);
     auto* row = new QHBoxLayout(line);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
-    // A button does not wrap what it says.
-    auto* says = new QLabel((loosening.out ? "Without " : "Rather ") + wish, line);
-    says->setWordWrap(true);
-    auto* button = new QPushButton("Take this", line);
-    button->setAccessibleName("Take this: " + says->text());
-    row->addWidget(says, 1);
+    // A label wraps its text, a button does not.
+    auto* label = new QLabel(QString::fromStdString(resolution.text), line);
+    label->setWordWrap(true);
+    row->addWidget(label, 1);
+    resolutions_->addWidget(line);
+    if (!resolution.isApplicable) return;
+    auto* button = new QPushButton("Apply", line);
+    button->setAccessibleName("Apply: " + label->text());
     row->addWidget(button, 0, Qt::AlignTop);
-    connect(button, &QPushButton::clicked, this, [this, loosening] {
-        context_.viewing.document().edit("Loosen a wish", [&](project::Project& project) {
-            project = solve::loosened(project, loosening);
+    connect(button, &QPushButton::clicked, this, [this, relaxation = resolution.relaxation] {
+        context_.viewing.document().edit("Change a wish", [&](project::Project& project) {
+            project = solve::relaxed(project, relaxation);
         });
     });
-    QWidget* before = says_;
-    for (int i = 0; i < offers_->count(); ++i)
-        before = offers_->itemAt(i)->widget()->findChild<QPushButton*>();
+    QWidget* before = view_;
+    for (int i = 0; i + 1 < resolutions_->count(); ++i)
+        if (auto* earlier = resolutions_->itemAt(i)->widget()->findChild<QPushButton*>()) before = earlier;
     setTabOrder(before, button);
-    offers_->addWidget(line);
 }
 
-void SolveBox::take() {
+void SolveBox::apply() {
     if (!solved_) return;
     const Viewing::Proposal solved = solved_;
-    leave();
+    discard();
     context_.viewing.document().edit("Solve sizes", [&](project::Project& project) { project = *solved; });
     solve_->setFocus();
 }
 
-void SolveBox::leave() {
+void SolveBox::discard() {
     close();
     context_.viewing.propose(nullptr);
 }
 
 void SolveBox::close() {
-    asked_.reset();
+    task_.reset();
     solved_.reset();
-    clearOffers();
-    says_->hide();
-    foot_->hide();
+    clearResolutions();
+    for (QWidget* widget : {static_cast<QWidget*>(foot_), static_cast<QWidget*>(summary_),
+                            static_cast<QWidget*>(view_), static_cast<QWidget*>(advice_)})
+        widget->hide();
     context_.viewing.setMarks({});
 }
 
 void SolveBox::keyPressEvent(QKeyEvent* event) {
-    if (event->key() != Qt::Key_Escape || !asked_) {
+    if (event->key() != Qt::Key_Escape || !task_) {
         QWidget::keyPressEvent(event);
         return;
     }
-    leave();
+    discard();
     solve_->setFocus();
 }
 
 void SolveBox::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
-    if (asked_) leave();
+    if (task_) discard();
 }
 
 }  // namespace tenter::desktop::panels

@@ -1,11 +1,12 @@
-// Sizes solved from the wishes: shown on the row and the plots before they are taken, with what decides them,
-// or why the wishes cannot be kept together.
+// “Solve sizes”: a preview of the sizes found, with a table of them and of their limits, or the conflict of
+// the wishes with what resolves it.
 #pragma once
 
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "panels/answer_view.h"
 #include "panels/target.h"
 #include "solve/solve.h"
 
@@ -17,7 +18,7 @@ class SolveBox : public QWidget {
 public:
     explicit SolveBox(Context& context, QWidget* parent = nullptr);
     ~SolveBox() override;
-    /// The project or the scope may be another one: solves again if an answer is shown.
+    /// Solves again if an answer is shown, because the project or the edit scope may have changed.
     void refresh();
     [[nodiscard]] QPushButton* button() const { return solve_; }
 
@@ -26,31 +27,34 @@ protected:
     void hideEvent(QHideEvent* event) override;
 
 private:
-    /// What an answer was found for.
-    struct Asked {
+    /// What an answer is for.
+    struct Task {
         project::Project project;
         std::vector<std::size_t> variants;
-        friend bool operator==(const Asked&, const Asked&) = default;
+        friend bool operator==(const Task&, const Task&) = default;
     };
-    [[nodiscard]] Asked ask() const;
+    [[nodiscard]] Task currentTask() const;
     void solve();
-    /// The answer for what `asked_` says, shown in here; the sizes found, null if there is nothing to show.
-    Viewing::Proposal find();
-    void tell(const solve::Answer& answer, bool same);
-    void take();
-    void leave();
+    /// Solves `task_` and shows the answer. Returns the project to preview, or null.
+    Viewing::Proposal preview();
+    void showAnswer(const solve::AnswerTable& table);
+    void apply();
+    void discard();
     void close();
-    void clearOffers();
-    void offer(const solve::Loosening& loosening);
+    void clearResolutions();
+    void addResolution(const solve::Resolution& resolution);
 
     Context& context_;
     QPushButton* solve_;
-    QLabel* says_;  ///< a link is the index of a mark
     QWidget* foot_;
-    QPushButton* take_;
-    QPushButton* leave_;
-    QVBoxLayout* offers_;  ///< each loosening that would help, and a button that takes it
-    std::optional<Asked> asked_;
+    QPushButton* apply_;
+    QPushButton* discard_;
+    QLabel* summary_;  ///< hidden if there is nothing to say besides the table
+    AnswerModel* model_;
+    AnswerView* view_;
+    QLabel* advice_;
+    QVBoxLayout* resolutions_;  ///< each change that resolves the conflict, with its button
+    std::optional<Task> task_;
     Viewing::Proposal solved_;
 };
 

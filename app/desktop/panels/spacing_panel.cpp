@@ -17,7 +17,7 @@ SpacingPanel::SpacingPanel(Context& context, QWidget* parent)
     note_->setForegroundRole(QPalette::PlaceholderText);
     addWidget(note_);
     box_ = section("Box");
-    setting("Stands at",
+    setting("Alignment",
             new controls::ListEditor(
                 {{"stretch", "Full width"}, {"start", "Start"}, {"center", "Centre"}, {"end", "End"}}),
             {}, "place");
@@ -37,11 +37,11 @@ void SpacingPanel::refreshPixels() {
     if (context().target.isText()) {
         const auto size = row::fontSizeHere(viewing(), subject);
         note_->setText(size ? "At this width 1 em is " + pixels(*size, 2) +
-                                  ". Margin is open, padding hatched; small figures are px."
-                            : "Nothing uses this role.");
+                                  ". Padding is hatched, margin is not. Small numbers are px."
+                            : "No part uses this role.");
     } else {
-        note_->setText("At this width 1 em is the root’s " + pixels(viewing().shown().page.rem(), 2) +
-                       ". Small figures are px.");
+        note_->setText("Here 1 em is the root font size, " + pixels(viewing().shown().page.rem(), 2) +
+                       ". Padding is hatched. Small numbers are px.");
     }
 }
 

@@ -1,4 +1,4 @@
-// The Spacing panel: margin and padding, and where a part's box stands.
+// The Spacing panel: margin, padding, and the alignment of a part in its card.
 #pragma once
 
 #include "panels/dimension_drawing.h"

@@ -1,4 +1,4 @@
-// The tab bar over the panels: words, the current one underlined.
+// The tab bar of the panels. The current tab is underlined.
 #pragma once
 
 #include <QTabBar>

@@ -1,4 +1,4 @@
-// What the settings panels are about, and where they say what happened.
+// What the settings panels edit, and what every panel is given.
 #pragma once
 
 #include <QObject>
@@ -9,7 +9,7 @@
 
 namespace tenter::desktop::panels {
 
-/// A text role, `card`, `picture` or `row`; follows what is selected in the row view.
+/// The subject of the settings panels: a text role, `card`, `picture` or `row`. Follows the selection.
 class Target : public QObject {
     Q_OBJECT
 
@@ -31,17 +31,18 @@ private:
     std::string followedRole_;
 };
 
-/// The start of a subject's setting paths: `text/heading`, `card`.
+/// The start of the setting paths of a subject: `text/heading`, `card`.
 std::string pathOf(const std::string& subject);
 
 /// What every panel is given.
 struct Context {
     Viewing& viewing;
     Target& target;
-    /// A line of help or refusal in the side panel's foot, until something is edited or the field is left.
-    std::function<void(const QString&)> say;
-    void refuse(const QString& name, const QString& why) const {
-        say(why.isEmpty() ? QString() : name + ": " + why + '.');
+    /// Shows a line in the foot of the side panel until the next edit, or until the field loses the focus.
+    std::function<void(const QString&)> showMessage;
+    /// Shows there what is wrong with the text in the field `name`; clears the line if `why` is empty.
+    void showError(const QString& name, const QString& why) const {
+        showMessage(why.isEmpty() ? QString() : name + ": " + why + '.');
     }
 };
 

@@ -22,26 +22,26 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
       paste_(new SizePaste(context)),
       clamp_(new QLabel),
       scale_(new ScaleBox(context)) {
-    section("Type");
+    section("Font");
     setting("Family", family_, {}, "family")->setTall();
     auto weight = numberKind(1, 1000, 100, 0);
     weight.usual = 100;
     setting("Weight", new NumberEditor(weight), {}, "weight");
     setting("Slant", new SegmentEditor({{"normal", "Upright"}, {"italic", "Italic"}}), {}, "slant");
-    setting(
-        "Case",
-        new ListEditor({{"none", "As written"}, {"uppercase", "Capitals"}, {"capitalize", "Capital first"}}),
-        {}, "case");
+    setting("Letter case",
+            new ListEditor(
+                {{"none", "As typed"}, {"uppercase", "Uppercase"}, {"capitalize", "Capitalise words"}}),
+            {}, "case");
 
     section("Size");
     setting("Font size", size_, {}, "size")->setTall();
     addWidget(paste_);
-    connect(size_, &RampEditor::pasteWanted, this, [this] {
+    connect(size_, &RampEditor::pasteRequested, this, [this] {
         pasteFor_ = viewing().role();
         size_->pasteButton()->hide();
         paste_->open();
     });
-    connect(paste_, &SizePaste::left, this, [this] {
+    connect(paste_, &SizePaste::closed, this, [this] {
         size_->pasteButton()->show();
         size_->pasteButton()->setFocus();
     });
@@ -49,11 +49,13 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     clamp_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     clamp_->setContentsMargins(12, 0, 0, 4);
     clamp_->setForegroundRole(QPalette::PlaceholderText);
-    clamp_->setAccessibleName("The size as the stylesheet says it");
+    clamp_->setAccessibleName("Font size in the stylesheet");
     addWidget(clamp_);
-    setting("Follows", new SegmentEditor({{"viewport", "Page"}, {"card", "Card"}}), {}, "follow");
+    setting("Grows with", new SegmentEditor({{"viewport", "Page width"}, {"card", "Card width"}}), {},
+            "follow")
+        ->explain("Whether the font size grows with the viewport width or with the width of the card.");
     addWidget(scale_);
-    addFindable("All sizes by the card", scale_->button());
+    addFindable("Use card width for all sizes", scale_->button());
 
     addPart(new WishesPanel(context));
 
@@ -63,14 +65,16 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
             "letterSpacing");
     setting("Word spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {},
             "wordSpacing");
-    setting("Align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {},
+    setting("Text align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {},
             "align");
-    setting("Wrap", new SegmentEditor({{"wrap", "Greedy"}, {"balance", "Balanced"}}), {}, "wrap");
+    setting("Text wrap", new SegmentEditor({{"wrap", "Normal"}, {"balance", "Balanced"}}), {}, "wrap")
+        ->explain("Balanced: lines of similar length.");
     setting("Long words",
-            new ListEditor({{"normal", "Stick out"}, {"break-word", "Cut"}, {"anywhere", "Cut anywhere"}}),
+            new ListEditor({{"normal", "Overflow"}, {"break-word", "Break"}, {"anywhere", "Break anywhere"}}),
             {}, "overflowWrap");
-    setting("Hyphens", new SegmentEditor({{"none", "None"}, {"manual", "Soft ones"}}), {}, "hyphens");
-    setting("Keep lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines");
+    setting("Hyphens", new SegmentEditor({{"none", "None"}, {"manual", "Soft hyphens"}}), {}, "hyphens");
+    setting("Minimum lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines")
+        ->explain("Reserves the height of this number of lines, so that shorter texts take as much space.");
     close();
 }
 
@@ -80,12 +84,12 @@ void TextPanel::refresh() {
     if (project.fonts != fonts_) family_->forgetFamilies();
     fonts_ = project.fonts;
     const std::string role = viewing().role();
-    const Held follow = held(viewing(), "text/" + role + "/follow");
+    const SettingValue follow = settingValue(viewing(), "text/" + role + "/follow");
     const bool card = follow.value == "card";
-    size_->setWidthsOf(card ? "the card’s text" : "the page");
+    size_->setWidthTitle(card ? "Width of the card’s content" : "Viewport width");
     const ScopeWidths ends = scopeWidths(viewing(), card ? project::Follow::Card : project::Follow::Viewport);
     size_->setEnds(ends.from, ends.to);
-    if (role != pasteFor_ && !paste_->isHidden()) paste_->leave();
+    if (role != pasteFor_ && !paste_->isHidden()) paste_->cancel();
     paste_->refresh();
     scale_->refresh();
     showSize();
@@ -101,7 +105,7 @@ void TextPanel::showSize() {
     const auto size = row::fontSizeHere(viewing(), role);
     const QString css =
         QString::fromStdString(fontSizeOf(viewing().shown(), viewing().variant(), viewing().band(), role));
-    clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " here" : css);
+    clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " at this width" : css);
 }
 
 }  // namespace tenter::desktop::panels

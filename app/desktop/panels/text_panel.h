@@ -1,4 +1,4 @@
-// The Text panel: how a role's text is set.
+// The Text panel: font, size, wishes and lines of a text role.
 #pragma once
 
 #include "controls/family_editor.h"
@@ -23,10 +23,10 @@ private:
     void showSize();
 
     controls::FamilyEditor* family_;
-    std::vector<project::FontEntry> fonts_;  ///< those the list of families was made with
+    std::vector<project::FontEntry> fonts_;  ///< those that the list of families was filled from
     RampEditor* size_;
     SizePaste* paste_;
-    std::string pasteFor_;  ///< the role that is being pasted to
+    std::string pasteFor_;  ///< the role that the pasted size is for
     QLabel* clamp_;
     ScaleBox* scale_;
 };

@@ -17,23 +17,23 @@ std::vector<checks::Finding> found(const Viewing& viewing, const project::Projec
     return checks::check(project, viewing.variant(), viewing.document().store(), {});
 }
 
-/// `2 warnings more, 1 note less`.
+/// `2 warnings more, 1 note fewer`.
 QString compared(const std::vector<checks::Finding>& tried, const std::vector<checks::Finding>& before) {
     using checks::Severity;
     QStringList parts;
     for (const auto& [severity, name] :
          {std::pair{Severity::Error, "error"}, std::pair{Severity::Warning, "warning"},
           std::pair{Severity::Note, "note"}}) {
-        const auto count = [severity = severity](const std::vector<checks::Finding>& findings) {
+        const auto countIn = [severity = severity](const std::vector<checks::Finding>& findings) {
             return static_cast<int>(std::ranges::count(findings, severity, &checks::Finding::severity));
         };
-        const int more = count(tried) - count(before);
+        const int more = countIn(tried) - countIn(before);
         if (more == 0) continue;
         parts << QString("%1 %2%3 %4")
                      .arg(std::abs(more))
                      .arg(name, std::abs(more) == 1 ? "" : "s", more > 0 ? "more" : "fewer");
     }
-    return parts.isEmpty() ? QString("no more findings") : parts.join(", ");
+    return parts.isEmpty() ? QString("same findings") : parts.join(", ");
 }
 
 }  // namespace
@@ -42,7 +42,7 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       share_(new controls::NumberField(controls::numberKind(1, 100 * project::mostLonger, 5, 0, " %"), this)),
-      all_(new QPushButton("Try them all", this)) {
+      all_(new QPushButton("Run all tests", this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 0, 24, 0);
     box->setSpacing(8);
@@ -54,27 +54,27 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     const auto add = [&](std::optional<project::Trial::Kind> kind, const QString& title) {
         const int row = grid->rowCount();
         auto* choice = new QRadioButton(title, this);
-        auto* told = new QLabel(this);
-        told->setForegroundRole(QPalette::PlaceholderText);
-        told->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        told->setWordWrap(true);
-        told->setAccessibleName("Found with: " + title);
+        auto* count = new QLabel(this);
+        count->setForegroundRole(QPalette::PlaceholderText);
+        count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        count->setWordWrap(true);
+        count->setAccessibleName("Findings with: " + title);
         grid->addWidget(choice, row, 0);
-        grid->addWidget(told, row, 1);
-        lines_.push_back({kind, choice, told});
-        connect(choice, &QRadioButton::clicked, this, [this, at = lines_.size() - 1] { choose(lines_[at]); });
+        grid->addWidget(count, row, 1);
+        lines_.push_back({kind, choice, count});
+        connect(choice, &QRadioButton::clicked, this, [this, at = lines_.size() - 1] { start(lines_[at]); });
     };
-    add(std::nullopt, "As it is");
+    add(std::nullopt, "No test");
     for (const project::Trial::Kind kind : project::trialKinds())
         add(kind, trialTitle(kind));
     lines_.front().choice->setChecked(true);
 
     auto* longer = new QHBoxLayout;
     longer->setSpacing(8);
-    auto* label = new QLabel("Copy longer by", this);
+    auto* label = new QLabel("Longer by", this);
     label->setForegroundRole(QPalette::PlaceholderText);
     label->setBuddy(share_);
-    share_->setAccessibleName("Copy longer by");
+    share_->setAccessibleName("Longer by");
     share_->setAlwaysFilled(true);
     share_->setAmount({100 * project::usualLonger, {}});
     share_->setFixedWidth(72);
@@ -83,12 +83,12 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     longer->addStretch(1);
     longer->addWidget(all_);
     box->addLayout(longer);
-    all_->setToolTip("Tells beside each what the checks find more or fewer than in the row as it is");
-    connect(all_, &QPushButton::clicked, this, &TrialBox::tryAll);
+    all_->setToolTip(toolTipText("Shows next to each test how many findings it adds or removes"));
+    connect(all_, &QPushButton::clicked, this, &TrialBox::runAll);
     connect(share_, &controls::NumberField::amountEdited, this, [this] {
         const auto longerLine = std::ranges::find(lines_, project::Trial::Kind::LongerCopy, &Line::kind);
-        longerLine->told->clear();
-        choose(*longerLine);
+        longerLine->findings->clear();
+        start(*longerLine);
     });
     connect(&context_.viewing, &Viewing::trialChanged, this, &TrialBox::refresh);
 }
@@ -98,7 +98,7 @@ std::optional<project::Trial> TrialBox::trialOf(const Line& line) const {
     return project::Trial{*line.kind, share_->amount().value / 100};
 }
 
-void TrialBox::choose(const Line& line) {
+void TrialBox::start(const Line& line) {
     context_.viewing.tryOut(trialOf(line));
 }
 
@@ -106,19 +106,19 @@ void TrialBox::refresh() {
     const auto& trial = context_.viewing.trial();
     for (const Line& line : lines_)
         if (line.kind == (trial ? std::optional(trial->kind) : std::nullopt)) line.choice->setChecked(true);
-    if (toldVariant_ == context_.viewing.variant() && told_ == context_.viewing.untried()) return;
+    if (testedVariant_ == context_.viewing.variant() && tested_ == context_.viewing.untried()) return;
     for (const Line& line : lines_)
-        line.told->clear();
+        line.findings->clear();
 }
 
-void TrialBox::tryAll() {
+void TrialBox::runAll() {
     const Viewing& viewing = context_.viewing;
-    told_ = viewing.untried();
-    toldVariant_ = viewing.variant();
-    const std::vector<checks::Finding> before = found(viewing, told_);
+    tested_ = viewing.untried();
+    testedVariant_ = viewing.variant();
+    const std::vector<checks::Finding> before = found(viewing, tested_);
     for (const Line& line : lines_)
         if (const auto trial = trialOf(line))
-            line.told->setText(compared(found(viewing, project::tried(told_, *trial)), before));
+            line.findings->setText(compared(found(viewing, project::tried(tested_, *trial)), before));
 }
 
 }  // namespace tenter::desktop::panels

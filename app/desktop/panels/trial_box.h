@@ -1,4 +1,4 @@
-// The row tried with other copy and cards: chosen here, shown in the row, the plots and the findings.
+// Text tests: the row with longer text, no pictures and so on, shown in the row, the plots and the findings.
 #pragma once
 
 #include <QLabel>
@@ -19,26 +19,26 @@ class TrialBox : public QWidget {
 
 public:
     explicit TrialBox(Context& context, QWidget* parent = nullptr);
-    /// Shows what is tried, and forgets what was told of a row that is another now.
+    /// Shows the current test, and removes counts of findings that are out of date.
     void refresh();
     [[nodiscard]] QWidget* first() const { return lines_.front().choice; }
 
 private:
     struct Line {
-        std::optional<project::Trial::Kind> kind;  ///< none: the row as it is
+        std::optional<project::Trial::Kind> kind;  ///< none: no test
         QRadioButton* choice = nullptr;
-        QLabel* told = nullptr;  ///< what is found then
+        QLabel* findings = nullptr;  ///< how many findings the test adds or removes
     };
     [[nodiscard]] std::optional<project::Trial> trialOf(const Line& line) const;
-    void choose(const Line& line);
-    void tryAll();
+    void start(const Line& line);
+    void runAll();
 
     Context& context_;
     std::vector<Line> lines_;
     controls::NumberField* share_;
     QPushButton* all_;
-    project::Project told_;  ///< what was tried, and of which variant
-    std::size_t toldVariant_ = 0;
+    project::Project tested_;  ///< the project that the counts are for
+    std::size_t testedVariant_ = 0;
 };
 
 }  // namespace tenter::desktop::panels

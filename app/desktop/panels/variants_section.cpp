@@ -8,8 +8,8 @@
 #include "document/wording.h"
 #include "panels/into_view.h"
 #include "project/cascade.h"
+#include "solve/answer_table.h"
 #include "solve/columns.h"
-#include "solve/solve.h"
 
 namespace tenter::desktop::panels {
 
@@ -23,17 +23,17 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       columns_(new controls::NumberField(controls::numberKind(1, mostColumns, 1, 0), this)),
-      add_(new QPushButton("Add a variant", this)),
-      remove_(new QPushButton("Remove", this)),
-      says_(new QLabel(this)) {
+      add_(new QPushButton("Add variant", this)),
+      remove_(new QPushButton("Remove variant", this)),
+      result_(new QLabel(this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 4, 24, 0);
     box->setSpacing(8);
     auto* asked = new QHBoxLayout;
     asked->setSpacing(8);
-    auto* before = new QLabel("The same row in", this);
+    auto* before = new QLabel("Variant with", this);
     before->setBuddy(columns_);
-    columns_->setAccessibleName("The same row in so many columns");
+    columns_->setAccessibleName("Variant with this many columns");
     columns_->setAlwaysFilled(true);
     columns_->setFixedWidth(48);
     asked->addWidget(before);
@@ -46,27 +46,29 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     row->addWidget(add_, 1);
     row->addWidget(remove_);
     box->addLayout(row);
-    says_->setWordWrap(true);
-    says_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    says_->setAccessibleName("What was added");
-    says_->hide();
-    box->addWidget(says_);
-    add_->setToolTip("The same row in so many columns: bands that step down, sizes solved by the wishes");
-    connect(columns_, &controls::NumberField::amountEdited, this, [this] { isAsked_ = true; });
-    connect(columns_, &controls::NumberField::refused, this,
-            [this](const QString& why) { context_.refuse("Columns", why); });
+    result_->setWordWrap(true);
+    result_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    result_->setAccessibleName("Result");
+    result_->hide();
+    box->addWidget(result_);
+    add_->setToolTip(toolTipText(
+        "The same cards with this many columns, in bands down to one column, with sizes solved by "
+        "the wishes"));
+    connect(columns_, &controls::NumberField::amountEdited, this, [this] { isTyped_ = true; });
+    connect(columns_, &controls::NumberField::rejected, this,
+            [this](const QString& why) { context_.showError("Columns", why); });
     connect(add_, &QPushButton::clicked, this, &VariantButtons::add);
     connect(remove_, &QPushButton::clicked, this, &VariantButtons::remove);
-    // What was said is of the row as it was added.
-    connect(&context_.viewing.document(), &Document::changed, says_, &QWidget::hide);
+    // The result is out of date after any edit.
+    connect(&context_.viewing.document(), &Document::changed, result_, &QWidget::hide);
 }
 
 void VariantButtons::refresh() {
     const Viewing& viewing = context_.viewing;
     const auto& variants = viewing.shown().variants;
     remove_->setEnabled(variants.size() > 1);
-    remove_->setAccessibleName("Remove the variant " + variantTitle(variants[viewing.variant()]));
-    if (!isAsked_) columns_->setAmount({static_cast<double>(nextColumns()), {}});
+    remove_->setAccessibleName("Remove variant " + variantTitle(variants[viewing.variant()]));
+    if (!isTyped_) columns_->setAmount({static_cast<double>(nextColumns()), {}});
 }
 
 int VariantButtons::nextColumns() const {
@@ -75,7 +77,7 @@ int VariantButtons::nextColumns() const {
         return project::resolve(project, variant, variant.bands.size() - 1).row.columns.value_or(1);
     };
     const int now = widest(project.variants[context_.viewing.variant()]);
-    // One more, and on; after the most from the least.
+    // The next larger count, then on from 1.
     for (int more = 1; more < mostColumns; ++more) {
         const int columns = (now + more - 1) % mostColumns + 1;
         if (std::ranges::find(project.variants, columns, widest) == project.variants.end()) return columns;
@@ -88,35 +90,39 @@ void VariantButtons::add() {
     const std::size_t from = context_.viewing.variant();
     const int columns = static_cast<int>(columns_->amount().value);
     text::ParagraphStore& store = context_.viewing.document().store();
-    QString says;
-    context_.viewing.document().edit("Add a variant", [&](project::Project& project) {
+    QString result;
+    context_.viewing.document().edit("Add variant", [&](project::Project& project) {
         const std::string base = solve::classFor(project.variants[from].className, columns);
         std::string name = base;
         for (int n = 2; project.findVariant(name); ++n)
             name = base + "-" + std::to_string(n);
-        const QString sister = variantTitle(project.variants[from]);
+        const QString source = variantTitle(project.variants[from]);
         project.variants.insert(project.variants.begin() + static_cast<std::ptrdiff_t>(from + 1),
-                                solve::inColumns(project, from, columns, name, store));
-        says = "Added " + variantTitle(project.variants[from + 1]) + ", class " +
-               QString::fromStdString(name) + ". ";
-        // By the wishes, if they can be kept; else with sizes after its sister's.
+                                solve::withColumns(project, from, columns, name, store));
+        result = "Added " + variantTitle(project.variants[from + 1]) + ", class " +
+                 QString::fromStdString(name) + ". ";
+        // If the wishes conflict, the sizes stay as derived from the source.
         const solve::Answer answer = solve::solve(project, {from + 1}, store);
-        const std::vector<std::string> told = solve::sentences(project, answer);
-        if (answer.solved) project = *answer.solved;
-        says += answer.solved ? "Its sizes are solved by the wishes."
-                              : "Its sizes are after those of " + sister + ", not by the wishes. " +
-                                    QString::fromStdString(told.empty() ? std::string() : told.front());
+        if (answer.solved) {
+            project = *answer.solved;
+            result += "Its sizes satisfy the wishes.";
+            return;
+        }
+        result += "Its sizes are derived from " + source + ".";
+        const solve::AnswerTable table = solve::answerTable(project, answer, store);
+        if (table.conflict) result += ' ' + QString::fromStdString(solve::summary(*table.conflict));
+        if (!table.notes.empty()) result += ' ' + QString::fromStdString(table.notes.front());
     });
-    isAsked_ = false;
+    isTyped_ = false;
     context_.viewing.setVariant(from + 1);
-    says_->setText(says);
-    says_->show();
-    bringIntoView(this, says_);
+    result_->setText(result);
+    result_->show();
+    bringIntoView(this, result_);
 }
 
 void VariantButtons::remove() {
     const std::size_t gone = context_.viewing.variant();
-    context_.viewing.document().edit("Remove a variant", [&](project::Project& project) {
+    context_.viewing.document().edit("Remove variant", [&](project::Project& project) {
         if (project.variants.size() < 2) return;
         project.variants.erase(project.variants.begin() + static_cast<std::ptrdiff_t>(gone));
     });
@@ -125,7 +131,7 @@ void VariantButtons::remove() {
 QString wrongWithClass(const QString& text) {
     static const QRegularExpression shape("^[A-Za-z][A-Za-z0-9_-]*$");
     if (shape.match(text).hasMatch()) return {};
-    return "a class name starts with a letter and goes on with letters, digits, - or _";
+    return "it must start with a letter and have only letters, digits, - and _";
 }
 
 }  // namespace tenter::desktop::panels

@@ -1,4 +1,4 @@
-// The variant that is looked at: its name and class; adding and removing variants.
+// Adding a variant with another column count, and removing the current one.
 #pragma once
 
 #include <QLabel>
@@ -20,18 +20,18 @@ public:
 private:
     void add();
     void remove();
-    /// What is offered: columns that no variant has yet.
+    /// A column count that no variant has yet.
     [[nodiscard]] int nextColumns() const;
 
     Context& context_;
     controls::NumberField* columns_;
-    bool isAsked_ = false;  ///< the number of columns was typed
+    bool isTyped_ = false;  ///< the user has set the column count
     QPushButton* add_;
     QPushButton* remove_;
-    QLabel* says_;
+    QLabel* result_;
 };
 
-/// What is wrong with `text` as a class name; empty if nothing is.
+/// Why `text` is not a class name; empty if it is one.
 QString wrongWithClass(const QString& text);
 
 }  // namespace tenter::desktop::panels

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "controls/glossary.h"
 #include "controls/number_editors.h"
 #include "controls/text_editor.h"
 #include "document/wording.h"
@@ -27,11 +28,12 @@ const std::string noWish = "none";
 const std::string inScope = "scope";
 const std::string otherWidths = "other";
 
-QString wishedAt(const project::WishedWidths& widths) {
-    if (!widths.from) return widths.upTo ? "to " + pixels(*widths.upTo) : QStringLiteral("at every width");
-    // A breakpoint's own width belongs to the band below it.
-    if (!widths.upTo) return "above " + pixels(*widths.from);
-    return "above " + figure(*widths.from, 1) + " to " + pixels(*widths.upTo);
+/// The whole viewport widths, as for bands: `at every width`, `up to 590 px`, `591–930 px`, `from 931 px`.
+QString widthsText(const project::WishWidths& widths) {
+    if (!widths.from) return widths.upTo ? "up to " + pixels(*widths.upTo) : QStringLiteral("at every width");
+    // The width itself is not included, so the range starts at the next whole width.
+    const double first = std::floor(*widths.from) + 1;
+    return widths.upTo ? widthsTitle(first, *widths.upTo) : "from " + pixels(first);
 }
 
 QString capitalised(QString text) {
@@ -44,8 +46,8 @@ controls::AmountKind orNone(controls::AmountKind kind) {
     return kind;
 }
 
-std::optional<double> numberIn(const Json& value, double times) {
-    return value.is_number() ? std::optional(value.get<double>() / times) : std::nullopt;
+std::optional<double> numberIn(const Json& value, double factor) {
+    return value.is_number() ? std::optional(value.get<double>() / factor) : std::nullopt;
 }
 
 bool areCrossed(const RoleWishes& wished) {
@@ -60,8 +62,8 @@ QString cardsTitle(const std::vector<int>& cards) {
     return numbers.join(", ");
 }
 
-/// An example among `most` cards.
-QString someCards(int most) {
+/// An example of card numbers, if there are `most` cards.
+QString exampleCards(int most) {
     return most > 4 ? QStringLiteral("2, 5") : most > 1 ? QString("1, %1").arg(most) : QStringLiteral("1");
 }
 
@@ -81,51 +83,51 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
     : Panel(context, parent), solve_(new SolveBox(context)) {
     section("Wishes");
     title_ = sectionLabel();
-    title_->setToolTip("What should hold of the sizes at these widths, wherever other edits go");
+    title_->setToolTip(toolTipText(glossary::wish));
     title_->setWordWrap(true);
     title_->setMinimumHeight(24);
     title_->setMaximumHeight(QWIDGETSIZE_MAX);
     addWidths();
-    wish<int>("Lines up to", "lines up to", &RoleWishes::lines,
+    wish<int>("Lines at most", "lines at most", &RoleWishes::lines,
               new NumberEditor(orNone(numberKind(1, 50, 1, 0))),
               {[](int lines) { return Json(lines); },
                [](const Json& value) {
                    return value.is_number() ? std::optional(value.get<int>()) : std::nullopt;
                }});
-    number("Measure from", "measure from", &RoleWishes::leastMeasure, numberKind(1, 1000, 1, 1));
-    number("Measure to", "measure to", &RoleWishes::mostMeasure, numberKind(1, 1000, 1, 1));
-    number("Size from", "size from", &RoleWishes::leastSize, numberKind(1, 400, 0.5, 2, "px"));
-    number("Size to", "size to", &RoleWishes::mostSize, numberKind(1, 400, 0.5, 2, "px"));
+    number("Measure at least", "measure at least", &RoleWishes::leastMeasure, numberKind(1, 1000, 1, 1));
+    number("Measure at most", "measure at most", &RoleWishes::mostMeasure, numberKind(1, 1000, 1, 1));
+    number("Size at least", "size at least", &RoleWishes::leastSize, numberKind(1, 400, 0.5, 2, "px"));
+    number("Size at most", "size at most", &RoleWishes::mostSize, numberKind(1, 400, 0.5, 2, "px"));
 
     more_ = fold("More wishes");
     addRatio();
-    moreRows_.push_back(choice<bool>("Ramps", "ramps", &RoleWishes::locked,
-                                     new SegmentEditor({{"free", "May change"}, {"stay", "Stay"}}),
+    moreRows_.push_back(choice<bool>("Sizes", "sizes", &RoleWishes::locked,
+                                     new SegmentEditor({{"free", "May change"}, {"stay", "Locked"}}),
                                      {{"free", false}, {"stay", true}}));
-    auto* growth = number("Growth to", "growth to", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px"));
-    growth->editor().setToolTip("At most so much larger for every 100 px of page width");
+    auto* growth =
+        number("Growth at most", "growth at most", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px"));
+    growth->editor().setToolTip(toolTipText("Largest growth per 100\u00A0px of viewport width"));
     moreRows_.push_back(growth);
-    moreRows_.push_back(choice<bool>("With column", "with column", &RoleWishes::withColumn,
-                                     new SegmentEditor({{"with", "Never against"}, {"free", "Free"}}),
+    moreRows_.push_back(choice<bool>("Narrower column", "narrower column", &RoleWishes::withColumn,
+                                     new SegmentEditor({{"with", "No growth"}, {"free", "Free"}}),
                                      {{"with", true}, {"free", false}}));
-    auto* zoom =
-        number("Zoom to double", "zoom to double", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
-    zoom->editor().setToolTip("The zoom of the browser by which readers have the type twice as large");
+    auto* zoom = number("Zoom for 2×", "zoom for 2×", &RoleWishes::zoom,
+                        numberKind(200, 2000, 50, 0, "%"), 100);
+    zoom->editor().setToolTip(toolTipText("Browser zoom at which the text is twice as large"));
     moreRows_.push_back(zoom);
     using At = project::AtBreakpoints;
     moreRows_.push_back(choice<At>(
         "Breakpoints", "breakpoints", &RoleWishes::breakpoints,
-        new ListEditor(
-            {{"free", "Sizes may jump"}, {"same", "Same size"}, {"proportional", "Same share of column"}}),
+        new ListEditor({{"free", "Free"}, {"same", "Same size"}, {"proportional", "Same share of column"}}),
         {{"free", At::Free}, {"same", At::Same}, {"proportional", At::Proportional}}));
     variants_ = choice<bool>("Variants", "variants", &RoleWishes::sameInVariants,
                              new SegmentEditor({{"free", "Own sizes"}, {"same", "Same size"}}),
                              {{"free", false}, {"same", true}});
-    variants_->editor().setToolTip(
-        "For variants that share a page: at each width all have the same size, and all are solved together");
+    variants_->editor().setToolTip(toolTipText(
+        "Same size: at each width every variant has the same size. All variants are solved together."));
     moreRows_.push_back(variants_);
 
-    seeking_ = fold("How sizes are sought, for all roles");
+    solver_ = fold("Solver settings for all roles");
     addGeneral();
     addWithout();
 
@@ -134,11 +136,11 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
     addFindable("Solve sizes", solve_->button());
 }
 
-project::WishedWidths WishesPanel::widths() const {
-    return others_ ? *others_ : widthsInScope();
+project::WishWidths WishesPanel::widths() const {
+    return otherWidths_ ? *otherWidths_ : widthsInScope();
 }
 
-project::WishedWidths WishesPanel::widthsInScope() const {
+project::WishWidths WishesPanel::widthsInScope() const {
     if (viewing().scope() != Viewing::Scope::ThisBand) return {};
     const auto& bands = viewing().shown().variants[viewing().variant()].bands;
     const std::size_t band = viewing().band();
@@ -146,25 +148,25 @@ project::WishedWidths WishesPanel::widthsInScope() const {
 }
 
 void WishesPanel::addWidths() {
-    for_ = new ListEditor({{inScope, "Every width"}});
+    widthChoice_ = new ListEditor({{inScope, "Every width"}});
     property(
-        "Hold", "Wishes hold", for_,
+        "Widths", "Wishes: widths", widthChoice_,
         [this](const Project&) {
-            const auto found = std::ranges::find(offeredWidths_, widths());
-            return Json(others_ && found != offeredWidths_.end()
-                            ? std::to_string(found - offeredWidths_.begin())
+            const auto found = std::ranges::find(listedWidths_, widths());
+            return Json(otherWidths_ && found != listedWidths_.end()
+                            ? std::to_string(found - listedWidths_.begin())
                             : inScope);
         },
         [](Project&, const Json&) {});
-    // Which widths are looked at is no part of the project.
-    connect(for_, &controls::Editor::edited, this, [this] {
-        const std::string word = for_->value().get<std::string>();
+    // The choice is not a part of the project.
+    connect(widthChoice_, &controls::Editor::edited, this, [this] {
+        const std::string word = widthChoice_->value().get<std::string>();
         if (word == inScope)
-            others_.reset();
+            otherWidths_.reset();
         else if (word == otherWidths)
-            others_ = {std::round(viewing().width()), std::nullopt};
+            otherWidths_ = {std::round(viewing().width()), std::nullopt};
         else
-            others_ = offeredWidths_[std::stoul(word)];
+            otherWidths_ = listedWidths_[std::stoul(word)];
         refresh();
     });
     controls::AmountKind width = orNone(numberKind(1, 10000, 1, 2, "px"));
@@ -177,73 +179,74 @@ void WishesPanel::addWidths() {
                 return held ? Json(*held) : Json(noWish);
             },
             [this, member](Project& project, const Json& value) {
-                project::WishedWidths moved = widths();
+                project::WishWidths moved = widths();
                 moved.*member = numberIn(value, 1);
                 moveTo(project, moved);
             });
     };
-    above_ = end("Above", "above", &project::WishedWidths::from);
-    findInstead(for_);
-    upTo_ = end("Up to", "up to", &project::WishedWidths::upTo);
-    findInstead(for_);
+    above_ = end("Above", "above", &project::WishWidths::from);
+    findInstead(widthChoice_);
+    upTo_ = end("Up to", "up to", &project::WishWidths::upTo);
+    findInstead(widthChoice_);
     for (ProjectRow* row : {above_, upTo_}) {
         connect(&row->editor(), &controls::Editor::edited, this, [this] {
             if (!areCrossed_) refresh();
         });
-        // Half a number often crosses the other end: only a whole one is refused.
+        // A half-typed number often crosses the other end: only a finished one is refused.
         connect(&row->editor(), &controls::Editor::finished, this, [this] {
-            if (areCrossed_) context().say("Widths are to end after they start: change the other end first.");
+            if (areCrossed_)
+                context().showMessage("The widths must end above their start. Change the other end first.");
             areCrossed_ = false;
             refresh();
         });
     }
 }
 
-void WishesPanel::moveTo(Project& project, const project::WishedWidths& moved) {
-    if (!others_ || moved == *others_) return;
+void WishesPanel::moveTo(Project& project, const project::WishWidths& moved) {
+    if (!otherWidths_ || moved == *otherWidths_) return;
     areCrossed_ = moved.from && moved.upTo && *moved.from >= *moved.upTo;
     if (areCrossed_) return;
-    if (project::wishSaidFor(project, viewing().role(), *others_) != nullptr) {
-        RoleWishes& entry = project::wishFor(project, viewing().role(), *others_);
+    if (project::ownWishesFor(project, viewing().role(), *otherWidths_) != nullptr) {
+        RoleWishes& entry = project::ownWishesOrNew(project, viewing().role(), *otherWidths_);
         entry.from = moved.from;
         entry.upTo = moved.upTo;
     }
-    others_ = moved;
+    otherWidths_ = moved;
 }
 
-void WishesPanel::offerWidths() {
-    const project::WishedWidths scope = widthsInScope();
-    if (ofRole_ != viewing().role()) others_.reset();
-    ofRole_ = viewing().role();
-    std::vector<project::WishedWidths> offered;
-    const auto offer = [&](const project::WishedWidths& widths) {
-        if (widths != scope && std::ranges::find(offered, widths) == offered.end()) offered.push_back(widths);
+void WishesPanel::updateWidthChoices() {
+    const project::WishWidths scope = widthsInScope();
+    if (otherWidthsRole_ != viewing().role()) otherWidths_.reset();
+    otherWidthsRole_ = viewing().role();
+    std::vector<project::WishWidths> listed;
+    const auto list = [&](const project::WishWidths& widths) {
+        if (widths != scope && std::ranges::find(listed, widths) == listed.end()) listed.push_back(widths);
     };
     if (const auto& wishes = viewing().shown().wishes)
         for (const RoleWishes& entry : wishes->roles)
-            if (entry.role == ofRole_) offer({entry.from, entry.upTo});
-    if (others_) offer(*others_);
-    if (others_ == scope) others_.reset();
-    offeredWidths_ = offered;
-    std::vector<controls::Choice> choices{{inScope, capitalised(wishedAt(scope))}};
-    for (std::size_t i = 0; i < offered.size(); ++i)
-        choices.push_back({std::to_string(i), capitalised(wishedAt(offered[i]))});
+            if (entry.role == otherWidthsRole_) list({entry.from, entry.upTo});
+    if (otherWidths_) list(*otherWidths_);
+    if (otherWidths_ == scope) otherWidths_.reset();
+    listedWidths_ = listed;
+    std::vector<controls::Choice> choices{{inScope, capitalised(widthsText(scope))}};
+    for (std::size_t i = 0; i < listed.size(); ++i)
+        choices.push_back({std::to_string(i), capitalised(widthsText(listed[i]))});
     choices.push_back({otherWidths, "Other widths…"});
-    for_->setChoices(std::move(choices));
-    above_->setVisible(others_.has_value());
-    upTo_->setVisible(others_.has_value());
+    widthChoice_->setChoices(std::move(choices));
+    above_->setVisible(otherWidths_.has_value());
+    upTo_->setVisible(otherWidths_.has_value());
 }
 
 RoleWishes WishesPanel::wished(const Project& project) const {
-    return project::wishedFor(project, viewing().role(), widths());
+    return project::wishesFor(project, viewing().role(), widths());
 }
 
-const RoleWishes* WishesPanel::said(const Project& project) const {
-    return project::wishSaidFor(project, viewing().role(), widths());
+const RoleWishes* WishesPanel::ownEntry(const Project& project) const {
+    return project::ownWishesFor(project, viewing().role(), widths());
 }
 
 void WishesPanel::change(Project& project, const std::function<void(RoleWishes&)>& how) {
-    RoleWishes& entry = project::wishFor(project, viewing().role(), widths());
+    RoleWishes& entry = project::ownWishesOrNew(project, viewing().role(), widths());
     const RoleWishes before = entry;
     isRefused_ = false;
     how(entry);
@@ -257,33 +260,33 @@ void WishesPanel::change(Project& project, const std::function<void(RoleWishes&)
 template <class T>
 ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
                               std::optional<T> RoleWishes::*member, controls::Editor* editor,
-                              Manner<T> manner) {
-    const std::optional<T> nothing = project::askingNothing().*member;
+                              Conversion<T> conversion) {
+    const std::optional<T> nothing = project::unlimitedWishes().*member;
     const auto asks = [member, nothing](const RoleWishes& wishes) {
         return wishes.*member && wishes.*member != nothing;
     };
-    const auto get = [this, member, asks, manner](const Project& project) {
+    const auto get = [this, member, asks, conversion](const Project& project) {
         const RoleWishes wishes = wished(project);
-        return asks(wishes) ? manner.shown(*(wishes.*member)) : Json(noWish);
+        return asks(wishes) ? conversion.shown(*(wishes.*member)) : Json(noWish);
     };
-    const auto set = [this, member, asks, nothing, manner](Project& project, const Json& value) {
+    const auto set = [this, member, asks, nothing, conversion](Project& project, const Json& value) {
         change(project, [&](RoleWishes& entry) {
             (entry.*member).reset();
             if (value.is_null()) return;
-            const std::optional<T> typed = manner.read(value);
-            // What nobody wishes need not be unwished.
+            const std::optional<T> typed = conversion.read(value);
+            // A wish that does not apply needs no entry that cancels it.
             if (typed || asks(wished(project))) entry.*member = typed ? typed : nothing;
         });
     };
     ProjectRow* row = property(title, "Wish: " + words, editor, get, set);
     row->setOptional([this, member](const Project& project) {
-        const RoleWishes* const entry = said(project);
+        const RoleWishes* const entry = ownEntry(project);
         return entry != nullptr && (entry->*member).has_value();
     });
-    // Half a number is often past the other one: only a whole one is refused.
+    // A half-typed number is often beyond the other one: only a finished one is refused.
     connect(editor, &controls::Editor::finished, this, [this, row] {
         if (isRefused_) {
-            context().say("The least is to be no more than the most: change the other one first.");
+            context().showMessage("The minimum must not exceed the maximum. Change the other one first.");
             row->refresh();
         }
         isRefused_ = false;
@@ -293,10 +296,10 @@ ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
 
 ProjectRow* WishesPanel::number(const QString& title, const QString& words,
                                 std::optional<double> RoleWishes::*member, controls::AmountKind kind,
-                                double times) {
+                                double factor) {
     return wish<double>(title, words, member, new NumberEditor(orNone(std::move(kind))),
-                        {[times](double value) { return Json(value * times); },
-                         [times](const Json& value) { return numberIn(value, times); }});
+                        {[factor](double value) { return Json(value * factor); },
+                         [factor](const Json& value) { return numberIn(value, factor); }});
 }
 
 template <class T>
@@ -304,7 +307,7 @@ ProjectRow* WishesPanel::choice(const QString& title, const QString& words,
                                 std::optional<T> RoleWishes::*member, controls::Editor* editor,
                                 std::vector<std::pair<std::string, T>> choices) {
     const auto get = [this, member, choices](const Project& project) {
-        const T held = (wished(project).*member).value_or(*(project::askingNothing().*member));
+        const T held = (wished(project).*member).value_or(*(project::unlimitedWishes().*member));
         const auto found = std::ranges::find(choices, held, &std::pair<std::string, T>::second);
         return found == choices.end() ? Json() : Json(found->first);
     };
@@ -317,13 +320,13 @@ ProjectRow* WishesPanel::choice(const QString& title, const QString& words,
     };
     ProjectRow* row = property(title, "Wish: " + words, editor, get, set);
     row->setOptional([this, member](const Project& project) {
-        const RoleWishes* const entry = said(project);
+        const RoleWishes* const entry = ownEntry(project);
         return entry != nullptr && (entry->*member).has_value();
     });
     return row;
 }
 
-void WishesPanel::relate(RoleWishes& entry, const std::string& other) {
+void WishesPanel::setRatioTo(RoleWishes& entry, const std::string& other) {
     entry.ratioTo = other;
     if (entry.ratio || entry.leastRatio) return;
     const double own = row::fontSizeHere(viewing(), entry.role).value_or(20);
@@ -332,53 +335,53 @@ void WishesPanel::relate(RoleWishes& entry, const std::string& other) {
 }
 
 void WishesPanel::addRatio() {
-    const auto unsay = [](RoleWishes& entry) {
+    const auto removeRatio = [](RoleWishes& entry) {
         entry.ratioTo.reset();
         entry.ratio.reset();
         entry.leastRatio.reset();
     };
-    const auto isSaid = [this](const Project& project) {
-        const RoleWishes* const entry = said(project);
+    const auto isSet = [this](const Project& project) {
+        const RoleWishes* const entry = ownEntry(project);
         return entry != nullptr && entry->ratioTo.has_value();
     };
     ratioTo_ = new ListEditor({{noWish, "No other role"}});
     auto* other = property(
-        "Ratio to", "Wish: ratio to a role", ratioTo_,
+        "Ratio to", "Wish: ratio to role", ratioTo_,
         [this](const Project& project) { return Json(wished(project).ratioTo.value_or(noWish)); },
-        [this, unsay](Project& project, const Json& value) {
+        [this, removeRatio](Project& project, const Json& value) {
             change(project, [&](RoleWishes& entry) {
                 if (value.is_string() && value != noWish)
-                    relate(entry, value.get<std::string>());
+                    setRatioTo(entry, value.get<std::string>());
                 else
-                    unsay(entry);
+                    removeRatio(entry);
             });
         });
-    other->setOptional(isSaid);
-    times_ = property(
-        "Times", "Wish: times that role’s size", new NumberEditor(numberKind(0.1, 10, 0.05, 3)),
+    other->setOptional(isSet);
+    factor_ = property(
+        "Factor", "Wish: factor", new NumberEditor(numberKind(0.1, 10, 0.05, 3)),
         [this](const Project& project) {
             const RoleWishes wishes = wished(project);
             return Json(wishes.ratio ? *wishes.ratio : wishes.leastRatio.value_or(1));
         },
-        [this, unsay](Project& project, const Json& value) {
+        [this, removeRatio](Project& project, const Json& value) {
             const RoleWishes wishes = wished(project);
             change(project, [&](RoleWishes& entry) {
-                unsay(entry);
+                removeRatio(entry);
                 if (!value.is_number()) return;
                 entry.ratioTo = wishes.ratioTo;
                 (wishes.ratio ? entry.ratio : entry.leastRatio) = value.get<double>();
             });
         });
     findInstead(ratioTo_);
-    times_->setOptional(isSaid);
-    manner_ = property(
-        "Ratio is", "Wish: ratio is", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
+    factor_->setOptional(isSet);
+    factorKind_ = property(
+        "Factor is", "Wish: factor is", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
         [this](const Project& project) { return Json(wished(project).ratio ? "exact" : "least"); },
-        [this, unsay](Project& project, const Json& value) {
+        [this, removeRatio](Project& project, const Json& value) {
             const RoleWishes wishes = wished(project);
             change(project, [&](RoleWishes& entry) {
                 const double held = wishes.ratio ? *wishes.ratio : wishes.leastRatio.value_or(1);
-                unsay(entry);
+                removeRatio(entry);
                 entry.ratioTo = wishes.ratioTo;
                 (value == "exact" ? entry.ratio : entry.leastRatio) = held;
             });
@@ -389,23 +392,23 @@ void WishesPanel::addRatio() {
 
 template <class T>
 ProjectRow* WishesPanel::general(const QString& title, const QString& words, std::optional<T> Wishes::*member,
-                                 controls::Editor* editor, Manner<T> manner) {
+                                 controls::Editor* editor, Conversion<T> conversion) {
     ProjectRow* row = property(
-        title, "Solving: " + words, editor,
-        [member, manner](const Project& project) {
-            return manner.shown(*(project::wishesOf(project).*member));
+        title, "Solver: " + words, editor,
+        [member, conversion](const Project& project) {
+            return conversion.shown(*(project::effectiveWishes(project).*member));
         },
-        [member, manner](Project& project, const Json& value) {
+        [member, conversion](Project& project, const Json& value) {
             if (!project.wishes) project.wishes.emplace();
-            std::optional<T>& said = (*project.wishes).*member;
-            said = value.is_null() ? std::nullopt : manner.read(value);
-            if (said == project::usualWishes(project).*member) said.reset();
+            std::optional<T>& own = (*project.wishes).*member;
+            own = value.is_null() ? std::nullopt : conversion.read(value);
+            if (own == project::defaultWishes(project).*member) own.reset();
             project::dropEmptyWishes(project);
         });
     row->setOptional([member](const Project& project) {
         return project.wishes && ((*project.wishes).*member).has_value();
     });
-    seekingRows_.push_back(row);
+    solverRows_.push_back(row);
     return row;
 }
 
@@ -413,8 +416,9 @@ void WishesPanel::addGeneral() {
     using project::Aim;
     general<Aim>(
         "Aim", "aim", &Wishes::aim,
-        new ListEditor(
-            {{"nearest", "Nearest to now"}, {"largest", "As large as can be"}, {"calmest", "Least change"}}),
+        new ListEditor({{"nearest", "Nearest to current"},
+                        {"largest", "Largest sizes"},
+                        {"calmest", "Least change over widths"}}),
         {[](Aim aim) {
              return Json(aim == Aim::Largest ? "largest" : aim == Aim::Calmest ? "calmest" : "nearest");
          },
@@ -424,24 +428,24 @@ void WishesPanel::addGeneral() {
                                                        : Aim::Nearest);
          }});
     auto* grid = general<units::Length>(
-        "On a grid", "on a grid", &Wishes::grid,
+        "Size grid", "size grid", &Wishes::grid,
         new NumberEditor(controls::lengthKind({"px", "rem"}, {QString::fromStdString(noWish)}, 0, 16)),
         {[](const units::Length& step) { return Json(step.value() == 0 ? noWish : step.css()); },
          [](const Json& value) {
              return value.is_string() && value != noWish ? units::Length::parse(value.get<std::string>())
                                                          : std::optional(units::Length());
          }});
-    grid->editor().setToolTip("Ends of ramps are multiples of it, such as 0.5 px");
-    const Manner<double> percent{[](double share) { return Json(share * 100); },
-                                 [](const Json& value) { return numberIn(value, 100); }};
+    grid->editor().setToolTip(toolTipText("The end sizes of ramps are multiples of this length"));
+    const Conversion<double> percent{[](double share) { return Json(share * 100); },
+                                     [](const Json& value) { return numberIn(value, 100); }};
     const auto share = [](double most) { return new NumberEditor(numberKind(0, most, 1, 1, "%")); };
-    general<double>("Longer copy", "room for longer copy", &Wishes::reserve, share(50), percent)
+    general<double>("Longer text", "room for longer text", &Wishes::reserve, share(50), percent)
         ->editor()
-        .setToolTip("Lines keep to their number if the copy grows by so much, as in another language");
+        .setToolTip(toolTipText("Room for longer text, such as a translation, without another line"));
     general<double>("Slack", "slack", &Wishes::slack, share(20), percent)
         ->editor()
-        .setToolTip("Kept free of each line where lines are counted: browsers differ");
-    general<double>("Under 500 px", "slack under 500 px", &Wishes::narrowSlack, share(20), percent);
+        .setToolTip(toolTipText(glossary::slack));
+    general<double>("Below 500\u00A0px", "slack below 500\u00A0px", &Wishes::narrowSlack, share(20), percent);
 }
 
 void WishesPanel::addWithout() {
@@ -451,11 +455,13 @@ void WishesPanel::addWithout() {
         const auto isCard = [most](int card) { return card >= 0 && card < most; };
         return shape.match(text).hasMatch() && std::ranges::all_of(cardsIn(text), isCard)
                    ? QString()
-                   : QString("cards are counted from 1 to %1, such as %2").arg(most).arg(someCards(most));
+                   : QString("cards are counted from 1 to %1, for example %2")
+                         .arg(most)
+                         .arg(exampleCards(most));
     });
     cards->setPlaceholder("none");
     auto* row = property(
-        "Without cards", "Solving: without cards", cards,
+        "Ignored cards", "Solver: ignored cards", cards,
         [](const Project& project) {
             return Json(
                 cardsTitle(project.wishes ? project.wishes->without : std::vector<int>()).toStdString());
@@ -469,34 +475,34 @@ void WishesPanel::addWithout() {
         });
     row->setOptional(
         [](const Project& project) { return project.wishes && !project.wishes->without.empty(); });
-    seekingRows_.push_back(row);
+    solverRows_.push_back(row);
 }
 
-void WishesPanel::count(controls::Fold* fold, const std::vector<ProjectRow*>& rows) {
-    fold->setMade(static_cast<int>(std::ranges::count_if(rows, &ProjectRow::isSaid)));
+void WishesPanel::showCount(controls::Fold* fold, const std::vector<ProjectRow*>& rows) {
+    fold->setCount(static_cast<int>(std::ranges::count_if(rows, &ProjectRow::isSet)));
 }
 
 void WishesPanel::refresh() {
     const Project& project = viewing().shown();
     std::vector<std::string> others = project::roles(project);
     std::erase(others, viewing().role());
-    if (others != offered_) {
-        offered_ = others;
+    if (others != listedRoles_) {
+        listedRoles_ = others;
         std::vector<controls::Choice> choices{{noWish, "No other role"}};
-        for (const std::string& role : offered_)
+        for (const std::string& role : listedRoles_)
             choices.push_back({role, roleTitle(role)});
         ratioTo_->setChoices(std::move(choices));
     }
-    offerWidths();
+    updateWidthChoices();
     const bool many = project.variants.size() > 1;
-    title_->setText("Wishes, " + wishedAt(widths()) + (many ? ", in every variant" : ""));
+    title_->setText("Wishes, " + widthsText(widths()) + (many ? ", in every variant" : ""));
     const bool related = wished(project).ratioTo.has_value();
-    times_->setVisible(related);
-    manner_->setVisible(related);
+    factor_->setVisible(related);
+    factorKind_->setVisible(related);
     variants_->setVisible(many);
     Panel::refresh();
-    count(more_, moreRows_);
-    count(seeking_, seekingRows_);
+    showCount(more_, moreRows_);
+    showCount(solver_, solverRows_);
     solve_->refresh();
 }
 

@@ -1,17 +1,16 @@
-// The part of the Text panel that says what should hold of a role's sizes, and solves for it.
+// The part of the Text panel with the wishes on a role's sizes, and “Solve sizes”.
 #pragma once
 
 #include "controls/amount.h"
 #include "controls/choice_editors.h"
 #include "panels/panel.h"
 #include "panels/solve_box.h"
-#include "project/wishing.h"
+#include "project/role_wishes.h"
 
 namespace tenter::desktop::panels {
 
-/// Wishes on the role that is worked on, for the widths of the band in view where edits go to that, else for
-/// all widths, or for any others that are asked for; a wish holds in every variant. Then how sizes are sought
-/// for all roles.
+/// Wishes on the current role. They apply to the current band if that is the edit scope, else to every width,
+/// or to other widths that the user chooses; and to every variant. Below are solver settings for all roles.
 class WishesPanel : public Panel {
     Q_OBJECT
 
@@ -20,57 +19,57 @@ public:
     void refresh() override;
 
 private:
-    /// A wish as its editor shows it, and back; `{}` unsets it.
+    /// Conversions between a wish and the value that its editor shows. `read` returns empty for no wish.
     template <class T>
-    struct Manner {
+    struct Conversion {
         std::function<project::Json(const T&)> shown;
         std::function<std::optional<T>(const project::Json&)> read;
     };
     template <class T>
     ProjectRow* wish(const QString& title, const QString& words,
                      std::optional<T> project::RoleWishes::*member, controls::Editor* editor,
-                     Manner<T> manner);
+                     Conversion<T> conversion);
     ProjectRow* number(const QString& title, const QString& words,
                        std::optional<double> project::RoleWishes::*member, controls::AmountKind kind,
-                       double times = 1);
+                       double factor = 1);
     template <class T>
     ProjectRow* choice(const QString& title, const QString& words,
                        std::optional<T> project::RoleWishes::*member, controls::Editor* editor,
                        std::vector<std::pair<std::string, T>> choices);
     template <class T>
     ProjectRow* general(const QString& title, const QString& words, std::optional<T> project::Wishes::*member,
-                        controls::Editor* editor, Manner<T> manner);
+                        controls::Editor* editor, Conversion<T> conversion);
     void addRatio();
     void addGeneral();
     void addWithout();
-    /// The other role, and how many times its size, from the sizes here.
-    void relate(project::RoleWishes& entry, const std::string& other);
-    /// Changes the entry for the role and widths at hand; what cannot be is told and left.
+    /// Sets a minimum ratio to `other`, by the current sizes.
+    void setRatioTo(project::RoleWishes& entry, const std::string& other);
+    /// Changes the entry for the current role and widths. A minimum above its maximum is refused.
     void change(project::Project& project, const std::function<void(project::RoleWishes&)>& how);
     void addWidths();
-    [[nodiscard]] project::WishedWidths widths() const;
-    /// Those that follow from where edits go.
-    [[nodiscard]] project::WishedWidths widthsInScope() const;
-    /// What is wished for some widths becomes a wish for others; those are then at hand.
-    void moveTo(project::Project& project, const project::WishedWidths& widths);
-    void offerWidths();
+    [[nodiscard]] project::WishWidths widths() const;
+    /// Those of the edit scope.
+    [[nodiscard]] project::WishWidths widthsInScope() const;
+    /// Moves the entry for the chosen widths to other widths, which are chosen then.
+    void moveTo(project::Project& project, const project::WishWidths& widths);
+    void updateWidthChoices();
     [[nodiscard]] project::RoleWishes wished(const project::Project& project) const;
-    [[nodiscard]] const project::RoleWishes* said(const project::Project& project) const;
-    void count(controls::Fold* fold, const std::vector<ProjectRow*>& rows);
+    [[nodiscard]] const project::RoleWishes* ownEntry(const project::Project& project) const;
+    void showCount(controls::Fold* fold, const std::vector<ProjectRow*>& rows);
 
     QLabel* title_;
-    controls::ListEditor* for_ = nullptr;
+    controls::ListEditor* widthChoice_ = nullptr;
     ProjectRow *above_ = nullptr, *upTo_ = nullptr;
-    std::optional<project::WishedWidths> others_;  ///< asked for, of `ofRole_`
-    std::string ofRole_;
-    bool areCrossed_ = false;  ///< as they are typed
-    bool isRefused_ = false;   ///< the wish as it was typed last
-    std::vector<project::WishedWidths> offeredWidths_;
-    controls::Fold *more_ = nullptr, *seeking_ = nullptr;
-    std::vector<ProjectRow*> moreRows_, seekingRows_;
+    std::optional<project::WishWidths> otherWidths_;  ///< chosen by the user for `otherWidthsRole_`
+    std::string otherWidthsRole_;
+    bool areCrossed_ = false;  ///< the typed widths end before they start
+    bool isRefused_ = false;   ///< the wish typed last has a minimum above its maximum
+    std::vector<project::WishWidths> listedWidths_;
+    controls::Fold *more_ = nullptr, *solver_ = nullptr;
+    std::vector<ProjectRow*> moreRows_, solverRows_;
     controls::ListEditor* ratioTo_ = nullptr;
-    std::vector<std::string> offered_;  ///< roles that a ratio may be to
-    ProjectRow *times_ = nullptr, *manner_ = nullptr, *variants_ = nullptr;
+    std::vector<std::string> listedRoles_;  ///< that a ratio may refer to
+    ProjectRow *factor_ = nullptr, *factorKind_ = nullptr, *variants_ = nullptr;
     SolveBox* solve_;
 };
 

@@ -11,6 +11,7 @@
 #include "checks/room_for_copy.h"
 #include "controls/glyphs.h"
 #include "controls/text_editor.h"
+#include "document/new_card.h"
 #include "document/wording.h"
 
 namespace tenter::desktop::panels {
@@ -18,7 +19,7 @@ namespace tenter::desktop::panels {
 using controls::Glyph;
 using controls::glyph;
 
-/// One part: what it is, buttons to mark words and move the part, its copy, its link.
+/// The editor of one part: its role, buttons that format its words and move it, its text, its link.
 struct WordsPanel::Line : QWidget {
     using QWidget::QWidget;
     QLabel* title = nullptr;
@@ -30,22 +31,22 @@ struct WordsPanel::Line : QWidget {
 
 namespace {
 
-/// `Room for 14 characters more, at 961 px`.
+/// `Room for 14 more characters at 961 px`.
 QString roomTitle(const checks::RoomForCopy& room) {
-    const QString at = ", at " + pixels(room.width);
-    if (room.spare == 0) return "No room for more" + at;
+    const QString at = " at " + pixels(room.width);
+    if (room.spare == 0) return "No room for more characters" + at;
     const int count = std::abs(room.spare);
-    const QString characters = QString("%1 character%2").arg(count).arg(count == 1 ? "" : "s");
-    return (room.spare < 0 ? characters + " too long" : "Room for " + characters + " more") + at;
+    const QString characters = count == 1 ? "character" : "characters";
+    return (room.spare < 0 ? QString("%1 %2 too long") : QString("Room for %1 more %2"))
+               .arg(count)
+               .arg(characters) +
+           at;
 }
 
-QString roomSays(const checks::RoomForCopy& room) {
-    return QString(
-               "How many more characters like its own surely fit before it takes more than the %1 line%2 "
-               "that "
-               "%3 wished, at the width of the page where that is least")
+QString roomExplained(const checks::RoomForCopy& room) {
+    return QString("A wish allows %1 line%2. Of all viewport widths, the fewest characters fit at this one.")
         .arg(room.lines)
-        .arg(room.lines == 1 ? "" : "s", room.lines == 1 ? "is" : "are");
+        .arg(room.lines == 1 ? "" : "s");
 }
 
 QToolButton* small(QWidget* parent, Glyph sign, const QString& name) {
@@ -64,7 +65,7 @@ QWidget* labelled(QWidget* parent, const QString& title, controls::TextEditor* e
     auto* box = new QHBoxLayout(widget);
     box->setContentsMargins(0, 0, 0, 0);
     auto* label = new QLabel(title, widget);
-    label->setFixedWidth(84);
+    label->setFixedWidth(112);
     label->setForegroundRole(QPalette::PlaceholderText);
     label->setBuddy(editor);
     box->addWidget(label);
@@ -80,10 +81,10 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
       given_(buildGiven()),
       holder_(new QWidget),
       lines_(new QVBoxLayout(holder_)),
-      add_(new QPushButton("Add a part")),
+      add_(new QPushButton("Add part")),
       trial_(new TrialBox(context)) {
     rest_.setSingleShot(true);
-    connect(&rest_, &QTimer::timeout, this, &WordsPanel::tellRoom);
+    connect(&rest_, &QTimer::timeout, this, &WordsPanel::showRoom);
     section({});
     addWidget(given_);
     addWidget(bar_);
@@ -104,24 +105,26 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
         for (const std::string& role : project::roles(document().project()))
             menu->addAction(roleTitle(role), this, [this, role] { addPart(role); });
         menu->addSeparator();
-        menu->addAction("Another role…", this, [this] {
+        menu->addAction("New role…", this, [this] {
             const QString role =
-                QInputDialog::getText(this, "Another role",
-                                      "Its name, in lower-case letters, such as kicker or price:")
+                QInputDialog::getText(this, "New role",
+                                      "Name of the role in lower-case letters, such as kicker or price:")
                     .trimmed();
             static const QRegularExpression pattern("^[a-z][a-z0-9-]*$");
             if (role.isEmpty()) return;
             if (pattern.match(role).hasMatch() && role != "card" && role != "picture" && role != "row")
                 addPart(role.toStdString());
             else
-                this->context().say(
-                    "A role’s name is lower-case letters, digits and hyphens, and not card, picture or row.");
+                this->context().showMessage(
+                    "A role name has lower-case letters, digits and hyphens only; it cannot be card, picture "
+                    "or row.");
         });
     });
-    addFindable("Copy of a card", add_);
-    section("Try the row with");
+    addFindable("Text of a card", add_);
+    section("Text tests");
+    explain("Show the row with other texts, pictures or cards; the project is not changed");
     addWidget(trial_);
-    addFindable("Longer copy, longest titles, a card more", trial_->first());
+    addFindable("Longer text, longest title, no pictures, one more card", trial_->first());
     close();
 }
 
@@ -130,20 +133,20 @@ QWidget* WordsPanel::buildGiven() {
     auto* box = new QVBoxLayout(given);
     box->setContentsMargins(12, 0, 0, 8);
     box->setSpacing(8);
-    givenSays_ = new QLabel(given);
-    givenSays_->setWordWrap(true);
-    givenSays_->setForegroundRole(QPalette::PlaceholderText);
-    box->addWidget(givenSays_);
+    givenNote_ = new QLabel(given);
+    givenNote_->setWordWrap(true);
+    givenNote_->setForegroundRole(QPalette::PlaceholderText);
+    box->addWidget(givenNote_);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(8);
-    auto* again = new QPushButton("Take it in again…", given);
-    auto* own = new QPushButton("Use our own markup", given);
+    auto* again = new QPushButton("Import again…", given);
+    auto* own = new QPushButton("Use Tenter’s markup", given);
     buttons->addWidget(again);
     buttons->addWidget(own);
     buttons->addStretch(1);
     box->addLayout(buttons);
-    connect(again, &QPushButton::clicked, this, &WordsPanel::pagesRowWanted);
-    connect(own, &QPushButton::clicked, this, &WordsPanel::ownMarkupWanted);
+    connect(again, &QPushButton::clicked, this, &WordsPanel::importRowRequested);
+    connect(own, &QPushButton::clicked, this, &WordsPanel::ownMarkupRequested);
     return given;
 }
 
@@ -166,9 +169,9 @@ void WordsPanel::refresh() {
     given_->setVisible(given);
     add_->setVisible(!given);
     const auto cards = viewing().untried().cards.size();
-    givenSays_->setText(
-        QString("Row taken from a page. The page’s row has %1 card%2; take it in again after changing it "
-                "there. Words can be edited here.")
+    givenNote_->setText(
+        QString("This row of %1 card%2 is imported from a page. You can edit its texts here. To add, move or "
+                "remove parts, change the page and import the row again.")
             .arg(cards)
             .arg(cards == 1 ? "" : "s"));
     if (const auto now = shape(); card != card_ || now != builtShape_ || given != builtGiven_) {
@@ -178,7 +181,7 @@ void WordsPanel::refresh() {
         rebuild();
     }
     trial_->refresh();
-    // A drag changes the row at every frame; of many parts, only at rest.
+    // A drag changes the row in every frame: with many parts, wait until it ends.
     rest_.start(viewing().hasFewParts() ? 40 : 400);
     if (card_ < 0) return;
     const auto& parts = viewing().untried().cards[static_cast<std::size_t>(card_)].parts;
@@ -201,7 +204,7 @@ void WordsPanel::showEvent(QShowEvent* event) {
     rest_.start(0);
 }
 
-void WordsPanel::tellRoom() {
+void WordsPanel::showRoom() {
     if (!isVisible() || card_ < 0) return;
     const auto rooms = checks::roomForCopy(viewing().untried(), viewing().variant(), document().store());
     for (std::size_t i = 0; i < built_.size(); ++i) {
@@ -212,7 +215,7 @@ void WordsPanel::tellRoom() {
         built_[i]->room->setVisible(room != rooms.end());
         if (room == rooms.end()) continue;
         built_[i]->room->setText(roomTitle(*room));
-        built_[i]->room->setToolTip(roomSays(*room));
+        built_[i]->room->setToolTip(roomExplained(*room));
     }
 }
 
@@ -241,9 +244,9 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     head->addWidget(label, 1);
     line->title = label;
     box->addLayout(head);
-    auto* up = small(line, Glyph::Up, "Move " + title + " up");
-    auto* down = small(line, Glyph::Down, "Move " + title + " down");
-    auto* remove = small(line, Glyph::Remove, "Remove " + title);
+    auto* up = small(line, Glyph::Up, "Move " + title.toLower() + " up");
+    auto* down = small(line, Glyph::Down, "Move " + title.toLower() + " down");
+    auto* remove = small(line, Glyph::Remove, "Remove " + title.toLower());
     up->setEnabled(part > 0);
     down->setEnabled(part + 1 < builtShape_.size());
     connect(up, &QToolButton::clicked, this, [this, part] { movePart(part, -1); });
@@ -251,14 +254,14 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     connect(remove, &QToolButton::clicked, this, [this, part] { removePart(part); });
     if (role != "picture") {
         auto* copy = line->copy = new CopyEdit(line);
-        copy->setAccessibleName(title + " copy");
+        copy->setAccessibleName(title + " text");
         label->setBuddy(copy);
         auto* strong = small(line, Glyph::Strong, "Strong (Ctrl+B)");
         auto* emphasis = small(line, Glyph::Emphasis, "Emphasis (Ctrl+I)");
         auto* link = small(line, Glyph::Link, "Link (Ctrl+K)");
-        auto* lineBreak = small(line, Glyph::LineBreak, "Break the line (Enter)");
+        auto* lineBreak = small(line, Glyph::LineBreak, "Line break (Enter)");
         for (QToolButton* button : {strong, emphasis, link, lineBreak}) {
-            button->setFocusPolicy(Qt::TabFocus);  // a click leaves the selection where it is
+            button->setFocusPolicy(Qt::TabFocus);  // a click keeps the selection
             head->addWidget(button);
         }
         head->addSpacing(8);
@@ -267,15 +270,15 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         connect(link, &QToolButton::clicked, copy, &CopyEdit::editLink);
         connect(lineBreak, &QToolButton::clicked, copy, &CopyEdit::breakLine);
         connect(copy, &CopyEdit::edited, this, [this, part, copy, title] {
-            editPart(part, title + " copy",
+            editPart(part, "Change " + title.toLower() + " text",
                      [copy](project::TextPart& text) { text.copy = copy->copyText(); });
         });
-        connect(copy, &CopyEdit::left, this, [this] { document().endGesture(); });
+        connect(copy, &CopyEdit::editingFinished, this, [this] { document().endGesture(); });
         box->addWidget(copy);
         line->room = new QLabel(line);
         line->room->setWordWrap(true);
         line->room->setForegroundRole(QPalette::PlaceholderText);
-        line->room->setAccessibleName("Room for longer copy, " + title);
+        line->room->setAccessibleName("Room for longer text, " + title.toLower());
         line->room->hide();
         box->addWidget(line->room);
     }
@@ -285,12 +288,12 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     }
     if (role == "button") {
         line->link = new controls::TextEditor({}, line);
-        line->link->setName("Leads to: link of the button");
+        line->link->setName("Link address of the button");
         line->name = new controls::TextEditor({}, line);
-        line->name->setName("Read out as: accessible name of the button");
-        line->name->setPlaceholder("as its copy");
-        box->addWidget(labelled(line, "Leads to", line->link));
-        box->addWidget(labelled(line, "Read out as", line->name));
+        line->name->setName("Accessible name of the button");
+        line->name->setPlaceholder("same as its text");
+        box->addWidget(labelled(line, "Link address", line->link));
+        box->addWidget(labelled(line, "Accessible name", line->name));
         const auto join = [&](controls::TextEditor* editor, const QString& name,
                               std::string project::TextPart::*member) {
             const auto put = [this, part, name, member, editor] {
@@ -298,11 +301,11 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
                          [&](project::TextPart& text) { text.*member = editor->value().get<std::string>(); });
             };
             connect(editor, &controls::Editor::edited, this, put);
-            connect(editor, &controls::Editor::takenBack, this, put);
+            connect(editor, &controls::Editor::reverted, this, put);
             connect(editor, &controls::Editor::finished, this, [this] { document().endGesture(); });
         };
-        join(line->link, "Button link", &project::TextPart::link);
-        join(line->name, "Button name", &project::TextPart::name);
+        join(line->link, "Change button link address", &project::TextPart::link);
+        join(line->name, "Change button accessible name", &project::TextPart::name);
     }
     return line;
 }
@@ -321,18 +324,14 @@ void WordsPanel::editPart(std::size_t part, const QString& name,
 
 void WordsPanel::addPart(const std::string& role) {
     if (card_ < 0) return;
-    document().edit("Add a part", [&](project::Project& project) {
-        project::TextPart text;
-        text.role = role;
-        text.copy = {{project::Run::Kind::Plain, "New " + roleTitle(role).toLower().toStdString(), {}}};
-        if (role == "button") text.link = "#";
-        project.cards[static_cast<std::size_t>(card_)].parts.emplace_back(text);
+    document().edit("Add part", [&](project::Project& project) {
+        project.cards[static_cast<std::size_t>(card_)].parts.emplace_back(newTextPart(role));
     });
 }
 
 void WordsPanel::removePart(std::size_t part) {
     const int card = card_;
-    document().edit("Remove a part", [&](project::Project& project) {
+    document().edit("Remove part", [&](project::Project& project) {
         auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
         parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(part));
     });
@@ -340,7 +339,7 @@ void WordsPanel::removePart(std::size_t part) {
 
 void WordsPanel::movePart(std::size_t part, int by) {
     const int card = card_;
-    document().edit("Move a part", [&](project::Project& project) {
+    document().edit("Move part", [&](project::Project& project) {
         auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
         std::swap(parts[part], parts[part + static_cast<std::size_t>(by)]);
     });

@@ -1,4 +1,4 @@
-// The Words panel: the copy of the selected card, part by part.
+// The Words panel: the texts of the selected card, part by part, and the text tests.
 #pragma once
 
 #include <QLineEdit>
@@ -27,17 +27,17 @@ public:
     [[nodiscard]] bool takesScope() const override { return false; }
 
 signals:
-    void pagesRowWanted();   ///< the page's row is to be taken in again
-    void ownMarkupWanted();  ///< the row is to have our own markup again
+    void importRowRequested();
+    void ownMarkupRequested();  ///< the imported markup must be replaced by Tenter’s
 
 private:
     struct Line;
     QWidget* buildGiven();
-    /// The parts as they are built: a text part's role, `picture` for pictures.
+    /// The role of each part of the card; `picture` for pictures.
     [[nodiscard]] std::vector<std::string> shape() const;
     void rebuild();
-    /// Tells below each text how much longer it may get.
-    void tellRoom();
+    /// Shows below each text how many more characters fit.
+    void showRoom();
     Line* buildLine(std::size_t part);
     void editPart(std::size_t part, const QString& name,
                   const std::function<void(project::TextPart&)>& change);
@@ -46,13 +46,13 @@ private:
     void movePart(std::size_t part, int by);
 
     CardBar* bar_;
-    QLabel* givenSays_ = nullptr;
-    QWidget* given_;  ///< tells that the row is a page's own; holds `givenSays_`
+    QLabel* givenNote_ = nullptr;
+    QWidget* given_;  ///< shown for an imported row; contains `givenNote_`
     QWidget* holder_;
     QVBoxLayout* lines_;
     QPushButton* add_;
     TrialBox* trial_;
-    QTimer rest_;  ///< before room for copy is told anew
+    QTimer rest_;  ///< delays `showRoom` after a change
     int card_ = -1;
     bool builtGiven_ = false;
     std::vector<std::string> builtShape_;

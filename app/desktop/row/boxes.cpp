@@ -25,7 +25,7 @@ QPainterPath rounded(const QRectF& rect, const Corners& corners) {
 
 namespace {
 
-/// A box cut into a cross of plain rectangles and the four squares its corners are in.
+/// A box divided into plain rectangles that form a cross, and the four squares that contain its corners.
 struct Cut {
     QList<QRect> plain;
     QList<QRect> corners;
@@ -57,7 +57,8 @@ Cut cutBox(const QRect& rect, const Corners& fit) {
     return cut;
 }
 
-// Whole rectangles are filled by far faster means than smooth shapes, so only the corners are shapes.
+// Filling rectangles is much faster than filling antialiased paths, so only the corners are painted as a
+// path.
 template <class Plain>
 void fillCut(QPainter& painter, const QRect& rect, const Corners& corners, const QBrush& brush,
              Plain&& plain) {

@@ -37,7 +37,7 @@ Corners Corners::inset(double inset) const {
 }
 
 void blit(QPainter& painter, const QImage& image) {
-    // With the density taken out there is nothing left to scale, and Qt copies whole rows.
+    // Without a device pixel ratio nothing is scaled, and Qt copies whole rows.
     const double ratio = image.devicePixelRatio();
     const QImage plain(image.constBits(), image.width(), image.height(), image.bytesPerLine(),
                        image.format());

@@ -1,4 +1,4 @@
-// What the row is drawn on: an image in device px, and where the page lies in it.
+// The image that the row is drawn on, and the position and scale of the page in it.
 #pragma once
 
 #include <QColor>
@@ -13,21 +13,22 @@ namespace tenter::desktop::row {
 
 struct Canvas {
     QImage image;      ///< opaque, device px
-    double scale = 1;  ///< device px to one CSS px
-    int left = 0;  ///< the page's top left corner, whole device px, so that text stays put while scrolling
-    int top = 0;
+    double scale = 1;  ///< device px per CSS px
+    int left =
+        0;  ///< left edge of the page, whole device px, so that scrolling does not move text by part of a px
+    int top = 0;  ///< top edge of the page, device px
 
     [[nodiscard]] double x(double css) const { return left + css * scale; }
     [[nodiscard]] double y(double css) const { return top + css * scale; }
-    /// A box on whole device px, as engines paint boxes.
+    /// A box (CSS px) rounded to whole device px, as browser engines paint boxes.
     [[nodiscard]] QRect snapped(const layout::Box& box) const;
-    /// A border's width in whole device px: rounded down, but at least one. CSS Backgrounds 3 § 3.3 and
-    /// CSS Values 4 § 6 ("snap a length as a border width").
+    /// A border width (CSS px) in whole device px: rounded down, but at least 1 unless it is 0. CSS
+    /// Backgrounds 3 § 3.3 and CSS Values 4 § 6 ("snap a length as a border width").
     [[nodiscard]] int borderWidth(double css) const;
     [[nodiscard]] bool shows(const QRectF& device) const { return device.intersects(QRectF(image.rect())); }
 };
 
-/// Radii of a box's corners in device px.
+/// Corner radii of a box, device px.
 struct Corners {
     double topLeft = 0;
     double topRight = 0;
@@ -35,14 +36,15 @@ struct Corners {
     double bottomLeft = 0;
     [[nodiscard]] bool square() const { return topLeft + topRight + bottomRight + bottomLeft == 0; }
     static Corners all(double radius) { return {radius, radius, radius, radius}; }
-    /// Shrunk alike until neighbours do not overlap. CSS Backgrounds 3 § 4.5.
+    /// Reduced by one common factor so that neighbouring corners do not overlap. CSS Backgrounds 3 § 4.5.
     [[nodiscard]] Corners fitted(const QSizeF& size) const;
-    /// Each smaller by `inset`, but not below 0. CSS Backgrounds 3 § 4.2.
+    /// Each radius reduced by `inset`, but not below 0. CSS Backgrounds 3 § 4.2.
     [[nodiscard]] Corners inset(double inset) const;
 };
 
-/// Copies an image of the widget's own px density to the widget's top left corner, pixel for pixel.
+/// Copies an image pixel by pixel to the top left corner of a widget with the same device pixel ratio.
 void blit(QPainter& painter, const QImage& image);
+/// The colour as a QColor.
 QColor colourOf(const units::Colour& colour);
 
 }  // namespace tenter::desktop::row

@@ -1,4 +1,4 @@
-// A dimension line as draughtsmen draw it: a line between two slashes, with its value on it.
+// Dimension lines as in technical drawings: a line between two slashes, with a value.
 #pragma once
 
 #include <QColor>
@@ -9,15 +9,16 @@ namespace tenter::desktop::row {
 struct DimensionLook {
     QColor line;
     QColor text;
-    QColor ground;  ///< behind the value
+    QColor ground;  ///< background of the value
 };
 
-/// From `a` to `b`, level or upright. The value stands beside the line if there is no room on it.
+/// Draws a horizontal or vertical dimension line from `a` to `b`. The value is drawn beside a line that is
+/// too short for it.
 void paintDimension(QPainter& painter, const QPointF& a, const QPointF& b, const QString& value,
                     const DimensionLook& look);
-/// Hatching inside `outer` and outside `inner`.
+/// Hatches the area inside `outer` and outside `inner`.
 void paintHatching(QPainter& painter, const QRectF& outer, const QRectF& inner, const QColor& colour);
-/// A value on a patch of ground, centred on `centre`.
+/// Draws a value with its background, centred on `centre`.
 void paintValue(QPainter& painter, const QPointF& centre, const QString& value, const DimensionLook& look);
 
 }  // namespace tenter::desktop::row

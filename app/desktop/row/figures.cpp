@@ -2,10 +2,10 @@
 
 #include <QPainter>
 
-#include "document/engines.h"
+#include "controls/glossary.h"
+#include "document/wording.h"
 #include "row/ink.h"
 #include "row/lookup.h"
-#include "row/numbers.h"
 
 namespace tenter::desktop::row {
 
@@ -13,38 +13,42 @@ namespace {
 
 constexpr int padding = 8;
 constexpr int between = 16;
-constexpr int leastNote = 240;  // the width a note wraps at
+constexpr int leastNote = 240;  // px, smallest width of a box with a note
 
 QString size(const layout::Box& box) {
-    return QObject::tr("%1 × %2 px").arg(decimal(box.width, 1), decimal(box.height, 1));
+    return figure(box.width, 1) + " × " + pixels(box.height, 1);
 }
 
 void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& part) {
     const double rem = viewing.shown().page.rem();
     figures.rows.append(
-        {QObject::tr("Size"),
-         QObject::tr("%1 px · %2 rem").arg(decimal(part.fontSize, 2), decimal(part.fontSize / rem, 3))});
+        {QObject::tr("Font size"),
+         QObject::tr("%1 · %2\u00A0rem").arg(pixels(part.fontSize), figure(part.fontSize / rem))});
     figures.rows.append({QObject::tr("Line height"),
-                         QObject::tr("%1 px · %2")
-                             .arg(decimal(part.lineHeight, 2), decimal(part.lineHeight / part.fontSize, 3))});
-    figures.rows.append({QObject::tr("Measure"), QObject::tr("%1 characters").arg(decimal(part.measure, 1))});
-    figures.rows.append({QObject::tr("Lines"), decimal(part.lineCount, 0)});
-    if (part.lineCount > 0)
-        figures.rows.append(
-            {QObject::tr("Slack"), part.slack < text::tightSlack
-                                       ? QObject::tr("%1 % · tight").arg(decimal(part.slack * 100, 2))
-                                       : QObject::tr("%1 %").arg(decimal(part.slack * 100, 1))});
+                         QObject::tr("%1 · %2\u00A0em")
+                             .arg(pixels(part.lineHeight), figure(part.lineHeight / part.fontSize))});
+    figures.rows.append(
+        {QObject::tr("Measure"), QObject::tr("%1 characters per line").arg(figure(part.measure, 1))});
+    figures.rows.append({QObject::tr("Lines"), figure(part.lineCount, 0)});
+    if (part.lineCount == 0) return;
+    const bool tight = part.slack < text::tightSlack;
+    figures.rows.append(
+        {QObject::tr("Slack"), QObject::tr(tight ? "%1 of the line width, tight fit" : "%1 of the line width")
+                                   .arg(percent(part.slack, tight ? 2 : 1))});
+    if (tight) figures.note = QString::fromUtf8(glossary::tightFit) + '.';
 }
 
-/// What the other engines make of it, and what cannot be known of them.
+/// Adds the line counts of other browsers where they differ, and a note if a browser's lines cannot be
+/// computed.
 void addEngines(Figures& figures, const Viewing& viewing, std::size_t index) {
     const layout::LaidPart& part = viewing.layout().parts[index];
     for (const text::BreakProfile* profile : text::profiles()) {
         const std::size_t lines = viewing.layoutUnder(*profile).parts[index].lineCount;
-        if (lines != part.lineCount) figures.rows.append({engineTitle(*profile), linesTitle(lines)});
-        if (part.paragraph != nullptr && profile->isOutOfReach(part.paragraph->text()))
-            figures.note = QObject::tr("%1 has a dictionary or a font of its own for this; lines may differ.")
-                               .arg(engineTitle(*profile));
+        if (lines != part.lineCount) figures.rows.append({"In " + engineTitle(*profile), linesTitle(lines)});
+        if (part.paragraph != nullptr && profile->usesEngineData(part.paragraph->text()))
+            figures.note =
+                QObject::tr("%1 uses its own dictionary or font for this text, so its lines may differ.")
+                    .arg(engineTitle(*profile));
     }
 }
 
@@ -54,15 +58,15 @@ void addPicture(Figures& figures, const Viewing& viewing, std::size_t card, cons
     if (picture == nullptr || picture->width <= 0 || picture->height <= 0) return;
     figures.rows.append(
         {QObject::tr("File"),
-         QObject::tr("%1 × %2 px").arg(decimal(picture->width, 0), decimal(picture->height, 0))});
-    // Under cover cropping the tighter side decides how many pixels there are to one of the slot's.
-    const double pixels = std::min(picture->width / part.box.width, picture->height / part.box.height);
-    figures.rows.append({QObject::tr("Pixels to a px"), decimal(pixels, 2)});
+         QObject::tr("%1 × %2 pixels").arg(figure(picture->width, 0), figure(picture->height, 0))});
+    // With `object-fit: cover`, the side with fewer file pixels per CSS px limits the sharpness.
+    const double density = std::min(picture->width / part.box.width, picture->height / part.box.height);
+    figures.rows.append({QObject::tr("Density"), QObject::tr("%1 file pixels per px").arg(figure(density))});
 }
 
 }  // namespace
 
-QString Figures::spoken() const {
+QString Figures::asSentence() const {
     QString text = title;
     for (const auto& [name, value] : rows)
         text += QStringLiteral(", ") + name + QLatin1Char(' ') + value;
@@ -75,8 +79,8 @@ Figures figuresOf(const Viewing& viewing, std::size_t part) {
     const layout::LaidPart& laid = layout.parts[part];
     const std::size_t card = cardOf(layout, part);
     Figures figures;
-    figures.title = QObject::tr("%1, card %2")
-                        .arg(QString::fromStdString(kindOf(viewing, laid)), QString::number(card + 1));
+    figures.title =
+        QObject::tr("%1, card %2").arg(roleTitle(kindOf(viewing, laid)), QString::number(card + 1));
     if (!laid.picture) {
         addText(figures, viewing, laid);
         addEngines(figures, viewing, part);
@@ -126,7 +130,7 @@ void FigureBox::showBeside(const QRect& part, const Figures& figures) {
     int y = std::clamp(part.top(), room.top(), std::max(room.top(), room.bottom() - size.height()));
     if (x + size.width() > room.right()) x = part.left() - 12 - size.width();
     if (x < room.left()) {
-        // No room on either side: below, or else above.
+        // No room on the left or right: use the room below, or above.
         x = std::clamp(part.left(), room.left(), std::max(room.left(), room.right() - size.width()));
         y = part.bottom() + 8;
         if (y + size.height() > room.bottom()) y = std::max(room.top(), part.top() - 8 - size.height());

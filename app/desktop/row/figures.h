@@ -1,4 +1,4 @@
-// The figures of a part: its size, line height, measure, slack, box.
+// The figures shown when the pointer is over a part: font size, line height, measure, lines, slack, box.
 #pragma once
 
 #include <QPair>
@@ -10,23 +10,23 @@
 namespace tenter::desktop::row {
 
 struct Figures {
-    QString title;  ///< `heading, card 2`
-    QList<QPair<QString, QString>> rows;
-    QString note;  ///< under them; may be empty
-    /// One sentence, for assistive technology.
-    [[nodiscard]] QString spoken() const;
+    QString title;                        ///< `Heading, card 2`
+    QList<QPair<QString, QString>> rows;  ///< name and value
+    QString note;                         ///< shown below the rows; may be empty
+    /// All figures in one sentence, for screen readers.
+    [[nodiscard]] QString asSentence() const;
 };
 
-/// Figures of part `part` of the layout that is shown.
+/// The figures of the part with index `part` in the current layout.
 Figures figuresOf(const Viewing& viewing, std::size_t part);
 
-/// A small box that shows figures beside a part.
+/// A small box beside a part that shows its figures.
 class FigureBox : public QWidget {
     Q_OBJECT
 
 public:
     explicit FigureBox(QWidget* parent);
-    /// Shows `figures` beside `part` (parent's coordinates), where there is room.
+    /// Shows `figures` beside the rectangle `part` (px of the parent widget), on a side with enough room.
     void showBeside(const QRect& part, const Figures& figures);
     [[nodiscard]] QSize sizeHint() const override;
 

@@ -11,8 +11,9 @@ namespace tenter::desktop::row {
 
 namespace {
 
-constexpr double apart = 6;  // view px between the part and the mark; corners of the selection stand there
-constexpr double wide = 5;   // of the hatching
+constexpr double apart =
+    6;  // view px between the part and the mark, with room for the corners of the selection
+constexpr double wide = 5;  // view px, thickness of the hatching
 
 bool isFoundAt(const checks::Finding& finding, double width) {
     return std::ranges::any_of(

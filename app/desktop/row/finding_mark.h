@@ -1,4 +1,4 @@
-// The part that the chosen finding is of, marked as a draughtsman marks a place: outlined, hatched around.
+// The mark of the chosen finding: an outline around its part with hatching outside.
 #pragma once
 
 #include "checks/finding.h"
@@ -6,8 +6,8 @@
 
 namespace tenter::desktop::row {
 
-/// Around the finding's part, or its card if it names none. At a width where it is not found the outline is
-/// dashed, and nothing is hatched.
+/// Draws the mark around the finding's part, or around its card if it has no part. If the finding does not
+/// occur at the current width, the outline is dashed and there is no hatching.
 void paintFinding(OverlayTools& tools, const checks::Finding& finding);
 
 }  // namespace tenter::desktop::row

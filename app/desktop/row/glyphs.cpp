@@ -8,8 +8,8 @@ namespace tenter::desktop::row {
 namespace {
 
 constexpr std::size_t mostBytes = 12U << 20U;
-constexpr double obliqueSkew = 0.25;  // from memory: engines lean a face by 14 degrees
-constexpr double mostSize = 2000;     // device px; beyond, nothing sensible is on screen
+constexpr double obliqueSkew = 0.25;  // from memory: browser engines skew a face by 14 degrees
+constexpr double mostSize = 2000;     // device px; larger glyphs do not fit on a screen
 
 FT_Library library() {
     static const FT_Library made = [] {
@@ -56,7 +56,8 @@ std::uint32_t SizedFace::rasterise(std::uint32_t glyph, unsigned phase) {
     scaled.n_points = static_cast<short>(points.size());
     scaled.n_contours = static_cast<short>(outline.contours.size());
     scaled.points = points.data();
-    scaled.tags = const_cast<char*>(outline.tags.data());  // FreeType's struct serves writers too
+    scaled.tags =
+        const_cast<char*>(outline.tags.data());  // not written; FreeType's struct is not const-correct
     scaled.contours = const_cast<short*>(outline.contours.data());
 
     FT_BBox box;

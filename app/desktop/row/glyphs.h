@@ -1,4 +1,4 @@
-// Glyphs as 8-bit coverage, each rasterised once per face, size and quarter-pixel phase.
+// Glyphs as 8-bit coverage masks. Each is rasterised once per face, size and quarter-pixel position.
 #pragma once
 
 #include <array>
@@ -13,24 +13,25 @@
 
 namespace tenter::desktop::row {
 
-/// Where a glyph's coverage lies: `left` and `top` in device px from the pen and the baseline.
+/// Size and position of a glyph's mask: `left` and `top` in device px from the pen and the baseline.
 struct Coverage {
     std::int16_t left = 0;
-    std::int16_t top = 0;  ///< rows above the baseline
+    std::int16_t top = 0;  ///< first row, counted upwards from the baseline
     std::uint16_t width = 0;
     std::uint16_t height = 0;
-    std::uint32_t offset = 0;
+    std::uint32_t offset = 0;  ///< of the first byte in the pool
 };
 
-/// Sizes are rasterised on a grid this fine, in parts of a device px: a glyph's edge is off by less than a
-/// thirtieth of a pixel, and most steps of a drag need no rasterising at all. Positions are not rounded so.
+/// Font sizes are rounded to 1/16 device px before rasterising. The edge of a glyph is then off by less than
+/// 1/30 px, and most steps of a drag need no new glyphs. Positions are not rounded to this grid.
 inline constexpr int sizesPerPixel = 16;
+/// Number of horizontal positions within a pixel.
 inline constexpr int phases = 4;
 
-/// One face at one size: its rasterised glyphs.
+/// The rasterised glyphs of one face at one size.
 class SizedFace {
 public:
-    /// `leaning`: made to lean, as browsers make a slant that the family lacks.
+    /// `size` in device px. `leaning`: synthesise an oblique style, as browsers do if a family has none.
     SizedFace(Outlines& outlines, double size, bool leaning);
     const Coverage& of(std::uint32_t glyph, unsigned phase);
     [[nodiscard]] const std::uint8_t* pixels(const Coverage& coverage) const {
@@ -51,14 +52,14 @@ private:
     std::vector<std::uint8_t> pool_;
 };
 
-/// Sized faces, the longest unused dropped first.
+/// A cache of sized faces. The least recently used ones are dropped first.
 class Glyphs {
 public:
     /// `size` in device px.
     SizedFace& sized(const text::FacePtr& face, double size, bool leaning);
-    /// Drops what has not been used lately, if there is too much. Invalidates references.
+    /// Drops the least recently used faces if the cache is too large. Invalidates references.
     void trim();
-    /// After fonts changed.
+    /// Drops everything; call it after fonts have changed.
     void clear();
 
 private:
@@ -69,7 +70,7 @@ private:
     };
     std::map<const text::Face*, std::unique_ptr<Outlines>> outlines_;
     std::map<Key, Kept> kept_;
-    std::list<Key> uses_;  // latest first
+    std::list<Key> uses_;  // most recently used first
 };
 
 }  // namespace tenter::desktop::row

@@ -48,13 +48,13 @@ Viewing::Selection selectionOf(const layout::Layout& layout, std::size_t part) {
 
 const project::TextStyle* styleOf(const Viewing& viewing, const layout::LaidPart& part) {
     const auto& roles = viewing.row().roles();
-    if (part.picture || part.style >= roles.size()) return nullptr;
-    return viewing.row().settings(viewing.layout().band).text.find(roles[part.style]);
+    if (part.picture || part.role >= roles.size()) return nullptr;
+    return viewing.row().settings(viewing.layout().band).text.find(roles[part.role]);
 }
 
 std::string kindOf(const Viewing& viewing, const layout::LaidPart& part) {
     const auto& roles = viewing.row().roles();
-    return part.picture || part.style >= roles.size() ? "picture" : roles[part.style];
+    return part.picture || part.role >= roles.size() ? "picture" : roles[part.role];
 }
 
 const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const layout::LaidPart& part) {

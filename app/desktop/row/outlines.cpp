@@ -69,7 +69,7 @@ const Outline& Outlines::of(std::uint32_t glyph) {
 #else
     hb_font_get_glyph_shape(face_->font(), glyph, drawFunctions(), kept.get());
 #endif
-    // FreeType counts points in 16 bits: a font that exceeds that is drawn without the glyph.
+    // FreeType counts points with 16 bits. A glyph with more points is not drawn.
     if (kept->points.size() > static_cast<std::size_t>(std::numeric_limits<short>::max())) *kept = {};
     return *kept;
 }

@@ -1,4 +1,4 @@
-// Glyph outlines, read from the same font objects that measured the text.
+// Glyph outlines, from the same font objects that the text was measured with.
 #pragma once
 
 #include <ft2build.h>
@@ -13,14 +13,14 @@
 
 namespace tenter::desktop::row {
 
-/// One glyph's contours in HarfBuzz units (`Face::scale()` to an em), y up.
+/// The contours of one glyph in HarfBuzz units (`Face::scale()` per em), y upwards.
 struct Outline {
     std::vector<FT_Vector> points;
     std::vector<char> tags;
     std::vector<short> contours;
 };
 
-/// The outlines of one face, each read once.
+/// The outlines of one face. Each is read once and kept.
 class Outlines {
 public:
     explicit Outlines(text::FacePtr face) : face_(std::move(face)) {}

@@ -1,13 +1,13 @@
 #include "row/overlays.h"
 
 #include <QPainterPath>
+#include <QRegularExpression>
 #include <cmath>
 
-#include "document/engines.h"
+#include "document/wording.h"
 #include "row/canvas.h"
 #include "row/dimension.h"
 #include "row/lookup.h"
-#include "row/numbers.h"
 #include "row/row_painter.h"
 
 namespace tenter::desktop::row {
@@ -16,17 +16,18 @@ namespace {
 
 using OptionalLength = std::optional<units::Length>;
 
-// As the settings write it; what came of it in px if they leave it to the layout.
+// A length as it is set, such as `1.5 em`; if none is set, the length in the layout in px.
 QString valueOf(const OptionalLength& setting, double laid) {
-    if (setting && !setting->isKeyword()) return QString::fromStdString(setting->css());
-    return QObject::tr("%1px").arg(decimal(laid, 1));
+    if (!setting || setting->isKeyword()) return pixels(laid, 1);
+    static const QRegularExpression unit("^(-?[0-9.]+)([a-z%]+)$");
+    return QString::fromStdString(setting->css()).replace(unit, "\\1\u00A0\\2").replace('-', QChar(0x2212));
 }
 
 QRectF shrunk(const QRectF& rect, const layout::Edges& edges, double zoom) {
     return rect.adjusted(edges.left * zoom, edges.top * zoom, -edges.right * zoom, -edges.bottom * zoom);
 }
 
-// The colour of the card's text: what is drawn over a card has to be seen on it.
+// The colour of the card's text, because overlays on a card must be visible on it.
 QColor inkOf(const OverlayTools& tools, const layout::LaidCard& card) {
     for (std::uint32_t i = 0; i < card.partCount; ++i) {
         const auto* style = styleOf(tools.viewing, tools.viewing.layout().parts[card.firstPart + i]);
@@ -46,7 +47,7 @@ bool near(const OverlayTools& tools, const QRectF& rect) {
     return rect.adjusted(-64, -64, 64, 64).intersects(tools.view);
 }
 
-// Values of the padding on a side, where there is room for them on the hatching.
+// The padding of each side, if there is room for the value on the hatching.
 void paddingValues(OverlayTools& tools, const QRectF& box, const layout::Edges& edges,
                    const project::Sides& set, const DimensionLook& look) {
     const double zoom = tools.at.zoom;
@@ -98,7 +99,8 @@ void partBox(OverlayTools& tools, const layout::LaidPart& part, const QColor& in
         paddingValues(tools, paddingBox, part.padding, style->padding, lookOn(insideInk, inside));
 
     const project::Sides& margin = style != nullptr ? style->margin : settings.picture.margin;
-    // What stands above a part and what stands below the one before it meet: their lines stand apart.
+    // The top margin of a part touches the bottom margin of the part above it, so their lines have different
+    // positions.
     const double at = box.left() + std::min(80.0, box.width() / 2);
     const double under = box.left() + std::min(24.0, box.width() / 4);
     if (part.margin.top > 0)
@@ -151,9 +153,9 @@ Comfortable comfortable(int columns) {
     return columns > 1 ? Comfortable{40, 50} : Comfortable{45, 75};
 }
 
-/// Beside the lines of part `index` and, dashed, the lines that another engine adds, up to `most` in all;
-/// what it `says` stands at the bracket's head.
-void bracket(OverlayTools& tools, std::size_t index, std::uint32_t most, const QString& says) {
+/// Draws a bracket beside the lines of part `index`. It continues as a dashed line up to line `most` if
+/// another browser has more lines. `label` is drawn at its top.
+void bracket(OverlayTools& tools, std::size_t index, std::uint32_t most, const QString& label) {
     const layout::Layout& layout = tools.viewing.layout();
     const layout::LaidPart& part = layout.parts[index];
     const layout::LaidCard& card = layout.cards[cardOf(layout, index)];
@@ -178,8 +180,8 @@ void bracket(OverlayTools& tools, std::size_t index, std::uint32_t most, const Q
         tools.painter.drawLine(QPointF(x, bottom), QPointF(x + into, bottom));
     }
     const QFontMetricsF metrics(tools.painter.font());
-    const double room = metrics.horizontalAdvance(says) / 2 + 2;
-    paintValue(tools.painter, {leftwards ? x - room : x + room, top - metrics.ascent() / 2 - 2}, says, look);
+    const double room = metrics.horizontalAdvance(label) / 2 + 2;
+    paintValue(tools.painter, {leftwards ? x - room : x + room, top - metrics.ascent() / 2 - 2}, label, look);
 }
 
 }  // namespace
@@ -237,17 +239,21 @@ void paintMeasure(OverlayTools& tools) {
         tools.painter.setPen(QPen(look.line, 1));
         tools.painter.drawLine(QPointF(start, level), QPointF(end, level));
         const double room = part.available * tools.at.zoom;
-        const auto tick = [&](double along, const QString& value, double length) {
+        // `before`: how far the middle of the value is moved back from the tick, px.
+        const auto tick = [&](double along, const QString& value, double length, double before) {
             const double x = std::round(start + direction * along) + 0.5;
             tools.painter.setPen(QPen(look.line, 1));
             tools.painter.drawLine(QPointF(x, level - length), QPointF(x, level + length));
-            paintValue(tools.painter, {x, level - length - 1 - metrics.ascent() / 2}, value, look);
+            paintValue(tools.painter, {x - direction * before, level - length - 1 - metrics.ascent() / 2},
+                       value, look);
         };
-        // Where the longest line would end outside the column, the column's own end says how far it gets.
-        const double closest = metrics.horizontalAdvance(QStringLiteral("000.0"));
+        // Ticks beyond the end of the column are left out: the measure at its end is then the limit.
+        const QString measure = QObject::tr("%1 characters").arg(figure(part.measure, 1));
+        const double length = metrics.horizontalAdvance(measure);
+        const double closest = length + metrics.horizontalAdvance(QStringLiteral("000"));
         for (const int count : {range.shortest, range.longest})
-            if (count * character < room - closest) tick(count * character, QString::number(count), 4);
-        tick(room, decimal(part.measure, 1), 6);
+            if (count * character < room - closest) tick(count * character, QString::number(count), 4, 0);
+        tick(room, measure, 6, length / 2);
     }
 }
 
@@ -274,7 +280,7 @@ void paintTightFits(OverlayTools& tools) {
             wedge.closeSubpath();
             tools.painter.setRenderHint(QPainter::Antialiasing, true);
             tools.painter.fillPath(wedge, accent);
-            const QString value = QObject::tr("%1 %").arg(decimal(laid.line.slack * 100, 2));
+            const QString value = QObject::tr("slack %1").arg(percent(laid.line.slack, 2));
             const double width = QFontMetricsF(tools.painter.font()).horizontalAdvance(value);
             paintValue(tools.painter, {x + out * (12 + width / 2), y}, value, {accent, accent, ground});
         }
@@ -286,15 +292,15 @@ void paintEngines(OverlayTools& tools) {
     for (std::size_t i = 0; i < layout.parts.size(); ++i) {
         const layout::LaidPart& part = layout.parts[i];
         if (part.picture || !near(tools, tools.at.rect(part.box))) continue;
-        QStringList says;
+        QStringList labels;
         std::uint32_t most = part.lineCount;
         for (const text::BreakProfile* profile : text::profiles()) {
             const std::uint32_t lines = tools.viewing.layoutUnder(*profile).parts[i].lineCount;
             if (lines == part.lineCount) continue;
-            says << QStringLiteral("%1: %2").arg(engineTitle(*profile), linesTitle(lines));
+            labels << QStringLiteral("%1: %2").arg(engineTitle(*profile), linesTitle(lines));
             most = std::max(most, lines);
         }
-        if (!says.isEmpty()) bracket(tools, i, most, says.join(QStringLiteral(" · ")));
+        if (!labels.isEmpty()) bracket(tools, i, most, labels.join(QStringLiteral(" · ")));
     }
 }
 

@@ -1,5 +1,4 @@
-// What can be laid over the row: boxes with their spacing, the comfortable measure, tight fits, other
-// engines.
+// The overlays of the row view: boxes and spacing, measure, tight fits, browser differences.
 #pragma once
 
 #include <QPainter>
@@ -11,7 +10,7 @@ namespace tenter::desktop::row {
 
 class RowPainter;
 
-/// From CSS px on the page to the view's own px.
+/// Converts CSS px on the page to px of the view.
 struct Projection {
     double zoom = 1;
     double left = 0;
@@ -28,18 +27,19 @@ struct OverlayTools {
     const Viewing& viewing;
     const RowPainter& row;
     Projection at;
-    QRectF view;  ///< what is visible
+    QRectF view;  ///< visible area, px of the view
     Ink ink;
 };
 
-/// Boxes as a draughtsman dimensions them: hatching for padding, open dimension lines for margins and gaps,
-/// each with its value as the settings write it.
+/// Boxes as in a technical drawing: hatching for padding, dimension lines for margins and gaps, each with its
+/// value. Values that are set are shown in their own unit, computed ones in px.
 void paintBoxes(OverlayTools& tools);
-/// Ticks above running text where the shortest and the longest comfortable line would end.
+/// Ticks above paragraphs at the ends of the shortest and the longest comfortable line, and the measure at
+/// the end of the column.
 void paintMeasure(OverlayTools& tools);
-/// A mark at the end of every line that another browser may break otherwise.
+/// A mark and the slack at the end of each line that is a tight fit.
 void paintTightFits(OverlayTools& tools);
-/// A bracket beside every text that other engines set on more or fewer lines, with how many.
+/// A bracket beside each text that another browser gives a different number of lines, with that number.
 void paintEngines(OverlayTools& tools);
 
 }  // namespace tenter::desktop::row

@@ -12,10 +12,10 @@ namespace tenter::desktop::row {
 namespace {
 
 constexpr int settleMilliseconds = 90;
-constexpr std::size_t cutsKept = 2;  // for each file: one to draw, one to scale from
+constexpr std::size_t cutsKept = 2;  // per file: one to draw, one to scale from
 constexpr int mostSide = 8192;
 
-// Only what the slot needs is kept: whole photographs would fill the memory.
+// Decodes only the cropped picture in the size of the slot, because whole photographs need too much memory.
 QImage cutTo(const QString& file, const PictureSlot& slot) {
     QImageReader reader(file);
     reader.setAutoTransform(true);

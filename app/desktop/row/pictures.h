@@ -1,4 +1,4 @@
-// Pictures: decoded and cut to their slots off the window's thread.
+// A cache of pictures, decoded and cropped to their slots on a background thread.
 #pragma once
 
 #include <QHash>
@@ -10,7 +10,7 @@
 
 namespace tenter::desktop::row {
 
-/// What a slot needs: a size in device px and the focal point it is cropped around (0 to 1).
+/// Size of a slot in device px, and the focal point (0 to 1) for cropping.
 struct PictureSlot {
     QSize size;
     double focusX = 0.5;
@@ -18,7 +18,8 @@ struct PictureSlot {
     friend bool operator==(const PictureSlot&, const PictureSlot&) = default;
 };
 
-/// The part of a picture of size `picture` that covers a slot. CSS Images 3 § 5.5, `object-fit: cover`.
+/// The rectangle of a picture of size `picture` that is visible in a slot. CSS Images 3 § 5.5, `object-fit:
+/// cover`.
 QRectF coverCrop(const QSizeF& picture, const PictureSlot& slot);
 
 class Pictures : public QObject {
@@ -31,16 +32,16 @@ public:
     enum class State { Loading, Shown, Missing };
     struct Found {
         State state = State::Loading;
-        QImage image;  ///< of the slot's size
+        QImage image;  ///< in the size of the slot
     };
-    /// What can be drawn of `file` now: the cut itself, or one of another size, scaled; then the cut is made
-    /// once sizes have settled.
+    /// The picture that can be drawn now: cropped exactly, or scaled quickly from another size. In the second
+    /// case the exact one is made when sizes have not changed for a moment, and `arrived` is sent.
     Found find(const QString& file, const PictureSlot& slot);
-    /// True while a cut is being made, or waits to be.
+    /// True while a picture is being decoded or is waiting for it.
     [[nodiscard]] bool isBusy() const;
-    /// Looks again for files that were missing.
+    /// Checks again whether missing files exist.
     void retryMissing();
-    /// Forgets every picture.
+    /// Drops all pictures.
     void clear();
 
 signals:
@@ -53,10 +54,10 @@ private:
     };
     struct File {
         bool missing = false;
-        std::vector<Cut> cuts;  // latest last
+        std::vector<Cut> cuts;  // most recently used last
         std::vector<PictureSlot> wanted;
         bool running = false;
-        Cut quick;  // the last one scaled, so that a repaint costs nothing
+        Cut quick;  // the last quickly scaled picture, so that painting again needs no scaling
     };
     void startWanted();
     void start(const QString& file, const PictureSlot& slot);

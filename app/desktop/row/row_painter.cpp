@@ -15,7 +15,7 @@ QColor over(const QColor& under, const QColor& colour) {
     return mixed(under, colour, colour.alphaF());
 }
 
-// A picture that is not there: a slot crossed from corner to corner, and what was looked for.
+// A placeholder for a missing picture: the slot with a diagonal cross, and the file name.
 void missingPicture(QPainter& painter, const QRect& rect, const QString& file, double scale) {
     const QColor ground(0xe6, 0xe6, 0xe4);
     const QColor line(0x9a, 0x9a, 0x98);
@@ -30,13 +30,13 @@ void missingPicture(QPainter& painter, const QRect& rect, const QString& file, d
     QFont font = painter.font();
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(13 * scale))));
     painter.setFont(font);
-    const QString says =
+    const QString label =
         file.isEmpty() ? QObject::tr("No picture chosen") : QObject::tr("Picture not found:\n%1").arg(file);
     const QRect place =
-        painter.fontMetrics().boundingRect(rect, Qt::AlignCenter | Qt::TextWrapAnywhere, says);
+        painter.fontMetrics().boundingRect(rect, Qt::AlignCenter | Qt::TextWrapAnywhere, label);
     painter.fillRect(place.adjusted(-8, -4, 8, 4), ground);
     painter.setPen(text);
-    painter.drawText(rect, Qt::AlignCenter | Qt::TextWrapAnywhere, says);
+    painter.drawText(rect, Qt::AlignCenter | Qt::TextWrapAnywhere, label);
     painter.restore();
 }
 
@@ -122,7 +122,7 @@ void RowPainter::card(QPainter& painter, Canvas& canvas, std::size_t index, cons
     for (std::uint32_t i = 0; i < card.partCount; ++i) {
         const std::size_t at = card.firstPart + i;
         const layout::LaidPart& part = layout.parts[at];
-        // Text may stick out of its box, and a focus ring does: look a little beyond.
+        // Text can extend beyond its box, and a focus ring does, so the visible area is enlarged.
         const double beyond = 48 * canvas.scale;
         if (!canvas.shows(
                 QRectF(canvas.snapped(part.box)).adjusted(-box.width(), -beyond, box.width(), beyond)))
@@ -142,7 +142,7 @@ Corners RowPainter::pictureCorners(const layout::LaidCard& card, const layout::L
             ? settings.picture.radius->resolve(basisOf(viewing_, viewing_.shown().page.rem(), part.box.width))
             : 0;
     if (!settings.card.bleed.value_or(false)) return Corners::all(own * scale);
-    // Where a picture reaches the card's own corner, it takes that corner's shape.
+    // A picture that touches a corner of the card has the shape of that corner.
     const double inner = std::max(0.0, cardRadius(card) - card.border);
     const auto meets = [](double a, double b) { return std::abs(a - b) < 0.5; };
     const bool left = meets(part.box.x, card.box.x + card.border);

@@ -1,4 +1,4 @@
-// The row, painted as the emitted CSS would look.
+// Paints the row as a browser would with the emitted CSS.
 #pragma once
 
 #include <QPainter>
@@ -12,7 +12,7 @@
 
 namespace tenter::desktop::row {
 
-/// What the pointer and the keyboard are on, as indices into `Layout::parts`.
+/// The parts with the pointer and with the keyboard focus, as indices into `Layout::parts`.
 struct Attention {
     std::optional<std::size_t> hovered;
     std::optional<std::size_t> focused;
@@ -22,11 +22,11 @@ struct Attention {
 class RowPainter {
 public:
     RowPainter(const Viewing& viewing, Pictures& pictures) : viewing_(viewing), pictures_(pictures) {}
-    /// Paints the page into the canvas; `desk` lies around it.
+    /// Paints the page into the canvas. `desk` is the colour of the area around the page.
     void paint(Canvas& canvas, const Attention& attention, const QColor& desk);
-    /// After fonts changed.
+    /// Drops cached glyphs; call it after fonts have changed.
     void clear() { text_.clear(); }
-    /// The colour that lies under a card's parts.
+    /// The background colour below the parts of a card.
     [[nodiscard]] QColor groundOf(const layout::LaidCard& card) const;
 
 private:
@@ -42,8 +42,8 @@ private:
     TextPainter text_;
 };
 
-/// The style whose hover colours show while the pointer is over part `part`: its own, or in a linked card the
-/// button's. An index into `Layout::parts`.
+/// The part that shows its hover colours while the pointer is at point `page` (CSS px), as an index into
+/// `Layout::parts`: the part at the point, or the button if the whole card is a link.
 std::optional<std::size_t> hoverTarget(const Viewing& viewing, const QPointF& page);
 
 }  // namespace tenter::desktop::row

@@ -7,8 +7,8 @@
 #include <cmath>
 #include <set>
 
-#include "checks/telling_widths.h"
-#include "row/numbers.h"
+#include "checks/key_widths.h"
+#include "document/wording.h"
 #include "row/row_painter.h"
 
 namespace tenter::desktop::row {
@@ -16,11 +16,11 @@ namespace tenter::desktop::row {
 namespace {
 
 constexpr double scale = 0.5;
-constexpr int space = 32;    // around and between the rows, px
-constexpr int caption = 40;  // above each, px
+constexpr int space = 32;    // px around and between the rows
+constexpr int caption = 40;  // px above each row
 constexpr std::size_t wanted = 6;
 constexpr int mostHeight = 16000;
-constexpr int mostWait = 10000;  // ms, for pictures
+constexpr int mostWait = 10000;  // ms to wait for pictures
 
 void waitFor(Pictures& pictures) {
     QEventLoop loop;
@@ -50,12 +50,12 @@ QImage rowAt(Viewing& viewing, Pictures& pictures, RowPainter& painter, double w
 
 }  // namespace
 
-std::vector<double> tellingWidths(const project::Project& project, std::size_t variant) {
+std::vector<double> keyWidths(const project::Project& project, std::size_t variant) {
     const double least = project.leastWidth;
     std::set<double> widths{least, project.mostWidth};
-    for (const checks::TellingWidth& told : checks::tellingWidths(project, variant))
-        if (widths.size() < wanted) widths.insert(told.width);
-    // The middle of the widest stretch, until there are enough.
+    for (const checks::KeyWidth& key : checks::keyWidths(project, variant))
+        if (widths.size() < wanted) widths.insert(key.width);
+    // Add the middle of the largest gap until there are enough widths.
     while (widths.size() < wanted) {
         double from = least;
         double gap = 0;
@@ -82,9 +82,7 @@ QImage rowPicture(Viewing& viewing, const std::vector<double>& widths) {
     for (const double width : widths) {
         rows.push_back(rowAt(viewing, pictures, painter, width));
         const int columns = viewing.row().settings(viewing.band()).row.columns.value_or(1);
-        captions.push_back(QObject::tr(columns == 1 ? "%1 px, %2 column" : "%1 px, %2 columns")
-                               .arg(decimal(width, 2))
-                               .arg(columns));
+        captions.push_back(pixels(width) + ", " + columnsTitle(columns));
         across += std::max(rows.back().width(), 2 * 80) + space;
         tallest = std::max(tallest, rows.back().height());
     }

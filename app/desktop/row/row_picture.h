@@ -1,4 +1,4 @@
-// The row at several widths as one picture, for hand-over and for machines without a display.
+// Several widths of the row in one picture, for documentation and for computers without a display.
 #pragma once
 
 #include <QImage>
@@ -8,12 +8,12 @@
 
 namespace tenter::desktop::row {
 
-/// Six viewport widths that show the row whole: the range's ends, both sides of its breakpoints, and what
-/// lies between. CSS px, rising.
-std::vector<double> tellingWidths(const project::Project& project, std::size_t variant);
+/// Six key widths of a variant, CSS px, in ascending order: the ends of the range, both sides of the
+/// breakpoints, and widths between them.
+std::vector<double> keyWidths(const project::Project& project, std::size_t variant);
 
-/// The row at each of `widths` (CSS px) side by side at half size, each under its width and column count.
-/// Waits until pictures are decoded. `viewing` is left at the last width.
+/// The row at each of `widths` (CSS px) side by side at half size, each below a caption with width and column
+/// count. Waits until all pictures are decoded. Leaves `viewing` at the last width.
 QImage rowPicture(Viewing& viewing, const std::vector<double>& widths);
 
 }  // namespace tenter::desktop::row

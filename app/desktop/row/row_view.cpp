@@ -7,19 +7,19 @@
 #include <algorithm>
 #include <cmath>
 
+#include "controls/glossary.h"
 #include "document/wording.h"
 #include "row/figures.h"
 #include "row/finding_mark.h"
 #include "row/ink.h"
 #include "row/lookup.h"
-#include "row/numbers.h"
 
 namespace tenter::desktop::row {
 
 namespace {
 
-constexpr int edgeReach = 6;   // how near the pointer has to be to hold the edge
-constexpr int wheelStep = 64;  // view px for a notch of the wheel
+constexpr int edgeReach = 6;   // view px from the pointer to the edge within which it can be dragged
+constexpr int wheelStep = 64;  // view px per step of the wheel
 constexpr double leastZoom = 0.1;
 constexpr double mostZoom = 8;
 
@@ -28,14 +28,14 @@ void place(Canvas& canvas, const Projection& at, double ratio) {
     canvas.top = static_cast<int>(std::lround(at.top * ratio));
 }
 
-/// `1 column here, heading 24.13 px`: what to compare a variant by.
+/// Caption of a variant: `1 column at this width, heading 24.13 px`.
 QString captionOf(const Viewing& viewing, const std::string& role) {
     const layout::PreparedRow& row = viewing.row();
-    QStringList says{
-        QObject::tr("%1 here").arg(columnsTitle(row.settings(viewing.band()).row.columns.value_or(1)))};
+    QStringList facts{QObject::tr("%1 at this width")
+                          .arg(columnsTitle(row.settings(viewing.band()).row.columns.value_or(1)))};
     if (const auto size = fontSizeHere(viewing, role))
-        says << QObject::tr("%1 %2 px").arg(QString::fromStdString(role), decimal(*size, 2));
-    return says.join(", ");
+        facts << QString::fromStdString(role) + ' ' + pixels(*size);
+    return facts.join(", ");
 }
 
 }  // namespace
@@ -45,10 +45,10 @@ RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
       viewing_(viewing),
       survey_(survey),
       row_(viewing, pictures_),
-      sisters_(viewing) {
+      variantViews_(viewing) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Row at this width"));
+    setAccessibleName(tr("Row at the current width"));
     viewport()->setMouseTracking(true);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     viewport()->setAutoFillBackground(false);
@@ -60,7 +60,7 @@ RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
     connect(&viewing_, &Viewing::variantChanged, this, &RowView::ensureSheetVisible);
     connect(&viewing_, &Viewing::selectionChanged, this, &RowView::onSelection);
     connect(&survey_, &Survey::chosenChanged, this, &RowView::redraw);
-    connect(&survey_, &Survey::wentThere, this, &RowView::revealChosen);
+    connect(&survey_, &Survey::findingShown, this, &RowView::revealChosen);
     connect(&viewing_, &Viewing::wentThere, this, &RowView::revealChosen);
     connect(&pictures_, &Pictures::arrived, this, &RowView::redraw);
     connect(&viewing_.document(), &Document::fileChanged, &pictures_, &Pictures::retryMissing);
@@ -69,23 +69,25 @@ RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
 RowView::~RowView() = default;
 
 void RowView::addActions() {
-    const auto toggle = [this](const QString& text, const QString& says, const QKeySequence& shortcut) {
+    const auto toggle = [this](const QString& text, const QString& description,
+                               const QKeySequence& shortcut) {
         auto* action = new QAction(text, this);
         action->setCheckable(true);
         action->setShortcut(shortcut);
-        action->setToolTip(says);
-        action->setStatusTip(says);
+        action->setToolTip(description);
+        action->setStatusTip(description);
         connect(action, &QAction::toggled, this, &RowView::redraw);
         return action;
     };
-    boxes_ = toggle(tr("&Boxes and spacing"),
-                    tr("Boxes with their paddings, margins and gaps as they are set"), Qt::CTRL | Qt::Key_1);
-    measure_ = toggle(tr("&Measure"), tr("Where the shortest and the longest comfortable line would end"),
+    boxes_ = toggle(tr("&Boxes and spacing"), tr("Show boxes with their padding, margins and gaps"),
+                    Qt::CTRL | Qt::Key_1);
+    measure_ = toggle(tr("&Measure"),
+                      tr("Show the measure, and where the shortest and the longest comfortable line end"),
                       Qt::CTRL | Qt::Key_2);
-    tight_ =
-        toggle(tr("&Tight fits"), tr("Lines that another browser may break otherwise"), Qt::CTRL | Qt::Key_3);
-    engines_ = toggle(tr("Where &engines differ"), tr("Text that another engine sets on more or fewer lines"),
-                      Qt::CTRL | Qt::Key_4);
+    tight_ = toggle(tr("&Tight fits"), QString::fromUtf8(glossary::tightFit), Qt::CTRL | Qt::Key_3);
+    engines_ =
+        toggle(tr("Browser &differences"),
+               tr("Mark text that has a different number of lines in another browser"), Qt::CTRL | Qt::Key_4);
     engines_->setChecked(true);
     fitAction_ = new QAction(tr("&Fit to window"), this);
     fitAction_->setCheckable(true);
@@ -93,7 +95,7 @@ void RowView::addActions() {
     allVariants_ = new QAction(tr("All &variants"), this);
     allVariants_->setCheckable(true);
     allVariants_->setShortcut(Qt::Key_F3);
-    allVariants_->setToolTip(tr("Every variant at this width, to compare their type"));
+    allVariants_->setToolTip(tr("Show every variant at this width, to compare their text"));
     allVariants_->setStatusTip(allVariants_->toolTip());
     connect(allVariants_, &QAction::toggled, this, &RowView::setAllVariants);
     actualSize_ = new QAction(tr("&Actual size"), this);
@@ -101,8 +103,7 @@ void RowView::addActions() {
     connect(actualSize_, &QAction::triggered, this, [this] { setZoom(1); });
 }
 
-// ---- what is shown
-// -------------------------------------------------------------------------------------------
+// ---- Content
 
 void RowView::redraw() {
     stale_ = true;
@@ -123,7 +124,7 @@ void RowView::onLayout() {
 
 void RowView::onOpened() {
     row_.clear();
-    sisterPainters_.clear();
+    variantPainters_.clear();
     pictures_.clear();
     horizontalScrollBar()->setValue(0);
     verticalScrollBar()->setValue(0);
@@ -134,32 +135,33 @@ void RowView::onSelection() {
     describe();
 }
 
-// What can be read in the view, for those who hear it: the part's figures, and the captions.
+// The accessible description has the text that is visible in the view: the figures of the selected part and
+// the captions.
 void RowView::describe() {
-    QStringList says;
+    QStringList sentences;
     if (const auto part = partOf(viewing_.layout(), viewing_.selection()))
-        says << figuresOf(viewing_, *part).spoken();
+        sentences << figuresOf(viewing_, *part).asSentence();
     for (std::size_t i = 0; showsAll() && i < sheets_.all.size(); ++i)
-        says << tr("%1: %2.").arg(variantTitle(viewing_.shown().variants[i]),
-                                  captionOf(viewingOf(i), viewing_.role()));
-    setAccessibleDescription(says.join(' '));
+        sentences << tr("%1: %2.").arg(variantTitle(viewing_.shown().variants[i]),
+                                       captionOf(viewingOf(i), viewing_.role()));
+    setAccessibleDescription(sentences.join(' '));
 }
 
 const Viewing& RowView::viewingOf(std::size_t sheet) const {
-    return showsAll() ? sisters_.of(sheet) : viewing_;
+    return showsAll() ? variantViews_.of(sheet) : viewing_;
 }
 
 RowPainter& RowView::painterOf(std::size_t sheet) {
     if (sheet == activeSheet()) return row_;
-    if (sheet >= sisterPainters_.size()) sisterPainters_.resize(sheet + 1);
-    std::unique_ptr<RowPainter>& painter = sisterPainters_[sheet];
+    if (sheet >= variantPainters_.size()) variantPainters_.resize(sheet + 1);
+    std::unique_ptr<RowPainter>& painter = variantPainters_[sheet];
     if (!painter) painter = std::make_unique<RowPainter>(viewingOf(sheet), pictures_);
     return *painter;
 }
 
 void RowView::setAllVariants(bool on) {
-    setAccessibleName(on ? tr("Every variant at this width") : tr("Row at this width"));
-    // Beside each other, as far as type can be read; one alone is as it was looked at before.
+    setAccessibleName(on ? tr("All variants at the current width") : tr("Row at the current width"));
+    // All variants are fitted to the window. A single variant gets back the zoom mode it had before.
     if (on) fitAlone_ = fit_;
     setFit(on || fitAlone_);
     onLayout();
@@ -239,7 +241,7 @@ void RowView::updateScrollBars() {
     };
     if (all)
         for (std::size_t i = 0; i < variants; ++i)
-            add(sisters_.of(i).layout());
+            add(variantViews_.of(i).layout());
     else
         add(viewing_.layout());
     const QSize view = viewport()->size();
@@ -250,7 +252,7 @@ void RowView::updateScrollBars() {
             emit zoomChanged(zoom_);
         }
     }
-    // While an edge is held, no page jumps to another line.
+    // While an edge is dragged, no page moves to another line.
     if (drag_ != Drag::Edge) across_ = fittingAcross(pages, zoom_, view.width());
     sheets_ = arranged(pages, zoom_, across_);
     const int width = static_cast<int>(std::ceil(sheets_.size.width()));
@@ -307,8 +309,7 @@ void RowView::ensureVisible(std::size_t part) {
     reveal(verticalScrollBar(), rect.top(), rect.bottom(), viewport()->height());
 }
 
-// ---- painting
-// ------------------------------------------------------------------------------------------------
+// ---- Painting
 
 void RowView::render() {
     const double ratio = viewport()->devicePixelRatioF();
@@ -334,7 +335,7 @@ void RowView::render() {
     stale_ = false;
 }
 
-// Each page is painted into its own piece of the view, as if that were the whole.
+// Each page is painted into an image that shares the memory of its part of the view.
 void RowView::renderSheets() {
     const QColor desk = Ink::of(palette()).desk;
     canvas_.image.fill(desk);
@@ -408,9 +409,9 @@ void RowView::paintCaption(QPainter& painter, std::size_t sheet) const {
     const double room = caption.right() - left;
     painter.setFont(font());
     painter.setPen(quiet);
-    const QString says =
+    const QString shownText =
         QFontMetricsF(font()).elidedText(captionOf(shown, viewing_.role()), Qt::ElideRight, room);
-    painter.drawText(QPointF(left, baseline), says);
+    painter.drawText(QPointF(left, baseline), shownText);
 }
 
 void RowView::paintEvent(QPaintEvent* event) {
@@ -435,14 +436,14 @@ void RowView::paintEmpty(QPainter& painter) {
     painter.setPen(QColor(0x44, 0x44, 0x44));
     const QRectF page(projection().left, 0, viewing_.width() * zoom_, viewport()->height());
     painter.drawText(page.intersected(QRectF(viewport()->rect())), Qt::AlignCenter | Qt::TextWordWrap,
-                     tr("No cards yet. Add one under Words, or drop pictures here."));
+                     tr("No cards yet. Add a card in the panel Words, or drop pictures here."));
 }
 
 void RowView::revealChosen() {
     if (const auto part = partOf(viewing_.layout(), viewing_.selection())) ensureVisible(*part);
 }
 
-// Corner marks leave the part itself as it is. In other variants than the one in view they are fainter.
+// Marks at the corners do not hide the part. They are fainter in variants that are not the current one.
 void RowView::paintSelection(QPainter& painter, std::size_t sheet) {
     const layout::Layout& layout = viewingOf(sheet).layout();
     const auto part = partOf(layout, viewing_.selection());
@@ -500,8 +501,7 @@ void RowView::paintEdge(QPainter& painter, std::size_t sheet) const {
     painter.fillRect(QRectF(grip.left() + 3, grip.top(), 1, grip.height()), colour);
 }
 
-// ---- pointer
-// -------------------------------------------------------------------------------------------------
+// ---- Pointer
 
 void RowView::setHotEdge(std::optional<std::size_t> sheet) {
     if (sheet == hotEdge_) return;
@@ -584,7 +584,7 @@ void RowView::mousePressEvent(QMouseEvent* event) {
     showFigures();
 }
 
-// Of another variant than the one in view, its page and its caption both ask for it.
+// A click on the page or the caption of another variant makes it the current one.
 void RowView::press(const QPointF& view) {
     Viewing::Selection place;
     if (const auto sheet = sheetAt(view)) {
@@ -599,7 +599,8 @@ void RowView::press(const QPointF& view) {
 void RowView::mouseMoveEvent(QMouseEvent* event) {
     const QPointF moved = event->position() - dragFrom_;
     if (drag_ == Drag::Edge) {
-        // Pages left of the one that is held grow too, and push it along.
+        // Pages to the left of the dragged one grow too and move it, so the width changes by a share of the
+        // distance.
         const int growing = hotEdge_ && *hotEdge_ < sheets_.all.size() ? sheets_.all[*hotEdge_].place + 1 : 1;
         viewing_.setWidth(std::round(dragWidth_ + moved.x() / (zoom_ * growing)));
     } else if (drag_ == Drag::Pan) {
@@ -637,8 +638,7 @@ bool RowView::viewportEvent(QEvent* event) {
     return QAbstractScrollArea::viewportEvent(event);
 }
 
-// ---- keyboard
-// ------------------------------------------------------------------------------------------------
+// ---- Keyboard
 
 bool RowView::moveSelection(int cards, int parts) {
     const layout::Layout& layout = viewing_.layout();
@@ -698,7 +698,7 @@ void RowView::keyPressEvent(QKeyEvent* event) {
     event->ignore();
 }
 
-// Tab goes from card to card, and out of the view after the last.
+// Tab moves from card to card, and leaves the view after the last one.
 bool RowView::focusNextPrevChild(bool next) {
     return moveSelection(next ? 1 : -1, 0) || QAbstractScrollArea::focusNextPrevChild(next);
 }
@@ -715,8 +715,7 @@ void RowView::focusOutEvent(QFocusEvent* event) {
     onLayout();
 }
 
-// ---- the widget itself
-// -----------------------------------------------------------------------------------------
+// ---- Widget
 
 void RowView::resizeEvent(QResizeEvent* event) {
     QAbstractScrollArea::resizeEvent(event);

@@ -1,4 +1,4 @@
-// The row at one width, true to the pixel; or every variant of it at that width.
+// The row view: the row at the current width, pixel by pixel as in a browser; or all variants at that width.
 #pragma once
 
 #include <QAbstractScrollArea>
@@ -7,8 +7,8 @@
 #include <optional>
 #include <vector>
 
-#include "document/sisters.h"
 #include "document/survey.h"
+#include "document/variant_views.h"
 #include "row/canvas.h"
 #include "row/overlays.h"
 #include "row/row_painter.h"
@@ -25,26 +25,27 @@ public:
     RowView(Viewing& viewing, const Survey& survey, QWidget* parent = nullptr);
     ~RowView() override;
 
-    /// Toggles of what is laid over the row: boxes and spacing, measure, tight fits, other engines.
+    /// Toggle actions for the overlays: boxes and spacing, measure, tight fits, browser differences.
     [[nodiscard]] QList<QAction*> overlayActions() const { return {boxes_, measure_, tight_, engines_}; }
-    /// Toggle, fit to the window; and actual size, which undoes it and any zoom.
+    /// The toggle Fit to window, and the action Actual size, which ends it and any zoom.
     [[nodiscard]] QAction* fitAction() const { return fitAction_; }
     [[nodiscard]] QAction* actualSizeAction() const { return actualSize_; }
-    /// Toggle: every variant at this width, beside or below each other.
+    /// The toggle All variants: shows every variant at the current width, beside or below each other.
     [[nodiscard]] QAction* allVariantsAction() const { return allVariants_; }
-    /// Shows the page's whole width; turned off by any other zoom.
+    /// Fits the whole width of the page into the window. Any other zoom ends it.
     void setFit(bool fit);
     [[nodiscard]] bool fit() const { return fit_; }
-    /// View px to one CSS px.
+    /// View px per CSS px.
     [[nodiscard]] double zoom() const { return zoom_; }
     void setZoom(double zoom);
-    /// Scrolls so that the part of the layout with this index can be seen.
+    /// Scrolls so that the part with this index in the layout is visible.
     void ensureVisible(std::size_t part);
-    /// The point of the page (CSS px) of the variant in view that is under a point of the viewport.
+    /// Converts a point of the viewport to a point of the page (CSS px) of the current variant.
     [[nodiscard]] QPointF pageAt(const QPointF& view) const;
-    /// Where variants' pages and captions stand, view px from the viewport's corner.
+    /// The rectangles of the pages and captions of the variants, view px from the top left corner of the
+    /// viewport.
     [[nodiscard]] std::vector<Sheet> sheetsInView() const;
-    /// The card, and if possible its part, under a point of the viewport.
+    /// The card at a point of the viewport, and its part if there is one at that point.
     [[nodiscard]] std::optional<Viewing::Selection> placeAt(const QPointF& view) const;
     [[nodiscard]] QSize sizeHint() const override { return {900, 520}; }
 
@@ -68,7 +69,7 @@ protected:
 
 private:
     enum class Drag { None, Edge, Pan };
-    /// A part of a variant's layout, by its index.
+    /// A part under the pointer: its page and its index in the layout of that page.
     struct Pointed {
         std::size_t sheet = 0;
         std::size_t part = 0;
@@ -86,7 +87,7 @@ private:
     void renderSheets();
     void paintOver(QPainter& painter, std::size_t sheet);
     void paintCaption(QPainter& painter, std::size_t sheet) const;
-    /// Several sheets stand in the view: one for each variant, by index. Else there is the one in view.
+    /// True if the view shows a page for each variant; otherwise it shows one page.
     [[nodiscard]] bool showsAll() const { return sheets_.all.size() > 1; }
     [[nodiscard]] std::size_t activeSheet() const { return showsAll() ? viewing_.variant() : 0; }
     [[nodiscard]] const Viewing& viewingOf(std::size_t sheet) const;
@@ -99,7 +100,7 @@ private:
     [[nodiscard]] Projection projection(std::size_t sheet) const;
     [[nodiscard]] QPointF pageAt(const QPointF& view, std::size_t sheet) const;
     [[nodiscard]] double edgeX(std::size_t sheet) const;
-    /// The sheet whose edge is near enough to be held.
+    /// The page whose right edge is near enough to the point to be dragged.
     [[nodiscard]] std::optional<std::size_t> edgeAt(const QPointF& view) const;
     [[nodiscard]] QRect edgeStrip(std::size_t sheet) const;
     [[nodiscard]] Attention attentionTo(std::size_t sheet) const;
@@ -119,27 +120,27 @@ private:
     const Survey& survey_;
     Pictures pictures_;
     RowPainter row_;
-    mutable Sisters sisters_;                                  // made and brought up to date when asked for
-    std::vector<std::unique_ptr<RowPainter>> sisterPainters_;  // by variant
+    mutable VariantViews variantViews_;                         // updated on access
+    std::vector<std::unique_ptr<RowPainter>> variantPainters_;  // by variant
     Sheets sheets_;
-    int across_ = 1;  // pages to a line
+    int across_ = 1;  // pages beside each other
     Canvas canvas_;
     FigureBox* figures_ = nullptr;
     QAction *boxes_ = nullptr, *measure_ = nullptr, *tight_ = nullptr, *engines_ = nullptr,
             *fitAction_ = nullptr, *actualSize_ = nullptr, *allVariants_ = nullptr;
     bool stale_ = true;
     bool fit_ = false;
-    bool fitAlone_ = false;  // when one variant was last looked at
+    bool fitAlone_ = false;  // `fit_` when the view last showed a single variant
     double zoom_ = 1;
     Drag drag_ = Drag::None;
     QPointF dragFrom_;
     double dragWidth_ = 0;
     QPoint dragScroll_;
-    std::optional<std::size_t> hotEdge_;  // of which sheet
+    std::optional<std::size_t> hotEdge_;  // the page whose edge is hovered or dragged
     bool byKeyboard_ = false;
     std::optional<Pointed> hovered_;
-    std::optional<std::size_t> focused_;  // a part of the variant in view
-    std::optional<Pointed> figured_;      // the part whose figures the pointer asks for
+    std::optional<std::size_t> focused_;  // a part of the current variant
+    std::optional<Pointed> figured_;      // the part under the pointer, whose figures are shown
 };
 
 }  // namespace tenter::desktop::row

@@ -8,7 +8,7 @@ namespace tenter::desktop::row {
 
 namespace {
 
-// `share` (0 to 256) of `b` in `a`, two channels at a time.
+// Mixes two pixels with a share (0 to 256) of `b`, two channels at a time.
 inline QRgb mixed(QRgb a, QRgb b, std::uint32_t share) {
     const std::uint32_t rest = 256 - share;
     const std::uint32_t low = ((a & 0xff00ffU) * rest + (b & 0xff00ffU) * share) >> 8U;
@@ -22,7 +22,7 @@ struct Step {
     std::uint32_t share;
 };
 
-// For each of `count` px: the two px of the source it lies between.
+// For each of `count` target px: the two source px next to it, and the share of the second.
 std::vector<Step> steps(double from, double length, int count, int limit) {
     std::vector<Step> made(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i) {

@@ -1,4 +1,4 @@
-// A quick scaling of pictures, for the moment in which a size is dragged.
+// Fast scaling of pictures, used while a size is being dragged.
 #pragma once
 
 #include <QImage>
@@ -6,7 +6,8 @@
 
 namespace tenter::desktop::row {
 
-/// The part `crop` of `source` at `size` px, each px mixed from its four nearest. Both are 32-bit images.
+/// The rectangle `crop` of `source` scaled to `size` px by bilinear interpolation. `source` must be a 32-bit
+/// image.
 QImage scaledQuickly(const QImage& source, const QRectF& crop, const QSize& size);
 
 }  // namespace tenter::desktop::row

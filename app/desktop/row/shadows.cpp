@@ -12,7 +12,7 @@ namespace {
 constexpr std::size_t mostPatches = 64;
 constexpr double mostBlur = 400;  // device px
 
-// One pass over rows that lie `stride` apart, so that two calls blur both ways.
+// Blurs in one direction. Called twice with different strides, it blurs rows and columns.
 void blurLines(std::vector<float>& pixels, int lines, int length, int lineStride, int stride,
                const std::vector<float>& kernel) {
     const int half = static_cast<int>(kernel.size() / 2);
@@ -108,7 +108,7 @@ void Shadows::paint(QPainter& painter, const QRectF& box, double radius, const S
         outside.setFillRule(Qt::OddEvenFill);
         painter.setClipPath(outside, Qt::IntersectClip);
     }
-    // Boxes too small for whole corners show as much of them as there is room for.
+    // A box too small for whole corner pieces shows the outer part of them.
     const int across = std::min(piece.corner, outer.width() / 2);
     const int down = std::min(piece.corner, outer.height() / 2);
     const int side = piece.image.width();

@@ -1,4 +1,4 @@
-// Box shadows with a real Gaussian blur, kept as nine pieces that serve every size of box.
+// Box shadows with a Gaussian blur, cached as nine pieces that fit boxes of any size.
 #pragma once
 
 #include <QImage>
@@ -10,7 +10,8 @@
 
 namespace tenter::desktop::row {
 
-/// A shadow in device px. CSS Backgrounds 3 § 6: a Gaussian whose deviation is half the blur.
+/// A shadow in device px. The blur is a Gaussian with a standard deviation of half of `blur`. CSS Backgrounds
+/// 3 § 6.
 struct ShadowLook {
     double x = 0;
     double y = 0;
@@ -21,18 +22,18 @@ struct ShadowLook {
 
 class Shadows {
 public:
-    /// Draws the shadow of a box; it lies only outside the box's border edge, which `opaque` boxes ensure
-    /// by being painted over it.
+    /// Draws the shadow of a box outside its border edge. If the box is `opaque`, the shadow is not clipped,
+    /// because the box will be painted over it.
     void paint(QPainter& painter, const QRectF& box, double radius, const ShadowLook& look, bool opaque);
-    /// How far a shadow reaches beyond its box on any side, device px.
+    /// The largest distance that a shadow extends beyond its box, device px.
     static double reach(const ShadowLook& look);
 
 private:
     using Key = std::tuple<long, long, QRgb>;  // radius, blur in quarter px; colour
     struct Patch {
         QImage image;
-        int corner = 0;  // size of a corner piece; one row and column between corners
-        int margin = 0;  // how far the blur reaches outside the casting box
+        int corner = 0;  // size of a corner piece, px; there is one row and column between corners
+        int margin = 0;  // px that the blur extends beyond the box that casts the shadow
     };
     const Patch& patch(double radius, double blur, const QColor& colour);
     std::map<Key, Patch> kept_;

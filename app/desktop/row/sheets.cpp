@@ -7,8 +7,8 @@ namespace tenter::desktop::row {
 
 namespace {
 
-constexpr int belowSheet = 24;    // below a page that is one of several, view px
-constexpr double readable = 0.3;  // zoom below which type is grey
+constexpr int belowSheet = 24;    // view px below a page if there are several
+constexpr double readable = 0.3;  // smallest zoom at which text can be read
 constexpr double sides = gutter + edgeRoom;
 
 }  // namespace
@@ -42,7 +42,7 @@ double fittingZoom(const std::vector<QSizeF>& pages, const QSizeF& room) {
     double best = 0;
     for (int across = 1; across <= static_cast<int>(pages.size()); ++across) {
         const double wide = (room.width() / across - sides) / pages.front().width();
-        // Heights are of pages, captions and what is between: what a zoom leaves of them.
+        // Height of captions and gaps, which does not depend on the zoom.
         const double fixed = arranged(pages, 0, across).size.height();
         const double tall =
             pages.size() == 1

@@ -1,4 +1,4 @@
-// Where the pages stand that the row view shows: one, or one for each variant, each under a caption.
+// The arrangement of pages in the row view: one page, or one for each variant below a caption.
 #pragma once
 
 #include <QRectF>
@@ -7,28 +7,28 @@
 
 namespace tenter::desktop::row {
 
-inline constexpr int gutter = 24;         ///< desk left of a page, view px
-inline constexpr int edgeRoom = 48;       ///< and right of it, where the edge is held
-inline constexpr int captionHeight = 32;  ///< above a page that is one of several, view px
+inline constexpr int gutter = 24;         ///< view px left of a page
+inline constexpr int edgeRoom = 48;       ///< view px right of a page, with room to drag its edge
+inline constexpr int captionHeight = 32;  ///< view px above a page if there are several
 
-/// View px from the top left corner of all that can be scrolled over.
+/// A page and its caption, in view px from the top left corner of the scrollable area.
 struct Sheet {
-    QRectF caption;  ///< empty if the page stands alone
+    QRectF caption;  ///< empty if there is only one page
     QRectF page;
-    int place = 0;  ///< how many pages stand left of it
+    int place = 0;  ///< number of pages to the left of it
 };
 
 struct Sheets {
     std::vector<Sheet> all;
-    QSizeF size;
+    QSizeF size;  ///< of the scrollable area, view px
 };
 
-/// `pages` (CSS px, all of one width) at `zoom`, `across` of them to a line.
+/// Arranges `pages` (sizes in CSS px, all of the same width) at `zoom` in lines of `across` pages.
 Sheets arranged(const std::vector<QSizeF>& pages, double zoom, int across);
-/// How many pages stand beside each other in `room` view px: at least one.
+/// The number of pages that fit beside each other in `room` view px; at least 1.
 int fittingAcross(const std::vector<QSizeF>& pages, double zoom, double room);
-/// The largest zoom, up to 1, at which the pages are in sight in `room`: their whole width, and the height of
-/// several too, as far as type can still be read.
+/// The largest zoom, at most 1, at which the pages fit into `room` (view px). One page must fit in width
+/// only; several must also fit in height, unless their text would become too small to read.
 double fittingZoom(const std::vector<QSizeF>& pages, const QSizeF& room);
 
 }  // namespace tenter::desktop::row

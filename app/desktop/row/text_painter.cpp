@@ -11,7 +11,7 @@ namespace tenter::desktop::row {
 
 namespace {
 
-// The correction of a line that starts at `cluster` without a space before it.
+// The correction of the advance at the start of a line that begins at `cluster` without a space before it.
 double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) {
     const auto at = [cluster](const std::vector<text::Opportunity>& list) {
         const auto found = std::lower_bound(
@@ -20,14 +20,14 @@ double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) 
         return found != list.end() && found->cluster == cluster ? &*found : nullptr;
     };
     if (const text::Opportunity* regular = at(paragraph.opportunities())) return regular->startCorrection;
-    const text::Opportunity* emergency = at(paragraph.emergencies());
+    const text::Opportunity* emergency = at(paragraph.overflowOpportunities());
     return emergency != nullptr ? emergency->startCorrection : 0;
 }
 
 using UnderlineRows = TextPainter::UnderlineRows;
 
 struct UnderlineLook {
-    double below = 0;  // em, of its upper edge below the baseline
+    double below = 0;  // em, distance of its upper edge below the baseline
     double thickness = 0;
 };
 
@@ -43,15 +43,15 @@ UnderlineLook underlineOf(const text::Face& face) {
     return look;
 }
 
-// The rows of a line under text of `size` device px: the first below the baseline, and how many.
+// The underline of text with font size `size`, device px.
 UnderlineRows underlineRows(const UnderlineLook& look, double size) {
     return {std::max(1, static_cast<int>(std::lround(look.below * size))),
             std::max(1, static_cast<int>(std::lround(look.thickness * size)))};
 }
 
-// Engines round a face's ascent and descent to whole device px, and one family floors the room above
-// (measured against Chromium 156: without this, one line in three stands a pixel off). The layout has done so
-// at one device px to a CSS px; drawn larger or smaller, it is done again.
+// Browser engines round the ascent and descent of a face to whole device px, and Chromium rounds down the
+// space above (measured with Chromium 156: without this, every third line is one pixel off). The layout does
+// the same for a scale of 1; at another scale the baseline is computed again.
 int baselineOf(const Canvas& canvas, const layout::LaidPart& part, const layout::LaidLine& laid) {
     if (canvas.scale == 1 || !part.paragraph->strut())
         return static_cast<int>(std::lround(canvas.y(laid.baseline)));
@@ -64,7 +64,7 @@ int baselineOf(const Canvas& canvas, const layout::LaidPart& part, const layout:
     return static_cast<int>(std::lround(top + std::floor((height - ascent - descent) / 2) + ascent));
 }
 
-// `over` blended into `under` at `alpha` (0 to 255), two channels at a time.
+// Blends `over` into `under` with `alpha` (0 to 255), two channels at a time.
 inline QRgb blended(QRgb under, QRgb over, std::uint32_t alpha) {
     const std::uint32_t share = alpha + (alpha >> 7U);  // 0 to 256
     const std::uint32_t rest = 256 - share;
@@ -86,8 +86,8 @@ void TextPainter::paint(Canvas& canvas, const layout::Layout& layout, const layo
 
     faces_.clear();
     for (const text::ShapedRun& run : part.paragraph->runs()) {
-        // A slant that the family lacks is made, as in browsers; a weight is not, since the stylesheet says
-        // so.
+        // A missing italic is synthesised, as in browsers. A missing weight is not: the stylesheet has
+        // `font-synthesis` without weight.
         const bool italic = look.italic || run.kind == project::Run::Kind::Emphasis;
         const bool leaning = run.face && italic && !run.face->italic();
         faces_.push_back(run.face ? &glyphs_.sized(run.face, size, leaning) : nullptr);
@@ -151,7 +151,7 @@ void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layou
                 spans_.push_back({pen, pen + advance});
         }
         if (cluster.visible && faces_[cluster.run] != nullptr) {
-            // Spacing follows a cluster in its own direction.
+            // Spacing comes after a cluster in the cluster's own direction.
             const double before = (cluster.level & 1) != 0 ? spacing : 0;
             pen += before;
             for (std::uint32_t i = 0; i < cluster.glyphCount; ++i)
@@ -209,7 +209,7 @@ void TextPainter::noteCrossing(const SizedFace& face, const Coverage& coverage, 
             {penX + coverage.left + from - rows.count, penX + coverage.left + to + rows.count});
 }
 
-// CSS Text Decoration 4 § 4: the line is left out where a glyph crosses it.
+// CSS Text Decoration 4 § 4: the underline has a gap where a glyph crosses it.
 void TextPainter::underline(Canvas& canvas, const text::Face& face, double size, int baseline) {
     const UnderlineRows rows = underlineRows(underlineOf(face), size);
     const int top = baseline + rows.below;

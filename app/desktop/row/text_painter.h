@@ -1,4 +1,4 @@
-// Lines of text, glyph by glyph, at the positions the core computed.
+// Paints lines of text glyph by glyph at the positions that the layout has computed.
 #pragma once
 
 #include <QColor>
@@ -10,10 +10,10 @@
 
 namespace tenter::desktop::row {
 
-/// What a part's text looks like besides its glyphs.
+/// The look of a part's text, apart from its glyphs.
 struct TextLook {
     QColor colour;
-    bool italic = false;  ///< asked for; an upright face is leant
+    bool italic = false;  ///< an upright face is skewed if the family has no italic
     bool underlineLinks = true;
 };
 
@@ -21,11 +21,11 @@ class TextPainter {
 public:
     void paint(Canvas& canvas, const layout::Layout& layout, const layout::LaidPart& part,
                const TextLook& look);
-    /// Once a frame: drops glyphs that have not been used lately.
+    /// Drops glyphs that were not used recently; call it once per frame.
     void trim() { glyphs_.trim(); }
     void clear() { glyphs_.clear(); }
 
-    /// Rows of a line under text, device px: the first below the baseline, and how many.
+    /// An underline in device px: its distance below the baseline and its thickness.
     struct UnderlineRows {
         int below = 1;
         int count = 1;
@@ -49,7 +49,7 @@ private:
     std::vector<std::uint32_t> order_;
     std::vector<Span> spans_;
     std::vector<Ink> crossings_;
-    std::array<std::uint8_t, 256> opacity_{};  // of a coverage, in the colour being painted
+    std::array<std::uint8_t, 256> opacity_{};  // by coverage, for the current colour
     QRgb colour_ = 0;
 };
 

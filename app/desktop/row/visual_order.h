@@ -1,4 +1,4 @@
-// The order in which a line's clusters stand, left to right.
+// The visual order of the clusters of a line.
 #pragma once
 
 #include <cstdint>
@@ -8,7 +8,8 @@
 
 namespace tenter::desktop::row {
 
-/// Clusters [first, end) of `paragraph` from left to right, into `order`. UAX #9, rule L2.
+/// Writes the indices of the clusters [first, end) of `paragraph` into `order`, from left to right. UAX #9,
+/// rule L2.
 void visualOrder(const text::Paragraph& paragraph, std::uint32_t first, std::uint32_t end,
                  std::vector<std::uint32_t>& order);
 

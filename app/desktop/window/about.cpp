@@ -21,7 +21,7 @@ QLabel* text(const QString& words, QWidget* parent) {
     return label;
 }
 
-void run(QDialog& dialog, QVBoxLayout* box) {
+void runWithCloseButton(QDialog& dialog, QVBoxLayout* box) {
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
     QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
     box->addWidget(buttons);
@@ -31,46 +31,48 @@ void run(QDialog& dialog, QVBoxLayout* box) {
 
 }  // namespace
 
-void showKeys(QWidget* parent) {
-    constexpr std::array keys{
+void showShortcuts(QWidget* parent) {
+    constexpr std::array shortcuts{
         std::pair{"Left, Right", "Narrower, wider by 1 px"},
-        std::pair{"Shift+Left, Shift+Right", "By 10 px"},
-        std::pair{"Ctrl+Left, Ctrl+Right", "To the previous, the next band edge"},
-        std::pair{"F7, Shift+F7", "To the next, the previous wrap point"},
-        std::pair{"F8, Shift+F8", "To the next, the previous finding of the list"},
-        std::pair{"Enter in the findings", "To the width where it is worst, with its part marked"},
-        std::pair{"Ctrl+E, Ctrl+Shift+E", "To the next, the previous width where engines differ"},
-        std::pair{"Ctrl+1 to Ctrl+4", "Boxes, measure, tight fits, engines over the row"},
-        std::pair{"Ctrl+Shift+B", "Compare with a browser"},
-        std::pair{"F3", "All variants at this width, or the one"},
-        std::pair{"F2, held", "The row as it was saved"},
-        std::pair{"Ctrl+Shift+V", "Take a page’s row"},
-        std::pair{"Ctrl+Shift+C", "Copy the stylesheet"},
-        std::pair{"Ctrl+Alt+C", "Copy the selected text’s size"},
-        std::pair{"Ctrl+F", "Find a setting"},
-        std::pair{"Alt+1 to Alt+6", "Row, Text, Spacing, Colour, Words, Pictures"},
-        std::pair{"Alt+7", "The findings"},
+        std::pair{"Shift+Left, Shift+Right", "Narrower, wider by 10 px"},
+        std::pair{"Ctrl+Left, Ctrl+Right", "Previous, next band edge"},
+        std::pair{"Shift+F7, F7", "Previous, next wrap point"},
+        std::pair{"Shift+F8, F8", "Previous, next finding in the list"},
+        std::pair{"Enter in the findings", "Go to the width where the finding is worst, and mark its part"},
+        std::pair{"Ctrl+Shift+E, Ctrl+E", "Previous, next browser difference"},
+        std::pair{"Ctrl+1 to Ctrl+4", "Overlays: boxes, measure, tight fits, browser differences"},
+        std::pair{"Ctrl+Shift+B", "Compare with browser"},
+        std::pair{"F3", "Show all variants at this width, or one"},
+        std::pair{"Hold F2", "Show saved version"},
+        std::pair{"F9", "Solve sizes"},
+        std::pair{"Ctrl+Shift+V", "Import row from page"},
+        std::pair{"Ctrl+Shift+C", "Copy stylesheet"},
+        std::pair{"Ctrl+Alt+Shift+C", "Copy stylesheets of all variants"},
+        std::pair{"Ctrl+Alt+C", "Copy font size of selected text"},
+        std::pair{"Ctrl+F", "Find setting"},
+        std::pair{"Alt+1 to Alt+6", "Panels: Row, Text, Spacing, Colour, Words, Pictures"},
+        std::pair{"Alt+7", "Findings"},
         std::pair{"Ctrl+Z, Ctrl+Shift+Z", "Undo, redo"},
-        std::pair{"Up, Down in a number", "A step; with Shift ten, with Alt a tenth"},
-        std::pair{"Escape in a field", "Take back what was typed"},
-        std::pair{"A field emptied", "Inherit the value again"},
-        std::pair{"Ctrl+B, Ctrl+I, Ctrl+K in copy", "Strong, emphasis, link"},
+        std::pair{"Up, Down in a number", "One step; with Shift 10 steps, with Alt a tenth"},
+        std::pair{"Escape in a field", "Restore the value from before typing"},
+        std::pair{"Empty a field", "Reset to inherited value"},
+        std::pair{"Ctrl+B, Ctrl+I, Ctrl+K in a text", "Strong, emphasis, link"},
     };
     QDialog dialog(parent);
-    dialog.setWindowTitle("Keys");
+    dialog.setWindowTitle("Keyboard shortcuts");
     auto* box = new QVBoxLayout(&dialog);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
     auto* form = new QFormLayout;
     form->setHorizontalSpacing(32);
     form->setVerticalSpacing(8);
-    for (const auto& [key, does] : keys) {
+    for (const auto& [key, action] : shortcuts) {
         auto* label = new QLabel(key, &dialog);
         label->setForegroundRole(QPalette::PlaceholderText);
-        form->addRow(label, new QLabel(does, &dialog));
+        form->addRow(label, new QLabel(action, &dialog));
     }
     box->addLayout(form);
-    run(dialog, box);
+    runWithCloseButton(dialog, box);
 }
 
 void showAbout(QWidget* parent) {
@@ -85,21 +87,22 @@ void showAbout(QWidget* parent) {
     font.setPointSizeF(font.pointSizeF() * 1.6);
     title->setFont(font);
     box->addWidget(title);
+    box->addWidget(
+        text("A tenter is a frame that stretches cloth to an even width. Tenter does the same with a row of "
+             "cards: "
+             "it computes the row at every viewport width and writes the stylesheet for it.",
+             &dialog));
     box->addWidget(text(
-        "A tenter is the frame on which cloth is stretched to an even width. This one does that to a row "
-        "of cards: it computes the row at every width of the page and hands over the stylesheet.",
-        &dialog));
-    box->addWidget(text(
-        "What it does not promise: type that grows with the page grows less when a reader zooms, and can "
-        "fail WCAG 2.2 SC 1.4.4, which asks for text at twice its size. Keep the largest size of a "
-        "ramp within 2.5 times the smallest, and try the page that is published: zoomed to 200 % and "
-        "to 400 %, with the keyboard, and with a screen reader.",
+        "Limits: text that grows with the viewport grows less when a reader zooms in. It can fail WCAG 2.2 "
+        "SC 1.4.4, which requires that text can be enlarged to 200\u00A0%. Keep the largest size of a ramp "
+        "within 2.5 times the smallest. Test the published page at 200\u00A0% and 400\u00A0% zoom, with the "
+        "keyboard and with a screen reader.",
         &dialog));
     box->addWidget(
-        text("Free software under the GNU General Public License, version 3 or later. It comes without any "
+        text("Tenter is free software under the GNU General Public License, version 3 or later. It has no "
              "warranty.",
              &dialog));
-    run(dialog, box);
+    runWithCloseButton(dialog, box);
 }
 
 }  // namespace tenter::desktop::window

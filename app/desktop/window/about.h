@@ -1,12 +1,13 @@
-// Help: which keys do what, and what the program is.
+// The dialogs of the Help menu.
 #pragma once
 
 #include <QWidget>
 
 namespace tenter::desktop::window {
 
-void showKeys(QWidget* parent);
-/// With what it does not promise, and its licence.
+/// Shows the keyboard shortcuts.
+void showShortcuts(QWidget* parent);
+/// Shows the version, the limits of the results, and the licence.
 void showAbout(QWidget* parent);
 
 }  // namespace tenter::desktop::window

@@ -18,13 +18,14 @@
 
 #include "compare/compare_dialog.h"
 #include "compare/wording.h"
+#include "controls/glossary.h"
 #include "controls/inks.h"
-#include "document/engines.h"
 #include "document/handover.h"
 #include "document/place_font.h"
 #include "document/place_picture.h"
 #include "document/wording.h"
-#include "given/given_dialog.h"
+#include "page_import/import_dialog.h"
+#include "window/tooltips.h"
 
 namespace tenter::desktop::window {
 
@@ -34,8 +35,8 @@ constexpr int stripHeight = 48;
 const QString geometryKey = "geometry";
 const QString engineKey = "engine";
 
-/// Held down, it shows the row as it was saved.
-constexpr int savedKey = Qt::Key_F2;
+/// Shows the saved version while it is held.
+constexpr int savedVersionKey = Qt::Key_F2;
 
 }  // namespace
 
@@ -43,7 +44,7 @@ MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent),
       viewing_(document_),
       survey_(viewing_),
-      files_(new FileDesk(document_, this)),
+      files_(new FileController(document_, this)),
       row_(new row::RowView(viewing_, survey_, this)),
       comparison_(new compare::Comparison(viewing_, this)),
       axis_(new axis::AxisPane(viewing_, survey_, this)),
@@ -68,38 +69,38 @@ MainWindow::MainWindow(QWidget* parent)
     box->addWidget(stack_, 1);
     setCentralWidget(central);
     buildStatus();
-    axis_->addVerdicts(*comparison_);
+    axis_->addComparisonLane(*comparison_);
     buildMenus();
 
-    connect(start_, &StartPage::openWanted, files_, &FileDesk::openAsked);
-    connect(start_, &StartPage::fileWanted, files_, &FileDesk::open);
-    connect(start_, &StartPage::sampleWanted, files_, &FileDesk::openSample);
-    connect(files_, &FileDesk::failed, problems_, &ProblemPanel::tell);
-    connect(files_, &FileDesk::done, this, [this](const QString& what) {
+    connect(start_, &StartPage::openRequested, files_, &FileController::openDialog);
+    connect(start_, &StartPage::fileRequested, files_, &FileController::open);
+    connect(start_, &StartPage::sampleRequested, files_, &FileController::openSample);
+    connect(files_, &FileController::failed, problems_, &ProblemPanel::showProblems);
+    connect(files_, &FileController::done, this, [this](const QString& message) {
         problems_->hide();
-        note_->say(what);
+        note_->showMessage(message);
     });
-    connect(files_, &FileDesk::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
+    connect(files_, &FileController::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
     connect(comparison_, &compare::Comparison::finished, this,
-            [this] { note_->say(compare::headline(*comparison_)); });
-    connect(comparison_, &compare::Comparison::failed, note_, &StatusNote::say);
+            [this] { note_->showMessage(compare::headline(*comparison_)); });
+    connect(comparison_, &compare::Comparison::failed, note_, &StatusNote::showMessage);
     connect(&document_, &Document::opened, this, &MainWindow::showProject);
-    // What is edited is what is seen.
-    connect(&document_, &Document::changed, asSaved_, [this] { asSaved_->setChecked(false); });
+    // An edit must be visible.
+    connect(&document_, &Document::changed, showSaved_, [this] { showSaved_->setChecked(false); });
     connect(&document_, &Document::fileChanged, this, &MainWindow::showTitle);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showVariants);
     connect(&viewing_, &Viewing::profileChanged, this, &MainWindow::showEngine);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showNotes);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showGiven);
-    connect(side_, &panels::SidePanel::pagesRowWanted, this, &MainWindow::takePagesRow);
-    connect(side_, &panels::SidePanel::ownMarkupWanted, this, &MainWindow::useOwnMarkup);
+    connect(side_, &panels::SidePanel::importRowRequested, this, &MainWindow::importRow);
+    connect(side_, &panels::SidePanel::ownMarkupRequested, this, &MainWindow::useOwnMarkup);
     if (const auto* kept = text::profile(QSettings().value(engineKey).toString().toStdString()))
         viewing_.setProfile(*kept);
     showEngine();
     qApp->installEventFilter(this);
     showProject();
     showTitle();
-    // The samples are read once the window stands.
+    // Samples are read once the window is shown.
     QTimer::singleShot(0, this, [this] {
         start_->setSamples(findSamples());
         start_->setRecent(files_->recent());
@@ -108,7 +109,7 @@ MainWindow::MainWindow(QWidget* parent)
 
 MainWindow::~MainWindow() {
     qApp->removeEventFilter(this);
-    // The views look at `viewing_` until they are gone, and members go before children.
+    // The views use `viewing_` until they are deleted, and members are deleted before children.
     delete compare_;
     delete given_;
     delete takeCentralWidget();
@@ -125,27 +126,27 @@ QWidget* MainWindow::buildStrip() {
     box->setContentsMargins(16, 0, 16, 0);
     box->setSpacing(12);
     auto* label = new QLabel("Variant", strip);
+    label->setToolTip(glossary::variant);
     label->setForegroundRole(QPalette::PlaceholderText);
     variants_ = new controls::Segments(strip);
     variants_->setAccessibleName("Variant");
     search_ = new SettingSearch(*side_, strip);
     search_->setFixedWidth(280);
-    auto* breaks = new QLabel("Breaks as", strip);
+    auto* breaks = new QLabel("Line breaks as in", strip);
     breaks->setForegroundRole(QPalette::PlaceholderText);
     engines_ = new controls::Segments(strip);
-    engines_->setAccessibleName("Whose line breaks are shown");
+    engines_->setAccessibleName("Line breaks as in");
     QStringList engines;
-    QStringList says;
+    QStringList names;
     for (const text::BreakProfile* profile : text::profiles()) {
         engines << engineTitle(*profile);
-        says << "Breaks as " + engineTitle(*profile);
+        names << "Line breaks as in " + engineTitle(*profile);
     }
-    engines_->setTexts(engines, says);
+    engines_->setTexts(engines, names);
     box->addWidget(label);
     box->addWidget(variants_);
     all_ = new QToolButton(strip);
     all_->setDefaultAction(row_->allVariantsAction());
-    all_->setText("All");
     all_->setAccessibleName("All variants at this width");
     box->addWidget(all_);
     box->addSpacing(12);
@@ -165,7 +166,7 @@ QWidget* MainWindow::buildWork() {
     left->addWidget(row_);
     left->addWidget(axis_);
     left->setChildrenCollapsible(false);
-    // At 1280 × 800 the row keeps the larger half.
+    // At 1280 × 800 the row view has the larger half.
     left->setStretchFactor(0, 1);
     left->setStretchFactor(1, 1);
     left->setSizes({540, 460});
@@ -189,24 +190,24 @@ QWidget* MainWindow::buildWork() {
 void MainWindow::buildStatus() {
     note_ = new StatusNote(this);
     fontNotes_ = new QLabel(this);
-    fontNotes_->setAccessibleName("Notes on fonts");
+    fontNotes_->setAccessibleName("Font notes");
     QPalette ink = fontNotes_->palette();
     ink.setColor(QPalette::WindowText, controls::caution(ink));
     fontNotes_->setPalette(ink);
-    givenNote_ = new QLabel("Row taken from a page", this);
+    givenNote_ = new QLabel("Row imported from a page", this);
     givenNote_->setForegroundRole(QPalette::PlaceholderText);
-    givenNote_->setAccessibleName("Whose markup the row has");
+    givenNote_->setAccessibleName("Markup of the row");
     givenNote_->setToolTip(
-        "The stylesheet is written for the page’s own elements. Edit, Use our own markup goes back.");
+        "The stylesheet is for the elements of that page. Edit › Use Tenter’s markup changes back.");
     trialNote_ = new QPushButton(this);
     trialNote_->setFlat(true);
-    trialNote_->setToolTip("Back to the row as it is");
+    trialNote_->setToolTip("End this text test");
     trialNote_->hide();
     connect(trialNote_, &QPushButton::clicked, this, [this] { viewing_.tryOut(std::nullopt); });
     connect(&viewing_, &Viewing::trialChanged, this, [this] {
         const auto& trial = viewing_.trial();
         trialNote_->setVisible(trial.has_value());
-        if (trial) trialNote_->setText("Tried: " + trialTitle(trial->kind) + "  ×");
+        if (trial) trialNote_->setText("Text test: " + trialTitle(trial->kind) + "  ×");
     });
     statusBar()->setSizeGripEnabled(false);
     statusBar()->setContentsMargins(16, 0, 16, 0);
@@ -261,22 +262,22 @@ void MainWindow::showEngine() {
 }
 
 // A reader at zoom z on a viewport W sees the page laid out at W / z. CSSOM View 1, § 2: page zoom.
-void MainWindow::zoomAsReader(double zoom) {
-    const double window = viewing_.width() * readerZoom_;
-    readerZoom_ = zoom;
+void MainWindow::setBrowserZoom(double zoom) {
+    const double window = viewing_.width() * browserZoom_;
+    browserZoom_ = zoom;
     viewing_.setWidth(window / zoom);
     row_->setZoom(zoom);
-    const bool whole = viewing_.width() == window / zoom;
-    note_->say(
-        "A window of " + pixels(window) + " at " + figure(100 * zoom, 0) + " %: the page is " +
-        pixels(window / zoom) + " wide" +
-        (whole ? QString() : ", narrower than the row is looked at; here at " + pixels(viewing_.width())));
+    const QString cut = viewing_.width() == window / zoom
+                            ? QString()
+                            : " Shown at " + pixels(viewing_.width()) + ", the end of the preview range.";
+    note_->showMessage("A browser window of " + pixels(window) + " at " + percent(zoom) +
+                       " zoom has a viewport of " + pixels(window / zoom) + '.' + cut);
 }
 
-void MainWindow::followZoom(double zoom) {
-    if (zoom != readerZoom_) readerZoom_ = 1;
-    for (QAction* action : readerZooms_->actions())
-        action->setChecked(action->data().toDouble() == readerZoom_);
+void MainWindow::onRowZoom(double zoom) {
+    if (zoom != browserZoom_) browserZoom_ = 1;
+    for (QAction* action : browserZooms_->actions())
+        action->setChecked(action->data().toDouble() == browserZoom_);
 }
 
 void MainWindow::chooseEngine(const text::BreakProfile& profile) {
@@ -289,10 +290,10 @@ void MainWindow::showNotes() {
     if (!document_.hasProject()) return;
     QStringList notes;
     for (const text::FontNote& note : viewing_.row().notes())
-        notes << QString::fromStdString(note.family) + ": " + QString::fromStdString(note.says);
+        notes << QString::fromStdString(note.family) + " " + QString::fromStdString(note.says);
     fontNotes_->setText(notes.isEmpty()     ? QString()
                         : notes.size() == 1 ? notes.first()
-                                            : QString("%1 notes on fonts").arg(notes.size()));
+                                            : QString("%1 font notes").arg(notes.size()));
     fontNotes_->setToolTip(notes.join('\n'));
 }
 
@@ -300,36 +301,39 @@ void MainWindow::copyStylesheetOf(const std::vector<std::size_t>& variants) {
     project::Problems problems;
     const auto css = stylesheetOf(document_.project(), variants, problems);
     if (!css) {
-        problems_->tell("The stylesheet was not copied: the page’s row is none as it stands.", problems);
+        problems_->showProblems("The stylesheet was not copied. The imported row has these problems:",
+                                problems);
         return;
     }
     QGuiApplication::clipboard()->setText(QString::fromStdString(*css));
     if (problems.empty())
         problems_->hide();
     else
-        problems_->tell("The stylesheet was copied; of the page’s row there is something to mend.", problems);
+        problems_->showProblems("The stylesheet was copied. The imported row has these problems:", problems);
     const auto& all = document_.project().variants;
-    note_->say("Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) + " kB, " +
-               (variants.size() == 1 ? QString::fromStdString(all[variants[0]].className)
-                                     : QString("all %1 variants").arg(variants.size())) +
-               (document_.project().given ? ", for the page’s own row" : "") +
-               (viewing_.isProposal() ? "; sizes as they were, not those proposed" : ""));
+    note_->showMessage("Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) +
+                       "\u00A0kB, " +
+                       (variants.size() == 1 ? QString::fromStdString(all[variants[0]].className)
+                                             : QString("all %1 variants").arg(variants.size())) +
+                       (document_.project().given ? ", for the imported row" : "") +
+                       (viewing_.isProposal() ? ", with the current sizes, not the proposal" : ""));
 }
 
-void MainWindow::takePagesRow() {
+void MainWindow::importRow() {
     if (given_ == nullptr) {
-        given_ = new given::GivenDialog(document_, this);
-        connect(given_, &given::GivenDialog::taken, this, [this](int cards) {
+        given_ = new page_import::ImportDialog(document_, this);
+        connect(given_, &page_import::ImportDialog::imported, this, [this](int cards) {
             problems_->hide();
-            note_->say(QString("Row taken from a page: %1 card%2").arg(cards).arg(cards == 1 ? "" : "s"));
+            note_->showMessage(
+                QString("Row imported from a page: %1 card%2").arg(cards).arg(cards == 1 ? "" : "s"));
         });
     }
     given_->open();
 }
 
-void MainWindow::openAudience() {
-    const QString file = QFileDialog::getOpenFileName(this, "Open an audience", files_->startFolder(),
-                                                      "Comma separated values (*.csv *.txt);;All files (*)");
+void MainWindow::importAudience() {
+    const QString file = QFileDialog::getOpenFileName(this, "Import audience", files_->startFolder(),
+                                                      "Comma-separated values (*.csv *.txt);;All files (*)");
     if (!file.isEmpty()) readAudience(file);
 }
 
@@ -338,45 +342,45 @@ void MainWindow::readAudience(const QString& file) {
     project::Problems problems;
     if (!in.open(QIODevice::ReadOnly)) {
         problems.push_back(
-            {file.toStdString(), "", "it cannot be read", "choose a file of comma separated values"});
-        problems_->tell("The audience was not opened.", problems);
+            {file.toStdString(), "", "the file cannot be read", "choose a CSV file that you may read"});
+        problems_->showProblems("The audience was not imported.", problems);
         return;
     }
     const QString name = QFileInfo(file).fileName();
     const auto audience = checks::readAudience(in.readAll().toStdString(), name.toStdString(), problems);
     if (!audience) {
-        problems_->tell("The audience was not opened.", problems);
+        problems_->showProblems("The audience was not imported.", problems);
         return;
     }
     if (problems.empty())
         problems_->hide();
     else
-        problems_->tell("The audience was opened; some lines of it were left out.", problems);
+        problems_->showProblems("The audience was imported without these lines:", problems);
     survey_.setAudience(*audience);
     double visits = 0;
     for (const auto& [width, count] : audience->visits)
         visits += count;
-    note_->say("Findings are weighed by " + figure(visits, 0) + " visits of " + name);
+    note_->showMessage("Findings are weighted by " + figure(visits, 0) + " visits from " + name);
 }
 
 void MainWindow::goToWrap(int direction) {
     const QString says = axis_->goToWrap(direction);
-    note_->say(!says.isEmpty() ? says
-               : direction > 0 ? QString("Nothing wraps otherwise on a wider page")
-                               : QString("Nothing wraps otherwise on a narrower page"));
+    note_->showMessage(!says.isEmpty() ? says
+                       : direction > 0 ? QString("No wrap point at a wider viewport")
+                                       : QString("No wrap point at a narrower viewport"));
 }
 
 void MainWindow::goToFinding(int direction) {
     if (findings_->go(direction)) return;
     if (survey_.findings().empty())
-        note_->say("Nothing was found at any width");
+        note_->showMessage("There are no findings");
     else
-        note_->say(direction > 0 ? "That was the last finding" : "That was the first finding");
+        note_->showMessage(direction > 0 ? "This is the last finding" : "This is the first finding");
 }
 
 void MainWindow::useOwnMarkup() {
-    document_.edit("Use our own markup", [](project::Project& project) { project.given.reset(); });
-    note_->say("The row has our own markup again; undo brings the page’s back");
+    document_.edit("Use Tenter’s markup", [](project::Project& project) { project.given.reset(); });
+    note_->showMessage("The row has Tenter’s markup now. Undo restores the imported markup.");
 }
 
 void MainWindow::showGiven() {
@@ -389,17 +393,17 @@ void MainWindow::copySize() {
     const std::string css =
         fontSizeOf(document_.project(), viewing_.variant(), viewing_.band(), viewing_.role());
     QGuiApplication::clipboard()->setText(QString::fromStdString(css));
-    note_->say(roleTitle(viewing_.role()) + " size copied: " + QString::fromStdString(css));
+    note_->showMessage(roleTitle(viewing_.role()) + " font size copied: " + QString::fromStdString(css));
 }
 
 void MainWindow::stepWidth(double by) {
-    // Whole widths, also from between them.
+    // To whole widths, also from a width between them.
     const double width = viewing_.width();
     const double from = by > 0 ? std::floor(width) : std::ceil(width);
     viewing_.setWidth(from + by);
 }
 
-bool MainWindow::takeWidthKey(const QKeyEvent& event) {
+bool MainWindow::handleWidthKey(const QKeyEvent& event) {
     const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
     const int direction = event.key() == Qt::Key_Right ? 1 : event.key() == Qt::Key_Left ? -1 : 0;
     if (direction == 0 || !document_.hasProject()) return false;
@@ -415,10 +419,10 @@ bool MainWindow::takeWidthKey(const QKeyEvent& event) {
 }
 
 void MainWindow::keyPressEvent(QKeyEvent* event) {
-    // What nothing else took.
+    // Keys that no other widget has handled.
     if (event->key() == Qt::Key_Escape && viewing_.isProposal())
         viewing_.propose(nullptr);
-    else if (!takeWidthKey(*event))
+    else if (!handleWidthKey(*event))
         QMainWindow::keyPressEvent(event);
 }
 
@@ -426,26 +430,28 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
     const bool press = event->type() == QEvent::KeyPress;
     if (press || event->type() == QEvent::KeyRelease) {
         auto* key = static_cast<QKeyEvent*>(event);
-        if (key->key() == savedKey && document_.hasProject() && isActiveWindow()) {
-            if (!key->isAutoRepeat()) asSaved_->setChecked(press);
+        if (key->key() == savedVersionKey && document_.hasProject() && isActiveWindow()) {
+            if (!key->isAutoRepeat()) showSaved_->setChecked(press);
             return true;
         }
-        // As in dialogs, Enter presses the button that has the keyboard.
+        // As in dialogs, Enter clicks the button that has the focus.
         const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
         if (auto* button = qobject_cast<QAbstractButton*>(watched);
             press && enter && button != nullptr && button->hasFocus() && button->window() == this) {
             button->click();
             return true;
         }
-        // In the row as on the axis, arrows are widths; Tab goes from card to card.
-        if (press && (watched == row_ || watched == axis_) && takeWidthKey(*key)) return true;
+        // In the row view and on the axis, arrow keys change the width. Tab goes from card to card.
+        if (press && (watched == row_ || watched == axis_) && handleWidthKey(*key)) return true;
     }
-    if (event->type() == QEvent::ApplicationDeactivate && asSaved_) asSaved_->setChecked(false);
+    if (event->type() == QEvent::ToolTip && showWrapped(*static_cast<QHelpEvent*>(event), watched))
+        return true;
+    if (event->type() == QEvent::ApplicationDeactivate && showSaved_) showSaved_->setChecked(false);
     return QMainWindow::eventFilter(watched, event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    if (!files_->mayLeave()) {
+    if (!files_->maybeSave()) {
         event->ignore();
         return;
     }
@@ -465,40 +471,55 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 
 void MainWindow::dropEvent(QDropEvent* event) {
     const QPoint global = mapToGlobal(event->position().toPoint());
-    for (const QUrl& url : event->mimeData()->urls()) {
-        const QString file = url.toLocalFile();
-        if (file.isEmpty()) continue;
-        event->acceptProposedAction();
-        if (file.endsWith(project::fileEnding)) {
-            files_->open(file);
-            return;
-        }
-        if (file.endsWith(".csv", Qt::CaseInsensitive)) {
-            readAudience(file);
-            return;
-        }
-        if (!document_.hasProject()) {
-            note_->say("Open a project first; then pictures and fonts can be dropped in.");
-            return;
-        }
-        if (isFontName(file)) {
-            const QString wrong = placeFont(document_, file, viewing_.role());
-            note_->say(wrong.isEmpty() ? QString("The font is now that of %1").arg(roleTitle(viewing_.role()))
-                                       : wrong);
-            return;
-        }
-        const Viewing::Selection under = placeUnder(global);
-        const int card = under.card;
-        if (card < 0) {
-            note_->say("Drop a picture onto a card, or a .tenter.json file anywhere.");
-            return;
-        }
-        const QString wrong =
-            placePicture(document_, static_cast<std::size_t>(card), file,
-                         under.part < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(under.part)));
-        note_->say(wrong.isEmpty() ? QString("Picture put into card %1").arg(card + 1) : wrong);
+    QStringList files;
+    for (const QUrl& url : event->mimeData()->urls())
+        if (const QString file = url.toLocalFile(); !file.isEmpty()) files << file;
+    if (files.isEmpty()) return;
+    event->acceptProposedAction();
+    const QString& first = files.first();
+    if (first.endsWith(project::fileEnding)) {
+        files_->open(first);
+    } else if (first.endsWith(".csv", Qt::CaseInsensitive)) {
+        readAudience(first);
+    } else if (!document_.hasProject()) {
+        note_->showMessage("Open a project first. Then drop pictures and fonts.");
+    } else if (isFontName(first)) {
+        const QString wrong = placeFont(document_, first, viewing_.role());
+        note_->showMessage(wrong.isEmpty() ? roleTitle(viewing_.role()) + " now has this font" : wrong);
+    } else {
+        dropPictures(files, global);
+    }
+}
+
+void MainWindow::dropPictures(const QStringList& files, const QPoint& global) {
+    const bool makesCards = document_.project().cards.empty();
+    const Viewing::Selection under = makesCards ? Viewing::Selection{0, -1} : placeUnder(global);
+    if (under.card < 0) {
+        note_->showMessage("Drop a picture on a card, or a .tenter.json file anywhere.");
         return;
     }
+    const auto part = under.part < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(under.part));
+    const PlacedPictures done = placePictures(document_, static_cast<std::size_t>(under.card), files, part);
+    if (!done.problem.isEmpty()) {
+        note_->showMessage(done.problem);
+        return;
+    }
+    const auto counted = [](std::size_t count, const char* one) {
+        return QString::number(count) + ' ' + one + (count == 1 ? "" : "s");
+    };
+    QString message;
+    if (makesCards)
+        message = counted(done.placed, "card") + " made. Edit the texts in the Words panel.";
+    else if (done.placed == 1)
+        message = QString("Picture placed in card %1.").arg(under.card + 1);
+    else
+        message = QString("Pictures placed in cards %1 to %2.")
+                      .arg(under.card + 1)
+                      .arg(under.card + static_cast<int>(done.placed));
+    if (const std::size_t unused = static_cast<std::size_t>(files.size()) - done.placed; unused > 0)
+        message += ' ' + counted(unused, "picture") + (unused == 1 ? " was" : " were") +
+                   " not used, because there are no more cards.";
+    note_->showMessage(message);
 }
 
 }  // namespace tenter::desktop::window

@@ -1,4 +1,4 @@
-// The window: menus, the variant switch, the row above its axis, the panels beside them.
+// The main window: menus, variant switch, row view above the width axis, panels beside them.
 #pragma once
 
 #include <QMainWindow>
@@ -15,7 +15,7 @@
 #include "findings/panel.h"
 #include "panels/side_panel.h"
 #include "row/row_view.h"
-#include "window/file_desk.h"
+#include "window/file_controller.h"
 #include "window/problem_panel.h"
 #include "window/setting_search.h"
 #include "window/start_page.h"
@@ -26,8 +26,8 @@ class CompareDialog;
 class Comparison;
 }  // namespace tenter::desktop::compare
 
-namespace tenter::desktop::given {
-class GivenDialog;
+namespace tenter::desktop::page_import {
+class ImportDialog;
 }
 
 namespace tenter::desktop::window {
@@ -65,34 +65,37 @@ private:
     void showVariants();
     void compareWithBrowser();
     void showEngine();
-    /// Which profile lines break by, kept from one start to the next: how the row is viewed, not the project.
+    /// Sets the line-breaking rules of the views. Kept in the settings, because it is not part of the
+    /// project.
     void chooseEngine(const text::BreakProfile& profile);
-    /// Shows what a reader sees who zooms a window as wide as the page in: a page narrower by as much,
-    /// enlarged.
-    void zoomAsReader(double zoom);
-    void followZoom(double zoom);
+    /// Shows the row as in a browser window of the current width at this zoom: a viewport narrower by that
+    /// factor, enlarged.
+    void setBrowserZoom(double zoom);
+    void onRowZoom(double zoom);
     void showProject();
     void showNotes();
     void fillRecent();
     void copyStylesheetOf(const std::vector<std::size_t>& variants);
-    void takePagesRow();
-    void openAudience();
+    void importRow();
+    void importAudience();
     void readAudience(const QString& file);
     void goToWrap(int direction);
     void goToFinding(int direction);
     void useOwnMarkup();
     void showGiven();
     void copySize();
-    /// Left and Right: 1 px; 10 with Shift; to a band edge with Ctrl.
-    bool takeWidthKey(const QKeyEvent& event);
+    /// Handles Left and Right: 1 px, 10 px with Shift, to a band edge with Ctrl. Returns false for other
+    /// keys.
+    bool handleWidthKey(const QKeyEvent& event);
     void stepWidth(double by);
-    /// The card, and its part, under a point of the screen; what is selected if there is none.
+    /// The card and part under a point of the screen; the selection if there is none.
     [[nodiscard]] Viewing::Selection placeUnder(const QPoint& global) const;
+    void dropPictures(const QStringList& files, const QPoint& global);
 
     Document document_;
     Viewing viewing_;
     Survey survey_;
-    FileDesk* files_;
+    FileController* files_;
     row::RowView* row_;
     compare::Comparison* comparison_;
     axis::AxisPane* axis_;
@@ -108,17 +111,17 @@ private:
     SettingSearch* search_ = nullptr;
     StatusNote* note_ = nullptr;
     QLabel* givenNote_ = nullptr;
-    QPushButton* trialNote_ = nullptr;  ///< tells what the row is tried with; pressed, it ends that
-    QActionGroup* readerZooms_ = nullptr;
-    double readerZoom_ = 1;
+    QPushButton* trialNote_ = nullptr;  ///< names the current text test; a click ends it
+    QActionGroup* browserZooms_ = nullptr;
+    double browserZoom_ = 1;
     QLabel* fontNotes_ = nullptr;
     compare::CompareDialog* compare_ = nullptr;
-    given::GivenDialog* given_ = nullptr;
+    page_import::ImportDialog* given_ = nullptr;
     QMenu* recentMenu_ = nullptr;
-    QAction* asSaved_ = nullptr;
+    QAction* showSaved_ = nullptr;
     QAction* ownMarkup_ = nullptr;
-    QAction* byWidths_ = nullptr;
-    QList<QAction*> engineActions_;  // as text::profiles() has them
+    QAction* stopWeighting_ = nullptr;
+    QList<QAction*> engineActions_;  // in the order of text::profiles()
     QList<QAction*> projectActions_;
 };
 

@@ -3,12 +3,27 @@
 #include <QMenu>
 #include <QMenuBar>
 
-#include "document/engines.h"
+#include "document/wording.h"
 #include "findings/silencing.h"
 #include "window/about.h"
 #include "window/main_window.h"
 
 namespace tenter::desktop::window {
+
+namespace {
+
+/// `title` with & before its first letter that is not in `taken`; adds that letter to `taken`.
+QString withMnemonic(QString title, QString& taken) {
+    for (qsizetype i = 0; i < title.size(); ++i) {
+        const QChar letter = title[i].toLower();
+        if (!letter.isLetter() || taken.contains(letter)) continue;
+        taken += letter;
+        return title.insert(i, '&');
+    }
+    return title;
+}
+
+}  // namespace
 
 QAction* MainWindow::needsProject(QAction* action) {
     projectActions_ << action;
@@ -34,24 +49,35 @@ void MainWindow::buildFileMenu() {
             samples->addAction(sample.name + "\t" + sample.description, this,
                                [this, file] { files_->openSample(file); });
         }
-        if (samples->isEmpty()) samples->addAction("No samples were found")->setEnabled(false);
+        if (samples->isEmpty()) samples->addAction("No samples found")->setEnabled(false);
     });
-    menu->addAction("&Open…", QKeySequence::Open, files_, &FileDesk::openAsked);
+    menu->addAction("&Open…", QKeySequence::Open, files_, &FileController::openDialog);
     recentMenu_ = menu->addMenu("Open &recent");
     connect(recentMenu_, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     menu->addSeparator();
-    needsProject(menu->addAction("&Save", QKeySequence::Save, files_, &FileDesk::save));
+    needsProject(menu->addAction("&Save", QKeySequence::Save, files_, &FileController::save));
     needsProject(menu->addAction("Save &as…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), files_,
-                                 &FileDesk::saveAs));
+                                 &FileController::saveAs));
     menu->addSeparator();
-    needsProject(menu->addAction("Take a &page’s row…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), this,
-                                 &MainWindow::takePagesRow));
+    needsProject(menu->addAction("&Import row from page…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
+                                 this, &MainWindow::importRow));
+    menu->addAction("Import a&udience…", this, &MainWindow::importAudience);
+    stopWeighting_ =
+        menu->addAction("Stop &weighting by audience", this, [this] { survey_.setAudience({}); });
+    stopWeighting_->setEnabled(false);
+    connect(&survey_, &Survey::audienceChanged, stopWeighting_,
+            [this] { stopWeighting_->setEnabled(!survey_.audience().empty()); });
     menu->addSeparator();
-    menu->addAction("Open an a&udience…", this, &MainWindow::openAudience);
-    byWidths_ = menu->addAction("&Weigh findings by widths again", this, [this] { survey_.setAudience({}); });
-    byWidths_->setEnabled(false);
-    connect(&survey_, &Survey::audienceChanged, byWidths_,
-            [this] { byWidths_->setEnabled(!survey_.audience().empty()); });
+    QMenu* exports = menu->addMenu("&Export");
+    needsProject(exports->menuAction());
+    needsProject(exports->addAction("Copy &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
+                                    [this] { copyStylesheetOf({viewing_.variant()}); }));
+    needsProject(exports->addAction(
+        "Copy stylesheets of &all variants", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::ALT | Qt::Key_C), this,
+        [this] { copyStylesheetOf(project::everyVariant(document_.project())); }));
+    needsProject(exports->addAction("Copy &font size of selected text",
+                                    QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this,
+                                    &MainWindow::copySize));
     menu->addSeparator();
     menu->addAction("&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
@@ -59,8 +85,8 @@ void MainWindow::buildFileMenu() {
 void MainWindow::fillRecent() {
     recentMenu_->clear();
     for (const QString& file : files_->recent())
-        recentMenu_->addAction(file, this, [this, file] { files_->open(file); });
-    if (recentMenu_->isEmpty()) recentMenu_->addAction("Nothing yet")->setEnabled(false);
+        recentMenu_->addAction(QString(file).replace('&', "&&"), this, [this, file] { files_->open(file); });
+    if (recentMenu_->isEmpty()) recentMenu_->addAction("No recent projects")->setEnabled(false);
 }
 
 void MainWindow::buildEditMenu() {
@@ -71,29 +97,20 @@ void MainWindow::buildEditMenu() {
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu->addActions({undo, redo});
     menu->addSeparator();
-    needsProject(menu->addAction("Copy the &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
-                                 [this] { copyStylesheetOf({viewing_.variant()}); }));
-    needsProject(menu->addAction("Copy &every variant’s stylesheet",
-                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::ALT | Qt::Key_C), this,
-                                 [this] { copyStylesheetOf(project::everyVariant(document_.project())); }));
-    needsProject(menu->addAction("Copy the selected text’s si&ze",
-                                 QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this, &MainWindow::copySize));
-    menu->addSeparator();
     needsProject(
-        menu->addAction("Sol&ve sizes", QKeySequence(Qt::Key_F9), this, [this] { side_->solveSizes(); }));
+        menu->addAction("&Solve sizes", QKeySequence(Qt::Key_F9), this, [this] { side_->solveSizes(); }));
     menu->addSeparator();
-    // Enabled by what the project has: see showGiven.
-    ownMarkup_ = menu->addAction("Use our own &markup", this, &MainWindow::useOwnMarkup);
-    menu->addSeparator();
-    QMenu* silencing = menu->addMenu("Sile&nce findings");
+    // Enabled only for an imported row: see showGiven.
+    ownMarkup_ = menu->addAction("Use Tenter’s &markup", this, &MainWindow::useOwnMarkup);
+    QMenu* silencing = menu->addMenu("Silence fi&ndings");
     needsProject(silencing->menuAction());
     connect(silencing, &QMenu::aboutToShow, this, [this, silencing] {
-        findings::fillSilencing(*silencing, document_, findings_->currentCheck());
+        findings::fillSilenceMenu(*silencing, document_, findings_->currentCheck());
         if (silencing->isEmpty())
-            silencing->addAction("Choose a finding in the list first")->setEnabled(false);
+            silencing->addAction("Select a finding in the list first")->setEnabled(false);
     });
     menu->addSeparator();
-    needsProject(menu->addAction("&Find a setting", QKeySequence::Find, this, [this] {
+    needsProject(menu->addAction("&Find setting", QKeySequence::Find, this, [this] {
         search_->setFocus(Qt::ShortcutFocusReason);
         search_->selectAll();
     }));
@@ -104,59 +121,63 @@ void MainWindow::buildViewMenu() {
     for (QAction* action : {row_->actualSizeAction(), row_->fitAction(), row_->allVariantsAction()})
         menu->addAction(needsProject(action));
     menu->addSeparator();
-    QMenu* overlays = menu->addMenu("&Over the row");
+    QMenu* overlays = menu->addMenu("&Overlays");
     for (QAction* action : row_->overlayActions())
         overlays->addAction(needsProject(action));
-    QMenu* lanes = menu->addMenu("&Along the widths");
+    QMenu* lanes = menu->addMenu("&Lanes and plots");
     for (QAction* action : axis_->laneActions())
         lanes->addAction(needsProject(action));
-    QMenu* scale = menu->addMenu("Sca&le of the widths");
+    QMenu* scale = menu->addMenu("Axis &scale");
     for (QAction* action : axis_->scaleActions())
         scale->addAction(needsProject(action));
-    QMenu* zooms = menu->addMenu("As a reader &zooms in");
-    readerZooms_ = new QActionGroup(this);
-    for (const int percent : {100, 150, 200, 300, 400, 500}) {
-        QAction* action = needsProject(zooms->addAction(QString("%1 %").arg(percent), this,
-                                                        [this, percent] { zoomAsReader(percent / 100.0); }));
+    QMenu* zooms = menu->addMenu("Browser &zoom");
+    browserZooms_ = new QActionGroup(this);
+    for (const double zoom : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0}) {
+        QAction* action =
+            needsProject(zooms->addAction(percent(zoom), this, [this, zoom] { setBrowserZoom(zoom); }));
         action->setCheckable(true);
-        action->setData(percent / 100.0);
-        action->setChecked(percent == 100);
-        readerZooms_->addAction(action);
+        action->setData(zoom);
+        action->setChecked(zoom == 1);
+        browserZooms_->addAction(action);
     }
-    connect(row_, &row::RowView::zoomChanged, this, &MainWindow::followZoom);
+    connect(row_, &row::RowView::zoomChanged, this, &MainWindow::onRowZoom);
     menu->addSeparator();
     auto* engines = new QActionGroup(this);
+    QString letters = "afvolszbhp";  // mnemonics of the other entries
     for (const text::BreakProfile* profile : text::profiles()) {
-        QAction* action = needsProject(menu->addAction("Breaks as " + engineTitle(*profile), this,
-                                                       [this, profile] { chooseEngine(*profile); }));
+        QAction* action =
+            needsProject(menu->addAction("Line breaks as in " + withMnemonic(engineTitle(*profile), letters),
+                                         this, [this, profile] { chooseEngine(*profile); }));
         action->setCheckable(true);
         engines->addAction(action);
         engineActions_ << action;
     }
-    needsProject(menu->addAction("&Compare with a browser…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
+    needsProject(menu->addAction("Compare with &browser…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
                                  this, &MainWindow::compareWithBrowser));
     menu->addSeparator();
-    asSaved_ = needsProject(menu->addAction("As it was saved\tHold F2"));
-    asSaved_->setCheckable(true);
-    connect(asSaved_, &QAction::toggled, this, [this](bool on) {
+    showSaved_ = needsProject(menu->addAction("S&how saved version (hold F2)"));
+    showSaved_->setCheckable(true);
+    connect(showSaved_, &QAction::toggled, this, [this](bool on) {
         viewing_.showSaved(on);
         if (on)
-            note_->say("As it was saved");
+            note_->showMessage("Saved version");
         else
             note_->clear();
     });
     menu->addSeparator();
-    const QStringList panels{"&Row", "&Text", "&Spacing", "&Colour", "&Words", "&Pictures"};
-    for (int i = 0; i < panels.size(); ++i)
-        needsProject(menu->addAction(panels[i], QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)),
-                                     this, [this, i] { side_->openPanel(i); }));
-    needsProject(menu->addAction("F&indings", QKeySequence(Qt::ALT | Qt::Key_7), this,
-                                 [this] { findings_->setFocus(Qt::ShortcutFocusReason); }));
+    QMenu* panels = menu->addMenu("&Panels");
+    const QStringList titles{"&Row", "&Text", "&Spacing", "&Colour", "&Words", "&Pictures"};
+    for (int i = 0; i < titles.size(); ++i)
+        needsProject(panels->addAction(titles[i], QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)),
+                                       this, [this, i] { side_->openPanel(i); }));
+    needsProject(panels->addAction("&Findings", QKeySequence(Qt::ALT | Qt::Key_7), this,
+                                   [this] { findings_->setFocus(Qt::ShortcutFocusReason); }));
 }
 
 void MainWindow::buildGoMenu() {
     QMenu* menu = menuBar()->addMenu("&Go");
-    // The keys are those that no field took; as shortcuts they would be taken from every field.
+    // These keys are handled in keyPressEvent, after the fields. As shortcuts they would not reach the
+    // fields.
     const auto add = [&](const QString& text, const QString& key, auto&& go) {
         needsProject(menu->addAction(text + '\t' + key, this, go));
     };
@@ -165,32 +186,32 @@ void MainWindow::buildGoMenu() {
     menu->addSeparator();
     const auto toDifference = [this](int direction) {
         if (!axis_->goToDifference(direction))
-            note_->say(direction > 0 ? "Engines differ at no wider page"
-                                     : "Engines differ at no narrower page");
+            note_->showMessage(direction > 0 ? "No browser difference at a wider viewport"
+                                             : "No browser difference at a narrower viewport");
     };
-    needsProject(menu->addAction("Next width where &engines differ", QKeySequence(Qt::CTRL | Qt::Key_E), this,
+    needsProject(menu->addAction("Next browser &difference", QKeySequence(Qt::CTRL | Qt::Key_E), this,
                                  [toDifference] { toDifference(1); }));
-    needsProject(menu->addAction("Previous width where e&ngines differ",
+    needsProject(menu->addAction("Previous browser d&ifference",
                                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), this,
                                  [toDifference] { toDifference(-1); }));
     needsProject(
         menu->addAction("Next &wrap point", QKeySequence(Qt::Key_F7), this, [this] { goToWrap(1); }));
-    needsProject(menu->addAction("Previous wrap &point", QKeySequence(Qt::SHIFT | Qt::Key_F7), this,
+    needsProject(menu->addAction("Previous wrap p&oint", QKeySequence(Qt::SHIFT | Qt::Key_F7), this,
                                  [this] { goToWrap(-1); }));
     needsProject(
         menu->addAction("Next &finding", QKeySequence(Qt::Key_F8), this, [this] { goToFinding(1); }));
-    needsProject(menu->addAction("Previous fin&ding", QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
+    needsProject(menu->addAction("Previous findin&g", QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
                                  [this] { goToFinding(-1); }));
     menu->addSeparator();
-    add("Wider by 1 px", "Right", [this] { stepWidth(1); });
-    add("Narrower by 1 px", "Left", [this] { stepWidth(-1); });
-    add("Wider by 10 px", "Shift+Right", [this] { stepWidth(10); });
-    add("Narrower by 10 px", "Shift+Left", [this] { stepWidth(-10); });
+    add("Wid&er by 1 px", "Right", [this] { stepWidth(1); });
+    add("Narrowe&r by 1 px", "Left", [this] { stepWidth(-1); });
+    add("Wider &by 10 px", "Shift+Right", [this] { stepWidth(10); });
+    add("N&arrower by 10 px", "Shift+Left", [this] { stepWidth(-10); });
 }
 
 void MainWindow::buildHelpMenu() {
     QMenu* menu = menuBar()->addMenu("&Help");
-    menu->addAction("&Keys", QKeySequence(Qt::Key_F1), this, [this] { showKeys(this); });
+    menu->addAction("&Keyboard shortcuts", QKeySequence(Qt::Key_F1), this, [this] { showShortcuts(this); });
     menu->addAction("&About Tenter", this, [this] { showAbout(this); });
 }
 

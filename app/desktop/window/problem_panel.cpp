@@ -26,14 +26,14 @@ ProblemPanel::ProblemPanel(QWidget* parent)
     box->addWidget(lines_);
     lines_->setReadOnly(true);
     lines_->setFrameShape(QFrame::NoFrame);
-    lines_->setAccessibleName("What is wrong, where, and how to mend it");
+    lines_->setAccessibleName("What is wrong, where, and how to fix it");
     lines_->setLineWrapMode(QPlainTextEdit::WidgetWidth);
     lines_->setTabChangesFocus(true);
     connect(close, &QPushButton::clicked, this, &QWidget::hide);
     hide();
 }
 
-void ProblemPanel::tell(const QString& headline, const project::Problems& problems) {
+void ProblemPanel::showProblems(const QString& headline, const project::Problems& problems) {
     QPalette palette = headline_->palette();
     palette.setColor(QPalette::WindowText, controls::caution(palette));
     headline_->setPalette(palette);
@@ -42,7 +42,7 @@ void ProblemPanel::tell(const QString& headline, const project::Problems& proble
     for (const project::Problem& problem : problems)
         lines << QString::fromStdString(problem.line());
     lines_->setPlainText(lines.join('\n'));
-    // A long line may wrap; more than eight scroll.
+    // Long lines wrap; more than eight lines scroll.
     const int shown = std::min(8, static_cast<int>(lines.size()) * 3 / 2 + 1);
     lines_->setFixedHeight(shown * fontMetrics().lineSpacing() + 8);
     show();

@@ -1,4 +1,4 @@
-// What was wrong with a file, every line of it, above the row: nothing is lost, and it can be copied.
+// The list of problems with a file, above the row. Its lines can be selected and copied.
 #pragma once
 
 #include <QFrame>
@@ -14,8 +14,8 @@ class ProblemPanel : public QFrame {
 
 public:
     explicit ProblemPanel(QWidget* parent = nullptr);
-    /// `headline` says what could not be done.
-    void tell(const QString& headline, const project::Problems& problems);
+    /// Shows `problems` under `headline`, a sentence that says what failed.
+    void showProblems(const QString& headline, const project::Problems& problems);
 
 private:
     QLabel* headline_;

@@ -14,43 +14,85 @@ namespace {
 constexpr int searched = Qt::UserRole;
 constexpr int placeAt = Qt::UserRole + 1;
 
-/// What the panels call it, and what people may call it.
+/// Another word for a word in a label: what people may search for instead.
 struct Synonym {
     const char* word;
     const char* other;
 };
-constexpr Synonym synonyms[] = {{"size from", "minimum size"},
-                                {"size from", "least size"},
-                                {"size from", "smallest size"},
-                                {"size to", "maximum size"},
-                                {"size to", "most size"},
-                                {"size to", "largest size"},
-                                {"measure from", "minimum measure"},
-                                {"measure from", "least measure"},
-                                {"measure to", "maximum measure"},
-                                {"measure to", "most measure"},
-                                {"lines up to", "maximum lines"},
-                                {"lines up to", "lines at most"},
+constexpr Synonym synonyms[] = {{"size at least", "size from"},
+                                {"size at least", "minimum size"},
+                                {"size at least", "least size"},
+                                {"size at least", "smallest size"},
+                                {"size at most", "size to"},
+                                {"size at most", "maximum size"},
+                                {"size at most", "largest size"},
+                                {"measure at least", "measure from"},
+                                {"measure at least", "minimum measure"},
+                                {"measure at most", "measure to"},
+                                {"measure at most", "maximum measure"},
+                                {"lines at most", "lines up to"},
+                                {"lines at most", "maximum lines"},
+                                {"lines at most", "at most lines"},
                                 {"measure", "line length"},
+                                {"measure", "characters per line"},
                                 {"measure", "characters to a line"},
                                 {"column gap", "gutter"},
                                 {"line height", "leading"},
                                 {"letter spacing", "tracking"},
-                                {"ground", "background"},
-                                {"widest", "maximum width"},
+                                {"letter case", "capitals"},
+                                {"letter case", "text transform"},
+                                {"text wrap", "balanced"},
+                                {"text wrap", "greedy"},
+                                {"long words", "overflow wrap"},
+                                {"minimum lines", "keep lines"},
+                                {"minimum lines", "reserve lines"},
+                                {"grows with", "follows"},
+                                {"grows with", "container query"},
+                                {"align parts", "level parts"},
+                                {"align parts", "subgrid"},
+                                {"alignment", "stands at"},
+                                {"alignment", "position"},
+                                {"background", "ground"},
+                                {"corner radius", "corners"},
+                                {"corner radius", "border radius"},
+                                {"corner radius", "rounded"},
+                                {"hover", "under the pointer"},
+                                {"focus ring", "outline"},
+                                {"offset x", "right by"},
+                                {"offset y", "down by"},
+                                {"full-bleed picture", "edge to edge"},
+                                {"picture width", "its share"},
+                                {"aspect ratio", "crop"},
+                                {"maximum width", "widest"},
+                                {"maximum width", "max-width"},
+                                {"page maximum width", "container widest"},
+                                {"side padding", "sides"},
+                                {"theme root size", "theme’s root"},
+                                {"theme root size", "rem"},
+                                {"reader text size", "reader’s size"},
+                                {"preview from", "widths from"},
+                                {"preview to", "widths to"},
+                                {"size unit", "sizes in"},
+                                {"text of a card", "copy of a card"},
+                                {"text of a card", "link address"},
+                                {"text of a card", "leads to"},
+                                {"text of a card", "accessible name"},
+                                {"text of a card", "read out as"},
+                                {"text tests", "try the row with"},
                                 {"breakpoint", "media query"}};
 
-/// All that a place is found by, line by line.
+/// All texts that a place is found by, one a line.
 QString wordsFor(const panels::SidePanel::Place& place) {
     QString all = place.words + '\n' + place.also;
     for (const Synonym& synonym : synonyms)
         for (const QString& words : {place.words, place.also})
             if (words.contains(synonym.word, Qt::CaseInsensitive))
                 all += '\n' + QString(words).replace(synonym.word, synonym.other, Qt::CaseInsensitive);
-    return all;
+    // People type straight apostrophes.
+    return all.replace(QChar(0x2019), '\'');
 }
 
-/// Finds by more words than it shows.
+/// Searches other texts than it shows.
 class Finder : public QCompleter {
 public:
     using QCompleter::QCompleter;
@@ -63,9 +105,9 @@ public:
 
 SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     : QLineEdit(parent), panel_(panel), places_(panel.places()) {
-    setPlaceholderText("Find a setting");
-    setAccessibleName("Find a setting");
-    setToolTip("Find a setting by its words (Ctrl+F)");
+    setPlaceholderText("Find setting");
+    setAccessibleName("Find setting");
+    setToolTip("Find a setting by its label or another word for it (Ctrl+F)");
     setClearButtonEnabled(false);
     addAction(controls::glyph(controls::Glyph::Search), QLineEdit::LeadingPosition);
     auto* found = new QStandardItemModel(this);
@@ -83,7 +125,7 @@ SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     setCompleter(completer);
     connect(completer, QOverload<const QModelIndex&>::of(&QCompleter::activated), this,
             [this](const QModelIndex& index) {
-                // The list closes first.
+                // After the list has closed.
                 QMetaObject::invokeMethod(
                     this, [this, place = index.data(placeAt).toInt()] { go(place); }, Qt::QueuedConnection);
             });
@@ -104,7 +146,7 @@ void SettingSearch::keyPressEvent(QKeyEvent* event) {
     }
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         if (text().isEmpty()) return;
-        // The one that is lit; where none is, the first.
+        // The highlighted entry, or the first.
         const QModelIndex lit = completer()->popup()->currentIndex();
         if (completer()->popup()->isVisible() && lit.isValid())
             go(lit.data(placeAt).toInt());

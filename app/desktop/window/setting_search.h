@@ -1,4 +1,4 @@
-// The field that finds a setting by its words.
+// The field “Find setting”: a search for settings by their labels and synonyms.
 #pragma once
 
 #include <QLineEdit>

@@ -17,7 +17,7 @@ namespace {
 constexpr int columnWidth = 480;
 constexpr int drawingHeight = 152;
 
-/// A line of the list: a title, and what it is in quieter ink.
+/// An entry of a list: a title, and a description in secondary colour.
 class Entry : public QAbstractButton {
 public:
     Entry(const QString& title, const QString& description, QWidget* parent)
@@ -60,7 +60,7 @@ private:
     QString description_;
 };
 
-/// A row of cards stretched between two widths, dimensioned.
+/// A drawing of a row of cards between two widths, with a dimension line.
 class Drawing : public QWidget {
 public:
     explicit Drawing(QWidget* parent) : QWidget(parent) { setFixedHeight(drawingHeight); }
@@ -110,8 +110,8 @@ StartPage::StartPage(QWidget* parent)
       column_(new QWidget(this)),
       samples_(new QVBoxLayout),
       recent_(new QVBoxLayout),
-      recentTitle_(heading("Opened before", column_)) {
-    // In a low window the list scrolls.
+      recentTitle_(heading("Recent projects", column_)) {
+    // The page scrolls if the window is too low.
     auto* scroll = new QScrollArea(this);
     auto* page = new QWidget;
     scroll->setFrameShape(QFrame::NoFrame);
@@ -141,7 +141,7 @@ StartPage::StartPage(QWidget* parent)
     title->setWordWrap(true);
     title->setContentsMargins(12, 8, 12, 0);
     box->addWidget(title);
-    auto* open = new QPushButton("Open a project…", column_);
+    auto* open = new QPushButton("Open project…", column_);
     auto* line = new QHBoxLayout;
     line->setContentsMargins(12, 8, 12, 16);
     line->addWidget(open);
@@ -150,14 +150,14 @@ StartPage::StartPage(QWidget* parent)
     line->addWidget(hint);
     line->addStretch(1);
     box->addLayout(line);
-    box->addWidget(heading("Begin with a sample", column_));
+    box->addWidget(heading("Start from a sample", column_));
     samples_->setSpacing(0);
     box->addLayout(samples_);
     box->addSpacing(8);
     box->addWidget(recentTitle_);
     recent_->setSpacing(0);
     box->addLayout(recent_);
-    connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
+    connect(open, &QPushButton::clicked, this, &StartPage::openRequested);
     setRecent({});
 }
 
@@ -178,9 +178,9 @@ void StartPage::setSamples(const std::vector<Sample>& samples) {
         QAbstractButton* button = entry(sample.name, sample.description);
         samples_->addWidget(button);
         const QString file = QString::fromStdString(sample.file.string());
-        connect(button, &QAbstractButton::clicked, this, [this, file] { emit sampleWanted(file); });
+        connect(button, &QAbstractButton::clicked, this, [this, file] { emit sampleRequested(file); });
     }
-    if (samples.empty()) samples_->addWidget(heading("No samples were found beside the program.", column_));
+    if (samples.empty()) samples_->addWidget(heading("No samples were found next to the program.", column_));
 }
 
 void StartPage::setRecent(const QStringList& files) {
@@ -190,7 +190,7 @@ void StartPage::setRecent(const QStringList& files) {
         const QFileInfo info(file);
         QAbstractButton* button = entry(info.fileName(), info.path());
         recent_->addWidget(button);
-        connect(button, &QAbstractButton::clicked, this, [this, file] { emit fileWanted(file); });
+        connect(button, &QAbstractButton::clicked, this, [this, file] { emit fileRequested(file); });
     }
 }
 

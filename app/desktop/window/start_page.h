@@ -1,4 +1,4 @@
-// What stands in the window before a project is open: a drawing of what this is about, samples, open.
+// The start page, shown before a project is open: samples, recent projects, Open.
 #pragma once
 
 #include <QAbstractButton>
@@ -19,9 +19,9 @@ public:
     void setRecent(const QStringList& files);
 
 signals:
-    void sampleWanted(const QString& file);
-    void fileWanted(const QString& file);
-    void openWanted();
+    void sampleRequested(const QString& file);
+    void fileRequested(const QString& file);
+    void openRequested();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -14,7 +14,7 @@ constexpr int fadeTime = 400;   // ms
 StatusNote::StatusNote(QWidget* parent)
     : QLabel(parent), effect_(new QGraphicsOpacityEffect(this)), fade_(effect_, "opacity") {
     setGraphicsEffect(effect_);
-    setAccessibleName("What happened last");
+    setAccessibleName("Last message");
     fade_.setDuration(fadeTime);
     fade_.setStartValue(1.0);
     fade_.setEndValue(0.0);
@@ -24,7 +24,7 @@ StatusNote::StatusNote(QWidget* parent)
     connect(&fade_, &QPropertyAnimation::finished, this, &QLabel::clear);
 }
 
-void StatusNote::say(const QString& text) {
+void StatusNote::showMessage(const QString& text) {
     fade_.stop();
     effect_->setOpacity(1);
     setText(text);

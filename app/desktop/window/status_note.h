@@ -1,4 +1,4 @@
-// A line in the status area that says what happened and fades.
+// A message in the status bar that fades after some seconds.
 #pragma once
 
 #include <QGraphicsOpacityEffect>
@@ -13,7 +13,7 @@ class StatusNote : public QLabel {
 
 public:
     explicit StatusNote(QWidget* parent = nullptr);
-    void say(const QString& text);
+    void showMessage(const QString& text);
 
 private:
     QGraphicsOpacityEffect* effect_;

@@ -102,7 +102,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
                           const QWidget* widget) const {
     switch (element) {
         case PE_PanelLineEdit:
-            // A line edit inside a combo box has its box drawn by that.
+            // The combo box draws the box of a line edit inside it.
             if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
                 frame && frame->lineWidth > 0)
                 drawField(painter, option);
@@ -115,7 +115,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
                 drawField(painter, option);
                 return;
             }
-            // Lists that pop up, of choices or of what a search finds, have the edge of a field.
+            // Pop-up lists of choices and of search results have the same border as fields.
             if (widget && widget->windowType() == Qt::Popup) {
                 drawBox(painter, option->rect, Qt::transparent, option->palette.color(QPalette::Mid));
                 return;
@@ -132,7 +132,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
             return;
         case PE_FrameFocusRect:
             if (widget && widget->inherits("QAbstractItemView")) return;
-            // Buttons and fields have their ring drawn with their box.
+            // Buttons and fields draw the focus ring together with their box.
             if (widget && (widget->inherits("QPushButton") || widget->inherits("QToolButton") ||
                            widget->inherits("QComboBox") || widget->inherits("QLineEdit")))
                 return;
@@ -153,7 +153,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
 void Style::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                         const QWidget* widget) const {
     if (element == CE_Splitter) {
-        // A hairline, with room around it to take hold of.
+        // A hairline. The splitter is wider, so that it can be dragged.
         const bool upright = option->rect.width() < option->rect.height();
         const QColor line = option->palette.color(
             option->state.testFlag(State_MouseOver) ? QPalette::Highlight : QPalette::Midlight);
@@ -233,7 +233,7 @@ QRect Style::subControlRect(ComplexControl control, const QStyleOptionComplex* o
     if (control == CC_ScrollBar) {
         const auto* slider = qstyleoption_cast<const QStyleOptionSlider*>(option);
         if (!slider) return {};
-        // No arrows: the groove is the whole bar.
+        // There are no arrows: the groove is the whole bar.
         const bool across = slider->orientation == Qt::Horizontal;
         const int room = across ? box.width() : box.height();
         const int range = slider->maximum - slider->minimum;

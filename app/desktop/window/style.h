@@ -1,4 +1,4 @@
-// How controls are drawn: Fusion's behaviour, plain ruled boxes, one accent for focus.
+// The style of the controls: Fusion with plain outlined boxes, and one accent colour for focus.
 #pragma once
 
 #include <QProxyStyle>

@@ -1,4 +1,4 @@
-// Light and dark: palettes of the program's own on a style of its own.
+// The light and the dark palette.
 #pragma once
 
 #include <QPalette>
@@ -6,11 +6,12 @@
 
 namespace tenter::desktop::window {
 
-/// Sets style and palette of the application: `light`, `dark`, or empty for what the system shows.
+/// Sets the style and the palette of the application. `wanted`: `light`, `dark`, or empty for the scheme of
+/// the system.
 void useTheme(const QString& wanted);
 
-/// Text reaches 4.5 : 1 on window and base, secondary text too; lines of controls reach 3 : 1. WCAG 2.2
-/// SC 1.4.3, 1.4.11.
+/// The palettes. Contrast on window and base: text and secondary text at least 4.5 : 1, lines of controls at
+/// least 3 : 1. WCAG 2.2 SC 1.4.3, 1.4.11.
 QPalette lightPalette();
 QPalette darkPalette();
 

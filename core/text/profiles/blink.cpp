@@ -1,4 +1,4 @@
-// The rules of Chromium's family, measured in Chromium 156 on 2026-11-25 with hinting off.
+// The rules of Chromium (Blink), measured in Chromium 156 on 2026-11-25 without hinting.
 #include <unicode/uchar.h>
 
 #include <cmath>
@@ -12,24 +12,24 @@
 namespace tenter::text {
 namespace {
 
-/// True where Chromium asks UAX #14 rather than its own table of ASCII pairs.
+/// True for a character whose breaks Chromium takes from UAX #14, not from its table of ASCII pairs.
 bool isBeyondTable(char16_t unit) {
     return unit > u'~' && unit != noBreakSpace;
 }
 
-/// Hyphens that Unicode 16 tells apart from dashes: HY and HH of UAX #14.
+/// Hyphens that Unicode 16 distinguishes from dashes: classes HY and HH of UAX #14.
 bool isHyphen(char16_t unit) {
     return unit == u'-' || unit == u'\u058A' || unit == u'\u05BE' || unit == u'\u2010' || unit == u'\u2012' ||
            unit == u'\u2013';
 }
 
-/// UAX #14, classes AL and HL.
+/// True for the classes AL and HL of UAX #14.
 bool isLetter(char16_t unit) {
     const int kind = u_getIntPropertyValue(unit, UCHAR_LINE_BREAK);
     return kind == U_LB_ALPHABETIC || kind == U_LB_HEBREW_LETTER;
 }
 
-/// Lines that are balanced at most.
+/// Paragraphs with more lines are broken greedily.
 constexpr std::uint32_t mostBalanced = 6;
 
 class Blink final : public BreakProfile {
@@ -39,7 +39,7 @@ public:
         return std::make_unique<Blink>(ratio);
     }
     [[nodiscard]] std::string_view name() const override { return "blink"; }
-    [[nodiscard]] std::string_view title() const override { return "Chromium’s family"; }
+    [[nodiscard]] std::string_view title() const override { return "Chromium"; }
 
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
         BreakMap map = icuLineBreaks(text, language, LineStrictness::Normal);
@@ -49,14 +49,16 @@ public:
         return map;
     }
 
-    [[nodiscard]] bool rescuesBefore(std::u16string_view, std::size_t) const override { return false; }
+    [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view, std::size_t) const override {
+        return false;
+    }
 
     [[nodiscard]] CaseEdits uppercase(std::u16string_view text, const std::string& language) const override {
         return icuUppercase(text, language);
     }
 
     [[nodiscard]] CaseEdits capitalize(std::u16string_view text, const std::string&) const override {
-        // Without regard to language.
+        // Chromium ignores the language here.
         CaseEdits edits;
         const BreakMap words = capitalizedWords(text, "");
         for (std::size_t i = 0; i < text.size(); ++i) {
@@ -79,29 +81,29 @@ public:
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return true; }
     [[nodiscard]] bool makesSpaces() const override { return true; }
-    /// Measured in Chromium 156 with Karla, which has no "ế" but "ê" and the acute.
+    /// Measured in Chromium 156 with Karla, which lacks "ế" and has "ê" and the acute accent.
     [[nodiscard]] bool composes() const override { return true; }
     [[nodiscard]] bool kerns(std::string_view) const override { return true; }
     [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
     [[nodiscard]] bool spacesGraphemes() const override { return false; }
-    /// By the run's script, or the character's own where it is of several: no Arabic comma, and no figure in
-    /// Arabic copy, but every space. Measured in Chromium 156.
+    /// The script of the run decides, and for a character of several scripts all of them: no spacing after an
+    /// Arabic comma or after a digit in Arabic text, but after every space. Measured in Chromium 156.
     [[nodiscard]] bool spacesAfter(char32_t character, hb_script_t script) const override {
         if (character == U' ' || character == noBreakSpace) return true;
         return !isCursive(script) && !mayBeCursive(character);
     }
-    [[nodiscard]] bool spacesLeastWidth() const override { return true; }
+    [[nodiscard]] bool spacesMinContent() const override { return true; }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
-    [[nodiscard]] bool addsGapToLeastHeight() const override { return false; }
+    [[nodiscard]] bool addsGapToMinHeight() const override { return false; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
 
-    [[nodiscard]] double stacked(double length) const override { return floor64(length); }
+    [[nodiscard]] double snapped(double length) const override { return floor64(length); }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return floor64(round64(size) * number);
     }
     [[nodiscard]] double lineHeight(double length) const override { return round64(length); }
-    [[nodiscard]] double borderLead() const override { return 0; }
+    [[nodiscard]] double borderAllowance() const override { return 0; }
     [[nodiscard]] double fluidStep() const override { return 0; }
     [[nodiscard]] double drawnSize(double size) const override {
         return std::floor(std::floor(size * ratio_ * 100) / 100 * 64) / 64 / ratio_;
@@ -114,19 +116,19 @@ public:
         return {above, lineHeight - above};
     }
 
-    [[nodiscard]] bool isOutOfReach(std::u16string_view) const override { return false; }
+    [[nodiscard]] bool usesEngineData(std::u16string_view) const override { return false; }
 
     [[nodiscard]] std::vector<std::uint32_t> balanced(const Paragraph& paragraph,
                                                       const LineQuery& query) const override {
         return balancedByPenalty(paragraph, query, *this, mostBalanced);
     }
-    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& paragraph, const LinesAlong& query,
+    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& paragraph, const LinearLineQuery& query,
                                               std::uint32_t greedy, double& until) const override {
         return linesByPenalty(paragraph, query, greedy, mostBalanced, until);
     }
 
 private:
-    /// Chromium's layout unit is 1/64 of a device px; it counts in floats before it cuts down to it.
+    /// Chromium's layout unit is 1/64 device px; it computes in floats before it truncates to the unit.
     [[nodiscard]] double floor64(double length) const {
         return std::floor(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;
     }
@@ -139,7 +141,7 @@ private:
         if (after == u' ') return false;
         if (before == u' ') return true;
         if (before == u'-' && isAsciiDigit(after)) return i > 1 && isAsciiAlphanumeric(text[i - 2]);
-        // UAX #14 of Unicode 16, rules LB20a and LB21a, of which ICU 72 has older ones.
+        // Rules LB20a and LB21a of UAX #14 in Unicode 16; ICU 72 has older versions of them.
         const bool startsWord = i == 1 || text[i - 2] == u' ';
         if (isHyphen(before) && startsWord && (isBeyondTable(before) || isBeyondTable(after)) &&
             isLetter(after))
@@ -149,7 +151,7 @@ private:
         return blinkBreaksBetween(before, after);
     }
 
-    double ratio_;  ///< device px to a CSS px
+    double ratio_;  ///< device px in a CSS px
 };
 
 }  // namespace

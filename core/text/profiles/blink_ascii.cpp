@@ -1,4 +1,4 @@
-// Where Chromium's family breaks between two ASCII characters.
+// Chromium's line breaks between two ASCII characters.
 #include "text/profiles/blink_ascii.h"
 
 #include <array>
@@ -7,10 +7,10 @@
 namespace tenter::text {
 namespace {
 
-// Measured in Chromium 156 on 2026-11-25: rows are the character before, columns the character after, both
+// Measured in Chromium 156 on 2026-11-25. Rows are the character before, columns the character after, both
 // from
-// `!` to `~`; 1 is a break between them. It departs from UAX #14 in 458 of 8836 pairs: it breaks after `-`
-// and `?` and before `( [ {` after punctuation, and never after `/`.
+// `!` to `~`; 1 is a break between them. The table differs from UAX #14 in 458 of 8836 pairs: Chromium breaks
+// after `-` and `?`, breaks before `( [ {` after punctuation, and never breaks after `/`.
 constexpr std::array<std::string_view, 94> table{
     "0000000100000000000000000001000000000000000000000000000000100000000000000000000000000000001000",
     "0000000100000000000000000001000000000000000000000000000000100000000000000000000000000000001000",

@@ -1,9 +1,10 @@
-// Where Chromium's family breaks between two ASCII characters.
+// Chromium's line breaks between two ASCII characters.
 #pragma once
 
 namespace tenter::text {
 
-/// True if a line may break between two printable ASCII characters, neither a space; false for all others.
+/// True if a line may break between `before` and `after`, two printable ASCII characters other than a space;
+/// false for other characters.
 bool blinkBreaksBetween(char16_t before, char16_t after);
 
 }  // namespace tenter::text

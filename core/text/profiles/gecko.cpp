@@ -1,4 +1,4 @@
-// Firefox's rules, measured in Firefox 153 on 2026-11-25.
+// The rules of Firefox (Gecko), measured in Firefox 153 on 2026-11-25.
 #include <unicode/locid.h>
 #include <unicode/uchar.h>
 #include <unicode/unistr.h>
@@ -20,11 +20,12 @@ constexpr std::u16string_view signs = u"$%+\\";
 bool isIn(std::u16string_view set, char16_t unit) {
     return set.find(unit) != std::u16string_view::npos;
 }
-/// What a line may start with after a hyphen, even one that starts its word.
+/// True for a character before which a line may break after a hyphen, even if the hyphen starts its word.
 bool mayFollowHyphen(char16_t unit) {
     return isIn(u"#&*<=>@^_`~", unit) || isAsciiLetter(unit);
 }
 
+/// True if the next letter or digit after `character` starts a word for `text-transform: capitalize`.
 bool endsCapitalizedWord(char32_t character) {
     if (character == U'\'' || character == U'\u2019' || character == U'\u00B7') return false;
     switch (u_charType(static_cast<UChar32>(character))) {
@@ -40,7 +41,7 @@ bool endsCapitalizedWord(char32_t character) {
     }
 }
 
-/// Firefox's app unit is 1/60 px.
+/// Rounds to Firefox's app unit, 1/60 px.
 double round60(double length) {
     return std::round(length * 60) / 60;
 }
@@ -54,7 +55,7 @@ public:
     [[nodiscard]] std::string_view name() const override { return "gecko"; }
     [[nodiscard]] std::string_view title() const override { return "Firefox"; }
 
-    /// Without regard to language: quotation marks do not break in Chinese or Japanese either.
+    /// Firefox ignores the language here: quotation marks do not break in Chinese or Japanese either.
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string&) const override {
         BreakMap map = icuLineBreaks(text, "en", LineStrictness::Strict);
         for (std::size_t i = 1; i < text.size(); ++i)
@@ -63,8 +64,9 @@ public:
         return map;
     }
 
-    /// A hyphen between a letter or digit and a digit: a break only where the whole word overflows its line.
-    [[nodiscard]] bool rescuesBefore(std::u16string_view text, std::size_t i) const override {
+    /// After a hyphen between a letter or digit and a digit, Firefox breaks only if the word overflows its
+    /// line.
+    [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view text, std::size_t i) const override {
         return i > 1 && i < text.size() && text[i - 1] == u'-' && isAsciiDigit(text[i]) &&
                isAsciiAlphanumeric(text[i - 2]);
     }
@@ -74,10 +76,11 @@ public:
     }
 
     [[nodiscard]] CaseEdits capitalize(std::u16string_view text, const std::string& language) const override {
-        // The first letter of each word by full mapping and by language: ß, ŉ, ﬁ; İ in Turkish, IJ in Dutch.
+        // Firefox maps the first letter of each word fully (ß, ŉ, ﬁ) and by language (İ in Turkish, IJ in
+        // Dutch).
         CaseEdits edits;
-        // A word starts after a space or punctuation, but for brackets, apostrophes, a middle dot and a low
-        // line: "tide=high" and "ab(c" are one word each (measured in Firefox 153).
+        // A word starts after a space or punctuation, except after brackets, apostrophes, a middle dot and a
+        // low line: "tide=high" and "ab(c" are one word each (measured in Firefox 153).
         bool starts = true;
         for (std::size_t i = 0; i < text.size(); ++i) {
             const char32_t character = codePointAt(text, i);
@@ -112,35 +115,38 @@ public:
         return unit != u'\u00A0' && unit != u'\u200B';
     }
     [[nodiscard]] bool spacesGraphemes() const override { return true; }
-    /// By the character's own script: an Arabic comma, and a European figure in Arabic copy, are followed by
-    /// it. Measured in Firefox 153.
+    /// The script of the character decides: there is spacing after an Arabic comma and after a European digit
+    /// in Arabic text. Measured in Firefox 153.
     [[nodiscard]] bool spacesAfter(char32_t character, hb_script_t) const override {
         return !isCursive(hb_unicode_script(hb_unicode_funcs_get_default(), character));
     }
-    /// Measured in Firefox 153: "kk" of 20 px letter spacing is as narrow as "k" without any.
-    [[nodiscard]] bool spacesLeastWidth() const override { return false; }
+    /// Measured in Firefox 153: the min-content width of "kk" with 20 px letter spacing is that of "k"
+    /// without.
+    [[nodiscard]] bool spacesMinContent() const override { return false; }
     [[nodiscard]] bool spacesHyphen() const override { return true; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return true; }
-    /// Measured in Firefox 153: with a row gap of 36 px, `min-height: 48px` makes its track 84 px, at the
-    /// first and the last level 66 px.
-    [[nodiscard]] bool addsGapToLeastHeight() const override { return true; }
+    /// Measured in Firefox 153: with a row gap of 36 px, `min-height: 48px` makes a track of 84 px, and of 66
+    /// px in the first and the last level.
+    [[nodiscard]] bool addsGapToMinHeight() const override { return true; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return false; }
 
-    [[nodiscard]] double stacked(double length) const override { return round60(length); }
+    [[nodiscard]] double snapped(double length) const override { return round60(length); }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return round60(size * number);
     }
     [[nodiscard]] double lineHeight(double length) const override { return round60(length); }
-    /// Half an app unit: the width is rounded to those first. Measured in Firefox 153: 1.993 px are 2 px.
-    [[nodiscard]] double borderLead() const override { return 0.5 / 60; }
+    /// Half an app unit, because Firefox first rounds the width to app units. Measured in Firefox 153: 1.993
+    /// px becomes 2 px.
+    [[nodiscard]] double borderAllowance() const override { return 0.5 / 60; }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
-    /// FreeType counts sizes in 1/64 of a device px.
+    /// FreeType stores sizes in 1/64 device px.
     [[nodiscard]] double drawnSize(double size) const override {
         return std::round(round60(size) * ratio_ * 64) / 64 / ratio_;
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return round60(advance); }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
-        // FreeType counts 1/64 px to a font's unit in 1/65 536, and what it rounds up in 1/64 px again.
+        // FreeType stores the scale from font units to 1/64 px in steps of 1/65 536, and rounds metrics to
+        // 1/64 px before it rounds them up to px.
         const double perUnit = std::round(drawnSize(size) * ratio_ * 64 * 65536 / face.unitsPerEm()) / 65536;
         const auto whole = [&](double em) {
             const double metric = em * face.unitsPerEm() * perUnit;
@@ -152,8 +158,8 @@ public:
         return {above, lineHeight - above};
     }
 
-    /// A dictionary for scripts without spaces, and a font for emoji.
-    [[nodiscard]] bool isOutOfReach(std::u16string_view text) const override {
+    /// Firefox has its own dictionary for scripts without spaces, and its own emoji font.
+    [[nodiscard]] bool usesEngineData(std::u16string_view text) const override {
         return breaksByDictionary(text) || holdsEmoji(text);
     }
 
@@ -161,9 +167,10 @@ public:
                                                       const LineQuery& query) const override {
         return balancedByWidth(paragraph, query, *this, 10);
     }
-    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& /*paragraph*/, const LinesAlong& /*query*/,
-                                              std::uint32_t greedy, double& /*until*/) const override {
-        return greedy;  // a narrower line never needs fewer
+    [[nodiscard]] std::uint32_t balancedLines(const Paragraph& /*paragraph*/,
+                                              const LinearLineQuery& /*query*/, std::uint32_t greedy,
+                                              double& /*until*/) const override {
+        return greedy;  // the rule keeps the greedy number of lines
     }
 
 private:
@@ -174,7 +181,8 @@ private:
         if (before == u' ') return true;
         const bool startsWord = i == 1 || text[i - 2] == u' ';
         if (before == u'/' && isAsciiDigit(after)) return startsWord;
-        // Between Hebrew letters these hyphens break, and a maqaf does not; before others neither does.
+        // After a Hebrew letter, there is a break after these hyphens (not after a maqaf) only before another
+        // Hebrew letter.
         if ((before == u'-' || before == u'\u2010') && i > 1 && isHebrewLetter(text[i - 2]))
             return isHebrewLetter(after);
         if (before == u'-' && mayFollowHyphen(after)) return true;
@@ -183,7 +191,7 @@ private:
         return icu;
     }
 
-    double ratio_;  ///< device px to a CSS px; app units are 1/60 of the latter
+    double ratio_;  ///< device px in a CSS px; app units are 1/60 CSS px
 };
 
 }  // namespace

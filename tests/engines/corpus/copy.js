@@ -1,5 +1,5 @@
-// Copy of our own for the corpus: a field station on a coast says the same few things in many scripts. Where a
-// character is not to be seen it is written as an escape.
+// Texts for the corpus, written for it: a field station on a coast says the same few things in many scripts. Invisible
+// characters are written as escapes.
 
 /** Headings, paragraphs and button labels by language, three of each. */
 export const copy = {
@@ -131,7 +131,7 @@ export const copy = {
   },
 };
 
-/** Words on which break rules differ: what stands between letters. */
+/** Words on which the break rules differ: the characters between letters. */
 export const hardWords = [
   'under-12s', '24/7', 'and/or', 'km/h', 'tide–table', 'sea—shore', 'well\u2011known', 'e-mail:', 'post@station.example', 'https://station.example/walks/dawn?day=3&place=2#boots',
   '(half-day)', '[full]', '{both}', '5 %', '12\u00A0°C', '3\u00A0m', '10–12', '6:30', '£4.50', '€3,–', '#7', 'A-level', 'T-V-shaped', 'AVA-TAV', 'x/y/z', 'C++', 'a+b', 'rock’n’roll',

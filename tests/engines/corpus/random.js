@@ -1,6 +1,6 @@
 // Numbers that are the same in every run.
 
-/** A generator of numbers from 0 up to 1, by Marsaglia's xorshift (Journal of Statistical Software 8(14), 2003). */
+/** A generator of numbers from 0 to below 1, by Marsaglia's xorshift (Journal of Statistical Software 8(14), 2003). */
 export function seeded(seed) {
   let state = seed >>> 0 || 1;
   return () => {

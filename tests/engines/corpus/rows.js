@@ -1,10 +1,11 @@
-// The rows of the corpus: what a row can hold and be set in, spread over few rows so that every width can be laid out.
+// The rows of the corpus. They spread the contents and settings that a row can have over few rows, so that every width can
+// be laid out.
 import {copy, hardWords} from './copy.js';
 import {pick, seeded} from './random.js';
 
 const random = seeded(20261125);
 
-/** Bands that step from one column up to `most`, at uneven breakpoints. */
+/** Bands from one column up to `most` columns, at uneven breakpoints. */
 function bandsTo(most) {
   const steps = {1: [1], 2: [1, 2], 3: [1, 2, 3], 4: [1, 2, 4], 5: [1, 3, 5], 6: [2, 3, 6]}[most];
   return steps.map((columns, i) => ({...(i + 1 < steps.length && {upTo: [613, 1187][i] + most / 4}), set: {row: {columns}}}));
@@ -48,13 +49,13 @@ function inLanguage(language, settings) {
   return row(language, {language, cards: cardsIn(language), ...settings});
 }
 
-/** A paragraph of plain words among hard ones. */
+/** A paragraph of plain words with hard ones between them. */
 function hardParagraph(words) {
   const plain = copy.en.paragraphs.join(' ').split(' ');
   return Array.from({length: words}, () => (random() < 0.45 ? pick(random, hardWords) : pick(random, plain))).join(' ');
 }
 
-/** ASCII signs between letters and digits, where the two families' tables differ. */
+/** ASCII signs between letters and digits, on which the tables of the two engines differ. */
 function signsParagraph(words) {
   const signs = '!"#$%&\'()*+,-./:;<=>?@[\\]^_`{|}~';
   const letters = 'abcdefghiklmnoprstuvw0123456789';

@@ -1,4 +1,4 @@
-// The comparison must tell every kind of difference; these tests plant one of each.
+// The comparison must find every kind of difference; each test plants one.
 import assert from 'node:assert/strict';
 import test from 'node:test';
 
@@ -48,7 +48,7 @@ test('layouts that agree have no differences and count every part', () => {
   assert.equal(found.pairs, 2);
 });
 
-test('a box half a pixel off still agrees, and a hair more does not', () => {
+test('a box that differs by half a pixel agrees, and one that differs by slightly more does not', () => {
   assert.deepEqual(differencesAfter((engine) => (engine.parts[1].box[1] += 0.5)), []);
   assert.deepEqual(differencesAfter((engine) => (engine.parts[1].box[1] += 0.51)), ['0.1 heading: y']);
 });
@@ -59,23 +59,23 @@ test('the row, a card and a picture are compared too', () => {
   assert.deepEqual(differencesAfter((engine) => (engine.parts[0].box[0] -= 1)), ['0.0 picture: x']);
 });
 
-test('one line more, or a size a fiftieth of a pixel off, is a difference', () => {
+test('an extra line, or a size that differs by a fiftieth of a pixel, is a difference', () => {
   assert.deepEqual(differencesAfter((engine) => (engine.parts[1].lines = [600, 300, 20])), ['0.1 heading: lines']);
   assert.deepEqual(differencesAfter((engine) => (engine.parts[1].fontSize += 0.02)), ['0.1 heading: font size']);
 });
 
-test('a part or a card that only one side has is a difference', () => {
+test('a part or a card on one side only is a difference', () => {
   assert.deepEqual(differencesAfter((engine) => engine.parts.pop()), ['0.1 heading: part']);
   assert.deepEqual(differencesAfter((engine, tenter) => tenter.cards[0].parts.pop()), ['0.1: part']);
   assert.deepEqual(differencesAfter((engine) => engine.cards.push([0, 0, 0, 0])), ['row: cards']);
 });
 
-test('a figure that is missing is a difference, not an agreement', () => {
+test('a missing figure is a difference', () => {
   assert.deepEqual(differencesAfter((engine, tenter) => delete tenter.cards[0].parts[1].box.height), ['0.1 heading: height']);
   assert.deepEqual(differencesAfter((engine, tenter) => delete tenter.cards[0].parts[1].fontSize), ['0.1 heading: font size']);
 });
 
-test('layouts of another width are refused', () => {
+test('layouts at another width are refused', () => {
   assert.throws(() => differencesAfter((engine) => (engine.framed = 699)), /699/);
 });
 
@@ -94,7 +94,7 @@ test('one line less with a quarter of a percent of slack is a difference, with l
   assert.deepEqual(tight.tightFits.map(({where}) => where), ['0.1 heading']);
 });
 
-test('a tight fit does not excuse what lies across', () => {
+test('a tight fit does not excuse horizontal differences', () => {
   const found = differencesAfter((engine, tenter) => {
     engine.parts[1].lines = [680];
     engine.cards[0][2] -= 1;
@@ -103,13 +103,13 @@ test('a tight fit does not excuse what lies across', () => {
   assert.deepEqual(found, ['card 0: width']);
 });
 
-test('a line that is not as wide as computed makes its part a suspect', () => {
+test('a line with another width than computed makes its part a suspect', () => {
   const engine = laidOut();
   engine[0].parts[1].lines = [596, 304];
   assert.deepEqual(compareLayouts('blink', engine, computed()).suspects.map(({name}) => name), ['0.1']);
 });
 
-test('what Firefox breaks by a dictionary of its own is counted apart, in Firefox only', () => {
+test('text that Firefox breaks by its own dictionary is excluded, in Firefox only', () => {
   const found = (profile) => {
     const tenter = computed();
     tenter[0].cards[0].parts[1].lines[0].text = 'น้ำขึ้น';
@@ -120,7 +120,7 @@ test('what Firefox breaks by a dictionary of its own is counted apart, in Firefo
   assert.equal(found('blink').apart, 0);
 });
 
-test('lines say the same whatever their letter case and what is not drawn', () => {
+test('lines are compared without letter case and characters that are not drawn', () => {
   assert.ok(sayTheSame('straße\u00AD ', 'STRASSE'));
   assert.ok(!sayTheSame('straße a', 'STRASSE'));
 });

@@ -1,4 +1,4 @@
-// What judges rows in given markup must tell what it is there to tell; each test plants one fault.
+// The comparison of rows in existing markup must find every kind of fault; each test plants one.
 import assert from 'node:assert/strict';
 import test from 'node:test';
 
@@ -7,7 +7,7 @@ import {computedFromRow, copyFaults, readFromRow, surroundingsMoved} from '../li
 
 const box = (x, y, width, height) => ({x, y, width, height});
 
-/** A row 500 px down its page in the engine, 0 px in the layout. */
+/** A row at 500 px in the engine's page and at 0 px in the layout. */
 const laidOut = () => ({
   framed: 700,
   row: [10, 500, 680, 300],
@@ -38,11 +38,11 @@ const differencesAfter = (change) => {
   return compareLayouts('blink', [readFromRow(engine)], [computedFromRow(computed())]).differences.map(({where, what}) => `${where}: ${what}`);
 };
 
-test('a row further down its page than computed is no difference', () => {
+test('a row at another height of its page is not a difference', () => {
   assert.deepEqual(differencesAfter(() => {}), []);
 });
 
-test('a card or a part that moves within the row is one, and so is a row further in', () => {
+test('a card or a part that moves within the row is a difference, and so is a row that moves sideways', () => {
   assert.deepEqual(differencesAfter((engine) => (engine.cards[0][1] += 1)), ['card 0: y']);
   assert.deepEqual(differencesAfter((engine) => (engine.parts[1].box[1] += 1)), ['0.1 heading: y']);
   assert.deepEqual(differencesAfter((engine) => (engine.row[0] += 1)), ['row: x']);
@@ -57,11 +57,11 @@ const copyAfter = (change) => {
   return copyFaults(found, computed());
 };
 
-test('parts that say what was computed have no faults, white space aside', () => {
+test('parts with the computed text have no faults, ignoring white space', () => {
   assert.deepEqual(copyAfter(() => {}), []);
 });
 
-test('another word, another kind, a part, a card or a row too many or too few is a fault each', () => {
+test('another word or kind, and an extra or missing part, card or row, is a fault', () => {
   assert.match(copyAfter((found) => (found.cards[0][1].text = 'High tide')).join(), /0\.1 heading: "High tide" found, "Low tide" computed/);
   assert.match(copyAfter((found) => (found.cards[0][1].kind = 'body')).join(), /found picture body; computed picture heading/);
   assert.match(copyAfter((found) => found.cards[0].pop()).join(), /found picture; computed picture heading/);
@@ -73,7 +73,7 @@ test('another word, another kind, a part, a card or a row too many or too few is
 /** A section with a row, its neighbour below with one box in it, and a footer. */
 const page = () => [{width: 700, section: [0, 100, 700, 400], neighbour: [[20, 500, 660, 200], [20, 520, 300, 40]], footer: [[0, 700, 700, 60]]}];
 
-/** The page after a stylesheet that makes the section 50 px taller, and then `change`. */
+/** The page after a stylesheet that makes the section 50 px taller and then makes `change`. */
 const movedAfter = (change) => {
   const [now] = page();
   now.section[3] += 50;
@@ -82,26 +82,26 @@ const movedAfter = (change) => {
   return surroundingsMoved(page(), [now]).map(({where, what}) => `${where}: ${what}`);
 };
 
-test('neighbour and footer may stand lower by what the section grew', () => {
+test('neighbour and footer may move down by the growth of the section', () => {
   assert.deepEqual(movedAfter(() => {}), []);
 });
 
-test('a footer that moves by more or by less has moved', () => {
+test('a footer that moves by more or by less is reported', () => {
   assert.deepEqual(movedAfter((now) => (now.footer[0][1] += 1)), ['footer: y']);
   assert.deepEqual(movedAfter((now) => (now.footer[0][1] -= 50)), ['footer: y']);
 });
 
-test('a box that moves or grows within the neighbour has changed', () => {
+test('a box that moves or grows within the neighbour is reported', () => {
   assert.deepEqual(movedAfter((now) => (now.neighbour[1][1] += 1)), ['neighbour, box 1: y']);
   assert.deepEqual(movedAfter((now) => (now.neighbour[1][2] -= 1)), ['neighbour, box 1: width']);
   assert.deepEqual(movedAfter((now) => now.neighbour.push([0, 0, 1, 1])), ['neighbour: boxes']);
 });
 
-test('a section that starts elsewhere or is narrower has moved', () => {
+test('a section that starts elsewhere or is narrower is reported', () => {
   assert.deepEqual(movedAfter((now) => (now.section[1] += 1)), ['section: y']);
   assert.deepEqual(movedAfter((now) => (now.section[2] -= 1)), ['section: width']);
 });
 
-test('layouts of unlike widths are refused', () => {
+test('layouts at different widths are refused', () => {
   assert.throws(() => movedAfter((now) => (now.width = 701)), /701/);
 });

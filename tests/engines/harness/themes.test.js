@@ -1,4 +1,4 @@
-// Themes are taken apart and put together as text; nothing else of the page may change with it.
+// Traps are removed from themes as text; nothing else of the page may change.
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import {fileURLToPath} from 'node:url';
@@ -16,7 +16,7 @@ test('traps are found in rules, within rules and in the markup', () => {
   assert.deepEqual(trapsIn(html), ['outer-class', 'paragraph-padding', 'root-62.5']);
 });
 
-test('one trap is taken out and the others stay', () => {
+test('one trap is removed and the others stay', () => {
   const without = withoutRules(html, 'paragraph-padding');
   assert.ok(!without.includes('1em'));
   assert.ok(without.includes('margin: 0;') && without.includes('color: red') && without.includes('62.5%'));
@@ -24,12 +24,12 @@ test('one trap is taken out and the others stay', () => {
   assert.equal(withoutRules(html, 'outer-class'), html);
 });
 
-test('a stylesheet is appended after the theme’s, whatever it says', () => {
+test('a stylesheet is added after the theme’s, whatever it contains', () => {
   assert.equal(withStylesheet('<head><style>a</style></head>', "b { content: '$&' }\n"), "<head><style>a</style><style>\nb { content: '$&' }\n</style>\n</head>");
   assert.throws(() => withStylesheet('<p>', ''), /head/);
 });
 
-test('there are twelve themes, half of them with the class on a wrapper, and they ask for nothing outside', async () => {
+test('there are twelve themes, half of them with the class on a wrapper, and they request nothing', async () => {
   const themes = await themesIn(fileURLToPath(new URL('../themes', import.meta.url)));
   assert.equal(themes.length, 12);
   assert.equal(themes.filter((theme) => theme.selectors.row !== '').length, 6);
@@ -41,19 +41,19 @@ test('there are twelve themes, half of them with the class on a wrapper, and the
   }
 });
 
-test('a base is made for a theme without changing the base', () => {
+test('a project is made for a theme without changing the base', () => {
   const base = {language: 'en', style: {text: {heading: {family: ['Vollkorn']}}}};
   const made = baseFor(base, {language: 'ar', rootSize: 10, families: {heading: ['Amiri']}});
   assert.deepEqual(made, {language: 'en', style: {text: {heading: {family: ['Amiri']}}}});
   assert.deepEqual(base.style.text.heading.family, ['Vollkorn']);
 });
 
-test('two readings are apart by their farthest box, and in what looks otherwise', () => {
+test('two readings differ by their farthest box and by parts with another look', () => {
   const reading = (height, colour) => [{boxes: {'card 0': [0, 0, 10, 10], 'body 1': [0, 4, 10, height]}, looks: {'body 1: color': colour}}];
   assert.deepEqual(apart(reading(20, 'red'), reading(20, 'red')), {largest: 0, looks: []});
   assert.deepEqual(apart(reading(20, 'red'), reading(17.5, 'blue')), {largest: 2.5, looks: ['body: color']});
 });
 
-test('a box that only one reading has is refused', () => {
+test('a box in one reading only is refused', () => {
   assert.throws(() => apart([{boxes: {'card 1': [0, 0, 1, 1]}, looks: {}}], [{boxes: {}, looks: {}}]), /card 1/);
 });

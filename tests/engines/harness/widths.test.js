@@ -3,13 +3,13 @@ import test from 'node:test';
 
 import {spreadWidths} from '../lib/widths.js';
 
-test('the widths hold the range ends and both sides of each breakpoint', () => {
+test('the widths include the range ends and both sides of each breakpoint', () => {
   const widths = spreadWidths({from: 330, to: 1880, breakpoints: [590, 930.5]}, 40);
   assert.equal(widths.length, 40);
   for (const width of [330, 590, 591, 930, 931, 1880]) assert.ok(widths.includes(width), String(width));
 });
 
-test('the widths rise and none stands twice', () => {
+test('the widths ascend without duplicates', () => {
   const widths = spreadWidths({from: 330, to: 1880, breakpoints: [590]}, 40);
   assert.deepEqual(widths, [...new Set(widths)].sort((a, b) => a - b));
 });

@@ -1,24 +1,24 @@
-// How much of what was compared may differ, and what is told if it does.
+// Limits: how many of the compared parts may differ, and which differences are reported.
 import {sayTheSame, tolerance} from './compare.js';
 
-/** Tight fits allowed, as a share of the parts compared: in one variant, and in all together. */
+/** Tight fits allowed, as a share of the compared parts: in one variant, and in total. */
 export const mostTight = {one: 0.0025, all: 0.001};
-/** Texts that may say something else on lines of equal count, as a share of the parts compared. */
+/** Texts that may have other lines of the same number, as a share of the compared parts. */
 const mostTextsOff = 0.0001;
-/** Balanced texts that may differ, as a share. Firefox's rule is matched wholly. */
+/** Balanced texts that may differ, as a share. Firefox's rule must match completely. */
 const mostBalancedOff = {blink: 0.01, gecko: 0};
 
-/** How many of `pairs` a share allows; where only `some` widths are laid out, three standard deviations more. */
+/** The number of `pairs` that a share allows; three standard deviations more if only `some` widths are laid out. */
 export function most(share, pairs, some) {
   return share * pairs + (some ? 3 * Math.sqrt(share * pairs) : 0);
 }
 
-/** Line counts that differ in tight fits. */
+/** The line counts that differ in tight fits. */
 export function countsOff({tightFits}) {
   return tightFits.filter(({what}) => what === 'lines').length;
 }
 
-/** Of the parts whose lines are not as wide as computed, those whose lines say something else. */
+/** The parts with other text on their lines, of the parts whose lines have another width than computed. */
 export async function readSuspects(page, {suspects, tightFits, differences}) {
   const texts = [];
   for (const {width, name, where, part} of suspects) {
@@ -33,8 +33,8 @@ export async function readSuspects(page, {suspects, tightFits, differences}) {
 }
 
 /**
- * What is wrong with what `found` says of one variant, `texts` read: the differences to show, those of texts apart, and
- * whether tight fits are too many. `balanced` are the roles whose text is balanced.
+ * The faults in the results `found` of one variant after `texts` were read: differences to show, parts with other
+ * lines, and true if there are too many tight fits. `balanced` are the roles with balanced text.
  */
 export function verdict(found, {profile, balanced, some}) {
   const isBalanced = ({where}) => balanced.has(where.split(' ')[1]);

@@ -1,7 +1,7 @@
-// Browsers from the distribution, set up so that what they lay out can be compared with real numbers.
+// Browsers from the distribution, configured so that their layouts can be compared with real numbers.
 import puppeteer from 'puppeteer-core';
 
-// Without the first, advances are hinted to whole pixels on Linux; the rest keeps the browser off the network.
+// The first option prevents hinting of advances to whole pixels on Linux; the others prevent network access.
 const chromiumFlags = [
   '--font-render-hinting=none',
   '--no-sandbox',
@@ -20,21 +20,21 @@ const firefoxPreferences = {
   'network.connectivity-service.enabled': false,
 };
 
-/** Width of Chromium's classic scrollbar in CSS px, which Firefox is told to take too. */
+/** Width of Chromium's classic scrollbar in CSS px; Firefox is configured to the same width. */
 export const classicBar = 15;
 const firefoxBars = {'widget.gtk.overlay-scrollbars.enabled': false, 'widget.non-native-theme.scrollbar.size.override': classicBar};
 
-// A machine that builds something else meanwhile takes its time.
+// Long, because the machine may be building at the same time.
 const patience = {timeout: 600_000, protocolTimeout: 600_000};
 
-/** Which break profile of Tenter's stands for which engine. */
+/** The break profile of each engine. */
 export const profileOf = {chromium: 'blink', firefox: 'gecko'};
 
 /**
- * @param engine chromium or firefox; `program` is its path.
- * @param ratio device px to a CSS px. A frame's width snaps to whole device px; one set later, in a running browser,
- *   would not change that.
- * @param bars whether what scrolls has a classic scrollbar, `classicBar` wide.
+ * @param engine `chromium` or `firefox`; `program` is its path.
+ * @param ratio device px in a CSS px. It must be set at the start, because the width of a frame snaps to whole device px
+ *   of the browser's own ratio.
+ * @param bars true if scrolling boxes have a classic scrollbar, `classicBar` wide.
  */
 export function launch(engine, program, ratio = 1, bars = false) {
   const defaultViewport = ratio === 1 ? {width: 2000, height: 900} : null;
@@ -42,5 +42,5 @@ export function launch(engine, program, ratio = 1, bars = false) {
   if (engine === 'chromium') return puppeteer.launch({...common, ignoreDefaultArgs: bars ? ['--hide-scrollbars'] : [], args: [...chromiumFlags, `--force-device-scale-factor=${ratio}`]});
   const preferences = {...firefoxPreferences, ...(bars ? firefoxBars : {}), 'layout.css.devPixelsPerPx': ratio.toFixed(1)};
   if (engine === 'firefox') return puppeteer.launch({...common, browser: 'firefox', extraPrefsFirefox: preferences});
-  throw new Error(`${engine}: no such engine; chromium and firefox are known`);
+  throw new Error(`${engine}: unknown engine; use chromium or firefox`);
 }

@@ -1,9 +1,9 @@
-// What an engine laid out against what Tenter computed.
+// Compares the layouts of an engine with Tenter's.
 
 /**
- * How far apart figures may be. In CSS px: engines lay out on grids of 1/64 and 1/60 px, and Firefox cuts what follows
- * the viewport down to its grid. `slack`, as a share of a line: below it another engine's numbers may break the line
- * otherwise (measured: every such difference vanished when the text was scaled by 0.15 %).
+ * Tolerances in CSS px. Engines lay out on grids of 1/64 and 1/60 px, and Firefox truncates sizes that follow the
+ * viewport to its grid. `slack` is a share of a line: below it another engine may break the line differently (measured:
+ * all such differences disappeared when the text was scaled by 0.15 %).
  */
 export const tolerance = {box: 0.5, fontSize: {blink: 0.01, gecko: 0.02}, slack: 0.0025};
 
@@ -13,11 +13,11 @@ const acrossOnly = ['x', 'width'];
 /**
  * Compares one engine's layouts with Tenter's at the same widths, computed under break profile `profile`.
  *
- * A line count that differs with less slack than the tolerance is a tight fit, not a difference; the line more or less
- * moves what stands below, so at that width only what lies across is compared.
+ * A different line count with less slack than the tolerance is a tight fit, not a difference. At such a width only
+ * horizontal positions and widths are compared, because the extra or missing line moves the parts below it.
  *
- * @returns differences and tight fits in order of width; how many parts were compared; the largest distances in CSS px;
- *   and suspects, parts of equal count whose lines are not as wide as computed, so that their texts are to be read.
+ * @returns differences and tight fits by width; the number of compared parts; the largest differences in CSS px; and
+ *   suspects: parts with the computed number of lines, but other widths of lines, whose texts must be read.
  */
 export function compareLayouts(profile, engine, tenter) {
   const result = {pairs: 0, largestBox: 0, largestSize: 0, apart: 0, apartOtherwise: 0, differences: [], tightFits: [], suspects: []};
@@ -38,7 +38,7 @@ function compareOne(profile, engine, tenter, result) {
       const read = expected[allSides.indexOf(side)];
       const off = Math.abs(read - actual[side]);
       result.largestBox = Math.max(result.largestBox, off);
-      // Written so that a figure that is no number is a difference too.
+      // Written so that NaN counts as a difference.
       if (!(off <= tolerance.box)) differ(where, side, read, actual[side]);
     }
   };
@@ -74,20 +74,20 @@ function compareOne(profile, engine, tenter, result) {
 }
 
 /**
- * What Firefox has of its own, not to be had: a dictionary for scripts without spaces, and a font for emoji. Such parts
- * are counted apart.
+ * True for text that Firefox breaks or draws with data of its own: a dictionary for scripts without spaces, an emoji font.
+ * Such parts are excluded.
  */
 function standsApart(profile, part) {
   const own = /\p{Script=Thai}|\p{Script=Lao}|\p{Script=Khmer}|\p{Script=Myanmar}|\p{Emoji_Presentation}|\uFE0F/u;
   return profile === 'gecko' && part?.lines?.some(({text}) => own.test(text));
 }
 
-/** Whether a line may hold the text computed for it: narrower than the narrowest letter, and engines' grids. */
+/** True if a line can contain the computed text: the widths differ by less than the narrowest letter plus rounding. */
 function isAsWide(read, computed) {
   return Math.abs(read - computed) <= 1 + 0.002 * computed;
 }
 
-/** Parts of both sides by name, in the order computed; `read` or `part` is missing where one side has none. */
+/** Parts of both sides by name, in computed order; `read` or `part` is missing if one side does not have it. */
 function pairParts(engine, tenter) {
   const unpaired = new Map(engine.parts.map((part) => [part.name, part]));
   const pairs = tenter.cards.flatMap((card, c) =>
@@ -105,10 +105,10 @@ function linesDiffer({read, part}) {
   return read && part && read.lines !== null && read.lines.length !== part.lines.length;
 }
 
-// Drawn or not as the engine likes: no part of what a line says.
+// Characters that an engine may or may not draw; they do not count as text of a line.
 const silent = /[\s\u00AD\u200B\u2060\uFEFF\u200C\u200D]/gu;
 
-/** Whether two lines say the same, letter case aside: an element's text is told as written, a layout's as drawn. */
+/** True if two lines have the same text, ignoring case: an element has its text as written, a layout as drawn. */
 export function sayTheSame(read, computed) {
   const plain = (text) => text.replaceAll(silent, '').normalize('NFKD').toLocaleUpperCase();
   return plain(read) === plain(computed);

@@ -1,4 +1,4 @@
-// Which font files the samples may be drawn with: those that the packages of resources/packages.txt bring.
+// The font files that the samples may use: those from the packages of resources/packages.txt.
 import {execFileSync} from 'node:child_process';
 import {readFileSync, readdirSync, realpathSync} from 'node:fs';
 import path from 'node:path';
@@ -7,7 +7,7 @@ import * as fontkit from 'fontkit';
 
 const generic = new Set(['serif', 'sans-serif', 'monospace', 'system-ui']);
 
-/** Families that samples name. */
+/** The families that the samples name. */
 function familiesIn(samples) {
   const named = new Set();
   const look = (value, key) => {
@@ -20,15 +20,15 @@ function familiesIn(samples) {
   return [...named].filter((family) => !generic.has(family));
 }
 
-/** Font packages that the program runs with. */
+/** The font packages that the program needs at run time. */
 function packagesIn(list) {
   const lines = readFileSync(list, 'utf8').split('\n').map((line) => line.split('|').map((cell) => cell.trim()));
   return lines.filter(([name, use]) => name.startsWith('fonts-') && use === 'run').map(([name]) => name);
 }
 
 /**
- * Every font file of every family that a sample names, opened: `{family, file, font}` in order of file.
- * Throws if a family has none.
+ * The font files of every family that a sample names, opened, as `{family, file, font}` in order of file. Throws if a
+ * family has no file.
  */
 export function fontFiles(samples, packages) {
   const families = familiesIn(samples);
@@ -38,10 +38,10 @@ export function fontFiles(samples, packages) {
   for (const file of [...files].sort()) {
     const font = fontkit.openSync(file);
     const own = font.name.records.preferredFamily?.en ?? font.familyName;
-    // A family drawn for several sizes says the size behind its name.
+    // A family with optical sizes has the size at the end of its name.
     const family = families.find((each) => [own, own.replace(/ \d+$/, ''), font.familyName].includes(each));
     if (family) found.push({family, file, font});
   }
-  for (const family of families) if (!found.some((each) => each.family === family)) throw new Error(`${family}: named by a sample, brought by no package`);
+  for (const family of families) if (!found.some((each) => each.family === family)) throw new Error(`${family}: a sample names it, but no package has it`);
   return found;
 }

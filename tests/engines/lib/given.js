@@ -1,15 +1,15 @@
-// A row that a page printed already and a stylesheet dresses, against what Tenter computed for it, and what stands
-// around it against itself without the stylesheet.
+// Comparison of a row in existing markup with Tenter's geometry, and of its surroundings with themselves without the
+// stylesheet.
 import {sayTheSame} from './compare.js';
 
-/** How far what is not the row's may move within itself, CSS px: less than engines' grids of 1/64 and 1/60 px add up to. */
+/** How far boxes outside the row may move within their section, in CSS px: less than the engines' rounding adds up to. */
 export const stillness = 0.1;
 
-/** A box with its place down the page counted from `top`. */
+/** A box whose vertical position is counted from `top`. */
 const arrayFrom = (top, [x, y, width, height]) => [x, y - top, width, height];
 const objectFrom = (top, box) => ({...box, y: box.y - top});
 
-/** An engine's layout, its places down the page counted from the row's top. */
+/** A layout of an engine, with vertical positions counted from the row's top. */
 export function readFromRow(layout) {
   const top = layout.row[1];
   return {
@@ -20,7 +20,7 @@ export function readFromRow(layout) {
   };
 }
 
-/** A computed layout, its places down the page counted from the row's top. */
+/** A computed layout, with vertical positions counted from the row's top. */
 export function computedFromRow(layout) {
   const top = layout.row.y;
   return {
@@ -34,7 +34,7 @@ export function computedFromRow(layout) {
   };
 }
 
-/** How the parts that the selectors find differ from those computed, in kind, count and words; one sentence each. */
+/** The differences in kind, number and text between the selected and the computed parts; one sentence each. */
 export function copyFaults(marked, computed) {
   const faults = [];
   if (marked.rows !== 1) faults.push(`${marked.rows} rows found`);
@@ -51,7 +51,7 @@ export function copyFaults(marked, computed) {
   return faults;
 }
 
-/** How one box differs; one line each, empty if it is still. */
+/** The differences of one box, one line each; empty if it did not change. */
 function moved(where, before, after) {
   return ['x', 'y', 'width', 'height'].flatMap((side, i) =>
     Math.abs(after[i] - before[i]) <= stillness ? [] : [{where, what: side, expected: before[i], actual: after[i]}],
@@ -59,8 +59,8 @@ function moved(where, before, after) {
 }
 
 /**
- * What a stylesheet did to its surroundings, read at the same widths `before` and `after` it: neighbour and footer must
- * look the same within themselves, and stand lower or higher by just what the row's section grew or shrank.
+ * The changes that a stylesheet made to the surroundings of the row, read at the same widths `before` and `after`. The
+ * neighbour and the footer must look the same and move by exactly the change of height of the row's section.
  */
 export function surroundingsMoved(before, after) {
   if (before.length !== after.length) throw new Error(`${before.length} layouts before, ${after.length} after`);

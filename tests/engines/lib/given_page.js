@@ -1,9 +1,10 @@
-// What runs inside the browser on a page whose row was there before. Each function stands alone: it is sent as text.
+// Functions that run in the browser, on a page with a row of its own. Each is sent as text, so it uses nothing outside
+// itself.
 
 /**
- * Names row, cards and parts as an exported page does, so that they are read alike: `selectors` by role, under the
- * element of class `rowClass`; the row is that element if its selector is empty or missing. Returns what each part is
- * and says, card by card, and how many elements had the class.
+ * Marks row, cards and parts with the attributes of an exported page, so that both are read in the same way. `selectors`
+ * are by role, below the element of class `rowClass`; that element is the row if there is no selector for it. Returns the
+ * kind and text of each part, card by card, and the number of elements with the class.
  */
 export function markGiven(rowClass, selectors) {
   const inner = document.querySelector('iframe').contentDocument;
@@ -25,9 +26,9 @@ export function markGiven(rowClass, selectors) {
 }
 
 /**
- * Lays the framed page out at each of `widths` (CSS px) and reads boxes as [x, y, width, height] from the page's top
- * left: of the section that holds the row (what parts it from the neighbour), and of the neighbour and the footer,
- * each with everything in it, itself first. As JSON text.
+ * Lays out the framed page at each of `widths` (CSS px) and returns boxes as JSON text, as [x, y, width, height] from the
+ * page's top left corner: of the section of the row (for its distance to the neighbour), and of the neighbour and the
+ * footer, each with all elements in it, itself first.
  */
 export function readSurroundings(rowClass, neighbourSelector, footerSelector, widths) {
   const frame = document.querySelector('iframe');

@@ -1,6 +1,6 @@
-// Text that would be something else than text, if a page were put together carelessly.
+// Texts that would act as code if a page were assembled without escaping.
 
-/** Copy, alternative text, accessible names, links and titles to try. */
+/** Texts for copy, alternative text, accessible names, links and titles. */
 export const hostileTexts = [
   '</style><script>top.hits.push("style")</script>',
   '<script>top.hits.push("script")</script>',
@@ -28,7 +28,7 @@ export const hostileTexts = [
 
 const halves = ['a\ud800b', 'a\udc00', '\udfff\ud800'];
 
-/** Project files that must be refused, each with what is wrong with it. */
+/** Project files that must be refused, each with the reason. */
 export function refusedProjects(project) {
   const spoilt = [];
   const add = (what, change) => {
@@ -47,7 +47,7 @@ export function refusedProjects(project) {
   return spoilt;
 }
 
-/** A card that says `text` in every place where a card can say something. */
+/** A card with `text` in every place that takes text. */
 function card(picture, text) {
   return {
     parts: [
@@ -60,7 +60,7 @@ function card(picture, text) {
   };
 }
 
-/** A project whose every text is one of `texts`; `families` are asked for before one that exists. */
+/** A project with `texts` in every place; `families` come before a family that exists. */
 export function projectOf(picture, texts, families) {
   return {
     format: 'tenter-project',

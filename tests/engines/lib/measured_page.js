@@ -1,14 +1,14 @@
-// A page opened in a browser, ready to be measured at any width.
+// A page in a browser that can be measured at any width.
 import {readLayout, readLines, settle} from './read_layout.js';
 
-/** Widths to one call: the browser answers to its protocol between calls. */
+/** Number of widths for one call; the browser handles its protocol between calls. */
 const atOnce = 200;
 
 export class MeasuredPage {
   #tab;
   #forget;
 
-  /** Opens `html` framed, so that it scrolls if `scrolled`. Throws if a font or a picture fails, or if the page asks the network for anything. */
+  /** Opens `html` in a frame that scrolls if `scrolled`. Throws if a font or picture fails, or if the page uses the network. */
   static async open(browser, server, html, scrolled = false) {
     const measured = new MeasuredPage();
     const tab = (measured.#tab = await browser.newPage());
@@ -20,17 +20,17 @@ export class MeasuredPage {
     const state = await tab.evaluate(settle);
     if (state.failed.length > 0) throw new Error(`the page failed to load ${state.failed.join(', ')}`);
     const outside = requests.filter((url) => url !== framed && url !== alone);
-    if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must hold everything itself`);
+    if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must contain everything itself`);
     measured.faces = state.faces;
     measured.pictures = state.pictures;
     return measured;
   }
 
-  /** Layouts at `widths`, in CSS px; each `anew`, not from the one before (readLayout). */
-  async read(widths, anew = false) {
+  /** Layouts at `widths` (CSS px). If `fresh`, each is independent of the one before (readLayout). */
+  async read(widths, fresh = false) {
     const layouts = [];
     for (let at = 0; at < widths.length; at += atOnce) {
-      layouts.push(...JSON.parse(await this.#tab.evaluate(readLayout, widths.slice(at, at + atOnce), anew)));
+      layouts.push(...JSON.parse(await this.#tab.evaluate(readLayout, widths.slice(at, at + atOnce), fresh)));
     }
     return layouts;
   }
@@ -39,7 +39,7 @@ export class MeasuredPage {
     return this.#tab.evaluate(readLines, width, part);
   }
 
-  /** Runs a function that stands alone in the page. */
+  /** Runs a function in the page; it must use nothing outside itself. */
   run(work, ...values) {
     return this.#tab.evaluate(work, ...values);
   }

@@ -1,8 +1,8 @@
-// Serves pages on 127.0.0.1: each page, and a frame around it that can be set to any width.
+// Serves pages on 127.0.0.1: each page, and a frame around it that can have any width.
 import {createServer} from 'node:http';
 
-// No scrolling, or a page taller than its frame loses a scrollbar's width; where it is to lose it, every page is taller.
-// Unseen, or the engine paints what nobody looks at.
+// The frame does not scroll; otherwise a page taller than it would lose the width of a scrollbar. For tests with a
+// scrollbar every page is made taller. The frame is invisible, so that the engine does not paint it.
 const frames = {
   frame: {height: 600, scrolling: 'no'},
   scrolled: {height: 40, scrolling: 'auto'},
@@ -15,7 +15,7 @@ const framed = ({height, scrolling}, number) => `<!doctype html>
 export class PageServer {
   #pages = [];
   #server = createServer((request, response) => this.#answer(request, response));
-  /** Every path asked for, in order. */
+  /** The requested paths, in order. */
   asked = [];
 
   async start() {
@@ -29,13 +29,13 @@ export class PageServer {
     return new Promise((resolve) => this.#server.close(resolve));
   }
 
-  /** Keeps `html` to be served; returns its addresses, framed (so that it scrolls, if `scrolled`) and alone. */
+  /** Serves `html`; returns its addresses, in a frame (that scrolls if `scrolled`) and alone. */
   add(html, scrolled = false) {
     const number = this.#pages.push(html) - 1;
     return {framed: `${this.origin}/${scrolled ? 'scrolled' : 'frame'}/${number}`, alone: `${this.origin}/page/${number}`};
   }
 
-  /** Forgets a page of `add`, which may hold whole fonts. */
+  /** Drops a page that `add` added, because it may contain whole fonts. */
   remove(framedAddress) {
     this.#pages[Number(framedAddress.split('/').at(-1))] = undefined;
   }

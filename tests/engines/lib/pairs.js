@@ -1,4 +1,4 @@
-// Pairs of characters to measure fonts by.
+// Pairs of characters for measuring fonts.
 
 const kerned = ['AV', 'AT', 'To', 'Te', 'Wa', 'We', 'Yo', 'Ya', 'LT', 'Ly', 'P.', 'F,', 'r.', 'y,', 'VA', 'Ky', 'RV', "L'", 'T-', '-T', 'A”', '“A', 'ov', 'xe', '11', '74', 'fi', 'fl', 'ff'];
 const spaced = ['A V', 'T o', 'y, w', 'r. T', 'L Y', 'P A', '1 7', '“ W', 'V -', 'f j'];
@@ -7,7 +7,7 @@ const others = '0123456789.,;:!?-–—’‘“”()[]/&%+*€';
 const arabic = 'ابتثجحخدذرزسشصضطظعغفقكلمنهويىةءأإآؤئ';
 const arabicOthers = '٠١٢٣٤٥٦٧٨٩،؛؟.:()';
 
-/** A generator of whole numbers below `most`, the same at each run. */
+/** A generator of whole numbers below `most`, the same in each run. */
 function draws(seed) {
   let state = seed;
   return (most) => {
@@ -17,8 +17,8 @@ function draws(seed) {
 }
 
 /**
- * `count` different pairs that `has` says the font can write: such as are kerned, some with a space between, the rest
- * drawn from letters, figures and punctuation.
+ * `count` different pairs of characters for which `has` is true: kerned pairs, pairs with a space, and random pairs of
+ * letters, digits and punctuation.
  */
 export function pairsFor(count, rightToLeft, has) {
   const draw = draws(20261125);

@@ -1,6 +1,6 @@
-// CSS made at random, right and wrong, the same at every run.
+// Random CSS, valid and invalid, the same in every run.
 
-/** @returns a function that gives whole numbers from 0 to below its argument. */
+/** @returns a function that returns whole numbers from 0 to below its argument. */
 export function randomNumbers(seed) {
   let state = seed >>> 0;
   return (below) => {
@@ -20,7 +20,7 @@ const pieces = [
   '/*', '*/', '/* c */', '<!--', '-->', '<', '!', '*', '+', '-', '>', '~', '|', '=', '$', '^', '&', 'é', '日', '😀', 'calc(', 'U+26', '\r\n', '\f',
 ];
 
-/** Anything at all. */
+/** Any text. */
 export function garble(random, most = 14) {
   return Array.from({length: 1 + random(most)}, () => pick(random, pieces)).join('');
 }
@@ -41,7 +41,7 @@ function compound(random, depth) {
   return text || '.card';
 }
 
-/** A selector list, one in six wrong. */
+/** A selector list; one in six is invalid. */
 export function selector(random, depth = 2) {
   const lists = Array.from({length: 1 + random(2)}, () => {
     let text = compound(random, depth);
@@ -56,7 +56,7 @@ export function selector(random, depth = 2) {
 const declarations = ['color: red', 'COLOR:Blue', 'margin: 0 auto', 'padding-top:1em!important', '--x: { a: b }', '--y:', '--z:!important', 'color', ': red', 'color: red; ;', 'color red: x', 'width: calc(1px + (2px))', 'top: (', 'top: )', 'background: url(a b)', 'content: "a;}"', 'content: "a\nb"', 'left: 1px ! x', 'right: 2px /* c */', '--w: [a}', 'color:{}', 'gap: 1px ! /* */ important'];
 const preludes = ['a', '.b > c', '#d, e', 'f:hover', 'g::before', 'h:no-such', '', '!', 'i,', '@font-face', '@keyframes j', '--k:hover', 'l{', '}'];
 
-/** A style sheet, many things wrong; no rule stands within another on purpose. */
+/** A style sheet with many errors, but no nested rules. */
 export function sheet(random, depth = 2) {
   let text = '';
   for (let n = 1 + random(5); n > 0; --n) {
@@ -76,7 +76,7 @@ export function sheet(random, depth = 2) {
 
 const units = ['px', 'px', 'rem', 'em', 'vw', 'vw', 'vi', '%', 'cqi', 'cqw'];
 
-/** A length or a calculation, one in ten wrong. */
+/** A length or a calculation; one in ten is invalid. */
 export function size(random, depth = 3) {
   const number = () => String((random(4000) - 800) / 100);
   const length = () => number() + pick(random, units);
@@ -102,7 +102,7 @@ export function size(random, depth = 3) {
 
 const features = ['(max-width: 700px)', '(min-width: 40em)', '(width > 500px)', '(width<=1000px)', '(300px < width < 900px)', '(900px >= width >= 400px)', '(width: 640px)', '(width)', '(min-width: calc(10em + 200px))', '(min-width: 0)', '(width = 640px)', '(640px = width)', '(min-width:20REM)', '(not (width < 600px))', '((width > 300px) and (width < 800px))', '((width < 300px) or (width > 800px))', '(width > 500)', '(min-width: -1px)'];
 
-/** A list of media queries, some wrong. */
+/** A list of media queries; some are invalid. */
 export function media(random) {
   const query = () => {
     const conditions = Array.from({length: 1 + random(2)}, () => pick(random, features)).join(pick(random, [' and ', ' and ', ' or ', ' ']));
@@ -111,5 +111,5 @@ export function media(random) {
   return Array.from({length: 1 + random(2)}, query).join(', ');
 }
 
-/** Whether a selector holds something wrong on purpose. */
+/** True if a selector has an error on purpose. */
 export const hasWrong = (text) => wrongs.some((wrong) => wrong !== ',' && text.includes(wrong)) || /,\s*[,)]|,$/.test(text);

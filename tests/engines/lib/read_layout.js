@@ -1,6 +1,6 @@
-// What runs inside the browser. Each function stands alone: it is sent to the page as text.
+// Functions that run in the browser. Each is sent to the page as text, so it uses nothing outside itself.
 
-/** Waits until the framed page's fonts and pictures are there; returns what failed. */
+/** Waits for the fonts and pictures of the framed page; returns those that failed. */
 export async function settle() {
   const inner = document.querySelector('iframe').contentDocument;
   const failed = [];
@@ -12,12 +12,12 @@ export async function settle() {
 }
 
 /**
- * Lays the framed page out at each of `widths` (CSS px) and reads it, as JSON text: boxes as [x, y, width, height]
- * from the page's top left corner, and for each part of text its computed font size and the width of each of its
- * lines, in CSS px. Text, since a browser's protocol is slow with large values. If `anew`, the row leaves the page
- * before each width: Firefox 153 keeps what cqi was where a resize changes a container's padding and not its width.
+ * Lays out the framed page at each of `widths` (CSS px) and returns JSON text: boxes as [x, y, width, height] from the
+ * page's top left corner; for each text part the computed font size and the width of each line, in CSS px. Text, because
+ * a browser's protocol is slow with large values. If `fresh`, the row is removed from the page before each width, because
+ * Firefox 153 keeps the old `cqi` when a resize changes the padding of a container but not its width.
  */
-export function readLayout(widths, anew = false) {
+export function readLayout(widths, fresh = false) {
   const frame = document.querySelector('iframe');
   const view = frame.contentWindow;
   const inner = frame.contentDocument;
@@ -32,7 +32,7 @@ export function readLayout(widths, anew = false) {
     inline: inlineNodes(element),
   }));
 
-  // What makes boxes on lines: text, and forced breaks, which make a line even where there is no text.
+  // Nodes that have boxes on lines: text, and forced breaks, which make a line even without text.
   function inlineNodes(element) {
     const walker = inner.createTreeWalker(element, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
     const nodes = [];
@@ -43,8 +43,8 @@ export function readLayout(widths, anew = false) {
     return nodes;
   }
 
-  // Text on one line may have boxes of unlike height (another face), but their middles are less than half a
-  // line apart, and the middles of neighbouring lines are a line apart.
+  // Texts on one line may have boxes of different height (another font), but their middles are less than half a line
+  // apart, and the middles of neighbouring lines are a line apart.
   function lineWidths(part) {
     const half = parseFloat(part.style.lineHeight) / 2;
     const rects = [];
@@ -72,7 +72,7 @@ export function readLayout(widths, anew = false) {
     return lines.map(({left, right}) => rounded(right - left));
   }
 
-  /** Lines of no height stand on one another and cannot be counted. */
+  /** The width of each line; null if lines have no height, because they then overlap and cannot be counted. */
   function linesOf(part) {
     return part.isText && parseFloat(part.style.lineHeight) >= 1 ? lineWidths(part) : null;
   }
@@ -89,7 +89,7 @@ export function readLayout(widths, anew = false) {
   return JSON.stringify(
     widths.map((width) => {
       frame.style.width = `${width}px`;
-      if (anew) {
+      if (fresh) {
         row.style.display = 'none';
         row.getBoundingClientRect();
         row.style.display = '';
@@ -110,7 +110,7 @@ export function readLayout(widths, anew = false) {
   );
 }
 
-/** The text of each line of part `name` with the frame `width` CSS px wide, grapheme by grapheme: slow, exact. */
+/** The text of each line of part `name` in a frame `width` CSS px wide, one grapheme after the other: slow but exact. */
 export function readLines(width, name) {
   const frame = document.querySelector('iframe');
   frame.style.width = `${width}px`;

@@ -1,16 +1,16 @@
-// What runs inside the browser to judge a row by wishes; it stands alone: it is sent to the page as text.
+// The function that checks wishes in the browser. It is sent to the page as text, so it uses nothing outside itself.
 
 /**
- * Lays the framed page out at each of `widths` (CSS px) and tells where parts break what is `asked` of them: by the
- * part's name, wishes as [from, to, value] over widths past `from`, up to `to`. Copy of fewer than `measuredLines` lines
- * has no measure. Only what judging needs is read: a page has thousands of layouts.
+ * Lays out the framed page at each of `widths` (CSS px) and returns where parts break the wishes `asked` of them: by part
+ * name, as [from, to, value] for widths above `from`, up to `to`. A text with fewer than `measuredLines` lines has no
+ * measure. It reads only what is needed, because a page has thousands of layouts.
  */
 export function readWished(widths, asked, measuredLines) {
-  // How far an engine's sizes may be from those that are emitted, CSS px: Firefox cuts down to 1/60.
+  // Tolerance of font sizes in CSS px: Firefox truncates to 1/60 px.
   const sizeWithin = 0.03;
-  // Boxes stand on a grid of 1/64 or 1/60 px, and so do advances.
+  // Tolerance of widths: boxes and advances are on a grid of 1/64 or 1/60 px.
   const boxWithin = 0.6;
-  // Of the characters to a line: kerning at lines' ends, and spacing in px.
+  // Relative tolerance of the measure: kerning at the ends of lines, and spacing in px.
   const measureWithin = 0.01;
   const readEvery = 8;
 
@@ -48,7 +48,7 @@ export function readWished(widths, asked, measuredLines) {
     const right = px('paddingRight') + px('borderRightWidth');
     return {left: rect.left + left, right: rect.right - right, width: rect.width - left - right};
   }
-  /** A space's width in ems, from one that stands on a line. */
+  /** Width of a space in em, measured on a line. */
   function spaceOf(part, size) {
     for (const node of part.inline) {
       for (let at = node.data.indexOf(' '); at >= 0; at = node.data.indexOf(' ', at + 1)) {
@@ -61,8 +61,9 @@ export function readWished(widths, asked, measuredLines) {
     return undefined;
   }
   /**
-   * The sum of what stands on the lines, and of the spaces that hang at their ends, CSS px. It follows the size until
-   * lines break elsewhere, or nearly, and is slow to read: it is read anew for another number of lines and now and then.
+   * Sum of the widths of the lines and of the spaces that hang at their ends, in CSS px. It is proportional to the size
+   * until a line breaks differently, or nearly so. It is slow to read, so it is read again when the number of lines
+   * changes, and sometimes in between.
    */
   function advance(part, lines, size) {
     if (part.lines !== lines || ++part.times === readEvery) {

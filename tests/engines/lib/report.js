@@ -1,6 +1,6 @@
 // Tables for people.
 
-/** Lines of aligned columns; numbers stand to the right. */
+/** Lines of aligned columns; numbers are right-aligned. */
 export function table(head, rows) {
   const cells = [head, ...rows].map((row) => row.map(String));
   const widths = head.map((_, column) => Math.max(...cells.map((row) => row[column].length)));
@@ -12,7 +12,7 @@ export function table(head, rows) {
 
 const figure = (value) => (typeof value === 'number' ? String(Math.round(value * 1000) / 1000) : JSON.stringify(value));
 
-/** One difference on one line; the engine's lines below it where they were read. */
+/** One difference on one line, followed by the engine's lines if they were read. */
 export function differenceLine({width, where, what, expected, actual, slack, read}) {
   const room = slack === undefined ? '' : `, slack ${(slack * 100).toFixed(2)} %`;
   const lines = read ? `\n    ${JSON.stringify(read)}` : '';

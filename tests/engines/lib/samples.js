@@ -1,8 +1,8 @@
-// Project files to be judged, with what the checks need to know of them.
+// Project files for the checks, with the facts that the checks need.
 import {readdir, readFile} from 'node:fs/promises';
 import path from 'node:path';
 
-/** Roles whose text is balanced somewhere in the project. */
+/** Roles with balanced text in some band. */
 function balancedRoles(project) {
   const layers = [project.style, ...project.variants.flatMap((variant) => [variant.set, ...variant.bands.map((band) => band.set)])];
   const roles = layers.flatMap((layer) => Object.entries(layer?.text ?? {}));
@@ -12,7 +12,7 @@ function balancedRoles(project) {
 /** @returns every variant of every project in `folder`: file, sample, variant, breakpoints and range in CSS px. */
 export async function variantsIn(folder) {
   const files = (await readdir(folder)).filter((name) => name.endsWith('.tenter.json')).sort();
-  if (files.length === 0) throw new Error(`${folder}: no project there`);
+  if (files.length === 0) throw new Error(`${folder}: no project in this folder`);
   const all = [];
   for (const name of files) {
     const file = path.join(folder, name);

@@ -1,6 +1,6 @@
-// Two engines' readings of the same rows, side by side.
+// Comparison of the layouts of two engines.
 
-/** Parts of text whose number of lines the two engines do not agree on, over all widths, and how many there were. */
+/** The number of text parts, over all widths, with different line counts in the two engines, and the number of all. */
 export function mutual(one, other) {
   let differing = 0;
   let texts = 0;
@@ -18,7 +18,7 @@ const thousands = (number) => String(number).replace(/\B(?=(\d{3})+$)/g, ' ');
 const share = (some, all) => `${thousands(some)} (${((100 * some) / all).toFixed(3)} %)`;
 const px = (number) => `${number.toFixed(2)} px`;
 
-/** A Markdown table of what check_layout.js kept of both engines: a line for each variant, and one for all. */
+/** A Markdown table of the results of check_layout.js for both engines: a row for each variant, and one for all. */
 export function sideBySide(chromium, firefox) {
   const lines = [
     '| row | parts | Chromium: other line counts | largest box | Firefox: other line counts | largest box | the two with each other |',

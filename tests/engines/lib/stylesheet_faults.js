@@ -1,8 +1,8 @@
-// What may be wrong with an emitted stylesheet.
+// Faults of an emitted stylesheet.
 import {generate, lexer, parse, walk} from 'css-tree';
 import {transform} from 'lightningcss';
 
-/** What css-tree finds wrong in `css`, one sentence each. */
+/** The faults that css-tree finds in `css`, one sentence each. */
 function grammarFaults(css) {
   const faults = [];
   const tree = parse(css, {
@@ -25,10 +25,10 @@ function grammarFaults(css) {
   return {faults, declarations, tree};
 }
 
-/** What would let the stylesheet reach outside its row, or break where it is pasted. */
+/** The faults that let a stylesheet affect elements outside its row, or break the page that it is pasted into. */
 function pastingFaults(css, tree, classes) {
   const faults = [];
-  for (const sign of ['<', '>', '&']) if (css.includes(sign)) faults.push(`it holds a ${sign}`);
+  for (const sign of ['<', '>', '&']) if (css.includes(sign)) faults.push(`it contains a ${sign}`);
   walk(tree, {
     visit: 'Rule',
     enter(rule) {
@@ -50,7 +50,7 @@ function pastingFaults(css, tree, classes) {
   return faults;
 }
 
-/** What lightningcss refuses or warns of. */
+/** The errors and warnings of lightningcss. */
 function parserFaults(css) {
   try {
     const {warnings} = transform({filename: 'row.css', code: Buffer.from(css), errorRecovery: false});
@@ -61,8 +61,8 @@ function parserFaults(css) {
 }
 
 /**
- * Everything wrong with `css`, one sentence each, and its declarations. `classes` are the classes its
- * selectors may start with.
+ * All faults of `css`, one sentence each, and its declarations. `classes` are the classes that its selectors may start
+ * with.
  */
 export function stylesheetFaults(css, classes) {
   const {faults, declarations, tree} = grammarFaults(css);

@@ -1,4 +1,4 @@
-// The command line of Tenter, which the engines judge.
+// Tenter's command line, for the checks.
 import {execFile} from 'node:child_process';
 import {promisify} from 'node:util';
 
@@ -14,7 +14,7 @@ export class Tenter {
     return stdout;
   }
 
-  /** Layouts at `widths` (CSS px), as `interface` says: one object for each width. `ratio`: device px to a CSS px. */
+  /** Layouts at `widths` (CSS px), one object for each width, as `geometry` prints them. `ratio`: device px in a CSS px. */
   async geometry(project, variant, widths, engine, ratio = 1) {
     const text = await this.#out('geometry', project, '--variant', variant, '--widths', widths.join(','), '--engine', engine, '--ratio', String(ratio));
     return JSON.parse(text).layouts;
@@ -24,24 +24,24 @@ export class Tenter {
     return this.#out('page', project, '--variant', variant);
   }
 
-  /** Widths at which a part's number of lines changes under one break profile. */
+  /** The widths at which the line count of a part changes, under one break profile. */
   async wraps(project, variant, engine) {
     return JSON.parse(await this.#out('wraps', project, '--variant', variant, '--engine', engine, '--json'));
   }
 
-  /** What `check` finds under one break profile; findings that fail it are still told. */
+  /** The findings of `check` under one break profile, whatever its exit code. */
   async check(project, variant, engine) {
     const words = ['check', project, '--variant', variant, '--engine', engine, '--json'];
     const {stdout} = await run(this.program, words, {maxBuffer: 1 << 30}).catch((error) => (error.code === 1 ? error : Promise.reject(error)));
     return JSON.parse(stdout);
   }
 
-  /** The project `base` with the row of a saved page taken in, as text. */
+  /** The project `base` with the row of a saved page imported, as text. */
   adopt(base, page) {
     return this.#out('adopt', base, page);
   }
 
-  /** The stylesheet of one variant for the markup that its page prints. */
+  /** The stylesheet of one variant for the markup of its page. */
   stylesheetForGiven(project, variant) {
     return this.#out('stylesheet', project, '--variant', variant, '--markup', 'given');
   }

@@ -1,30 +1,30 @@
-// The invented themes: saved pages with a row of ours in them, and what themes.json knows of each.
+// The invented themes: saved pages with a row in them, and the facts about each in themes.json.
 import {readFile} from 'node:fs/promises';
 import path from 'node:path';
 
-/** The class that a person types into the box for it; a variant's. */
+/** The class that a person enters in the CMS for the row; it is a variant's class. */
 export const rowClass = 'walks-3';
 
 const comment = /(?:\/\*|<!--) trap: ([\w.-]+)/g;
 
-/** Names of the traps that a page says it holds, sorted. */
+/** Names of the traps that the comments of a page list, sorted. */
 export function trapsIn(html) {
   return [...new Set([...html.matchAll(comment)].map(([, name]) => name))].sort();
 }
 
-/** The page without the rules and declarations that the trap's comments enclose. */
+/** The page without the rules and declarations that the comments of the trap enclose. */
 export function withoutRules(html, trap) {
   const enclosed = new RegExp(`/\\* trap: ${trap.replaceAll('.', '\\.')} [^*]*\\*/[^]*?/\\* end \\*/`, 'g');
   return html.replace(enclosed, '');
 }
 
-/** The page with `css` where a CMS prints what was pasted: in a style element of its own, last in the head. */
+/** The page with `css` where a CMS prints it: in a style element of its own, last in the head. */
 export function withStylesheet(html, css) {
-  if (!html.includes('</head>')) throw new Error('the page has no end of its head');
+  if (!html.includes('</head>')) throw new Error('the page has no </head>');
   return html.replace('</head>', () => `<style>\n${css}</style>\n</head>`);
 }
 
-/** The page with the pictures that lie beside it held in it. */
+/** The page with its pictures embedded. */
 async function inlined(html, folder) {
   const files = [...new Set([...html.matchAll(/src="(pictures\/[^"]+\.png)"/g)].map(([, file]) => file))];
   for (const file of files) {
@@ -35,8 +35,8 @@ async function inlined(html, folder) {
 }
 
 /**
- * Every theme in `folder`: its facts, `name`, `file`, and `html` that asks for nothing outside. Throws if a page and
- * its facts do not name the same traps, or one that is nowhere explained.
+ * Every theme in `folder`: its facts, `name`, `file`, and `html` that requests nothing. Throws if a page and its facts
+ * name different traps, or if a trap has no explanation.
  */
 export async function themesIn(folder) {
   const {traps, themes} = JSON.parse(await readFile(path.join(folder, 'themes.json'), 'utf8'));
@@ -45,7 +45,7 @@ export async function themesIn(folder) {
     const file = path.join(folder, `${name}.html`);
     const html = await readFile(file, 'utf8');
     const said = trapsIn(html).join(' ');
-    if (said !== [...facts.traps].sort().join(' ')) throw new Error(`${name}.html holds ${said}; themes.json says otherwise`);
+    if (said !== [...facts.traps].sort().join(' ')) throw new Error(`${name}.html holds ${said}; themes.json lists others`);
     all.push({...facts, name, file, html: await inlined(html, folder)});
   }
   const held = new Set(all.flatMap((theme) => theme.traps));
@@ -54,14 +54,14 @@ export async function themesIn(folder) {
   return all;
 }
 
-/** `base`, a project, made for the theme: its families where it says so. All else is read from the page. */
+/** The project `base` with the theme's font families. All other facts are read from the page. */
 export function baseFor(base, theme) {
   const project = structuredClone(base);
   for (const [role, family] of Object.entries(theme.families ?? {})) project.style.text[role].family = family;
   return project;
 }
 
-/** How far apart boxes of two readings of a page are at most, CSS px, and what looks otherwise. */
+/** The largest difference between boxes of two readings of a page, in CSS px, and the parts with another look. */
 export function apart(one, other) {
   let largest = 0;
   const looks = new Set();

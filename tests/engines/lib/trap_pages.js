@@ -1,6 +1,7 @@
-// What runs inside the browser to show that a theme's traps bite. Each function stands alone: it is sent as text.
+// Functions that run in the browser to show the effect of a theme's traps. Each is sent as text, so it uses nothing
+// outside itself.
 
-/** Names cards and parts by attribute, so that rules find them whatever is done to the markup after. */
+/** Marks cards and parts with attributes, so that rules find them after the markup is changed. */
 export function nameParts(selectors) {
   const {row, ...roles} = selectors;
   for (const [role, selector] of Object.entries(roles)) {
@@ -9,7 +10,7 @@ export function nameParts(selectors) {
   (document.querySelector(row ? `.walks-3 ${row}` : '.walks-3')).dataset.role = 'row';
 }
 
-/** How each trap that lies in the markup is taken out of it. */
+/** For each trap in the markup, the function that removes it. */
 export const undoings = {
   'button-wrapped-once': unwrapButtons,
   'button-wrapped-twice': unwrapButtons,
@@ -44,8 +45,8 @@ function unwrapButtons() {
 }
 
 /**
- * Boxes of row, cards and parts from the row's top left corner, as [x, y, width, height] by name; and how each card,
- * and each part's innermost element that holds all of its text, looks.
+ * Boxes of row, cards and parts from the row's top left corner, as [x, y, width, height] by name, and the look of each
+ * card and of the innermost element of each part that contains all of its text.
  */
 export function readNaive() {
   const corner = document.querySelector('[data-role="row"]').getBoundingClientRect();

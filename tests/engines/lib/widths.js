@@ -1,8 +1,8 @@
-// Viewport widths to check at.
+// Viewport widths for the checks.
 
 /**
- * `count` whole widths in CSS px, rising: the range's ends, both sides of each breakpoint, the rest spread evenly
- * over what is left between them.
+ * `count` whole widths in CSS px, ascending: both ends of the range, both sides of each breakpoint, the others evenly
+ * between them.
  */
 export function spreadWidths({from, to, breakpoints}, count) {
   const chosen = new Set([from, to]);
@@ -25,10 +25,10 @@ export function everyWidth({from, to}) {
   return Array.from({length: to - from + 1}, (_, i) => from + i);
 }
 
-/** Device px to a CSS px at which fractional widths are laid out. */
+/** Device px in a CSS px for fractional widths. */
 export const fineRatio = 4;
 
-/** `count` widths that are no whole CSS px, but whole device px at `fineRatio`, rising and evenly spread. */
+/** `count` widths that are not whole CSS px but whole device px at `fineRatio`, ascending and evenly spaced. */
 export function fractionalWidths({from, to}, count) {
   const widths = [];
   for (let i = 0; i < count; ++i) {

@@ -1,15 +1,14 @@
-// Which level every factor takes in each of a series of rows, so that each pair of levels of two factors is met.
+// Chooses the level of every factor for a series of rows, so that every pair of levels of two factors occurs.
 
-/** Random numbers from a seed: a generator of numbers from 0 up to 1. */
 import {seeded} from '../corpus/random.js';
 
-/** How likely a factor is left out where no pair asks for it. */
+/** Probability that a factor is left out if no pair needs it. */
 const leftOut = 0.62;
 
-/** Whether the settings of two levels cannot stand together (core/project/conflicts.cpp). */
+/** True if the settings of two levels exclude each other (core/project/conflicts.cpp); by default none do. */
 const never = () => false;
 
-/** Pairs of levels that are met so far. */
+/** The pairs of levels that have occurred. */
 export class Cover {
   #factors;
   #met = new Set();
@@ -40,7 +39,7 @@ export class Cover {
     }
   }
 
-  /** Up to `count` pairs that are not met yet, from a random place on. */
+  /** Up to `count` pairs that have not occurred, from a random factor on. */
   missing(random, count) {
     const found = [];
     const factors = this.#factors;
@@ -64,8 +63,8 @@ function key(a, i, b, j) {
 }
 
 /**
- * Levels for `count` rows. Each row first takes pairs that no row before it has, as long as they fit together, in some
- * factors; the rest is drawn: mostly left out, so that rows stay readable.
+ * Levels for `count` rows. Each row first gets pairs that no earlier row has, as far as they fit together. The other
+ * factors are random and mostly left out, so that rows stay readable.
  */
 export function series(factors, seed, count, excluded = never) {
   const random = seeded(seed);
@@ -80,7 +79,7 @@ export function series(factors, seed, count, excluded = never) {
       levels[factor] = level;
       return true;
     };
-    // The first rows meet most pairs by chance; later ones are made for what is still missing.
+    // The first rows have most pairs by chance; later rows get the pairs that are still missing.
     const wanted = cover.met < 0.5 * cover.total ? [] : cover.missing(random, 400);
     for (const [a, i, b, j] of wanted) {
       const freeA = levels[a] < 0;

@@ -1,4 +1,4 @@
-// One project laid out by an engine and by Tenter: what differs, and how to write it down.
+// Compares the layout of one project in an engine with Tenter's, and groups the differences by kind.
 import {writeFile} from 'node:fs/promises';
 import path from 'node:path';
 
@@ -12,7 +12,7 @@ export class Judge {
   #browsers;
   #folder;
 
-  /** `browsers`: by engine; `folder`: where project files are written, beside the picture they show. */
+  /** `browsers`: by engine; `folder`: the folder for project files and the picture that they show. */
   constructor(tenter, server, browsers, folder) {
     this.#tenter = tenter;
     this.#server = server;
@@ -26,7 +26,7 @@ export class Judge {
     return file;
   }
 
-  /** What compareLayouts (lib/compare.js) says of the project at `widths` in `engine`. */
+  /** The result of compareLayouts (lib/compare.js) for the project at `widths` in `engine`. */
   async judge(file, variant, engine, widths) {
     const profile = profileOf[engine];
     const [html, computed] = await Promise.all([this.#tenter.page(file, variant), this.#tenter.geometry(file, variant, widths, profile)]);
@@ -34,24 +34,24 @@ export class Judge {
     try {
       const found = compareLayouts(profile, await page.read(widths), computed);
       if (found.differences.length === 0) return found;
-      // What a resize leaves behind is no matter of the layout's: only what differs anew counts.
+      // A difference that only a resize causes is not a fault of the layout; only differences in a fresh layout count.
       const differing = new Set(found.differences.map(({width}) => width));
       const again = computed.filter(({width}) => differing.has(width));
-      const anew = compareLayouts(profile, await page.read(again.map(({width}) => width), true), again);
-      return {...found, differences: anew.differences, stale: found.differences.length - anew.differences.length};
+      const fresh = compareLayouts(profile, await page.read(again.map(({width}) => width), true), again);
+      return {...found, differences: fresh.differences, stale: found.differences.length - fresh.differences.length};
     } finally {
       await page.close();
     }
   }
 }
 
-/** A failure's kind: which bar it breaks, and on what. Cards and parts are told by what they are, not by their number. */
+/** The kind of a difference: what differs, and in which kind of part. The numbers of cards and parts are left out. */
 export function kindOf({where, what}) {
   const whom = where.replace(/^card \d+$/, 'card').replace(/^\d+\.\d+ /, '');
   return `${whom}: ${what === 'lines' ? 'lines' : what === 'x' || what === 'width' ? 'across' : what === 'y' || what === 'height' ? 'down' : what}`;
 }
 
-/** The failures of one row by kind: how many, how far off at most, and the first of them. */
+/** The differences of one row by kind: their number, the largest, and the first. */
 export function byKind(differences) {
   const kinds = new Map();
   for (const one of differences) {

@@ -1,4 +1,4 @@
-// A plain picture, so that rows have something to show.
+// A plain picture for the random rows.
 import {crc32, deflateSync} from 'node:zlib';
 
 function chunk(kind, data) {

@@ -1,11 +1,11 @@
-// Random rows: projects over all settings that a project file allows, the same for the same seed.
+// Random rows: projects over all settings of a project file. The same seed gives the same rows.
 import {copy, hardWords} from '../corpus/copy.js';
 import {pick, seeded} from '../corpus/random.js';
 import {series} from './cover.js';
 import {factors, roles} from './settings.js';
 
 const latin = {first: ['EB Garamond'], second: ['Inter'], third: ['Roboto Slab'], lacking: ['League Spartan', 'Noto Sans'], generic: ['sans-serif']};
-/** Families for each script: some that have it whole, one that lacks it and leaves it to the next, a generic one. */
+/** Families for each script: some that have all of it, one that lacks it and is followed by another, and a generic one. */
 const familiesOf = {
   latin: [latin, {first: ['Lato'], second: ['Vollkorn'], third: ['Karla'], lacking: ['Cabin', 'Noto Serif'], generic: ['serif']}, {first: ['Manrope'], second: ['Lato'], third: ['Cabin'], lacking: ['Karla', 'EB Garamond'], generic: ['serif']}],
   greek: [{first: ['EB Garamond'], second: ['Inter'], third: ['Noto Sans'], lacking: ['Karla', 'Noto Serif'], generic: ['serif']}],
@@ -23,7 +23,7 @@ const rightToLeft = new Set(['he', 'ar']);
 
 const index = Object.fromEntries(factors.map(({name}, i) => [name, i]));
 
-/** Which pairs of levels a project may not hold (core/project/conflicts.cpp). */
+/** The pairs of levels that a project must not have (core/project/conflicts.cpp). */
 function excludedPairs() {
   const share = factors[index['card.padding']].levels.length - 1;  // percentages come last
   const cqi = new Map();
@@ -37,14 +37,14 @@ function excludedPairs() {
   const level = is('row.level', 1);
   const clashes = (f, i, g, j) =>
     level(f, i) && (cqi.has(g * 16 + j) || is('row.lastLine', 1)(g, j) || is('card.padding', share)(g, j)) ||
-    // Only a picture that bleeds may stand beside the text over such padding.
+    // With such padding only a full-bleed picture may be beside the text.
     is('card.direction', 1)(f, i) && is('card.padding', share)(g, j);
   return (a, i, b, j) => clashes(a, i, b, j) || clashes(b, j, a, i);
 }
 
 export const excluded = excludedPairs();
 
-/** `count` rows of `seed`: name and project of each, and how many pairs of levels they meet of how many there are. */
+/** `count` rows of `seed`: name and project of each; the number of pairs of levels that occur, and of all pairs. */
 export function randomRows(seed, count) {
   const {rows, cover} = series(factors, seed, count, excluded);
   return {rows: rows.map((row, n) => ({name: `${seed}-${n}`, project: projectOf(row, `${seed}-${n}`)})), met: cover.met, total: cover.total};
@@ -112,7 +112,7 @@ function textIn(random, language, kind) {
   return `${pick(random, copy.en[kind])} ${pick(random, copy[pick(random, others)][kind])}`;
 }
 
-/** Copy as plain text or as runs; `manner` says in which. */
+/** Copy as plain text or, depending on `manner`, as runs. */
 function copyOf(random, drawn, kind, manner) {
   const text = textIn(random, drawn.language, kind);
   if (manner === 'plain') return text;
@@ -142,7 +142,7 @@ function bandsOf(random, drawn, project) {
   const steps = count === 1 ? [columns] : count === 2 ? [Math.max(1, Math.floor(columns / 2)), columns] : [1, Math.max(1, Math.ceil(columns / 2)), columns];
   return steps.map((columnsHere, band) => {
     const set = {row: {columns: columnsHere}};
-    // What a band may change of what the style says.
+    // Settings in which a band may differ from the style.
     if (count > 1 && random() < 0.3) set.text = {[pick(random, roles)]: {lineHeight: Number((1.1 + 0.6 * random()).toFixed(2))}};
     if (count > 1 && random() < 0.2 && project.style.card?.direction === 'beside') set.card = {direction: pick(random, ['stacked', 'beside'])};
     return {...(band < ends.length && {upTo: ends[band]}), set};

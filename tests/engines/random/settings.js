@@ -1,7 +1,7 @@
-// Every setting of a project that changes what is laid out, each with the ways in which a random row may set it.
+// Every setting of a project that changes the layout, with the values that a random row may give it.
 //
-// A factor is one setting; its levels are the ways to set it, the first of which leaves the setting out. A level is a
-// function of a source of random numbers that returns the value.
+// A factor is one setting. Its levels are kinds of value; the first level of most factors leaves the setting out. A level
+// is a function that gets a source of random numbers and returns the value.
 
 const between = (least, most) => (random) => least + (most - least) * random();
 const rounded = (value, digits = 2) => Number(value.toFixed(digits));
@@ -9,7 +9,7 @@ const length = (unit, least, most) => (random) => `${rounded(between(least, most
 const always = (value) => () => value;
 const absent = always(undefined);
 
-/** Four sides, each with a value of its own; one of them may be missing. */
+/** Four sides with different values; each may be missing. */
 const sides = (one) => (random) => {
   const made = {};
   for (const side of ['top', 'right', 'bottom', 'left']) if (random() < 0.8) made[side] = one(random);
@@ -18,7 +18,7 @@ const sides = (one) => (random) => {
 
 const outside = [length('px', 0, 26), length('rem', 0, 1.6), length('em', 0, 1.6), length('vw', 0, 2.2), length('%', 0, 4)];
 const inside = [length('px', 0, 14), length('rem', 0, 0.9), length('em', 0, 0.9), length('vw', 0, 1.1), length('cqi', 0, 4), length('%', 0, 4)];
-/** Negative margins down the page; across it they would only make parts overlap the card. */
+/** Negative margins at top and bottom. Negative side margins would only make parts overlap the card. */
 const pulled = (random) => ({top: `${rounded(between(-0.6, 0)(random))}em`, bottom: `${rounded(between(-8, 0)(random))}px`});
 const borders = [length('px', 0.3, 4), length('rem', 0.02, 0.2), length('em', 0.02, 0.2)].map((one) => (random) => ({width: one(random), colour: '#567'}));
 const spacings = (most) => [length('em', 0.005, most), length('em', -most / 3, -0.002), length('px', 0.05, most * 16), length('rem', 0.005, most), length('vw', 0.005, most), length('cqi', 0.02, most * 3)];
@@ -27,7 +27,7 @@ const rising = (least, most) => (random) => [[Math.round(between(300, 620)(rando
 const falling = (least, most) => (random) => rising(least, most)(random).map(([width, size], i, both) => [width, both[1 - i][1]]);
 const byCard = (least, most) => (random) => [[Math.round(between(120, 260)(random)), rounded(between(least, (least + most) / 2)(random), 3)], [Math.round(between(420, 900)(random)), rounded(between((least + most) / 2, most)(random), 3)]];
 
-/** What the roles of text may be set in. */
+/** The factors of a text role. */
 function textFactors(role) {
   const [least, most] = {heading: [17, 30], body: [12.5, 20], button: [12, 18], note: [10, 15]}[role];
   const size = (value, follow) => (random) => ({size: value(random), ...(follow && {follow})});

@@ -1,8 +1,8 @@
-// A failing row cut down to the least cards, parts, settings and words that still fail.
+// Reduces a failing row to the fewest cards, parts, settings and words that still fail.
 
 const clone = (project) => structuredClone(project);
 
-/** Every way to make a project smaller by one step, the largest steps first; each returns a smaller copy. */
+/** All copies of a project that are one step smaller, the largest steps first. */
 function* smaller(project) {
   const take = (change) => {
     const copy = clone(project);
@@ -48,7 +48,7 @@ function* smaller(project) {
   for (const [b, band] of bands.entries()) {
     if ((band.set.row?.columns ?? 1) > 1) yield take((p) => (p.variants[0].bands[b].set.row.columns = 1));
   }
-  // Words: runs made one, runs left out, then halves of a run.
+  // Words: join the runs, leave out runs, then shorten a run.
   for (let c = 0; c < cards.length; ++c) {
     for (let n = 0; n < cards[c].parts.length; ++n) {
       const said = cards[c].parts[n].copy;
@@ -84,8 +84,8 @@ function withText(run, text) {
 }
 
 /**
- * The smallest project found that `fails` still says true of, within `most` tries. `fails` is asked of one project at
- * a time; a project that cannot be judged does not fail.
+ * The smallest project found, within `most` tries, for which `fails` returns true. `fails` gets one project at a time;
+ * a project for which it throws does not count.
  */
 export async function shrink(project, fails, most = 400) {
   let least = project;

@@ -1,0 +1,107 @@
+#include "axis/differences_lane.h"
+
+#include <QHelpEvent>
+#include <QPainter>
+#include <QToolTip>
+#include <cmath>
+
+#include "document/wording.h"
+#include "row/dimension.h"
+#include "row/ink.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr double leastMark = 3;  // px, so that a single width is visible
+constexpr double reach = 3;      // px from the pointer to a difference
+constexpr std::size_t mostDifferencesListed = 6;
+
+}  // namespace
+
+DifferencesLane::DifferencesLane(Viewing& viewing, const EngineSweep& sweep, const WidthScale& scale,
+                                 QWidget* parent)
+    : QWidget(parent), viewing_(viewing), sweep_(sweep), scale_(scale) {
+    setAccessibleName(tr("Browser differences"));
+    connect(&sweep_, &EngineSweep::changed, this, [this] {
+        describe();
+        update();
+    });
+}
+
+void DifferencesLane::describe() {
+    QStringList widths;
+    for (const sweep::WidthRange& range : sweep_.ranges())
+        widths << widthsTitle(range.first, range.last);
+    setAccessibleDescription(widths.isEmpty() ? tr("No differences in line count") : widths.join(", "));
+}
+
+std::optional<double> DifferencesLane::next(int direction) const {
+    const double now = viewing_.width();
+    std::optional<double> found;
+    for (const sweep::WidthRange& range : sweep_.ranges()) {
+        if (direction > 0 && range.first > now) return range.first;
+        if (direction < 0 && range.first < now) found = range.first;
+    }
+    return found;
+}
+
+QString DifferencesLane::toolTipAt(double x) const {
+    const double from = std::ceil(scale_.width(x - reach));
+    const double to = std::floor(scale_.width(x + reach));
+    QStringList lines;
+    std::size_t more = 0;
+    for (const sweep::LineDifference& difference : sweep_.differences()) {
+        if (difference.last < from || difference.first > to) continue;
+        if (static_cast<std::size_t>(lines.size()) >= mostDifferencesListed) {
+            ++more;
+            continue;
+        }
+        QStringList counts;
+        for (std::size_t i = 0; i < difference.lines.size(); ++i)
+            counts << linesTitle(difference.lines[i]) + " in " + engineTitle(*text::profiles()[i]);
+        lines << widthsTitle(difference.first, difference.last) + ": " +
+                     partTitle(viewing_.shown(), difference.card, difference.part) + ": " + counts.join(", ");
+    }
+    if (more > 0) lines << tr("and %1 more").arg(more);
+    return lines.join('\n');
+}
+
+bool DifferencesLane::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    QToolTip::showText(help->globalPos(), toolTipAt(help->pos().x()), this);
+    return true;
+}
+
+void DifferencesLane::paintEvent(QPaintEvent*) {
+    const row::Ink ink = row::Ink::of(palette());
+    QPainter painter(this);
+    const double middle = std::floor(height() / 2.0) + 0.5;
+    const QRectF all(scale_.left(), 0, scale_.right() - scale_.left() + 1, height());
+    painter.setClipRect(all);
+    painter.setPen(ink.faint);
+    painter.drawLine(QPointF(all.left(), middle), QPointF(all.right(), middle));
+    if (sweep_.isFresh() && sweep_.ranges().empty()) {
+        const QString none = tr("No differences in line count");
+        const QRectF place(all.left(), 0, fontMetrics().horizontalAdvance(none) + 8, height());
+        painter.fillRect(place, ink.ground);
+        painter.setPen(ink.quiet);
+        painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft, none);
+    }
+    // Results of an earlier state of the row are drawn fainter.
+    const QColor line = sweep_.isFresh() ? ink.text : ink.line;
+    for (const sweep::WidthRange& range : sweep_.ranges()) {
+        const double from = std::round(scale_.x(range.first));
+        const double to = std::max(from + leastMark, std::round(scale_.x(range.last)));
+        const QRectF place(from, middle - 5.5, to - from, 11);
+        if (!place.intersects(all)) continue;
+        painter.fillRect(place, ink.ground);
+        row::paintHatching(painter, place, {}, row::mixed(ink.ground, line, 0.6));
+        painter.setRenderHint(QPainter::Antialiasing, false);
+        painter.fillRect(QRectF(place.left(), place.top(), 1, place.height()), line);
+        painter.fillRect(QRectF(place.right() - 1, place.top(), 1, place.height()), line);
+    }
+}
+
+}  // namespace tenter::desktop::axis

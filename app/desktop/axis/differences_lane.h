@@ -1,0 +1,36 @@
+// The lane “Browser differences”: hatches the widths at which browsers give some text a different number of
+// lines.
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "axis/width_scale.h"
+#include "document/engine_sweep.h"
+
+namespace tenter::desktop::axis {
+
+class DifferencesLane : public QWidget {
+    Q_OBJECT
+
+public:
+    DifferencesLane(Viewing& viewing, const EngineSweep& sweep, const WidthScale& scale, QWidget* parent);
+    /// The first width of the next (+1) or previous (−1) range of differences, CSS px; empty if there is
+    /// none.
+    [[nodiscard]] std::optional<double> next(int direction) const;
+    /// The differences near position `x` (px in the lane), a line for each part: `784–792 px: heading, card
+    /// 2: 2 lines in Chromium, 3 lines in Firefox`. Empty if there are none.
+    [[nodiscard]] QString toolTipAt(double x) const;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    void describe();
+    Viewing& viewing_;
+    const EngineSweep& sweep_;
+    const WidthScale& scale_;
+};
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,29 @@
+// A mark on the plot of font sizes where a wish limits a size or cannot be satisfied. A click goes there.
+#pragma once
+
+#include <QAbstractButton>
+
+#include "document/viewing.h"
+
+namespace tenter::desktop::axis {
+
+class WishMark : public QAbstractButton {
+    Q_OBJECT
+
+public:
+    explicit WishMark(QWidget* parent);
+    /// `chosen`: the mark belongs to the role that is being edited. `centre` is in px of the parent.
+    void show(const Viewing::Mark& mark, bool chosen, const QPointF& centre);
+    [[nodiscard]] const Viewing::Mark& mark() const { return mark_; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void enterEvent(QEnterEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+
+private:
+    Viewing::Mark mark_;
+    bool chosen_ = false;
+};
+
+}  // namespace tenter::desktop::axis

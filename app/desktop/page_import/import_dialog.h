@@ -1,0 +1,56 @@
+// The dialog “Import row from page”: paste a page or open a saved one, review the row that was found, correct
+// the roles, import it.
+#pragma once
+
+#include <QDialog>
+#include <QPushButton>
+
+#include "page_import/no_row_notice.h"
+#include "page_import/page_input.h"
+#include "page_import/row_reader.h"
+#include "page_import/row_review.h"
+
+namespace tenter::desktop::page_import {
+
+class ImportDialog : public QDialog {
+    Q_OBJECT
+
+public:
+    ImportDialog(Document& document, QWidget* parent);
+    [[nodiscard]] RowReader& reader() { return *reader_; }
+    [[nodiscard]] RowReview& row() { return *row_; }
+
+signals:
+    void imported(int cards);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    QWidget* buildFound();
+    QWidget* buildEmpty();
+    QLayout* buildFoot();
+    void showRow();
+    void showReport();
+    /// Shows the page on the right that fits the state of the import, and enables the buttons.
+    void updateState();
+    /// Replaces the row of the project by the imported one, as one undoable step, and closes the dialog.
+    void importRow();
+
+    Document& document_;
+    RowReader* reader_;
+    PageInput* page_;
+    NoRowNotice* notice_;
+    RowReview* row_;
+    QStackedWidget* stack_;
+    QWidget* empty_ = nullptr;
+    QPlainTextEdit* report_ = nullptr;
+    QPushButton* guess_ = nullptr;
+    QLabel* consequence_ = nullptr;
+    QPushButton* import_ = nullptr;
+    QString failed_;  // error message if a file could not be read; otherwise empty
+};
+
+}  // namespace tenter::desktop::page_import

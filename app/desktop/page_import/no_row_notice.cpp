@@ -1,0 +1,89 @@
+#include "page_import/no_row_notice.h"
+
+#include <QFormLayout>
+#include <QVBoxLayout>
+
+#include "controls/inks.h"
+#include "page_import/role_bar.h"
+#include "page_import/wording.h"
+
+namespace tenter::desktop::page_import {
+
+namespace {
+
+QLabel* wrapped(QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    return label;
+}
+
+}  // namespace
+
+NoRowNotice::NoRowNotice(QWidget* parent)
+    : QWidget(parent),
+      title_(wrapped(this)),
+      reason_(wrapped(this)),
+      selectorError_(wrapped(this)),
+      form_(new QWidget(this)),
+      selector_(new QLineEdit(form_)) {
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(16, 32, 0, 0);
+    box->setSpacing(8);
+    QFont bold = title_->font();
+    bold.setWeight(QFont::DemiBold);
+    title_->setFont(bold);
+    reason_->setAccessibleName("Why no row was found");
+    selector_->setPlaceholderText("such as .walk, then press Enter");
+    selector_->setFixedWidth(256);
+    selector_->setAccessibleName("Selector of the cards");
+    selectorError_->setAccessibleName("Problem with the selector");
+    auto* form = new QFormLayout(form_);
+    form->setContentsMargins(0, 8, 0, 0);
+    form->setHorizontalSpacing(8);
+    form->addRow("&Selector of the cards", selector_);
+    for (QWidget* each : {static_cast<QWidget*>(title_), static_cast<QWidget*>(reason_), form_,
+                          static_cast<QWidget*>(selectorError_)})
+        box->addWidget(each);
+    box->addStretch(1);
+    connect(selector_, &QLineEdit::textEdited, this, [this](const QString& text) {
+        selectorError_->setText(text.isEmpty() ? QString() : selectorProblem(text));
+    });
+    connect(selector_, &QLineEdit::returnPressed, this, [this] {
+        const QString text = selector_->text().trimmed();
+        if (!text.isEmpty() && selectorProblem(text).isEmpty()) emit cardSelectorEntered(text);
+    });
+}
+
+void NoRowNotice::setTitle(const QString& title, bool cautious) {
+    QPalette ink = palette();
+    if (cautious) ink.setColor(QPalette::WindowText, controls::caution(ink));
+    title_->setPalette(ink);
+    title_->setText(title);
+    ink.setColor(QPalette::WindowText, controls::caution(ink));
+    selectorError_->setPalette(ink);
+}
+
+void NoRowNotice::showReading() {
+    setTitle("Reading the page…", false);
+    reason_->clear();
+    selectorError_->clear();
+    form_->hide();
+}
+
+void NoRowNotice::showProblems(const project::Problems& problems, const project::Problems& refused) {
+    setTitle("No row to import", true);
+    reason_->setText(problemSentences(problems));
+    selectorError_->setText(problemSentences(refused));
+    form_->show();
+}
+
+void NoRowNotice::showFailure(const QString& why) {
+    setTitle("This page cannot be read", true);
+    reason_->setText(why);
+    selectorError_->clear();
+    form_->hide();
+}
+
+}  // namespace tenter::desktop::page_import

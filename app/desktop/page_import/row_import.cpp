@@ -1,0 +1,62 @@
+#include "page_import/row_import.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "markup/choose.h"
+
+namespace tenter::desktop::page_import {
+
+namespace {
+
+markup::PageToAdopt pageOfRequest(const ImportRequest& request, std::vector<markup::RoleChoice> choices) {
+    markup::PageToAdopt page;
+    page.bytes = {request.bytes.constData(), static_cast<std::size_t>(request.bytes.size())};
+    page.file = request.file;
+    page.projectFolder = request.projectFolder;
+    page.choices = std::move(choices);
+    page.theme = request.theme;
+    return page;
+}
+
+ImportResult readWith(const ImportRequest& request, const std::vector<markup::RoleChoice>& choices) {
+    ImportResult result;
+    result.choices = choices;
+    result.adopted = markup::adopt(*request.project, pageOfRequest(request, choices), result.problems);
+    if (result.adopted) result.row = markup::givenRow(result.adopted->project, result.problems);
+    if (!result.row) result.adopted.reset();
+    return result;
+}
+
+/// The choices with the correction applied; empty, with problems, if that is impossible.
+std::optional<std::vector<markup::RoleChoice>> changedChoices(const ImportRequest& request,
+                                                              project::Problems& problems) {
+    if (const auto* assignRole = std::get_if<RoleAssignment>(&request.change))
+        return markup::choose(*request.project, pageOfRequest(request, request.choices), assignRole->node,
+                              assignRole->role, problems);
+    std::vector<markup::RoleChoice> choices = request.choices;
+    const auto& typed = std::get<markup::RoleChoice>(request.change);
+    const auto known = std::ranges::find(choices, typed.role, &markup::RoleChoice::role);
+    if (known == choices.end())
+        choices.push_back(typed);
+    else
+        known->selector = typed.selector;
+    return choices;
+}
+
+}  // namespace
+
+ImportResult readRow(const ImportRequest& request) {
+    if (std::holds_alternative<std::monostate>(request.change)) return readWith(request, request.choices);
+    project::Problems refused;
+    if (const auto choices = changedChoices(request, refused)) {
+        ImportResult changed = readWith(request, *choices);
+        if (changed.adopted && changed.problems.empty()) return changed;
+        refused = std::move(changed.problems);
+    }
+    ImportResult result = readWith(request, request.choices);
+    result.refused = std::move(refused);
+    return result;
+}
+
+}  // namespace tenter::desktop::page_import

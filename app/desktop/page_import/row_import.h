@@ -1,0 +1,46 @@
+// Reads a page as a row of cards: guesses the roles of its elements, and applies the corrections of the user.
+#pragma once
+
+#include <QByteArray>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "markup/adopt.h"
+#include "markup/given.h"
+
+namespace tenter::desktop::page_import {
+
+/// Gives an element another role: a role of text, `row`, `card`, `picture`, or none (empty).
+struct RoleAssignment {
+    markup::NodeId node = markup::noNode;
+    std::string role;
+};
+
+struct ImportRequest {
+    std::shared_ptr<const project::Project> project;
+    QByteArray bytes;
+    std::filesystem::path file;  ///< empty for pasted or typed HTML
+    std::filesystem::path projectFolder;
+    std::vector<markup::RoleChoice> choices;  ///< selectors that the user has set so far
+    std::optional<std::string> theme;         ///< theme CSS typed by the user, instead of that of the page
+    /// The next correction: the role of an element, or the selector of a role.
+    std::variant<std::monostate, RoleAssignment, markup::RoleChoice> change;
+};
+
+struct ImportResult {
+    std::vector<markup::RoleChoice> choices;  ///< includes the correction if it could be applied
+    std::optional<markup::Adopted> adopted;   ///< the project with the imported row; empty: no row was found
+    std::optional<markup::GivenRow> row;      ///< the elements of the imported row
+    project::Problems problems;               ///< why no row was found, or warnings beside a row
+    project::Problems refused;                ///< why the correction could not be applied
+};
+
+/// Reads the page. Can be called on any thread. A correction that selects nothing, or after which no row is
+/// found, is not applied.
+ImportResult readRow(const ImportRequest& request);
+
+}  // namespace tenter::desktop::page_import

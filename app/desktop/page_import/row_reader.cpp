@@ -1,0 +1,93 @@
+#include "page_import/row_reader.h"
+
+#include <utility>
+
+namespace tenter::desktop::page_import {
+
+namespace {
+
+constexpr int typingPause = 200;  // ms without typing before the page is read
+
+}  // namespace
+
+RowReader::RowReader(Document& document, QObject* parent) : QObject(parent), document_(document) {
+    pool_.setMaxThreadCount(1);
+    typingTimer_.setSingleShot(true);
+    typingTimer_.setInterval(typingPause);
+    connect(&typingTimer_, &QTimer::timeout, this, &RowReader::readAgain);
+}
+
+RowReader::~RowReader() {
+    pool_.clear();
+    pool_.waitForDone();
+}
+
+void RowReader::setPage(const QByteArray& bytes, const std::filesystem::path& file, bool atOnce) {
+    if (bytes_.isEmpty() || file != file_) {
+        result_.choices.clear();
+        theme_.reset();
+    }
+    bytes_ = bytes;
+    file_ = file;
+    if (bytes_.isEmpty() || atOnce)
+        readAgain();
+    else
+        typingTimer_.start();
+    if (isReading()) emit started();
+}
+
+void RowReader::setTheme(const std::string& css) {
+    theme_ = css;
+    typingTimer_.start();
+    emit started();
+}
+
+void RowReader::guessAgain() {
+    result_.choices.clear();
+    theme_.reset();
+    readAgain();
+}
+
+void RowReader::readAgain() {
+    start(std::monostate());
+}
+
+void RowReader::start(decltype(ImportRequest::change) change) {
+    typingTimer_.stop();
+    const quint64 job = ++job_;
+    pool_.clear();
+    if (bytes_.isEmpty()) {
+        onResult({});
+        return;
+    }
+    ImportRequest request{std::make_shared<project::Project>(document_.project()),
+                          bytes_,
+                          file_,
+                          document_.folder().empty() ? std::filesystem::path(".") : document_.folder(),
+                          result_.choices,
+                          theme_,
+                          std::move(change)};
+    reading_ = true;
+    emit started();
+    if (bytes_.size() <= largePage) {
+        onResult(readRow(request));
+        return;
+    }
+    pool_.start([this, job, request = std::move(request)] {
+        auto result = std::make_shared<ImportResult>(readRow(request));
+        QMetaObject::invokeMethod(
+            this,
+            [this, job, result] {
+                if (job == job_) onResult(std::move(*result));
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void RowReader::onResult(ImportResult result) {
+    reading_ = false;
+    result_ = std::move(result);
+    emit finished();
+}
+
+}  // namespace tenter::desktop::page_import

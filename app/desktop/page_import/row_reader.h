@@ -1,0 +1,58 @@
+// Reads the row of cards from a page while the user pastes or types it. Waits for a pause in typing, and
+// reads large pages on a background thread.
+#pragma once
+
+#include <QObject>
+#include <QThreadPool>
+#include <QTimer>
+
+#include "document/document.h"
+#include "page_import/row_import.h"
+
+namespace tenter::desktop::page_import {
+
+/// Size in bytes above which a page is read on a background thread and cannot be edited in a text box.
+inline constexpr qsizetype largePage = 200 * 1000;
+
+class RowReader : public QObject {
+    Q_OBJECT
+
+public:
+    explicit RowReader(Document& document, QObject* parent = nullptr);
+    ~RowReader() override;
+    /// Sets the page; empty bytes: none. Reads it at once, or after a pause in typing.
+    void setPage(const QByteArray& bytes, const std::filesystem::path& file, bool atOnce);
+    void assignRole(const RoleAssignment& assignRole) { start(assignRole); }
+    void setSelector(const markup::RoleChoice& choice) { start(choice); }
+    /// Uses this theme CSS instead of the CSS of the page. Reads the page again after a pause in typing.
+    void setTheme(const std::string& css);
+    /// Discards the roles, selectors and theme CSS that the user has set, and reads the page again.
+    void guessAgain();
+    /// Reads the page again, for example because the project has changed.
+    void readAgain();
+    [[nodiscard]] bool hasPage() const { return !bytes_.isEmpty(); }
+    [[nodiscard]] bool isReading() const { return reading_ || typingTimer_.isActive(); }
+    [[nodiscard]] bool hasChoices() const { return !result_.choices.empty() || theme_.has_value(); }
+    [[nodiscard]] const std::optional<std::string>& typedTheme() const { return theme_; }
+    [[nodiscard]] const ImportResult& result() const { return result_; }
+
+signals:
+    void started();   ///< a page is being read; `result` is out of date
+    void finished();  ///< `result` is up to date
+
+private:
+    void start(decltype(ImportRequest::change) change);
+    void onResult(ImportResult result);
+
+    Document& document_;
+    QThreadPool pool_;
+    QTimer typingTimer_;
+    QByteArray bytes_;
+    std::filesystem::path file_;
+    std::optional<std::string> theme_;
+    ImportResult result_;
+    bool reading_ = false;
+    quint64 job_ = 0;
+};
+
+}  // namespace tenter::desktop::page_import

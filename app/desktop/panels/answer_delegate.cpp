@@ -1,0 +1,136 @@
+#include "panels/answer_delegate.h"
+
+#include <QAbstractItemView>
+#include <QPainter>
+#include <QTextDocument>
+#include <cmath>
+
+#include "row/ink.h"
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+constexpr int padding = 4;       // px above and below the text of a row
+constexpr int titlePadding = 8;  // px above a title
+constexpr int indent = 14;       // px, of the text of a limit
+constexpr double reach = 3.5;    // px from the centre to a corner of the lozenge
+
+QString coloured(const QString& text, const QColor& colour) {
+    return "<span style='color: " + colour.name() + "'>" + text + "</span>";
+}
+
+/// Sets `document` for text of `width` px.
+void prepare(QTextDocument& document, const QString& html, const QFont& font, int width) {
+    document.setDocumentMargin(0);
+    document.setDefaultFont(font);
+    document.setTextWidth(width);
+    document.setHtml(html);
+}
+
+int heightOf(const QString& html, const QFont& font, int width) {
+    QTextDocument document;
+    prepare(document, html, font, width);
+    return static_cast<int>(std::ceil(document.size().height()));
+}
+
+/// Spaces inside numbers must not become breaking spaces.
+QString escaped(const QString& text) {
+    return text.toHtmlEscaped().replace(QChar(QChar::Nbsp), "&nbsp;");
+}
+
+QString limitHtml(const QString& text, const QString& place, const row::Ink& ink) {
+    const qsizetype at = place.isEmpty() ? -1 : text.indexOf(place);
+    if (at < 0) return coloured(escaped(text), ink.text);
+    return coloured(escaped(text.left(at)), ink.text) + "<u>" + coloured(escaped(place), ink.accentText) +
+           "</u>" + coloured(escaped(text.mid(at + place.size())), ink.text);
+}
+
+QString bandHtml(const QString& text, bool changed, const row::Ink& ink) {
+    const QStringList lines = text.split('\n');
+    return coloured(escaped(lines.value(0)), changed ? ink.text : ink.quiet) + "<br>" +
+           coloured(escaped(lines.value(1)), ink.quiet);
+}
+
+QString sizeHtml(const QString& text, const row::Ink& ink) {
+    const qsizetype arrow = text.indexOf(" → ");
+    if (arrow < 0) return coloured(escaped(text), ink.quiet);
+    return coloured(escaped(text.left(arrow)) + "&nbsp;→ ", ink.quiet) +
+           coloured("<b>" + escaped(text.mid(arrow + 3)) + "</b>", ink.text);
+}
+
+}  // namespace
+
+AnswerDelegate::AnswerDelegate(const AnswerModel& model, QObject* parent)
+    : QStyledItemDelegate(parent), model_(model) {}
+
+int AnswerDelegate::rowHeight(const QFont& font, int row, int width, int bandWidth) const {
+    const QString text = model_.index(row, AnswerModel::Band).data().toString();
+    const row::Ink ink = row::Ink::of(QPalette());
+    switch (model_.kind(row)) {
+        case AnswerModel::RowKind::Title:
+            return titlePadding + QFontMetrics(font).height() + padding / 2;
+        case AnswerModel::RowKind::Limit:
+            return heightOf(limitHtml(text, QString::fromStdString(model_.limit(row).place), ink), font,
+                            width - indent) +
+                   padding;
+        case AnswerModel::RowKind::Sizes:
+            break;
+    }
+    return heightOf(bandHtml(text, true, ink), font, bandWidth) + padding;
+}
+
+void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                           const QModelIndex& index) const {
+    const row::Ink ink = row::Ink::of(option.palette);
+    const AnswerModel::RowKind kind = model_.kind(index.row());
+    const QString text = index.data().toString();
+    const QRect box = option.rect;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing, true);
+    QRect room = box.adjusted(0, padding / 2, 0, 0);
+    QString html;
+    Qt::Alignment align = Qt::AlignLeft;
+    switch (kind) {
+        case AnswerModel::RowKind::Title:
+            room.setTop(box.top() + titlePadding);
+            html = coloured("<b>" + escaped(text) + "</b>", ink.text);
+            break;
+        case AnswerModel::RowKind::Limit: {
+            room.setLeft(box.left() + indent);
+            html = limitHtml(text, QString::fromStdString(model_.limit(index.row()).place), ink);
+            const QPointF centre(box.left() + reach + 1,
+                                 room.top() + QFontMetrics(option.font).height() / 2.0);
+            painter->setPen(Qt::NoPen);
+            painter->setBrush(ink.accent);
+            painter->drawPolygon(QPolygonF{centre + QPointF(0, -reach), centre + QPointF(reach, 0),
+                                           centre + QPointF(0, reach), centre + QPointF(-reach, 0)});
+            break;
+        }
+        case AnswerModel::RowKind::Sizes:
+            if (index.column() == AnswerModel::Band) {
+                html = bandHtml(text, model_.sizes(index.row()).isChanged(), ink);
+            } else {
+                html = sizeHtml(text, ink);
+                align = Qt::AlignRight;
+            }
+            break;
+    }
+    QTextDocument document;
+    prepare(document, html, option.font, room.width());
+    QTextOption lines = document.defaultTextOption();
+    lines.setAlignment(align);
+    document.setDefaultTextOption(lines);
+    painter->translate(room.topLeft());
+    document.drawContents(painter);
+    painter->translate(-room.topLeft());
+    if ((option.state & QStyle::State_HasFocus) != 0) {
+        painter->setRenderHint(QPainter::Antialiasing, false);
+        painter->setPen(QPen(ink.accent, 2));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(box.adjusted(1, 1, -1, -1));
+    }
+    painter->restore();
+}
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,54 @@
+// The solver's answer as a table model: sizes before and after per role and band, with the limits below them.
+#pragma once
+
+#include <QAbstractTableModel>
+#include <vector>
+
+#include "document/viewing.h"
+#include "solve/answer_table.h"
+
+namespace tenter::desktop::panels {
+
+/// Rows are role titles, the sizes of a role in a band, and limits. Titles and limits span all columns.
+class AnswerModel : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Column { Band, NarrowEnd, WideEnd, ColumnCount };
+    enum class RowKind { Title, Sizes, Limit };
+
+    explicit AnswerModel(QObject* parent = nullptr);
+    /// Shows `table`, the answer for `project`: its sizes and limits, or the places of its conflict.
+    void setTable(const project::Project& project, const solve::AnswerTable& table);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+    [[nodiscard]] RowKind kind(int row) const { return at(row).kind; }
+    /// The sizes of a row of that kind.
+    [[nodiscard]] const solve::SizeRow& sizes(int row) const { return at(row).sizes; }
+    /// The limit of a row of that kind.
+    [[nodiscard]] const solve::Limit& limit(int row) const { return at(row).limit; }
+    /// The place to go to from a cell: that of a limit, or an end of a band. None for a title.
+    [[nodiscard]] std::optional<Viewing::Mark> placeOf(const QModelIndex& index) const;
+    /// The places of all limits, for the plots.
+    [[nodiscard]] std::vector<Viewing::Mark> marks() const;
+
+private:
+    struct Row {
+        RowKind kind = RowKind::Title;
+        QString title;
+        solve::SizeRow sizes;
+        solve::Limit limit;
+    };
+    [[nodiscard]] const Row& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
+    [[nodiscard]] QString text(const QModelIndex& index) const;
+    [[nodiscard]] QString spokenText(const QModelIndex& index) const;
+
+    std::vector<Row> rows_;
+    bool conflicts_ = false;
+};
+
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,150 @@
+#include "window/file_controller.h"
+
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSettings>
+#include <QStandardPaths>
+#include <cstdlib>
+
+namespace tenter::desktop::window {
+
+namespace {
+
+const QString filter = "Tenter projects (*.tenter.json)";
+const QString recentKey = "recent";
+constexpr int mostRecent = 8;
+
+std::filesystem::path toPath(const QString& file) {
+    return file.toStdString();
+}
+
+QString fromPath(const std::filesystem::path& path) {
+    return QString::fromStdString(path.string());
+}
+
+/// What is lost without saving: `If you discard them, you lose 3 changes. The last one is “Move breakpoint”.`
+QString lossTitle(const QUndoStack& undo) {
+    const int saved = undo.cleanIndex();
+    // Steps that were undone after saving are changes too, but not the last step on the stack.
+    const QString last = saved < undo.index() ? undo.undoText() : QString();
+    const QString lastOne = last.isEmpty() ? QString() : " The last one is “" + last + "”.";
+    // Where the saved state cannot be reached any more, the steps since then cannot be counted.
+    if (saved < 0) return "If you discard them, you lose all changes since the last save." + lastOne;
+    const int count = std::abs(undo.index() - saved);
+    if (count > 1) return QString("If you discard them, you lose %1 changes.").arg(count) + lastOne;
+    return "If you discard them, you lose 1 change" + (last.isEmpty() ? QString() : ": “" + last + "”") + '.';
+}
+
+}  // namespace
+
+FileController::FileController(Document& document, QWidget* window)
+    : QObject(window), document_(document), window_(window) {}
+
+QString FileController::startFolder() const {
+    if (!document_.file().empty()) return fromPath(document_.file().parent_path());
+    if (const QStringList files = recent(); !files.isEmpty()) return QFileInfo(files.first()).path();
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+void FileController::openDialog() {
+    const QString file = QFileDialog::getOpenFileName(window_, "Open project", startFolder(), filter);
+    if (!file.isEmpty()) open(file);
+}
+
+void FileController::open(const QString& file) {
+    if (!maybeSave()) return;
+    project::Problems problems;
+    const QString absolute = QFileInfo(file).absoluteFilePath();
+    if (!document_.open(toPath(absolute), problems)) {
+        emit failed(QFileInfo(file).fileName() + " could not be opened." +
+                        (document_.hasProject() ? " The current project stays open." : ""),
+                    problems);
+        return;
+    }
+    remember(document_.file());
+    emit done("Opened " + QFileInfo(file).fileName());
+}
+
+void FileController::openSample(const QString& file) {
+    if (!maybeSave()) return;
+    project::Problems problems;
+    if (!document_.openAsNew(toPath(file), problems))
+        emit failed("The sample " + QFileInfo(file).fileName() + " could not be opened.", problems);
+    else
+        emit done("This is a copy of the sample. Save it to keep your changes.");
+}
+
+bool FileController::save() {
+    if (document_.file().empty()) return saveAs();
+    project::Problems problems;
+    if (!document_.save(problems)) {
+        emit failed("The project could not be saved. The file is unchanged.", problems);
+        return false;
+    }
+    emit done("Saved " + title());
+    return true;
+}
+
+bool FileController::saveAs() {
+    const QString name = fromPath(document_.file().filename());
+    const QString suggested =
+        QDir(startFolder())
+            .filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + project::fileEnding
+                                     : name);
+    QFileDialog dialog(window_, "Save project as", startFolder(), filter);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix("tenter.json");
+    dialog.selectFile(suggested);
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
+    project::Problems problems;
+    if (!document_.saveAs(toPath(dialog.selectedFiles().first()), problems)) {
+        emit failed("The project could not be saved there. No file was overwritten.", problems);
+        return false;
+    }
+    remember(document_.file());
+    emit done("Saved " + title());
+    return true;
+}
+
+bool FileController::maybeSave() {
+    if (!document_.isModified()) return true;
+    const QString name = document_.file().empty() ? QString::fromStdString(document_.project().name)
+                                                  : fromPath(document_.file().filename());
+    QMessageBox box(QMessageBox::NoIcon, "Unsaved changes", "Save the changes to “" + name + "”?",
+                    QMessageBox::NoButton, window_);
+    box.setInformativeText(lossTitle(document_.undoStack()));
+    auto* save = box.addButton("&Save", QMessageBox::AcceptRole);
+    auto* discard = box.addButton("&Discard changes", QMessageBox::DestructiveRole);
+    auto* cancel = box.addButton("Cancel", QMessageBox::RejectRole);
+    box.setDefaultButton(save);
+    box.setEscapeButton(cancel);
+    box.exec();
+    if (box.clickedButton() == save) return this->save();
+    return box.clickedButton() == discard;
+}
+
+QStringList FileController::recent() const {
+    QStringList files;
+    for (const QString& file : QSettings().value(recentKey).toStringList())
+        if (QFileInfo::exists(file)) files << file;
+    return files;
+}
+
+void FileController::remember(const std::filesystem::path& file) {
+    QStringList files = QSettings().value(recentKey).toStringList();
+    files.removeAll(fromPath(file));
+    files.prepend(fromPath(file));
+    QSettings().setValue(recentKey, files.mid(0, mostRecent));
+    emit recentChanged();
+}
+
+QString FileController::title() const {
+    if (!document_.hasProject()) return {};
+    if (!document_.file().empty()) return fromPath(document_.file().filename());
+    return QString::fromStdString(document_.project().name) + " (not saved yet)";
+}
+
+}  // namespace tenter::desktop::window

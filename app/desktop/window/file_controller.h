@@ -1,0 +1,45 @@
+// Opens and saves the project, and asks before unsaved changes are lost.
+#pragma once
+
+#include <QObject>
+#include <QStringList>
+#include <QWidget>
+
+#include "document/document.h"
+
+namespace tenter::desktop::window {
+
+class FileController : public QObject {
+    Q_OBJECT
+
+public:
+    FileController(Document& document, QWidget* window);
+
+    void openDialog();
+    void open(const QString& file);
+    void openSample(const QString& file);
+    /// Returns true if the project was saved.
+    bool save();
+    bool saveAs();
+    /// Asks whether to save unsaved changes. Returns true if there are none left, or they may be discarded.
+    bool maybeSave();
+    [[nodiscard]] QStringList recent() const;
+    /// The name of the project's file; if it has none, the name of the project with a note.
+    [[nodiscard]] QString title() const;
+    /// The folder in which a file dialog starts.
+    [[nodiscard]] QString startFolder() const;
+
+signals:
+    void recentChanged();
+    /// `headline`: a sentence that says what failed.
+    void failed(const QString& headline, const tenter::project::Problems& problems);
+    void done(const QString& message);
+
+private:
+    void remember(const std::filesystem::path& file);
+
+    Document& document_;
+    QWidget* window_;
+};
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,53 @@
+#include "checks/key_widths.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "project/cascade.h"
+#include "project/titles.h"
+
+namespace tenter::checks {
+
+namespace {
+
+/// The name of a check in words: `tight fit` for `tight-fit`.
+std::string inWords(std::string name) {
+    std::ranges::replace(name, '-', ' ');
+    return name;
+}
+
+}  // namespace
+
+std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t index,
+                                const std::vector<Finding>& findings) {
+    std::map<double, std::string> reasons;
+    const auto add = [&](double width, const std::string& why) {
+        if (width < project.leastWidth || width > project.mostWidth) return;
+        std::string& all = reasons[width];
+        all += (all.empty() ? "" : ", ") + why;
+    };
+    add(project.leastWidth, "narrowest viewport");
+    const project::Variant& variant = project.variants.at(index);
+    for (std::size_t band = 0; band + 1 < variant.bands.size(); ++band) {
+        const auto columns = [&](std::size_t at) {
+            return project::resolve(project, variant, at).row.columns.value_or(1);
+        };
+        const double last = *variant.bands[band].upTo;
+        if (last >= project.mostWidth) break;
+        const bool differ = columns(band) != columns(band + 1);
+        add(last,
+            differ ? "last width of " + project::inColumns(columns(band)) : "last width below a breakpoint");
+        add(std::floor(last) + 1, differ ? "first width of " + project::inColumns(columns(band + 1))
+                                         : "first width above a breakpoint");
+    }
+    add(project.mostWidth, "widest viewport");
+    if (!findings.empty()) add(findings.front().at, "worst finding: " + inWords(findings.front().check));
+    std::vector<KeyWidth> widths;
+    widths.reserve(reasons.size());
+    for (auto& [width, why] : reasons)
+        widths.push_back({width, std::move(why)});
+    return widths;
+}
+
+}  // namespace tenter::checks

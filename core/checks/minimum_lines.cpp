@@ -1,0 +1,79 @@
+// Minimum lines that leave empty lines: no text in the line of cards has so many. Common practice, no source.
+#include <algorithm>
+#include <map>
+
+#include "checks/phrases.h"
+#include "checks/registry.h"
+#include "layout/prepared.h"
+
+namespace tenter::checks {
+
+namespace {
+
+/// Narrower ranges are not reported, CSS px.
+constexpr double leastSpan = 5;
+
+/// The spans that are in both lists.
+std::vector<sweep::Interval> inBoth(const std::vector<sweep::Interval>& one,
+                                    const std::vector<sweep::Interval>& other) {
+    std::vector<sweep::Interval> both;
+    for (const sweep::Interval& a : one)
+        for (const sweep::Interval& b : other)
+            if (std::max(a.from, b.from) < std::min(a.to, b.to))
+                both.push_back({std::max(a.from, b.from), std::min(a.to, b.to)});
+    return both;
+}
+
+}  // namespace
+
+void checkMinimumLines(const Subject& subject, Findings& out) {
+    std::map<std::string, Cause> found;  // by role
+    std::map<std::string, int> lines;
+    double from = subject.least;
+    for (std::size_t i = 0; i < subject.row.bandCount(); ++i) {
+        const layout::BandPlan& band = subject.row.band(i);
+        const sweep::Interval widths{from, std::min(subject.most, band.upTo.value_or(subject.most))};
+        from = std::max(from, widths.to);
+        if (!(widths.from < widths.to) || band.columns < 2) continue;
+        // For each role and line of cards: the spans in which every text has fewer lines than kept.
+        std::map<std::pair<std::string, std::size_t>, std::vector<sweep::Interval>> fewer;
+        std::map<std::pair<std::string, std::size_t>, const CheckedPart*> first;
+        for (const CheckedPart& part : subject.parts) {
+            if (part.text == nullptr) continue;
+            const int kept = band.roles[band.cards[part.card].parts[part.part].role].keepLines;
+            if (kept < 2) continue;
+            std::vector<sweep::Interval> here;
+            for (const sweep::Piece& piece : part.pieces.pieces)
+                if (static_cast<int>(piece.lines) < kept)
+                    if (const auto cut = within(piece, widths)) here.push_back(*cut);
+            join(here);
+            const std::pair key{part.text->role, part.card / static_cast<std::size_t>(band.columns)};
+            lines[part.text->role] = kept;
+            if (first.emplace(key, &part).second)
+                fewer[key] = std::move(here);
+            else
+                fewer[key] = inBoth(fewer[key], here);
+        }
+        for (const auto& [key, spans] : fewer)
+            for (const sweep::Interval& span : spans)
+                if (span.to - span.from >= leastSpan)
+                    found[key.first].add(first[key]->card, first[key]->part, span, span.to - span.from);
+    }
+    for (auto& [role, cause] : found) {
+        join(cause.widths);
+        if (lengthOf(cause.widths) < subject.limits().leastRun) continue;
+        report(out, cause,
+               {"spare-room",
+                Severity::Note,
+                "common practice, no source",
+                {atWidths(subject, cause.there) + " " + named(subject, cause.card, cause.part) +
+                     " and its neighbours keep room for " + lineCount(static_cast<std::size_t>(lines[role])) +
+                     ", but none of them has so many",
+                 "Each of these cards has an empty line",
+                 "Reduce the minimum there (Text › Minimum lines), or align the parts instead (Row › Align "
+                 "parts)"},
+                "kept " + role});
+    }
+}
+
+}  // namespace tenter::checks

@@ -1,0 +1,186 @@
+// Inline sizes of a row: widths of the container, row, cards and parts. Templates over the number type: at
+// one viewport width (double) or over a range of widths (units::Linear).
+#pragma once
+
+#include "layout/prepared.h"
+#include "text/lines.h"
+
+namespace tenter::layout {
+
+/// Amount in CSS px by which cards of a centred row are narrower than their column. Without it an engine's
+/// rounding could move the last card of a full line to the next line.
+inline constexpr double centredSpare = 0.02;
+
+/// Border width in CSS px, snapped as engines do where a CSS px is one device px: to whole px, at least one.
+/// CSS Values 4 § 5.4.
+template <class Number>
+Number snappedBorder(const Number& length, const text::BreakProfile& profile) {
+    const Number width = length + profile.borderAllowance();
+    const units::Order some = units::order(Number(0), length);
+    if (!some.less) {
+        Number none = 0;
+        units::limitRange(none, some.until);
+        return none;
+    }
+    return units::max(Number(1), units::floor(width));
+}
+
+/// Border width in CSS px of a part. A border in em refers to the font size that the engine has truncated.
+template <class Number>
+Number partBorder(const RolePlan& role, const units::LengthBasisOf<Number>& basis) {
+    const text::BreakProfile& profile = *role.profile;
+    Number border = snappedBorder(role.border.resolve(basis), profile);
+    const double step = profile.fluidStep();
+    if (step == 0 || role.size.isFlat() || role.border.unit() != units::Unit::Em) return border;
+    const double whole = units::atStart(border);
+    const auto isNarrowerThan = [&](double px) {
+        const double size = (px - profile.borderAllowance()) / role.border.value();
+        const units::Order which = role.size.isTruncatedBelow(basis, step, size);
+        units::limitRange(border, which.until);
+        return which.less;
+    };
+    if (whole > 0 && !isNarrowerThan(whole + 1))
+        border += Number(1);
+    else if (whole > 1 && isNarrowerThan(whole))
+        border += Number(-1);
+    return border;
+}
+
+/// Inline sizes of container, row and cards of `band` at viewport width `width`, all in CSS px.
+template <class Number>
+InlineSizes<Number> inlineSizesAt(const BandPlan& band, const Number& width) {
+    const project::Page& page = band.page;
+    const Number none = 0;
+    const auto limited = [](const Number& length, const units::Length& most,
+                            const units::LengthBasisOf<Number>& basis) {
+        return most.isNone() ? length : units::min(length, most.resolve(basis));
+    };
+    InlineSizes<Number> sizes;
+    const double scrollbar = page.scrollbar.width;
+    const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
+    sizes.basis.rem = page.rem();
+    sizes.basis.em = page.rem();
+    sizes.basis.vw = vwExcludesScrollbar ? width - scrollbar : width;
+    sizes.basis.cqi = sizes.basis.vw;
+
+    sizes.pageWidth = units::max(none, width - scrollbar);
+    sizes.basis.percent = sizes.pageWidth;
+    sizes.containerPadding = band.containerPadding.resolve(sizes.basis);
+    sizes.containerWidth =
+        limited(page.container.width.resolve(sizes.basis), page.container.maxWidth, sizes.basis);
+    const EdgesOf<Number>& containerEdges = sizes.containerPadding;
+    sizes.containerContentWidth =
+        units::max(none, sizes.containerWidth - containerEdges.left - containerEdges.right);
+
+    sizes.basis.percent = sizes.containerContentWidth;
+    sizes.rowPadding = band.rowPadding.resolve(sizes.basis);
+    const EdgesOf<Number>& rowEdges = sizes.rowPadding;
+    const Number specifiedWidth = limited(band.rowWidth.resolve(sizes.basis), band.rowMaxWidth, sizes.basis);
+    sizes.rowWidth = units::max(specifiedWidth, rowEdges.left + rowEdges.right);
+    sizes.rowContentWidth = sizes.rowWidth - rowEdges.left - rowEdges.right;
+
+    sizes.basis.percent = sizes.rowContentWidth;
+    sizes.columnGap = band.columnGap.resolve(sizes.basis);
+    sizes.rowGap = band.rowGap.resolve(sizes.basis);
+    sizes.columnWidth =
+        units::max(none, (sizes.rowContentWidth - (band.columns - 1) * sizes.columnGap) / band.columns);
+    if (band.centred) sizes.columnWidth = units::max(none, sizes.columnWidth - centredSpare);
+
+    sizes.basis.percent = sizes.columnWidth;
+    sizes.cardPadding = band.cardPadding.resolve(sizes.basis);
+    const Number specifiedBorder = band.cardBorder.resolve(sizes.basis);
+    sizes.cardBorder = snappedBorder(specifiedBorder, *band.profile);
+    sizes.borderDifference = specifiedBorder - sizes.cardBorder;
+    if (band.beside) {
+        Number& start = band.rightToLeft ? sizes.cardPadding.right : sizes.cardPadding.left;
+        sizes.besidePictureWidth = band.pictureShare.resolve(sizes.basis);
+        sizes.besideInset = band.bleed ? none : start;
+        start += sizes.besideInset + sizes.besidePictureWidth;
+        // The stylesheet states the width as a share of the card's padding box plus the specified borders
+        // (emit::withinPaddingBox). A card with wide padding is wider than its column.
+        sizes.basis.percent = sizes.cardWidth() + 2 * sizes.borderDifference;
+        sizes.besidePictureWidth = band.pictureShare.resolve(sizes.basis);
+    }
+    sizes.cardContent = units::max(
+        none, sizes.columnWidth - sizes.cardPadding.left - sizes.cardPadding.right - 2 * sizes.cardBorder);
+    sizes.basis.percent = sizes.cardContent;
+    sizes.basis.cqi = sizes.cardContent;
+    return sizes;
+}
+
+/// Margins in CSS px of a picture above the text. A full-bleed picture has negative inline margins, so that
+/// it covers the card's padding.
+template <class Number>
+EdgesOf<Number> pictureMargin(const BandPlan& band, const InlineSizes<Number>& card) {
+    EdgesOf<Number> margin = band.pictureMargin.resolve(card.basis);
+    if (band.bleed && !band.beside) {
+        margin.left = -card.cardPadding.left;
+        margin.right = -card.cardPadding.right;
+    }
+    return margin;
+}
+
+/// Width in CSS px of the slot of a picture above the text.
+template <class Number>
+Number pictureWidth(const BandPlan& band, const InlineSizes<Number>& card) {
+    const EdgesOf<Number> margin = pictureMargin(band, card);
+    Number room = card.cardContent - margin.left - margin.right;
+    // With aligned parts the stylesheet states the width in units of the row, less the specified borders
+    // (emit::contentInRow).
+    if (band.levelled) room = room - 2 * card.borderDifference;
+    return units::max(Number(0), room);
+}
+
+/// Inline sizes of a text part in its card, in CSS px.
+template <class Number>
+struct TextInlineSizes {
+    units::LengthBasisOf<Number> basis;  ///< em is the part's font size
+    Number letterSpacing = 0, wordSpacing = 0, border = 0;
+    EdgesOf<Number> margin, padding;
+    Number edges = 0;                 ///< padding and border of both sides
+    Number available = 0;             ///< content width of its box
+    text::LineQueryOf<Number> query;  ///< the values its lines are broken with
+};
+
+/// Inline sizes of `paragraph` in `role`, in a card of the sizes `card`.
+template <class Number>
+TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragraph& paragraph,
+                                        const InlineSizes<Number>& card) {
+    const Number none = 0;
+    TextInlineSizes<Number> part;
+    part.basis = card.basis;
+    part.basis.em = role.size.resolve(card.basis);
+    part.letterSpacing = role.letterSpacing.resolve(part.basis);
+    part.wordSpacing = role.wordSpacing.resolve(part.basis);
+    part.margin = role.margin.resolve(part.basis);
+    part.padding = role.padding.resolve(part.basis);
+    part.border = partBorder(role, part.basis);
+    part.edges = part.padding.left + part.padding.right + 2 * part.border;
+    const Number room = units::max(none, card.cardContent - part.margin.left - part.margin.right);
+    part.query = {role.size.resolveReduced(card.basis, text::fluidTruncation),
+                  room - part.edges,
+                  part.letterSpacing,
+                  part.wordSpacing,
+                  role.overflowWrap,
+                  role.balance};
+    part.available = part.query.available;
+    if (role.place != project::Place::Stretch) {
+        // Shrink to fit: `fit-content`, CSS Sizing 3 § 5.1. A label that fits decides the width of its box,
+        // but the slack of its lines refers to the available width, because the box grows with the label.
+        const Number most = text::maxContent(paragraph, part.query);
+        const units::Order spare = units::order(most, part.query.available);
+        if (spare.less) {
+            part.available = most;
+        } else {
+            part.query.available = units::max(part.query.available, text::minContent(paragraph, part.query));
+            part.available = part.query.available;
+        }
+        units::limitRange(part.available, spare.until);
+        units::limitRange(part.query.available, spare.until);
+    }
+    part.query.available = units::max(none, part.query.available);
+    part.available = units::max(none, part.available);
+    return part;
+}
+
+}  // namespace tenter::layout

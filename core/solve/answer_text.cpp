@@ -1,0 +1,113 @@
+#include <algorithm>
+#include <array>
+
+#include "project/titles.h"
+#include "project/wording.h"
+#include "solve/answer_table.h"
+
+namespace tenter::solve {
+
+namespace {
+
+/// Number of code points: the columns that a text takes on a terminal, wide characters aside.
+std::size_t columnsOf(const std::string& text) {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+struct Cell {
+    std::string text;
+    bool alignRight = false;
+};
+
+/// Lines of cells, padded so that the columns align.
+std::string aligned(const std::vector<std::vector<Cell>>& lines) {
+    std::vector<std::size_t> widths;
+    for (const std::vector<Cell>& line : lines) {
+        widths.resize(std::max(widths.size(), line.size()), 0);
+        for (std::size_t i = 0; i < line.size(); ++i)
+            widths[i] = std::max(widths[i], columnsOf(line[i].text));
+    }
+    std::string out;
+    for (const std::vector<Cell>& line : lines) {
+        std::string text;
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            const std::string padding(widths[i] - columnsOf(line[i].text), ' ');
+            if (i > 0) text += "  ";
+            text += line[i].alignRight ? padding + line[i].text : line[i].text + padding;
+        }
+        text.erase(text.find_last_not_of(' ') + 1);
+        out += text + "\n";
+    }
+    return out;
+}
+
+std::string sizeTable(const project::Project& project, const AnswerTable& table) {
+    const bool manyVariants = table.variants.size() > 1;
+    std::vector<std::vector<Cell>> lines;
+    const auto addLine = [&](const std::string& variant, std::vector<Cell> cells) {
+        if (manyVariants) cells.insert(cells.begin(), Cell{variant});
+        lines.push_back(std::move(cells));
+    };
+    addLine("", {{""}, {""}, {"narrow end"}, {""}, {"wide end"}, {""}});
+    addLine("variant",
+            {{"role"}, {"band"}, {"before", true}, {"after", true}, {"before", true}, {"after", true}});
+    for (const SizeRow& row : table.rows) {
+        std::vector<Cell> cells{{roleLabel(row.role)}, {bandLabel(row)}};
+        for (const EndSize& end : {row.narrow, row.wide}) {
+            const std::string before = sizeLabel(end.before);
+            const std::string after = sizeLabel(end.after);
+            cells.push_back({before, true});
+            cells.push_back({after == before ? "same" : after, true});
+        }
+        addLine(project::titleOf(project.variants[row.variant]), std::move(cells));
+    }
+    return "Sizes in px at the two ends of each band:\n" + aligned(lines);
+}
+
+std::string toText(const ConflictTable& conflict) {
+    std::string text = "No sizes satisfy these wishes together:\n";
+    for (const std::string& wish : conflict.wishes)
+        text += "  “" + wish + "”\n";
+    for (const Limit& place : conflict.places)
+        text += place.fullText + "\n";
+    for (const std::string& note : conflict.notes)
+        text += note + "\n";
+    text += conflict.advice + "\n";
+    for (const Resolution& one : conflict.resolutions)
+        text += "  " + one.text + "\n";
+    return text;
+}
+
+}  // namespace
+
+std::string toText(const project::Project& project, const AnswerTable& table) {
+    std::string text;
+    const auto addSection = [&](const std::string& section) {
+        if (!section.empty()) text += (text.empty() ? "" : "\n") + section;
+    };
+    if (table.isUnchanged) addSection("The current sizes satisfy every wish.\n");
+    if (!table.rows.empty()) addSection(sizeTable(project, table));
+    std::string limits;
+    for (const SizeRow& row : table.rows)
+        for (const Limit& limit : row.limits)
+            limits += limit.fullText + "\n";
+    if (!limits.empty()) addSection("Limits:\n" + limits);
+    std::string notes;
+    for (const std::string& note : table.notes)
+        notes += note + "\n";
+    addSection(notes);
+    if (table.conflict) addSection(toText(*table.conflict));
+    return text;
+}
+
+std::string summary(const ConflictTable& conflict) {
+    std::vector<std::string> quoted;
+    quoted.reserve(conflict.wishes.size());
+    for (const std::string& wish : conflict.wishes)
+        quoted.push_back("“" + wish + "”");
+    return quoted.size() == 1 ? "No sizes satisfy this wish: " + quoted.front() + "."
+                              : "No sizes satisfy these wishes together: " + project::listed(quoted) + ".";
+}
+
+}  // namespace tenter::solve

@@ -1,0 +1,187 @@
+#include "solve/linear_program.h"
+
+#include <glpk.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tenter::solve {
+
+namespace {
+
+constexpr int timeLimit = 2000;         // milliseconds; rows of cards take a few
+constexpr int integerTimeLimit = 500;   // milliseconds for branch and bound
+constexpr double integerGap = 0.01;     // relative gap at which branch and bound stops
+constexpr int iterationLimit = 100000;  // of the simplex method
+
+/// Linear programs alive on this thread; GLPK's memory is released with the last one.
+thread_local int programsAlive = 0;
+
+int boundType(double lower, double upper) {
+    if (std::isinf(lower)) return std::isinf(upper) ? GLP_FR : GLP_UP;
+    if (std::isinf(upper)) return GLP_LO;
+    return lower < upper ? GLP_DB : GLP_FX;
+}
+
+/// GLPK counts from 1.
+int glpkIndex(std::size_t index) {
+    return static_cast<int>(index) + 1;
+}
+
+}  // namespace
+
+LinearExpression difference(LinearExpression minuend, const LinearExpression& subtrahend, double factor) {
+    for (const Term& term : subtrahend) {
+        const auto same = std::ranges::find(minuend, term.variable, &Term::variable);
+        if (same == minuend.end())
+            minuend.push_back({term.variable, -factor * term.coefficient});
+        else
+            same->coefficient -= factor * term.coefficient;
+    }
+    return minuend;
+}
+
+LinearExpression scaled(LinearExpression expression, double factor) {
+    for (Term& term : expression)
+        term.coefficient *= factor;
+    return expression;
+}
+
+struct LinearProgram::State {
+    glp_prob* problem = nullptr;
+    bool valid = true;     ///< false once a number was not finite or bounds were out of order
+    bool integer = false;  ///< true if the last solution is from branch and bound
+};
+
+LinearProgram::LinearProgram() : state_(std::make_unique<State>()) {
+    ++programsAlive;
+    glp_term_out(GLP_OFF);
+    state_->problem = glp_create_prob();
+    glp_set_obj_dir(state_->problem, GLP_MIN);
+}
+
+LinearProgram::~LinearProgram() {
+    glp_delete_prob(state_->problem);
+    if (--programsAlive == 0) glp_free_env();
+}
+
+std::size_t LinearProgram::addVariable(double lower, double upper, double objectiveCoefficient) {
+    const auto index = static_cast<std::size_t>(glp_add_cols(state_->problem, 1)) - 1;
+    setVariableBounds(index, lower, upper);
+    setObjectiveCoefficient(index, objectiveCoefficient);
+    return index;
+}
+
+std::size_t LinearProgram::addIntegerVariable(double lower, double upper) {
+    const std::size_t variable = addVariable(lower, upper);
+    glp_set_col_kind(state_->problem, glpkIndex(variable), GLP_IV);
+    return variable;
+}
+
+std::size_t LinearProgram::addConstraint(const LinearExpression& expression, double lower, double upper) {
+    const int row = glp_add_rows(state_->problem, 1);
+    std::vector<int> columns{0};
+    std::vector<double> coefficients{0};
+    for (const Term& term : expression) {
+        if (!std::isfinite(term.coefficient)) state_->valid = false;
+        if (term.coefficient == 0 || !std::isfinite(term.coefficient)) continue;
+        columns.push_back(glpkIndex(term.variable));
+        coefficients.push_back(term.coefficient);
+    }
+    glp_set_mat_row(state_->problem, row, static_cast<int>(columns.size()) - 1, columns.data(),
+                    coefficients.data());
+    setConstraintBounds(static_cast<std::size_t>(row) - 1, lower, upper);
+    return static_cast<std::size_t>(row) - 1;
+}
+
+LinearProgram::Deviation LinearProgram::addDeviation(const LinearExpression& expression, double target,
+                                                     double weight) {
+    Deviation deviation;
+    deviation.variable = addVariable(0, infinity, weight);
+    LinearExpression bounded = expression;
+    bounded.push_back({deviation.variable, -1});
+    deviation.above = addConstraint(bounded, -infinity, target);
+    bounded.back().coefficient = 1;
+    deviation.below = addConstraint(bounded, target, infinity);
+    return deviation;
+}
+
+void LinearProgram::setTarget(const Deviation& deviation, double target) {
+    setConstraintBounds(deviation.above, -infinity, target);
+    setConstraintBounds(deviation.below, target, infinity);
+}
+
+void LinearProgram::setVariableBounds(std::size_t variable, double lower, double upper) {
+    if (!(lower <= upper)) state_->valid = false;
+    glp_set_col_bnds(state_->problem, glpkIndex(variable), boundType(lower, upper), lower, upper);
+}
+
+void LinearProgram::setConstraintBounds(std::size_t constraint, double lower, double upper) {
+    if (!(lower <= upper)) state_->valid = false;
+    glp_set_row_bnds(state_->problem, glpkIndex(constraint), boundType(lower, upper), lower, upper);
+}
+
+void LinearProgram::setObjectiveCoefficient(std::size_t variable, double coefficient) {
+    if (!std::isfinite(coefficient)) state_->valid = false;
+    glp_set_obj_coef(state_->problem, glpkIndex(variable), std::isfinite(coefficient) ? coefficient : 0);
+}
+
+LinearProgram::Status LinearProgram::minimise() {
+    state_->integer = false;
+    if (!state_->valid) return Status::Failed;
+    glp_smcp parameters;
+    glp_init_smcp(&parameters);
+    parameters.msg_lev = GLP_MSG_OFF;
+    parameters.meth = GLP_DUALP;
+    parameters.it_lim = iterationLimit;
+    parameters.tm_lim = timeLimit;
+    int failed = glp_simplex(state_->problem, &parameters);
+    if (failed == GLP_EBADB || failed == GLP_ESING || failed == GLP_ECOND || failed == GLP_EFAIL) {
+        // The basis of the warm start is unusable: start from the standard one.
+        glp_std_basis(state_->problem);
+        parameters.meth = GLP_PRIMAL;
+        failed = glp_simplex(state_->problem, &parameters);
+    }
+    if (failed != 0) return Status::Failed;
+    switch (glp_get_status(state_->problem)) {
+        case GLP_OPT:
+            return Status::Optimal;
+        case GLP_NOFEAS:
+        case GLP_INFEAS:
+            return Status::Infeasible;
+        case GLP_UNBND:
+            return Status::Unbounded;
+        default:
+            // The dual simplex method reports an infeasible primal problem only this way.
+            return glp_get_prim_stat(state_->problem) == GLP_NOFEAS ? Status::Infeasible : Status::Failed;
+    }
+}
+
+LinearProgram::Status LinearProgram::minimiseInteger() {
+    const Status relaxation = minimise();
+    if (relaxation != Status::Optimal) return relaxation;
+    glp_iocp parameters;
+    glp_init_iocp(&parameters);
+    parameters.msg_lev = GLP_MSG_OFF;
+    parameters.tm_lim = integerTimeLimit;
+    parameters.mip_gap = integerGap;
+    glp_intopt(state_->problem, &parameters);
+    const int status = glp_mip_status(state_->problem);
+    state_->integer = status == GLP_OPT || status == GLP_FEAS;
+    if (state_->integer) return Status::Optimal;
+    return status == GLP_NOFEAS ? Status::Infeasible : Status::Failed;
+}
+
+double LinearProgram::value(std::size_t variable) const {
+    if (state_->integer) return glp_mip_col_val(state_->problem, glpkIndex(variable));
+    return glp_get_col_prim(state_->problem, glpkIndex(variable));
+}
+double LinearProgram::objectiveValue() const {
+    if (state_->integer) return glp_mip_obj_val(state_->problem);
+    return glp_get_obj_val(state_->problem);
+}
+double LinearProgram::dualValue(std::size_t constraint) const {
+    return glp_get_row_dual(state_->problem, glpkIndex(constraint));
+}
+
+}  // namespace tenter::solve

@@ -1,0 +1,49 @@
+#include "units/quantities.h"
+
+#include <cmath>
+
+#include "units/number.h"
+
+namespace tenter::units {
+
+namespace {
+
+constexpr const char* noBreakSpace = "\u00A0";
+
+}  // namespace
+
+std::string figure(double value, int decimals, Rounding rounding) {
+    const double step = std::pow(10.0, decimals);
+    // A number that is whole but for the rounding of doubles stays what it is.
+    constexpr double almost = 1e-6;
+    const double shown =
+        rounding == Rounding::Down ? std::floor(value * step + almost) / step : rounded(value, decimals);
+    std::string text = number(shown, decimals);
+    if (text.front() == '-') text.replace(0, 1, "\u2212");
+    return text;
+}
+
+std::string px(double value, int decimals, Rounding rounding) {
+    return figure(value, decimals, rounding) + noBreakSpace + "px";
+}
+
+std::string pxRange(double from, double to, int decimals) {
+    const std::string first = figure(from, decimals);
+    const std::string last = px(to, decimals);
+    return first + noBreakSpace + "px" == last ? last : first + "–" + last;
+}
+
+std::string fromPxToPx(double from, double to, int decimals) {
+    const std::string last = px(to, decimals);
+    if (px(from, decimals) == last) return "at " + last;
+    return "from " + figure(from, decimals) + " to " + last;
+}
+
+std::string percent(double share, int decimals) {
+    const std::string text = figure(share * 100, decimals);
+    if (share > 0 && text == "0")
+        return "under " + figure(std::pow(10.0, -decimals), decimals) + noBreakSpace + "%";
+    return text + noBreakSpace + "%";
+}
+
+}  // namespace tenter::units

@@ -1,0 +1,67 @@
+// Checks of a given page: its theme and its headings.
+#include "checking.h"
+
+namespace tenter::checks {
+namespace {
+
+using namespace test;  // NOLINT(google-build-using-namespace)
+
+// Media Queries 4 § 4.3: a zoomed page can be 980.5 px wide, and neither condition holds there.
+TEST(ThemeGapCheck, NotesWidthsBetweenTwoConditions) {
+    project::Project project = quiet();
+    project.given.emplace();
+    project.given->theme =
+        "@media (max-width: 980px) { .a { color: red } } @media (min-width: 981px) { .a { color: blue } }";
+    expectSpans(findingOf(project, "theme-gap"), {{980, 981}});
+    project.given->theme =
+        "@media (width <= 980px) { .a { color: red } } @media (width > 980px) { .a { color: blue } }";
+    EXPECT_FALSE(has(project, "theme-gap"));
+    project.given->theme =
+        "@media (max-width: 980px) { .a { color: red } } @media (min-width: 990px) { .a { color: blue } }";
+    EXPECT_FALSE(has(project, "theme-gap"));
+}
+
+/// Two cards in the markup of a page, with these elements as headings.
+project::Project printed(const std::string& one, const std::string& other) {
+    project::Project project =
+        quiet("[" + card("Low tide", "Out.") + ", " + card("High water", "Home.") + "]");
+    project::Given& given = project.given.emplace();
+    const auto cardOf = [](const std::string& heading) {
+        return "<div class=walk>" + heading + "<p>Out.</p><a href=#b>Book</a></div>";
+    };
+    given.markup = "<div class=row>" + cardOf(one) + cardOf(other) + "</div>";
+    given.selectors = {{"row", ""},
+                       {"card", ".walk"},
+                       {"heading", ".walk > :first-child"},
+                       {"body", ".walk p:not(:first-child)"},
+                       {"button", ".walk a"}};
+    return project;
+}
+
+// G141: a heading is at most one level deeper than the one before it.
+TEST(HeadingLevelsCheck, ReportsHeadingsThatSkipALevel) {
+    const Finding found = findingOf(printed("<h2>Low tide</h2>", "<h4>High water</h4>"), "heading-levels");
+    EXPECT_EQ(found.severity, Severity::Warning);
+    EXPECT_EQ(found.card, 1U);
+    EXPECT_EQ(found.part, 0U);
+    EXPECT_NE(found.says.find("is an h4, but the heading before it is an h2"), std::string::npos)
+        << found.says;
+    EXPECT_FALSE(has(printed("<h2>Low tide</h2>", "<h3>High water</h3>"), "heading-levels"));
+    EXPECT_FALSE(has(printed("<h4>Low tide</h4>", "<h2>High water</h2>"), "heading-levels"));
+    const std::string fourth = R"(<p role=heading aria-level=4>High water</p>)";
+    EXPECT_TRUE(has(printed("<h2>Low tide</h2>", fourth), "heading-levels"));
+    EXPECT_FALSE(has(printed("<h3>Low tide</h3>", fourth), "heading-levels"));
+    EXPECT_FALSE(has(quiet(), "heading-levels"));
+}
+
+TEST(HeadingLevelsCheck, KnowsTheHeadingBeforeTheRow) {
+    project::Project project = printed("<h3>Low tide</h3>", "<h3>High water</h3>");
+    EXPECT_FALSE(has(project, "heading-levels"));
+    project.given->levelBefore = 2;
+    EXPECT_FALSE(has(project, "heading-levels"));
+    project.given->levelBefore = 1;
+    EXPECT_EQ(findingOf(project, "heading-levels").card, 0U);
+}
+
+}  // namespace
+}  // namespace tenter::checks
