@@ -1,4 +1,4 @@
-# Shared by app/run and tests/run, which source it: the packages they need, and the build.
+# Functions for app/run and tests/run: the packages they need, and the build.
 # shellcheck shell=bash
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -11,7 +11,7 @@ fail() {
     exit 2
 }
 
-# Packages for `run` or `tests`, one a line: NAME, a tab, why. Those that a present command replaces are left out.
+# Prints the packages for `run` or `tests`, one per line: name, tab, reason. Leaves out packages whose command exists.
 needed_packages() {
     local purpose=$1 name for unless why
     while IFS='|' read -r name for unless why; do
@@ -35,28 +35,28 @@ missing_packages() {
     done < <(needed_packages "$1")
 }
 
-# Names what is needed for `run` or `tests` and installs what is missing. $2: yes, not to ask.
+# Prints the packages for `run` or `tests` ($1) and installs missing ones. $2: yes to install without a question.
 ensure_packages() {
     local purpose=$1 yes=$2 name why answer
     local -a all=() absent=() as_root=()
     while IFS=$'\t' read -r name why; do all+=("$name"); done < <(needed_packages "$purpose")
-    say "$me: needs ${all[*]}"
+    say "$me: Required packages: ${all[*]}"
     if ! command -v dpkg-query >/dev/null || ! command -v apt-get >/dev/null; then
-        say "$me: this is no Debian system, so packages are neither checked nor installed"
+        say "$me: This is not a Debian system, so packages are neither checked nor installed."
         return
     fi
     while IFS=$'\t' read -r name why; do absent+=("$name"); done < <(missing_packages "$purpose")
     if ((${#absent[@]} == 0)); then
-        say "$me: all of them are installed"
+        say "$me: All of them are installed."
         return
     fi
-    say "$me: missing are"
+    say "$me: Missing packages:"
     missing_packages "$purpose" | while IFS=$'\t' read -r name why; do say "  $(printf '%-22s %s' "$name" "$why")"; done
 
     local line="apt-get update && apt-get install --no-install-recommends ${absent[*]}"
     if ((EUID != 0)); then
         if ! command -v sudo >/dev/null || ! { sudo -n true 2>/dev/null || [[ -t 0 ]]; }; then
-            say "$me: no right to install them; as root, run:"
+            say "$me: You do not have permission to install them. Run as root:"
             say "$line"
             exit 2
         fi
@@ -64,29 +64,29 @@ ensure_packages() {
     fi
     if [[ $yes != yes ]]; then
         if [[ ! -t 0 ]]; then
-            say "$me: nobody to ask; run it again with --yes, or as root:"
+            say "$me: There is no terminal for a question. Run it again with --yes, or run as root:"
             say "$line"
             exit 2
         fi
-        read -r -p "$me: install them? [y/N] " answer
+        read -r -p "$me: Install them? [y/N] " answer
         if [[ $answer != [yY]* ]]; then
-            say "$me: not installed; as root, run:"
+            say "$me: Nothing was installed. Run as root:"
             say "$line"
             exit 2
         fi
     fi
-    "${as_root[@]}" apt-get update >&2 || fail "apt-get update failed; mend the package sources and run it again"
+    "${as_root[@]}" apt-get update >&2 || fail "apt-get update failed. Correct the package sources and run it again."
     "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "${absent[@]}" >&2 ||
-        fail "apt-get install failed; see above, then run it again"
+        fail "apt-get install failed. Read the messages above, correct the cause and run it again."
 }
 
-# Builds Release into build/; what is up to date stays. $1: ON with tests, else OFF; then the targets.
+# Builds Release into build/. $1: ON to build the tests, else OFF; the other arguments: targets.
 build_release() {
     local tests=$1
     shift
-    # A build that already has the tests keeps them, so that app/run does not undo what tests/run made.
+    # A build with tests keeps them, so that app/run does not undo tests/run.
     [[ $tests == OFF ]] && grep -qs '^TENTER_TESTS:BOOL=ON' "$build/CMakeCache.txt" && tests=ON
     cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DTENTER_TESTS="$tests" >&2 ||
-        fail "configuring failed; see above"
-    cmake --build "$build" ${1:+--target "$@"} >&2 || fail "the build failed; see above"
+        fail "The configuration failed. Read the messages above."
+    cmake --build "$build" ${1:+--target "$@"} >&2 || fail "The build failed. Read the messages above."
 }

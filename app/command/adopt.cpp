@@ -56,7 +56,7 @@ int runAdopt(const AdoptArguments& arguments) {
     page.projectFolder = opened->folder.empty() ? "." : opened->folder;
     project::Problems problems;
     const std::optional<markup::Adopted> adopted = markup::adopt(opened->project, page, problems);
-    tell(problems);
+    printProblems(problems);
     if (!adopted) return wrongInput;
     for (const std::string& sentence : adopted->report)
         std::fprintf(stderr, "%s\n", project::visible(sentence).c_str());

@@ -31,7 +31,7 @@ bool readVisits(const std::string& file, checks::Audience& audience) {
     }
     project::Problems problems;
     const auto read = checks::readAudience(*text, file, problems);
-    tell(problems);
+    printProblems(problems);
     if (read) audience = *read;
     return read.has_value();
 }
@@ -64,8 +64,9 @@ int runCheck(CheckArguments arguments) {
         checks::checkAll(opened->project, opened->variant, opened->store, options);
     const std::vector<checks::Finding>& findings = checked.findings;
     const std::string shareOf = options.audience.empty() ? "widths" : "visits";
-    const int delivered = deliver(
-        arguments, arguments.json ? emit::findingsJson(findings) : emit::findingsList(opened->project, checked, shareOf));
+    const int delivered =
+        deliver(arguments, arguments.json ? emit::findingsJson(findings)
+                                          : emit::findingsList(opened->project, checked, shareOf));
     if (delivered != done) return delivered;
     const bool any = std::ranges::any_of(
         findings, [&](const checks::Finding& finding) { return finding.severity >= *failOn; });

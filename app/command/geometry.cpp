@@ -23,7 +23,7 @@ int runGeometry(const GeometryArguments& arguments) {
     project::Problems problems;
     const auto widths =
         readWidths(arguments.widths, opened->project.leastWidth, opened->project.mostWidth, problems);
-    tell(problems);
+    printProblems(problems);
     if (!widths) return wrongInput;
     const layout::PreparedRow row(opened->project, opened->variant, opened->store,
                                   text::atRatio(*opened->profile, arguments.ratio));

@@ -1,6 +1,7 @@
 // tenter-cli: the command line of the computation in core. Needs no display.
 #include <algorithm>
 #include <exception>
+#include <sstream>
 #include <string>
 
 #include "help.h"
@@ -25,6 +26,14 @@ std::string sentenceOf(const CLI::ParseError& error) {
     std::ranges::replace(what, '\n', ' ');
     if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
         return what.substr(0, what.find(':')) + " takes one value and can be given once.";
+    if (dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr) {
+        // The parser lists them after a colon, the last one first.
+        std::istringstream words(what.substr(std::min(what.find(": ") + 2, what.size())));
+        std::string all;
+        for (std::string word; words >> word;)
+            all = all.empty() ? word : word + " " + all;
+        return "This verb has no argument \"" + all + "\".";
+    }
     if (dynamic_cast<const CLI::ExcludesError*>(&error) != nullptr) {
         const std::string excludes = " excludes ";
         const std::size_t at = what.find(excludes);

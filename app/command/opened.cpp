@@ -26,7 +26,8 @@ bool printAll(const std::string& content) {
 
 int printed(bool sound) {
     if (std::fflush(stdout) == 0 && sound) return done;
-    return refuse("standard output", "it could not be written whole", "make room, or name a file with --out");
+    return refuse("standard output", "It could not be written completely.",
+                  "Free some space, or name a file with --out.");
 }
 
 }  // namespace
@@ -55,10 +56,9 @@ void addEngine(CLI::App& verb, Arguments& arguments) {
 }
 
 void addTrial(CLI::App& verb, Arguments& arguments) {
-    verb.add_option(
-            "--try", arguments.trial,
-            "Text test: use the row with other text or cards; the project file does not change. Takes " +
-                project::trialWords() + ". Default: the row as it is.")
+    verb.add_option("--try", arguments.trial,
+                    "Text test: use the row with other text or cards; the project does not change. One of " +
+                        project::trialWords() + ". Default: no text test.")
         ->type_name("TRIAL");
 }
 
@@ -73,26 +73,23 @@ std::optional<std::string> fileText(const std::string& file) {
 std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     const text::BreakProfile* profile = text::profile(arguments.engine);
     if (profile == nullptr) {
-        std::string there;
-        for (const char* name : {"blink", "gecko"})
-            if (text::profile(name) != nullptr) there += (there.empty() ? "" : " or ") + std::string(name);
-        refuse("--engine", "engine " + arguments.engine + " is not in this version", "use " + there);
+        refuse("--engine", "The engine must be blink or gecko; it is \"" + arguments.engine + "\".", "");
         return nullptr;
     }
     const std::optional<project::Trial> trial = project::trialOf(arguments.trial);
     if (!arguments.trial.empty() && !trial) {
-        refuse("--try", "\"" + arguments.trial + "\" is nothing a row is tried with",
-               "use " + project::trialWords());
+        refuse("--try", "There is no text test \"" + arguments.trial + "\".",
+               "Use " + project::trialWords() + ".");
         return nullptr;
     }
     std::error_code error;
     if (!arguments.out.empty() && std::filesystem::equivalent(arguments.project, arguments.out, error)) {
-        refuse("--out", "this is the project itself, which would be lost", "choose another file");
+        refuse("--out", "This is the project file, which would be lost.", "Choose another file.");
         return nullptr;
     }
     project::Problems problems;
     std::optional<project::Project> project = project::read(arguments.project, problems);
-    tell(problems);
+    printProblems(problems);
     if (!project) return nullptr;
     auto opened = std::make_unique<Opened>();
     if (trial) {
@@ -107,9 +104,9 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     if (!arguments.variant.empty()) {
         const std::optional<std::size_t> found = opened->project.findVariant(arguments.variant);
         if (!found) {
-            tell(project::Problem{arguments.project, "/variants",
-                                  "no variant has the class " + arguments.variant,
-                                  "use one of " + classes(opened->project)});
+            printProblem(project::Problem{arguments.project, "/variants",
+                                          "No variant has the class \"" + arguments.variant + "\".",
+                                          "Use one of " + classes(opened->project) + "."});
             return nullptr;
         }
         opened->variant = *found;
@@ -131,7 +128,7 @@ int deliver(const Arguments& arguments, const std::function<void(const Sink&)>& 
     produce([&](const std::string& piece) { whole += piece; });
     project::Problems problems;
     if (project::replaceFile(arguments.out, whole, problems)) return done;
-    tell(problems);
+    printProblems(problems);
     return wrongInput;
 }
 

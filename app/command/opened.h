@@ -1,4 +1,4 @@
-// The arguments every verb has, and the project they name.
+// The arguments that all verbs share, and opening the project that they name.
 #pragma once
 
 #include <CLI/App.hpp>
@@ -15,6 +15,7 @@
 
 namespace tenter::command {
 
+/// The shared arguments as given; empty: not given.
 struct Arguments {
     std::string project;
     std::string variant;
@@ -25,15 +26,18 @@ struct Arguments {
 
 /// Adds PROJECT and --out.
 void addFiles(CLI::App& verb, Arguments& arguments);
+/// Adds --variant.
 CLI::Option* addVariant(CLI::App& verb, Arguments& arguments);
+/// Adds --engine with blink as default.
 void addEngine(CLI::App& verb, Arguments& arguments);
-/// For verbs that look at a row and hand nothing over.
+/// Adds --try, for verbs that print results about the row, not the row.
 void addTrial(CLI::App& verb, Arguments& arguments);
 
-/// A project ready to be worked with.
+/// A project and what verbs need to compute with it.
 struct Opened {
     project::Project project;
-    std::shared_ptr<const project::Project> untried;  ///< null: the project is tried with nothing
+    std::shared_ptr<const project::Project>
+        untried;  ///< the project without its text test; null if there is no text test
     std::filesystem::path folder;
     std::size_t variant = 0;
     const text::BreakProfile* profile = nullptr;
@@ -41,16 +45,16 @@ struct Opened {
     text::ParagraphStore store{fonts};
 };
 
-/// Reads the project; null if anything is wrong, which has been told.
+/// Reads the project of the arguments. Null if anything is wrong; a message has been printed.
 std::unique_ptr<Opened> openProject(const Arguments& arguments);
 
-/// All of a file; empty if there is none or it may not be read.
+/// The content of a file; empty if it does not exist or cannot be read.
 std::optional<std::string> fileText(const std::string& file);
 
-/// Prints `content`, or replaces the file of --out by it.
+/// Prints `content` to standard output, or replaces the file of --out by it. Returns the exit code.
 int deliver(const Arguments& arguments, const std::string& content);
 
-/// The same for content that comes piece by piece: `produce` is handed a function that takes the pieces.
+/// The same for content in pieces: `produce` is called with a function that accepts the pieces.
 using Sink = std::function<void(const std::string&)>;
 int deliver(const Arguments& arguments, const std::function<void(const Sink&)>& produce);
 

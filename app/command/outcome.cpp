@@ -4,17 +4,17 @@
 
 namespace tenter::command {
 
-void tell(const project::Problem& problem) {
+void printProblem(const project::Problem& problem) {
     std::cerr << problem.line() << '\n';
 }
 
-void tell(const project::Problems& problems) {
+void printProblems(const project::Problems& problems) {
     for (const project::Problem& problem : problems)
-        tell(problem);
+        printProblem(problem);
 }
 
 int refuse(const std::string& argument, const std::string& what, const std::string& fix) {
-    tell(project::Problem{argument, "", what, fix});
+    printProblem(project::Problem{argument, "", what, fix});
     return wrongInput;
 }
 

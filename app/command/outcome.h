@@ -1,4 +1,4 @@
-// What a verb returns, and how it tells what is wrong.
+// The exit codes of verbs, and the printing of messages.
 #pragma once
 
 #include <string>
@@ -11,11 +11,12 @@ inline constexpr int done = 0;
 inline constexpr int hasFindings = 1;  ///< done, and there is something to fix
 inline constexpr int wrongInput = 2;
 
-/// One line on standard error.
-void tell(const project::Problem& problem);
-void tell(const project::Problems& problems);
+/// Prints a problem as one line on standard error.
+void printProblem(const project::Problem& problem);
+void printProblems(const project::Problems& problems);
 
-/// Tells what is wrong with an argument and how to fix it; returns `wrongInput`.
+/// Prints what is wrong with an argument, or with the file `argument`, and how to fix it. Returns
+/// `wrongInput`.
 int refuse(const std::string& argument, const std::string& what, const std::string& fix);
 
 }  // namespace tenter::command

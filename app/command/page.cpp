@@ -31,12 +31,12 @@ int runPage(const PageArguments& arguments) {
         if (!bytes)
             return refuse(arguments.around, "The page cannot be read.",
                           "Check its name, its folder and its permissions.");
-        page = emit::savedPageWithStylesheet(opened->project, opened->variant, opened->folder, {*bytes, arguments.around},
-                                 opened->store, problems);
+        page = emit::savedPageWithStylesheet(opened->project, opened->variant, opened->folder,
+                                             {*bytes, arguments.around}, opened->store, problems);
     }
     for (project::Problem& problem : problems)
         if (problem.file.empty()) problem.file = arguments.project;
-    tell(problems);
+    printProblems(problems);
     return page.empty() ? wrongInput : deliver(arguments, page);
 }
 
@@ -48,10 +48,11 @@ void addPage(CLI::App& app, Action& action) {
         app.add_subcommand("page", "Print the row as one HTML page with its pictures and fonts inside");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
-    verb->add_option("--around", arguments->around,
-                     "Saved HTML page of the site that contains the row. Prints that page with the "
-                     "stylesheet of the row "
-                     "added, instead of a page of the row alone.")
+    verb->add_option(
+            "--around", arguments->around,
+            "Saved HTML page of the site that contains the row. Prints that page with the stylesheet "
+            "of the row added; the project must have an imported row. Default: a page of the row "
+            "alone.")
         ->type_name("PAGE.html");
     setHelpEnd(*verb, "The page needs no other file and no network.",
                {"page row.tenter.json --out row.html",

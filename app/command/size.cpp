@@ -38,7 +38,7 @@ int runSize(const SizeArguments& arguments) {
     const auto reading = intake::readSize(arguments.text, arguments.context, problems);
     for (project::Problem& problem : problems)
         problem.file = problem.place.empty() ? "tenter-cli size" : "TEXT";
-    tell(problems);
+    printProblems(problems);
     if (!reading) return wrongInput;
     std::cout << (arguments.json ? asJson(*reading) : reading->says) << '\n';
     return done;
@@ -56,12 +56,15 @@ void addSize(CLI::App& app, Action& action) {
         ->required();
     verb->add_option("--least", arguments->context.least,
                      "Smallest viewport width in px, from 1 to 10000. Default: 320.")
+        ->check(numberFrom(1, 10000))
         ->type_name("PX");
     verb->add_option("--most", arguments->context.most,
                      "Largest viewport width in px, from 1 to 10000; above --least. Default: 1920.")
+        ->check(numberFrom(1, 10000))
         ->type_name("PX");
     verb->add_option("--root", arguments->context.root,
                      "Root font size of the theme in px, from 1 to 100. Default: 16.")
+        ->check(numberFrom(1, 100))
         ->type_name("PX");
     verb->add_flag("--json", arguments->json, "Print JSON instead of a sentence.");
     setHelpEnd(

@@ -74,11 +74,8 @@ bool addColumns(const SolveArguments& arguments, Opened& opened) {
             ? solve::classFor(project.variants[opened.variant].className, arguments.columns)
             : arguments.className;
     if (!project::isClassName(name)) {
-        refuse("--class",
-               project::inQuotes(name) +
-                   " is not a class name: it must start with a letter and have only letters, digits, hyphens "
-                   "and underscores.",
-               "");
+        refuse("--class", project::inQuotes(name) + " is not a class name.",
+               "It must start with a letter and have only letters, digits, hyphens and underscores.");
         return false;
     }
     if (project.findVariant(name)) {
@@ -99,7 +96,7 @@ bool changeFollow(const SolveArguments& arguments, Opened& opened) {
     const auto report = [&] {
         for (project::Problem& problem : problems)
             problem.file = arguments.project;
-        tell(problems);
+        printProblems(problems);
     };
     if (arguments.follow == "card") {
         auto scale = solve::toCardScale(opened.project, opened.store, problems);
@@ -123,7 +120,7 @@ bool addWishes(const SolveArguments& arguments, project::Project& project) {
     project::Problems problems;
     for (const std::string& wish : arguments.wishes)
         solve::addWish(wish, project, added, problems);
-    tell(problems);
+    printProblems(problems);
     if (!problems.empty()) return false;
     if (!arguments.wishes.empty())
         project.wishes = project.wishes ? project::overlaid(*project.wishes, added) : added;
@@ -197,7 +194,7 @@ void addSolve(CLI::App& app, Action& action) {
     verb->add_option("--leeway", arguments->leeway,
                      "Print the leeway of a setting in each band, instead of the project: breakpoint, gap, "
                      "padding or row-width. Leeway: the range in which a value can change while every wish "
-                     "still holds.")
+                     "still holds. Default: none, the project is printed.")
         ->type_name("SETTING");
     verb->add_option("--engine", arguments->engine,
                      "Line-breaking rules: blink (Chrome, Edge, Opera) or gecko (Firefox). Default: both.")

@@ -49,7 +49,7 @@ int runStylesheet(const StylesheetArguments& arguments) {
                                           *opened->profile, problems);
         for (project::Problem& problem : problems)
             problem.file = arguments.project;
-        tell(problems);
+        printProblems(problems);
     }
     const bool given =
         arguments.markup.empty() ? opened->project.given.has_value() : arguments.markup == "given";
@@ -58,7 +58,7 @@ int runStylesheet(const StylesheetArguments& arguments) {
     const std::optional<std::string> sheet = emit::givenStylesheet(opened->project, options, problems);
     for (project::Problem& problem : problems)
         problem.file = arguments.project;
-    tell(problems);
+    printProblems(problems);
     return sheet ? deliver(arguments, *sheet) : wrongInput;
 }
 

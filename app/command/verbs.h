@@ -8,10 +8,10 @@
 
 namespace tenter::command {
 
-/// What is to be done once the arguments have been read; returns the exit code.
+/// The verb to run after the arguments have been read. Returns the exit code.
 using Action = std::function<int()>;
 
-// Each adds its verb to `app`; if the arguments choose that verb, `action` is set to it.
+// Each adds its verb to `app`. If the arguments name the verb, `action` becomes its action.
 void addGeometry(CLI::App& app, Action& action);
 void addWraps(CLI::App& app, Action& action);
 void addCheck(CLI::App& app, Action& action);

@@ -139,10 +139,4 @@ std::string roleText(std::string_view role) {
     return std::string(role) + " text";
 }
 
-std::string typeOf(std::string_view role) {
-    if (role == "body") return "body type";
-    if (role == "button") return "the button’s label";
-    return "the " + std::string(role);
-}
-
 }  // namespace tenter::checks

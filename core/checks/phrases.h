@@ -37,7 +37,5 @@ std::string widthsBeyondText(const project::Project& project, const Finding& fin
 std::string partKind(const std::string& role);
 /// The text of a role: `heading text`, `body text`.
 std::string roleText(std::string_view role);
-/// The same as a wish names it: `the heading`, `body type`, `the button’s label`.
-std::string typeOf(std::string_view role);
 
 }  // namespace tenter::checks

@@ -13,6 +13,7 @@
 #include "css/shorthands.h"
 #include "markup/matching.h"
 #include "project/wording.h"
+#include "units/quantities.h"
 
 namespace tenter::markup {
 
@@ -261,6 +262,12 @@ project::Container containerOf(const Room& room) {
     return container;
 }
 
+std::string inWords(const Length& length) {
+    if (length.unit() == Unit::Px || length.isZero()) return units::px(length.value());
+    if (length.unit() == Unit::Percent) return units::percent(length.value() / 100, 2);
+    return length.css();
+}
+
 std::vector<NodeId> around(const Tree& tree, NodeId row) {
     std::vector<NodeId> nodes;
     for (NodeId at = tree[row].parent; at != noNode; at = tree[at].parent)
@@ -302,11 +309,13 @@ ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double
 
 std::string ThemePage::containerSentence() const {
     std::string sentence = cautions.empty() ? "Container: " : "Container, assumed: ";
-    sentence += container.width.css() + " of the page width";
-    if (!container.maxWidth.isNone()) sentence += ", at most " + container.maxWidth.css();
-    for (const auto& [side, name] :
-         {std::pair{container.padding.left, "left"}, std::pair{container.padding.right, "right"}})
-        if (side) sentence += ", padding " + side->css() + " on the " + name;
+    sentence += inWords(container.width) + " of the page width";
+    if (!container.maxWidth.isNone()) sentence += ", at most " + inWords(container.maxWidth);
+    const std::optional<Length>& left = container.padding.left;
+    const std::optional<Length>& right = container.padding.right;
+    if (left && left == right) return sentence + ", padding " + inWords(*left) + " on each side.";
+    if (left) sentence += ", padding " + inWords(*left) + " on the left";
+    if (right) sentence += ", padding " + inWords(*right) + " on the right";
     return sentence + ".";
 }
 

@@ -149,7 +149,10 @@ private:
             default:
                 break;
         }
-        if (!binding.text.exists) return withWidths(wish) + "; " + size + " " + place;
+        if (!binding.text.exists) {
+            const bool isSize = wish.kind == WishKind::LeastSize || wish.kind == WishKind::MostSize;
+            return withWidths(wish) + "; reached " + place + (isSize ? "" : " with " + size);
+        }
         std::string text = withWidths(wish);
         const double reserve = *project::effectiveWishes(project_).reserve;
         if (wish.kind == WishKind::Lines && reserve > 0)
@@ -279,8 +282,12 @@ AnswerTable answerTable(const project::Project& project, const Answer& answer, t
     return TableMaker(project, answer, store).make();
 }
 
+double firstWholeWidth(const SizeRow& row) {
+    return row.band == 0 ? row.narrow.width : std::floor(row.narrow.width) + 1;
+}
+
 std::string bandLabel(const SizeRow& row) {
-    return project::inColumns(row.columns) + ", " + units::pxRange(row.narrow.width, row.wide.width);
+    return project::inColumns(row.columns) + ", " + units::pxRange(firstWholeWidth(row), row.wide.width);
 }
 
 std::string sizeLabel(double size) {

@@ -70,7 +70,11 @@ std::string toText(const project::Project& project, const AnswerTable& table);
 /// `No sizes satisfy these wishes together: “…” and “…”.`
 std::string summary(const ConflictTable& conflict);
 
-/// A role and band in words: `1 column, 320–590 px`.
+/// The smallest whole width of the row's band, or of the range, CSS px: a breakpoint belongs to the band
+/// below.
+double firstWholeWidth(const SizeRow& row);
+
+/// The columns and whole widths of the row's band: `2 columns, 591–930 px`.
 std::string bandLabel(const SizeRow& row);
 
 /// A size for the table, CSS px without the unit.

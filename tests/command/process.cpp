@@ -15,7 +15,7 @@ std::size_t Finished::errorLines() const {
     return static_cast<std::size_t>(std::ranges::count(err, '\n'));
 }
 
-Finished tenterCli(const std::vector<std::string>& arguments) {
+Finished tenterCli(const std::vector<std::string>& arguments, const std::filesystem::path& in) {
     const Folder folder;
     const std::string out = folder.file("out");
     const std::string err = folder.file("err");
@@ -27,7 +27,8 @@ Finished tenterCli(const std::vector<std::string>& arguments) {
     pointers.push_back(nullptr);
     const pid_t child = fork();
     if (child == 0) {
-        // A command line needs no display.
+        // The command line needs no display.
+        if (!in.empty() && chdir(in.c_str()) != 0) _exit(126);
         unsetenv("DISPLAY");
         dup2(open(out.c_str(), O_WRONLY | O_CREAT, 0600), STDOUT_FILENO);
         dup2(open(err.c_str(), O_WRONLY | O_CREAT, 0600), STDERR_FILENO);

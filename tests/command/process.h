@@ -7,6 +7,7 @@
 
 namespace tenter::tests {
 
+/// The result of a process.
 struct Finished {
     int code = -1;
     std::string out;
@@ -14,20 +15,21 @@ struct Finished {
     [[nodiscard]] std::size_t errorLines() const;
 };
 
-/// Runs tenter-cli with `arguments`; no shell reads them.
-Finished tenterCli(const std::vector<std::string>& arguments);
+/// Runs tenter-cli with `arguments`, without a shell, in the folder `in` (empty: the present one).
+Finished tenterCli(const std::vector<std::string>& arguments, const std::filesystem::path& in = {});
 
-/// A folder of one test, removed at its end.
+/// A temporary folder for one test.
 class Folder {
 public:
     Folder();
     ~Folder();
     Folder(const Folder&) = delete;
     Folder& operator=(const Folder&) = delete;
-    /// A file of it, by name; written if `content` is given.
+    /// The path of a file in it; `write` also writes the file.
     [[nodiscard]] std::string file(const std::string& name) const { return (path_ / name).string(); }
     std::string write(const std::string& name, const std::string& content) const;
     [[nodiscard]] std::vector<std::string> names() const;
+    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
 
 private:
     std::filesystem::path path_;

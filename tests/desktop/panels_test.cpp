@@ -109,6 +109,8 @@ private slots:
             openAllOf(panel);
             for (QLabel* title : side().findChildren<QLabel*>()) {
                 if (title->buddy() == nullptr || title->text().isEmpty() || !title->isVisible()) continue;
+                QVERIFY2(title->wordWrap() || title->sizeHint().width() <= title->width(),
+                         qPrintable("cut: " + title->text()));
                 QWidget* field = title->buddy();
                 while (field->focusProxy() != nullptr)
                     field = field->focusProxy();

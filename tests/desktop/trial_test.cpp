@@ -120,7 +120,7 @@ private slots:
         QVERIFY(room != rooms.end());
         const auto label = [&]() -> const QLabel* {
             for (const QLabel* each : window_->findChildren<QLabel*>())
-                if (each->accessibleName() == "Room for longer copy, Heading" && each->isVisible())
+                if (each->accessibleName() == "Room for longer text, heading" && each->isVisible())
                     return each;
             return nullptr;
         };

@@ -66,7 +66,7 @@ QString AnswerModel::text(const QModelIndex& index) const {
                    : QString();
     if (index.column() == Band)
         return columnsTitle(row.sizes.columns) + "\n" +
-               widthsTitle(row.sizes.narrow.width, row.sizes.wide.width);
+               widthsTitle(solve::firstWholeWidth(row.sizes), row.sizes.wide.width);
     const solve::EndSize& end = endOf(row.sizes, index.column());
     const QString before = figure(end.before);
     return isChanged(end) ? before + " → " + figure(end.after) : before;
