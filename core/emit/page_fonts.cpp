@@ -175,7 +175,7 @@ std::string FaceRule::css() const {
 
 PageFonts pageFonts(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {
     PageFonts out{project, {}};
-    const layout::PreparedRow row(project, variant, store, text::blink());
+    const layout::PreparedRow row(project, variant, store, text::defaultProfile());
     Collector collector(out.faces);
     for (std::size_t band = 0; band < row.bandCount(); ++band) {
         const layout::Layout laid = layout::layOut(row, widthIn(project.variants[variant], band));
