@@ -53,7 +53,7 @@ int runCheck(CheckArguments arguments) {
                       "The severity must be note, warning or error; it is \"" + arguments.failOn + "\".", "");
     checks::Options options;
     const bool both = arguments.engine.empty();
-    if (both) arguments.engine = text::blink().name();
+    if (both) arguments.engine = text::defaultProfile().name();
     if (!arguments.audience.empty() && !readVisits(arguments.audience, options.audience)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
@@ -83,9 +83,7 @@ void addCheck(CLI::App& app, Action& action) {
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
     addTrial(*verb, *arguments);
-    verb->add_option("--engine", arguments->engine,
-                     "Line-breaking rules: blink (Chrome, Edge, Opera) or gecko (Firefox). Default: both.")
-        ->type_name("ENGINE");
+    addEngine(*verb, *arguments);
     verb->add_flag("--json", arguments->json, "Print JSON instead of a list.");
     verb->add_flag(
         "--room", arguments->room,

@@ -5,9 +5,11 @@
 #include <iterator>
 #include <system_error>
 
+#include "checks/registry.h"
 #include "outcome.h"
 #include "project/file.h"
 #include "project/trial.h"
+#include "project/wording.h"
 
 namespace tenter::command {
 
@@ -50,8 +52,13 @@ CLI::Option* addVariant(CLI::App& verb, Arguments& arguments) {
 }
 
 void addEngine(CLI::App& verb, Arguments& arguments) {
+    std::vector<std::string> engines;
+    for (const text::BreakProfile* profile : text::profiles())
+        engines.push_back(std::string(profile->name()) + " (" + std::string(profile->browsers()) + ")");
+    const std::string all = engines.size() == 2 ? "both" : "all";
     verb.add_option("--engine", arguments.engine,
-                    "Line-breaking rules: blink (Chrome, Edge, Opera) or gecko (Firefox). Default: blink.")
+                    "Line-breaking rules: " + project::either(engines) +
+                        ". Default: " + (arguments.engine.empty() ? all : arguments.engine) + ".")
         ->type_name("ENGINE");
 }
 
@@ -73,7 +80,12 @@ std::optional<std::string> fileText(const std::string& file) {
 std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     const text::BreakProfile* profile = text::profile(arguments.engine);
     if (profile == nullptr) {
-        refuse("--engine", "The engine must be blink or gecko; it is \"" + arguments.engine + "\".", "");
+        std::vector<std::string> engines;
+        for (const text::BreakProfile* one : text::profiles())
+            engines.emplace_back(one->name());
+        refuse("--engine",
+               "The engine must be " + project::either(engines) + "; it is \"" + arguments.engine + "\".",
+               "");
         return nullptr;
     }
     const std::optional<project::Trial> trial = project::trialOf(arguments.trial);
@@ -88,7 +100,7 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
         return nullptr;
     }
     project::Problems problems;
-    std::optional<project::Project> project = project::read(arguments.project, problems);
+    std::optional<project::Project> project = project::read(arguments.project, problems, checks::isCheckName);
     printProblems(problems);
     if (!project) return nullptr;
     auto opened = std::make_unique<Opened>();

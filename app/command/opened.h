@@ -19,7 +19,7 @@ namespace tenter::command {
 struct Arguments {
     std::string project;
     std::string variant;
-    std::string engine = "blink";
+    std::string engine{text::defaultProfile().name()};
     std::string out;
     std::string trial;
 };
@@ -28,7 +28,7 @@ struct Arguments {
 void addFiles(CLI::App& verb, Arguments& arguments);
 /// Adds --variant.
 CLI::Option* addVariant(CLI::App& verb, Arguments& arguments);
-/// Adds --engine with blink as default.
+/// Adds --engine. Its default is the engine of `arguments`, or every engine if that is empty.
 void addEngine(CLI::App& verb, Arguments& arguments);
 /// Adds --try, for verbs that print results about the row, not the row.
 void addTrial(CLI::App& verb, Arguments& arguments);

@@ -129,7 +129,7 @@ bool addWishes(const SolveArguments& arguments, project::Project& project) {
 
 int runSolve(SolveArguments arguments) {
     const bool bothEngines = arguments.engine.empty();
-    if (bothEngines) arguments.engine = text::blink().name();
+    if (bothEngines) arguments.engine = text::defaultProfile().name();
     if (!arguments.leeway.empty() &&
         !isOneOf(arguments.leeway, {"breakpoint", "gap", "padding", "row-width"}))
         return refuse(
@@ -196,9 +196,7 @@ void addSolve(CLI::App& app, Action& action) {
                      "padding or row-width. Leeway: the range in which a value can change while every wish "
                      "still holds. Default: none, the project is printed.")
         ->type_name("SETTING");
-    verb->add_option("--engine", arguments->engine,
-                     "Line-breaking rules: blink (Chrome, Edge, Opera) or gecko (Firefox). Default: both.")
-        ->type_name("ENGINE");
+    addEngine(*verb, *arguments);
     verb->add_option(
             "WISHES", arguments->wishes,
             "Wishes to add to those of the project. ROLE is heading, body, button or another role of "

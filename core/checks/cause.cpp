@@ -4,14 +4,12 @@
 
 namespace tenter::checks {
 
-bool Cause::add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness,
-                std::optional<double> worstAt) {
+bool Cause::add(project::PartRef part, sweep::Interval span, double badness, std::optional<double> worstAt) {
     const bool first = places.empty();
     widths.push_back(span);
-    places.emplace(atCard, atPart);
+    places.insert(part);
     if (!first && badness <= worst) return false;
-    card = atCard;
-    part = atPart;
+    place = part;
     there = span;
     at = worstAt.value_or((span.from + span.to) / 2);
     worst = badness;
@@ -30,10 +28,8 @@ sweep::Interval Cause::runOfWorst() const {
 void report(Findings& out, const Cause& cause, const Description& description) {
     if (!cause.any()) return;
     Finding finding;
-    finding.check = description.check;
     finding.severity = description.severity;
-    finding.card = cause.card;
-    finding.part = cause.part;
+    finding.place = cause.place;
     finding.widths = cause.widths;
     finding.at = cause.at;
     finding.statement = description.statement;
@@ -45,8 +41,7 @@ void report(Findings& out, const Cause& cause, const Description& description) {
         return span.to > span.from && span.to - span.from < sliver;
     };
     if (!std::ranges::all_of(finding.widths, isSliver)) std::erase_if(finding.widths, isSliver);
-    out.push_back({std::move(finding), description.check + "\n" + std::string(word(description.severity)) +
-                                           "\n" + description.key});
+    out.push_back({std::move(finding), std::string(word(description.severity)) + "\n" + description.key});
 }
 
 void join(std::vector<sweep::Interval>& spans) {

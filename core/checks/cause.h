@@ -5,7 +5,6 @@
 #include <optional>
 #include <set>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "checks/finding.h"
@@ -16,24 +15,23 @@ namespace tenter::checks {
 /// Places and widths with one cause, and the worst of them.
 struct Cause {
     std::vector<sweep::Interval> widths;
-    std::set<std::pair<std::size_t, std::size_t>> places;  ///< card and part
-    std::size_t card = 0;                                  ///< of the worst place
-    std::size_t part = 0;
-    sweep::Interval there;  ///< widths of the worst place, CSS px
-    double at = 0;          ///< width within them at which it is worst, CSS px
-    double worst = 0;       ///< the greatest badness added
+    std::set<project::PartRef> places;
+    project::PartRef place;  ///< the worst
+    sweep::Interval there;   ///< widths of the worst place, CSS px
+    double at = 0;           ///< width within them at which it is worst, CSS px
+    double worst = 0;        ///< the greatest badness added
 
     /// Adds a place; returns true if it is the worst so far. Without `worstAt` the place is equally bad over
     /// all of `span` and `at` becomes its middle, because a browser's wrap points are a little beside the
     /// computed ones.
-    bool add(std::size_t atCard, std::size_t atPart, sweep::Interval span, double badness,
+    bool add(project::PartRef part, sweep::Interval span, double badness,
              std::optional<double> worstAt = std::nullopt);
     [[nodiscard]] bool any() const { return !places.empty(); }
     /// The widths around the worst place at which any place has the cause.
     [[nodiscard]] sweep::Interval runOfWorst() const;
 };
 
-/// A finding and the key that identifies it under another break profile.
+/// A finding, and the key that identifies it among those of its check under another break profile.
 struct KeyedFinding {
     Finding finding;
     std::string key;
@@ -42,7 +40,6 @@ using Findings = std::vector<KeyedFinding>;
 
 /// What a check reports about a cause.
 struct Description {
-    std::string check;
     Severity severity = Severity::Note;
     std::string source;
     Statement statement;
@@ -61,6 +58,9 @@ double lengthOf(const std::vector<sweep::Interval>& spans);
 /// The widths between `from` and `to` at which `line`, which starts at `from`, is above 0. Empty if none.
 std::optional<sweep::Interval> whereAbove(const units::Linear& line, double from, double to);
 
+/// Narrower ranges are no difference: two events nearer than any browser's grid are the same event. CSS px.
+inline constexpr double leastDifference = 1e-3;
+
 /// Calls `found(span, linesOfOne, linesOfOther)` for the spans, rising, in which two parts have different
 /// line counts.
 template <class Found>
@@ -72,8 +72,7 @@ void whereLineCountsDiffer(const std::vector<sweep::Piece>& one, const std::vect
             ++k;
         for (std::size_t i = k; i < other.size() && other[i].from < piece.to; ++i) {
             const sweep::Interval both{std::max(piece.from, other[i].from), std::min(piece.to, other[i].to)};
-            // Two events nearer than any browser's grid are the same event.
-            if (both.to - both.from > 1e-3 && piece.lines != other[i].lines)
+            if (both.to - both.from > leastDifference && piece.lines != other[i].lines)
                 found(both, piece.lines, other[i].lines);
         }
     }

@@ -2,8 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
-#include <memory>
+#include <span>
 
 #include "checks/registry.h"
 
@@ -11,25 +12,19 @@ namespace tenter::checks {
 
 namespace {
 
-/// The findings of two profiles together; a finding that only one of them has keeps that profile in `only`.
-Findings merged(Findings one, Findings other, const text::BreakProfile& first,
-                const text::BreakProfile& second) {
-    for (KeyedFinding& keyed : one) {
-        const auto same = std::ranges::find(other, keyed.key, &KeyedFinding::key);
-        if (same == other.end()) {
-            keyed.finding.only = &first;
-            continue;
-        }
-        std::vector<sweep::Interval>& widths = keyed.finding.widths;
-        widths.insert(widths.end(), same->finding.widths.begin(), same->finding.widths.end());
-        join(widths);
-        other.erase(same);
+/// Adds the findings under one more profile to `all`. Equal keys make one finding, which holds under both.
+void addUnderProfile(Findings& all, Findings others) {
+    for (KeyedFinding& keyed : all) {
+        const auto same = std::ranges::find(others, keyed.key, &KeyedFinding::key);
+        if (same == others.end()) continue;
+        Finding& finding = keyed.finding;
+        finding.widths.insert(finding.widths.end(), same->finding.widths.begin(), same->finding.widths.end());
+        join(finding.widths);
+        finding.profiles.insert(finding.profiles.end(), same->finding.profiles.begin(),
+                                same->finding.profiles.end());
+        others.erase(same);
     }
-    for (KeyedFinding& keyed : other) {
-        keyed.finding.only = &second;
-        one.push_back(std::move(keyed));
-    }
-    return one;
+    std::ranges::move(others, std::back_inserter(all));
 }
 
 /// The width nearest to `finding.at` within the finding's widths, a whole number if the run has one.
@@ -52,10 +47,39 @@ double widthNear(const Finding& finding, double least) {
     return near;
 }
 
-Findings findingsOf(const Subject& subject, bool breaks) {
+/// Gives the findings from index `first` on the name of their check.
+void nameCheck(Findings& findings, std::size_t first, std::string_view name) {
+    for (KeyedFinding& keyed : std::span(findings).subspan(first)) {
+        keyed.finding.check = name;
+        keyed.key = std::string(name) + "\n" + keyed.key;
+    }
+}
+
+/// The findings of all checks about one subject that depend on line breaks, or of all that do not.
+Findings findingsOf(const Subject& subject, bool dependsOnBreaks) {
     Findings out;
-    for (const Check& check : registry())
-        if (check.breaks == breaks) check.run(subject, out);
+    for (const Check* check : registry()) {
+        if (check->run == nullptr || check->dependsOnBreaks != dependsOnBreaks) continue;
+        const std::size_t before = out.size();
+        check->run(subject, out);
+        nameCheck(out, before, check->name);
+    }
+    if (dependsOnBreaks)
+        for (KeyedFinding& keyed : out)
+            keyed.finding.profiles = {&subject.row.profile()};
+    return out;
+}
+
+/// The findings that compare profiles.
+Findings comparisonsOf(const Subjects& subjects) {
+    Findings out;
+    if (subjects.size() < 2) return out;
+    for (const Check* check : registry()) {
+        if (check->compare == nullptr) continue;
+        const std::size_t before = out.size();
+        check->compare(subjects, out);
+        nameCheck(out, before, check->name);
+    }
     return out;
 }
 
@@ -63,16 +87,19 @@ Findings findingsOf(const Subject& subject, bool breaks) {
 
 Checked checkAll(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                  const Options& options) {
-    const text::BreakProfile& profile = options.profile != nullptr ? *options.profile : text::blink();
-    const Subject subject(project, variant, store, profile, options);
+    Subjects subjects;
+    for (const text::BreakProfile* profile :
+         options.profile != nullptr ? Profiles{options.profile} : text::profiles())
+        subjects.emplace_back(project, variant, store, *profile, options);
+    const Subject& subject = subjects.front();
     Findings all = findingsOf(subject, false);
-    Findings lines = findingsOf(subject, true);
-    if (options.profile == nullptr) {
-        const Subject other(project, variant, store, text::gecko(), options);
-        lines = merged(std::move(lines), findingsOf(other, true), text::blink(), text::gecko());
-        checkEngines(subject, other, lines);
-    }
-    all.insert(all.end(), std::make_move_iterator(lines.begin()), std::make_move_iterator(lines.end()));
+    Findings lines;
+    for (const Subject& each : subjects)
+        addUnderProfile(lines, findingsOf(each, true));
+    for (KeyedFinding& keyed : lines)
+        if (keyed.finding.profiles.size() == subjects.size()) keyed.finding.profiles.clear();
+    std::ranges::move(lines, std::back_inserter(all));
+    std::ranges::move(comparisonsOf(subjects), std::back_inserter(all));
 
     std::vector<Finding> findings;
     for (KeyedFinding& keyed : all) {
@@ -81,7 +108,7 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
                             ? std::min(1.0, lengthOf(finding.widths) / (subject.most - subject.least))
                             : options.audience.share(finding.widths, subject.least);
         finding.at = widthNear(finding, subject.least);
-        finding.says = textOf(finding.statement, finding.only);
+        finding.says = textOf(finding.statement, finding.profiles);
         findings.push_back(std::move(finding));
     }
     std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) {

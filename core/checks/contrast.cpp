@@ -2,8 +2,8 @@
 #include <map>
 
 #include "checks/background.h"
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "units/contrast.h"
 #include "units/quantities.h"
 
@@ -73,12 +73,10 @@ void addLowContrast(const CheckedRole& role, const RolePiece& piece, const sweep
     const std::optional<sweep::Interval> small = whereAbove(limit - size, cut.from, cut.to);
     if (small) needed = usualRatio;
     if (ratio < largeRatio)
-        cause.add(role.card, role.part, cut, -ratio);
+        cause.add(role.place, cut, -ratio);
     else if (small)
-        cause.add(role.card, role.part, *small, -ratio);
+        cause.add(role.place, *small, -ratio);
 }
-
-}  // namespace
 
 void checkContrast(const Subject& subject, Findings& out) {
     for (const CheckedRole& role : subject.roles) {
@@ -96,13 +94,17 @@ void checkContrast(const Subject& subject, Findings& out) {
         for (const auto& [colours, found] : causes) {
             const auto& [cause, needed] = found;
             if (cause.any())
-                report(out, cause,
-                       {"contrast", Severity::Error, "WCAG 2.2 SC 1.4.3",
-                        statementOf(subject, cause, role, colours, needed),
-                        role.name + colours.text.css() + colours.background.css() +
-                            (colours.hovered ? "hover" : "")});
+                report(
+                    out, cause,
+                    {Severity::Error, "WCAG 2.2 SC 1.4.3", statementOf(subject, cause, role, colours, needed),
+                     role.name + colours.text.css() + colours.background.css() +
+                         (colours.hovered ? "hover" : "")});
         }
     }
 }
+
+}  // namespace
+
+extern const Check contrastCheck{.name = "contrast", .run = checkContrast, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

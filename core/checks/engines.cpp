@@ -1,11 +1,12 @@
-// Texts to which two browser engines give different line counts, and the character that causes it.
+// Texts to which browser engines give different line counts, and the character that causes it.
 #include <algorithm>
 #include <cmath>
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/inline_sizes.h"
+#include "project/wording.h"
 #include "text/unicode.h"
 
 namespace tenter::checks {
@@ -22,7 +23,7 @@ std::set<std::uint32_t> breaksOf(const text::Paragraph& paragraph) {
 /// The offsets in UTF-16 units at which the part's lines start at `width`.
 std::vector<std::uint32_t> startsAt(const Subject& subject, const CheckedPart& part, double width) {
     const layout::BandPlan& band = subject.row.band(subject.row.bandAt(width));
-    const layout::PartPlan& plan = band.cards[part.card].parts[part.part];
+    const layout::PartPlan& plan = band.part(part.place);
     const text::Paragraph& paragraph = *plan.paragraph;
     std::vector<text::Line> lines;
     text::breakLines(
@@ -37,29 +38,35 @@ std::vector<std::uint32_t> startsAt(const Subject& subject, const CheckedPart& p
     return starts;
 }
 
-/// A line break that only one of two profiles allows.
-struct OneSidedBreak {
-    std::string after;          ///< the character before it; empty if both allow the same breaks
-    std::string written;        ///< the word around it, with `<wbr>` at the break
-    std::string_view allowing;  ///< the browser that allows it
+/// A line break that some profiles allow and others do not.
+struct PartialBreak {
+    std::string after;                  ///< the character before it; empty if all allow the same breaks
+    std::string written;                ///< the word around it, with `<wbr>` at the break
+    std::vector<std::string> allowing;  ///< the browsers that allow it
 };
 
 const text::Paragraph& paragraphOf(const Subject& subject, const CheckedPart& part, double width) {
-    return *subject.row.band(subject.row.bandAt(width)).cards[part.card].parts[part.part].paragraph;
+    return *subject.row.band(subject.row.bandAt(width)).part(part.place).paragraph;
 }
 
 /// The first such break among the lines of the part at `width`.
-OneSidedBreak oneSidedBreak(const Subject& one, const Subject& other, const CheckedPart& part, double width) {
-    const text::Paragraph& paragraph = paragraphOf(one, part, width);
-    const text::Paragraph& beside = paragraphOf(other, part, width);
-    const std::u16string& text = paragraph.text();
-    if (text != beside.text()) return {};
-    const std::set<std::uint32_t> first = breaksOf(paragraph);
-    const std::set<std::uint32_t> second = breaksOf(beside);
+PartialBreak partialBreak(const Subjects& subjects, const CheckedPart& part, double width) {
+    const std::u16string& text = paragraphOf(subjects.front(), part, width).text();
+    std::vector<std::set<std::uint32_t>> allowed;  // by subject
+    for (const Subject& subject : subjects) {
+        const text::Paragraph& paragraph = paragraphOf(subject, part, width);
+        if (paragraph.text() != text) return {};
+        allowed.push_back(breaksOf(paragraph));
+    }
+    const auto allows = [](std::uint32_t at) {
+        return [at](const std::set<std::uint32_t>& breaks) { return breaks.contains(at); };
+    };
     std::set<std::uint32_t> made;
-    for (const Subject* subject : {&one, &other})
-        for (const std::uint32_t start : startsAt(*subject, part, width))
-            if (start > 0 && first.contains(start) != second.contains(start)) made.insert(start);
+    for (const Subject& subject : subjects)
+        for (const std::uint32_t start : startsAt(subject, part, width))
+            if (start > 0 && std::ranges::any_of(allowed, allows(start)) &&
+                !std::ranges::all_of(allowed, allows(start)))
+                made.insert(start);
     if (made.empty()) return {};
     const std::uint32_t at = *made.begin();
     std::size_t before = at - 1;
@@ -67,57 +74,115 @@ OneSidedBreak oneSidedBreak(const Subject& one, const Subject& other, const Chec
     const std::size_t space = text.rfind(u' ', before);
     const std::size_t from = space == std::u16string::npos ? 0 : space + 1;
     const std::size_t to = std::min(text.find(u' ', at), text.size());
-    return {text::toUtf8(text.substr(before, at - before)),
-            text::toUtf8(text.substr(from, at - from)) + "<wbr>" + text::toUtf8(text.substr(at, to - at)),
-            (first.contains(at) ? one : other).row.profile().title()};
+    PartialBreak found{
+        text::toUtf8(text.substr(before, at - before)),
+        text::toUtf8(text.substr(from, at - from)) + "<wbr>" + text::toUtf8(text.substr(at, to - at)),
+        {}};
+    for (std::size_t i = 0; i < subjects.size(); ++i)
+        if (allowed[i].contains(at)) found.allowing.emplace_back(subjects[i].row.profile().title());
+    return found;
 }
 
-/// Widths at which the two line counts differ for one reason.
-struct DifferentLines {
-    Cause cause;
-    std::uint32_t one = 0, other = 0;  ///< line counts at the worst place
-    OneSidedBreak at;                  ///< there
+/// A range of widths and the line counts of one part there, by subject.
+struct Counts {
+    sweep::Interval widths;
+    std::vector<std::uint32_t> lines;
 };
 
-Statement statementOf(const Subject& one, const Subject& other, const DifferentLines& found) {
+/// The ranges in which the part with index `index` has the same line counts under all profiles or differing
+/// ones, rising.
+std::vector<Counts> countsOf(const Subjects& subjects, std::size_t index) {
+    std::vector<Counts> all;
+    for (const sweep::Piece& piece : subjects.front().parts[index].pieces.pieces)
+        all.push_back({{piece.from, piece.to}, {piece.lines}});
+    for (std::size_t i = 1; i < subjects.size(); ++i) {
+        const std::vector<sweep::Piece>& pieces = subjects[i].parts[index].pieces.pieces;
+        std::vector<Counts> finer;
+        std::size_t k = 0;
+        for (const Counts& counts : all) {
+            while (k < pieces.size() && pieces[k].to <= counts.widths.from)
+                ++k;
+            for (std::size_t j = k; j < pieces.size() && pieces[j].from < counts.widths.to; ++j) {
+                const auto both = within(pieces[j], counts.widths);
+                if (!both) continue;
+                finer.push_back({*both, counts.lines});
+                finer.back().lines.push_back(pieces[j].lines);
+            }
+        }
+        all = std::move(finer);
+    }
+    return all;
+}
+
+/// Widths at which the line counts differ for one reason.
+struct DifferentLines {
+    Cause cause;
+    std::vector<std::uint32_t> lines;  ///< line counts at the worst place, by subject
+    PartialBreak at;                   ///< there
+};
+
+/// `3 lines in Chromium and 2 in Firefox`: each line count with the browsers that have it.
+std::string countsByBrowser(const Subjects& subjects, const std::vector<std::uint32_t>& lines) {
+    std::vector<std::string> all;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (std::find(lines.begin(), lines.begin() + static_cast<std::ptrdiff_t>(i), lines[i]) !=
+            lines.begin() + static_cast<std::ptrdiff_t>(i))
+            continue;
+        std::vector<std::string> browsers;
+        for (std::size_t j = i; j < lines.size(); ++j)
+            if (lines[j] == lines[i]) browsers.emplace_back(subjects[j].row.profile().title());
+        all.push_back((all.empty() ? lineCount(lines[i]) : std::to_string(lines[i])) + " in " +
+                      project::listed(browsers));
+    }
+    return project::listed(all);
+}
+
+Statement statementOf(const Subjects& subjects, const DifferentLines& found) {
+    const Subject& one = subjects.front();
+    const bool two = subjects.size() == 2;
     const std::string what = atWidths(one, found.cause.there) + " " + worstAndOthers(one, found.cause) +
-                             " has " + lineCount(found.one) + " in " +
-                             std::string(one.row.profile().title()) + " and " + std::to_string(found.other) +
-                             " in " + std::string(other.row.profile().title());
+                             " has " + countsByBrowser(subjects, found.lines);
     if (found.at.after.empty())
-        return {what, "The two browsers shape or balance its lines differently",
+        return {what,
+                std::string("The ") + (two ? "two " : "") + "browsers shape or balance its lines differently",
                 "Change the font size a little there (Text › Font size)"};
     // Another character may be the hyphen that does not break.
     const std::string hyphen =
         found.at.after == "-" ? ", or &#8209; instead of “-” to prevent it" : std::string();
+    const std::string breaks = found.at.allowing.size() == 1 ? " breaks" : " break";
     return {what,
-            "Only " + std::string(found.at.allowing) + " breaks a line after " + inQuotation(found.at.after),
-            "Write " + inQuotation(found.at.written) + " to allow the break in both" + hyphen};
+            "Only " + project::listed(found.at.allowing) + breaks + " a line after " +
+                inQuotation(found.at.after),
+            "Write " + inQuotation(found.at.written) + " to allow the break in " + (two ? "both" : "all") +
+                hyphen};
+}
+
+void compareEngines(const Subjects& subjects, Findings& out) {
+    const std::vector<CheckedPart>& parts = subjects.front().parts;
+    std::map<std::string, DifferentLines> causes;  // by the character before the break
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (parts[i].text == nullptr) continue;
+        for (const Counts& counts : countsOf(subjects, i)) {
+            const sweep::Interval& span = counts.widths;
+            const bool same = std::ranges::all_of(
+                counts.lines, [&](std::uint32_t lines) { return lines == counts.lines.front(); });
+            if (same || span.to - span.from <= leastDifference) continue;
+            const PartialBreak at = partialBreak(subjects, parts[i], (span.from + span.to) / 2);
+            DifferentLines& found = causes[at.after];
+            if (!found.cause.add(parts[i].place, span, span.to - span.from)) continue;
+            found.lines = counts.lines;
+            found.at = at;
+        }
+    }
+    const std::string engines = subjects.size() == 2 ? "two" : std::to_string(subjects.size());
+    for (const auto& [character, found] : causes)
+        report(out, found.cause,
+               {Severity::Warning, "measured in " + engines + " browser engines",
+                statementOf(subjects, found), character});
 }
 
 }  // namespace
 
-void checkEngines(const Subject& one, const Subject& other, Findings& out) {
-    std::map<std::string, DifferentLines> causes;  // by the character before the break
-    for (std::size_t i = 0; i < one.parts.size(); ++i) {
-        const CheckedPart& part = one.parts[i];
-        if (part.text == nullptr) continue;
-        whereLineCountsDiffer(part.pieces.pieces, other.parts[i].pieces.pieces,
-                              [&](const sweep::Interval& span, std::uint32_t a, std::uint32_t b) {
-                                  const OneSidedBreak at =
-                                      oneSidedBreak(one, other, part, (span.from + span.to) / 2);
-                                  DifferentLines& found = causes[at.after];
-                                  if (!found.cause.add(part.card, part.part, span, span.to - span.from))
-                                      return;
-                                  found.one = a;
-                                  found.other = b;
-                                  found.at = at;
-                              });
-    }
-    for (const auto& [character, found] : causes)
-        report(out, found.cause,
-               {"engines", Severity::Warning, "measured in two browser engines",
-                statementOf(one, other, found), character});
-}
+extern const Check enginesCheck{.name = "engines", .dependsOnBreaks = true, .compare = compareEngines};
 
 }  // namespace tenter::checks

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "checks/phrases.h"
+#include "project/wording.h"
 
 namespace tenter::checks {
 
@@ -26,9 +27,12 @@ std::optional<Severity> severityOf(std::string_view word) {
     return std::nullopt;
 }
 
-std::string textOf(const Statement& statement, const text::BreakProfile* only) {
-    std::string text = only == nullptr ? capitalised(statement.what)
-                                       : std::string(only->title()) + " only: " + statement.what;
+std::string textOf(const Statement& statement, const Profiles& profiles) {
+    std::vector<std::string> browsers;
+    for (const text::BreakProfile* profile : profiles)
+        browsers.emplace_back(profile->title());
+    std::string text = browsers.empty() ? capitalised(statement.what)
+                                        : project::listed(browsers) + " only: " + statement.what;
     for (const std::string& sentence : {statement.why, statement.fix})
         if (!sentence.empty()) text += ". " + sentence;
     return text + ".";

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "project/project.h"
 #include "sweep/pieces.h"
 #include "text/profile.h"
 
@@ -25,24 +26,27 @@ struct Statement {
     std::string fix;   ///< what to do; empty if nothing can be done
 };
 
-/// `statement` as one text. A finding of one browser only starts with that browser's name.
-std::string textOf(const Statement& statement, const text::BreakProfile* only = nullptr);
+/// Break profiles, in the order of `text::profiles()`.
+using Profiles = std::vector<const text::BreakProfile*>;
+
+/// `statement` as one text. Unless `profiles` is empty it starts with the names of their browsers: `Firefox
+/// only: …`.
+std::string textOf(const Statement& statement, const Profiles& profiles = {});
 
 /// One problem with one cause, however many cards and widths show it.
 struct Finding {
     std::string check;
     Severity severity = Severity::Note;
-    std::optional<std::size_t> card;  ///< index of the worst card, in the project's cards
-    std::optional<std::size_t> part;  ///< index of the worst part, in the card's parts
+    std::optional<project::PartRef> place;  ///< the worst
     /// Ranges of viewport widths in CSS px, rising, without overlaps. A range excludes its `from`, as a band
     /// does, unless it is the first of the project or consists of one width.
     std::vector<sweep::Interval> widths;
     double at = 0;        ///< viewport width of the worst place, a whole number if possible, CSS px
     double share = 0;     ///< 0 to 1, of the range of widths or of the audience's visits
     Statement statement;  ///< the sentences of `says`
-    std::string says;     ///< `textOf(statement, only)`
+    std::string says;     ///< `textOf(statement, profiles)`
     std::string source;   ///< standard or practice that calls it a problem
-    const text::BreakProfile* only = nullptr;  ///< the one profile that has it; null if every profile has
+    Profiles profiles;    ///< those under which it holds; empty: all that were checked
 };
 
 /// Sentence that accompanies every list of findings.

@@ -3,8 +3,8 @@
 #include <map>
 
 #include "checks/background.h"
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "units/contrast.h"
 #include "units/quantities.h"
 
@@ -54,8 +54,6 @@ Statement statementOf(const CheckedRole& role, const Ring& ring) {
             why, "Set its colour to " + enough + " (Colour › Focus ring)"};
 }
 
-}  // namespace
-
 void checkFocus(const Subject& subject, Findings& out) {
     for (const CheckedRole& role : subject.roles) {
         if (!role.wholeLink && !role.linkRuns) continue;
@@ -66,13 +64,17 @@ void checkFocus(const Subject& subject, Findings& out) {
             if (!cut || (ring.there && units::contrast(ring.colour, ring.background) >= ringRatio)) continue;
             const std::string key = ring.there ? ring.colour.css() + ring.background.css() : "none";
             auto& [cause, worst] = causes.try_emplace(key, Cause{}, ring).first->second;
-            cause.add(role.card, role.part, *cut, 0);
+            cause.add(role.place, *cut, 0);
         }
         for (const auto& [key, found] : causes)
             report(out, found.first,
-                   {"focus", Severity::Error, found.second.there ? "WCAG 2.2 SC 1.4.11" : "WCAG 2.2 SC 2.4.7",
+                   {Severity::Error, found.second.there ? "WCAG 2.2 SC 1.4.11" : "WCAG 2.2 SC 2.4.7",
                     statementOf(role, found.second), role.name + key});
     }
 }
+
+}  // namespace
+
+extern const Check focusCheck{.name = "focus", .run = checkFocus, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

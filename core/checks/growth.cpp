@@ -4,8 +4,8 @@
 #include <cmath>
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "project/wording.h"
 #include "units/quantities.h"
 
@@ -31,7 +31,7 @@ struct Against {
         const double sizes[2] = {before.size.at(at - before.from), after.size.at(then - after.from)};
         const std::string text = roleText(role.name);
         if (std::ranges::find(texts, text) == texts.end()) texts.push_back(text);
-        if (!cause.add(role.card, role.part, span, std::abs(sizes[1] - sizes[0]))) return;
+        if (!cause.add(role.place, span, std::abs(sizes[1] - sizes[0]))) return;
         worst = text;
         size[0] = sizes[0];
         size[1] = sizes[1];
@@ -90,8 +90,6 @@ Statement jumpStatement(double breakpoint, const Against& jump) {
                        " above the breakpoint than the band below ends (Text › Font size)"};
 }
 
-}  // namespace
-
 void checkGrowth(const Subject& subject, Findings& out) {
     std::map<double, Against> jumps;  // by breakpoint
     Against slopes;
@@ -113,12 +111,15 @@ void checkGrowth(const Subject& subject, Findings& out) {
     }
     if (slopes.cause.any())
         report(out, slopes.cause,
-               {"growth", Severity::Warning, "common practice, no source", slopeStatement(subject, slopes),
-                "slope"});
+               {Severity::Warning, "common practice, no source", slopeStatement(subject, slopes), "slope"});
     for (const auto& [at, jump] : jumps)
         report(out, jump.cause,
-               {"growth", Severity::Warning, "common practice, no source", jumpStatement(at, jump),
+               {Severity::Warning, "common practice, no source", jumpStatement(at, jump),
                 "jump " + units::Length::px(at).css()});
 }
+
+}  // namespace
+
+extern const Check growthCheck{.name = "growth", .run = checkGrowth, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "markup/given.h"
 #include "markup/headings.h"
 
@@ -14,19 +14,17 @@ namespace {
 
 using markup::NodeId;
 
-/// A part of a card, by its place in the project.
-using Place = std::pair<std::size_t, std::size_t>;
-
 /// The part that the heading element is, contains or is in; the card's first part if there is none. Empty if
 /// the heading is outside the cards.
-std::optional<Place> placeOf(const markup::GivenRow& row, NodeId heading) {
+std::optional<project::PartRef> placeOf(const markup::GivenRow& row, NodeId heading) {
     for (std::size_t card = 0; card < row.cards.size(); ++card) {
         if (!row.tree.isWithin(heading, row.cards[card].node)) continue;
         const std::vector<markup::GivenPart>& parts = row.cards[card].parts;
         const auto part = std::ranges::find_if(parts, [&](const markup::GivenPart& one) {
             return row.tree.isWithin(one.node, heading) || row.tree.isWithin(heading, one.node);
         });
-        return Place(card, part == parts.end() ? 0 : part - parts.begin());
+        return project::PartRef{card,
+                                part == parts.end() ? 0 : static_cast<std::size_t>(part - parts.begin())};
     }
     return std::nullopt;
 }
@@ -42,8 +40,6 @@ Statement statementOf(const Subject& subject, const Cause& cause, const Skip& sk
             "Make it an " + tag(skip.first + 1) + " in the page’s markup; it can look the same"};
 }
 
-}  // namespace
-
 void checkHeadingLevels(const Subject& subject, Findings& out) {
     if (!subject.project.given) return;
     project::Problems unused;
@@ -55,16 +51,21 @@ void checkHeadingLevels(const Subject& subject, Findings& out) {
          at = row->tree.following(at, row->classElement)) {
         const int level = markup::headingLevelOf(row->tree[at]);
         if (level == 0) continue;
-        const std::optional<Place> place = placeOf(*row, at);
-        if (before > 0 && level > before + 1 && place && place->first < subject.project.cards.size() &&
-            place->second < subject.project.cards[place->first].parts.size())
-            causes[{before, level}].add(place->first, place->second, subject.whole(), 0);
+        const std::optional<project::PartRef> place = placeOf(*row, at);
+        if (before > 0 && level > before + 1 && place && place->card < subject.project.cards.size() &&
+            place->part < subject.project.cards[place->card].parts.size())
+            causes[{before, level}].add(*place, subject.whole(), 0);
         before = level;
     }
     for (const auto& [skip, cause] : causes)
         report(out, cause,
-               {"heading-levels", Severity::Warning, "WCAG 2.2 SC 1.3.1, G141",
-                statementOf(subject, cause, skip), std::to_string(skip.first) + std::to_string(skip.second)});
+               {Severity::Warning, "WCAG 2.2 SC 1.3.1, G141", statementOf(subject, cause, skip),
+                std::to_string(skip.first) + std::to_string(skip.second)});
 }
+
+}  // namespace
+
+extern const Check headingLevelsCheck{
+    .name = "heading-levels", .run = checkHeadingLevels, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

@@ -2,8 +2,8 @@
 // line. Common practice, no source.
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/prepared.h"
 #include "project/cascade.h"
 
@@ -55,8 +55,6 @@ std::string fixOf(const BestCount& best, std::size_t empty) {
     return capitalised(centre);
 }
 
-}  // namespace
-
 void checkHoles(const Subject& subject, Findings& out) {
     const std::size_t cards = subject.project.cards.size();
     std::map<std::size_t, std::vector<sweep::Interval>> spans;  // by column count
@@ -72,18 +70,21 @@ void checkHoles(const Subject& subject, Findings& out) {
     std::size_t worst = 0;  // column count
     for (const auto& [columns, there] : spans)
         for (const sweep::Interval& span : there)
-            if (cause.add(cards - 1, 0, span, static_cast<double>(emptyPlaces(cards, columns))))
+            if (cause.add({cards - 1, 0}, span, static_cast<double>(emptyPlaces(cards, columns))))
                 worst = columns;
     const BestCount best = bestCountOf(subject.project);
     const std::size_t empty = emptyPlaces(cards, worst);
     const bool canFill = best.columns > 0 && best.empty == 0;
     report(out, cause,
-           {"holes",
-            canFill ? Severity::Warning : Severity::Note,
+           {canFill ? Severity::Warning : Severity::Note,
             "common practice, no source",
             {atWidths(subject, cause.there) + ", " + std::to_string(cards) + " cards in " +
                  std::to_string(worst) + " columns leave " + places(empty) + " of the last line empty",
              "The row looks unfinished", fixOf(best, empty)}});
 }
+
+}  // namespace
+
+extern const Check holesCheck{.name = "holes", .run = checkHoles, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

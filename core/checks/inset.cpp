@@ -1,7 +1,7 @@
 // Text close to a visible edge of its card. Common practice, no source.
 #include "checks/background.h"
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/inline_sizes.h"
 #include "units/contrast.h"
 #include "units/quantities.h"
@@ -31,8 +31,6 @@ bool hasOwnBox(const project::TextStyle& style) {
     return style.background && style.background->alpha > 0;
 }
 
-}  // namespace
-
 void checkInset(const Subject& subject, Findings& out) {
     Cause cause;
     for (const CheckedRole& role : subject.roles) {
@@ -43,28 +41,31 @@ void checkInset(const Subject& subject, Findings& out) {
                 continue;
             const layout::BandPlan& band = subject.row.band(piece.band);
             const layout::InlineSizes<Linear> across = layout::inlineSizesAt(band, Linear(cut->from, 1));
-            const auto text = layout::textInlineSizes(
-                band.roles[role.index], *band.cards[role.card].parts[role.part].paragraph, across);
+            const auto text =
+                layout::textInlineSizes(band.roles[role.index], *band.part(role.place).paragraph, across);
             const Linear em = text.basis.em;
             for (const auto side : {&layout::EdgesOf<Linear>::left, &layout::EdgesOf<Linear>::right}) {
                 const Linear inset = across.cardPadding.*side + text.margin.*side + text.padding.*side;
                 const auto span = whereAbove(leastInset * em - inset, cut->from, cut->to);
                 if (!span) continue;
                 const double at = (span->from + span->to) / 2 - cut->from;
-                cause.add(role.card, role.part, *span, -inset.at(at) / em.at(at));
+                cause.add(role.place, *span, -inset.at(at) / em.at(at));
             }
         }
     }
     join(cause.widths);
     if (!cause.any() || lengthOf(cause.widths) < subject.limits().leastRun) return;
     report(out, cause,
-           {"inset",
-            Severity::Note,
+           {Severity::Note,
             "common practice, no source",
-            {atWidths(subject, cause.runOfWorst()) + " " + named(subject, cause.card, cause.part) +
-                 " comes within " + units::figure(-cause.worst) + "\u00A0em of the visible edge of its card",
+            {atWidths(subject, cause.runOfWorst()) + " " + named(subject, cause.place) + " comes within " +
+                 units::figure(-cause.worst) + "\u00A0em of the visible edge of its card",
              "The text looks squeezed",
              "Increase the padding (Spacing › Padding), or remove the card’s border and background"}});
 }
+
+}  // namespace
+
+extern const Check insetCheck{.name = "inset", .run = checkInset, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

@@ -36,9 +36,9 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
         const double last = *variant.bands[band].upTo;
         if (last >= project.mostWidth) break;
         const bool differ = columns(band) != columns(band + 1);
-        add(last,
-            differ ? "last width of " + project::inColumns(columns(band)) : "last width below a breakpoint");
-        add(std::floor(last) + 1, differ ? "first width of " + project::inColumns(columns(band + 1))
+        add(last, differ ? "last width of " + project::columnsLabel(columns(band))
+                         : "last width below a breakpoint");
+        add(std::floor(last) + 1, differ ? "first width of " + project::columnsLabel(columns(band + 1))
                                          : "first width above a breakpoint");
     }
     add(project.mostWidth, "widest viewport");

@@ -2,9 +2,9 @@
 // source.
 #include <map>
 
+#include "checks/check.h"
 #include "checks/line_layouts.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "text/unicode.h"
 
 namespace tenter::checks {
@@ -68,8 +68,6 @@ Statement statementOf(const Subject& subject, LastLine last, const ShortEnding& 
             "Remove the hyphenation point before it (Words), so that the word moves down as a whole"};
 }
 
-}  // namespace
-
 void checkLastWords(const Subject& subject, Findings& out) {
     std::map<LastLine, ShortEnding> endings;
     for (const CheckedPart& part : subject.parts) {
@@ -86,8 +84,7 @@ void checkLastWords(const Subject& subject, Findings& out) {
             if (length < subject.limits().lastWordRun) continue;
             ShortEnding& ending = endings[last];
             for (const sweep::Interval& span : spans) {
-                if (!ending.cause.add(part.card, part.part, span, length + (span.to - span.from) / 1e6))
-                    continue;
+                if (!ending.cause.add(part.place, span, length + (span.to - span.from) / 1e6)) continue;
                 const auto there = std::ranges::find_if(
                     words, [&](const LastWord& one) { return one.widths.to > ending.cause.at; });
                 ending.word = there->word;
@@ -96,8 +93,12 @@ void checkLastWords(const Subject& subject, Findings& out) {
     }
     for (const auto& [last, found] : endings)
         report(out, found.cause,
-               {"last-word", Severity::Note, "common practice, no source", statementOf(subject, last, found),
+               {Severity::Note, "common practice, no source", statementOf(subject, last, found),
                 last == LastLine::OneWord ? "" : "end"});
 }
+
+}  // namespace
+
+extern const Check lastWordCheck{.name = "last-word", .run = checkLastWords, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

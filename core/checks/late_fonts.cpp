@@ -2,8 +2,8 @@
 // that the page jumps. CSS Fonts 4, font-display; CSS Fonts 5, size-adjust.
 #include <algorithm>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/prepared.h"
 #include "text/generic_families.h"
 #include "units/number.h"
@@ -42,7 +42,7 @@ std::optional<project::Project> untilFontsLoad(const project::Project& project, 
 
 const text::Paragraph& paragraphOf(const layout::PreparedRow& row, const CheckedPart& part,
                                    std::size_t band) {
-    return *row.band(band).cards[part.card].parts[part.part].paragraph;
+    return *row.band(band).part(part.place).paragraph;
 }
 
 std::string familyOf(const text::Paragraph& paragraph) {
@@ -76,12 +76,10 @@ LateLines lateLinesOf(const Subject& subject, const layout::PreparedRow& before,
     LateLines found;
     for (const CheckedPart& part : subject.parts) {
         if (!part.is(role.c_str())) continue;
-        const sweep::PartPieces pieces =
-            sweep::partPieces(before, part.card, part.part, subject.least, subject.most);
+        const sweep::PartPieces pieces = sweep::partPieces(before, part.place, subject.least, subject.most);
         whereLineCountsDiffer(part.pieces.pieces, pieces.pieces,
                               [&](const sweep::Interval& span, std::uint32_t loaded, std::uint32_t earlier) {
-                                  if (!found.cause.add(part.card, part.part, span, span.to - span.from))
-                                      return;
+                                  if (!found.cause.add(part.place, span, span.to - span.from)) return;
                                   found.loaded = loaded;
                                   found.before = earlier;
                                   found.band = subject.row.bandAt(span.to);
@@ -94,9 +92,8 @@ LateLines lateLinesOf(const Subject& subject, const layout::PreparedRow& before,
 Statement statementOf(const Subject& subject, const layout::PreparedRow& before, const LateLines& found,
                       double adjust) {
     const Cause& cause = found.cause;
-    const CheckedPart& worst = *std::ranges::find_if(subject.parts, [&](const CheckedPart& part) {
-        return part.card == cause.card && part.part == cause.part;
-    });
+    const CheckedPart& worst = *std::ranges::find_if(
+        subject.parts, [&](const CheckedPart& part) { return part.place == cause.place; });
     const std::string font = familyOf(paragraphOf(subject.row, worst, found.band));
     const std::string fallback = familyOf(paragraphOf(before, worst, found.band));
     const std::string local = text::isGenericFamily(fallback) ? "the " + fallback + " font" : fallback;
@@ -108,8 +105,6 @@ Statement statementOf(const Subject& subject, const layout::PreparedRow& before,
                 "%”, choose a fallback of similar width, or use “font-display: optional”"};
 }
 
-}  // namespace
-
 void checkLateFonts(const Subject& subject, Findings& out) {
     const std::optional<project::Project> unloaded = untilFontsLoad(subject.project, subject.variantIndex);
     if (!unloaded) return;
@@ -119,10 +114,14 @@ void checkLateFonts(const Subject& subject, Findings& out) {
         const LateLines found = lateLinesOf(subject, before, role.name);
         if (!found.cause.any() || lengthOf(found.cause.widths) < subject.limits().leastRun) continue;
         report(out, found.cause,
-               {"late-font", Severity::Warning, "CSS Fonts 5, size-adjust",
+               {Severity::Warning, "CSS Fonts 5, size-adjust",
                 statementOf(subject, before, found, sizeAdjust(subject, before, role.name, found.band)),
                 role.name});
     }
 }
+
+}  // namespace
+
+extern const Check lateFontCheck{.name = "late-font", .run = checkLateFonts, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

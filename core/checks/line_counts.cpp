@@ -1,8 +1,8 @@
 // Headings and button labels with more lines than wished. Common practice, no source.
 #include <algorithm>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 
 namespace tenter::checks {
 
@@ -21,8 +21,7 @@ TooManyLines linesOver(const Subject& subject, const char* role) {
     for (const CheckedPart& part : subject.parts) {
         if (!part.is(role)) continue;
         const std::vector<sweep::Piece>& pieces = part.pieces.pieces;
-        const std::size_t forced =
-            subject.row.band(0).cards[part.card].parts[part.part].paragraph->forcedLines();
+        const std::size_t forced = subject.row.band(0).part(part.place).paragraph->forcedLines();
         for (std::size_t i = 0; i < pieces.size();) {
             std::size_t next = i + 1;
             while (next < pieces.size() && pieces[next].lines == pieces[i].lines)
@@ -32,8 +31,7 @@ TooManyLines linesOver(const Subject& subject, const char* role) {
                 const std::size_t wished = std::max(static_cast<std::size_t>(wish.value), forced);
                 const auto span = within(run, wishedWidths(subject, wish));
                 if (span && pieces[i].lines > wished &&
-                    found.cause.add(part.card, part.part, *span,
-                                    pieces[i].lines + (span->to - span->from) / 1e6))
+                    found.cause.add(part.place, *span, pieces[i].lines + (span->to - span->from) / 1e6))
                     found.wished = wished;
             }
             i = next;
@@ -49,14 +47,11 @@ std::string whatOf(const Subject& subject, const TooManyLines& found) {
            std::to_string(found.wished);
 }
 
-}  // namespace
-
 void checkHeadingLines(const Subject& subject, Findings& out) {
     const TooManyLines found = linesOver(subject, "heading");
     if (!found.cause.any()) return;
     report(out, found.cause,
-           {"heading-lines",
-            Severity::Warning,
+           {Severity::Warning,
             "common practice, no source",
             {whatOf(subject, found), "It pushes the text below it down",
              "Reduce its font size there (Text › Font size), widen the column, or shorten the heading"}});
@@ -66,11 +61,16 @@ void checkButtonLines(const Subject& subject, Findings& out) {
     const TooManyLines found = linesOver(subject, "button");
     if (!found.cause.any()) return;
     report(out, found.cause,
-           {"button-lines",
-            Severity::Warning,
+           {Severity::Warning,
             "common practice, no source",
             {whatOf(subject, found), "It no longer looks like a button",
              "Reduce its font size (Text › Font size) or its padding there, or shorten its text"}});
 }
+
+}  // namespace
+
+extern const Check headingLinesCheck{
+    .name = "heading-lines", .run = checkHeadingLines, .dependsOnBreaks = true};
+extern const Check buttonLinesCheck{.name = "button-lines", .run = checkButtonLines, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

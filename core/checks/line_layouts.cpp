@@ -27,7 +27,7 @@ void forEachLineLayout(
     const Subject& subject, const CheckedPart& part, const sweep::Piece& piece,
     const std::function<void(const sweep::Interval&, const std::vector<std::uint32_t>&)>& found) {
     const layout::BandPlan& band = subject.row.band(piece.band);
-    const layout::PartPlan& plan = band.cards[part.card].parts[part.part];
+    const layout::PartPlan& plan = band.part(part.place);
     const layout::RolePlan& role = band.roles[plan.role];
     if (role.balance) return;
     sweep::Stride stride;
@@ -44,7 +44,7 @@ void forEachLineLayout(
 
 const text::Paragraph& paragraphIn(const Subject& subject, const CheckedPart& part,
                                    const sweep::Piece& piece) {
-    return *subject.row.band(piece.band).cards[part.card].parts[part.part].paragraph;
+    return *subject.row.band(piece.band).part(part.place).paragraph;
 }
 
 }  // namespace tenter::checks

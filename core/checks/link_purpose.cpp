@@ -1,9 +1,9 @@
 // Links with the same name and different addresses. WCAG 2.2 SC 2.4.4, SC 2.4.9 (AAA).
 #include <map>
 
+#include "checks/check.h"
 #include "checks/labels.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 
 namespace tenter::checks {
 
@@ -20,8 +20,6 @@ std::string cardsHave(const Cause& cause) {
            " have";
 }
 
-}  // namespace
-
 void checkLinkPurpose(const Subject& subject, Findings& out) {
     std::map<std::string, std::vector<const CheckedPart*>> byName;
     for (const CheckedPart& part : subject.parts)
@@ -32,13 +30,12 @@ void checkLinkPurpose(const Subject& subject, Findings& out) {
         Cause cause;
         for (const CheckedPart* part : parts) {
             addresses.insert(part->text->link);
-            cause.add(part->card, part->part, subject.whole(), 0);
+            cause.add(part->place, subject.whole(), 0);
         }
         if (name.empty() || addresses.size() < 2) continue;
         report(
             out, cause,
-            {"link-purpose",
-             Severity::Note,
+            {Severity::Note,
              "WCAG 2.2 SC 2.4.4",
              {cardsHave(cause) + " links named " + inQuotation(nameOf(*parts.front()->text)) +
                   " that lead to " + std::to_string(addresses.size()) + " different addresses",
@@ -47,5 +44,10 @@ void checkLinkPurpose(const Subject& subject, Findings& out) {
              name});
     }
 }
+
+}  // namespace
+
+extern const Check linkPurposeCheck{
+    .name = "link-purpose", .run = checkLinkPurpose, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

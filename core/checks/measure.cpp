@@ -1,8 +1,8 @@
 // Lines with too many or too few characters. WCAG 2.2 SC 1.4.8 (AAA);
 // R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory).
+#include "checks/check.h"
 #include "checks/line_layouts.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "checks/run_joiner.h"
 #include "units/quantities.h"
 
@@ -55,8 +55,7 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
             over ? &project::RoleWishes::mostMeasure : &project::RoleWishes::leastMeasure);
         for (const auto& wish : wishes) {
             RunJoiner runs(sweep::leastStep, 0.0, [&](const sweep::Interval& run, double longest) {
-                if (found.cause.add(part.card, part.part, run, over ? longest : -longest))
-                    found.limit = wish.value;
+                if (found.cause.add(part.place, run, over ? longest : -longest)) found.limit = wish.value;
             });
             for (const sweep::Piece& piece : part.pieces.pieces) {
                 if (piece.lines < static_cast<std::uint32_t>(project::measuredLines)) continue;
@@ -79,15 +78,12 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
     return found;
 }
 
-}  // namespace
-
 void checkMeasure(const Subject& subject, Findings& out) {
     const auto [wide, most] = measureBeyond(subject, true);
     if (wide.any())
         report(
             out, wide,
-            {"measure",
-             Severity::Warning,
+            {Severity::Warning,
              "WCAG 2.2 SC 1.4.8 (AAA)",
              {atWidths(subject, wide.there) + " lines of " + worstAndOthers(subject, wide) + " hold up to " +
                   units::figure(wide.worst, 0) + " characters; the wish is at most " + units::figure(most, 0),
@@ -98,8 +94,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
     join(narrow.widths);
     if (narrow.any() && lengthOf(narrow.widths) >= subject.limits().leastRun)
         report(out, narrow,
-               {"measure",
-                Severity::Note,
+               {Severity::Note,
                 "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory)",
                 {atWidths(subject, narrow.there) + " lines of " + worstAndOthers(subject, narrow) +
                      " hold only " + units::figure(-narrow.worst, 0) + " characters; the wish is at least " +
@@ -107,5 +102,9 @@ void checkMeasure(const Subject& subject, Findings& out) {
                  "Reading such short lines is tiring", "Use smaller text, less padding, or one column fewer"},
                 "short"});
 }
+
+}  // namespace
+
+extern const Check measureCheck{.name = "measure", .run = checkMeasure, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

@@ -2,8 +2,8 @@
 #include <algorithm>
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/prepared.h"
 
 namespace tenter::checks {
@@ -24,8 +24,6 @@ std::vector<sweep::Interval> inBoth(const std::vector<sweep::Interval>& one,
     return both;
 }
 
-}  // namespace
-
 void checkMinimumLines(const Subject& subject, Findings& out) {
     std::map<std::string, Cause> found;  // by role
     std::map<std::string, int> lines;
@@ -40,14 +38,14 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
         std::map<std::pair<std::string, std::size_t>, const CheckedPart*> first;
         for (const CheckedPart& part : subject.parts) {
             if (part.text == nullptr) continue;
-            const int kept = band.roles[band.cards[part.card].parts[part.part].role].keepLines;
+            const int kept = band.roles[band.part(part.place).role].keepLines;
             if (kept < 2) continue;
             std::vector<sweep::Interval> here;
             for (const sweep::Piece& piece : part.pieces.pieces)
                 if (static_cast<int>(piece.lines) < kept)
                     if (const auto cut = within(piece, widths)) here.push_back(*cut);
             join(here);
-            const std::pair key{part.text->role, part.card / static_cast<std::size_t>(band.columns)};
+            const std::pair key{part.text->role, part.place.card / static_cast<std::size_t>(band.columns)};
             lines[part.text->role] = kept;
             if (first.emplace(key, &part).second)
                 fewer[key] = std::move(here);
@@ -57,16 +55,15 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
         for (const auto& [key, spans] : fewer)
             for (const sweep::Interval& span : spans)
                 if (span.to - span.from >= leastSpan)
-                    found[key.first].add(first[key]->card, first[key]->part, span, span.to - span.from);
+                    found[key.first].add(first[key]->place, span, span.to - span.from);
     }
     for (auto& [role, cause] : found) {
         join(cause.widths);
         if (lengthOf(cause.widths) < subject.limits().leastRun) continue;
         report(out, cause,
-               {"spare-room",
-                Severity::Note,
+               {Severity::Note,
                 "common practice, no source",
-                {atWidths(subject, cause.there) + " " + named(subject, cause.card, cause.part) +
+                {atWidths(subject, cause.there) + " " + named(subject, cause.place) +
                      " and its neighbours keep room for " + lineCount(static_cast<std::size_t>(lines[role])) +
                      ", but none of them has so many",
                  "Each of these cards has an empty line",
@@ -75,5 +72,9 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
                 "kept " + role});
     }
 }
+
+}  // namespace
+
+extern const Check minimumLinesCheck{.name = "spare-room", .run = checkMinimumLines, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

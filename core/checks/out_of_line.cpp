@@ -4,8 +4,8 @@
 #include <cmath>
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "checks/run_joiner.h"
 #include "layout/prepared.h"
 #include "units/quantities.h"
@@ -36,13 +36,13 @@ class LinesOfCards {
 public:
     LinesOfCards(const Subject& subject, OutOfLine& found) : subject_(subject), found_(found) {
         for (std::size_t i = 0; i < subject.parts.size(); ++i)
-            if (subject.parts[i].part == 0) firsts_.push_back(i);
+            if (subject.parts[i].place.part == 0) firsts_.push_back(i);
     }
 
     /// Compares over the widths of one band.
     void compareCards(const layout::BandPlan& band, const sweep::Interval& widths) {
         for (std::size_t i = 0; i + 1 < firsts_.size(); ++i)
-            if (subject_.parts[firsts_[i + 1]].card % static_cast<std::size_t>(band.columns) != 0)
+            if (subject_.parts[firsts_[i + 1]].place.card % static_cast<std::size_t>(band.columns) != 0)
                 compare(band, firsts_[i], firsts_[i + 1], widths);
     }
 
@@ -55,7 +55,7 @@ private:
             const CheckedPart& beside = subject_.parts[other];
             if (above.text != nullptr)
                 compareLines(band, above, beside, widths);
-            else if (band.cards[above.card].beside != static_cast<int>(above.part))
+            else if (band.cards[above.place.card].beside != above.place.part)
                 comparePictures(band, above, beside, widths);
         }
         if (!sameThere(one, other)) findMissing(one, other, widths);
@@ -64,7 +64,7 @@ private:
     /// Line counts below the role's minimum lines take the same height.
     void compareLines(const layout::BandPlan& band, const CheckedPart& above, const CheckedPart& beside,
                       const sweep::Interval& widths) {
-        const layout::RolePlan& role = band.roles[band.cards[above.card].parts[above.part].role];
+        const layout::RolePlan& role = band.roles[band.part(above.place).role];
         const auto kept = static_cast<std::uint32_t>(std::max(role.keepLines, 0));
         using Lines = std::pair<std::uint32_t, std::uint32_t>;  // above and beside
         RunJoiner runs(1e-3, Lines(), [&](const sweep::Interval& run, const Lines& lines) {
@@ -82,9 +82,7 @@ private:
     /// All columns have the same width, so only the ratio makes heights differ.
     void comparePictures(const layout::BandPlan& band, const CheckedPart& above, const CheckedPart& beside,
                          const sweep::Interval& widths) {
-        const auto tallness = [&](const CheckedPart& part) {
-            return 1 / band.cards[part.card].parts[part.part].ratio;
-        };
+        const auto tallness = [&](const CheckedPart& part) { return 1 / band.part(part.place).ratio; };
         const double more = tallness(above) - tallness(beside);
         const CheckedPart& taller = more > 0 ? above : beside;
         for (const sweep::Piece& piece : taller.pieces.pieces) {
@@ -95,7 +93,7 @@ private:
             const auto span = whereAbove(height, cut->from, cut->to);
             if (!span) continue;
             const double at = height.slope > 0 ? span->to : span->from;
-            found_.pictures.add(taller.card, taller.part, *span, height.at(at - cut->from) + sameHeight, at);
+            found_.pictures.add(taller.place, *span, height.at(at - cut->from) + sameHeight, at);
         }
     }
 
@@ -109,8 +107,8 @@ private:
         const CheckedPart& had = subject_.parts[otherLacks ? one : other];
         const CheckedPart& instead = subject_.parts[otherLacks ? other : one];
         if (instead.text == nullptr || instead.is("button")) return;
-        if (found_.missing.add(had.card, had.part, widths, had.picture != nullptr ? 2 : 1))
-            found_.lacking = instead.card;
+        if (found_.missing.add(had.place, widths, had.picture != nullptr ? 2 : 1))
+            found_.lacking = instead.place.card;
     }
 
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
@@ -118,7 +116,8 @@ private:
     /// none.
     [[nodiscard]] std::size_t stepsTo(const CheckedPart& part, std::size_t from) const {
         for (std::size_t i = from;
-             i < subject_.parts.size() && subject_.parts[i].card == subject_.parts[from].card; ++i)
+             i < subject_.parts.size() && subject_.parts[i].place.card == subject_.parts[from].place.card;
+             ++i)
             if (sameKind(part, subject_.parts[i])) return i - from;
         return none;
     }
@@ -128,8 +127,7 @@ private:
         const sweep::Interval both{std::max(span.from, widths.from), std::min(span.to, widths.to)};
         if (!(both.from < both.to)) return;
         UnevenLines& uneven = found_.lines[longer.text->role];
-        if (!uneven.cause.add(longer.card, longer.part, both, more - fewer + (both.to - both.from) / 1e6))
-            return;
+        if (!uneven.cause.add(longer.place, both, more - fewer + (both.to - both.from) / 1e6)) return;
         uneven.fewer = fewer;
         uneven.more = more;
     }
@@ -143,7 +141,8 @@ private:
     }
     /// True if the next part is a text directly below. A button is at the foot of the card instead.
     [[nodiscard]] bool followedByText(std::size_t i) const {
-        if (i + 1 >= subject_.parts.size() || subject_.parts[i + 1].card != subject_.parts[i].card)
+        if (i + 1 >= subject_.parts.size() ||
+            subject_.parts[i + 1].place.card != subject_.parts[i].place.card)
             return false;
         return subject_.parts[i + 1].text != nullptr && !subject_.parts[i + 1].is("button");
     }
@@ -162,8 +161,7 @@ bool isWideEnough(Cause& cause, const Subject& subject) {
 void reportOutOfLine(Findings& out, const Cause& cause, const std::string& what, const std::string& fix,
                      const std::string& key) {
     report(out, cause,
-           {"out-of-line",
-            Severity::Warning,
+           {Severity::Warning,
             "common practice, no source",
             {what, "The texts below do not start at the same height", fix},
             key});
@@ -188,16 +186,14 @@ void reportPictures(Findings& out, const Subject& subject, const Cause& pictures
 
 void reportMissing(Findings& out, const Subject& subject, const OutOfLine& found) {
     const Cause& missing = found.missing;
-    const project::Part& part = subject.project.cards[missing.card].parts[missing.part];
+    const project::Part& part = subject.project.part(missing.place);
     const auto* text = std::get_if<project::TextPart>(&part);
     reportOutOfLine(out, missing,
                     atWidths(subject, missing.runOfWorst()) + " card " + std::to_string(found.lacking + 1) +
                         " has no " + (text == nullptr ? "picture" : partKind(text->role)) +
-                        ", but its neighbour has " + named(subject, missing.card, missing.part),
+                        ", but its neighbour has " + named(subject, missing.place),
                     "Use the same parts in every card", "missing");
 }
-
-}  // namespace
 
 void checkOutOfLine(const Subject& subject, Findings& out) {
     OutOfLine found;
@@ -212,5 +208,9 @@ void checkOutOfLine(const Subject& subject, Findings& out) {
     if (isWideEnough(found.pictures, subject)) reportPictures(out, subject, found.pictures);
     if (isWideEnough(found.missing, subject)) reportMissing(out, subject, found);
 }
+
+}  // namespace
+
+extern const Check outOfLineCheck{.name = "out-of-line", .run = checkOutOfLine, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

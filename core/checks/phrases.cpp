@@ -56,12 +56,12 @@ std::string inQuotation(std::string_view text) {
     return "“" + plain + "”";
 }
 
-std::string named(const Subject& subject, std::size_t card, std::size_t part) {
-    return named(subject.namesFrom(), card, part);
+std::string named(const Subject& subject, project::PartRef place) {
+    return named(subject.namesFrom(), place);
 }
 
-std::string named(const project::Project& project, std::size_t card, std::size_t part) {
-    const project::Part& there = project.cards[card].parts[part];
+std::string named(const project::Project& project, project::PartRef place) {
+    const project::Part& there = project.part(place);
     if (const auto* picture = std::get_if<project::PicturePart>(&there)) {
         const std::size_t slash = picture->file.find_last_of("/\\");
         return "the picture " +
@@ -71,12 +71,12 @@ std::string named(const project::Project& project, std::size_t card, std::size_t
     const std::string kind = partKind(text.role);
     const std::string copy = project::plainText(text.copy);
     if (copy.find_first_not_of(" \t\r\n\f") == std::string::npos)
-        return "the empty " + kind + " of card " + std::to_string(card + 1);
+        return "the empty " + kind + " of card " + std::to_string(place.card + 1);
     return "the " + kind + " " + inQuotation(copy);
 }
 
 std::string worstAndOthers(const Subject& subject, const Cause& cause) {
-    std::string worst = named(subject, cause.card, cause.part);
+    std::string worst = named(subject, cause.place);
     const std::size_t others = cause.places.size() - 1;
     if (others == 0) return worst;
     return worst + " (and " + std::to_string(others) + (others == 1 ? " other)" : " others)");

@@ -9,8 +9,8 @@
 namespace tenter::checks {
 
 /// `the heading “Low tide”`, `the picture low-tide.jpg`, `the empty button of card 2`.
-std::string named(const Subject& subject, std::size_t card, std::size_t part);
-std::string named(const project::Project& project, std::size_t card, std::size_t part);
+std::string named(const Subject& subject, project::PartRef place);
+std::string named(const project::Project& project, project::PartRef place);
 /// The worst part and the number of others: `the heading “Low tide” (and 2 others)`. Grammatically one
 /// subject.
 std::string worstAndOthers(const Subject& subject, const Cause& cause);

@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
@@ -83,7 +83,7 @@ void addCropped(const sweep::PartCurves& curves, double ratio, Cause& cause) {
         const double cross = a == b ? to : from + (to - from) * (leastVisible - a) / (b - a);
         const sweep::Interval span{a < leastVisible ? from : cross, b < leastVisible ? to : cross};
         if (span.to - span.from > 1e-3)
-            cause.add(curves.card, curves.part, span, -std::min(a, b), a < b ? span.from : span.to);
+            cause.add(curves.place, span, -std::min(a, b), a < b ? span.from : span.to);
     }
 }
 
@@ -92,8 +92,7 @@ void reportFewPixels(const Subject& subject, const FewPixels& found, Severity se
     const SlotNeed& need = found.need;
     const double wanted = std::ceil(need.width * subject.limits().pictureComfort);
     report(out, found.cause,
-           {"picture",
-            severity,
+           {severity,
             "CSS Images 3 § 5.5; common practice",
             {"at " + units::px(need.at, 0) + " " + worstAndOthers(subject, found.cause) + " has " +
                  units::figure(-found.cause.worst, 2, units::Rounding::Down) +
@@ -108,8 +107,7 @@ void reportCropped(const Subject& subject, Cause& cropped, Findings& out) {
     join(cropped.widths);
     if (!cropped.any() || lengthOf(cropped.widths) < subject.limits().leastRun) return;
     report(out, cropped,
-           {"picture",
-            Severity::Note,
+           {Severity::Note,
             "common practice, no source",
             {atWidths(subject, cropped.runOfWorst()) + " " + worstAndOthers(subject, cropped) +
                  " shows less than " + units::percent(leastVisible) + " of its file, at worst " +
@@ -118,8 +116,6 @@ void reportCropped(const Subject& subject, Cause& cropped, Findings& out) {
              "Set a focal point (Pictures › Focal point), or choose a ratio closer to that of the file"},
             "cropped"});
 }
-
-}  // namespace
 
 void checkPictures(const Subject& subject, Findings& out) {
     const project::Limits& limits = subject.limits();
@@ -146,11 +142,15 @@ void checkPictures(const Subject& subject, Findings& out) {
         join(spans);
         FewPixels& found = isFew ? few : modest;
         for (const sweep::Interval& span : spans)
-            if (found.cause.add(part.card, part.part, span, -factor, need.at)) found.need = need;
+            if (found.cause.add(part.place, span, -factor, need.at)) found.need = need;
     }
     reportFewPixels(subject, few, Severity::Warning, out);
     reportFewPixels(subject, modest, Severity::Note, out);
     reportCropped(subject, cropped, out);
 }
+
+}  // namespace
+
+extern const Check pictureCheck{.name = "picture", .run = checkPictures, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

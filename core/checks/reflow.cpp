@@ -1,8 +1,8 @@
 // Content that is wider than a page of 320 px. WCAG 2.2 SC 1.4.10.
 #include <algorithm>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
@@ -21,15 +21,12 @@ double overflowOf(const layout::Box& box, double page) {
     return overflowOf(box.x, box.right(), page);
 }
 
-}  // namespace
-
 void checkReflow(const Subject& subject, Findings& out) {
     const layout::Layout laid = layout::layOut(subject.row, reflowWidth);
     const double page = std::max(0.0, reflowWidth - subject.project.page.scrollbar.width);
     const auto reportOverflow = [&](const Cause& cause, const std::string& what, const std::string& fix) {
         report(out, cause,
-               {"reflow",
-                Severity::Error,
+               {Severity::Error,
                 "WCAG 2.2 SC 1.4.10",
                 {"at 320\u00A0px " + what + " overflows the page by " + units::px(cause.worst, 1),
                  "Readers who zoom to 400\u00A0% must scroll sideways for every line", fix}});
@@ -38,16 +35,16 @@ void checkReflow(const Subject& subject, Findings& out) {
     // The outermost box that overflows is the cause: what is in it follows.
     const double row = std::max(overflowOf(laid.container, page), overflowOf(laid.row, page));
     if (row > reflowRounding) {
-        cause.add(0, 0, {reflowWidth, reflowWidth}, row);
+        cause.add({}, {reflowWidth, reflowWidth}, row);
         reportOverflow(cause, "the row", "Set its width in percent, or reduce it (Row › Width)");
         return;
     }
     for (std::size_t card = 0; card < laid.cards.size(); ++card) {
         const double past = overflowOf(laid.cards[card].box, page);
-        if (past > reflowRounding) cause.add(card, 0, {reflowWidth, reflowWidth}, past);
+        if (past > reflowRounding) cause.add({card, 0}, {reflowWidth, reflowWidth}, past);
     }
     if (cause.any()) {
-        reportOverflow(cause, "card " + std::to_string(cause.card + 1),
+        reportOverflow(cause, "card " + std::to_string(cause.place.card + 1),
                        "Use fewer columns or smaller gaps there (Row › Columns, Column gap)");
         return;
     }
@@ -59,12 +56,16 @@ void checkReflow(const Subject& subject, Findings& out) {
                 const layout::LaidLine& line = laid.lines[l];
                 most = std::max(most, overflowOf(line.x, line.x + line.line.width, page));
             }
-            if (most > reflowRounding) cause.add(card, i, {reflowWidth, reflowWidth}, most);
+            if (most > reflowRounding) cause.add({card, i}, {reflowWidth, reflowWidth}, most);
         }
     }
     if (cause.any())
         reportOverflow(cause, worstAndOthers(subject, cause),
                        "Let long words break (Text › Long words), or reduce the font size there");
 }
+
+}  // namespace
+
+extern const Check reflowCheck{.name = "reflow", .run = checkReflow, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

@@ -1,21 +1,37 @@
 #include "checks/registry.h"
 
+#include <algorithm>
+
 namespace tenter::checks {
 
-const std::vector<Check>& registry() {
-    static const std::vector<Check> all{
-        {checkContrast, false},    {checkFocus, false},        {checkZoom, false},
-        {checkReflow, true},       {checkTextSpacing, true},   {checkTargets, true},
-        {checkLinkNames, false},   {checkWords, true},         {checkSmallType, false},
-        {checkHeadingLines, true}, {checkButtonLines, true},   {checkMeasure, true},
-        {checkTightFits, true},    {checkGrowth, false},       {checkPictures, true},
-        {checkHoles, false},       {checkFonts, true},         {checkUnits, false},
-        {checkLastWords, true},    {checkMinimumLines, true},  {checkSpareRoom, true},
-        {checkLinkPurpose, false}, {checkAlternatives, false}, {checkStops, false},
-        {checkOutOfLine, true},    {checkThemeGaps, false},    {checkHeadingLevels, false},
-        {checkLateFonts, false},   {checkInset, false},
+#define TENTER_CHECK(check) extern const Check check;
+#include "checks/checks.def"
+#undef TENTER_CHECK
+
+const std::vector<const Check*>& registry() {
+    static const std::vector<const Check*> all{
+#define TENTER_CHECK(check) &(check),
+#include "checks/checks.def"
+#undef TENTER_CHECK
     };
     return all;
+}
+
+const std::vector<std::string_view>& checkNames() {
+    static const std::vector<std::string_view> names = [] {
+        std::vector<std::string_view> sorted;
+        for (const Check* check : registry())
+            sorted.push_back(check->name);
+        std::ranges::sort(sorted);
+        const auto repeated = std::ranges::unique(sorted);
+        sorted.erase(repeated.begin(), repeated.end());
+        return sorted;
+    }();
+    return names;
+}
+
+bool isCheckName(std::string_view name) {
+    return std::ranges::binary_search(checkNames(), name);
 }
 
 }  // namespace tenter::checks

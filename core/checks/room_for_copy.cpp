@@ -95,8 +95,8 @@ text::LineQuery queryAt(const text::LinearLineQuery& query, double t) {
 /// Finds the smallest room of one part.
 class RoomFinder {
 public:
-    RoomFinder(const layout::PreparedRow& row, std::size_t card, std::size_t part, double rangeStart)
-        : row_(row), card_(card), part_(part), rangeStart_(rangeStart) {}
+    RoomFinder(const layout::PreparedRow& row, project::PartRef place, double rangeStart)
+        : row_(row), place_(place), rangeStart_(rangeStart) {}
 
     /// Searches the widths past `least`, up to `most` (CSS px), with a wish for at most `lines` lines.
     void search(double least, double most, int lines) {
@@ -104,7 +104,7 @@ public:
         sweep::Stride stride;
         sweep::walkBands(row_, least, most, [&](std::size_t index, double from, double to) {
             const layout::BandPlan& band = row_.band(index);
-            const layout::PartPlan& plan = band.cards[card_].parts[part_];
+            const layout::PartPlan& plan = band.part(place_);
             const text::Paragraph& paragraph = *plan.paragraph;
             const text::LinearLineQuery query =
                 layout::textInlineSizes(band.roles[plan.role], paragraph,
@@ -172,8 +172,7 @@ private:
         if (found_ && found_->spare <= spare) return;
         const auto last = static_cast<std::uint32_t>(paragraph.clusters().size());
         RoomForCopy room;
-        room.card = card_;
-        room.part = part_;
+        room.place = place_;
         room.lines = static_cast<int>(wished);
         room.characters = static_cast<int>(paragraph.graphemes(0, last));
         room.spare = spare;
@@ -183,7 +182,7 @@ private:
     }
 
     const layout::PreparedRow& row_;
-    std::size_t card_, part_;
+    project::PartRef place_;
     double rangeStart_;  // the only width at which a range includes its start, CSS px
     const text::Paragraph* measured_ = nullptr;
     std::vector<Pace> paces_;
@@ -203,12 +202,13 @@ std::vector<RoomForCopy> roomForCopy(const project::Project& project, std::size_
     std::vector<RoomForCopy> rooms;
     for (std::size_t card = 0; card < project.cards.size(); ++card) {
         for (std::size_t part = 0; part < project.cards[card].parts.size(); ++part) {
-            const auto* text = std::get_if<project::TextPart>(&project.cards[card].parts[part]);
+            const project::PartRef place{card, part};
+            const auto* text = std::get_if<project::TextPart>(&project.part(place));
             if (text == nullptr) continue;
             std::optional<RoomForCopy> least;
             for (const layout::PreparedRow& row : rows) {
-                if (row.band(0).cards[card].parts[part].paragraph->empty()) continue;
-                RoomFinder finder(row, card, part, project.leastWidth);
+                if (row.band(0).part(place).paragraph->empty()) continue;
+                RoomFinder finder(row, place, project.leastWidth);
                 for (const auto& wish : project::wishRanges(wishes, text->role, &project::RoleWishes::lines))
                     finder.search(std::max(project.leastWidth, wish.from),
                                   std::min(project.mostWidth, wish.to), wish.value);

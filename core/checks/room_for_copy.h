@@ -12,8 +12,7 @@ namespace tenter::checks {
 
 /// The room of one part at the width that has the least. Characters are grapheme clusters, UAX #29.
 struct RoomForCopy {
-    std::size_t card = 0;
-    std::size_t part = 0;
+    project::PartRef place;
     int lines = 0;       ///< the wish there, or the line count that breaks in the text force if that is more
     int characters = 0;  ///< in the text now
     /// Characters that certainly still fit, including the space before the first of them. Below 0 the text

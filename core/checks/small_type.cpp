@@ -1,9 +1,11 @@
 // Text too small to read with ease. Common practice, no source.
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
+
+namespace {
 
 void checkSmallType(const Subject& subject, Findings& out) {
     const project::Wishes usually = project::defaultWishes(subject.project);
@@ -21,8 +23,7 @@ void checkSmallType(const Subject& subject, Findings& out) {
                 const auto small = whereAbove(wish.value - size, cut->from, cut->to);
                 if (!small) continue;
                 for (const double at : {small->from, small->to})
-                    if (cause.add(role.card, role.part, *small, -size.at(at - cut->from), at))
-                        wished = wish.value;
+                    if (cause.add(role.place, *small, -size.at(at - cut->from), at)) wished = wish.value;
             }
         }
         const double size = -cause.worst;
@@ -30,8 +31,7 @@ void checkSmallType(const Subject& subject, Findings& out) {
                                                      units::px(std::min(wished, legible)) + " hard to read"
                                                : "The wish is at least " + units::px(wished);
         report(out, cause,
-               {"small-type",
-                Severity::Warning,
+               {Severity::Warning,
                 "common practice, no source",
                 {atWidths(subject, cause.runOfWorst()) + " " + roleText(role.name) + " is as small as " +
                      units::px(size, 2, units::Rounding::Down),
@@ -39,5 +39,9 @@ void checkSmallType(const Subject& subject, Findings& out) {
                 role.name});
     }
 }
+
+}  // namespace
+
+extern const Check smallTypeCheck{.name = "small-type", .run = checkSmallType, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

@@ -3,8 +3,8 @@
 #include <cmath>
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/prepared.h"
 
 namespace tenter::checks {
@@ -21,10 +21,10 @@ double missingPictureHeight(const Subject& subject, std::size_t card, double wid
     double own = 0;
     double tallest = 0;
     for (std::size_t i = 0; i < subject.parts.size(); ++i) {
-        if (subject.parts[i].picture == nullptr || subject.parts[i].card / columns != card / columns)
+        if (subject.parts[i].picture == nullptr || subject.parts[i].place.card / columns != card / columns)
             continue;
         const double height = sweep::valueAt(subject.curves.parts[i].slotHeight, width);
-        if (subject.parts[i].card == card) own = std::max(own, height);
+        if (subject.parts[i].place.card == card) own = std::max(own, height);
         tallest = std::max(tallest, height);
     }
     return own > 0 ? tallest - own : 0;
@@ -35,7 +35,7 @@ const sweep::Curve* bodyLineHeight(const Subject& subject, std::size_t card) {
     const sweep::Curve* any = nullptr;
     for (std::size_t i = 0; i < subject.parts.size(); ++i) {
         const CheckedPart& part = subject.parts[i];
-        if (part.card != card || part.text == nullptr) continue;
+        if (part.place.card != card || part.text == nullptr) continue;
         if (part.is("body")) return &subject.curves.parts[i].lineHeight;
         if (any == nullptr) any = &subject.curves.parts[i].lineHeight;
     }
@@ -54,8 +54,6 @@ std::size_t headingOf(const project::Card& card) {
             }
     return first;
 }
-
-}  // namespace
 
 void checkSpareRoom(const Subject& subject, Findings& out) {
     Cause cause;
@@ -76,24 +74,29 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
             const units::Linear more(a.value - lines * height, (b.value - a.value) / (b.width - a.width));
             const auto span = whereAbove(more, a.width, b.width);
             if (span && span->to - span->from >= leastWidthSpan)
-                cause.add(card, 0, *span, std::max(a.value, b.value) / height + (span->to - span->from) / 1e6,
+                cause.add({card, 0}, *span,
+                          std::max(a.value, b.value) / height + (span->to - span->from) / 1e6,
                           a.value > b.value ? span->from : span->to);
         }
     }
     join(cause.widths);
     if (!cause.any() || lengthOf(cause.widths) < subject.limits().leastRun) return;
-    const double spare = sweep::valueAt(subject.curves.cards[cause.card].spare, cause.at);
-    const bool byPictures = missingPictureHeight(subject, cause.card, cause.at) > spare / 2;
+    const double spare = sweep::valueAt(subject.curves.cards[cause.place.card].spare, cause.at);
+    const bool byPictures = missingPictureHeight(subject, cause.place.card, cause.at) > spare / 2;
     report(out, cause,
-           {"spare-room",
-            Severity::Note,
+           {Severity::Note,
             "common practice, no source",
             {atWidths(subject, cause.there) + " the card of " +
-                 named(subject, cause.card, headingOf(subject.project.cards[cause.card])) + " has up to " +
-                 lineCount(static_cast<std::size_t>(cause.worst)) + " of empty space beside a fuller card",
+                 named(subject, {cause.place.card, headingOf(subject.project.cards[cause.place.card])}) +
+                 " has up to " + lineCount(static_cast<std::size_t>(cause.worst)) +
+                 " of empty space beside a fuller card",
              "The row looks uneven",
              byPictures ? "Use one ratio for all pictures (Pictures › Aspect ratio)"
                         : "Make the texts more similar in length, or change the order of the cards"}});
 }
+
+}  // namespace
+
+extern const Check spareRoomCheck{.name = "spare-room", .run = checkSpareRoom, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

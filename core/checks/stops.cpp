@@ -2,8 +2,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "project/wording.h"
 #include "units/quantities.h"
 
@@ -51,8 +51,6 @@ Statement statementOf(const Subject& subject, const StopsApart& apart, bool earl
                 ", where the column stops growing (Text › Font size)"};
 }
 
-}  // namespace
-
 void checkStops(const Subject& subject, Findings& out) {
     StopsApart early;
     StopsApart late;
@@ -65,14 +63,18 @@ void checkStops(const Subject& subject, Findings& out) {
         if (std::abs(*text - *column) < subject.limits().apart) continue;
         StopsApart& apart = *text < *column ? early : late;
         apart.texts.push_back(roleText(role.name));
-        apart.cause.add(role.card, role.part, {std::min(*text, *column), std::max(*text, *column)},
+        apart.cause.add(role.place, {std::min(*text, *column), std::max(*text, *column)},
                         std::abs(*text - *column));
     }
     for (const StopsApart* apart : {&early, &late})
         if (apart->cause.any())
             report(out, apart->cause,
-                   {"stops", Severity::Note, "common practice, no source",
+                   {Severity::Note, "common practice, no source",
                     statementOf(subject, *apart, apart == &early), apart == &early ? "early" : "late"});
 }
+
+}  // namespace
+
+extern const Check stopsCheck{.name = "stops", .run = checkStops, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

@@ -16,9 +16,8 @@ CheckedRole& checkedRole(std::vector<CheckedRole>& roles, const layout::Prepared
     if (known != roles.end()) return *known;
     CheckedRole role;
     role.name = part.text->role;
-    role.index = row.band(0).cards[part.card].parts[part.part].role;
-    role.card = part.card;
-    role.part = part.part;
+    role.index = row.band(0).part(part.place).role;
+    role.place = part.place;
     return roles.emplace_back(std::move(role));
 }
 
@@ -59,11 +58,10 @@ Subject::Subject(const project::Project& whole, std::size_t index, text::Paragra
         const std::vector<project::Part>& all = project.cards[card].parts;
         for (std::size_t part = 0; part < all.size(); ++part) {
             CheckedPart checked;
-            checked.card = card;
-            checked.part = part;
+            checked.place = {card, part};
             checked.text = std::get_if<project::TextPart>(&all[part]);
             checked.picture = std::get_if<project::PicturePart>(&all[part]);
-            pieces.push_back(sweep::partPieces(row, card, part, least, most));
+            pieces.push_back(sweep::partPieces(row, checked.place, least, most));
             if (checked.text != nullptr) {
                 CheckedRole& role = checkedRole(roles, row, checked);
                 const bool link = isLink(*checked.text);
@@ -94,7 +92,7 @@ const project::Project& Subject::namesFrom() const {
 bool Subject::isOwnCopy(const CheckedPart& part) const {
     const project::Project& own = namesFrom();
     if (part.text == nullptr || &own == &project) return true;
-    const auto* text = std::get_if<project::TextPart>(&own.cards[part.card].parts[part.part]);
+    const auto* text = std::get_if<project::TextPart>(&own.part(part.place));
     return text != nullptr && text->copy == part.text->copy;
 }
 

@@ -24,17 +24,15 @@ struct RolePiece {
 /// A role that cards use.
 struct CheckedRole {
     std::string name;
-    std::uint32_t index = 0;  ///< in `Band::roles`
-    std::size_t card = 0;     ///< its first part
-    std::size_t part = 0;
+    std::uint32_t index = 0;        ///< in `Band::roles`
+    project::PartRef place;         ///< its first part
     bool wholeLink = false;         ///< some part of it is a link as a whole
     bool linkRuns = false;          ///< some text of it contains links
     std::vector<RolePiece> pieces;  ///< starting at the least width divided by the usual zoom limit
 };
 
 struct CheckedPart {
-    std::size_t card = 0;
-    std::size_t part = 0;
+    project::PartRef place;
     const project::TextPart* text = nullptr;  ///< null for a picture
     const project::PicturePart* picture = nullptr;
     sweep::PartPieces pieces;

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/prepared.h"
 #include "units/quantities.h"
 
@@ -58,8 +58,7 @@ public:
         for (const CheckedPart& part : subject_.parts)
             if (part.text != nullptr && isLink(*part.text)) measure(part);
         report(out, small_,
-               {"target",
-                Severity::Error,
+               {Severity::Error,
                 "WCAG 2.2 SC 2.5.8",
                 {whatOf(small_, least_) + ", and another link is close", "Fingers can press the wrong link",
                  "Increase the padding (Spacing › Padding) to reach " + units::px(least_) +
@@ -67,8 +66,7 @@ public:
                 "small"});
         const double comfort = subject_.limits().comfortTarget;
         report(out, modest_,
-               {"target",
-                Severity::Note,
+               {Severity::Note,
                 "WCAG 2.2 SC 2.5.5 (AAA)",
                 {whatOf(modest_, comfort),
                  "A target of " + units::px(comfort) + " is comfortable for every hand",
@@ -106,19 +104,19 @@ private:
             const auto small = under(least_);
             const auto modest = under(subject_.limits().comfortTarget);
             if (small && crowded(part, *small)) {
-                small_.add(part.card, part.part, *small, -std::min(first, last) + longer,
+                small_.add(part.place, *small, -std::min(first, last) + longer,
                            first < last ? small->from : small->to);
                 continue;
             }
             if (modest)
-                modest_.add(part.card, part.part, *modest, -std::min(first, last) + longer,
+                modest_.add(part.place, *modest, -std::min(first, last) + longer,
                             first < last ? modest->from : modest->to);
         }
     }
 
     double sizeAt(const CheckedPart& part, double width) {
-        layout::layOutSingleCard(subject_.row, width, part.card, laid_, asked_);
-        return smaller(targetBox(laid_.parts[part.part], laid_, part.is("button")));
+        layout::layOutSingleCard(subject_.row, width, part.place.card, laid_, asked_);
+        return smaller(targetBox(laid_.parts[part.place.part], laid_, part.is("button")));
     }
 
     /// True if a circle around the target touches another target, or the circle of another one that is too
@@ -133,14 +131,15 @@ private:
     bool crowdedAt(const CheckedPart& part, double width) {
         layout::layOut(subject_.row, width, laid_);
         const auto boxOf = [&](const CheckedPart& p) {
-            return targetBox(laid_.parts[laid_.cards[p.card].firstPart + p.part], laid_, p.is("button"));
+            return targetBox(laid_.parts[laid_.cards[p.place.card].firstPart + p.place.part], laid_,
+                             p.is("button"));
         };
         const Box own = boxOf(part);
         const double x = own.x + own.width / 2;
         const double y = own.y + own.height / 2;
         return std::ranges::any_of(subject_.parts, [&](const CheckedPart& other) {
             if (other.text == nullptr || !isLink(*other.text)) return false;
-            if (other.card == part.card && other.part == part.part) return false;
+            if (other.place == part.place) return false;
             const Box box = boxOf(other);
             if (distanceTo(box, x, y) < least_ / 2 - roundingLoss) return true;
             const double between = std::hypot(box.x + box.width / 2 - x, box.y + box.height / 2 - y);
@@ -155,10 +154,12 @@ private:
     layout::CardContribution asked_;
 };
 
-}  // namespace
-
 void checkTargets(const Subject& subject, Findings& out) {
     TargetSearch(subject).run(out);
 }
+
+}  // namespace
+
+extern const Check targetCheck{.name = "target", .run = checkTargets, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

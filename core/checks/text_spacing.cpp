@@ -2,8 +2,8 @@
 // laid out. Boxes grow with their lines, so only the width can be too small. WCAG 2.2 SC 1.4.12.
 #include <algorithm>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "checks/word_overflow.h"
 #include "units/quantities.h"
 
@@ -47,8 +47,6 @@ std::vector<sweep::Interval> without(const sweep::Interval& span, const std::vec
     return left;
 }
 
-}  // namespace
-
 void checkTextSpacing(const Subject& subject, Findings& out) {
     const project::Project project = withTextSpacing(subject);
     const layout::PreparedRow row(project, subject.variantIndex, subject.paragraphs, subject.row.profile());
@@ -57,26 +55,26 @@ void checkTextSpacing(const Subject& subject, Findings& out) {
         if (part.text == nullptr) continue;
         std::vector<WordOverflow> before;
         bool known = false;
-        for (const WordOverflow& overflow :
-             wordOverflows(row, part.card, part.part, subject.least, subject.most)) {
-            if (breaksWords(row, part.card, part.part, overflow.widths.to)) continue;
-            if (!known)
-                before = wordOverflows(subject.row, part.card, part.part, subject.least, subject.most);
+        for (const WordOverflow& overflow : wordOverflows(row, part.place, subject.least, subject.most)) {
+            if (breaksWords(row, part.place, overflow.widths.to)) continue;
+            if (!known) before = wordOverflows(subject.row, part.place, subject.least, subject.most);
             known = true;
             for (const sweep::Interval& span : without(overflow.widths, before))
-                cause.add(part.card, part.part, span, overflow.missing,
-                          std::clamp(overflow.at, span.from, span.to));
+                cause.add(part.place, span, overflow.missing, std::clamp(overflow.at, span.from, span.to));
         }
     }
     if (!cause.any()) return;
     report(out, cause,
-           {"text-spacing",
-            Severity::Error,
+           {Severity::Error,
             "WCAG 2.2 SC 1.4.12",
             {atWidths(subject, cause.there) + " " + worstAndOthers(subject, cause) + " overflows by " +
                  units::px(cause.worst, 1) + " when a reader increases the text spacing",
              "Readers may add 0.12\u00A0em between letters and 0.16\u00A0em between words",
              "Let its words break anywhere (Text › Long words), or give it more room"}});
 }
+
+}  // namespace
+
+extern const Check textSpacingCheck{.name = "text-spacing", .run = checkTextSpacing, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

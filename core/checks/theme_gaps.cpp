@@ -2,8 +2,8 @@
 // `max-width: 980px` and `min-width: 981px`. Zoomed pages have fractional widths. Media Queries 4 § 4.3.
 #include <set>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "css/breakpoints.h"
 #include "css/media.h"
 #include "units/quantities.h"
@@ -31,8 +31,6 @@ std::string onlyAt(const std::set<std::string>& media, double width, double betw
     return {};
 }
 
-}  // namespace
-
 void checkThemeGaps(const Subject& subject, Findings& out) {
     if (!subject.project.given) return;
     const css::Sheet sheet = css::readSheet(subject.project.given->theme);
@@ -48,15 +46,14 @@ void checkThemeGaps(const Subject& subject, Findings& out) {
         const std::string under = onlyAt(media, gap.from, between);
         const std::string over = onlyAt(media, gap.to, between);
         if (under.empty() || over.empty()) continue;
-        if (cause.add(0, 0, gap, gap.to - gap.from)) {
+        if (cause.add({}, gap, gap.to - gap.from)) {
             below = under;
             above = over;
         }
     }
     if (!cause.any()) return;
     report(out, cause,
-           {"theme-gap",
-            Severity::Note,
+           {Severity::Note,
             "Media Queries 4 § 4.3",
             {"between " + units::figure(cause.there.from) + " and " + units::px(cause.there.to) +
                  " the theme’s rules for " + inQuotation(below) + " have ended and those for " +
@@ -64,5 +61,9 @@ void checkThemeGaps(const Subject& subject, Findings& out) {
              "A zoomed page can have such a width, and neither set of rules applies there",
              "Use the same limit in both, such as “width <= 980px” and “width > 980px”"}});
 }
+
+}  // namespace
+
+extern const Check themeGapCheck{.name = "theme-gap", .run = checkThemeGaps, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

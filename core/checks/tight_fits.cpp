@@ -4,8 +4,8 @@
 #include <cmath>
 #include <map>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "layout/inline_sizes.h"
 #include "text/breaker.h"
 #include "units/quantities.h"
@@ -24,7 +24,7 @@ struct LaidOut {
 /// The lines at `width` if the column were narrower by the share `narrower`.
 LaidOut linesAt(const Subject& subject, const CheckedPart& part, double width, double narrower = 0) {
     const layout::BandPlan& band = subject.row.band(subject.row.bandAt(width));
-    const layout::PartPlan& plan = band.cards[part.card].parts[part.part];
+    const layout::PartPlan& plan = band.part(part.place);
     LaidOut out;
     out.paragraph = plan.paragraph.get();
     out.query = layout::textInlineSizes<double>(band.roles[plan.role], *plan.paragraph,
@@ -80,7 +80,7 @@ struct ViolatedWish {
 
 /// The tightest line of the cause's worst place.
 std::string whatOf(const Subject& subject, const Cause& cause) {
-    const CheckedPart part{cause.card, cause.part, nullptr, nullptr, {}};
+    const CheckedPart part{cause.place, nullptr, nullptr, {}};
     const double whole = std::floor(cause.at);
     const double at = whole > cause.there.from ? whole : widestWholeWidth(cause.there);
     const LaidOut laid = linesAt(subject, part, at);
@@ -102,15 +102,12 @@ std::string whatOf(const Subject& subject, const Cause& cause) {
 /// A tight fit; `result` says what a different break leads to.
 Description descriptionOf(const Subject& subject, const Cause& cause, const std::string& result,
                           const std::string& key) {
-    return {"tight-fit",
-            Severity::Warning,
+    return {Severity::Warning,
             "measured in two browser engines",
             {whatOf(subject, cause), "Another browser may break it differently" + result,
              "Change the font size a little there (Text › Font size)"},
             key};
 }
-
-}  // namespace
 
 void checkTightFits(const Subject& subject, Findings& out) {
     std::map<std::string, Cause> lasting;
@@ -119,11 +116,10 @@ void checkTightFits(const Subject& subject, Findings& out) {
         if (part.text == nullptr) continue;
         const std::string& role = part.text->role;
         const auto wishes = project::wishRanges(subject.wishes, role, &project::RoleWishes::lines);
-        const std::size_t forced =
-            subject.row.band(0).cards[part.card].parts[part.part].paragraph->forcedLines();
+        const std::size_t forced = subject.row.band(0).part(part.place).paragraph->forcedLines();
         for (const sweep::Interval& tight : part.pieces.tight) {
             if (tight.to - tight.from > subject.limits().tightRun) {
-                lasting[role].add(part.card, part.part, tight, tight.to - tight.from);
+                lasting[role].add(part.place, tight, tight.to - tight.from);
                 continue;
             }
             for (const auto& wish : wishes) {
@@ -133,7 +129,7 @@ void checkTightFits(const Subject& subject, Findings& out) {
                 const std::uint32_t lines = linesTooMany(subject, part, *span, wished);
                 if (lines == 0) continue;
                 ViolatedWish& found = violated[role];
-                if (found.cause.add(part.card, part.part, *span, span->to - span->from)) {
+                if (found.cause.add(part.place, *span, span->to - span->from)) {
                     found.lines = lines;
                     found.wished = wished;
                 }
@@ -149,5 +145,9 @@ void checkTightFits(const Subject& subject, Findings& out) {
                                  std::to_string(found.wished),
                              role + " wish"));
 }
+
+}  // namespace
+
+extern const Check tightFitCheck{.name = "tight-fit", .run = checkTightFits, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

@@ -1,21 +1,26 @@
 // Font sizes in px ignore the text size that a reader sets in the browser. Common practice; WCAG 2.2 SC 1.4.4
 // asks only for zoom.
-#include "checks/registry.h"
+#include "checks/check.h"
 
 namespace tenter::checks {
+
+namespace {
 
 void checkUnits(const Subject& subject, Findings& out) {
     if (subject.project.unit != units::Unit::Px || subject.roles.empty()) return;
     Cause cause;
     for (const CheckedRole& role : subject.roles)
-        cause.add(role.card, role.part, subject.whole(), 0);
+        cause.add(role.place, subject.whole(), 0);
     report(out, cause,
-           {"unit",
-            Severity::Note,
+           {Severity::Note,
             "common practice, no source",
             {"the stylesheet of these cards gives font sizes in px",
              "Text in px does not follow the text size that readers set in their browser",
              "Choose rem (Row › Size unit)"}});
 }
+
+}  // namespace
+
+extern const Check unitCheck{.name = "unit", .run = checkUnits, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

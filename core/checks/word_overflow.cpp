@@ -25,9 +25,9 @@ Linear missingRoom(const layout::BandPlan& band, const layout::PartPlan& plan, d
 }
 
 /// True if some line is wider than its box. A browser may still break an overlong word as a last resort.
-bool anyLineOverflows(const layout::PreparedRow& row, std::size_t card, std::size_t part, double width) {
+bool anyLineOverflows(const layout::PreparedRow& row, project::PartRef place, double width) {
     const layout::BandPlan& band = row.band(row.bandAt(width));
-    const layout::PartPlan& plan = band.cards[card].parts[part];
+    const layout::PartPlan& plan = band.part(place);
     const layout::TextInlineSizes<double> text = layout::textInlineSizes<double>(
         band.roles[plan.role], *plan.paragraph, layout::inlineSizesAt(band, width));
     std::vector<text::Line> lines;
@@ -39,21 +39,21 @@ bool anyLineOverflows(const layout::PreparedRow& row, std::size_t card, std::siz
 
 }  // namespace
 
-bool breaksWords(const layout::PreparedRow& row, std::size_t card, std::size_t part, double width) {
+bool breaksWords(const layout::PreparedRow& row, project::PartRef place, double width) {
     const layout::BandPlan& band = row.band(row.bandAt(width));
-    const layout::RolePlan& role = band.roles[band.cards[card].parts[part].role];
+    const layout::RolePlan& role = band.roles[band.part(place).role];
     // A box that shrinks to its text is at least as wide as its widest word, unless words break anywhere.
     return role.overflowWrap == project::OverflowWrap::Anywhere ||
            (role.overflowWrap == project::OverflowWrap::BreakWord && role.place == project::Place::Stretch);
 }
 
-std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, std::size_t card, std::size_t part,
-                                        double least, double most) {
+std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, project::PartRef place, double least,
+                                        double most) {
     std::vector<WordOverflow> found;
     sweep::Stride stride;
     sweep::walkBands(row, least, most, [&](std::size_t index, double from, double to) {
         const layout::BandPlan& band = row.band(index);
-        const layout::PartPlan& plan = band.cards[card].parts[part];
+        const layout::PartPlan& plan = band.part(place);
         const layout::RolePlan& role = band.roles[plan.role];
         const Linear missing = missingRoom(band, plan, from);
         const double end = stride.next(from, missing.until, to);
@@ -61,7 +61,7 @@ std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, std::siz
         if (!span) return end;
         const bool plain =
             role.overflowWrap == project::OverflowWrap::Normal && role.place == project::Place::Stretch;
-        if (plain && !anyLineOverflows(row, card, part, (span->from + span->to) / 2)) return end;
+        if (plain && !anyLineOverflows(row, place, (span->from + span->to) / 2)) return end;
         const double at = missing.slope < 0 ? span->from : span->to;
         found.push_back({*span, missing.at(at - from), at});
         return end;
@@ -69,9 +69,9 @@ std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, std::siz
     return found;
 }
 
-std::string widestWord(const layout::PreparedRow& row, std::size_t card, std::size_t part, double width) {
+std::string widestWord(const layout::PreparedRow& row, project::PartRef place, double width) {
     const layout::BandPlan& band = row.band(row.bandAt(width));
-    const layout::PartPlan& plan = band.cards[card].parts[part];
+    const layout::PartPlan& plan = band.part(place);
     const text::Paragraph& paragraph = *plan.paragraph;
     const layout::TextInlineSizes<double> text =
         layout::textInlineSizes<double>(band.roles[plan.role], paragraph, layout::inlineSizesAt(band, width));

@@ -15,14 +15,14 @@ struct WordOverflow {
     double at = 0;       ///< width at which it is, CSS px
 };
 
-/// Every such range of part `part` of card `card` from `least` to `most` (CSS px), rising.
-std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, std::size_t card, std::size_t part,
-                                        double least, double most);
+/// Every such range of the part at `place` from `least` to `most` (CSS px), rising.
+std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, project::PartRef place, double least,
+                                        double most);
 
 /// True if such a word breaks, false if it overflows, in the band of `width`.
-bool breaksWords(const layout::PreparedRow& row, std::size_t card, std::size_t part, double width);
+bool breaksWords(const layout::PreparedRow& row, project::PartRef place, double width);
 
 /// The widest word of a part at `width`.
-std::string widestWord(const layout::PreparedRow& row, std::size_t card, std::size_t part, double width);
+std::string widestWord(const layout::PreparedRow& row, project::PartRef place, double width);
 
 }  // namespace tenter::checks

@@ -1,10 +1,12 @@
 // Words that are wider than their boxes: they overflow or break at any letter. Common practice, no source.
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "checks/word_overflow.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
+
+namespace {
 
 void checkWords(const Subject& subject, Findings& out) {
     for (const bool broken : {false, true}) {
@@ -12,19 +14,18 @@ void checkWords(const Subject& subject, Findings& out) {
         for (const CheckedPart& part : subject.parts) {
             if (part.text == nullptr) continue;
             for (const WordOverflow& overflow :
-                 wordOverflows(subject.row, part.card, part.part, subject.least, subject.most)) {
-                if (breaksWords(subject.row, part.card, part.part, overflow.widths.to) != broken) continue;
-                cause.add(part.card, part.part, overflow.widths, overflow.missing, overflow.at);
+                 wordOverflows(subject.row, part.place, subject.least, subject.most)) {
+                if (breaksWords(subject.row, part.place, overflow.widths.to) != broken) continue;
+                cause.add(part.place, overflow.widths, overflow.missing, overflow.at);
             }
         }
         if (!cause.any()) continue;
         // Just past a breakpoint, the band above it applies.
         const double inside =
             cause.at == cause.there.from ? cause.at + (cause.there.to - cause.at) * 1e-6 : cause.at;
-        const std::string word = inQuotation(widestWord(subject.row, cause.card, cause.part, inside));
+        const std::string word = inQuotation(widestWord(subject.row, cause.place, inside));
         report(out, cause,
-               {"word",
-                Severity::Warning,
+               {Severity::Warning,
                 "common practice, no source",
                 {atWidths(subject, cause.runOfWorst()) + " the word " + word + " in " +
                      worstAndOthers(subject, cause) + " is up to " + units::px(cause.worst, 1) +
@@ -35,5 +36,9 @@ void checkWords(const Subject& subject, Findings& out) {
                 broken ? "broken" : "overflow"});
     }
 }
+
+}  // namespace
+
+extern const Check wordCheck{.name = "word", .run = checkWords, .dependsOnBreaks = true};
 
 }  // namespace tenter::checks

@@ -2,8 +2,8 @@
 // text appears at z · size(W / z). WCAG 2.2 SC 1.4.4, failure F94.
 #include <algorithm>
 
+#include "checks/check.h"
 #include "checks/phrases.h"
-#include "checks/registry.h"
 #include "project/wording.h"
 #include "units/quantities.h"
 
@@ -98,7 +98,7 @@ LimitedZoom limitedZoom(const Subject& subject, double limit) {
         bool any = false;
         Zoomed(role.pieces, limit).where(subject.least, subject.most, [&](const Interval& span, double gain) {
             any = true;
-            if (found.cause.add(role.card, role.part, span, -gain)) found.worst = roleText(role.name);
+            if (found.cause.add(role.place, span, -gain)) found.worst = roleText(role.name);
         });
         if (any) found.texts.push_back(roleText(role.name));
     }
@@ -116,22 +116,24 @@ Statement statementOf(const Subject& subject, const LimitedZoom& found, double l
                 " times the smallest (Text › Font size)"};
 }
 
-}  // namespace
-
 void checkZoom(const Subject& subject, Findings& out) {
     const project::Limits& limits = subject.limits();
     const LimitedZoom usual = limitedZoom(subject, limits.usualZoom);
     if (usual.cause.any()) {
         report(out, usual.cause,
-               {"zoom", Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
+               {Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
                 statementOf(subject, usual, limits.usualZoom, "the limit of most browsers", 2.5), "usual"});
         return;
     }
     const LimitedZoom least = limitedZoom(subject, limits.leastZoom);
     if (!least.cause.any()) return;
     report(out, least.cause,
-           {"zoom", Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
+           {Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
             statementOf(subject, least, limits.leastZoom, "the limit of one desktop browser", 1.5), "least"});
 }
+
+}  // namespace
+
+extern const Check zoomCheck{.name = "zoom", .run = checkZoom, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

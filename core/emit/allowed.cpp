@@ -7,13 +7,13 @@ namespace tenter::emit {
 
 namespace {
 
-std::string runsJson(const std::vector<sweep::Curve>& runs) {
+std::string curvesJson(const std::vector<sweep::Curve>& curves) {
     std::string out = "[";
-    for (const sweep::Curve& run : runs) {
+    for (const sweep::Curve& curve : curves) {
         out += out.size() == 1 ? "[" : ", [";
-        for (std::size_t i = 0; i < run.size(); ++i)
-            out += (i > 0 ? ", [" : "[") + units::number(run[i].width) + ", " + units::number(run[i].value) +
-                   "]";
+        for (std::size_t i = 0; i < curve.size(); ++i)
+            out += (i > 0 ? ", [" : "[") + units::number(curve[i].width) + ", " +
+                   units::number(curve[i].value) + "]";
         out += "]";
     }
     return out + "]";
@@ -25,7 +25,7 @@ std::string allowedJson(const std::vector<std::pair<std::string, solve::Allowed>
     std::string out = "{";
     for (const auto& [role, allowed] : roles)
         out += (out.size() == 1 ? "\n " : ",\n ") + jsonString(role) +
-               ": {\"most\": " + runsJson(allowed.most) + ", \"least\": " + runsJson(allowed.least) + "}";
+               ": {\"most\": " + curvesJson(allowed.most) + ", \"least\": " + curvesJson(allowed.least) + "}";
     return out + "\n}\n";
 }
 

@@ -1,4 +1,4 @@
-// The sizes that wishes allow, as JSON.
+// The sizes that the wishes allow, as JSON.
 #pragma once
 
 #include <string>
@@ -9,7 +9,8 @@
 
 namespace tenter::emit {
 
-/// `{"heading": {"most": [[[WIDTH, SIZE], …], …], "least": […]}, …}`: runs of vertices, CSS px, by role.
+/// `{"heading": {"most": [[[WIDTH, SIZE], …], …], "least": […]}, …}`: by role, the bounds as lists of curves;
+/// each curve is a list of vertices, CSS px.
 std::string allowedJson(const std::vector<std::pair<std::string, solve::Allowed>>& roles);
 
 }  // namespace tenter::emit

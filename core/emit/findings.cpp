@@ -13,18 +13,28 @@ using checks::Finding;
 
 namespace {
 
+/// The engines that have the finding: one as a string, several as a list, nothing if all have it.
+std::string enginesJson(const checks::Profiles& profiles) {
+    if (profiles.empty()) return {};
+    std::string names;
+    for (const text::BreakProfile* profile : profiles)
+        names += (names.empty() ? "" : ", ") + jsonString(profile->name());
+    return ", \"engine\": " + (profiles.size() == 1 ? names : "[" + names + "]");
+}
+
 std::string findingJson(const Finding& finding) {
     std::string out = "{\"check\": " + jsonString(finding.check) +
                       ", \"severity\": " + jsonString(checks::word(finding.severity));
-    if (finding.card) out += ", \"card\": " + std::to_string(*finding.card);
-    if (finding.part) out += ", \"part\": " + std::to_string(*finding.part);
+    if (finding.place)
+        out += ", \"card\": " + std::to_string(finding.place->card) +
+               ", \"part\": " + std::to_string(finding.place->part);
     out += ", \"widths\": [";
     for (std::size_t i = 0; i < finding.widths.size(); ++i)
         out += (i > 0 ? ", [" : "[") + jsonNumber(finding.widths[i].from) + ", " +
                jsonNumber(finding.widths[i].to) + "]";
     return out + "], \"at\": " + jsonNumber(finding.at) + ", \"share\": " + jsonNumber(finding.share) +
-           (finding.only == nullptr ? "" : ", \"engine\": " + jsonString(finding.only->name())) +
-           ", \"says\": " + jsonString(finding.says) + ", \"source\": " + jsonString(finding.source) + "}";
+           enginesJson(finding.profiles) + ", \"says\": " + jsonString(finding.says) +
+           ", \"source\": " + jsonString(finding.source) + "}";
 }
 
 /// `warning  out-of-line  31 % of widths`.

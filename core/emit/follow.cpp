@@ -7,6 +7,7 @@
 #include "emit/usage.h"
 #include "project/cascade.h"
 #include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::emit {
 
@@ -15,8 +16,8 @@ using units::Ramp;
 
 namespace {
 
-/// Widths at which the converted sizes are compared with those before, in each band.
-constexpr int probes = 64;
+/// Number of widths in each band at which the sizes before and after are compared.
+constexpr int samplesPerBand = 64;
 /// Smallest difference of size that is reported, CSS px.
 constexpr double noticeable = 0.05;
 
@@ -36,10 +37,10 @@ public:
 
     [[nodiscard]] double cardAt(double viewport) const { return row_.cardWidth(std::max(viewport, inside_)); }
 
-    /// The ramp in the other kind of width; empty if the card's width does not change while the size does.
-    [[nodiscard]] std::optional<Ramp> turned(const Ramp& ramp, Follow target) const {
+    /// The ramp over the other kind of width; empty if the card width does not change while the size does.
+    [[nodiscard]] std::optional<Ramp> converted(const Ramp& ramp, Follow target) const {
         if (ramp.isFlat()) return Ramp::flat(ramp.from().size);
-        // Only the part of the ramp that the band sees counts.
+        // Only the part of the ramp inside the band matters.
         const double from = target == Follow::Card ? ramp.from().width : viewportAt(ramp.from().width);
         const double to = target == Follow::Card ? ramp.to().width : viewportAt(ramp.to().width);
         const double first = std::clamp(from, least_, most_);
@@ -55,11 +56,11 @@ public:
         return Ramp::between({low, firstSize}, {high, lastSize});
     }
 
-    /// The largest difference within the band, CSS px.
-    [[nodiscard]] double departure(const Ramp& before, const Ramp& after, Follow target) const {
+    /// The largest difference of size within the band, CSS px.
+    [[nodiscard]] double largestDifference(const Ramp& before, const Ramp& after, Follow target) const {
         double most = 0;
-        for (int i = 0; i <= probes; ++i) {
-            const double width = inside_ + (most_ - inside_) * i / probes;
+        for (int i = 0; i <= samplesPerBand; ++i) {
+            const double width = inside_ + (most_ - inside_) * i / samplesPerBand;
             const double now = after.sizeAt(target == Follow::Card ? cardAt(width) : width);
             most = std::max(most, std::abs(now - sizeAt(before, target, width)));
         }
@@ -67,13 +68,13 @@ public:
     }
 
 private:
-    /// The size before, at a viewport width.
+    /// The size before the conversion, at a viewport width, CSS px.
     [[nodiscard]] double sizeAt(const Ramp& before, Follow target, double viewport) const {
         return before.sizeAt(target == Follow::Card ? viewport : cardAt(viewport));
     }
     static double round(double width) { return units::rounded(width, 2); }
 
-    /// The least viewport width in the band at which the card is `card` wide, or as near as it comes.
+    /// The smallest viewport width in the band at which the card width is `card`, or nearest to it.
     [[nodiscard]] double viewportAt(double card) const {
         const double wanted = std::min(card, cardAt(most_)) - 1e-6;
         double low = inside_;
@@ -92,8 +93,8 @@ private:
 };
 
 std::string bandWords(const project::Variant& variant, std::size_t band) {
-    if (variant.bands[band].upTo) return "up to " + units::number(*variant.bands[band].upTo) + " px";
-    return band == 0 ? "at every width" : "above " + units::number(*variant.bands[band - 1].upTo) + " px";
+    if (variant.bands[band].upTo) return "up to " + units::px(*variant.bands[band].upTo);
+    return band == 0 ? "at every width" : "above " + units::px(*variant.bands[band - 1].upTo);
 }
 
 }  // namespace
@@ -117,27 +118,31 @@ project::Project following(const project::Project& project, Follow target,
                 if (target == Follow::Card && settings.row.level == project::Level::Subgrid) {
                     set.size = style->size;
                     set.follow = style->follow;
-                    problems.push_back({"", place, "cards that are levelled by subgrid cannot be containers",
-                                        R"(it still follows the viewport; level the row by "none")"});
+                    problems.push_back({"", place,
+                                        "Cards whose parts are aligned by subgrid cannot be containers, so "
+                                        "this size still follows the viewport",
+                                        R"(Set "level" of the row to "none")"});
                     continue;
                 }
-                const std::optional<Ramp> turned = follow.turned(*style->size, target);
-                if (!turned) {
+                const std::optional<Ramp> converted = follow.converted(*style->size, target);
+                if (!converted) {
                     set.size = style->size;
                     set.follow = style->follow;
-                    problems.push_back(
-                        {"", place, "the card's width does not change where this size does",
-                         "it still follows the viewport; give the row no fixed width, or the size no ramp"});
+                    problems.push_back({"", place,
+                                        "The card width does not change where this size does, so the size "
+                                        "still follows the viewport",
+                                        "Give the row a width that is not fixed, or make the size fixed"});
                     continue;
                 }
-                set.size = turned;
+                set.size = converted;
                 set.follow = target;
-                const double departure = follow.departure(*style->size, *turned, target);
-                if (departure < noticeable) continue;
+                const double largestDifference = follow.largestDifference(*style->size, *converted, target);
+                if (largestDifference < noticeable) continue;
                 problems.push_back({"", place,
-                                    "sizes between the ends differ by up to " + units::number(departure, 2) +
-                                        " px, since the card's width is no straight line of the page's",
-                                    "look at them there"});
+                                    "Between the ends of the band the size changes by up to " +
+                                        units::px(largestDifference) +
+                                        ", because the card width is not linear in the viewport width",
+                                    "Check the sizes there"});
             }
         }
     }

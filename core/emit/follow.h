@@ -1,4 +1,4 @@
-// Ramps turned from the viewport's width to the card's, and back.
+// Converts ramps over the viewport width to ramps over the card width, and back.
 #pragma once
 
 #include <string>
@@ -10,9 +10,10 @@
 
 namespace tenter::emit {
 
-/// The project with every ramp of the variants at `variants` following `target`. Sizes at both ends of each
-/// band stay as they were. Where they cannot in between, since the card's width is no straight line of the
-/// viewport's, or at all, since it does not change, `problems` says so.
+/// The project with every ramp of the variants with the indices `variants` following `target`. The sizes at
+/// both ends of each band do not change. `problems` lists the sizes that change in between, because the card
+/// width is not linear in the viewport width, and the ramps that cannot be converted, because the card width
+/// does not change.
 project::Project following(const project::Project& project, project::Follow target,
                            const std::vector<std::size_t>& variants, text::ParagraphStore& store,
                            const text::BreakProfile& profile, project::Problems& problems);

@@ -10,7 +10,7 @@ namespace tenter::emit {
 namespace {
 
 const project::TextPart& textOf(const project::Project& project, const checks::RoomForCopy& room) {
-    return std::get<project::TextPart>(project.cards[room.card].parts[room.part]);
+    return std::get<project::TextPart>(project.part(room.place));
 }
 
 }  // namespace
@@ -18,8 +18,8 @@ const project::TextPart& textOf(const project::Project& project, const checks::R
 std::string roomJson(const project::Project& project, const std::vector<checks::RoomForCopy>& rooms) {
     std::string out = "[";
     for (const checks::RoomForCopy& room : rooms)
-        out += (out.size() == 1 ? "\n {\"card\": " : ",\n {\"card\": ") + std::to_string(room.card) +
-               ", \"part\": " + std::to_string(room.part) +
+        out += (out.size() == 1 ? "\n {\"card\": " : ",\n {\"card\": ") + std::to_string(room.place.card) +
+               ", \"part\": " + std::to_string(room.place.part) +
                ", \"kind\": " + jsonString(textOf(project, room).role) +
                ", \"lines\": " + std::to_string(room.lines) +
                ", \"characters\": " + std::to_string(room.characters) +

@@ -19,10 +19,6 @@ std::string rampSentence(const std::string& role, const units::Ramp& ramp, proje
            ".";
 }
 
-std::string columnsLabel(int columns) {
-    return std::to_string(columns) + (columns == 1 ? " column" : " columns");
-}
-
 std::string classList(const project::Project& project, const std::vector<std::size_t>& variants) {
     std::string out;
     for (std::size_t i = 0; i < variants.size(); ++i) {

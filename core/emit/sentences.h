@@ -17,9 +17,6 @@ std::string headSentence(const project::Project& project, const std::vector<std:
 /// `.walks-pair and .walks-trio`.
 std::string classList(const project::Project& project, const std::vector<std::size_t>& variants);
 
-/// `3 columns`.
-std::string columnsLabel(int columns);
-
 /// The role with a capital at its start.
 std::string capitalised(const std::string& role);
 

@@ -4,6 +4,7 @@
 
 #include "emit/escape.h"
 #include "emit/sentences.h"
+#include "project/titles.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -131,7 +132,7 @@ void SheetWriter::write(const Block& block) {
     for (std::size_t i = 0; i < block.variants.size(); ++i) {
         const VariantRules& variant = block.variants[i];
         if (i > 0) sentence += ", ";
-        sentence += columnsLabel(variant.columns);
+        sentence += project::columnsLabel(variant.columns);
         if (several_) sentence += " (." + project_.variants[variant.variant].className + ")";
     }
     comment(sentence + ".");

@@ -115,7 +115,7 @@ private:
         const double size = pair.read->fontSize.value_or(0);
         const double off = std::abs(size - pair.computed->fontSize);
         if (off > verdict_.largestSize) verdict_.largestSize = off;
-        if (!(off <= sizeTolerance(profile_)))
+        if (!(off <= profile_.sizeTolerance()))
             differ(card, part, What::FontSize, size, pair.computed->fontSize);
         if (differsInTightFit(pair))
             ++verdict_.tightFits;
@@ -133,11 +133,6 @@ private:
 };
 
 }  // namespace
-
-double sizeTolerance(const text::BreakProfile& profile) {
-    // Firefox truncates the viewport term of a font size to 1/60 px (measured).
-    return &profile == &text::gecko() ? 0.02 : 0.01;
-}
 
 Verdict judge(const layout::PreparedRow& row, const layout::Layout& computed, const BrowserLayout& read) {
     return Judge(row, computed, read).run();

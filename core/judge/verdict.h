@@ -12,9 +12,6 @@ namespace tenter::judge {
 /// Largest difference between sides of boxes that counts as agreement, in CSS px. Engines lay out on grids of
 /// 1/64 and 1/60 px, and roundings add up within a card.
 inline constexpr double boxTolerance = 0.5;
-/// Largest difference between font sizes that counts as agreement, in CSS px: 0.01, or 0.02 for an engine
-/// with a coarser grid of sizes.
-double sizeTolerance(const text::BreakProfile& profile);
 
 /// One value in which browser and computation differ.
 struct Difference {

@@ -55,7 +55,7 @@ private:
             part.picture = card.parts[i].picture;
             part.role = card.parts[i].role;
             if (part.picture)
-                layPicture(card, static_cast<int>(i), part);
+                layPicture(card, i, part);
             else
                 layText(card.parts[i], part);
             out_.parts.push_back(part);
@@ -63,7 +63,7 @@ private:
         out_.cards.push_back(laid);
     }
 
-    void layPicture(const CardPlan& card, int index, LaidPart& part) {
+    void layPicture(const CardPlan& card, std::size_t index, LaidPart& part) {
         if (index == card.beside) {
             part.box.width = frame_.besidePictureWidth;
             return;
@@ -71,8 +71,7 @@ private:
         part.margin = snappedEdges(pictureMargin<double>(band_, frame_), *band_.profile);
         if (band_.bleed && !band_.beside) {
             if (index == 0) part.margin.top = -frame_.cardPadding.top;
-            if (index + 1 == static_cast<int>(card.parts.size()))
-                part.margin.bottom = -frame_.cardPadding.bottom;
+            if (index + 1 == card.parts.size()) part.margin.bottom = -frame_.cardPadding.bottom;
         }
         part.box.width = pictureWidth<double>(band_, frame_);
         part.box.height =
@@ -187,7 +186,7 @@ private:
     }
 
     [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {
-        return band_.cards[first_ + card].beside == static_cast<int>(part.index);
+        return band_.cards[first_ + card].beside == part.index;
     }
     [[nodiscard]] std::size_t levelOf(std::size_t card, std::size_t part) const {
         return band_.cards[first_ + card].parts[part].level;

@@ -59,7 +59,7 @@ double ratioOf(const project::PicturePart& picture, const project::Ratio& said) 
 CardPlan cardPlan(const project::Card& card, const BandPlan& band, const project::Project& project,
                   const std::vector<std::string>& roles, text::ParagraphStore& store) {
     CardPlan plan;
-    if (const auto beside = project::partBeside(card, band.settings)) plan.beside = static_cast<int>(*beside);
+    plan.beside = project::partBeside(card, band.settings);
     const auto levels = band.levels.in(card, band.settings);
     for (const project::Part& part : card.parts) {
         PartPlan made;

@@ -46,7 +46,7 @@ struct PartPlan {
 /// A card in a band.
 struct CardPlan {
     std::vector<PartPlan> parts;
-    int beside = -1;  ///< index of the picture beside the text; -1: none
+    std::optional<std::size_t> beside;  ///< index of the picture beside the text; empty: none
 };
 
 /// A band of a variant, with every setting resolved.
@@ -63,6 +63,9 @@ struct BandPlan {
     project::Levels levels;
     std::vector<RolePlan> roles;
     std::vector<CardPlan> cards;
+    [[nodiscard]] const PartPlan& part(project::PartRef place) const {
+        return cards[place.card].parts[place.part];
+    }
 };
 
 /// Inline sizes of container, row and cards, before text is broken into lines (inline_sizes.h). CSS px.

@@ -1,4 +1,4 @@
-// Addresses that links and pictures may have.
+// Addresses of links and pictures.
 #pragma once
 
 #include <optional>
@@ -7,8 +7,8 @@
 
 namespace tenter::project {
 
-/// The scheme an address starts with, in lower case; empty if it has none. Read as browsers do: spaces and
-/// controls before it, tabs and line ends anywhere, do not hide it. URL § 4.4.
+/// The scheme of an address in lower case; empty if it has none. As in browsers, spaces and control
+/// characters before it, and tabs and line ends anywhere, are ignored. URL § 4.4.
 std::optional<std::string> addressScheme(std::string_view address);
 
 /// True for http, https, mailto, tel, and addresses without a scheme (relative, `#…`).

@@ -17,6 +17,18 @@ Settings merged(const Settings& under, const Settings& over);
 /// `roles(project)`.
 Settings resolve(const Project& project, const Variant& variant, std::size_t band);
 
+/// One member of `resolve`, without the others: that of the innermost layer that sets it. `member` returns
+/// the member of a `Settings` as an `std::optional`. It is set, unless it is that of a role without defaults.
+template <class Member>
+auto memberHeld(const Project& project, const Variant& variant, std::size_t band, const Member& member) {
+    static const Settings defaults = defaultSettings();
+    if (band < variant.bands.size())
+        if (auto held = member(variant.bands[band].set)) return held;
+    if (auto held = member(variant.set)) return held;
+    if (auto held = member(project.style)) return held;
+    return member(defaults);
+}
+
 /// The members of `over` that differ from `under`; the others are unset. Both are resolved.
 Settings difference(const Settings& under, const Settings& over);
 

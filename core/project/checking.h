@@ -1,22 +1,13 @@
 // The project's own settings for checks: limits, and checks that are silenced.
 #pragma once
 
-#include <array>
+#include <cstddef>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "project/members.h"
 
 namespace tenter::project {
-
-/// The names of all checks, as findings give them.
-inline constexpr std::array<std::string_view, 30> checkNames{
-    "alternative",  "button-lines",   "contrast",      "engines",      "focus",   "font",
-    "growth",       "heading-levels", "heading-lines", "holes",        "inset",   "label-in-name",
-    "last-word",    "late-font",      "link-name",     "link-purpose", "measure", "out-of-line",
-    "picture",      "reflow",         "small-type",    "spare-room",   "stops",   "target",
-    "text-spacing", "theme-gap",      "tight-fit",     "unit",         "word",    "zoom"};
 
 /// The limits beyond which a value becomes a finding, besides those in wishes (wishes.h). In CSS px where no
 /// other unit is given. Common practice without a source, except where one is given.
@@ -54,11 +45,14 @@ struct Limits {
 
 /// A check whose findings are not reported, and why, for the next maintainer.
 struct Silence {
-    std::string check;
+    std::string check;  ///< its name, as its findings give it
     std::string reason;
     FileKeys fileKeys = {};
     friend bool operator==(const Silence&, const Silence&) = default;
 };
+
+/// The most checks that a file may silence.
+inline constexpr std::size_t mostSilenced = 100;
 
 /// The settings for checks in a project file.
 struct Checking {

@@ -99,6 +99,14 @@ Problems conflicts(const Project& project) {
     const std::vector<std::string> roles = usedRoles(project);
     for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
         for (std::size_t band = 0; band < project.variants[variant].bands.size(); ++band) {
+            // Most bands have neither, and resolving all settings takes long.
+            const Variant& held = project.variants[variant];
+            const bool levels = memberHeld(project, held, band,
+                                           [](const Settings& s) { return s.row.level; }) == Level::Subgrid;
+            const bool beside = memberHeld(project, held, band, [](const Settings& s) {
+                                    return s.card.direction;
+                                }) == Direction::Beside;
+            if (!levels && !beside) continue;
             const BandLayers layers(project, variant, band);
             checkLevels(layers, roles, problems);
             checkBeside(layers, problems);

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "project/problem.h"
 #include "project/project.h"
@@ -14,14 +15,21 @@ inline constexpr int formatVersion = 1;
 /// The end of a project file's name.
 inline constexpr const char* fileEnding = ".tenter.json";
 
+/// True for the name of a check. The checks themselves are known only outside of this folder.
+using CheckNameTest = bool (*)(std::string_view name);
+/// True for lower-case words of ASCII letters, joined by hyphens: what every name of a check is.
+bool isWellFormedCheckName(std::string_view name);
+
 /// The project in a JSON text; empty, with `problems`, if it is not valid. `name`: the file name for
 /// problems. `folder`: the folder that pictures and fonts must exist in; empty: their existence is not
-/// checked.
+/// checked. A silenced check must pass `isCheckName`.
 std::optional<Project> parse(const std::string& text, const std::string& name,
-                             const std::filesystem::path& folder, Problems& problems);
+                             const std::filesystem::path& folder, Problems& problems,
+                             CheckNameTest isCheckName = isWellFormedCheckName);
 
 /// The project in a file; empty, with `problems`, if it cannot be read or is not valid.
-std::optional<Project> read(const std::filesystem::path& file, Problems& problems);
+std::optional<Project> read(const std::filesystem::path& file, Problems& problems,
+                            CheckNameTest isCheckName = isWellFormedCheckName);
 
 /// The project as JSON text: indented by two spaces, keys in the order of the file it came from, `x-` keys
 /// kept.

@@ -28,7 +28,7 @@ std::string onOneLine(const Json& json) {
     return json.is_object() ? "{" + text + "}" : "[" + text + "]";
 }
 
-// `used`: columns of the line already taken, the indent included.
+// `used`: columns of the line that are used already, including the indent.
 void append(std::string& out, const Json& json, std::size_t indent, std::size_t used) {
     const int levels = depth(json);
     if (levels == 0 || json.empty()) {

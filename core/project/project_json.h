@@ -49,10 +49,7 @@ bool readFileName(ReadContext& context, const Json& json, const char* kind, bool
 template <class T>
 bool readList(ReadContext& context, const Json& json, std::size_t most, std::vector<T>& out) {
     if (!json.is_array()) return context.mustBe("a list, written in [ ]", shown(json));
-    if (json.size() > most)
-        return context.wrong(context.subject() + " has " + std::to_string(json.size()) +
-                                 " entries; at most " + std::to_string(most) + " are allowed.",
-                             "Split the project.");
+    if (!checkCount(context, json.size(), most)) return false;
     out.clear();
     for (std::size_t i = 0; i < json.size(); ++i) {
         const ReadContext::Step step = context.at(i);

@@ -1,21 +1,15 @@
 #include <fstream>
-#include <set>
 #include <span>
 
-#include "project/cascade.h"
-#include "project/conflicts.h"
 #include "project/file.h"
 #include "project/json_text.h"
 #include "project/project_json.h"
 #include "project/rules.h"
+#include "project/validate.h"
 
 namespace tenter::project {
 
 namespace {
-
-constexpr std::size_t mostCards = 500;
-constexpr std::size_t mostVariants = 50;
-constexpr std::size_t mostFonts = 100;
 
 const char* const formatName = "tenter-project";
 
@@ -52,21 +46,12 @@ void readRange(ReadContext& context, const Json& json, Project& out) {
     ObjectReader object(context, json, out.rangeFileKeys, {"from", "to"});
     object.read("from", out.leastWidth);
     object.read("to", out.mostWidth);
-    if (context.isSound() && out.leastWidth >= out.mostWidth) {
-        context.wrong("The range of widths ends before it starts.", R"(Make "from" smaller than "to".)");
-    }
 }
 
 void readHead(ReadContext& context, ObjectReader& object, Project& out) {
     object.require("name", out.name, "Add the name of the project.");
-    if (object.read("row", out.row) && !isClassName(out.row)) {
-        const ReadContext::Step step = context.at("row");
-        context.mustBe(classNameRule, inQuotes(out.row));
-    }
-    if (object.read("language", out.language) && !isLanguage(out.language)) {
-        const ReadContext::Step step = context.at("language");
-        context.mustBe(R"(a language tag such as "en" or "pt-BR")", inQuotes(out.language));
-    }
+    object.read("row", out.row);
+    object.read("language", out.language);
     const auto readChoice = [&](const char* key, const std::vector<std::string>& words, std::size_t& index) {
         const Json* value = object.find(key);
         if (value == nullptr) return false;
@@ -80,50 +65,6 @@ void readHead(ReadContext& context, ObjectReader& object, Project& out) {
     if (const Json* range = object.find("range")) {
         const ReadContext::Step step = context.at("range");
         readRange(context, *range, out);
-    }
-}
-
-void checkClasses(ReadContext& context, const Project& project) {
-    const ReadContext::Step variants = context.at("variants");
-    if (project.variants.empty()) {
-        context.wrong("The project has no variant; it needs at least one.",
-                      R"(Add {"class": "…", "bands": [{}]}.)");
-    }
-    std::set<std::string> seen;
-    for (std::size_t i = 0; i < project.variants.size(); ++i) {
-        const ReadContext::Step variant = context.at(i);
-        const ReadContext::Step name = context.at("class");
-        if (!seen.insert(project.variants[i].className).second) {
-            context.wrong("Two variants have the class " + inQuotes(project.variants[i].className) + ".",
-                          "Give each variant its own class.");
-        }
-    }
-}
-
-bool usesOwnRatio(const Project& project) {
-    for (const Variant& variant : project.variants) {
-        for (std::size_t band = 0; band < variant.bands.size(); ++band) {
-            if (resolve(project, variant, band).picture.ratio->isOwn()) return true;
-        }
-    }
-    return false;
-}
-
-// A picture shown at its own ratio needs its size.
-void checkPictures(ReadContext& context, const Project& project) {
-    const bool ownByStyle = usesOwnRatio(project);
-    const ReadContext::Step cards = context.at("cards");
-    for (std::size_t c = 0; c < project.cards.size(); ++c) {
-        const ReadContext::Step card = context.at(c);
-        const ReadContext::Step parts = context.at("parts");
-        for (std::size_t p = 0; p < project.cards[c].parts.size(); ++p) {
-            const auto* picture = std::get_if<PicturePart>(&project.cards[c].parts[p]);
-            if (picture == nullptr || picture->width > 0) continue;
-            if (picture->ratio ? !picture->ratio->isOwn() : !ownByStyle) continue;
-            const ReadContext::Step part = context.at(p);
-            context.wrong("The picture is shown at its own ratio, but its size is missing.",
-                          R"(Add "size": [width, height] in pixels.)");
-        }
     }
 }
 
@@ -149,16 +90,8 @@ bool readValue(ReadContext& context, const Json& json, Project& out) {
     if (object.find("wishes") != nullptr) object.read("wishes", out.wishes.emplace());
     object.read("checks", out.checking);
     if (object.find("given") != nullptr) object.read("given", out.given.emplace());
-    if (!context.isSound()) return false;
-    if (roles(out).size() > mostRoles) {
-        return context.wrong("There are more than " + std::to_string(mostRoles) + " roles.",
-                             "Use the same role for similar parts.");
-    }
-    checkClasses(context, out);
-    checkPictures(context, out);
-    for (Problem& problem : conflicts(out))
-        context.wrongAt(problem.place, std::move(problem.what), std::move(problem.fix));
-    return context.isSound();
+    // A project that could not be read whole would break rules that its file does not break.
+    return context.isSound() && validate(context, out);
 }
 
 /// Fills in the line and column of each problem, whose places are JSON pointers into `text`.
@@ -172,12 +105,13 @@ void addPositions(const std::string& text, std::span<Problem> problems) {
 }
 
 std::optional<Project> parse(const std::string& text, const std::string& name,
-                             const std::filesystem::path& folder, Problems& problems) {
+                             const std::filesystem::path& folder, Problems& problems,
+                             CheckNameTest isCheckName) {
     try {
         const std::optional<Json> json = parseJson(text, name, problems);
         if (!json) return std::nullopt;
         const std::size_t before = problems.size();
-        ReadContext context(name, folder, problems);
+        ReadContext context(name, folder, problems, isCheckName);
         Project project;
         if (checkFormat(context, *json) && readValue(context, *json, project)) return project;
         addPositions(text, std::span(problems).subspan(before));
@@ -190,7 +124,8 @@ std::optional<Project> parse(const std::string& text, const std::string& name,
     }
 }
 
-std::optional<Project> read(const std::filesystem::path& file, Problems& problems) {
+std::optional<Project> read(const std::filesystem::path& file, Problems& problems,
+                            CheckNameTest isCheckName) {
     const std::string name = file.string();
     std::error_code error;
     if (std::filesystem::is_directory(file, error)) {
@@ -216,7 +151,7 @@ std::optional<Project> read(const std::filesystem::path& file, Problems& problem
         return std::nullopt;
     }
     const std::filesystem::path folder = file.parent_path();
-    return parse(text, name, folder.empty() ? "." : folder, problems);
+    return parse(text, name, folder.empty() ? "." : folder, problems, isCheckName);
 }
 
 }  // namespace tenter::project

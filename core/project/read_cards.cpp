@@ -4,8 +4,6 @@ namespace tenter::project {
 
 namespace {
 
-constexpr std::size_t mostParts = 50;
-
 // A run that is an object: the key that names its kind, and its text.
 bool readRun(ReadContext& context, const Json& json, Run& run) {
     FileKeys keys;
@@ -41,10 +39,7 @@ bool readRun(ReadContext& context, const Json& json, Run& run) {
 
 bool readText(ReadContext& context, const Json& json, TextPart& out) {
     ObjectReader object(context, json, out.fileKeys, {"role", "copy", "link", "name"});
-    if (object.read("role", out.role) && !isRoleName(out.role)) {
-        const ReadContext::Step step = context.at("role");
-        context.mustBe(roleNameRule, inQuotes(out.role));
-    }
+    object.read("role", out.role);
     object.read("copy", out.copy);
     object.read("link", out.link);
     object.read("name", out.name);

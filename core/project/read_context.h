@@ -7,14 +7,20 @@
 #include <string>
 #include <string_view>
 
+#include "project/file.h"
 #include "project/problem.h"
 
 namespace tenter::project {
 
 class ReadContext {
 public:
-    ReadContext(std::string file, std::filesystem::path folder, Problems& problems)
-        : file_(std::move(file)), folder_(std::move(folder)), problems_(problems), before_(problems.size()) {}
+    ReadContext(std::string file, std::filesystem::path folder, Problems& problems,
+                CheckNameTest isCheckName = isWellFormedCheckName)
+        : file_(std::move(file)),
+          folder_(std::move(folder)),
+          problems_(problems),
+          before_(problems.size()),
+          isCheckName_(isCheckName) {}
 
     /// Makes the place that of a member or an element, for as long as the step is in scope.
     class Step {
@@ -47,6 +53,7 @@ public:
     /// From here on a picture whose file does not exist is no problem.
     void allowMissingPictures() { missingPictures_ = true; }
     [[nodiscard]] bool mayMissPictures() const { return missingPictures_; }
+    [[nodiscard]] bool isCheckName(std::string_view name) const { return isCheckName_(name); }
     /// True if no problem has been added since the context was made.
     [[nodiscard]] bool isSound() const { return problems_.size() == before_; }
 
@@ -55,6 +62,7 @@ private:
     std::filesystem::path folder_;
     Problems& problems_;
     std::size_t before_;
+    CheckNameTest isCheckName_;
     bool missingPictures_ = false;
     std::string place_;
 };

@@ -6,13 +6,10 @@ namespace tenter::project {
 
 namespace {
 
-constexpr std::size_t mostSelectors = mostRoles + 3;  // row, card and picture besides
-
 bool readSelectors(ReadContext& context, const Json& json, Given& out) {
     if (!json.is_object())
         return context.mustBe("an object with one selector for each role, written in { }", shown(json));
-    if (json.size() > mostSelectors)
-        return context.wrong("There are more than 100 roles.", "Use the same role for similar parts.");
+    if (!checkRoleCount(context, json.size(), mostSelectors)) return false;
     out.selectors.clear();
     out.selectorsFileKeys = {};
     for (const auto& [role, value] : json.get_ref<const Json::object_t&>()) {
@@ -20,22 +17,10 @@ bool readSelectors(ReadContext& context, const Json& json, Given& out) {
                                                 isExtensionKey(role) ? compactJson(value) : std::string());
         if (isExtensionKey(role)) continue;
         const ReadContext::Step step = context.at(role);
-        if (role != "card" && role != "picture" && !isRoleName(role)) {
-            context.wrong("The key " + inQuotes(role) + " is not the name of a role.",
-                          "Use row, card, picture, or a role of text: a small letter, then small letters, "
-                          "digits and hyphens.");
-            continue;
-        }
         std::string selector;
         if (!readValue(context, value, selector)) continue;
-        if (role != "row" && selector.find_first_not_of(" \t\r\n\f") == std::string::npos)
-            context.mustBe(R"(a CSS selector such as ".walk img")", "empty");
         out.selectors.emplace_back(role, std::move(selector));
     }
-    for (const char* role : {"row", "card"})
-        if (!json.contains(role))
-            context.wrong("The selector for " + inQuotes(role) + " is missing.",
-                          R"(Add it. For "row", "" stands for the element with the variant's class.)");
     return context.isSound();
 }
 

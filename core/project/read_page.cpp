@@ -29,10 +29,7 @@ bool readValue(ReadContext& context, const Json& json, Page& out) {
 
 bool readValue(ReadContext& context, const Json& json, FontEntry& out) {
     ObjectReader object(context, json, out.fileKeys, {"family", "file", "weight", "slant"});
-    if (object.require("family", out.family, "Add the name of the font family.") && out.family.empty()) {
-        const ReadContext::Step step = context.at("family");
-        context.mustBe("the name of a font family", "empty");
-    }
+    object.require("family", out.family, "Add the name of the font family.");
     if (const Json* file = object.find("file")) {
         const ReadContext::Step step = context.at("file");
         readFileName(context, *file, "font", true, out.file);
@@ -46,9 +43,6 @@ bool readValue(ReadContext& context, const Json& json, FontEntry& out) {
         } else if (readValue(context, *weight, out.leastWeight)) {
             out.mostWeight = out.leastWeight;
         }
-        if (out.leastWeight > out.mostWeight) {
-            context.wrong("The smallest weight is above the largest.", "Write [smallest, largest].");
-        }
     }
     object.read("slant", out.slant);
     return context.isSound();
@@ -56,11 +50,7 @@ bool readValue(ReadContext& context, const Json& json, FontEntry& out) {
 
 bool readFileName(ReadContext& context, const Json& json, const char* kind, bool mustBeThere,
                   std::string& out) {
-    if (!readValue(context, json, out)) return false;
-    if (out.empty() || out.find('\0') != std::string::npos) {
-        return context.mustBe(std::string("the name of a ") + kind + " file",
-                              out.empty() ? "empty" : inQuotes(out));
-    }
+    if (!readValue(context, json, out) || !checkFileName(context, out, kind)) return false;
     const std::filesystem::path file(out);
     if (file.is_absolute()) {
         return context.wrong("The file name " + inQuotes(out) + " is absolute.",

@@ -66,7 +66,7 @@ constexpr unsigned inside = outside | bit(Unit::Cqi);
 constexpr unsigned percent = bit(Unit::Percent);
 constexpr double far = 10000;
 
-// The first that fits holds, so text comes first: its roles may be called anything.
+// The first rule that matches is used. Rules of text come first, because roles can have any name.
 constexpr std::array<LengthRule, 27> lengthRules{{
     {"text/*/lineHeight", inside, 0, far},
     {"text/*/letterSpacing", inside, -far, far},
@@ -101,7 +101,7 @@ using units::isDigit;
 using units::isLetter;
 using units::isLowerLetter;
 
-// Takes the last step off a pointer or pattern.
+// Removes the last step of a pointer or pattern and returns it.
 std::string_view takeStep(std::string_view& steps) {
     const std::size_t slash = steps.rfind('/');
     const std::string_view last = slash == std::string_view::npos ? steps : steps.substr(slash + 1);
@@ -110,7 +110,7 @@ std::string_view takeStep(std::string_view& steps) {
 }
 
 template <class Rules>
-const auto& firstThatFits(const Rules& rules, std::string_view place) {
+const auto& firstMatch(const Rules& rules, std::string_view place) {
     const auto found = std::find_if(rules.begin(), rules.end() - 1,
                                     [&](const auto& rule) { return endsWith(place, rule.where); });
     return *found;
@@ -128,10 +128,10 @@ bool endsWith(std::string_view place, std::string_view pattern) {
 }
 
 const NumberRule& numberRule(std::string_view place) {
-    return firstThatFits(numberRules, place);
+    return firstMatch(numberRules, place);
 }
 const LengthRule& lengthRule(std::string_view place) {
-    return firstThatFits(lengthRules, place);
+    return firstMatch(lengthRules, place);
 }
 
 std::vector<std::string> LengthRule::words() const {

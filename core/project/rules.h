@@ -9,8 +9,15 @@
 
 namespace tenter::project {
 
-/// The largest number of roles in a project.
+// The largest numbers of what a project file lists.
 inline constexpr std::size_t mostRoles = 100;
+inline constexpr std::size_t mostSelectors = mostRoles + 3;  ///< row, card and picture besides
+inline constexpr std::size_t mostCards = 500;
+inline constexpr std::size_t mostParts = 50;     ///< of a card
+inline constexpr std::size_t mostVariants = 50;
+inline constexpr std::size_t mostBands = 50;     ///< of a variant
+inline constexpr std::size_t mostFonts = 100;
+inline constexpr std::size_t mostWishes = 1000;
 
 /// The range of the numbers at a place.
 struct NumberRule {

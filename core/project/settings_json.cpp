@@ -8,18 +8,12 @@ namespace tenter::project {
 bool readValue(ReadContext& context, const Json& json, RoleStyles& out) {
     if (!json.is_object())
         return context.mustBe("an object with one style for each role, written in { }", shown(json));
-    if (json.size() > mostRoles)
-        return context.wrong("There are more than 100 roles.", "Use the same role for similar parts.");
+    if (!checkRoleCount(context, json.size(), mostRoles)) return false;
     out = {};
     for (const auto& [role, value] : json.get_ref<const Json::object_t&>()) {
         out.fileKeys.keys.emplace_back(role, isExtensionKey(role) ? compactJson(value) : std::string());
         if (isExtensionKey(role)) continue;
         const ReadContext::Step step = context.at(role);
-        if (!isRoleName(role)) {
-            context.wrong("The key " + inQuotes(role) + " is not the name of a role.",
-                          std::string("A role must be ") + roleNameRule + ".");
-            continue;
-        }
         readValue(context, value, out.roles.emplace_back(role, TextStyle{}).second);
     }
     return context.isSound();

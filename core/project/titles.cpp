@@ -6,7 +6,7 @@
 
 namespace tenter::project {
 
-std::string inColumns(int columns) {
+std::string columnsLabel(int columns) {
     return std::to_string(columns) + (columns == 1 ? " column" : " columns");
 }
 
@@ -14,7 +14,7 @@ std::string titleOf(const Variant& variant) {
     if (variant.name.empty()) return variant.className;
     const bool bare =
         variant.name.size() < 3 && variant.name.find_first_not_of("0123456789") == std::string::npos;
-    return bare ? inColumns(std::stoi(variant.name)) : variant.name;
+    return bare ? columnsLabel(std::stoi(variant.name)) : variant.name;
 }
 
 std::string quotedTitle(const Project& project, std::size_t variant) {

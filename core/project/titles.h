@@ -13,6 +13,6 @@ std::string titleOf(const Variant& variant);
 /// The same in quotes for a sentence, with its class if another variant has the same name.
 std::string quotedTitle(const Project& project, std::size_t variant);
 /// `1 column`, `3 columns`.
-std::string inColumns(int columns);
+std::string columnsLabel(int columns);
 
 }  // namespace tenter::project

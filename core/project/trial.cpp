@@ -124,7 +124,8 @@ std::optional<Trial> trialOf(std::string_view text) {
 }
 
 std::string trialWords() {
-    return "longer=SHARE (longer text, by more than 0% up to 300%, such as longer=50%; longer alone means 30%), "
+    return "longer=SHARE (longer text, by more than 0% up to 300%, such as longer=50%; longer alone means "
+           "30%), "
            "longest-titles, shortest-titles, no-pictures, card-more or card-less";
 }
 

@@ -1,6 +1,7 @@
 // Values in a project file that are not objects. A reader sets `out`, or adds a problem and returns false.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,26 @@ bool readValue(ReadContext& context, const Json& json, LineHeight& out);
 bool readValue(ReadContext& context, const Json& json, Colour& out);
 bool readValue(ReadContext& context, const Json& json, Ramp& out);
 bool readValue(ReadContext& context, const Json& json, Ratio& out);
+
+// The rules for values, which `validate` (validate.h) applies too. Each adds a problem and returns false if the
+// value is not allowed at its place. `inFile`: the value as the file has it, for the message; null: the message
+// shows it as it would be written.
+
+/// Not a number (NaN): a value of another kind.
+bool checkNumber(ReadContext& context, double value, const Json* inFile = nullptr);
+/// Empty: a value that is no length; it needs `inFile`.
+bool checkLength(ReadContext& context, const std::optional<Length>& value, const Json* inFile = nullptr);
+bool checkLineHeight(ReadContext& context, const LineHeight& value);
+bool checkRamp(ReadContext& context, const Ramp& value);
+bool checkRatio(ReadContext& context, const Ratio& value, const Json* inFile = nullptr);
+bool checkFamilies(ReadContext& context, const std::vector<std::string>& value);
+/// `kind` names the file in messages: `picture` or `font`.
+bool checkFileName(ReadContext& context, const std::string& value, const char* kind);
+/// The number of entries of a list.
+bool checkCount(ReadContext& context, std::size_t count, std::size_t most);
+/// The number of roles that an object, or the project, has.
+bool checkRoleCount(ReadContext& context, std::size_t count, std::size_t most);
+
 /// A list of two numbers. `rule` says what they must be: `[width, height] in pixels`.
 bool readPair(ReadContext& context, const Json& json, double& first, double& second, const char* rule);
 

@@ -10,41 +10,17 @@ namespace tenter::project {
 
 namespace {
 
-std::string rangeOf(const NumberRule& rule) {
-    return (rule.whole ? "a whole number from " : "a number from ") + units::number(rule.least) + " to " +
-           units::number(rule.most);
-}
-
-/// `a length in px, rem or vw, or "none"`, with an example of how to write it.
-std::string lengthsOf(const LengthRule& rule) {
-    std::vector<std::string> lengthUnits;
-    std::string keywords;
-    for (const std::string& word : rule.words()) {
-        if (word == "auto" || word == "none")
-            keywords += ", or " + inQuotes(word);
-        else
-            lengthUnits.push_back(word);
-    }
-    const std::string example = "8" + lengthUnits.front();
-    return "a length in " + either(lengthUnits) + " in quotes, such as " + inQuotes(example) + keywords;
-}
+const char* const ratioRule = R"(width/height such as "3/2", or "own" for the picture's own ratio)";
 
 std::string listOf(std::size_t count) {
     return "a list of " + std::to_string(count) + (count == 1 ? " value" : " values");
 }
 
-bool isControl(char c) {
-    return static_cast<unsigned char>(c) < 0x20 || c == 0x7f;
-}
-
 }  // namespace
 
 bool readValue(ReadContext& context, const Json& json, double& out) {
-    const NumberRule& rule = numberRule(context.place());
     const double value = json.is_number() ? json.get<double>() : std::nan("");
-    const bool fits = std::isfinite(value) && value >= rule.least && value <= rule.most &&
-                      (!rule.whole || value == std::floor(value));
-    if (!fits) return context.mustBe(rangeOf(rule), shown(json));
+    if (!checkNumber(context, value, &json)) return false;
     out = value;
     return true;
 }
@@ -76,34 +52,23 @@ bool readValue(ReadContext& context, const Json& json, SharedText& out) {
 }
 
 bool readValue(ReadContext& context, const Json& json, std::vector<std::string>& out) {
-    if (!json.is_array() || json.empty())
-        return context.mustBe(R"(a list of font families, such as ["Own Serif", "serif"])",
-                              json.is_array() ? "empty" : shown(json));
+    if (!json.is_array())
+        return context.mustBe(R"(a list of font families, such as ["Own Serif", "serif"])", shown(json));
     std::vector<std::string> families;
     bool sound = true;
     for (std::size_t i = 0; i < json.size(); ++i) {
         const ReadContext::Step step = context.at(i);
-        std::string family;
-        if (!readValue(context, json[i], family)) {
-            sound = false;
-        } else if (family.empty() || std::any_of(family.begin(), family.end(), isControl)) {
-            sound = context.mustBe("the name of a font family", inQuotes(family));
-        }
-        families.push_back(std::move(family));
+        if (!readValue(context, json[i], families.emplace_back())) sound = false;
     }
-    if (sound) out = std::move(families);
-    return sound;
+    if (!sound || !checkFamilies(context, families)) return false;
+    out = std::move(families);
+    return true;
 }
 
 bool readValue(ReadContext& context, const Json& json, Length& out) {
-    const LengthRule& rule = lengthRule(context.place());
     const std::optional<Length> length =
         json.is_string() ? Length::parse(json.get_ref<const std::string&>()) : std::nullopt;
-    if (!length || (!length->isZero() && !rule.allows(length->unit())))
-        return context.mustBe(lengthsOf(rule), shown(json));
-    if (length->value() < rule.least || length->value() > rule.most)
-        return context.mustBe(
-            "a length from " + units::number(rule.least) + " to " + units::number(rule.most), shown(json));
+    if (!checkLength(context, length, &json)) return false;
     out = *length;
     return true;
 }
@@ -176,8 +141,7 @@ bool readValue(ReadContext& context, const Json& json, Ramp& out) {
 }
 
 bool readValue(ReadContext& context, const Json& json, Ratio& out) {
-    const char* const rule = R"(width/height such as "3/2", or "own" for the picture's own ratio)";
-    if (!json.is_string()) return context.mustBe(rule, shown(json));
+    if (!json.is_string()) return context.mustBe(ratioRule, shown(json));
     const auto& text = json.get_ref<const std::string&>();
     if (text == "own") {
         out = Ratio();
@@ -186,14 +150,8 @@ bool readValue(ReadContext& context, const Json& json, Ratio& out) {
     const auto width = units::scanNumber(text);
     const auto height =
         width && width->rest.starts_with('/') ? units::scanNumber(width->rest.substr(1)) : std::nullopt;
-    if (!height || !height->rest.empty()) return context.mustBe(rule, shown(json));
-    const NumberRule& range = numberRule("ratio/0");
-    for (const double side : {width->value, height->value}) {
-        if (side < range.least || side > range.most)
-            return context.mustBe("a ratio of two numbers from " + units::number(range.least) + " to " +
-                                      units::number(range.most),
-                                  shown(json));
-    }
+    if (!height || !height->rest.empty()) return context.mustBe(ratioRule, shown(json));
+    if (!checkRatio(context, {width->value, height->value}, &json)) return false;
     out = {units::rounded(width->value), units::rounded(height->value)};
     return true;
 }

@@ -43,7 +43,7 @@ Wishes overlaid(const Wishes& under, const Wishes& wishes) {
     return result;
 }
 
-// Common practice, no source, unless said otherwise.
+// Common practice, no source, except where one is given.
 Wishes defaultWishes(const Project& project) {
     Wishes usual;
     usual.aim = Aim::Nearest;

@@ -29,7 +29,7 @@ Json written(const Run& run) {
 Json written(const PicturePart& picture) {
     ObjectWriter object(picture.fileKeys);
     object.put("picture", picture.file, true);
-    // A size that is not known is left out: 0 would not be read again.
+    // A size that is not known is not written, because 0 is not a valid size.
     if (picture.width > 0 && picture.height > 0)
         object.put("size", pair(picture.width, picture.height), true);
     if (picture.ratio) object.put("ratio", project::written(*picture.ratio), true);

@@ -47,8 +47,8 @@ public:
 private:
     void addRows() {
         for (const std::size_t variant : answer_.variants) {
-            const layout::PreparedRow before(project_, variant, store_, text::blink());
-            const layout::PreparedRow after(*answer_.solved, variant, store_, text::blink());
+            const layout::PreparedRow before(project_, variant, store_, text::defaultProfile());
+            const layout::PreparedRow after(*answer_.solved, variant, store_, text::defaultProfile());
             for (const std::string& role : before.roles()) {
                 double from = project_.leastWidth;
                 for (std::size_t band = 0; band < before.bandCount() && from < project_.mostWidth; ++band) {
@@ -109,7 +109,7 @@ private:
         made.place = place.text;
         made.text = limitText(binding);
         made.fullText =
-            roleLabel(binding.wish.role) + inVariant + ", " + project::inColumns(columns) + ": " + made.text;
+            roleLabel(binding.wish.role) + inVariant + ", " + project::columnsLabel(columns) + ": " + made.text;
         return made;
     }
 
@@ -287,7 +287,7 @@ double firstWholeWidth(const SizeRow& row) {
 }
 
 std::string bandLabel(const SizeRow& row) {
-    return project::inColumns(row.columns) + ", " + units::pxRange(firstWholeWidth(row), row.wide.width);
+    return project::columnsLabel(row.columns) + ", " + units::pxRange(firstWholeWidth(row), row.wide.width);
 }
 
 std::string sizeLabel(double size) {

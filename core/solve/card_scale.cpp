@@ -98,7 +98,7 @@ public:
     SizeSamples(const project::Project& project, text::ParagraphStore& store) {
         const int last = static_cast<int>((project.mostWidth - project.leastWidth) / sampleDistance);
         for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
-            const layout::PreparedRow row(project, variant, store, text::blink());
+            const layout::PreparedRow row(project, variant, store, text::defaultProfile());
             for (int i = 0; i <= last; ++i) {
                 const double width = project.leastWidth + i * sampleDistance;
                 for (std::uint32_t role = 0; role < row.roles().size(); ++role)

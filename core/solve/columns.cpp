@@ -41,7 +41,7 @@ public:
         : project_(project),
           source_(project.variants[from]),
           store_(store),
-          row_(project, from, store, text::blink()) {
+          row_(project, from, store, text::defaultProfile()) {
         for (std::size_t band = 0; band < source_.bands.size(); ++band)
             counts_.push_back(columnsIn(project, source_, band));
         sampleSource();
@@ -50,7 +50,7 @@ public:
     project::Variant make(int columns, const std::string& className) {
         project::Variant made;
         made.className = className;
-        made.name = project::inColumns(columns);
+        made.name = project::columnsLabel(columns);
         made.set = source_.set;
         for (const int count : columnSteps(columns, project_.cards.size())) {
             project::Band band = source_.bands[templateFor(count)];
@@ -113,7 +113,7 @@ private:
         project::Project alone = project_;
         alone.variants = {made};
         alone.variants[0].bands = {band};
-        const layout::PreparedRow row(alone, 0, store_, text::blink());
+        const layout::PreparedRow row(alone, 0, store_, text::defaultProfile());
         double low = project_.leastWidth;
         double high = project_.mostWidth;
         if (row.cardWidth(high) < narrowestCard_) return std::round(low + lateStartShare * (high - low));
@@ -143,7 +143,7 @@ private:
     void fitRamps(project::Variant& made) {
         project::Project whole = project_;
         whole.variants = {made};
-        const layout::PreparedRow row(whole, 0, store_, text::blink());
+        const layout::PreparedRow row(whole, 0, store_, text::defaultProfile());
         for (std::size_t band = 0; band < made.bands.size(); ++band) {
             if (isInSource(made, band)) continue;
             const double from = std::round(startOf(project_, made, band));

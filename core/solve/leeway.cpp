@@ -310,7 +310,7 @@ std::string describe(const project::Project& project, std::size_t variant, std::
                              : setting == LeewaySetting::ColumnGap   ? "column gap with "
                              : setting == LeewaySetting::CardPadding ? "card padding with "
                                                                      : "row width with ";
-    const std::string what = name + project::inColumns(columns);
+    const std::string what = name + project::columnsLabel(columns);
     const std::string current = inUnit(leeway.current, leeway.unit);
     if (!leeway.range)
         return "No " + what + " satisfies the wishes at these sizes. At " + current +

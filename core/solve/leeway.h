@@ -5,7 +5,7 @@
 
 namespace tenter::solve {
 
-/// The setting whose leeway is sought, in one band of a variant. `Breakpoint` is where that band ends.
+/// The setting that `leewayOf` varies, in one band of a variant. `Breakpoint` is where that band ends.
 enum class LeewaySetting { Breakpoint, ColumnGap, CardPadding, RowWidth };
 
 /// Values for which every wish on lines, measure, size and words holds at every width.

@@ -43,7 +43,7 @@ struct BandEnd {
     bool narrow = false;     ///< the narrow end of the band
 };
 
-/// Prepared rows of the variants to be solved. They depend on the project only, not on the sizes sought.
+/// Prepared rows of the variants to be solved. They depend on the project only, not on the new sizes.
 class PreparedVariants {
 public:
     /// `profile`: null for the line-breaking rules of every engine.

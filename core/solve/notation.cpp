@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "project/project_json.h"
+#include "project/validate.h"
 #include "project/wording.h"
 #include "units/scan.h"
 
@@ -182,7 +183,7 @@ private:
         const project::ReadContext::Step wishes = reading.at("wishes");
         const project::ReadContext::Step roles = reading.at("roles");
         const project::ReadContext::Step one = reading.at(std::size_t{0});
-        return isRead(readValue(reading, json, out), out.fileKeys);
+        return isRead(readValue(reading, json, out) && project::validate(reading, out), out.fileKeys);
     }
     bool read(const Json& json, project::Wishes& out) {
         project::ReadContext reading(text_, {}, problems_);

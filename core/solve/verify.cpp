@@ -31,7 +31,7 @@ public:
     void checkPart(std::size_t card, std::size_t part) {
         const auto* text = std::get_if<project::TextPart>(&project_.cards[card].parts[part]);
         if (text == nullptr) return;
-        const sweep::PartPieces pieces = sweep::partPieces(row_, card, part, range_.from, range_.to);
+        const sweep::PartPieces pieces = sweep::partPieces(row_, {card, part}, range_.from, range_.to);
         for (std::size_t i = 0; i < wishes_.size(); ++i) {
             const Wish& wish = wishes_[i];
             if (wish.role != text->role) continue;
@@ -41,7 +41,7 @@ public:
                 checkMeasure(i, pieces);
             if (wish.kind == WishKind::Words)
                 for (const checks::WordOverflow& wide :
-                     checks::wordOverflows(row_, card, part, range_.from, range_.to))
+                     checks::wordOverflows(row_, {card, part}, range_.from, range_.to))
                     note(i, wide.widths);
         }
     }

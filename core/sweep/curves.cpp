@@ -28,7 +28,8 @@ Curves curvesOf(const layout::PreparedRow& row, const std::vector<PartPieces>& p
     std::size_t next = 0;
     for (std::size_t card = 0; card < cards.size(); ++card) {
         for (std::size_t part = 0; part < cards[card].parts.size(); ++part) {
-            curves.parts.push_back(straightCurves(pieces[next], card, part, cards[card].parts[part].picture));
+            curves.parts.push_back(
+                straightCurves(pieces[next], {card, part}, cards[card].parts[part].picture));
             ++next;
         }
     }

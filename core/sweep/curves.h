@@ -25,8 +25,7 @@ double valueAt(const Curve& curve, double width);
 /// The measure is a quotient of straight lines; its curve is accurate to 0.01 characters, or to 0.01 % of its
 /// largest value between two kinks if that is more.
 struct PartCurves {
-    std::size_t card = 0;
-    std::size_t part = 0;
+    project::PartRef place;
     bool picture = false;
     Curve fontSize;
     Curve lineHeight;  ///< on the engine's grid

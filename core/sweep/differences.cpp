@@ -28,7 +28,7 @@ public:
         for (auto& difference : open_)
             close(difference);
         std::sort(done_.begin(), done_.end(), [](const LineDifference& a, const LineDifference& b) {
-            return std::tie(a.first, a.card, a.part) < std::tie(b.first, b.card, b.part);
+            return std::tie(a.first, a.place) < std::tie(b.first, b.place);
         });
         return std::move(done_);
     }
@@ -45,7 +45,7 @@ private:
             return;
         }
         close(open);
-        if (differs) open = LineDifference{width, width, card, layouts_.front().parts[index].index, lines_};
+        if (differs) open = LineDifference{width, width, {card, layouts_.front().parts[index].index}, lines_};
     }
 
     void close(std::optional<LineDifference>& open) {

@@ -11,10 +11,9 @@ namespace tenter::sweep {
 
 /// A range of widths at which one part has different line counts under several profiles.
 struct LineDifference {
-    double first = 0;                  ///< the narrowest width, CSS px
-    double last = 0;                   ///< the widest width, CSS px
-    std::size_t card = 0;              ///< in the project's cards
-    std::size_t part = 0;              ///< in the card's parts
+    double first = 0;  ///< the narrowest width, CSS px
+    double last = 0;   ///< the widest width, CSS px
+    project::PartRef place;
     std::vector<std::uint32_t> lines;  ///< line counts, one for each compared row, in order
     friend bool operator==(const LineDifference&, const LineDifference&) = default;
 };

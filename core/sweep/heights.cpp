@@ -131,11 +131,11 @@ private:
                     contribution.autoMarginParts;
         }
         add(curves_.cards[card].spare, width, spare);
-        if (plan_.cards[card].beside < 0) return;
+        const std::optional<std::size_t> beside = plan_.cards[card].beside;
+        if (!beside) return;
         const LinearHeight around =
             heightOf(c, from, to, [](const CardMeasures& measures) { return measures.around; });
-        const auto beside = static_cast<std::size_t>(plan_.cards[card].beside);
-        add(curves_.parts[firstParts_[card] + beside].slotHeight, width, total - around.at(t));
+        add(curves_.parts[firstParts_[card] + *beside].slotHeight, width, total - around.at(t));
     }
 
     const layout::BandPlan& plan_;
@@ -155,7 +155,7 @@ void addOwnHeights(const std::vector<CardPiece>& pieces, std::size_t band, const
     for (const CardPiece& piece : pieces) {
         if (piece.band != band) continue;
         for (std::size_t i = 0; i < parts.size(); ++i) {
-            if (plan.beside == static_cast<int>(i)) continue;
+            if (plan.beside == i) continue;
             Curve& curve = parts[i].picture ? parts[i].slotHeight : parts[i].lineHeight;
             add(curve, piece.from, piece.start.parts[i]);
             add(curve, piece.to, piece.end.parts[i]);

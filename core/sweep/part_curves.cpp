@@ -47,10 +47,9 @@ void addStraight(Curve& curve, const Piece& piece, const units::Linear& line, do
 
 }  // namespace
 
-PartCurves straightCurves(const PartPieces& pieces, std::size_t card, std::size_t part, bool picture) {
+PartCurves straightCurves(const PartPieces& pieces, project::PartRef place, bool picture) {
     PartCurves curves;
-    curves.card = card;
-    curves.part = part;
+    curves.place = place;
     curves.picture = picture;
     const std::vector<Piece>& all = pieces.pieces;
     for (std::size_t i = 0; i < all.size();) {

@@ -6,6 +6,6 @@
 namespace tenter::sweep {
 
 /// The curves of widths, sizes, measure and line count; those of heights stay empty.
-PartCurves straightCurves(const PartPieces& pieces, std::size_t card, std::size_t part, bool picture);
+PartCurves straightCurves(const PartPieces& pieces, project::PartRef place, bool picture);
 
 }  // namespace tenter::sweep

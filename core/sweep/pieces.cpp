@@ -49,8 +49,7 @@ private:
         Piece piece;
         piece.band = band_;
         piece.from = from;
-        piece.width = card.beside == static_cast<int>(part_) ? across.besidePictureWidth
-                                                             : layout::pictureWidth(band, across);
+        piece.width = card.beside == part_ ? across.besidePictureWidth : layout::pictureWidth(band, across);
         piece.to = stride_.next(from, std::min(piece.width.until, across.cardContent.until), to);
         done_.pieces.push_back(piece);
         return piece.to;
@@ -151,9 +150,9 @@ PartPieces cardContentPieces(const layout::PreparedRow& row, double least, doubl
     return PieceWalk(row, 0, ofCard, text::tightSlack).over(least, most);
 }
 
-PartPieces partPieces(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
-                      double most, double tightness) {
-    return PieceWalk(row, card, part, tightness).over(least, most);
+PartPieces partPieces(const layout::PreparedRow& row, project::PartRef place, double least, double most,
+                      double tightness) {
+    return PieceWalk(row, place.card, place.part, tightness).over(least, most);
 }
 
 }  // namespace tenter::sweep

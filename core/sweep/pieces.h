@@ -72,11 +72,11 @@ struct PartPieces {
     std::vector<Interval> tight;  ///< tight fits: ranges with less slack than asked, rising, without overlaps
 };
 
-/// The pieces of part `part` of card `card` from `least` to `most` (CSS px, least < most). Slack below
+/// The pieces of the part at `place` from `least` to `most` (CSS px, least < most). Slack below
 /// `tightness` is a tight fit. Every event has a closed form: ends of ramps and of maximum widths, whole px
 /// of borders, and widths at which a line starts or stops to fit.
-PartPieces partPieces(const layout::PreparedRow& row, std::size_t card, std::size_t part, double least,
-                      double most, double tightness = text::tightSlack);
+PartPieces partPieces(const layout::PreparedRow& row, project::PartRef place, double least, double most,
+                      double tightness = text::tightSlack);
 
 /// The pieces of the content box of cards, without text.
 PartPieces cardContentPieces(const layout::PreparedRow& row, double least, double most);

@@ -12,11 +12,12 @@ Sweep sweep(const layout::PreparedRow& row, double least, double most, double ti
     const std::vector<layout::CardPlan>& cards = row.band(0).cards;
     for (std::size_t card = 0; card < cards.size(); ++card) {
         for (std::size_t part = 0; part < cards[card].parts.size(); ++part) {
-            pieces.push_back(partPieces(row, card, part, least, most, tightness));
-            const std::vector<WrapPoint> wraps = wrapsOf(pieces.back(), card, part);
+            const project::PartRef place{card, part};
+            pieces.push_back(partPieces(row, place, least, most, tightness));
+            const std::vector<WrapPoint> wraps = wrapsOf(pieces.back(), place);
             result.wraps.insert(result.wraps.end(), wraps.begin(), wraps.end());
             for (const Interval& tight : pieces.back().tight)
-                result.tight.push_back({tight, card, part});
+                result.tight.push_back({tight, place});
         }
     }
     sortWraps(result.wraps);

@@ -7,12 +7,12 @@
 
 namespace tenter::sweep {
 
-std::vector<WrapPoint> wrapsOf(const PartPieces& pieces, std::size_t card, std::size_t part) {
+std::vector<WrapPoint> wrapsOf(const PartPieces& pieces, project::PartRef place) {
     std::vector<WrapPoint> wraps;
     const Piece* before = nullptr;
     for (const Piece& piece : pieces.pieces) {
         if (before != nullptr && before->lines != piece.lines)
-            wraps.push_back({piece.from, card, part, before->lines, piece.lines});
+            wraps.push_back({piece.from, place, before->lines, piece.lines});
         before = &piece;
     }
     return wraps;
@@ -23,7 +23,8 @@ std::vector<WrapPoint> wrapPoints(const layout::PreparedRow& row, double least, 
     const std::vector<layout::CardPlan>& cards = row.band(0).cards;
     for (std::size_t card = 0; card < cards.size(); ++card) {
         for (std::size_t part = 0; part < cards[card].parts.size(); ++part) {
-            const auto found = wrapsOf(partPieces(row, card, part, least, most), card, part);
+            const project::PartRef place{card, part};
+            const auto found = wrapsOf(partPieces(row, place, least, most), place);
             all.insert(all.end(), found.begin(), found.end());
         }
     }
@@ -33,7 +34,7 @@ std::vector<WrapPoint> wrapPoints(const layout::PreparedRow& row, double least, 
 
 void sortWraps(std::vector<WrapPoint>& wraps) {
     std::sort(wraps.begin(), wraps.end(), [](const WrapPoint& a, const WrapPoint& b) {
-        return std::tie(a.width, a.card, a.part) < std::tie(b.width, b.card, b.part);
+        return std::tie(a.width, a.place) < std::tie(b.width, b.place);
     });
 }
 

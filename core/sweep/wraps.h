@@ -8,13 +8,12 @@
 
 namespace tenter::sweep {
 
-/// A wrap point at `width` (CSS px): part `part` of card `card` has `below` lines just below it and `above`
+/// A wrap point at `width` (CSS px): the part at `place` has `below` lines just below it and `above`
 /// lines just above. Band i holds the widths b₍ᵢ₋₁₎ < W ≤ bᵢ, so at a breakpoint `below` is the count at the
 /// breakpoint itself.
 struct WrapPoint {
     double width = 0;
-    std::size_t card = 0;
-    std::size_t part = 0;
+    project::PartRef place;
     std::uint32_t below = 0;
     std::uint32_t above = 0;
     friend bool operator==(const WrapPoint&, const WrapPoint&) = default;
@@ -23,13 +22,12 @@ struct WrapPoint {
 /// A range of widths at which a part has less slack than asked.
 struct TightFit {
     Interval widths;
-    std::size_t card = 0;
-    std::size_t part = 0;
+    project::PartRef place;
     friend bool operator==(const TightFit&, const TightFit&) = default;
 };
 
 /// The wrap points of one part's pieces, rising.
-std::vector<WrapPoint> wrapsOf(const PartPieces& pieces, std::size_t card, std::size_t part);
+std::vector<WrapPoint> wrapsOf(const PartPieces& pieces, project::PartRef place);
 
 /// The row's wrap points from `least` to `most` (CSS px), by width, then card, then part.
 std::vector<WrapPoint> wrapPoints(const layout::PreparedRow& row, double least, double most);

@@ -6,9 +6,39 @@
 
 namespace tenter::text {
 
-const std::vector<const BreakProfile*>& profiles() {
-    static const std::vector<const BreakProfile*> all{&blink(), &gecko()};
+namespace {
+
+std::vector<const BreakProfile*>& allProfiles() {
+    static std::vector<const BreakProfile*> all{
+#define TENTER_PROFILE(profile) &profile(),
+#include "text/profiles/profiles.def"
+#undef TENTER_PROFILE
+    };
     return all;
+}
+
+}  // namespace
+
+const std::vector<const BreakProfile*>& profiles() {
+    return allProfiles();
+}
+
+const BreakProfile& defaultProfile() {
+    return *profiles().front();
+}
+
+const BreakProfile* profileOfBrowser(std::string_view title) {
+    for (const BreakProfile* one : profiles())
+        if (one->title() == title) return one;
+    return nullptr;
+}
+
+AddedProfile::AddedProfile(const BreakProfile& profile) {
+    allProfiles().push_back(&profile);
+}
+
+AddedProfile::~AddedProfile() {
+    allProfiles().pop_back();
 }
 
 const BreakProfile* profile(std::string_view name) {

@@ -1,5 +1,5 @@
 // Break profiles: the rules in which browser engines differ. There is one file for each under profiles/. A
-// new profile is one more file and one line in `profiles()`.
+// new profile is one more file and one line in profiles/profiles.def.
 #pragma once
 
 #include <hb.h>
@@ -54,6 +54,8 @@ public:
     [[nodiscard]] virtual std::string_view name() const = 0;
     /// The browser's name for people: `Chromium` or `Firefox`.
     [[nodiscard]] virtual std::string_view title() const = 0;
+    /// The well-known browsers with this engine, for help: `Chrome, Edge, Opera`.
+    [[nodiscard]] virtual std::string_view browsers() const = 0;
     /// The same profile where a CSS px is `ratio` device px.
     [[nodiscard]] virtual std::unique_ptr<BreakProfile> withRatio(double ratio) const = 0;
     /// The soft wrap opportunities of `text`, whose white space is already collapsed. CSS Text 3 § 5.1.
@@ -115,6 +117,9 @@ public:
     /// decide the width of a box that shrinks to its label.
     [[nodiscard]] virtual double drawnSize(double size) const = 0;
     [[nodiscard]] virtual double drawnAdvance(double advance) const = 0;
+    /// Largest difference between a font size in this engine and the computed one that counts as agreement,
+    /// in CSS px.
+    [[nodiscard]] virtual double sizeTolerance() const = 0;
     /// The extent of an inline box of height `lineHeight` with `face` at `size` (CSS px) as its strut: half
     /// the leading on each side, rounded as in the engine. CSS Inline 3 § 5.2.
     [[nodiscard]] virtual LineExtent extent(const Face& face, double size, double lineHeight) const = 0;
@@ -138,9 +143,26 @@ const BreakProfile* profile(std::string_view name);
 /// `profile` where a CSS px is `ratio` device px (above 0). Both engines round the metrics of faces to device
 /// px, Chromium also the heights of boxes. CSS Values 4 § 6.2. The result lives until the program ends.
 const BreakProfile& atRatio(const BreakProfile& profile, double ratio);
-const BreakProfile& blink();
-const BreakProfile& gecko();
+// `blink()`, `gecko()`, …: one function for each profile, defined in its file.
+#define TENTER_PROFILE(profile) const BreakProfile& profile();
+#include "text/profiles/profiles.def"
+#undef TENTER_PROFILE
 /// All profiles, in the order in which they are shown.
 const std::vector<const BreakProfile*>& profiles();
+/// The profile for computations that need only one: the first of `profiles()`.
+const BreakProfile& defaultProfile();
+/// The profile of the browser called `title`, such as `Firefox`; null if there is none.
+const BreakProfile* profileOfBrowser(std::string_view title);
+
+/// Adds a profile at the end of `profiles()` for as long as this object exists. Tests use it to show that
+/// everything works with any number of profiles. The profile itself must live until the program ends, because
+/// stores keep its address. No other thread may use profiles when the object is made or destroyed.
+class AddedProfile {
+public:
+    explicit AddedProfile(const BreakProfile& profile);
+    ~AddedProfile();
+    AddedProfile(const AddedProfile&) = delete;
+    AddedProfile& operator=(const AddedProfile&) = delete;
+};
 
 }  // namespace tenter::text

@@ -2,6 +2,7 @@
 #include "../sweep/sweeping.h"
 #include "checking.h"
 #include "checks/phrases.h"
+#include "checks/registry.h"
 
 namespace tenter::checks {
 namespace {
@@ -26,6 +27,17 @@ TEST(Checks, AreSilencedWithAReason) {
     ASSERT_FALSE(checked.silenced.empty());
     EXPECT_EQ(checked.silenced[0].finding.check, "engines");
     EXPECT_EQ(checked.silenced[0].reason, "the client's visitors have one browser");
+}
+
+TEST(Checks, HaveNamesThatFilesCanSilence) {
+    for (const std::string_view name : checkNames()) {
+        EXPECT_TRUE(project::isWellFormedCheckName(name)) << name;
+        EXPECT_TRUE(isCheckName(name)) << name;
+    }
+    EXPECT_FALSE(isCheckName("hole"));
+    EXPECT_FALSE(isCheckName(""));
+    for (const Check* check : registry())
+        EXPECT_NE(check->run == nullptr, check->compare == nullptr) << check->name;
 }
 
 TEST(Checks, TakeTheirLimitsFromTheProject) {
@@ -79,8 +91,7 @@ TEST(Checks, AreWeightedByAnAudience) {
 void expectSound(const project::Project& project, const std::vector<Finding>& findings) {
     for (const Finding& finding : findings) {
         // Every check can be silenced.
-        EXPECT_NE(std::ranges::find(project::checkNames, finding.check), project::checkNames.end())
-            << finding.check;
+        EXPECT_NE(std::ranges::find(checkNames(), finding.check), checkNames().end()) << finding.check;
         EXPECT_GE(finding.share, 0);
         EXPECT_LE(finding.share, 1);
         EXPECT_FALSE(finding.says.empty());

@@ -3,6 +3,7 @@
 
 #include "checking.h"
 #include "checks/phrases.h"
+#include "checks/registry.h"
 #include "project/role_wishes.h"
 
 namespace tenter::checks {
@@ -209,16 +210,16 @@ TEST(FindingTexts, AreReadableForEveryCheck) {
         const std::vector<Finding> findings = findingsOf(project);
         EXPECT_NE(find(findings, check), nullptr);
         for (const Finding& finding : findings)
-            found.insert(*std::ranges::find(project::checkNames, finding.check));
+            found.insert(*std::ranges::find(checkNames(), finding.check));
     }
-    for (const std::string_view name : project::checkNames)
+    for (const std::string_view name : checkNames())
         EXPECT_TRUE(found.contains(name)) << name;
 }
 
 TEST(FindingTexts, AreThreeSentencesOfAStatement) {
     const Statement statement{"from 931 to 1320\u00A0px the heading has 3 lines", "It is long", "Shorten it"};
     EXPECT_EQ(textOf(statement), "From 931 to 1320\u00A0px the heading has 3 lines. It is long. Shorten it.");
-    EXPECT_EQ(textOf(statement, &text::gecko()),
+    EXPECT_EQ(textOf(statement, {&text::gecko()}),
               "Firefox only: from 931 to 1320\u00A0px the heading has 3 lines. It is long. Shorten it.");
     EXPECT_EQ(textOf({"card 1 is empty", "It looks odd", ""}), "Card 1 is empty. It looks odd.");
 }

@@ -42,8 +42,8 @@ project::Project printed(const std::string& one, const std::string& other) {
 TEST(HeadingLevelsCheck, ReportsHeadingsThatSkipALevel) {
     const Finding found = findingOf(printed("<h2>Low tide</h2>", "<h4>High water</h4>"), "heading-levels");
     EXPECT_EQ(found.severity, Severity::Warning);
-    EXPECT_EQ(found.card, 1U);
-    EXPECT_EQ(found.part, 0U);
+    EXPECT_EQ(found.place->card, 1U);
+    EXPECT_EQ(found.place->part, 0U);
     EXPECT_NE(found.says.find("is an h4, but the heading before it is an h2"), std::string::npos)
         << found.says;
     EXPECT_FALSE(has(printed("<h2>Low tide</h2>", "<h3>High water</h3>"), "heading-levels"));
@@ -60,7 +60,7 @@ TEST(HeadingLevelsCheck, KnowsTheHeadingBeforeTheRow) {
     project.given->levelBefore = 2;
     EXPECT_FALSE(has(project, "heading-levels"));
     project.given->levelBefore = 1;
-    EXPECT_EQ(findingOf(project, "heading-levels").card, 0U);
+    EXPECT_EQ(findingOf(project, "heading-levels").place->card, 0U);
 }
 
 }  // namespace

@@ -97,7 +97,7 @@ inline void expectReadable(const checks::Finding& finding, const project::Projec
     EXPECT_LE(wordCount(finding.says), 55U);
     EXPECT_FALSE(finding.statement.what.empty());
     EXPECT_FALSE(finding.statement.why.empty());
-    EXPECT_EQ(finding.says, checks::textOf(finding.statement, finding.only));
+    EXPECT_EQ(finding.says, checks::textOf(finding.statement, finding.profiles));
     for (const std::string& sentence : {finding.statement.what, finding.statement.why, finding.statement.fix})
         EXPECT_EQ(sentenceCount(sentence), 0U) << "a sentence of a statement has no full stop: " << sentence;
     EXPECT_TRUE(namesAPlace(withoutQuotations(finding.statement.what), project));

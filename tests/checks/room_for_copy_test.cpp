@@ -56,12 +56,12 @@ std::string wordsLike(const project::Copy& copy, int count, bool lettersJoin, st
 /// The length of the widths at which the part has more lines than wished under any profile, CSS px.
 double brokenOver(const project::Project& project, std::size_t variant, const RoomForCopy& room) {
     double over = 0;
-    const auto& text = std::get<project::TextPart>(project.cards[room.card].parts[room.part]);
+    const auto& text = std::get<project::TextPart>(project.part(room.place));
     for (const text::BreakProfile* profile : text::profiles()) {
         const layout::PreparedRow row(project, variant, checkStore(), *profile);
-        const std::size_t forced = row.band(0).cards[room.card].parts[room.part].paragraph->forcedLines();
+        const std::size_t forced = row.band(0).part(room.place).paragraph->forcedLines();
         const sweep::PartPieces part =
-            sweep::partPieces(row, room.card, room.part, project.leastWidth, project.mostWidth);
+            sweep::partPieces(row, room.place, project.leastWidth, project.mostWidth);
         for (const auto& wish :
              project::wishRanges(project::effectiveWishes(project), text.role, &project::RoleWishes::lines))
             for (const sweep::Piece& piece : part.pieces)
@@ -72,7 +72,7 @@ double brokenOver(const project::Project& project, std::size_t variant, const Ro
 }
 
 project::Copy& copyOf(project::Project& project, const RoomForCopy& room) {
-    return std::get<project::TextPart>(project.cards[room.card].parts[room.part]).copy;
+    return std::get<project::TextPart>(project.part(room.place)).copy;
 }
 
 TEST(RoomForCopy, OfOneLineIsTheFreeSpaceOfTheNarrowestLine) {

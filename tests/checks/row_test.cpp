@@ -114,7 +114,7 @@ TEST(InsetCheck, NotesTextCloseToAVisibleEdge) {
     set(project, "card/background", R"("#dfe6ea")");
     const Finding found = findingOf(project, "inset");
     expectSpans(found, {{320, 1920}});
-    EXPECT_EQ(found.part, 1U);
+    EXPECT_EQ(found.place->part, 1U);
     EXPECT_NE(found.says.find("comes within 0.38\u00A0em of the visible edge"), std::string::npos)
         << found.says;
     set(project, "card/background", R"("transparent")");
@@ -140,8 +140,8 @@ TEST(OutOfLineCheck, ReportsPicturesOfDifferentHeights) {
     };
     const Finding tall = findingOf(row(300, R"("own")"), "out-of-line");
     expectSpans(tall, {{600, 1920}});
-    EXPECT_EQ(tall.card, 1U);
-    EXPECT_EQ(tall.part, 0U);
+    EXPECT_EQ(tall.place->card, 1U);
+    EXPECT_EQ(tall.place->part, 0U);
     EXPECT_NE(
         tall.says.find(
             "From 601 to 1920\u00A0px the picture High.png is up to 320\u00A0px taller than its neighbour."),
@@ -167,7 +167,7 @@ TEST(OutOfLineCheck, ReportsACardThatLacksAPartOfItsNeighbour) {
     };
     const Finding lacks = findingOf(row(card("High", "Out and back.")), "out-of-line");
     expectSpans(lacks, {{600, 1920}});
-    EXPECT_EQ(lacks.card, 0U);
+    EXPECT_EQ(lacks.place->card, 0U);
     EXPECT_EQ(
         lacks.says.rfind(
             "From 601 to 1920\u00A0px card 2 has no picture, but its neighbour has the picture Low.png.", 0),

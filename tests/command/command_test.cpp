@@ -64,7 +64,7 @@ TEST_F(Command, GeometryLaysOutAtEveryWholeWidthOfTheRange) {
     EXPECT_EQ(json["layouts"].back()["width"], 1700);
 }
 
-TEST_F(Command, GeometryTakesListsRangesAndSteps) {
+TEST_F(Command, GeometryReadsListsRangesAndSteps) {
     const auto widths = [&](const Words& more) {
         std::vector<double> out;
         const Json json = Json::parse(run("geometry", more).out);
@@ -100,7 +100,7 @@ TEST_F(Command, SizePrintsTheRampOfAPastedSize) {
     expectRefused(tenterCli({"size", "1rem", "--least", "2000"}), "The range of widths is not valid.");
 }
 
-TEST_F(Command, GeometryRefusesWidthsThatAreNone) {
+TEST_F(Command, GeometryRefusesInvalidWidths) {
     for (const char* wrong :
          {"320-", "a", "320,,400", "1920-320", "0-100", "320,20000", "1e3", "nan", "inf", "320-1920-2"})
         expectRefused(run("geometry", {"--widths", wrong}), "--widths");
@@ -111,12 +111,12 @@ TEST_F(Command, GeometryRefusesWidthsThatAreNone) {
     expectRefused(run("geometry", {"--step", "1e-300"}), "--step");
 }
 
-TEST_F(Command, GeometryNamesTheEnginesThereAre) {
+TEST_F(Command, GeometryNamesTheEngines) {
     expectRefused(run("geometry", {"--engine", "tumbleweed"}),
                   "--engine: The engine must be blink or gecko; it is \"tumbleweed\".");
 }
 
-TEST_F(Command, WrapsTellCountsOnBothSidesOfEachWidth) {
+TEST_F(Command, WrapsGiveLineCountsOnBothSidesOfEachWidth) {
     const Finished finished = run("wraps", {"--json", "--variant", "tides-trio"});
     ASSERT_EQ(finished.code, 0) << finished.err;
     const Json wraps = Json::parse(finished.out);
@@ -146,14 +146,14 @@ TEST_F(Command, WrapsAreATableUnlessJsonIsAskedFor) {
     expectRefused(run("wraps", {"--widths", "400"}), "--widths");
 }
 
-TEST_F(Command, CheckTellsFindingsAsAListWithItsCaution) {
+TEST_F(Command, CheckListsFindingsWithItsCaution) {
     const Finished finished = run("check");
     EXPECT_EQ(finished.code, 0) << finished.out;
     EXPECT_NE(finished.out.find("no claim of conformance"), std::string::npos);
     EXPECT_NE(finished.out.find("% of widths"), std::string::npos);
 }
 
-TEST_F(Command, CheckTellsFindingsAsJson) {
+TEST_F(Command, CheckPrintsFindingsAsJson) {
     const Json json = Json::parse(run("check", {"--json", "--engine", "gecko"}).out);
     ASSERT_TRUE(json.is_array());
     ASSERT_FALSE(json.empty());
@@ -177,7 +177,7 @@ TEST_F(Command, CheckFailsOnFindingsOfASeverity) {
     expectRefused(run("check", {"--fail-on", "never"}), "--fail-on");
 }
 
-TEST_F(Command, CheckTellsTheRoomForCopy) {
+TEST_F(Command, CheckPrintsTheRoomForText) {
     const Json rooms = Json::parse(run("check", {"--room", "--json"}).out);
     ASSERT_EQ(rooms.size(), 2U);  // of the heading and the button
     EXPECT_EQ(rooms[0]["kind"], "heading");
@@ -191,7 +191,7 @@ TEST_F(Command, CheckTellsTheRoomForCopy) {
     EXPECT_NE(table.out.find("“See the table”"), std::string::npos) << table.out;
 }
 
-TEST_F(Command, CheckWeighsByAnAudience) {
+TEST_F(Command, CheckWeightsByAnAudience) {
     const std::string visits = folder_.write("visits.csv", "width,visits\n390,3\n1440,1\nwide,2\n");
     const Finished finished = run("check", {"--audience", visits});
     EXPECT_NE(finished.out.find("% of visits"), std::string::npos);
@@ -201,7 +201,7 @@ TEST_F(Command, CheckWeighsByAnAudience) {
     expectRefused(run("check", {"--engine", "tumbleweed"}), "tumbleweed");
 }
 
-TEST_F(Command, TakesTheVariantOfThatClass) {
+TEST_F(Command, VariantIsThatOfTheClass) {
     EXPECT_EQ(Json::parse(run("geometry", {"--variant", "tides-trio", "--widths", "900"}).out)["variant"],
               "tides-trio");
     EXPECT_NE(run("page", {"--variant", "tides-trio"}).out.find("<section class=\"tides-trio\""),
@@ -222,14 +222,14 @@ TEST_F(Command, StylesheetIsOfOneVariantOrOfAll) {
     expectRefused(run("stylesheet", {"--all-variants", "--variant", "tides-pair"}), "--variant");
 }
 
-TEST_F(Command, StylesheetTakesAUnitForFontSizes) {
+TEST_F(Command, StylesheetHasTheUnitOfFontSizes) {
     EXPECT_NE(run("stylesheet", {"--unit", "px"}).out.find("font-size: clamp(18px, "), std::string::npos);
     EXPECT_NE(run("stylesheet", {"--unit", "rem"}).out.find("font-size: clamp(1.125rem, "),
               std::string::npos);
     expectRefused(run("stylesheet", {"--unit", "pt"}), "--unit");
 }
 
-TEST_F(Command, StylesheetLetsSizesFollowTheCard) {
+TEST_F(Command, StylesheetSizesFollowTheCard) {
     const Finished card = run("stylesheet", {"--follow", "card"});
     EXPECT_EQ(card.code, 0);
     EXPECT_NE(card.out.find("container-type: inline-size"), std::string::npos);
@@ -262,7 +262,7 @@ TEST_F(Command, ReportHasTheFindingsThatCheckHas) {
     }
 }
 
-TEST_F(Command, PageTellsOfAPictureThatIsNoneAndIsWrittenAllTheSame) {
+TEST_F(Command, PageReportsAFileThatIsNotAPictureAndIsStillPrinted) {
     folder_.write("shore.png", "no picture");
     const std::string file = folder_.write("photo.tenter.json", R"({"format": "tenter-project", "version": 1,
       "name": "P", "cards": [{"parts": [{"picture": "shore.png", "size": [30, 20]}]}],
@@ -310,7 +310,8 @@ TEST_F(Command, SolveTakesEveryVariantAtOnceAndEitherEngine) {
     const Finished all = run("solve", {"--all-variants", "heading.lines=2", "--engine", "gecko"});
     ASSERT_EQ(all.code, 0) << all.err;
     EXPECT_TRUE(Json::parse(all.out)["style"]["text"]["heading"].contains("size"));
-    expectRefused(run("solve", {"--all-variants", "--variant", "tides-trio"}), "--variant cannot be used together with --all-variants.");
+    expectRefused(run("solve", {"--all-variants", "--variant", "tides-trio"}),
+                  "--variant cannot be used together with --all-variants.");
 }
 
 TEST_F(Command, SolveAddsTheSameRowInOtherColumns) {
@@ -381,7 +382,7 @@ TEST_F(Command, OutIsNeverTheProjectItself) {
     EXPECT_EQ(contentOf(file_), project);
 }
 
-TEST_F(Command, RefusesAProjectThatIsNoneWithItsPlace) {
+TEST_F(Command, RefusesAnInvalidProjectWithItsPlace) {
     expectRefused(tenterCli({"geometry", folder_.file("none.tenter.json")}), "none.tenter.json");
     expectRefused(tenterCli({"geometry", folder_.write("a.tenter.json", "{\"format\": ")}),
                   "a.tenter.json:1:12: The file ends in the middle of its JSON.");
@@ -424,7 +425,7 @@ TEST_F(Command, HelpsWithEveryVerb) {
     }
 }
 
-TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
+TEST_F(Command, AdoptImportsThePagesRowAndReportsWhatItGuessed) {
     const std::string page = folder_.write(
         "page.html",
         "<ul><li><img src=a.jpg alt=Quay><h3>High water</h3><p>Twice a day, a little later each "
@@ -449,7 +450,7 @@ TEST_F(Command, AdoptTakesThePagesRowAndTellsWhatItGuessed) {
               std::string::npos);
 }
 
-TEST_F(Command, PageGoesAroundTheRowWhereASavedPageHasIt) {
+TEST_F(Command, PageIsTheSavedPageAroundTheRow) {
     const std::string page =
         folder_.write("page.html",
                       "<h1>Tides</h1><ul class=tides-pair><li><h3>High water</h3><p>Twice a day.</p></li>"
@@ -463,7 +464,7 @@ TEST_F(Command, PageGoesAroundTheRowWhereASavedPageHasIt) {
     expectRefused(tenterCli({"page", adopted, "--around", folder_.file("gone.html")}), "gone.html");
 }
 
-TEST_F(Command, AdoptTakesTheThemesCssFromAFile) {
+TEST_F(Command, AdoptReadsTheThemesCssFromAFile) {
     const std::string page = folder_.write(
         "page.html",
         "<ul><li><h3>High water</h3><p>Twice a day.</p></li><li><h3>Low</h3><p>Green.</p></li></ul>");

@@ -12,7 +12,7 @@ namespace {
 using Widths = std::vector<double>;
 
 // § 2.4.3 and § 4.1; em is of the initial 16 px, § 1.3.
-TEST(CssBreakpoints, StandWhereAConditionChanges) {
+TEST(CssBreakpoints, AreWhereAConditionChanges) {
     EXPECT_EQ(mediaWidths("(max-width: 940px)"), Widths{940});
     EXPECT_EQ(mediaWidths("(min-width: 40em)"), Widths{640});
     EXPECT_EQ(mediaWidths("(400px <= width < 700px)"), (Widths{400, 700}));
@@ -22,7 +22,7 @@ TEST(CssBreakpoints, StandWhereAConditionChanges) {
     EXPECT_EQ(mediaWidths("print, (min-width: 900px)"), Widths{900});
 }
 
-TEST(CssBreakpoints, AreNoneWhereTheWidthDecidesNothing) {
+TEST(CssBreakpoints, AreEmptyForConditionsWithoutWidths) {
     EXPECT_EQ(mediaWidths("(hover: hover)"), Widths{});
     EXPECT_EQ(mediaWidths("print and (min-width: 900px)"), Widths{});
     EXPECT_EQ(mediaWidths("(min-width: 900px) or (max-width: 950px)"), Widths{});

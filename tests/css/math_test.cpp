@@ -56,7 +56,7 @@ TEST(CssMath, ReadsLengths) {
     EXPECT_EQ(vertices("3vw").size(), 2U);
 }
 
-TEST(CssMath, TellsNumbersFromLengths) {
+TEST(CssMath, DistinguishesNumbersFromLengths) {
     Problems problems;
     EXPECT_EQ(calculate("1.5", basis(), problems)->number, 1.5);
     EXPECT_EQ(calculate("calc(3 * (1 + 1) / 4)", basis(), problems)->number, 1.5);
@@ -192,7 +192,7 @@ TEST(CssMath, IsExactAtEveryWidth) {
     }
 }
 
-TEST(CssMath, TakesAnyInput) {
+TEST(CssMath, AcceptsAnyInput) {
     const auto repeated = [](std::string_view piece, std::size_t count) {
         std::string text;
         for (std::size_t i = 0; i < count; ++i)

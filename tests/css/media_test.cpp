@@ -64,7 +64,7 @@ TEST(CssMedia, HoldsNowhereIfItIsNoQuery) {
     EXPECT_EQ(mediaHolds("&, (min-width: 400px)", 500), Truth::True);
 }
 
-TEST(CssMedia, TakesAnyInput) {
+TEST(CssMedia, AcceptsAnyInput) {
     for (const char* piece : {"(", "not (", "(not ", "a,", "(width)and", "(a:"}) {
         std::string text;
         while (text.size() < 90'000)

@@ -40,7 +40,7 @@ TEST(CssRules, AreReadInTheOrderOfTheSource) {
     EXPECT_EQ(rulesOf("/* x */ a /* y */ { /* z */ b : /* u */ c /* v */ ; }"), "a{b:c;}");
 }
 
-TEST(CssRules, SayWhereTheyStand) {
+TEST(CssRules, HaveTheirPositions) {
     const Sheet sheet = readSheet("a {}\n\n.b {\n  color: red;\n  gap:\n 1px !important }");
     ASSERT_EQ(sheet.rules.size(), 2U);
     EXPECT_EQ(sheet.rules[1].line, 3U);
@@ -79,7 +79,7 @@ TEST(CssRules, LoseNothingAfterWhatIsWrong) {
     EXPECT_EQ(readSheet("a{color;b:c}").problems.at(0).offset, 2U);
 }
 
-TEST(CssRules, PassOverNestedRulesAndTell) {
+TEST(CssRules, SkipNestedRulesWithAProblem) {
     const Sheet sheet =
         readSheet("a { b: c; &:hover { d: e } i:hover{f:g} @media print { h: j } k: l } m {}");
     EXPECT_EQ(summary(sheet), "a{b:c;k:l;} m{}");
@@ -138,7 +138,7 @@ TEST(CssRules, KeepTheOrderOfLayers) {
 }
 
 // § 5.4.5, what a style attribute holds.
-TEST(CssDeclarations, MayStandAlone) {
+TEST(CssDeclarations, AreReadWithoutARule) {
     Problems problems;
     const auto read = readDeclarations("color: red; ; gap }: 1px; margin: 0 !important", problems);
     ASSERT_EQ(read.size(), 2U);
@@ -147,7 +147,7 @@ TEST(CssDeclarations, MayStandAlone) {
     EXPECT_EQ(problems.size(), 1U);
 }
 
-TEST(CssRules, TakeAnyInput) {
+TEST(CssRules, AcceptAnyInput) {
     for (const char* piece :
          {"(", "a,", "a{", "}", "@media x{", "@layer a{", "@layer a.", "a:b{}", "a;", "a:b;", "@a;", "a{b:c}",
           "a{b:{}", "\"", "@layer{}", "--a:b{}", "a{b:!", "@media (a){b{}", ":is("}) {

@@ -30,7 +30,7 @@ Problem refusedSelector(std::string_view text) {
 }
 
 // § 17's own examples, those of § 17 and of § 4.2.
-TEST(CssSpecificity, IsAsTheStandardsExamplesHaveIt) {
+TEST(CssSpecificity, EqualsThatOfTheStandardsExamples) {
     EXPECT_EQ(specificity("*"), (Specificity{0, 0, 0}));
     EXPECT_EQ(specificity("LI"), (Specificity{0, 0, 1}));
     EXPECT_EQ(specificity("UL LI"), (Specificity{0, 0, 2}));
@@ -102,7 +102,7 @@ TEST(CssSelectors, CountByAnPlusB) {
 }
 
 // § 7 to § 10, § 11.
-TEST(CssSelectors, TellWhatIsDynamicAndWhatIsDrawn) {
+TEST(CssSelectors, KnowDynamicConditionsAndPseudoElements) {
     EXPECT_TRUE(isDynamic(list("a:hover")[0]));
     EXPECT_TRUE(isDynamic(list("a:is(b, :not(:focus-visible)) c")[0]));
     EXPECT_FALSE(isDynamic(list("a:first-child:link")[0]));
@@ -185,17 +185,17 @@ TEST(CssSelectors, CloseAtTheEndWhatIsOpen) {
     EXPECT_EQ(specificity("[a=b"), (Specificity{0, 1, 0}));
 }
 
-TEST(CssSelectors, TakeComments) {
+TEST(CssSelectors, SkipComments) {
     EXPECT_EQ(specificity("a/**/.b /* c */ /**/ #d"), (Specificity{1, 1, 1}));
 }
 
-TEST(CssSelectors, AddWhereTheirTextStands) {
+TEST(CssSelectors, AddTheOffsetOfTheirText) {
     Problems problems;
     EXPECT_FALSE(readSelectors("a:no-such", problems, 100));
     EXPECT_EQ(problems.at(0).offset, 102U);
 }
 
-TEST(CssSelectors, TakeAnyInput) {
+TEST(CssSelectors, AcceptAnyInput) {
     const auto repeated = [](std::string_view piece, std::size_t bytes) {
         std::string text;
         while (text.size() < bytes)

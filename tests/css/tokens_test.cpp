@@ -30,7 +30,7 @@ std::vector<TokenKind> kinds(std::string_view text) {
 
 using Kinds = std::vector<TokenKind>;
 
-TEST(CssTokens, AreCutWhereTheStandardCutsThem) {
+TEST(CssTokens, AreThoseOfTheStandard) {
     EXPECT_EQ(kinds("a{b:1px}"), (Kinds{Ident, OpenCurly, Ident, Colon, Dimension, CloseCurly}));
     EXPECT_EQ(kinds("@media (a)"), (Kinds{AtKeyword, Whitespace, OpenRound, Ident, CloseRound}));
     EXPECT_EQ(kinds("<!-- -->"), (Kinds{Cdo, Whitespace, Cdc}));
@@ -112,7 +112,7 @@ TEST(CssTokens, OfHashesSayWhetherTheyCanBeIds) {
 
 // § 3.3: NUL becomes U+FFFD, which is a letter of names; so does what is no UTF-8. § 3.2: a byte order mark
 // goes.
-TEST(CssTokens, TakeAnyBytes) {
+TEST(CssTokens, AcceptAnyBytes) {
     EXPECT_EQ(only(std::string_view("a\0b", 3)).text,
               "a\xef\xbf\xbd"
               "b");

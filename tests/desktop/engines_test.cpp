@@ -59,8 +59,8 @@ private slots:
         QVERIFY(!sweep.differences().empty());
         const sweep::LineDifference& difference = sweep.differences().front();
         const auto index = [&](const QJsonArray& counts) {
-            return counts[static_cast<int>(difference.card)]
-                .toArray()[static_cast<int>(difference.part)]
+            return counts[static_cast<int>(difference.place.card)]
+                .toArray()[static_cast<int>(difference.place.part)]
                 .toInt();
         };
         for (const double width : {difference.first, difference.last}) {
@@ -105,7 +105,8 @@ private slots:
     void figuresShowTheLineCountOfTheOtherBrowser() {
         const sweep::LineDifference difference = swept().differences().front();
         viewing().setWidth(difference.first);
-        const std::size_t part = viewing().layout().cards[difference.card].firstPart + difference.part;
+        const std::size_t part =
+            viewing().layout().cards[difference.place.card].firstPart + difference.place.part;
         const QString under = row::figuresOf(viewing(), part).asSentence();
         QVERIFY2(under.contains("Firefox " + linesTitle(difference.lines[1])), qPrintable(under));
         viewing().setProfile(text::gecko());
@@ -117,7 +118,8 @@ private slots:
         const sweep::LineDifference difference = swept().differences().front();
         viewing().setWidth(difference.first);
         auto* row = window_->findChild<row::RowView*>();
-        const std::size_t part = viewing().layout().cards[difference.card].firstPart + difference.part;
+        const std::size_t part =
+            viewing().layout().cards[difference.place.card].firstPart + difference.place.part;
         row->ensureVisible(part);
         QCoreApplication::processEvents();
         const QImage marked = row->viewport()->grab().toImage();

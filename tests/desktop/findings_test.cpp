@@ -85,14 +85,14 @@ private slots:
         QVERIFY(within(finding, viewing().width()));
         QVERIFY(viewing().width() < viewing().shown().mostWidth);
         QCOMPARE(viewing().width(), std::round(viewing().width()));
-        QCOMPARE(viewing().selection().card, static_cast<int>(*finding.card));
-        QCOMPARE(viewing().selection().part, static_cast<int>(*finding.part));
+        QCOMPARE(viewing().selection().card, static_cast<int>(finding.place->card));
+        QCOMPARE(viewing().selection().part, static_cast<int>(finding.place->part));
         // Selecting another part removes the choice, and with it the mark.
         const QImage marked = row()->viewport()->grab().toImage();
         QVERIFY(marked != before);
         viewing().select({});
         QVERIFY(!survey().chosen());
-        viewing().select({static_cast<int>(*finding.card), static_cast<int>(*finding.part)});
+        viewing().select({static_cast<int>(finding.place->card), static_cast<int>(finding.place->part)});
         QVERIFY(row()->viewport()->grab().toImage() != marked);
         QVERIFY(!document().isModified());
     }
@@ -170,12 +170,12 @@ private slots:
         auto* lane = window_->findChild<axis::WrapsLane*>();
         QVERIFY(lane->isVisible());
         const QString says = lane->toolTipAt(axis_->scale().x(wrap.width));
-        QVERIFY2(says.contains("card " + QString::number(wrap.card + 1)), qPrintable(says));
+        QVERIFY2(says.contains("card " + QString::number(wrap.place.card + 1)), qPrintable(says));
         QCOMPARE(lane->toolTipAt(-1000), QString());
         QCOMPARE(lane->accessibleDescription(), QString("%1 wrap points").arg(survey().sweep().wraps.size()));
         // Ticks of the selected part are longer.
         const QImage plain = lane->grab().toImage();
-        viewing().select({static_cast<int>(wrap.card), static_cast<int>(wrap.part)});
+        viewing().select({static_cast<int>(wrap.place.card), static_cast<int>(wrap.place.part)});
         QVERIFY(lane->grab().toImage() != plain);
     }
 
@@ -235,7 +235,9 @@ private slots:
 
     void choosingAFindingOfOneProfileChangesToThatProfile() {
         const auto only = [&](const text::BreakProfile* profile) {
-            const auto found = std::ranges::find(survey().findings(), profile, &checks::Finding::only);
+            const auto found = std::ranges::find(
+                survey().findings(), profile == nullptr ? checks::Profiles() : checks::Profiles{profile},
+                &checks::Finding::profiles);
             return static_cast<std::size_t>(found - survey().findings().begin());
         };
         const std::size_t index = only(&text::blink());

@@ -164,7 +164,8 @@ private slots:
                 QFont bold = table()->font();
                 bold.setBold(true);
                 const QString text = model()->index(row, column).data().toString();
-                QVERIFY2(QFontMetrics(bold).horizontalAdvance(text) <= table()->columnWidth(column),
+                QVERIFY2(QFontMetrics(bold).horizontalAdvance(text) + 2 * panels::AnswerView::cellMargin <=
+                             table()->columnWidth(column),
                          qPrintable(text));
             }
         }

@@ -116,7 +116,7 @@ private slots:
         viewing().select({0, 1});
         const auto rooms = checks::roomForCopy(document().project(), viewing().variant(), document().store());
         const auto room = std::ranges::find_if(
-            rooms, [](const checks::RoomForCopy& one) { return one.card == 0 && one.part == 1; });
+            rooms, [](const checks::RoomForCopy& one) { return one.place == project::PartRef{0, 1}; });
         QVERIFY(room != rooms.end());
         const auto label = [&]() -> const QLabel* {
             for (const QLabel* each : window_->findChildren<QLabel*>())
@@ -133,19 +133,19 @@ private slots:
     // A window of 1600 px at 400 % is a page of 400 px. CSSOM View 1 § 2, page zoom.
     void showsThePageAsAReaderZoomsIn() {
         viewing().setWidth(1600);
-        zoom("400 %")->trigger();
+        zoom("400\u00A0%")->trigger();
         QCOMPARE(viewing().width(), 400.0);
         auto* row = window_->findChild<row::RowView*>();
         QCOMPARE(row->zoom(), 4.0);
-        zoom("200 %")->trigger();
+        zoom("200\u00A0%")->trigger();
         QCOMPARE(viewing().width(), 800.0);
-        zoom("100 %")->trigger();
+        zoom("100\u00A0%")->trigger();
         QCOMPARE(viewing().width(), 1600.0);
         QCOMPARE(row->zoom(), 1.0);
-        // Another zoom of the view is no reader's.
-        zoom("200 %")->trigger();
+        // Zooming the view in another way ends browser zoom.
+        zoom("200\u00A0%")->trigger();
         row->setZoom(1.5);
-        QVERIFY(zoom("100 %")->isChecked());
+        QVERIFY(zoom("100\u00A0%")->isChecked());
     }
 
 private:

@@ -59,6 +59,15 @@ TEST(FindingsList, HasNoShareOfASingleWidth) {
               std::string::npos);
 }
 
+TEST(FindingsJson, NamesTheEnginesThatHaveTheFinding) {
+    checks::Finding one = finding();
+    EXPECT_EQ(findingsJson({one}).find("engine"), std::string::npos);
+    one.profiles = {&text::gecko()};
+    EXPECT_NE(findingsJson({one}).find(R"(, "engine": "gecko", "says")"), std::string::npos);
+    one.profiles = {&text::blink(), &text::gecko()};
+    EXPECT_NE(findingsJson({one}).find(R"(, "engine": ["blink", "gecko"], "says")"), std::string::npos);
+}
+
 TEST(FindingsList, EndsWithSilencedFindingsCountsAndCaution) {
     const std::string list =
         findingsList(project(), {{finding()}, {{finding(), "the client wants it so"}}}, "widths");

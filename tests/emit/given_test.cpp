@@ -58,7 +58,7 @@ TEST(GivenStylesheet, SaysThePagesOwnSelectors) {
 }
 
 // CSS Display 3 § 2.5: a box with `display: contents` is as if its children stood in its place.
-TEST(GivenStylesheet, LetsWrappersStepOutOfTheWay) {
+TEST(GivenStylesheet, MakesWrappersDisplayContents) {
     EXPECT_NE(
         ruleOf(sheetOf(adopted("h3 { color: red }")), ".walks-pair .pool-foot").find("display: contents;"),
         std::string::npos);
@@ -86,7 +86,7 @@ TEST(GivenStylesheet, IsCautiousWhileTheThemeIsNotKnown) {
 }
 
 // CSS Cascade 5 § 6.4 and Selectors 4 § 17: of two rules the more specific wins, of equal ones the later.
-TEST(GivenStylesheet, IsJustAsStrongAsTheTheme) {
+TEST(GivenStylesheet, IsAsSpecificAsTheTheme) {
     const std::string equal = sheetOf(adopted(".pools .pool { margin: 9px }"));
     EXPECT_NE(ruleOf(equal, ".walks-pair .pool"), "");
     const std::string more = sheetOf(adopted(".deck .pools .pool { margin: 9px }"));
@@ -100,7 +100,7 @@ TEST(GivenStylesheet, IsJustAsStrongAsTheTheme) {
 }
 
 // A rule of a narrower band must win over that of a wider one, and what holds under the pointer over both.
-TEST(GivenStylesheet, IsAsStrongInEveryBand) {
+TEST(GivenStylesheet, HasTheSameSpecificityInEveryBand) {
     project::Project project =
         adopted(".deck .pools .pool { padding: 9px } .deck .pools .dive { color: red }");
     project.variants[0].bands[0].set.card.padding.top = units::Length::px(3);
@@ -163,7 +163,7 @@ TEST(GivenStylesheet, SaysEachPicturesOwnRatioAndFocalPoint) {
 }
 
 // However strong the theme makes the rule for all, that for one is stronger; and by class where there is one.
-TEST(GivenStylesheet, LetsAPicturesOwnWinOverThatOfAll) {
+TEST(GivenStylesheet, OverridesTheRatioOfAllPicturesByThatOfOne) {
     project::Project project = withPictures("#tide img, .pools .pool .pool img { aspect-ratio: 2 / 1 }");
     std::get<project::PicturePart>(project.cards[0].parts[0]).ratio = project::Ratio{1, 1};
     std::get<project::PicturePart>(project.cards[2].parts[0]) =
@@ -262,7 +262,7 @@ TEST(SavedPage, IsRefusedWhereTheRowIsNotCertain) {
 }
 
 // HTML § 13.1.2.6: a style element ends at its end tag, whatever the CSS means by it.
-TEST(SavedPage, LetsNoStyleSheetEndItsElement) {
+TEST(SavedPage, KeepsEveryStyleSheetInsideItsElement) {
     const std::filesystem::path folder = std::filesystem::path(TENTER_BINARY_DIR) / "saved-page-test";
     std::filesystem::create_directories(folder);
     std::ofstream(folder / "look.css") << "h3::after { content: '</style><script>go()</script>' }";

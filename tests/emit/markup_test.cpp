@@ -43,7 +43,7 @@ TEST(Markup, SaysTheDirectionOfRightToLeftRows) {
 }
 
 // HTML § 13.1.2.3: text and attribute values hold <, & and " only as character references.
-TEST(Markup, TakesHostileCopyForText) {
+TEST(Markup, EscapesHostileText) {
     TextPart part;
     part.role = "body";
     part.copy = {{Run::Kind::Plain, "<script>alert(1)</script>", ""},
@@ -62,7 +62,7 @@ TEST(Markup, TakesHostileCopyForText) {
     EXPECT_EQ(count(html, "\xEF\xBF\xBD"), 4U);  // NUL, and three bytes of a lone surrogate
 }
 
-TEST(Markup, LeavesOutAddressesThatRunScripts) {
+TEST(Markup, RemovesAddressesThatRunScripts) {
     TextPart part;
     part.role = "button";
     part.copy = {{Run::Kind::Plain, "Book", ""}};

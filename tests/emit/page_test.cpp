@@ -106,7 +106,7 @@ TEST(Page, MarksCardsAndPartsWithTheirIndices) {
     EXPECT_EQ(count(html, "data-tenter-part=\"1.3\""), 1U);
 }
 
-TEST(Page, LeavesRoomForAPictureThatIsNotThereAndTells) {
+TEST(Page, ShowsAnEmptyPictureForAMissingFileAndReportsIt) {
     const Folder folder;
     project::Problems problems;
     const std::string html = pageOf(tests::walks(), folder.path(), problems);
@@ -115,7 +115,7 @@ TEST(Page, LeavesRoomForAPictureThatIsNotThereAndTells) {
     EXPECT_EQ(count(html, emptyPicture(1200, 800)), 2U);
 }
 
-TEST(Page, TakesNoFileForAPictureThatIsNone) {
+TEST(Page, RefusesAFileThatIsNotAPicture) {
     const Folder folder;
     folder.write("pictures/shore.png", "<!doctype html><script>alert(1)</script>");
     project::Problems problems;
@@ -176,7 +176,7 @@ TEST(Page, KeepsItsOwnClassApartFromAVariants) {
 }
 
 // HTML § 13.2.5.2 to 13.2.5.4: a style element ends at its end tag, wherever it stands.
-TEST(Page, TakesHostileNamesForText) {
+TEST(Page, EscapesHostileNames) {
     const Folder folder;
     std::mt19937 random(3);
     for (int i = 0; i < 5; ++i) {

@@ -105,7 +105,7 @@ TEST(Stylesheet, SaysInAQueryOnlyWhatChanges) {
     }
 }
 
-TEST(Stylesheet, LeavesOutAQueryThatWouldChangeNothing) {
+TEST(Stylesheet, HasNoQueryWithoutChanges) {
     project::Project project = tests::walks();
     project.variants[1].bands[1].set.row.columns = 3;
     const CssSheet sheet = readCss(stylesheet(project, of({1})));
@@ -252,7 +252,7 @@ TEST(Stylesheet, SaysAPercentPaddingAgainForThePicture) {
     EXPECT_EQ(picture.at("margin"), "0 calc(-12.5% - 0.25px)");
 }
 
-TEST(Stylesheet, GivesPicturesThatStandDifferentlyClassesOfTheirOwnWhereItMatters) {
+TEST(Stylesheet, GivesPicturesInOtherPositionsTheirOwnClassesWhereNeeded) {
     project::Project project = tests::walks();
     std::swap(project.cards[1].parts[0], project.cards[1].parts[1]);
     EXPECT_EQ(selectors(readCss(stylesheet(project, of({0})))).count(".walks-pair .walks-picture-inside"),

@@ -37,7 +37,7 @@ TEST(Families, AreQuotedUnlessGeneric) {
 }
 
 // CSS Backgrounds 3 § 6.1.
-TEST(Shadow, IsNoneWhereNothingWouldBeSeen) {
+TEST(Shadow, IsNoneWhereItIsInvisible) {
     const units::Colour grey{0, 0, 0, 0x33};
     EXPECT_EQ(shadow({Length(), Length::px(2), Length::px(8), Length(), grey}), "0 2px 8px #0003");
     EXPECT_EQ(shadow({Length(), Length::px(2), Length::px(8), Length::px(1), grey}), "0 2px 8px 1px #0003");

@@ -45,7 +45,7 @@ TEST(SizeReading, GivesTheEndsOfThePublishedSize) {
               "between, flat outside.");
 }
 
-TEST(SizeReading, TakesTheEndsOfTheWidthsWhereThereIsNoKink) {
+TEST(SizeReading, UsesTheEndsOfTheWidthsWithoutKinks) {
     expectRamp(reading("calc(1rem + 1vw)").ramp, {320, 19.2}, {1920, 35.2});
     expectRamp(reading("max(16px, 1rem + 0.5vw)", {400, 900, 16, {}}).ramp, {400, 18}, {900, 20.5});
     expectRamp(reading("max(20px, 16px + 1vw)").ramp, {400, 20}, {1920, 35.2});
@@ -142,7 +142,7 @@ TEST(SizeReading, ReadsBackWhatIsPrinted) {
     }
 }
 
-TEST(SizeReading, SaysWhereWhatItCannotReadStands) {
+TEST(SizeReading, SaysWhereAndWhyItCannotReadText) {
     EXPECT_EQ(refusal("font-size:\n  clamp(1rem, 2vh, 3rem)").place, "2:15");
     EXPECT_EQ(refusal(".a { font-size: var(--tide) }").place, "1:17");
     EXPECT_EQ(refusal("-0.875rem + 8.333vw").line(),
@@ -160,7 +160,7 @@ TEST(SizeReading, SaysWhereWhatItCannotReadStands) {
               "The font size of the root or the parent is not valid.");
 }
 
-TEST(SizeReading, TakesAnyInput) {
+TEST(SizeReading, AcceptsAnyInput) {
     for (const char* piece : {"(", "calc(", "a,", "a{font-size:", "font-size:1px;", "{", "1px "}) {
         std::string text;
         while (text.size() < 200'000)

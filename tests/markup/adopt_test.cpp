@@ -19,7 +19,7 @@ project::Project smallProject() {
         R"({"format": "tenter-project", "version": 1, "name": "Walks", "cards": [],
             "variants": [{"class": "walks-trio", "bands": [{}]}, {"class": "walks-pair", "bands": [{}]}]})",
         "walks", {}, problems);
-    EXPECT_TRUE(project) << told(problems);
+    EXPECT_TRUE(project) << linesOf(problems);
     return project.value_or(project::Project{});
 }
 
@@ -27,7 +27,7 @@ Adopted adopted(const std::string& html, std::vector<RoleChoice> choices = {}) {
     project::Problems problems;
     std::optional<Adopted> result =
         adopt(smallProject(), {html, "page.html", ".", std::move(choices)}, problems);
-    EXPECT_TRUE(result) << told(problems);
+    EXPECT_TRUE(result) << linesOf(problems);
     return result ? std::move(*result) : Adopted{};
 }
 
@@ -42,8 +42,8 @@ std::string selectorsOf(const Adopted& adopted) {
 void expectResolved(const project::Project& project) {
     project::Problems problems;
     const std::optional<GivenRow> row = givenRow(project, problems);
-    ASSERT_TRUE(row) << told(problems);
-    EXPECT_TRUE(problems.empty()) << told(problems);
+    ASSERT_TRUE(row) << linesOf(problems);
+    EXPECT_TRUE(problems.empty()) << linesOf(problems);
     ASSERT_EQ(row->cards.size(), project.cards.size());
     for (std::size_t c = 0; c < row->cards.size(); ++c) {
         ASSERT_EQ(row->cards[c].parts.size(), project.cards[c].parts.size());
@@ -79,7 +79,7 @@ TEST(Adopt, gives_every_kind_of_row_selectors_that_find_it_again) {
     }
 }
 
-TEST(Adopt, takes_copy_links_names_and_pictures) {
+TEST(Adopt, imports_text_links_names_and_pictures) {
     const project::Project project = adopted(boxesInBoxes).project;
     const auto& parts = project.cards.at(0).parts;
     ASSERT_EQ(parts.size(), 5U);
@@ -103,7 +103,7 @@ TEST(Adopt, takes_copy_links_names_and_pictures) {
     EXPECT_FALSE(project.rightToLeft);
 }
 
-TEST(Adopt, takes_direction_language_and_level_and_links_that_hold_a_heading) {
+TEST(Adopt, imports_direction_language_and_level_and_links_around_a_heading) {
     const project::Project project = adopted(articles).project;
     EXPECT_TRUE(project.rightToLeft);
     EXPECT_EQ(project.language, "ar");
@@ -133,7 +133,7 @@ TEST(Adopt, collapses_white_space_across_runs) {
         (project::Copy{{Kind::Strong, "Bold", ""}, {Kind::Plain, " ", ""}, {Kind::Emphasis, "lean", ""}}));
 }
 
-TEST(Adopt, lets_the_person_say_what_is_what) {
+TEST(Adopt, uses_the_persons_selectors) {
     const Adopted row = adopted(plainList, {{"price", "li > p:first-of-type"}, {"heading", "h4"}});
     EXPECT_EQ(std::get<project::TextPart>(row.project.cards.at(0).parts.at(2)).role, "price");
     EXPECT_NE(selectorsOf(row).find("price {li > p:first-of-type}"), std::string::npos) << selectorsOf(row);
@@ -151,14 +151,14 @@ TEST(Adopt, uses_the_class_that_the_page_has_already) {
     expectResolved(row.project);
 }
 
-TEST(Adopt, keeps_what_else_the_project_holds) {
+TEST(Adopt, keeps_everything_else_in_the_project) {
     project::Project before = smallProject();
     before.style.card.linked = true;
     before.given.emplace();
     before.given->theme = ".walk{margin:0}";
     project::Problems problems;
     const auto row = adopt(before, {floats, "page.html", ".", {}}, problems);
-    ASSERT_TRUE(row) << told(problems);
+    ASSERT_TRUE(row) << linesOf(problems);
     EXPECT_EQ(row->project.style, before.style);
     EXPECT_EQ(row->project.variants, before.variants);
     EXPECT_EQ(row->project.given->theme, ".walk{margin:0}");
@@ -194,12 +194,12 @@ std::string problemsOf(const std::string& html, std::vector<RoleChoice> choices 
     project::Problems problems;
     EXPECT_FALSE(adopt(smallProject(), {html, "page.html", ".", std::move(choices)}, problems));
     EXPECT_EQ(problems.size(), 1U);
-    return told(problems);
+    return linesOf(problems);
 }
 
 // A row pasted alone has no style sheet: the person says what is known of the theme. The page's container
 // stays unless the pasted markup has what the row sits in.
-TEST(Adopt, takes_the_themes_css_from_the_person) {
+TEST(Adopt, uses_the_themes_css_given_by_the_person) {
     const std::string row =
         "<div class=deck><div class=pool><h3>Low</h3><p>At noon, on the outer steps.</p></div>"
         "<div class=pool><h3>High</h3><p>At six, by the harbour wall.</p></div></div>";
@@ -276,14 +276,14 @@ private:
     std::filesystem::path path_;
 };
 
-TEST(Adopt, takes_pictures_saved_beside_the_page_and_keeps_the_names_of_others) {
+TEST(Adopt, imports_pictures_saved_with_the_page_and_keeps_the_names_of_others) {
     const Folder folder;
     (void)folder.put("saved/shore_files/low-tide.jpg", "x");
     (void)folder.put("saved/page_files/dunes.jpg", "x");
     const std::filesystem::path page = folder.put("saved/page.html", boxesInBoxes);
     project::Problems problems;
     const auto row = adopt(smallProject(), {boxesInBoxes, page, folder.path(), {}}, problems);
-    ASSERT_TRUE(row) << told(problems);
+    ASSERT_TRUE(row) << linesOf(problems);
     const auto file = [&](std::size_t card) {
         return std::get<project::PicturePart>(row->project.cards.at(card).parts.at(0)).file;
     };
@@ -293,7 +293,7 @@ TEST(Adopt, takes_pictures_saved_beside_the_page_and_keeps_the_names_of_others) 
     // The project can be opened although one picture is not there.
     const std::filesystem::path written = folder.put("walks.tenter.json", project::write(row->project));
     const auto again = project::read(written, problems);
-    ASSERT_TRUE(again) << told(problems);
+    ASSERT_TRUE(again) << linesOf(problems);
     EXPECT_EQ(again->cards.size(), 3U);
     EXPECT_EQ(project::write(*again), project::write(row->project));
 }
@@ -308,7 +308,7 @@ TEST(Adopt, looks_at_no_file_outside_the_pages_folder) {
     html.replace(html.find("loft.jpg"), 8, (folder.path() / "secret.jpg").string());
     project::Problems problems;
     const auto row = adopt(smallProject(), {html, page, folder.path(), {}}, problems);
-    ASSERT_TRUE(row) << told(problems);
+    ASSERT_TRUE(row) << linesOf(problems);
     for (const project::Card& card : row->project.cards)
         EXPECT_EQ(std::get<project::PicturePart>(card.parts.at(1)).file, "secret.jpg");
     EXPECT_NE(std::ranges::find(row->report,
@@ -318,7 +318,7 @@ TEST(Adopt, looks_at_no_file_outside_the_pages_folder) {
 }
 
 // Whatever is made of a page by chance, there is a project that opens, or a problem.
-TEST(Adopt, never_leaves_a_page_unanswered) {
+TEST(Adopt, gives_a_project_or_a_problem_for_every_page) {
     const std::vector<std::string> rows{boxesInBoxes, plainList, figures, articles, floats, linkedCards};
     std::mt19937 random(7);
     const auto any = [&](std::size_t count) {
@@ -334,7 +334,7 @@ TEST(Adopt, never_leaves_a_page_unanswered) {
         ASSERT_TRUE(row || !problems.empty());
         if (!row) continue;
         project::Problems unresolved;
-        ASSERT_TRUE(givenRow(row->project, unresolved)) << told(unresolved) << html;
+        ASSERT_TRUE(givenRow(row->project, unresolved)) << linesOf(unresolved) << html;
     }
 }
 

@@ -21,17 +21,17 @@ public:
                 "variants": [{"class": "walks-trio", "bands": [{}]}]})",
                        "walks", {}, problems)
                        .value_or(project::Project{});
-        EXPECT_TRUE(problems.empty()) << told(problems);
+        EXPECT_TRUE(problems.empty()) << linesOf(problems);
     }
 
     /// `sound`: nothing of it is amiss.
     GivenRow row(bool sound = true) {
         project::Problems problems;
         const std::optional<Adopted> adopted = adopt(project_, page(), problems);
-        EXPECT_TRUE(adopted) << told(problems);
+        EXPECT_TRUE(adopted) << linesOf(problems);
         if (!adopted) return {};
         std::optional<GivenRow> row = givenRow(adopted->project, problems);
-        EXPECT_TRUE(row && (problems.empty() || !sound)) << told(problems);
+        EXPECT_TRUE(row && (problems.empty() || !sound)) << linesOf(problems);
         return row ? std::move(*row) : GivenRow{};
     }
 
@@ -47,14 +47,14 @@ public:
     void choose(NodeId node, const std::string& role) {
         project::Problems problems;
         const auto chosen = markup::choose(project_, page(), node, role, problems);
-        EXPECT_TRUE(chosen) << told(problems);
+        EXPECT_TRUE(chosen) << linesOf(problems);
         if (chosen) choices_ = *chosen;
     }
 
     std::string refused(NodeId node, const std::string& role) {
         project::Problems problems;
         EXPECT_FALSE(markup::choose(project_, page(), node, role, problems));
-        return told(problems);
+        return linesOf(problems);
     }
 
     /// `heading body; heading body`: the roles of each card's parts.
@@ -75,7 +75,7 @@ private:
     std::vector<RoleChoice> choices_;
 };
 
-TEST(Choose, gives_what_stands_alike_in_every_card_the_role_and_keeps_the_rest) {
+TEST(Choose, gives_the_role_to_the_corresponding_element_of_every_card_and_keeps_the_others) {
     Choosing choosing(plainList);
     EXPECT_EQ(choosing.roles(), "picture heading body button; picture heading body button");
     choosing.choose(choosing.element("p"), "kicker");
@@ -84,13 +84,13 @@ TEST(Choose, gives_what_stands_alike_in_every_card_the_role_and_keeps_the_rest) 
     EXPECT_EQ(choosing.roles(), "picture body kicker button; picture body kicker button");
 }
 
-TEST(Choose, makes_what_was_the_heading_body) {
+TEST(Choose, makes_the_former_heading_body) {
     Choosing choosing(plainList);
     choosing.choose(choosing.element("p"), "heading");
     EXPECT_EQ(choosing.roles(), "picture body heading button; picture body heading button");
 }
 
-TEST(Choose, leaves_out_what_is_no_part_and_takes_it_in_again) {
+TEST(Choose, removes_an_element_from_the_parts_and_adds_it_again) {
     Choosing choosing(articles);
     EXPECT_EQ(choosing.roles(), "kicker heading body button; kicker heading body button");
     choosing.choose(choosing.element("p"), "");
@@ -101,7 +101,7 @@ TEST(Choose, leaves_out_what_is_no_part_and_takes_it_in_again) {
     EXPECT_EQ(choosing.roles(), "price heading body; price heading body");
 }
 
-TEST(Choose, takes_another_row_or_other_cards) {
+TEST(Choose, changes_the_row_or_the_cards) {
     // The row's wrapper has other blocks beside the grid: made the row, and taken back by a card.
     Choosing choosing("<div class=\"site\"><div class=\"lead\"><h2>Ferries</h2><p>Two boats go.</p></div>" +
                       plainList + "<p>Ask at the quay.</p></div>");
@@ -117,7 +117,7 @@ TEST(Choose, takes_another_row_or_other_cards) {
     EXPECT_EQ(choosing.roles(), "picture heading body button; picture heading body button");
 }
 
-TEST(Choose, refuses_what_cannot_be_with_a_reason) {
+TEST(Choose, refuses_impossible_roles_with_a_reason) {
     Choosing choosing(plainList);
     EXPECT_NE(choosing.refused(choosing.element("ul"), "heading").find("is not in a card"),
               std::string::npos);

@@ -20,17 +20,17 @@ void expectRead(const EncodingCase& given) {
     const Characters read = charactersOf(given.bytes, "page", problems);
     EXPECT_EQ(read.utf8, given.text);
     EXPECT_EQ(read.encoding, given.encoding) << given.bytes;
-    EXPECT_TRUE(problems.empty()) << told(problems);
+    EXPECT_TRUE(problems.empty()) << linesOf(problems);
 }
 
 // HTML § 13.2.3.2, "determining the character encoding", step by step.
-TEST(Encoding, is_what_a_byte_order_mark_says_before_all_else) {
+TEST(Encoding, is_that_of_the_byte_order_mark_first) {
     expectRead({"\xEF\xBB\xBF<meta charset=windows-1252>\xC3\xA9", "<meta charset=windows-1252>é", "UTF-8"});
     expectRead({"\xFF\xFE\xE9\0"s, "é", "UTF-16LE"});
     expectRead({"\xFE\xFF\0\xE9"s, "é", "UTF-16BE"});
 }
 
-TEST(Encoding, is_what_a_meta_element_says) {
+TEST(Encoding, is_that_of_a_meta_element) {
     for (const std::string meta :
          {"<meta charset=windows-1251>", "<META CharSet = 'cp1251' >", "<meta/charset=\"x-cp1251\">",
           "<!-- <meta charset=utf-8> --><meta charset=windows-1251>",
@@ -40,7 +40,7 @@ TEST(Encoding, is_what_a_meta_element_says) {
         expectRead({meta + "\xE9", meta + "й", "windows-1251"});
 }
 
-TEST(Encoding, is_not_what_stands_behind_the_first_1024_bytes_or_without_its_purpose) {
+TEST(Encoding, ignores_meta_elements_after_1024_bytes_or_without_purpose) {
     const std::string far = std::string(1024, ' ') + "<meta charset=windows-1251>";
     expectRead({far + "\xE9", far + "é", "windows-1252"});
     const std::string aimless = "<meta content='text/html; charset=windows-1251'>";
@@ -48,7 +48,7 @@ TEST(Encoding, is_not_what_stands_behind_the_first_1024_bytes_or_without_its_pur
 }
 
 // HTML § 13.2.3.2: a prescan that finds UTF-16 means UTF-8. Encoding § 4.2: latin1 is windows-1252.
-TEST(Encoding, is_read_as_browsers_take_its_name) {
+TEST(Encoding, is_found_by_the_labels_that_browsers_know) {
     expectRead({"<meta charset=utf-16>\xC3\xA9", "<meta charset=utf-16>é", "UTF-8"});
     expectRead({"<meta charset=latin1>\x93tide\x94", "<meta charset=latin1>“tide”", "windows-1252"});
     expectRead({"<meta charset=gb2312>\xB3\xB1", "<meta charset=gb2312>潮", "GBK"});

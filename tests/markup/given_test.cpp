@@ -42,8 +42,8 @@ TEST(GivenRow, is_found_with_its_cards_parts_and_wrappers) {
                                            {"heading", ".walk h3"},
                                            {"body", "p"}}),
                               problems);
-    ASSERT_TRUE(row) << told(problems);
-    EXPECT_TRUE(problems.empty()) << told(problems);
+    ASSERT_TRUE(row) << linesOf(problems);
+    EXPECT_TRUE(problems.empty()) << linesOf(problems);
     EXPECT_EQ(row->variant, 1U);
     EXPECT_EQ(names(row->tree, {row->classElement, row->row}), "walks-trio grid");
     EXPECT_TRUE(row->wrappers.empty());
@@ -67,7 +67,7 @@ TEST(GivenRow, is_found_with_its_cards_parts_and_wrappers) {
 TEST(GivenRow, may_be_the_element_with_the_class_itself) {
     project::Problems problems;
     const auto row = givenRow(projectWith({{"row", ""}, {"card", ".walk"}}), problems);
-    ASSERT_TRUE(row) << told(problems);
+    ASSERT_TRUE(row) << linesOf(problems);
     EXPECT_EQ(row->row, row->classElement);
     EXPECT_EQ(names(row->tree, row->cards[0].wrappers), "grid col");
 }

@@ -56,7 +56,7 @@ TEST(Guess, finds_articles_with_a_line_before_their_heading) {
               "article.note kicker=p.day heading=h2.note-head body=p button=button");
 }
 
-TEST(Guess, leaves_out_what_clears_floats) {
+TEST(Guess, ignores_elements_that_clear_floats) {
     EXPECT_EQ(guessed(floats),
               "div.rooms:\n"
               "div.third heading=h3 picture=img body=p button=a.more\n"
@@ -64,7 +64,7 @@ TEST(Guess, leaves_out_what_clears_floats) {
               "div.third heading=h3 picture=img body=p button=a.more");
 }
 
-TEST(Guess, takes_apart_cards_that_are_links) {
+TEST(Guess, finds_parts_in_cards_that_are_links) {
     EXPECT_EQ(guessed(linkedCards),
               "div.boats-row:\n"
               "a.boat picture=img kicker=span.boat-kind heading=span.boat-name body=span.boat-text\n"
@@ -80,7 +80,7 @@ TEST(Guess, goes_into_columns_that_hold_one_card_each) {
               "div.grid:\narticle heading=h3 body=p\narticle heading=h3 body=p");
 }
 
-TEST(Guess, tells_loose_text_beside_blocks) {
+TEST(Guess, counts_loose_text_next_to_blocks) {
     EXPECT_EQ(
         guessed(
             "<ul><li><h3>Ebb</h3>The sea goes <b>out</b> and away.<p>It comes back, in time, always.</p></li>"
@@ -88,7 +88,7 @@ TEST(Guess, tells_loose_text_beside_blocks) {
         "ul:\nli heading=h3 body=p loose=2\nli heading=h3 body=p");
 }
 
-TEST(Guess, does_not_take_for_parts_what_is_for_screen_readers_only) {
+TEST(Guess, ignores_text_for_screen_readers_only) {
     EXPECT_EQ(
         guessed("<ul><li><span class=sr-only>Walk number one</span><h3>Ebb</h3><p>The sea goes out for six "
                 "hours.</p></li>"

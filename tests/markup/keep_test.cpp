@@ -11,7 +11,7 @@ std::string cleanedText(const std::string& html) {
     return printed(cleaned(treeOf(html)));
 }
 
-TEST(Keep, drops_what_runs_or_fetches_or_is_no_part_of_the_row) {
+TEST(Keep, drops_what_runs_or_fetches_or_is_outside_the_row) {
     for (const std::string element :
          {"<script>x()</script>", "<style>a{}</style>", "<iframe src=/x></iframe>",
           "<object data=x></object>", "<embed src=x>", "<template><p>x</p></template>", "<base href=/x>",
@@ -48,7 +48,7 @@ TEST(Print, escapes_text_and_attributes) {
 }
 
 // HTML § 13.1.2.4: when the start tags of html, head and body may be left out.
-TEST(Print, leaves_out_the_tags_that_say_nothing) {
+TEST(Print, leaves_out_tags_without_information) {
     EXPECT_EQ(printed(treeOf("<ul><li>a</ul>")), "<ul><li>a</li></ul>");
     EXPECT_EQ(printed(treeOf("<html lang=en><body class=x><p>a")),
               "<html lang=\"en\"><body class=\"x\"><p>a</p></body>");
@@ -60,11 +60,11 @@ TEST(Print, leaves_out_the_tags_that_say_nothing) {
         EXPECT_EQ(outline(treeOf(printed(treeOf(html)))), outline(treeOf(html))) << html;
 }
 
-TEST(KeptRow, is_the_row_with_its_ancestors_and_nothing_beside_them) {
+TEST(KeptRow, is_the_row_with_its_ancestors_and_nothing_else) {
     const Tree page = cleaned(treeOf(boxesInBoxes));
     project::Problems problems;
     const std::optional<Kept> kept = keptRow(page, find(page, "shore-grid"), "page", problems);
-    ASSERT_TRUE(kept) << told(problems);
+    ASSERT_TRUE(kept) << linesOf(problems);
     EXPECT_EQ(kept->markup.substr(0, 120),
               "<html lang=\"en-GB\"><body class=\"page theme-tide\"><div class=\"wrap\"><div class=\"inner\">"
               "<div class=\"shore-grid k8231947\">\n");
@@ -74,7 +74,7 @@ TEST(KeptRow, is_the_row_with_its_ancestors_and_nothing_beside_them) {
         EXPECT_EQ(kept->markup.find(gone), std::string::npos) << gone;
 }
 
-TEST(KeptRow, comes_out_the_same_when_browsers_would_nest_it_otherwise) {
+TEST(KeptRow, is_stable_when_browsers_nest_it_differently) {
     // A link within a link: what is in a table may stand so, printed and read again it may not.
     const Tree page =
         cleaned(treeOf("<a href=1><div class=row><table><tr><td><a href=2>x</a></table></div></a>"));

@@ -12,7 +12,7 @@
 namespace tenter::markup {
 
 /// Every problem on a line of its own.
-inline std::string told(const project::Problems& problems) {
+inline std::string linesOf(const project::Problems& problems) {
     std::string text;
     for (const project::Problem& problem : problems)
         text += problem.line() + "\n";
@@ -23,7 +23,7 @@ inline std::string told(const project::Problems& problems) {
 inline Tree treeOf(std::string_view html) {
     project::Problems problems;
     std::optional<Tree> tree = parse(html, "page", problems);
-    EXPECT_TRUE(tree) << told(problems);
+    EXPECT_TRUE(tree) << linesOf(problems);
     return tree ? std::move(*tree) : Tree();
 }
 

@@ -78,7 +78,7 @@ TEST(ClassWords, are_read_from_hyphens_underscores_and_capitals) {
 }
 
 // Common practice, no source.
-TEST(ClassWords, tell_lasting_classes_from_made_ones) {
+TEST(ClassWords, distinguish_stable_classes_from_generated_ones) {
     for (const char* lasting : {"walk", "walk-title", "col-4", "walkCardTitle", "h2", "grid_12", "part-123"})
         EXPECT_TRUE(isStable(lasting)) << lasting;
     for (const char* passing : {"", "css-1x9z3k", "k8231947", "post-20261", "bdVaJa", "is-open", "active",

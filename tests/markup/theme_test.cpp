@@ -33,7 +33,7 @@ std::string themed(const std::string& css,
     return themeOf(page, treeOf(row), "page.html", report);
 }
 
-TEST(Theme, KeepsTheRulesThatConcernTheRow) {
+TEST(Theme, KeepsTheRulesThatAffectTheRow) {
     EXPECT_EQ(
         themed(".row { float: left } .menu { float: right } .row .tide:hover { color: red !important }"),
         ".row { float: left; }\n.row .tide:hover { color: red !important; }\n");
@@ -41,12 +41,12 @@ TEST(Theme, KeepsTheRulesThatConcernTheRow) {
 
 // CSS Conditional 3 § 2, CSS Cascade 5 § 6.4: what a rule stands in decides when it holds and over what it
 // wins.
-TEST(Theme, KeepsWhatRulesStandIn) {
+TEST(Theme, KeepsTheAtRulesAroundRules) {
     EXPECT_EQ(themed("@layer base { @media (min-width: 700px) { .tide { margin: 0 } } }"),
               "@layer base { @media (min-width: 700px) { .tide { margin: 0; } } }\n");
 }
 
-TEST(Theme, ReadsSheetsBesideThePageAndTellsOthers) {
+TEST(Theme, ReadsSheetsSavedWithThePageAndReportsOthers) {
     const std::filesystem::path folder = std::filesystem::path(TENTER_BINARY_DIR) / "theme-test";
     std::filesystem::create_directories(folder / "page_files");
     std::ofstream(folder / "page_files" / "look.css") << ".tide { float: left } .menu { color: red }";
@@ -67,7 +67,7 @@ protected:
     Subjects tide{{byClass(tree, "tide")}, ""};
 };
 
-TEST_F(Facts, TellHowStrongTheThemeIs) {
+TEST_F(Facts, GiveTheSpecificityOfTheTheme) {
     const ThemeFacts facts(tree,
                            "p { float: left } .row .tide { float: right } .tide { clear: both !important }");
     const ThemeValue says = facts.valueOf(tide, "float", "none", false);
@@ -79,7 +79,7 @@ TEST_F(Facts, TellHowStrongTheThemeIs) {
     EXPECT_FALSE(facts.valueOf(tide, "order", "0", false).differs);
 }
 
-TEST_F(Facts, TakeShorthandsApart) {
+TEST_F(Facts, ExpandShorthands) {
     const ThemeFacts facts(tree,
                            ".tide { padding: 0 1em; font: 16px serif; grid-area: a; max-inline-size: 60ch }");
     EXPECT_FALSE(facts.valueOf(tide, "padding-top", "0", false).differs);

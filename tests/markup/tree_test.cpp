@@ -9,7 +9,7 @@ namespace {
 using std::string_literals::operator""s;
 
 // HTML § 13.2.6.4: html, head and body are there whatever the text says.
-TEST(Tree, has_html_head_and_body_whatever_the_text) {
+TEST(Tree, always_has_html_head_and_body) {
     for (const std::string& text :
          {""s, " "s, "Low tide"s, "\0\0"s, "\xff\xfe\xfd"s, "<"s, "</div>"s, "%PDF-1.4"s}) {
         const Tree tree = treeOf(text);
@@ -21,28 +21,28 @@ TEST(Tree, has_html_head_and_body_whatever_the_text) {
 }
 
 // HTML § 13.1.2.4: end tags of p and li may be left out.
-TEST(Tree, closes_what_html_lets_go_unclosed) {
+TEST(Tree, closes_elements_with_optional_end_tags) {
     EXPECT_EQ(outline(treeOf("<ul><li>ebb<li>flood</ul><p>one<p>two")),
               "| <html>\n|   <head>\n|   <body>\n|     <ul>\n|       <li>\n|         \"ebb\"\n|       <li>\n"
               "|         \"flood\"\n|     <p>\n|       \"one\"\n|     <p>\n|       \"two\"\n");
 }
 
 // HTML § 13.2.10.1, "Misnested tags: <b><i></b></i>", the section's own example.
-TEST(Tree, mends_misnested_tags_as_the_standards_example_says) {
+TEST(Tree, repairs_misnested_tags_as_in_the_standards_example) {
     EXPECT_EQ(outline(treeOf("<p>1<b>2<i>3</b>4</i>5</p>")),
               "| <html>\n|   <head>\n|   <body>\n|     <p>\n|       \"1\"\n|       <b>\n|         \"2\"\n"
               "|         <i>\n|           \"3\"\n|       <i>\n|         \"4\"\n|       \"5\"\n");
 }
 
 // HTML § 13.2.10.2, "Misnested tags: <b><p></b></p>".
-TEST(Tree, mends_a_block_in_a_phrase_as_the_standards_example_says) {
+TEST(Tree, repairs_a_block_in_a_phrase_as_in_the_standards_example) {
     EXPECT_EQ(outline(treeOf("<b>1<p>2</b>3</p>")),
               "| <html>\n|   <head>\n|   <body>\n|     <b>\n|       \"1\"\n|     <p>\n|       <b>\n"
               "|         \"2\"\n|       \"3\"\n");
 }
 
 // HTML § 13.2.10.3, "Unexpected markup in tables".
-TEST(Tree, moves_what_may_not_stand_in_a_table_before_it) {
+TEST(Tree, moves_content_that_a_table_cannot_have_before_it) {
     EXPECT_EQ(outline(treeOf("<table><b><tr><td>aaa</td></tr>bbb</table>ccc")),
               "| <html>\n|   <head>\n|   <body>\n|     <b>\n|     <b>\n|       \"bbb\"\n|     <table>\n"
               "|       <tbody>\n|         <tr>\n|           <td>\n|             \"aaa\"\n|     <b>\n"
@@ -104,7 +104,7 @@ double secondsToParse(const std::string& html, bool expected) {
     const auto start = std::chrono::steady_clock::now();
     const std::optional<Tree> tree = parse(html, "page", problems, 1);
     const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-    EXPECT_EQ(tree.has_value(), expected) << html.substr(0, 20) << told(problems);
+    EXPECT_EQ(tree.has_value(), expected) << html.substr(0, 20) << linesOf(problems);
     EXPECT_EQ(problems.empty(), expected);
     return taken.count();
 }

@@ -33,14 +33,14 @@ Project layered() {
         "text": {"heading": {"weight": 800, "margin": {"top": "1em"}}, "kicker": {"case": "uppercase"}}})")));
 }
 
-TEST(Cascade, leaves_nothing_unset) {
+TEST(Cascade, sets_every_member) {
     const Project project = layered();
     EXPECT_TRUE(isWhole(defaultSettings()));
     EXPECT_TRUE(isWhole(resolve(project, project.variants[0], 0)));
     EXPECT_TRUE(isWhole(resolve(project, project.variants[0], 1)));
 }
 
-TEST(Cascade, lets_the_band_win_over_the_variant_and_that_over_the_style) {
+TEST(Cascade, overrides_the_style_by_the_variant_and_that_by_the_band) {
     Project project = layered();
     Variant& variant = project.variants[0];
     variant.set.row.columns = 2;
@@ -68,7 +68,7 @@ TEST(Cascade, gives_a_role_the_project_adds_what_body_has) {
     EXPECT_EQ(defaultText("kicker"), defaultText("body"));
 }
 
-TEST(Cascade, keeps_what_a_layer_leaves_open) {
+TEST(Cascade, keeps_what_a_layer_does_not_set) {
     Settings under;
     under.card.shadow.blur = Length::px(4);
     Settings over;

@@ -29,7 +29,7 @@ inline bool saysHowToFix(const Problem& problem) {
 }
 
 /// Every problem on a line of its own.
-inline std::string told(const Problems& problems) {
+inline std::string linesOf(const Problems& problems) {
     std::string text;
     for (const Problem& problem : problems)
         text += problem.line() + "\n";
@@ -40,7 +40,7 @@ inline std::string told(const Problems& problems) {
 inline Project sound(const std::string& text) {
     Problems problems;
     const std::optional<Project> project = parse(text, "walks", {}, problems);
-    EXPECT_TRUE(project && problems.empty()) << told(problems);
+    EXPECT_TRUE(project && problems.empty()) << linesOf(problems);
     return project.value_or(Project{});
 }
 

@@ -7,7 +7,7 @@ namespace {
 /// The one problem of the small project with `value` at `place`: its JSON pointer and its sentences.
 std::string problemFor(const std::string& place, const Json& value) {
     const Problems problems = problemsOf(smallProjectWith(place, value));
-    EXPECT_EQ(problems.size(), 1U) << told(problems);
+    EXPECT_EQ(problems.size(), 1U) << linesOf(problems);
     return problems.empty() ? "" : problems.front().place + ": " + problems.front().sentence();
 }
 
@@ -50,7 +50,7 @@ TEST(Problem, of_a_wrong_value_has_the_line_and_column_of_its_key) {
         "    \"row\": {\"ä\": 1, \"columns\": 0}},\n"
         "  \"variants\": [{\"class\": \"walks\", \"bands\": [{}]}, {\"class\": \"more\"}]}";
     const Problems problems = problemsOf(text);
-    ASSERT_EQ(problems.size(), 4U) << told(problems);
+    ASSERT_EQ(problems.size(), 4U) << linesOf(problems);
     EXPECT_EQ(problems[0].line(),
               "walks:5:13: The key \"ä\" is not known here. Use columns, width, maxWidth, "
               "columnGap, rowGap, padding, background, lastLine or level. A key of your own "
@@ -73,25 +73,25 @@ TEST(Problem, of_broken_json_has_line_and_column) {
     const Problems problems = problemsOf("{\n  \"name\": \"Früh\" \"row\"\n}");
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].place, "2:22");
-    EXPECT_NE(problems[0].what.find("not JSON"), std::string::npos) << told(problems);
+    EXPECT_NE(problems[0].what.find("not JSON"), std::string::npos) << linesOf(problems);
     EXPECT_FALSE(problems[0].fix.empty());
 }
 
 TEST(Problem, of_a_line_end_within_text_says_how_to_write_it) {
     const Problems problems = problemsOf("{\"name\": \"low\ntide\"}");
     ASSERT_EQ(problems.size(), 1U);
-    EXPECT_NE(problems[0].what.find("must be escaped"), std::string::npos) << told(problems);
+    EXPECT_NE(problems[0].what.find("must be escaped"), std::string::npos) << linesOf(problems);
 }
 
-TEST(Problem, of_a_file_cut_short_stands_at_its_end) {
+TEST(Problem, of_a_file_cut_short_is_at_its_end) {
     for (const char* text : {"", "{\n\"a\": [1,", "{\"a\": \"b"}) {
         const Problems problems = problemsOf(text);
         ASSERT_EQ(problems.size(), 1U);
-        EXPECT_NE(problems[0].what.find("ends in the middle"), std::string::npos) << told(problems);
+        EXPECT_NE(problems[0].what.find("ends in the middle"), std::string::npos) << linesOf(problems);
     }
 }
 
-TEST(Problem, of_a_key_given_twice_stands_at_the_second) {
+TEST(Problem, of_a_duplicate_key_is_at_the_second) {
     const Problems problems = problemsOf("{\"a\\\"b\": 1,\n \"c\": {},\n   \"a\\\"b\": 2}");
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].line(),
@@ -111,11 +111,11 @@ TEST(Problem, of_bad_utf8_has_line_and_column) {
 TEST(Problem, of_a_number_too_large_says_so) {
     const Problems problems = problemsOf("{\n\"name\": 1e999}");
     ASSERT_EQ(problems.size(), 1U);
-    EXPECT_NE(problems[0].what.find("too large"), std::string::npos) << told(problems);
-    EXPECT_TRUE(problems[0].place.starts_with("2:")) << told(problems);
+    EXPECT_NE(problems[0].what.find("too large"), std::string::npos) << linesOf(problems);
+    EXPECT_TRUE(problems[0].place.starts_with("2:")) << linesOf(problems);
 }
 
-TEST(Problem, of_nesting_stands_where_it_is_too_deep) {
+TEST(Problem, of_nesting_is_where_it_is_too_deep) {
     const Problems problems = problemsOf(std::string(100000, '['));
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].place, "1:65");
@@ -239,7 +239,7 @@ TEST(Problem, of_two_sizes_at_one_width) {
         "write one size.");
 }
 
-TEST(Problem, of_words_lengths_colours_and_ratios_that_are_none) {
+TEST(Problem, of_invalid_keywords_lengths_colours_and_ratios) {
     EXPECT_EQ(
         problemFor("/style", json(R"({"text": {"body": {"align": "centre"}}})")),
         "/style/text/body/align: \"align\" must be \"start\", \"center\" or \"end\"; it is \"centre\". Did "
@@ -264,7 +264,7 @@ TEST(Problem, of_words_lengths_colours_and_ratios_that_are_none) {
               "\"serif\"]; it is empty.");
 }
 
-TEST(Problem, of_names_that_are_none) {
+TEST(Problem, of_invalid_names) {
     EXPECT_EQ(
         problemFor("/variants/0/class", ".walks"),
         "/variants/0/class: \"class\" must be a class name: a letter, then letters, digits, hyphens and "
@@ -310,7 +310,7 @@ TEST(Problem, of_what_is_missing_names_it) {
         std::string::npos);
 }
 
-TEST(Problem, of_copy_that_is_none) {
+TEST(Problem, of_invalid_text) {
     EXPECT_TRUE(problemFor("/cards/0/parts/0/copy", json(R"(["a", {"bold": "b"}])"))
                     .starts_with("/cards/0/parts/0/copy/1/bold: The key \"bold\""));
     EXPECT_NE(problemFor("/cards/0/parts/0/copy", json(R"([{"link": "a"}])")).find("mixes kinds"),
@@ -327,7 +327,7 @@ TEST(Problem, of_a_picture_or_font_that_is_not_there) {
     Json project = smallProject();
     project["fonts"] = json(R"([{"family": "Own Sans", "file": "own.woff2"}])");
     const Problems problems = problemsOf(project.dump(), testFile("").parent_path());
-    ASSERT_EQ(problems.size(), 2U) << told(problems);
+    ASSERT_EQ(problems.size(), 2U) << linesOf(problems);
     EXPECT_EQ(problems[0].place, "/fonts/0/file");
     EXPECT_EQ(problems[0].sentence(),
               "The font file \"own.woff2\" does not exist. Put it into the folder of the "
@@ -344,7 +344,7 @@ TEST(Problem, of_a_picture_of_its_own_ratio_without_a_size) {
     Json project = smallProject();
     project["cards"][0]["parts"][1] = json(R"({"picture": "shore.png", "ratio": "own"})");
     const Problems problems = problemsOf(project.dump());
-    ASSERT_EQ(problems.size(), 1U) << told(problems);
+    ASSERT_EQ(problems.size(), 1U) << linesOf(problems);
     EXPECT_EQ(problems[0].place, "/cards/0/parts/1");
 }
 
@@ -355,7 +355,7 @@ TEST(Problem, of_a_percentage_above_or_below_aligned_parts) {
     project["style"] = json(R"({"card": {"padding": {"top": "5%", "left": "5%"}}})");
     project["variants"][0]["bands"][1] = json(R"({"set": {"row": {"level": "subgrid"}}})");
     const Problems problems = problemsOf(project.dump());
-    ASSERT_EQ(problems.size(), 1U) << told(problems);
+    ASSERT_EQ(problems.size(), 1U) << linesOf(problems);
     EXPECT_EQ(problems[0].place, "/variants/0/bands/1/set/row/level");
     EXPECT_EQ(
         problems[0].sentence(),
@@ -376,7 +376,7 @@ TEST(Problem, of_aligned_cards_whose_width_a_size_follows) {
     sound(project.dump());  // no card has a kicker
     project["style"]["text"]["heading"]["follow"] = "card";
     Problems problems = problemsOf(project.dump());
-    ASSERT_EQ(problems.size(), 1U) << told(problems);
+    ASSERT_EQ(problems.size(), 1U) << linesOf(problems);
     EXPECT_EQ(problems[0].place, "/variants/0/set/row/level");
     EXPECT_EQ(
         problems[0].sentence(),
@@ -384,11 +384,11 @@ TEST(Problem, of_aligned_cards_whose_width_a_size_follows) {
         "/style/text/heading/follow to \"viewport\", or set \"level\" to \"none\".");
     project["style"]["text"]["heading"] = json(R"({"padding": {"left": "2cqi"}})");
     problems = problemsOf(project.dump());
-    ASSERT_EQ(problems.size(), 1U) << told(problems);
+    ASSERT_EQ(problems.size(), 1U) << linesOf(problems);
     EXPECT_NE(problems[0].sentence().find(
                   "Change /style/text/heading/padding/left to a unit other than cqi, or set \"level\" to"),
               std::string::npos)
-        << told(problems);
+        << linesOf(problems);
 }
 
 // CSS Grid 2 § 7.2 (subgrid): without a parent grid the used value is `none`, and a centred last line wants a
@@ -406,7 +406,7 @@ TEST(Problem, of_a_percentage_above_or_below_a_picture_beside_the_text) {
     project["style"] = json(R"({"card": {"padding": {"bottom": "4%"}}})");
     project["variants"][0]["bands"][0]["set"] = json(R"({"card": {"direction": "beside"}})");
     const Problems problems = problemsOf(project.dump());
-    ASSERT_EQ(problems.size(), 1U) << told(problems);
+    ASSERT_EQ(problems.size(), 1U) << linesOf(problems);
     EXPECT_EQ(problems[0].place, "/style/card/padding/bottom");
     EXPECT_EQ(
         problems[0].sentence(),

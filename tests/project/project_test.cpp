@@ -6,7 +6,7 @@ namespace tenter::project {
 namespace {
 
 // The model: band i is b₍ᵢ₋₁₎ < W ≤ bᵢ, the last open above; every real width is in exactly one.
-TEST(Bands, take_their_own_breakpoint_and_nothing_above) {
+TEST(Bands, include_their_breakpoint_and_nothing_above) {
     Variant variant;
     variant.bands.resize(3);
     variant.bands[0].upTo = 560;

@@ -30,7 +30,7 @@ TEST_F(ReplaceFile, makes_a_file_and_replaces_it_whole) {
     EXPECT_TRUE(replaceFile(file, std::string("short\0", 6), problems));
     EXPECT_EQ(contentOf(file), std::string("short\0", 6));
     EXPECT_EQ(count(), 1U);
-    EXPECT_TRUE(problems.empty()) << told(problems);
+    EXPECT_TRUE(problems.empty()) << linesOf(problems);
 }
 
 TEST_F(ReplaceFile, keeps_permissions) {
@@ -67,7 +67,7 @@ TEST_F(ReplaceFile, reads_back_what_was_written) {
     const Project project = sound(contentOf(testFile("common_practice.tenter.json")));
     const fs::path file = folder / "walks.tenter.json";
     ASSERT_TRUE(replaceFile(file, write(project), problems));
-    EXPECT_EQ(read(file, problems), project) << told(problems);
+    EXPECT_EQ(read(file, problems), project) << linesOf(problems);
 }
 
 }  // namespace

@@ -7,7 +7,7 @@ namespace {
 
 constexpr WishWidths everywhere;
 
-TEST(Wishing, for_some_widths_leaves_what_is_wished_for_all) {
+TEST(Wishing, for_a_range_keeps_those_for_all_widths) {
     Project project = sound(smallProject().dump());
     const WishWidths middle{600, 900};
     EXPECT_EQ(wishesFor(project, "heading", middle).lines, 3);
@@ -27,7 +27,7 @@ TEST(Wishing, for_some_widths_leaves_what_is_wished_for_all) {
     EXPECT_EQ(lines[1].value, 2);
 }
 
-TEST(Wishing, unsaid_leaves_no_trace) {
+TEST(Wishing, that_are_removed_leave_no_entry) {
     const Project before = sound(smallProject().dump());
     Project project = before;
     ownWishesOrNew(project, "heading", {600, 900}).lines = 2;

@@ -22,7 +22,7 @@ TEST(RoundTrip, keeps_random_projects_whole) {
         const std::string text = prettyJson(random.next());
         Problems problems;
         const std::optional<Project> project = parse(text, "random", {}, problems);
-        ASSERT_TRUE(project) << told(problems) << text;
+        ASSERT_TRUE(project) << linesOf(problems) << text;
         const std::string again = write(*project);
         ASSERT_EQ(again, text);
         ASSERT_EQ(sound(again), *project);
@@ -66,7 +66,7 @@ TEST(RoundTrip, reads_every_sample_project_as_it_is_written) {
         if (!entry.path().string().ends_with(".tenter.json")) continue;
         Problems problems;
         const std::optional<Project> project = read(entry.path(), problems);
-        ASSERT_TRUE(project) << told(problems);
+        ASSERT_TRUE(project) << linesOf(problems);
         EXPECT_EQ(Json::parse(write(*project)), Json::parse(contentOf(entry.path()))) << entry.path();
         ++count;
     }

@@ -62,7 +62,7 @@ std::set<std::string> keysKnownAt(const std::string& place) {
     Json project = Json::parse(contentOf(testFile("rich.tenter.json")));
     project[Json::json_pointer(place + "/qqqqqqqqqqqqqqqqqqqqqqqqqqqq")] = 1;
     const Problems problems = problemsOf(project.dump());
-    if (problems.size() != 1) return {told(problems)};
+    if (problems.size() != 1) return {linesOf(problems)};
     std::string fix = problems[0].fix;
     fix = fix.substr(std::string("Use ").size());
     fix = fix.substr(0, fix.find('.'));
@@ -117,7 +117,7 @@ TEST(Schema, has_the_words_the_reader_knows) {
         for (const Json& word : value["enum"]) {
             Settings settings;
             Problems problems;
-            EXPECT_TRUE(setSetting(settings, "text/body/" + key, word, problems)) << told(problems);
+            EXPECT_TRUE(setSetting(settings, "text/body/" + key, word, problems)) << linesOf(problems);
         }
     }
 }

@@ -7,11 +7,11 @@ namespace {
 bool set(Settings& settings, const std::string& path, const Json& value) {
     Problems problems;
     const bool done = setSetting(settings, path, value, problems);
-    EXPECT_EQ(done, problems.empty()) << told(problems);
+    EXPECT_EQ(done, problems.empty()) << linesOf(problems);
     return done;
 }
 
-TEST(SettingPath, sets_and_tells_a_value) {
+TEST(SettingPath, sets_and_reads_a_value) {
     Settings settings;
     EXPECT_TRUE(set(settings, "row/columns", 3));
     EXPECT_TRUE(set(settings, "text/heading/margin/top", "auto"));
@@ -25,7 +25,7 @@ TEST(SettingPath, sets_and_tells_a_value) {
     EXPECT_EQ(settingAt(settings, "card/shadow/colour"), "#0003");
 }
 
-TEST(SettingPath, tells_null_for_what_is_not_set_or_not_there) {
+TEST(SettingPath, reads_null_for_what_is_not_set_or_does_not_exist) {
     Settings settings;
     settings.row.columns = 3;
     for (const char* path : {"row/width", "text/heading/size", "row/height", "rows", "row/columns/more",

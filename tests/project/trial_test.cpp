@@ -71,7 +71,7 @@ TEST(Trial, PutsTheLongestOrShortestTitleEverywhere) {
     EXPECT_EQ(wordsOf(longest, 0, 2), "At noon.");
 }
 
-TEST(Trial, LeavesPicturesOutAndChangesTheNumberOfCards) {
+TEST(Trial, RemovesPicturesAndChangesTheNumberOfCards) {
     for (const Card& card : tried(small(), {Trial::Kind::NoPictures}).cards) {
         ASSERT_EQ(card.parts.size(), 2U);
         EXPECT_TRUE(std::holds_alternative<TextPart>(card.parts[0]));
@@ -85,7 +85,7 @@ TEST(Trial, LeavesPicturesOutAndChangesTheNumberOfCards) {
     EXPECT_EQ(less.cards.size(), 1U);
 }
 
-TEST(Trial, TellsWhichChangesIndices) {
+TEST(Trial, KnowsWhichTestsChangeIndices) {
     for (const Trial::Kind kind : trialKinds()) {
         const Project before = small();
         const Project after = tried(before, {kind});

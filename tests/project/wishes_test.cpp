@@ -47,7 +47,7 @@ TEST(Wishes, ask_half_the_measure_of_ideographs) {
     }
 }
 
-TEST(Wishes, are_refused_with_their_place_and_mend) {
+TEST(Wishes, are_refused_with_their_place_and_fix) {
     const std::vector<std::pair<std::string, std::string>> wrong{
         {R"([{"lines": 2}])", "/wishes/roles/0/role"},
         {R"([{"role": "heading", "lines": 0}])", "/wishes/roles/0/lines"},
@@ -63,7 +63,7 @@ TEST(Wishes, are_refused_with_their_place_and_mend) {
     for (const auto& [roles, place] : wrong) {
         const Problems problems =
             problemsOf(smallProjectWith("/wishes", Json::parse(R"({"roles": )" + roles + "}")));
-        ASSERT_EQ(problems.size(), 1U) << roles << "\n" << told(problems);
+        ASSERT_EQ(problems.size(), 1U) << roles << "\n" << linesOf(problems);
         EXPECT_EQ(problems[0].place, place);
         EXPECT_TRUE(saysHowToFix(problems[0])) << problems[0].line();
     }

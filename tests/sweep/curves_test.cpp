@@ -42,7 +42,7 @@ void expectStraightCurves(const Swept& swept) {
             const layout::LaidPart& is = laid.parts[part];
             const std::string what = swept.name + ", part " + std::to_string(part) + ": ";
             ASSERT_EQ(curves.picture, is.picture);
-            ASSERT_EQ(curves.part, is.index);
+            ASSERT_EQ(curves.place.part, is.index);
             if (is.picture) {
                 expectNear(curves.slotWidth, width, is.box.width, 1e-6, what + "slot");
                 continue;

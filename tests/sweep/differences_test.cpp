@@ -49,8 +49,8 @@ TEST(Differences, AreWhereOnlyOneProfileBreaks) {
     ASSERT_FALSE(differences.empty());
     const LineDifference& widest = differences.back();
     EXPECT_EQ(widest.lines, (std::vector<std::uint32_t>{2, 3}));
-    EXPECT_EQ(widest.card, 0U);
-    EXPECT_EQ(widest.part, 0U);
+    EXPECT_EQ(widest.place.card, 0U);
+    EXPECT_EQ(widest.place.part, 0U);
     EXPECT_EQ(widest.first, std::ceil(wide("Low tide-")));
     EXPECT_EQ(widest.last, std::floor(std::min(wide("Low tide-7"), wide("tide-7 water"))));
 }
@@ -84,7 +84,7 @@ TEST(Differences, AgreeWithEachWidth) {
         for (const LineDifference& difference : differences) {
             if (width < difference.first || width > difference.last) continue;
             ++covered;
-            const std::size_t part = a.cards[difference.card].firstPart + difference.part;
+            const std::size_t part = a.cards[difference.place.card].firstPart + difference.place.part;
             EXPECT_EQ(difference.lines,
                       (std::vector<std::uint32_t>{a.parts[part].lineCount, b.parts[part].lineCount}));
         }
@@ -103,7 +103,7 @@ TEST(Differences, StopWhenAsked) {
 }
 
 TEST(WidthRanges, JoinOverlapsAndNeighbours) {
-    const auto at = [](double first, double last) { return LineDifference{first, last, 0, 0, {1, 2}}; };
+    const auto at = [](double first, double last) { return LineDifference{first, last, {}, {1, 2}}; };
     EXPECT_EQ(widthRangesOf({at(320, 330), at(325, 340), at(341, 350), at(352, 360)}),
               (std::vector<WidthRange>{{320, 350}, {352, 360}}));
     EXPECT_TRUE(widthRangesOf({}).empty());

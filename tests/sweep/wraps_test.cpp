@@ -16,7 +16,7 @@ using test::Swept;
 std::vector<std::vector<WrapPoint>> byPart(const std::vector<WrapPoint>& wraps, const layout::Layout& laid) {
     std::vector<std::vector<WrapPoint>> all(laid.parts.size());
     for (const WrapPoint& wrap : wraps)
-        all[test::indexOf(laid, wrap.card, wrap.part)].push_back(wrap);
+        all[test::indexOf(laid, wrap.place.card, wrap.place.part)].push_back(wrap);
     return all;
 }
 
@@ -277,7 +277,7 @@ void expectTightFits(const Swept& swept) {
         std::vector<bool> tight(laid.parts.size(), false);
         for (const TightFit& fit : all.tight)
             if (fit.widths.from <= width && width <= fit.widths.to)
-                tight[test::indexOf(laid, fit.card, fit.part)] = true;
+                tight[test::indexOf(laid, fit.place.card, fit.place.part)] = true;
         for (std::size_t part = 0; part < laid.parts.size(); ++part) {
             const double slack = laid.parts[part].slack;
             if (std::abs(slack - text::tightSlack) < hairOfSlack) continue;

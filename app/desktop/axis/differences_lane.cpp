@@ -61,7 +61,7 @@ QString DifferencesLane::toolTipAt(double x) const {
         for (std::size_t i = 0; i < difference.lines.size(); ++i)
             counts << linesTitle(difference.lines[i]) + " in " + engineTitle(*text::profiles()[i]);
         lines << widthsTitle(difference.first, difference.last) + ": " +
-                     partTitle(viewing_.shown(), difference.card, difference.part) + ": " + counts.join(", ");
+                     partTitle(viewing_.shown(), difference.place.card, difference.place.part) + ": " + counts.join(", ");
     }
     if (more > 0) lines << tr("and %1 more").arg(more);
     return lines.join('\n');

@@ -45,11 +45,11 @@ void SweepPlot::readPictures() {
     const sweep::PartCurves* shown = nullptr;
     for (const sweep::PartCurves& part : survey_.sweep().curves.parts) {
         if (!part.picture) continue;
-        if (shown == nullptr || (isSelected(part.card) && !isSelected(shown->card))) shown = &part;
+        if (shown == nullptr || (isSelected(part.place.card) && !isSelected(shown->place.card))) shown = &part;
     }
     if (shown == nullptr) return;
-    curves_.push_back({shown->card, false, pointsOf(shown->slotWidth)});
-    curves_.push_back({shown->card, true, pointsOf(shown->slotHeight)});
+    curves_.push_back({shown->place.card, false, pointsOf(shown->slotWidth)});
+    curves_.push_back({shown->place.card, true, pointsOf(shown->slotHeight)});
 }
 
 void SweepPlot::rebuild() {

@@ -33,7 +33,7 @@ WrapsLane::WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& s
 QString WrapsLane::changeTitle(const sweep::WrapPoint& wrap, int direction) const {
     const std::uint32_t from = direction > 0 ? wrap.below : wrap.above;
     const std::uint32_t to = direction > 0 ? wrap.above : wrap.below;
-    return partTitle(viewing_.shown(), wrap.card, wrap.part) + ": from " + figure(from, 0) + " to " +
+    return partTitle(viewing_.shown(), wrap.place.card, wrap.place.part) + ": from " + figure(from, 0) + " to " +
            linesTitle(to);
 }
 
@@ -107,8 +107,8 @@ void WrapsLane::paintEvent(QPaintEvent* event) {
     // Ticks of the selected part are drawn last, above the others.
     for (const bool strong : {false, true}) {
         for (const sweep::WrapPoint& wrap : sweep.wraps) {
-            const bool selected = static_cast<int>(wrap.card) == selection.card &&
-                                  static_cast<int>(wrap.part) == selection.part;
+            const bool selected = static_cast<int>(wrap.place.card) == selection.card &&
+                                  static_cast<int>(wrap.place.part) == selection.part;
             if (selected != strong) continue;
             const double x = std::round(scale_.x(wrap.width));
             const double tall = strong ? floor - 3 : std::round((floor - 3) * 0.55);

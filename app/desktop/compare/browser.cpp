@@ -41,7 +41,8 @@ user_pref("toolkit.telemetry.reportingpolicy.firstRun", false);
 }  // namespace
 
 const text::BreakProfile& Browser::profile() const {
-    return kind == Kind::Firefox ? text::gecko() : text::blink();
+    const text::BreakProfile* own = text::profileOfBrowser(title.toStdString());
+    return own != nullptr ? *own : text::defaultProfile();
 }
 
 std::vector<Browser> installedBrowsers() {

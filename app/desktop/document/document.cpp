@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "checks/registry.h"
 #include "document/collect_files.h"
 #include "document/edit_command.h"
 
@@ -55,7 +56,7 @@ void Document::begin(project::Project project, const fs::path& folder) {
 }
 
 bool Document::open(const fs::path& file, project::Problems& problems) {
-    auto project = project::read(file, problems);
+    auto project = project::read(file, problems, checks::isCheckName);
     if (!project) return false;
     file_ = file;
     begin(std::move(*project), file.parent_path());
@@ -63,7 +64,7 @@ bool Document::open(const fs::path& file, project::Problems& problems) {
 }
 
 bool Document::openAsNew(const fs::path& file, project::Problems& problems) {
-    auto project = project::read(file, problems);
+    auto project = project::read(file, problems, checks::isCheckName);
     if (!project) return false;
     file_.clear();
     begin(std::move(*project), file.parent_path());

@@ -12,13 +12,12 @@ constexpr int checkDelay = 120;  // ms
 
 /// True if both findings have the same cause, even if their widths differ.
 bool isSame(const checks::Finding& one, const checks::Finding& other) {
-    return one.check == other.check && one.severity == other.severity && one.card == other.card &&
-           one.part == other.part;
+    return one.check == other.check && one.severity == other.severity && one.place == other.place;
 }
 
 Viewing::Selection placeOf(const checks::Finding& finding) {
-    const auto index = [](const std::optional<std::size_t>& at) { return at ? static_cast<int>(*at) : -1; };
-    return {index(finding.card), index(finding.part)};
+    if (!finding.place) return {};
+    return {static_cast<int>(finding.place->card), static_cast<int>(finding.place->part)};
 }
 
 }  // namespace
@@ -155,7 +154,9 @@ void Survey::choose(std::size_t index) {
     if (index >= findings_.size()) return;
     chosen_ = findings_[index];
     const checks::Finding finding = *chosen_;
-    if (finding.only != nullptr) viewing_.setProfile(*finding.only);
+    const checks::Profiles& holds = finding.profiles;
+    if (!holds.empty() && std::ranges::find(holds, &viewing_.profile()) == holds.end())
+        viewing_.setProfile(*holds.front());
     viewing_.select(placeOf(finding));
     viewing_.setWidth(finding.at);
     emit chosenChanged();

@@ -162,7 +162,7 @@ private:
     std::function<Proposal()> proposer_;
     std::vector<Mark> marks_;
     std::optional<SizePreview> sizePreview_;
-    const text::BreakProfile* profile_ = &text::blink();
+    const text::BreakProfile* profile_ = &text::defaultProfile();
     mutable std::map<const text::BreakProfile*, Made> made_;
 };
 

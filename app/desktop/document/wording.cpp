@@ -51,7 +51,7 @@ QString roleTitle(const std::string& role) {
 }
 
 QString columnsTitle(int columns) {
-    return QString::fromStdString(project::inColumns(columns));
+    return QString::fromStdString(project::columnsLabel(columns));
 }
 
 QString linesTitle(std::size_t lines) {

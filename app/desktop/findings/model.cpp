@@ -33,8 +33,7 @@ void Model::fill() {
         shown.push_back(all[i]);
     }
     const bool same = std::ranges::equal(shown, shown_, [](const auto& one, const auto& other) {
-        return one.check == other.check && one.severity == other.severity && one.card == other.card &&
-               one.part == other.part;
+        return one.check == other.check && one.severity == other.severity && one.place == other.place;
     });
     if (!same) beginResetModel();
     listed_ = std::move(listed);

@@ -5,6 +5,7 @@
 #include <QTextDocument>
 #include <cmath>
 
+#include "panels/answer_view.h"
 #include "row/ink.h"
 
 namespace tenter::desktop::panels {
@@ -72,12 +73,12 @@ int AnswerDelegate::rowHeight(const QFont& font, int row, int width, int bandWid
             return titlePadding + QFontMetrics(font).height() + padding / 2;
         case AnswerModel::RowKind::Limit:
             return heightOf(limitHtml(text, QString::fromStdString(model_.limit(row).place), ink), font,
-                            width - indent) +
+                            width - indent - 2 * AnswerView::cellMargin) +
                    padding;
         case AnswerModel::RowKind::Sizes:
             break;
     }
-    return heightOf(bandHtml(text, true, ink), font, bandWidth) + padding;
+    return heightOf(bandHtml(text, true, ink), font, bandWidth - 2 * AnswerView::cellMargin) + padding;
 }
 
 void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -88,7 +89,7 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     const QRect box = option.rect;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing, true);
-    QRect room = box.adjusted(0, padding / 2, 0, 0);
+    QRect room = box.adjusted(AnswerView::cellMargin, padding / 2, -AnswerView::cellMargin, 0);
     QString html;
     Qt::Alignment align = Qt::AlignLeft;
     switch (kind) {
@@ -97,9 +98,9 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
             html = coloured("<b>" + escaped(text) + "</b>", ink.text);
             break;
         case AnswerModel::RowKind::Limit: {
-            room.setLeft(box.left() + indent);
+            room.setLeft(room.left() + indent);
             html = limitHtml(text, QString::fromStdString(model_.limit(index.row()).place), ink);
-            const QPointF centre(box.left() + reach + 1,
+            const QPointF centre(box.left() + AnswerView::cellMargin + reach + 1,
                                  room.top() + QFontMetrics(option.font).height() / 2.0);
             painter->setPen(Qt::NoPen);
             painter->setBrush(ink.accent);

@@ -21,6 +21,12 @@ const solve::EndSize& endOf(const solve::SizeRow& sizes, int column) {
     return column == AnswerModel::NarrowEnd ? sizes.narrow : sizes.wide;
 }
 
+QString limitText(const std::string& text) {
+    QString sentence = QString::fromStdString(text);
+    sentence[0] = sentence[0].toUpper();
+    return sentence;
+}
+
 bool isChanged(const solve::EndSize& end) {
     return solve::sizeLabel(end.before) != solve::sizeLabel(end.after);
 }
@@ -61,9 +67,8 @@ QString AnswerModel::text(const QModelIndex& index) const {
     const Row& row = at(index.row());
     if (row.kind == RowKind::Title) return index.column() == Band ? row.title : QString();
     if (row.kind == RowKind::Limit)
-        return index.column() == Band
-                   ? QString::fromStdString(conflicts_ ? row.limit.fullText : row.limit.text)
-                   : QString();
+        return index.column() == Band ? limitText(conflicts_ ? row.limit.fullText : row.limit.text)
+                                      : QString();
     if (index.column() == Band)
         return columnsTitle(row.sizes.columns) + "\n" +
                widthsTitle(solve::firstWholeWidth(row.sizes), row.sizes.wide.width);
@@ -99,7 +104,7 @@ QVariant AnswerModel::data(const QModelIndex& index, int role) const {
 
 QVariant AnswerModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    return section == Band ? "Band" : section == NarrowEnd ? "Narrow end, px" : "Wide end, px";
+    return section == Band ? "Sizes in px" : section == NarrowEnd ? "Narrow end" : "Wide end";
 }
 
 std::optional<Viewing::Mark> AnswerModel::placeOf(const QModelIndex& index) const {

@@ -2,9 +2,11 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QPainter>
 #include <QScrollArea>
 
 #include "panels/answer_delegate.h"
+#include "row/ink.h"
 
 namespace tenter::desktop::panels {
 
@@ -12,6 +14,26 @@ namespace {
 
 /// The longest content of a column of sizes.
 const QString widestSizes = QStringLiteral("88.88 → 88.88");
+
+constexpr int headerHeight = 24;  // px
+
+/// Column titles in the secondary colour above a hairline.
+class AnswerHeader : public QHeaderView {
+public:
+    explicit AnswerHeader(QWidget* parent) : QHeaderView(Qt::Horizontal, parent) {}
+    [[nodiscard]] QSize sizeHint() const override { return {QHeaderView::sizeHint().width(), headerHeight}; }
+
+protected:
+    void paintSection(QPainter* painter, const QRect& rect, int column) const override {
+        painter->fillRect(rect, palette().color(QPalette::Window));
+        painter->fillRect(QRect(rect.left(), rect.bottom(), rect.width(), 1),
+                          palette().color(QPalette::Midlight));
+        painter->setPen(row::Ink::of(palette()).quiet);
+        painter->drawText(rect.adjusted(AnswerView::cellMargin, 0, -AnswerView::cellMargin, 0),
+                          Qt::AlignVCenter | (column == AnswerModel::Band ? Qt::AlignLeft : Qt::AlignRight),
+                          model()->headerData(column, Qt::Horizontal).toString());
+    }
+};
 
 }  // namespace
 
@@ -32,12 +54,12 @@ AnswerView::AnswerView(AnswerModel& model, QWidget* parent) : QTableView(parent)
     setMouseTracking(true);
     verticalHeader()->hide();
     verticalHeader()->setMinimumSectionSize(1);
-    QHeaderView* header = horizontalHeader();
+    auto* header = new AnswerHeader(this);
+    setHorizontalHeader(header);
     header->setHighlightSections(false);
     header->setSectionsClickable(false);
     header->setMinimumSectionSize(1);
     header->setSectionResizeMode(QHeaderView::Fixed);
-    header->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter);
     connect(this, &QAbstractItemView::clicked, this, &AnswerView::choose);
     connect(&model_, &QAbstractItemModel::modelReset, this, &AnswerView::updateRows);
 }
@@ -48,7 +70,7 @@ void AnswerView::choose(const QModelIndex& index) {
 
 void AnswerView::updateRows() {
     const int width = this->width();
-    const int sizes = std::min(fontMetrics().horizontalAdvance(widestSizes) + 8, width / 3);
+    const int sizes = std::min(fontMetrics().horizontalAdvance(widestSizes) + 2 * cellMargin + 4, width / 3);
     const int band = width - 2 * sizes;
     setColumnWidth(AnswerModel::Band, band);
     setColumnWidth(AnswerModel::NarrowEnd, sizes);
@@ -63,7 +85,7 @@ void AnswerView::updateRows() {
         setRowHeight(row, delegate.rowHeight(font(), row, width, band));
     }
     horizontalHeader()->setVisible(hasSizes);
-    setFixedHeight(verticalHeader()->length() + (hasSizes ? horizontalHeader()->sizeHint().height() : 0));
+    setFixedHeight(verticalHeader()->length() + (hasSizes ? headerHeight : 0));
 }
 
 void AnswerView::resizeEvent(QResizeEvent* event) {
@@ -93,14 +115,12 @@ void AnswerView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void AnswerView::focusInEvent(QFocusEvent* event) {
+    // The keyboard starts at the first place to go to, not at a title.
+    for (int row = 0; row < model_.rowCount() && !currentIndex().isValid(); ++row) {
+        const QModelIndex index = model_.index(row, AnswerModel::Band);
+        if (model_.placeOf(index)) setCurrentIndex(index);
+    }
     QTableView::focusInEvent(event);
-    // The first limit is what a reader looks for.
-    if (currentIndex().isValid()) return;
-    for (int row = 0; row < model_.rowCount(); ++row)
-        if (model_.kind(row) == AnswerModel::RowKind::Limit) {
-            setCurrentIndex(model_.index(row, AnswerModel::Band));
-            return;
-        }
 }
 
 void AnswerView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

@@ -11,6 +11,9 @@ class AnswerView : public QTableView {
     Q_OBJECT
 
 public:
+    /// Left and right of the content of a cell, px.
+    static constexpr int cellMargin = 4;
+
     explicit AnswerView(AnswerModel& model, QWidget* parent = nullptr);
 
 signals:

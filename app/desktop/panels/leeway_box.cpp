@@ -65,8 +65,7 @@ void LeewayBox::refresh() {
     if (!viewing.showsDocument()) return;
     const project::Variant& variant = viewing.shown().variants[viewing.variant()];
     const std::size_t band = viewing.band();
-    QString intro = "Values for which every wish holds, with the current sizes, in the band " +
-                    bandTitle(viewing, band) + ".";
+    QString intro = "Leeway in the band " + bandTitle(viewing, band) + " at the current sizes.";
     const bool hasBreakpoint = variant.bands.size() > 1;
     if (!hasBreakpoint) intro += " A variant with one band has no breakpoint.";
     const bool hasGap = viewing.row().settings(band).row.columns.value_or(1) > 1;

@@ -53,22 +53,29 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
       view_(new AnswerView(*model_, this)),
       advice_(textLabel("Advice", this)),
       resolutions_(new QVBoxLayout) {
+    // Cells have a margin of 4 px for their focus ring; all text starts at the same edge.
     auto* box = new QVBoxLayout(this);
-    box->setContentsMargins(12, 4, 24, 0);
+    box->setContentsMargins(8, 4, 20, 0);
     box->setSpacing(8);
-    box->addWidget(solve_);
+    auto* above = new QVBoxLayout;
+    above->setContentsMargins(AnswerView::cellMargin, 0, AnswerView::cellMargin, 0);
+    above->addWidget(solve_);
     auto* row = new QHBoxLayout(foot_);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     row->addWidget(apply_);
     row->addWidget(discard_);
     row->addStretch(1);
-    box->addWidget(foot_);
-    box->addWidget(summary_);
+    above->addWidget(foot_);
+    above->addWidget(summary_);
+    box->addLayout(above);
     box->addWidget(view_);
-    box->addWidget(advice_);
+    auto* below = new QVBoxLayout;
+    below->setContentsMargins(AnswerView::cellMargin, 0, AnswerView::cellMargin, 0);
+    below->addWidget(advice_);
     resolutions_->setSpacing(8);
-    box->addLayout(resolutions_);
+    below->addLayout(resolutions_);
+    box->addLayout(below);
     solve_->setToolTip(toolTipText(
         "Finds sizes that satisfy every wish at every width, in Chromium and Firefox. They are shown "
         "first."));

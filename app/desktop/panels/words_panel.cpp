@@ -210,7 +210,7 @@ void WordsPanel::showRoom() {
     for (std::size_t i = 0; i < built_.size(); ++i) {
         if (built_[i]->room == nullptr) continue;
         const auto room = std::ranges::find_if(rooms, [&](const checks::RoomForCopy& one) {
-            return one.card == static_cast<std::size_t>(card_) && one.part == i;
+            return one.place == project::PartRef{static_cast<std::size_t>(card_), i};
         });
         built_[i]->room->setVisible(room != rooms.end());
         if (room == rooms.end()) continue;

@@ -24,10 +24,10 @@ bool isFoundAt(const checks::Finding& finding, double width) {
 
 void paintFinding(OverlayTools& tools, const checks::Finding& finding) {
     const layout::Layout& layout = tools.viewing.layout();
-    if (!finding.card || *finding.card >= layout.cards.size()) return;
-    const layout::LaidCard& card = layout.cards[*finding.card];
-    const auto index = [](const std::optional<std::size_t>& at) { return at ? static_cast<int>(*at) : -1; };
-    const auto part = partOf(layout, {index(finding.card), index(finding.part)});
+    if (!finding.place || finding.place->card >= layout.cards.size()) return;
+    const layout::LaidCard& card = layout.cards[finding.place->card];
+    const auto part =
+        partOf(layout, {static_cast<int>(finding.place->card), static_cast<int>(finding.place->part)});
     const QRectF box = tools.at.rect(part ? layout.parts[*part].box : card.box).toAlignedRect();
     const QColor ground = tools.row.groundOf(card);
     const QColor ink = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;

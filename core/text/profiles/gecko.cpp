@@ -54,6 +54,9 @@ public:
     }
     [[nodiscard]] std::string_view name() const override { return "gecko"; }
     [[nodiscard]] std::string_view title() const override { return "Firefox"; }
+    [[nodiscard]] std::string_view browsers() const override { return "Firefox"; }
+    // The viewport term of a font size is truncated to 1/60 px (measured).
+    [[nodiscard]] double sizeTolerance() const override { return 0.02; }
 
     /// Firefox ignores the language here: quotation marks do not break in Chinese or Japanese either.
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string&) const override {
