@@ -108,8 +108,8 @@ private:
         made.width = place.width;
         made.place = place.text;
         made.text = limitText(binding);
-        made.fullText =
-            roleLabel(binding.wish.role) + inVariant + ", " + project::columnsLabel(columns) + ": " + made.text;
+        made.fullText = roleLabel(binding.wish.role) + inVariant + ", " + project::columnsLabel(columns) +
+                        ": " + made.text;
         return made;
     }
 

@@ -111,8 +111,8 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
     moreRows_.push_back(choice<bool>("Narrower column", "narrower column", &RoleWishes::withColumn,
                                      new SegmentEditor({{"with", "No growth"}, {"free", "Free"}}),
                                      {{"with", true}, {"free", false}}));
-    auto* zoom = number("Zoom for 2×", "zoom for 2×", &RoleWishes::zoom,
-                        numberKind(200, 2000, 50, 0, "%"), 100);
+    auto* zoom =
+        number("Zoom for 2×", "zoom for 2×", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
     zoom->editor().setToolTip(toolTipText("Browser zoom at which the text is twice as large"));
     moreRows_.push_back(zoom);
     using At = project::AtBreakpoints;
