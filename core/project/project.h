@@ -159,6 +159,7 @@ struct Project {
     FileKeys fileKeys, rangeFileKeys;
     friend bool operator==(const Project&, const Project&) = default;
 
+    [[nodiscard]] Part& part(PartRef place) { return cards[place.card].parts[place.part]; }
     [[nodiscard]] const Part& part(PartRef place) const { return cards[place.card].parts[place.part]; }
     /// The index of the variant with that class; empty if there is none.
     [[nodiscard]] std::optional<std::size_t> findVariant(const std::string& className) const;

@@ -5,6 +5,7 @@
 #include "checks/room_for_copy.h"
 #include "emit/findings.h"
 #include "emit/report.h"
+#include "project/role_wishes.h"
 #include "solve/solve.h"
 #include "sweep/wraps.h"
 
@@ -45,6 +46,14 @@ public:
     [[nodiscard]] bool makesSpaces() const override { return base_.makesSpaces(); }
     [[nodiscard]] bool kerns(std::string_view script) const override { return base_.kerns(script); }
     [[nodiscard]] bool shapesAcross(char16_t unit) const override { return base_.shapesAcross(unit); }
+    [[nodiscard]] bool composes() const override { return base_.composes(); }
+    [[nodiscard]] bool spacesGraphemes() const override { return base_.spacesGraphemes(); }
+    [[nodiscard]] bool spacesAfter(char32_t character, hb_script_t script) const override {
+        return base_.spacesAfter(character, script);
+    }
+    [[nodiscard]] bool spacesMinContent() const override { return base_.spacesMinContent(); }
+    [[nodiscard]] bool addsGapToMinHeight() const override { return base_.addsGapToMinHeight(); }
+    [[nodiscard]] double borderAllowance() const override { return base_.borderAllowance(); }
     [[nodiscard]] bool spacesHyphen() const override { return base_.spacesHyphen(); }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override {
         return base_.dropsLineFeedBetweenIdeographs();
