@@ -1,4 +1,4 @@
-// Rows made at random, with wishes made at random.
+// Random rows with random wishes.
 #include <chrono>
 
 #include "../project/random_project.h"
@@ -8,27 +8,27 @@
 namespace tenter::test {
 namespace {
 
-// Three hundred rows, 10 000 widths each, half of them under either break profile. Wishes made at random
-// often conflict; then what the answer says would help is done, so that this too is put to the test.
-TEST(GeneratedRows, break_no_wish_at_any_width) {
+// Three hundred rows, 10 000 widths each, half of them under each break profile. Random wishes often
+// conflict; then the resolutions in the answer are applied, which tests them too.
+TEST(GeneratedRows, violate_no_wish_at_any_width) {
     RandomRow rows(randomRows);
     std::mt19937 random(5);
     int solvedAtOnce = 0;
     for (int i = 0; i < 300; ++i) {
         const project::Project row = rows.next();
         project::Project eased = row;
-        const solve::Answer answer = solveEasing(eased);
+        const solve::Answer answer = solveRelaxing(eased);
         ASSERT_TRUE(answer.solved) << i << "\n" << answerText(eased, answer);
         if (eased == row) ++solvedAtOnce;
         EXPECT_TRUE(answer.violated.empty()) << i;
-        EXPECT_EQ(brokenAnywhere(*answer.solved, 5000, random), "") << i << "\n"
-                                                                    << project::write(*answer.solved);
+        EXPECT_EQ(violatedAnywhere(*answer.solved, 5000, random), "") << i << "\n"
+                                                                      << project::write(*answer.solved);
     }
     EXPECT_GT(solvedAtOnce, 80);
 }
 
-// Any setting may be set, to anything that is allowed: no answer is wrong, but there must be one, and soon.
-TEST(GeneratedRows, of_the_wildest_settings_are_answered) {
+// Any setting with any allowed value: there is no expected answer, but there must be one, and soon.
+TEST(GeneratedRows, with_any_settings_get_an_answer) {
     project::RandomProject random(20261126);
     int solved = 0;
     for (int i = 0; i < 60; ++i) {

@@ -1,4 +1,4 @@
-// What wishes leave open, judged by layouts at many widths.
+// Leeway and allowed sizes, judged by layouts at many widths.
 #include "solve/leeway.h"
 
 #include "solve/allowed.h"
@@ -10,45 +10,45 @@ namespace {
 
 using solve::LeewaySetting;
 
-/// The first wish broken at any whole width or half of one, in any band; empty if none is.
-std::string brokenInSteps(const project::Project& project, std::size_t variant) {
+/// The first wish that is violated at a width from a grid of 0.5 px; empty if none is.
+std::string violatedInSteps(const project::Project& project, std::size_t variant) {
     for (const text::BreakProfile* profile : text::profiles()) {
         Judge judge(project, variant, *profile);
         for (double width = project.leastWidth; width <= project.mostWidth; width += 0.5) {
-            const std::string broken = judge.brokenAt(width);
+            const std::string broken = judge.violatedAt(width);
             if (!broken.empty()) return broken;
         }
     }
     return {};
 }
 
-/// The trio of the ferries, whose wishes all hold, with bands on both sides of each breakpoint.
+/// A sample whose wishes are all satisfied.
 project::Project ferries() {
     return samples().at("ferry-words.tenter.json");
 }
 
-TEST(Leeway, of_a_breakpoint_is_the_whole_run_that_keeps_the_wishes) {
+TEST(Leeway, of_a_breakpoint_is_the_largest_range_that_satisfies_the_wishes) {
     project::Project project = ferries();
-    ASSERT_EQ(brokenInSteps(project, 0), "");
+    ASSERT_EQ(violatedInSteps(project, 0), "");
     int ends = 0;
     for (const std::size_t band : {0U, 1U}) {
         const auto leeway = solve::leewayOf(project, 0, band, LeewaySetting::Breakpoint, solveStore());
         ASSERT_TRUE(leeway && leeway->range);
         const solve::LeewayRange run = *leeway->range;
         EXPECT_EQ(run.suggested, leeway->current);
-        const auto brokenAt = [&](double breakpoint) {
+        const auto violatedAt = [&](double breakpoint) {
             project::Project moved = project;
             moved.variants[0].bands[band].upTo = breakpoint;
-            return brokenInSteps(moved, 0);
+            return violatedInSteps(moved, 0);
         };
-        EXPECT_EQ(brokenAt(run.from + 0.01), "");
-        EXPECT_EQ(brokenAt(run.to - 0.01), "");
-        EXPECT_EQ(brokenAt((run.from + run.to) / 2), "");
+        EXPECT_EQ(violatedAt(run.from + 0.01), "");
+        EXPECT_EQ(violatedAt(run.to - 0.01), "");
+        EXPECT_EQ(violatedAt((run.from + run.to) / 2), "");
         if (run.limitedBelow) {
-            EXPECT_NE(brokenAt(run.from - 1), "");
+            EXPECT_NE(violatedAt(run.from - 1), "");
         }
         if (run.limitedAbove) {
-            EXPECT_NE(brokenAt(run.to + 1), "");
+            EXPECT_NE(violatedAt(run.to + 1), "");
         }
         ends += (run.limitedBelow ? 1 : 0) + (run.limitedAbove ? 1 : 0);
     }
@@ -56,9 +56,9 @@ TEST(Leeway, of_a_breakpoint_is_the_whole_run_that_keeps_the_wishes) {
     EXPECT_FALSE(solve::leewayOf(project, 0, 2, LeewaySetting::Breakpoint, solveStore()));
 }
 
-TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
+TEST(Leeway, of_settings_ends_where_a_wish_is_violated) {
     const project::Project project = wishing(ferries(), {"heading.lines=3", "body.measure=24-"});
-    const std::string sound = brokenInSteps(project, 0);
+    const std::string sound = violatedInSteps(project, 0);
     ASSERT_EQ(sound, "");
     int ends = 0;
     for (const LeewaySetting varied :
@@ -80,7 +80,7 @@ TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
                 if (varied == LeewaySetting::CardPadding)
                     set.card.padding.left = set.card.padding.right = length;
                 if (varied == LeewaySetting::RowWidth) set.row.width = length;
-                return brokenInSteps(changed, 0);
+                return violatedInSteps(changed, 0);
             };
             EXPECT_EQ(run.limitedBelow, !run.violatedBelow.empty());
             EXPECT_EQ(run.limitedAbove, !run.violatedAbove.empty());
@@ -106,7 +106,7 @@ TEST(Leeway, of_settings_ends_where_a_wish_breaks) {
     EXPECT_GE(ends, 5);
 }
 
-TEST(Leeway, names_what_breaks_where_nothing_helps) {
+TEST(Leeway, names_the_violated_wishes_if_no_value_satisfies_them) {
     const project::Project project = wishing(ferries(), {"body.size=40-"});
     const auto leeway = solve::leewayOf(project, 0, 0, LeewaySetting::CardPadding, solveStore());
     ASSERT_TRUE(leeway && !leeway->range);
@@ -116,15 +116,15 @@ TEST(Leeway, names_what_breaks_where_nothing_helps) {
         << solve::describe(project, 0, 0, LeewaySetting::CardPadding, *leeway);
 }
 
-/// The value of runs at `width`; empty between them.
+/// The value of the curves at `width`; empty between them.
 std::optional<double> valueAt(const std::vector<sweep::Curve>& runs, double width) {
     for (const sweep::Curve& run : runs)
         if (width > run.front().width && width < run.back().width) return sweep::valueAt(run, width);
     return std::nullopt;
 }
 
-// At random widths type of just that size keeps the wishes there, and a hundredth more breaks one.
-TEST(AllowedSizes, are_the_edge_of_what_layouts_keep) {
+// At random widths a size at the bound satisfies the wishes, and a size beyond it violates one.
+TEST(AllowedSizes, are_the_limit_of_what_layouts_satisfy) {
     std::mt19937 random(11);
     int edges = 0;
     for (const auto& [name, sample] : samples()) {
@@ -140,7 +140,7 @@ TEST(AllowedSizes, are_the_edge_of_what_layouts_keep) {
                 ASSERT_TRUE(most && least) << name << " " << role << " " << width;
                 const auto brokenWith = [&](double size) {
                     project::Project changed = project;
-                    // The other roles are out of the way.
+                    // The other roles are so small that they do not matter.
                     for (const std::string& each : project::roles(project))
                         for (project::Band& band : changed.variants[0].bands)
                             band.set.text.of(each).size = units::Ramp::flat(each == role ? size : 1);
@@ -155,7 +155,7 @@ TEST(AllowedSizes, are_the_edge_of_what_layouts_keep) {
                     changed.wishes = only;
                     std::string broken;
                     for (const text::BreakProfile* profile : text::profiles())
-                        broken += Judge(changed, 0, *profile).brokenAt(width);
+                        broken += Judge(changed, 0, *profile).violatedAt(width);
                     return broken;
                 };
                 if (*most < *least) continue;

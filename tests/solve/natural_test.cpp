@@ -1,12 +1,11 @@
-// Sizes that are natural, not merely legal: rows spoilt on purpose come back as they were designed. What the
-// samples' designers chose by eye is the measure; figures are common practice, no source.
+// Sizes must look designed, not only satisfy the wishes: samples with deliberately wrong sizes get back to
+// about the sizes that were designed. The tolerances are common practice, no source.
 #include "solving.h"
 
 namespace tenter::test {
 namespace {
 
-/// A role's size at both ends of every band of every variant, CSS px; sizes at a breakpoint stand beside each
-/// other.
+/// A role's size at both ends of every band of every variant, CSS px, in the order of the widths.
 std::vector<double> sizesOf(const project::Project& project, const std::string& role) {
     std::vector<double> sizes;
     for (const project::Variant& variant : project.variants) {
@@ -43,8 +42,8 @@ void spoilRole(project::Project& project, const std::string& role, double times)
     }
 }
 
-// Too large or too small as a whole, a row comes back to sizes like its own, in its own proportions.
-TEST(NaturalSizes, come_back_when_all_are_spoilt_alike) {
+// A row that is too large or too small as a whole gets back to similar sizes in the same proportions.
+TEST(NaturalSizes, come_back_after_scaling_the_whole_row) {
     for (const auto& [name, sample] : samples()) {
         const std::vector<double> body = sizesOf(sample, "body");
         const std::vector<double> heading = sizesOf(sample, "heading");
@@ -64,8 +63,8 @@ TEST(NaturalSizes, come_back_when_all_are_spoilt_alike) {
     }
 }
 
-// One role is spoilt: that role moves, the copy does not.
-TEST(NaturalSizes, leave_the_copy_alone_when_another_role_is_spoilt) {
+// If one role has wrong sizes, that role changes and the body does not.
+TEST(NaturalSizes, keep_the_body_if_another_role_is_wrong) {
     for (const auto& [name, sample] : samples()) {
         const std::vector<double> body = sizesOf(solved(sample), "body");
         for (const auto& [role, times] :
@@ -80,8 +79,8 @@ TEST(NaturalSizes, leave_the_copy_alone_when_another_role_is_spoilt) {
     }
 }
 
-// The heading leads the copy whatever was spoilt, as it does in every sample.
-TEST(NaturalSizes, keep_the_heading_above_the_copy) {
+// The heading stays larger than the body, whichever role was wrong.
+TEST(NaturalSizes, keep_the_heading_larger_than_the_body) {
     for (const auto& [name, sample] : samples()) {
         for (const auto& [role, times] :
              {std::pair("heading", 0.5), std::pair("body", 1.6), std::pair("button", 2.0)}) {
@@ -96,7 +95,7 @@ TEST(NaturalSizes, keep_the_heading_above_the_copy) {
     }
 }
 
-// Type that has to move steps by little where the columns change, if wishes allow.
+// Sizes that have to change step little at breakpoints, if the wishes allow it.
 TEST(NaturalSizes, step_little_at_breakpoints) {
     for (const auto& [name, sample] : samples()) {
         project::Project project = sample;
@@ -116,9 +115,9 @@ TEST(NaturalSizes, step_little_at_breakpoints) {
     }
 }
 
-// Slopes that were spoilt are no guide: type that had to grow at one end of a band and shrink at the other
-// comes back to the sizes of its design, not to the steepest that wishes allow.
-TEST(NaturalSizes, come_back_when_slopes_are_spoilt) {
+// A wrong slope is no guide: sizes that had to grow at one end of a band and shrink at the other get back to
+// the designed sizes, not to the steepest ramp that the wishes allow.
+TEST(NaturalSizes, come_back_after_changing_the_slopes) {
     for (const auto& [name, sample] : samples()) {
         project::Project project = sample;
         spoil(project, 0.7, 1.9);
@@ -131,8 +130,8 @@ TEST(NaturalSizes, come_back_when_slopes_are_spoilt) {
     }
 }
 
-// One variant is spoilt: the others, which share no ramp with it, stay as they are.
-TEST(NaturalSizes, leave_other_variants_alone) {
+// If one variant has wrong sizes, the others, which share no ramp with it, do not change.
+TEST(NaturalSizes, keep_the_other_variants) {
     for (const auto& [name, sample] : samples()) {
         const project::Project before = solved(sample);
         project::Project project = before;
@@ -148,7 +147,7 @@ TEST(NaturalSizes, leave_other_variants_alone) {
     }
 }
 
-// What keeps its wishes is left as it is: solved once, a row does not change when it is solved again.
+// A solved row does not change when it is solved again.
 TEST(NaturalSizes, stay_when_they_are_solved_again) {
     for (const auto& [name, sample] : samples()) {
         for (const auto& [first, last] : {std::pair(1.0, 1.0), std::pair(1.7, 1.7), std::pair(0.7, 1.9)}) {
@@ -160,9 +159,9 @@ TEST(NaturalSizes, stay_when_they_are_solved_again) {
     }
 }
 
-// A row that is too small to read is no guide: its copy begins where browsers set copy, 16 px, or as near as
-// its measure allows.
-TEST(NaturalSizes, begin_at_what_browsers_set_copy_at_when_type_was_too_small) {
+// A row that is too small to read is no guide: its body starts at the browsers' default size, 16 px, or as
+// near as its measure allows.
+TEST(NaturalSizes, start_at_the_browser_default_if_the_sizes_were_too_small) {
     const project::Project sample = samples().at("night-sky.tenter.json");
     project::Project project = sample;
     spoil(project, 0.6, 0.6);

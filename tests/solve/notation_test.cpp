@@ -16,7 +16,7 @@ project::Wishes wishesOf(const std::vector<std::string>& wishes) {
     return *wishing(none, wishes).wishes;
 }
 
-TEST(WishNotation, says_every_wish_there_is) {
+TEST(WishNotation, covers_every_wish) {
     const auto of = [](const std::string& wish) { return wishesOf({wish}).roles.at(0); };
     EXPECT_EQ(of("heading.lines=2").lines, 2);
     EXPECT_EQ(of("body.measure=35-75").leastMeasure, 35);

@@ -1,4 +1,4 @@
-// Rows made at random, with wishes made at random.
+// Random rows with random wishes.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -11,10 +11,10 @@
 
 namespace tenter::test {
 
-/// What the rows are made from that tests prove, and engines judge some of.
+/// The seed of the rows that tests/solve judges, some of which the engines judge too.
 inline constexpr unsigned randomRows = 20261126;
 
-/// Rows as people make them, and a little beyond: any columns, spacings in any unit, copy of any length.
+/// Rows as users make them, and somewhat beyond: any columns, spacing in any unit, text of any length.
 class RandomRow {
     using Json = project::Json;
 

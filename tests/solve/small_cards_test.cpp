@@ -1,4 +1,4 @@
-// Small cards, where every answer can be looked for by trying.
+// Small cards, for which the best answer can be found by brute force.
 #include <array>
 #include <set>
 
@@ -12,7 +12,7 @@ namespace {
 using solve::Answer;
 using solve::WishKind;
 
-/// One band, one column, no spacing: lines have the whole page.
+/// One band, one column, no spacing: lines are as wide as the page.
 project::Project smallCard(const std::string& heading, const std::string& body, const std::string& wishes,
                            const std::string& styles = R"({
     "heading": {"family": ["Vollkorn"], "size": [[320, 22], [800, 32]], "margin": {"top": "0", "bottom": "0"}},
@@ -33,19 +33,19 @@ void setRamp(project::Project& project, const std::string& role, double from, do
     project.variants[0].set.text.of(role).size = units::Ramp::between({320, from}, {800, to});
 }
 
-/// True if the row keeps its wishes at every second width of the range, in both break profiles.
-bool keepsWishes(const project::Project& project) {
+/// True if the row satisfies its wishes at every second width of the range, under both break profiles.
+bool satisfiesWishes(const project::Project& project) {
     for (const text::BreakProfile* profile : text::profiles()) {
         Judge judge(project, 0, *profile);
         for (double width = project.leastWidth; width <= project.mostWidth; width += 2)
-            if (!judge.brokenAt(width).empty()) return false;
+            if (!judge.violatedAt(width).empty()) return false;
     }
     return true;
 }
 
 const char* const noMargins = R"("slack": 0, "narrowSlack": 0, "grid": "0.25px")";
 
-// Brute force: every pair of end sizes on the same grid that is larger by more than a step breaks a wish.
+// Brute force: every pair of end sizes on the same grid that is larger by more than a step violates a wish.
 TEST(SmallCard, has_no_larger_sizes_by_more_than_a_step) {
     for (const int lines : {1, 2, 3}) {
         for (const char* heading :
@@ -56,9 +56,9 @@ TEST(SmallCard, has_no_larger_sizes_by_more_than_a_step) {
                                                      std::to_string(lines) + "}], " + noMargins + "}");
             const Answer answer = solve::solve(project, {0}, solveStore());
             ASSERT_TRUE(answer.solved) << answerText(project, answer);
-            ASSERT_TRUE(keepsWishes(*answer.solved)) << heading << " " << lines;
+            ASSERT_TRUE(satisfiesWishes(*answer.solved)) << heading << " " << lines;
             const units::Ramp found = rampOf(*answer.solved, "heading");
-            // The solver weighs each end by what it was.
+            // The objective counts each end relative to its current size.
             const auto worth = [](double from, double to) { return from / 22 + to / 32; };
             const double step = 0.25;
             const double best = worth(found.from().size, found.to().size) + worth(step, step);
@@ -68,7 +68,7 @@ TEST(SmallCard, has_no_larger_sizes_by_more_than_a_step) {
                     if (worth(from, to) <= best || worth(from, to) > best + 0.5) continue;
                     ++tried;
                     setRamp(project, "heading", from, to);
-                    ASSERT_FALSE(keepsWishes(project))
+                    ASSERT_FALSE(satisfiesWishes(project))
                         << heading << " " << lines << ": " << from << " to " << to << " beats "
                         << found.from().size << " to " << found.to().size;
                 }
@@ -78,7 +78,7 @@ TEST(SmallCard, has_no_larger_sizes_by_more_than_a_step) {
     }
 }
 
-/// A role's sizes at the two ends of its one band, now and then, CSS px.
+/// A role's sizes at the two ends of its one band, before (`now`) and after (`then`), CSS px.
 struct Ends {
     double share = 0;  ///< of a place's weight
     std::array<double, 2> now{}, then{};
@@ -87,9 +87,8 @@ struct Ends {
     [[nodiscard]] double weight(std::size_t end) const { return share * now[end] / ((now[0] + now[1]) / 2); }
 };
 
-/// How far two roles are from what they were, of which the first leads, by the shares of
-/// solve/nearness_objective.h. Written again from the definition: the best common factors are among the
-/// sizes' own.
+/// The NearnessObjective for two roles, of which the first is the main role, computed from its definition:
+/// the optimal common factors are among the factors of the sizes.
 double farFrom(const std::array<Ends, 2>& roles) {
     const std::array<double, 5> factors{1, roles[0].times(0), roles[0].times(1), roles[1].times(0),
                                         roles[1].times(1)};
@@ -116,8 +115,8 @@ double farFrom(const std::array<Ends, 2>& roles) {
                        std::max(std::abs(roles[0].times(0) - 1), std::abs(roles[0].times(1) - 1));
 }
 
-// The same for the nearest sizes of a role that does not lead: whatever is nearer by more than a step breaks
-// a wish.
+// The same for the nearest sizes of a role that is not the main role: all sizes that are nearer by more than
+// a step violate a wish.
 TEST(SmallCard, has_no_nearer_sizes_by_more_than_a_step) {
     for (const int lines : {1, 2}) {
         project::Project project = smallCard("Observatory under the winter sky at ebb",
@@ -135,26 +134,26 @@ TEST(SmallCard, has_no_nearer_sizes_by_more_than_a_step) {
         };
         const double step = 0.25;
         const double nearest = far(found.from().size, found.to().size);
-        // What a step at either end may cost.
+        // The most that a step at either end may add to the objective.
         const double least = nearest - 3 * step / 44;
         EXPECT_GT(least, 0);
         int tried = 0;
         for (double from = 11; from <= 80; from += step)
             for (double to = 11; to <= 120; to += step) {
-                // All that are a little nearer, and some of those that are much nearer.
+                // All sizes that are a little nearer, and some of those that are much nearer.
                 const double here = far(from, to);
                 const bool isCoarse = std::fmod(from, 4) == 0 && std::fmod(to, 4) == 0;
                 if (here >= least || (here < 0.95 * least && !isCoarse)) continue;
                 ++tried;
                 setRamp(project, "heading", from, to);
-                ASSERT_FALSE(keepsWishes(project)) << from << " to " << to << " instead of "
-                                                   << found.from().size << " to " << found.to().size;
+                ASSERT_FALSE(satisfiesWishes(project)) << from << " to " << to << " instead of "
+                                                       << found.from().size << " to " << found.to().size;
             }
         EXPECT_GT(tried, 200);
     }
 }
 
-TEST(SmallCard, keeps_sizes_that_keep_its_wishes) {
+TEST(SmallCard, keeps_sizes_that_satisfy_its_wishes) {
     const project::Project project = smallCard("Low tide", "Out and back.", R"({"roles": []})");
     const Answer answer = solve::solve(project, {0}, solveStore());
     ASSERT_TRUE(answer.solved);
@@ -162,7 +161,7 @@ TEST(SmallCard, keeps_sizes_that_keep_its_wishes) {
     EXPECT_TRUE(answer.bindings.empty()) << answerText(project, answer);
 }
 
-TEST(SmallCard, leaves_a_locked_role_as_it_is) {
+TEST(SmallCard, keeps_a_locked_role) {
     const project::Project project =
         smallCard("Lantern walk to the seal bank", "Out and back.",
                   R"({"aim": "largest", "roles": [{"role": "heading", "locked": true, "zoom": 5},
@@ -173,7 +172,7 @@ TEST(SmallCard, leaves_a_locked_role_as_it_is) {
     EXPECT_EQ(rampOf(*answer.solved, "body").to().size, 20);
 }
 
-TEST(SmallCard, puts_sizes_onto_the_grid) {
+TEST(SmallCard, has_sizes_on_the_grid) {
     for (const double step : {0.5, 1.0, 0.0625 * 16}) {
         const project::Project project =
             wishing(smallCard("Observatory under the winter sky", "Out and back.", R"({"roles": []})"),
@@ -187,8 +186,8 @@ TEST(SmallCard, puts_sizes_onto_the_grid) {
     }
 }
 
-// As seven to six, whole px are 21 and 18, or 28 and 24: far from 25 and 21.
-TEST(SmallCard, finds_lines_of_a_grid_that_are_not_the_nearest) {
+// At a ratio of seven to six, whole px are 21 and 18, or 28 and 24: far from 25 and 21.
+TEST(SmallCard, finds_grid_sizes_that_are_not_the_nearest) {
     const project::Project project =
         wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})", R"({
     "heading": {"family": ["Vollkorn"], "size": [[320, 24], [800, 25]], "margin": {"top": "0", "bottom": "0"}},
@@ -203,8 +202,8 @@ TEST(SmallCard, finds_lines_of_a_grid_that_are_not_the_nearest) {
     }
 }
 
-// That there are sizes, but none on the grid, is said only where there are none.
-TEST(SmallCard, has_no_sizes_on_a_grid_where_none_are_found) {
+// “None on the grid” is reported only if there are none.
+TEST(SmallCard, reports_a_grid_without_sizes) {
     int none = 0;
     for (double least = 21; least < 27; least += 0.75) {
         const project::Project project =
@@ -238,8 +237,8 @@ TEST(SmallCard, couples_roles_by_their_ratio) {
     EXPECT_GT(ratioAt(*other.solved, 800), 1.65);
 }
 
-// Made 1.7 times as large, body type is bounded by its measure and a kicker by nothing: it must not end up as
-// large.
+// After scaling by 1.7, the body is bounded by its measure and the kicker by nothing. The kicker must not
+// become as large as the body.
 TEST(Solve, keeps_a_smaller_role_smaller) {
     project::Project project = samples().at("ferry-words.tenter.json");
     spoil(project, 1.7, 1.7);
@@ -255,8 +254,8 @@ TEST(Solve, keeps_a_smaller_role_smaller) {
         EXPECT_GT(leadAt(*answer.solved, width), std::sqrt(leadAt(project, width)) - 0.01);
 }
 
-// Labels there are a little larger than body type, and have to shrink: body type need not go with them.
-TEST(Solve, leaves_type_that_only_happens_to_be_smaller) {
+// The button labels are slightly larger than the body and have to shrink. The body must not shrink with them.
+TEST(Solve, ignores_small_leads) {
     const project::Project project = samples().at("season.tenter.json");
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved) << answerText(project, answer);
@@ -268,7 +267,7 @@ TEST(Solve, leaves_type_that_only_happens_to_be_smaller) {
                     15.5, 0.005);
 }
 
-TEST(SmallCard, grows_no_faster_than_wished) {
+TEST(SmallCard, satisfies_a_limit_of_growth) {
     const project::Project project =
         wishing(smallCard("Low tide", "Out and back.", R"({"roles": []})"), {"heading.growth=0.5"});
     const Answer answer = solve::solve(project, {0}, solveStore());
@@ -277,7 +276,7 @@ TEST(SmallCard, grows_no_faster_than_wished) {
     EXPECT_NEAR(ramp.to().size - ramp.from().size, 0.5 * 4.8, 0.011);
 }
 
-TEST(SmallCard, keeps_room_for_longer_copy) {
+TEST(SmallCard, keeps_room_for_longer_text) {
     const project::Project plain = wishing(
         smallCard("Lantern walk to the seal bank", "Out and back.", R"({"roles": []})"),
         {"heading.lines=1", "heading.zoom=2000%", "heading.size=1-", "aim=largest", "heading.column=free"});
@@ -289,7 +288,7 @@ TEST(SmallCard, keeps_room_for_longer_copy) {
                 1.25, 0.005);
 }
 
-TEST(SmallCard, looks_away_from_cards_that_are_left_out) {
+TEST(SmallCard, ignores_cards_that_the_wishes_ignore) {
     project::Project project = smallCard("Observatory of the northern saltmarshes and mudflats", "Out.",
                                          R"({"roles": [{"role": "heading", "lines": 1}]})");
     project.cards.push_back(project.cards[0]);
@@ -315,7 +314,7 @@ TEST(SmallCard, shows_which_word_limits_and_what_a_shorter_one_allows) {
     EXPECT_EQ(binding->word, "observatory");
     EXPECT_EQ(binding->text.card, 0U);
     EXPECT_EQ(binding->text.part, 0U);
-    // Letters differ in width: those taken away here are near the word's mean.
+    // Letters differ in width: those removed here are near the mean of the word.
     project::Project shorter = project;
     std::get<project::TextPart>(shorter.cards[0].parts[0]).copy[0].text = "Saltmarsh observat";
     const Answer less = solve::solve(shorter, {0}, solveStore());
@@ -328,7 +327,7 @@ TEST(SmallCard, shows_which_word_limits_and_what_a_shorter_one_allows) {
     EXPECT_NE(text.find("\u00A0px if it had three letters fewer"), std::string::npos) << text;
 }
 
-/// Wishes that cannot be kept together, of several kinds.
+/// Wishes of several kinds that cannot be satisfied together.
 std::vector<std::vector<std::string>> contradictions() {
     return {{"heading.lines=1", "heading.size=30-"},
             {"body.size=18-", "body.size=-16@500-"},
@@ -339,7 +338,7 @@ std::vector<std::vector<std::string>> contradictions() {
             {"heading.zoom=210%", "heading.size=20-@700-", "heading.size=-15@-330"}};
 }
 
-TEST(Conflict, is_of_wishes_every_part_of_which_can_be_kept) {
+TEST(Conflict, is_irreducible) {
     const project::Project card =
         smallCard("Observatory under the winter sky at ebb",
                   "A slow walk over firm sand to the seal bank, with time for questions and for tea.",
@@ -353,7 +352,7 @@ TEST(Conflict, is_of_wishes_every_part_of_which_can_be_kept) {
         ASSERT_EQ(answer.conflict.relaxations.size(), answer.conflict.wishes.size());
         EXPECT_FALSE(solve::solve(wishingOnly(card, answer.conflict.wishes), {0}, solveStore()).solved)
             << told;
-        // Without any one of them the others can be kept; so can every smaller part.
+        // Without any one of them the others can be satisfied.
         for (std::size_t i = 0; i < answer.conflict.wishes.size(); ++i) {
             std::vector<solve::Wish> others = answer.conflict.wishes;
             others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
@@ -365,7 +364,7 @@ TEST(Conflict, is_of_wishes_every_part_of_which_can_be_kept) {
     }
 }
 
-TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
+TEST(Conflict, has_the_smallest_relaxation_of_each_wish) {
     const project::Project card =
         smallCard("Observatory under the winter sky at ebb",
                   "A slow walk over firm sand to the seal bank, with time for questions and for tea.",
@@ -377,7 +376,7 @@ TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
         for (std::size_t i = 0; i < answer.conflict.relaxations.size(); ++i) {
             const solve::Relaxation& relaxation = answer.conflict.relaxations[i];
             if (relaxation.wish.kind == WishKind::Words) continue;
-            // Where more than these conflict, what helps them alone is told, and that it does not end it.
+            // If there is a second conflict, the relaxation is for this one alone and says so.
             const solve::Relaxation none{answer.conflict.wishes[i], true};
             const bool ends =
                 solve::solve(solve::relaxed(project, none), {0}, solveStore()).solved.has_value();
@@ -387,7 +386,7 @@ TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
             EXPECT_TRUE(solve::solve(eased, {0}, solveStore()).solved) << solve::describe(relaxation.wish);
             if (relaxation.removed) continue;
             ++figures;
-            // A fifth of it is not enough.
+            // A fifth of the change is not enough.
             solve::Relaxation less = relaxation;
             const double wished = answer.conflict.wishes[i].value;
             less.wish.value = wished + (relaxation.wish.value - wished) / 5;
@@ -399,9 +398,9 @@ TEST(Conflict, says_the_least_loosening_of_each_wish_that_helps) {
     EXPECT_GT(figures, 10);
 }
 
-// One line at 30 px conflicts by itself; that the heading leads the copy, which may not be smaller than it
-// can be read, is no part of it.
-TEST(Conflict, is_of_two_wishes_that_were_said_rather_than_of_three) {
+// One line and 30 px conflict by themselves. The ratio to the body and its readable minimum are not a part of
+// the conflict.
+TEST(Conflict, prefers_two_explicit_wishes_to_three) {
     const project::Project project =
         wishing(smallCard("Observatory under the winter sky at ebb", "Out and back.", R"({"roles": []})"),
                 {"heading.lines=1", "heading.size=30-", "heading.ratio=body*1.15-"});
@@ -413,8 +412,8 @@ TEST(Conflict, is_of_two_wishes_that_were_said_rather_than_of_three) {
     EXPECT_EQ(kinds, (std::vector{WishKind::Lines, WishKind::LeastSize})) << answerText(project, answer);
 }
 
-// What is offered ends the whole conflict, and leaves type that can be read.
-TEST(Conflict, offers_only_what_helps) {
+// The useful relaxations resolve the whole conflict, and the type stays readable.
+TEST(Conflict, offers_only_useful_relaxations) {
     const project::Project card = samples().at("night-sky.tenter.json");
     for (const auto& wishes : {std::vector<std::string>{"body.size=22-", "heading.ratio=body*1.6-"},
                                std::vector<std::string>{"heading.lines=1", "heading.size=30-"},
@@ -436,8 +435,8 @@ TEST(Conflict, offers_only_what_helps) {
     }
 }
 
-// A third more copy does not fit where what there is just does.
-TEST(Conflict, says_that_it_is_the_room_for_longer_copy) {
+// A text that only just fits has no room for a third more.
+TEST(Conflict, names_the_reserve_as_the_cause) {
     const project::Project card =
         smallCard("Lantern walk to the seal bank", "Out and back.", R"({"roles": []})");
     const project::Project project =
@@ -475,7 +474,7 @@ TEST(Conflict, says_where_it_is_and_by_which_word) {
         EXPECT_NE(text.find(part), std::string::npos) << text;
 }
 
-TEST(Solve, gives_each_band_its_own_ramp_only_where_wishes_need_it) {
+TEST(Solve, splits_ramps_only_if_the_wishes_need_it) {
     const std::string styles = R"({"heading": {"family": ["Vollkorn"], "size": [[320, 24], [1600, 34]],
                                    "margin": {"top": "0", "bottom": "0"}}})";
     project::Project project = projectOf(
@@ -483,7 +482,7 @@ TEST(Solve, gives_each_band_its_own_ramp_only_where_wishes_need_it) {
         R"([{"upTo": 700}, {"set": {"row": {"columns": 4}}}])",
         R"([{"parts": [{"role": "heading", "copy": "Lantern walk to the seal bank"}]}])",
         R"("range": {"from": 320, "to": 1600}, )");
-    // One line of it fits a phone, and not a quarter of a page twice as wide.
+    // The heading fits on one line on a phone, but not in a quarter of a page twice as wide.
     const project::Project tight = wishing(project, {"heading.lines=1@-700", "heading.lines=3@700-",
                                                      "heading.size=20-@-700", "heading.column=free"});
     const Answer split = solve::solve(tight, {0}, solveStore());
@@ -493,11 +492,11 @@ TEST(Solve, gives_each_band_its_own_ramp_only_where_wishes_need_it) {
     ASSERT_TRUE(common.solved) << answerText(loose, common);
     EXPECT_FALSE(common.solved->variants[0].bands[0].set.text.find("heading"));
     std::mt19937 random(3);
-    EXPECT_EQ(brokenAnywhere(*split.solved, 3000, random), "");
-    EXPECT_EQ(brokenAnywhere(*common.solved, 3000, random), "");
+    EXPECT_EQ(violatedAnywhere(*split.solved, 3000, random), "");
+    EXPECT_EQ(violatedAnywhere(*common.solved, 3000, random), "");
 }
 
-TEST(Solve, leaves_a_style_that_other_variants_use_to_them) {
+TEST(Solve, does_not_change_a_style_that_other_variants_use) {
     project::Project project = samples().at("ferry-words.tenter.json");
     spoil(project, 1.6, 1.6);
     const Answer one = solve::solve(project, {0}, solveStore());
@@ -507,8 +506,8 @@ TEST(Solve, leaves_a_style_that_other_variants_use_to_them) {
     EXPECT_NE(one.solved->variants[0], project.variants[0]);
 }
 
-// Every relaxation that is offered does what it says: with it the wishes can be kept.
-TEST(SmallCard, can_be_solved_with_any_loosening_that_is_offered) {
+// With each relaxation the wishes can be satisfied.
+TEST(SmallCard, can_be_solved_with_each_relaxation) {
     const project::Project project = smallCard("Low tide", "Walk to the bank", R"({"roles": [
         {"role": "heading", "ratioTo": "body", "ratio": 3, "mostSize": 30},
         {"role": "body", "leastSize": 15}]})");

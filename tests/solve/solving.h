@@ -1,4 +1,4 @@
-// Rows to be solved, and a judge of them that is not the solver: the ordinary layout.
+// Rows to solve, and a judge that is independent of the solver: the ordinary layout.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -43,7 +43,7 @@ inline std::map<std::string, project::Project> samples() {
     return samplesIn(TENTER_SOURCE_DIR "/sample-projects");
 }
 
-/// `project` with wishes as the command line writes them, on top of its own.
+/// `project` with its own wishes and those in `wishes`, in the notation of the command line.
 inline project::Project wishing(project::Project project, const std::vector<std::string>& wishes) {
     project::Wishes said = project.wishes.value_or(project::Wishes());
     project::Problems problems;
@@ -76,7 +76,7 @@ inline project::Project wishingOnly(project::Project card, const std::vector<sol
     return card;
 }
 
-/// Judges layouts of a variant under a break profile by the project's wishes.
+/// Tests layouts of a variant under a break profile against the project's wishes.
 class Judge {
 public:
     Judge(const project::Project& project, std::size_t variant, const text::BreakProfile& profile)
@@ -93,9 +93,9 @@ public:
                               project::wishRanges(wishes, role, &RoleWishes::mostMeasure)});
     }
 
-    /// What of the wishes the row breaks at `width`, in words; empty if nothing. Sizes within 0.01 px, by
-    /// which rounding to emitted numbers may move them.
-    std::string brokenAt(double width) {
+    /// The wish that the row violates at `width`, in words; empty if there is none. Sizes may differ by 0.01
+    /// px, the rounding of emitted numbers.
+    std::string violatedAt(double width) {
         layout::layOut(row_, width, laid_);
         for (std::size_t card = 0; card < laid_.cards.size(); ++card)
             for (std::size_t i = 0; i < laid_.cards[card].partCount && !without_[card]; ++i) {
@@ -150,15 +150,15 @@ private:
     layout::Layout laid_;
 };
 
-/// What is broken at any of `count` random widths of the range, in each variant and under each break profile;
-/// empty if nothing.
-inline std::string brokenAnywhere(const project::Project& solved, int count, std::mt19937& random) {
+/// A wish that is violated at one of `count` random widths, in any variant and under any break profile; empty
+/// if there is none.
+inline std::string violatedAnywhere(const project::Project& solved, int count, std::mt19937& random) {
     std::uniform_real_distribution<double> widths(solved.leastWidth, solved.mostWidth);
     for (std::size_t variant = 0; variant < solved.variants.size(); ++variant) {
         for (const text::BreakProfile* profile : text::profiles()) {
             Judge judge(solved, variant, *profile);
             for (int i = 0; i < count; ++i) {
-                const std::string broken = judge.brokenAt(widths(random));
+                const std::string broken = judge.violatedAt(widths(random));
                 if (!broken.empty()) return solved.variants[variant].className + ": " + broken;
             }
         }
@@ -173,7 +173,7 @@ inline std::vector<std::size_t> allVariants(const project::Project& project) {
     return all;
 }
 
-/// Every ramp that `settings` says, its ends multiplied by `first` and `last`.
+/// Multiplies the end sizes of every ramp in `settings` by `first` and `last`.
 inline void spoil(project::Settings& settings, double first, double last) {
     for (auto& [role, style] : settings.text.roles) {
         if (!style.size) continue;
@@ -196,16 +196,15 @@ inline void spoil(project::Project& project, double first, double last) {
     }
 }
 
-/// Solves every variant of `project`. Where its wishes conflict, as those of a sample do that sets two
-/// columns on a phone, eases the first of them that can be by what the answer says would help, and tries
-/// again; `project` then has the wishes that are kept.
-inline solve::Answer solveEasing(project::Project& project) {
+/// Solves every variant of `project`. While its wishes conflict, applies a relaxation of the answer and tries
+/// again; `project` then has the relaxed wishes.
+inline solve::Answer solveRelaxing(project::Project& project) {
     for (int times = 0;; ++times) {
         solve::Answer answer = solve::solve(project, allVariants(project), solveStore());
         const auto& ways = answer.conflict.relaxations;
         if (answer.solved || times == 12) return answer;
         if (ways.empty()) {
-            // Sizes can be had, but not on the grid.
+            // There are sizes, but none on the grid.
             project::Wishes fine;
             fine.grid = units::Length();
             project.wishes = project::overlaid(project.wishes.value_or(project::Wishes()), fine);
