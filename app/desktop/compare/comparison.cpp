@@ -17,14 +17,13 @@ struct Comparison::Worker {
     std::filesystem::path folder;
     const text::BreakProfile* profile = nullptr;
     QString savedPage;
-    text::Fonts fonts;
-    text::ParagraphStore store{fonts};
+    BackgroundFonts fonts;
     std::optional<layout::PreparedRow> row;
     layout::Layout layout;
 
     /// The HTML page to measure; empty, with problems, if it cannot be made.
     QByteArray page(project::Problems& problems) {
-        fonts.use(project->fonts, folder);
+        text::ParagraphStore& store = fonts.use(*project, folder);
         row.emplace(*project, variant, store, *profile);
         const std::string html = savedPage.isEmpty()
                                      ? pageOf(*project, variant, folder, store, problems)
@@ -62,17 +61,13 @@ struct Comparison::Worker {
 };
 
 Comparison::Comparison(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
-    pool_.setMaxThreadCount(1);
     connect(&viewing_, &Viewing::rowChanged, this, [this] {
         const bool fresh = compared_ && variant_ == viewing_.variant() && *compared_ == viewing_.shown();
-        if (fresh != std::exchange(fresh_, fresh)) emit changed();
+        if (fresh != std::exchange(fresh_, fresh)) Q_EMIT changed();
     });
 }
 
-Comparison::~Comparison() {
-    pool_.clear();
-    pool_.waitForDone();
-}
+Comparison::~Comparison() = default;
 
 void Comparison::start(const Browser& browser, std::vector<double> widths, const QString& savedPage) {
     stop();
@@ -99,23 +94,24 @@ void Comparison::start(const Browser& browser, std::vector<double> widths, const
     worker_->folder = viewing_.document().folder();
     worker_->profile = &browser_.profile();
     worker_->savedPage = savedPage;
-    pool_.start([this, job = job_, worker = worker_] {
-        project::Problems problems;
-        const QByteArray html = worker->page(problems);
-        const QString why =
-            problems.empty() ? QString() : QString::fromStdString(problems.front().sentence());
-        QMetaObject::invokeMethod(
-            this,
-            [this, job, html, why] {
-                if (job != job_) return;
-                if (html.isEmpty())
-                    fail("The page for the comparison could not be written. " + why);
-                else
-                    run(html);
-            },
-            Qt::QueuedConnection);
-    });
-    emit changed();
+    struct Page {
+        QByteArray html;
+        QString problem;
+    };
+    job_.start(
+        [worker = worker_](const std::stop_token&) {
+            project::Problems problems;
+            Page page{worker->page(problems), {}};
+            if (!problems.empty()) page.problem = QString::fromStdString(problems.front().sentence());
+            return page;
+        },
+        [this](const Page& page) {
+            if (page.html.isEmpty())
+                fail("The page for the comparison could not be written. " + page.problem);
+            else
+                run(page.html);
+        });
+    Q_EMIT changed();
 }
 
 void Comparison::run(const QByteArray& html) {
@@ -124,36 +120,38 @@ void Comparison::run(const QByteArray& html) {
     // Queued, because the run must not be deleted while it emits a signal.
     connect(
         browserRun_.get(), &BrowserRun::finished, this,
-        [this, job = job_] {
-            if (job != job_) return;
+        [this, serial = serial_] {
+            if (serial != serial_) return;
             browserFinished_ = true;
             finishIfDone();
         },
         Qt::QueuedConnection);
     connect(
         browserRun_.get(), &BrowserRun::failed, this,
-        [this, job = job_](const QString& why) {
-            if (job == job_) fail(why);
+        [this, serial = serial_](const QString& why) {
+            if (serial == serial_) fail(why);
         },
         Qt::QueuedConnection);
     browserRun_->start();
 }
 
 void Comparison::judgeMeasured(const std::vector<double>& widths, const QByteArray& json) {
-    pool_.start([this, job = job_, worker = worker_, widths, json] {
+    struct Judged {
+        std::vector<judge::Verdict> verdicts;
         QString error;
-        auto verdicts = worker->judgeLayouts(widths, json, error);
-        QMetaObject::invokeMethod(
-            this,
-            [this, job, verdicts = std::move(verdicts), error] {
-                if (job != job_) return;
-                if (error.isEmpty())
-                    addVerdicts(verdicts);
-                else
-                    fail(browser_.title + ' ' + error + '.');
-            },
-            Qt::QueuedConnection);
-    });
+    };
+    job_.add(
+        [worker = worker_, widths, json](const std::stop_token&) {
+            Judged judged;
+            judged.verdicts = worker->judgeLayouts(widths, json, judged.error);
+            return judged;
+        },
+        [this](const Judged& judged) {
+            if (judged.error.isEmpty())
+                addVerdicts(judged.verdicts);
+            else
+                fail(browser_.title + ' ' + judged.error + '.');
+        });
 }
 
 void Comparison::addVerdicts(const std::vector<judge::Verdict>& verdicts) {
@@ -162,7 +160,7 @@ void Comparison::addVerdicts(const std::vector<judge::Verdict>& verdicts) {
         verdicts_[verdict.width] = verdict;
     }
     runs_ = judge::differingRuns(verdicts_);
-    emit changed();
+    Q_EMIT changed();
     finishIfDone();
 }
 
@@ -170,27 +168,27 @@ void Comparison::finishIfDone() {
     // The last results may arrive after the browser has closed.
     if (!running_ || !browserFinished_ || done() < total_) return;
     stop();
-    emit changed();
-    emit finished();
+    Q_EMIT changed();
+    Q_EMIT finished();
 }
 
 void Comparison::fail(const QString& why) {
     if (!running_) return;
     stop();
-    emit changed();
-    emit failed(why);
+    Q_EMIT changed();
+    Q_EMIT failed(why);
 }
 
 void Comparison::cancel() {
     if (!running_) return;
     stop();
-    emit changed();
+    Q_EMIT changed();
 }
 
 void Comparison::stop() {
-    ++job_;
+    ++serial_;
     running_ = false;
-    pool_.clear();
+    job_.cancel();
     browserRun_.reset();
     worker_.reset();
 }

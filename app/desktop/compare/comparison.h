@@ -2,12 +2,13 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 #include <memory>
 #include <optional>
 #include <vector>
 
 #include "compare/browser.h"
+#include "document/background_fonts.h"
+#include "document/background_job.h"
 #include "document/viewing.h"
 #include "judge/runs.h"
 
@@ -45,7 +46,7 @@ public:
     [[nodiscard]] const project::Project& project() const;
     [[nodiscard]] std::size_t variant() const { return variant_; }
 
-signals:
+Q_SIGNALS:
     void changed();                   ///< progress, results or `isFresh()` have changed
     void finished();                  ///< all widths are compared
     void failed(const QString& why);  ///< `why` is a message for the user
@@ -60,8 +61,8 @@ private:
     void stop();
 
     Viewing& viewing_;
-    QThreadPool pool_;
-    int job_ = 0;
+    BackgroundJob job_;
+    int serial_ = 0;  // of the newest comparison: a browser may still report on an earlier one
     bool running_ = false;
     bool browserFinished_ = false;
     bool fresh_ = false;

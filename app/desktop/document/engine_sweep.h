@@ -2,12 +2,10 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 #include <QTimer>
-#include <atomic>
-#include <memory>
 #include <vector>
 
+#include "document/background_job.h"
 #include "document/viewing.h"
 #include "sweep/differences.h"
 
@@ -20,30 +18,24 @@ class EngineSweep : public QObject {
 
 public:
     explicit EngineSweep(Viewing& viewing, QObject* parent = nullptr);
-    ~EngineSweep() override;
 
     /// Parts and widths at which line counts differ. The counts are in the order of `text::profiles()`.
     [[nodiscard]] const std::vector<sweep::LineDifference>& differences() const { return differences_; }
-    [[nodiscard]] const std::vector<sweep::WidthRange>& ranges() const { return ranges_; }
     /// The widths of `differences()`, joined where they overlap or touch, in ascending order.
+    [[nodiscard]] const std::vector<sweep::WidthRange>& ranges() const { return ranges_; }
     /// False while `differences()` belong to an earlier state of the row.
     [[nodiscard]] bool isFresh() const { return fresh_; }
 
-signals:
+Q_SIGNALS:
     void changed();
 
 private:
-    using Differences = std::vector<sweep::LineDifference>;
-    void cancel();
     void startJob();
-    void onResult(int job, Differences differences);
 
     Viewing& viewing_;
     QTimer idleTimer_;
-    QThreadPool pool_;
-    int job_ = 0;
-    std::shared_ptr<std::atomic<bool>> keepRunning_;
-    Differences differences_;
+    BackgroundJob job_;
+    std::vector<sweep::LineDifference> differences_;
     std::vector<sweep::WidthRange> ranges_;
     bool fresh_ = false;
 };

@@ -22,24 +22,7 @@ Viewing::Selection placeOf(const checks::Finding& finding) {
 
 }  // namespace
 
-/// Fonts and paragraphs of the background thread. Those of the document are not thread-safe.
-struct Survey::Worker {
-    text::Fonts fonts;
-    text::ParagraphStore store{fonts};
-    std::vector<project::FontEntry> entries;
-    std::filesystem::path folder;
-
-    void use(const std::vector<project::FontEntry>& wanted, const std::filesystem::path& in) {
-        if (wanted == entries && in == folder) return;
-        entries = wanted;
-        folder = in;
-        fonts.use(entries, folder);
-        store.clear();
-    }
-};
-
 Survey::Survey(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
-    pool_.setMaxThreadCount(1);
     checkTimer_.setSingleShot(true);
     checkTimer_.setInterval(0);
     idleTimer_.setSingleShot(true);
@@ -54,14 +37,10 @@ Survey::Survey(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(vi
         findings_.clear();
         chosen_.reset();
         fresh_ = false;
-        emit changed();
-        emit chosenChanged();
+        Q_EMIT changed();
+        Q_EMIT chosenChanged();
     };
     connect(&viewing_, &Viewing::variantChanged, this, forget);
-}
-
-Survey::~Survey() {
-    pool_.waitForDone();
 }
 
 checks::Options Survey::options() const {
@@ -72,7 +51,7 @@ checks::Options Survey::options() const {
 }
 
 void Survey::onRow() {
-    ++job_;
+    job_.cancel();
     checkTimer_.stop();
     idleTimer_.stop();
     sweepIsFresh_ = false;
@@ -81,8 +60,8 @@ void Survey::onRow() {
         checkTimer_.start();
     else
         idleTimer_.start();
-    if (std::exchange(fresh_, false) && !few) emit changed();
-    emit swept();
+    if (std::exchange(fresh_, false) && !few) Q_EMIT changed();
+    Q_EMIT swept();
 }
 
 const sweep::Sweep& Survey::sweep() const {
@@ -100,26 +79,19 @@ void Survey::check() {
 }
 
 void Survey::startJob() {
-    ++job_;
-    if (!worker_) worker_ = std::make_shared<Worker>();
-    pool_.start([this, job = job_, worker = worker_, row = viewing_.rowUnder(viewing_.profile()),
-                 project = viewing_.shown(), variant = viewing_.variant(),
-                 folder = viewing_.document().folder(), options = options()] {
-        worker->use(project.fonts, folder);
-        Result result{sweep::sweep(*row, project.leastWidth, project.mostWidth),
-                      checks::check(project, variant, worker->store, options)};
-        QMetaObject::invokeMethod(
-            this, [this, job, result = std::move(result)] { onResult(job, result); }, Qt::QueuedConnection);
-    });
-}
-
-void Survey::onResult(int job, const Result& result) {
-    // The row changed while this job was running: its result is out of date.
-    if (job != job_) return;
-    sweep_ = result.sweep;
-    sweepIsFresh_ = true;
-    emit swept();
-    setFindings(result.findings);
+    job_.start(
+        [fonts = fonts_, row = viewing_.rowUnder(viewing_.profile()), project = viewing_.shown(),
+         variant = viewing_.variant(), folder = viewing_.document().folder(),
+         options = options()](const std::stop_token&) {
+            return Result{sweep::sweep(*row, project.leastWidth, project.mostWidth),
+                          checks::check(project, variant, fonts->use(project, folder), options)};
+        },
+        [this](Result result) {
+            sweep_ = std::move(result.sweep);
+            sweepIsFresh_ = true;
+            Q_EMIT swept();
+            setFindings(std::move(result.findings));
+        });
 }
 
 void Survey::setFindings(std::vector<checks::Finding> findings) {
@@ -130,13 +102,13 @@ void Survey::setFindings(std::vector<checks::Finding> findings) {
         chosen_ = findings_[*at];
     else
         chosen_.reset();
-    emit changed();
-    if (had) emit chosenChanged();
+    Q_EMIT changed();
+    if (had) Q_EMIT chosenChanged();
 }
 
 void Survey::setAudience(checks::Audience audience) {
     audience_ = std::move(audience);
-    emit audienceChanged();
+    Q_EMIT audienceChanged();
     onRow();
 }
 
@@ -159,14 +131,14 @@ void Survey::choose(std::size_t index) {
         viewing_.setProfile(*holds.front());
     viewing_.select(placeOf(finding));
     viewing_.setWidth(finding.at);
-    emit chosenChanged();
-    emit findingShown();
+    Q_EMIT chosenChanged();
+    Q_EMIT findingShown();
 }
 
 void Survey::onSelection() {
     if (!chosen_ || viewing_.selection() == placeOf(*chosen_)) return;
     chosen_.reset();
-    emit chosenChanged();
+    Q_EMIT chosenChanged();
 }
 
 }  // namespace tenter::desktop

@@ -2,13 +2,14 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 #include <QTimer>
 #include <memory>
 #include <optional>
 #include <vector>
 
 #include "checks/checks.h"
+#include "document/background_fonts.h"
+#include "document/background_job.h"
 #include "document/viewing.h"
 #include "sweep/sweep.h"
 
@@ -22,7 +23,6 @@ class Survey : public QObject {
 
 public:
     explicit Survey(Viewing& viewing, QObject* parent = nullptr);
-    ~Survey() override;
 
     /// The sweep of the row in view under the current break profile. For a row of many parts: the sweep of
     /// its last state that a background job has finished.
@@ -34,6 +34,9 @@ public:
     /// True while `findings()` stay out of date for longer than a frame, so that views should show it.
     [[nodiscard]] bool isStale() const { return !fresh_ && !viewing_.hasFewParts(); }
 
+    /// The project in view, the one of `findings()` while they are fresh.
+    [[nodiscard]] const project::Project& project() const { return viewing_.shown(); }
+
     /// The visits by which findings are weighted, for every project; empty: findings are weighted by widths.
     [[nodiscard]] const checks::Audience& audience() const { return audience_; }
     void setAudience(checks::Audience audience);
@@ -44,7 +47,7 @@ public:
     /// break profile only, that profile becomes the current one.
     void choose(std::size_t index);
 
-signals:
+Q_SIGNALS:
     void swept();            ///< `sweep()` has changed
     void changed();          ///< `findings()` or `isFresh()` has changed
     void audienceChanged();  ///< the audience has changed; `changed` follows
@@ -52,7 +55,6 @@ signals:
     void findingShown();     ///< a finding was chosen, and its part and width are now in view
 
 private:
-    struct Worker;
     struct Result {
         sweep::Sweep sweep;
         std::vector<checks::Finding> findings;
@@ -61,15 +63,13 @@ private:
     void onSelection();
     void check();
     void startJob();
-    void onResult(int job, const Result& result);
     void setFindings(std::vector<checks::Finding> findings);
     [[nodiscard]] checks::Options options() const;
 
     Viewing& viewing_;
     QTimer checkTimer_, idleTimer_;
-    QThreadPool pool_;
-    std::shared_ptr<Worker> worker_;  // fonts and paragraphs that the background jobs reuse
-    int job_ = 0;
+    std::shared_ptr<BackgroundFonts> fonts_ = std::make_shared<BackgroundFonts>();
+    BackgroundJob job_;
     mutable sweep::Sweep sweep_;
     mutable bool sweepIsFresh_ = false;
     std::vector<checks::Finding> findings_;
