@@ -43,7 +43,7 @@ protected:
         auto* list = named<QComboBox>(name);
         QVERIFY2(list != nullptr && list->findText(title) >= 0, qPrintable(name + ": " + title));
         list->setCurrentIndex(list->findText(title));
-        emit list->activated(list->currentIndex());
+        Q_EMIT list->activated(list->currentIndex());
         settle();
     }
     controls::NumberField* field(const QString& name) { return named<controls::NumberField>(name); }

@@ -31,7 +31,7 @@ namespace tenter::desktop::compare {
 class CompareTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         QStandardPaths::setTestModeEnabled(true);
         document_ = std::make_unique<Document>();

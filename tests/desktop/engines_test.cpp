@@ -22,7 +22,7 @@ namespace tenter::desktop {
 class EnginesTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         QStandardPaths::setTestModeEnabled(true);
         QSettings().clear();

@@ -34,7 +34,7 @@ namespace tenter::desktop {
 class FindingsTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         window_ = shownWindow(sample("shore-walks"));
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));

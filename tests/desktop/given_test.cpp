@@ -28,7 +28,7 @@ namespace tenter::desktop {
 class GivenTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         window_ = shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/base.tenter.json"));
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
@@ -299,7 +299,7 @@ private:
         const int index = roles->findText(title);
         QVERIFY(index >= 0);
         roles->setCurrentIndex(index);
-        emit roles->activated(index);
+        Q_EMIT roles->activated(index);
     }
 
     static void type(QLineEdit* field, const QString& text) {

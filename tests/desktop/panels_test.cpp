@@ -15,7 +15,7 @@ namespace tenter::desktop {
 class PanelsTest : public AtTheWindow {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         open("shore-walks");
         openPanel(1);

@@ -24,7 +24,7 @@ namespace tenter::desktop {
 class SolveTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         folder_ = std::make_unique<QTemporaryDir>();
         sample = bareSample("shore-walks", *folder_);

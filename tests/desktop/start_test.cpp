@@ -8,7 +8,7 @@ namespace tenter::desktop {
 class StartTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void printsItsHelpWithoutADisplay() {
         for (const char* option : {"--help", "-h"}) {
             const Run run = start({option});

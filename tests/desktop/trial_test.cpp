@@ -25,7 +25,7 @@ using project::Trial;
 class TrialTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         window_ = shownWindow(file());
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
@@ -115,8 +115,9 @@ private slots:
     void tellsTheRoomThatCoreComputes() {
         viewing().select({0, 1});
         const auto rooms = checks::roomForCopy(document().project(), viewing().variant(), document().store());
-        const auto room = std::ranges::find_if(
-            rooms, [](const checks::RoomForCopy& one) { return one.place == project::PartRef{0, 1}; });
+        const auto room = std::ranges::find_if(rooms, [](const checks::RoomForCopy& one) {
+            return one.place == project::PartRef{0, 1};
+        });
         QVERIFY(room != rooms.end());
         const auto label = [&]() -> const QLabel* {
             for (const QLabel* each : window_->findChildren<QLabel*>())

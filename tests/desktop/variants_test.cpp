@@ -15,7 +15,7 @@ using row::Sheet;
 class VariantsTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         window_ = shownWindow(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json"));
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));

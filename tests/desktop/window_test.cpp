@@ -32,7 +32,7 @@ namespace tenter::desktop {
 class WindowTest : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         window_ = shownWindow(sample("shore-walks"));
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
@@ -369,7 +369,7 @@ private slots:
         window_->openFile(sample("night-sky"));
         for (QMenu* menu : window_->menuBar()->findChildren<QMenu*>()) {
             if (menu->title() != "Open &recent") continue;
-            emit menu->aboutToShow();
+            Q_EMIT menu->aboutToShow();
             QVERIFY(menu->actions().size() >= 2);
             QVERIFY(menu->actions()[0]->text().contains("night-sky"));
             menu->actions()[1]->trigger();

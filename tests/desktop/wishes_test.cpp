@@ -17,7 +17,7 @@ namespace tenter::desktop {
 class WishesTest : public AtTheWindow {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void init() {
         open("shore-walks");
         openPanel(1);
@@ -107,7 +107,7 @@ private slots:
         QVERIFY(list != nullptr);
         list->setFocus();
         QTest::keyClicks(list, "Body");
-        emit list->activated(list->currentIndex());
+        Q_EMIT list->activated(list->currentIndex());
         const project::RoleWishes wished = project::wishesFor(project(), "heading", {});
         QCOMPARE(wished.ratioTo, std::optional<std::string>("body"));
         QVERIFY(wished.leastRatio && !wished.ratio);

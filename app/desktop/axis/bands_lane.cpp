@@ -20,7 +20,7 @@ void BandsLane::addEdge() {
     edges_.append(edge);
     connect(edge, &Handle::grabbed, this, [this] {
         viewing_.document().endGesture();
-        emit edgeGrabbed();
+        Q_EMIT edgeGrabbed();
     });
     connect(edge, &Handle::movedTo, this,
             [this, index](const QPointF& centre) { moveEdge(index, std::round(scale_.width(centre.x()))); });
@@ -32,7 +32,7 @@ void BandsLane::addEdge() {
     });
     connect(edge, &Handle::released, this, [this] {
         viewing_.document().endGesture();
-        emit edgeReleased();
+        Q_EMIT edgeReleased();
     });
 }
 

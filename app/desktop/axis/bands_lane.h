@@ -19,7 +19,7 @@ public:
     /// Moves the handles to the current breakpoints.
     void refresh();
 
-signals:
+Q_SIGNALS:
     /// While an edge is dragged, the scale must not change.
     void edgeGrabbed();
     void edgeReleased();

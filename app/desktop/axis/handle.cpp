@@ -57,18 +57,18 @@ void Handle::mousePressEvent(QMouseEvent* event) {
     }
     dragged_ = true;
     hold_ = event->position() - QPointF(width() / 2.0, height() / 2.0);
-    emit grabbed();
+    Q_EMIT grabbed();
     update();
 }
 
 void Handle::mouseMoveEvent(QMouseEvent* event) {
-    if (dragged_) emit movedTo(mapToParent(event->position()) - hold_);
+    if (dragged_) Q_EMIT movedTo(mapToParent(event->position()) - hold_);
 }
 
 void Handle::mouseReleaseEvent(QMouseEvent*) {
     if (!dragged_) return;
     dragged_ = false;
-    emit released();
+    Q_EMIT released();
     update();
 }
 
@@ -81,15 +81,15 @@ void Handle::keyPressEvent(QKeyEvent* event) {
     }
     if (!nudging_) {
         nudging_ = true;
-        emit grabbed();
+        Q_EMIT grabbed();
     }
-    emit nudged(right, up, (event->modifiers() & Qt::ShiftModifier) != 0);
+    Q_EMIT nudged(right, up, (event->modifiers() & Qt::ShiftModifier) != 0);
 }
 
 void Handle::keyReleaseEvent(QKeyEvent* event) {
     if (!event->isAutoRepeat() && nudging_) {
         nudging_ = false;
-        emit released();
+        Q_EMIT released();
     }
     event->ignore();
 }
@@ -98,7 +98,7 @@ void Handle::focusOutEvent(QFocusEvent* event) {
     QWidget::focusOutEvent(event);
     if (nudging_) {
         nudging_ = false;
-        emit released();
+        Q_EMIT released();
     }
     update();
 }

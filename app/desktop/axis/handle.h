@@ -17,7 +17,7 @@ public:
     [[nodiscard]] bool isDragged() const { return dragged_; }
     void setCentre(const QPointF& centre);
 
-signals:
+Q_SIGNALS:
     void grabbed();
     /// Where the centre of the handle should go, in px of the parent.
     void movedTo(const QPointF& centre);

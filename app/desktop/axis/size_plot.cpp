@@ -170,7 +170,7 @@ Handle* SizePlot::addHandle(const QString& name) {
         viewing_.document().endGesture();
         holdValues(true);
         dragged_ = true;
-        emit handleGrabbed();
+        Q_EMIT handleGrabbed();
     });
     connect(handle, &Handle::movedTo, this, [this, name](const QPointF& centre) {
         double width = std::round(scale_.width(centre.x()));
@@ -193,7 +193,7 @@ Handle* SizePlot::addHandle(const QString& name) {
         holdValues(false);
         dragged_ = false;
         placeHandles();
-        emit handleReleased();
+        Q_EMIT handleReleased();
     });
     return handle;
 }

@@ -32,7 +32,7 @@ public:
     /// One for each role, at viewport width `width` (CSS px).
     [[nodiscard]] std::vector<SizeAtWidth> sizesAt(double width) const;
 
-signals:
+Q_SIGNALS:
     void handleGrabbed();
     void handleReleased();
 

@@ -112,7 +112,7 @@ void BrowserRun::start() {
 
 QByteArray BrowserRun::next(const QByteArray& sent) {
     timeout_.start();
-    if (!requested_.empty()) emit measured(std::exchange(requested_, {}), sent);
+    if (!requested_.empty()) Q_EMIT measured(std::exchange(requested_, {}), sent);
     const std::size_t count = std::min(widthsPerRequest, widths_.size() - requestedCount_);
     const auto from = widths_.begin() + static_cast<std::ptrdiff_t>(requestedCount_);
     requested_.assign(from, from + static_cast<std::ptrdiff_t>(count));
@@ -125,7 +125,7 @@ QByteArray BrowserRun::next(const QByteArray& sent) {
             if (std::exchange(over_, true)) return;
             timeout_.stop();
             process_.reset();
-            emit finished();
+            Q_EMIT finished();
         });
     return "{\"widths\": [" + list + "]}";
 }
@@ -133,7 +133,7 @@ QByteArray BrowserRun::next(const QByteArray& sent) {
 void BrowserRun::fail(const QString& why) {
     if (std::exchange(over_, true)) return;
     timeout_.stop();
-    emit failed(why);
+    Q_EMIT failed(why);
 }
 
 void BrowserRun::ended() {

@@ -26,7 +26,7 @@ public:
     ~BrowserRun() override;
     void start();
 
-signals:
+Q_SIGNALS:
     /// The layouts at `widths`, in their order, as JSON for judge::parseBrowserLayouts.
     void measured(const std::vector<double>& widths, const QByteArray& json);
     void finished();

@@ -42,8 +42,8 @@ SegmentEditor::SegmentEditor(std::vector<Choice> choices, QWidget* parent)
     fill(this, segments_);
     setFocusProxy(segments_->button(0));
     connect(segments_, &Segments::chosen, this, [this] {
-        emit edited();
-        emit finished();
+        Q_EMIT edited();
+        Q_EMIT finished();
     });
 }
 
@@ -73,8 +73,8 @@ ListEditor::ListEditor(std::vector<Choice> choices, QWidget* parent)
     setChoices(std::move(choices));
     fill(this, list_);
     connect(list_, &QComboBox::activated, this, [this] {
-        emit edited();
-        emit finished();
+        Q_EMIT edited();
+        Q_EMIT finished();
     });
 }
 
@@ -106,8 +106,8 @@ CheckEditor::CheckEditor(const QString& text, QWidget* parent)
     : Editor(parent), box_(new QCheckBox(text, this)) {
     fill(this, box_);
     connect(box_, &QCheckBox::clicked, this, [this] {
-        emit edited();
-        emit finished();
+        Q_EMIT edited();
+        Q_EMIT finished();
     });
 }
 

@@ -99,7 +99,7 @@ bool ColourEditor::eventFilter(QObject* watched, QEvent* event) {
         colour_ = start_;
         field_->setText(QString::fromStdString(colour_.css()));
         field_->selectAll();
-        emit reverted();
+        Q_EMIT reverted();
         return true;
     }
     return Editor::eventFilter(watched, event);
@@ -114,7 +114,7 @@ void ColourEditor::typed() {
     if (text.startsWith('#') && text.size() < 7) return;
     colour_ = *colour;
     display(colour_);
-    emit edited();
+    Q_EMIT edited();
 }
 
 void ColourEditor::commit() {
@@ -122,20 +122,20 @@ void ColourEditor::commit() {
     touched_ = false;
     const QString text = field_->text().trimmed().toLower();
     if (text.isEmpty()) {
-        emit cleared();
+        Q_EMIT cleared();
     } else if (auto colour = units::Colour::parse((text.startsWith('#') ? text : "#" + text).toStdString());
                colour || (colour = units::Colour::parse(text.toStdString()))) {
         if (*colour != colour_) {
             colour_ = *colour;
-            emit edited();
+            Q_EMIT edited();
         }
     } else {
-        emit rejected("enter #rgb, #rrggbb, #rrggbbaa or transparent; " +
-                      QString::fromStdString(colour_.css()) + " is kept");
+        Q_EMIT rejected("enter #rgb, #rrggbb, #rrggbbaa or transparent; " +
+                        QString::fromStdString(colour_.css()) + " is kept");
     }
     field_->setText(QString::fromStdString(colour_.css()));
     display(colour_);
-    emit finished();
+    Q_EMIT finished();
 }
 
 void ColourEditor::choose() {
@@ -146,15 +146,15 @@ void ColourEditor::choose() {
     connect(&dialog, &QColorDialog::currentColorChanged, this, [this](const QColor& colour) {
         colour_ = fromQt(colour);
         display(colour_);
-        emit edited();
+        Q_EMIT edited();
     });
     if (dialog.exec() != QDialog::Accepted) {
         colour_ = before;
         display(colour_);
         start_ = before;
-        emit reverted();
+        Q_EMIT reverted();
     }
-    emit finished();
+    Q_EMIT finished();
 }
 
 void ColourEditor::display(const units::Colour& colour) {

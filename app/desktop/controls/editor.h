@@ -29,7 +29,7 @@ public:
     /// Enables reset in the editor's context menu, where the mark is shown beside the editor.
     virtual void setResettable(bool) {}
 
-signals:
+Q_SIGNALS:
     void edited();                      ///< value() has changed
     void finished();                    ///< the typing or the drag is over
     void reverted();                    ///< the value from before the typing must be restored

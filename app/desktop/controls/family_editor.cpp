@@ -99,13 +99,13 @@ void FamilyEditor::commit() {
     const Json typed = listValue(list_->lineEdit()->text());
     if (typed == value_) return;
     if (typed.empty()) {
-        emit cleared();
+        Q_EMIT cleared();
         list_->lineEdit()->setText(listText(value_));
         return;
     }
     value_ = typed;
-    emit edited();
-    emit finished();
+    Q_EMIT edited();
+    Q_EMIT finished();
 }
 
 }  // namespace tenter::desktop::controls

@@ -88,9 +88,9 @@ void NumberField::typed() {
     const Reading reading = read(text(), kind_, amount_);
     const bool wasInvalid = invalid_;
     invalid_ = reading.state == Reading::State::Invalid;
-    if (wasInvalid && !invalid_) emit rejected({});
+    if (wasInvalid && !invalid_) Q_EMIT rejected({});
     if (invalid_)
-        emit rejected(reading.why);
+        Q_EMIT rejected(reading.why);
     else if (reading.state == Reading::State::Acceptable) {
         if (isIntermediate(reading.amount))
             pause_.start();
@@ -114,7 +114,7 @@ void NumberField::apply(const Amount& amount) {
     invalid_ = false;
     if (amount == amount_) return;
     amount_ = amount;
-    emit amountEdited();
+    Q_EMIT amountEdited();
 }
 
 void NumberField::applyWaiting() {
@@ -130,14 +130,14 @@ void NumberField::commit() {
     if (reading.state == Reading::State::Acceptable)
         apply(reading.amount);
     else if (reading.state == Reading::State::Empty && !alwaysFilled_)
-        emit cleared();
+        Q_EMIT cleared();
     else if (!reading.why.isEmpty())
-        emit rejected(reading.why + "; " + formatted(amount_, kind_) + " is kept");
+        Q_EMIT rejected(reading.why + "; " + formatted(amount_, kind_) + " is kept");
     touched_ = false;
     invalid_ = false;
     showAmount();
     start_ = amount_;
-    emit typingFinished();
+    Q_EMIT typingFinished();
 }
 
 void NumberField::stepBy(double steps) {
@@ -187,7 +187,7 @@ void NumberField::keyPressEvent(QKeyEvent* event) {
             amount_ = start_;
             showAmount();
             selectAll();
-            emit reverted();
+            Q_EMIT reverted();
             return;
         default:
             break;
@@ -233,7 +233,7 @@ void NumberField::contextMenuEvent(QContextMenuEvent* event) {
     menu.addAction("&Paste", this, &QLineEdit::paste);
     if (!alwaysFilled_) {
         menu.addSeparator();
-        QAction* inherit = menu.addAction("&Reset to inherited value", this, [this] { emit cleared(); });
+        QAction* inherit = menu.addAction("&Reset to inherited value", this, [this] { Q_EMIT cleared(); });
         inherit->setEnabled(resettable_);
     }
     menu.exec(event->globalPos());

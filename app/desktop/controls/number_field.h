@@ -36,7 +36,7 @@ public:
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
-signals:
+Q_SIGNALS:
     void amountEdited();
     void typingFinished();
     void reverted();                    ///< the value from before the typing must be restored

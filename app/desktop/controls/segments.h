@@ -23,7 +23,7 @@ public:
     /// Lets the buttons fill the width equally.
     void setFilling(bool on);
 
-signals:
+Q_SIGNALS:
     void chosen(int index);  ///< by the person
 
 private:

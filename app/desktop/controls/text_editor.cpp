@@ -50,7 +50,7 @@ bool TextEditor::eventFilter(QObject* watched, QEvent* event) {
         touched_ = false;
         value_ = start_;
         field_->setText(start_);
-        emit reverted();
+        Q_EMIT reverted();
         return true;
     }
     return Editor::eventFilter(watched, event);
@@ -60,23 +60,23 @@ void TextEditor::typed() {
     touched_ = true;
     const QString text = field_->text();
     if (const QString why = accepts_ ? accepts_(text) : QString(); !why.isEmpty()) {
-        emit rejected(why);
+        Q_EMIT rejected(why);
         return;
     }
-    emit rejected({});
+    Q_EMIT rejected({});
     value_ = text;
-    emit edited();
+    Q_EMIT edited();
 }
 
 void TextEditor::commit() {
     if (!touched_) return;
     touched_ = false;
     if (field_->text() != value_) {
-        if (accepts_) emit rejected(accepts_(field_->text()) + "; “" + value_ + "” is kept");
+        if (accepts_) Q_EMIT rejected(accepts_(field_->text()) + "; “" + value_ + "” is kept");
         field_->setText(value_);
     }
     start_ = value_;
-    emit finished();
+    Q_EMIT finished();
 }
 
 }  // namespace tenter::desktop::controls

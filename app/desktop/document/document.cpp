@@ -50,9 +50,9 @@ void Document::begin(project::Project project, const fs::path& folder) {
     saved_ = project_;
     hasProject_ = true;
     ++revision_;
-    emit opened();
+    Q_EMIT opened();
     tellChanged();
-    emit fileChanged();
+    Q_EMIT fileChanged();
 }
 
 bool Document::open(const fs::path& file, project::Problems& problems) {
@@ -89,7 +89,7 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
     saved_ = project_;
     endGesture();
     undo_.setClean();
-    emit fileChanged();
+    Q_EMIT fileChanged();
     return true;
 }
 
@@ -116,7 +116,7 @@ void Document::put(Kept project) {
 
 void Document::tellChanged() {
     ++revision_;
-    emit changed();
+    Q_EMIT changed();
 }
 
 }  // namespace tenter::desktop

@@ -53,7 +53,7 @@ public:
     /// The drag, or the typing, is over.
     void endGesture();
 
-signals:
+Q_SIGNALS:
     void opened();       ///< another project stands here; `changed` follows
     void changed();      ///< the project's content
     void fileChanged();  ///< its file, or whether it is saved

@@ -3,9 +3,9 @@
 #include <fstream>
 #include <iterator>
 
-#include "emit/saved_page.h"
 #include "emit/follow.h"
 #include "emit/page.h"
+#include "emit/saved_page.h"
 #include "emit/stylesheet.h"
 #include "emit/usage.h"
 
@@ -14,21 +14,21 @@ namespace tenter::desktop {
 std::optional<std::string> stylesheetOf(const project::Project& project,
                                         const std::vector<std::size_t>& variants,
                                         project::Problems& problems) {
-    tenter::emit::StylesheetOptions options;
+    emit::StylesheetOptions options;
     options.variants = variants;
     options.unit = project.unit;
-    if (project.given) return tenter::emit::givenStylesheet(project, options, problems);
-    return tenter::emit::stylesheet(project, options);
+    if (project.given) return emit::givenStylesheet(project, options, problems);
+    return emit::stylesheet(project, options);
 }
 
 std::string fontSizeOf(const project::Project& project, std::size_t variant, std::size_t band,
                        const std::string& role) {
-    return tenter::emit::fontSize(project, variant, band, role);
+    return emit::fontSize(project, variant, band, role);
 }
 
 std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                    text::ParagraphStore& store, project::Problems& problems) {
-    return tenter::emit::page(project, variant, folder, store, problems);
+    return emit::page(project, variant, folder, store, problems);
 }
 
 std::string savedPageWithStylesheet(const project::Project& project, std::size_t variant,
@@ -42,17 +42,17 @@ std::string savedPageWithStylesheet(const project::Project& project, std::size_t
         return {};
     }
     const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
-    return tenter::emit::savedPageWithStylesheet(project, variant, folder, {bytes, savedPage}, store, problems);
+    return emit::savedPageWithStylesheet(project, variant, folder, {bytes, savedPage}, store, problems);
 }
 
 project::Project sizesByPageWidth(const project::Project& project, text::ParagraphStore& store,
                                   const text::BreakProfile& profile, project::Problems& problems) {
-    return tenter::emit::following(project, project::Follow::Viewport, project::everyVariant(project), store,
-                                   profile, problems);
+    return emit::following(project, project::Follow::Viewport, project::everyVariant(project), store, profile,
+                           problems);
 }
 
 bool containsLinks(const project::Project& project, const std::string& role) {
-    for (const tenter::emit::RoleUse& use : tenter::emit::roleUses(project))
+    for (const emit::RoleUse& use : emit::roleUses(project))
         if (use.role == role) return use.wholeLink || use.linkRuns;
     return false;
 }

@@ -1,5 +1,4 @@
-// The results that leave the program (stylesheet, page, font size). A separate file because Qt defines a
-// macro `emit`, so that files which include Qt cannot name core's namespace `emit`.
+// The results that leave the program (stylesheet, page, font size).
 #pragma once
 
 #include <filesystem>

@@ -74,13 +74,13 @@ void Viewing::propose(Proposal proposal) {
     if (proposal == proposal_) return;
     proposal_ = std::move(proposal);
     invalidate();
-    emit proposed();
+    Q_EMIT proposed();
 }
 
 void Viewing::setMarks(std::vector<Mark> marks) {
     if (marks == marks_) return;
     marks_ = std::move(marks);
-    emit marksChanged();
+    Q_EMIT marksChanged();
 }
 
 void Viewing::goTo(const Mark& mark) {
@@ -91,7 +91,7 @@ void Viewing::goTo(const Mark& mark) {
     else
         selectRole(there.role);
     setWidth(there.width);
-    emit wentThere();
+    Q_EMIT wentThere();
 }
 
 void Viewing::lookLike(const Viewing& other, std::size_t variant) {
@@ -112,13 +112,13 @@ void Viewing::tryOut(std::optional<project::Trial> trial) {
     if (trial == trial_) return;
     trial_ = trial;
     invalidate();
-    emit trialChanged();
+    Q_EMIT trialChanged();
 }
 
 void Viewing::previewSize(std::optional<SizePreview> preview) {
     if (preview == sizePreview_) return;
     sizePreview_ = std::move(preview);
-    emit previewChanged();
+    Q_EMIT previewChanged();
 }
 
 void Viewing::setWidth(double width) {
@@ -126,8 +126,8 @@ void Viewing::setWidth(double width) {
     if (within == width_) return;
     width_ = within;
     forgetLayouts();
-    emit widthChanged(width_);
-    emit layoutChanged();
+    Q_EMIT widthChanged(width_);
+    Q_EMIT layoutChanged();
 }
 
 void Viewing::setVariant(std::size_t variant) {
@@ -136,17 +136,17 @@ void Viewing::setVariant(std::size_t variant) {
     document_.endGesture();
     variant_ = variant;
     forgetRows();
-    emit variantChanged();
-    emit rowChanged();
-    emit layoutChanged();
+    Q_EMIT variantChanged();
+    Q_EMIT rowChanged();
+    Q_EMIT layoutChanged();
 }
 
 void Viewing::setProfile(const text::BreakProfile& profile) {
     if (&profile == profile_) return;
     profile_ = &profile;
-    emit profileChanged();
-    emit rowChanged();
-    emit layoutChanged();
+    Q_EMIT profileChanged();
+    Q_EMIT rowChanged();
+    Q_EMIT layoutChanged();
 }
 
 void Viewing::select(Selection selection) {
@@ -156,21 +156,21 @@ void Viewing::select(Selection selection) {
     keepSelectionSound();
     if (selection_ == before && role_ == roleBefore) return;
     document_.endGesture();
-    emit selectionChanged();
+    Q_EMIT selectionChanged();
 }
 
 void Viewing::selectRole(const std::string& role) {
     if (role == role_) return;
     document_.endGesture();
     role_ = role;
-    emit selectionChanged();
+    Q_EMIT selectionChanged();
 }
 
 void Viewing::setScope(Scope scope) {
     if (scope == scope_) return;
     document_.endGesture();
     scope_ = scope;
-    emit selectionChanged();
+    Q_EMIT selectionChanged();
 }
 
 void Viewing::showSaved(bool on) {
@@ -213,9 +213,9 @@ void Viewing::startAnew() {
     proposal_.reset();
     const bool wasTried = std::exchange(trial_, std::nullopt).has_value();
     forgetRows();
-    if (wasTried) emit trialChanged();
-    emit variantChanged();
-    emit selectionChanged();
+    if (wasTried) Q_EMIT trialChanged();
+    Q_EMIT variantChanged();
+    Q_EMIT selectionChanged();
 }
 
 void Viewing::invalidate() {
@@ -225,9 +225,9 @@ void Viewing::invalidate() {
     const Selection before = selection_;
     keepSelectionSound();
     fitWidth();
-    emit rowChanged();
-    emit layoutChanged();
-    if (selection_ != before) emit selectionChanged();
+    Q_EMIT rowChanged();
+    Q_EMIT layoutChanged();
+    if (selection_ != before) Q_EMIT selectionChanged();
 }
 
 void Viewing::keepSelectionSound() {
@@ -253,7 +253,7 @@ void Viewing::fitWidth() {
     const double within = std::clamp(width_, shown().leastWidth, shown().mostWidth);
     if (within == width_) return;
     width_ = within;
-    emit widthChanged(width_);
+    Q_EMIT widthChanged(width_);
 }
 
 }  // namespace tenter::desktop

@@ -121,7 +121,7 @@ public:
     /// The settings of `project` in the layer of `scope()`.
     project::Settings& layer(project::Project& project) const;
 
-signals:
+Q_SIGNALS:
     void widthChanged(double width);
     void layoutChanged();     ///< the layout has changed: by width, variant, edit or another project shown
     void rowChanged();        ///< the same, but not sent if only the width has changed

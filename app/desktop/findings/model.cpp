@@ -41,7 +41,7 @@ void Model::fill() {
     if (!same)
         endResetModel();
     else if (!listed_.empty())
-        emit dataChanged(index(0), index(static_cast<int>(listed_.size()) - 1));
+        Q_EMIT dataChanged(index(0), index(static_cast<int>(listed_.size()) - 1));
 }
 
 int Model::rowCount(const QModelIndex& parent) const {

@@ -113,7 +113,7 @@ void Panel::setOpen(int row) {
     delegate_->setOpen(row);
     for (const int changed : {before, row})
         if (changed >= 0 && changed < model_->rowCount())
-            emit delegate_->sizeHintChanged(model_->index(changed));
+            Q_EMIT delegate_->sizeHintChanged(model_->index(changed));
     // Scroll after the row has its new height. A row taller than the list is shown from its top.
     if (row >= 0)
         QTimer::singleShot(0, list_, [this] {

@@ -121,7 +121,7 @@ CardDrawing::CardDrawing(QWidget* parent)
     more_->setForegroundRole(QPalette::PlaceholderText);
     group_.setExclusive(true);
     connect(&group_, &QButtonGroup::idClicked, this,
-            [this](int node) { emit chosen(static_cast<quint32>(node)); });
+            [this](int node) { Q_EMIT chosen(static_cast<quint32>(node)); });
 }
 
 QAbstractButton* CardDrawing::addBox(markup::NodeId node, const QString& role, const QString& words,

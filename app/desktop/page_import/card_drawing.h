@@ -23,7 +23,7 @@ public:
     /// The box of an element, or null.
     [[nodiscard]] QAbstractButton* boxOf(markup::NodeId node) const;
 
-signals:
+Q_SIGNALS:
     void chosen(quint32 node);  ///< the user clicked the box of this markup::NodeId
 
 protected:

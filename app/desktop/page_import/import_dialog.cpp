@@ -230,7 +230,7 @@ void ImportDialog::importRow() {
         project.page.container = from.page.container;
     });
     accept();
-    emit imported(cards);
+    Q_EMIT imported(cards);
 }
 
 void ImportDialog::dragEnterEvent(QDragEnterEvent* event) {

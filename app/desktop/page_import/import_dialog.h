@@ -20,7 +20,7 @@ public:
     [[nodiscard]] RowReader& reader() { return *reader_; }
     [[nodiscard]] RowReview& row() { return *row_; }
 
-signals:
+Q_SIGNALS:
     void imported(int cards);
 
 protected:

@@ -52,7 +52,7 @@ NoRowNotice::NoRowNotice(QWidget* parent)
     });
     connect(selector_, &QLineEdit::returnPressed, this, [this] {
         const QString text = selector_->text().trimmed();
-        if (!text.isEmpty() && selectorProblem(text).isEmpty()) emit cardSelectorEntered(text);
+        if (!text.isEmpty() && selectorProblem(text).isEmpty()) Q_EMIT cardSelectorEntered(text);
     });
 }
 

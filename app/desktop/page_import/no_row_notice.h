@@ -20,7 +20,7 @@ public:
     /// Shows why a file could not be read.
     void showFailure(const QString& why);
 
-signals:
+Q_SIGNALS:
     void cardSelectorEntered(const QString& selector);
 
 private:

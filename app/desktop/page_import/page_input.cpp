@@ -32,13 +32,13 @@ bool PageBox::canInsertFromMimeData(const QMimeData* source) const {
 void PageBox::insertFromMimeData(const QMimeData* source) {
     for (const QUrl& url : source->urls()) {
         if (!url.isLocalFile()) continue;
-        emit fileInserted(url.toLocalFile());
+        Q_EMIT fileInserted(url.toLocalFile());
         return;
     }
     // Content copied from a browser window has its HTML beside the plain text.
     const QString text = source->hasHtml() && !source->text().contains('<') ? source->html() : source->text();
     if (text.size() > largePage)
-        emit largeTextInserted(text.toUtf8());
+        Q_EMIT largeTextInserted(text.toUtf8());
     else
         insertPlainText(text);
 }
@@ -85,7 +85,7 @@ PageInput::PageInput(QWidget* parent)
     connect(box_, &PageBox::largeTextInserted, this,
             [this](const QByteArray& bytes) { setPage(bytes, "Pasted text", {}); });
     connect(box_, &QPlainTextEdit::textChanged, this,
-            [this] { emit pageChanged(box_->toPlainText().toUtf8(), {}, false); });
+            [this] { Q_EMIT pageChanged(box_->toPlainText().toUtf8(), {}, false); });
 }
 
 void PageInput::chooseFile() {
@@ -100,7 +100,7 @@ void PageInput::open(const QString& file) {
     QFile page(file);
     const QString name = QFileInfo(file).fileName();
     if (!QFileInfo(file).isFile() || !page.open(QIODevice::ReadOnly)) {
-        emit failed(name + ": this file cannot be read. Check that it exists and that you may read it.");
+        Q_EMIT failed(name + ": this file cannot be read. Check that it exists and that you may read it.");
         return;
     }
     folder_ = QFileInfo(file).path();
@@ -113,13 +113,13 @@ void PageInput::setPage(const QByteArray& bytes, const QString& name, const QStr
     box_->clear();
     summaryTitle_->setText(name + ", " + sizeTitle(bytes.size()));
     stack_->setCurrentWidget(summary_);
-    emit pageChanged(bytes, file, true);
+    Q_EMIT pageChanged(bytes, file, true);
 }
 
 void PageInput::showBox() {
     stack_->setCurrentWidget(box_);
     focusBox();
-    emit pageChanged({}, {}, true);
+    Q_EMIT pageChanged({}, {}, true);
 }
 
 void PageInput::focusBox() {

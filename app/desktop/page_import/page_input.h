@@ -15,7 +15,7 @@ class PageBox : public QPlainTextEdit {
 public:
     explicit PageBox(QWidget* parent = nullptr);
 
-signals:
+Q_SIGNALS:
     void fileInserted(const QString& file);
     void largeTextInserted(const QByteArray& bytes);
 
@@ -33,7 +33,7 @@ public:
     void open(const QString& file);
     void focusBox();
 
-signals:
+Q_SIGNALS:
     /// `file` is empty for pasted or typed HTML. `atOnce`: the page was not typed, so it can be read without
     /// waiting for more input.
     void pageChanged(const QByteArray& bytes, const QString& file, bool atOnce);

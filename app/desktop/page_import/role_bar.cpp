@@ -142,7 +142,7 @@ void RoleBar::chooseRole(int index) {
         role = offered_[static_cast<std::size_t>(index)];
     }
     if (role == currentRole_) return;
-    emit roleChosen(node_, QString::fromStdString(role));
+    Q_EMIT roleChosen(node_, QString::fromStdString(role));
 }
 
 void RoleBar::applySelector() {
@@ -157,7 +157,7 @@ void RoleBar::applySelector() {
         showProblem(problem);
         return;
     }
-    emit selectorTyped(QString::fromStdString(currentRole_), text);
+    Q_EMIT selectorTyped(QString::fromStdString(currentRole_), text);
 }
 
 void RoleBar::showProblem(const QString& problem) {

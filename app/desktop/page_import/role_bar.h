@@ -23,7 +23,7 @@ public:
     /// Shows a problem with the last change, or none if `problem` is empty.
     void showProblem(const QString& problem);
 
-signals:
+Q_SIGNALS:
     void roleChosen(quint32 node, const QString& role);  ///< markup::NodeId
     void selectorTyped(const QString& role, const QString& selector);
 

@@ -33,13 +33,13 @@ void RowReader::setPage(const QByteArray& bytes, const std::filesystem::path& fi
         readAgain();
     else
         typingTimer_.start();
-    if (isReading()) emit started();
+    if (isReading()) Q_EMIT started();
 }
 
 void RowReader::setTheme(const std::string& css) {
     theme_ = css;
     typingTimer_.start();
-    emit started();
+    Q_EMIT started();
 }
 
 void RowReader::guessAgain() {
@@ -68,7 +68,7 @@ void RowReader::start(decltype(ImportRequest::change) change) {
                           theme_,
                           std::move(change)};
     reading_ = true;
-    emit started();
+    Q_EMIT started();
     if (bytes_.size() <= largePage) {
         onResult(readRow(request));
         return;
@@ -87,7 +87,7 @@ void RowReader::start(decltype(ImportRequest::change) change) {
 void RowReader::onResult(ImportResult result) {
     reading_ = false;
     result_ = std::move(result);
-    emit finished();
+    Q_EMIT finished();
 }
 
 }  // namespace tenter::desktop::page_import

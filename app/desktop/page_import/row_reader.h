@@ -36,7 +36,7 @@ public:
     [[nodiscard]] const std::optional<std::string>& typedTheme() const { return theme_; }
     [[nodiscard]] const ImportResult& result() const { return result_; }
 
-signals:
+Q_SIGNALS:
     void started();   ///< a page is being read; `result` is out of date
     void finished();  ///< `result` is up to date
 

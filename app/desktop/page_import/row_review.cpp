@@ -78,7 +78,7 @@ QWidget* RowReview::buildTheme() {
     box->addWidget(theme_);
     connect(themeTitle_, &QToolButton::toggled, this, &RowReview::showTheme);
     connect(theme_, &QPlainTextEdit::textChanged, this, [this] {
-        if (!theme_->isReadOnly()) emit themeTyped(theme_->toPlainText());
+        if (!theme_->isReadOnly()) Q_EMIT themeTyped(theme_->toPlainText());
     });
     return theme;
 }

@@ -25,7 +25,7 @@ public:
     void select(markup::NodeId node);
     [[nodiscard]] RoleBar* bar() const { return bar_; }
 
-signals:
+Q_SIGNALS:
     void themeTyped(const QString& css);
 
 private:

@@ -65,7 +65,7 @@ AnswerView::AnswerView(AnswerModel& model, QWidget* parent) : QTableView(parent)
 }
 
 void AnswerView::choose(const QModelIndex& index) {
-    if (const auto place = model_.placeOf(index)) emit placeChosen(*place);
+    if (const auto place = model_.placeOf(index)) Q_EMIT placeChosen(*place);
 }
 
 void AnswerView::updateRows() {

@@ -16,7 +16,7 @@ public:
 
     explicit AnswerView(AnswerModel& model, QWidget* parent = nullptr);
 
-signals:
+Q_SIGNALS:
     void placeChosen(const Viewing::Mark& place);
 
 protected:

@@ -68,7 +68,7 @@ void Binding::refresh() {
     editor_.setValue(held_.value);
     editor_.setName(name());
     if (QWidget* field = editor_.focusProxy()) field->setAccessibleDescription(description());
-    emit refreshed();
+    Q_EMIT refreshed();
 }
 
 void Binding::reset() {

@@ -33,7 +33,7 @@ public:
     /// Where the value comes from and what overrides it, in one or two sentences.
     [[nodiscard]] QString description() const;
 
-signals:
+Q_SIGNALS:
     void refreshed();
 
 protected:

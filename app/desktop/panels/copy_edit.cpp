@@ -47,7 +47,7 @@ CopyEdit::CopyEdit(QWidget* parent) : QTextEdit(parent) {
     document()->setDocumentMargin(6);
     connect(this, &QTextEdit::textChanged, this, [this] {
         fitHeight();
-        if (!filling_) emit edited();
+        if (!filling_) Q_EMIT edited();
     });
 }
 
@@ -164,7 +164,7 @@ void CopyEdit::keyPressEvent(QKeyEvent* event) {
 
 void CopyEdit::focusOutEvent(QFocusEvent* event) {
     QTextEdit::focusOutEvent(event);
-    emit editingFinished();
+    Q_EMIT editingFinished();
 }
 
 void CopyEdit::insertFromMimeData(const QMimeData* source) {

@@ -23,7 +23,7 @@ public:
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override { return {80, 32}; }
 
-signals:
+Q_SIGNALS:
     void edited();
     void editingFinished();  ///< the editor has lost the focus
 

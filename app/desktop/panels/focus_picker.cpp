@@ -100,7 +100,7 @@ void FocusPicker::put(double x, double y) {
     x_ = x;
     y_ = y;
     update();
-    emit moved();
+    Q_EMIT moved();
 }
 
 void FocusPicker::moveTo(const QPointF& position) {
@@ -117,7 +117,7 @@ void FocusPicker::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void FocusPicker::mouseReleaseEvent(QMouseEvent*) {
-    emit released();
+    Q_EMIT released();
 }
 
 void FocusPicker::keyPressEvent(QKeyEvent* event) {

@@ -20,7 +20,7 @@ public:
     [[nodiscard]] double focusY() const { return y_; }
     [[nodiscard]] QSize sizeHint() const override { return {240, 168}; }
 
-signals:
+Q_SIGNALS:
     void moved();
     void released();
 

@@ -58,7 +58,7 @@ void ProposalBox::apply() {
     const Viewing::Proposal applied = std::exchange(proposal_, nullptr);
     if (!applied) return;
     context_.viewing.document().edit(undoName_, [&](project::Project& project) { project = *applied; });
-    emit closed();
+    Q_EMIT closed();
 }
 
 void ProposalBox::discard() {
@@ -66,7 +66,7 @@ void ProposalBox::discard() {
     close();
     if (!wasOpen) return;
     context_.viewing.propose(nullptr);
-    emit closed();
+    Q_EMIT closed();
 }
 
 void ProposalBox::close() {

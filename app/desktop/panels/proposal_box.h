@@ -20,7 +20,7 @@ public:
     /// Ends the preview without applying it.
     void discard();
 
-signals:
+Q_SIGNALS:
     void closed();  ///< by a button or Escape: the focus needs a new place
 
 protected:

@@ -136,8 +136,8 @@ void RampEditor::choose(int kind) {
         fields_[3]->setValue(std::round(size * firstGrowth * 2) / 2);
     }
     showKind(fluid);
-    emit edited();
-    emit finished();
+    Q_EMIT edited();
+    Q_EMIT finished();
 }
 
 void RampEditor::showKind(bool fluid) {

@@ -26,7 +26,7 @@ public:
     /// The button that emits `pasteRequested`.
     [[nodiscard]] QPushButton* pasteButton() const { return paste_; }
 
-signals:
+Q_SIGNALS:
     void pasteRequested();
 
 private:

@@ -35,7 +35,7 @@ public:
     [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {328, 200}; }
 
-signals:
+Q_SIGNALS:
     void importRowRequested();
     void ownMarkupRequested();  ///< the imported markup must be replaced by Tenter’s
 

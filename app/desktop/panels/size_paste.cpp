@@ -82,7 +82,7 @@ void SizePaste::open() {
 
 void SizePaste::cancel() {
     hide();
-    emit closed();
+    Q_EMIT closed();
 }
 
 void SizePaste::refresh() {

@@ -22,7 +22,7 @@ public:
     /// Reads the pasted text again, because the role, the band or the row has changed.
     void refresh();
 
-signals:
+Q_SIGNALS:
     void closed();  ///< the box is hidden, whether the size was applied or not
 
 protected:

@@ -16,7 +16,7 @@ void Target::set(const std::string& subject) {
     if (subject == subject_) return;
     subject_ = subject;
     if (isText()) viewing_.selectRole(subject);
-    emit changed();
+    Q_EMIT changed();
 }
 
 void Target::follow() {
@@ -37,7 +37,7 @@ void Target::follow() {
     }
     if (subject == subject_) return;
     subject_ = subject;
-    emit changed();
+    Q_EMIT changed();
 }
 
 std::string pathOf(const std::string& subject) {

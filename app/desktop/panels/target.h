@@ -20,7 +20,7 @@ public:
     [[nodiscard]] bool isText() const;
     void set(const std::string& subject);
 
-signals:
+Q_SIGNALS:
     void changed();
 
 private:

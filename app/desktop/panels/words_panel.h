@@ -26,7 +26,7 @@ protected:
 public:
     [[nodiscard]] bool takesScope() const override { return false; }
 
-signals:
+Q_SIGNALS:
     void importRowRequested();
     void ownMarkupRequested();  ///< the imported markup must be replaced by Tenter’s
 

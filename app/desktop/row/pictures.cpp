@@ -138,7 +138,7 @@ void Pictures::take(int generation, const QString& file, const PictureSlot& slot
         kept.quick = {};
         if (kept.cuts.size() > cutsKept) kept.cuts.erase(kept.cuts.begin());
     }
-    emit arrived();
+    Q_EMIT arrived();
 }
 
 void Pictures::retryMissing() {

@@ -44,7 +44,7 @@ public:
     /// Drops all pictures.
     void clear();
 
-signals:
+Q_SIGNALS:
     void arrived();
 
 private:

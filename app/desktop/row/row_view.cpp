@@ -249,7 +249,7 @@ void RowView::updateScrollBars() {
         const double fitted = std::max(leastZoom, fittingZoom(pages, view));
         if (fitted != zoom_) {
             zoom_ = fitted;
-            emit zoomChanged(zoom_);
+            Q_EMIT zoomChanged(zoom_);
         }
     }
     // While an edge is dragged, no page moves to another line.
@@ -271,7 +271,7 @@ void RowView::setFit(bool fit) {
     fitAction_->setChecked(fit);
     if (!fit) zoom_ = 1;
     updateScrollBars();
-    emit zoomChanged(zoom_);
+    Q_EMIT zoomChanged(zoom_);
     redraw();
 }
 
@@ -292,7 +292,7 @@ void RowView::zoomAbout(double zoom, const QPointF& view) {
     const QPointF to = sheets_.all[sheet].page.topLeft() + page * zoom_ - view;
     horizontalScrollBar()->setValue(static_cast<int>(std::lround(to.x())));
     verticalScrollBar()->setValue(static_cast<int>(std::lround(to.y())));
-    emit zoomChanged(zoom_);
+    Q_EMIT zoomChanged(zoom_);
     showFigures();
     redraw();
 }

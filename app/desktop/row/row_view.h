@@ -49,7 +49,7 @@ public:
     [[nodiscard]] std::optional<Viewing::Selection> placeAt(const QPointF& view) const;
     [[nodiscard]] QSize sizeHint() const override { return {900, 520}; }
 
-signals:
+Q_SIGNALS:
     void zoomChanged(double zoom);
 
 protected:

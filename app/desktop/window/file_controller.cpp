@@ -59,32 +59,32 @@ void FileController::open(const QString& file) {
     project::Problems problems;
     const QString absolute = QFileInfo(file).absoluteFilePath();
     if (!document_.open(toPath(absolute), problems)) {
-        emit failed(QFileInfo(file).fileName() + " could not be opened." +
-                        (document_.hasProject() ? " The current project stays open." : ""),
-                    problems);
+        Q_EMIT failed(QFileInfo(file).fileName() + " could not be opened." +
+                          (document_.hasProject() ? " The current project stays open." : ""),
+                      problems);
         return;
     }
     remember(document_.file());
-    emit done("Opened " + QFileInfo(file).fileName());
+    Q_EMIT done("Opened " + QFileInfo(file).fileName());
 }
 
 void FileController::openSample(const QString& file) {
     if (!maybeSave()) return;
     project::Problems problems;
     if (!document_.openAsNew(toPath(file), problems))
-        emit failed("The sample " + QFileInfo(file).fileName() + " could not be opened.", problems);
+        Q_EMIT failed("The sample " + QFileInfo(file).fileName() + " could not be opened.", problems);
     else
-        emit done("This is a copy of the sample. Save it to keep your changes.");
+        Q_EMIT done("This is a copy of the sample. Save it to keep your changes.");
 }
 
 bool FileController::save() {
     if (document_.file().empty()) return saveAs();
     project::Problems problems;
     if (!document_.save(problems)) {
-        emit failed("The project could not be saved. The file is unchanged.", problems);
+        Q_EMIT failed("The project could not be saved. The file is unchanged.", problems);
         return false;
     }
-    emit done("Saved " + title());
+    Q_EMIT done("Saved " + title());
     return true;
 }
 
@@ -101,11 +101,11 @@ bool FileController::saveAs() {
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
     project::Problems problems;
     if (!document_.saveAs(toPath(dialog.selectedFiles().first()), problems)) {
-        emit failed("The project could not be saved there. No file was overwritten.", problems);
+        Q_EMIT failed("The project could not be saved there. No file was overwritten.", problems);
         return false;
     }
     remember(document_.file());
-    emit done("Saved " + title());
+    Q_EMIT done("Saved " + title());
     return true;
 }
 
@@ -138,7 +138,7 @@ void FileController::remember(const std::filesystem::path& file) {
     files.removeAll(fromPath(file));
     files.prepend(fromPath(file));
     QSettings().setValue(recentKey, files.mid(0, mostRecent));
-    emit recentChanged();
+    Q_EMIT recentChanged();
 }
 
 QString FileController::title() const {

@@ -29,7 +29,7 @@ public:
     /// The folder in which a file dialog starts.
     [[nodiscard]] QString startFolder() const;
 
-signals:
+Q_SIGNALS:
     void recentChanged();
     /// `headline`: a sentence that says what failed.
     void failed(const QString& headline, const tenter::project::Problems& problems);

@@ -178,7 +178,7 @@ void StartPage::setSamples(const std::vector<Sample>& samples) {
         QAbstractButton* button = entry(sample.name, sample.description);
         samples_->addWidget(button);
         const QString file = QString::fromStdString(sample.file.string());
-        connect(button, &QAbstractButton::clicked, this, [this, file] { emit sampleRequested(file); });
+        connect(button, &QAbstractButton::clicked, this, [this, file] { Q_EMIT sampleRequested(file); });
     }
     if (samples.empty()) samples_->addWidget(heading("No samples were found next to the program.", column_));
 }
@@ -190,7 +190,7 @@ void StartPage::setRecent(const QStringList& files) {
         const QFileInfo info(file);
         QAbstractButton* button = entry(info.fileName(), info.path());
         recent_->addWidget(button);
-        connect(button, &QAbstractButton::clicked, this, [this, file] { emit fileRequested(file); });
+        connect(button, &QAbstractButton::clicked, this, [this, file] { Q_EMIT fileRequested(file); });
     }
 }
 

@@ -18,7 +18,7 @@ public:
     void setSamples(const std::vector<Sample>& samples);
     void setRecent(const QStringList& files);
 
-signals:
+Q_SIGNALS:
     void sampleRequested(const QString& file);
     void fileRequested(const QString& file);
     void openRequested();
