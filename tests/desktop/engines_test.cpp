@@ -70,7 +70,7 @@ private Q_SLOTS:
         auto* lane = window_->findChild<axis::DifferencesLane*>();
         // In a window of this height the lane is closed at first.
         for (QAction* toggle : window_->findChild<axis::AxisPane*>()->laneActions())
-            if (toggle->text() == "Browser differences" && !toggle->isChecked()) toggle->trigger();
+            if (toggle->text() == "Chromium/Firefox differences" && !toggle->isChecked()) toggle->trigger();
         QVERIFY(lane != nullptr && lane->isVisible());
         const auto* pane = window_->findChild<axis::AxisPane*>();
         const QString says = lane->toolTipAt(pane->scale().x(difference.first));

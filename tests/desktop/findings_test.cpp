@@ -10,6 +10,8 @@
 #include <QMimeData>
 #include <QPlainTextEdit>
 #include <QProcess>
+#include <QRegularExpression>
+#include <QSet>
 #include <QTemporaryDir>
 #include <QtTest>
 #include <set>
@@ -55,6 +57,26 @@ private Q_SLOTS:
             QVERIFY2(says.contains(expected[i].toObject()["says"].toString()), qPrintable(says));
             QVERIFY2(says.startsWith(severity, Qt::CaseInsensitive), qPrintable(says));
         }
+    }
+
+    void namesAWidthRangeOnce() {
+        static const QRegularExpression pattern("(\\d+)(?: to |–)(\\d+)");
+        int single = 0;
+        for (std::size_t i = 0; i < survey().findings().size(); ++i) {
+            const QString says = list_->model()->index(static_cast<int>(i), 0).data().toString();
+            if (survey().findings()[i].widths.size() > 1) {
+                QVERIFY2(says.contains("\nOccurs at: "), qPrintable(says));
+                continue;
+            }
+            QSet<QString> ranges;
+            for (const QRegularExpressionMatch& range : pattern.globalMatch(says)) {
+                const QString ends = range.captured(1) + ' ' + range.captured(2);
+                QVERIFY2(!ranges.contains(ends), qPrintable(says));
+                ranges.insert(ends);
+            }
+            single += ranges.isEmpty() ? 0 : 1;
+        }
+        QVERIFY(single > 0);
     }
 
     void alwaysShowsTheLimitsOfAutomatedChecks() {

@@ -70,10 +70,13 @@ private Q_SLOTS:
     void findsSettingsByTheirFormerLabels() {
         const std::pair<const char*, const char*> words[] = {
             {"level parts", "Row align parts: Off"},     {"stands at", "Heading alignment"},
-            {"keep lines", "Heading minimum lines"},     {"page ground", "Page background"},
+            {"keep lines", "Heading minimum lines"},     {"page ground", "Container background"},
             {"edge to edge", "Card full-bleed picture"}, {"its share", "Card picture width"},
-            {"right by", "Card shadow offset x"},        {"container widest", "Page maximum width"},
-            {"reader's size", "Reader text size"},       {"widths from", "Preview from"},
+            {"right by", "Card shadow offset x"},        {"container widest", "Container maximum width"},
+            {"reader's size", "Reader text size"},       {"widths from", "Smallest viewport width"},
+            {"preview to", "Largest viewport width"},    {"row name", "Class prefix"},
+            {"zoom for 2×", "Wish: double at zoom"},     {"factor", "Wish: ratio to role"},
+            {"room for longer", "Solver: reserve"},      {"page maximum width", "Container maximum width"},
         };
         viewing().selectRole("heading");
         for (const auto& [typed, name] : words) {
@@ -235,7 +238,7 @@ private Q_SLOTS:
         type("Heading letter spacing", "");
         QCOMPARE(document().undoStack().undoText(), QString("Reset heading letter spacing"));
         openPanel(0);
-        type("Preview to", "1800");
+        type("Largest viewport width", "1800");
         QCOMPARE(document().undoStack().undoText(), QString("Change preview to"));
     }
 

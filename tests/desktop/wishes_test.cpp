@@ -90,7 +90,7 @@ private Q_SLOTS:
         QVERIFY(field("Wish: growth at most")->isVisible());
         type("Wish: growth at most", "0.5 px");
         QCOMPARE(project::wishesFor(project(), "heading", {}).growth, std::optional(0.5));
-        type("Wish: zoom for 2×", "400");
+        type("Wish: double at zoom", "400");
         QCOMPARE(project::wishesFor(project(), "heading", {}).zoom, std::optional(4.0));
         fold("More wishes")->button()->click();
         settle();
@@ -122,7 +122,7 @@ private Q_SLOTS:
     void saysHowSizesAreSought() {
         fold("Solver settings for all roles")->button()->click();
         type("Solver: size grid", "0.5 px");
-        type("Solver: room for longer text", "20");
+        type("Solver: reserve", "20");
         QCOMPARE(project().wishes->grid->css(), std::string("0.5px"));
         QCOMPARE(*project().wishes->reserve, 0.2);
         auto* cards = named<QLineEdit>("Solver: ignored cards");
@@ -259,7 +259,7 @@ private Q_SLOTS:
         press("Solve sizes");
         QVERIFY(viewing().isProposal() || label("satisfy every wish") != nullptr);
         press("Discard");
-        press("Use page width for all sizes…");
+        press("Use viewport width for all sizes…");
         press("Apply sizes");
         QVERIFY(project::resolve(project(), project().variants[1], 0).text.find("body")->follow ==
                 project::Follow::Viewport);

@@ -71,11 +71,12 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
     const auto explained = [](const char* ownWord, const QString& then) {
         return QString::fromUtf8(ownWord) + ".\n" + then;
     };
-    addLane(tr("Bands"), {}, explained(glossary::band, tr("Drag an edge to move a breakpoint.")), bands_,
+    addLane(tr("Bands"), {}, explained(glossary::band, tr("Drag a breakpoint to move it.")), bands_,
             bandsHeight, 0);
     addLane(tr("Wrap points"), {},
             explained(glossary::wrapPoint,
-                      tr("Each tick marks one change. Ticks of the selected text are longer.")),
+                      tr("Each tick marks one change of a line count. Ticks of the selected text are "
+                         "longer.")),
             wraps_, wrapsHeight, 0);
     addLane(tr("Findings"), {},
             tr("The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
@@ -83,9 +84,10 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
             findings, findingsHeight, 0);
     addLane(tr("Audience"), {}, tr("The number of visits at each viewport width."), audience, audienceHeight,
             0);
-    addLane(tr("Browser differences"), {},
+    addLane(tr("Chromium/Firefox"), {},
             tr("The widths at which some text has a different number of lines in Chromium and Firefox."),
             differences_, differencesHeight, 0, OpensWhen::WindowIsTall);
+    nameInFull(tr("Chromium/Firefox differences"));
     addLane(tr("Thumbnails"), tr("at key widths"),
             tr("Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
                "the worst finding. Click one to go to its width."),
@@ -160,13 +162,19 @@ void AxisPane::addLane(const QString& name, const QString& subtitle, const QStri
     lanes_.append({content, disclosure, action, opens, height, share});
 }
 
+void AxisPane::nameInFull(const QString& name) {
+    lanes_.last().action->setText(name);
+    lanes_.last().disclosure->setAccessibleName(name);
+}
+
 void AxisPane::addComparisonLane(const compare::Comparison& comparison) {
     auto* lane = new ComparisonLane(comparison, scale_, this);
-    addLane(tr("Browser comparison"), {},
+    addLane(tr("Comparison"), {},
             tr("Result of the last comparison with a browser. A thin line: the browser agrees with Tenter at "
                "this width. A bar: it differs. A taller bar is a larger difference."),
             lane, comparisonHeight, 0);
-    // Below the lane of browser differences.
+    nameInFull(tr("Comparison with browser"));
+    // Below the lane of Chromium/Firefox differences.
     const auto differences = std::ranges::find(lanes_, differences_, &Lane::content);
     lanes_.move(lanes_.size() - 1, differences - lanes_.begin() + 1);
     setAvailable(lane, false);

@@ -85,6 +85,8 @@ private:
         bool available = true;  ///< false: neither the lane nor its name is shown
     };
     void setAvailable(const QWidget* content, bool available);
+    /// Gives the last lane added a longer name in menus and for screen readers.
+    void nameInFull(const QString& name);
     /// Adds a lane of `height` px, or a plot with a `share` of the remaining height. `subtitle` is the unit
     /// of the values, `description` the tooltip of its name.
     void addLane(const QString& name, const QString& subtitle, const QString& description, QWidget* content,

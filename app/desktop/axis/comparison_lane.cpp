@@ -37,7 +37,7 @@ double barOf(const judge::Verdict& verdict) {
 ComparisonLane::ComparisonLane(const compare::Comparison& comparison, const WidthScale& scale,
                                QWidget* parent)
     : QWidget(parent), comparison_(comparison), scale_(scale) {
-    setAccessibleName(tr("Browser comparison"));
+    setAccessibleName(tr("Comparison with browser"));
     connect(&comparison_, &compare::Comparison::changed, this, [this] {
         setAccessibleDescription(compare::headline(comparison_));
         update();

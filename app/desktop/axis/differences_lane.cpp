@@ -22,7 +22,7 @@ constexpr std::size_t mostDifferencesListed = 6;
 DifferencesLane::DifferencesLane(Viewing& viewing, const EngineSweep& sweep, const WidthScale& scale,
                                  QWidget* parent)
     : QWidget(parent), viewing_(viewing), sweep_(sweep), scale_(scale) {
-    setAccessibleName(tr("Browser differences"));
+    setAccessibleName(tr("Chromium/Firefox differences"));
     connect(&sweep_, &EngineSweep::changed, this, [this] {
         describe();
         update();
@@ -61,7 +61,8 @@ QString DifferencesLane::toolTipAt(double x) const {
         for (std::size_t i = 0; i < difference.lines.size(); ++i)
             counts << linesTitle(difference.lines[i]) + " in " + engineTitle(*text::profiles()[i]);
         lines << widthsTitle(difference.first, difference.last) + ": " +
-                     partTitle(viewing_.shown(), difference.place.card, difference.place.part) + ": " + counts.join(", ");
+                     partTitle(viewing_.shown(), difference.place.card, difference.place.part) + ": " +
+                     counts.join(", ");
     }
     if (more > 0) lines << tr("and %1 more").arg(more);
     return lines.join('\n');

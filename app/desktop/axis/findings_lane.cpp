@@ -93,7 +93,9 @@ bool FindingsLane::event(QEvent* event) {
     const auto* help = static_cast<QHelpEvent*>(event);
     const std::vector<std::size_t> under = at(help->pos());
     const QString text =
-        under.empty() ? QString() : findings::describe(survey_.findings()[under.front()], survey_.audience());
+        under.empty()
+            ? QString()
+            : findings::describe(survey_.project(), survey_.findings()[under.front()], survey_.audience());
     QToolTip::showText(help->globalPos(), toolTipText(text), this);
     return true;
 }

@@ -56,7 +56,7 @@ std::vector<Stretch> stretches(const project::Variant& variant, const std::strin
 }  // namespace
 
 std::string RampEnd::name() const {
-    const char* const layers[] = {"style", "variant", "band"};
+    const char* const layers[] = {"all variants", "variant", "band"};
     return role + (upper ? " upper " : " lower ") + layers[static_cast<int>(layer)] +
            (layer == Layer::Band || followsCard ? ' ' + std::to_string(band) : std::string());
 }

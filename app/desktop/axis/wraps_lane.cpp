@@ -33,7 +33,7 @@ WrapsLane::WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& s
 QString WrapsLane::changeTitle(const sweep::WrapPoint& wrap, int direction) const {
     const std::uint32_t from = direction > 0 ? wrap.below : wrap.above;
     const std::uint32_t to = direction > 0 ? wrap.above : wrap.below;
-    return partTitle(viewing_.shown(), wrap.place.card, wrap.place.part) + ": from " + figure(from, 0) + " to " +
+    return partTitle(viewing_.shown(), wrap.place.card, wrap.place.part) + ": " + figure(from, 0) + " → " +
            linesTitle(to);
 }
 
@@ -59,7 +59,8 @@ std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
     if (!stop) return std::nullopt;
     QString text = pixels(*stop) + ": " + changeTitle(*passed.front(), direction);
     if (passed.size() > 1)
-        text += (passed.size() == 2 ? tr(" and %1 more change") : tr(" and %1 more changes"))
+        text += (passed.size() == 2 ? tr("; %1 more change at this width")
+                                    : tr("; %1 more changes at this width"))
                     .arg(passed.size() - 1);
     return Stop{*stop, text};
 }
@@ -76,7 +77,7 @@ QString WrapsLane::toolTipAt(double x) const {
         else
             lines << pixels(wrap.width) + ": " + changeTitle(wrap, 1);
     }
-    if (more > 0) lines << tr("and %1 more").arg(more);
+    if (more > 0) lines << (more == 1 ? tr("%1 more change") : tr("%1 more changes")).arg(more);
     return lines.join('\n');
 }
 

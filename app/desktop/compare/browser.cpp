@@ -68,9 +68,8 @@ std::vector<Browser> installedBrowsers() {
 
 QString noBrowserText() {
     return QStringLiteral(
-        "No browser was found. Tenter looks for chromium and firefox on the search path. On Debian and "
-        "systems based on it, install one with “sudo apt install chromium” or “sudo apt install "
-        "firefox-esr”, then search again.");
+        "No browser was found. Install Chromium (sudo apt install chromium) or Firefox (sudo apt install "
+        "firefox-esr), then choose Search again.");
 }
 
 QStringList arguments(const Browser& browser, const QString& folder, const QUrl& page) {

@@ -59,11 +59,11 @@ CompareDialog::CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* 
     stale_ = wrappedLabel("The row has changed since this comparison. Compare again.", this);
     box->addWidget(stale_);
     box->addWidget(figures_ = buildFigures());
-    listTitle_ = new QLabel("Differences (select one to show it in the row)", this);
+    listTitle_ = new QLabel("Differences from Tenter (select one to show it in the row)", this);
     listTitle_->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(listTitle_);
     list_ = new QListWidget(this);
-    list_->setAccessibleName("Differences");
+    list_->setAccessibleName("Differences from Tenter");
     list_->setUniformItemSizes(true);
     box->addWidget(list_, 1);
     box->addStretch(0);
@@ -165,9 +165,8 @@ QWidget* CompareDialog::buildFigures() {
         add("Parts that differ",
             "A part differs if its line count differs, if its box differs by more than 0.5\u00A0px, or "
             "if its font size differs by more than 0.01\u00A0px (0.02\u00A0px in Firefox).");
-    tight_ = add("Tight fits that differ",
-                 QString::fromUtf8(glossary::tightFit) +
-                     ".\nHere: tight fits with another line count. They do not count as differences.");
+    tight_ = add("Tight fits with other line counts",
+                 QString::fromUtf8(glossary::tightFit) + ".\nThey are not counted as parts that differ.");
     box_ = add("Largest box difference",
                "The largest difference of a position, width or height, and where it occurs.");
     size_ = add("Largest font size difference", "The largest difference between the font sizes of a part.");

@@ -3,6 +3,7 @@
 #include <QRegularExpression>
 
 #include "units/number.h"
+#include "units/quantities.h"
 
 namespace tenter::desktop::controls {
 
@@ -10,6 +11,11 @@ namespace {
 
 QString plainNumber(double value, int decimals) {
     return QString::fromStdString(units::number(value, decimals));
+}
+
+/// The same with a true minus sign, for sentences.
+QString shownNumber(double value, int decimals) {
+    return QString::fromStdString(units::figure(value, decimals));
 }
 
 /// `em, rem or px`.
@@ -22,7 +28,7 @@ QString oneOf(const QStringList& words) {
 
 QString requirement(const AmountKind& kind) {
     QString text = QString(kind.decimals == 0 ? "enter a whole number" : "enter a number") + " from " +
-                   plainNumber(kind.least, kind.decimals) + " to " + plainNumber(kind.most, kind.decimals);
+                   shownNumber(kind.least, kind.decimals) + " to " + shownNumber(kind.most, kind.decimals);
     if (!kind.units.isEmpty()) text += " in " + oneOf(kind.units);
     if (!kind.keywords.isEmpty()) text += ", or " + oneOf(kind.keywords);
     return text;

@@ -132,7 +132,7 @@ void NumberField::commit() {
     else if (reading.state == Reading::State::Empty && !alwaysFilled_)
         Q_EMIT cleared();
     else if (!reading.why.isEmpty())
-        Q_EMIT rejected(reading.why + "; " + formatted(amount_, kind_) + " is kept");
+        Q_EMIT rejected(reading.why + "; the value stays " + formatted(amount_, kind_));
     touched_ = false;
     invalid_ = false;
     showAmount();

@@ -72,7 +72,7 @@ void TextEditor::commit() {
     if (!touched_) return;
     touched_ = false;
     if (field_->text() != value_) {
-        if (accepts_) Q_EMIT rejected(accepts_(field_->text()) + "; “" + value_ + "” is kept");
+        if (accepts_) Q_EMIT rejected(accepts_(field_->text()) + "; the value stays “" + value_ + "”");
         field_->setText(value_);
     }
     start_ = value_;

@@ -85,7 +85,7 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
         store_.clear();
         tellChanged();
     }
-    edit("Take files along", [&](project::Project& project) { project = *carried; });
+    edit("Copy files into project folder", [&](project::Project& project) { project = *carried; });
     saved_ = project_;
     endGesture();
     undo_.setClean();

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <variant>
 
+#include "project/rules.h"
 #include "project/titles.h"
 #include "units/quantities.h"
 
@@ -91,9 +92,9 @@ QString trialTitle(project::Trial::Kind kind) {
         case Kind::LongerCopy:
             return QStringLiteral("Longer text");
         case Kind::LongestTitles:
-            return QStringLiteral("Longest title in every card");
+            return QStringLiteral("Longest heading in every card");
         case Kind::ShortestTitles:
-            return QStringLiteral("Shortest title in every card");
+            return QStringLiteral("Shortest heading in every card");
         case Kind::NoPictures:
             return QStringLiteral("No pictures");
         case Kind::CardMore:
@@ -102,6 +103,15 @@ QString trialTitle(project::Trial::Kind kind) {
             break;
     }
     return QStringLiteral("One card fewer");
+}
+
+// The window uses the name `row` for the row itself.
+QString wrongWithRole(const std::string& role) {
+    if (project::isRoleName(role) && role != "row") return {};
+    return QStringLiteral(
+        "A role name has lower-case letters, digits and hyphens, and starts with a letter. It cannot be "
+        "card, "
+        "picture or row, or start with x-.");
 }
 
 QString variantTitle(const project::Variant& variant) {

@@ -35,8 +35,10 @@ QString bandTitle(const Viewing& viewing, std::size_t band);
 /// What an edit at this scope changes: `all variants`, `the variant “3 columns”`, `the band 561–940 px (2
 /// columns)`.
 QString scopeTitle(const Viewing& viewing, Viewing::Scope scope);
-/// Name of a text test: `Longer text`, `Longest title in every card`.
+/// Name of a text test: `Longer text`, `Longest heading in every card`.
 QString trialTitle(project::Trial::Kind kind);
+/// Why `role` cannot be the name of a role, as a sentence; empty if it can.
+QString wrongWithRole(const std::string& role);
 /// Name of the variant; `3 columns` if the name is only `3`; its class if it has no name.
 QString variantTitle(const project::Variant& variant);
 /// The browser that breaks lines by this profile: `Chromium`, `Firefox`.

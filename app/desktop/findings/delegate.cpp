@@ -23,7 +23,8 @@ constexpr int wordRoom = 64;
 constexpr int shareRoom = 100;
 constexpr int closedLines = 2;
 constexpr int mostLines = 40;
-constexpr int runsOpen = 6;
+constexpr std::size_t rangesClosed = 2;
+constexpr std::size_t rangesOpen = 6;
 
 int widthOf(const QStyleOptionViewItem& option) {
     const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
@@ -34,6 +35,7 @@ int widthOf(const QStyleOptionViewItem& option) {
 /// line ends in an ellipsis if there is more text. Returns the height of the lines, px.
 int setText(QPainter* painter, const QString& text, const QFont& font, const QPoint& at, int width,
             int most) {
+    if (text.isEmpty()) return 0;
     const QFontMetrics metrics(font);
     QTextLayout layout(text, font);
     layout.beginLayout();
@@ -79,8 +81,10 @@ QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& 
     int height = above + headHeight + gap;
     height += setText(nullptr, QString::fromStdString(finding.says), option.font, {}, room,
                       open ? mostLines : closedLines);
-    height += gap + setText(nullptr, runsTitle(finding, open ? runsOpen : 2), small, {}, room,
-                            open ? mostLines : 1);
+    const QString widths =
+        otherWidthsTitle(model_.survey().project(), finding, open ? rangesOpen : rangesClosed);
+    if (open || !widths.isEmpty()) height += gap;
+    height += setText(nullptr, widths, small, {}, room, open ? mostLines : 1);
     if (open) height += setText(nullptr, basisTitle(finding), small, {}, room, mostLines);
     return {width, height + below};
 }
@@ -136,8 +140,9 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     y += gap;
     painter->setPen(ink.quiet);
     painter->setFont(small);
-    y += setText(painter, runsTitle(finding, open ? runsOpen : 2), small, {left, y}, room,
-                 open ? mostLines : 1);
+    y += setText(painter,
+                 otherWidthsTitle(model_.survey().project(), finding, open ? rangesOpen : rangesClosed),
+                 small, {left, y}, room, open ? mostLines : 1);
     if (open) setText(painter, basisTitle(finding), small, {left, y}, room, mostLines);
     if ((option.state & QStyle::State_HasFocus) != 0) {
         painter->setPen(QPen(ink.accent, 2));

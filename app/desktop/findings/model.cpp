@@ -60,7 +60,7 @@ int Model::rowOf(std::size_t index) const {
 QVariant Model::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= rowCount()) return {};
     if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
-        return describe(finding(index.row()), survey_.audience());
+        return describe(survey_.project(), finding(index.row()), survey_.audience());
     return {};
 }
 

@@ -1,8 +1,5 @@
 #include "findings/wording.h"
 
-#include <QStringList>
-#include <cmath>
-
 #include "checks/phrases.h"
 #include "document/wording.h"
 
@@ -22,27 +19,17 @@ QString shareTitle(double share, const checks::Audience& audience) {
     return percentTitle(share) + (audience.empty() ? " of widths" : " of visits");
 }
 
-QString runTitle(const sweep::Interval& run) {
-    const double last = checks::widestWholeWidth(run);
-    const double first = std::floor(run.from) + 1;
-    return first >= last ? pixels(last) : widthsTitle(first == run.from + 1 ? run.from : first, last);
+QString otherWidthsTitle(const project::Project& project, const checks::Finding& finding, std::size_t most) {
+    const std::string widths = checks::widthsBeyondText(project, finding, most);
+    return widths.empty() ? QString() : "Occurs at: " + QString::fromStdString(widths);
 }
 
-QString runsTitle(const checks::Finding& finding, int most) {
-    QStringList runs;
-    for (const sweep::Interval& run : finding.widths) {
-        if (runs.size() == most) break;
-        runs << runTitle(run);
-    }
-    const auto more = static_cast<qsizetype>(finding.widths.size()) - runs.size();
-    if (more <= 0) return runs.join(", ");
-    return runs.join(", ") + QStringLiteral(" and %1 more %2").arg(more).arg(more == 1 ? "range" : "ranges");
-}
-
-QString describe(const checks::Finding& finding, const checks::Audience& audience) {
-    constexpr int mostRuns = 4;
-    return severityTitle(finding.severity) + ", " + shareTitle(finding.share, audience) + ": " +
-           runsTitle(finding, mostRuns) + ".\n" + QString::fromStdString(finding.says);
+QString describe(const project::Project& project, const checks::Finding& finding,
+                 const checks::Audience& audience) {
+    constexpr std::size_t mostRuns = 4;
+    const QString widths = otherWidthsTitle(project, finding, mostRuns);
+    return severityTitle(finding.severity) + ", " + shareTitle(finding.share, audience) + ".\n" +
+           QString::fromStdString(finding.says) + (widths.isEmpty() ? QString() : '\n' + widths + '.');
 }
 
 }  // namespace tenter::desktop::findings

@@ -14,11 +14,11 @@ QString percentTitle(double share);
 /// The share of a finding and what it is a share of: `15 % of widths`, or `15 % of visits` if there is an
 /// audience.
 QString shareTitle(double share, const checks::Audience& audience);
-/// The whole widths of an interval: `1653–1880 px`.
-QString runTitle(const sweep::Interval& run);
-/// The first `most` width ranges of a finding: `590–629 px, 931–937 px and 3 more ranges`.
-QString runsTitle(const checks::Finding& finding, int most);
+/// The widths of a finding that its text does not name, with at most `most` ranges: `Occurs at: 590–629,
+/// 931–937 px and 3 more ranges`. Empty if the text names them all.
+QString otherWidthsTitle(const project::Project& project, const checks::Finding& finding, std::size_t most);
 /// The whole finding as text, for tooltips and screen readers.
-QString describe(const checks::Finding& finding, const checks::Audience& audience);
+QString describe(const project::Project& project, const checks::Finding& finding,
+                 const checks::Audience& audience);
 
 }  // namespace tenter::desktop::findings

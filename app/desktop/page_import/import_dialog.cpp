@@ -120,7 +120,7 @@ QWidget* ImportDialog::buildFound() {
     report_->setReadOnly(true);
     report_->setTabChangesFocus(true);
     report_->setAccessibleName("Import report");
-    report_->setPlaceholderText("What Tenter finds on the page is listed here");
+    report_->setPlaceholderText("Lists what Tenter finds on the page");
     box->addWidget(report_, 1);
     connect(guess_, &QPushButton::clicked, reader_, &RowReader::guessAgain);
     return found;
@@ -134,7 +134,7 @@ QWidget* ImportDialog::buildEmpty() {
     box->addWidget(demiBold(paragraph("No page yet", empty)));
     auto* how = paragraph(
         "Paste the HTML of a page, or only of its row of cards, into the box on the left.\n\n"
-        "Or open a saved page, or drop one on this window. Then Tenter also reads the style sheets that were "
+        "Or open a saved page, or drop one on this window. Then Tenter also reads the stylesheets that were "
         "saved with it.",
         empty);
     how->setForegroundRole(QPalette::PlaceholderText);

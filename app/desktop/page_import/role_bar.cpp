@@ -9,7 +9,6 @@
 #include "css/selectors.h"
 #include "document/wording.h"
 #include "page_import/wording.h"
-#include "project/rules.h"
 
 namespace tenter::desktop::page_import {
 
@@ -109,8 +108,8 @@ void RoleBar::showElement(const markup::GivenRow* row, markup::NodeId node) {
     shownSelector_ = found == nullptr ? QString() : QString::fromStdString(found->selector);
     selector_->setText(shownSelector_);
     selector_->setEnabled(found != nullptr);
-    selector_->setPlaceholderText(found == nullptr ? "an element without a role has no selector"
-                                                   : "the element with the class of the row");
+    selector_->setPlaceholderText(found == nullptr ? "no selector without a role"
+                                                   : "empty: the element with the variant’s class");
 }
 
 void RoleBar::fillRoles() {
@@ -127,15 +126,13 @@ void RoleBar::chooseRole(int index) {
     if (index >= static_cast<int>(offered_.size())) {
         const QString typed =
             QInputDialog::getText(this, "New role",
-                                  "Name of the role, in lower-case letters, such as kicker or price:")
+                                  "Name of the role in lower-case letters, such as kicker or price:")
                 .trimmed();
         fillRoles();
         if (typed.isEmpty()) return;
         role = typed.toStdString();
-        if (!project::isRoleName(role) || role == "row") {
-            showProblem(
-                "A role name can contain lower-case letters, digits and hyphens. The names card, picture and "
-                "row are reserved.");
+        if (const QString wrong = wrongWithRole(role); !wrong.isEmpty()) {
+            showProblem(wrong);
             return;
         }
     } else {

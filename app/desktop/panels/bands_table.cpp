@@ -136,8 +136,8 @@ void BandsTable::refresh() {
         line.unit->setText(columns == 1 ? "column" : "columns");
         line.remove->setVisible(bands.size() > 1);
         line.remove->setAccessibleName("Remove band, " + bandWidths(variant, i));
-        line.remove->setToolTip(last ? "Remove this band. The band before it then has no upper end."
-                                     : "Remove this band. Its widths then belong to the next band.");
+        line.remove->setToolTip(last ? "Remove this band. The next narrower band then covers its widths."
+                                     : "Remove this band. The next wider band then covers its widths.");
     }
     refreshWidth();
 }

@@ -22,7 +22,7 @@ constexpr double enoughAtAaa = 7;
 }  // namespace
 
 QString ratioTitle(double ratio) {
-    return figure(std::floor(ratio * 10 + 1e-9) / 10, 1) + " : 1";
+    return figure(std::floor(ratio * 10 + 1e-9) / 10, 1) + ":1";
 }
 
 bool isLarge(double size, double weight) {

@@ -90,9 +90,11 @@ void LeewayBox::showLeeway(solve::LeewaySetting setting, QPushButton* button) {
     const auto& entry =
         entries[static_cast<std::size_t>(std::ranges::find(buttons_, button) - buttons_.begin())];
     if (!leeway) {
+        const auto& width = viewing.row().settings(band).row.width;
+        const bool isKeyword = setting == solve::LeewaySetting::RowWidth && width && width->isKeyword();
         proposal_->open({}, {}, nullptr,
-                        {"This band has no such value: the row width is a keyword, or the band lies outside "
-                         "the project's range of widths."});
+                        {isKeyword ? "The row width of this band is a keyword, so it has no leeway."
+                                   : "This band is outside the project’s range of widths."});
         return;
     }
     const QString text = QString::fromStdString(solve::describe(project, variant, band, setting, *leeway));

@@ -204,7 +204,7 @@ void PicturesPanel::showSlot() {
     const auto path = document().folder() / shown->file;
     focus_->preview(QString::fromStdString(path.string()), shown->focusX, shown->focusY, slotRatio());
     file_->setText(QString::fromStdString(shown->file) + "\n" + figure(shown->width) + " × " +
-                   figure(shown->height) + " pixels in the file");
+                   figure(shown->height) + " image pixels");
     const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
     const layout::Layout& layout = viewing().layout();
     slot_->clear();
@@ -216,7 +216,7 @@ void PicturesPanel::showSlot() {
         // With object-fit cover, the height of the slot may need more pixels than its width does.
         const double needed = std::max(across, laid.box.height * shown->width / std::max(1.0, shown->height));
         QString text = "Slot at this width: " + figure(across, 1) + " × " + pixels(laid.box.height, 1);
-        if (needed > 0) text += "\nPixels of the file per CSS px: " + figure(shown->width / needed, 2);
+        if (needed > 0) text += "\nImage pixels per CSS px: " + figure(shown->width / needed, 2);
         slot_->setText(text);
     }
 }

@@ -21,7 +21,7 @@ ProposalBox::ProposalBox(Context& context, QWidget* parent)
     text_->setWordWrap(true);
     text_->setTextFormat(Qt::PlainText);
     text_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    text_->setAccessibleName("Proposal");
+    text_->setAccessibleName("Preview");
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
     row->addWidget(apply_);

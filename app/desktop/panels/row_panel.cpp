@@ -123,25 +123,25 @@ void RowPanel::buildPage() {
     section("Page");
     const auto none = units::Length::ofNone();
     property(
-        "Container width", "Page container width", new NumberEditor(lengthKind({"%", "px", "rem", "vw"})),
+        "Container width", "Container width", new NumberEditor(lengthKind({"%", "px", "rem", "vw"})),
         [](const Project& p) { return Json(p.page.container.width.css()); },
         [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); })
-        ->explain("Width of the element of the page that contains the row.");
+        ->explain("Width of the container: the element of the page that contains the row.");
     property(
-        "Maximum width", "Page maximum width",
+        "Maximum width", "Container maximum width",
         new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})),
         [](const Project& p) { return Json(p.page.container.maxWidth.css()); },
         [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); })
-        ->explain("Maximum width of the element that contains the row.");
+        ->explain("Maximum width of the container.");
     property(
-        "Side padding", "Page side padding", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
+        "Side padding", "Container side padding", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
         [](const Project& p) { return Json(p.page.container.padding.left.value_or(units::Length()).css()); },
         [](Project& p, const Json& v) {
             p.page.container.padding.left = p.page.container.padding.right = lengthOf(v, {});
         })
-        ->explain("Left and right padding of the element that contains the row.");
+        ->explain("Left and right padding of the container.");
     property(
-        "Background", "Page background", new controls::ColourEditor,
+        "Background", "Container background", new controls::ColourEditor,
         [](const Project& p) { return Json(p.page.container.background.css()); },
         [](Project& p, const Json& v) {
             p.page.container.background =
@@ -151,7 +151,7 @@ void RowPanel::buildPage() {
         "Scrollbar", "Scrollbar width", px(0, 40, 1),
         [](const Project& p) { return Json(p.page.scrollbar.width); },
         [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); })
-        ->explain("Width that the scrollbar of the browser takes from the page.");
+        ->explain("Part of the viewport width that the scrollbar covers.");
     property(
         "", "Scrollbar always visible", new CheckEditor("Always visible"),
         [](const Project& p) { return Json(p.page.scrollbar.always); },
@@ -160,21 +160,22 @@ void RowPanel::buildPage() {
         "Theme root size", "Theme root size", px(1, 100, 0.5),
         [](const Project& p) { return Json(p.page.rootSize); },
         [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); })
-        ->explain("Font size that the theme gives to the root element: 1 rem.");
+        ->explain("Font size that the theme gives to the root element: 1\u00A0rem.");
     property(
         "Reader text size", "Reader text size", px(8, 64, 1),
         [](const Project& p) { return Json(p.page.readerSize); },
         [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); })
-        ->explain("Text size that the reader has set in the browser; 16 px unless changed.");
+        ->explain("Text size that the reader has set in the browser; 16\u00A0px unless changed.");
     property(
-        "Preview from", "Preview from", px(200, 5000, 10),
+        "Smallest viewport", "Smallest viewport width", px(200, 5000, 10),
         [](const Project& p) { return Json(p.leastWidth); },
         [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); })
-        ->explain("The narrowest viewport width that Tenter shows and checks.");
+        ->explain("The smallest viewport width that Tenter shows, checks and solves.");
     property(
-        "Preview to", "Preview to", px(200, 5000, 10), [](const Project& p) { return Json(p.mostWidth); },
+        "Largest viewport", "Largest viewport width", px(200, 5000, 10),
+        [](const Project& p) { return Json(p.mostWidth); },
         [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); })
-        ->explain("The widest viewport width that Tenter shows and checks.");
+        ->explain("The largest viewport width that Tenter shows, checks and solves.");
 }
 
 void RowPanel::buildProject() {
@@ -183,8 +184,9 @@ void RowPanel::buildProject() {
         "Name", "Project name", new TextEditor, [](const Project& p) { return Json(p.name); },
         [](Project& p, const Json& v) { p.name = textOf(v); });
     property(
-        "Row name", "Row name", new TextEditor(wrongWithClass), [](const Project& p) { return Json(p.row); },
-        [](Project& p, const Json& v) { p.row = textOf(v); });
+        "Class prefix", "Class prefix", new TextEditor(wrongWithClass),
+        [](const Project& p) { return Json(p.row); }, [](Project& p, const Json& v) { p.row = textOf(v); })
+        ->explain("The class names of the parts start with it, such as season in .season-card.");
     auto* language = new TextEditor([](const QString& text) {
         static const QRegularExpression shape("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$");
         return shape.match(text).hasMatch() ? QString()

@@ -38,7 +38,7 @@ ScaleBox::ScaleBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       useCardWidth_(new QPushButton("Use card width for all sizes…", this)),
-      usePageWidth_(new QPushButton("Use page width for all sizes…", this)),
+      usePageWidth_(new QPushButton("Use viewport width for all sizes…", this)),
       proposal_(new ProposalBox(context, this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
@@ -51,9 +51,11 @@ ScaleBox::ScaleBox(Context& context, QWidget* parent)
     box->addLayout(buttons);
     box->addWidget(proposal_);
     useCardWidth_->setToolTip(toolTipText(
-        "One ramp per role over the card width, for every column count. A preview is shown first."));
-    usePageWidth_->setToolTip(
-        toolTipText("Ramps over the page width, in each band. A preview is shown first."));
+        "One ramp per role that follows the card width, for every column count. You see a preview before you "
+        "apply it."));
+    usePageWidth_->setToolTip(toolTipText(
+        "Ramps that follow the viewport width, one per role and band. You see a preview before you "
+        "apply them."));
     connect(useCardWidth_, &QPushButton::clicked, this, &ScaleBox::previewCardWidth);
     connect(usePageWidth_, &QPushButton::clicked, this, &ScaleBox::previewPageWidth);
     connect(proposal_, &ProposalBox::closed, this,
@@ -88,9 +90,10 @@ void ScaleBox::previewPageWidth() {
     auto converted = std::make_shared<const project::Project>(
         sizesByPageWidth(context_.viewing.document().project(), context_.viewing.document().store(),
                          context_.viewing.profile(), problems));
-    proposal_->open("Use page width for all sizes", "Apply sizes", std::move(converted),
-                    QStringList{"Each band gets its own ramps over the page width. Cards are no longer "
-                                "containers. A new column count needs new sizes."} +
+    proposal_->open("Use viewport width for all sizes", "Apply sizes", std::move(converted),
+                    QStringList{"Each band gets its own ramps, which follow the viewport width. Cards are no "
+                                "longer size containers. If you change the column count later, solve the "
+                                "sizes again."} +
                         sentences(problems));
 }
 

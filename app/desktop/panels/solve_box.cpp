@@ -76,9 +76,9 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     resolutions_->setSpacing(8);
     below->addLayout(resolutions_);
     box->addLayout(below);
-    solve_->setToolTip(toolTipText(
-        "Finds sizes that satisfy every wish at every width, in Chromium and Firefox. They are shown "
-        "first."));
+    solve_->setToolTip(
+        toolTipText("Finds sizes that satisfy every wish at every width, in Chromium and Firefox. You see a "
+                    "preview before you apply them."));
     connect(solve_, &QPushButton::clicked, this, [this] {
         task_.reset();
         solve();

@@ -36,11 +36,11 @@ void SpacingPanel::refreshPixels() {
     const std::string& subject = context().target.subject();
     if (context().target.isText()) {
         const auto size = row::fontSizeHere(viewing(), subject);
-        note_->setText(size ? "At this width 1 em is " + pixels(*size, 2) +
+        note_->setText(size ? "At this width 1\u00A0em is " + pixels(*size, 2) +
                                   ". Padding is hatched, margin is not. Small numbers are px."
                             : "No part uses this role.");
     } else {
-        note_->setText("Here 1 em is the root font size, " + pixels(viewing().shown().page.rem(), 2) +
+        note_->setText("Here 1\u00A0em is the root font size, " + pixels(viewing().shown().page.rem(), 2) +
                        ". Padding is hatched. Small numbers are px.");
     }
 }

@@ -51,9 +51,9 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     clamp_->setForegroundRole(QPalette::PlaceholderText);
     clamp_->setAccessibleName("Font size in the stylesheet");
     addWidget(clamp_);
-    setting("Grows with", new SegmentEditor({{"viewport", "Page width"}, {"card", "Card width"}}), {},
+    setting("Grows with", new SegmentEditor({{"viewport", "Viewport width"}, {"card", "Card width"}}), {},
             "follow")
-        ->explain("Whether the font size grows with the viewport width or with the width of the card.");
+        ->explain("Whether the font size follows the viewport width or the width of the card.");
     addWidget(scale_);
     addFindable("Use card width for all sizes", scale_->button());
 

@@ -17,7 +17,7 @@ std::vector<checks::Finding> found(const Viewing& viewing, const project::Projec
     return checks::check(project, viewing.variant(), viewing.document().store(), {});
 }
 
-/// `2 warnings more, 1 note fewer`.
+/// `2 more warnings, 1 fewer note`.
 QString compared(const std::vector<checks::Finding>& tried, const std::vector<checks::Finding>& before) {
     using checks::Severity;
     QStringList parts;
@@ -29,9 +29,9 @@ QString compared(const std::vector<checks::Finding>& tried, const std::vector<ch
         };
         const int more = countIn(tried) - countIn(before);
         if (more == 0) continue;
-        parts << QString("%1 %2%3 %4")
+        parts << QString("%1 %2 %3%4")
                      .arg(std::abs(more))
-                     .arg(name, std::abs(more) == 1 ? "" : "s", more > 0 ? "more" : "fewer");
+                     .arg(more > 0 ? "more" : "fewer", name, std::abs(more) == 1 ? "" : "s");
     }
     return parts.isEmpty() ? QString("same findings") : parts.join(", ");
 }

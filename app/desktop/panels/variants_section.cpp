@@ -52,8 +52,8 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     result_->hide();
     box->addWidget(result_);
     add_->setToolTip(toolTipText(
-        "The same cards with this many columns, in bands down to one column, with sizes solved by "
-        "the wishes"));
+        "Adds the same cards with this many columns. Narrower bands get fewer columns, down to one. The "
+        "sizes satisfy the wishes."));
     connect(columns_, &controls::NumberField::amountEdited, this, [this] { isTyped_ = true; });
     connect(columns_, &controls::NumberField::rejected, this,
             [this](const QString& why) { context_.showError("Columns", why); });

@@ -108,11 +108,13 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
         number("Growth at most", "growth at most", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px"));
     growth->editor().setToolTip(toolTipText("Largest growth per 100\u00A0px of viewport width"));
     moreRows_.push_back(growth);
-    moreRows_.push_back(choice<bool>("Narrower column", "narrower column", &RoleWishes::withColumn,
-                                     new SegmentEditor({{"with", "No growth"}, {"free", "Free"}}),
-                                     {{"with", true}, {"free", false}}));
+    auto* narrower = choice<bool>("Narrower column", "narrower column", &RoleWishes::withColumn,
+                                  new SegmentEditor({{"with", "No growth"}, {"free", "Free"}}),
+                                  {{"with", true}, {"free", false}});
+    narrower->editor().setToolTip(toolTipText("No growth: the text does not grow where its column narrows"));
+    moreRows_.push_back(narrower);
     auto* zoom =
-        number("Zoom for 2×", "zoom for 2×", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
+        number("Double at zoom", "double at zoom", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
     zoom->editor().setToolTip(toolTipText("Browser zoom at which the text is twice as large"));
     moreRows_.push_back(zoom);
     using At = project::AtBreakpoints;
@@ -195,7 +197,7 @@ void WishesPanel::addWidths() {
         // A half-typed number often crosses the other end: only a finished one is refused.
         connect(&row->editor(), &controls::Editor::finished, this, [this] {
             if (areCrossed_)
-                context().showMessage("The widths must end above their start. Change the other end first.");
+                context().showMessage("“Up to” must be larger than “Above”. Change the other value first.");
             areCrossed_ = false;
             refresh();
         });
@@ -346,7 +348,7 @@ void WishesPanel::addRatio() {
     };
     ratioTo_ = new ListEditor({{noWish, "No other role"}});
     auto* other = property(
-        "Ratio to", "Wish: ratio to role", ratioTo_,
+        "Ratio to role", "Wish: ratio to role", ratioTo_,
         [this](const Project& project) { return Json(wished(project).ratioTo.value_or(noWish)); },
         [this, removeRatio](Project& project, const Json& value) {
             change(project, [&](RoleWishes& entry) {
@@ -358,7 +360,7 @@ void WishesPanel::addRatio() {
         });
     other->setOptional(isSet);
     factor_ = property(
-        "Factor", "Wish: factor", new NumberEditor(numberKind(0.1, 10, 0.05, 3)),
+        "Ratio", "Wish: ratio", new NumberEditor(numberKind(0.1, 10, 0.05, 3)),
         [this](const Project& project) {
             const RoleWishes wishes = wished(project);
             return Json(wishes.ratio ? *wishes.ratio : wishes.leastRatio.value_or(1));
@@ -375,7 +377,7 @@ void WishesPanel::addRatio() {
     findInstead(ratioTo_);
     factor_->setOptional(isSet);
     factorKind_ = property(
-        "Factor is", "Wish: factor is", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
+        "Ratio is", "Wish: ratio is", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
         [this](const Project& project) { return Json(wished(project).ratio ? "exact" : "least"); },
         [this, removeRatio](Project& project, const Json& value) {
             const RoleWishes wishes = wished(project);
@@ -439,13 +441,17 @@ void WishesPanel::addGeneral() {
     const Conversion<double> percent{[](double share) { return Json(share * 100); },
                                      [](const Json& value) { return numberIn(value, 100); }};
     const auto share = [](double most) { return new NumberEditor(numberKind(0, most, 1, 1, "%")); };
-    general<double>("Longer text", "room for longer text", &Wishes::reserve, share(50), percent)
+    general<double>("Reserve", "reserve", &Wishes::reserve, share(50), percent)
         ->editor()
-        .setToolTip(toolTipText("Room for longer text, such as a translation, without another line"));
-    general<double>("Slack", "slack", &Wishes::slack, share(20), percent)
+        .setToolTip(toolTipText("Space for longer text, such as a translation, without another line"));
+    const QString slack =
+        toolTipText("This share of each line stays free, so that another browser does not add a line.\n" +
+                    QString::fromUtf8(glossary::slack));
+    general<double>("Slack", "slack", &Wishes::slack, share(20), percent)->editor().setToolTip(slack);
+    general<double>("Slack below 500\u00A0px", "slack below 500\u00A0px", &Wishes::narrowSlack, share(20),
+                    percent)
         ->editor()
-        .setToolTip(toolTipText(glossary::slack));
-    general<double>("Below 500\u00A0px", "slack below 500\u00A0px", &Wishes::narrowSlack, share(20), percent);
+        .setToolTip(slack);
 }
 
 void WishesPanel::addWithout() {

@@ -4,7 +4,6 @@
 #include <QHBoxLayout>
 #include <QInputDialog>
 #include <QMenu>
-#include <QRegularExpression>
 #include <algorithm>
 #include <variant>
 
@@ -31,9 +30,9 @@ struct WordsPanel::Line : QWidget {
 
 namespace {
 
-/// `Room for 14 more characters at 961 px`.
+/// `Room for 14 more characters at 961 px viewport width`.
 QString roomTitle(const checks::RoomForCopy& room) {
-    const QString at = " at " + pixels(room.width);
+    const QString at = " at " + pixels(room.width) + " viewport width";
     if (room.spare == 0) return "No room for more characters" + at;
     const int count = std::abs(room.spare);
     const QString characters = count == 1 ? "character" : "characters";
@@ -44,7 +43,7 @@ QString roomTitle(const checks::RoomForCopy& room) {
 }
 
 QString roomExplained(const checks::RoomForCopy& room) {
-    return QString("A wish allows %1 line%2. Of all viewport widths, the fewest characters fit at this one.")
+    return QString("A wish allows %1 line%2. This is the viewport width at which the fewest characters fit.")
         .arg(room.lines)
         .arg(room.lines == 1 ? "" : "s");
 }
@@ -110,21 +109,18 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
                 QInputDialog::getText(this, "New role",
                                       "Name of the role in lower-case letters, such as kicker or price:")
                     .trimmed();
-            static const QRegularExpression pattern("^[a-z][a-z0-9-]*$");
             if (role.isEmpty()) return;
-            if (pattern.match(role).hasMatch() && role != "card" && role != "picture" && role != "row")
-                addPart(role.toStdString());
+            if (const QString wrong = wrongWithRole(role.toStdString()); !wrong.isEmpty())
+                this->context().showMessage(wrong);
             else
-                this->context().showMessage(
-                    "A role name has lower-case letters, digits and hyphens only; it cannot be card, picture "
-                    "or row.");
+                addPart(role.toStdString());
         });
     });
     addFindable("Text of a card", add_);
     section("Text tests");
     explain("Show the row with other texts, pictures or cards; the project is not changed");
     addWidget(trial_);
-    addFindable("Longer text, longest title, no pictures, one more card", trial_->first());
+    addFindable("Longer text, longest heading, no pictures, one more card", trial_->first());
     close();
 }
 
@@ -170,7 +166,7 @@ void WordsPanel::refresh() {
     add_->setVisible(!given);
     const auto cards = viewing().untried().cards.size();
     givenNote_->setText(
-        QString("This row of %1 card%2 is imported from a page. You can edit its texts here. To add, move or "
+        QString("This row of %1 card%2 is imported from a page. You can edit its text here. To add, move or "
                 "remove parts, change the page and import the row again.")
             .arg(cards)
             .arg(cards == 1 ? "" : "s"));

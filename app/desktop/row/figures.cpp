@@ -57,11 +57,12 @@ void addPicture(Figures& figures, const Viewing& viewing, std::size_t card, cons
     const auto* const picture = source != nullptr ? std::get_if<project::PicturePart>(source) : nullptr;
     if (picture == nullptr || picture->width <= 0 || picture->height <= 0) return;
     figures.rows.append(
-        {QObject::tr("File"),
+        {QObject::tr("Image"),
          QObject::tr("%1 × %2 pixels").arg(figure(picture->width, 0), figure(picture->height, 0))});
-    // With `object-fit: cover`, the side with fewer file pixels per CSS px limits the sharpness.
+    // With `object-fit: cover`, the side with fewer image pixels per CSS px limits the sharpness.
     const double density = std::min(picture->width / part.box.width, picture->height / part.box.height);
-    figures.rows.append({QObject::tr("Density"), QObject::tr("%1 file pixels per px").arg(figure(density))});
+    figures.rows.append(
+        {QObject::tr("Density"), QObject::tr("%1 image pixels per CSS px").arg(figure(density))});
 }
 
 }  // namespace

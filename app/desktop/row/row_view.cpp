@@ -85,9 +85,9 @@ void RowView::addActions() {
                       tr("Show the measure, and where the shortest and the longest comfortable line end"),
                       Qt::CTRL | Qt::Key_2);
     tight_ = toggle(tr("&Tight fits"), QString::fromUtf8(glossary::tightFit), Qt::CTRL | Qt::Key_3);
-    engines_ =
-        toggle(tr("Browser &differences"),
-               tr("Mark text that has a different number of lines in another browser"), Qt::CTRL | Qt::Key_4);
+    engines_ = toggle(tr("Chromium/Firefox &differences"),
+                      tr("Mark text that has a different number of lines in Chromium and Firefox"),
+                      Qt::CTRL | Qt::Key_4);
     engines_->setChecked(true);
     fitAction_ = new QAction(tr("&Fit to window"), this);
     fitAction_->setCheckable(true);
@@ -436,7 +436,7 @@ void RowView::paintEmpty(QPainter& painter) {
     painter.setPen(QColor(0x44, 0x44, 0x44));
     const QRectF page(projection().left, 0, viewing_.width() * zoom_, viewport()->height());
     painter.drawText(page.intersected(QRectF(viewport()->rect())), Qt::AlignCenter | Qt::TextWordWrap,
-                     tr("No cards yet. Add a card in the panel Words, or drop pictures here."));
+                     tr("No cards yet. Add a card in the Words panel, or drop pictures here."));
 }
 
 void RowView::revealChosen() {

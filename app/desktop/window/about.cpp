@@ -33,14 +33,14 @@ void runWithCloseButton(QDialog& dialog, QVBoxLayout* box) {
 
 void showShortcuts(QWidget* parent) {
     constexpr std::array shortcuts{
-        std::pair{"Left, Right", "Narrower, wider by 1 px"},
-        std::pair{"Shift+Left, Shift+Right", "Narrower, wider by 10 px"},
-        std::pair{"Ctrl+Left, Ctrl+Right", "Previous, next band edge"},
+        std::pair{"Left, Right", "Narrower, wider by 1\u00A0px"},
+        std::pair{"Shift+Left, Shift+Right", "Narrower, wider by 10\u00A0px"},
+        std::pair{"Ctrl+Left, Ctrl+Right", "Previous, next band end"},
         std::pair{"Shift+F7, F7", "Previous, next wrap point"},
         std::pair{"Shift+F8, F8", "Previous, next finding in the list"},
         std::pair{"Enter in the findings", "Go to the width where the finding is worst, and mark its part"},
-        std::pair{"Ctrl+Shift+E, Ctrl+E", "Previous, next browser difference"},
-        std::pair{"Ctrl+1 to Ctrl+4", "Overlays: boxes, measure, tight fits, browser differences"},
+        std::pair{"Ctrl+Shift+E, Ctrl+E", "Previous, next Chromium/Firefox difference"},
+        std::pair{"Ctrl+1 to Ctrl+4", "Overlays: boxes, measure, tight fits, Chromium/Firefox differences"},
         std::pair{"Ctrl+Shift+B", "Compare with browser"},
         std::pair{"F3", "Show all variants at this width, or one"},
         std::pair{"Hold F2", "Show saved version"},
@@ -93,10 +93,10 @@ void showAbout(QWidget* parent) {
              "it computes the row at every viewport width and writes the stylesheet for it.",
              &dialog));
     box->addWidget(text(
-        "Limits: text that grows with the viewport grows less when a reader zooms in. It can fail WCAG 2.2 "
-        "SC 1.4.4, which requires that text can be enlarged to 200\u00A0%. Keep the largest size of a ramp "
-        "within 2.5 times the smallest. Test the published page at 200\u00A0% and 400\u00A0% zoom, with the "
-        "keyboard and with a screen reader.",
+        "Zoom: text that grows with the viewport grows less than the browser zoom. Such text can fail WCAG "
+        "2.2 SC 1.4.4, which requires that text can be enlarged to 200\u00A0%. Keep the largest size of a "
+        "ramp at most 2.5 times the smallest. Test the published page at 200\u00A0% and 400\u00A0% zoom, "
+        "with the keyboard and with a screen reader.",
         &dialog));
     box->addWidget(
         text("Tenter is free software under the GNU General Public License, version 3 or later. It has no "

@@ -190,7 +190,7 @@ QWidget* MainWindow::buildWork() {
 void MainWindow::buildStatus() {
     note_ = new StatusNote(this);
     fontNotes_ = new QLabel(this);
-    fontNotes_->setAccessibleName("Font notes");
+    fontNotes_->setAccessibleName("Font problems");
     QPalette ink = fontNotes_->palette();
     ink.setColor(QPalette::WindowText, controls::caution(ink));
     fontNotes_->setPalette(ink);
@@ -198,7 +198,8 @@ void MainWindow::buildStatus() {
     givenNote_->setForegroundRole(QPalette::PlaceholderText);
     givenNote_->setAccessibleName("Markup of the row");
     givenNote_->setToolTip(
-        "The stylesheet is for the elements of that page. Edit › Use Tenter’s markup changes back.");
+        "The stylesheet is for the markup of the imported page. For a stylesheet with Tenter’s own markup, "
+        "choose Edit › Use Tenter’s markup.");
     trialNote_ = new QPushButton(this);
     trialNote_->setFlat(true);
     trialNote_->setToolTip("End this text test");
@@ -267,9 +268,9 @@ void MainWindow::setBrowserZoom(double zoom) {
     browserZoom_ = zoom;
     viewing_.setWidth(window / zoom);
     row_->setZoom(zoom);
-    const QString cut = viewing_.width() == window / zoom
-                            ? QString()
-                            : " Shown at " + pixels(viewing_.width()) + ", the end of the preview range.";
+    const QString cut = viewing_.width() == window / zoom ? QString()
+                                                          : " Shown at " + pixels(viewing_.width()) +
+                                                                ", the end of the project’s range of widths.";
     note_->showMessage("A browser window of " + pixels(window) + " at " + percent(zoom) +
                        " zoom has a viewport of " + pixels(window / zoom) + '.' + cut);
 }
@@ -293,7 +294,7 @@ void MainWindow::showNotes() {
         notes << QString::fromStdString(note.family) + " " + QString::fromStdString(note.says);
     fontNotes_->setText(notes.isEmpty()     ? QString()
                         : notes.size() == 1 ? notes.first()
-                                            : QString("%1 font notes").arg(notes.size()));
+                                            : QString("%1 font problems").arg(notes.size()));
     fontNotes_->setToolTip(notes.join('\n'));
 }
 
@@ -316,7 +317,7 @@ void MainWindow::copyStylesheetOf(const std::vector<std::size_t>& variants) {
                        (variants.size() == 1 ? QString::fromStdString(all[variants[0]].className)
                                              : QString("all %1 variants").arg(variants.size())) +
                        (document_.project().given ? ", for the imported row" : "") +
-                       (viewing_.isProposal() ? ", with the current sizes, not the proposal" : ""));
+                       (viewing_.isProposal() ? ", with the current sizes, not those of the preview" : ""));
 }
 
 void MainWindow::importRow() {
@@ -509,7 +510,7 @@ void MainWindow::dropPictures(const QStringList& files, const QPoint& global) {
     };
     QString message;
     if (makesCards)
-        message = counted(done.placed, "card") + " made. Edit the texts in the Words panel.";
+        message = counted(done.placed, "card") + " added. Edit the text in the Words panel.";
     else if (done.placed == 1)
         message = QString("Picture placed in card %1.").arg(under.card + 1);
     else

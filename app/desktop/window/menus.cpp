@@ -102,7 +102,7 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     // Enabled only for an imported row: see showGiven.
     ownMarkup_ = menu->addAction("Use Tenter’s &markup", this, &MainWindow::useOwnMarkup);
-    QMenu* silencing = menu->addMenu("Silence fi&ndings");
+    QMenu* silencing = menu->addMenu("Silence &check");
     needsProject(silencing->menuAction());
     connect(silencing, &QMenu::aboutToShow, this, [this, silencing] {
         findings::fillSilenceMenu(*silencing, document_, findings_->currentCheck());
@@ -181,17 +181,17 @@ void MainWindow::buildGoMenu() {
     const auto add = [&](const QString& text, const QString& key, auto&& go) {
         needsProject(menu->addAction(text + '\t' + key, this, go));
     };
-    add("&Next band edge", "Ctrl+Right", [this] { axis_->goToBandEdge(1); });
-    add("&Previous band edge", "Ctrl+Left", [this] { axis_->goToBandEdge(-1); });
+    add("&Next band end", "Ctrl+Right", [this] { axis_->goToBandEdge(1); });
+    add("&Previous band end", "Ctrl+Left", [this] { axis_->goToBandEdge(-1); });
     menu->addSeparator();
     const auto toDifference = [this](int direction) {
         if (!axis_->goToDifference(direction))
-            note_->showMessage(direction > 0 ? "No browser difference at a wider viewport"
-                                             : "No browser difference at a narrower viewport");
+            note_->showMessage(direction > 0 ? "No Chromium/Firefox difference at a wider viewport"
+                                             : "No Chromium/Firefox difference at a narrower viewport");
     };
-    needsProject(menu->addAction("Next browser &difference", QKeySequence(Qt::CTRL | Qt::Key_E), this,
-                                 [toDifference] { toDifference(1); }));
-    needsProject(menu->addAction("Previous browser d&ifference",
+    needsProject(menu->addAction("Next Chromium/Firefox &difference", QKeySequence(Qt::CTRL | Qt::Key_E),
+                                 this, [toDifference] { toDifference(1); }));
+    needsProject(menu->addAction("Previous Chromium/Firefox d&ifference",
                                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), this,
                                  [toDifference] { toDifference(-1); }));
     needsProject(
@@ -203,10 +203,10 @@ void MainWindow::buildGoMenu() {
     needsProject(menu->addAction("Previous findin&g", QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
                                  [this] { goToFinding(-1); }));
     menu->addSeparator();
-    add("Wid&er by 1 px", "Right", [this] { stepWidth(1); });
-    add("Narrowe&r by 1 px", "Left", [this] { stepWidth(-1); });
-    add("Wider &by 10 px", "Shift+Right", [this] { stepWidth(10); });
-    add("N&arrower by 10 px", "Shift+Left", [this] { stepWidth(-10); });
+    add("Wid&er by 1\u00A0px", "Right", [this] { stepWidth(1); });
+    add("Narrowe&r by 1\u00A0px", "Left", [this] { stepWidth(-1); });
+    add("Wider &by 10\u00A0px", "Shift+Right", [this] { stepWidth(10); });
+    add("N&arrower by 10\u00A0px", "Shift+Left", [this] { stepWidth(-10); });
 }
 
 void MainWindow::buildHelpMenu() {
