@@ -25,9 +25,9 @@ bool readValue(ReadContext& context, const Json& json, Colour& out);
 bool readValue(ReadContext& context, const Json& json, Ramp& out);
 bool readValue(ReadContext& context, const Json& json, Ratio& out);
 
-// The rules for values, which `validate` (validate.h) applies too. Each adds a problem and returns false if the
-// value is not allowed at its place. `inFile`: the value as the file has it, for the message; null: the message
-// shows it as it would be written.
+// The rules for values, which `validate` (validate.h) applies too. Each adds a problem and returns false if
+// the value is not allowed at its place. `inFile`: the value as the file has it, for the message; null: the
+// message shows it as it would be written.
 
 /// Not a number (NaN): a value of another kind.
 bool checkNumber(ReadContext& context, double value, const Json* inFile = nullptr);

@@ -4,6 +4,7 @@
 #include "checks/checks.h"
 #include "checks/room_for_copy.h"
 #include "layout/layout.h"
+#include "project/validate.h"
 #include "samples.h"
 #include "solve/solve.h"
 #include "spread.h"
@@ -63,6 +64,20 @@ void layOutTwelveCards(benchmark::State& state) {
     state.SetLabel(std::to_string(laid.cards.size()) + " cards");
 }
 BENCHMARK(layOutTwelveCards)->Unit(benchmark::kMicrosecond);
+
+/// The rules of a project file for all of the project, or for what one step of a drag changes.
+void validateProject(benchmark::State& state) {
+    const project::Project before = sample(twelveCards);
+    project::Project after = before;
+    after.style.row.columnGap = project::Length::px(17);
+    const bool step = state.range(0) == 1;
+    Spread spread;
+    for (auto _ : state)
+        spread.time([&] { benchmark::DoNotOptimize(project::validate(after, step ? &before : nullptr)); });
+    spread.report(state);
+    state.SetLabel(step ? "one setting changed" : "whole project");
+}
+BENCHMARK(validateProject)->Arg(0)->Arg(1)->Unit(benchmark::kMicrosecond);
 
 /// A sweep over all widths of a row with `state.range(0)` cards, which repeat the cards of the sample.
 void sweepRow(benchmark::State& state) {

@@ -45,7 +45,7 @@ void BandsLane::moveEdge(int edge, double breakpoint) {
     const double high = (at + 1 == bands.breakpoints.size() ? bands.most : bands.breakpoints[at + 1]) - 1;
     if (low > high) return;
     breakpoint = std::clamp(breakpoint, low, high);
-    viewing_.document().edit(
+    viewing_.edit(
         tr("Move breakpoint"),
         [&](project::Project& project) { project.variants[viewing_.variant()].bands[at].upTo = breakpoint; },
         QStringLiteral("breakpoint %1").arg(edge));

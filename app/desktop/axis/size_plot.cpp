@@ -207,7 +207,7 @@ void SizePlot::moveTo(const QString& name, double width, double size) {
     width = std::clamp(width, scale_.least(), scale_.most());
     size = std::clamp(size, leastSize, mostSize);
     const double cardWidth = end.followsCard ? viewing_.row().cardWidth(width) : 0;
-    viewing_.document().edit(
+    viewing_.edit(
         tr("Change font size of %1").arg(QString::fromStdString(end.role)),
         [&](project::Project& project) { moveEnd(project, viewing_.variant(), end, cardWidth, width, size); },
         QStringLiteral("ramp ") + name);

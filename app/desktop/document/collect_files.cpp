@@ -54,7 +54,10 @@ private:
         if (file.empty() || (sameFolder_ && name.is_relative())) return;
         const fs::path source = name.is_absolute() ? name : from_ / name;
         std::error_code error;
-        if (!fs::exists(source, error)) return;
+        if (!fs::exists(source, error)) {
+            if (name.is_absolute()) reportMissing(source);
+            return;
+        }
         const bool outside = name.is_absolute() || leavesFolder(name.lexically_normal());
         const fs::path wanted = outside ? subfolder / source.filename() : name.lexically_normal();
         fs::path target = to_ / wanted;
@@ -64,6 +67,13 @@ private:
                                            wanted.extension().string());
         if (!fs::exists(target, error)) copy(source, target);
         file = target.lexically_relative(to_).generic_string();
+    }
+
+    /// An absolute name that stays would make a file that cannot be opened.
+    void reportMissing(const fs::path& source) {
+        failed_ = true;
+        problems_.push_back({source.string(), "", "This file does not exist any more.",
+                             "Choose the picture or the font again, or remove it from the project."});
     }
 
     void copy(const fs::path& source, const fs::path& target) {

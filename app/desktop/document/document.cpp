@@ -5,6 +5,8 @@
 #include "checks/registry.h"
 #include "document/collect_files.h"
 #include "document/edit_command.h"
+#include "project/json_text.h"
+#include "project/validate.h"
 
 namespace tenter::desktop {
 
@@ -77,7 +79,15 @@ bool Document::save(project::Problems& problems) {
 
 bool Document::saveAs(const fs::path& file, project::Problems& problems) {
     const auto carried = collectFiles(*project_, folder_, file.parent_path(), problems);
-    if (!carried || !project::replaceFile(file, project::write(*carried), problems)) return false;
+    if (!carried) return false;
+    const std::string text = project::write(*carried);
+    if (text.size() > project::largestFile) {
+        problems.push_back({file.string(), "", "The project is too large to be opened again.",
+                            "Shorten its texts or the theme CSS of the imported row. The largest file is " +
+                                std::to_string(project::largestFile >> 20U) + " MB."});
+        return false;
+    }
+    if (!project::replaceFile(file, text, problems)) return false;
     file_ = file;
     if (folder_ != file.parent_path()) {
         folder_ = file.parent_path();
@@ -85,6 +95,7 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
         store_.clear();
         tellChanged();
     }
+    // Names of files alone do not make a project invalid.
     edit("Copy files into project folder", [&](project::Project& project) { project = *carried; });
     saved_ = project_;
     endGesture();
@@ -93,12 +104,15 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
     return true;
 }
 
-void Document::edit(const QString& name, const std::function<void(project::Project&)>& change,
-                    const QString& gesture) {
+project::Problems Document::edit(const QString& name, const std::function<void(project::Project&)>& change,
+                                 const QString& gesture) {
     auto after = std::make_shared<project::Project>(*project_);
     change(*after);
-    if (*after == *project_) return;
-    undo_.push(new EditCommand(*this, name, project_, std::move(after), gesture, gestureSerial_));
+    if (*after == *project_) return {};
+    project::Problems problems = project::validate(*after, project_.get());
+    if (problems.empty())
+        undo_.push(new EditCommand(*this, name, project_, std::move(after), gesture, gestureSerial_));
+    return problems;
 }
 
 void Document::endGesture() {

@@ -47,9 +47,10 @@ public:
 
     /// One undoable step named `name` (as the menu shows it). Steps with the same non-empty `gesture` that
     /// follow each other without `endGesture` between them become one. A step that changes nothing is
-    /// dropped.
-    void edit(const QString& name, const std::function<void(project::Project&)>& change,
-              const QString& gesture = {});
+    /// dropped. A step that would make the project invalid is refused: nothing changes, and the problems say
+    /// why.
+    project::Problems edit(const QString& name, const std::function<void(project::Project&)>& change,
+                           const QString& gesture = {});
     /// The drag, or the typing, is over.
     void endGesture();
 

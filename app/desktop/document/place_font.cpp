@@ -10,6 +10,7 @@
 #include <memory>
 
 #include "document/collect_files.h"
+#include "document/refusal.h"
 #include "project/cascade.h"
 #include "text/sfnt.h"
 
@@ -67,19 +68,20 @@ QString placeFont(Document& document, const QString& file, const std::string& ro
     project::FontEntry entry = entryOf(face.get());
     if (entry.family.empty()) return unreadable;
     entry.file = storedPath(QFileInfo(file).absoluteFilePath().toStdString(), document.folder());
-    document.edit("Add font " + QString::fromStdString(entry.family), [&](project::Project& project) {
-        const bool there =
-            std::any_of(project.fonts.begin(), project.fonts.end(),
-                        [&](const project::FontEntry& font) { return font.file == entry.file; });
-        if (!there) project.fonts.push_back(entry);
-        project::TextStyle& style = project.style.text.of(role);
-        std::vector<std::string> families =
-            style.family.value_or(project::defaultText(role).family.value_or(std::vector<std::string>{}));
-        families.erase(std::remove(families.begin(), families.end(), entry.family), families.end());
-        families.insert(families.begin(), entry.family);
-        style.family = families;
-    });
-    return {};
+    const project::Problems problems =
+        document.edit("Add font " + QString::fromStdString(entry.family), [&](project::Project& project) {
+            const bool there =
+                std::any_of(project.fonts.begin(), project.fonts.end(),
+                            [&](const project::FontEntry& font) { return font.file == entry.file; });
+            if (!there) project.fonts.push_back(entry);
+            project::TextStyle& style = project.style.text.of(role);
+            std::vector<std::string> families =
+                style.family.value_or(project::defaultText(role).family.value_or(std::vector<std::string>{}));
+            families.erase(std::remove(families.begin(), families.end(), entry.family), families.end());
+            families.insert(families.begin(), entry.family);
+            style.family = families;
+        });
+    return problems.empty() ? QString() : refusal(document.project(), problems.front());
 }
 
 }  // namespace tenter::desktop

@@ -7,6 +7,7 @@
 
 #include "document/collect_files.h"
 #include "document/new_card.h"
+#include "document/refusal.h"
 
 namespace tenter::desktop {
 
@@ -66,11 +67,13 @@ PlacedPictures placePictures(Document& document, std::size_t card, const QString
                 return {0, QString("Card %1 of the imported row has no picture. Add one in the page, then "
                                    "import the row again.")
                                .arg(card + i + 1)};
-    document.edit(count == 1 ? "Place picture" : "Place pictures", [&](project::Project& project) {
-        if (empty) project.cards.assign(count, newCard());
-        for (std::size_t i = 0; i < count; ++i)
-            put(project.cards[empty ? i : card + i], pictures[i], i == 0 ? part : std::nullopt);
-    });
+    const project::Problems problems =
+        document.edit(count == 1 ? "Place picture" : "Place pictures", [&](project::Project& project) {
+            if (empty) project.cards.assign(count, newCard());
+            for (std::size_t i = 0; i < count; ++i)
+                put(project.cards[empty ? i : card + i], pictures[i], i == 0 ? part : std::nullopt);
+        });
+    if (!problems.empty()) return {0, refusal(document.project(), problems.front())};
     return {count, {}};
 }
 

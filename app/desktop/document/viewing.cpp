@@ -4,8 +4,6 @@
 #include <utility>
 #include <variant>
 
-#include "project/conflicts.h"
-
 namespace tenter::desktop {
 
 Viewing::Viewing(Document& document, QObject* parent) : QObject(parent), document_(document) {
@@ -182,20 +180,17 @@ void Viewing::showSaved(bool on) {
 project::Problems Viewing::setSetting(const QString& name, const std::string& path,
                                       const project::Json& value, const QString& gesture) {
     project::Problems problems;
-    document_.edit(
-        name,
-        [&](project::Project& project) {
-            const project::Settings before = layer(project);
-            if (!project::setSetting(layer(project), path, value, problems)) {
-                layer(project) = before;
-                return;
-            }
-            // A value that would make the project file invalid is rejected here too.
-            problems = project::conflicts(project);
-            if (!problems.empty()) layer(project) = before;
-        },
+    project::Problems refusal = document_.edit(
+        name, [&](project::Project& project) { project::setSetting(layer(project), path, value, problems); },
         gesture);
-    return problems;
+    return problems.empty() ? refusal : problems;
+}
+
+bool Viewing::edit(const QString& name, const std::function<void(project::Project&)>& change,
+                   const QString& gesture) {
+    const project::Problems problems = document_.edit(name, change, gesture);
+    if (!problems.empty()) Q_EMIT refused(problems);
+    return problems.empty();
 }
 
 project::Settings& Viewing::layer(project::Project& project) const {

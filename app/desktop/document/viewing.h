@@ -118,6 +118,10 @@ public:
     /// `name` is the name of the undo step. Returns problems and changes nothing if the value is not allowed.
     project::Problems setSetting(const QString& name, const std::string& path, const project::Json& value,
                                  const QString& gesture = {});
+    /// Document::edit for a view that has no place for messages: emits `refused` if the edit is refused. True
+    /// if it is not.
+    bool edit(const QString& name, const std::function<void(project::Project&)>& change,
+              const QString& gesture = {});
     /// The settings of `project` in the layer of `scope()`.
     project::Settings& layer(project::Project& project) const;
 
@@ -133,6 +137,7 @@ Q_SIGNALS:
     void proposed();          ///< `proposal()` has changed
     void marksChanged();      ///< `marks()` has changed
     void wentThere();         ///< `goTo` has moved to a mark
+    void refused(const project::Problems& problems);  ///< an edit would have made the project invalid
 
 private:
     /// The prepared row and the layout under one break profile.

@@ -24,6 +24,7 @@ void silence(QWidget* parent, Document& document, const std::string& check) {
     const bool accepted = dialog.exec() == QDialog::Accepted;
     const QString reason = dialog.textValue().trimmed();
     if (!accepted || reason.isEmpty()) return;
+    // A check of a finding, once, with a reason: this is never refused.
     document.edit("Silence check “" + name + "”", [&](project::Project& project) {
         std::vector<project::Silence>& silenced = project.checking.silenced;
         if (std::ranges::find(silenced, check, &project::Silence::check) == silenced.end())

@@ -6,6 +6,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "document/refusal.h"
 #include "page_import/wording.h"
 #include "project/utf8.h"
 
@@ -220,7 +221,7 @@ void ImportDialog::importRow() {
     if (!import_->isEnabled()) return;
     const project::Project& from = reader_->result().adopted->project;
     const int cards = static_cast<int>(from.cards.size());
-    document_.edit("Import row from page", [&](project::Project& project) {
+    const project::Problems problems = document_.edit("Import row from page", [&](project::Project& project) {
         project.given = from.given;
         project.cards = from.cards;
         project.language = from.language;
@@ -229,6 +230,10 @@ void ImportDialog::importRow() {
         project.page.rootSize = from.page.rootSize;
         project.page.container = from.page.container;
     });
+    if (!problems.empty()) {
+        row_->bar()->showProblem(refusal(document_.project(), problems.front()));
+        return;
+    }
     accept();
     Q_EMIT imported(cards);
 }

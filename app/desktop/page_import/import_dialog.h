@@ -37,6 +37,7 @@ private:
     /// Shows the page on the right that fits the state of the import, and enables the buttons.
     void updateState();
     /// Replaces the row of the project by the imported one, as one undoable step, and closes the dialog.
+    /// Shows why if the project cannot have that row.
     void importRow();
 
     Document& document_;

@@ -154,7 +154,7 @@ void BandsTable::refreshWidth() {
 
 void BandsTable::setColumns(std::size_t band, int columns) {
     const std::size_t variant = context_.viewing.variant();
-    context_.viewing.document().edit(
+    context_.edit(
         "Change columns",
         [&](project::Project& project) {
             auto& set = project.variants[variant].bands[band].set.row.columns;
@@ -168,7 +168,7 @@ void BandsTable::setColumns(std::size_t band, int columns) {
 
 void BandsTable::moveBreakpoint(std::size_t band, double width) {
     const std::size_t variant = context_.viewing.variant();
-    context_.viewing.document().edit(
+    context_.edit(
         "Move breakpoint",
         [&](project::Project& project) {
             auto& bands = project.variants[variant].bands;
@@ -185,7 +185,7 @@ void BandsTable::addBreakpoint() {
         context_.showMessage("There is already a breakpoint at " + pixels(width) + ".");
         return;
     }
-    context_.viewing.document().edit("Add breakpoint", [&](project::Project& project) {
+    context_.edit("Add breakpoint", [&](project::Project& project) {
         project::Variant& edited = project.variants[variant];
         const std::size_t band = project::bandAt(edited, width);
         project::Band below = edited.bands[band];
@@ -196,7 +196,7 @@ void BandsTable::addBreakpoint() {
 
 void BandsTable::removeBand(std::size_t band) {
     const std::size_t variant = context_.viewing.variant();
-    context_.viewing.document().edit("Remove band", [&](project::Project& project) {
+    context_.edit("Remove band", [&](project::Project& project) {
         auto& bands = project.variants[variant].bands;
         if (bands.size() < 2) return;
         bands.erase(bands.begin() + static_cast<std::ptrdiff_t>(band));

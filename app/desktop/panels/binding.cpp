@@ -59,7 +59,7 @@ void Binding::put(const project::Json& value) {
     const auto problems = context_.viewing.setSetting(undoName(name(), value.is_null()), path(), value,
                                                       QString::fromStdString(path()));
     if (problems.empty()) return;
-    context_.showMessage(name() + ": " + QString::fromStdString(problems.front().sentence() + "."));
+    context_.showRefusal(problems, name());
     refresh();
 }
 

@@ -82,7 +82,7 @@ void CardBar::go(int by) {
 
 void CardBar::addCard() {
     const int card = cardOf(context_.viewing);
-    context_.viewing.document().edit("Add card", [&](project::Project& project) {
+    const bool accepted = context_.edit("Add card", [&](project::Project& project) {
         if (card < 0) {
             project.cards.push_back(newCard());
         } else {
@@ -90,14 +90,14 @@ void CardBar::addCard() {
             project.cards.insert(at + 1, project::Card(*at));
         }
     });
-    context_.viewing.select({card + 1, -1});
+    if (accepted) context_.viewing.select({card + 1, -1});
 }
 
 void CardBar::removeCard() {
     const int card = cardOf(context_.viewing);
     if (card < 0) return;
-    context_.viewing.document().edit(
-        "Remove card", [&](project::Project& project) { project.cards.erase(project.cards.begin() + card); });
+    context_.edit("Remove card",
+                  [&](project::Project& project) { project.cards.erase(project.cards.begin() + card); });
 }
 
 void CardBar::moveCard(int by) {
@@ -105,7 +105,7 @@ void CardBar::moveCard(int by) {
     const int to = card + by;
     if (card < 0 || to < 0 || to >= static_cast<int>(context_.viewing.document().project().cards.size()))
         return;
-    context_.viewing.document().edit("Move card", [&](project::Project& project) {
+    context_.edit("Move card", [&](project::Project& project) {
         std::swap(project.cards[static_cast<std::size_t>(card)], project.cards[static_cast<std::size_t>(to)]);
     });
     context_.viewing.select({to, context_.viewing.selection().part});

@@ -144,7 +144,7 @@ void PicturesPanel::editPicture(const QString& name, const std::function<void(pr
     const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
     const auto part = static_cast<std::size_t>(partIndex());
     if (!picture()) return;
-    document().edit(
+    context().edit(
         name,
         [&](project::Project& project) {
             change(std::get<project::PicturePart>(project.cards[card].parts[part]));

@@ -54,9 +54,10 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
 }
 
 void ProjectRow::put(const project::Json& value) {
-    context_.viewing.document().edit(
+    const bool accepted = context_.edit(
         undoName(name_, value.is_null()), [&](project::Project& project) { set_(project, value); },
-        "project/" + name_);
+        "project/" + name_, name_);
+    if (!accepted) refresh();
 }
 
 void ProjectRow::setOptional(IsSet isSet) {

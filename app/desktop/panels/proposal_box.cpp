@@ -57,7 +57,7 @@ void ProposalBox::open(const QString& undoName, const QString& buttonText, Viewi
 void ProposalBox::apply() {
     const Viewing::Proposal applied = std::exchange(proposal_, nullptr);
     if (!applied) return;
-    context_.viewing.document().edit(undoName_, [&](project::Project& project) { project = *applied; });
+    context_.edit(undoName_, [&](project::Project& project) { project = *applied; });
     Q_EMIT closed();
 }
 

@@ -167,7 +167,7 @@ void SizePaste::apply() {
         problems = viewing.setSetting(name, path + "/follow", card ? "card" : "viewport", "paste size");
     viewing.document().endGesture();
     if (!problems.empty()) {
-        context_.showMessage(name + ": " + QString::fromStdString(problems.front().sentence()));
+        context_.showRefusal(problems, name);
         return;
     }
     cancel();

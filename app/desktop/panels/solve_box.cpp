@@ -181,9 +181,8 @@ void SolveBox::addResolution(const solve::Resolution& resolution) {
     button->setAccessibleName("Apply: " + label->text());
     row->addWidget(button, 0, Qt::AlignTop);
     connect(button, &QPushButton::clicked, this, [this, relaxation = resolution.relaxation] {
-        context_.viewing.document().edit("Change a wish", [&](project::Project& project) {
-            project = solve::relaxed(project, relaxation);
-        });
+        context_.edit("Change a wish",
+                      [&](project::Project& project) { project = solve::relaxed(project, relaxation); });
     });
     QWidget* before = view_;
     for (int i = 0; i + 1 < resolutions_->count(); ++i)
@@ -195,7 +194,7 @@ void SolveBox::apply() {
     if (!solved_) return;
     const Viewing::Proposal solved = solved_;
     discard();
-    context_.viewing.document().edit("Solve sizes", [&](project::Project& project) { project = *solved; });
+    context_.edit("Solve sizes", [&](project::Project& project) { project = *solved; });
     solve_->setFocus();
 }
 

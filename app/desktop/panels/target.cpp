@@ -2,6 +2,8 @@
 
 #include <variant>
 
+#include "document/refusal.h"
+
 namespace tenter::desktop::panels {
 
 Target::Target(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
@@ -42,6 +44,18 @@ void Target::follow() {
 
 std::string pathOf(const std::string& subject) {
     return subject == "card" || subject == "picture" || subject == "row" ? subject : "text/" + subject;
+}
+
+bool Context::edit(const QString& name, const std::function<void(project::Project&)>& change,
+                   const QString& gesture, const QString& control) const {
+    const project::Problems problems = viewing.document().edit(name, change, gesture);
+    if (!problems.empty()) showRefusal(problems, control);
+    return problems.empty();
+}
+
+void Context::showRefusal(const project::Problems& problems, const QString& control) const {
+    const QString why = refusal(viewing.document().project(), problems.front());
+    showMessage(control.isEmpty() ? why : control + ": " + why);
 }
 
 }  // namespace tenter::desktop::panels

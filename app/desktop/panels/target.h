@@ -40,6 +40,12 @@ struct Context {
     Target& target;
     /// Shows a line in the foot of the side panel until the next edit, or until the field loses the focus.
     std::function<void(const QString&)> showMessage;
+    /// Edits the document (Document::edit). If the edit is refused, shows why: there, behind `control`, the
+    /// name of the field or button, if it has one. True if it is not refused.
+    bool edit(const QString& name, const std::function<void(project::Project&)>& change,
+              const QString& gesture = {}, const QString& control = {}) const;
+    /// Shows there why an edit was refused.
+    void showRefusal(const project::Problems& problems, const QString& control) const;
     /// Shows there what is wrong with the text in the field `name`; clears the line if `why` is empty.
     void showError(const QString& name, const QString& why) const {
         showMessage(why.isEmpty() ? QString() : name + ": " + why + '.');

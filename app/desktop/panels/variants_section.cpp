@@ -91,7 +91,7 @@ void VariantButtons::add() {
     const int columns = static_cast<int>(columns_->amount().value);
     text::ParagraphStore& store = context_.viewing.document().store();
     QString result;
-    context_.viewing.document().edit("Add variant", [&](project::Project& project) {
+    const bool accepted = context_.edit("Add variant", [&](project::Project& project) {
         const std::string base = solve::classFor(project.variants[from].className, columns);
         std::string name = base;
         for (int n = 2; project.findVariant(name); ++n)
@@ -113,6 +113,7 @@ void VariantButtons::add() {
         if (table.conflict) result += ' ' + QString::fromStdString(solve::summary(*table.conflict));
         if (!table.notes.empty()) result += ' ' + QString::fromStdString(table.notes.front());
     });
+    if (!accepted) return;
     isTyped_ = false;
     context_.viewing.setVariant(from + 1);
     result_->setText(result);
@@ -122,7 +123,7 @@ void VariantButtons::add() {
 
 void VariantButtons::remove() {
     const std::size_t gone = context_.viewing.variant();
-    context_.viewing.document().edit("Remove variant", [&](project::Project& project) {
+    context_.edit("Remove variant", [&](project::Project& project) {
         if (project.variants.size() < 2) return;
         project.variants.erase(project.variants.begin() + static_cast<std::ptrdiff_t>(gone));
     });

@@ -309,7 +309,7 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
 void WordsPanel::editPart(std::size_t part, const QString& name,
                           const std::function<void(project::TextPart&)>& change) {
     const auto card = static_cast<std::size_t>(card_);
-    document().edit(
+    context().edit(
         name,
         [&](project::Project& project) {
             if (card >= project.cards.size() || part >= project.cards[card].parts.size()) return;
@@ -320,14 +320,14 @@ void WordsPanel::editPart(std::size_t part, const QString& name,
 
 void WordsPanel::addPart(const std::string& role) {
     if (card_ < 0) return;
-    document().edit("Add part", [&](project::Project& project) {
+    context().edit("Add part", [&](project::Project& project) {
         project.cards[static_cast<std::size_t>(card_)].parts.emplace_back(newTextPart(role));
     });
 }
 
 void WordsPanel::removePart(std::size_t part) {
     const int card = card_;
-    document().edit("Remove part", [&](project::Project& project) {
+    context().edit("Remove part", [&](project::Project& project) {
         auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
         parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(part));
     });
@@ -335,7 +335,7 @@ void WordsPanel::removePart(std::size_t part) {
 
 void WordsPanel::movePart(std::size_t part, int by) {
     const int card = card_;
-    document().edit("Move part", [&](project::Project& project) {
+    context().edit("Move part", [&](project::Project& project) {
         auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
         std::swap(parts[part], parts[part + static_cast<std::size_t>(by)]);
     });

@@ -23,6 +23,7 @@
 #include "document/handover.h"
 #include "document/place_font.h"
 #include "document/place_picture.h"
+#include "document/refusal.h"
 #include "document/wording.h"
 #include "page_import/import_dialog.h"
 #include "window/tooltips.h"
@@ -90,6 +91,9 @@ MainWindow::MainWindow(QWidget* parent)
     connect(&document_, &Document::fileChanged, this, &MainWindow::showTitle);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showVariants);
     connect(&viewing_, &Viewing::profileChanged, this, &MainWindow::showEngine);
+    connect(&viewing_, &Viewing::refused, this, [this](const project::Problems& problems) {
+        note_->showMessage(refusal(document_.project(), problems.front()));
+    });
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showNotes);
     connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::showGiven);
     connect(side_, &panels::SidePanel::importRowRequested, this, &MainWindow::importRow);
@@ -380,8 +384,8 @@ void MainWindow::goToFinding(int direction) {
 }
 
 void MainWindow::useOwnMarkup() {
-    document_.edit("Use Tenter’s markup", [](project::Project& project) { project.given.reset(); });
-    note_->showMessage("The row has Tenter’s markup now. Undo restores the imported markup.");
+    if (viewing_.edit("Use Tenter’s markup", [](project::Project& project) { project.given.reset(); }))
+        note_->showMessage("The row has Tenter’s markup now. Undo restores the imported markup.");
 }
 
 void MainWindow::showGiven() {

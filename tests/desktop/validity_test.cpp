@@ -1,0 +1,146 @@
+// Edits that would make the project invalid are refused: a saved project can always be opened again.
+#include <QLineEdit>
+#include <QtTest>
+#include <variant>
+
+#include "at_the_window.h"
+#include "document/refusal.h"
+#include "project/validate.h"
+#include "window/status_note.h"
+
+namespace tenter::desktop {
+
+class ValidityTest : public AtTheWindow {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() { open("shore-walks"); }
+    void cleanup() { window_.reset(); }
+
+    void refusesThePicturesOwnRatioWhereASizeIsNotKnown() {
+        edit([](project::Project& project) {
+            for (project::Card& card : project.cards)
+                for (project::Part& part : card.parts)
+                    if (auto* picture = std::get_if<project::PicturePart>(&part))
+                        picture->width = picture->height = 0;
+        });
+        openPanel(5);
+        auto* ratio = named<QLineEdit>("Picture aspect ratio");
+        QVERIFY(ratio != nullptr && ratio->isVisible());
+        const project::Project before = project();
+        ratio->setFocus();
+        ratio->selectAll();
+        QTest::keyClicks(ratio, "own");
+        QTest::keyClick(ratio, Qt::Key_Return);
+        QVERIFY(project() == before);
+        QVERIFY(label("Picture aspect ratio: The size of the picture in card 1 is not known") != nullptr);
+        opensAgain();
+        QTest::keyClick(ratio, Qt::Key_A, Qt::ControlModifier);
+        QTest::keyClicks(ratio, "16/9");
+        QTest::keyClick(ratio, Qt::Key_Return);
+        QVERIFY(project() != before);
+        opensAgain();
+    }
+
+    void refusesTheCardAfterTheFiveHundredth() {
+        edit([](project::Project& project) {
+            const project::Card one = project.cards.front();
+            project.cards.assign(499, one);
+            for (project::Card& card : project.cards)
+                card.parts.resize(1);
+        });
+        openPanel(4);
+        press("Add card after this one");
+        QCOMPARE(project().cards.size(), std::size_t{500});
+        opensAgain();
+        const int selected = viewing().selection().card;
+        const int steps = document().undoStack().count();
+        press("Add card after this one");
+        QCOMPARE(project().cards.size(), std::size_t{500});
+        QCOMPARE(document().undoStack().count(), steps);
+        QCOMPARE(viewing().selection().card, selected);
+        QVERIFY(label("A project can have at most 500 cards.") != nullptr);
+    }
+
+    void refusesTheBandAfterTheFiftieth() {
+        edit([](project::Project& project) {
+            auto& bands = project.variants.front().bands;
+            bands.assign(50, project::Band());
+            for (std::size_t i = 0; i < 49; ++i)
+                bands[i].upTo = 400 + 10.0 * double(i);
+        });
+        openPanel(0);
+        viewing().setWidth(1200);
+        settle();
+        press("Add breakpoint at " + QString("1200") + QChar(0xa0) + "px");
+        QCOMPARE(project().variants.front().bands.size(), std::size_t{50});
+        QVERIFY(label("A variant can have at most 50 bands.") != nullptr);
+        opensAgain();
+    }
+
+    void namesSettingsInAConflictAsThePanelsDo() {
+        edit([](project::Project& project) { project.style.card.padding.top = units::Length::percent(5); });
+        const auto problems = viewing().setSetting("Align", "row/level", "subgrid");
+        QVERIFY(!problems.empty());
+        for (const project::Problem& problem : problems)
+            QVERIFY2(!refusal(project(), problem).contains("/style"), problem.line().c_str());
+        QCOMPARE(refusal(project(), problems.front()),
+                 QString("“Align parts” cannot be “On” because the top or bottom padding of the cards is a "
+                         "percentage. Change “Card padding top” to px, rem, em or vw, or set “Align parts” "
+                         "to “Off”."));
+        viewing().setWidth(1200);
+        viewing().setScope(Viewing::Scope::ThisBand);
+        QVERIFY(viewing().setSetting("Padding", "card/padding/top", "5%").empty());
+        QVERIFY(viewing().setSetting("Bleed", "card/bleed", false).empty());
+        const auto inBand = viewing().setSetting("Beside", "card/direction", "beside");
+        QVERIFY(!inBand.empty());
+        const QString words = refusal(project(), inBand.front());
+        QVERIFY2(words.contains("the picture is beside the text (“Card picture” in the band ") &&
+                     !words.contains("/variants"),
+                 qPrintable(words));
+    }
+
+    // A view without a place for messages: the status bar.
+    void saysInTheStatusBarWhyAnEditOnTheAxisIsRefused() {
+        auto* note = window_->findChild<window::StatusNote*>();
+        QVERIFY(note != nullptr);
+        const project::Project before = project();
+        QVERIFY(!viewing().edit("Move breakpoint", [](project::Project& project) {
+            project.variants.front().bands.front().upTo = 0;
+        }));
+        QVERIFY(project() == before);
+        QCOMPARE(note->text(), QString("“Breakpoint” must be a number from 1 to 10000; it is 0."));
+    }
+
+    void keepsNoRefusedStepInAGesture() {
+        const project::Project before = project();
+        const auto put = [&](const project::Length& width) {
+            return document().edit(
+                "Width", [&](project::Project& project) { project.style.row.width = width; }, "width");
+        };
+        QVERIFY(put(units::Length::percent(50)).empty());
+        QVERIFY(!put(units::Length::cqi(50)).empty());
+        QVERIFY(put(units::Length::percent(60)).empty());
+        QCOMPARE(document().undoStack().count(), 1);
+        document().undoStack().undo();
+        QVERIFY(project() == before);
+    }
+
+private:
+    void edit(const std::function<void(project::Project&)>& change) {
+        const auto problems = document().edit("Prepare", change);
+        QVERIFY2(problems.empty(), problems.empty() ? "" : problems.front().line().c_str());
+        settle();
+    }
+    void opensAgain() {
+        project::Problems problems;
+        QVERIFY(document().save(problems));
+        const auto again = project::read(document().file(), problems);
+        QVERIFY2(again.has_value(), problems.empty() ? "" : problems.front().line().c_str());
+    }
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::ValidityTest)
+#include "validity_test.moc"
