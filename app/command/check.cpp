@@ -36,7 +36,7 @@ bool readVisits(const std::string& file, checks::Audience& audience) {
     return read.has_value();
 }
 
-/// How many more characters each text of the variant has room for, as JSON or as a table.
+/// The room of each text of the variant, in characters, as JSON or as a table.
 std::string roomOf(Opened& opened, const checks::Options& options, bool json) {
     const std::vector<checks::RoomForCopy> rooms =
         checks::roomForCopy(opened.project, opened.variant, opened.store, options);
@@ -84,11 +84,12 @@ void addCheck(CLI::App& app, Action& action) {
     addVariant(*verb, *arguments);
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
-    verb->add_flag("--json", arguments->json, "Print JSON instead of a list.");
+    verb->add_flag("--json", arguments->json,
+                   "Print JSON instead of a list. JSON counts cards and parts from 0.");
     verb->add_flag(
         "--room", arguments->room,
-        "Print how many more characters each text has room for, instead of findings. A text has room as "
-        "long as it keeps the line count that the wishes allow.");
+        "Print the room for text instead of findings: the number of characters that each text can grow by "
+        "before it needs more lines than its wish allows.");
     verb->add_option("--fail-on", arguments->failOn,
                      "Lowest severity of a finding that makes the exit code 1: note, warning or error. "
                      "Default: error.")

@@ -47,24 +47,23 @@ void addGeometry(CLI::App& app, Action& action) {
             "Viewport widths in px, each from 1 to 10000: a range such as 320-1920 or a list such as "
             "320,859,860. Default: the project's range.")
         ->type_name("WIDTHS");
-    verb->add_option(
-            "--step", arguments->widths.step,
-            "Distance in px between the widths of a range; above 0, fractions allowed. At most 100000 "
-            "layouts. Default: 1.")
+    verb->add_option("--step", arguments->widths.step,
+                     "Distance in px between the widths of a range; above 0, with or without decimals. The "
+                     "range can have at most 100000 widths. Default: 1.")
         ->type_name("PX");
-    verb->add_option(
-            "--ratio", arguments->ratio,
-            "Device pixels per CSS pixel, from 0.25 to 8. Browsers round the metrics of fonts to device "
-            "pixels. Default: 1.")
+    verb->add_option("--ratio", arguments->ratio,
+                     "Pixel ratio: device pixels per CSS px, from 0.25 to 8. Browsers round the metrics of "
+                     "fonts to device "
+                     "pixels. Default: 1.")
         ->check(numberFrom(0.25, 8))
         ->type_name("RATIO");
-    setHelpEnd(
-        *verb,
-        "Boxes are border boxes in CSS px from the top left corner of the page. Slack: the free space on a "
-        "line as a share of its width. Measure: the number of characters on a line.",
-        {"geometry row.tenter.json --widths 320,860,1440",
-         "geometry row.tenter.json --step 10 --engine gecko --out geometry.json"},
-        {exitDone(), exitWrongInput()});
+    setHelpEnd(*verb,
+               "Boxes are border boxes in CSS px from the top left corner of the page. Slack: the smallest "
+               "change of width that makes a line break differently, as a share of its width. Measure: the "
+               "number of characters on a line.",
+               {"geometry row.tenter.json --widths 320,860,1440",
+                "geometry row.tenter.json --step 10 --engine gecko --out geometry.json"},
+               {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runGeometry(*arguments); }; });
 }
 

@@ -65,15 +65,15 @@ void setHelpEnd(CLI::App& verb, std::string_view notes, std::initializer_list<st
 }
 
 std::string mainHelpEnd() {
-    return "Words:\n"
+    return "Terms:\n"
            "  band        a range of viewport widths between two breakpoints, with its own columns,\n"
            "              spacing and sizes\n"
            "  variant     the same cards with another column count, its own class and its own sizes\n"
-           "  ramp        a font size that grows in a straight line between two widths, and is flat\n"
-           "              outside them\n"
+           "  ramp        a font size that changes in a straight line between two widths and is\n"
+           "              constant outside them\n"
            "  wrap point  a viewport width at which the line count of a text changes\n"
-           "  slack       the free space on a line as a share of its width; below 0.25\u00A0% another\n"
-           "              browser may break the line differently\n"
+           "  slack       the smallest change of width that makes a line break differently, as a\n"
+           "              share of its width; below 0.25\u00A0% another browser may break it differently\n"
            "  wish        a condition that solve satisfies, such as \"heading in at most 2 lines\"\n"
            "\n"
            "Examples:\n"

@@ -39,8 +39,8 @@ void addFiles(CLI::App& verb, Arguments& arguments) {
         ->required()
         ->type_name("FILE");
     verb.add_option("--out", arguments.out,
-                    "Write to this file instead of standard output. The file is replaced whole or left as it "
-                    "was; it may not be PROJECT.")
+                    "Write to this file instead of standard output. If writing fails, the old file stays "
+                    "unchanged. It must not be PROJECT.")
         ->type_name("FILE");
 }
 
@@ -66,7 +66,7 @@ void addTrial(CLI::App& verb, Arguments& arguments) {
     verb.add_option("--try", arguments.trial,
                     "Text test: use the row with other text or cards; the project does not change. One of " +
                         project::trialWords() + ". Default: no text test.")
-        ->type_name("TRIAL");
+        ->type_name("TEST");
 }
 
 std::optional<std::string> fileText(const std::string& file) {
@@ -96,7 +96,7 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     }
     std::error_code error;
     if (!arguments.out.empty() && std::filesystem::equivalent(arguments.project, arguments.out, error)) {
-        refuse("--out", "This is the project file, which would be lost.", "Choose another file.");
+        refuse("--out", "This is the project file; --out would overwrite it.", "Choose another file.");
         return nullptr;
     }
     project::Problems problems;

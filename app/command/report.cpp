@@ -28,8 +28,8 @@ void addReport(CLI::App& app, Action& action) {
     addEngine(*verb, *arguments);
     setHelpEnd(
         *verb,
-        "The report covers every variant. Slack: the free space on a line as a share of its width; below "
-        "0.25\u00A0% another browser may break the line differently.",
+        "The report covers every variant. Slack: the smallest change of width that makes a line break "
+        "differently, as a share of its width; below 0.25\u00A0% another browser may break it differently.",
         {"report row.tenter.json", "report row.tenter.json --try longer=50% --out report.txt"},
         {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runReport(*arguments); }; });

@@ -69,7 +69,7 @@ void addSize(CLI::App& app, Action& action) {
     verb->add_flag("--json", arguments->json, "Print JSON instead of a sentence.");
     setHelpEnd(
         *verb,
-        "Ramp: a font size that grows in a straight line between two widths, and is flat outside them.",
+        "Ramp: a font size that changes in a straight line between two widths and is constant outside them.",
         {"size \"clamp(1rem, 0.5rem + 2vw, 2rem)\"", "size \"font-size: 2rem\" --root 10 --json"},
         {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runSize(*arguments); }; });

@@ -19,6 +19,8 @@
 #include "solve/columns.h"
 #include "solve/leeway.h"
 #include "solve/notation.h"
+#include "solve/registry.h"
+#include "solve/wish_key.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -146,7 +148,7 @@ int runSolve(SolveArguments arguments) {
     if (!arguments.follow.empty() && !changeFollow(arguments, *opened)) return wrongInput;
     if (arguments.columns > 0 && !addColumns(arguments, *opened)) return wrongInput;
     std::vector<std::size_t> variants{opened->variant};
-    // Ramps that follow the card are set in the style, for every variant.
+    // Ramps that follow the card are set for all variants.
     if (arguments.all || arguments.follow == "card") variants = project::everyVariant(project);
     solve::Options options;
     if (!bothEngines) options.profile = opened->profile;
@@ -160,6 +162,20 @@ int runSolve(SolveArguments arguments) {
     return delivered == done && !answer.violated.empty() ? hasFindings : delivered;
 }
 
+/// `ROLE.lines=2          at most 2 lines`, a line or more for each key of wishes.
+std::string roleWishHelp() {
+    constexpr std::size_t column = 22;
+    std::string help;
+    for (const solve::WishKey* key : solve::wishKeys()) {
+        std::string line = "ROLE." + std::string(key->name) + "=" + std::string(key->example) + " ";
+        line.resize(std::max(line.size(), column), ' ');
+        for (const char letter : key->help)
+            line += letter == '\n' ? "\n" + std::string(column, ' ') : std::string(1, letter);
+        help += line + "\n";
+    }
+    return help;
+}
+
 }  // namespace
 
 void addSolve(CLI::App& app, Action& action) {
@@ -170,7 +186,7 @@ void addSolve(CLI::App& app, Action& action) {
     addFiles(*verb, *arguments);
     CLI::Option* one = addVariant(*verb, *arguments);
     verb->add_flag("--all-variants", arguments->all,
-                   "Solve every variant. Sizes that the style sets stay common to all of them.")
+                   "Solve every variant. A size that is set for all variants stays the same in all variants.")
         ->excludes(one);
     CLI::Option* columns =
         verb->add_option("--columns", arguments->columns,
@@ -184,51 +200,47 @@ void addSolve(CLI::App& app, Action& action) {
         ->type_name("CLASS")
         ->needs(columns);
     verb->add_option("--follow", arguments->follow,
-                     "Change every size of every variant before solving. card: one ramp per role over the "
-                     "card width, as near to the current sizes as possible; solves every variant. viewport: "
-                     "a ramp per band over the viewport width. Default: no change.")
+                     "Width that the sizes follow; converts all variants before solving. card: one ramp per "
+                     "role that follows the card width, near the current sizes; implies --all-variants. "
+                     "viewport: one ramp per role and band that follows the viewport width. Default: no "
+                     "conversion.")
         ->type_name("WIDTH");
     verb->add_flag("--allowed", arguments->allowed,
                    "Print the smallest and the largest size that the wishes allow each role at each width, "
                    "as JSON, instead of the project.");
     verb->add_option("--leeway", arguments->leeway,
                      "Print the leeway of a setting in each band, instead of the project: breakpoint, gap, "
-                     "padding or row-width. Leeway: the range in which a value can change while every wish "
-                     "still holds. Default: none, the project is printed.")
+                     "padding or row-width. Leeway: the range in which a value can change while all "
+                     "wishes stay satisfied. Default: none, the project is printed.")
         ->type_name("SETTING");
     addEngine(*verb, *arguments);
     verb->add_option(
             "WISHES", arguments->wishes,
-            "Wishes to add to those of the project. ROLE is heading, body, button or another role of "
-            "the project.\n"
-            "ROLE.lines=2          at most 2 lines, from 1 to 50\n"
-            "ROLE.measure=35-75    characters per line, 1 to 1000; or 35-, -75\n"
-            "ROLE.size=15-20       px, 1 to 400; or 15-, -20, locked\n"
-            "ROLE.ratio=body*1.25  times the size of body; body*1.25-: at least\n"
-            "ROLE.growth=0.8       at most 0.8 px per 100 px of width\n"
-            "ROLE.column=with      no growth where its column narrows; or free\n"
-            "ROLE.zoom=300%        zoom at which text doubles, 200% to 2000%\n"
-            "ROLE.breakpoints=same same size on both sides; or proportional, free\n"
-            "ROLE.variants=same    same size in every variant; or free\n"
-            "ROLE.lines=2@600-980  above 600 px, up to 980 px; or @600-, @-980\n"
-            "aim=nearest           or largest; or calmest: least change over widths\n"
-            "grid=0.5px            sizes are multiples of a length in px or rem\n"
-            "reserve=20%           room for longer text, up to 50%\n"
-            "slack=1%              free share of each line, up to 20%\n"
-            "narrow-slack=2%       the same below 500 px\n"
-            "without=1,3           cards that the wishes ignore, from 1\n"
-            "Default: the wishes of the project.")
+            std::string(
+                "Wishes to add to those of the project. ROLE is heading, body, button or another role of "
+                "the project.\n") +
+                roleWishHelp() +
+                "ROLE.lines=2@600-980  only above 600 px, up to 980 px; @600-: above; @-980: up to\n"
+                "aim=nearest           nearest to the current sizes; largest: largest sizes;\n"
+                "                      calmest: least change over widths\n"
+                "grid=0.5px            sizes are multiples of a length in px or rem\n"
+                "reserve=20%           keep space for text that is 20% longer; up to 50%\n"
+                "slack=1%              keep this share of each line free; up to 20%\n"
+                "narrow-slack=2%       the same below 500 px viewport width\n"
+                "without=1,3           cards that the wishes ignore; the first card is 1\n"
+                "Default: the wishes of the project.")
         ->type_name("WISH");
-    setHelpEnd(*verb,
-               "Wish: a condition that the sizes must satisfy. Band: a range of viewport widths between two "
-               "breakpoints. Standard error lists the sizes before and after at both ends of each band, then "
-               "the wishes that limit each size, with the word that causes the limit. A role that must have "
-               "the same size in every variant makes solve change all of them.",
-               {"solve row.tenter.json heading.lines=2 body.measure=35-75 --out solved.tenter.json",
-                "solve row.tenter.json --leeway breakpoint"},
-               {exitDone(),
-                {1, "The wishes exclude each other, or the printed project still violates one somewhere."},
-                exitWrongInput()});
+    setHelpEnd(
+        *verb,
+        "Wish: a condition that the sizes must satisfy. Band: a range of viewport widths between two "
+        "breakpoints. Standard error lists the sizes before and after at both ends of each band, then "
+        "the wishes that limit each size, with the word that causes the limit. If a role must have the "
+        "same size in every variant, solve changes all variants.",
+        {"solve row.tenter.json heading.lines=2 body.measure=35-75 --out solved.tenter.json",
+         "solve row.tenter.json --leeway breakpoint"},
+        {exitDone(),
+         {1, "No sizes satisfy all wishes, or the printed project violates a wish at some widths."},
+         exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runSolve(*arguments); }; });
 }
 

@@ -26,7 +26,7 @@ bool optionsAreKnown(const StylesheetArguments& arguments) {
     } else if (!arguments.unit.empty() && arguments.unit != "rem" && arguments.unit != "px") {
         refuse("--unit", "The unit must be rem or px; it is \"" + arguments.unit + "\".", "");
     } else if (!arguments.follow.empty() && arguments.follow != "viewport" && arguments.follow != "card") {
-        refuse("--follow", "The value must be viewport or card; it is \"" + arguments.follow + "\".", "");
+        refuse("--follow", "The width must be viewport or card; it is \"" + arguments.follow + "\".", "");
     } else {
         return true;
     }
@@ -89,7 +89,7 @@ void addStylesheet(CLI::App& app, Action& action) {
             "one "
             "are converted band by band; at both ends of a band the size stays the same. Default: as in the "
             "project.")
-        ->type_name("WHAT");
+        ->type_name("WIDTH");
     setHelpEnd(
         *verb,
         "Band: a range of viewport widths between two breakpoints, with its own columns, spacing and sizes.",

@@ -12,7 +12,7 @@ namespace {
 
 constexpr double leastWidth = 1;
 constexpr double mostWidth = 10000;
-constexpr double mostLayouts = 100000;
+constexpr double mostWidths = 100000;
 
 std::optional<double> readNumber(std::string_view text) {
     double value = 0;
@@ -36,7 +36,7 @@ public:
         const std::optional<double> to = from ? width(text.substr(dash + 1)) : std::nullopt;
         if (!from || !to) return std::nullopt;
         if (*from <= *to) return range(*from, *to);
-        return wrong("--widths", "The range " + arguments_.widths + " ends before it starts.",
+        return wrong("--widths", "The range " + arguments_.widths + " starts with the larger width.",
                      "Write the smaller width first, such as 320-1920.");
     }
 
@@ -53,7 +53,8 @@ private:
                          "Write a range such as 320-1920 or a list such as 320,859,860.");
         if (*value < leastWidth || *value > mostWidth)
             return wrong("--widths",
-                         "A width must be from 1 to 10000 px; it is " + std::string(text) + " px.", "");
+                         "A width must be from 1 to 10000\u00A0px; it is " + std::string(text) + "\u00A0px.",
+                         "");
         return value;
     }
 
@@ -71,7 +72,7 @@ private:
             if (comma == std::string_view::npos) break;
             rest.remove_prefix(comma + 1);
         }
-        if (static_cast<double>(out.size()) > mostLayouts) return tooMany();
+        if (static_cast<double>(out.size()) > mostWidths) return tooMany();
         return out;
     }
 
@@ -81,9 +82,9 @@ private:
         if (!step || *step <= 0)
             return wrong("--step",
                          "The step must be a number of px above 0; it is \"" + arguments_.step + "\".",
-                         "Write such as 1 or 0.5.");
+                         "Write a number such as 1 or 0.5.");
         const double count = std::floor((to - from) / *step + 1e-9) + 1;
-        if (count > mostLayouts) return tooMany();
+        if (count > mostWidths) return tooMany();
         std::vector<double> out;
         out.reserve(static_cast<std::size_t>(count));
         // Computed from the start each time: sums of steps such as 0.1 would drift.
@@ -94,7 +95,7 @@ private:
 
     std::nullopt_t tooMany() {
         return wrong(arguments_.step.empty() ? "--widths" : "--step",
-                     "There would be more than 100000 layouts.", "Use a larger --step or a shorter range.");
+                     "The range has more than 100000 widths.", "Use a larger --step or a shorter range.");
     }
 
     const WidthArguments& arguments_;

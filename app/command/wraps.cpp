@@ -34,9 +34,11 @@ void addWraps(CLI::App& app, Action& action) {
     addVariant(*verb, *arguments);
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
-    verb->add_flag("--json", arguments->json, "Print JSON instead of a table.");
+    verb->add_flag("--json", arguments->json,
+                   "Print JSON instead of a table. JSON counts cards and parts from 0.");
     setHelpEnd(*verb,
-               "Such a width is a wrap point. The search covers the project's range of viewport widths.",
+               "Wrap point: a viewport width at which the line count of a text changes. Tenter searches the "
+               "project's range of viewport widths.",
                {"wraps row.tenter.json", "wraps row.tenter.json --engine gecko --json"},
                {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runWraps(*arguments); }; });

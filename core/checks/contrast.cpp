@@ -54,11 +54,11 @@ std::vector<ColourPair> coloursOf(const Subject& subject, const CheckedRole& rol
 Statement statementOf(const Subject& subject, const Cause& cause, const CheckedRole& role,
                       const ColourPair& colours, double needed) {
     const double ratio = units::contrast(colours.text, colours.background);
-    return {atWidths(subject, cause.runOfWorst()) + " " + roleText(role.name) +
+    return {atWidths(subject, cause.runOfWorst()) + ", " + roleText(role.name) +
                 (colours.hovered ? " on hover" : "") + " is " + colours.text.css() + " on " +
                 colours.background.css() + ", a contrast of " +
-                units::figure(ratio, 2, units::Rounding::Down) + " to 1 instead of " + units::figure(needed) +
-                " to 1",
+                units::figure(ratio, 2, units::Rounding::Down) + ":1 instead of " + units::figure(needed) +
+                ":1",
             "It is hard to read in sunlight or with low vision",
             "Set the text colour to " + coloursWithContrast(colours.text, colours.background, needed) +
                 (colours.hovered ? " (Colour › Hover)" : " (Colour › Text)")};

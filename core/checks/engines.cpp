@@ -140,12 +140,12 @@ std::string countsByBrowser(const Subjects& subjects, const std::vector<std::uin
 Statement statementOf(const Subjects& subjects, const DifferentLines& found) {
     const Subject& one = subjects.front();
     const bool two = subjects.size() == 2;
-    const std::string what = atWidths(one, found.cause.there) + " " + worstAndOthers(one, found.cause) +
+    const std::string what = atWidths(one, found.cause.there) + ", " + worstAndOthers(one, found.cause) +
                              " has " + countsByBrowser(subjects, found.lines);
     if (found.at.after.empty())
         return {what,
                 std::string("The ") + (two ? "two " : "") + "browsers shape or balance its lines differently",
-                "Change the font size a little there (Text › Font size)"};
+                "Change the font size slightly at these widths (Text › Font size)"};
     // Another character may be the hyphen that does not break.
     const std::string hyphen =
         found.at.after == "-" ? ", or &#8209; instead of “-” to prevent it" : std::string();
@@ -177,8 +177,8 @@ void compareEngines(const Subjects& subjects, Findings& out) {
     const std::string engines = subjects.size() == 2 ? "two" : std::to_string(subjects.size());
     for (const auto& [character, found] : causes)
         report(out, found.cause,
-               {Severity::Warning, "measured in " + engines + " browser engines",
-                statementOf(subjects, found), character});
+               {Severity::Warning, "measured in " + engines + " browsers", statementOf(subjects, found),
+                character});
 }
 
 }  // namespace

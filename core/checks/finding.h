@@ -49,9 +49,9 @@ struct Finding {
     Profiles profiles;    ///< those under which it holds; empty: all that were checked
 };
 
-/// Sentence that accompanies every list of findings.
+/// Sentences that accompany every list of findings.
 inline constexpr std::string_view caution =
-    "Automated checks cover only a part of WCAG 2.2 and are no claim of conformance; local law and a "
-    "qualified audit decide.";
+    "Automated checks cover only a part of WCAG 2.2. They do not prove conformance. That needs a qualified "
+    "audit, and local law can require more.";
 
 }  // namespace tenter::checks

@@ -50,7 +50,7 @@ Statement statementOf(const CheckedRole& role, const Ring& ring) {
     return {"the focus ring of " + what + " is " + ring.colour.css() + " on " + ring.background.css() +
                 ", a contrast of " +
                 units::figure(units::contrast(ring.colour, ring.background), 2, units::Rounding::Down) +
-                " to 1 instead of 3 to 1",
+                ":1 instead of 3:1",
             why, "Set its colour to " + enough + " (Colour › Focus ring)"};
 }
 

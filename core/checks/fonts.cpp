@@ -30,9 +30,9 @@ void checkFonts(const Subject& subject, Findings& out) {
                {Severity::Warning,
                 "common practice, no source",
                 {"the font " + note.family + " " + note.says + ", first in " + named(subject, cause.place),
-                 note.changesLines ? "Visitors may see different letters and different line breaks"
-                                   : "Browsers slant the upright letters instead; no line changes",
-                 "Add a font file that has it, or choose another font (Text › Family)"},
+                 note.changesLines ? "Readers may see different letters and different line breaks"
+                                   : "Browsers slant the upright letters; line breaks stay the same",
+                 "Add a font file with " + note.missing + ", or choose another font (Text › Family)"},
                 note.family + note.says});
     }
 }

@@ -71,23 +71,25 @@ bool jumpsAgainst(const RolePiece& before, const RolePiece& after, double least)
 }
 
 Statement slopeStatement(const Subject& subject, const Against& slope) {
-    return {
-        atWidths(subject, slope.cause.there) + " " + slope.subject() +
-            (slope.growsText() ? " grows " : " shrinks ") + slope.sizes() + " while " + slope.columnChange(),
-        "Text should grow and shrink with its column", "Let the ramp follow the column (Text › Font size)"};
+    return {atWidths(subject, slope.cause.there) + ", " + slope.subject() +
+                (slope.growsText() ? " grows " : " shrinks ") + slope.sizes() + " while " +
+                slope.columnChange(),
+            "Text should grow and shrink with its column",
+            "Change the ramp in the same direction as the column (Text › Font size)"};
 }
 
 Statement jumpStatement(double breakpoint, const Against& jump) {
     const std::string larger = jump.growsText() ? "Larger" : "Smaller";
     const bool same = jump.sameColumnWidth();
-    return {"just past " + units::px(breakpoint) + " " + jump.subject() + " jumps " + jump.sizes() +
+    return {"just above " + units::px(breakpoint) + ", " + jump.subject() + " jumps " + jump.sizes() +
                 " although " + jump.columnChange(),
             same ? "A jump without a change of the column looks like a mistake"
                  : larger + " text in a " + (jump.growsText() ? "narrower" : "wider") +
                        " column looks like a mistake",
-            same ? "Let both ramps have the same size at the breakpoint (Text › Font size)"
-                 : "Start no " + std::string(jump.growsText() ? "larger" : "smaller") +
-                       " above the breakpoint than the band below ends (Text › Font size)"};
+            same ? "Give both ramps the same size at the breakpoint (Text › Font size)"
+                 : "Make the font size just above the breakpoint no " +
+                       std::string(jump.growsText() ? "larger" : "smaller") +
+                       " than just below it (Text › Font size)"};
 }
 
 void checkGrowth(const Subject& subject, Findings& out) {

@@ -36,8 +36,8 @@ Statement statementOf(const Subject& subject, const Cause& cause, const Skip& sk
     const auto tag = [](int level) { return "h" + std::to_string(level); };
     return {worstAndOthers(subject, cause) + " is an " + tag(skip.second) +
                 ", but the heading before it is an " + tag(skip.first),
-            "People who move through the page by its headings miss the level between",
-            "Make it an " + tag(skip.first + 1) + " in the page’s markup; it can look the same"};
+            "Readers who navigate by headings notice a missing level",
+            "Make it an " + tag(skip.first + 1) + " in the page’s markup; its look can stay the same"};
 }
 
 void checkHeadingLevels(const Subject& subject, Findings& out) {

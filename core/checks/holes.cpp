@@ -47,7 +47,7 @@ BestCount bestCountOf(const project::Project& project) {
 }
 
 std::string fixOf(const BestCount& best, std::size_t empty) {
-    const std::string centre = "centre the last line (Row › Last line of cards)";
+    const std::string centre = "centre the last line of cards (Row › Last line of cards)";
     const std::string use = "Use " + std::to_string(best.columns) + " columns (Row › Columns), which ";
     if (best.columns > 0 && best.empty == 0) return use + "fill every line, or " + centre;
     if (best.columns > 0 && best.empty < empty)
@@ -79,7 +79,8 @@ void checkHoles(const Subject& subject, Findings& out) {
            {canFill ? Severity::Warning : Severity::Note,
             "common practice, no source",
             {atWidths(subject, cause.there) + ", " + std::to_string(cards) + " cards in " +
-                 std::to_string(worst) + " columns leave " + places(empty) + " of the last line empty",
+                 std::to_string(worst) + " columns leave " + std::to_string(empty) + " of " + places(worst) +
+                 " empty in the last line of cards",
              "The row looks unfinished", fixOf(best, empty)}});
 }
 

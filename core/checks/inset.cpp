@@ -58,7 +58,7 @@ void checkInset(const Subject& subject, Findings& out) {
     report(out, cause,
            {Severity::Note,
             "common practice, no source",
-            {atWidths(subject, cause.runOfWorst()) + " " + named(subject, cause.place) + " comes within " +
+            {atWidths(subject, cause.runOfWorst()) + ", " + named(subject, cause.place) + " comes within " +
                  units::figure(-cause.worst) + "\u00A0em of the visible edge of its card",
              "The text looks squeezed",
              "Increase the padding (Spacing › Padding), or remove the card’s border and background"}});

@@ -9,16 +9,6 @@
 
 namespace tenter::checks {
 
-namespace {
-
-/// The name of a check in words: `tight fit` for `tight-fit`.
-std::string inWords(std::string name) {
-    std::ranges::replace(name, '-', ' ');
-    return name;
-}
-
-}  // namespace
-
 std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t index,
                                 const std::vector<Finding>& findings) {
     std::map<double, std::string> reasons;
@@ -36,13 +26,13 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
         const double last = *variant.bands[band].upTo;
         if (last >= project.mostWidth) break;
         const bool differ = columns(band) != columns(band + 1);
-        add(last, differ ? "last width of " + project::columnsLabel(columns(band))
-                         : "last width below a breakpoint");
-        add(std::floor(last) + 1, differ ? "first width of " + project::columnsLabel(columns(band + 1))
-                                         : "first width above a breakpoint");
+        add(last, differ ? "last width of " + project::columnsLabel(columns(band)) : "last width of a band");
+        add(std::floor(last) + 1,
+            differ ? "first width of " + project::columnsLabel(columns(band + 1)) : "first width of a band");
     }
     add(project.mostWidth, "widest viewport");
-    if (!findings.empty()) add(findings.front().at, "worst finding: " + inWords(findings.front().check));
+    if (!findings.empty())
+        add(findings.front().at, "width of the worst finding (" + findings.front().check + ")");
     std::vector<KeyWidth> widths;
     widths.reserve(reasons.size());
     for (auto& [width, why] : reasons)

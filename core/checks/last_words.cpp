@@ -58,14 +58,15 @@ struct ShortEnding {
 
 Statement statementOf(const Subject& subject, LastLine last, const ShortEnding& found) {
     const std::string where =
-        atWidths(subject, found.cause.there) + " " + worstAndOthers(subject, found.cause);
+        atWidths(subject, found.cause.there) + ", " + worstAndOthers(subject, found.cause);
     const std::string word = inQuotation(found.word);
     if (last == LastLine::OneWord)
         return {where + " has only " + word + " on its last line", "A single short word looks lost there",
-                "Put a no-break space before it, or change the text (Words)"};
-    return {where + " has only the end of a word, " + word + ", on its last line",
-            "The end of a word is hard to read alone",
-            "Remove the hyphenation point before it (Words), so that the word moves down as a whole"};
+                "Put a no-break space before it, or change the text in the Words panel"};
+    return {
+        where + " has only the end of a word, " + word + ", on its last line",
+        "The end of a word is hard to read alone",
+        "Remove the soft hyphen or hyphen before it in the Words panel, so that the whole word moves down"};
 }
 
 void checkLastWords(const Subject& subject, Findings& out) {

@@ -97,7 +97,7 @@ Statement statementOf(const Subject& subject, const layout::PreparedRow& before,
     const std::string font = familyOf(paragraphOf(subject.row, worst, found.band));
     const std::string fallback = familyOf(paragraphOf(before, worst, found.band));
     const std::string local = text::isGenericFamily(fallback) ? "the " + fallback + " font" : fallback;
-    return {atWidths(subject, cause.there) + " " + worstAndOthers(subject, cause) + " has " +
+    return {atWidths(subject, cause.there) + ", " + worstAndOthers(subject, cause) + " has " +
                 lineCount(found.before) + " until " + font + " has loaded, then " +
                 std::to_string(found.loaded),
             "The page jumps when the font arrives",

@@ -42,7 +42,7 @@ TooManyLines linesOver(const Subject& subject, const char* role) {
 
 /// `from 591 to 629 px the button “Book” has 3 lines; the wish is at most 2`.
 std::string whatOf(const Subject& subject, const TooManyLines& found) {
-    return atWidths(subject, found.cause.there) + " " + worstAndOthers(subject, found.cause) + " has " +
+    return atWidths(subject, found.cause.there) + ", " + worstAndOthers(subject, found.cause) + " has " +
            lineCount(static_cast<std::size_t>(found.cause.worst)) + "; the wish is at most " +
            std::to_string(found.wished);
 }
@@ -54,7 +54,8 @@ void checkHeadingLines(const Subject& subject, Findings& out) {
            {Severity::Warning,
             "common practice, no source",
             {whatOf(subject, found), "It pushes the text below it down",
-             "Reduce its font size there (Text › Font size), widen the column, or shorten the heading"}});
+             "Reduce its font size at these widths (Text › Font size), widen the column, or shorten the "
+             "heading"}});
 }
 
 void checkButtonLines(const Subject& subject, Findings& out) {
@@ -64,7 +65,7 @@ void checkButtonLines(const Subject& subject, Findings& out) {
            {Severity::Warning,
             "common practice, no source",
             {whatOf(subject, found), "It no longer looks like a button",
-             "Reduce its font size (Text › Font size) or its padding there, or shorten its text"}});
+             "Reduce its font size (Text › Font size) or its padding at these widths, or shorten its text"}});
 }
 
 }  // namespace

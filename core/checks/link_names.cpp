@@ -20,7 +20,7 @@ void reportLabel(const Subject& subject, const CheckedPart& part, Findings& out)
             "WCAG 2.2 SC 2.5.3",
             {named(subject, part.place) + " has the accessible name " + inQuotation(part.text->name) +
                  ", which does not contain its text",
-             "People who use voice control say the text they see, and nothing happens",
+             "Readers who use voice control say the text that they see, and nothing happens",
              "Start the name with that text (Words › Accessible name)"},
             std::to_string(part.place.card) + "." + std::to_string(part.place.part)});
 }

@@ -1,5 +1,5 @@
 // Lines with too many or too few characters. WCAG 2.2 SC 1.4.8 (AAA);
-// R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory).
+// R. Bringhurst, The Elements of Typographic Style § 2.1.2 (not verified).
 #include "checks/check.h"
 #include "checks/line_layouts.h"
 #include "checks/phrases.h"
@@ -85,7 +85,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
             out, wide,
             {Severity::Warning,
              "WCAG 2.2 SC 1.4.8 (AAA)",
-             {atWidths(subject, wide.there) + " lines of " + worstAndOthers(subject, wide) + " hold up to " +
+             {atWidths(subject, wide.there) + ", lines of " + worstAndOthers(subject, wide) + " hold up to " +
                   units::figure(wide.worst, 0) + " characters; the wish is at most " + units::figure(most, 0),
               "The eye loses the start of the next line",
               "Use larger text, a narrower row, or one more column"},
@@ -95,8 +95,8 @@ void checkMeasure(const Subject& subject, Findings& out) {
     if (narrow.any() && lengthOf(narrow.widths) >= subject.limits().leastRun)
         report(out, narrow,
                {Severity::Note,
-                "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (from memory)",
-                {atWidths(subject, narrow.there) + " lines of " + worstAndOthers(subject, narrow) +
+                "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (not verified)",
+                {atWidths(subject, narrow.there) + ", lines of " + worstAndOthers(subject, narrow) +
                      " hold only " + units::figure(-narrow.worst, 0) + " characters; the wish is at least " +
                      units::figure(least, 0),
                  "Reading such short lines is tiring", "Use smaller text, less padding, or one column fewer"},

@@ -1,4 +1,5 @@
-// Minimum lines that leave empty lines: no text in the line of cards has so many. Common practice, no source.
+// Minimum lines that leave empty lines: every text in the line of cards has fewer. Common practice, no
+// source.
 #include <algorithm>
 #include <map>
 
@@ -63,11 +64,12 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
         report(out, cause,
                {Severity::Note,
                 "common practice, no source",
-                {atWidths(subject, cause.there) + " " + named(subject, cause.place) +
+                {atWidths(subject, cause.there) + ", " + named(subject, cause.place) +
                      " and its neighbours keep room for " + lineCount(static_cast<std::size_t>(lines[role])) +
-                     ", but none of them has so many",
+                     ", but each has fewer",
                  "Each of these cards has an empty line",
-                 "Reduce the minimum there (Text › Minimum lines), or align the parts instead (Row › Align "
+                 "Reduce the minimum at these widths (Text › Minimum lines), or align the parts instead (Row "
+                 "› Align "
                  "parts)"},
                 "kept " + role});
     }

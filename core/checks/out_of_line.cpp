@@ -170,18 +170,18 @@ void reportOutOfLine(Findings& out, const Cause& cause, const std::string& what,
 void reportLines(Findings& out, const Subject& subject, const std::string& role, const UnevenLines& uneven) {
     reportOutOfLine(
         out, uneven.cause,
-        atWidths(subject, uneven.cause.there) + " " + worstAndOthers(subject, uneven.cause) + " has " +
-            lineCount(uneven.more) + " and its neighbour " + std::to_string(uneven.fewer),
+        atWidths(subject, uneven.cause.there) + ", " + worstAndOthers(subject, uneven.cause) + " has " +
+            lineCount(uneven.more) + "; its neighbour has " + std::to_string(uneven.fewer),
         "Align the parts of neighbouring cards (Row › Align parts), or shorten the " + partKind(role), role);
 }
 
 void reportPictures(Findings& out, const Subject& subject, const Cause& pictures) {
-    reportOutOfLine(
-        out, pictures,
-        atWidths(subject, pictures.runOfWorst()) + " " + worstAndOthers(subject, pictures) + " is up to " +
-            units::px(pictures.worst, 0) + " taller than its neighbour",
-        "Use one ratio for all pictures (Pictures › Aspect ratio), or align the parts (Row › Align parts)",
-        "picture");
+    reportOutOfLine(out, pictures,
+                    atWidths(subject, pictures.runOfWorst()) + ", " + worstAndOthers(subject, pictures) +
+                        " is up to " + units::px(pictures.worst, 0) + " taller than its neighbour",
+                    "Use one aspect ratio for all pictures (Pictures › Aspect ratio), or align the parts "
+                    "(Row › Align parts)",
+                    "picture");
 }
 
 void reportMissing(Findings& out, const Subject& subject, const OutOfLine& found) {
@@ -189,7 +189,7 @@ void reportMissing(Findings& out, const Subject& subject, const OutOfLine& found
     const project::Part& part = subject.project.part(missing.place);
     const auto* text = std::get_if<project::TextPart>(&part);
     reportOutOfLine(out, missing,
-                    atWidths(subject, missing.runOfWorst()) + " card " + std::to_string(found.lacking + 1) +
+                    atWidths(subject, missing.runOfWorst()) + ", card " + std::to_string(found.lacking + 1) +
                         " has no " + (text == nullptr ? "picture" : partKind(text->role)) +
                         ", but its neighbour has " + named(subject, missing.place),
                     "Use the same parts in every card", "missing");

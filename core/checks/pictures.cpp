@@ -94,11 +94,11 @@ void reportFewPixels(const Subject& subject, const FewPixels& found, Severity se
     report(out, found.cause,
            {severity,
             "CSS Images 3 § 5.5; common practice",
-            {"at " + units::px(need.at, 0) + " " + worstAndOthers(subject, found.cause) + " has " +
-                 units::figure(-found.cause.worst, 2, units::Rounding::Down) +
-                 " image pixels for each px of its slot (" + units::figure(need.slotWidth, 0) + " × " +
+            {"at " + units::px(need.at, 0) + " viewport width, " + worstAndOthers(subject, found.cause) +
+                 " has " + units::figure(-found.cause.worst, 2, units::Rounding::Down) +
+                 " image pixels per CSS px (slot: " + units::figure(need.slotWidth, 0) + " × " +
                  units::px(need.slotHeight, 0) + ")",
-             "Dense screens show 2 or more, so it looks soft there",
+             "High-density screens have 2 or more device pixels per CSS px, so it looks soft there",
              "Use a file at least " + units::px(wanted, 0) + " wide"},
             severity == Severity::Warning ? "few" : "modest"});
 }
@@ -109,11 +109,12 @@ void reportCropped(const Subject& subject, Cause& cropped, Findings& out) {
     report(out, cropped,
            {Severity::Note,
             "common practice, no source",
-            {atWidths(subject, cropped.runOfWorst()) + " " + worstAndOthers(subject, cropped) +
-                 " shows less than " + units::percent(leastVisible) + " of its file, at worst " +
+            {atWidths(subject, cropped.runOfWorst()) + ", " + worstAndOthers(subject, cropped) +
+                 " shows less than " + units::percent(leastVisible) + " of its image, at worst " +
                  units::percent(-cropped.worst),
-             "Without a focal point only the middle stays visible",
-             "Set a focal point (Pictures › Focal point), or choose a ratio closer to that of the file"},
+             "Without a focal point, only the centre is visible",
+             "Set a focal point (Pictures › Focal point), or choose an aspect ratio closer to that of the "
+             "image (Pictures › Aspect ratio)"},
             "cropped"});
 }
 

@@ -28,7 +28,7 @@ void checkReflow(const Subject& subject, Findings& out) {
         report(out, cause,
                {Severity::Error,
                 "WCAG 2.2 SC 1.4.10",
-                {"at 320\u00A0px " + what + " overflows the page by " + units::px(cause.worst, 1),
+                {"at 320\u00A0px, " + what + " overflows the page by " + units::px(cause.worst, 1),
                  "Readers who zoom to 400\u00A0% must scroll sideways for every line", fix}});
     };
     Cause cause;
@@ -45,7 +45,7 @@ void checkReflow(const Subject& subject, Findings& out) {
     }
     if (cause.any()) {
         reportOverflow(cause, "card " + std::to_string(cause.place.card + 1),
-                       "Use fewer columns or smaller gaps there (Row › Columns, Column gap)");
+                       "Use fewer columns or smaller gaps at this width (Row › Columns, Column gap)");
         return;
     }
     for (std::size_t card = 0; card < laid.cards.size(); ++card) {
@@ -60,8 +60,9 @@ void checkReflow(const Subject& subject, Findings& out) {
         }
     }
     if (cause.any())
-        reportOverflow(cause, worstAndOthers(subject, cause),
-                       "Let long words break (Text › Long words), or reduce the font size there");
+        reportOverflow(
+            cause, worstAndOthers(subject, cause),
+            "Allow breaks in long words (Text › Long words), or reduce the font size at this width");
 }
 
 }  // namespace

@@ -27,13 +27,13 @@ void checkSmallType(const Subject& subject, Findings& out) {
             }
         }
         const double size = -cause.worst;
-        const std::string why = size < legible ? "Many people find text under " +
+        const std::string why = size < legible ? "Many readers find text under " +
                                                      units::px(std::min(wished, legible)) + " hard to read"
                                                : "The wish is at least " + units::px(wished);
         report(out, cause,
                {Severity::Warning,
                 "common practice, no source",
-                {atWidths(subject, cause.runOfWorst()) + " " + roleText(role.name) + " is as small as " +
+                {atWidths(subject, cause.runOfWorst()) + ", " + roleText(role.name) + " is as small as " +
                      units::px(size, 2, units::Rounding::Down),
                  why, "Raise the lower end of its ramp (Text › Font size)"},
                 role.name});

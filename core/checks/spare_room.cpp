@@ -86,12 +86,12 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
     report(out, cause,
            {Severity::Note,
             "common practice, no source",
-            {atWidths(subject, cause.there) + " the card of " +
+            {atWidths(subject, cause.there) + ", the card of " +
                  named(subject, {cause.place.card, headingOf(subject.project.cards[cause.place.card])}) +
                  " has up to " + lineCount(static_cast<std::size_t>(cause.worst)) +
-                 " of empty space beside a fuller card",
+                 " more empty space than the card beside it",
              "The row looks uneven",
-             byPictures ? "Use one ratio for all pictures (Pictures › Aspect ratio)"
+             byPictures ? "Use one aspect ratio for all pictures (Pictures › Aspect ratio)"
                         : "Make the texts more similar in length, or change the order of the cards"}});
 }
 

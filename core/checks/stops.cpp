@@ -45,7 +45,7 @@ Statement statementOf(const Subject& subject, const StopsApart& apart, bool earl
     const std::string texts = project::listed(apart.texts);
     const std::string what = early ? texts + (several ? " do" : " does") + " not grow, but the column does"
                                    : texts + (several ? " grow" : " grows") + ", but the column does not";
-    return {atWidths(subject, there) + " " + what,
+    return {atWidths(subject, there) + ", " + what,
             early ? "The lines hold more and more characters" : "The lines hold fewer and fewer characters",
             std::string("End the ramp") + (several ? "s" : "") + " at " + units::px(column, 0) +
                 ", where the column stops growing (Text › Font size)"};

@@ -60,25 +60,26 @@ public:
         report(out, small_,
                {Severity::Error,
                 "WCAG 2.2 SC 2.5.8",
-                {whatOf(small_, least_) + ", and another link is close", "Fingers can press the wrong link",
+                {whatOf(small_, least_) + ", and another link is close",
+                 "Readers can press the wrong link by mistake",
                  "Increase the padding (Spacing › Padding) to reach " + units::px(least_) +
                      ", or leave as much room around it"},
                 "small"});
         const double comfort = subject_.limits().comfortTarget;
-        report(out, modest_,
-               {Severity::Note,
-                "WCAG 2.2 SC 2.5.5 (AAA)",
-                {whatOf(modest_, comfort),
-                 "A target of " + units::px(comfort) + " is comfortable for every hand",
-                 "Increase the padding (Spacing › Padding)"},
-                "modest"});
+        report(
+            out, modest_,
+            {Severity::Note,
+             "WCAG 2.2 SC 2.5.5 (AAA)",
+             {whatOf(modest_, comfort), "Targets of at least " + units::px(comfort) + " are easier to press",
+              "Increase the padding (Spacing › Padding)"},
+             "modest"});
     }
 
 private:
     /// `from 581 to 590 px the button “Book” is less than 44 px high or wide, at worst 41.9 px`.
     [[nodiscard]] std::string whatOf(const Cause& cause, double limit) const {
         if (!cause.any()) return {};
-        return atWidths(subject_, cause.runOfWorst()) + " " + worstAndOthers(subject_, cause) +
+        return atWidths(subject_, cause.runOfWorst()) + ", " + worstAndOthers(subject_, cause) +
                " is less than " + units::px(limit) + " high or wide, at worst " +
                units::px(-cause.worst, 1, units::Rounding::Down);
     }

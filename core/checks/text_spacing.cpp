@@ -67,10 +67,10 @@ void checkTextSpacing(const Subject& subject, Findings& out) {
     report(out, cause,
            {Severity::Error,
             "WCAG 2.2 SC 1.4.12",
-            {atWidths(subject, cause.there) + " " + worstAndOthers(subject, cause) + " overflows by " +
+            {atWidths(subject, cause.there) + ", " + worstAndOthers(subject, cause) + " overflows by " +
                  units::px(cause.worst, 1) + " when a reader increases the text spacing",
              "Readers may add 0.12\u00A0em between letters and 0.16\u00A0em between words",
-             "Let its words break anywhere (Text › Long words), or give it more room"}});
+             "Allow breaks anywhere in its words (Text › Long words), or give it more room"}});
 }
 
 }  // namespace

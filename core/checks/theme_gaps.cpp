@@ -56,7 +56,7 @@ void checkThemeGaps(const Subject& subject, Findings& out) {
            {Severity::Note,
             "Media Queries 4 § 4.3",
             {"between " + units::figure(cause.there.from) + " and " + units::px(cause.there.to) +
-                 " the theme’s rules for " + inQuotation(below) + " have ended and those for " +
+                 ", the theme’s rules for " + inQuotation(below) + " have ended and those for " +
                  inQuotation(above) + " have not started",
              "A zoomed page can have such a width, and neither set of rules applies there",
              "Use the same limit in both, such as “width <= 980px” and “width > 980px”"}});

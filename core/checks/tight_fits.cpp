@@ -84,7 +84,7 @@ std::string whatOf(const Subject& subject, const Cause& cause) {
     const double whole = std::floor(cause.at);
     const double at = whole > cause.there.from ? whole : widestWholeWidth(cause.there);
     const LaidOut laid = linesAt(subject, part, at);
-    const std::string where = atWidths(subject, cause.there) + " ";
+    const std::string where = atWidths(subject, cause.there) + ", ";
     const std::string name = worstAndOthers(subject, cause);
     const auto line = std::ranges::min_element(laid.lines, {}, &text::Line::slack);
     if (line == laid.lines.end()) return where + "a line of " + name + " is a tight fit";
@@ -96,16 +96,16 @@ std::string whatOf(const Subject& subject, const Cause& cause) {
                " has only about " + units::px(std::max(room, 0.0)) + " of free space";
     const double needed = laid.query.available / (1 - line->slack) - laid.query.available;
     return where + "the word " + inQuotation(wordFrom(*laid.paragraph, line->next)) + " in " + name +
-           " needs only about " + units::px(needed) + " more to fit on the line before";
+           " would fit on the previous line with only about " + units::px(needed) + " more space";
 }
 
 /// A tight fit; `result` says what a different break leads to.
 Description descriptionOf(const Subject& subject, const Cause& cause, const std::string& result,
                           const std::string& key) {
     return {Severity::Warning,
-            "measured in two browser engines",
-            {whatOf(subject, cause), "Another browser may break it differently" + result,
-             "Change the font size a little there (Text › Font size)"},
+            "measured in two browsers",
+            {whatOf(subject, cause), "Another browser may break this line differently" + result,
+             "Change the font size slightly at these widths (Text › Font size)"},
             key};
 }
 

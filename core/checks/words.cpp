@@ -27,7 +27,7 @@ void checkWords(const Subject& subject, Findings& out) {
         report(out, cause,
                {Severity::Warning,
                 "common practice, no source",
-                {atWidths(subject, cause.runOfWorst()) + " the word " + word + " in " +
+                {atWidths(subject, cause.runOfWorst()) + ", the word " + word + " in " +
                      worstAndOthers(subject, cause) + " is up to " + units::px(cause.worst, 1) +
                      " wider than its box and " + (broken ? "breaks in two" : "overflows it"),
                  broken ? "A word that breaks at any letter is hard to read"

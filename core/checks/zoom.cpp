@@ -108,10 +108,10 @@ LimitedZoom limitedZoom(const Subject& subject, double limit) {
 /// `browsers` names the browsers with this limit. A largest size of `safe` times the smallest always passes.
 Statement statementOf(const Subject& subject, const LimitedZoom& found, double limit,
                       const std::string& browsers, double safe) {
-    return {atWidths(subject, found.cause.runOfWorst()) + " " + found.worst + " gets only " +
-                units::figure(-found.cause.worst, 2, units::Rounding::Down) + " times as large at " +
-                units::percent(limit) + " zoom, " + browsers,
-            "Readers must be able to double the text size, but it shrinks as the zoomed page narrows",
+    return {atWidths(subject, found.cause.runOfWorst()) + ", " + units::percent(limit) +
+                " zoom (the largest of " + browsers + ") makes " + found.worst + " only " +
+                units::figure(-found.cause.worst, 2, units::Rounding::Down) + " times as large",
+            "WCAG requires twice the size, but zoom narrows the viewport, and the text shrinks with it",
             "Keep the largest size of " + project::listed(found.texts) + " at most " + units::figure(safe) +
                 " times the smallest (Text › Font size)"};
 }
@@ -122,14 +122,14 @@ void checkZoom(const Subject& subject, Findings& out) {
     if (usual.cause.any()) {
         report(out, usual.cause,
                {Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
-                statementOf(subject, usual, limits.usualZoom, "the limit of most browsers", 2.5), "usual"});
+                statementOf(subject, usual, limits.usualZoom, "most browsers", 2.5), "usual"});
         return;
     }
     const LimitedZoom least = limitedZoom(subject, limits.leastZoom);
     if (!least.cause.any()) return;
     report(out, least.cause,
-           {Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300 % from memory",
-            statementOf(subject, least, limits.leastZoom, "the limit of one desktop browser", 1.5), "least"});
+           {Severity::Warning, "WCAG 2.2 SC 1.4.4; limit of 300\u00A0%: not verified",
+            statementOf(subject, least, limits.leastZoom, "one desktop browser", 1.5), "least"});
 }
 
 }  // namespace

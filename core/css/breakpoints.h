@@ -1,4 +1,4 @@
-// The breakpoints of a style sheet.
+// The breakpoints of a stylesheet.
 #pragma once
 
 #include <string>
@@ -8,7 +8,7 @@
 
 namespace tenter::css {
 
-/// A viewport width at which a media condition of a style sheet changes.
+/// A viewport width at which a media condition of a stylesheet changes.
 struct Breakpoint {
     double width = 0;  ///< CSS px
     std::string

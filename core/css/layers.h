@@ -1,4 +1,4 @@
-// Cascade layers while a style sheet is read. Their order is known only at its end. CSS Cascade 5 § 6.4.
+// Cascade layers while a stylesheet is read. Their order is known only at its end. CSS Cascade 5 § 6.4.
 #pragma once
 
 #include <map>

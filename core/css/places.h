@@ -1,4 +1,4 @@
-// Positions in a style sheet, and problems at them.
+// Positions in a stylesheet, and problems at them.
 #pragma once
 
 #include <cstddef>

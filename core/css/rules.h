@@ -1,4 +1,4 @@
-// The style rules of a style sheet, with their conditions and layers. CSS Syntax 3 § 5, CSS Conditional 3,
+// The style rules of a stylesheet, with their conditions and layers. CSS Syntax 3 § 5, CSS Conditional 3,
 // CSS Cascade 5.
 #pragma once
 
@@ -54,7 +54,7 @@ struct Skipped {
     std::size_t line = 1;
 };
 
-/// A style sheet.
+/// A stylesheet.
 struct Sheet {
     std::vector<StyleRule> rules;  ///< in the order of the source
     std::vector<Condition> conditions;
@@ -69,7 +69,7 @@ struct Sheet {
     [[nodiscard]] std::vector<const Condition*> conditionsOf(const StyleRule& rule) const;
 };
 
-/// The style sheet in a text. A problem does not affect the rules after it. Rules nested in style rules, and
+/// The stylesheet in a text. A problem does not affect the rules after it. Rules nested in style rules, and
 /// conditions or layers more than 32 deep, are skipped, with a problem.
 Sheet readSheet(std::string_view source);
 

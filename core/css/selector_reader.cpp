@@ -394,7 +394,7 @@ private:
         if (!nth) {
             at_ = start;
             wrong("\"" + formula.substr(0, 40) + "\" is not a position.",
-                  "Write such as 2n + 1, 3, odd or even.");
+                  "Write a position such as 2n + 1, 3, odd or even.");
             return false;
         }
         simple.nth = *nth;

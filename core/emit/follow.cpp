@@ -118,10 +118,11 @@ project::Project following(const project::Project& project, Follow target,
                 if (target == Follow::Card && settings.row.level == project::Level::Subgrid) {
                     set.size = style->size;
                     set.follow = style->follow;
-                    problems.push_back({"", place,
-                                        "Cards whose parts are aligned by subgrid cannot be containers, so "
-                                        "this size still follows the viewport",
-                                        R"(Set "level" of the row to "none")"});
+                    problems.push_back(
+                        {"", place,
+                         "Align parts is on, and such cards cannot be size containers, so this "
+                         "size still follows the viewport width",
+                         R"(Set "level" to "none" (Row › Align parts: Off))"});
                     continue;
                 }
                 const std::optional<Ramp> converted = follow.converted(*style->size, target);
@@ -129,9 +130,9 @@ project::Project following(const project::Project& project, Follow target,
                     set.size = style->size;
                     set.follow = style->follow;
                     problems.push_back({"", place,
-                                        "The card width does not change where this size does, so the size "
-                                        "still follows the viewport",
-                                        "Give the row a width that is not fixed, or make the size fixed"});
+                                        "The font size grows at widths at which the card keeps its width. It "
+                                        "still follows the viewport width",
+                                        "Set the row width in\u00A0%, or use a fixed font size"});
                     continue;
                 }
                 set.size = converted;
@@ -141,8 +142,9 @@ project::Project following(const project::Project& project, Follow target,
                 problems.push_back({"", place,
                                     "Between the ends of the band the size changes by up to " +
                                         units::px(largestDifference) +
-                                        ", because the card width is not linear in the viewport width",
-                                    "Check the sizes there"});
+                                        ", because the card width does not grow in a straight line with the "
+                                        "viewport width",
+                                    "Check the sizes in this band"});
             }
         }
     }

@@ -50,12 +50,12 @@ std::string widestPicture(const layout::Layout& laid) {
 }
 
 Cells headOf(const std::vector<RoleUse>& uses) {
-    Cells cells{"viewport", "columns", "card content", "picture"};
+    Cells cells{"viewport", "columns", "content width", "widest picture"};
     for (const RoleUse& use : uses) {
-        cells.push_back(use.role);
-        cells.emplace_back("lines");
+        cells.push_back(use.role + " size");
+        cells.push_back(use.role + " lines");
     }
-    cells.emplace_back("slack");
+    cells.emplace_back("smallest slack");
     cells.emplace_back("why this width");
     return cells;
 }
@@ -123,9 +123,9 @@ std::string introduction(const project::Project& project, const text::BreakProfi
            ", viewport widths " + units::pxRange(project.leastWidth, project.mostWidth) +
            ", line breaks as in " + std::string(profile.title()) +
            ".\n"
-           "Widths and font sizes are in CSS px. Lines: the highest line count of any card. Slack: the free "
-           "space on the tightest line\nas a share of its width; below 0.25\u00A0% another browser may break "
-           "it differently.\n\n";
+           "Widths and font sizes are in CSS px. Lines: the highest line count of any card. Slack: the "
+           "smallest change of width,\nas a share, that makes a line break differently; the tightest line "
+           "counts. Below 0.25\u00A0% another browser may break it\ndifferently.\n\n";
 }
 
 }  // namespace

@@ -28,13 +28,13 @@ std::string roomJson(const project::Project& project, const std::vector<checks::
 }
 
 std::string roomSentence() {
-    return "Room for text: how many characters each text can gain before it has more lines than wished, at "
-           "the "
-           "viewport width that leaves the least room. A negative number is how many are too many.";
+    return "Room for text: the number of characters that each text can grow by before it needs more lines "
+           "than its wish allows,\nat the viewport width with the least room. A negative number: the text is "
+           "too long by that many characters.";
 }
 
 std::string roomTable(const project::Project& project, const std::vector<checks::RoomForCopy>& rooms) {
-    std::vector<Cells> lines{{"most lines", "characters", "can gain", "at viewport", "role", "text"}};
+    std::vector<Cells> lines{{"lines allowed", "characters", "room", "viewport", "role", "text"}};
     for (const checks::RoomForCopy& room : rooms) {
         const project::TextPart& text = textOf(project, room);
         lines.push_back({std::to_string(room.lines), std::to_string(room.characters),

@@ -182,8 +182,8 @@ std::string savedPageWithStylesheet(const project::Project& project, std::size_t
         const std::optional<markup::GivenRow> given = markup::givenRow(project, known);
         if (!given || !addClass(page, project, *given)) {
             problems.push_back({file, "", "No element of the page has the class of a variant.",
-                                "Give the row the class " + project.variants[variant].className +
-                                    " in the CMS, and save the page again."});
+                                "Add the class " + project.variants[variant].className +
+                                    " to the row in the CMS, and save the page again."});
             return {};
         }
     }

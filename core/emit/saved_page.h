@@ -18,7 +18,7 @@ struct SavedPage {
 };
 
 /// HTML of the saved page with the stylesheet of the given row last in its head, the fonts of the
-/// measurement, the style sheets and pictures that are saved with the page, and parts marked as in `page`.
+/// measurement, the stylesheets and pictures that are saved with the page, and parts marked as in `page`.
 /// Scripts are removed, and a Content-Security-Policy prevents every request (CSP 3 § 3.3). The row is the
 /// element with the class of a variant, else the one that equals the project's given markup. Empty, with
 /// problems, if there is none.

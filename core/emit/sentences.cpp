@@ -12,7 +12,7 @@ std::string capitalised(const std::string& role) {
 
 std::string rampSentence(const std::string& role, const units::Ramp& ramp, project::Follow follow) {
     if (ramp.isFlat()) return {};
-    const std::string what = follow == project::Follow::Card ? "the card's content" : "the page";
+    const std::string what = follow == project::Follow::Card ? "the card's content" : "the viewport";
     const auto px = [](double value) { return units::number(value, 2) + " px"; };
     return capitalised(role) + ": " + px(ramp.from().size) + " where " + what + " is " +
            px(ramp.from().width) + " wide, " + px(ramp.to().size) + " where it is " + px(ramp.to().width) +
@@ -31,8 +31,8 @@ std::string classList(const project::Project& project, const std::vector<std::si
 std::string headSentence(const project::Project& project, const std::vector<std::size_t>& variants) {
     const std::string of = variants.size() > 1 ? " with the classes " : " with the class ";
     return (project.name.empty() ? "Row of cards" : project.name + ": row of cards") + of +
-           classList(project, variants) + ", for pages from " + units::number(project.leastWidth) + " to " +
-           units::number(project.mostWidth) + " px wide. Made with Tenter.";
+           classList(project, variants) + ", for viewports from " + units::number(project.leastWidth) +
+           " to " + units::number(project.mostWidth) + " px wide. Made with Tenter.";
 }
 
 }  // namespace tenter::emit

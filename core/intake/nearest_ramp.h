@@ -8,8 +8,8 @@
 
 namespace tenter::intake {
 
-/// A ramp and how well it fits. Ramp: a font size that grows in a straight line between two widths, and is
-/// flat outside them.
+/// A ramp and how well it fits. Ramp: a font size that changes in a straight line between two widths and
+/// is constant outside them.
 struct NearestRamp {
     units::Ramp ramp;
     double largestError = 0;  ///< largest difference from the sizes, CSS px

@@ -19,13 +19,15 @@ using units::px;
 
 std::string inWords(const SizeReading& reading, const SizeContext& context, const css::UnitsUsed& used) {
     const units::Ramp& ramp = reading.ramp;
-    const std::string what = reading.follow == Follow::Card ? "the card" : "the page";
+    const std::string what = reading.follow == Follow::Card ? "the card" : "the viewport";
     std::string text = px(ramp.from().size);
     if (ramp.isFlat()) {
         text += " at every width.";
     } else {
-        text += " where " + what + " is " + px(ramp.from().width) + " wide, " + px(ramp.to().size) +
-                " where it is " + px(ramp.to().width) + " wide; a straight line between, flat outside.";
+        text +=
+            " where " + what + " is " + px(ramp.from().width) + " wide, " + px(ramp.to().size) +
+            " where it is " + px(ramp.to().width) +
+            " wide. Between these widths the size changes in a straight line; outside them it is constant.";
     }
     if (!reading.exact) {
         text += " The pasted size is not exactly this ramp: the difference is at most " +
@@ -61,8 +63,8 @@ public:
             return wrong({found->offset, "The font size is a number without a unit.",
                           "Add a unit, such as px or rem."});
         if (value->used.viewport && value->used.container)
-            return wrong(
-                {found->offset, "The size follows both the page and the card.", "Use only vw or only cqi."});
+            return wrong({found->offset, "The size follows both the viewport and the card.",
+                          "Use only vw or only cqi."});
         const css::PiecewiseLinear sizes = notNegative(value->length);
         const std::optional<NearestRamp> nearest = nearestRamp(sizes);
         if (!nearest) return outOfRange(sizes, found->offset);
@@ -82,11 +84,12 @@ private:
         const bool widths = std::isfinite(context_.least) && std::isfinite(context_.most) &&
                             context_.least >= 0 && context_.least < context_.most && context_.most <= 1e5;
         if (!widths)
-            problems_.push_back({"", "", "The range of widths is not valid.",
-                                 "Make the smallest width less than the largest, both from 0 to 100000 px."});
+            problems_.push_back(
+                {"", "", "The range of widths is not valid.",
+                 "Make the smallest width less than the largest, both from 0 to 100000\u00A0px."});
         if (!isSize(context_.root) || !isSize(context_.em.value_or(context_.root))) {
             problems_.push_back({"", "", "The font size of the root or the parent is not valid.",
-                                 "It must be above 0 and at most 10000 px."});
+                                 "It must be above 0 and at most 10000\u00A0px."});
             return false;
         }
         return widths;
@@ -115,7 +118,7 @@ private:
         const auto [least, most] = std::ranges::minmax_element(vertices, {}, &css::Vertex::value);
         const css::Vertex& worst = least->value <= 0 ? *least : *most;
         return wrong({offset, "The size is " + px(worst.value) + " at a width of " + px(worst.width) + ".",
-                      "It must be above 0 and at most 10000 px at every width."});
+                      "It must be above 0 and at most 10000\u00A0px at every width."});
     }
 
     std::string_view pasted_;

@@ -49,7 +49,7 @@ struct Report {
     [[nodiscard]] std::vector<std::string> lines() const {
         std::vector<std::string> out;
         for (const std::string& caution : cautions)
-            out.push_back("Caution: " + caution);
+            out.push_back("Warning: " + caution);
         out.insert(out.end(), found.begin(), found.end());
         return out;
     }
@@ -66,10 +66,9 @@ public:
 
     std::optional<Adopted> adopted() {
         if (found_.classWasAdded)
-            caution(
-                "Give the row the class " + adopted_.project.variants.front().className +
-                " in the CMS, because the page's row has no class of the project. The imported markup has "
-                "the class already.");
+            caution("On the page, the row has no class of a variant. Add the class " +
+                    adopted_.project.variants.front().className +
+                    " to the row in the CMS. The imported markup already contains it.");
         if (found_.kept.row == tree().body())
             caution(
                 "The cards are directly in the body of the page. If they have an element around them, paste "
@@ -79,9 +78,9 @@ public:
         setLanguage();
         reportPictures();
         if (found_.loose > 0)
-            caution(counted(static_cast<std::size_t>(found_.loose), "piece") +
-                    " of text without an element of its own " + (found_.loose == 1 ? "was" : "were") +
-                    " not imported. Put such text into an element on the page, or type it into the project.");
+            caution("Some text is not inside an element of its own and was not imported (" +
+                    counted(static_cast<std::size_t>(found_.loose), "piece") +
+                    "). Put it into an element on the page, or type it in the Words panel.");
         return isSound() ? std::optional(std::move(adopted_)) : std::nullopt;
     }
 
@@ -209,14 +208,14 @@ private:
                                    : " are not saved with the page. Put them") +
                     " into the folder of the project.");
         if (!unnamed_.empty())
-            caution((one(unnamed_) ? "One picture has no file address on the page. Save it as "
-                                   : counted(unnamed_.size(), "picture") +
-                                         " have no file address on the page. Save them as ") +
+            caution(counted(unnamed_.size(), "picture") + " on the page " +
+                    (one(unnamed_) ? "has no file (no src with a file name). Save it as "
+                                   : "have no file (no src with a file name). Save them as ") +
                     project::listed(unnamed_) + " in the folder of the project, or choose other pictures.");
         if (!sizeless_.empty())
             caution((one(sizeless_) ? "The size of the picture " : "The sizes of the pictures ") +
                     project::listed(sizeless_) + (one(sizeless_) ? " is" : " are") +
-                    " not known. Assumed: a ratio of 3/2.");
+                    " not known. Tenter assumes an aspect ratio of 3/2.");
     }
 
     void setLanguage() {

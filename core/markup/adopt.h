@@ -25,7 +25,7 @@ struct PageToAdopt {
     std::filesystem::path file;           ///< the saved file; named in problems
     std::filesystem::path projectFolder;  ///< the folder of the project file
     std::vector<RoleChoice> choices;
-    /// CSS of the theme given by the person, instead of the style sheets of the page.
+    /// CSS of the theme given by the person, instead of the stylesheets of the page.
     std::optional<std::string> theme = {};
 };
 
@@ -33,7 +33,7 @@ struct PageToAdopt {
 struct Adopted {
     project::Project project;
     std::vector<std::string>
-        report;  ///< one sentence each: first what to check (`Caution: …`), then what was found
+        report;  ///< one sentence each: first what to check (`Warning: …`), then what was found
 };
 
 /// The project with the row of the page. Replaced are: `given`, the cards, language and direction, the

@@ -37,8 +37,8 @@ private:
         row_.classElement = classElementOf(row_.tree, project_, row_.variant);
         if (row_.classElement == noNode) {
             wrong("/given/markup", "No element of the markup has the class of a variant.",
-                  "Give the row the class " + project_.variants.front().className +
-                      " in the CMS and in the markup.");
+                  "Add the class " + project_.variants.front().className +
+                      " to the row in the CMS and in the markup.");
             return std::nullopt;
         }
         for (const auto& [role, selector] : project_.given->selectors)

@@ -56,12 +56,9 @@ private:
         for (const RoleChoice& choice : choices) {
             if (!choice.role.empty() && choice.role != "card" && choice.role != "picture" &&
                 !project::isRoleName(choice.role)) {
-                wrong(
-                    "The role must be row, card, picture, or a role of text in small letters, digits and "
-                    "hyphens; "
-                    "it is " +
-                        project::inQuotes(choice.role) + ".",
-                    "");
+                wrong(std::string("The role must be row, card, picture, or ") + project::roleNameRule +
+                          "; it is " + project::inQuotes(choice.role) + ".",
+                      "");
                 return false;
             }
             css::Problems unread;
@@ -118,8 +115,10 @@ private:
             row_ = guess->row;
             return true;
         }
-        wrong("No row of cards was found: no elements with text and a picture, a heading or a link repeat.",
-              "Give a selector for card.");
+        wrong(
+            "No row of cards was found: the page has no repeated elements that contain text and a picture, "
+            "heading or link.",
+            "Enter a selector for card.");
         return false;
     }
 

@@ -16,7 +16,7 @@ namespace tenter::markup {
 
 namespace {
 
-// The size in bytes of the largest linked style sheet that is read.
+// The size in bytes of the largest linked stylesheet that is read.
 constexpr std::uintmax_t largestSheet = 20U << 20U;
 
 bool affects(const css::StyleRule& rule, const Tree& kept) {

@@ -1,4 +1,4 @@
-// The style sheets of a page, and their rules that affect its row.
+// The stylesheets of a page, and their rules that affect its row.
 #pragma once
 
 #include <array>
@@ -16,13 +16,13 @@ inline constexpr std::array<std::string_view, 12> dynamicPseudoClasses{
     "hover",  "focus",   "focus-visible", "focus-within", "active",  "visited",
     "target", "checked", "enabled",       "disabled",     "invalid", "user-invalid"};
 
-/// A style sheet of a page, as text.
+/// A stylesheet of a page, as text.
 struct PageSheet {
     std::string css;
     std::string media;  ///< media condition; empty: always
 };
 
-/// The style sheets of a page in their order: its style elements, and the linked sheets that are saved with
+/// The stylesheets of a page in their order: its style elements, and the linked sheets that are saved with
 /// the page. Nothing is fetched; `cautions` has a sentence for each sheet that is missing. `page` is not
 /// cleaned.
 std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& file,

@@ -14,7 +14,7 @@ namespace tenter::markup {
 
 namespace {
 
-/// The rules of the browser's own style sheet for elements of rows. HTML § 15.3.
+/// The rules of the browser's own stylesheet for elements of rows. HTML § 15.3.
 constexpr std::string_view browserSheet = R"(
 address, blockquote, center, dialog, div, figure, figcaption, footer, form, header, hr, legend, listing, main, p,
 search, article, aside, h1, h2, h3, h4, h5, h6, hgroup, nav, section, dir, dd, dl, dt, menu, ol, ul, body, html

@@ -12,7 +12,7 @@
 
 namespace tenter::markup {
 
-/// How a theme, or the browser's own style sheet, sets a property of some elements to another value.
+/// How a theme, or the browser's own stylesheet, sets a property of some elements to another value.
 struct ThemeValue {
     bool differs = false;  ///< true if any rule sets another value, at any width
     bool important =

@@ -96,7 +96,7 @@ private:
     double width_;
 };
 
-/// The content width that is left of the page width W: min(share · W − left − right, most).
+/// The content width that is left of the viewport width W: min(share · W − left − right, most).
 struct Room {
     double share = 1;
     double left = 0, right = 0;            ///< px
@@ -302,14 +302,14 @@ ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double
     page.container.background = background;
     if (room != narrowRoom)
         page.cautions.push_back(
-            "On narrow pages the theme gives the row another container. The one for wide pages was "
-            "imported.");
+            "The theme changes the width of the container at narrow viewports. Tenter imported the values "
+            "for wide viewports.");
     return page;
 }
 
 std::string ThemePage::containerSentence() const {
-    std::string sentence = cautions.empty() ? "Container: " : "Container, assumed: ";
-    sentence += inWords(container.width) + " of the page width";
+    std::string sentence = cautions.empty() ? "Container: " : "Container (assumed): ";
+    sentence += inWords(container.width) + " of the viewport width";
     if (!container.maxWidth.isNone()) sentence += ", at most " + inWords(container.maxWidth);
     const std::optional<Length>& left = container.padding.left;
     const std::optional<Length>& right = container.padding.right;

@@ -22,7 +22,7 @@ struct ThemePage {
 
 /// The root size and the container of `row` in `theme` (CSS text). The container is the width that the
 /// ancestors of the row leave for it by width, max-width, padding and margin in px, rem, em of the root, or
-/// percent. CSS Box 4, CSS Sizing 3. Media conditions are evaluated at the page width `widest` (CSS px);
+/// percent. CSS Box 4, CSS Sizing 3. Media conditions are evaluated at the viewport width `widest` (CSS px);
 /// there is a caution if the result differs at `narrowest`.
 ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double narrowest, double widest);
 

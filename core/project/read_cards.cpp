@@ -13,7 +13,7 @@ bool readRun(ReadContext& context, const Json& json, Run& run) {
     const std::size_t wanted = object.find("link") == nullptr ? 1 : 2;
     if (json.size() != wanted) {
         return context.wrong(
-            "This piece of text mixes kinds.",
+            R"(This piece of text has more than one of the keys "strong", "emphasis", "link" and "break".)",
             R"(Write one of {"strong": …}, {"emphasis": …}, {"link": …, "to": …} or {"break": true}.)");
     }
     if (object.find("strong") != nullptr) {

@@ -13,9 +13,9 @@ namespace tenter::project {
 inline constexpr std::size_t mostRoles = 100;
 inline constexpr std::size_t mostSelectors = mostRoles + 3;  ///< row, card and picture besides
 inline constexpr std::size_t mostCards = 500;
-inline constexpr std::size_t mostParts = 50;     ///< of a card
+inline constexpr std::size_t mostParts = 50;  ///< of a card
 inline constexpr std::size_t mostVariants = 50;
-inline constexpr std::size_t mostBands = 50;     ///< of a variant
+inline constexpr std::size_t mostBands = 50;  ///< of a variant
 inline constexpr std::size_t mostFonts = 100;
 inline constexpr std::size_t mostWishes = 1000;
 
@@ -53,8 +53,8 @@ bool isLanguage(std::string_view text);   ///< the form of a language tag, RFC 5
 
 // The same rules in messages, after "must be".
 inline constexpr const char* classNameRule =
-    "a class name: a letter, then letters, digits, hyphens and underscores";
+    "a class name: letters, digits, hyphens and underscores, starting with a letter";
 inline constexpr const char* roleNameRule =
-    "a role name: a small letter, then small letters, digits and hyphens; not card or picture";
+    "a role name: lower-case letters, digits and hyphens, starting with a letter, except card and picture";
 
 }  // namespace tenter::project

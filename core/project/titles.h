@@ -1,6 +1,7 @@
 // The names of variants in sentences.
 #pragma once
 
+#include <cstddef>
 #include <string>
 
 namespace tenter::project {
@@ -12,6 +13,8 @@ struct Variant;
 std::string titleOf(const Variant& variant);
 /// The same in quotes for a sentence, with its class if another variant has the same name.
 std::string quotedTitle(const Project& project, std::size_t variant);
+/// The whole viewport widths of a band inside the project's range, and its columns: `591–930 px (2 columns)`.
+std::string bandTitle(const Project& project, const Variant& variant, std::size_t band);
 /// `1 column`, `3 columns`.
 std::string columnsLabel(int columns);
 

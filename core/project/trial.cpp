@@ -124,9 +124,8 @@ std::optional<Trial> trialOf(std::string_view text) {
 }
 
 std::string trialWords() {
-    return "longer=SHARE (longer text, by more than 0% up to 300%, such as longer=50%; longer alone means "
-           "30%), "
-           "longest-titles, shortest-titles, no-pictures, card-more or card-less";
+    return "longer (30\u00A0% longer text), longer=50% (or another share, at most 300%), longest-titles, "
+           "shortest-titles (in every heading), no-pictures, card-more or card-less";
 }
 
 bool changesParts(const Trial& trial) {

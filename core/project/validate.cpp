@@ -245,8 +245,7 @@ void check(ReadContext& context, const Given& given) {
         const ReadContext::Step entry = context.at(role);
         if (role != "card" && role != "picture" && !isRoleName(role)) {
             context.wrong("The key " + inQuotes(role) + " is not the name of a role.",
-                          "Use row, card, picture, or a role of text: a small letter, then small letters, "
-                          "digits and hyphens.");
+                          std::string("Use row, card, picture, or ") + roleNameRule + ".");
         } else if (role != "row" && selector.find_first_not_of(" \t\r\n\f") == std::string::npos) {
             context.mustBe(R"(a CSS selector such as ".walk img")", "empty");
         }
@@ -266,7 +265,7 @@ void checkHead(ReadContext& context, const Project& project) {
     checkAt(context, "from", project.leastWidth);
     checkAt(context, "to", project.mostWidth);
     if (context.isSound() && project.leastWidth >= project.mostWidth)
-        context.wrong("The range of widths ends before it starts.", R"(Make "from" smaller than "to".)");
+        context.wrong(R"("from" must be smaller than "to".)", "");
 }
 
 void checkClasses(ReadContext& context, const Project& project) {
@@ -336,8 +335,7 @@ bool validate(ReadContext& context, const RoleWishes& wishes) {
         const ReadContext::Step step = context.at(key);
         context.wrong(what, fix);
     };
-    checkOrder("upTo", wishes.from, wishes.upTo, "The range of widths ends before it starts.",
-               R"(Make "from" smaller than "upTo".)");
+    checkOrder("upTo", wishes.from, wishes.upTo, R"("from" must be smaller than "upTo".)", "");
     checkOrder("leastMeasure", wishes.leastMeasure, wishes.mostMeasure,
                "The smallest measure is above the largest.", "Swap the two values.");
     checkOrder("leastSize", wishes.leastSize, wishes.mostSize, "The smallest size is above the largest.",

@@ -236,10 +236,13 @@ bool ParagraphBuilder::isNamed(const FacePtr& face) const {
 void ParagraphBuilder::addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme,
                                  const FacePtr& face) const {
     const std::string script = scriptOf(codePointAt(grapheme, 0));
+    const std::string them = script.empty() ? "it" : "them";
     const std::string what = script.empty() ? "“" + toUtf8(grapheme) + "”" : script + " characters";
     const FontNote note{style_.family.empty() ? "the default family" : style_.family.front(),
-                        "lacks " + what + "; " + (face ? face->family() : std::string("nothing")) +
-                            (script.empty() ? " draws it" : " draws them")};
+                        "has no " + what + "; " +
+                            (face ? "the fallback font “" + face->family() + "” is used for " + them
+                                  : "no installed font has " + them),
+                        "these characters"};
     if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
 }
 

@@ -110,8 +110,10 @@ unsigned twoBytes(hb_face_t* face, hb_tag_t table, unsigned at) {
     return value;
 }
 
-std::string weightAndSlant(double weight, bool italic) {
-    return "weight " + units::number(weight) + (italic ? " italic" : "");
+/// `weight 400`, `italic of weight 400`; `upright weight 400` beside a style of the other slant.
+std::string styleOf(double weight, bool italic, bool sameSlant) {
+    const std::string slant = italic ? "italic of " : sameSlant ? "" : "upright ";
+    return slant + "weight " + units::number(weight);
 }
 
 }  // namespace
@@ -270,8 +272,9 @@ void Fonts::use(const std::vector<project::FontEntry>& entries, const std::files
 std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, double weight, bool italic,
                                  std::vector<FontNote>* notes) {
     std::vector<FacePtr> found;
-    auto note = [&](const std::string& family, std::string says, bool changesLines = true) {
-        if (notes != nullptr) notes->push_back({family, std::move(says), changesLines});
+    auto note = [&](const std::string& family, std::string says, std::string missing,
+                    bool changesLines = true) {
+        if (notes != nullptr) notes->push_back({family, std::move(says), std::move(missing), changesLines});
     };
     auto add = [&](const std::string& family, bool asked) {
         const Candidate* candidate = best(cache_->candidates(family), weight, italic);
@@ -279,16 +282,18 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         if (!face) {
             // A missing family after one that exists changes nothing that is drawn.
             if (asked && found.empty() && !isGenericFamily(family))
-                note(family, candidate != nullptr ? "cannot be read from its file" : "was not found");
+                note(family, candidate != nullptr ? "cannot be read from its file" : "was not found",
+                     "this family");
             return;
         }
         const bool first = found.empty();
         found.push_back(face);
-        if (first && asked && (face->weight() != weight || face->italic() != italic))
+        const bool sameSlant = face->italic() == italic;
+        if (first && asked && (face->weight() != weight || !sameSlant))
             note(family,
-                 "has no " + weightAndSlant(weight, italic) + "; " +
-                     weightAndSlant(face->weight(), face->italic()) + " is used instead",
-                 face->weight() != weight || face->italic());
+                 "has no " + styleOf(weight, italic, sameSlant) + "; " +
+                     styleOf(face->weight(), face->italic(), sameSlant) + " is used",
+                 "this style", face->weight() != weight || face->italic());
     };
     for (const std::string& family : families)
         add(family, true);

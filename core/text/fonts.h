@@ -69,6 +69,7 @@ using FacePtr = std::shared_ptr<const Face>;
 struct FontNote {
     std::string family;
     std::string says;          ///< predicate of a sentence about the family, such as `was not found`
+    std::string missing;       ///< what a font file must have to change that, such as `this style`
     bool changesLines = true;  ///< false if letters are only slanted, which changes no width
     friend bool operator==(const FontNote&, const FontNote&) = default;
 };

@@ -1,4 +1,4 @@
-// Ramps: font sizes that grow in a straight line between two widths and are flat outside them.
+// Ramps: font sizes that change in a straight line between two widths and are constant outside them.
 #pragma once
 
 #include <optional>

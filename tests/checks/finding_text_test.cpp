@@ -217,10 +217,12 @@ TEST(FindingTexts, AreReadableForEveryCheck) {
 }
 
 TEST(FindingTexts, AreThreeSentencesOfAStatement) {
-    const Statement statement{"from 931 to 1320\u00A0px the heading has 3 lines", "It is long", "Shorten it"};
-    EXPECT_EQ(textOf(statement), "From 931 to 1320\u00A0px the heading has 3 lines. It is long. Shorten it.");
+    const Statement statement{"from 931 to 1320\u00A0px, the heading has 3 lines", "It is long",
+                              "Shorten it"};
+    EXPECT_EQ(textOf(statement),
+              "From 931 to 1320\u00A0px, the heading has 3 lines. It is long. Shorten it.");
     EXPECT_EQ(textOf(statement, {&text::gecko()}),
-              "Firefox only: from 931 to 1320\u00A0px the heading has 3 lines. It is long. Shorten it.");
+              "Firefox only: from 931 to 1320\u00A0px, the heading has 3 lines. It is long. Shorten it.");
     EXPECT_EQ(textOf({"card 1 is empty", "It looks odd", ""}), "Card 1 is empty. It looks odd.");
 }
 
@@ -242,9 +244,9 @@ TEST(FindingTexts, NeedNoListOfTheWidthsTheyName) {
     project.mostWidth = 1920;
     Finding finding;
     finding.widths = {{640, 980}};
-    finding.says = "From 641 to 980\u00A0px the heading has 3 lines.";
+    finding.says = "From 641 to 980\u00A0px, the heading has 3 lines.";
     EXPECT_EQ(widthsBeyondText(project, finding, 3), "");
-    finding.says = "From 700 to 980\u00A0px the heading has 3 lines.";
+    finding.says = "From 700 to 980\u00A0px, the heading has 3 lines.";
     EXPECT_EQ(widthsBeyondText(project, finding, 3), "641–980\u00A0px");
     finding.widths = {{320, 1920}};
     EXPECT_EQ(widthsBeyondText(project, finding, 3), "");

@@ -25,8 +25,8 @@ TEST(KeyWidthsTest, AreTheEndsOfTheRangeAndBothSidesOfEachBreakpoint) {
     EXPECT_EQ(reasonsOf(project), (Reasons{{320, "narrowest viewport"},
                                            {600.5, "last width of 1 column"},
                                            {601, "first width of 3 columns"},
-                                           {900, "last width below a breakpoint"},
-                                           {901, "first width above a breakpoint"},
+                                           {900, "last width of a band"},
+                                           {901, "first width of a band"},
                                            {1920, "widest viewport"}}));
 }
 
@@ -45,9 +45,10 @@ TEST(KeyWidthsTest, IncludeTheWorstWidthOfTheFirstFinding) {
     finding.check = "button-lines";
     finding.at = 412;
     EXPECT_EQ(reasonsOf(project, {finding})[1],
-              (std::pair{412.0, std::string("worst finding: button lines")}));
+              (std::pair{412.0, std::string("width of the worst finding (button-lines)")}));
     finding.at = 320;
-    EXPECT_EQ(reasonsOf(project, {finding})[0].second, "narrowest viewport, worst finding: button lines");
+    EXPECT_EQ(reasonsOf(project, {finding})[0].second,
+              "narrowest viewport, width of the worst finding (button-lines)");
 }
 
 // The worst width of a finding is within its widths.

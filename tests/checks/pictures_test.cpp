@@ -36,7 +36,7 @@ TEST(PictureCheck, NotesCroppedPicturesWithoutAFocalPoint) {
         return project;
     };
     const Finding cropped = findingOf(row(R"("1/3")"), "picture");
-    EXPECT_NE(cropped.says.find("shows less than 50\u00A0% of its file, at worst 33\u00A0%"),
+    EXPECT_NE(cropped.says.find("shows less than 50\u00A0% of its image, at worst 33\u00A0%"),
               std::string::npos)
         << cropped.says;
     EXPECT_TRUE(has(row(R"("3/1")"), "picture"));

@@ -1,4 +1,4 @@
-// Where a style sheet changes by the width. The source is Media Queries 4, whose clauses stand beside the
+// Where a stylesheet changes by the width. The source is Media Queries 4, whose clauses stand beside the
 // cases.
 #include "css/breakpoints.h"
 

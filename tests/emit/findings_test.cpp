@@ -18,7 +18,7 @@ checks::Finding finding() {
     finding.severity = checks::Severity::Warning;
     finding.share = 0.125;
     finding.widths = {{640, 840}};
-    finding.says = "From 641 to 840\u00A0px the heading has 3 lines. It is long. Shorten it.";
+    finding.says = "From 641 to 840\u00A0px, the heading has 3 lines. It is long. Shorten it.";
     finding.source = "common practice, no source";
     return finding;
 }
@@ -26,20 +26,20 @@ checks::Finding finding() {
 TEST(FindingsList, HasAHeadTheTextAndTheSource) {
     EXPECT_EQ(findingParagraphs(project(), {finding()}, "widths"),
               "warning  out-of-line  13\u00A0% of widths\n"
-              "  From 641 to 840\u00A0px the heading has 3 lines. It is long. Shorten it.\n"
-              "  Source: common practice, no source\n\n");
+              "  From 641 to 840\u00A0px, the heading has 3 lines. It is long. Shorten it.\n"
+              "  Basis: common practice, no source\n\n");
 }
 
 TEST(FindingsList, NamesFourRangesOfWidthsAndCountsTheOthers) {
     checks::Finding several = finding();
     several.widths = {{320, 400}, {410.25, 420}, {500, 500}, {640, 840}};
     EXPECT_NE(findingsList(project(), {{several}, {}}, "widths")
-                  .find("\n  All widths: 320–400, 411–420, 500, 641–840\u00A0px\n"),
+                  .find("\n  Occurs at: 320–400, 411–420, 500, 641–840\u00A0px\n"),
               std::string::npos);
     several.widths.push_back({900, 901});
     several.widths.push_back({1000, 1001});
     const std::string list = findingsList(project(), {{several}, {}}, "visits");
-    EXPECT_NE(list.find("\n  All widths: 320–400, 411–420, 500, 641–840\u00A0px and 2 more ranges\n"),
+    EXPECT_NE(list.find("\n  Occurs at: 320–400, 411–420, 500, 641–840\u00A0px and 2 more ranges\n"),
               std::string::npos)
         << list;
     EXPECT_NE(list.find("13\u00A0% of visits\n"), std::string::npos) << list;
@@ -49,10 +49,10 @@ TEST(FindingsList, HasNoShareOfASingleWidth) {
     checks::Finding single = finding();
     single.widths = {{800, 800}};
     single.share = 0;
-    single.says = "Just past 800\u00A0px body text jumps.";
+    single.says = "Just above 800\u00A0px, body text jumps.";
     EXPECT_EQ(findingParagraphs(project(), {single}, "widths", 2),
-              "  warning  out-of-line\n    Just past 800\u00A0px body text jumps.\n"
-              "    Source: common practice, no source\n\n");
+              "  warning  out-of-line\n    Just above 800\u00A0px, body text jumps.\n"
+              "    Basis: common practice, no source\n\n");
     single.widths = {{800, 801}};
     single.share = 0.0004;
     EXPECT_NE(findingParagraphs(project(), {single}, "widths").find("under 1\u00A0% of widths"),

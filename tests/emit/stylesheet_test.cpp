@@ -158,8 +158,8 @@ TEST(Stylesheet, AgreesWithAPublishedWorkedExample) {
 TEST(Stylesheet, SaysEachRampInASentence) {
     project::Project project = tests::walks();
     const auto comments = readCss(stylesheet(project, of({0}))).comments;
-    EXPECT_EQ(std::ranges::count(comments,
-                                 "Heading: 18 px where the page is 400 px wide, 26 px where it is 1500 px."),
+    EXPECT_EQ(std::ranges::count(
+                  comments, "Heading: 18 px where the viewport is 400 px wide, 26 px where it is 1500 px."),
               1);
     project.style.text.of("heading").follow = project::Follow::Card;
     const std::string css = stylesheet(project, of({0}));

@@ -40,9 +40,8 @@ TEST(SizeReading, GivesTheEndsOfThePublishedSize) {
     EXPECT_TRUE(read.exact);
     EXPECT_EQ(read.follow, project::Follow::Viewport);
     EXPECT_EQ(read.says,
-              "16\u00A0px where the page is 360\u00A0px wide, 56\u00A0px where it is 840\u00A0px wide; a "
-              "straight line "
-              "between, flat outside.");
+              "16\u00A0px where the viewport is 360\u00A0px wide, 56\u00A0px where it is 840\u00A0px wide. "
+              "Between these widths the size changes in a straight line; outside them it is constant.");
 }
 
 TEST(SizeReading, UsesTheEndsOfTheWidthsWithoutKinks) {

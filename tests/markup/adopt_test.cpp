@@ -74,7 +74,8 @@ TEST(Adopt, gives_every_kind_of_row_selectors_that_find_it_again) {
         if (html != plainList) {
             EXPECT_EQ(selectorsOf(row), selectors);
         }
-        EXPECT_NE(row.report.front().find("Caution: Give the row the class walks-trio in the CMS"),
+        EXPECT_NE(row.report.front().find(
+                      "Warning: On the page, the row has no class of a variant. Add the class walks-trio"),
                   std::string::npos);
     }
 }
@@ -168,10 +169,9 @@ TEST(Adopt, keeps_everything_else_in_the_project) {
 TEST(Adopt, reports_cautions_first_and_then_what_was_found) {
     const Adopted row = adopted(boxesInBoxes, {{"heading", ".walk-title"}});
     const std::vector<std::string> expected{
-        "Caution: Give the row the class walks-trio in the CMS, because the page's row has no class of the "
-        "project. "
-        "The imported markup has the class already.",
-        "Caution: The picture files \"low-tide.jpg\", \"dunes.jpg\" and \"creek.jpg\" are not saved with the "
+        "Warning: On the page, the row has no class of a variant. Add the class walks-trio to the row in the "
+        "CMS. The imported markup already contains it.",
+        "Warning: The picture files \"low-tide.jpg\", \"dunes.jpg\" and \"creek.jpg\" are not saved with the "
         "page. Put "
         "them into the folder of the project.",
         "Row: <div class=\"shore-grid k8231947 walks-trio\"> with 3 cards (guessed).",
@@ -185,7 +185,7 @@ TEST(Adopt, reports_cautions_first_and_then_what_was_found) {
     for (const std::string& line : expected)
         EXPECT_EQ(std::ranges::count(row.report, line), 1) << line << "\n"
                                                            << testing::PrintToString(row.report);
-    const auto isCaution = [](const std::string& line) { return line.starts_with("Caution: "); };
+    const auto isCaution = [](const std::string& line) { return line.starts_with("Warning: "); };
     EXPECT_TRUE(std::ranges::is_partitioned(row.report, isCaution));
     EXPECT_EQ(std::ranges::count_if(row.report, isCaution), 2);
 }
@@ -197,7 +197,7 @@ std::string problemsOf(const std::string& html, std::vector<RoleChoice> choices 
     return linesOf(problems);
 }
 
-// A row pasted alone has no style sheet: the person says what is known of the theme. The page's container
+// A row pasted alone has no stylesheet: the person says what is known of the theme. The page's container
 // stays unless the pasted markup has what the row sits in.
 TEST(Adopt, uses_the_themes_css_given_by_the_person) {
     const std::string row =
@@ -312,7 +312,7 @@ TEST(Adopt, looks_at_no_file_outside_the_pages_folder) {
     for (const project::Card& card : row->project.cards)
         EXPECT_EQ(std::get<project::PicturePart>(card.parts.at(1)).file, "secret.jpg");
     EXPECT_NE(std::ranges::find(row->report,
-                                "Caution: The picture file \"secret.jpg\" is not saved with the page. "
+                                "Warning: The picture file \"secret.jpg\" is not saved with the page. "
                                 "Put it into the folder of the project."),
               row->report.end());
 }

@@ -163,9 +163,10 @@ TEST(ThemePage, CautionsAboutWhatItCannotRead) {
 TEST(ThemePage, SaysTheContainerInASentence) {
     EXPECT_EQ(
         pageOf(".outer { padding: 0 24px } .wrap { max-width: 1000px; margin: 0 auto }").containerSentence(),
-        "Container: 100\u00A0% of the page width, at most 1048\u00A0px, padding 24\u00A0px on each side.");
+        "Container: 100\u00A0% of the viewport width, at most 1048\u00A0px, padding 24\u00A0px on each "
+        "side.");
     EXPECT_EQ(pageOf(".wrap { display: flex }").containerSentence(),
-              "Container, assumed: 100\u00A0% of the page width.");
+              "Container (assumed): 100\u00A0% of the viewport width.");
 }
 
 }  // namespace

@@ -265,10 +265,9 @@ TEST(Problem, of_invalid_keywords_lengths_colours_and_ratios) {
 }
 
 TEST(Problem, of_invalid_names) {
-    EXPECT_EQ(
-        problemFor("/variants/0/class", ".walks"),
-        "/variants/0/class: \"class\" must be a class name: a letter, then letters, digits, hyphens and "
-        "underscores; it is \".walks\". Leave out the leading dot.");
+    EXPECT_EQ(problemFor("/variants/0/class", ".walks"),
+              "/variants/0/class: \"class\" must be a class name: letters, digits, hyphens and underscores, "
+              "starting with a letter; it is \".walks\". Leave out the leading dot.");
     EXPECT_NE(problemFor("/row", "low tide").find("\"row\" must be a class name"), std::string::npos);
     EXPECT_NE(problemFor("/language", "english language").find("language tag"), std::string::npos);
     EXPECT_NE(problemFor("/cards/0/parts/0/role", "Heading").find("\"role\" must be a role name"),
@@ -313,10 +312,11 @@ TEST(Problem, of_what_is_missing_names_it) {
 TEST(Problem, of_invalid_text) {
     EXPECT_TRUE(problemFor("/cards/0/parts/0/copy", json(R"(["a", {"bold": "b"}])"))
                     .starts_with("/cards/0/parts/0/copy/1/bold: The key \"bold\""));
-    EXPECT_NE(problemFor("/cards/0/parts/0/copy", json(R"([{"link": "a"}])")).find("mixes kinds"),
-              std::string::npos);
+    EXPECT_NE(
+        problemFor("/cards/0/parts/0/copy", json(R"([{"link": "a"}])")).find("more than one of the keys"),
+        std::string::npos);
     EXPECT_NE(problemFor("/cards/0/parts/0/copy", json(R"([{"strong": "a", "emphasis": "b"}])"))
-                  .find("mixes kinds"),
+                  .find("more than one of the keys"),
               std::string::npos);
     EXPECT_NE(problemFor("/cards/0/parts/0/copy", 4)
                   .find("must be text in quotes, or a list of pieces of text; it is 4."),

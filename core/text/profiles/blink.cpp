@@ -40,7 +40,7 @@ public:
     }
     [[nodiscard]] std::string_view name() const override { return "blink"; }
     [[nodiscard]] std::string_view title() const override { return "Chromium"; }
-    [[nodiscard]] std::string_view browsers() const override { return "Chrome, Edge, Opera"; }
+    [[nodiscard]] std::string_view browsers() const override { return "Chromium, Chrome, Edge, Opera"; }
     [[nodiscard]] double sizeTolerance() const override { return 0.01; }
 
     [[nodiscard]] BreakMap breaks(std::u16string_view text, const std::string& language) const override {
