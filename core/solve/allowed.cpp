@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "solve/cancellation.h"
+#include "solve/constraint.h"
 #include "solve/model.h"
 
 namespace tenter::solve {
@@ -30,7 +32,8 @@ void addVertex(std::vector<sweep::Curve>& curves, double width, double value, bo
 }
 
 /// The lower envelope of the segments: at each width the smallest of those there.
-std::vector<sweep::Curve> lowerEnvelope(const std::vector<Segment>& segments) {
+std::vector<sweep::Curve> lowerEnvelope(const std::vector<Segment>& segments,
+                                        const std::stop_token& cancellation) {
     std::vector<double> cuts;
     for (const Segment& segment : segments) {
         cuts.push_back(segment.widths.from);
@@ -42,6 +45,7 @@ std::vector<sweep::Curve> lowerEnvelope(const std::vector<Segment>& segments) {
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
         const double to = cuts[i + 1];
         if (to - cuts[i] < sameValue) continue;
+        throwIfStopped(cancellation);
         for (double from = cuts[i]; to - from > sameValue;) {
             // The lowest segment just above `from`; below, the width at which another one crosses it.
             const Segment* lowest = nullptr;
@@ -70,26 +74,20 @@ std::vector<sweep::Curve> lowerEnvelope(const std::vector<Segment>& segments) {
     return curves;
 }
 
-bool boundsSize(WishKind kind) {
-    return kind == WishKind::Lines || kind == WishKind::LeastMeasure || kind == WishKind::MostMeasure ||
-           kind == WishKind::LeastSize || kind == WishKind::MostSize || kind == WishKind::Words;
-}
-
-}  // namespace
-
-Allowed allowedSizes(const project::Project& project, std::size_t variant, const std::string& role,
-                     text::ParagraphStore& store, const Options& options) {
+Allowed allowedSizesUntilStopped(const project::Project& project, std::size_t variant,
+                                 const std::string& role, text::ParagraphStore& store,
+                                 const Options& options) {
     const project::Wishes projectWishes = project::effectiveWishes(project);
     std::vector<Wish> wishes = singleWishes(project, projectWishes);
     std::vector<sweep::Interval> sameWidths;
     for (const Wish& wish : wishes)
-        if (wish.role == role && wish.kind == WishKind::SameInVariants) sameWidths.push_back(wish.widths);
-    std::erase_if(wishes, [&](const Wish& wish) { return wish.role != role || !boundsSize(wish.kind); });
+        if (wish.role == role && wish.kind->traits.couplesVariants) sameWidths.push_back(wish.widths);
+    std::erase_if(wishes, [&](const Wish& wish) { return wish.role != role || !wish.kind->boundsSize(); });
     Allowed allowed;
     if (wishes.empty()) return allowed;
     const std::vector<std::size_t> variants =
         sameWidths.empty() ? std::vector{variant} : project::everyVariant(project);
-    const PreparedVariants prepared(project, variants, store, options.profile);
+    const PreparedVariants prepared(project, variants, store, options.profile, options.cancellation);
     const RampSet ramps(project, variants, {role});
     const Model model(prepared, ramps, projectWishes, wishes);
     std::vector<Segment> upper;
@@ -115,17 +113,29 @@ Allowed allowedSizes(const project::Project& project, std::size_t variant, const
         const auto index = static_cast<std::uint32_t>(std::ranges::find(geometry.row->roles(), role) -
                                                       geometry.row->roles().begin());
         for (const Wish& wish : wishes)
-            for (const SizeBound& bound :
-                 sizeBounds(geometry, index, wish, model.margins(), model.ignoredCards()))
+            for (const SizeBound& bound : sizeBounds(model, geometry, index, wish))
                 for (const sweep::Interval& widths : geometry.variant == variant ? whole : sameWidths)
                     put(bound, widths);
     }
-    allowed.most = lowerEnvelope(upper);
-    allowed.least = lowerEnvelope(lower);
+    allowed.most = lowerEnvelope(upper, options.cancellation);
+    allowed.least = lowerEnvelope(lower, options.cancellation);
     for (sweep::Curve& curve : allowed.least)
         for (sweep::Vertex& vertex : curve)
             vertex.value = -vertex.value;
     return allowed;
+}
+
+}  // namespace
+
+Allowed allowedSizes(const project::Project& project, std::size_t variant, const std::string& role,
+                     text::ParagraphStore& store, const Options& options) {
+    try {
+        return allowedSizesUntilStopped(project, variant, role, store, options);
+    } catch (const Cancelled&) {
+        Allowed allowed;
+        allowed.isCancelled = true;
+        return allowed;
+    }
 }
 
 }  // namespace tenter::solve

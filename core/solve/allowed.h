@@ -11,6 +11,7 @@ namespace tenter::solve {
 struct Allowed {
     std::vector<sweep::Curve> most;
     std::vector<sweep::Curve> least;
+    bool isCancelled = false;  ///< `Options::cancellation` stopped the work; there are no curves
 };
 
 /// The bounds that the wishes on lines, measure, words and size set for `role` in variant `variant`, under

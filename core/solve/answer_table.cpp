@@ -9,6 +9,7 @@
 #include "project/cascade.h"
 #include "project/titles.h"
 #include "project/wording.h"
+#include "solve/constraint.h"
 #include "units/quantities.h"
 
 namespace tenter::solve {
@@ -18,14 +19,13 @@ namespace {
 /// Sizes are shown with two decimals: a smaller difference cannot be seen. CSS px.
 constexpr double visibleDifference = 0.005;
 
-bool isLowerBound(WishKind kind) {
-    return kind == WishKind::MostMeasure || kind == WishKind::LeastSize;
-}
-
 /// Where a user sees a limit.
 struct Place {
     std::string text;  ///< `at 700 px`, `just above 590 px`
     double width = 0;  ///< viewport width to show, CSS px
+    bool zoomed = false;
+    /// `at 700 px viewport width`; a zoomed place names the browser zoom instead.
+    [[nodiscard]] std::string inViewport() const { return zoomed ? text : text + " viewport width"; }
 };
 
 class TableMaker {
@@ -99,27 +99,27 @@ private:
 
     Limit limit(const Binding& binding) const {
         const project::Variant& variant = project_.variants[binding.variant];
-        const int columns = *project::resolve(project_, variant, binding.band).row.columns;
         const std::string inVariant =
-            answer_.variants.size() > 1 ? ", " + project::quotedTitle(project_, binding.variant) : "";
+            answer_.variants.size() > 1 ? ", variant " + project::quotedTitle(project_, binding.variant) : "";
         Limit made;
         made.binding = binding;
         const Place place = placeOf(binding);
         made.width = place.width;
         made.place = place.text;
         made.text = limitText(binding);
-        made.fullText = roleLabel(binding.wish.role) + inVariant + ", " + project::columnsLabel(columns) +
-                        ": " + made.text;
+        made.fullText = roleLabel(binding.wish.role) + inVariant + ", " +
+                        project::bandTitle(project_, variant, binding.band) + ": " + made.text;
         return made;
     }
 
     [[nodiscard]] Place placeOf(const Binding& binding) const {
         // A zoomed page is narrower than the window, and may be narrower than the project's range.
-        if (binding.wish.kind == WishKind::Zoom && binding.width < project_.leastWidth) {
-            const double window = std::min(binding.width * binding.wish.value, project_.mostWidth);
+        const double zoom = binding.wish.kind->zoomFactor(binding.wish);
+        if (zoom > 1 && binding.width < project_.leastWidth) {
+            const double window = std::min(binding.width * zoom, project_.mostWidth);
             return {"at " + units::px(window) + " with " + units::percent(window / binding.width) +
                         " browser zoom",
-                    window};
+                    window, true};
         }
         if (isJustAbove(binding))
             return {"just above " + units::px(binding.width),
@@ -129,44 +129,22 @@ private:
 
     [[nodiscard]] std::string limitText(const Binding& binding) const {
         const Wish& wish = binding.wish;
-        const std::string size = units::px(binding.size);
-        const std::string place = placeOf(binding).text;
-        switch (wish.kind) {
-            case WishKind::WithColumn:
-                return place + " held at " + size + " because type may not " +
-                       (binding.isLower ? "shrink where its column widens"
-                                        : "grow where its column narrows") +
-                       (isAboveBreakpoint(binding)
-                            ? ". Move the breakpoint or remove this wish to allow more."
-                            : ". Remove this wish to allow more.");
-            case WishKind::Zoom:
-                return condition(wish) + "; limit " + size + " " + place + ", " +
-                       units::figure(wish.value / 2) + " times the smallest size";
-            case WishKind::SameInVariants:
-                return condition(wish) + "; limited " + limitingPlaces(binding);
-            case WishKind::Locked:
-                return condition(wish);
-            default:
-                break;
-        }
-        if (!binding.text.exists) {
-            const bool isSize = wish.kind == WishKind::LeastSize || wish.kind == WishKind::MostSize;
-            return withWidths(wish) + "; reached " + place + (isSize ? "" : " with " + size);
-        }
-        std::string text = withWidths(wish);
+        const ConstraintTraits& kind = wish.kind->traits;
+        const std::string place = placeOf(binding).inViewport();
+        const std::string at = units::px(binding.size) + " " + place;
+        const std::string wished = condition(wish) + atItsWidths(wish);
+        const std::string because = ", because of the wish “" + wished + "”";
+        const auto own =
+            wish.kind->limitText({wish, wished, at, place, because, binding.isLower,
+                                  isAboveBreakpoint(binding), [&] { return limitingPlaces(binding); }});
+        if (own) return *own;
+        if (!binding.text.exists) return (binding.isLower ? "at least " : "at most ") + at + because + ".";
+        std::string text = (kind.isLowerBound ? "at least " : "at most ") + at + because;
         const double reserve = *project::effectiveWishes(project_).reserve;
-        if (wish.kind == WishKind::Lines && reserve > 0)
-            text += " with " + units::percent(reserve) + " longer text";
-        text += isLowerBound(wish.kind) ? "; lower limit " : "; limit ";
-        text += size + " " + place + ", " + limitingText(binding);
+        if (kind.usesReserve && reserve > 0) text += " with a reserve of " + units::percent(reserve);
+        text += ": " + limitingText(binding) + ".";
         if (binding.sizeWithShorterWord)
-            text += "; " + units::px(*binding.sizeWithShorterWord) + " if it had three letters fewer";
-        return text;
-    }
-
-    static std::string withWidths(const Wish& wish) {
-        std::string text = condition(wish);
-        if (!wish.everywhere) text += " " + units::fromPxToPx(wish.widths.from, wish.widths.to);
+            text += " If the word had three letters fewer: " + units::px(*binding.sizeWithShorterWord) + ".";
         return text;
     }
 
@@ -194,16 +172,18 @@ private:
     [[nodiscard]] std::string limitingPlaces(const Binding& binding) const {
         std::vector<std::string> places;
         const auto add = [&](const Binding& one) {
-            std::string place = placeOf(one).text + " in " + project::quotedTitle(project_, one.variant);
+            std::string place =
+                placeOf(one).inViewport() + " in " + project::quotedTitle(project_, one.variant);
             if (std::ranges::find(places, place) == places.end()) places.push_back(std::move(place));
         };
         for (const Binding& one : answer_.bindings)
-            if (one.wish.role == binding.wish.role && one.wish.kind != WishKind::SameInVariants) add(one);
+            if (one.wish.role == binding.wish.role && !one.wish.kind->traits.couplesVariants) add(one);
         if (places.empty()) add(binding);
         return project::listed(places);
     }
 
     void addNotes() {
+        if (answer_.isCancelled) table_.notes.emplace_back("Solving was cancelled.");
         if (answer_.offGrid)
             table_.notes.emplace_back(
                 "Sizes that satisfy the wishes exist, but none on the size grid. Choose a "
@@ -211,7 +191,7 @@ private:
         for (const Wish& wish : answer_.violated)
             table_.notes.push_back(
                 "In the solved row, “" + describe(wish) +
-                "” is still violated at some widths. Ask for slightly more than you need.");
+                "” is still violated at some widths. Make this wish slightly stricter than you need.");
         for (const SharedRamp& one : answer_.sharedRamps)
             table_.notes.push_back(roleLabel(one.role) + " has one ramp " +
                                    units::fromPxToPx(one.widths.from, one.widths.to) +
@@ -227,33 +207,41 @@ private:
         for (const Binding& place : conflict.places)
             if (place.text.exists) made.places.push_back(limit(place));
         for (const Wish& wish : conflict.wishes)
-            if (wish.kind == WishKind::SameInVariants && followsCard(wish.role))
+            if (wish.kind->traits.couplesVariants && followsCard(wish.role))
                 made.notes.push_back(
                     roleLabel(wish.role) +
                     " follows the card width, and the variants have cards of different widths. "
-                    "Let it follow the page width.");
+                    "Set “Grows with” to “Viewport width”.");
         if (conflict.reserveOnly)
             made.notes.push_back("Without the reserve of " +
                                  units::percent(*project::effectiveWishes(project_).reserve) +
                                  " for longer text, these wishes can be satisfied.");
         const std::vector<Relaxation> relaxations = usefulRelaxations(conflict);
         for (const Relaxation& relaxation : relaxations)
-            made.resolutions.push_back(resolution(relaxation));
+            made.resolutions.push_back(resolution(conflict, relaxation));
         made.advice = relaxations.empty()
                           ? "No readable size satisfies the other wishes. Shorten the text, or use fewer "
                             "columns there."
                       : relaxations.size() == 1 ? "This change resolves the conflict:"
                                                 : "Any one of these changes resolves the conflict:";
         if (!relaxations.empty() && relaxations.front().othersConflict)
-            made.notes.emplace_back("There is a second conflict, which will be shown next.");
+            made.notes.emplace_back(
+                "There is a second conflict. Tenter shows it when you solve again after this change.");
         return made;
     }
 
-    static Resolution resolution(const Relaxation& relaxation) {
-        if (relaxation.wish.kind == WishKind::Words)
-            return {relaxation, "Put a soft hyphen into the word, or use a shorter word", false};
+    static Resolution resolution(const Conflict& conflict, const Relaxation& relaxation) {
+        if (const auto advice = relaxation.wish.kind->advice()) return {relaxation, *advice, false};
         const std::string wish = "“" + describe(relaxation.wish) + "”";
-        return {relaxation, (relaxation.removed ? "Remove " : "Change to ") + wish, true};
+        if (relaxation.removed) return {relaxation, "Remove " + wish, true};
+        const auto before = std::ranges::find_if(conflict.wishes, [&](const Wish& one) {
+            const Wish& changed = relaxation.wish;
+            return one.kind == changed.kind && one.role == changed.role && one.other == changed.other &&
+                   one.firstWidth == changed.firstWidth && one.widths.to == changed.widths.to;
+        });
+        const std::string change =
+            before == conflict.wishes.end() ? "Change to " : "Change “" + describe(*before) + "” to ";
+        return {relaxation, change + wish, true};
     }
 
     [[nodiscard]] bool followsCard(const std::string& role) const {
@@ -287,7 +275,8 @@ double firstWholeWidth(const SizeRow& row) {
 }
 
 std::string bandLabel(const SizeRow& row) {
-    return project::columnsLabel(row.columns) + ", " + units::pxRange(firstWholeWidth(row), row.wide.width);
+    return units::pxRange(firstWholeWidth(row), row.wide.width) + " (" + project::columnsLabel(row.columns) +
+           ")";
 }
 
 std::string sizeLabel(double size) {

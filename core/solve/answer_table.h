@@ -20,8 +20,8 @@ struct Limit {
     Binding binding;
     double width = 0;      ///< viewport width that shows the place, within the project's range, CSS px
     std::string place;     ///< the place as `text` names it: `at 931 px`
-    std::string text;      ///< `at most 2 lines; limit 21.4 px at 931 px, word “Saltmarsh” (card 1)`
-    std::string fullText;  ///< the same after role and band: `Heading, 3 columns: at most 2 lines; …`
+    std::string text;      ///< `at most 21.4 px at 931 px viewport width, because of the wish “…”: …`
+    std::string fullText;  ///< the same after role and band: `Heading, 931–1880 px (3 columns): at most …`
 };
 
 /// The sizes of one role in one band of one variant.
@@ -40,7 +40,7 @@ struct SizeRow {
 /// A change of one wish that resolves a conflict.
 struct Resolution {
     Relaxation relaxation;
-    std::string text;           ///< `Change to “heading in at most 3 lines”`
+    std::string text;           ///< `Change “heading on one line” to “heading in at most 3 lines”`
     bool isApplicable = false;  ///< false for a change of the text, which only the user can make
 };
 
@@ -74,7 +74,7 @@ std::string summary(const ConflictTable& conflict);
 /// below.
 double firstWholeWidth(const SizeRow& row);
 
-/// The columns and whole widths of the row's band: `2 columns, 591–930 px`.
+/// The columns and whole widths of the row's band: `591–930 px (2 columns)`.
 std::string bandLabel(const SizeRow& row);
 
 /// A size for the table, CSS px without the unit.

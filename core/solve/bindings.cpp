@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "layout/prepared.h"
+#include "solve/constraint.h"
 
 namespace tenter::solve {
 
@@ -39,8 +40,7 @@ double upperBoundWith(const ShortenedWord& shortened, const Model& model, const 
         if (geometry.variant != origin.variant) continue;
         const auto role = static_cast<std::uint32_t>(std::ranges::find(geometry.row->roles(), origin.role) -
                                                      geometry.row->roles().begin());
-        for (const SizeBound& bound : sizeBounds(geometry, role, wish, model.margins(), model.ignoredCards(),
-                                                 &shortened, &origin.text)) {
+        for (const SizeBound& bound : sizeBounds(model, geometry, role, wish, &shortened, &origin.text)) {
             const LinearRange& range = geometry.roles[role][bound.range];
             if (!bound.upper || range.band != origin.band || origin.width < bound.widths.from - 1e-6 ||
                 origin.width > bound.widths.to + 1e-6)
@@ -69,7 +69,7 @@ Binding bindingAt(const Model& model, const Wish& wish, const Origin& origin, do
     binding.size = size;
     binding.profile = origin.profile;
     binding.text = origin.text;
-    const bool byWord = wish.kind == WishKind::Lines || wish.kind == WishKind::Words;
+    const bool byWord = wish.kind->traits.isLimitedByWord;
     const VariantGeometry* geometry = geometryOf(model, origin);
     if (!origin.text.exists || !byWord || geometry == nullptr) return binding;
     const text::Paragraph& paragraph =
@@ -90,25 +90,22 @@ std::vector<Binding> bindingsOf(const Model& model, const std::vector<Wish>& wis
     using Key = std::tuple<std::size_t, std::size_t, std::size_t>;
     struct Tightest {
         double rank = 0;
-        const WishConstraint* constraint = nullptr;
+        const ConstraintRow* constraint = nullptr;
         bool isLower = false;
     };
     std::map<Key, Tightest> tightest;
-    for (std::size_t i = 0; i < model.constraints().size(); ++i) {
-        const WishConstraint& constraint = model.constraints()[i];
+    for (std::size_t i = 0; i < model.rows().size(); ++i) {
+        const ConstraintRow& constraint = model.rows()[i];
         if (!solution.binding[i] || constraint.origin.size.empty()) continue;
-        // The auxiliary variables of a wish on zoom have no value here.
+        // Auxiliary variables of wishes have no value here.
         const bool hasValue = std::ranges::all_of(
             constraint.expression, [&](const Term& term) { return term.variable < sizes.size(); });
         const double value = hasValue ? valueOf(constraint.expression, sizes) : 0;
         const double slack = hasValue ? std::min(value - constraint.lower, constraint.upper - value) : 0;
-        // A wish on zoom is about a role's smallest and largest size: its place is that of the largest.
-        const bool zoom = wishes[constraint.wish].kind == WishKind::Zoom;
-        const double rank = zoom ? -valueOf(constraint.origin.size, sizes) : slack;
-        // One place is enough for a size that is the same in every variant.
-        const bool same = wishes[constraint.wish].kind == WishKind::SameInVariants;
-        const Key key(same ? 0 : constraint.origin.variant, constraint.wish,
-                      zoom || same ? 0 : constraint.origin.band);
+        const PlaceScope places = wishes[constraint.wish].kind->traits.places;
+        const double rank = places == PlaceScope::Variant ? -valueOf(constraint.origin.size, sizes) : slack;
+        const Key key(places == PlaceScope::AllVariants ? 0 : constraint.origin.variant, constraint.wish,
+                      places == PlaceScope::Band ? constraint.origin.band : 0);
         const auto known = tightest.find(key);
         if (known == tightest.end() || rank < known->second.rank)
             tightest[key] = {rank, &constraint,
@@ -116,7 +113,7 @@ std::vector<Binding> bindingsOf(const Model& model, const std::vector<Wish>& wis
     }
     std::vector<Binding> bindings;
     for (const auto& [key, found] : tightest) {
-        const WishConstraint& constraint = *found.constraint;
+        const ConstraintRow& constraint = *found.constraint;
         Binding binding = bindingAt(model, wishes[constraint.wish], constraint.origin,
                                     valueOf(constraint.origin.size, sizes));
         binding.isLower = found.isLower;

@@ -175,22 +175,24 @@ std::vector<std::string> describe(const project::Project& project, const CardSca
         if (one.ramp.isFlat())
             text += " in every card.";
         else
-            text += " in cards with a content width of " + units::px(from.width, 0) + ", " +
-                    units::px(to.size) + " at " + units::px(to.width, 0) + ".";
+            text += " where the card’s content is " + units::px(from.width, 0) + " wide, " +
+                    units::px(to.size) + " where it is " + units::px(to.width, 0) + ".";
         if (std::abs(one.after - one.before) < negligible)
             text += " No size changes.";
         else
-            text += " Largest change: " + units::px(one.before) + " becomes " + units::px(one.after) +
-                    " at " + units::px(one.width, 0) +
-                    (project.variants.size() > 1 ? " in " + project::quotedTitle(project, one.variant) : "") +
-                    ".";
+            text +=
+                " Largest change: from " + units::figure(one.before) + " to " + units::px(one.after) +
+                " at " + units::px(one.width, 0) + " viewport width" +
+                (project.variants.size() > 1 ? " (variant " + project::quotedTitle(project, one.variant) + ")"
+                                             : "") +
+                ".";
         all.push_back(std::move(text));
     }
-    // Releases from memory; the unit is that of CSS Conditional 5 § 5.
+    // The releases are not verified; the unit is that of CSS Conditional 5 § 5.
     all.emplace_back(
         "Each card becomes a size container, and its sizes use the unit cqi. Browsers support this from "
         "Chrome "
-        "105, Edge 105, Safari 16 and Firefox 110 (from memory). Older browsers ignore these sizes.");
+        "105, Edge 105, Safari 16 and Firefox 110 (not verified). Older browsers ignore these sizes.");
     return all;
 }
 

@@ -6,69 +6,14 @@
 #include <optional>
 #include <utility>
 
+#include "solve/constraint.h"
+
 namespace tenter::solve {
 
 namespace {
 
-constexpr double mostLines = 50;
-
 /// Further steps to try until sizes on the grid exist.
 constexpr int maxGridSteps = 20;
-
-/// How far a wish's figure may be changed, and in which steps.
-struct RelaxationRange {
-    double limit = 0;
-    double step = 0;
-};
-
-/// Empty for wishes without a figure, and for an exact ratio.
-std::optional<RelaxationRange> relaxationRange(const Wish& wish) {
-    switch (wish.kind) {
-        case WishKind::Lines:
-            return RelaxationRange{mostLines, 1};
-        case WishKind::LeastMeasure:
-            return RelaxationRange{1, 0.5};
-        case WishKind::MostMeasure:
-            return RelaxationRange{1000, 0.5};
-        case WishKind::LeastSize:
-            return RelaxationRange{1, 0.05};
-        case WishKind::MostSize:
-            return RelaxationRange{400, 0.05};
-        case WishKind::LeastRatio:
-            return RelaxationRange{0.1, 0.01};
-        case WishKind::Growth:
-            return RelaxationRange{100, 0.05};
-        case WishKind::Zoom:
-            return RelaxationRange{20, 0.1};
-        case WishKind::Ratio:
-        case WishKind::Locked:
-        case WishKind::WithColumn:
-        case WishKind::SameAtBreakpoints:
-        case WishKind::ProportionalAtBreakpoints:
-        case WishKind::SameInVariants:
-        case WishKind::Words:
-            return std::nullopt;
-    }
-    return std::nullopt;
-}
-
-/// The order in which wishes are left out of a conflict: kinds that users think of last come first.
-int removalRank(WishKind kind) {
-    switch (kind) {
-        case WishKind::Zoom:
-        case WishKind::WithColumn:
-            return 0;
-        case WishKind::Growth:
-        case WishKind::SameAtBreakpoints:
-        case WishKind::ProportionalAtBreakpoints:
-            return 1;
-        case WishKind::LeastMeasure:
-        case WishKind::MostMeasure:
-            return 2;
-        default:
-            return 3;
-    }
-}
 
 /// Two wishes alone can conflict only if they concern a common role.
 bool shareRole(const Wish& one, const Wish& other) {
@@ -86,7 +31,7 @@ std::vector<bool> wishesOutsideConflict(const Model& model, const RampSet& ramps
     std::vector<std::size_t> order(wishes.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::ranges::stable_sort(order, {}, [&](std::size_t index) {
-        return std::pair(static_cast<bool>(explicitWishes[index]), removalRank(wishes[index].kind));
+        return std::pair(static_cast<bool>(explicitWishes[index]), wishes[index].kind->traits.removalRank);
     });
     // Deletion filter: a wish without which the rest is feasible belongs to the subset.
     std::vector<bool> outside(wishes.size(), false);
@@ -121,7 +66,7 @@ std::vector<Relaxation> usefulRelaxations(const Conflict& conflict) {
 }
 
 Relaxation smallestRelaxation(const Wish& wish, const WishTest& isFeasible, const WishTest& hasSizes) {
-    const auto range = relaxationRange(wish);
+    const std::optional<RelaxationRange>& range = wish.kind->traits.relaxation;
     Wish tried = wish;
     const double sign = range && range->limit > wish.value ? 1 : -1;
     // Figures are tried in multiples of the step, so that the result is easy to read.

@@ -4,9 +4,11 @@
 #include <cmath>
 #include <utility>
 
+#include "checks/phrases.h"
 #include "project/cascade.h"
 #include "project/titles.h"
 #include "project/wording.h"
+#include "solve/cancellation.h"
 #include "solve/verify.h"
 #include "units/number.h"
 #include "units/quantities.h"
@@ -82,7 +84,10 @@ class LeewayFinder {
 public:
     LeewayFinder(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                  const Options& options)
-        : project_(project), variant_(project.variants[variant]), store_(store) {
+        : project_(project),
+          variant_(project.variants[variant]),
+          store_(store),
+          cancellation_(options.cancellation) {
         const project::Wishes projectWishes = project::effectiveWishes(project);
         wishes_ = singleWishes(project, projectWishes);
         ignoredCards_ = ignoredCards(project, projectWishes);
@@ -92,7 +97,7 @@ public:
     /// Violations of the band below limit its end from above; those of the band above limit it from below.
     std::optional<Leeway> ofBreakpoint(std::size_t band) {
         if (band + 1 >= variant_.bands.size()) return std::nullopt;
-        Leeway leeway{*variant_.bands[band].upTo, Unit::Px, {}, std::nullopt};
+        Leeway leeway{*variant_.bands[band].upTo, Unit::Px, {}, std::nullopt, false};
         const Interval both{widthsOf(project_, variant_, band).from,
                             widthsOf(project_, variant_, band + 1).to};
         if (both.from >= both.to) return std::nullopt;
@@ -139,7 +144,7 @@ public:
         const Interval widths = widthsOf(project_, variant_, band);
         if (current.isKeyword() || widths.from >= widths.to) return std::nullopt;
         if (setting == LeewaySetting::ColumnGap && *settings.row.columns < 2) return std::nullopt;
-        Leeway leeway{current.value(), current.unit(), {}, std::nullopt};
+        Leeway leeway{current.value(), current.unit(), {}, std::nullopt, false};
         addViolated(band, leeway);
         const Interval values = valuesToTest(setting, current.unit(), project_.mostWidth);
         const auto with = [&](double value) {
@@ -163,8 +168,10 @@ private:
         changed.variants = {variant};
         std::vector<std::vector<Interval>> all(wishes_.size());
         for (const text::BreakProfile* profile : profiles_) {
+            throwIfStopped(cancellation_);
             const layout::PreparedRow row(changed, 0, store_, *profile);
-            const auto found = violatedWidths(changed, row, wishes_, ignoredCards_, widths.from, widths.to);
+            const auto found =
+                violatedWidths(changed, row, wishes_, ignoredCards_, widths.from, widths.to, cancellation_);
             for (std::size_t i = 0; i < all.size(); ++i)
                 all[i].insert(all[i].end(), found[i].begin(), found[i].end());
         }
@@ -235,6 +242,7 @@ private:
     const project::Project& project_;
     const project::Variant& variant_;
     text::ParagraphStore& store_;
+    std::stop_token cancellation_;
     std::vector<Wish> wishes_;
     std::vector<bool> ignoredCards_;
     std::vector<const text::BreakProfile*> profiles_;
@@ -270,26 +278,61 @@ std::string quoted(const std::vector<Wish>& wishes) {
     return project::listed(all);
 }
 
-/// `can be from 12 to 40 px`. An end that violates no wish is only the end of the values tested.
-std::string allowedValues(const LeewayRange& range, Unit unit) {
-    const std::string to = inUnit(range.to, unit);
-    if (range.limitedBelow && range.limitedAbove)
-        return "can be from " + units::figure(range.from) + " to " + to;
-    if (range.limitedAbove) return "can be at most " + to;
-    if (range.limitedBelow) return "can be at least " + inUnit(range.from, unit);
-    return "can be anything from " + units::figure(range.from) + " to " + to + ", the values tested";
+/// `from 12 to 40 px (now 22 px)`. An end that violates no wish is only the end of the values tested.
+std::string allowedValues(const LeewayRange& range, const Leeway& leeway) {
+    const std::string now = " (now " + inUnit(leeway.current, leeway.unit) + ")";
+    const std::string from = units::figure(range.from);
+    const std::string to = inUnit(range.to, leeway.unit);
+    if (!range.limitedBelow && !range.limitedAbove)
+        return "every tested value (" + from + " to " + to + ") satisfies the wishes" + now;
+    const bool outside = (range.limitedBelow && leeway.current < range.from) ||
+                         (range.limitedAbove && leeway.current > range.to);
+    const std::string values = !range.limitedBelow   ? "at most " + to
+                               : !range.limitedAbove ? "at least " + inUnit(range.from, leeway.unit)
+                                                     : "from " + from + " to " + to;
+    return (outside ? "must be " : "") + values + now;
+}
+
+/// Names a setting of a band: `Column gap, 701–1230 px (2 columns)`, `Breakpoint at 530 px (1 to 2 columns)`.
+std::string titleOf(const project::Project& project, const project::Variant& variant, std::size_t band,
+                    LeewaySetting setting, const std::string& current) {
+    if (setting != LeewaySetting::Breakpoint) {
+        const std::string name = setting == LeewaySetting::ColumnGap     ? "Column gap, "
+                                 : setting == LeewaySetting::CardPadding ? "Card padding, "
+                                                                         : "Row width, ";
+        return name + project::bandTitle(project, variant, band);
+    }
+    const int below = *project::resolve(project, variant, band).row.columns;
+    const int above = *project::resolve(project, variant, band + 1).row.columns;
+    return "Breakpoint at " + current + " (" + (below == above ? "" : std::to_string(below) + " to ") +
+           project::columnsLabel(above) + ")";
+}
+
+/// `A smaller value violates “…”, a larger value violates “…”.`
+std::string violations(const LeewayRange& range) {
+    std::string text;
+    if (!range.violatedBelow.empty()) text = "a smaller value violates " + quoted(range.violatedBelow);
+    if (!range.violatedAbove.empty())
+        text += (text.empty() ? "" : ", ") + ("a larger value violates " + quoted(range.violatedAbove));
+    return text.empty() ? text : " " + checks::capitalised(text) + ".";
 }
 
 }  // namespace
 
 std::optional<Leeway> leewayOf(const project::Project& project, std::size_t variant, std::size_t band,
                                LeewaySetting setting, text::ParagraphStore& store, const Options& options) {
-    LeewayFinder finder(project, variant, store, options);
-    std::optional<Leeway> leeway =
-        setting == LeewaySetting::Breakpoint ? finder.ofBreakpoint(band) : finder.ofLength(band, setting);
-    if (leeway && leeway->range)
-        leeway->range->suggested = suggestedIn(*leeway->range, leeway->current, leeway->unit);
-    return leeway;
+    try {
+        LeewayFinder finder(project, variant, store, options);
+        std::optional<Leeway> leeway =
+            setting == LeewaySetting::Breakpoint ? finder.ofBreakpoint(band) : finder.ofLength(band, setting);
+        if (leeway && leeway->range)
+            leeway->range->suggested = suggestedIn(*leeway->range, leeway->current, leeway->unit);
+        return leeway;
+    } catch (const Cancelled&) {
+        Leeway leeway;
+        leeway.isCancelled = true;
+        return leeway;
+    }
 }
 
 project::Project withValue(const project::Project& project, std::size_t variant, std::size_t band,
@@ -305,22 +348,17 @@ project::Project withValue(const project::Project& project, std::size_t variant,
 
 std::string describe(const project::Project& project, std::size_t variant, std::size_t band,
                      LeewaySetting setting, const Leeway& leeway) {
-    const int columns = *project::resolve(project, project.variants[variant], band).row.columns;
-    const std::string name = setting == LeewaySetting::Breakpoint    ? "breakpoint above "
-                             : setting == LeewaySetting::ColumnGap   ? "column gap with "
-                             : setting == LeewaySetting::CardPadding ? "card padding with "
-                                                                     : "row width with ";
-    const std::string what = name + project::columnsLabel(columns);
     const std::string current = inUnit(leeway.current, leeway.unit);
-    if (!leeway.range)
-        return "No " + what + " satisfies the wishes at these sizes. At " + current +
-               ", the current value, these are violated: " + quoted(leeway.violated) + ".";
+    const std::string title = titleOf(project, project.variants[variant], band, setting, current) + ": ";
+    if (!leeway.range) {
+        const std::string now = setting == LeewaySetting::Breakpoint ? "" : " (now " + current + ")";
+        return title + "no value satisfies the wishes at the current sizes" + now +
+               ". The current value violates " + quoted(leeway.violated) + ".";
+    }
     const LeewayRange& range = *leeway.range;
-    std::string text = "The " + what + " " + allowedValues(range, leeway.unit) + "; it is " + current + ".";
+    std::string text = title + allowedValues(range, leeway) + "." + violations(range);
     if (range.suggested != leeway.current)
         text += " Suggested: " + inUnit(range.suggested, leeway.unit) + ".";
-    if (!range.violatedBelow.empty()) text += " Violated below: " + quoted(range.violatedBelow) + ".";
-    if (!range.violatedAbove.empty()) text += " Violated above: " + quoted(range.violatedAbove) + ".";
     return text;
 }
 

@@ -1,4 +1,5 @@
-// Leeway: the range in which a breakpoint, gap, padding or row width can change while every wish still holds.
+// Leeway: the range in which a breakpoint, gap, padding or row width can change while all wishes stay
+// satisfied.
 #pragma once
 
 #include "solve/solve.h"
@@ -24,6 +25,7 @@ struct Leeway {
     units::Unit unit = units::Unit::Px;
     std::vector<Wish> violated;        ///< by the current value
     std::optional<LeewayRange> range;  ///< the one that contains the current value, or else the nearest
+    bool isCancelled = false;          ///< `Options::cancellation` stopped the work; nothing else is set
 };
 
 /// The leeway of `setting` in band `band` of the variant, with sizes unchanged. Empty if the band has no such

@@ -3,13 +3,18 @@
 #include <glpk.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
+#include <utility>
+
+#include "solve/cancellation.h"
 
 namespace tenter::solve {
 
 namespace {
 
 constexpr int timeLimit = 2000;         // milliseconds; rows of cards take a few
+constexpr int stopInterval = 40;        // milliseconds after which a requested stop is noticed
 constexpr int integerTimeLimit = 500;   // milliseconds for branch and bound
 constexpr double integerGap = 0.01;     // relative gap at which branch and bound stops
 constexpr int iterationLimit = 100000;  // of the simplex method
@@ -51,9 +56,24 @@ struct LinearProgram::State {
     glp_prob* problem = nullptr;
     bool valid = true;     ///< false once a number was not finite or bounds were out of order
     bool integer = false;  ///< true if the last solution is from branch and bound
+    std::stop_token cancellation;
+
+    /// The simplex method, interrupted where a stop can be requested: it goes on from the basis reached.
+    int simplex(glp_smcp parameters) const {
+        using Clock = std::chrono::steady_clock;
+        const bool canStop = cancellation.stop_possible();
+        const Clock::time_point end = Clock::now() + std::chrono::milliseconds(timeLimit);
+        parameters.tm_lim = canStop ? stopInterval : timeLimit;
+        while (true) {
+            throwIfStopped(cancellation);
+            const int failed = glp_simplex(problem, &parameters);
+            if (failed != GLP_ETMLIM || !canStop || Clock::now() >= end) return failed;
+        }
+    }
 };
 
-LinearProgram::LinearProgram() : state_(std::make_unique<State>()) {
+LinearProgram::LinearProgram(std::stop_token cancellation) : state_(std::make_unique<State>()) {
+    state_->cancellation = std::move(cancellation);
     ++programsAlive;
     glp_term_out(GLP_OFF);
     state_->problem = glp_create_prob();
@@ -134,13 +154,12 @@ LinearProgram::Status LinearProgram::minimise() {
     parameters.msg_lev = GLP_MSG_OFF;
     parameters.meth = GLP_DUALP;
     parameters.it_lim = iterationLimit;
-    parameters.tm_lim = timeLimit;
-    int failed = glp_simplex(state_->problem, &parameters);
+    int failed = state_->simplex(parameters);
     if (failed == GLP_EBADB || failed == GLP_ESING || failed == GLP_ECOND || failed == GLP_EFAIL) {
         // The basis of the warm start is unusable: start from the standard one.
         glp_std_basis(state_->problem);
         parameters.meth = GLP_PRIMAL;
-        failed = glp_simplex(state_->problem, &parameters);
+        failed = state_->simplex(parameters);
     }
     if (failed != 0) return Status::Failed;
     switch (glp_get_status(state_->problem)) {
@@ -165,7 +184,12 @@ LinearProgram::Status LinearProgram::minimiseInteger() {
     parameters.msg_lev = GLP_MSG_OFF;
     parameters.tm_lim = integerTimeLimit;
     parameters.mip_gap = integerGap;
+    parameters.cb_func = [](glp_tree* tree, void* cancellation) {
+        if (static_cast<std::stop_token*>(cancellation)->stop_requested()) glp_ios_terminate(tree);
+    };
+    parameters.cb_info = &state_->cancellation;
     glp_intopt(state_->problem, &parameters);
+    throwIfStopped(state_->cancellation);
     const int status = glp_mip_status(state_->problem);
     state_->integer = status == GLP_OPT || status == GLP_FEAS;
     if (state_->integer) return Status::Optimal;

@@ -2,20 +2,17 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "checks/options.h"
 #include "layout/prepared.h"
+#include "solve/cancellation.h"
+#include "solve/constraint.h"
+#include "solve/row_adder.h"
 
 namespace tenter::solve {
 
 namespace {
-
-/// Largest change of a size by rounding to the emitted numbers, CSS px.
-constexpr double emitRounding = 0.01;
-/// A change of the column by less than this share at a breakpoint does not count.
-constexpr double columnTolerance = 0.01;
-/// A column that narrows by less than this share over a range of widths does not count as narrowing.
-constexpr double narrowingTolerance = 0.05;
 
 double gridStepOf(const project::Project& project, const project::Wishes& projectWishes) {
     const double finest = 0.01;
@@ -45,20 +42,19 @@ std::string mainRoleOf(const project::Project& project, const std::vector<bool>&
     return most == bytes.end() ? std::string() : most->first;
 }
 
-bool isWithin(const LinearRange& range, const Wish& wish) {
-    return range.from >= wish.widths.from - sweep::leastStep && range.to <= wish.widths.to + sweep::leastStep;
-}
-
 }  // namespace
 
 PreparedVariants::PreparedVariants(const project::Project& source, const std::vector<std::size_t>& chosen,
-                                   text::ParagraphStore& store, const text::BreakProfile* profile)
-    : project(source), variants(chosen) {
+                                   text::ParagraphStore& store, const text::BreakProfile* profile,
+                                   std::stop_token stop)
+    : project(source), variants(chosen), cancellation(std::move(stop)) {
     const std::vector<const text::BreakProfile*> profiles =
         profile != nullptr ? std::vector{profile} : text::profiles();
     for (const std::size_t variant : variants)
-        for (const text::BreakProfile* each : profiles)
+        for (const text::BreakProfile* each : profiles) {
+            throwIfStopped(cancellation);
             rows.push_back({variant, std::make_unique<layout::PreparedRow>(source, variant, store, *each)});
+        }
 }
 
 Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const project::Wishes& projectWishes,
@@ -71,6 +67,7 @@ Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const proje
       mostWidth_(prepared.project.mostWidth),
       gridStep_(gridStepOf(prepared.project, projectWishes)),
       jumpLimit_(prepared.project.checking.limits.jump),
+      cancellation_(prepared.cancellation),
       variableCount_(ramps.variableCount()) {
     prepareGeometries(prepared, wishes);
     for (std::size_t i = 0; i < wishes.size(); ++i)
@@ -82,7 +79,7 @@ Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const proje
 }
 
 Model::Model(const Model& other, std::size_t index, const Wish& wish) : Model(other) {
-    std::erase_if(constraints_, [&](const WishConstraint& one) { return one.wish == index; });
+    std::erase_if(rows_, [&](const ConstraintRow& one) { return one.wish == index; });
     indexByExpression_.clear();
     addWish(index, wish);
 }
@@ -92,7 +89,7 @@ void Model::prepareGeometries(const PreparedVariants& prepared, const std::vecto
     // A zoomed page is narrower than the range: a 300 % zoom lays out a third of the viewport width.
     double largestZoom = 1;
     for (const Wish& wish : wishes)
-        if (wish.kind == WishKind::Zoom) largestZoom = std::max(largestZoom, wish.value);
+        largestZoom = std::max(largestZoom, wish.kind->zoomFactor(wish));
     for (const PreparedVariants::Row& each : prepared.rows) {
         VariantGeometry geometry{each.variant, each.row.get(), {}};
         geometry.roles.resize(each.row->roles().size());
@@ -108,8 +105,7 @@ void Model::prepareGeometries(const PreparedVariants& prepared, const std::vecto
     }
 }
 
-const std::vector<LinearRange>* Model::rangesOf(const VariantGeometry& geometry,
-                                                const std::string& role) const {
+const std::vector<LinearRange>* Model::rangesOf(const VariantGeometry& geometry, const std::string& role) {
     const auto found = std::ranges::find(geometry.row->roles(), role);
     if (found == geometry.row->roles().end()) return nullptr;
     return &geometry.roles[static_cast<std::size_t>(found - geometry.row->roles().begin())];
@@ -128,275 +124,28 @@ std::vector<const VariantGeometry*> Model::onePerVariant() const {
     return first;
 }
 
-void Model::addConstraint(WishConstraint constraint) {
+void Model::addRow(ConstraintRow row) {
     // Many widths, cards and both engines bound the same expression. Only the tightest bound is kept.
-    std::string key = std::to_string(constraint.wish);
-    for (const Term& term : constraint.expression)
+    std::string key = std::to_string(row.wish);
+    for (const Term& term : row.expression)
         key +=
             ' ' + std::to_string(term.variable) + ':' + std::to_string(std::llround(term.coefficient * 1e9));
-    const auto [entry, isNew] = indexByExpression_.emplace(std::move(key), constraints_.size());
+    const auto [entry, isNew] = indexByExpression_.emplace(std::move(key), rows_.size());
     if (isNew) {
-        constraints_.push_back(std::move(constraint));
+        rows_.push_back(std::move(row));
         return;
     }
-    WishConstraint& existing = constraints_[entry->second];
-    const bool tighter = constraint.upper < existing.upper || constraint.lower > existing.lower;
-    existing.upper = std::min(existing.upper, constraint.upper);
-    existing.lower = std::max(existing.lower, constraint.lower);
-    if (tighter) existing.origin = std::move(constraint.origin);
+    ConstraintRow& existing = rows_[entry->second];
+    const bool tighter = row.upper < existing.upper || row.lower > existing.lower;
+    existing.upper = std::min(existing.upper, row.upper);
+    existing.lower = std::max(existing.lower, row.lower);
+    if (tighter) existing.origin = std::move(row.origin);
 }
 
 void Model::addWish(std::size_t index, const Wish& wish) {
-    switch (wish.kind) {
-        case WishKind::Lines:
-        case WishKind::LeastMeasure:
-        case WishKind::MostMeasure:
-        case WishKind::LeastSize:
-        case WishKind::MostSize:
-        case WishKind::Words:
-            return addBounds(index, wish);
-        case WishKind::Locked:
-            return addLocked(index, wish);
-        case WishKind::Ratio:
-        case WishKind::LeastRatio:
-            return addRatio(index, wish);
-        case WishKind::Growth:
-            return addGrowth(index, wish);
-        case WishKind::WithColumn:
-            return addWithColumn(index, wish);
-        case WishKind::SameAtBreakpoints:
-        case WishKind::ProportionalAtBreakpoints:
-            return addAtBreakpoints(index, wish);
-        case WishKind::SameInVariants:
-            return addSameInVariants(index, wish);
-        case WishKind::Zoom:
-            return addZoom(index, wish);
-    }
-}
-
-void Model::addBounds(std::size_t index, const Wish& wish) {
-    for (const VariantGeometry& geometry : geometries_) {
-        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
-        if (ranges == nullptr) continue;
-        const auto role = static_cast<std::uint32_t>(std::ranges::find(geometry.row->roles(), wish.role) -
-                                                     geometry.row->roles().begin());
-        for (const SizeBound& found : sizeBounds(geometry, role, wish, margins_, ignoredCards_)) {
-            const LinearRange& range = (*ranges)[found.range];
-            for (const auto& [width, bound] :
-                 {std::pair(found.widths.from, &found.start), std::pair(found.widths.to, &found.end)}) {
-                // Layout uses the emitted, rounded sizes, so bounds by text need room for the rounding.
-                const double rounding = bound->text.exists ? emitRounding : 0;
-                WishConstraint constraint;
-                constraint.expression = sizeAt(geometry, range, wish.role, width);
-                (found.upper ? constraint.upper : constraint.lower) =
-                    bound->size + (found.upper ? -rounding : rounding);
-                constraint.wish = index;
-                constraint.origin = {geometry.variant,
-                                     range.band,
-                                     width,
-                                     wish.role,
-                                     &geometry.row->profile(),
-                                     bound->text,
-                                     constraint.expression,
-                                     bound->size};
-                addConstraint(std::move(constraint));
-            }
-        }
-    }
-}
-
-void Model::addLocked(std::size_t index, const Wish& wish) {
-    for (const RampVariables& ramp : ramps_.all()) {
-        if (ramp.role != wish.role) continue;
-        for (const auto& [variable, size] :
-             {std::pair(ramp.fromVariable, ramp.from.size), std::pair(ramp.toVariable, ramp.to.size)}) {
-            WishConstraint constraint;
-            constraint.expression = {{variable, 1}};
-            constraint.lower = constraint.upper = size;
-            constraint.wish = index;
-            constraint.origin.role = wish.role;
-            constraint.origin.variant = ramp.place.variant;
-            constraint.origin.band = ramp.place.band;
-            constraint.origin.size = constraint.expression;
-            addConstraint(std::move(constraint));
-        }
-    }
-}
-
-void Model::addRatio(std::size_t index, const Wish& wish) {
-    // Sizes on a grid can meet an exact ratio only to within the grid's step.
-    const double gridTolerance = wish.kind == WishKind::Ratio ? gridStep_ * (1 + wish.value) / 2 : 0;
-    for (const VariantGeometry& geometry : geometries_) {
-        const std::vector<LinearRange>* one = rangesOf(geometry, wish.role);
-        const std::vector<LinearRange>* other = rangesOf(geometry, wish.other);
-        if (one == nullptr || other == nullptr) continue;
-        for (const LinearRange& range : *one) {
-            for (const LinearRange& beside : *other) {
-                const double from = std::max(range.from, beside.from);
-                const double to = std::min(range.to, beside.to);
-                if (to - from <= sweep::leastStep || !isWithin(range, wish)) continue;
-                for (const double width : {from, to}) {
-                    const LinearExpression size = sizeAt(geometry, range, wish.role, width);
-                    WishConstraint constraint;
-                    constraint.expression =
-                        difference(size, sizeAt(geometry, beside, wish.other, width), wish.value);
-                    constraint.lower = wish.tolerance - gridTolerance;
-                    if (wish.kind == WishKind::Ratio) constraint.upper = gridTolerance - wish.tolerance;
-                    constraint.wish = index;
-                    constraint.origin = {geometry.variant,         range.band, width, wish.role,
-                                         &geometry.row->profile(), {},         size};
-                    addConstraint(std::move(constraint));
-                }
-            }
-        }
-    }
-}
-
-void Model::addGrowth(std::size_t index, const Wish& wish) {
-    for (const VariantGeometry& geometry : geometries_) {
-        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
-        if (ranges == nullptr) continue;
-        for (const LinearRange& range : *ranges) {
-            if (!isWithin(range, wish)) continue;
-            const LinearExpression size = sizeAt(geometry, range, wish.role, range.to);
-            WishConstraint constraint;
-            constraint.expression = difference(size, sizeAt(geometry, range, wish.role, range.from));
-            constraint.upper = wish.value * (range.to - range.from) / 100;
-            constraint.wish = index;
-            constraint.origin = {geometry.variant,         range.band, range.to, wish.role,
-                                 &geometry.row->profile(), {},         size};
-            addConstraint(std::move(constraint));
-        }
-    }
-}
-
-void Model::addWithColumn(std::size_t index, const Wish& wish) {
-    const double jump = jumpLimit_ - 2 * emitRounding;
-    for (const VariantGeometry& geometry : geometries_) {
-        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
-        if (ranges == nullptr) continue;
-        const LinearRange* before = nullptr;
-        for (const LinearRange& range : *ranges) {
-            if (!isWithin(range, wish)) continue;
-            const LinearExpression end = sizeAt(geometry, range, wish.role, range.to);
-            const LinearExpression start = sizeAt(geometry, range, wish.role, range.from);
-            WishConstraint constraint;
-            constraint.wish = index;
-            constraint.origin = {geometry.variant,         range.band, range.to, wish.role,
-                                 &geometry.row->profile(), {},         end};
-            constraint.expression = difference(end, start);
-            const double change = range.column.slope * (range.to - range.from);
-            if (change > 0) constraint.lower = 0;
-            if (change < -narrowingTolerance * range.column.value) constraint.upper = 0;
-            if (change > 0 || change < -narrowingTolerance * range.column.value) addConstraint(constraint);
-            if (before != nullptr && before->band != range.band) {
-                const double column = before->at(before->column, before->to);
-                const double wider = range.column.value - column;
-                const bool same = std::abs(wider) <= columnTolerance * column;
-                constraint.expression = difference(start, sizeAt(geometry, *before, wish.role, before->to));
-                constraint.lower = same || wider > 0 ? -jump : -infinity;
-                constraint.upper = same || wider < 0 ? jump : infinity;
-                constraint.origin.width = range.from;
-                constraint.origin.size = start;
-                addConstraint(constraint);
-            }
-            before = &range;
-        }
-    }
-}
-
-void Model::addAtBreakpoints(std::size_t index, const Wish& wish) {
-    for (const VariantGeometry& geometry : geometries_) {
-        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
-        if (ranges == nullptr) continue;
-        const LinearRange* before = nullptr;
-        for (const LinearRange& range : *ranges) {
-            if (!isWithin(range, wish)) continue;
-            if (before != nullptr && before->band != range.band) {
-                const double column = before->at(before->column, before->to);
-                const bool same = wish.kind == WishKind::SameAtBreakpoints || column <= 0;
-                const double factor = same ? 1 : range.column.value / column;
-                WishConstraint constraint;
-                constraint.wish = index;
-                const LinearExpression after = sizeAt(geometry, range, wish.role, range.from);
-                constraint.expression =
-                    difference(after, sizeAt(geometry, *before, wish.role, before->to), factor);
-                constraint.upper = gridStep_ * (1 + factor) / 2;
-                constraint.lower = -constraint.upper;
-                constraint.origin = {geometry.variant,         range.band, range.from, wish.role,
-                                     &geometry.row->profile(), {},         after};
-                addConstraint(std::move(constraint));
-            }
-            before = &range;
-        }
-    }
-}
-
-void Model::addSameInVariants(std::size_t index, const Wish& wish) {
-    // Each variant equals the next, so all are equal.
-    const std::vector<const VariantGeometry*> variants = onePerVariant();
-    for (std::size_t i = 0; i + 1 < variants.size(); ++i) {
-        const std::vector<LinearRange>* one = rangesOf(*variants[i], wish.role);
-        const std::vector<LinearRange>* other = rangesOf(*variants[i + 1], wish.role);
-        if (one == nullptr || other == nullptr) continue;
-        for (const LinearRange& range : *one) {
-            if (!isWithin(range, wish)) continue;
-            for (const LinearRange& beside : *other) {
-                const double from = std::max(range.from, beside.from);
-                const double to = std::min(range.to, beside.to);
-                if (to - from <= sweep::leastStep) continue;
-                // Both sizes are linear here: equal at both ends means equal between.
-                for (const double width : {from, to}) {
-                    const LinearExpression size = sizeAt(*variants[i], range, wish.role, width);
-                    WishConstraint constraint;
-                    constraint.expression =
-                        difference(size, sizeAt(*variants[i + 1], beside, wish.role, width));
-                    std::erase_if(constraint.expression,
-                                  [](const Term& term) { return std::abs(term.coefficient) < 1e-12; });
-                    if (constraint.expression.empty()) continue;
-                    constraint.lower = constraint.upper = 0;
-                    constraint.wish = index;
-                    constraint.origin = {variants[i]->variant,         range.band, width, wish.role,
-                                         &variants[i]->row->profile(), {},         size};
-                    addConstraint(std::move(constraint));
-                }
-            }
-        }
-    }
-}
-
-void Model::addZoom(std::size_t index, const Wish& wish) {
-    // At zoom z the page is laid out at width W / z, where its size may be smaller. Text is at least twice as
-    // large at zoom `value` if no size exceeds `value / 2` times any other one: a sufficient, linear
-    // condition.
-    const double ratio = wish.value / 2 * (1 - wish.tolerance);
-    for (const VariantGeometry* each : onePerVariant()) {
-        const VariantGeometry& geometry = *each;
-        const std::vector<LinearRange>* ranges = rangesOf(geometry, wish.role);
-        if (ranges == nullptr) continue;
-        const std::size_t smallest = variableCount_++;
-        const std::size_t largest = variableCount_++;
-        WishConstraint constraint;
-        constraint.wish = index;
-        constraint.origin = {geometry.variant, 0, mostWidth_, wish.role, &geometry.row->profile(), {}, {}};
-        constraint.expression = {{largest, 1}, {smallest, -ratio}};
-        constraint.upper = -emitRounding * (1 + ratio);
-        addConstraint(constraint);
-        for (const LinearRange& range : *ranges) {
-            for (const double width : {range.from, range.to}) {
-                const LinearExpression size = sizeAt(geometry, range, wish.role, width);
-                constraint.origin.band = range.band;
-                constraint.origin.width = width;
-                constraint.origin.size = size;
-                constraint.lower = 0;
-                constraint.upper = infinity;
-                constraint.expression = difference(size, {{smallest, 1}});
-                addConstraint(constraint);
-                constraint.expression = difference({{largest, 1}}, size);
-                addConstraint(constraint);
-            }
-        }
-    }
+    throwIfStopped(cancellation_);
+    RowAdder rows(*this, index, wish);
+    wish.kind->addRows(rows);
 }
 
 void Model::addBandEnds(const std::vector<std::string>& roles) {

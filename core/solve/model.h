@@ -1,9 +1,10 @@
-// The wishes on a row as constraints of a linear program over the end sizes of its ramps.
+// The wishes on a row as rows of a linear program over the end sizes of its ramps.
 #pragma once
 
 #include <map>
 #include <memory>
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 #include "solve/ramps.h"
@@ -12,7 +13,10 @@
 
 namespace tenter::solve {
 
-/// The place that a constraint comes from.
+/// Largest change of a size by rounding to the emitted numbers, CSS px.
+inline constexpr double emitRounding = 0.01;
+
+/// The place that a row of the linear program comes from.
 struct Origin {
     std::size_t variant = 0;
     std::size_t band = 0;
@@ -25,7 +29,7 @@ struct Origin {
 };
 
 /// `lower` ≤ `expression` ≤ `upper`, from one wish at one width.
-struct WishConstraint {
+struct ConstraintRow {
     LinearExpression expression;
     double lower = -infinity;
     double upper = infinity;
@@ -46,19 +50,22 @@ struct BandEnd {
 /// Prepared rows of the variants to be solved. They depend on the project only, not on the new sizes.
 class PreparedVariants {
 public:
-    /// `profile`: null for the line-breaking rules of every engine.
+    /// `profile`: null for the line-breaking rules of every engine. `cancellation` stops this and all work
+    /// that uses it: `Cancelled` is thrown.
     PreparedVariants(const project::Project& project, const std::vector<std::size_t>& variants,
-                     text::ParagraphStore& store, const text::BreakProfile* profile);
+                     text::ParagraphStore& store, const text::BreakProfile* profile,
+                     std::stop_token cancellation = {});
     struct Row {
         std::size_t variant = 0;
         std::unique_ptr<layout::PreparedRow> row;
     };
     const project::Project& project;
     std::vector<std::size_t> variants;
+    std::stop_token cancellation;
     std::vector<Row> rows;  ///< one per variant and profile
 };
 
-/// The constraints for a list of wishes.
+/// The rows for a list of wishes. Making one throws `Cancelled`.
 class Model {
 public:
     Model(const PreparedVariants& prepared, const RampSet& ramps, const project::Wishes& projectWishes,
@@ -67,10 +74,9 @@ public:
     /// `other` with wish `index` replaced by `wish`, which must have the same kind and widths.
     Model(const Model& other, std::size_t index, const Wish& wish);
 
-    [[nodiscard]] const std::vector<WishConstraint>& constraints() const { return constraints_; }
+    [[nodiscard]] const std::vector<ConstraintRow>& rows() const { return rows_; }
     [[nodiscard]] const std::vector<BandEnd>& bandEnds() const { return bandEnds_; }
-    /// Number of variables: the ramps' end sizes, then the smallest and the largest size of each role and
-    /// variant with a wish on zoom.
+    /// Number of variables: the ramps' end sizes, then the auxiliary variables of wishes.
     [[nodiscard]] std::size_t variableCount() const { return variableCount_; }
     [[nodiscard]] const std::vector<VariantGeometry>& geometries() const { return geometries_; }
     /// The step of the size grid, CSS px.
@@ -78,8 +84,23 @@ public:
     [[nodiscard]] const Margins& margins() const { return margins_; }
     /// By card, true if the wishes ignore it.
     [[nodiscard]] const std::vector<bool>& ignoredCards() const { return ignoredCards_; }
+    [[nodiscard]] const RampSet& ramps() const { return ramps_; }
+    /// The largest viewport width of the project, CSS px.
+    [[nodiscard]] double mostWidth() const { return mostWidth_; }
+    /// Change of size that the checks accept at a breakpoint, CSS px.
+    [[nodiscard]] double jumpLimit() const { return jumpLimit_; }
+    [[nodiscard]] const std::stop_token& cancellation() const { return cancellation_; }
     /// The role with the most text. The other roles follow it (see NearnessObjective).
     [[nodiscard]] const std::string& mainRole() const { return mainRole_; }
+
+    /// The linear ranges of `role`; null if the row does not have it. Empty if its sizes are not solved.
+    [[nodiscard]] static const std::vector<LinearRange>* rangesOf(const VariantGeometry& geometry,
+                                                                  const std::string& role);
+    /// Size of `role` at viewport width `width` (CSS px) of `range`.
+    [[nodiscard]] LinearExpression sizeAt(const VariantGeometry& geometry, const LinearRange& range,
+                                          const std::string& role, double width) const;
+    /// One geometry per variant, for wishes that do not depend on line breaks.
+    [[nodiscard]] std::vector<const VariantGeometry*> onePerVariant() const;
 
     /// The ends of the bands of `variant`, for `RampSet::split`.
     [[nodiscard]] RampSet::Ends bandWidths(std::size_t variant, const std::string& role) const;
@@ -87,35 +108,25 @@ public:
 private:
     void prepareGeometries(const PreparedVariants& prepared, const std::vector<Wish>& wishes);
     void addWish(std::size_t index, const Wish& wish);
-    void addBounds(std::size_t index, const Wish& wish);
-    void addLocked(std::size_t index, const Wish& wish);
-    void addRatio(std::size_t index, const Wish& wish);
-    void addGrowth(std::size_t index, const Wish& wish);
-    void addWithColumn(std::size_t index, const Wish& wish);
-    void addAtBreakpoints(std::size_t index, const Wish& wish);
-    void addSameInVariants(std::size_t index, const Wish& wish);
-    void addZoom(std::size_t index, const Wish& wish);
     void addBandEnds(const std::vector<std::string>& roles);
 
-    const std::vector<LinearRange>* rangesOf(const VariantGeometry& geometry, const std::string& role) const;
-    [[nodiscard]] LinearExpression sizeAt(const VariantGeometry& geometry, const LinearRange& range,
-                                          const std::string& role, double width) const;
-    /// One geometry per variant, for constraints that do not depend on line breaks.
-    [[nodiscard]] std::vector<const VariantGeometry*> onePerVariant() const;
-    void addConstraint(WishConstraint constraint);
+    friend class RowAdder;
+    void addRow(ConstraintRow row);
+    std::size_t addVariable() { return variableCount_++; }
 
     const RampSet& ramps_;
     std::vector<VariantGeometry> geometries_;
-    std::vector<WishConstraint> constraints_;
+    std::vector<ConstraintRow> rows_;
     std::vector<BandEnd> bandEnds_;
     Margins margins_;
     std::vector<bool> ignoredCards_;
     std::string mainRole_;
     double leastWidth_ = 0, mostWidth_ = 0;  // the project's range, CSS px
     double gridStep_ = 0.01;
-    double jumpLimit_ = 0;  // change of size that the checks accept at a breakpoint, CSS px
+    double jumpLimit_ = 0;
+    std::stop_token cancellation_;
     std::size_t variableCount_ = 0;
-    std::map<std::string, std::size_t> indexByExpression_;  // into constraints_
+    std::map<std::string, std::size_t> indexByExpression_;  // into rows_
 };
 
 }  // namespace tenter::solve

@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "project/cascade.h"
+#include "solve/constraint.h"
+#include "solve/registry.h"
 
 namespace tenter::solve {
 
@@ -51,7 +53,7 @@ std::vector<BandGroup> bandGroups(const project::Project& project, const std::ve
     std::vector<Extent> all = extentsOf(project);
     std::vector<bool> tied(all.size(), false);
     for (const Wish& wish : wishes) {
-        if (wish.kind != WishKind::SameInVariants || wish.role != role) continue;
+        if (!wish.kind->traits.couplesVariants || wish.role != role) continue;
         for (std::size_t i = 0; i < all.size(); ++i) {
             for (std::size_t j = 0; j < i; ++j) {
                 if (all[i].at.variant == all[j].at.variant || !overlapWithin(all[i], all[j], wish.widths))
@@ -99,11 +101,10 @@ RampSet::Ends groupEnds(const project::Project& project, const std::vector<BandG
 std::vector<std::size_t> variantsToSolve(const project::Project& project,
                                          const project::Wishes& projectWishes,
                                          const std::vector<std::size_t>& variants) {
-    if (std::ranges::none_of(projectWishes.roles, [](const project::RoleWishes& entry) {
-            return entry.sameInVariants.value_or(false);
-        }))
-        return variants;
-    return project::everyVariant(project);
+    for (const project::RoleWishes& entry : projectWishes.roles)
+        for (const Constraint* kind : registry())
+            if (kind->needsEveryVariant(entry)) return project::everyVariant(project);
+    return variants;
 }
 
 void moveSizeToStyle(project::Project& project, const std::string& role) {

@@ -46,12 +46,13 @@ struct Margins {
 /// Viewport width, CSS px, below which `narrowSlack` applies.
 inline constexpr double narrowWidths = 500;
 
-/// The bounds that `wish` (of lines, measure, size or words) sets for its role, in order of width. At each
-/// width all of them hold. Cards that are true in `ignoredCards` do not count. With `shortened`, the text at
-/// `shortenedAt` is measured with that word shorter.
-std::vector<SizeBound> sizeBounds(const VariantGeometry& geometry, std::uint32_t role, const Wish& wish,
-                                  const Margins& margins, const std::vector<bool>& ignoredCards,
-                                  const ShortenedWord* shortened = nullptr,
+class Model;  // model.h
+
+/// The bounds that `wish`, of a kind that bounds sizes, sets for its role, in order of width. At each width
+/// all of them hold. Margins and cards to ignore are those of `model`. With `shortened`, the text at
+/// `shortenedAt` is measured with that word shorter. Throws `Cancelled`.
+std::vector<SizeBound> sizeBounds(const Model& model, const VariantGeometry& geometry, std::uint32_t role,
+                                  const Wish& wish, const ShortenedWord* shortened = nullptr,
                                   const LimitingText* shortenedAt = nullptr);
 
 }  // namespace tenter::solve

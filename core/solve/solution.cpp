@@ -5,6 +5,7 @@
 #include <map>
 #include <tuple>
 
+#include "solve/constraint.h"
 #include "solve/nearness_objective.h"
 
 namespace tenter::solve {
@@ -41,13 +42,13 @@ void addModel(LinearProgram& program, const Model& model, const RampSet& ramps,
         const bool isSize = variable < ramps.variableCount();
         program.addVariable(isSize ? leastSize : 0, isSize ? mostSize : infinity);
     }
-    for (const WishConstraint& constraint : model.constraints()) {
+    for (const ConstraintRow& constraint : model.rows()) {
         const bool out = !removed.empty() && removed[constraint.wish];
         // GLPK requires ordered bounds. A contradictory constraint is added as two below.
         program.addConstraint(constraint.expression, out ? -infinity : constraint.lower,
                               out ? infinity : std::max(constraint.lower, constraint.upper));
     }
-    for (const WishConstraint& constraint : model.constraints())
+    for (const ConstraintRow& constraint : model.rows())
         if (constraint.lower > constraint.upper && (removed.empty() || !removed[constraint.wish]))
             program.addConstraint(constraint.expression, -infinity, constraint.upper);
 }
@@ -55,12 +56,12 @@ void addModel(LinearProgram& program, const Model& model, const RampSet& ramps,
 class SizeSearch {
 public:
     SizeSearch(const Model& model, const RampSet& ramps, const std::vector<Wish>& wishes, double step)
-        : model_(model), ramps_(ramps), wishes_(wishes), step_(step) {
+        : model_(model), ramps_(ramps), wishes_(wishes), step_(step), program_(model.cancellation()) {
         addModel(program_, model, ramps, {});
     }
 
     std::optional<Solution> run(project::Aim aim) {
-        binding_.assign(model_.constraints().size(), false);
+        binding_.assign(model_.rows().size(), false);
         if (!minimiseFor(aim)) return std::nullopt;
         markBinding();
         for (std::size_t variable = 0; variable < ramps_.variableCount(); ++variable)
@@ -217,7 +218,7 @@ private:
         return std::ranges::any_of(ramps_.all(), [&](const RampVariables& ramp) {
             return (ramp.fromVariable == variable || ramp.toVariable == variable) &&
                    std::ranges::any_of(wishes_, [&](const Wish& wish) {
-                       return wish.kind == WishKind::Locked && wish.role == ramp.role;
+                       return wish.kind->traits.locksSizes && wish.role == ramp.role;
                    });
         });
     }
@@ -239,7 +240,7 @@ private:
 }  // namespace
 
 bool isFeasible(const Model& model, const RampSet& ramps, const std::vector<bool>& removed) {
-    LinearProgram program;
+    LinearProgram program(model.cancellation());
     addModel(program, model, ramps, removed);
     return program.minimise() == Status::Optimal;
 }
@@ -249,17 +250,17 @@ std::optional<Solution> optimalSizes(const Model& model, const RampSet& ramps, p
     return SizeSearch(model, ramps, wishes, step).run(aim);
 }
 
-std::vector<const WishConstraint*> violatedConstraints(const Model& model, const RampSet& ramps,
-                                                       const std::vector<bool>& removed) {
-    LinearProgram program;
+std::vector<const ConstraintRow*> violatedConstraints(const Model& model, const RampSet& ramps,
+                                                      const std::vector<bool>& removed) {
+    LinearProgram program(model.cancellation());
     for (std::size_t variable = 0; variable < model.variableCount(); ++variable) {
         const bool isSize = variable < ramps.variableCount();
         program.addVariable(isSize ? leastSize : 0, isSize ? mostSize : infinity);
     }
     // Every constraint may be violated by this much. Its minimum is the smallest possible violation.
     const std::size_t violation = program.addVariable(0, infinity, 1);
-    std::vector<std::pair<std::size_t, const WishConstraint*>> relaxed;
-    for (const WishConstraint& constraint : model.constraints()) {
+    std::vector<std::pair<std::size_t, const ConstraintRow*>> relaxed;
+    for (const ConstraintRow& constraint : model.rows()) {
         if (!removed.empty() && removed[constraint.wish]) continue;
         LinearExpression expression = constraint.expression;
         expression.push_back({violation, 1});
@@ -269,7 +270,7 @@ std::vector<const WishConstraint*> violatedConstraints(const Model& model, const
         if (!std::isinf(constraint.upper))
             relaxed.emplace_back(program.addConstraint(expression, -infinity, constraint.upper), &constraint);
     }
-    std::vector<const WishConstraint*> violated;
+    std::vector<const ConstraintRow*> violated;
     if (program.minimise() != Status::Optimal) return violated;
     std::vector<double> largestDual;
     for (const auto& [index, constraint] : relaxed) {

@@ -25,7 +25,7 @@ std::optional<Solution> optimalSizes(const Model& model, const RampSet& ramps, p
 
 /// For an infeasible model, by wish: the constraint that contributes most to the infeasibility, or null.
 /// (It has the largest dual value when the largest violation is minimised.)
-std::vector<const WishConstraint*> violatedConstraints(const Model& model, const RampSet& ramps,
-                                                       const std::vector<bool>& removed);
+std::vector<const ConstraintRow*> violatedConstraints(const Model& model, const RampSet& ramps,
+                                                      const std::vector<bool>& removed);
 
 }  // namespace tenter::solve

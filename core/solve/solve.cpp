@@ -4,9 +4,10 @@
 #include <memory>
 #include <tuple>
 
-#include "project/role_wishes.h"
 #include "solve/bindings.h"
+#include "solve/cancellation.h"
 #include "solve/conflict.h"
+#include "solve/constraint.h"
 #include "solve/model.h"
 #include "solve/shared_ramps.h"
 #include "solve/solution.h"
@@ -19,20 +20,6 @@ namespace {
 /// Upper limit of rounds in which violated wishes get a larger tolerance.
 constexpr int maxRounds = 12;
 
-/// Tolerance to add to a wish that the solved row violates when it is laid out.
-double toleranceStep(WishKind kind) {
-    switch (kind) {
-        case WishKind::Lines:
-        case WishKind::Words:
-            return 0.0025;  // share of a line
-        case WishKind::LeastMeasure:
-        case WishKind::MostMeasure:
-            return 0.0005;  // share of the characters
-        default:
-            return 0.01;  // px
-    }
-}
-
 class Solver {
 public:
     Solver(const project::Project& project, const std::vector<std::size_t>& variants,
@@ -42,7 +29,8 @@ public:
           projectWishes_(project::effectiveWishes(project)),
           wishes_(singleWishes(project, projectWishes_)),
           defaults_(singleWishes(project, project::defaultWishes(project))),
-          prepared_(project, variantsToSolve(project, projectWishes_, variants), store, options.profile),
+          prepared_(project, variantsToSolve(project, projectWishes_, variants), store, options.profile,
+                    options.cancellation),
           ramps_(project, prepared_.variants, rolesIn(wishes_)) {
         for (const std::string& role : rolesIn(wishes_))
             if (needsSharedRamps(role)) shareRamps(role);
@@ -68,7 +56,7 @@ public:
             const std::vector<std::size_t> violated = violatedBy(*answer.solved);
             if (violated.empty()) return answer;
             for (const std::size_t index : violated) {
-                wishes_[index].tolerance += toleranceStep(wishes_[index].kind);
+                wishes_[index].tolerance += wishes_[index].kind->traits.toleranceStep;
                 if (round + 1 == maxRounds) answer.violated.push_back(wishes_[index]);
             }
             ++round;
@@ -156,7 +144,7 @@ private:
 
     [[nodiscard]] bool isLocked(const std::string& role) const {
         return std::ranges::any_of(
-            wishes_, [&](const Wish& wish) { return wish.kind == WishKind::Locked && wish.role == role; });
+            wishes_, [&](const Wish& wish) { return wish.kind->traits.locksSizes && wish.role == role; });
     }
 
     /// Sizes on the wished grid. Without one, on a coarse grid if possible, else on a finer one.
@@ -179,12 +167,13 @@ private:
         std::unique_ptr<layout::PreparedRow> previous;
         std::size_t previousVariant = 0;
         for (const PreparedVariants::Row& row : prepared_.rows) {
+            throwIfStopped(prepared_.cancellation);
             auto laidOut =
                 std::make_unique<layout::PreparedRow>(solved, row.variant, store_, row.row->profile());
             note(violatedWidths(solved, *laidOut, wishes_, ignoredCards(project_, projectWishes_), least,
-                                most));
+                                most, prepared_.cancellation));
             if (previous && previousVariant != row.variant)
-                note(unequalWidths(*previous, *laidOut, wishes_, least, most));
+                note(violatedTogether(*previous, *laidOut, wishes_, least, most));
             previous = std::move(laidOut);
             previousVariant = row.variant;
         }
@@ -204,9 +193,8 @@ private:
         const std::vector<bool> outside = wishesOutsideConflict(model, ramps_, wishes_, explicitWishes());
         answer.conflict.reserveOnly = isFeasibleWithoutReserve(outside);
         for (SharedRamp& one : sharedRamps())
-            if (isInConflict(WishKind::SameInVariants, one.role, outside))
-                answer.sharedRamps.push_back(std::move(one));
-        const std::vector<const WishConstraint*> constraints = violatedConstraints(model, ramps_, outside);
+            if (couplesVariantsInConflict(one.role, outside)) answer.sharedRamps.push_back(std::move(one));
+        const std::vector<const ConstraintRow*> constraints = violatedConstraints(model, ramps_, outside);
         for (std::size_t i = 0; i < wishes_.size(); ++i) {
             if (outside[i]) continue;
             answer.conflict.wishes.push_back(wishes_[i]);
@@ -218,10 +206,12 @@ private:
         return answer;
     }
 
-    [[nodiscard]] bool isInConflict(WishKind kind, const std::string& role,
-                                    const std::vector<bool>& outside) const {
+    /// True if a wish of the conflict requires the same size of `role` in every variant.
+    [[nodiscard]] bool couplesVariantsInConflict(const std::string& role,
+                                                 const std::vector<bool>& outside) const {
         for (std::size_t i = 0; i < wishes_.size(); ++i)
-            if (!outside[i] && wishes_[i].kind == kind && wishes_[i].role == role) return true;
+            if (!outside[i] && wishes_[i].kind->traits.couplesVariants && wishes_[i].role == role)
+                return true;
         return false;
     }
 
@@ -239,7 +229,7 @@ private:
         };
         Relaxation smallest = smallestRelaxation(wishes_[index], feasibleWith, hasSizes);
         smallest.othersConflict = othersConflict;
-        smallest.unreadable = isUnreadable(wishes_[index], smallest);
+        smallest.unreadable = wishes_[index].kind->isUnreadable(wishes_[index], smallest, defaults_);
         return smallest;
     }
 
@@ -253,16 +243,6 @@ private:
                        usual.everywhere == wish.everywhere;
             }));
         return isExplicit;
-    }
-
-    [[nodiscard]] bool isUnreadable(const Wish& wish, const Relaxation& relaxation) const {
-        const Wish& changed = relaxation.wish;
-        if (changed.kind == WishKind::LeastRatio)
-            return wish.value >= 1 && (relaxation.removed || changed.value < 1);
-        return changed.kind == WishKind::LeastSize && std::ranges::any_of(defaults_, [&](const Wish& usual) {
-                   return usual.kind == WishKind::LeastSize && usual.role == changed.role &&
-                          (relaxation.removed || changed.value < usual.value);
-               });
     }
 
     [[nodiscard]] bool isFeasibleWithoutReserve(const std::vector<bool>& outside) const {
@@ -286,22 +266,25 @@ private:
 
 project::Project relaxed(const project::Project& project, const Relaxation& relaxation) {
     project::Project changed = project;
-    if (relaxation.removed && relaxation.wish.kind == WishKind::Ratio) {
-        // Every figure of a ratio is a wish, so there is none that cancels it: it is deleted.
-        for (project::RoleWishes& entry : changed.wishes->roles)
-            if (entry.role == relaxation.wish.role) entry.ratio.reset();
-        project::dropEmptyWishes(changed);
+    if (relaxation.removed) {
+        relaxation.wish.kind->remove(changed, relaxation.wish);
         return changed;
     }
     project::Wishes more;
-    more.roles.push_back(toRoleWishes(relaxation.wish, relaxation.removed));
+    more.roles.push_back(toRoleWishes(relaxation.wish));
     changed.wishes = project::overlaid(project.wishes.value_or(project::Wishes()), more);
     return changed;
 }
 
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options) {
-    return Solver(project, variants, store, options).run();
+    try {
+        return Solver(project, variants, store, options).run();
+    } catch (const Cancelled&) {
+        Answer answer;
+        answer.isCancelled = true;
+        return answer;
+    }
 }
 
 }  // namespace tenter::solve

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -30,7 +31,7 @@ struct Relaxation {
     Wish wish;                    ///< as changed
     bool removed = false;         ///< no change of its figure is enough: it must be removed
     bool othersConflict = false;  ///< another conflict remains afterwards
-    bool unreadable = false;  ///< the type would be too small to read, or smaller than a role it should lead
+    bool unreadable = false;  ///< the text would be too small to read, or smaller than a role it should lead
 };
 
 /// An irreducible infeasible subset of the wishes.
@@ -59,10 +60,13 @@ struct Answer {
     bool offGrid = false;                 ///< sizes exist, but none were found on the grid
     std::vector<SharedRamp> sharedRamps;  ///< for roles with the same size in every variant
     std::vector<Wish> violated;           ///< wishes that the solved row still violates when it is laid out
+    bool isCancelled = false;             ///< `Options::cancellation` stopped the work; nothing else is set
 };
 
 struct Options {
     const text::BreakProfile* profile = nullptr;  ///< null: the line-breaking rules of every engine
+    /// Stops the work, within 50 ms as a rule. The answer then says that it was cancelled.
+    std::stop_token cancellation = {};
 };
 
 /// `project` with `relaxation` applied to its wishes.

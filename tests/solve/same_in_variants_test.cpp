@@ -6,7 +6,6 @@ namespace tenter::test {
 namespace {
 
 using solve::Answer;
-using solve::WishKind;
 
 /// A width, of `count` random ones, at which `role` differs between variants; empty if there is none.
 std::string unequalAnywhere(const project::Project& solved, const std::string& role, int count,
@@ -148,9 +147,11 @@ TEST(SameInVariants, names_the_places_that_limit_all_variants) {
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved);
     const std::string told = answerText(project, answer);
-    EXPECT_NE(told.find("the same size in every variant; limited at 320\u00A0px in “one” and just above "
-                        "700\u00A0px in “few”\n"),
-              std::string::npos)
+    EXPECT_NE(
+        told.find(
+            "the same size in every variant, limited at 320\u00A0px viewport width in “one” and just above "
+            "700\u00A0px viewport width in “few”.\n"),
+        std::string::npos)
         << told;
 }
 
@@ -224,7 +225,7 @@ TEST(SameInVariants, is_in_an_irreducible_conflict) {
         const Answer answer = solve::solve(project, {0}, solveStore());
         const std::string told = answerText(project, answer);
         ASSERT_FALSE(answer.solved) << told;
-        ASSERT_EQ(std::ranges::count(answer.conflict.wishes, WishKind::SameInVariants, &solve::Wish::kind), 1)
+        ASSERT_EQ(std::ranges::count(answer.conflict.wishes, kindOf("sameInVariants"), &solve::Wish::kind), 1)
             << told;
         EXPECT_FALSE(solve::solve(wishingOnly(project, answer.conflict.wishes), {0, 1}, solveStore()).solved)
             << told;
@@ -243,8 +244,8 @@ TEST(SameInVariants, is_in_an_irreducible_conflict) {
     }
     const Answer answer = solve::solve(all[0], {0}, solveStore());
     const std::string told = answerText(all[0], answer);
-    EXPECT_NE(told.find("Body, “one”, "), std::string::npos) << told;
-    EXPECT_NE(told.find("Body, “few”, "), std::string::npos) << told;
+    EXPECT_NE(told.find("Body, variant “one”, "), std::string::npos) << told;
+    EXPECT_NE(told.find("Body, variant “few”, "), std::string::npos) << told;
     EXPECT_NE(told.find("Remove “body with the same size in every variant”"), std::string::npos) << told;
 }
 
@@ -265,7 +266,7 @@ TEST(SameInVariants, names_sizes_that_follow_the_card_as_the_cause) {
     const project::Project wished = wishing(samples().at("ferry-words.tenter.json"), {"body.variants=same"});
     const Answer answer = solve::solve(wished, {0}, solveStore());
     ASSERT_FALSE(answer.solved);
-    EXPECT_NE(answerText(wished, answer).find("Let it follow the page width."), std::string::npos)
+    EXPECT_NE(answerText(wished, answer).find("Set “Grows with” to “Viewport width”."), std::string::npos)
         << answerText(wished, answer);
 }
 

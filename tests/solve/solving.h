@@ -15,6 +15,7 @@
 #include "project/json_text.h"
 #include "solve/answer_table.h"
 #include "solve/notation.h"
+#include "solve/registry.h"
 #include "solve/solve.h"
 
 namespace tenter::test {
@@ -23,6 +24,13 @@ inline text::ParagraphStore& solveStore() {
     static text::Fonts fonts;
     static text::ParagraphStore store(fonts);
     return store;
+}
+
+/// The kind of wish with that name.
+inline const solve::Constraint* kindOf(const char* name) {
+    const solve::Constraint* const kind = solve::constraintNamed(name);
+    EXPECT_NE(kind, nullptr) << name;
+    return kind;
 }
 
 /// The projects in `folder` by file name.
@@ -62,11 +70,10 @@ inline std::string answerText(const project::Project& project, const solve::Answ
 inline project::Project wishingOnly(project::Project card, const std::vector<solve::Wish>& wishes) {
     project::Wishes only;
     for (const char* role : {"heading", "body"})
-        for (const solve::WishKind kind :
-             {solve::WishKind::Lines, solve::WishKind::LeastMeasure, solve::WishKind::MostMeasure,
-              solve::WishKind::LeastSize, solve::WishKind::WithColumn, solve::WishKind::Zoom}) {
+        for (const char* const kind :
+             {"lines", "leastMeasure", "mostMeasure", "leastSize", "withColumn", "zoom"}) {
             solve::Wish byDefault;
-            byDefault.kind = kind;
+            byDefault.kind = kindOf(kind);
             byDefault.role = role;
             only.roles.push_back(solve::toRoleWishes(byDefault, true));
         }
@@ -211,7 +218,7 @@ inline solve::Answer solveRelaxing(project::Project& project) {
             continue;
         }
         const auto way = std::ranges::find_if(ways, [](const solve::Relaxation& one) {
-            return !one.removed && one.wish.kind != solve::WishKind::LeastSize;
+            return !one.removed && one.wish.kind != kindOf("leastSize");
         });
         project = solve::relaxed(project, way == ways.end() ? ways.front() : *way);
     }
