@@ -32,7 +32,10 @@ protected:
         settle();
     }
     /// Waits until the panels are refreshed.
-    static void settle() { QTest::qWait(20); }
+    void settle() {
+        QTest::qWait(20);
+        waitForJobs(*window_);
+    }
     template <class T>
     T* named(const QString& name) {
         for (T* one : window_->findChildren<T*>())
@@ -61,6 +64,7 @@ protected:
         for (auto* button : window_->findChildren<QAbstractButton*>())
             if ((button->text() == text || button->accessibleName() == text) && button->isVisible()) {
                 button->click();
+                waitForJobs(*window_);
                 return;
             }
         QFAIL(qPrintable("no button " + text));

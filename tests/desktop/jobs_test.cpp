@@ -75,6 +75,16 @@ private Q_SLOTS:
         QVERIFY(!delivered);
     }
 
+    // As where a result changes what the job was started for.
+    void saysThatItHasEndedWhenItIsCancelledByItsOwnResult() {
+        BackgroundJob job;
+        QSignalSpy running(&job, &BackgroundJob::runningChanged);
+        job.start([](const std::stop_token&) { return 1; }, [&](int) { job.cancel(); });
+        QTRY_COMPARE(running.size(), 2);
+        QVERIFY(!running.last().first().toBool());
+        QVERIFY(!job.isRunning());
+    }
+
     void asksTheTaskToStop() {
         BackgroundJob job;
         QSemaphore begun;

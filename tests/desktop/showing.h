@@ -5,8 +5,11 @@
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QtTest>
+#include <algorithm>
 #include <memory>
 
+#include "document/background_job.h"
 #include "project/file.h"
 #include "window/main_window.h"
 
@@ -20,6 +23,16 @@ inline std::unique_ptr<window::MainWindow> shownWindow(const QString& file) {
     window->show();
     window->openFile(file);
     return window;
+}
+
+/// Waits until no background job of the window runs, so that its results are shown.
+inline void waitForJobs(const QWidget& window) {
+    const auto idle = [&] {
+        return std::ranges::none_of(window.findChildren<BackgroundJob*>(), &BackgroundJob::isRunning);
+    };
+    QVERIFY(QTest::qWaitFor(idle, 30000));
+    // A job may announce its result in a further event.
+    QTest::qWait(0);
 }
 
 /// A sample without its wishes, in `folder`: tests say their own.

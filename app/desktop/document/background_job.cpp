@@ -26,15 +26,18 @@ void BackgroundJob::run(Task task) {
             this, [this, serial, delivery = std::move(delivery)] { deliver(serial, delivery); },
             Qt::QueuedConnection);
     });
-    if (pending_ == 1) Q_EMIT runningChanged(true);
+    announce();
 }
 
 void BackgroundJob::deliver(int serial, const Delivery& delivery) {
     if (serial != serial_) return;
     --pending_;
     delivery();
-    // The delivery may have started or cancelled.
-    if (serial == serial_ && pending_ == 0) Q_EMIT runningChanged(false);
+    announce();
+}
+
+void BackgroundJob::announce() {
+    if (std::exchange(wasRunning_, isRunning()) != isRunning()) Q_EMIT runningChanged(isRunning());
 }
 
 void BackgroundJob::cancel() {
@@ -42,7 +45,8 @@ void BackgroundJob::cancel() {
     stop_ = std::stop_source();
     pool_.clear();
     ++serial_;
-    if (std::exchange(pending_, 0) > 0) Q_EMIT runningChanged(false);
+    pending_ = 0;
+    announce();
 }
 
 bool BackgroundJob::waitFor(int milliseconds) {

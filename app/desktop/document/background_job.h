@@ -52,11 +52,14 @@ private:
     using Task = std::function<Delivery(const std::stop_token&)>;
     void run(Task task);
     void deliver(int serial, const Delivery& delivery);
+    /// Emits `runningChanged` if it has.
+    void announce();
 
     QThreadPool pool_;
     std::stop_source stop_;
     int serial_ = 0;   // of the newest start; results of others are dropped
     int pending_ = 0;  // tasks of that start whose result has not been delivered
+    bool wasRunning_ = false;
 };
 
 }  // namespace tenter::desktop

@@ -10,6 +10,10 @@ namespace tenter::desktop::panels {
 
 namespace {
 
+// A click is answered at once if the answer takes no longer; a drag keeps its frames.
+constexpr int clickWait = 100;  // ms
+constexpr int dragWait = 30;    // ms
+
 QString asText(const std::vector<std::string>& paragraphs) {
     QStringList all;
     for (const std::string& one : paragraphs)
@@ -45,6 +49,8 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       solve_(new QPushButton("Solve sizes", this)),
+      progress_(new QWidget(this)),
+      stop_(new QPushButton("Stop", progress_)),
       foot_(new QWidget(this)),
       apply_(new QPushButton("Apply sizes", foot_)),
       discard_(new QPushButton(foot_)),
@@ -60,6 +66,15 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     auto* above = new QVBoxLayout;
     above->setContentsMargins(AnswerView::cellMargin, 0, AnswerView::cellMargin, 0);
     above->addWidget(solve_);
+    auto* busy = new QHBoxLayout(progress_);
+    busy->setContentsMargins(0, 0, 0, 0);
+    busy->setSpacing(8);
+    auto* solving = new QLabel("Solving sizes…", progress_);
+    busy->addWidget(solving, 1);
+    busy->addWidget(stop_);
+    stop_->setAccessibleName("Stop solving");
+    progress_->hide();
+    above->addWidget(progress_);
     auto* row = new QHBoxLayout(foot_);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
@@ -82,19 +97,27 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     connect(solve_, &QPushButton::clicked, this, [this] {
         task_.reset();
         solve();
-        (solved_ ? apply_ : solve_)->setFocus();
+        (job_.isRunning() ? stop_ : solved_ ? apply_ : solve_)->setFocus();
+    });
+    connect(stop_, &QPushButton::clicked, this, [this] {
+        discard();
+        solve_->setFocus();
+    });
+    connect(&job_, &BackgroundJob::runningChanged, this, [this](bool running) {
+        if (!running) showProgress(false);
     });
     connect(apply_, &QPushButton::clicked, this, &SolveBox::apply);
     connect(discard_, &QPushButton::clicked, this, &SolveBox::discard);
     connect(view_, &AnswerView::placeChosen, this,
             [this](const Viewing::Mark& place) { context_.viewing.goTo(place); });
-    setTabOrder(solve_, apply_);
+    setTabOrder(solve_, stop_);
+    setTabOrder(stop_, apply_);
     setTabOrder(apply_, discard_);
     setTabOrder(discard_, view_);
     context_.viewing.setProposer([this]() -> Viewing::Proposal {
         if (!task_) return nullptr;
         task_ = currentTask();
-        return preview();
+        return preview(dragWait);
     });
     // A preview of something else replaces this one.
     connect(&context_.viewing, &Viewing::proposed, this, [this] {
@@ -123,21 +146,50 @@ void SolveBox::solve() {
     Task task = currentTask();
     if (task_ == task) return;
     task_ = std::move(task);
-    context_.viewing.propose(preview());
+    context_.viewing.propose(preview(clickWait));
     bringIntoView(this, solve_);
 }
 
-Viewing::Proposal SolveBox::preview() {
-    text::ParagraphStore& store = context_.viewing.document().store();
-    const solve::Answer answer = solve::solve(task_->project, task_->variants, store);
-    const solve::AnswerTable table = solve::answerTable(task_->project, answer, store);
-    solved_ = answer.solved && !table.isUnchanged ? std::make_shared<const project::Project>(*answer.solved)
-                                                  : nullptr;
-    showAnswer(table);
+Viewing::Proposal SolveBox::preview(int milliseconds) {
+    solved_ = nullptr;
+    isLate_ = false;
+    job_.start(
+        [task = *task_, fonts = fonts_, folder = context_.viewing.document().folder()](std::stop_token stop) {
+            text::ParagraphStore& store = fonts->use(task.project, folder);
+            solve::Options options;
+            options.cancellation = stop;
+            Answer result{solve::solve(task.project, task.variants, store, options), {}};
+            if (!stop.stop_requested()) result.table = solve::answerTable(task.project, result.answer, store);
+            return result;
+        },
+        [this](const Answer& answer) { onAnswer(answer); });
+    if (job_.waitFor(milliseconds)) return solved_;
+    isLate_ = true;
+    showProgress(true);
+    return nullptr;
+}
+
+void SolveBox::onAnswer(const Answer& answer) {
+    solved_ = answer.answer.solved && !answer.table.isUnchanged
+                  ? std::make_shared<const project::Project>(*answer.answer.solved)
+                  : nullptr;
+    showAnswer(answer.table);
     apply_->setVisible(solved_ != nullptr);
     discard_->setText(solved_ ? "Discard" : "Close");
+    const bool hadFocus = stop_->hasFocus();
+    showProgress(false);
     foot_->show();
-    return solved_;
+    if (!isLate_) return;
+    context_.viewing.propose(solved_);
+    if (hadFocus) (solved_ ? apply_ : solve_)->setFocus();
+    bringIntoView(this, solve_);
+}
+
+void SolveBox::showProgress(bool running) {
+    progress_->setVisible(running);
+    // What is shown belongs to an earlier state of the project.
+    apply_->setEnabled(!running);
+    view_->setEnabled(!running);
 }
 
 void SolveBox::showAnswer(const solve::AnswerTable& table) {
@@ -204,6 +256,7 @@ void SolveBox::discard() {
 }
 
 void SolveBox::close() {
+    job_.cancel();
     task_.reset();
     solved_.reset();
     clearResolutions();

@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "document/background_fonts.h"
+#include "document/background_job.h"
 #include "panels/answer_view.h"
 #include "panels/target.h"
 #include "solve/solve.h"
@@ -34,10 +36,17 @@ private:
         friend bool operator==(const Task&, const Task&) = default;
     };
     [[nodiscard]] Task currentTask() const;
+    struct Answer {
+        solve::Answer answer;
+        solve::AnswerTable table;
+    };
     void solve();
-    /// Solves `task_` and shows the answer. Returns the project to preview, or null.
-    Viewing::Proposal preview();
+    /// Solves `task_` in the background and shows the answer. Returns the project to preview if the answer is
+    /// there within `milliseconds`; else null, and the preview follows.
+    Viewing::Proposal preview(int milliseconds);
+    void onAnswer(const Answer& answer);
     void showAnswer(const solve::AnswerTable& table);
+    void showProgress(bool running);
     void apply();
     void discard();
     void close();
@@ -46,6 +55,8 @@ private:
 
     Context& context_;
     QPushButton* solve_;
+    QWidget* progress_;  ///< shown while solving takes longer than a moment
+    QPushButton* stop_;
     QWidget* foot_;
     QPushButton* apply_;
     QPushButton* discard_;
@@ -56,6 +67,9 @@ private:
     QVBoxLayout* resolutions_;  ///< each change that resolves the conflict, with its button
     std::optional<Task> task_;
     Viewing::Proposal solved_;
+    bool isLate_ = false;  ///< the answer was not there when its preview was asked for
+    std::shared_ptr<BackgroundFonts> fonts_ = std::make_shared<BackgroundFonts>();
+    BackgroundJob job_{this};
 };
 
 }  // namespace tenter::desktop::panels

@@ -57,10 +57,17 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     connect(columns_, &controls::NumberField::amountEdited, this, [this] { isTyped_ = true; });
     connect(columns_, &controls::NumberField::rejected, this,
             [this](const QString& why) { context_.showError("Columns", why); });
-    connect(add_, &QPushButton::clicked, this, &VariantButtons::add);
+    connect(add_, &QPushButton::clicked, this, &VariantButtons::addOrStop);
     connect(remove_, &QPushButton::clicked, this, &VariantButtons::remove);
-    // The result is out of date after any edit.
-    connect(&context_.viewing.document(), &Document::changed, result_, &QWidget::hide);
+    // After any edit the result, or the variant that is being made, is out of date.
+    connect(&context_.viewing.document(), &Document::changed, this, [this] {
+        job_.cancel();
+        result_->hide();
+    });
+    connect(&job_, &BackgroundJob::runningChanged, this, [this](bool running) {
+        add_->setText(running ? "Stop" : "Add variant");
+        if (!running) result_->hide();
+    });
 }
 
 void VariantButtons::refresh() {
@@ -85,38 +92,69 @@ int VariantButtons::nextColumns() const {
     return now;
 }
 
-void VariantButtons::add() {
+namespace {
+
+struct AddedVariant {
+    project::Project project;
+    QString text;  ///< what was added and how its sizes were found
+};
+
+/// `project` with the same row in `columns` columns after variant `from`, its sizes solved.
+AddedVariant withVariant(const project::Project& project, std::size_t from, int columns,
+                         text::ParagraphStore& store, const std::stop_token& stop) {
+    AddedVariant added{project, {}};
+    const std::string base = solve::classFor(project.variants[from].className, columns);
+    std::string name = base;
+    for (int n = 2; project.findVariant(name); ++n)
+        name = base + "-" + std::to_string(n);
+    auto& variants = added.project.variants;
+    variants.insert(variants.begin() + static_cast<std::ptrdiff_t>(from + 1),
+                    solve::withColumns(project, from, columns, name, store));
+    added.text =
+        "Added " + variantTitle(variants[from + 1]) + ", class " + QString::fromStdString(name) + ". ";
+    solve::Options options;
+    options.cancellation = stop;
+    const solve::Answer answer = solve::solve(added.project, {from + 1}, store, options);
+    if (answer.solved) {
+        added.project = *answer.solved;
+        added.text += "Its sizes satisfy the wishes.";
+        return added;
+    }
+    // If the wishes conflict, the sizes stay as derived from the source.
+    added.text += "Its sizes are derived from " + variantTitle(project.variants[from]) + ".";
+    const solve::AnswerTable table = solve::answerTable(added.project, answer, store);
+    if (table.conflict) added.text += ' ' + QString::fromStdString(solve::summary(*table.conflict));
+    if (!table.notes.empty()) added.text += ' ' + QString::fromStdString(table.notes.front());
+    return added;
+}
+
+}  // namespace
+
+void VariantButtons::addOrStop() {
+    if (job_.isRunning()) return job_.cancel();
     columns_->finish();
     const std::size_t from = context_.viewing.variant();
-    const int columns = static_cast<int>(columns_->amount().value);
-    text::ParagraphStore& store = context_.viewing.document().store();
-    QString result;
-    const bool accepted = context_.edit("Add variant", [&](project::Project& project) {
-        const std::string base = solve::classFor(project.variants[from].className, columns);
-        std::string name = base;
-        for (int n = 2; project.findVariant(name); ++n)
-            name = base + "-" + std::to_string(n);
-        const QString source = variantTitle(project.variants[from]);
-        project.variants.insert(project.variants.begin() + static_cast<std::ptrdiff_t>(from + 1),
-                                solve::withColumns(project, from, columns, name, store));
-        result = "Added " + variantTitle(project.variants[from + 1]) + ", class " +
-                 QString::fromStdString(name) + ". ";
-        // If the wishes conflict, the sizes stay as derived from the source.
-        const solve::Answer answer = solve::solve(project, {from + 1}, store);
-        if (answer.solved) {
-            project = *answer.solved;
-            result += "Its sizes satisfy the wishes.";
-            return;
-        }
-        result += "Its sizes are derived from " + source + ".";
-        const solve::AnswerTable table = solve::answerTable(project, answer, store);
-        if (table.conflict) result += ' ' + QString::fromStdString(solve::summary(*table.conflict));
-        if (!table.notes.empty()) result += ' ' + QString::fromStdString(table.notes.front());
-    });
-    if (!accepted) return;
-    isTyped_ = false;
-    context_.viewing.setVariant(from + 1);
-    result_->setText(result);
+    job_.start(
+        [project = context_.viewing.document().project(), from,
+         columns = static_cast<int>(columns_->amount().value), fonts = fonts_,
+         folder = context_.viewing.document().folder()](const std::stop_token& stop) {
+            return withVariant(project, from, columns, fonts->use(project, folder), stop);
+        },
+        [this, from](AddedVariant added) {
+            const bool accepted = context_.edit(
+                "Add variant", [&](project::Project& project) { project = std::move(added.project); });
+            if (!accepted) return;
+            isTyped_ = false;
+            context_.viewing.setVariant(from + 1);
+            // Shown after the job has ended, which hides what it said on the way.
+            QMetaObject::invokeMethod(
+                this, [this, text = added.text] { showResult(text); }, Qt::QueuedConnection);
+        });
+    showResult("Solving sizes…");
+}
+
+void VariantButtons::showResult(const QString& text) {
+    result_->setText(text);
     result_->show();
     bringIntoView(this, result_);
 }

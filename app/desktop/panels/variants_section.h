@@ -5,6 +5,8 @@
 #include <QPushButton>
 
 #include "controls/number_field.h"
+#include "document/background_fonts.h"
+#include "document/background_job.h"
 #include "panels/target.h"
 
 namespace tenter::desktop::panels {
@@ -18,7 +20,9 @@ public:
     [[nodiscard]] QWidget* addButton() const { return add_; }
 
 private:
-    void add();
+    /// Makes the variant and solves its sizes in the background, then adds it; stops if that is going on.
+    void addOrStop();
+    void showResult(const QString& text);
     void remove();
     /// A column count that no variant has yet.
     [[nodiscard]] int nextColumns() const;
@@ -29,6 +33,8 @@ private:
     QPushButton* add_;
     QPushButton* remove_;
     QLabel* result_;
+    std::shared_ptr<BackgroundFonts> fonts_ = std::make_shared<BackgroundFonts>();
+    BackgroundJob job_{this};
 };
 
 /// Why `text` is not a class name; empty if it is one.
