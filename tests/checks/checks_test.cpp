@@ -40,6 +40,25 @@ TEST(Checks, HaveNamesThatFilesCanSilence) {
         EXPECT_NE(check->run == nullptr, check->compare == nullptr) << check->name;
 }
 
+TEST(Checks, OfUnknownNamesAreRefusedWithPlaceAndFix) {
+    project::Project project = quiet();
+    const auto problemOf = [&](const std::string& check, project::CheckNameTest isName) {
+        project.checking.silenced = {{check, "a reason"}};
+        project::Problems problems;
+        const auto parsed = project::parse(project::write(project), "row.json", {}, problems, isName);
+        EXPECT_EQ(parsed.has_value(), problems.empty());
+        return problems.empty() ? std::string() : problems[0].place + ": " + problems[0].what;
+    };
+    const std::string rule =
+        "/checks/silenced/0/check: \"check\" must be the name of a check, as its findings give it; it is ";
+    EXPECT_EQ(problemOf("holes", isCheckName), "");
+    EXPECT_EQ(problemOf("hole", isCheckName), rule + "\"hole\".");
+    // Whoever does not know the checks accepts any name that one could have.
+    EXPECT_EQ(problemOf("hole", project::isWellFormedCheckName), "");
+    for (const char* name : {"", "Holes", "-holes", "late--font", "late-", "late font"})
+        EXPECT_EQ(problemOf(name, project::isWellFormedCheckName), rule + "\"" + name + "\".");
+}
+
 TEST(Checks, TakeTheirLimitsFromTheProject) {
     project::Project project = quiet("[" + card("Low tide", "Out.") + "]");
     set(project, "text/button/padding",
