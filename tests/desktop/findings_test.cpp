@@ -394,6 +394,7 @@ private Q_SLOTS:
         document().edit("Row of a page", [](project::Project& project) {
             project::Given given;
             given.markup = "<div class=\"walks\"></div>";
+            given.selectors = {{"row", ""}, {"card", ".walk"}};
             given.theme = ".walks { margin: 0 } @media (min-width: 48em) { .walks { margin: 1em } }";
             project.given = given;
         });

@@ -35,8 +35,8 @@ constexpr Label labels[] = {{"row/level", "Align parts"},
                             {"text/*/overflowWrap", "Long words"},
                             {"text/*/keepLines", "Minimum lines"},
                             {"text/*/place", "Alignment"},
-                            {"range/from", "Preview from"},
-                            {"range/to", "Preview to"},
+                            {"range/from", "Smallest viewport width"},
+                            {"range/to", "Largest viewport width"},
                             {"bands/*/upTo", "Breakpoint"},
                             {"variants/*/class", "Class"}};
 
@@ -45,14 +45,14 @@ struct Wording {
     const char* inFile;
     const char* inWindow;
 };
-constexpr Wording wordings[] = {
-    {R"(set "bleed" to true)", "turn on “Full-bleed picture”"},
-    {R"("level")", "“Align parts”"},
-    {R"("subgrid")", "“On”"},
-    {R"("none")", "“Off”"},
-    {R"("start")", "“At start”"},
-    {R"("viewport")", "“Page width”"},
-    {R"("from" must be smaller than "to".)", "“Preview from” must be smaller than “Preview to”."}};
+constexpr Wording wordings[] = {{R"(set "bleed" to true)", "turn on “Full-bleed picture”"},
+                                {R"("level")", "“Align parts”"},
+                                {R"("subgrid")", "“On”"},
+                                {R"("none")", "“Off”"},
+                                {R"("start")", "“At start”"},
+                                {R"("viewport")", "“Page width”"},
+                                {R"("from" must be smaller than "to".)",
+                                 "“Smallest viewport width” must be smaller than “Largest viewport width”."}};
 
 /// `maxWidth` as `max width`.
 QString wordsOf(const QString& key) {
