@@ -130,8 +130,8 @@ void ColourEditor::commit() {
             Q_EMIT edited();
         }
     } else {
-        Q_EMIT rejected("enter #rgb, #rrggbb, #rrggbbaa or transparent; " +
-                        QString::fromStdString(colour_.css()) + " is kept");
+        Q_EMIT rejected("enter #rgb, #rrggbb, #rrggbbaa or transparent; the value stays " +
+                        QString::fromStdString(colour_.css()));
     }
     field_->setText(QString::fromStdString(colour_.css()));
     display(colour_);

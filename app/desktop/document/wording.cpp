@@ -109,8 +109,7 @@ QString trialTitle(project::Trial::Kind kind) {
 QString wrongWithRole(const std::string& role) {
     if (project::isRoleName(role) && role != "row") return {};
     return QStringLiteral(
-        "A role name has lower-case letters, digits and hyphens, and starts with a letter. It cannot be "
-        "card, "
+        "A role name has lower-case letters, digits and hyphens, and starts with a letter. It cannot be card, "
         "picture or row, or start with x-.");
 }
 
