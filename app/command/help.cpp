@@ -41,6 +41,29 @@ CLI::Validator numberCheck(double least, double most, bool whole) {
             ""};
 }
 
+/// Adds a line, broken so that none has more than `columns` characters. Two or more spaces end a term: the
+/// lines after the first are indented to its explanation.
+void addWrapped(std::string& out, std::string_view line, std::size_t columns) {
+    std::size_t used = 0;
+    std::size_t indent = 0;
+    while (!line.empty()) {
+        const std::size_t gap = std::min(line.find_first_not_of(' '), line.size());
+        const std::size_t end = std::min(line.find(' ', gap), line.size());
+        const std::string_view word = line.substr(gap, end - gap);
+        line.remove_prefix(end);
+        if (gap > 1 && used > 0) indent = used + gap;
+        if (used > indent && used + gap + characters(word) > columns) {
+            out += '\n' + std::string(indent, ' ');
+            used = indent;
+        } else {
+            out.append(gap, ' ');
+            used += gap;
+        }
+        out += word;
+        used += characters(word);
+    }
+}
+
 }  // namespace
 
 ExitCode exitDone() {
@@ -86,28 +109,13 @@ std::string mainHelpEnd() {
 
 std::string wrapped(std::string_view text, std::size_t columns) {
     std::string out;
-    std::size_t used = 0;
-    while (!text.empty()) {
-        const std::size_t end = std::min(text.find_first_of(" \n"), text.size());
-        const std::string_view word = text.substr(0, end);
-        const std::size_t length = characters(word);
-        if (used > 0 && used + 1 + length > columns) {
-            out += '\n';
-            used = 0;
-        }
-        if (used > 0) {
-            out += ' ';
-            ++used;
-        }
-        out += word;
-        used += length;
-        if (end < text.size() && text[end] == '\n') {
-            out += '\n';
-            used = 0;
-        }
-        text.remove_prefix(std::min(end + 1, text.size()));
+    while (true) {
+        const std::size_t end = text.find('\n');
+        addWrapped(out, text.substr(0, end), columns);
+        if (end == std::string_view::npos) return out;
+        out += '\n';
+        text.remove_prefix(end + 1);
     }
-    return out;
 }
 
 HelpFormatter::HelpFormatter() {

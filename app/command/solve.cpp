@@ -162,16 +162,14 @@ int runSolve(SolveArguments arguments) {
     return delivered == done && !answer.violated.empty() ? hasFindings : delivered;
 }
 
-/// `ROLE.lines=2          at most 2 lines`, a line or more for each key of wishes.
+/// `ROLE.lines=2           at most 2 lines`, a line for each key of wishes.
 std::string roleWishHelp() {
-    constexpr std::size_t column = 22;
+    constexpr std::size_t column = 23;
     std::string help;
     for (const solve::WishKey* key : solve::wishKeys()) {
         std::string line = "ROLE." + std::string(key->name) + "=" + std::string(key->example) + " ";
         line.resize(std::max(line.size(), column), ' ');
-        for (const char letter : key->help)
-            line += letter == '\n' ? "\n" + std::string(column, ' ') : std::string(1, letter);
-        help += line + "\n";
+        help += line + std::string(key->help) + "\n";
     }
     return help;
 }
@@ -220,14 +218,14 @@ void addSolve(CLI::App& app, Action& action) {
                 "Wishes to add to those of the project. ROLE is heading, body, button or another role of "
                 "the project.\n") +
                 roleWishHelp() +
-                "ROLE.lines=2@600-980  only above 600 px, up to 980 px; @600-: above; @-980: up to\n"
-                "aim=nearest           nearest to the current sizes; largest: largest sizes;\n"
-                "                      calmest: least change over widths\n"
-                "grid=0.5px            sizes are multiples of a length in px or rem\n"
-                "reserve=20%           keep space for text that is 20% longer; up to 50%\n"
-                "slack=1%              keep this share of each line free; up to 20%\n"
-                "narrow-slack=2%       the same below 500 px viewport width\n"
-                "without=1,3           cards that the wishes ignore; the first card is 1\n"
+                "ROLE.lines=2@600-980   only above 600 px, up to 980 px; @600-: above; @-980: up to\n"
+                "aim=nearest            nearest to the current sizes; largest: largest sizes; "
+                "calmest: least change over widths\n"
+                "grid=0.5px             sizes are multiples of a length in px or rem\n"
+                "reserve=20%            keep space for text that is 20% longer; up to 50%\n"
+                "slack=1%               keep this share of each line free; up to 20%\n"
+                "narrow-slack=2%        the same below 500 px viewport width\n"
+                "without=1,3            cards that the wishes ignore, counted from 1\n"
                 "Default: the wishes of the project.")
         ->type_name("WISH");
     setHelpEnd(

@@ -10,7 +10,7 @@ namespace tenter::solve {
 struct WishKey {
     std::string_view name;     ///< `measure`
     std::string_view example;  ///< a value: `35-75`
-    std::string_view help;     ///< what the value means and its range, in lines of at most 60 characters
+    std::string_view help;     ///< what the value means and its range, one line
     /// Reads `value` into `entry`, an entry of a project's `wishes`; false if it is invalid, with a problem.
     bool (*read)(NotationReader& reader, const std::string& value, project::Json& entry);
 };

@@ -86,9 +86,9 @@ TEST(Leeway, of_settings_ends_where_a_wish_is_violated) {
             EXPECT_EQ(run.limitedAbove, !run.violatedAbove.empty());
             // The sentence mentions an end only if a wish is violated there, and names that wish.
             const std::string told = solve::describe(project, 0, band, varied, *leeway);
-            EXPECT_EQ(told.find("Violated below: “") != std::string::npos, run.limitedBelow) << told;
-            EXPECT_EQ(told.find("Violated above: “") != std::string::npos, run.limitedAbove) << told;
-            EXPECT_EQ(told.find("the values tested") != std::string::npos,
+            EXPECT_EQ(told.find("smaller value violates “") != std::string::npos, run.limitedBelow) << told;
+            EXPECT_EQ(told.find("larger value violates “") != std::string::npos, run.limitedAbove) << told;
+            EXPECT_EQ(told.find("every tested value (") != std::string::npos,
                       !run.limitedBelow && !run.limitedAbove)
                 << told;
             EXPECT_EQ(brokenWith((run.from + run.to) / 2), "");
@@ -111,7 +111,7 @@ TEST(Leeway, names_the_violated_wishes_if_no_value_satisfies_them) {
     const auto leeway = solve::leewayOf(project, 0, 0, LeewaySetting::CardPadding, solveStore());
     ASSERT_TRUE(leeway && !leeway->range);
     EXPECT_NE(solve::describe(project, 0, 0, LeewaySetting::CardPadding, *leeway)
-                  .find("these are violated: “body at least 40\u00A0px”"),
+                  .find("The current value violates “body at least 40\u00A0px”."),
               std::string::npos)
         << solve::describe(project, 0, 0, LeewaySetting::CardPadding, *leeway);
 }

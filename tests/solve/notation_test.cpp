@@ -62,7 +62,7 @@ TEST(WishNotation, refuses_invalid_wishes_and_says_how_to_fix_them) {
         {"heading.ratio=boddy*1.25", "Did you mean \"body\"?"},
         {"heading.ratio=heading*1.25", "to no other role"},
         {"heading.lines=2@980", "is not a range."},
-        {"heading.lines=2@980-600", "The range of widths ends before it starts."},
+        {"heading.lines=2@980-600", "\"from\" must be smaller than \"upTo\"."},
         {"heading.column=perhaps", "Write with or free."},
         {"heading.variants=walks-pair", "Write same or free."},
         {"reserve=much", "is not a share."},

@@ -8,7 +8,7 @@ namespace tenter::solve::constraints {
 
 namespace {
 
-constexpr WishKey zoomKey{"zoom", "300%", "browser zoom at which the text is twice as large,\n200% to 2000%",
+constexpr WishKey zoomKey{"zoom", "300%", "browser zoom at which the text is twice as large, 200% to 2000%",
                           [](NotationReader& reader, const std::string& value, project::Json& entry) {
                               return reader.putShare(entry, "zoom", value);
                           }};

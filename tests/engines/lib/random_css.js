@@ -56,7 +56,7 @@ export function selector(random, depth = 2) {
 const declarations = ['color: red', 'COLOR:Blue', 'margin: 0 auto', 'padding-top:1em!important', '--x: { a: b }', '--y:', '--z:!important', 'color', ': red', 'color: red; ;', 'color red: x', 'width: calc(1px + (2px))', 'top: (', 'top: )', 'background: url(a b)', 'content: "a;}"', 'content: "a\nb"', 'left: 1px ! x', 'right: 2px /* c */', '--w: [a}', 'color:{}', 'gap: 1px ! /* */ important'];
 const preludes = ['a', '.b > c', '#d, e', 'f:hover', 'g::before', 'h:no-such', '', '!', 'i,', '@font-face', '@keyframes j', '--k:hover', 'l{', '}'];
 
-/** A style sheet with many errors, but no nested rules. */
+/** A stylesheet with many errors, but no nested rules. */
 export function sheet(random, depth = 2) {
   let text = '';
   for (let n = 1 + random(5); n > 0; --n) {
