@@ -40,7 +40,7 @@ std::optional<Leeway> leewayOf(const project::Project& project, std::size_t vari
 project::Project withValue(const project::Project& project, std::size_t variant, std::size_t band,
                            LeewaySetting setting, double value, units::Unit unit);
 
-/// `The breakpoint above 3 columns can be from 812 to 934 px; it is 900 px.`, then what is violated beyond.
+/// `Breakpoint at 900 px (2 to 3 columns): from 812 to 934 px (now 900 px).`, then what other values violate.
 std::string describe(const project::Project& project, std::size_t variant, std::size_t band,
                      LeewaySetting setting, const Leeway& leeway);
 

@@ -82,7 +82,7 @@ private Q_SLOTS:
     void alwaysShowsTheLimitsOfAutomatedChecks() {
         const auto hasCaution = [&] {
             for (const QLabel* label : panel_->findChildren<QLabel*>())
-                if (label->isVisible() && label->text().contains("no claim of conformance")) return true;
+                if (label->isVisible() && label->text().contains("do not prove conformance")) return true;
             return false;
         };
         QVERIFY(hasCaution());

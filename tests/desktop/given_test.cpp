@@ -214,9 +214,9 @@ private Q_SLOTS:
         QVERIFY(viewing().sizePreview().has_value());
         QVERIFY(plot()->grab().toImage() != plain);
         const auto* says = named<QLabel>(paste, "What the pasted size means");
-        QVERIFY2(
-            says->text().startsWith("Exact: " + pixels(19.2) + " where the page is " + pixels(320) + " wide"),
-            qPrintable(says->text()));
+        QVERIFY2(says->text().startsWith("Exact: " + pixels(19.2) + " where the viewport is " + pixels(320) +
+                                         " wide"),
+                 qPrintable(says->text()));
         QVERIFY(document().project() == before);
         QTest::keyClick(text, Qt::Key_Return);
         QCOMPARE(document().undoStack().count(), 1);

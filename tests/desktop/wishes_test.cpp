@@ -301,7 +301,7 @@ private Q_SLOTS:
         QVERIFY(leeway && leeway->range && leeway->range->suggested != leeway->current);
         press("Breakpoint");
         QVERIFY(viewing().isProposal());
-        QVERIFY(label("can be from") != nullptr);
+        QVERIFY(label("must be ") != nullptr);
         QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->current));
         auto* box = window_->findChild<panels::LeewayBox*>();
         for (QPushButton* button : box->findChildren<QPushButton*>())
