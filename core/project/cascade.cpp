@@ -1,5 +1,7 @@
 #include "project/cascade.h"
 
+#include <utility>
+
 #include "project/hover.h"
 #include "project/overlay.h"
 
@@ -47,6 +49,17 @@ Settings difference(const Settings& under, const Settings& over) {
     Settings result;
     addDifferences(result, under, over);
     return result;
+}
+
+const Settings& settingsOf(const Project& project, CascadeLayer layer, std::size_t variant,
+                           std::size_t band) {
+    if (layer == CascadeLayer::Style) return project.style;
+    const Variant& there = project.variants[variant];
+    return layer == CascadeLayer::Variant ? there.set : there.bands[band].set;
+}
+
+Settings& settingsOf(Project& project, CascadeLayer layer, std::size_t variant, std::size_t band) {
+    return const_cast<Settings&>(settingsOf(std::as_const(project), layer, variant, band));
 }
 
 }  // namespace tenter::project

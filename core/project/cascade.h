@@ -5,6 +5,15 @@
 
 namespace tenter::project {
 
+/// A layer of the cascade that a project sets: the style, which holds in all variants; a variant; a band of
+/// it. A later one wins.
+enum class CascadeLayer { Style, Variant, Band };
+
+/// The settings that `layer` holds for band `band` of variant `variant`; both are indices, of which a layer
+/// ignores what it does not need.
+const Settings& settingsOf(const Project& project, CascadeLayer layer, std::size_t variant, std::size_t band);
+Settings& settingsOf(Project& project, CascadeLayer layer, std::size_t variant, std::size_t band);
+
 /// The default style of a role. Every member is set.
 TextStyle defaultText(const std::string& role);
 /// The defaults of row, card, picture and the roles heading, body and button. Every member is set.

@@ -16,15 +16,9 @@ bool setsSize(const project::Settings& settings, const std::string& role) {
 RampPlace placeOf(const project::Project& project, std::size_t variant, std::size_t band,
                   const std::string& role, bool allVariants) {
     const project::Variant& there = project.variants[variant];
-    if (setsSize(there.bands[band].set, role)) return {RampPlace::Layer::Band, variant, band};
-    if (setsSize(there.set, role) || !allVariants) return {RampPlace::Layer::Variant, variant, 0};
+    if (setsSize(there.bands[band].set, role)) return {project::CascadeLayer::Band, variant, band};
+    if (setsSize(there.set, role) || !allVariants) return {project::CascadeLayer::Variant, variant, 0};
     return {};
-}
-
-project::Settings& settingsAt(project::Project& project, const RampPlace& place) {
-    if (place.layer == RampPlace::Layer::Style) return project.style;
-    project::Variant& variant = project.variants[place.variant];
-    return place.layer == RampPlace::Layer::Variant ? variant.set : variant.bands[place.band].set;
 }
 
 }  // namespace
@@ -100,7 +94,7 @@ void RampSet::split(std::size_t variant, const std::string& role, const Ends& en
     for (Use& use : uses_) {
         if (use.variant != variant || use.role != role) continue;
         const RampVariables before = all_[use.ramp];
-        RampVariables own{role, {RampPlace::Layer::Band, variant, use.band}, before.from, before.to};
+        RampVariables own{role, {project::CascadeLayer::Band, variant, use.band}, before.from, before.to};
         own.ownBand = true;
         if (const auto& widths = ends[use.band]) {
             own.from = {widths->first, currentSize(before, widths->first)};
@@ -126,7 +120,9 @@ project::Project RampSet::applied(const project::Project& project, const std::ve
         const double to = sizes[ramp.toVariable];
         if (!ramp.ownBand && from == ramp.from.size && to == ramp.to.size) continue;
         const auto made = units::Ramp::between({ramp.from.width, from}, {ramp.to.width, to});
-        settingsAt(solved, ramp.place).text.of(ramp.role).size = made.value_or(units::Ramp::flat(from));
+        project::settingsOf(solved, ramp.place.layer, ramp.place.variant, ramp.place.band)
+            .text.of(ramp.role)
+            .size = made.value_or(units::Ramp::flat(from));
     }
     return solved;
 }

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "project/cascade.h"
 #include "project/project.h"
 #include "solve/linear_program.h"
 #include "units/ramp.h"
@@ -14,8 +15,7 @@ namespace tenter::solve {
 
 /// The layer of the cascade that a size is set in: style, a variant, or a band of a variant.
 struct RampPlace {
-    enum class Layer { Style, Variant, Band };
-    Layer layer = Layer::Style;
+    project::CascadeLayer layer = project::CascadeLayer::Style;
     std::size_t variant = 0;
     std::size_t band = 0;
     friend bool operator==(const RampPlace&, const RampPlace&) = default;

@@ -320,7 +320,7 @@ private:
     }
 
     panels::SizePaste* openPaste() {
-        viewing().setScope(Viewing::Scope::AllVariants);
+        viewing().setScope(project::CascadeLayer::Style);
         viewing().selectRole("heading");
         window_->findChild<panels::SidePanel*>()->openPanel(1);
         QCoreApplication::processEvents();

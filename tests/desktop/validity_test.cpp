@@ -89,7 +89,7 @@ private Q_SLOTS:
                          "percentage. Change “Card padding top” to px, rem, em or vw, or set “Align parts” "
                          "to “Off”."));
         viewing().setWidth(1200);
-        viewing().setScope(Viewing::Scope::ThisBand);
+        viewing().setScope(project::CascadeLayer::Band);
         QVERIFY(viewing().setSetting("Padding", "card/padding/top", "5%").empty());
         QVERIFY(viewing().setSetting("Bleed", "card/bleed", false).empty());
         const auto inBand = viewing().setSetting("Beside", "card/direction", "beside");

@@ -418,7 +418,7 @@ private Q_SLOTS:
     void undoesEveryEditOfALongSession() {
         const project::Project before = document().project();
         for (int i = 0; i < 40; ++i) {
-            viewing().setScope(static_cast<Viewing::Scope>(i % 3));
+            viewing().setScope(static_cast<project::CascadeLayer>(i % 3));
             viewing().setSetting("Gap", "row/columnGap", std::to_string(10 + i) + "px");
             viewing().setSetting("Margin", "text/body/margin/top", std::to_string(i % 5) + "em");
         }
@@ -504,7 +504,7 @@ private:
     /// A number field of the Text panel by its accessible name, with the band at 330 px as edit scope.
     controls::NumberField* field(const QString& name) {
         viewing().setWidth(330);
-        viewing().setScope(Viewing::Scope::ThisBand);
+        viewing().setScope(project::CascadeLayer::Band);
         viewing().selectRole("heading");
         window_->findChild<panels::SidePanel*>()->openPanel(1);
         QCoreApplication::processEvents();

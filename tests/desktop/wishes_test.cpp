@@ -26,7 +26,7 @@ private Q_SLOTS:
 
     void wishesForTheBandInViewWhereEditsGoToIt() {
         viewing().setWidth(700);
-        viewing().setScope(Viewing::Scope::ThisBand);
+        viewing().setScope(project::CascadeLayer::Band);
         settle();
         type("Wish: lines at most", "2");
         const project::WishWidths band{590, 930};
@@ -112,9 +112,9 @@ private Q_SLOTS:
         QCOMPARE(wished.ratioTo, std::optional<std::string>("body"));
         QVERIFY(wished.leastRatio && !wished.ratio);
         settle();
-        type("Wish: factor", "1.4");
+        type("Wish: ratio", "1.4");
         QCOMPARE(project::wishesFor(project(), "heading", {}).leastRatio, std::optional(1.4));
-        press("Wish: factor is: Exactly");
+        press("Wish: ratio is: Exactly");
         QCOMPARE(project::wishesFor(project(), "heading", {}).ratio, std::optional(1.4));
         QVERIFY(!project::wishesFor(project(), "heading", {}).leastRatio);
     }
@@ -151,7 +151,7 @@ private Q_SLOTS:
     }
 
     void solvesEveryVariantForTheSameSize() {
-        viewing().setScope(Viewing::Scope::ThisVariant);
+        viewing().setScope(project::CascadeLayer::Variant);
         settle();
         fold("More wishes")->button()->click();
         press("Wish: variants: Same size");

@@ -5,6 +5,8 @@
 
 namespace tenter::desktop::axis {
 
+using project::CascadeLayer;
+
 namespace {
 
 bool setsSize(const project::Settings& settings, const std::string& role) {
@@ -12,10 +14,10 @@ bool setsSize(const project::Settings& settings, const std::string& role) {
     return text != nullptr && text->size.has_value();
 }
 
-Layer layerOf(const project::Variant& variant, std::size_t band, const std::string& role) {
-    if (setsSize(variant.bands[band].set, role)) return Layer::Band;
-    if (setsSize(variant.set, role)) return Layer::Variant;
-    return Layer::Style;
+CascadeLayer layerOf(const project::Variant& variant, std::size_t band, const std::string& role) {
+    if (setsSize(variant.bands[band].set, role)) return CascadeLayer::Band;
+    if (setsSize(variant.set, role)) return CascadeLayer::Variant;
+    return CascadeLayer::Style;
 }
 
 // The viewport width in `band` at which a card's content is `content` CSS px wide; empty if there is none.
@@ -32,7 +34,7 @@ std::optional<double> widthOfCard(const layout::PreparedRow& row, const Bands& b
 }
 
 struct Stretch {
-    Layer layer;
+    CascadeLayer layer;
     std::size_t first, last;
 };
 
@@ -41,9 +43,9 @@ struct Stretch {
 std::vector<Stretch> stretches(const project::Variant& variant, const std::string& role) {
     std::vector<Stretch> found;
     for (std::size_t band = 0; band < variant.bands.size(); ++band) {
-        const Layer layer = layerOf(variant, band, role);
+        const CascadeLayer layer = layerOf(variant, band, role);
         const auto same = std::find_if(found.begin(), found.end(), [layer](const Stretch& one) {
-            return layer != Layer::Band && one.layer == layer;
+            return layer != CascadeLayer::Band && one.layer == layer;
         });
         if (same == found.end())
             found.push_back({layer, band, band});
@@ -58,7 +60,7 @@ std::vector<Stretch> stretches(const project::Variant& variant, const std::strin
 std::string RampEnd::name() const {
     const char* const layers[] = {"all variants", "variant", "band"};
     return role + (upper ? " upper " : " lower ") + layers[static_cast<int>(layer)] +
-           (layer == Layer::Band || followsCard ? ' ' + std::to_string(band) : std::string());
+           (layer == CascadeLayer::Band || followsCard ? ' ' + std::to_string(band) : std::string());
 }
 
 std::vector<RampEnd> rampEnds(const project::Project& project, std::size_t variant,
@@ -130,11 +132,7 @@ void moveEnd(project::Project& project, std::size_t variant, const RampEnd& end,
         end.upper ? std::max(along, end.other.width + 1) : std::min(along, end.other.width - 1);
     const auto ramp = units::Ramp::between({std::max(0.0, held), size / end.scale}, end.other);
     if (!ramp) return;
-    project::Variant& shown = project.variants[variant];
-    project::Settings& layer = end.layer == Layer::Style     ? project.style
-                               : end.layer == Layer::Variant ? shown.set
-                                                             : shown.bands[end.band].set;
-    layer.text.of(end.role).size = *ramp;
+    project::settingsOf(project, end.layer, variant, end.band).text.of(end.role).size = *ramp;
 }
 
 }  // namespace tenter::desktop::axis

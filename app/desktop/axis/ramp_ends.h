@@ -1,6 +1,8 @@
 // The two ends of each ramp: their position on the plot and the layer of the cascade that sets the ramp.
 #pragma once
 
+#include "project/cascade.h"
+
 #include <string>
 #include <vector>
 
@@ -8,14 +10,12 @@
 
 namespace tenter::desktop::axis {
 
-enum class Layer { Style, Variant, Band };
-
 struct RampEnd {
     std::string role;
     bool upper = false;  ///< true for the end at the larger width
-    Layer layer = Layer::Style;
+    project::CascadeLayer layer = project::CascadeLayer::Style;
     std::size_t band =
-        0;  ///< the band that sets the ramp, for `Layer::Band`; else the first band with the ramp
+        0;  ///< the band that sets the ramp, for `CascadeLayer::Band`; else the first band with the ramp
     std::size_t firstBand = 0, lastBand = 0;  ///< first and last band that use the ramp
     bool followsCard = false;  ///< the ramp depends on the card's width instead of the viewport's
     double width = 0;          ///< viewport width of the end, CSS px

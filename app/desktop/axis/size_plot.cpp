@@ -112,7 +112,7 @@ QVector<QPointF> SizePlot::previewed() const {
     if (!viewing_.sizePreview()) return points;
     const Viewing::SizePreview& preview = *viewing_.sizePreview();
     const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
-    const bool band = viewing_.scope() == Viewing::Scope::ThisBand;
+    const bool band = viewing_.scope() == project::CascadeLayer::Band;
     const double first = band ? bands.first(viewing_.band()) : bands.least;
     const double last = band ? bands.last(viewing_.band()) : bands.most;
     const double rem = viewing_.shown().page.readerSize / 16;

@@ -9,14 +9,13 @@ namespace tenter::desktop {
 
 namespace {
 
-using Scope = Viewing::Scope;
+using project::CascadeLayer;
 
-const project::Settings& layerOf(const Viewing& viewing, Scope scope) {
+const project::Settings& layerOf(const Viewing& viewing, CascadeLayer layer) {
     const project::Project& project = viewing.shown();
-    if (scope == Scope::AllVariants) return project.style;
-    const project::Variant& variant = project.variants[viewing.variant()];
-    if (scope == Scope::ThisVariant) return variant.set;
-    return variant.bands[project::bandAt(variant, viewing.width())].set;
+    const std::size_t variant = viewing.variant();
+    return project::settingsOf(project, layer, variant,
+                               project::bandAt(project.variants[variant], viewing.width()));
 }
 
 project::Json defaultAt(const std::string& path) {
@@ -32,10 +31,10 @@ project::Json defaultAt(const std::string& path) {
 }  // namespace
 
 SettingValue settingValue(const Viewing& viewing, const std::string& path) {
-    constexpr std::array nearestFirst{Scope::ThisBand, Scope::ThisVariant, Scope::AllVariants};
+    constexpr std::array nearestFirst{CascadeLayer::Band, CascadeLayer::Variant, CascadeLayer::Style};
     SettingValue result;
     bool reached = false;
-    for (const Scope scope : nearestFirst) {
+    for (const CascadeLayer scope : nearestFirst) {
         reached = reached || scope == viewing.scope();
         project::Json value = project::settingAt(layerOf(viewing, scope), path);
         if (value.is_null()) continue;

@@ -13,11 +13,11 @@ namespace tenter::desktop {
 // NOLINTNEXTLINE(bugprone-exception-escape): moving a JSON value does not throw.
 struct SettingValue {
     project::Json value;  ///< set in `from`, or the default
-    std::optional<Viewing::Scope>
+    std::optional<project::CascadeLayer>
         from;              ///< the layer that sets the value; empty: no layer does, it is the default
     bool setHere = false;  ///< true if `from` is the layer that edits change
     /// A more specific layer that sets another value, so that `value` has no effect at this width.
-    std::optional<Viewing::Scope> overriddenBy;
+    std::optional<project::CascadeLayer> overriddenBy;
     project::Json overridingValue;  ///< the value set by `overriddenBy`
 };
 

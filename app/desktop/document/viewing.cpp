@@ -164,7 +164,7 @@ void Viewing::selectRole(const std::string& role) {
     Q_EMIT selectionChanged();
 }
 
-void Viewing::setScope(Scope scope) {
+void Viewing::setScope(project::CascadeLayer scope) {
     if (scope == scope_) return;
     document_.endGesture();
     scope_ = scope;
@@ -194,16 +194,15 @@ bool Viewing::edit(const QString& name, const std::function<void(project::Projec
 }
 
 project::Settings& Viewing::layer(project::Project& project) const {
-    if (scope_ == Scope::AllVariants) return project.style;
-    project::Variant& variant = project.variants[std::min(variant_, project.variants.size() - 1)];
-    return scope_ == Scope::ThisVariant ? variant.set : variant.bands[project::bandAt(variant, width_)].set;
+    const std::size_t variant = std::min(variant_, project.variants.size() - 1);
+    return project::settingsOf(project, scope_, variant, project::bandAt(project.variants[variant], width_));
 }
 
 void Viewing::startAnew() {
     variant_ = 0;
     selection_ = {};
     role_ = "heading";
-    scope_ = Scope::AllVariants;
+    scope_ = project::CascadeLayer::Style;
     showsSaved_ = false;
     proposal_.reset();
     const bool wasTried = std::exchange(trial_, std::nullopt).has_value();

@@ -11,6 +11,7 @@
 
 #include "document/document.h"
 #include "layout/layout.h"
+#include "project/cascade.h"
 #include "project/trial.h"
 
 namespace tenter::desktop {
@@ -28,9 +29,6 @@ public:
         int part = -1;
         friend bool operator==(const Selection&, const Selection&) = default;
     };
-    /// The layer of the cascade that edits change.
-    enum class Scope { AllVariants, ThisVariant, ThisBand };
-
     /// A pasted font size that is shown but not applied yet.
     struct SizePreview {
         std::string role;
@@ -58,7 +56,8 @@ public:
     [[nodiscard]] std::size_t variant() const;
     [[nodiscard]] std::size_t band() const { return row().bandAt(width_); }
     [[nodiscard]] Selection selection() const { return selection_; }
-    [[nodiscard]] Scope scope() const { return scope_; }
+    /// The layer of the cascade that edits change.
+    [[nodiscard]] project::CascadeLayer scope() const { return scope_; }
     /// The break profile: the rules by which lines are broken.
     [[nodiscard]] const text::BreakProfile& profile() const { return *profile_; }
     /// The prepared row and its layout at `width()`. Both are rebuilt on the first call after a change.
@@ -112,7 +111,7 @@ public:
     void setProfile(const text::BreakProfile& profile);
     void select(Selection selection);
     void selectRole(const std::string& role);
-    void setScope(Scope scope);
+    void setScope(project::CascadeLayer scope);
     void showSaved(bool on);
     /// Changes one setting (`path` as in project::setSetting) in the layer of `scope()`; null removes it.
     /// `name` is the name of the undo step. Returns problems and changes nothing if the value is not allowed.
@@ -159,7 +158,7 @@ private:
     std::size_t variant_ = 0;
     Selection selection_;
     std::string role_ = "heading";
-    Scope scope_ = Scope::AllVariants;
+    project::CascadeLayer scope_ = project::CascadeLayer::Style;
     bool showsSaved_ = false;
     std::optional<project::Trial> trial_;
     mutable std::shared_ptr<const project::Project> tried_;  // null until `shown` is called after a change

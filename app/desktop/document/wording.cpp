@@ -73,14 +73,14 @@ QString bandTitle(const Viewing& viewing, std::size_t band) {
     return bandWidths(viewing.shown().variants[viewing.variant()], band) + " (" + columnsTitle(columns) + ')';
 }
 
-QString scopeTitle(const Viewing& viewing, Viewing::Scope scope) {
+QString scopeTitle(const Viewing& viewing, project::CascadeLayer scope) {
     switch (scope) {
-        case Viewing::Scope::AllVariants:
+        case project::CascadeLayer::Style:
             return QStringLiteral("all variants");
-        case Viewing::Scope::ThisVariant:
+        case project::CascadeLayer::Variant:
             return QStringLiteral("the variant “%1”")
                 .arg(variantTitle(viewing.shown().variants[viewing.variant()]));
-        case Viewing::Scope::ThisBand:
+        case project::CascadeLayer::Band:
             return "the band " + bandTitle(viewing, viewing.band());
     }
     return {};
@@ -109,7 +109,8 @@ QString trialTitle(project::Trial::Kind kind) {
 QString wrongWithRole(const std::string& role) {
     if (project::isRoleName(role) && role != "row") return {};
     return QStringLiteral(
-        "A role name has lower-case letters, digits and hyphens, and starts with a letter. It cannot be card, "
+        "A role name has lower-case letters, digits and hyphens, and starts with a letter. It cannot be "
+        "card, "
         "picture or row, or start with x-.");
 }
 

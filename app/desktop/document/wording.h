@@ -34,7 +34,7 @@ QString bandWidths(const project::Variant& variant, std::size_t band);
 QString bandTitle(const Viewing& viewing, std::size_t band);
 /// What an edit at this scope changes: `all variants`, `the variant “3 columns”`, `the band 561–940 px (2
 /// columns)`.
-QString scopeTitle(const Viewing& viewing, Viewing::Scope scope);
+QString scopeTitle(const Viewing& viewing, project::CascadeLayer scope);
 /// Name of a text test: `Longer text`, `Longest heading in every card`.
 QString trialTitle(project::Trial::Kind kind);
 /// Why `role` cannot be the name of a role, as a sentence; empty if it can.

@@ -84,8 +84,9 @@ void SettingRow::showOrigin() {
     reset_->setAccessibleName("Reset " + binding_->name());
     overridden_->setVisible(held.overriddenBy.has_value());
     if (held.overriddenBy) {
-        overridden_->setText(*held.overriddenBy == Viewing::Scope::ThisBand ? "Overridden in this band"
-                                                                            : "Overridden in this variant");
+        overridden_->setText(*held.overriddenBy == project::CascadeLayer::Band
+                                 ? "Overridden in this band"
+                                 : "Overridden in this variant");
         overridden_->setToolTip(binding_->description() + " Click to edit that value.");
         overridden_->setAccessibleDescription(binding_->description());
     }

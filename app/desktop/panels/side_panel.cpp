@@ -91,7 +91,7 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     connect(subject_, &QComboBox::activated, this,
             [this](int index) { target_.set(subjects_[static_cast<std::size_t>(index)]); });
     connect(scope_, &controls::Segments::chosen, this,
-            [this](int index) { viewing_.setScope(static_cast<Viewing::Scope>(index)); });
+            [this](int index) { viewing_.setScope(static_cast<project::CascadeLayer>(index)); });
     connect(&viewing_.document(), &Document::changed, this, [this] { showMessage({}); });
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget* left, QWidget*) {
         if (left != nullptr && left == messageFor_) showMessage({});
@@ -160,12 +160,14 @@ void SidePanel::fillScopes() {
     scope_->setVisible(current()->takesScope());
     scopeNote_->setVisible(current()->takesScope());
     if (!current()->takesScope()) return;
-    using Scope = Viewing::Scope;
-    const auto note = [this](Scope scope) { return "Edits apply to " + scopeTitle(viewing_, scope) + '.'; };
+    using project::CascadeLayer;
+    const auto note = [this](CascadeLayer scope) {
+        return "Edits apply to " + scopeTitle(viewing_, scope) + '.';
+    };
     scope_->setTexts({"All variants", "This variant", "This band"},
-                     {note(Scope::AllVariants), note(Scope::ThisVariant), note(Scope::ThisBand)});
-    scope_->button(1)->setToolTip(note(Scope::ThisVariant) + '\n' + glossary::variant);
-    scope_->button(2)->setToolTip(note(Scope::ThisBand) + '\n' + glossary::band);
+                     {note(CascadeLayer::Style), note(CascadeLayer::Variant), note(CascadeLayer::Band)});
+    scope_->button(1)->setToolTip(note(CascadeLayer::Variant) + '\n' + glossary::variant);
+    scope_->button(2)->setToolTip(note(CascadeLayer::Band) + '\n' + glossary::band);
     scope_->setCurrent(static_cast<int>(viewing_.scope()));
     scopeNote_->setText(note(viewing_.scope()));
 }

@@ -133,7 +133,7 @@ SolveBox::~SolveBox() {
 SolveBox::Task SolveBox::currentTask() const {
     const Viewing& viewing = context_.viewing;
     const project::Project& project = viewing.document().project();
-    if (viewing.scope() == Viewing::Scope::AllVariants) return {project, project::everyVariant(project)};
+    if (viewing.scope() == project::CascadeLayer::Style) return {project, project::everyVariant(project)};
     return {project, {viewing.variant()}};
 }
 

@@ -143,7 +143,7 @@ project::WishWidths WishesPanel::widths() const {
 }
 
 project::WishWidths WishesPanel::widthsInScope() const {
-    if (viewing().scope() != Viewing::Scope::ThisBand) return {};
+    if (viewing().scope() != project::CascadeLayer::Band) return {};
     const auto& bands = viewing().shown().variants[viewing().variant()].bands;
     const std::size_t band = viewing().band();
     return {band > 0 ? bands[band - 1].upTo : std::nullopt, bands[band].upTo};
@@ -444,14 +444,14 @@ void WishesPanel::addGeneral() {
     general<double>("Reserve", "reserve", &Wishes::reserve, share(50), percent)
         ->editor()
         .setToolTip(toolTipText("Space for longer text, such as a translation, without another line"));
-    const QString slack =
-        toolTipText("This share of each line stays free, so that another browser does not add a line.\n" +
-                    QString::fromUtf8(glossary::slack));
-    general<double>("Slack", "slack", &Wishes::slack, share(20), percent)->editor().setToolTip(slack);
-    general<double>("Slack below 500\u00A0px", "slack below 500\u00A0px", &Wishes::narrowSlack, share(20),
-                    percent)
+    const QString kept = "This share of each line stays free, so that another browser does not add a line";
+    const QString ownWord = ".\n" + QString::fromUtf8(glossary::slack);
+    general<double>("Slack", "slack", &Wishes::slack, share(20), percent)
         ->editor()
-        .setToolTip(slack);
+        .setToolTip(toolTipText(kept + ownWord));
+    general<double>("Slack < 500\u00A0px", "slack < 500\u00A0px", &Wishes::narrowSlack, share(20), percent)
+        ->editor()
+        .setToolTip(toolTipText(kept + " at viewport widths below 500\u00A0px" + ownWord));
 }
 
 void WishesPanel::addWithout() {
