@@ -222,11 +222,11 @@ private Q_SLOTS:
         QVERIFY(copy != nullptr && !copy->shortcut().isEmpty());
         copy->trigger();
         QCOMPARE(QGuiApplication::clipboard()->text(), QString::fromUtf8(cli.readAllStandardOutput()));
-        QVERIFY(label("Stylesheet copied") != nullptr && label("not the proposal") == nullptr);
+        QVERIFY(label("Stylesheet copied") != nullptr && label("not those of the preview") == nullptr);
         type("Wish: size at most", "26 px");
         press("Solve sizes");
         copy->trigger();
-        QVERIFY(label("all 3 variants, with the current sizes, not the proposal") != nullptr);
+        QVERIFY(label("all 3 variants, with the current sizes, not those of the preview") != nullptr);
     }
 
     void namesStepsOfUndoByWhatTheyDo() {
@@ -239,7 +239,7 @@ private Q_SLOTS:
         QCOMPARE(document().undoStack().undoText(), QString("Reset heading letter spacing"));
         openPanel(0);
         type("Largest viewport width", "1800");
-        QCOMPARE(document().undoStack().undoText(), QString("Change preview to"));
+        QCOMPARE(document().undoStack().undoText(), QString("Change largest viewport width"));
     }
 
 private:

@@ -7,7 +7,7 @@
 
 namespace tenter::desktop::panels {
 
-inline constexpr int titleWidth = 108;  ///< px: fits the longest label
+inline constexpr int titleWidth = 104;  ///< px: fits the longest label
 inline constexpr int buttonSide = 20;
 inline constexpr int markRoom = 12;  ///< left of the title, for the dot
 

@@ -51,9 +51,11 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     clamp_->setForegroundRole(QPalette::PlaceholderText);
     clamp_->setAccessibleName("Font size in the stylesheet");
     addWidget(clamp_);
-    setting("Grows with", new SegmentEditor({{"viewport", "Viewport width"}, {"card", "Card width"}}), {},
-            "follow")
-        ->explain("Whether the font size follows the viewport width or the width of the card.");
+    auto* follow =
+        setting("Grows with", new SegmentEditor({{"viewport", "Viewport width"}, {"card", "Card width"}}), {},
+                "follow");
+    follow->explain("Whether the font size follows the viewport width or the width of the card.");
+    follow->setTall();
     addWidget(scale_);
     addFindable("Use card width for all sizes", scale_->button());
 
