@@ -46,6 +46,21 @@ Viewing::Selection selectionOf(const layout::Layout& layout, std::size_t part) {
     return {static_cast<int>(cardOf(layout, part)), static_cast<int>(layout.parts[part].index)};
 }
 
+std::optional<std::size_t> partBeside(const layout::Layout& layout, std::optional<std::size_t> current,
+                                      int cards, int parts) {
+    if (layout.cards.empty() || layout.parts.empty()) return std::nullopt;
+    if (!current) return cards < 0 ? layout.cards.back().firstPart : 0;
+    const auto card = static_cast<int>(cardOf(layout, *current));
+    const int to = card + cards;
+    if (to < 0 || to >= static_cast<int>(layout.cards.size())) return std::nullopt;
+    const layout::LaidCard& from = layout.cards[static_cast<std::size_t>(card)];
+    const layout::LaidCard& target = layout.cards[static_cast<std::size_t>(to)];
+    if (target.partCount == 0) return std::nullopt;
+    const int place = static_cast<int>(*current - from.firstPart) + parts;
+    if (place < 0 || (cards == 0 && place >= static_cast<int>(target.partCount))) return std::nullopt;
+    return target.firstPart + std::min<std::size_t>(static_cast<std::size_t>(place), target.partCount - 1);
+}
+
 const project::TextStyle* styleOf(const Viewing& viewing, const layout::LaidPart& part) {
     const auto& roles = viewing.row().roles();
     if (part.picture || part.role >= roles.size()) return nullptr;

@@ -18,6 +18,11 @@ std::optional<std::size_t> cardAt(const layout::Layout& layout, const QPointF& p
 /// Converts a selection to an index into `Layout::parts`, and back; empty if no part is selected.
 std::optional<std::size_t> partOf(const layout::Layout& layout, const Viewing::Selection& selection);
 Viewing::Selection selectionOf(const layout::Layout& layout, std::size_t part);
+/// The part reached from `current` by moving `cards` cards and `parts` parts along the row, as an index into
+/// `Layout::parts`; empty if there is none. Without a current part: the first, or the last card's first when
+/// moving back.
+std::optional<std::size_t> partBeside(const layout::Layout& layout, std::optional<std::size_t> current,
+                                      int cards, int parts);
 
 /// The text style of a part; null for pictures.
 const project::TextStyle* styleOf(const Viewing& viewing, const layout::LaidPart& part);

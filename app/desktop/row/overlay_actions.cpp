@@ -1,0 +1,45 @@
+#include "row/overlay_actions.h"
+
+#include <algorithm>
+
+#include "controls/glossary.h"
+
+namespace tenter::desktop::row {
+
+OverlayActions::OverlayActions(QObject* parent)
+    : QObject(parent),
+      boxes_(addToggle(tr("&Boxes and spacing"), tr("Show boxes with their padding, margins and gaps"),
+                       Qt::CTRL | Qt::Key_1)),
+      measure_(addToggle(tr("&Measure"),
+                         tr("Show the measure, and where the shortest and the longest comfortable line end"),
+                         Qt::CTRL | Qt::Key_2)),
+      tight_(addToggle(tr("&Tight fits"), QString::fromUtf8(glossary::tightFit), Qt::CTRL | Qt::Key_3)),
+      engines_(addToggle(tr("Chromium/Firefox &differences"),
+                         tr("Mark text that has a different number of lines in Chromium and Firefox"),
+                         Qt::CTRL | Qt::Key_4)) {
+    engines_->setChecked(true);
+}
+
+QAction* OverlayActions::addToggle(const QString& text, const QString& description,
+                                   const QKeySequence& shortcut) {
+    auto* action = new QAction(text, this);
+    action->setCheckable(true);
+    action->setShortcut(shortcut);
+    action->setToolTip(description);
+    action->setStatusTip(description);
+    connect(action, &QAction::toggled, this, &OverlayActions::changed);
+    return action;
+}
+
+bool OverlayActions::anyIsOn() const {
+    return std::ranges::any_of(all(), [](const QAction* one) { return one->isChecked(); });
+}
+
+void OverlayActions::paint(OverlayTools& tools) const {
+    if (boxes_->isChecked()) paintBoxes(tools);
+    if (measure_->isChecked()) paintMeasure(tools);
+    if (tight_->isChecked()) paintTightFits(tools);
+    if (engines_->isChecked()) paintEngines(tools);
+}
+
+}  // namespace tenter::desktop::row
