@@ -30,9 +30,9 @@ struct WordsPanel::Line : QWidget {
 
 namespace {
 
-/// `Room for 14 more characters at 961 px viewport width`.
+/// `Room for 14 more characters at 961 px`.
 QString roomTitle(const checks::RoomForCopy& room) {
-    const QString at = " at " + pixels(room.width) + " viewport width";
+    const QString at = " at " + pixels(room.width);
     if (room.spare == 0) return "No room for more characters" + at;
     const int count = std::abs(room.spare);
     const QString characters = count == 1 ? "character" : "characters";
@@ -43,9 +43,9 @@ QString roomTitle(const checks::RoomForCopy& room) {
 }
 
 QString roomExplained(const checks::RoomForCopy& room) {
-    return QString("A wish allows %1 line%2. This is the viewport width at which the fewest characters fit.")
+    return QString("A wish allows %1 line%2. The fewest characters fit at a viewport width of %3.")
         .arg(room.lines)
-        .arg(room.lines == 1 ? "" : "s");
+        .arg(room.lines == 1 ? "" : "s", pixels(room.width));
 }
 
 QToolButton* small(QWidget* parent, Glyph sign, const QString& name) {
