@@ -43,7 +43,7 @@ public:
     /// Zoom in, Zoom out, Whole range, and the toggle Equal room for each band.
     [[nodiscard]] QList<QAction*> scaleActions() const { return scaleActions_; }
     [[nodiscard]] const WidthScale& scale() const { return scale_; }
-    /// Moves the width to the next (+1) or previous (−1) band edge: a breakpoint, or the first px above it.
+    /// Moves the width to the next (+1) or previous (−1) band end: a breakpoint, or the first px above it.
     void goToBandEdge(int direction);
     /// Moves the width to the next (+1) or previous (−1) range in which browsers differ; false if there is
     /// none.

@@ -1,4 +1,4 @@
-// The lane “Browser differences”: hatches the widths at which browsers give some text a different number of
+// The lane “Chromium/Firefox”: hatches the widths at which browsers give some text a different number of
 // lines.
 #pragma once
 

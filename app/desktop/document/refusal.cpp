@@ -50,7 +50,7 @@ constexpr Wording wordings[] = {{R"(set "bleed" to true)", "turn on “Full-blee
                                 {R"("subgrid")", "“On”"},
                                 {R"("none")", "“Off”"},
                                 {R"("start")", "“At start”"},
-                                {R"("viewport")", "“Page width”"},
+                                {R"("viewport")", "“Viewport width”"},
                                 {R"("from" must be smaller than "to".)",
                                  "“Smallest viewport width” must be smaller than “Largest viewport width”."}};
 

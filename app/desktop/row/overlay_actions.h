@@ -8,7 +8,7 @@
 
 namespace tenter::desktop::row {
 
-/// One toggle for each overlay: boxes and spacing, measure, tight fits, browser differences.
+/// One toggle for each overlay: boxes and spacing, measure, tight fits, Chromium/Firefox differences.
 class OverlayActions : public QObject {
     Q_OBJECT
 

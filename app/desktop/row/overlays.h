@@ -1,4 +1,4 @@
-// The overlays of the row view: boxes and spacing, measure, tight fits, browser differences.
+// The overlays of the row view: boxes and spacing, measure, tight fits, Chromium/Firefox differences.
 #pragma once
 
 #include <QPainter>

@@ -25,7 +25,7 @@ public:
     RowView(Viewing& viewing, const Survey& survey, QWidget* parent = nullptr);
     ~RowView() override;
 
-    /// Toggle actions for the overlays: boxes and spacing, measure, tight fits, browser differences.
+    /// Toggle actions for the overlays: boxes and spacing, measure, tight fits, Chromium/Firefox differences.
     [[nodiscard]] QList<QAction*> overlayActions() const { return overlays_.all(); }
     /// The toggle Fit to window, and the action Actual size, which ends it and any zoom.
     [[nodiscard]] QAction* fitAction() const { return fitAction_; }

@@ -84,7 +84,7 @@ private:
     void useOwnMarkup();
     void showGiven();
     void copySize();
-    /// Handles Left and Right: 1 px, 10 px with Shift, to a band edge with Ctrl. Returns false for other
+    /// Handles Left and Right: 1 px, 10 px with Shift, to a band end with Ctrl. Returns false for other
     /// keys.
     bool handleWidthKey(const QKeyEvent& event);
     void stepWidth(double by);
