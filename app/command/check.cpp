@@ -85,11 +85,12 @@ void addCheck(CLI::App& app, Action& action) {
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
     verb->add_flag("--json", arguments->json,
-                   "Print JSON instead of a list. JSON counts cards and parts from 0.");
+                   "Print JSON instead of a list. In JSON, the first card and the first part have the "
+                   "number 0.");
     verb->add_flag(
         "--room", arguments->room,
-        "Print the room for text instead of findings: the number of characters that each text can grow by "
-        "before it needs more lines than its wish allows.");
+        "Print the room for text instead of findings: the number of characters that you can add to each "
+        "text before it needs more lines than its wish allows.");
     verb->add_option("--fail-on", arguments->failOn,
                      "Lowest severity of a finding that makes the exit code 1: note, warning or error. "
                      "Default: error.")

@@ -59,8 +59,9 @@ void addGeometry(CLI::App& app, Action& action) {
         ->type_name("RATIO");
     setHelpEnd(*verb,
                "Boxes are border boxes in CSS px from the top left corner of the page. Slack: the smallest "
-               "change of width that makes a line break differently, as a share of its width. Measure: the "
-               "number of characters on a line.",
+               "change of the text width, as a share of that width, that moves a line break; below "
+               "0.25\u00A0% another browser may break the line differently. Measure: the number of "
+               "characters on a line.",
                {"geometry row.tenter.json --widths 320,860,1440",
                 "geometry row.tenter.json --step 10 --engine gecko --out geometry.json"},
                {exitDone(), exitWrongInput()});

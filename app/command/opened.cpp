@@ -40,7 +40,7 @@ void addFiles(CLI::App& verb, Arguments& arguments) {
         ->type_name("FILE");
     verb.add_option("--out", arguments.out,
                     "Write to this file instead of standard output. If writing fails, the old file stays "
-                    "unchanged. It must not be PROJECT.")
+                    "unchanged. FILE must not be PROJECT.")
         ->type_name("FILE");
 }
 

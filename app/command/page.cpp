@@ -48,11 +48,10 @@ void addPage(CLI::App& app, Action& action) {
         app.add_subcommand("page", "Print the row as one HTML page with its pictures and fonts inside");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
-    verb->add_option(
-            "--around", arguments->around,
-            "Saved HTML page of the site that contains the row. Prints that page with the stylesheet "
-            "of the row added; the project must have an imported row. Default: a page of the row "
-            "alone.")
+    verb->add_option("--around", arguments->around,
+                     "Saved HTML page that contains the row. Prints that page with the stylesheet "
+                     "of the row added; the project must have an imported row. Default: a page of the row "
+                     "alone.")
         ->type_name("PAGE.html");
     setHelpEnd(*verb, "The page needs no other file and no network.",
                {"page row.tenter.json --out row.html",

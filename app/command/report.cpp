@@ -26,12 +26,12 @@ void addReport(CLI::App& app, Action& action) {
     addFiles(*verb, *arguments);
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
-    setHelpEnd(
-        *verb,
-        "The report covers every variant. Slack: the smallest change of width that makes a line break "
-        "differently, as a share of its width; below 0.25\u00A0% another browser may break it differently.",
-        {"report row.tenter.json", "report row.tenter.json --try longer=50% --out report.txt"},
-        {exitDone(), exitWrongInput()});
+    setHelpEnd(*verb,
+               "The report covers every variant. Slack: the smallest change of the text width, as a share of "
+               "that width, that moves a line break; below 0.25\u00A0% another browser may break the line "
+               "differently.",
+               {"report row.tenter.json", "report row.tenter.json --try longer=50% --out report.txt"},
+               {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runReport(*arguments); }; });
 }
 

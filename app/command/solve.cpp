@@ -155,7 +155,8 @@ int runSolve(SolveArguments arguments) {
     if (!arguments.leeway.empty()) return printLeeway(arguments, *opened, options);
     if (arguments.allowed) return printAllowed(arguments, *opened, options);
     const solve::Answer answer = solve::solve(project, variants, opened->store, options);
-    const std::string report = solve::toText(project, solve::answerTable(project, answer, opened->store));
+    const std::string report =
+        solve::toText(project, solve::answerTable(project, answer, opened->store), !arguments.follow.empty());
     std::fputs(report.c_str(), stderr);
     if (!answer.solved) return hasFindings;
     const int delivered = deliver(arguments, project::write(*answer.solved));
@@ -183,13 +184,15 @@ void addSolve(CLI::App& app, Action& action) {
         app.add_subcommand("solve", "Print the project with sizes that satisfy its wishes at every width");
     addFiles(*verb, *arguments);
     CLI::Option* one = addVariant(*verb, *arguments);
-    verb->add_flag("--all-variants", arguments->all,
-                   "Solve every variant. A size that is set for all variants stays the same in all variants.")
+    verb->add_flag(
+            "--all-variants", arguments->all,
+            "Solve every variant. If one size is set for all variants, it may change, but all variants "
+            "still share it.")
         ->excludes(one);
     CLI::Option* columns =
         verb->add_option("--columns", arguments->columns,
-                         "Add a variant with this many columns, from 1 to 12, and solve it. It is derived "
-                         "from --variant. Default: none is added.")
+                         "Add a variant with this many columns, from 1 to 12, and solve it. The new "
+                         "variant is derived from --variant. Default: no new variant.")
             ->type_name("COUNT")
             ->check(wholeNumberFrom(1, 12));
     verb->add_option("--class", arguments->className,
@@ -203,13 +206,14 @@ void addSolve(CLI::App& app, Action& action) {
                      "viewport: one ramp per role and band that follows the viewport width. Default: no "
                      "conversion.")
         ->type_name("WIDTH");
-    verb->add_flag("--allowed", arguments->allowed,
-                   "Print the smallest and the largest size that the wishes allow each role at each width, "
-                   "as JSON, instead of the project.");
+    verb->add_flag(
+        "--allowed", arguments->allowed,
+        "Print the smallest and the largest size that the wishes allow for each role at each width, "
+        "as JSON, instead of the project.");
     verb->add_option("--leeway", arguments->leeway,
                      "Print the leeway of a setting in each band, instead of the project: breakpoint, gap, "
                      "padding or row-width. Leeway: the range in which a value can change while all "
-                     "wishes stay satisfied. Default: none, the project is printed.")
+                     "wishes stay satisfied. Default: print the project.")
         ->type_name("SETTING");
     addEngine(*verb, *arguments);
     verb->add_option(
@@ -218,14 +222,15 @@ void addSolve(CLI::App& app, Action& action) {
                 "Wishes to add to those of the project. ROLE is heading, body, button or another role of "
                 "the project.\n") +
                 roleWishHelp() +
-                "ROLE.lines=2@600-980   only above 600 px, up to 980 px; @600-: above; @-980: up to\n"
+                "ROLE.lines=2@600-980   at most 2 lines at widths above 600 px and up to 980 px; "
+                "@600-: above 600 px; @-980: up to 980 px\n"
                 "aim=nearest            nearest to the current sizes; largest: largest sizes; "
                 "calmest: least change over widths\n"
                 "grid=0.5px             sizes are multiples of a length in px or rem\n"
                 "reserve=20%            keep space for text that is 20% longer; up to 50%\n"
                 "slack=1%               keep this share of each line free; up to 20%\n"
                 "narrow-slack=2%        the same below 500 px viewport width\n"
-                "without=1,3            cards that the wishes ignore, counted from 1\n"
+                "without=1,3            numbers of the cards that the wishes ignore; the first card is 1\n"
                 "Default: the wishes of the project.")
         ->type_name("WISH");
     setHelpEnd(

@@ -86,8 +86,8 @@ void addStylesheet(CLI::App& app, Action& action) {
     verb->add_option(
             "--follow", arguments->follow,
             "Width that font sizes follow: viewport (CSS unit vw) or card (cqi). Ramps that follow the other "
-            "one "
-            "are converted band by band; at both ends of a band the size stays the same. Default: as in the "
+            "width are converted band by band. Their sizes at both ends of a band do not change. Default: as "
+            "in the "
             "project.")
         ->type_name("WIDTH");
     setHelpEnd(

@@ -35,7 +35,8 @@ void addWraps(CLI::App& app, Action& action) {
     addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
     verb->add_flag("--json", arguments->json,
-                   "Print JSON instead of a table. JSON counts cards and parts from 0.");
+                   "Print JSON instead of a table. In JSON, the first card and the first part have the "
+                   "number 0.");
     setHelpEnd(*verb,
                "Wrap point: a viewport width at which the line count of a text changes. Tenter searches the "
                "project's range of viewport widths.",

@@ -12,7 +12,7 @@ namespace {
 
 constexpr int wrongArguments = 2;
 
-constexpr const char* help = R"(Design a row of cards that holds together at every viewport width
+constexpr const char* help = R"(Design a row of cards that works at every viewport width
 
 Usage: tenter [OPTIONS] [PROJECT]
 

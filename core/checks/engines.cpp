@@ -148,13 +148,13 @@ Statement statementOf(const Subjects& subjects, const DifferentLines& found) {
                 "Change the font size slightly at these widths (Text › Font size)"};
     // Another character may be the hyphen that does not break.
     const std::string hyphen =
-        found.at.after == "-" ? ", or &#8209; instead of “-” to prevent it" : std::string();
+        found.at.after == "-" ? ", or write &#8209; instead of “-” to prevent it" : std::string();
     const std::string breaks = found.at.allowing.size() == 1 ? " breaks" : " break";
     return {what,
             "Only " + project::listed(found.at.allowing) + breaks + " a line after " +
                 inQuotation(found.at.after),
-            "Write " + inQuotation(found.at.written) + " to allow the break in " + (two ? "both" : "all") +
-                hyphen};
+            "Write " + inQuotation(found.at.written) + " to allow the break in " +
+                (two ? "both browsers" : "all browsers") + hyphen};
 }
 
 void compareEngines(const Subjects& subjects, Findings& out) {

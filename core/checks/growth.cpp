@@ -1,8 +1,9 @@
 // Text whose size changes against its column: it grows where the column narrows, or jumps at a breakpoint at
 // which the column does not. Common practice, no source.
-#include <algorithm>
 #include <cmath>
 #include <map>
+#include <string>
+#include <vector>
 
 #include "checks/check.h"
 #include "checks/phrases.h"
@@ -22,16 +23,21 @@ constexpr double invisibleColumn = 0.05;
 /// Roles whose size changes against the column, and the worst of them.
 struct Against {
     Cause cause;
-    std::vector<std::string> texts;
-    std::string worst;        ///< the text of the worst role
-    double size[2] = {0, 0};  ///< before and after, of the worst role, CSS px
+    std::map<std::string, bool> grows;      ///< by text of a role: the direction of its largest change
+    std::map<std::string, double> changes;  ///< by text of a role: its largest change, CSS px
+    std::string worst;                      ///< the text of the worst role
+    double size[2] = {0, 0};                ///< before and after, of the worst role, CSS px
     double column[2] = {0, 0};
     void add(const CheckedRole& role, sweep::Interval span, const RolePiece& before, double at,
              const RolePiece& after, double then) {
         const double sizes[2] = {before.size.at(at - before.from), after.size.at(then - after.from)};
         const std::string text = roleText(role.name);
-        if (std::ranges::find(texts, text) == texts.end()) texts.push_back(text);
-        if (!cause.add(role.place, span, std::abs(sizes[1] - sizes[0]))) return;
+        const double change = std::abs(sizes[1] - sizes[0]);
+        if (change >= changes[text]) {
+            changes[text] = change;
+            grows[text] = sizes[1] > sizes[0];
+        }
+        if (!cause.add(role.place, span, change)) return;
         worst = text;
         size[0] = sizes[0];
         size[1] = sizes[1];
@@ -42,11 +48,33 @@ struct Against {
         return std::abs(column[1] - column[0]) <= sameColumn * column[0];
     }
     [[nodiscard]] bool growsText() const { return size[1] > size[0]; }
-    /// `body text (and heading text)`: grammatically one subject.
-    [[nodiscard]] std::string subject() const {
-        std::vector<std::string> others = texts;
-        std::erase(others, worst);
-        return others.empty() ? worst : worst + " (and " + project::listed(others) + ")";
+    /// The roles besides the worst whose size changes in the direction `growing`.
+    [[nodiscard]] std::vector<std::string> others(bool growing) const {
+        std::vector<std::string> found;
+        for (const auto& [text, isGrowing] : grows)
+            if (text != worst && isGrowing == growing) found.push_back(text);
+        return found;
+    }
+    /// ` (heading text also jumps)`; empty if there is no other role.
+    [[nodiscard]] std::string othersJump() const {
+        std::vector<std::string> all = others(true);
+        for (std::string& text : others(false))
+            all.push_back(std::move(text));
+        return all.empty() ? "" : " (" + withVerb(all, "also jump") + ")";
+    }
+    /// ` (heading text also grows; button text shrinks)`; empty if there is no other role.
+    [[nodiscard]] std::string othersSlope() const {
+        const std::vector<std::string> same = others(growsText());
+        const std::vector<std::string> opposite = others(!growsText());
+        if (same.empty() && opposite.empty()) return {};
+        std::string text;
+        if (!same.empty()) text = withVerb(same, growsText() ? "also grow" : "also shrink");
+        if (!opposite.empty())
+            text += (text.empty() ? "" : "; ") + withVerb(opposite, growsText() ? "shrink" : "grow");
+        return " (" + text + ")";
+    }
+    static std::string withVerb(const std::vector<std::string>& texts, const char* verb) {
+        return project::listed(texts) + " " + verb + (texts.size() == 1 ? "s" : "");
     }
     /// `from 14.5 to 16.5 px`.
     [[nodiscard]] std::string sizes() const {
@@ -71,9 +99,9 @@ bool jumpsAgainst(const RolePiece& before, const RolePiece& after, double least)
 }
 
 Statement slopeStatement(const Subject& subject, const Against& slope) {
-    return {atWidths(subject, slope.cause.there) + ", " + slope.subject() +
+    return {atWidths(subject, slope.cause.there) + ", " + slope.worst +
                 (slope.growsText() ? " grows " : " shrinks ") + slope.sizes() + " while " +
-                slope.columnChange(),
+                slope.columnChange() + slope.othersSlope(),
             "Text should grow and shrink with its column",
             "Change the ramp in the same direction as the column (Text › Font size)"};
 }
@@ -81,15 +109,15 @@ Statement slopeStatement(const Subject& subject, const Against& slope) {
 Statement jumpStatement(double breakpoint, const Against& jump) {
     const std::string larger = jump.growsText() ? "Larger" : "Smaller";
     const bool same = jump.sameColumnWidth();
-    return {"just above " + units::px(breakpoint) + ", " + jump.subject() + " jumps " + jump.sizes() +
-                " although " + jump.columnChange(),
+    return {"just above " + units::px(breakpoint) + ", " + jump.worst + " jumps " + jump.sizes() +
+                " although " + jump.columnChange() + jump.othersJump(),
             same ? "A jump without a change of the column looks like a mistake"
                  : larger + " text in a " + (jump.growsText() ? "narrower" : "wider") +
                        " column looks like a mistake",
             same ? "Give both ramps the same size at the breakpoint (Text › Font size)"
-                 : "Make the font size just above the breakpoint no " +
+                 : "At the breakpoint, do not make the size on the wide side " +
                        std::string(jump.growsText() ? "larger" : "smaller") +
-                       " than just below it (Text › Font size)"};
+                       " than on the narrow side (Text › Font size)"};
 }
 
 void checkGrowth(const Subject& subject, Findings& out) {

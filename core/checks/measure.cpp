@@ -95,7 +95,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
     if (narrow.any() && lengthOf(narrow.widths) >= subject.limits().leastRun)
         report(out, narrow,
                {Severity::Note,
-                "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (not verified)",
+                "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (we did not verify this section)",
                 {atWidths(subject, narrow.there) + ", lines of " + worstAndOthers(subject, narrow) +
                      " hold only " + units::figure(-narrow.worst, 0) + " characters; the wish is at least " +
                      units::figure(least, 0),

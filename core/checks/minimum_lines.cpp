@@ -65,8 +65,9 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
                {Severity::Note,
                 "common practice, no source",
                 {atWidths(subject, cause.there) + ", " + named(subject, cause.place) +
-                     " and its neighbours keep room for " + lineCount(static_cast<std::size_t>(lines[role])) +
-                     ", but each has fewer",
+                     " and its neighbours reserve space for " +
+                     lineCount(static_cast<std::size_t>(lines[role])) + ", but none of them needs " +
+                     std::to_string(lines[role]),
                  "Each of these cards has an empty line",
                  "Reduce the minimum at these widths (Text › Minimum lines), or align the parts instead (Row "
                  "› Align "

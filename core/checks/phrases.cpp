@@ -16,6 +16,15 @@ bool startsCharacter(char c) {
     return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
 }
 
+/// True if the text of a finding starts with a width or a range, as `atWidths` writes them.
+bool namesPartOfWidths(std::string_view says) {
+    const auto startsWithFigure = [says](std::string_view word) {
+        return says.starts_with(word) && says.size() > word.size() && says[word.size()] >= '0' &&
+               says[word.size()] <= '9';
+    };
+    return startsWithFigure("From ") || startsWithFigure("At ");
+}
+
 /// The first and last whole width of a span, or its end twice if it holds none.
 std::pair<double, double> firstAndLastWhole(const project::Project& project, const sweep::Interval& span) {
     const double last = widestWholeWidth(span);
@@ -113,7 +122,8 @@ std::string widthsBeyondText(const project::Project& project, const Finding& fin
         const bool everywhere = all[0].from <= project.leastWidth && all[0].to >= project.mostWidth;
         const bool single = all[0].from == all[0].to;
         const std::string range = single ? units::px(all[0].to) : atWidths(project, all[0]);
-        if (everywhere || finding.says.find(range) != std::string::npos ||
+        if (everywhere) return namesPartOfWidths(finding.says) ? "every width" : std::string();
+        if (finding.says.find(range) != std::string::npos ||
             finding.says.find(capitalised(range)) != std::string::npos)
             return {};
     }

@@ -30,7 +30,8 @@ double widestWholeWidth(const sweep::Interval& span);
 std::string atWidths(const project::Project& project, const sweep::Interval& span);
 std::string atWidths(const Subject& subject, const sweep::Interval& span);
 /// The widths of a finding that its text does not name: `330–415, 510–594 px and 3 more ranges`, with at most
-/// `most` ranges. Empty if the text names the only range, or if the finding holds at every width.
+/// `most` ranges; `every width` if the text names a part of them. Empty if the text names the only range, or
+/// none although the finding holds at every width.
 std::string widthsBeyondText(const project::Project& project, const Finding& finding, std::size_t most);
 
 /// What a part of a role is: `heading`, `paragraph` for `body`.

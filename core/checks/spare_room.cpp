@@ -88,8 +88,8 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
             "common practice, no source",
             {atWidths(subject, cause.there) + ", the card of " +
                  named(subject, {cause.place.card, headingOf(subject.project.cards[cause.place.card])}) +
-                 " has up to " + lineCount(static_cast<std::size_t>(cause.worst)) +
-                 " more empty space than the card beside it",
+                 " has more empty space than the card beside it: up to " +
+                 lineCount(static_cast<std::size_t>(cause.worst)) + " more",
              "The row looks uneven",
              byPictures ? "Use one aspect ratio for all pictures (Pictures › Aspect ratio)"
                         : "Make the texts more similar in length, or change the order of the cards"}});

@@ -109,7 +109,7 @@ LimitedZoom limitedZoom(const Subject& subject, double limit) {
 Statement statementOf(const Subject& subject, const LimitedZoom& found, double limit,
                       const std::string& browsers, double safe) {
     return {atWidths(subject, found.cause.runOfWorst()) + ", " + units::percent(limit) +
-                " zoom (the largest of " + browsers + ") makes " + found.worst + " only " +
+                " zoom (the highest zoom in " + browsers + ") makes " + found.worst + " only " +
                 units::figure(-found.cause.worst, 2, units::Rounding::Down) + " times as large",
             "WCAG requires twice the size, but zoom narrows the viewport, and the text shrinks with it",
             "Keep the largest size of " + project::listed(found.texts) + " at most " + units::figure(safe) +
@@ -128,7 +128,7 @@ void checkZoom(const Subject& subject, Findings& out) {
     const LimitedZoom least = limitedZoom(subject, limits.leastZoom);
     if (!least.cause.any()) return;
     report(out, least.cause,
-           {Severity::Warning, "WCAG 2.2 SC 1.4.4; limit of 300\u00A0%: not verified",
+           {Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300\u00A0% was not verified",
             statementOf(subject, least, limits.leastZoom, "one desktop browser", 1.5), "least"});
 }
 

@@ -76,7 +76,7 @@ std::string findingParagraphs(const project::Project& project, const std::vector
         out += margin + headOf(std::string(checks::word(finding.severity)), finding, shareOf) + "\n" +
                margin + "  " + oneLine(finding.says) + "\n";
         const std::string widths = checks::widthsBeyondText(project, finding, mostRanges);
-        if (!widths.empty()) out += margin + "  Occurs at: " + widths + "\n";
+        if (!widths.empty()) out += margin + "  All affected widths: " + widths + "\n";
         out += margin + "  Basis: " + finding.source + "\n\n";
     }
     return out;

@@ -124,8 +124,9 @@ std::string introduction(const project::Project& project, const text::BreakProfi
            ", line breaks as in " + std::string(profile.title()) +
            ".\n"
            "Widths and font sizes are in CSS px. Lines: the highest line count of any card. Slack: the "
-           "smallest change of width,\nas a share, that makes a line break differently; the tightest line "
-           "counts. Below 0.25\u00A0% another browser may break it\ndifferently.\n\n";
+           "smallest change of the text\nwidth, as a share of that width, that moves a line break; below "
+           "0.25\u00A0% another browser may break the line\ndifferently. The table shows the smallest slack "
+           "of all lines.\n\n";
 }
 
 }  // namespace

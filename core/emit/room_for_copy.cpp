@@ -28,8 +28,9 @@ std::string roomJson(const project::Project& project, const std::vector<checks::
 }
 
 std::string roomSentence() {
-    return "Room for text: the number of characters that each text can grow by before it needs more lines "
-           "than its wish allows,\nat the viewport width with the least room. A negative number: the text is "
+    return "Room for text: the number of characters that you can add to each text before it needs more "
+           "lines than its wish allows,\nat the viewport width with the least room. A negative number: the "
+           "text is "
            "too long by that many characters.";
 }
 

@@ -66,9 +66,9 @@ public:
 
     std::optional<Adopted> adopted() {
         if (found_.classWasAdded)
-            caution("On the page, the row has no class of a variant. Add the class " +
+            caution("The row on the page does not have the class of a variant. Tenter added " +
                     adopted_.project.variants.front().className +
-                    " to the row in the CMS. The imported markup already contains it.");
+                    " to the imported markup. Add it to the row in the CMS, too.");
         if (found_.kept.row == tree().body())
             caution(
                 "The cards are directly in the body of the page. If they have an element around them, paste "
@@ -209,9 +209,10 @@ private:
                     " into the folder of the project.");
         if (!unnamed_.empty())
             caution(counted(unnamed_.size(), "picture") + " on the page " +
-                    (one(unnamed_) ? "has no file (no src with a file name). Save it as "
-                                   : "have no file (no src with a file name). Save them as ") +
-                    project::listed(unnamed_) + " in the folder of the project, or choose other pictures.");
+                    (one(unnamed_) ? "has no src with a file name. Save a picture file for it"
+                                   : "have no src with a file name. Save a picture file for each") +
+                    " in the folder of the project, named " + project::listed(unnamed_) +
+                    (one(unnamed_) ? ", or choose another picture." : ", or choose other pictures."));
         if (!sizeless_.empty())
             caution((one(sizeless_) ? "The size of the picture " : "The sizes of the pictures ") +
                     project::listed(sizeless_) + (one(sizeless_) ? " is" : " are") +

@@ -124,8 +124,10 @@ std::optional<Trial> trialOf(std::string_view text) {
 }
 
 std::string trialWords() {
-    return "longer (30\u00A0% longer text), longer=50% (or another share, at most 300%), longest-titles, "
-           "shortest-titles (in every heading), no-pictures, card-more or card-less";
+    return "longer (30\u00A0% longer text), longer=50% (or another share, at most 300%), longest-titles or "
+           "shortest-titles (the longest or shortest heading in every card), no-pictures, card-more (one "
+           "card "
+           "more) or card-less (one card fewer)";
 }
 
 bool changesParts(const Trial& trial) {

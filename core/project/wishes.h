@@ -31,12 +31,12 @@ struct RoleWishes {
     std::optional<int> lines;                         ///< at most, or as many as forced line breaks make
     std::optional<double> leastMeasure, mostMeasure;  ///< characters per line
     std::optional<double> leastSize, mostSize;        ///< CSS px
-    std::optional<bool> locked;                       ///< ramps may not change
+    std::optional<bool> locked;                       ///< ramps must not change
     std::optional<std::string> ratioTo;               ///< the role whose size the next two multiply
     std::optional<double> ratio, leastRatio;          ///< exactly; at least
     std::optional<double> growth;                     ///< at most, CSS px per 100 px of viewport width
     std::optional<bool>
-        withColumn;              ///< type may not grow where its column narrows, or shrink where it widens
+        withColumn;              ///< type must not grow where its column narrows, or shrink where it widens
     std::optional<double> zoom;  ///< zoom factor at which text must be able to reach twice its size
     std::optional<AtBreakpoints> breakpoints;
     std::optional<bool> sameInVariants;  ///< at each width every variant has the same size

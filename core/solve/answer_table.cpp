@@ -142,9 +142,10 @@ private:
         std::string text = (kind.isLowerBound ? "at least " : "at most ") + at + because;
         const double reserve = *project::effectiveWishes(project_).reserve;
         if (kind.usesReserve && reserve > 0) text += " with a reserve of " + units::percent(reserve);
-        text += ": " + limitingText(binding) + ".";
+        text += ", limited by the " + limitingText(binding) + ".";
         if (binding.sizeWithShorterWord)
-            text += " If the word had three letters fewer: " + units::px(*binding.sizeWithShorterWord) + ".";
+            text += " With three letters fewer in this word, the limit is " +
+                    units::px(*binding.sizeWithShorterWord) + ".";
         return text;
     }
 

@@ -64,8 +64,9 @@ struct AnswerTable {
 /// `answer` for `project`, the project as it was before.
 AnswerTable answerTable(const project::Project& project, const Answer& answer, text::ParagraphStore& store);
 
-/// The same as lines of text: the table, then the limits, then the notes or the conflict.
-std::string toText(const project::Project& project, const AnswerTable& table);
+/// The same as lines of text: the table, then the limits, then the notes or the conflict. `isConverted`: the
+/// sizes before are those of a conversion to another width to follow, not those of the project file.
+std::string toText(const project::Project& project, const AnswerTable& table, bool isConverted = false);
 
 /// `No sizes satisfy these wishes together: “…” and “…”.`
 std::string summary(const ConflictTable& conflict);

@@ -42,7 +42,7 @@ std::string aligned(const std::vector<std::vector<Cell>>& lines) {
     return out;
 }
 
-std::string sizeTable(const project::Project& project, const AnswerTable& table) {
+std::string sizeTable(const project::Project& project, const AnswerTable& table, bool isConverted) {
     const bool manyVariants = table.variants.size() > 1;
     std::vector<std::vector<Cell>> lines;
     const auto addLine = [&](const std::string& variant, std::vector<Cell> cells) {
@@ -62,7 +62,8 @@ std::string sizeTable(const project::Project& project, const AnswerTable& table)
         }
         addLine(project::titleOf(project.variants[row.variant]), std::move(cells));
     }
-    return "Sizes in px at the two ends of each band:\n" + aligned(lines);
+    return std::string("Sizes in px at the two ends of each band") +
+           (isConverted ? " (before: converted, not yet solved)" : "") + ":\n" + aligned(lines);
 }
 
 std::string toText(const ConflictTable& conflict) {
@@ -81,13 +82,13 @@ std::string toText(const ConflictTable& conflict) {
 
 }  // namespace
 
-std::string toText(const project::Project& project, const AnswerTable& table) {
+std::string toText(const project::Project& project, const AnswerTable& table, bool isConverted) {
     std::string text;
     const auto addSection = [&](const std::string& section) {
         if (!section.empty()) text += (text.empty() ? "" : "\n") + section;
     };
     if (table.isUnchanged) addSection("The current sizes satisfy every wish.\n");
-    if (!table.rows.empty()) addSection(sizeTable(project, table));
+    if (!table.rows.empty()) addSection(sizeTable(project, table, isConverted));
     std::string limits;
     for (const SizeRow& row : table.rows)
         for (const Limit& limit : row.limits)

@@ -181,18 +181,17 @@ std::vector<std::string> describe(const project::Project& project, const CardSca
             text += " No size changes.";
         else
             text +=
-                " Largest change: from " + units::figure(one.before) + " to " + units::px(one.after) +
-                " at " + units::px(one.width, 0) + " viewport width" +
+                " The conversion changes it most at " + units::px(one.width, 0) + " viewport width" +
                 (project.variants.size() > 1 ? " (variant " + project::quotedTitle(project, one.variant) + ")"
                                              : "") +
-                ".";
+                ": from " + units::figure(one.before) + " to " + units::px(one.after) + ".";
         all.push_back(std::move(text));
     }
     // The releases are not verified; the unit is that of CSS Conditional 5 § 5.
     all.emplace_back(
-        "Each card becomes a size container, and its sizes use the unit cqi. Browsers support this from "
-        "Chrome "
-        "105, Edge 105, Safari 16 and Firefox 110 (not verified). Older browsers ignore these sizes.");
+        "Each card becomes a size container, and its sizes use the unit cqi. Chrome 105, Edge 105, "
+        "Safari 16, Firefox 110 and later versions support this (we did not verify these versions). Older "
+        "browsers ignore these sizes.");
     return all;
 }
 

@@ -308,12 +308,12 @@ std::string titleOf(const project::Project& project, const project::Variant& var
            project::columnsLabel(above) + ")";
 }
 
-/// `A smaller value violates “…”, a larger value violates “…”.`
+/// `A smaller value violates “…”; a larger value violates “…”.`
 std::string violations(const LeewayRange& range) {
     std::string text;
     if (!range.violatedBelow.empty()) text = "a smaller value violates " + quoted(range.violatedBelow);
     if (!range.violatedAbove.empty())
-        text += (text.empty() ? "" : ", ") + ("a larger value violates " + quoted(range.violatedAbove));
+        text += (text.empty() ? "" : "; ") + ("a larger value violates " + quoted(range.violatedAbove));
     return text.empty() ? text : " " + checks::capitalised(text) + ".";
 }
 

@@ -23,7 +23,8 @@ struct Line {
     std::uint32_t next = 0;
     bool hyphen = false;  ///< true if the line ends in a soft hyphen, which is drawn
     double width = 0;     ///< CSS px, hyphen and corrections included
-    double slack = 1;  ///< smallest relative change of width at which the line breaks differently; at most 1
+    double slack =
+        1;  ///< smallest change of the text width, as a share of it, that moves a line break; at most 1
 };
 
 /// The values that decide how a paragraph is broken into lines. CSS px.

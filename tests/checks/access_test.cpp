@@ -115,9 +115,10 @@ TEST(ZoomCheck, ReportsTextThatNeverGrows) {
     project::Project project = quiet();
     set(project, "text/heading/size", "[[100, 4], [1900, 76]]");
     const Finding found = findingOf(project, "zoom", Severity::Error);
-    EXPECT_NE(found.says.find(
-                  "500\u00A0% zoom (the largest of most browsers) makes heading text only 1 times as large"),
-              std::string::npos)
+    EXPECT_NE(
+        found.says.find(
+            "500\u00A0% zoom (the highest zoom in most browsers) makes heading text only 1 times as large"),
+        std::string::npos)
         << found.says;
     ASSERT_FALSE(found.widths.empty());
     EXPECT_NEAR(found.widths.back().to, 1900 + 0.0, 60);

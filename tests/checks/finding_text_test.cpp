@@ -249,6 +249,12 @@ TEST(FindingTexts, NeedNoListOfTheWidthsTheyName) {
     finding.says = "From 700 to 980\u00A0px, the heading has 3 lines.";
     EXPECT_EQ(widthsBeyondText(project, finding, 3), "641–980\u00A0px");
     finding.widths = {{320, 1920}};
+    EXPECT_EQ(widthsBeyondText(project, finding, 3), "every width");
+    finding.says = "At 320\u00A0px, the heading has 3 lines.";
+    EXPECT_EQ(widthsBeyondText(project, finding, 3), "every width");
+    finding.says = "At every width, text grows from 14 to 16\u00A0px.";
+    EXPECT_EQ(widthsBeyondText(project, finding, 3), "");
+    finding.says = "The heading has no font.";
     EXPECT_EQ(widthsBeyondText(project, finding, 3), "");
     finding.widths = {{320, 400}, {410.25, 420}, {500, 500}, {600, 601}, {700, 720}};
     EXPECT_EQ(widthsBeyondText(project, finding, 3), "320–400, 411–420, 500\u00A0px and 2 more ranges");

@@ -33,6 +33,28 @@ TEST(GrowthCheck, ReportsJumpsThatTheColumnDoesNotHave) {
     EXPECT_TRUE(has(project, "growth"));
 }
 
+// The sizes are those of the worst role; other roles are named apart from them.
+TEST(GrowthCheck, NamesOtherRolesWithoutTheSizesOfTheWorst) {
+    project::Project stepped = quiet("", R"([{"upTo": 800}, {}])");
+    setInBand(stepped, 0, "text/body/size", "16");
+    setInBand(stepped, 1, "text/body/size", "18");
+    setInBand(stepped, 0, "text/heading/size", "30");
+    setInBand(stepped, 1, "text/heading/size", "33");
+    const std::string jump = findingOf(stepped, "growth").says;
+    EXPECT_TRUE(
+        jump.starts_with("Just above 800\u00A0px, heading text jumps from 30 to 33\u00A0px although its "
+                         "column stays "))
+        << jump;
+    EXPECT_NE(jump.find(" wide (body text also jumps). "), std::string::npos) << jump;
+
+    project::Project sloped = quiet();
+    set(sloped, "text/body/size", "[[400, 20], [1200, 15]]");
+    set(sloped, "text/heading/size", "[[400, 40], [1200, 30]]");
+    const std::string slope = findingOf(sloped, "growth").says;
+    EXPECT_NE(slope.find(", heading text shrinks from 40 to 30\u00A0px while "), std::string::npos) << slope;
+    EXPECT_NE(slope.find(" (body text also shrinks). "), std::string::npos) << slope;
+}
+
 TEST(FontCheck, ReportsAFamilyThatIsMissing) {
     project::Project project = quiet();
     EXPECT_FALSE(has(project, "font")) << findingOf(project, "font").says;

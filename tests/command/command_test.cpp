@@ -288,8 +288,8 @@ TEST_F(Command, SolvePrintsTheProjectWithSizesThatKeepItsWishes) {
         << finished.err;
     EXPECT_NE(finished.err.find("\nHeading, 701–1700\u00A0px (3 columns): at most "), std::string::npos)
         << finished.err;
-    EXPECT_NE(finished.err.find(
-                  " just above 700\u00A0px viewport width, because of the wish “at most 2 lines”: word “"),
+    EXPECT_NE(finished.err.find(" just above 700\u00A0px viewport width, because of the wish “at most 2 "
+                                "lines”, limited by the word “"),
               std::string::npos)
         << finished.err;
     // What it prints is a project like any other, and keeps its wishes: nothing is left to do.
@@ -302,11 +302,11 @@ TEST_F(Command, SolvePrintsNothingWhereWishesConflictAndTellsWhatHelps) {
     const Finished finished = run("solve", {"heading.lines=1", "heading.size=40-"});
     EXPECT_EQ(finished.code, 1);
     EXPECT_EQ(finished.out, "");
-    for (const char* told :
-         {"No sizes satisfy these wishes together:\n  “heading on one line”\n  “heading "
-          "at least 40\u00A0px”\n",
-          " just above 700\u00A0px viewport width, because of the wish “one line”: word “steps” (card ",
-          "Any one of these changes resolves the conflict:\n  Change “"})
+    for (const char* told : {"No sizes satisfy these wishes together:\n  “heading on one line”\n  “heading "
+                             "at least 40\u00A0px”\n",
+                             " just above 700\u00A0px viewport width, because of the wish “one line”, "
+                             "limited by the word “steps” (card ",
+                             "Any one of these changes resolves the conflict:\n  Change “"})
         EXPECT_NE(finished.err.find(told), std::string::npos) << finished.err;
 }
 
@@ -336,6 +336,10 @@ TEST_F(Command, SolveLetsSizesFollowTheCardAndThePageAgain) {
     const Finished card = run("solve", {"--follow", "card"});
     ASSERT_EQ(card.code, 0) << card.err;
     EXPECT_NE(card.err.find("cqi"), std::string::npos) << card.err;
+    EXPECT_NE(
+        card.err.find("\nSizes in px at the two ends of each band (before: converted, not yet solved):\n"),
+        std::string::npos)
+        << card.err;
     const Json turned = Json::parse(card.out);
     EXPECT_EQ(turned["style"]["text"]["heading"]["follow"], "card");
     for (const Json& variant : turned["variants"])
@@ -442,8 +446,9 @@ TEST_F(Command, AdoptImportsThePagesRowAndReportsWhatItGuessed) {
     EXPECT_EQ(json["given"]["selectors"].dump(),
               R"({"card":"li","heading":"h3","kicker":"li p","picture":"img","row":""})");
     EXPECT_EQ(json["cards"][1]["parts"][2]["copy"], "When the steps are green and dry.");
-    EXPECT_NE(finished.err.find("Warning: On the page, the row has no class of a variant. Add the class "
-                                "tides-pair to the row in the CMS."),
+    EXPECT_NE(finished.err.find("Warning: The row on the page does not have the class of a variant. "
+                                "Tenter added tides-pair to the imported markup. Add it to the row in the "
+                                "CMS, too."),
               std::string::npos)
         << finished.err;
     // What is printed can be opened, although the pictures are elsewhere.

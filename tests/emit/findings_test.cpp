@@ -34,13 +34,14 @@ TEST(FindingsList, NamesFourRangesOfWidthsAndCountsTheOthers) {
     checks::Finding several = finding();
     several.widths = {{320, 400}, {410.25, 420}, {500, 500}, {640, 840}};
     EXPECT_NE(findingsList(project(), {{several}, {}}, "widths")
-                  .find("\n  Occurs at: 320–400, 411–420, 500, 641–840\u00A0px\n"),
+                  .find("\n  All affected widths: 320–400, 411–420, 500, 641–840\u00A0px\n"),
               std::string::npos);
     several.widths.push_back({900, 901});
     several.widths.push_back({1000, 1001});
     const std::string list = findingsList(project(), {{several}, {}}, "visits");
-    EXPECT_NE(list.find("\n  Occurs at: 320–400, 411–420, 500, 641–840\u00A0px and 2 more ranges\n"),
-              std::string::npos)
+    EXPECT_NE(
+        list.find("\n  All affected widths: 320–400, 411–420, 500, 641–840\u00A0px and 2 more ranges\n"),
+        std::string::npos)
         << list;
     EXPECT_NE(list.find("13\u00A0% of visits\n"), std::string::npos) << list;
 }

@@ -74,9 +74,10 @@ TEST(Adopt, gives_every_kind_of_row_selectors_that_find_it_again) {
         if (html != plainList) {
             EXPECT_EQ(selectorsOf(row), selectors);
         }
-        EXPECT_NE(row.report.front().find(
-                      "Warning: On the page, the row has no class of a variant. Add the class walks-trio"),
-                  std::string::npos);
+        EXPECT_NE(
+            row.report.front().find(
+                "Warning: The row on the page does not have the class of a variant. Tenter added walks-trio"),
+            std::string::npos);
     }
 }
 
@@ -169,8 +170,8 @@ TEST(Adopt, keeps_everything_else_in_the_project) {
 TEST(Adopt, reports_cautions_first_and_then_what_was_found) {
     const Adopted row = adopted(boxesInBoxes, {{"heading", ".walk-title"}});
     const std::vector<std::string> expected{
-        "Warning: On the page, the row has no class of a variant. Add the class walks-trio to the row in the "
-        "CMS. The imported markup already contains it.",
+        "Warning: The row on the page does not have the class of a variant. Tenter added walks-trio to the "
+        "imported markup. Add it to the row in the CMS, too.",
         "Warning: The picture files \"low-tide.jpg\", \"dunes.jpg\" and \"creek.jpg\" are not saved with the "
         "page. Put "
         "them into the folder of the project.",

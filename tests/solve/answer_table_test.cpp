@@ -223,7 +223,8 @@ TEST(AnswerTable, names_the_reserve_for_longer_text_that_limits_a_size) {
         const project::Project project = wishing(walks, {"heading.lines=2", "aim=largest", reserve});
         return answerText(project, solve::solve(project, {0}, solveStore()));
     };
-    EXPECT_NE(textWith("reserve=35%").find("because of the wish “one line” with a reserve of 35\u00A0%: "),
+    EXPECT_NE(textWith("reserve=35%")
+                  .find("because of the wish “one line” with a reserve of 35\u00A0%, limited by the "),
               std::string::npos);
     EXPECT_EQ(textWith("reserve=0").find("reserve"), std::string::npos);
 }

@@ -322,8 +322,8 @@ TEST(SmallCard, shows_which_word_limits_and_what_a_shorter_one_allows) {
     EXPECT_NEAR(size / *binding->sizeWithShorterWord, 1, 0.02);
     EXPECT_GT(*binding->sizeWithShorterWord, binding->size * 1.1);
     const std::string text = answerText(project, answer);
-    EXPECT_NE(text.find("word “observatory” (card 1). "), std::string::npos) << text;
-    EXPECT_NE(text.find("If the word had three letters fewer: "), std::string::npos) << text;
+    EXPECT_NE(text.find("limited by the word “observatory” (card 1). "), std::string::npos) << text;
+    EXPECT_NE(text.find("With three letters fewer in this word, the limit is "), std::string::npos) << text;
 }
 
 /// Wishes of several kinds that cannot be satisfied together.
@@ -464,8 +464,8 @@ TEST(Conflict, says_where_it_is_and_by_which_word) {
     EXPECT_EQ(place.width, 320);
     EXPECT_TRUE(place.fullText.starts_with("Heading, 320–800\u00A0px (1 column): at most "))
         << place.fullText;
-    EXPECT_NE(place.fullText.find("\u00A0px at 320\u00A0px viewport width, because of the wish “one line”: "
-                                  "word “observatory” (card 1)"),
+    EXPECT_NE(place.fullText.find("\u00A0px at 320\u00A0px viewport width, because of the wish “one line”, "
+                                  "limited by the word “observatory” (card 1)"),
               std::string::npos)
         << place.fullText;
     EXPECT_TRUE(std::ranges::any_of(table.conflict->resolutions, [](const solve::Resolution& one) {
@@ -539,7 +539,9 @@ TEST(SmallCard, shows_where_a_measure_limits_the_size) {
     const solve::Limit& place = table.conflict->places.front();
     EXPECT_EQ(place.binding.wish.kind, kindOf("leastMeasure"));
     EXPECT_EQ(place.width, 320);
-    EXPECT_NE(place.text.find("because of the wish “at least 60 characters per line”: "), std::string::npos)
+    EXPECT_NE(place.text.find("because of the wish “at least 60 characters per line”, "
+                              "limited by the text “"),
+              std::string::npos)
         << place.text;
     EXPECT_NE(place.text.find("text “Two slow miles"), std::string::npos) << place.text;
 }

@@ -12,8 +12,8 @@ inline constexpr const char* wish =
 inline constexpr const char* variant =
     "Variant: the same cards with another column count, its own class and its own sizes";
 inline constexpr const char* slack =
-    "Slack: the smallest change of width that makes a line break differently, as a share of its width; below "
-    "0.25\u00A0% another browser may break it differently";
+    "Slack: the smallest change of the text width, as a share of that width, that moves a line break; below "
+    "0.25\u00A0% another browser may break the line differently";
 inline constexpr const char* tightFit =
     "Tight fit: a line with less than 0.25\u00A0% slack; another browser may break it differently";
 inline constexpr const char* wrapPoint =

@@ -21,7 +21,7 @@ QString shareTitle(double share, const checks::Audience& audience) {
 
 QString otherWidthsTitle(const project::Project& project, const checks::Finding& finding, std::size_t most) {
     const std::string widths = checks::widthsBeyondText(project, finding, most);
-    return widths.empty() ? QString() : "Occurs at: " + QString::fromStdString(widths);
+    return widths.empty() ? QString() : "All affected widths: " + QString::fromStdString(widths);
 }
 
 QString describe(const project::Project& project, const checks::Finding& finding,

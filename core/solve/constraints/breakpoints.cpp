@@ -8,7 +8,8 @@ namespace tenter::solve::constraints {
 namespace {
 
 constexpr WishKey breakpointsKey{
-    "breakpoints", "same", "same size on both sides; or proportional, free",
+    "breakpoints", "same",
+    "same size on both sides of a breakpoint; proportional: same share of the column; free: no condition",
     [](NotationReader& reader, const std::string& value, project::Json& entry) {
         return reader.putWord(entry, "breakpoints", value,
                               {{"same", "same"}, {"proportional", "proportional"}, {"free", "free"}});

@@ -15,7 +15,7 @@ constexpr double columnTolerance = 0.01;
 constexpr double narrowingTolerance = 0.05;
 
 constexpr WishKey columnKey{
-    "column", "with", "no growth where its column narrows; or free",
+    "column", "with", "the text does not grow where its column narrows; free: it may grow",
     [](NotationReader& reader, const std::string& value, project::Json& entry) {
         return reader.putWord(entry, "withColumn", value, {{"with", true}, {"free", false}});
     }};
@@ -31,7 +31,7 @@ public:
     }
     [[nodiscard]] std::string joint(const Wish& /*wish*/) const override { return " with "; }
     [[nodiscard]] std::optional<std::string> limitText(const LimitContext& context) const override {
-        return (context.isLower ? "at least " : "at most ") + context.at + ", because text may not " +
+        return (context.isLower ? "at least " : "at most ") + context.at + ", because text must not " +
                (context.isLower ? "shrink where its column widens. To allow a smaller size, "
                                 : "grow where its column narrows. To allow a larger size, ") +
                (context.atBreakpoint ? "move the breakpoint, or " : "") +

@@ -11,7 +11,7 @@ namespace tenter::solve::constraints {
 namespace {
 
 constexpr WishKey measureKey{"measure", "35-75",
-                             "characters per line, 1 to 1000; 35-: at least; -75: at most",
+                             "characters per line, 1 to 1000; 35-: at least 35; -75: at most 75",
                              [](NotationReader& reader, const std::string& value, project::Json& entry) {
                                  return reader.putRange(entry, "leastMeasure", "mostMeasure", value,
                                                         "write for example 35-75, 35- or -75");

@@ -15,20 +15,19 @@ namespace {
 
 using project::RoleWishes;
 
-constexpr WishKey ratioKey{"ratio", "body*1.25", "times the size of body; body*1.25-: at least",
-                           [](NotationReader& reader, const std::string& value, project::Json& entry) {
-                               const std::size_t star = value.find('*');
-                               const char* const fix =
-                                   "write for example body*1.25, or body*1.25- for at least that";
-                               if (star == std::string::npos)
-                                   return reader.wrong(project::inQuotes(value) + " is not a ratio", fix);
-                               if (!reader.isRole(value.substr(0, star))) return false;
-                               entry["ratioTo"] = value.substr(0, star);
-                               std::string times = value.substr(star + 1);
-                               const bool least = times.ends_with('-');
-                               if (least) times.pop_back();
-                               return reader.putNumber(entry, least ? "leastRatio" : "ratio", times, fix);
-                           }};
+constexpr WishKey ratioKey{
+    "ratio", "body*1.25", "1.25 times the size of body; body*1.25-: at least 1.25 times",
+    [](NotationReader& reader, const std::string& value, project::Json& entry) {
+        const std::size_t star = value.find('*');
+        const char* const fix = "write for example body*1.25, or body*1.25- for at least that";
+        if (star == std::string::npos) return reader.wrong(project::inQuotes(value) + " is not a ratio", fix);
+        if (!reader.isRole(value.substr(0, star))) return false;
+        entry["ratioTo"] = value.substr(0, star);
+        std::string times = value.substr(star + 1);
+        const bool least = times.ends_with('-');
+        if (least) times.pop_back();
+        return reader.putNumber(entry, least ? "leastRatio" : "ratio", times, fix);
+    }};
 
 class RatioConstraint : public Constraint {
 public:
@@ -85,7 +84,7 @@ public:
         }
     }
 
-    /// A role that should lead another one may not become smaller than it.
+    /// A role that should lead another one must not become smaller than it.
     [[nodiscard]] bool isUnreadable(const Wish& wish, const Relaxation& relaxation,
                                     const std::vector<Wish>& /*defaults*/) const override {
         return !isExact_ && wish.value >= 1 && (relaxation.removed || relaxation.wish.value < 1);

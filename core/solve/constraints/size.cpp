@@ -1,4 +1,4 @@
-// At least and at most a size, and sizes that may not change.
+// At least and at most a size, and sizes that must not change.
 #include <algorithm>
 
 #include "solve/bound_finder.h"
@@ -13,7 +13,8 @@ namespace tenter::solve::constraints {
 
 namespace {
 
-constexpr WishKey sizeKey{"size", "15-20", "px, 1 to 400; 15-: at least 15; -20: at most 20; or locked",
+constexpr WishKey sizeKey{"size", "15-20",
+                          "px, 1 to 400; 15-: at least 15; -20: at most 20; locked: the size does not change",
                           [](NotationReader& reader, const std::string& value, project::Json& entry) {
                               if (value == "locked")
                                   return reader.putWord(entry, "locked", value, {{"locked", true}});

@@ -27,8 +27,8 @@ public:
         return "twice as large at " + units::percent(wish.value) + " browser zoom";
     }
     [[nodiscard]] std::optional<std::string> limitText(const LimitContext& context) const override {
-        return "at most " + context.at + context.because + " (" + units::figure(context.wish.value / 2) +
-               " times the smallest size).";
+        return "at most " + context.at + context.because + ": the largest size may be at most " +
+               units::figure(context.wish.value / 2) + " times the smallest size of this role.";
     }
     [[nodiscard]] double zoomFactor(const Wish& wish) const override { return wish.value; }
 
