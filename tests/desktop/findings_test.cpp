@@ -65,7 +65,7 @@ private Q_SLOTS:
         for (std::size_t i = 0; i < survey().findings().size(); ++i) {
             const QString says = list_->model()->index(static_cast<int>(i), 0).data().toString();
             if (survey().findings()[i].widths.size() > 1) {
-                QVERIFY2(says.contains("\nOccurs at: "), qPrintable(says));
+                QVERIFY2(says.contains("\nAll affected widths: "), qPrintable(says));
                 continue;
             }
             QSet<QString> ranges;
