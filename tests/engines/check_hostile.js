@@ -132,7 +132,7 @@ try {
     await writeFile(file, json);
     const {code, stderr} = await promisify(execFile)(given.cli, ['page', file]).then(() => ({code: 0, stderr: ''}), (error) => error);
     assert.notEqual(code, 0, `${what} is refused`);
-    assert.match(stderr, /^[^\n]*refused\.tenter\.json: [^\n]+; [^\n]+\n$/, `${what} is reported on one line with place and fix`);
+    assert.match(stderr, /^[^\n]*refused\.tenter\.json(:\d+:\d+)?: ([^\n]+\. [^\n]+\.|[^\n]+ must be [^\n]+; it is [^\n]+\.)\n$/, `${what} is reported on one line with place and fix`);
     assert.doesNotMatch(stderr, /[\u0000-\u0009\u000b-\u001f\u007f\u202e]/, `${what} is shown, not interpreted`);
   }
   console.log(`${given.engine}: ${page.parts.length} parts say what their copy says, ${page.skeleton.length} elements as with harmless copy; ${refused.length} projects refused.`);

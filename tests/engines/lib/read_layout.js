@@ -81,9 +81,11 @@ export function readLayout(widths, fresh = false) {
     return Math.round(number * 1e4) / 1e4;
   }
 
+  // From the corner of the page, which lies beside the scrollbar: Chromium 156 puts that of a page written from right to
+  // left at the left, Firefox 153 at the right.
   function box(element) {
     const {x, y, width, height} = element.getBoundingClientRect();
-    return [rounded(x), rounded(y), rounded(width), rounded(height)];
+    return [rounded(x - inner.documentElement.getBoundingClientRect().x), rounded(y), rounded(width), rounded(height)];
   }
 
   return JSON.stringify(
