@@ -12,6 +12,7 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QSet>
+#include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QtTest>
 #include <set>
@@ -369,6 +370,54 @@ private Q_SLOTS:
             QVERIFY(plot->grab().toImage() != drawn);
             viewing().setVariant(0);
         }
+    }
+
+    void buildsTheCurvesOfAPlotOncePerEdit() {
+        for (auto* disclosure : axis_->findChildren<axis::Disclosure*>())
+            if (disclosure->text() == "Card height" || disclosure->text() == "Picture size")
+                disclosure->click();
+        const auto plots = axis_->findChildren<axis::SweepPlot*>();
+        QCOMPARE(plots.size(), 2);
+        for (axis::SweepPlot* plot : plots) {
+            QVERIFY(plot->isVisible());
+            QCoreApplication::processEvents();  // the pane gets its height
+            const QImage before = plot->grab().toImage();
+            QSignalSpy rebuilt(plot, &axis::SweepPlot::rebuilt);
+            QVERIFY(viewing().setSetting("Gap", "row/columnGap", "77px").empty());
+            QCOMPARE(rebuilt.count(), 1);
+            QTRY_VERIFY(survey().isFresh());
+            QCOMPARE(rebuilt.count(), 1);
+            QVERIFY(plot->grab().toImage() != before);
+            document().undoStack().undo();
+            QCOMPARE(rebuilt.count(), 2);
+            QCOMPARE(plot->grab().toImage(), before);
+        }
+    }
+
+    void plotsOfHeightsFollowTheScaleAndAnEditWhileTheyAreClosed() {
+        axis::Disclosure* disclosure = nullptr;
+        for (auto* one : axis_->findChildren<axis::Disclosure*>())
+            if (one->text() == "Card height") disclosure = one;
+        disclosure->click();
+        auto* plot = axis_->findChildren<axis::SweepPlot*>().front();
+        QVERIFY(plot->isVisible());
+        const QImage before = plot->grab().toImage();
+        // Equal room for each band moves the breakpoints of the plot, too.
+        axis_->scaleActions().back()->setChecked(true);
+        const QImage equal = plot->grab().toImage();
+        document().edit("Breakpoint", [](project::Project& project) {
+            project.variants[0].bands[0].upTo = *project.variants[0].bands[0].upTo + 40;
+        });
+        QVERIFY(plot->grab().toImage() != equal);
+        document().undoStack().undo();
+        QCOMPARE(plot->grab().toImage(), equal);
+        axis_->scaleActions().back()->setChecked(false);
+        QCOMPARE(plot->grab().toImage(), before);
+        disclosure->click();
+        QVERIFY(!plot->isVisible());
+        viewing().setSetting("Gap", "row/columnGap", "77px");
+        disclosure->click();
+        QVERIFY(plot->grab().toImage() != before);
     }
 
     void rowViewHasMoreThanHalfOfTheHeight() { QVERIFY(row()->height() > axis_->height()); }

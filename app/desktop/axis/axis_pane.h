@@ -3,12 +3,12 @@
 
 #include <QAction>
 #include <QWidget>
-#include <optional>
-#include <string>
 #include <vector>
 
+#include "axis/lane_stack.h"
+#include "axis/scale_actions.h"
+#include "axis/theme_breakpoints.h"
 #include "axis/width_scale.h"
-#include "css/breakpoints.h"
 #include "document/engine_sweep.h"
 #include "document/survey.h"
 #include "document/viewing.h"
@@ -21,7 +21,6 @@ namespace tenter::desktop::axis {
 
 class BandsLane;
 class Cursor;
-class Disclosure;
 class DifferencesLane;
 class MeasurePlot;
 class Ruler;
@@ -37,11 +36,11 @@ public:
     ~AxisPane() override;
 
     /// One toggle action per lane or plot, which opens and closes it.
-    [[nodiscard]] QList<QAction*> laneActions() const;
+    [[nodiscard]] QList<QAction*> laneActions() const { return lanes_.actions(); }
     /// Adds the lane “Browser comparison”. It appears when the comparison has its first result.
     void addComparisonLane(const compare::Comparison& comparison);
     /// Zoom in, Zoom out, Whole range, and the toggle Equal room for each band.
-    [[nodiscard]] QList<QAction*> scaleActions() const { return scaleActions_; }
+    [[nodiscard]] QList<QAction*> scaleActions() const { return scaleActions_.all(); }
     [[nodiscard]] const WidthScale& scale() const { return scale_; }
     /// Moves the width to the next (+1) or previous (−1) band end: a breakpoint, or the first px above it.
     void goToBandEdge(int direction);
@@ -52,9 +51,9 @@ public:
     /// there is no such wrap point.
     QString goToWrap(int direction);
     /// Breakpoints in the theme's CSS of an imported row; empty for other rows.
-    [[nodiscard]] const std::vector<css::Breakpoint>& themeBreakpoints() const { return themeBreakpoints_; }
+    [[nodiscard]] const std::vector<css::Breakpoint>& themeBreakpoints() const { return theme_.all(); }
     /// The theme's breakpoints near position `x` (px in the pane), a line for each; may be empty.
-    [[nodiscard]] QString rulerToolTipAt(double x) const;
+    [[nodiscard]] QString rulerToolTipAt(double x) const { return theme_.toolTipAt(x); }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -73,42 +72,18 @@ protected:
     bool event(QEvent* event) override;
 
 private:
-    /// When a lane opens without a click: always, if the window is tall enough, or never.
-    enum class OpensWhen { Always, WindowIsTall, Chosen };
-    struct Lane {
-        QWidget* content;
-        Disclosure* disclosure;
-        QAction* action;
-        OpensWhen opens;
-        int height;             ///< px; 0: a plot, which shares the remaining height
-        double share;           ///< of the remaining height, 0 to 1
-        bool available = true;  ///< false: neither the lane nor its name is shown
-    };
-    void setAvailable(const QWidget* content, bool available);
-    /// Gives the last lane added a longer name in menus and for screen readers.
-    void nameInFull(const QString& name);
-    /// Adds a lane of `height` px, or a plot with a `share` of the remaining height. `subtitle` is the unit
-    /// of the values, `description` the tooltip of its name.
-    void addLane(const QString& name, const QString& subtitle, const QString& description, QWidget* content,
-                 int height, double share, OpensWhen opens = OpensWhen::Always);
+    void addLanes(QWidget* findings, QWidget* audience, QWidget* thumbnails);
     [[nodiscard]] bool windowIsTall() const;
-    /// Arranges the names of closed lanes in rows from `y` (px) downwards, or only computes if `y` is empty.
-    /// Returns the height of the rows, px.
-    int arrangeClosed(std::optional<int> y) const;
-    /// Opens the lanes that need a tall window if it is tall, and closes them if it is not.
-    void openForWindowHeight();
-    void readTheme();
-    void addScaleActions();
     void arrange();
     void rescale();
     void onRow();
     void onSelection();
     void onWidth();
-    void zoomAbout(double x, double factor);
 
     Viewing& viewing_;
     Survey& survey_;
     WidthScale scale_;
+    ThemeBreakpoints theme_;
     EngineSweep* engineSweep_;
     Ruler* ruler_ = nullptr;
     BandsLane* bands_ = nullptr;
@@ -119,14 +94,11 @@ private:
     SweepPlot* heights_ = nullptr;
     SweepPlot* slots_ = nullptr;
     Cursor* cursor_ = nullptr;
-    QList<Lane> lanes_;
-    QList<QAction*> scaleActions_;
+    LaneStack lanes_;
+    ScaleActions scaleActions_;
     bool scaleFrozen_ = false;
     bool dragging_ = false;
-    bool lanesChosenByUser_ = false;  // then the height of the window no longer opens or closes lanes
-    int closedFrom_ = 0;              // px from the top, where the names of closed lanes begin
-    project::SharedText themeCss_;
-    std::vector<css::Breakpoint> themeBreakpoints_;
+    int lanesBottom_ = 0;  // px from the top, where the names of closed lanes begin
 };
 
 }  // namespace tenter::desktop::axis

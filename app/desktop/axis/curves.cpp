@@ -38,6 +38,21 @@ double Bands::last(std::size_t band) const {
     return band >= breakpoints.size() ? most : std::clamp(breakpoints[band], least, most);
 }
 
+double Bands::endBeside(double width, int direction) const {
+    std::vector<double> ends{least};
+    for (const double breakpoint : breakpoints) {
+        ends.push_back(breakpoint);
+        ends.push_back(std::floor(breakpoint) + 1);
+    }
+    ends.push_back(most);
+    double to = width;
+    for (const double end : ends) {
+        if (direction > 0 && end > width) return end;
+        if (direction < 0 && end < width) to = end;
+    }
+    return to;
+}
+
 std::vector<SizeCurve> sizeCurves(const layout::PreparedRow& row, const Bands& bands) {
     std::vector<SizeCurve> curves;
     for (std::uint32_t style = 0; style < row.roles().size(); ++style) {

@@ -24,6 +24,9 @@ struct Bands {
     [[nodiscard]] double first(std::size_t band) const;
     [[nodiscard]] double last(std::size_t band) const;
     [[nodiscard]] std::size_t count() const { return breakpoints.size() + 1; }
+    /// The next (+1) or previous (−1) end of a band, seen from `width`: a breakpoint, or the first whole px
+    /// above it; `width` if there is none.
+    [[nodiscard]] double endBeside(double width, int direction) const;
     static Bands of(const project::Project& project, std::size_t variant);
 };
 

@@ -45,7 +45,8 @@ void SweepPlot::readPictures() {
     const sweep::PartCurves* shown = nullptr;
     for (const sweep::PartCurves& part : survey_.sweep().curves.parts) {
         if (!part.picture) continue;
-        if (shown == nullptr || (isSelected(part.place.card) && !isSelected(shown->place.card))) shown = &part;
+        if (shown == nullptr || (isSelected(part.place.card) && !isSelected(shown->place.card)))
+            shown = &part;
     }
     if (shown == nullptr) return;
     curves_.push_back({shown->place.card, false, pointsOf(shown->slotWidth)});
@@ -69,6 +70,13 @@ void SweepPlot::rebuild() {
     }
     if (most > 0) setValues(least, most);
     restyle();
+    Q_EMIT rebuilt();
+}
+
+// Changes are not followed while the plot is hidden.
+void SweepPlot::showEvent(QShowEvent* event) {
+    Plot::showEvent(event);
+    rebuild();
 }
 
 void SweepPlot::restyle() {

@@ -13,11 +13,13 @@ public:
     enum class Quantity { CardHeight, PictureSlot };
     SweepPlot(Quantity quantity, Viewing& viewing, const Survey& survey, const WidthScale& scale,
               QWidget* parent);
-    /// Copies the curves from the sweep again.
-    void rebuild();
+
+Q_SIGNALS:
+    void rebuilt();  ///< the curves were copied from the sweep again
 
 protected:
     void restyle() override;
+    void showEvent(QShowEvent* event) override;
 
 private:
     struct CardCurve {
@@ -25,6 +27,9 @@ private:
         bool height = false;  ///< true for heights, false for the width of a picture's slot
         QVector<QPointF> points;
     };
+    /// Copies the curves from the sweep again: when it or the selection changes while the plot is visible,
+    /// and when the plot is shown.
+    void rebuild();
     void readCards();
     void readPictures();
     [[nodiscard]] bool isSelected(std::size_t card) const;

@@ -1,0 +1,144 @@
+#include "axis/lane_stack.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "axis/disclosure.h"
+#include "document/wording.h"
+
+namespace tenter::desktop::axis {
+
+namespace {
+
+constexpr int nameHeight = 28;  // px at the top of a lane in which its name is centred
+constexpr int closedHeight = 22;
+constexpr int leastPlotHeight = 56;
+
+}  // namespace
+
+void LaneStack::add(const QString& name, const QString& subtitle, const QString& description,
+                    QWidget* content, int height, double share, OpensWhen opens) {
+    const bool open = opens == OpensWhen::Always;
+    auto* action = new QAction(name, &pane_);
+    action->setCheckable(true);
+    action->setChecked(open);
+    action->setToolTip(toolTipText(description));
+    auto* disclosure = new Disclosure(name, subtitle, &pane_);
+    disclosure->setToolTip(toolTipText(description));
+    disclosure->setAccessibleDescription(description);
+    disclosure->setChecked(open);
+    content->setVisible(open);
+    connect(disclosure, &QAbstractButton::toggled, action, &QAction::setChecked);
+    connect(disclosure, &QAbstractButton::clicked, this, [this] { chosenByUser_ = true; });
+    connect(action, &QAction::triggered, this, [this] { chosenByUser_ = true; });
+    connect(action, &QAction::toggled, this, [this, content, disclosure](bool opened) {
+        disclosure->setChecked(opened);
+        content->setVisible(opened);
+        Q_EMIT changed(opened);
+    });
+    lanes_.append({content, disclosure, action, opens, height, share});
+}
+
+void LaneStack::nameInFull(const QString& name) {
+    lanes_.last().action->setText(name);
+    lanes_.last().disclosure->setAccessibleName(name);
+}
+
+void LaneStack::moveLastBelow(const QWidget* content) {
+    const auto above = std::ranges::find(lanes_, content, &Lane::content);
+    lanes_.move(lanes_.size() - 1, above - lanes_.begin() + 1);
+}
+
+void LaneStack::setAvailable(const QWidget* content, bool available) {
+    Lane& lane = *std::ranges::find(lanes_, content, &Lane::content);
+    if (lane.available == available) return;
+    lane.available = available;
+    lane.action->setVisible(available);
+    lane.disclosure->setVisible(available);
+    lane.content->setVisible(lane.isOpen());
+    Q_EMIT changed(false);
+}
+
+void LaneStack::openForWindow(bool tall) {
+    if (chosenByUser_) return;
+    for (const Lane& lane : lanes_)
+        if (lane.opens == OpensWhen::WindowIsTall) lane.action->setChecked(tall);
+}
+
+QList<QAction*> LaneStack::actions() const {
+    QList<QAction*> actions;
+    for (const Lane& lane : lanes_)
+        actions.append(lane.action);
+    return actions;
+}
+
+int LaneStack::minimumHeight() const {
+    int height = arrangeClosed(std::nullopt);
+    for (const Lane& lane : lanes_)
+        if (lane.isOpen()) height += lane.height > 0 ? lane.height : leastPlotHeight;
+    return height;
+}
+
+int LaneStack::arrangeClosed(std::optional<int> y) const {
+    constexpr int from = 6;
+    constexpr int apart = 8;
+    const int width = pane_.width();
+    int rows = 0;
+    int x = width;
+    for (const Lane& lane : lanes_) {
+        if (!lane.isClosed()) continue;
+        const QSize name = lane.disclosure->sizeHint();
+        if (x + name.width() > width - from) {
+            x = from;
+            ++rows;
+        }
+        if (y)
+            lane.disclosure->setGeometry(x, *y + rows * closedHeight - (closedHeight + name.height()) / 2,
+                                         name.width(), name.height());
+        x += name.width() + apart;
+    }
+    return rows * closedHeight;
+}
+
+int LaneStack::arrange(int top) {
+    int fixed = top + arrangeClosed(std::nullopt);
+    double shares = 0;
+    for (const Lane& lane : lanes_) {
+        if (!lane.isOpen()) continue;
+        if (lane.height > 0)
+            fixed += lane.height;
+        else
+            shares += lane.share;
+    }
+    const int rest = std::max(0, pane_.height() - fixed);
+    int y = top;
+    for (const Lane& lane : lanes_) {
+        if (!lane.isOpen()) continue;
+        const int room =
+            lane.height > 0 ? lane.height : static_cast<int>(std::floor(rest * lane.share / shares));
+        lane.content->setGeometry(0, y + 1, pane_.width(), std::max(1, room - 1));
+        const QSize name = lane.disclosure->sizeHint();
+        lane.disclosure->setGeometry(
+            6,
+            lane.height > 0 ? std::max(y + 4, y + std::min(room, nameHeight) / 2 - name.height() / 2) : y + 4,
+            name.width(), name.height());
+        lane.disclosure->raise();
+        y += room;
+    }
+    closedFrom_ = y;
+    arrangeClosed(y);
+    return y;
+}
+
+void LaneStack::update() {
+    for (const Lane& lane : lanes_)
+        lane.content->update();
+}
+
+void LaneStack::paintLines(QPainter& painter) const {
+    for (const Lane& lane : lanes_)
+        if (lane.isOpen()) painter.drawLine(0, lane.content->y() - 1, pane_.width(), lane.content->y() - 1);
+    painter.drawLine(0, closedFrom_, pane_.width(), closedFrom_);
+}
+
+}  // namespace tenter::desktop::axis

@@ -1,0 +1,72 @@
+// The lanes and plots of the width axis below each other: their names, which are open, and their places.
+#pragma once
+
+#include <QAction>
+#include <QObject>
+#include <QPainter>
+#include <optional>
+
+namespace tenter::desktop::axis {
+
+class Disclosure;
+
+/// Places widgets of one parent, the pane. All sizes are px.
+class LaneStack : public QObject {
+    Q_OBJECT
+
+public:
+    /// When a lane opens without a click: always, if the window is tall enough, or never.
+    enum class OpensWhen { Always, WindowIsTall, Chosen };
+
+    explicit LaneStack(QWidget& pane) : pane_(pane) {}
+    /// Adds a lane of `height` px, or a plot with a `share` of the remaining height. `subtitle` is the unit
+    /// of the values, `description` the tooltip of its name.
+    void add(const QString& name, const QString& subtitle, const QString& description, QWidget* content,
+             int height, double share, OpensWhen opens = OpensWhen::Always);
+    /// Gives the last lane added a longer name in menus and for screen readers.
+    void nameInFull(const QString& name);
+    /// Moves the last lane added to the place below another.
+    void moveLastBelow(const QWidget* content);
+    /// Shows or hides a lane with its name, whether it is open or closed.
+    void setAvailable(const QWidget* content, bool available);
+    /// Opens the lanes that need a tall window if it is tall, and closes them if it is not, unless the user
+    /// has opened or closed a lane.
+    void openForWindow(bool tall);
+
+    /// One toggle action per lane, which opens and closes it.
+    [[nodiscard]] QList<QAction*> actions() const;
+    /// The height below which open lanes and names of closed ones do not fit.
+    [[nodiscard]] int minimumHeight() const;
+    /// Places all lanes from `top` downwards in the pane. Returns where the names of closed lanes begin.
+    int arrange(int top);
+    void update();
+    /// Paints a line above each open lane and above the names of closed ones.
+    void paintLines(QPainter& painter) const;
+
+Q_SIGNALS:
+    /// A lane was opened (`opened`), closed, or became available or not: `arrange` is necessary.
+    void changed(bool opened);
+
+private:
+    struct Lane {
+        QWidget* content;
+        Disclosure* disclosure;
+        QAction* action;
+        OpensWhen opens;
+        int height;             ///< 0: a plot, which shares the remaining height
+        double share;           ///< of the remaining height, 0 to 1
+        bool available = true;  ///< false: neither the lane nor its name is shown
+        [[nodiscard]] bool isOpen() const { return available && action->isChecked(); }
+        [[nodiscard]] bool isClosed() const { return available && !action->isChecked(); }
+    };
+    /// Arranges the names of closed lanes in rows from `y` downwards, or only computes if `y` is empty.
+    /// Returns the height of the rows.
+    int arrangeClosed(std::optional<int> y) const;
+
+    QWidget& pane_;
+    QList<Lane> lanes_;
+    bool chosenByUser_ = false;  // then the height of the window no longer opens or closes lanes
+    int closedFrom_ = 0;
+};
+
+}  // namespace tenter::desktop::axis

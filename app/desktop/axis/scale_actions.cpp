@@ -1,0 +1,40 @@
+#include "axis/scale_actions.h"
+
+#include <algorithm>
+
+namespace tenter::desktop::axis {
+
+template <class Does>
+QAction* ScaleActions::add(const QString& text, const QKeySequence& shortcut, Does does) {
+    auto* action = new QAction(text, this);
+    action->setShortcut(shortcut);
+    connect(action, &QAction::triggered, this, does);
+    all_.append(action);
+    return action;
+}
+
+ScaleActions::ScaleActions(const Viewing& viewing, WidthScale& scale, QObject* parent)
+    : QObject(parent), viewing_(viewing), scale_(scale) {
+    add(tr("Zoom &in"), Qt::CTRL | Qt::ALT | Qt::Key_Plus,
+        [this] { zoomAbout(scale_.x(viewing_.width()), zoomStep); });
+    add(tr("Zoom &out"), Qt::CTRL | Qt::ALT | Qt::Key_Minus,
+        [this] { zoomAbout(scale_.x(viewing_.width()), 1 / zoomStep); });
+    add(tr("&Whole range"), Qt::CTRL | Qt::ALT | Qt::Key_0, [this] {
+        scale_.showWhole();
+        Q_EMIT changed();
+    });
+    QAction* const equal = add(tr("&Equal room for each band"), {}, [] {});
+    equal->setCheckable(true);
+    connect(equal, &QAction::toggled, this, [this](bool on) {
+        scale_.setEqualRoom(on);
+        scale_.showWhole();
+        Q_EMIT changed();
+    });
+}
+
+void ScaleActions::zoomAbout(double x, double factor) {
+    scale_.zoomAbout(std::clamp(x, scale_.left(), scale_.right()), factor);
+    Q_EMIT changed();
+}
+
+}  // namespace tenter::desktop::axis
