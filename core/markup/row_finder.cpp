@@ -56,8 +56,8 @@ private:
         for (const RoleChoice& choice : choices) {
             if (!choice.role.empty() && choice.role != "card" && choice.role != "picture" &&
                 !project::isRoleName(choice.role)) {
-                wrong(std::string("The role must be row, card, picture, or ") + project::roleNameRule +
-                          "; it is " + project::inQuotes(choice.role) + ".",
+                wrong(std::string("The role must be ") + project::selectorRoleRule + "; it is " +
+                          project::inQuotes(choice.role) + ".",
                       "");
                 return false;
             }
@@ -151,7 +151,7 @@ private:
             cards = guessCards(tree, found.kept.row);
         }
         if (cards.empty()) {
-            wrong("The row has no cards.", "Give a selector for card.");
+            wrong("The row has no cards.", "Enter a selector for card.");
             return false;
         }
         constexpr std::size_t most = 500;  // of a project

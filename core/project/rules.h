@@ -56,5 +56,8 @@ inline constexpr const char* classNameRule =
     "a class name: letters, digits, hyphens and underscores, starting with a letter";
 inline constexpr const char* roleNameRule =
     "a role name: lower-case letters, digits and hyphens, starting with a letter, except card and picture";
+inline constexpr const char* selectorRoleRule =
+    "row, card, picture, or the name of a text role: lower-case letters, digits and hyphens, starting with a "
+    "letter";
 
 }  // namespace tenter::project

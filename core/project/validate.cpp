@@ -245,7 +245,7 @@ void check(ReadContext& context, const Given& given) {
         const ReadContext::Step entry = context.at(role);
         if (role != "card" && role != "picture" && !isRoleName(role)) {
             context.wrong("The key " + inQuotes(role) + " is not the name of a role.",
-                          std::string("Use row, card, picture, or ") + roleNameRule + ".");
+                          std::string("Use ") + selectorRoleRule + ".");
         } else if (role != "row" && selector.find_first_not_of(" \t\r\n\f") == std::string::npos) {
             context.mustBe(R"(a CSS selector such as ".walk img")", "empty");
         }

@@ -242,7 +242,7 @@ TEST(Adopt, names_each_picture_that_has_no_address_of_its_own) {
 
 TEST(Adopt, says_in_one_line_why_it_cannot) {
     EXPECT_NE(problemsOf("").find("No row of cards was found"), std::string::npos);
-    EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("Give a selector for card."), std::string::npos);
+    EXPECT_NE(problemsOf("%PDF-1.7 and so on").find("Enter a selector for card."), std::string::npos);
     EXPECT_NE(problemsOf("<frameset><frame></frameset>").find("No row of cards"), std::string::npos);
     EXPECT_NE(problemsOf(floats, {{"row", ".gone"}}).find("The selector for row selects nothing."),
               std::string::npos);
@@ -250,9 +250,9 @@ TEST(Adopt, says_in_one_line_why_it_cannot) {
         problemsOf(floats, {{"card", "..x"}})
             .find("The selector \"..x\" for card is not valid. Expected a class name, but found \".\"."),
         std::string::npos);
-    EXPECT_NE(
-        problemsOf(floats, {{"No Role", "p"}}).find("The role must be row, card, picture, or a role of text"),
-        std::string::npos);
+    EXPECT_NE(problemsOf(floats, {{"No Role", "p"}})
+                  .find("The role must be row, card, picture, or the name of a text role"),
+              std::string::npos);
 }
 
 // A folder of its own, gone afterwards.

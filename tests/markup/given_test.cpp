@@ -116,7 +116,7 @@ TEST(GivenRow, without_a_variants_class_names_the_class_to_add_in_the_cms) {
     EXPECT_FALSE(givenRow(project, problems));
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].place, "/given/markup");
-    EXPECT_NE(problems[0].fix.find("Give the row the class walks-pair in the CMS"), std::string::npos);
+    EXPECT_NE(problems[0].fix.find("Add the class walks-pair to the row in the CMS"), std::string::npos);
 }
 
 TEST(GivenRow, that_is_no_row_is_refused_at_once) {
