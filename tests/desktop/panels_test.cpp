@@ -39,7 +39,7 @@ private Q_SLOTS:
         type("Wish: lines at most", "1");
         press("Solve sizes");
         settle();
-        QVERIFY(!viewing().isProposal() && label("Change to ") != nullptr);
+        QVERIFY(!viewing().isProposal() && label("Change “") != nullptr);
         everyPanelFits("in a conflict", 1);
     }
 
@@ -102,7 +102,7 @@ private Q_SLOTS:
         viewing().setWidth(1200);
         openPanel(0);
         press("Leeway of the breakpoint");
-        QVERIFY(label("breakpoint above 2 columns") != nullptr);
+        QVERIFY(label("(2 to 3 columns): ") != nullptr);
     }
 
     // WCAG 2.2 SC 2.5.3: the accessible name contains the visible label.
@@ -129,6 +129,7 @@ private Q_SLOTS:
         type("Wish: size at most", "26 px");
         openPanel(0);
         QTest::keyClick(window_.get(), Qt::Key_F9);
+        waitForJobs(*window_);
         QVERIFY(viewing().isProposal());
         QCOMPARE(onKeyboard(), QString("Apply sizes"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
@@ -145,6 +146,7 @@ private Q_SLOTS:
         type("Wish: size at least", "26 px");
         type("Wish: lines at most", "1");
         QTest::keyClick(window_.get(), Qt::Key_F9);
+        waitForJobs(*window_);
         QVERIFY(!viewing().isProposal());
         press("Close");
         QVERIFY(label("No sizes satisfy") == nullptr);
