@@ -1,29 +1,12 @@
 // The main window's menus.
-#include <QActionGroup>
 #include <QMenu>
 #include <QMenuBar>
 
-#include "document/wording.h"
 #include "findings/silencing.h"
 #include "window/about.h"
 #include "window/main_window.h"
 
 namespace tenter::desktop::window {
-
-namespace {
-
-/// `title` with & before its first letter that is not in `taken`; adds that letter to `taken`.
-QString withMnemonic(QString title, QString& taken) {
-    for (qsizetype i = 0; i < title.size(); ++i) {
-        const QChar letter = title[i].toLower();
-        if (!letter.isLetter() || taken.contains(letter)) continue;
-        taken += letter;
-        return title.insert(i, '&');
-    }
-    return title;
-}
-
-}  // namespace
 
 QAction* MainWindow::needsProject(QAction* action) {
     projectActions_ << action;
@@ -61,7 +44,7 @@ void MainWindow::buildFileMenu() {
     menu->addSeparator();
     needsProject(menu->addAction("&Import row from page…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
                                  this, &MainWindow::importRow));
-    menu->addAction("Import a&udience…", this, &MainWindow::importAudience);
+    menu->addAction("Import a&udience…", this, [this] { audience_->choose(this); });
     stopWeighting_ =
         menu->addAction("Stop &weighting by audience", this, [this] { survey_.setAudience({}); });
     stopWeighting_->setEnabled(false);
@@ -71,13 +54,13 @@ void MainWindow::buildFileMenu() {
     QMenu* exports = menu->addMenu("&Export");
     needsProject(exports->menuAction());
     needsProject(exports->addAction("Copy &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
-                                    [this] { copyStylesheetOf({viewing_.variant()}); }));
+                                    [this] { exports_->copyStylesheetOf({viewing_.variant()}); }));
     needsProject(exports->addAction(
         "Copy stylesheets of &all variants", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::ALT | Qt::Key_C), this,
-        [this] { copyStylesheetOf(project::everyVariant(document_.project())); }));
+        [this] { exports_->copyStylesheetOf(project::everyVariant(document_.project())); }));
     needsProject(exports->addAction("Copy &font size of selected text",
                                     QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this,
-                                    &MainWindow::copySize));
+                                    [this] { exports_->copySize(); }));
     menu->addSeparator();
     menu->addAction("&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
@@ -100,7 +83,7 @@ void MainWindow::buildEditMenu() {
     needsProject(
         menu->addAction("&Solve sizes", QKeySequence(Qt::Key_F9), this, [this] { side_->solveSizes(); }));
     menu->addSeparator();
-    // Enabled only for an imported row: see showGiven.
+    // Enabled only for an imported row: see enableOwnMarkup.
     ownMarkup_ = menu->addAction("Use Tenter’s &markup", this, &MainWindow::useOwnMarkup);
     QMenu* silencing = menu->addMenu("Silence &check");
     needsProject(silencing->menuAction());
@@ -111,8 +94,8 @@ void MainWindow::buildEditMenu() {
     });
     menu->addSeparator();
     needsProject(menu->addAction("&Find setting", QKeySequence::Find, this, [this] {
-        search_->setFocus(Qt::ShortcutFocusReason);
-        search_->selectAll();
+        strip_->search()->setFocus(Qt::ShortcutFocusReason);
+        strip_->search()->selectAll();
     }));
 }
 
@@ -131,39 +114,15 @@ void MainWindow::buildViewMenu() {
     for (QAction* action : axis_->scaleActions())
         scale->addAction(needsProject(action));
     QMenu* zooms = menu->addMenu("Browser &zoom");
-    browserZooms_ = new QActionGroup(this);
-    for (const double zoom : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0}) {
-        QAction* action =
-            needsProject(zooms->addAction(percent(zoom), this, [this, zoom] { setBrowserZoom(zoom); }));
-        action->setCheckable(true);
-        action->setData(zoom);
-        action->setChecked(zoom == 1);
-        browserZooms_->addAction(action);
-    }
-    connect(row_, &row::RowView::zoomChanged, this, &MainWindow::onRowZoom);
+    for (QAction* action : browserZoom_->actions())
+        zooms->addAction(needsProject(action));
     menu->addSeparator();
-    auto* engines = new QActionGroup(this);
-    QString letters = "afvolszbhp";  // mnemonics of the other entries
-    for (const text::BreakProfile* profile : text::profiles()) {
-        QAction* action =
-            needsProject(menu->addAction("Line breaks as in " + withMnemonic(engineTitle(*profile), letters),
-                                         this, [this, profile] { chooseEngine(*profile); }));
-        action->setCheckable(true);
-        engines->addAction(action);
-        engineActions_ << action;
-    }
+    for (QAction* action : breaks_->actions())
+        menu->addAction(needsProject(action));
     needsProject(menu->addAction("Compare with &browser…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
                                  this, &MainWindow::compareWithBrowser));
     menu->addSeparator();
-    showSaved_ = needsProject(menu->addAction("S&how saved version (hold F2)"));
-    showSaved_->setCheckable(true);
-    connect(showSaved_, &QAction::toggled, this, [this](bool on) {
-        viewing_.showSaved(on);
-        if (on)
-            note_->showMessage("Saved version");
-        else
-            note_->clear();
-    });
+    menu->addAction(needsProject(saved_->action()));
     menu->addSeparator();
     QMenu* panels = menu->addMenu("&Panels");
     const QStringList titles{"&Row", "&Text", "&Spacing", "&Colour", "&Words", "&Pictures"};
@@ -181,32 +140,27 @@ void MainWindow::buildGoMenu() {
     const auto add = [&](const QString& text, const QString& key, auto&& go) {
         needsProject(menu->addAction(text + '\t' + key, this, go));
     };
-    add("&Next band end", "Ctrl+Right", [this] { axis_->goToBandEdge(1); });
-    add("&Previous band end", "Ctrl+Left", [this] { axis_->goToBandEdge(-1); });
+    add("&Next band end", "Ctrl+Right", [this] { navigation_->goToBandEdge(1); });
+    add("&Previous band end", "Ctrl+Left", [this] { navigation_->goToBandEdge(-1); });
     menu->addSeparator();
-    const auto toDifference = [this](int direction) {
-        if (!axis_->goToDifference(direction))
-            note_->showMessage(direction > 0 ? "No Chromium/Firefox difference at a wider viewport"
-                                             : "No Chromium/Firefox difference at a narrower viewport");
-    };
     needsProject(menu->addAction("Next Chromium/Firefox &difference", QKeySequence(Qt::CTRL | Qt::Key_E),
-                                 this, [toDifference] { toDifference(1); }));
+                                 this, [this] { navigation_->goToDifference(1); }));
     needsProject(menu->addAction("Previous Chromium/Firefox d&ifference",
                                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), this,
-                                 [toDifference] { toDifference(-1); }));
-    needsProject(
-        menu->addAction("Next &wrap point", QKeySequence(Qt::Key_F7), this, [this] { goToWrap(1); }));
+                                 [this] { navigation_->goToDifference(-1); }));
+    needsProject(menu->addAction("Next &wrap point", QKeySequence(Qt::Key_F7), this,
+                                 [this] { navigation_->goToWrap(1); }));
     needsProject(menu->addAction("Previous wrap p&oint", QKeySequence(Qt::SHIFT | Qt::Key_F7), this,
-                                 [this] { goToWrap(-1); }));
-    needsProject(
-        menu->addAction("Next &finding", QKeySequence(Qt::Key_F8), this, [this] { goToFinding(1); }));
+                                 [this] { navigation_->goToWrap(-1); }));
+    needsProject(menu->addAction("Next &finding", QKeySequence(Qt::Key_F8), this,
+                                 [this] { navigation_->goToFinding(1); }));
     needsProject(menu->addAction("Previous findin&g", QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
-                                 [this] { goToFinding(-1); }));
+                                 [this] { navigation_->goToFinding(-1); }));
     menu->addSeparator();
-    add("Wid&er by 1\u00A0px", "Right", [this] { stepWidth(1); });
-    add("Narrowe&r by 1\u00A0px", "Left", [this] { stepWidth(-1); });
-    add("Wider &by 10\u00A0px", "Shift+Right", [this] { stepWidth(10); });
-    add("N&arrower by 10\u00A0px", "Shift+Left", [this] { stepWidth(-10); });
+    add("Wid&er by 1\u00A0px", "Right", [this] { navigation_->stepWidth(1); });
+    add("Narrowe&r by 1\u00A0px", "Left", [this] { navigation_->stepWidth(-1); });
+    add("Wider &by 10\u00A0px", "Shift+Right", [this] { navigation_->stepWidth(10); });
+    add("N&arrower by 10\u00A0px", "Shift+Left", [this] { navigation_->stepWidth(-10); });
 }
 
 void MainWindow::buildHelpMenu() {

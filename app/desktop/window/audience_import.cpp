@@ -1,0 +1,43 @@
+#include "window/audience_import.h"
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+
+#include "document/wording.h"
+
+namespace tenter::desktop::window {
+
+void AudienceImport::choose(QWidget* window) {
+    const QString file = QFileDialog::getOpenFileName(window, "Import audience", files_.startFolder(),
+                                                      "Comma-separated values (*.csv *.txt);;All files (*)");
+    if (!file.isEmpty()) read(file);
+}
+
+void AudienceImport::read(const QString& file) {
+    QFile in(file);
+    project::Problems problems;
+    if (!in.open(QIODevice::ReadOnly)) {
+        problems.push_back(
+            {file.toStdString(), "", "the file cannot be read", "choose a CSV file that you may read"});
+        problems_.showProblems("The audience was not imported.", problems);
+        return;
+    }
+    const QString name = QFileInfo(file).fileName();
+    const auto audience = checks::readAudience(in.readAll().toStdString(), name.toStdString(), problems);
+    if (!audience) {
+        problems_.showProblems("The audience was not imported.", problems);
+        return;
+    }
+    if (problems.empty())
+        problems_.hide();
+    else
+        problems_.showProblems("The audience was imported without these lines:", problems);
+    survey_.setAudience(*audience);
+    double visits = 0;
+    for (const auto& [width, count] : audience->visits)
+        visits += count;
+    note_.showMessage("Findings are weighted by " + figure(visits, 0) + " visits from " + name);
+}
+
+}  // namespace tenter::desktop::window

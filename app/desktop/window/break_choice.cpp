@@ -1,0 +1,62 @@
+#include "window/break_choice.h"
+
+#include <QActionGroup>
+#include <QSettings>
+#include <algorithm>
+
+#include "document/wording.h"
+
+namespace tenter::desktop::window {
+
+namespace {
+
+const QString engineKey = "engine";
+
+/// `title` with & before its first letter that is not in `taken`; adds that letter to `taken`.
+QString withMnemonic(QString title, QString& taken) {
+    for (qsizetype i = 0; i < title.size(); ++i) {
+        const QChar letter = title[i].toLower();
+        if (!letter.isLetter() || taken.contains(letter)) continue;
+        taken += letter;
+        return title.insert(i, '&');
+    }
+    return title;
+}
+
+}  // namespace
+
+BreakChoice::BreakChoice(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
+    auto* group = new QActionGroup(this);
+    QString letters = "afvolszbhp";  // mnemonics of the other entries of the menu
+    for (const text::BreakProfile* profile : text::profiles()) {
+        auto* action = new QAction("Line breaks as in " + withMnemonic(engineTitle(*profile), letters), this);
+        action->setCheckable(true);
+        const auto index = static_cast<int>(actions_.size());
+        connect(action, &QAction::triggered, this, [this, index] { choose(index); });
+        group->addAction(action);
+        actions_ << action;
+    }
+    connect(&viewing_, &Viewing::profileChanged, this, &BreakChoice::show);
+    if (const auto* kept = text::profile(QSettings().value(engineKey).toString().toStdString()))
+        viewing_.setProfile(*kept);
+    show();
+}
+
+int BreakChoice::current() const {
+    const auto found = std::ranges::find(text::profiles(), &viewing_.profile());
+    return static_cast<int>(found - text::profiles().begin());
+}
+
+void BreakChoice::choose(int index) {
+    const text::BreakProfile& profile = *text::profiles()[static_cast<std::size_t>(index)];
+    viewing_.setProfile(profile);
+    QSettings().setValue(
+        engineKey, QString::fromUtf8(profile.name().data(), static_cast<qsizetype>(profile.name().size())));
+}
+
+void BreakChoice::show() {
+    actions_[current()]->setChecked(true);
+    Q_EMIT changed();
+}
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,29 @@
+// The saved version of the project, shown while a key is held or an action is checked.
+#pragma once
+
+#include <QAction>
+#include <QKeyEvent>
+#include <QObject>
+
+#include "document/viewing.h"
+#include "window/status_note.h"
+
+namespace tenter::desktop::window {
+
+class SavedVersion : public QObject {
+    Q_OBJECT
+
+public:
+    SavedVersion(Viewing& viewing, StatusNote& note, QObject* parent);
+    [[nodiscard]] QAction* action() const { return action_; }
+    /// Shows the saved version when its key is pressed, and the current one when it is released. Returns
+    /// false for other keys, and without a project.
+    bool handleKey(const QKeyEvent& event);
+    void hide() { action_->setChecked(false); }
+
+private:
+    Viewing& viewing_;
+    QAction* action_;
+};
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,74 @@
+#include "window/strip.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+
+#include "controls/glossary.h"
+#include "document/wording.h"
+
+namespace tenter::desktop::window {
+
+namespace {
+
+constexpr int stripHeight = 48;
+
+}  // namespace
+
+Strip::Strip(Viewing& viewing, const row::RowView& row, BreakChoice& breaks, panels::SidePanel& side,
+             QWidget* parent)
+    : QWidget(parent), viewing_(viewing) {
+    setFixedHeight(stripHeight);
+    auto* box = new QHBoxLayout(this);
+    box->setContentsMargins(16, 0, 16, 0);
+    box->setSpacing(12);
+    auto* label = new QLabel("Variant", this);
+    label->setToolTip(glossary::variant);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    variants_ = new controls::Segments(this);
+    variants_->setAccessibleName("Variant");
+    search_ = new SettingSearch(side, this);
+    search_->setFixedWidth(280);
+    auto* breaksLabel = new QLabel("Line breaks as in", this);
+    breaksLabel->setForegroundRole(QPalette::PlaceholderText);
+    engines_ = new controls::Segments(this);
+    engines_->setAccessibleName("Line breaks as in");
+    QStringList engines;
+    QStringList names;
+    for (const text::BreakProfile* profile : text::profiles()) {
+        engines << engineTitle(*profile);
+        names << "Line breaks as in " + engineTitle(*profile);
+    }
+    engines_->setTexts(engines, names);
+    box->addWidget(label);
+    box->addWidget(variants_);
+    all_ = new QToolButton(this);
+    all_->setDefaultAction(row.allVariantsAction());
+    all_->setAccessibleName("All variants at this width");
+    box->addWidget(all_);
+    box->addSpacing(12);
+    box->addWidget(breaksLabel);
+    box->addWidget(engines_);
+    box->addStretch(1);
+    box->addWidget(search_);
+    connect(variants_, &controls::Segments::chosen, this,
+            [this](int index) { viewing_.setVariant(static_cast<std::size_t>(index)); });
+    connect(engines_, &controls::Segments::chosen, &breaks, &BreakChoice::choose);
+    const auto showBreaks = [this, &breaks] { engines_->setCurrent(breaks.current()); };
+    connect(&breaks, &BreakChoice::changed, this, showBreaks);
+    showBreaks();
+    connect(&viewing_, &Viewing::rowChanged, this, &Strip::showVariants);
+}
+
+void Strip::showVariants() {
+    QStringList titles;
+    QStringList names;
+    for (const project::Variant& variant : viewing_.shown().variants) {
+        titles << variantTitle(variant);
+        names << variantTitle(variant) + ", class " + QString::fromStdString(variant.className);
+    }
+    variants_->setTexts(titles, names);
+    variants_->setCurrent(static_cast<int>(viewing_.variant()));
+    all_->setVisible(titles.size() > 1);
+}
+
+}  // namespace tenter::desktop::window
