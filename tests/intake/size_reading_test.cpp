@@ -76,7 +76,7 @@ TEST(SizeReading, FollowsTheCardIfTheSizeDoes) {
     EXPECT_EQ(read.follow, project::Follow::Card);
     EXPECT_NE(read.says.find("where the card is 200\u00A0px wide"), std::string::npos);
     EXPECT_EQ(reading("5cqw").follow, project::Follow::Card);
-    EXPECT_EQ(refusal("calc(1vw + 1cqi)").what, "The size follows both the page and the card.");
+    EXPECT_EQ(refusal("calc(1vw + 1cqi)").what, "The size follows both the viewport and the card.");
 }
 
 // CSS Fonts 4 § 2.5: em and % of font-size are the parent's.
