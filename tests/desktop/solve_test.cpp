@@ -176,7 +176,8 @@ private Q_SLOTS:
         press("Solve sizes");
         const project::Project two = viewing().shown();
         type("Wish: lines at most", "1");
-        QTRY_VERIFY2(tableText().contains("because of the wish “one line”, limited by the word “"), qPrintable(tableText()));
+        QTRY_VERIFY2(tableText().contains("because of the wish “one line”, limited by the word “"),
+                     qPrintable(tableText()));
         QVERIFY(!(viewing().shown().style == two.style && viewing().shown().variants == two.variants));
     }
 
