@@ -67,7 +67,7 @@ void checkHoles(const Subject& subject, Findings& out) {
     });
     if (spans.empty()) return;
     Cause cause;
-    std::size_t worst = 0;  // column count
+    std::size_t worst = 1;  // column count
     for (const auto& [columns, there] : spans)
         for (const sweep::Interval& span : there)
             if (cause.add({cards - 1, 0}, span, static_cast<double>(emptyPlaces(cards, columns))))

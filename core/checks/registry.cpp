@@ -23,8 +23,7 @@ const std::vector<std::string_view>& checkNames() {
         for (const Check* check : registry())
             sorted.push_back(check->name);
         std::ranges::sort(sorted);
-        const auto repeated = std::ranges::unique(sorted);
-        sorted.erase(repeated.begin(), repeated.end());
+        sorted.erase(std::unique(sorted.begin(), sorted.end()), sorted.end());
         return sorted;
     }();
     return names;

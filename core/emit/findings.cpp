@@ -73,11 +73,13 @@ std::string findingParagraphs(const project::Project& project, const std::vector
     const std::string margin(indent, ' ');
     std::string out;
     for (const Finding& finding : findings) {
-        out += margin + headOf(std::string(checks::word(finding.severity)), finding, shareOf) + "\n" +
-               margin + "  " + oneLine(finding.says) + "\n";
+        const auto add = [&](const std::string& line) { out.append(margin).append(line).append("\n"); };
+        add(headOf(std::string(checks::word(finding.severity)), finding, shareOf));
+        add("  " + oneLine(finding.says));
         const std::string widths = checks::widthsBeyondText(project, finding, mostRanges);
-        if (!widths.empty()) out += margin + "  All affected widths: " + widths + "\n";
-        out += margin + "  Basis: " + finding.source + "\n\n";
+        if (!widths.empty()) add("  All affected widths: " + widths);
+        add("  Basis: " + finding.source);
+        out += "\n";
     }
     return out;
 }

@@ -95,6 +95,7 @@ std::string engineDifferences(const project::Project& project, std::size_t varia
     const std::string names = project::listed(browsers);
     if (ranges.empty()) return names + " give the same line counts at every whole width.\n";
     std::vector<std::string> widths;
+    widths.reserve(ranges.size());
     for (const sweep::WidthRange& range : ranges)
         widths.push_back(units::pxRange(range.first, range.last));
     return names + " give different line counts at " + project::listed(widths) + ".\n";

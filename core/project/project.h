@@ -60,6 +60,7 @@ struct Card {
 struct PartRef {
     std::size_t card = 0;
     std::size_t part = 0;
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the zero of a defaulted <=> for a pointer.
     friend auto operator<=>(const PartRef&, const PartRef&) = default;
 };
 

@@ -162,6 +162,7 @@ bool readWord(ReadContext& context, const Json& json, const std::vector<std::str
     const auto found = std::find(words.begin(), words.end(), text);
     if (found == words.end()) {
         std::vector<std::string> quoted;
+        quoted.reserve(words.size());
         for (const std::string& word : words)
             quoted.push_back(inQuotes(word));
         const std::string near = json.is_string() ? nearest(text, words) : std::string();

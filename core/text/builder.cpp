@@ -63,7 +63,7 @@ std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     addSums();
     shapeHyphen();
     addOpportunities();
-    const std::shared_ptr<Paragraph> made = made_;
+    std::shared_ptr<Paragraph> made = made_;
     // From here on the paragraph owns its builder (Paragraph::prepare), so the builder must not own the
     // paragraph.
     made_ = std::shared_ptr<Paragraph>(std::shared_ptr<void>(), made.get());

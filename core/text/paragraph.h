@@ -65,6 +65,7 @@ struct Opportunity {
 struct CopyPosition {
     std::uint32_t run = 0;   ///< index in the copy
     std::uint32_t unit = 0;  ///< UTF-16 code units from the start of that run's text; 0 in a forced break
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the zero of a defaulted <=> for a pointer.
     friend auto operator<=>(const CopyPosition&, const CopyPosition&) = default;
 };
 
