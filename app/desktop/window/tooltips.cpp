@@ -4,6 +4,8 @@
 #include <QToolTip>
 #include <QWidget>
 
+#include "document/wording.h"
+
 namespace tenter::desktop::window {
 
 namespace {
@@ -17,8 +19,7 @@ bool showWrapped(const QHelpEvent& event, QObject* watched) {
     if (widget == nullptr) return false;
     const QString tip = widget->toolTip();
     if (tip.size() <= longestLine || Qt::mightBeRichText(tip)) return false;
-    // Rich text wraps.
-    QToolTip::showText(event.globalPos(), "<p>" + tip.toHtmlEscaped().replace('\n', "<br>") + "</p>", widget);
+    QToolTip::showText(event.globalPos(), toolTipText(tip), widget);
     return true;
 }
 
