@@ -3,11 +3,13 @@
 #include <algorithm>
 #include <memory>
 
+#include "audience.h"
 #include "emit/findings.h"
 #include "emit/room_for_copy.h"
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
+#include "remedy/remedies.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -17,23 +19,19 @@ namespace {
 struct CheckArguments : Arguments {
     bool json = false;
     bool room = false;
+    bool remedies = false;
     std::string failOn = "error";
     std::string audience;
 };
 
-/// Reads the audience file into `audience`. False if it cannot be used; the reason has been printed.
-bool readVisits(const std::string& file, checks::Audience& audience) {
-    const std::optional<std::string> text = fileText(file);
-    if (!text) {
-        refuse(file, "The audience file cannot be read.",
-               "Check its name and folder; it must be a CSV file with the columns width and visits.");
-        return false;
-    }
-    project::Problems problems;
-    const auto read = checks::readAudience(*text, file, problems);
-    printProblems(problems);
-    if (read) audience = *read;
-    return read.has_value();
+/// The remedies of each finding.
+emit::RemediesOfAll remediesOf(Opened& opened, const std::vector<checks::Finding>& findings,
+                               const checks::Options& options) {
+    emit::RemediesOfAll all;
+    for (const checks::Finding& finding : findings)
+        all.push_back(
+            remedy::remediesFor(opened.project, opened.variant, finding, opened.store, {.checks = options}));
+    return all;
 }
 
 /// The room of each text of the variant, in characters, as JSON or as a table.
@@ -54,7 +52,7 @@ int runCheck(CheckArguments arguments) {
     checks::Options options;
     const bool both = arguments.engine.empty();
     if (both) arguments.engine = text::defaultProfile().name();
-    if (!arguments.audience.empty() && !readVisits(arguments.audience, options.audience)) return wrongInput;
+    if (!readVisits(arguments.audience, options.audience)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     if (!both) options.profile = opened->profile;
@@ -64,9 +62,15 @@ int runCheck(CheckArguments arguments) {
         checks::checkAll(opened->project, opened->variant, opened->store, options);
     const std::vector<checks::Finding>& findings = checked.findings;
     const std::string shareOf = options.audience.empty() ? "widths" : "visits";
+    const emit::RemediesOfAll remedies =
+        arguments.remedies ? remediesOf(*opened, findings, options) : emit::RemediesOfAll();
+    const auto asJson = [&] {
+        return arguments.remedies ? emit::findingsJson(opened->project, findings, remedies)
+                                  : emit::findingsJson(findings);
+    };
     const int delivered =
-        deliver(arguments, arguments.json ? emit::findingsJson(findings)
-                                          : emit::findingsList(opened->project, checked, shareOf));
+        deliver(arguments,
+                arguments.json ? asJson() : emit::findingsList(opened->project, checked, shareOf, remedies));
     if (delivered != done) return delivered;
     const bool any = std::ranges::any_of(
         findings, [&](const checks::Finding& finding) { return finding.severity >= *failOn; });
@@ -82,7 +86,7 @@ void addCheck(CLI::App& app, Action& action) {
         app.add_subcommand("check", "Print findings: what is wrong or could be better, at which widths");
     addFiles(*verb, *arguments);
     addVariant(*verb, *arguments);
-    addTrial(*verb, *arguments);
+    CLI::Option* trial = addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
     verb->add_flag("--json", arguments->json,
                    "Print JSON instead of a list. In JSON, the first card and the first part have the "
@@ -91,15 +95,15 @@ void addCheck(CLI::App& app, Action& action) {
         "--room", arguments->room,
         "Print the room for text instead of findings: the number of characters that you can add to each "
         "text before it needs more lines than its wish allows.");
+    verb->add_flag("--remedies", arguments->remedies,
+                   "Also print the remedies of each finding: changes that Tenter has tried, and what else "
+                   "each of them does. The verb remedy applies one, by its number such as 2.1.")
+        ->excludes(trial);
     verb->add_option("--fail-on", arguments->failOn,
                      "Lowest severity of a finding that makes the exit code 1: note, warning or error. "
                      "Default: error.")
         ->type_name("SEVERITY");
-    verb->add_option(
-            "--audience", arguments->audience,
-            "Weight findings by audience: a CSV file of visits per viewport width, with the columns width "
-            "and visits. Default: every width counts the same.")
-        ->type_name("FILE.csv");
+    addAudience(*verb, arguments->audience);
     setHelpEnd(*verb, checks::caution,
                {"check row.tenter.json", "check row.tenter.json --audience visits.csv --fail-on warning"},
                {{0, "Done. No finding reaches the severity of --fail-on."},

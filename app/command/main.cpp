@@ -66,6 +66,7 @@ int run(int argc, char** argv) {
     tenter::command::addGeometry(app, action);
     tenter::command::addWraps(app, action);
     tenter::command::addCheck(app, action);
+    tenter::command::addRemedy(app, action);
     tenter::command::addStylesheet(app, action);
     tenter::command::addPage(app, action);
     tenter::command::addReport(app, action);

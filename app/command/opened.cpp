@@ -62,8 +62,9 @@ void addEngine(CLI::App& verb, Arguments& arguments) {
         ->type_name("ENGINE");
 }
 
-void addTrial(CLI::App& verb, Arguments& arguments) {
-    verb.add_option("--try", arguments.trial,
+CLI::Option* addTrial(CLI::App& verb, Arguments& arguments) {
+    return verb
+        .add_option("--try", arguments.trial,
                     "Text test: use the row with other text or cards; the project does not change. One of " +
                         project::trialWords() + ". Default: no text test.")
         ->type_name("TEST");

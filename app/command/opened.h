@@ -31,7 +31,7 @@ CLI::Option* addVariant(CLI::App& verb, Arguments& arguments);
 /// Adds --engine. Its default is the engine of `arguments`, or every engine if that is empty.
 void addEngine(CLI::App& verb, Arguments& arguments);
 /// Adds --try, for verbs that print results about the row, not the row.
-void addTrial(CLI::App& verb, Arguments& arguments);
+CLI::Option* addTrial(CLI::App& verb, Arguments& arguments);
 
 /// A project and what verbs need to compute with it.
 struct Opened {

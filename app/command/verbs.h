@@ -15,6 +15,7 @@ using Action = std::function<int()>;
 void addGeometry(CLI::App& app, Action& action);
 void addWraps(CLI::App& app, Action& action);
 void addCheck(CLI::App& app, Action& action);
+void addRemedy(CLI::App& app, Action& action);
 void addStylesheet(CLI::App& app, Action& action);
 void addPage(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);

@@ -30,6 +30,7 @@ void report(Findings& out, const Cause& cause, const Description& description) {
     Finding finding;
     finding.severity = description.severity;
     finding.place = cause.place;
+    finding.places.assign(cause.places.begin(), cause.places.end());
     finding.widths = cause.widths;
     finding.at = cause.at;
     finding.statement = description.statement;

@@ -1,15 +1,12 @@
 // A check: a question about a row that is answered over all widths.
 #pragma once
 
-#include <deque>
 #include <string_view>
 
+#include "checks/candidates.h"
 #include "checks/cause.h"
 
 namespace tenter::checks {
-
-/// One variant under every break profile, in the order of `Options::profile` or `text::profiles()`.
-using Subjects = std::deque<Subject>;
 
 /// A check. Each is defined in a file of its own, as `extern const Check …Check`, and listed in checks.def.
 /// It has either `run` or `compare`.
@@ -24,6 +21,8 @@ struct Check {
     bool dependsOnBreaks = false;
     /// The same, comparing profiles. Called once, with at least two subjects.
     void (*compare)(const Subjects& subjects, Findings& out) = nullptr;
+    /// Adds the changes that may remove one finding of this check. Null: nothing that the project holds can.
+    void (*remedies)(Candidates& out) = nullptr;
 };
 
 }  // namespace tenter::checks

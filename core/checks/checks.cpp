@@ -20,11 +20,24 @@ void addUnderProfile(Findings& all, Findings others) {
         Finding& finding = keyed.finding;
         finding.widths.insert(finding.widths.end(), same->finding.widths.begin(), same->finding.widths.end());
         join(finding.widths);
+        finding.places.insert(finding.places.end(), same->finding.places.begin(), same->finding.places.end());
+        std::ranges::sort(finding.places);
+        finding.places.erase(std::unique(finding.places.begin(), finding.places.end()), finding.places.end());
         finding.profiles.insert(finding.profiles.end(), same->finding.profiles.begin(),
                                 same->finding.profiles.end());
         others.erase(same);
     }
     std::ranges::move(others, std::back_inserter(all));
+}
+
+/// One subject for each profile of `options`, or for every profile.
+Subjects subjectsOf(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+                    const Options& options) {
+    Subjects subjects;
+    for (const text::BreakProfile* profile :
+         options.profile != nullptr ? Profiles{options.profile} : text::profiles())
+        subjects.emplace_back(project, variant, store, *profile, options);
+    return subjects;
 }
 
 /// The width nearest to `finding.at` within the finding's widths, a whole number if the run has one.
@@ -87,10 +100,7 @@ Findings comparisonsOf(const Subjects& subjects) {
 
 Checked checkAll(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                  const Options& options) {
-    Subjects subjects;
-    for (const text::BreakProfile* profile :
-         options.profile != nullptr ? Profiles{options.profile} : text::profiles())
-        subjects.emplace_back(project, variant, store, *profile, options);
+    const Subjects subjects = subjectsOf(project, variant, store, options);
     const Subject& subject = subjects.front();
     Findings all = findingsOf(subject, false);
     Findings lines;
@@ -109,6 +119,7 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
                             : options.audience.share(finding.widths, subject.least);
         finding.at = widthNear(finding, subject.least);
         finding.says = textOf(finding.statement, finding.profiles);
+        finding.key = std::move(keyed.key);
         findings.push_back(std::move(finding));
     }
     std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) {
@@ -129,6 +140,16 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
 std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                            const Options& options) {
     return checkAll(project, variant, store, options).findings;
+}
+
+std::vector<Candidate> candidatesFor(const project::Project& project, std::size_t variant,
+                                     const Finding& finding, text::ParagraphStore& store,
+                                     const Options& options) {
+    const Subjects subjects = subjectsOf(project, variant, store, options);
+    Candidates candidates(subjects, finding);
+    for (const Check* check : registry())
+        if (check->remedies != nullptr && check->name == finding.check) check->remedies(candidates);
+    return candidates.take();
 }
 
 }  // namespace tenter::checks

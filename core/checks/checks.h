@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "checks/candidates.h"
 #include "checks/finding.h"
 #include "checks/options.h"
 #include "project/project.h"
@@ -28,5 +29,11 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
 /// The findings of variant `variant` that are not silenced, errors first, then by share.
 std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                            const Options& options = {});
+
+/// What the check of `finding` proposes against it, in the order of the check. `finding` is one of `check`
+/// with the same arguments. Nothing is tried: see remedy/remedies.h.
+std::vector<Candidate> candidatesFor(const project::Project& project, std::size_t variant,
+                                     const Finding& finding, text::ParagraphStore& store,
+                                     const Options& options = {});
 
 }  // namespace tenter::checks

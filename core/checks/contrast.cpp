@@ -78,33 +78,67 @@ void addLowContrast(const CheckedRole& role, const RolePiece& piece, const sweep
         cause.add(role.place, *small, -ratio);
 }
 
-void checkContrast(const Subject& subject, Findings& out) {
-    for (const CheckedRole& role : subject.roles) {
-        std::map<ColourPair, std::pair<Cause, double>> causes;
-        for (const RolePiece& piece : role.pieces) {
-            const auto cut = within(piece, subject.whole());
-            if (!cut) continue;
-            const double weight = subject.row.settings(piece.band).text.find(role.name)->weight.value_or(400);
-            for (const ColourPair& colours : coloursOf(subject, role, piece.band)) {
-                auto& [cause, needed] = causes.try_emplace(colours, Cause{}, largeRatio).first->second;
-                addLowContrast(role, piece, *cut, weight >= boldWeight,
-                               units::contrast(colours.text, colours.background), cause, needed);
-            }
-        }
-        for (const auto& [colours, found] : causes) {
-            const auto& [cause, needed] = found;
-            if (cause.any())
-                report(
-                    out, cause,
-                    {Severity::Error, "WCAG 2.2 SC 1.4.3", statementOf(subject, cause, role, colours, needed),
-                     role.name + colours.text.css() + colours.background.css() +
-                         (colours.hovered ? "hover" : "")});
+/// The colours of a role that have too little contrast somewhere, and the ratio needed there.
+using LowContrasts = std::map<ColourPair, std::pair<Cause, double>>;
+
+LowContrasts lowContrastsOf(const Subject& subject, const CheckedRole& role) {
+    LowContrasts causes;
+    for (const RolePiece& piece : role.pieces) {
+        const auto cut = within(piece, subject.whole());
+        if (!cut) continue;
+        const double weight = subject.row.settings(piece.band).text.find(role.name)->weight.value_or(400);
+        for (const ColourPair& colours : coloursOf(subject, role, piece.band)) {
+            auto& [cause, needed] = causes.try_emplace(colours, Cause{}, largeRatio).first->second;
+            addLowContrast(role, piece, *cut, weight >= boldWeight,
+                           units::contrast(colours.text, colours.background), cause, needed);
         }
     }
+    std::erase_if(causes, [](const auto& entry) { return !entry.second.first.any(); });
+    return causes;
+}
+
+std::string keyOf(const CheckedRole& role, const ColourPair& colours) {
+    return role.name + colours.text.css() + colours.background.css() + (colours.hovered ? "hover" : "");
+}
+
+void checkContrast(const Subject& subject, Findings& out) {
+    for (const CheckedRole& role : subject.roles)
+        for (const auto& [colours, found] : lowContrastsOf(subject, role)) {
+            const auto& [cause, needed] = found;
+            report(out, cause,
+                   {Severity::Error, "WCAG 2.2 SC 1.4.3", statementOf(subject, cause, role, colours, needed),
+                    keyOf(role, colours)});
+        }
+}
+
+void remedyContrast(Candidates& out) {
+    const Subject& subject = out.subject();
+    for (const CheckedRole& role : subject.roles)
+        for (const auto& [colours, found] : lowContrastsOf(subject, role)) {
+            if (!out.isFor(keyOf(role, colours))) continue;
+            const ColourPair pair = colours;
+            const auto mark = [&](const Colour& colour) { return colour.css(); };
+            const Colour ink = withContrast(pair.text, pair.background, found.second);
+            const std::string text = roleText(role.name) + (pair.hovered ? " on hover" : "");
+            out.set("Use " + mark(ink) + " for " + text, Candidates::Scope::Look,
+                    [&](project::Settings& settings, std::size_t) {
+                        project::TextStyle& style = settings.text.of(role.name);
+                        (pair.hovered ? style.hover.colour : style.colour) = ink;
+                    });
+            const Colour behind = withContrast(pair.background, pair.text, found.second);
+            out.set("Use " + mark(behind) + " behind " + text, Candidates::Scope::Look,
+                    [&](project::Settings& settings, std::size_t band) {
+                        const project::TextStyle& now = *subject.row.settings(band).text.find(role.name);
+                        if (!now.background || now.background->isTransparent()) return;
+                        project::TextStyle& style = settings.text.of(role.name);
+                        (pair.hovered ? style.hover.background : style.background) = behind;
+                    });
+        }
 }
 
 }  // namespace
 
-extern const Check contrastCheck{.name = "contrast", .run = checkContrast, .dependsOnBreaks = false};
+extern const Check contrastCheck{
+    .name = "contrast", .run = checkContrast, .dependsOnBreaks = false, .remedies = remedyContrast};
 
 }  // namespace tenter::checks

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "layout/inline_sizes.h"
 #include "project/wording.h"
@@ -181,8 +182,65 @@ void compareEngines(const Subjects& subjects, Findings& out) {
                 character});
 }
 
+/// The words with such a break after `character`, in the texts of the finding.
+std::set<std::string> wordsToWrite(const Candidates& out, const std::string& character) {
+    std::set<std::string> words;
+    const std::vector<project::PartRef>& places = out.finding().places;
+    const std::vector<CheckedPart>& parts = out.subjects().front().parts;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (std::ranges::find(places, parts[i].place) == places.end()) continue;
+        for (const Counts& counts : countsOf(out.subjects(), i)) {
+            const sweep::Interval& span = counts.widths;
+            if (std::ranges::count(counts.lines, counts.lines.front()) ==
+                static_cast<std::ptrdiff_t>(counts.lines.size()))
+                continue;
+            const PartialBreak at = partialBreak(out.subjects(), parts[i], (span.from + span.to) / 2);
+            if (at.after == character) words.insert(at.written);
+        }
+    }
+    return words;
+}
+
+/// Writes `mark` at the break of each of `words` in the text.
+void writeAtBreaks(project::TextPart& text, const std::set<std::string>& words, const std::string& mark) {
+    constexpr std::string_view breakMark = "<wbr>";
+    for (const std::string& word : words) {
+        const std::size_t at = word.find(breakMark);
+        const std::string before = word.substr(0, at);
+        const std::string after = word.substr(at + breakMark.size());
+        for (project::Run& run : text.copy) {
+            const std::string& own = run.text;
+            const std::size_t found = own.find(before + after);
+            if (found == std::string::npos) continue;
+            run.text = own.substr(0, found) + before + mark + own.substr(found + before.size());
+        }
+    }
+}
+
+void remedyEngines(Candidates& out) {
+    std::set<std::string> characters;
+    for (const CheckedPart& part : out.subject().parts)
+        if (part.text != nullptr)
+            for (const char16_t unit : text::toUtf16(project::plainText(part.text->copy)))
+                characters.insert(text::toUtf8(std::u16string(1, unit)));
+    for (const std::string& character : characters) {
+        if (character.empty() || !out.isFor(character)) continue;
+        const std::set<std::string> words = wordsToWrite(out, character);
+        if (words.empty()) continue;
+        for (const auto& [mark, verb] : {std::pair{"\u200B", "Allow a line break after "},
+                                         std::pair{"\u2060", "Prevent a line break after "}})
+            out.editTexts(verb + inQuotation(character) + " in every browser",
+                          [words, mark = std::string(mark)](project::TextPart& text, project::PartRef) {
+                              writeAtBreaks(text, words, mark);
+                          });
+    }
+    for (const std::string& role : out.roles())
+        proposeSlightSizes(out, role);
+}
+
 }  // namespace
 
-extern const Check enginesCheck{.name = "engines", .dependsOnBreaks = true, .compare = compareEngines};
+extern const Check enginesCheck{
+    .name = "engines", .dependsOnBreaks = true, .compare = compareEngines, .remedies = remedyEngines};
 
 }  // namespace tenter::checks

@@ -37,7 +37,10 @@ std::string textOf(const Statement& statement, const Profiles& profiles = {});
 struct Finding {
     std::string check;
     Severity severity = Severity::Note;
+    /// Identifies the cause among all findings of a variant. It changes if the severity does.
+    std::string key = {};
     std::optional<project::PartRef> place;  ///< the worst
+    std::vector<project::PartRef> places;   ///< all parts that show it, by card, then part
     /// Ranges of viewport widths in CSS px, rising, without overlaps. A range excludes its `from`, as a band
     /// does, unless it is the first of the project or consists of one width.
     std::vector<sweep::Interval> widths;

@@ -1,5 +1,6 @@
 // Whether the element with keyboard focus has a ring, and whether the ring has enough contrast. WCAG 2.2 SC
 // 2.4.7, SC 1.4.11.
+#include <algorithm>
 #include <map>
 
 #include "checks/background.h"
@@ -73,8 +74,32 @@ void checkFocus(const Subject& subject, Findings& out) {
     }
 }
 
+void remedyFocus(Candidates& out) {
+    for (const CheckedRole& role : out.subject().roles) {
+        if (std::ranges::find(out.finding().places, role.place) == out.finding().places.end()) continue;
+        const Ring ring = ringOf(out.subject(), role, out.bands().front());
+        const std::string of = role.name == "button" ? "buttons" : "links in " + roleText(role.name);
+        // A ring without a colour starts from that of the text.
+        const project::TextStyle& style = *out.settings(out.bands().front()).text.find(role.name);
+        const Colour start = style.focus.colour.value_or(Colour{0, 0, 0, 0}).isTransparent()
+                                 ? units::compositeOver(style.colour.value_or(Colour{}), ring.background)
+                                 : ring.colour;
+        const Colour enough = withContrast(start, ring.background, ringRatio);
+        out.set("Use " + enough.css() + " for the focus ring of " + of, Candidates::Scope::Look,
+                [&](project::Settings& settings, std::size_t) {
+                    settings.text.of(role.name).focus.colour = enough;
+                });
+        out.set("Make the focus ring of " + of + " 3\u00A0px wide, in " + enough.css(),
+                Candidates::Scope::Look, [&](project::Settings& settings, std::size_t) {
+                    settings.text.of(role.name).focus.width = units::Length::px(3);
+                    settings.text.of(role.name).focus.colour = enough;
+                });
+    }
+}
+
 }  // namespace
 
-extern const Check focusCheck{.name = "focus", .run = checkFocus, .dependsOnBreaks = false};
+extern const Check focusCheck{
+    .name = "focus", .run = checkFocus, .dependsOnBreaks = false, .remedies = remedyFocus};
 
 }  // namespace tenter::checks

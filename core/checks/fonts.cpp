@@ -2,6 +2,7 @@
 #include "checks/check.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
@@ -37,8 +38,47 @@ void checkFonts(const Subject& subject, Findings& out) {
     }
 }
 
+void remedyFonts(Candidates& out) {
+    const Subject& subject = out.subject();
+    for (const text::FontNote& note : subject.row.notes()) {
+        if (!out.isFor(note.family + note.says)) continue;
+        const std::vector<std::string> roles = out.roles();
+        std::string drawn;
+        std::string weight;
+        std::vector<BandChange> families;
+        std::vector<BandChange> weights;
+        for (const std::size_t band : out.bands()) {
+            project::Settings family;
+            project::Settings nearest;
+            for (const std::string& role : roles) {
+                const project::TextStyle& now = *out.settings(band).text.find(role);
+                const bool italic = now.slant == project::Slant::Italic;
+                const double asked = now.weight.value_or(400);
+                const auto faces = subject.paragraphs.fonts().find(*now.family, asked, italic);
+                if (faces.empty()) continue;
+                std::vector<std::string> others = *now.family;
+                std::erase(others, note.family);
+                if (others.empty()) others.push_back(faces.front()->family());
+                // Another weight or slant is no reason to give the family up.
+                if (faces.front()->family() != note.family) {
+                    drawn = others.front();
+                    family.text.of(role).family = others;
+                }
+                if (faces.front()->weight() == asked) continue;
+                nearest.text.of(role).weight = faces.front()->weight();
+                weight = units::figure(faces.front()->weight());
+            }
+            if (family != project::Settings()) families.emplace_back(band, std::move(family));
+            if (nearest != project::Settings()) weights.emplace_back(band, std::move(nearest));
+        }
+        out.set("Use the weight " + weight + " of " + note.family, Candidates::Scope::Look, weights);
+        out.set("Use the font " + drawn + " instead of " + note.family, Candidates::Scope::Look, families);
+    }
+}
+
 }  // namespace
 
-extern const Check fontCheck{.name = "font", .run = checkFonts, .dependsOnBreaks = true};
+extern const Check fontCheck{
+    .name = "font", .run = checkFonts, .dependsOnBreaks = true, .remedies = remedyFonts};
 
 }  // namespace tenter::checks

@@ -1,13 +1,16 @@
 // Text whose size changes against its column: it grows where the column narrows, or jumps at a breakpoint at
 // which the column does not. Common practice, no source.
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <string>
 #include <vector>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "project/wording.h"
+#include "units/number.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
@@ -148,8 +151,77 @@ void checkGrowth(const Subject& subject, Findings& out) {
                 "jump " + units::Length::px(at).css()});
 }
 
+/// The pieces on both sides of a breakpoint.
+struct Sides {
+    const RolePiece* before = nullptr;
+    const RolePiece* after = nullptr;
+};
+
+Sides sidesOf(const CheckedRole& role, double breakpoint) {
+    for (std::size_t i = 1; i < role.pieces.size(); ++i)
+        if (role.pieces[i].from == breakpoint && role.pieces[i].band != role.pieces[i - 1].band)
+            return {&role.pieces[i - 1], &role.pieces[i]};
+    return {};
+}
+
+/// `ramp` with `size` at `width`, and its size at the end that is farther away.
+units::Ramp through(const units::Ramp& ramp, double width, double size) {
+    if (ramp.isFlat()) return units::Ramp::flat(size);
+    const bool fromStart = std::abs(ramp.to().width - width) >= std::abs(ramp.from().width - width);
+    return units::Ramp::between({width, size}, fromStart ? ramp.to() : ramp.from())
+        .value_or(units::Ramp::flat(size));
+}
+
+/// The size of one side of the breakpoint, set on the other side.
+void remedyJump(Candidates& out) {
+    const double breakpoint = out.finding().widths.front().from;
+    const std::vector<std::string> roles = out.roles();
+    for (const bool above : {true, false}) {
+        std::map<std::size_t, project::Settings> changes;
+        for (const std::string& name : roles) {
+            const auto role = std::ranges::find(out.subject().roles, name, &CheckedRole::name);
+            const Sides sides = sidesOf(*role, breakpoint);
+            if (sides.before == nullptr) continue;
+            const double size = above ? sides.before->size.at(sides.before->to - sides.before->from)
+                                      : sides.after->size.value;
+            const std::size_t band = above ? sides.after->band : sides.before->band;
+            const project::TextStyle& now = *out.settings(band).text.find(name);
+            if (now.follow == project::Follow::Card || !now.size) continue;
+            changes[band].text.of(name).size = through(*now.size, breakpoint, units::rounded(size, 2));
+        }
+        out.set("Give " + roleTexts(roles) + " the same size on both sides of the breakpoint at " +
+                    units::px(breakpoint),
+                Candidates::Scope::Layout, {changes.begin(), changes.end()});
+    }
+}
+
+void remedyGrowth(Candidates& out) {
+    if (!out.isFor("slope")) return remedyJump(out);
+    const std::vector<std::string> roles = out.roles();
+    out.set("Let " + roleTexts(roles) + " grow with the column", Candidates::Scope::Layout,
+            [&](project::Settings& settings, std::size_t band) {
+                for (const std::string& name : roles) {
+                    const units::Ramp& now = *out.settings(band).text.find(name)->size;
+                    if (now.isFlat()) continue;
+                    settings.text.of(name).size = units::Ramp::between({now.from().width, now.to().size},
+                                                                       {now.to().width, now.from().size})
+                                                      .value_or(now);
+                }
+            });
+    out.set("Keep one size of " + roleTexts(roles), Candidates::Scope::Layout,
+            [&](project::Settings& settings, std::size_t band) {
+                for (const std::string& name : roles) {
+                    const units::Ramp& now = *out.settings(band).text.find(name)->size;
+                    settings.text.of(name).size =
+                        units::Ramp::flat(units::rounded((now.from().size + now.to().size) / 2, 1));
+                }
+            });
+    out.solveSizes();
+}
+
 }  // namespace
 
-extern const Check growthCheck{.name = "growth", .run = checkGrowth, .dependsOnBreaks = false};
+extern const Check growthCheck{
+    .name = "growth", .run = checkGrowth, .dependsOnBreaks = false, .remedies = remedyGrowth};
 
 }  // namespace tenter::checks

@@ -3,6 +3,7 @@
 #include <map>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
 #include "project/cascade.h"
@@ -84,8 +85,29 @@ void checkHoles(const Subject& subject, Findings& out) {
              "The row looks unfinished", fixOf(best, empty)}});
 }
 
+void remedyHoles(Candidates& out) {
+    const std::size_t cards = out.subject().project.cards.size();
+    // The nearest counts first.
+    for (const int step : {-1, 1, -2, 2, -3, 3})
+        out.set(
+            std::string(step < 0 ? "Use fewer" : "Use more") + " columns that fill every line of cards",
+            Candidates::Scope::Layout,
+            [&](project::Settings& settings, std::size_t band) {
+                const int now = out.settings(band).row.columns.value_or(1);
+                const int columns = now + step;
+                if (emptyPlaces(cards, static_cast<std::size_t>(now)) == 0 || columns < 2) return;
+                if (columns <= 12 && emptyPlaces(cards, static_cast<std::size_t>(columns)) == 0)
+                    settings.row.columns = columns;
+            },
+            step < 0 ? "fewer columns" : "more columns");
+    out.set(
+        "Centre the last line of cards", Candidates::Scope::Layout,
+        [&](project::Settings& settings, std::size_t) { settings.row.lastLine = project::LastLine::Center; });
+}
+
 }  // namespace
 
-extern const Check holesCheck{.name = "holes", .run = checkHoles, .dependsOnBreaks = false};
+extern const Check holesCheck{
+    .name = "holes", .run = checkHoles, .dependsOnBreaks = false, .remedies = remedyHoles};
 
 }  // namespace tenter::checks

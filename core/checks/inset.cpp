@@ -64,8 +64,27 @@ void checkInset(const Subject& subject, Findings& out) {
              "Increase the padding (Spacing › Padding), or remove the card’s border and background"}});
 }
 
+void remedyInset(Candidates& out) {
+    const double rem = out.subject().project.page.rem();
+    for (const double px : {8, 10, 12, 16, 20, 24}) {
+        const units::Length wide = units::Length::rem(px / rem);
+        out.set(
+            "Set the side padding of cards to " + units::px(px), Candidates::Scope::Layout,
+            [&](project::Settings& settings, std::size_t) {
+                settings.card.padding.left = settings.card.padding.right = wide;
+            },
+            "card padding");
+    }
+    out.set("Remove border and background of cards", Candidates::Scope::Look,
+            [](project::Settings& settings, std::size_t) {
+                settings.card.border.width = units::Length();
+                settings.card.background = Colour{0, 0, 0, 0};
+            });
+}
+
 }  // namespace
 
-extern const Check insetCheck{.name = "inset", .run = checkInset, .dependsOnBreaks = false};
+extern const Check insetCheck{
+    .name = "inset", .run = checkInset, .dependsOnBreaks = false, .remedies = remedyInset};
 
 }  // namespace tenter::checks

@@ -3,6 +3,7 @@
 #include <map>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/line_layouts.h"
 #include "checks/phrases.h"
 #include "text/unicode.h"
@@ -98,8 +99,49 @@ void checkLastWords(const Subject& subject, Findings& out) {
                 last == LastLine::OneWord ? "" : "end"});
 }
 
+/// Replaces the last space of the text by a no-break space.
+void joinLastWords(project::TextPart& text) {
+    for (std::size_t i = text.copy.size(); i-- > 0;) {
+        const std::string& own = text.copy[i].text;
+        const std::size_t end = own.find_last_not_of(' ');
+        const std::size_t space = end == std::string::npos ? end : own.rfind(' ', end);
+        if (space == std::string::npos) continue;
+        text.copy[i].text = own.substr(0, space) + "\u00A0" + own.substr(space + 1);
+        return;
+    }
+}
+
+/// Removes the last soft hyphen of the text.
+void removeLastSoftHyphen(project::TextPart& text) {
+    constexpr std::string_view hyphen = "\u00AD";
+    for (std::size_t i = text.copy.size(); i-- > 0;) {
+        const std::string& own = text.copy[i].text;
+        const std::size_t at = own.rfind(hyphen);
+        if (at == std::string::npos) continue;
+        text.copy[i].text = own.substr(0, at) + own.substr(at + hyphen.size());
+        return;
+    }
+}
+
+void remedyLastWords(Candidates& out) {
+    if (out.isFor("end"))
+        out.editTexts("Remove the last soft hyphen",
+                      [](project::TextPart& text, project::PartRef) { removeLastSoftHyphen(text); });
+    else
+        out.editTexts("Put a no-break space before the last word",
+                      [](project::TextPart& text, project::PartRef) { joinLastWords(text); });
+    for (const std::string& role : out.roles()) {
+        out.set("Balance the lines of " + roleText(role), Candidates::Scope::Look,
+                [&](project::Settings& settings, std::size_t) {
+                    settings.text.of(role).wrap = project::Wrap::Balance;
+                });
+        proposeSlightSizes(out, role);
+    }
+}
+
 }  // namespace
 
-extern const Check lastWordCheck{.name = "last-word", .run = checkLastWords, .dependsOnBreaks = true};
+extern const Check lastWordCheck{
+    .name = "last-word", .run = checkLastWords, .dependsOnBreaks = true, .remedies = remedyLastWords};
 
 }  // namespace tenter::checks

@@ -2,7 +2,9 @@
 #include <algorithm>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
+#include "units/quantities.h"
 
 namespace tenter::checks {
 
@@ -68,10 +70,38 @@ void checkButtonLines(const Subject& subject, Findings& out) {
              "Reduce its font size (Text › Font size) or its padding at these widths, or shorten its text"}});
 }
 
+void remedyLines(Candidates& out) {
+    for (const std::string& role : out.roles()) {
+        proposeLetterSpacing(out, role);
+        proposeSizes(out, role, Need::Room);
+    }
+    proposeTighterCards(out);
+    proposeBreakpoints(out);
+    proposeColumns(out, Need::Room);
+    out.solveSizes();
+}
+
+void remedyButtonLines(Candidates& out) {
+    for (const std::string& role : out.roles())
+        for (const double factor : {0.75, 0.5})
+            out.set(
+                "Reduce the side padding of " + roleText(role) + " to " + units::percent(factor),
+                Candidates::Scope::Layout,
+                [&](project::Settings& settings, std::size_t band) {
+                    const project::Sides& now = out.settings(band).text.find(role)->padding;
+                    project::Sides& padding = settings.text.of(role).padding;
+                    if (now.left && !now.left->isZero()) padding.left = scaled(*now.left, factor);
+                    if (now.right && !now.right->isZero()) padding.right = scaled(*now.right, factor);
+                },
+                "padding of " + role);
+    remedyLines(out);
+}
+
 }  // namespace
 
 extern const Check headingLinesCheck{
-    .name = "heading-lines", .run = checkHeadingLines, .dependsOnBreaks = true};
-extern const Check buttonLinesCheck{.name = "button-lines", .run = checkButtonLines, .dependsOnBreaks = true};
+    .name = "heading-lines", .run = checkHeadingLines, .dependsOnBreaks = true, .remedies = remedyLines};
+extern const Check buttonLinesCheck{
+    .name = "button-lines", .run = checkButtonLines, .dependsOnBreaks = true, .remedies = remedyButtonLines};
 
 }  // namespace tenter::checks

@@ -49,10 +49,20 @@ void checkLinkNames(const Subject& subject, Findings& out) {
           "Screen readers have nothing to read out", "Give it text, or a name (Words › Accessible name)"}});
 }
 
+void remedyLabelsInNames(Candidates& out) {
+    out.editTexts("Start the accessible name with the text", [](project::TextPart& text, project::PartRef) {
+        text.name = project::plainText(text.copy) + ": " + text.name;
+    });
+    out.editTexts("Remove the accessible name, so that the text is read out",
+                  [](project::TextPart& text, project::PartRef) { text.name.clear(); });
+}
+
 }  // namespace
 
-extern const Check labelInNameCheck{
-    .name = "label-in-name", .run = checkLabelsInNames, .dependsOnBreaks = false};
+extern const Check labelInNameCheck{.name = "label-in-name",
+                                    .run = checkLabelsInNames,
+                                    .dependsOnBreaks = false,
+                                    .remedies = remedyLabelsInNames};
 extern const Check linkNameCheck{.name = "link-name", .run = checkLinkNames, .dependsOnBreaks = false};
 
 }  // namespace tenter::checks

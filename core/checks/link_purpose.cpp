@@ -45,9 +45,31 @@ void checkLinkPurpose(const Subject& subject, Findings& out) {
     }
 }
 
+/// The text of the card's heading; empty if it has none.
+std::string headingTextOf(const project::Card& card) {
+    for (const project::Part& part : card.parts)
+        if (const auto* text = std::get_if<project::TextPart>(&part);
+            text != nullptr && text->role == "heading")
+            return project::plainText(text->copy);
+    return {};
+}
+
+void remedyLinkPurpose(Candidates& out) {
+    const project::Project& project = out.subject().project;
+    std::map<std::size_t, std::string> headings;
+    for (const project::PartRef& place : out.finding().places)
+        headings[place.card] = headingTextOf(project.cards[place.card]);
+    for (const auto& [card, heading] : headings)
+        if (plainLabel(heading).empty()) return;
+    out.editTexts("Add the heading of the card to the accessible name",
+                  [headings](project::TextPart& text, project::PartRef place) {
+                      text.name = nameOf(text) + ": " + headings.at(place.card);
+                  });
+}
+
 }  // namespace
 
 extern const Check linkPurposeCheck{
-    .name = "link-purpose", .run = checkLinkPurpose, .dependsOnBreaks = false};
+    .name = "link-purpose", .run = checkLinkPurpose, .dependsOnBreaks = false, .remedies = remedyLinkPurpose};
 
 }  // namespace tenter::checks

@@ -1,6 +1,7 @@
 // Lines with too many or too few characters. WCAG 2.2 SC 1.4.8 (AAA);
 // R. Bringhurst, The Elements of Typographic Style § 2.1.2 (not verified).
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/line_layouts.h"
 #include "checks/phrases.h"
 #include "checks/run_joiner.h"
@@ -103,8 +104,24 @@ void checkMeasure(const Subject& subject, Findings& out) {
                 "short"});
 }
 
+void remedyMeasure(Candidates& out) {
+    const bool over = out.isFor("long");
+    const Need need = over ? Need::Filling : Need::Room;
+    for (const std::string& role : out.roles())
+        proposeSizes(out, role, need);
+    proposeColumns(out, need);
+    proposeBreakpoints(out);
+    if (over)
+        for (const double share : {0.9, 0.8, 0.7, 0.6, 0.5})
+            proposeRowWidth(out, share);
+    else
+        proposeTighterCards(out);
+    out.solveSizes();
+}
+
 }  // namespace
 
-extern const Check measureCheck{.name = "measure", .run = checkMeasure, .dependsOnBreaks = true};
+extern const Check measureCheck{
+    .name = "measure", .run = checkMeasure, .dependsOnBreaks = true, .remedies = remedyMeasure};
 
 }  // namespace tenter::checks

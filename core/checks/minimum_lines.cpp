@@ -76,8 +76,35 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
     }
 }
 
+void remedyMinimumLines(Candidates& out) {
+    for (const std::string& role : out.roles()) {
+        if (!out.isFor("kept " + role)) continue;
+        int most = 0;
+        for (const std::size_t band : out.bands())
+            most = std::max(most, out.settings(band).text.find(role)->keepLines.value_or(0));
+        // One line is what every text has.
+        for (int kept = most - 1; kept >= 0; kept = kept > 2 ? kept - 1 : kept - 2)
+            out.set(
+                kept > 0 ? "Reserve space for " + lineCount(static_cast<std::size_t>(kept)) + " of " +
+                               roleText(role) + " at least"
+                         : "Reserve no lines of " + roleText(role),
+                Candidates::Scope::Layout,
+                [&](project::Settings& settings, std::size_t band) {
+                    if (out.settings(band).text.find(role)->keepLines.value_or(0) > kept)
+                        settings.text.of(role).keepLines = kept;
+                },
+                "minimum lines");
+        out.set("Align parts of neighbouring cards instead of reserving lines", Candidates::Scope::Layout,
+                [&](project::Settings& settings, std::size_t) {
+                    settings.text.of(role).keepLines = 0;
+                    settings.row.level = project::Level::Subgrid;
+                });
+    }
+}
+
 }  // namespace
 
-extern const Check minimumLinesCheck{.name = "spare-room", .run = checkMinimumLines, .dependsOnBreaks = true};
+extern const Check minimumLinesCheck{
+    .name = "spare-room", .run = checkMinimumLines, .dependsOnBreaks = true, .remedies = remedyMinimumLines};
 
 }  // namespace tenter::checks

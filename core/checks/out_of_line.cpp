@@ -5,6 +5,7 @@
 #include <map>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "checks/run_joiner.h"
 #include "layout/prepared.h"
@@ -209,8 +210,28 @@ void checkOutOfLine(const Subject& subject, Findings& out) {
     if (isWideEnough(found.missing, subject)) reportMissing(out, subject, found);
 }
 
+void remedyOutOfLine(Candidates& out) {
+    proposeAlignedParts(out);
+    if (out.isFor("picture")) proposeOneRatio(out);
+    for (const std::string& role : out.roles()) {
+        if (!out.isFor(role)) continue;
+        // Space for as many lines as the longest text has.
+        std::map<std::size_t, std::uint32_t> most;  // by band
+        for (const CheckedPart& part : out.subject().parts)
+            if (part.is(role.c_str()))
+                for (const sweep::Piece& piece : part.pieces.pieces)
+                    most[piece.band] = std::max(most[piece.band], piece.lines);
+        out.set("Reserve space for the longest " + partKind(role) + " in every card",
+                Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t band) {
+                    const int columns = out.settings(band).row.columns.value_or(1);
+                    if (columns > 1) settings.text.of(role).keepLines = static_cast<int>(most[band]);
+                });
+    }
+}
+
 }  // namespace
 
-extern const Check outOfLineCheck{.name = "out-of-line", .run = checkOutOfLine, .dependsOnBreaks = true};
+extern const Check outOfLineCheck{
+    .name = "out-of-line", .run = checkOutOfLine, .dependsOnBreaks = true, .remedies = remedyOutOfLine};
 
 }  // namespace tenter::checks

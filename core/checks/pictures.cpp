@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "units/quantities.h"
 
@@ -150,8 +151,32 @@ void checkPictures(const Subject& subject, Findings& out) {
     reportCropped(subject, cropped, out);
 }
 
+void remedyPictures(Candidates& out) {
+    if (!out.isFor("cropped")) {
+        // A narrower row needs fewer pixels. Narrower than this it is another design.
+        for (const double share : {0.95, 0.9, 0.85, 0.8})
+            proposeRowWidth(out, share);
+        return;
+    }
+    const auto& picture = std::get<project::PicturePart>(out.subject().project.part(*out.finding().place));
+    const double ratio = picture.width / picture.height;
+    std::vector<std::pair<double, double>> common{{1, 1}, {4, 3}, {3, 2}, {16, 9}, {3, 4}, {2, 3}};
+    std::ranges::sort(common, {},
+                      [&](const auto& one) { return std::abs(std::log(one.first / one.second / ratio)); });
+    for (std::size_t i = 0; i < 2; ++i)
+        out.set(
+            "Use the aspect ratio " + units::figure(common[i].first) + ":" + units::figure(common[i].second),
+            Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t) {
+                settings.picture.ratio = project::Ratio{common[i].first, common[i].second};
+            });
+    out.set("Use each picture’s own aspect ratio", Candidates::Scope::Layout,
+            [](project::Settings& settings, std::size_t) { settings.picture.ratio = project::Ratio{}; });
+    proposeOneRatio(out);
+}
+
 }  // namespace
 
-extern const Check pictureCheck{.name = "picture", .run = checkPictures, .dependsOnBreaks = true};
+extern const Check pictureCheck{
+    .name = "picture", .run = checkPictures, .dependsOnBreaks = true, .remedies = remedyPictures};
 
 }  // namespace tenter::checks

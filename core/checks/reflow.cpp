@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "units/quantities.h"
 
@@ -65,8 +66,26 @@ void checkReflow(const Subject& subject, Findings& out) {
             "Allow breaks in long words (Text › Long words), or reduce the font size at this width");
 }
 
+void remedyReflow(Candidates& out) {
+    out.set("Set the width of the row to 100\u00A0%, at most what it was", Candidates::Scope::Layout,
+            [&](project::Settings& settings, std::size_t band) {
+                const project::RowSettings& now = out.settings(band).row;
+                if (!now.width || now.width->unit() == units::Unit::Percent) return;
+                settings.row.width = units::Length::percent(100);
+                settings.row.maxWidth = *now.width;
+            });
+    out.set("Use 1 column", Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t band) {
+        if (out.settings(band).row.columns.value_or(1) > 1) settings.row.columns = 1;
+    });
+    proposeTighterCards(out);
+    proposeWordBreaks(out);
+    for (const std::string& role : out.roles())
+        proposeSizes(out, role, Need::Room);
+}
+
 }  // namespace
 
-extern const Check reflowCheck{.name = "reflow", .run = checkReflow, .dependsOnBreaks = true};
+extern const Check reflowCheck{
+    .name = "reflow", .run = checkReflow, .dependsOnBreaks = true, .remedies = remedyReflow};
 
 }  // namespace tenter::checks

@@ -1,5 +1,9 @@
 // Text too small to read with ease. Common practice, no source.
+#include <algorithm>
+#include <limits>
+
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "units/quantities.h"
 
@@ -40,8 +44,21 @@ void checkSmallType(const Subject& subject, Findings& out) {
     }
 }
 
+void remedySmallType(Candidates& out) {
+    for (const std::string& role : out.roles()) {
+        double wished = 0;
+        for (const auto& wish :
+             project::wishRanges(out.subject().wishes, role, &project::RoleWishes::leastSize))
+            wished = std::max(wished, wish.value);
+        proposeSizesWithin(out, {role}, wished, std::numeric_limits<double>::infinity(),
+                           "Make " + roleText(role) + " at least " + units::px(wished));
+    }
+    out.solveSizes();
+}
+
 }  // namespace
 
-extern const Check smallTypeCheck{.name = "small-type", .run = checkSmallType, .dependsOnBreaks = false};
+extern const Check smallTypeCheck{
+    .name = "small-type", .run = checkSmallType, .dependsOnBreaks = false, .remedies = remedySmallType};
 
 }  // namespace tenter::checks

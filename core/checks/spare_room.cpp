@@ -4,6 +4,7 @@
 #include <map>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
 
@@ -95,8 +96,16 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
                         : "Make the texts more similar in length, or change the order of the cards"}});
 }
 
+void remedySpareRoom(Candidates& out) {
+    if (!out.isFor("")) return;
+    proposeOneRatio(out);
+    proposeColumns(out, Need::Room);
+    proposeBreakpoints(out);
+}
+
 }  // namespace
 
-extern const Check spareRoomCheck{.name = "spare-room", .run = checkSpareRoom, .dependsOnBreaks = true};
+extern const Check spareRoomCheck{
+    .name = "spare-room", .run = checkSpareRoom, .dependsOnBreaks = true, .remedies = remedySpareRoom};
 
 }  // namespace tenter::checks

@@ -3,8 +3,10 @@
 #include <cmath>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "project/wording.h"
+#include "units/number.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
@@ -73,8 +75,33 @@ void checkStops(const Subject& subject, Findings& out) {
                     statementOf(subject, *apart, apart == &early), apart == &early ? "early" : "late"});
 }
 
+void remedyStops(Candidates& out) {
+    const sweep::Interval& apart = out.finding().widths.front();
+    const bool early = out.isFor("early");
+    const double column = early ? apart.to : apart.from;
+    const std::vector<std::string> roles = out.roles();
+    const std::string ends = "End the ramp of " + roleTexts(roles) + " at " + units::px(column, 0);
+    // With the size that it ends at now, or with the slope that it has now.
+    for (const bool sameSize : {true, false})
+        out.set(ends + (sameSize ? ", at the same size" : ", with the same slope"), Candidates::Scope::Layout,
+                [&](project::Settings& settings, std::size_t band) {
+                    for (const std::string& role : roles) {
+                        const project::TextStyle& now = *out.settings(band).text.find(role);
+                        if (now.follow == project::Follow::Card || !now.size || now.size->isFlat()) continue;
+                        const units::RampPoint from = now.size->from();
+                        const units::RampPoint to = now.size->to();
+                        const double slope = (to.size - from.size) / (to.width - from.width);
+                        const double size =
+                            sameSize ? to.size : units::rounded(from.size + slope * (column - from.width), 2);
+                        if (const auto ramp = units::Ramp::between(from, {std::round(column), size}))
+                            settings.text.of(role).size = *ramp;
+                    }
+                });
+}
+
 }  // namespace
 
-extern const Check stopsCheck{.name = "stops", .run = checkStops, .dependsOnBreaks = false};
+extern const Check stopsCheck{
+    .name = "stops", .run = checkStops, .dependsOnBreaks = false, .remedies = remedyStops};
 
 }  // namespace tenter::checks

@@ -1,6 +1,7 @@
 // The input of checks: one variant under one break profile, with its curves.
 #pragma once
 
+#include <deque>
 #include <string>
 #include <vector>
 
@@ -62,6 +63,9 @@ struct Subject {
     [[nodiscard]] bool isOwnCopy(const CheckedPart& part) const;
     [[nodiscard]] sweep::Interval whole() const { return {least, most}; }
 };
+
+/// One variant under every break profile, in the order of `Options::profile` or `text::profiles()`.
+using Subjects = std::deque<Subject>;
 
 /// The widths for which a wish holds, within the range of the subject.
 template <class T>

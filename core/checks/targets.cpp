@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
 #include "units/quantities.h"
@@ -159,8 +160,63 @@ void checkTargets(const Subject& subject, Findings& out) {
     TargetSearch(subject).run(out);
 }
 
+/// Paddings of the roles of the finding that make their boxes `missing` CSS px larger.
+void proposePadding(Candidates& out, double missing) {
+    const Subject& subject = out.subject();
+    const double rem = subject.project.page.rem();
+    for (const bool sides : {false, true})
+        for (const std::string& role : out.roles()) {
+            const auto known = std::ranges::find(subject.roles, role, &CheckedRole::name);
+            const double em = subject.row.fontSize(known->index, out.finding().at);
+            std::string value;
+            std::vector<BandChange> changes;
+            for (const std::size_t band : out.bands()) {
+                const project::Sides& now = out.settings(band).text.find(role)->padding;
+                const auto more = [&](const std::optional<units::Length>& length) {
+                    return longer(length.value_or(units::Length()), missing / 2, em, rem);
+                };
+                project::Settings settings;
+                project::Sides& padding = settings.text.of(role).padding;
+                padding.top = more(now.top);
+                padding.bottom = more(now.bottom);
+                if (sides) {
+                    padding.left = more(now.left);
+                    padding.right = more(now.right);
+                }
+                value = padding.top->css();
+                changes.emplace_back(band, std::move(settings));
+            }
+            out.set("Increase the padding of " + roleText(role) + " to " + value + " at top and bottom" +
+                        (sides ? ", and at the sides" : ""),
+                    Candidates::Scope::Layout, std::move(changes), "padding of " + role);
+        }
+}
+
+void remedyTargets(Candidates& out) {
+    const Subject& subject = out.subject();
+    const bool small = out.isFor("small");
+    const double limit = small ? targetSide : subject.limits().comfortTarget;
+    layout::Layout laid = layout::layOut(subject.row, out.finding().at);
+    double least = limit;
+    for (const project::PartRef& place : out.finding().places) {
+        const layout::LaidPart& part = laid.parts[laid.cards[place.card].firstPart + place.part];
+        const auto* text = std::get_if<project::TextPart>(&subject.project.part(place));
+        if (text != nullptr) least = std::min(least, smaller(targetBox(part, laid, text->role == "button")));
+    }
+    proposePadding(out, limit - least);
+    if (small)
+        for (const std::string& role : out.roles())
+            out.set("Leave 24\u00A0px between links of " + roleText(role), Candidates::Scope::Layout,
+                    [&](project::Settings& settings, std::size_t) {
+                        settings.text.of(role).margin.bottom = units::Length::px(targetSide);
+                    });
+    out.set("Make the whole card a link", Candidates::Scope::Layout,
+            [](project::Settings& settings, std::size_t) { settings.card.linked = true; });
+}
+
 }  // namespace
 
-extern const Check targetCheck{.name = "target", .run = checkTargets, .dependsOnBreaks = true};
+extern const Check targetCheck{
+    .name = "target", .run = checkTargets, .dependsOnBreaks = true, .remedies = remedyTargets};
 
 }  // namespace tenter::checks

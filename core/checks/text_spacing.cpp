@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "checks/word_overflow.h"
 #include "units/quantities.h"
@@ -73,8 +74,16 @@ void checkTextSpacing(const Subject& subject, Findings& out) {
              "Allow breaks anywhere in its words (Text › Long words), or give it more room"}});
 }
 
+void remedyTextSpacing(Candidates& out) {
+    proposeWordBreaks(out);
+    for (const std::string& role : out.roles())
+        proposeSizes(out, role, Need::Room);
+    proposeTighterCards(out);
+}
+
 }  // namespace
 
-extern const Check textSpacingCheck{.name = "text-spacing", .run = checkTextSpacing, .dependsOnBreaks = true};
+extern const Check textSpacingCheck{
+    .name = "text-spacing", .run = checkTextSpacing, .dependsOnBreaks = true, .remedies = remedyTextSpacing};
 
 }  // namespace tenter::checks

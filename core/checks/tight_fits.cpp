@@ -5,6 +5,7 @@
 #include <map>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "layout/inline_sizes.h"
 #include "text/breaker.h"
@@ -146,8 +147,27 @@ void checkTightFits(const Subject& subject, Findings& out) {
                              role + " wish"));
 }
 
+void remedyTightFits(Candidates& out) {
+    for (const std::string& role : out.roles()) {
+        proposeSlightSizes(out, role);
+        for (const double em : {0.002, -0.002, 0.004, -0.004, 0.006, -0.006})
+            out.set(
+                "Change the letter spacing of " + roleText(role) + " by " + units::figure(em, 3) + "\u00A0em",
+                Candidates::Scope::Layout,
+                [&](project::Settings& settings, std::size_t band) {
+                    const auto& now = out.settings(band).text.find(role)->letterSpacing;
+                    const units::Length spacing = now.value_or(units::Length());
+                    if (spacing.isZero() || spacing.unit() == units::Unit::Em)
+                        settings.text.of(role).letterSpacing = units::Length::em(spacing.value() + em);
+                },
+                "letter spacing of " + role);
+    }
+    out.solveSizes();
+}
+
 }  // namespace
 
-extern const Check tightFitCheck{.name = "tight-fit", .run = checkTightFits, .dependsOnBreaks = true};
+extern const Check tightFitCheck{
+    .name = "tight-fit", .run = checkTightFits, .dependsOnBreaks = true, .remedies = remedyTightFits};
 
 }  // namespace tenter::checks

@@ -19,8 +19,14 @@ void checkUnits(const Subject& subject, Findings& out) {
              "Choose rem (Row › Size unit)"}});
 }
 
+void remedyUnits(Candidates& out) {
+    out.add("Give font sizes in rem", "in the stylesheet",
+            [](project::Project& project) { project.unit = units::Unit::Rem; });
+}
+
 }  // namespace
 
-extern const Check unitCheck{.name = "unit", .run = checkUnits, .dependsOnBreaks = false};
+extern const Check unitCheck{
+    .name = "unit", .run = checkUnits, .dependsOnBreaks = false, .remedies = remedyUnits};
 
 }  // namespace tenter::checks

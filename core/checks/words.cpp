@@ -1,5 +1,6 @@
 // Words that are wider than their boxes: they overflow or break at any letter. Common practice, no source.
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "checks/word_overflow.h"
 #include "units/quantities.h"
@@ -37,8 +38,19 @@ void checkWords(const Subject& subject, Findings& out) {
     }
 }
 
+void remedyWords(Candidates& out) {
+    if (out.isFor("overflow")) proposeWordBreaks(out);
+    for (const std::string& role : out.roles())
+        proposeSizes(out, role, Need::Room);
+    proposeTighterCards(out);
+    proposeColumns(out, Need::Room);
+    proposeBreakpoints(out);
+    out.solveSizes();
+}
+
 }  // namespace
 
-extern const Check wordCheck{.name = "word", .run = checkWords, .dependsOnBreaks = true};
+extern const Check wordCheck{
+    .name = "word", .run = checkWords, .dependsOnBreaks = true, .remedies = remedyWords};
 
 }  // namespace tenter::checks

@@ -1,8 +1,11 @@
 // Text that zooming cannot make twice as large. At zoom z a page W px wide is laid out W / z wide, so its
 // text appears at z · size(W / z). WCAG 2.2 SC 1.4.4, failure F94.
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 #include "checks/check.h"
+#include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "project/wording.h"
 #include "units/quantities.h"
@@ -132,8 +135,32 @@ void checkZoom(const Subject& subject, Findings& out) {
             statementOf(subject, least, limits.leastZoom, "one desktop browser", 1.5), "least"});
 }
 
+void remedyZoom(Candidates& out) {
+    const bool usual = out.isFor("usual");
+    const double safe = usual ? 2.5 : 1.5;
+    const std::vector<std::string> roles = out.roles();
+    double least = std::numeric_limits<double>::infinity();
+    double most = 0;
+    for (const CheckedRole& role : out.subject().roles) {
+        if (std::ranges::find(roles, role.name) == roles.end()) continue;
+        for (const RolePiece& piece : role.pieces)
+            for (const double size : {piece.size.value, piece.size.at(piece.to - piece.from)}) {
+                least = std::min(least, size);
+                most = std::max(most, size);
+            }
+    }
+    const double lower = std::ceil(most / safe * 10) / 10;
+    const double upper = std::floor(least * safe * 10) / 10;
+    proposeSizesWithin(out, roles, lower, std::numeric_limits<double>::infinity(),
+                       "Make " + roleTexts(roles) + " at least " + units::px(lower) + " everywhere");
+    proposeSizesWithin(out, roles, 0, upper,
+                       "Make " + roleTexts(roles) + " at most " + units::px(upper) + " everywhere");
+    out.solveSizes();
+}
+
 }  // namespace
 
-extern const Check zoomCheck{.name = "zoom", .run = checkZoom, .dependsOnBreaks = false};
+extern const Check zoomCheck{
+    .name = "zoom", .run = checkZoom, .dependsOnBreaks = false, .remedies = remedyZoom};
 
 }  // namespace tenter::checks

@@ -4,6 +4,7 @@
 
 #include "checks/phrases.h"
 #include "emit/escape.h"
+#include "emit/remedies.h"
 #include "emit/table.h"
 #include "units/quantities.h"
 
@@ -22,7 +23,8 @@ std::string enginesJson(const checks::Profiles& profiles) {
     return ", \"engine\": " + (profiles.size() == 1 ? names : "[" + names + "]");
 }
 
-std::string findingJson(const Finding& finding) {
+/// `more`: further members, from the comma on.
+std::string findingJson(const Finding& finding, const std::string& more = {}) {
     std::string out = "{\"check\": " + jsonString(finding.check) +
                       ", \"severity\": " + jsonString(checks::word(finding.severity));
     if (finding.place)
@@ -34,7 +36,7 @@ std::string findingJson(const Finding& finding) {
                jsonNumber(finding.widths[i].to) + "]";
     return out + "], \"at\": " + jsonNumber(finding.at) + ", \"share\": " + jsonNumber(finding.share) +
            enginesJson(finding.profiles) + ", \"says\": " + jsonString(finding.says) +
-           ", \"source\": " + jsonString(finding.source) + "}";
+           ", \"source\": " + jsonString(finding.source) + more + "}";
 }
 
 /// `warning  out-of-line  31 % of widths`.
@@ -59,6 +61,15 @@ std::string findingsJson(const std::vector<Finding>& findings) {
     return out + "]\n";
 }
 
+std::string findingsJson(const project::Project& project, const std::vector<Finding>& findings,
+                         const RemediesOfAll& remedies) {
+    std::string out = "[";
+    for (std::size_t i = 0; i < findings.size(); ++i)
+        out += (i == 0 ? "\n " : ",\n ") +
+               findingJson(findings[i], ", \"remedies\": " + remediesJson(project, i + 1, remedies.at(i)));
+    return out + "]\n";
+}
+
 std::string findingCounts(const std::vector<Finding>& findings) {
     std::array<std::size_t, 3> counts{};
     for (const Finding& finding : findings)
@@ -68,25 +79,32 @@ std::string findingCounts(const std::vector<Finding>& findings) {
 }
 
 std::string findingParagraphs(const project::Project& project, const std::vector<Finding>& findings,
-                              const std::string& shareOf, std::size_t indent) {
+                              const std::string& shareOf, std::size_t indent, const RemediesOfAll& remedies) {
     constexpr std::size_t mostRanges = 4;
     const std::string margin(indent, ' ');
     std::string out;
-    for (const Finding& finding : findings) {
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        const Finding& finding = findings[i];
         const auto add = [&](const std::string& line) { out.append(margin).append(line).append("\n"); };
         add(headOf(std::string(checks::word(finding.severity)), finding, shareOf));
         add("  " + oneLine(finding.says));
         const std::string widths = checks::widthsBeyondText(project, finding, mostRanges);
         if (!widths.empty()) add("  All affected widths: " + widths);
         add("  Basis: " + finding.source);
+        if (!remedies.empty()) {
+            const std::vector<std::string> lines = remedyLines(project, i + 1, remedies.at(i), shareOf);
+            for (const std::string& line : lines)
+                add("  " + line);
+            if (lines.empty()) add("  Tenter found no remedy.");
+        }
         out += "\n";
     }
     return out;
 }
 
 std::string findingsList(const project::Project& project, const checks::Checked& checked,
-                         const std::string& shareOf) {
-    std::string out = findingParagraphs(project, checked.findings, shareOf);
+                         const std::string& shareOf, const RemediesOfAll& remedies) {
+    std::string out = findingParagraphs(project, checked.findings, shareOf, 0, remedies);
     for (const checks::Silenced& silenced : checked.silenced)
         out += headOf("silenced", silenced.finding, shareOf) + "\n  Reason: " + oneLine(silenced.reason) +
                "\n\n";

@@ -5,22 +5,31 @@
 #include <vector>
 
 #include "checks/checks.h"
+#include "remedy/remedies.h"
 
 namespace tenter::emit {
 
+/// The remedies of each finding of a list. Empty: they were not asked for.
+using RemediesOfAll = std::vector<std::vector<remedy::Remedy>>;
+
 /// A JSON array with one finding per line; numbers in full double precision.
 std::string findingsJson(const std::vector<checks::Finding>& findings);
+/// The same with the remedies of each finding (emit/remedies.h).
+std::string findingsJson(const project::Project& project, const std::vector<checks::Finding>& findings,
+                         const RemediesOfAll& remedies);
 
 /// `0 errors, 4 warnings, 1 note`.
 std::string findingCounts(const std::vector<checks::Finding>& findings);
 
 /// The findings as paragraphs: severity, check and share; the text; the widths that the text does not name;
-/// the source. Shares are of `shareOf`, `widths` or `visits`. Indented by `indent` spaces.
+/// the source; the remedies, if there are any in `remedies`. Shares are of `shareOf`, `widths` or `visits`.
+/// Indented by `indent` spaces.
 std::string findingParagraphs(const project::Project& project, const std::vector<checks::Finding>& findings,
-                              const std::string& shareOf, std::size_t indent = 0);
+                              const std::string& shareOf, std::size_t indent = 0,
+                              const RemediesOfAll& remedies = {});
 
 /// These paragraphs, then the silenced findings with the reasons, the counts and the caution.
 std::string findingsList(const project::Project& project, const checks::Checked& checked,
-                         const std::string& shareOf);
+                         const std::string& shareOf, const RemediesOfAll& remedies = {});
 
 }  // namespace tenter::emit

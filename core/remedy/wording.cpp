@@ -1,0 +1,69 @@
+#include "remedy/wording.h"
+
+#include <array>
+
+#include "checks/phrases.h"
+#include "project/titles.h"
+#include "project/wording.h"
+#include "units/quantities.h"
+
+namespace tenter::remedy {
+
+namespace {
+
+std::string counted(std::size_t count, const std::string& word) {
+    return std::to_string(count) + " " + word + (count == 1 ? "" : "s");
+}
+
+/// `1 warning and 2 notes`.
+std::string bySeverity(const std::vector<Change>& changes) {
+    std::vector<std::string> parts;
+    for (const auto severity : {checks::Severity::Error, checks::Severity::Warning, checks::Severity::Note}) {
+        std::size_t count = 0;
+        for (const Change& change : changes)
+            if (change.finding.severity == severity) ++count;
+        if (count > 0) parts.push_back(counted(count, std::string(checks::word(severity))));
+    }
+    return project::listed(parts);
+}
+
+}  // namespace
+
+std::string titleOf(const Remedy& remedy) {
+    return remedy.where.empty() ? remedy.label : remedy.label + ", " + remedy.where;
+}
+
+std::string effectOf(const Remedy& remedy, const std::string& shareOf) {
+    std::string text;
+    const auto add = [&](const std::string& sentence) { text += (text.empty() ? "" : " ") + sentence + "."; };
+    if (!remedy.removes)
+        add("From " + units::percent(remedy.share) + " to " + units::percent(remedy.shareAfter) + " of " +
+            shareOf);
+    if (!remedy.lost.empty()) add("Removes " + counted(remedy.lost.size(), "other finding"));
+    if (!remedy.gained.empty()) add("Adds " + bySeverity(remedy.gained));
+    if (!remedy.grown.empty()) add("Widens " + bySeverity(remedy.grown));
+    if (remedy.move.distance > 0)
+        add("Boxes move by up to " + units::px(remedy.move.distance, remedy.move.distance < 1 ? 1 : 0) +
+            ", at " + units::px(remedy.move.width, 0));
+    else
+        add("No box moves");
+    return text;
+}
+
+std::string sentenceOf(const project::Project& project, const Change& change) {
+    const std::string what = checks::textOf({change.finding.statement.what, {}, {}}, change.finding.profiles);
+    if (project.variants.size() == 1) return what;
+    return "Variant " + project::quotedTitle(project, change.variant) + ": " + what;
+}
+
+std::vector<std::string> changesOf(const project::Project& project, const Remedy& remedy) {
+    std::vector<std::string> all;
+    const std::array<std::pair<const char*, const std::vector<Change>*>, 3> kinds{
+        {{"Removes: ", &remedy.lost}, {"Adds: ", &remedy.gained}, {"At more widths: ", &remedy.grown}}};
+    for (const auto& [verb, changes] : kinds)
+        for (const Change& change : *changes)
+            all.push_back(verb + sentenceOf(project, change));
+    return all;
+}
+
+}  // namespace tenter::remedy
