@@ -9,6 +9,7 @@
 #include "checks/phrases.h"
 #include "checks/run_joiner.h"
 #include "layout/prepared.h"
+#include "project/conflicts.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
@@ -168,20 +169,32 @@ void reportOutOfLine(Findings& out, const Cause& cause, const std::string& what,
             key});
 }
 
+/// False if another setting prevents that parts are aligned, such as a centred last line of cards.
+bool canAlignParts(const Subject& subject) {
+    project::Project aligned = subject.project;
+    for (std::size_t i = 0; i < subject.variant.bands.size(); ++i)
+        if (subject.row.band(i).columns > 1)
+            aligned.variants[subject.variantIndex].bands[i].set.row.level = project::Level::Subgrid;
+    return project::conflicts(aligned).empty();
+}
+
 void reportLines(Findings& out, const Subject& subject, const std::string& role, const UnevenLines& uneven) {
     reportOutOfLine(
         out, uneven.cause,
         atWidths(subject, uneven.cause.there) + ", " + worstAndOthers(subject, uneven.cause) + " has " +
             lineCount(uneven.more) + "; its neighbour has " + std::to_string(uneven.fewer),
-        "Align the parts of neighbouring cards (Row › Align parts), or shorten the " + partKind(role), role);
+        std::string(canAlignParts(subject) ? "Align the parts of neighbouring cards (Row › Align parts)"
+                                           : "Reserve space for as many lines (Text › Minimum lines)") +
+            ", or shorten the " + partKind(role),
+        role);
 }
 
 void reportPictures(Findings& out, const Subject& subject, const Cause& pictures) {
     reportOutOfLine(out, pictures,
                     atWidths(subject, pictures.runOfWorst()) + ", " + worstAndOthers(subject, pictures) +
                         " is up to " + units::px(pictures.worst, 0) + " taller than its neighbour",
-                    "Use one aspect ratio for all pictures (Pictures › Aspect ratio), or align the parts "
-                    "(Row › Align parts)",
+                    std::string("Use one aspect ratio for all pictures (Pictures › Aspect ratio)") +
+                        (canAlignParts(subject) ? ", or align the parts (Row › Align parts)" : ""),
                     "picture");
 }
 

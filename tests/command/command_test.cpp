@@ -176,6 +176,33 @@ TEST_F(Command, CheckFailsOnFindingsOfASeverity) {
     expectRefused(run("check", {"--fail-on", "never"}), "--fail-on");
 }
 
+TEST_F(Command, CheckPrintsRemediesAndRemedyAppliesOne) {
+    const std::string faint =
+        std::string(project).replace(std::string(project).find("{\"size\""), 1, "{\"colour\": \"#cccccc\", ");
+    const std::string file = folder_.write("faint.tenter.json", faint);
+    const Json json = Json::parse(tenterCli({"check", file, "--remedies", "--json"}).out);
+    ASSERT_EQ(json[0]["check"], "contrast");
+    const Json first = json[0]["remedies"][0];
+    EXPECT_EQ(first["remedy"], "1.1");
+    EXPECT_TRUE(first["removes"].get<bool>());
+    EXPECT_EQ(first["moves"], 0);
+    const std::string label = first["label"];
+    EXPECT_TRUE(label.starts_with("Use #")) << label;
+    const std::string list = tenterCli({"check", file, "--remedies"}).out;
+    EXPECT_NE(list.find("  Remedy 1.1: " + label + ", in all variants. "), std::string::npos) << list;
+    const std::string fixed = folder_.file("fixed.tenter.json");
+    const Finished applied = tenterCli({"remedy", file, "1.1", "--out", fixed});
+    EXPECT_EQ(applied.code, 0) << applied.err;
+    EXPECT_TRUE(applied.err.starts_with(label)) << applied.err;
+    for (const Json& finding : Json::parse(tenterCli({"check", fixed, "--json"}).out))
+        EXPECT_NE(finding["check"], "contrast");
+    for (const std::string none : {"1", "1.0", "a.b", "1.1.1", "-1.2"})
+        expectRefused(tenterCli({"remedy", file, "--", none}), "such as 2.1");
+    expectRefused(tenterCli({"remedy", file, "99.1"}), "There is no finding 99");
+    expectRefused(tenterCli({"remedy", file, "1.99"}), "Finding 1 has no remedy 99");
+    expectRefused(tenterCli({"check", file, "--remedies", "--try", "longer"}), "--try");
+}
+
 TEST_F(Command, CheckPrintsTheRoomForText) {
     const Json rooms = Json::parse(run("check", {"--room", "--json"}).out);
     ASSERT_EQ(rooms.size(), 2U);  // of the heading and the button
@@ -518,6 +545,14 @@ TEST(SampleProjects, WorkWithEveryVerb) {
             }
             EXPECT_FALSE(finished.out.empty());
         }
+        std::string remedy;
+        for (const Json& finding : Json::parse(tenterCli({"check", file, "--remedies", "--json"}).out))
+            for (const Json& one : finding["remedies"])
+                remedy = one["remedy"];
+        EXPECT_FALSE(remedy.empty()) << file;
+        const Finished applied = tenterCli({"remedy", file, remedy});
+        EXPECT_EQ(applied.code, 0) << file << ": " << applied.err;
+        EXPECT_EQ(applied.errorLines(), 1U) << applied.err;
     }
     EXPECT_GT(count, 0);
 }

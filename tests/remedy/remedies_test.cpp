@@ -31,9 +31,22 @@ project::Project unevenRow() {
                             card("Dunes", "Out and back."));
 }
 
+/// The rows of `rowsByCheck`, and those that a remedy can help where none can help them.
+std::multimap<std::string, project::Project> remediableRows() {
+    auto all = rows::rowsByCheck();
+    const std::string heading = "The long way round the saltmarsh at dusk";
+    all.emplace("heading-lines", rows::wishing(headed(heading), "heading", 1));
+    const auto linked = [](const std::string& title, const std::string& to) {
+        return R"({"parts": [{"role": "heading", "copy": ")" + title +
+               R"("}, {"role": "button", "copy": "Book a walk", "link": ")" + to + R"("}]})";
+    };
+    all.emplace("link-purpose", quiet("[" + linked("Low tide", "#a") + "," + linked("Dunes", "#b") + "]"));
+    return all;
+}
+
 TEST(Remedies, DoWhatTheySayForEveryCheck) {
     std::map<std::string, std::size_t> counts;
-    for (const auto& [check, project] : rows::rowsByCheck()) {
+    for (const auto& [check, project] : remediableRows()) {
         SCOPED_TRACE(check);
         expectTrueRemedies(project, checkStore());
         for (const Finding& finding : findingsOf(project))
@@ -76,12 +89,15 @@ TEST(Remedies, AlignThePartsOfTheBandThatNeedsIt) {
     EXPECT_GT(aligned->move.distance, 0);
 }
 
-// Parts cannot be aligned while the last line of cards is centred, so that is not offered.
+// Parts cannot be aligned while the last line of cards is centred, so that is neither offered nor advised.
 TEST(Remedies, AreNeverWhatTheProjectCannotHold) {
     project::Project project = unevenRow();
     set(project, "row/lastLine", R"("center")");
     for (const Remedy& remedy : remediesOf(project, "out-of-line"))
         EXPECT_NE(remedy.label, "Align parts of neighbouring cards");
+    EXPECT_TRUE(findingOf(unevenRow(), "out-of-line").statement.fix.starts_with("Align the parts"));
+    EXPECT_EQ(findingOf(project, "out-of-line").statement.fix,
+              "Reserve space for as many lines (Text › Minimum lines), or shorten the heading");
 }
 
 TEST(Remedies, UseAColourWithEnoughContrastInTheLayerThatSetsIt) {

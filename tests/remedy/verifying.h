@@ -100,8 +100,9 @@ inline void expectTrue(const project::Project& project, std::size_t variant, con
     EXPECT_EQ(keysOf(remedy.lost), lost);
     EXPECT_EQ(keysOf(remedy.gained), gained);
     EXPECT_EQ(keysOf(remedy.grown), grown);
-    if (remedy.move.distance > 0)
+    if (remedy.move.distance > 0) {
         EXPECT_NEAR(movedAt(project, remedy.project, remedy.move.width, store), remedy.move.distance, 1e-6);
+    }
     for (double width = project.leastWidth; width <= project.mostWidth; width += 160)
         EXPECT_LE(movedAt(project, remedy.project, width, store), remedy.move.distance + 0.05) << width;
 }
