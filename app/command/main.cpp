@@ -70,6 +70,7 @@ int run(int argc, char** argv) {
     tenter::command::addStylesheet(app, action);
     tenter::command::addPage(app, action);
     tenter::command::addReport(app, action);
+    tenter::command::addNew(app, action);
     tenter::command::addAdopt(app, action);
     tenter::command::addSize(app, action);
     tenter::command::addSolve(app, action);

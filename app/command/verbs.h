@@ -19,6 +19,7 @@ void addRemedy(CLI::App& app, Action& action);
 void addStylesheet(CLI::App& app, Action& action);
 void addPage(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
+void addNew(CLI::App& app, Action& action);
 void addAdopt(CLI::App& app, Action& action);
 void addSize(CLI::App& app, Action& action);
 void addSolve(CLI::App& app, Action& action);

@@ -435,7 +435,7 @@ TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "A verb is missing.");
     expectRefused(tenterCli({"weave"}),
                   "There is no verb \"weave\". Use one of geometry, wraps, check, remedy, stylesheet, page, "
-                  "report, adopt, size");
+                  "report, new, adopt, size");
     expectRefused(tenterCli({"--loud"}), "A verb is missing.");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");
@@ -452,7 +452,7 @@ TEST_F(Command, MakesControlCharactersInMessagesVisible) {
 
 TEST_F(Command, HelpsWithEveryVerb) {
     EXPECT_EQ(tenterCli({"--help"}).code, 0);
-    for (const char* verb : {"geometry", "wraps", "stylesheet", "page", "report"}) {
+    for (const char* verb : {"geometry", "wraps", "stylesheet", "page", "report", "new"}) {
         const Finished finished = tenterCli({verb, "--help"});
         EXPECT_EQ(finished.code, 0);
         EXPECT_EQ(finished.err, "");
