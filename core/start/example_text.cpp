@@ -22,7 +22,7 @@ const std::map<std::string, ExampleRow>& exampleRows() {
         {"en",
          {"Around Marrow Sound",
           {{"Walk out at low tide",
-            "Two slow miles across the sand while the sea is out. Bring boots that you can rinse, and a warm "
+            "Two slow miles across the sand while the sea is out. Wear boots that you can rinse, and a warm "
             "hat.",
             "Book a tide walk"},
            {"Count the winter geese",
@@ -41,7 +41,7 @@ const std::map<std::string, ExampleRow>& exampleRows() {
             "On clear evenings the warden opens the dome. Children stay up late; the stove is lit from "
             "eight.",
             "Choose an evening"},
-           {"Help to mend the path",
+           {"Help to repair the path",
             "Once a month we carry planks to the marsh. Tools, gloves and soup are there; good company comes "
             "along.",
             "Lend a hand"}}}},
