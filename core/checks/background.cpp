@@ -12,15 +12,15 @@ constexpr Colour clear{0, 0, 0, 0};
 
 }  // namespace
 
-Colour rowBackground(const Subject& subject, std::size_t band) {
+Colour rowBackground(const layout::IntervalPlan& interval) {
     constexpr Colour white{255, 255, 255, 255};
-    const Colour container = units::compositeOver(subject.project.page.container.background, white);
-    return units::compositeOver(subject.row.settings(band).row.background.value_or(clear), container);
+    const Colour container = units::compositeOver(interval.page.background, white);
+    return units::compositeOver(interval.band->settings.row.background.value_or(clear), container);
 }
 
-Colour cardBackground(const Subject& subject, std::size_t band) {
-    return units::compositeOver(subject.row.settings(band).card.background.value_or(clear),
-                                rowBackground(subject, band));
+Colour cardBackground(const layout::IntervalPlan& interval) {
+    return units::compositeOver(interval.band->settings.card.background.value_or(clear),
+                                rowBackground(interval));
 }
 
 Colour withContrast(const Colour& ink, const Colour& background, double ratio) {

@@ -3,16 +3,16 @@
 
 #include <string>
 
-#include "checks/subject.h"
+#include "layout/prepared.h"
 #include "units/colour.h"
 
 namespace tenter::checks {
 
-/// The colour between cards in band `band`: the row over the container over a white page.
-units::Colour rowBackground(const Subject& subject, std::size_t band);
+/// The colour between cards in an interval: the row over the container over a white page.
+units::Colour rowBackground(const layout::IntervalPlan& interval);
 
-/// The colour behind a part in band `band`: the card over the row over the container over a white page.
-units::Colour cardBackground(const Subject& subject, std::size_t band);
+/// The colour behind a part in an interval: the card over the row over the container over a white page.
+units::Colour cardBackground(const layout::IntervalPlan& interval);
 
 /// The colour nearest to `ink`, towards black or white, that has at least `ratio` to 1 on `background`. Up to
 /// 4.5 to 1 there is always one; `ink` if there is none.

@@ -31,10 +31,10 @@ struct ColourPair {
     }
 };
 
-/// The role's colours in a band: the normal ones, and those on hover if it has links and they differ.
-std::vector<ColourPair> coloursOf(const Subject& subject, const CheckedRole& role, std::size_t band) {
-    const project::TextStyle& style = *subject.row.settings(band).text.find(role.name);
-    const Colour card = cardBackground(subject, band);
+/// The role's colours in an interval: the normal ones, and those on hover if it has links and they differ.
+std::vector<ColourPair> coloursOf(const layout::IntervalPlan& interval, const CheckedRole& role) {
+    const project::TextStyle& style = *interval.band->settings.text.find(role.name);
+    const Colour card = cardBackground(interval);
     const Colour background = style.background.value_or(Colour{0, 0, 0, 0});
     const auto drawn = [&](const std::optional<Colour>& text, const Colour& own, bool hovered) {
         const Colour behind = units::compositeOver(own, card);
@@ -87,7 +87,7 @@ LowContrasts lowContrastsOf(const Subject& subject, const CheckedRole& role) {
         const auto cut = within(piece, subject.whole());
         if (!cut) continue;
         const double weight = subject.row.settings(piece.band).text.find(role.name)->weight.value_or(400);
-        for (const ColourPair& colours : coloursOf(subject, role, piece.band)) {
+        for (const ColourPair& colours : coloursOf(subject.row.interval(piece.interval), role)) {
             auto& [cause, needed] = causes.try_emplace(colours, Cause{}, largeRatio).first->second;
             addLowContrast(role, piece, *cut, weight >= boldWeight,
                            units::contrast(colours.text, colours.background), cause, needed);

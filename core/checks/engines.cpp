@@ -23,15 +23,15 @@ std::set<std::uint32_t> breaksOf(const text::Paragraph& paragraph) {
 
 /// The offsets in UTF-16 units at which the part's lines start at `width`.
 std::vector<std::uint32_t> startsAt(const Subject& subject, const CheckedPart& part, double width) {
-    const layout::BandPlan& band = subject.row.band(subject.row.bandAt(width));
-    const layout::PartPlan& plan = band.part(part.place);
+    const layout::IntervalPlan& interval = subject.row.at(width);
+    const layout::PartPlan& plan = interval.part(part.place);
     const text::Paragraph& paragraph = *plan.paragraph;
     std::vector<text::Line> lines;
-    text::breakLines(
-        paragraph,
-        layout::textInlineSizes<double>(band.roles[plan.role], paragraph, layout::inlineSizesAt(band, width))
-            .query,
-        subject.row.profile(), lines);
+    text::breakLines(paragraph,
+                     layout::textInlineSizes<double>(interval.roles[plan.role], paragraph,
+                                                     layout::inlineSizesAt(interval, width))
+                         .query,
+                     subject.row.profile(), lines);
     std::vector<std::uint32_t> starts;
     starts.reserve(lines.size());
     for (const text::Line& line : lines)

@@ -22,11 +22,11 @@ struct Ring {
     bool there = true;
 };
 
-Ring ringOf(const Subject& subject, const CheckedRole& role, std::size_t band) {
-    const project::TextStyle& style = *subject.row.settings(band).text.find(role.name);
+Ring ringOf(const layout::IntervalPlan& interval, const CheckedRole& role) {
+    const project::TextStyle& style = *interval.band->settings.text.find(role.name);
     const project::FocusRing& focus = style.focus;
     Ring ring;
-    ring.background = cardBackground(subject, band);
+    ring.background = cardBackground(interval);
     const units::Length width = focus.width.value_or(units::Length());
     const units::Length offset = focus.offset.value_or(units::Length());
     // A ring inside its part is on the background of the part.
@@ -61,7 +61,7 @@ void checkFocus(const Subject& subject, Findings& out) {
         std::map<std::string, std::pair<Cause, Ring>> causes;
         for (const RolePiece& piece : role.pieces) {
             const auto cut = within(piece, subject.whole());
-            const Ring ring = ringOf(subject, role, piece.band);
+            const Ring ring = ringOf(subject.row.interval(piece.interval), role);
             if (!cut || (ring.there && units::contrast(ring.colour, ring.background) >= ringRatio)) continue;
             const std::string key = ring.there ? ring.colour.css() + ring.background.css() : "none";
             auto& [cause, worst] = causes.try_emplace(key, Cause{}, ring).first->second;
@@ -77,7 +77,7 @@ void checkFocus(const Subject& subject, Findings& out) {
 void remedyFocus(Candidates& out) {
     for (const CheckedRole& role : out.subject().roles) {
         if (std::ranges::find(out.finding().places, role.place) == out.finding().places.end()) continue;
-        const Ring ring = ringOf(out.subject(), role, out.bands().front());
+        const Ring ring = ringOf(out.subject().row.at(out.finding().at), role);
         const std::string of = role.name == "button" ? "buttons" : "links in " + roleText(role.name);
         // A ring without a colour starts from that of the text.
         const project::TextStyle& style = *out.settings(out.bands().front()).text.find(role.name);

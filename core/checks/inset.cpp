@@ -17,13 +17,13 @@ using units::Linear;
 constexpr double leastInset = 0.5;
 
 /// True if the card has a visible border, or a background that differs from that of the row.
-bool hasVisibleEdge(const Subject& subject, std::size_t band) {
+bool hasVisibleEdge(const layout::IntervalPlan& interval) {
     constexpr Colour clear{0, 0, 0, 0};
-    const project::Settings& settings = subject.row.settings(band);
-    const Colour background = cardBackground(subject, band);
+    const project::Settings& settings = interval.band->settings;
+    const Colour background = cardBackground(interval);
     const Colour border = units::compositeOver(settings.card.border.colour.value_or(clear), background);
     const bool drawn = settings.card.border.width && settings.card.border.width->css() != "0";
-    return (drawn && border != background) || background != rowBackground(subject, band);
+    return (drawn && border != background) || background != rowBackground(interval);
 }
 
 /// True for a role whose text has its own background.
@@ -35,14 +35,13 @@ void checkInset(const Subject& subject, Findings& out) {
     Cause cause;
     for (const CheckedRole& role : subject.roles) {
         for (const RolePiece& piece : role.pieces) {
-            const project::TextStyle* style = subject.row.settings(piece.band).text.find(role.name);
+            const layout::IntervalPlan& interval = subject.row.interval(piece.interval);
+            const project::TextStyle* style = interval.band->settings.text.find(role.name);
             const auto cut = within(piece, subject.whole());
-            if (!cut || style == nullptr || hasOwnBox(*style) || !hasVisibleEdge(subject, piece.band))
-                continue;
-            const layout::BandPlan& band = subject.row.band(piece.band);
-            const layout::InlineSizes<Linear> across = layout::inlineSizesAt(band, Linear(cut->from, 1));
-            const auto text =
-                layout::textInlineSizes(band.roles[role.index], *band.part(role.place).paragraph, across);
+            if (!cut || style == nullptr || hasOwnBox(*style) || !hasVisibleEdge(interval)) continue;
+            const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(cut->from, 1));
+            const auto text = layout::textInlineSizes(interval.roles[role.index],
+                                                      *interval.part(role.place).paragraph, across);
             const Linear em = text.basis.em;
             for (const auto side : {&layout::EdgesOf<Linear>::left, &layout::EdgesOf<Linear>::right}) {
                 const Linear inset = across.cardPadding.*side + text.margin.*side + text.padding.*side;
@@ -65,7 +64,7 @@ void checkInset(const Subject& subject, Findings& out) {
 }
 
 void remedyInset(Candidates& out) {
-    const double rem = out.subject().project.page.rem();
+    const double rem = out.subject().row.rem(out.finding().at);
     for (const double px : {8, 10, 12, 16, 20, 24}) {
         const units::Length wide = units::Length::rem(px / rem);
         out.set(

@@ -30,6 +30,11 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
         add(std::floor(last) + 1,
             differ ? "first width of " + project::columnsLabel(columns(band + 1)) : "first width of a band");
     }
+    for (const project::PageRange& range : project.page.ranges) {
+        if (!range.upTo || *range.upTo >= project.mostWidth) break;
+        add(*range.upTo, "last width of a page range");
+        add(std::floor(*range.upTo) + 1, "first width of a page range");
+    }
     add(project.mostWidth, "widest viewport");
     if (!findings.empty())
         add(findings.front().at, "width of the worst finding (" + findings.front().check + ")");

@@ -26,14 +26,15 @@ struct LineStarts {
 void forEachLineLayout(
     const Subject& subject, const CheckedPart& part, const sweep::Piece& piece,
     const std::function<void(const sweep::Interval&, const std::vector<std::uint32_t>&)>& found) {
-    const layout::BandPlan& band = subject.row.band(piece.band);
-    const layout::PartPlan& plan = band.part(part.place);
-    const layout::RolePlan& role = band.roles[plan.role];
+    const layout::IntervalPlan& interval = subject.row.interval(piece.interval);
+    const layout::PartPlan& plan = interval.part(part.place);
+    const layout::RolePlan& role = interval.roles[plan.role];
     if (role.balance) return;
     sweep::Stride stride;
     for (double at = piece.from; at < piece.to;) {
         const text::LinearLineQuery query =
-            layout::textInlineSizes(role, *plan.paragraph, layout::inlineSizesAt(band, Linear(at, 1))).query;
+            layout::textInlineSizes(role, *plan.paragraph, layout::inlineSizesAt(interval, Linear(at, 1)))
+                .query;
         LineStarts witness{text::LinearLineCounter(query.available, 0)};
         text::Breaker<Linear, LineStarts>(*plan.paragraph, query, witness).run();
         const double next = stride.next(at, witness.follower.until(), piece.to);

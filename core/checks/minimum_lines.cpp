@@ -39,7 +39,7 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
         std::map<std::pair<std::string, std::size_t>, const CheckedPart*> first;
         for (const CheckedPart& part : subject.parts) {
             if (part.text == nullptr) continue;
-            const int kept = band.roles[band.part(part.place).role].keepLines;
+            const int kept = *band.settings.text.find(part.text->role)->keepLines;
             if (kept < 2) continue;
             std::vector<sweep::Interval> here;
             for (const sweep::Piece& piece : part.pieces.pieces)

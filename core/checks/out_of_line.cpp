@@ -66,8 +66,8 @@ private:
     /// Line counts below the role's minimum lines take the same height.
     void compareLines(const layout::BandPlan& band, const CheckedPart& above, const CheckedPart& beside,
                       const sweep::Interval& widths) {
-        const layout::RolePlan& role = band.roles[band.part(above.place).role];
-        const auto kept = static_cast<std::uint32_t>(std::max(role.keepLines, 0));
+        const project::TextStyle& style = *band.settings.text.find(above.text->role);
+        const auto kept = static_cast<std::uint32_t>(std::max(*style.keepLines, 0));
         using Lines = std::pair<std::uint32_t, std::uint32_t>;  // above and beside
         RunJoiner runs(1e-3, Lines(), [&](const sweep::Interval& run, const Lines& lines) {
             const auto [fewer, more] = std::minmax(lines.first, lines.second);

@@ -102,13 +102,13 @@ public:
     void search(double least, double most, int lines) {
         if (!(least < most)) return;
         sweep::Stride stride;
-        sweep::walkBands(row_, least, most, [&](std::size_t index, double from, double to) {
-            const layout::BandPlan& band = row_.band(index);
-            const layout::PartPlan& plan = band.part(place_);
+        sweep::walkIntervals(row_, least, most, [&](std::size_t index, double from, double to) {
+            const layout::IntervalPlan& interval = row_.interval(index);
+            const layout::PartPlan& plan = interval.part(place_);
             const text::Paragraph& paragraph = *plan.paragraph;
             const text::LinearLineQuery query =
-                layout::textInlineSizes(band.roles[plan.role], paragraph,
-                                        layout::inlineSizesAt(band, Linear(from, 1)))
+                layout::textInlineSizes(interval.roles[plan.role], paragraph,
+                                        layout::inlineSizesAt(interval, Linear(from, 1)))
                     .query;
             const std::size_t wished = std::max(static_cast<std::size_t>(lines), paragraph.forcedLines());
             Endings endings(query.available, wished);

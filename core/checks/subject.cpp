@@ -31,11 +31,17 @@ std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t 
                                   double most) {
     std::vector<RolePiece> pieces;
     sweep::Stride stride;
-    sweep::walkBands(row, least, most, [&](std::size_t band, double from, double to) {
-        const layout::BandPlan& plan = row.band(band);
-        const layout::InlineSizes<Linear> across = layout::inlineSizesAt(plan, Linear(from, 1));
-        RolePiece piece{from, to, band, plan.roles[role].size.resolve(across.basis), across.cardContent};
-        piece.to = stride.next(from, std::min(piece.size.until, piece.column.until), to);
+    sweep::walkIntervals(row, least, most, [&](std::size_t index, double from, double to) {
+        const layout::IntervalPlan& interval = row.interval(index);
+        const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(from, 1));
+        RolePiece piece{from,
+                        to,
+                        interval.bandIndex,
+                        index,
+                        interval.roles[role].size.resolve(across.basis),
+                        across.cardContent};
+        const double until = std::min({piece.size.until, piece.column.until, across.basis.rem.until});
+        piece.to = stride.next(from, until, to);
         pieces.push_back(piece);
         return piece.to;
     });

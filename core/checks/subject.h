@@ -12,12 +12,13 @@
 
 namespace tenter::checks {
 
-/// A range of widths within one band (CSS px) in which a role's size and a card's content width are straight
-/// lines. The lines start at `from`.
+/// A range of widths within one interval (CSS px) in which a role's size and a card's content width are
+/// straight lines. The lines start at `from`.
 struct RolePiece {
     double from = 0;
     double to = 0;
     std::size_t band = 0;
+    std::size_t interval = 0;
     units::Linear size;
     units::Linear column;
 };
@@ -25,7 +26,7 @@ struct RolePiece {
 /// A role that cards use.
 struct CheckedRole {
     std::string name;
-    std::uint32_t index = 0;        ///< in `Band::roles`
+    std::uint32_t index = 0;        ///< in `PreparedRow::roles()`
     project::PartRef place;         ///< its first part
     bool wholeLink = false;         ///< some part of it is a link as a whole
     bool linkRuns = false;          ///< some text of it contains links

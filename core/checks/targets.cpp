@@ -163,7 +163,7 @@ void checkTargets(const Subject& subject, Findings& out) {
 /// Paddings of the roles of the finding that make their boxes `missing` CSS px larger.
 void proposePadding(Candidates& out, double missing) {
     const Subject& subject = out.subject();
-    const double rem = subject.project.page.rem();
+    const double rem = subject.row.rem(out.finding().at);
     for (const bool sides : {false, true})
         for (const std::string& role : out.roles()) {
             const auto known = std::ranges::find(subject.roles, role, &CheckedRole::name);

@@ -24,12 +24,12 @@ struct LaidOut {
 
 /// The lines at `width` if the column were narrower by the share `narrower`.
 LaidOut linesAt(const Subject& subject, const CheckedPart& part, double width, double narrower = 0) {
-    const layout::BandPlan& band = subject.row.band(subject.row.bandAt(width));
-    const layout::PartPlan& plan = band.part(part.place);
+    const layout::IntervalPlan& interval = subject.row.at(width);
+    const layout::PartPlan& plan = interval.part(part.place);
     LaidOut out;
     out.paragraph = plan.paragraph.get();
-    out.query = layout::textInlineSizes<double>(band.roles[plan.role], *plan.paragraph,
-                                                layout::inlineSizesAt(band, width))
+    out.query = layout::textInlineSizes<double>(interval.roles[plan.role], *plan.paragraph,
+                                                layout::inlineSizesAt(interval, width))
                     .query;
     out.query.available *= 1 - narrower;
     text::breakLines(*out.paragraph, out.query, subject.row.profile(), out.lines);

@@ -13,9 +13,9 @@ namespace {
 using units::Linear;
 
 /// By how much a part's widest word is wider than its box, CSS px.
-Linear missingRoom(const layout::BandPlan& band, const layout::PartPlan& plan, double from) {
-    const layout::InlineSizes<Linear> across = layout::inlineSizesAt(band, Linear(from, 1));
-    const layout::RolePlan& role = band.roles[plan.role];
+Linear missingRoom(const layout::IntervalPlan& interval, const layout::PartPlan& plan, double from) {
+    const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(from, 1));
+    const layout::RolePlan& role = interval.roles[plan.role];
     const layout::TextInlineSizes<Linear> text = layout::textInlineSizes(role, *plan.paragraph, across);
     text::LinearLineQuery query = text.query;
     query.overflowWrap = project::OverflowWrap::Normal;
@@ -26,10 +26,10 @@ Linear missingRoom(const layout::BandPlan& band, const layout::PartPlan& plan, d
 
 /// True if some line is wider than its box. A browser may still break an overlong word as a last resort.
 bool anyLineOverflows(const layout::PreparedRow& row, project::PartRef place, double width) {
-    const layout::BandPlan& band = row.band(row.bandAt(width));
-    const layout::PartPlan& plan = band.part(place);
+    const layout::IntervalPlan& interval = row.at(width);
+    const layout::PartPlan& plan = interval.part(place);
     const layout::TextInlineSizes<double> text = layout::textInlineSizes<double>(
-        band.roles[plan.role], *plan.paragraph, layout::inlineSizesAt(band, width));
+        interval.roles[plan.role], *plan.paragraph, layout::inlineSizesAt(interval, width));
     std::vector<text::Line> lines;
     text::breakLines(*plan.paragraph, text.query, row.profile(), lines);
     return std::ranges::any_of(lines, [&](const text::Line& line) {
@@ -40,8 +40,8 @@ bool anyLineOverflows(const layout::PreparedRow& row, project::PartRef place, do
 }  // namespace
 
 bool breaksWords(const layout::PreparedRow& row, project::PartRef place, double width) {
-    const layout::BandPlan& band = row.band(row.bandAt(width));
-    const layout::RolePlan& role = band.roles[band.part(place).role];
+    const layout::IntervalPlan& interval = row.at(width);
+    const layout::RolePlan& role = interval.roles[interval.part(place).role];
     // A box that shrinks to its text is at least as wide as its widest word, unless words break anywhere.
     return role.overflowWrap == project::OverflowWrap::Anywhere ||
            (role.overflowWrap == project::OverflowWrap::BreakWord && role.place == project::Place::Stretch);
@@ -51,11 +51,11 @@ std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, project:
                                         double most) {
     std::vector<WordOverflow> found;
     sweep::Stride stride;
-    sweep::walkBands(row, least, most, [&](std::size_t index, double from, double to) {
-        const layout::BandPlan& band = row.band(index);
-        const layout::PartPlan& plan = band.part(place);
-        const layout::RolePlan& role = band.roles[plan.role];
-        const Linear missing = missingRoom(band, plan, from);
+    sweep::walkIntervals(row, least, most, [&](std::size_t index, double from, double to) {
+        const layout::IntervalPlan& interval = row.interval(index);
+        const layout::PartPlan& plan = interval.part(place);
+        const layout::RolePlan& role = interval.roles[plan.role];
+        const Linear missing = missingRoom(interval, plan, from);
         const double end = stride.next(from, missing.until, to);
         const auto span = whereAbove(missing, from, end);
         if (!span) return end;
@@ -70,11 +70,11 @@ std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, project:
 }
 
 std::string widestWord(const layout::PreparedRow& row, project::PartRef place, double width) {
-    const layout::BandPlan& band = row.band(row.bandAt(width));
-    const layout::PartPlan& plan = band.part(place);
+    const layout::IntervalPlan& interval = row.at(width);
+    const layout::PartPlan& plan = interval.part(place);
     const text::Paragraph& paragraph = *plan.paragraph;
-    const layout::TextInlineSizes<double> text =
-        layout::textInlineSizes<double>(band.roles[plan.role], paragraph, layout::inlineSizesAt(band, width));
+    const layout::TextInlineSizes<double> text = layout::textInlineSizes<double>(
+        interval.roles[plan.role], paragraph, layout::inlineSizesAt(interval, width));
     std::uint32_t first = 0;
     double correction = 0;
     double widest = -1;

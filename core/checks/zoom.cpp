@@ -19,17 +19,39 @@ using units::Linear;
 
 constexpr double askedGain = 2;
 
+/// A range of widths (CSS px) in which a role's size is a straight line, which starts at `from`.
+struct SizePiece {
+    double from = 0;
+    double to = 0;
+    Linear size;
+};
+
+/// The pieces of a role's size. Pieces that differ only in the column are one: their number would be squared.
+std::vector<SizePiece> sizePieces(const std::vector<RolePiece>& pieces) {
+    std::vector<SizePiece> joined;
+    for (const RolePiece& piece : pieces) {
+        const bool goesOn = !joined.empty() && joined.back().size.slope == piece.size.slope &&
+                            std::abs(joined.back().size.at(piece.from - joined.back().from) -
+                                     piece.size.value) <= units::tieTolerance;
+        if (goesOn)
+            joined.back().to = piece.to;
+        else
+            joined.push_back({piece.from, piece.to, piece.size});
+    }
+    return joined;
+}
+
 /// The text of a role at zooms up to `limit`.
 class Zoomed {
 public:
-    Zoomed(const std::vector<RolePiece>& pieces, double limit) : pieces_(pieces), limit_(limit) {}
+    Zoomed(const std::vector<RolePiece>& pieces, double limit) : pieces_(sizePieces(pieces)), limit_(limit) {}
 
     /// Calls `found(span, gain)` for the widths from `least` to `most` at which no zoom gives twice the size.
     /// `gain` is the largest that a zoom gives, at the end of the span where it is smaller.
     template <class Found>
     void where(double least, double most, Found&& found) const {
         std::vector<double> cuts{least, most};
-        for (const RolePiece& piece : pieces_) {
+        for (const SizePiece& piece : pieces_) {
             cuts.push_back(piece.to);
             cuts.push_back(piece.to * limit_);
         }
@@ -78,12 +100,12 @@ private:
     /// The size between two widths of one piece, starting at the first.
     [[nodiscard]] Linear line(double from, double to) const {
         const double middle = (from + to) / 2;
-        const auto piece = std::ranges::find_if(pieces_, [&](const RolePiece& p) { return middle <= p.to; });
-        const RolePiece& there = piece == pieces_.end() ? pieces_.back() : *piece;
+        const auto piece = std::ranges::find_if(pieces_, [&](const SizePiece& p) { return middle <= p.to; });
+        const SizePiece& there = piece == pieces_.end() ? pieces_.back() : *piece;
         return {there.size.at(from - there.from), there.size.slope};
     }
 
-    const std::vector<RolePiece>& pieces_;
+    std::vector<SizePiece> pieces_;
     double limit_;
 };
 

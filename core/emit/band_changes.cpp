@@ -4,14 +4,16 @@
 
 #include "emit/rules.h"
 #include "project/cascade.h"
+#include "project/intervals.h"
 #include "units/number.h"
 
 namespace tenter::emit {
 
 namespace {
 
-/// All rules of one band.
+/// All rules of one band, at widths with one root size.
 struct BandSheet {
+    std::optional<double> upTo;  ///< CSS px
     int columns = 1;
     Rules rules;
 };
@@ -74,14 +76,37 @@ bool hasDeclarations(const Rules& rules) {
     return std::ranges::any_of(rules, [](const Rule& rule) { return !rule.declarations.empty(); });
 }
 
+/// True if font sizes are printed in the same numbers under both root sizes.
+bool printSameSizes(const units::RootSize& one, const units::RootSize& other) {
+    if (one.isFluid() || other.isFluid()) return one.isFluid() && other.isFluid();
+    return one.resolve(units::usualReaderSize, 0.0) == other.resolve(units::usualReaderSize, 0.0);
+}
+
+/// The intervals of a variant that differ for the stylesheet: by the band, or by the numbers of font sizes.
+std::vector<project::Interval> sheetIntervals(const project::Page& page, const project::Variant& variant,
+                                              units::Unit unit) {
+    std::vector<project::Interval> all;
+    for (const project::Interval& next : project::intervals(page, variant)) {
+        const bool same = !all.empty() && all.back().band == next.band &&
+                          (unit == units::Unit::Px || printSameSizes(page.settings(all.back().range).rootSize,
+                                                                     page.settings(next.range).rootSize));
+        if (same)
+            all.back() = next;
+        else
+            all.push_back(next);
+    }
+    return all;
+}
+
 std::vector<BandSheet> bandSheets(const project::Project& project, const project::Variant& variant,
                                   units::Unit unit, const GivenSheet* given) {
     const std::vector<RoleUse> uses = roleUses(project);
     std::vector<BandSheet> bands;
-    for (std::size_t i = 0; i < std::max<std::size_t>(variant.bands.size(), 1); ++i) {
-        const project::Settings settings = project::resolve(project, variant, i);
-        bands.push_back(
-            {settings.row.columns.value_or(1), bandRules({project, settings, uses, unit, given})});
+    for (const project::Interval& interval : sheetIntervals(project.page, variant, unit)) {
+        const project::Settings settings = project::resolve(project, variant, interval.band);
+        const units::RootSize rootSize = project.page.settings(interval.range).rootSize;
+        bands.push_back({interval.upTo, settings.row.columns.value_or(1),
+                         bandRules({project, settings, rootSize, uses, unit, given})});
     }
     equaliseStrengths(bands);
     dropUnneeded(bands);
@@ -103,12 +128,13 @@ std::vector<Block> blocks(const project::Project& project, const std::vector<std
     for (const std::size_t index : variants) {
         const project::Variant& variant = project.variants[index];
         std::vector<BandSheet> bands = bandSheets(project, variant, unit, given);
-        out.front().variants.push_back({index, bands.back().columns, bands.back().rules});
+        const std::optional<double> above = bands.size() < 2 ? std::nullopt : bands[bands.size() - 2].upTo;
+        out.front().variants.push_back({index, bands.back().columns, above, bands.back().rules});
         for (std::size_t i = bands.size() - 1; i-- > 0;) {
             Rules changed = changes(bands[i].rules, bands[i + 1].rules);
-            if (!variant.bands[i].upTo || !hasDeclarations(changed)) continue;
-            blockFor(out, *variant.bands[i].upTo)
-                .variants.push_back({index, bands[i].columns, std::move(changed)});
+            if (!hasDeclarations(changed)) continue;
+            blockFor(out, *bands[i].upTo)
+                .variants.push_back({index, bands[i].columns, std::nullopt, std::move(changed)});
         }
     }
     std::stable_sort(out.begin() + 1, out.end(),

@@ -21,14 +21,50 @@ std::string containerClass(const project::Project& project) {
     return name;
 }
 
+/// The declarations of the page's root size and container, one on each line.
+struct PageDeclarations {
+    std::string root;
+    std::vector<std::string> container;
+};
+
+PageDeclarations declarationsOf(const project::PageSettings& page, double readerSize) {
+    const project::Container& container = page.container;
+    return {"font-size: " + page.rootSize.cssFor(readerSize),
+            {"width: " + container.width.css(), "max-width: " + container.maxWidth.css(), "margin: 0 auto",
+             "padding: " + sides(container.padding), "background: " + container.background.css()}};
+}
+
+/// The media query of a page range: only what differs from the next wider viewports.
+std::string rangeQuery(double upTo, const PageDeclarations& here, const PageDeclarations& wider,
+                       const std::string& container) {
+    std::string out;
+    if (here.root != wider.root) out += "  html {\n    " + here.root + ";\n  }\n";
+    std::string changed;
+    for (std::size_t i = 0; i < here.container.size(); ++i)
+        if (here.container[i] != wider.container[i]) changed += "    " + here.container[i] + ";\n";
+    if (!changed.empty()) {
+        if (!out.empty()) out += "\n";
+        out += "  ." + cssIdentifier(container) + " {\n" + changed + "  }\n";
+    }
+    return out.empty() ? out : "\n@media (max-width: " + units::number(upTo) + "px) {\n" + out + "}\n";
+}
+
 /// The rules that a theme would have for the page around the row.
 std::string scaffold(const project::Page& page, const std::string& container) {
-    std::string out = "html {\n  font-size: " + units::number(page.rem()) + "px;\n";
+    const bool isOpen = !page.ranges.empty() && !page.ranges.back().upTo;
+    std::size_t range = page.ranges.size() - (isOpen ? 1 : 0);
+    PageDeclarations wider = declarationsOf(page.settings(range), page.readerSize);
+    std::string out = "html {\n  " + wider.root + ";\n";
     if (page.scrollbar.always) out += "  overflow-y: scroll;\n";
     out += "}\n\nbody {\n  margin: 0;\n}\n\n." + cssIdentifier(container) + " {\n  box-sizing: border-box;\n";
-    out += "  width: " + page.container.width.css() + ";\n  max-width: " + page.container.maxWidth.css() +
-           ";\n  margin: 0 auto;\n  padding: " + sides(page.container.padding) +
-           ";\n  background: " + page.container.background.css() + ";\n}\n";
+    for (const std::string& declaration : wider.container)
+        out += "  " + declaration + ";\n";
+    out += "}\n";
+    while (range-- > 0) {
+        PageDeclarations here = declarationsOf(page.settings(range), page.readerSize);
+        out += rangeQuery(*page.ranges[range].upTo, here, wider, container);
+        wider = std::move(here);
+    }
     return out;
 }
 

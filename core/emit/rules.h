@@ -10,10 +10,11 @@
 
 namespace tenter::emit {
 
-/// The input for the rules of a band.
+/// The input for the rules of a band, at widths with one root size.
 struct BandScope {
     const project::Project& project;
     const project::Settings& settings;  ///< resolved
+    const units::RootSize& rootSize;    ///< of the page
     const std::vector<RoleUse>& uses;
     units::Unit unit = units::Unit::Rem;  ///< for font sizes
     const GivenSheet* given = nullptr;    ///< null for our own markup

@@ -125,15 +125,11 @@ void SheetWriter::writeWhen(const Block& block, When when) {
 
 namespace {
 
-/// The start of the comment on the last bands: `Viewports wider than 1150 px: ` if all begin there.
-std::string widestHead(const project::Project& project, const Block& block) {
-    const auto startOf = [&](const VariantRules& variant) {
-        const std::vector<project::Band>& bands = project.variants[variant.variant].bands;
-        return bands.size() < 2 ? std::nullopt : bands[bands.size() - 2].upTo;
-    };
-    const std::optional<double> start = startOf(block.variants.front());
+/// The start of the comment on the base: `Viewports wider than 1150 px: ` if all variants begin there.
+std::string widestHead(const Block& block) {
+    const std::optional<double> start = block.variants.front().above;
     const bool same = std::ranges::all_of(
-        block.variants, [&](const VariantRules& variant) { return startOf(variant) == start; });
+        block.variants, [&](const VariantRules& variant) { return variant.above == start; });
     if (!same) return "Widest viewports: ";
     return start ? "Viewports wider than " + units::number(*start) + " px: " : "All viewports: ";
 }
@@ -144,8 +140,8 @@ void SheetWriter::write(const Block& block) {
     if (block.variants.empty()) return;
     if (!block.upTo) several_ = block.variants.size() > 1;
     gap();
-    std::string sentence = block.upTo ? "Viewports up to " + units::number(*block.upTo) + " px wide: "
-                                      : widestHead(project_, block);
+    std::string sentence =
+        block.upTo ? "Viewports up to " + units::number(*block.upTo) + " px wide: " : widestHead(block);
     for (std::size_t i = 0; i < block.variants.size(); ++i) {
         const VariantRules& variant = block.variants[i];
         if (i > 0) sentence += ", ";

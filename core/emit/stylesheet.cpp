@@ -35,14 +35,15 @@ std::optional<std::string> givenStylesheet(const project::Project& project, cons
     return printed(project, options, &*given);
 }
 
-std::string fontSize(const project::Project& project, std::size_t variant, std::size_t band,
+std::string fontSize(const project::Project& project, std::size_t variant, double width,
                      const std::string& role) {
     if (variant >= project.variants.size()) return {};
-    const project::Settings settings = project::resolve(project, project.variants[variant], band);
+    const project::Variant& chosen = project.variants[variant];
+    const project::Settings settings = project::resolve(project, chosen, project::bandAt(chosen, width));
     const project::TextStyle* style = settings.text.find(role);
     if (style == nullptr || !style->size) return {};
     const bool card = style->follow == project::Follow::Card;
-    return units::FluidSize::from(*style->size, project.page.rootSize, project.unit,
+    return units::FluidSize::from(*style->size, project.page.at(width).rootSize, project.unit,
                                   card ? units::Unit::Cqi : units::Unit::Vw)
         .css();
 }

@@ -26,8 +26,8 @@ std::string stylesheet(const project::Project& project, const StylesheetOptions&
 std::optional<std::string> givenStylesheet(const project::Project& project, const StylesheetOptions& options,
                                            project::Problems& problems);
 
-/// The font size of `role` in band `band` as a CSS value: `clamp(…)` or a length.
-std::string fontSize(const project::Project& project, std::size_t variant, std::size_t band,
+/// The font size of `role` around viewport width `width` (CSS px) as a CSS value: `clamp(…)` or a length.
+std::string fontSize(const project::Project& project, std::size_t variant, double width,
                      const std::string& role);
 
 }  // namespace tenter::emit

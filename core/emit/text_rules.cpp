@@ -116,7 +116,7 @@ void addType(const BandScope& scope, const RoleUse& use, const TextStyle& style,
     const bool spaced = style.letterSpacing && !style.letterSpacing->isZero();
     const project::Follow follow = style.follow.value_or(project::Follow::Viewport);
     const units::Ramp ramp = style.size.value_or(units::Ramp::flat(16));
-    const auto size = units::FluidSize::from(ramp, scope.project.page.rootSize, scope.unit,
+    const auto size = units::FluidSize::from(ramp, scope.rootSize, scope.unit,
                                              follow == project::Follow::Card ? Unit::Cqi : Unit::Vw);
     rule.always("color", style.colour.value_or(units::Colour{}).css());
     rule.always("font-family", families(style.family.value_or(std::vector<std::string>{})));

@@ -20,9 +20,10 @@ Edges snappedEdges(const Edges& edges, const text::BreakProfile& profile) {
     return {profile.snapped(edges.top), edges.right, profile.snapped(edges.bottom), edges.left};
 }
 
-Frame frameAt(const BandPlan& band, double width) {
+Frame frameAt(const IntervalPlan& interval, double width) {
     Frame frame;
-    static_cast<InlineSizes<double>&>(frame) = inlineSizesAt(band, width);
+    static_cast<InlineSizes<double>&>(frame) = inlineSizesAt(interval, width);
+    const BandPlan& band = *interval.band;
     const text::BreakProfile& profile = *band.profile;
     frame.containerPadding = snappedEdges(frame.containerPadding, profile);
     frame.rowPadding = snappedEdges(frame.rowPadding, profile);

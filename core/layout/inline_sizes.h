@@ -11,6 +11,10 @@ namespace tenter::layout {
 /// rounding could move the last card of a full line to the next line.
 inline constexpr double centredSpare = 0.02;
 
+/// Borders of this width in CSS px and more are not snapped. Nobody sees the px that it changes, and a border
+/// in rem, under a root size that follows the viewport, would have an event for each of thousands of px.
+inline constexpr double widestSnappedBorder = 1000;
+
 /// Border width in CSS px, snapped as engines do where a CSS px is one device px: to whole px, at least one.
 /// CSS Values 4 § 5.4.
 template <class Number>
@@ -22,7 +26,10 @@ Number snappedBorder(const Number& length, const text::BreakProfile& profile) {
         units::limitRange(none, some.until);
         return none;
     }
-    return units::max(Number(1), units::floor(width));
+    const units::Order narrow = units::order(width, Number(widestSnappedBorder));
+    Number snapped = narrow.less ? units::max(Number(1), units::floor(width)) : length;
+    units::limitRange(snapped, narrow.until);
+    return snapped;
 }
 
 /// Border width in CSS px of a part. A border in em refers to the font size that the engine has truncated.
@@ -31,8 +38,10 @@ Number partBorder(const RolePlan& role, const units::LengthBasisOf<Number>& basi
     const text::BreakProfile& profile = *role.profile;
     Number border = snappedBorder(role.border.resolve(basis), profile);
     const double step = profile.fluidStep();
-    if (step == 0 || role.size.isFlat() || role.border.unit() != units::Unit::Em) return border;
     const double whole = units::atStart(border);
+    if (step == 0 || role.size.isFlat() || role.border.unit() != units::Unit::Em ||
+        whole >= widestSnappedBorder)
+        return border;
     const auto isNarrowerThan = [&](double px) {
         const double size = (px - profile.borderAllowance()) / role.border.value();
         const units::Order which = role.size.isTruncatedBelow(basis, step, size);
@@ -46,10 +55,11 @@ Number partBorder(const RolePlan& role, const units::LengthBasisOf<Number>& basi
     return border;
 }
 
-/// Inline sizes of container, row and cards of `band` at viewport width `width`, all in CSS px.
+/// Inline sizes of container, row and cards of `interval` at viewport width `width`, all in CSS px.
 template <class Number>
-InlineSizes<Number> inlineSizesAt(const BandPlan& band, const Number& width) {
-    const project::Page& page = band.page;
+InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& width) {
+    const PagePlan& page = interval.page;
+    const BandPlan& band = *interval.band;
     const Number none = 0;
     const auto limited = [](const Number& length, const units::Length& most,
                             const units::LengthBasisOf<Number>& basis) {
@@ -58,16 +68,16 @@ InlineSizes<Number> inlineSizesAt(const BandPlan& band, const Number& width) {
     InlineSizes<Number> sizes;
     const double scrollbar = page.scrollbar.width;
     const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
-    sizes.basis.rem = page.rem();
-    sizes.basis.em = page.rem();
     sizes.basis.vw = vwExcludesScrollbar ? width - scrollbar : width;
+    sizes.basis.rem = page.rootSize.resolve(page.readerSize, sizes.basis.vw);
+    sizes.basis.em = sizes.basis.rem;
     sizes.basis.cqi = sizes.basis.vw;
 
     sizes.pageWidth = units::max(none, width - scrollbar);
     sizes.basis.percent = sizes.pageWidth;
-    sizes.containerPadding = band.containerPadding.resolve(sizes.basis);
+    sizes.containerPadding = page.containerPadding.resolve(sizes.basis);
     sizes.containerWidth =
-        limited(page.container.width.resolve(sizes.basis), page.container.maxWidth, sizes.basis);
+        limited(page.containerWidth.resolve(sizes.basis), page.containerMaxWidth, sizes.basis);
     const EdgesOf<Number>& containerEdges = sizes.containerPadding;
     sizes.containerContentWidth =
         units::max(none, sizes.containerWidth - containerEdges.left - containerEdges.right);

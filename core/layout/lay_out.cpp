@@ -13,7 +13,8 @@ using project::Place;
 /// others; the height of each line of cards; the positions on the page.
 class RowLayout {
 public:
-    RowLayout(const BandPlan& band, Layout& out) : band_(band), out_(out), frame_(frameAt(band, out.width)) {}
+    RowLayout(const IntervalPlan& interval, Layout& out)
+        : band_(*interval.band), roles_(interval.roles), out_(out), frame_(frameAt(interval, out.width)) {}
 
     void run() {
         out_.container = frame_.container;
@@ -79,7 +80,7 @@ private:
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {
-        const RolePlan& role = band_.roles[plan.role];
+        const RolePlan& role = roles_[plan.role];
         const text::Paragraph& paragraph = *plan.paragraph;
         const TextInlineSizes<double> across = textInlineSizes<double>(role, paragraph, frame_);
         const units::LengthBasis& basis = across.basis;
@@ -192,7 +193,7 @@ private:
         return band_.cards[first_ + card].parts[part].level;
     }
     [[nodiscard]] bool hasAutoMargin(const LaidPart& part) const {
-        return !part.picture && band_.roles[part.role].margin.top.isAuto();
+        return !part.picture && roles_[part.role].margin.top.isAuto();
     }
     static double outerHeight(const LaidPart& part) {
         return part.margin.top + part.box.height + part.margin.bottom;
@@ -378,7 +379,7 @@ private:
         const double left = card.box.x + card.border + card.padding.left + laid.margin.left;
         const double right = card.box.x + card.border + card.padding.left + frame_.cardContent -
                              laid.margin.right - laid.box.width;
-        const Place place = laid.picture ? Place::Stretch : band_.roles[laid.role].place;
+        const Place place = laid.picture ? Place::Stretch : roles_[laid.role].place;
         switch (place) {
             case Place::Center:
                 laid.box.x = (left + right) / 2;
@@ -393,7 +394,7 @@ private:
     }
 
     void placeLines(const LaidPart& laid) {
-        const RolePlan& role = band_.roles[laid.role];
+        const RolePlan& role = roles_[laid.role];
         const double contentX = laid.box.x + laid.border + laid.padding.left;
         double top = laid.box.y + laid.border + laid.padding.top;
         for (std::uint32_t i = 0; i < laid.lineCount; ++i) {
@@ -415,6 +416,7 @@ private:
     }
 
     const BandPlan& band_;
+    const std::vector<RolePlan>& roles_;
     Layout& out_;
     Frame frame_;
     std::size_t first_ = 0;  ///< index in the band's cards of the first card of `out_.cards`
@@ -422,7 +424,8 @@ private:
 
 void clear(const PreparedRow& row, double width, Layout& out) {
     out.width = width;
-    out.band = row.bandAt(width);
+    out.interval = row.intervalAt(width);
+    out.band = row.interval(out.interval).bandIndex;
     out.cards.clear();
     out.parts.clear();
     out.lines.clear();
@@ -432,13 +435,13 @@ void clear(const PreparedRow& row, double width, Layout& out) {
 
 void layOut(const PreparedRow& row, double width, Layout& out) {
     clear(row, width, out);
-    RowLayout(row.band(out.band), out).run();
+    RowLayout(row.interval(out.interval), out).run();
 }
 
 void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,
                       CardContribution& contribution) {
     clear(row, width, out);
-    RowLayout(row.band(out.band), out).runSingleCard(card, contribution);
+    RowLayout(row.interval(out.interval), out).runSingleCard(card, contribution);
 }
 
 Layout layOut(const PreparedRow& row, double width) {

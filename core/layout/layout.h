@@ -72,6 +72,7 @@ struct LaidCard {
 struct Layout {
     double width = 0;  ///< viewport, CSS px
     std::size_t band = 0;
+    std::size_t interval = 0;
     Box container, row;
     double pageHeight = 0;
     std::vector<LaidCard> cards;
@@ -79,10 +80,12 @@ struct Layout {
     std::vector<LaidLine> lines;
 };
 
-struct BandPlan;  // prepared.h
+struct BandPlan;      // prepared.h
+struct IntervalPlan;  // prepared.h
 
-/// A variant prepared for layout at any width: settings resolved for each band, paragraphs shaped, sizes in
-/// the numbers of the stylesheet. It owns the paragraphs that its layouts point to.
+/// A variant prepared for layout at any width: settings resolved for each band, the page for each interval
+/// (project/intervals.h), paragraphs shaped, sizes in the numbers of the stylesheet. It owns the paragraphs
+/// that its layouts point to.
 class PreparedRow {
 public:
     PreparedRow(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
@@ -98,8 +101,19 @@ public:
     /// Role names; `LaidPart::role` is an index into them.
     [[nodiscard]] const std::vector<std::string>& roles() const { return roles_; }
     [[nodiscard]] const text::BreakProfile& profile() const { return *profile_; }
-    /// The prepared settings of a band (prepared.h), for computations over a range of widths.
+    /// The prepared settings of a band (prepared.h).
     [[nodiscard]] const BandPlan& band(std::size_t band) const { return *bands_.at(band); }
+
+    [[nodiscard]] std::size_t intervalCount() const { return intervals_.size(); }
+    /// Index of the interval that holds viewport width `width` (CSS px).
+    [[nodiscard]] std::size_t intervalAt(double width) const;
+    /// An interval (prepared.h), for computations over a range of widths.
+    [[nodiscard]] const IntervalPlan& interval(std::size_t index) const { return *intervals_.at(index); }
+    /// The interval that holds viewport width `width` (CSS px).
+    [[nodiscard]] const IntervalPlan& at(double width) const { return *intervals_[intervalAt(width)]; }
+    /// The interval of band `band` that holds viewport width `width` (CSS px), or the nearest one.
+    [[nodiscard]] const IntervalPlan& intervalIn(std::size_t band, double width) const;
+
     /// Notes about missing fonts, each once.
     [[nodiscard]] std::vector<text::FontNote> notes() const;
 
@@ -107,9 +121,12 @@ public:
     [[nodiscard]] double fontSize(std::uint32_t role, double width) const;
     /// Content width of a card in CSS px at viewport width `width` (CSS px).
     [[nodiscard]] double cardWidth(double width) const;
+    /// Root font size in CSS px at viewport width `width` (CSS px).
+    [[nodiscard]] double rem(double width) const;
 
 private:
     std::vector<std::unique_ptr<BandPlan>> bands_;
+    std::vector<std::unique_ptr<IntervalPlan>> intervals_;
     std::vector<std::string> roles_;
     const text::BreakProfile* profile_ = nullptr;
 };

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "layout/inline_sizes.h"
 #include "project/cascade.h"
+#include "project/intervals.h"
 
 namespace tenter::layout {
 namespace {
@@ -16,12 +18,12 @@ Lengths lengths(const project::Sides& sides) {
             sides.left.value_or(Length())};
 }
 
-RolePlan rolePlan(const TextStyle& style, const project::Project& project,
+RolePlan rolePlan(const TextStyle& style, const units::RootSize& rootSize, units::Unit unit,
                   const text::BreakProfile& profile) {
     const bool card = style.follow == project::Follow::Card;
     RolePlan plan;
-    plan.size = units::FluidSize::from(*style.size, project.page.rootSize, project.unit,
-                                       card ? units::Unit::Cqi : units::Unit::Vw);
+    plan.size =
+        units::FluidSize::from(*style.size, rootSize, unit, card ? units::Unit::Cqi : units::Unit::Vw);
     plan.lineHeight = *style.lineHeight;
     plan.letterSpacing = *style.letterSpacing;
     plan.wordSpacing = *style.wordSpacing;
@@ -86,7 +88,6 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->upTo = variant.bands[band].upTo;
     plan->settings = project::resolve(project, variant, band);
     plan->profile = &profile;
-    plan->page = project.page;
     plan->rightToLeft = project.rightToLeft;
     const Settings& s = plan->settings;
     plan->columns = *s.row.columns;
@@ -95,7 +96,6 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->columnGap = *s.row.columnGap;
     plan->rowGap = *s.row.rowGap;
     plan->rowPadding = lengths(s.row.padding);
-    plan->containerPadding = lengths(project.page.container.padding);
     plan->cardPadding = lengths(s.card.padding);
     plan->cardBorder = *s.card.border.width;
     plan->pictureShare = *s.card.pictureShare;
@@ -104,11 +104,35 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->levelled = s.row.level == project::Level::Subgrid;
     plan->beside = s.card.direction == project::Direction::Beside;
     plan->bleed = *s.card.bleed;
-    for (const std::string& role : roles)
-        plan->roles.push_back(rolePlan(*s.text.find(role), project, profile));
     plan->levels = project::Levels::of(project, s);
     for (const project::Card& card : project.cards)
         plan->cards.push_back(cardPlan(card, *plan, project, roles, store));
+    return plan;
+}
+
+PagePlan pagePlan(const project::Page& page, std::size_t range) {
+    const project::PageSettings settings = page.settings(range);
+    PagePlan plan;
+    plan.scrollbar = page.scrollbar;
+    plan.rootSize = settings.rootSize;
+    plan.readerSize = page.readerSize;
+    plan.containerWidth = settings.container.width;
+    plan.containerMaxWidth = settings.container.maxWidth;
+    plan.containerPadding = lengths(settings.container.padding);
+    plan.background = settings.container.background;
+    return plan;
+}
+
+std::unique_ptr<IntervalPlan> intervalPlan(const project::Project& project, const project::Interval& interval,
+                                           const BandPlan& band, const std::vector<std::string>& roles) {
+    auto plan = std::make_unique<IntervalPlan>();
+    plan->upTo = interval.upTo;
+    plan->bandIndex = interval.band;
+    plan->band = &band;
+    plan->page = pagePlan(project.page, interval.range);
+    for (const std::string& role : roles)
+        plan->roles.push_back(
+            rolePlan(*band.settings.text.find(role), plan->page.rootSize, project.unit, *band.profile));
     return plan;
 }
 
@@ -120,6 +144,8 @@ PreparedRow::PreparedRow(const project::Project& project, std::size_t variant, t
     const project::Variant& chosen = project.variants.at(variant);
     for (std::size_t band = 0; band < chosen.bands.size(); ++band)
         bands_.push_back(bandPlan(project, chosen, band, roles_, store, profile));
+    for (const project::Interval& interval : project::intervals(project.page, chosen))
+        intervals_.push_back(intervalPlan(project, interval, *bands_.at(interval.band), roles_));
 }
 
 PreparedRow::~PreparedRow() = default;
@@ -130,6 +156,22 @@ std::size_t PreparedRow::bandAt(double width) const {
     for (std::size_t band = 0; band + 1 < bands_.size(); ++band)
         if (bands_[band]->upTo && width <= *bands_[band]->upTo) return band;
     return bands_.size() - 1;
+}
+
+std::size_t PreparedRow::intervalAt(double width) const {
+    for (std::size_t i = 0; i + 1 < intervals_.size(); ++i)
+        if (width <= *intervals_[i]->upTo) return i;
+    return intervals_.size() - 1;
+}
+
+const IntervalPlan& PreparedRow::intervalIn(std::size_t band, double width) const {
+    const IntervalPlan* nearest = nullptr;
+    for (const auto& interval : intervals_) {
+        if (interval->bandIndex != band) continue;
+        nearest = interval.get();
+        if (!nearest->upTo || width <= *nearest->upTo) break;
+    }
+    return nearest != nullptr ? *nearest : at(width);
 }
 
 const Settings& PreparedRow::settings(std::size_t band) const {
@@ -149,12 +191,16 @@ std::vector<text::FontNote> PreparedRow::notes() const {
 }
 
 double PreparedRow::fontSize(std::uint32_t role, double width) const {
-    const BandPlan& band = *bands_[bandAt(width)];
-    return sizeOf(band.roles.at(role), frameAt(band, width));
+    const IntervalPlan& interval = at(width);
+    return sizeOf(interval.roles.at(role), frameAt(interval, width));
 }
 
 double PreparedRow::cardWidth(double width) const {
-    return frameAt(*bands_[bandAt(width)], width).cardContent;
+    return frameAt(at(width), width).cardContent;
+}
+
+double PreparedRow::rem(double width) const {
+    return inlineSizesAt(at(width), width).basis.rem;
 }
 
 }  // namespace tenter::layout

@@ -1,4 +1,5 @@
-// The contents of `PreparedRow` for each band: settings as numbers and lengths, parts with their paragraphs.
+// The contents of `PreparedRow`: for each band, settings as numbers and lengths, parts with their paragraphs;
+// for each interval, the page and the font sizes.
 #pragma once
 
 #include <array>
@@ -20,7 +21,7 @@ struct Lengths {
     }
 };
 
-/// The text settings of a role in a band.
+/// The text settings of a role in an interval.
 struct RolePlan {
     units::FluidSize size;
     units::LineHeight lineHeight;
@@ -54,18 +55,37 @@ struct BandPlan {
     std::optional<double> upTo;  ///< the band's largest viewport width in CSS px; empty: no limit
     project::Settings settings;
     const text::BreakProfile* profile = nullptr;
-    project::Page page;
     bool rightToLeft = false;
     int columns = 1;
     units::Length rowWidth, rowMaxWidth, columnGap, rowGap, cardBorder, pictureShare;
-    Lengths rowPadding, containerPadding, cardPadding, pictureMargin;
+    Lengths rowPadding, cardPadding, pictureMargin;
     bool centred = false, levelled = false, beside = false, bleed = false;
     project::Levels levels;
-    std::vector<RolePlan> roles;
     std::vector<CardPlan> cards;
     [[nodiscard]] const PartPlan& part(project::PartRef place) const {
         return cards[place.card].parts[place.part];
     }
+};
+
+/// The page at the widths of an interval.
+struct PagePlan {
+    project::Scrollbar scrollbar;
+    units::RootSize rootSize;
+    double readerSize = units::usualReaderSize;  ///< CSS px
+    units::Length containerWidth, containerMaxWidth;
+    Lengths containerPadding;
+    units::Colour background;  ///< of the container
+};
+
+/// Viewport widths within one band and one range of the page. Every length is linear in the width there, up
+/// to the ends of ramps, maximum widths and the root size, which units::Linear finds.
+struct IntervalPlan {
+    std::optional<double> upTo;      ///< its largest viewport width in CSS px; empty: no limit
+    std::size_t bandIndex = 0;       ///< index of its band
+    const BandPlan* band = nullptr;  ///< owned by the prepared row
+    PagePlan page;
+    std::vector<RolePlan> roles;  ///< their sizes depend on the root size
+    [[nodiscard]] const PartPlan& part(project::PartRef place) const { return band->part(place); }
 };
 
 /// Inline sizes of container, row and cards, before text is broken into lines (inline_sizes.h). CSS px.
@@ -100,8 +120,8 @@ struct Frame : InlineSizes<double> {
 /// `edges` with top and bottom rounded to the profile's grid.
 Edges snappedEdges(const Edges& edges, const text::BreakProfile& profile);
 
-/// The frame of a band at viewport width `width` (CSS px).
-Frame frameAt(const BandPlan& band, double width);
+/// The frame of an interval at viewport width `width` (CSS px).
+Frame frameAt(const IntervalPlan& interval, double width);
 /// Computed font size in CSS px of a role in a frame.
 double sizeOf(const RolePlan& role, const Frame& frame);
 

@@ -296,10 +296,13 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
         const ThemePage around =
             themePage(keptTree, classElement, theme, project.leastWidth, project.mostWidth);
         adopted->project.page.rootSize = around.rootSize;
+        for (project::PageRange& range : adopted->project.page.ranges)
+            range.rootSize.reset();
         report.found.push_back("Root font size: " + units::px(around.rootSize) + ".");
         // A row without the elements around it says nothing about its container, so the project's stays.
         if (!page.theme || hasContainer(keptTree, classElement)) {
             adopted->project.page.container = around.container;
+            adopted->project.page.ranges.clear();
             report.found.push_back(around.containerSentence());
         }
         report.cautions.insert(report.cautions.end(), around.cautions.begin(), around.cautions.end());

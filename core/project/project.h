@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "project/checking.h"
+#include "project/page.h"
 #include "project/settings.h"
 #include "project/shared_text.h"
 #include "project/wishes.h"
@@ -81,36 +82,6 @@ struct Variant {
     std::vector<Band> bands;  ///< at least one, breakpoints rising
     FileKeys fileKeys;
     friend bool operator==(const Variant&, const Variant&) = default;
-};
-
-/// The scrollbar of the page.
-struct Scrollbar {
-    double width = 0;     ///< CSS px; 0: it overlays the page
-    bool always = false;  ///< shown even on a short page
-    FileKeys fileKeys;
-    friend bool operator==(const Scrollbar&, const Scrollbar&) = default;
-};
-
-/// The container of the row; by default the whole page.
-struct Container {
-    Length width = Length::percent(100);
-    Length maxWidth = Length::ofNone();
-    Sides padding;  ///< unset: 0
-    Colour background{255, 255, 255, 255};
-    FileKeys fileKeys;
-    friend bool operator==(const Container&, const Container&) = default;
-};
-
-/// The page that the row is for.
-struct Page {
-    Scrollbar scrollbar;
-    double rootSize = 16;    ///< `html { font-size }` of the theme at the browser's default text size, CSS px
-    double readerSize = 16;  ///< text size in the browser settings to preview, CSS px
-    Container container;
-    FileKeys fileKeys;
-    /// The computed root font size, CSS px: that of the theme, scaled by the reader's text size.
-    [[nodiscard]] double rem() const { return rootSize * readerSize / 16; }
-    friend bool operator==(const Page&, const Page&) = default;
 };
 
 /// A font file that belongs to the project.

@@ -1,4 +1,5 @@
 #include "project/project_json.h"
+#include "project/rules.h"
 
 namespace tenter::project {
 
@@ -18,12 +19,34 @@ bool readValue(ReadContext& context, const Json& json, Container& out) {
     return context.isSound();
 }
 
+bool readValue(ReadContext& context, const Json& json, ContainerChange& out) {
+    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "padding", "background"});
+    object.read("width", out.width);
+    object.read("maxWidth", out.maxWidth);
+    object.read("padding", out.padding);
+    object.read("background", out.background);
+    return context.isSound();
+}
+
+bool readValue(ReadContext& context, const Json& json, PageRange& out) {
+    ObjectReader object(context, json, out.fileKeys, {"upTo", "rootSize", "container"});
+    object.read("upTo", out.upTo);
+    object.read("rootSize", out.rootSize);
+    object.read("container", out.container);
+    return context.isSound();
+}
+
 bool readValue(ReadContext& context, const Json& json, Page& out) {
-    ObjectReader object(context, json, out.fileKeys, {"scrollbar", "rootSize", "readerSize", "container"});
+    ObjectReader object(context, json, out.fileKeys,
+                        {"scrollbar", "rootSize", "readerSize", "container", "ranges"});
     object.read("scrollbar", out.scrollbar);
     object.read("rootSize", out.rootSize);
     object.read("readerSize", out.readerSize);
     object.read("container", out.container);
+    if (const Json* ranges = object.find("ranges")) {
+        const ReadContext::Step step = context.at("ranges");
+        readList(context, *ranges, mostPageRanges, out.ranges);
+    }
     return context.isSound();
 }
 

@@ -10,7 +10,7 @@ using units::Unit;
 
 namespace {
 
-constexpr std::array<NumberRule, 43> numberRules{{
+constexpr std::array<NumberRule, 44> numberRules{{
     {"limits/pictureFactor", 0.1, 10},
     {"limits/pictureComfort", 0.1, 10},
     {"limits/leastZoom", 1, 20},
@@ -43,7 +43,8 @@ constexpr std::array<NumberRule, 43> numberRules{{
     {"parts/*/focus/*", 0, 1},
     {"parts/*/size/*", 1, 100000},
     {"page/scrollbar/width", 0, 40},
-    {"page/rootSize", 1, 100},
+    {"ranges/*/upTo", 1, 10000},
+    {"rootSize", 1, 100},
     {"page/readerSize", 8, 64},
     {"headingLevel", 1, 6, true},
     {"levelBefore", 1, 6, true},
@@ -92,9 +93,9 @@ constexpr std::array<LengthRule, 27> lengthRules{{
     {"card/shadow/*", onlyPx, -far, far},
     {"card/pictureShare", percent, 0, 100},
     {"wishes/grid", onlyPx | bit(Unit::Rem), 0, 16},
-    {"page/container/width", outside | percent, 0, far},
-    {"page/container/maxWidth", outside | percent | bit(Unit::None), 0, far},
-    {"page/container/padding/*", outside | percent, 0, far},
+    {"container/width", outside | percent, 0, far},
+    {"container/maxWidth", outside | percent | bit(Unit::None), 0, far},
+    {"container/padding/*", outside | percent, 0, far},
 }};
 
 using units::isDigit;

@@ -41,6 +41,9 @@ void check(ReadContext& context, const Ramp& value) {
 void check(ReadContext& context, const Ratio& value) {
     if (!value.isOwn()) checkRatio(context, value);
 }
+void check(ReadContext& context, const units::RootSize& value) {
+    checkRootSize(context, value);
+}
 void check(ReadContext& context, const std::vector<std::string>& value) {
     checkFamilies(context, value);
 }
@@ -49,6 +52,7 @@ void check(ReadContext& context, const Part& part);
 void check(ReadContext& context, const Card& card);
 void check(ReadContext& context, const Band& band);
 void check(ReadContext& context, const Variant& variant);
+void check(ReadContext& context, const PageRange& range);
 void check(ReadContext& context, const Page& page);
 void check(ReadContext& context, const FontEntry& font);
 void check(ReadContext& context, const RoleWishes& wishes);
@@ -142,27 +146,35 @@ void check(ReadContext& context, const Band& band) {
     checkAt(context, "set", band.set);
 }
 
-/// At least one band, and the ends of all but the last in rising order.
-void checkEnds(ReadContext& context, const std::vector<Band>& bands) {
-    const ReadContext::Step list = context.at("bands");
-    if (bands.empty())
-        context.wrong("The variant has no band; it needs at least one.", R"(Write "bands": [{}].)");
+/// The ends of `list` must rise; only the last entry may have none. `what` names an entry.
+template <class T>
+void checkRising(ReadContext& context, const std::vector<T>& list, const std::string& what) {
     double last = 0;
-    for (std::size_t i = 0; i < bands.size(); ++i) {
+    for (std::size_t i = 0; i < list.size(); ++i) {
         const ReadContext::Step step = context.at(i);
-        const bool isLast = i + 1 == bands.size();
-        if (isLast && bands[i].upTo) {
-            context.wrong("The last band ends at a width, so wider pages have no band.",
-                          R"(Remove its "upTo", or add a band after it.)");
-        } else if (!isLast && !bands[i].upTo) {
-            context.wrong("The band has no end; only the last band may have none.",
+        const bool isLast = i + 1 == list.size();
+        if (!isLast && !list[i].upTo) {
+            context.wrong("The " + what + " has no end; only the last " + what + " may have none.",
                           R"(Add "upTo" with a width in px.)");
-        } else if (!isLast && *bands[i].upTo <= last) {
-            context.wrong("The band ends at or below the end of the band before it.",
-                          "Put the bands in order of rising widths.");
+        } else if (list[i].upTo && *list[i].upTo <= last) {
+            context.wrong("The " + what + " ends at or below the end of the " + what + " before it.",
+                          "Put the " + what + "s in order of rising widths.");
         }
-        last = bands[i].upTo.value_or(last);
+        last = list[i].upTo.value_or(last);
     }
+}
+
+/// At least one band, and the ends of all but the last in rising order.
+void checkBandEnds(ReadContext& context, const std::vector<Band>& bands) {
+    const ReadContext::Step list = context.at("bands");
+    if (bands.empty()) {
+        context.wrong("The variant has no band; it needs at least one.", R"(Write "bands": [{}].)");
+    } else if (bands.back().upTo) {
+        const ReadContext::Step step = context.at(bands.size() - 1);
+        context.wrong("The last band ends at a width, so wider pages have no band.",
+                      R"(Remove its "upTo", or add a band after it.)");
+    }
+    checkRising(context, bands, "band");
 }
 
 void check(ReadContext& context, const Variant& variant) {
@@ -171,7 +183,16 @@ void check(ReadContext& context, const Variant& variant) {
                   variant.className.starts_with('.') ? "Leave out the leading dot." : "");
     checkAt(context, "set", variant.set);
     checkList(context, "bands", variant.bands, mostBands);
-    if (context.isSound()) checkEnds(context, variant.bands);
+    if (context.isSound()) checkBandEnds(context, variant.bands);
+}
+
+void check(ReadContext& context, const PageRange& range) {
+    checkAt(context, "upTo", range.upTo);
+    checkAt(context, "rootSize", range.rootSize);
+    const ReadContext::Step container = context.at("container");
+    checkAt(context, "width", range.container.width);
+    checkAt(context, "maxWidth", range.container.maxWidth);
+    checkAt(context, "padding", range.container.padding);
 }
 
 void check(ReadContext& context, const Page& page) {
@@ -181,10 +202,15 @@ void check(ReadContext& context, const Page& page) {
     }
     checkAt(context, "rootSize", page.rootSize);
     checkAt(context, "readerSize", page.readerSize);
-    const ReadContext::Step container = context.at("container");
-    checkAt(context, "width", page.container.width);
-    checkAt(context, "maxWidth", page.container.maxWidth);
-    checkAt(context, "padding", page.container.padding);
+    {
+        const ReadContext::Step container = context.at("container");
+        checkAt(context, "width", page.container.width);
+        checkAt(context, "maxWidth", page.container.maxWidth);
+        checkAt(context, "padding", page.container.padding);
+    }
+    checkList(context, "ranges", page.ranges, mostPageRanges);
+    const ReadContext::Step ranges = context.at("ranges");
+    if (context.isSound()) checkRising(context, page.ranges, "page range");
 }
 
 void check(ReadContext& context, const FontEntry& font) {

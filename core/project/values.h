@@ -10,6 +10,7 @@
 #include "project/shared_text.h"
 #include "project/wording.h"
 #include "project/words.h"
+#include "units/root_size.h"
 
 namespace tenter::project {
 
@@ -24,6 +25,7 @@ bool readValue(ReadContext& context, const Json& json, LineHeight& out);
 bool readValue(ReadContext& context, const Json& json, Colour& out);
 bool readValue(ReadContext& context, const Json& json, Ramp& out);
 bool readValue(ReadContext& context, const Json& json, Ratio& out);
+bool readValue(ReadContext& context, const Json& json, units::RootSize& out);
 
 // The rules for values, which `validate` (validate.h) applies too. Each adds a problem and returns false if
 // the value is not allowed at its place. `inFile`: the value as the file has it, for the message; null: the
@@ -36,6 +38,7 @@ bool checkLength(ReadContext& context, const std::optional<Length>& value, const
 bool checkLineHeight(ReadContext& context, const LineHeight& value);
 bool checkRamp(ReadContext& context, const Ramp& value);
 bool checkRatio(ReadContext& context, const Ratio& value, const Json* inFile = nullptr);
+bool checkRootSize(ReadContext& context, const units::RootSize& value, const Json* inFile = nullptr);
 bool checkFamilies(ReadContext& context, const std::vector<std::string>& value);
 /// `kind` names the file in messages: `picture` or `font`.
 bool checkFileName(ReadContext& context, const std::string& value, const char* kind);
@@ -74,6 +77,7 @@ Json written(const LineHeight& value);
 Json written(const Colour& value);
 Json written(const Ramp& value);
 Json written(const Ratio& value);
+Json written(const units::RootSize& value);
 
 template <class E>
 requires std::is_enum_v<E> Json written(E value) {

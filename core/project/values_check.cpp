@@ -87,6 +87,30 @@ bool checkRatio(ReadContext& context, const Ratio& value, const Json* inFile) {
     return true;
 }
 
+bool checkRootSize(ReadContext& context, const units::RootSize& value, const Json* inFile) {
+    if (value.isNumber()) return checkNumber(context, value.number(), inFile);
+    const NumberRule& rule = numberRule(context.place());
+    const auto isSize = [&](double px) { return px >= rule.least && px <= rule.most; };
+    const auto mustBe = [&](const std::string& what) {
+        return context.mustBe(what, shownValue(value, inFile));
+    };
+    if (!value.isFluid() && !isSize(value.resolve(units::usualReaderSize, 0.0)))
+        return mustBe("a size of " + units::number(rule.least) + " to " + units::number(rule.most) + " px");
+    const units::RootSize::Calculation* sum = value.calculation();
+    if (sum == nullptr) return true;
+    constexpr double mostVw = 100;
+    if (std::abs(sum->px) > rule.most || std::abs(sum->vw) > mostVw)
+        return mustBe("a calculation with at most " + units::number(rule.most) + "px and " +
+                      units::number(mostVw) + "vw");
+    if ((sum->least && !isSize(*sum->least)) || (sum->most && !isSize(*sum->most)))
+        return mustBe("a calculation with limits of " + units::number(rule.least) + " to " +
+                      units::number(rule.most) + " px");
+    if (sum->least && sum->most && *sum->least > *sum->most)
+        return context.wrong(context.subject() + " has a smallest size above its largest.",
+                             "Write clamp(smallest, calculation, largest).");
+    return true;
+}
+
 bool checkFamilies(ReadContext& context, const std::vector<std::string>& value) {
     if (value.empty())
         return context.mustBe(R"(a list of font families, such as ["Own Serif", "serif"])", "empty");

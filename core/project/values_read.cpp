@@ -156,6 +156,23 @@ bool readValue(ReadContext& context, const Json& json, Ratio& out) {
     return true;
 }
 
+bool readValue(ReadContext& context, const Json& json, units::RootSize& out) {
+    if (!json.is_string()) {
+        double px = 0;
+        if (!readValue(context, json, px)) return false;
+        out = px;
+        return true;
+    }
+    const auto size = units::RootSize::parse(json.get_ref<const std::string&>());
+    if (!size)
+        return context.mustBe(
+            R"-(a number of px, or a CSS value such as "62.5%" or "clamp(15px, 14px + 0.3vw, 18px)")-",
+            shown(json));
+    if (!checkRootSize(context, *size, &json)) return false;
+    out = *size;
+    return true;
+}
+
 bool readWord(ReadContext& context, const Json& json, const std::vector<std::string>& words,
               std::size_t& out) {
     const std::string text = json.is_string() ? json.get<std::string>() : std::string();

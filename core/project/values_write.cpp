@@ -43,6 +43,10 @@ Json written(const Ramp& value) {
     return points;
 }
 
+Json written(const units::RootSize& value) {
+    return value.isNumber() ? written(value.number()) : Json(value.css());
+}
+
 Json written(const Ratio& value) {
     return value.isOwn() ? "own" : units::number(value.width) + "/" + units::number(value.height);
 }

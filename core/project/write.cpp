@@ -102,6 +102,23 @@ Json written(const Container& value) {
     return object.take();
 }
 
+Json written(const ContainerChange& value) {
+    ObjectWriter object(value.fileKeys);
+    if (value.width) object.put("width", written(*value.width), true);
+    if (value.maxWidth) object.put("maxWidth", written(*value.maxWidth), true);
+    object.putUnlessEmpty("padding", written(value.padding));
+    if (value.background) object.put("background", written(*value.background), true);
+    return object.take();
+}
+
+Json written(const PageRange& value) {
+    ObjectWriter object(value.fileKeys);
+    if (value.upTo) object.put("upTo", written(*value.upTo), true);
+    if (value.rootSize) object.put("rootSize", written(*value.rootSize), true);
+    object.putUnlessEmpty("container", written(value.container));
+    return object.take();
+}
+
 Json written(const Page& value) {
     const Page usual;
     ObjectWriter object(value.fileKeys);
@@ -109,6 +126,7 @@ Json written(const Page& value) {
     object.put("rootSize", written(value.rootSize), value.rootSize != usual.rootSize);
     object.put("readerSize", written(value.readerSize), value.readerSize != usual.readerSize);
     object.putUnlessEmpty("container", written(value.container));
+    object.putUnlessEmpty("ranges", writtenList(value.ranges));
     return object.take();
 }
 

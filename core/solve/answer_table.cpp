@@ -76,8 +76,8 @@ private:
     /// Size of `role` by its exact ramp in `band`, at viewport width `width`, CSS px.
     static double sizeAt(const layout::PreparedRow& row, std::size_t band, const std::string& role,
                          double width) {
-        const layout::BandPlan& plan = row.band(band);
-        const project::TextStyle& style = *plan.settings.text.find(role);
+        const layout::IntervalPlan& plan = row.intervalIn(band, width);
+        const project::TextStyle& style = *plan.band->settings.text.find(role);
         const auto basis = layout::inlineSizesAt(plan, width).basis;
         return style.size.value_or(units::Ramp())
             .sizeAt(style.follow == project::Follow::Card ? basis.cqi : basis.vw);

@@ -52,10 +52,12 @@ std::vector<LinearRange> linearRanges(const layout::PreparedRow& row, std::size_
                                       const std::vector<double>& cuts) {
     std::vector<LinearRange> ranges;
     sweep::Stride stride;
-    sweep::walkBands(row, least, most, [&](std::size_t band, double from, double to) {
-        const layout::BandPlan& plan = row.band(band);
+    sweep::walkIntervals(row, least, most, [&](std::size_t index, double from, double to) {
+        const layout::IntervalPlan& plan = row.interval(index);
+        const std::size_t band = plan.bandIndex;
         const layout::RolePlan& style = plan.roles[role];
-        const bool followsCard = plan.settings.text.find(row.roles()[role])->follow == project::Follow::Card;
+        const bool followsCard =
+            plan.band->settings.text.find(row.roles()[role])->follow == project::Follow::Card;
         const layout::InlineSizes<Linear> sizes = layout::inlineSizesAt(plan, Linear(from, 1));
         LinearRange range;
         range.from = from;

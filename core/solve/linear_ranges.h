@@ -10,8 +10,8 @@
 
 namespace tenter::solve {
 
-/// Viewport widths above `from`, up to `to` (CSS px, within one band). Linear members have their origin at
-/// `from`. Lengths in em are kept apart because they depend on the size that is solved for: at size s, CSS
+/// Viewport widths above `from`, up to `to` (CSS px, within one interval). Linear members have their origin
+/// at `from`. Lengths in em are kept apart because they depend on the size that is solved for: at size s, CSS
 /// px, the available inline size is `available − emEdges · s`, and letter spacing is `letter + emLetter · s`.
 struct LinearRange {
     double from = 0;

@@ -18,7 +18,9 @@ double gridStepOf(const project::Project& project, const project::Wishes& projec
     const double finest = 0.01;
     if (!projectWishes.grid) return finest;
     units::LengthBasis basis;
-    basis.rem = project.page.rootSize;
+    // A grid in rem refers to the root size of the widest page: the grid has one step.
+    basis.rem =
+        project.page.at(project.mostWidth).rootSize.resolve(units::usualReaderSize, project.mostWidth);
     return std::max(finest, projectWishes.grid->resolve(basis));
 }
 

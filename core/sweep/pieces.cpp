@@ -21,58 +21,63 @@ public:
         : row_(row), card_(card), part_(part), tightness_(tightness) {}
 
     PartPieces over(double least, double most) {
-        walkBands(row_, least, most, [&](std::size_t index, double from, double to) {
-            band_ = index;
-            const layout::BandPlan& band = row_.band(index);
-            const layout::InlineSizes<Linear> across = layout::inlineSizesAt(band, Linear(from, 1));
+        walkIntervals(row_, least, most, [&](std::size_t index, double from, double to) {
+            interval_ = index;
+            const layout::IntervalPlan& interval = row_.interval(index);
+            const layout::BandPlan& band = *interval.band;
+            const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(from, 1));
             if (part_ == ofCard) return overCard(across, from, to);
             const layout::CardPlan& card = band.cards[card_];
             if (card.parts[part_].picture) return overPicture(band, card, across, from, to);
-            return overText(band, card.parts[part_], across, from, to);
+            return overText(interval, card.parts[part_], across, from, to);
         });
         return std::move(done_);
     }
 
 private:
-    double overCard(const layout::InlineSizes<Linear>& across, double from, double to) {
+    [[nodiscard]] Piece pieceFrom(double from) const {
         Piece piece;
-        piece.band = band_;
+        piece.band = row_.interval(interval_).bandIndex;
+        piece.interval = interval_;
         piece.from = from;
+        return piece;
+    }
+
+    double overCard(const layout::InlineSizes<Linear>& across, double from, double to) {
+        Piece piece = pieceFrom(from);
         piece.width = across.cardContent;
-        piece.to = stride_.next(from, piece.width.until, to);
+        piece.to = stride_.next(from, std::min(piece.width.until, across.basis.rem.until), to);
         done_.pieces.push_back(piece);
         return piece.to;
     }
 
     double overPicture(const layout::BandPlan& band, const layout::CardPlan& card,
                        const layout::InlineSizes<Linear>& across, double from, double to) {
-        Piece piece;
-        piece.band = band_;
-        piece.from = from;
+        Piece piece = pieceFrom(from);
         piece.width = card.beside == part_ ? across.besidePictureWidth : layout::pictureWidth(band, across);
-        piece.to = stride_.next(from, std::min(piece.width.until, across.cardContent.until), to);
+        const double until = std::min({piece.width.until, across.cardContent.until, across.basis.rem.until});
+        piece.to = stride_.next(from, until, to);
         done_.pieces.push_back(piece);
         return piece.to;
     }
 
-    double overText(const layout::BandPlan& band, const layout::PartPlan& plan,
+    double overText(const layout::IntervalPlan& interval, const layout::PartPlan& plan,
                     const layout::InlineSizes<Linear>& across, double from, double to) {
         const text::Paragraph& paragraph = *plan.paragraph;
         const layout::TextInlineSizes<Linear> text =
-            layout::textInlineSizes(band.roles[plan.role], paragraph, across);
+            layout::textInlineSizes(interval.roles[plan.role], paragraph, across);
         const text::LinearLineQuery& query = text.query;
         const auto clusters = static_cast<std::uint32_t>(paragraph.clusters().size());
-        Piece piece;
-        piece.band = band_;
-        piece.from = from;
+        Piece piece = pieceFrom(from);
         piece.width = text.available;
         piece.size = text.basis.em;
         piece.advance = paragraph.ems(0, clusters) * piece.size +
                         paragraph.letters(0, clusters) * query.letterSpacing +
                         paragraph.words(0, clusters) * query.wordSpacing;
         piece.graphemes = paragraph.graphemes(0, clusters);
-        const double until = std::min({piece.width.until, piece.advance.until, query.size.until,
-                                       query.available.until, across.cardContent.until});
+        const double until =
+            std::min({piece.width.until, piece.advance.until, query.size.until, query.available.until,
+                      across.cardContent.until, across.basis.rem.until});
         piece.to = stride_.next(from, until, to);
         breakLines(paragraph, query, piece);
         return piece.to;
@@ -139,7 +144,7 @@ private:
     std::size_t card_;
     std::size_t part_;
     double tightness_;
-    std::size_t band_ = 0;
+    std::size_t interval_ = 0;
     PartPieces done_;
     Stride stride_;
 };

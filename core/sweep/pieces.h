@@ -36,8 +36,21 @@ private:
     double least_ = leastStep;
 };
 
-/// Walks through the bands of a row from `least` to `most` (CSS px). `step(band, from, to)` handles widths
-/// past `from` in a band that ends at `to`, and returns the width at which the next step starts.
+/// Walks through the intervals of a row from `least` to `most` (CSS px). `step(index, from, to)` handles
+/// widths past `from` in an interval that ends at `to`, and returns the width at which the next step starts.
+template <class Step>
+void walkIntervals(const layout::PreparedRow& row, double least, double most, Step&& step) {
+    double from = least;
+    for (std::size_t index = 0; index < row.intervalCount(); ++index) {
+        // The end of an interval belongs to the interval below it. At the start of the range an interval may
+        // consist of only that.
+        const double to = std::min(most, row.interval(index).upTo.value_or(most));
+        while (from < to)
+            from = step(index, from, to);
+    }
+}
+
+/// The same for bands, for steps that do not depend on the page.
 template <class Step>
 void walkBands(const layout::PreparedRow& row, double least, double most, Step&& step) {
     double from = least;
@@ -53,12 +66,13 @@ void walkBands(const layout::PreparedRow& row, double least, double most, Step&&
     }
 }
 
-/// A range of widths within one band (CSS px) in which a part's inline measures are straight lines and its
-/// line count is constant. The lines start at `from`.
+/// A range of widths within one interval (CSS px) in which a part's inline measures are straight lines and
+/// its line count is constant. The lines start at `from`.
 struct Piece {
     double from = 0;
     double to = 0;
     std::size_t band = 0;
+    std::size_t interval = 0;
     bool kink = true;       ///< false if only the line count differs from the piece before
     units::Linear width;    ///< content width, or width of a picture's slot
     units::Linear size;     ///< font size

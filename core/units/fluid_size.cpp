@@ -6,10 +6,10 @@
 
 namespace tenter::units {
 
-FluidSize FluidSize::from(const Ramp& ramp, double root, Unit unit, Unit slope) {
-    const auto inUnit = [&](double pixels) {
-        return unit == Unit::Rem ? Length::rem(pixels / root) : Length::px(pixels);
-    };
+FluidSize FluidSize::from(const Ramp& ramp, const RootSize& root, Unit unit, Unit slope) {
+    const bool inRem = unit == Unit::Rem && !root.isFluid();
+    const double rem = root.resolve(usualReaderSize, 0.0);
+    const auto inUnit = [&](double pixels) { return inRem ? Length::rem(pixels / rem) : Length::px(pixels); };
     FluidSize result;
     result.minimum_ = inUnit(std::min(ramp.from().size, ramp.to().size));
     result.maximum_ = inUnit(std::max(ramp.from().size, ramp.to().size));

@@ -6,6 +6,7 @@
 
 #include "units/length.h"
 #include "units/linear.h"
+#include "units/root_size.h"
 
 namespace tenter::units {
 
@@ -44,9 +45,11 @@ private:
 /// these numbers, not the exact ramp. CSS Values 4 § 10.2: clamp(a, b, c) = max(a, min(b, c)).
 class FluidSize {
 public:
-    /// The font size that the stylesheet prints for `ramp`. `root` is the theme's root font size in CSS px;
-    /// `unit` is Rem or Px; `slope` is Vw (the ramp follows the viewport) or Cqi (it follows the card).
-    static FluidSize from(const Ramp& ramp, double root, Unit unit, Unit slope);
+    /// The font size that the stylesheet prints for `ramp`. `root` is the theme's root font size; `unit` is
+    /// Rem or Px; `slope` is Vw (the ramp follows the viewport) or Cqi (it follows the card). Where the root
+    /// size depends on the viewport width, the size is printed in px: no number of rem gives it, and such a
+    /// root does not follow the reader's text size either.
+    static FluidSize from(const Ramp& ramp, const RootSize& root, Unit unit, Unit slope);
 
     [[nodiscard]] bool isFlat() const { return flat_; }
     [[nodiscard]] Length minimum() const { return minimum_; }

@@ -57,11 +57,11 @@ private Q_SLOTS:
     void importsTheRootSizeAndContainerOfThePage() {
         importRow("almanac");
         const project::Page& page = document().project().page;
-        QCOMPARE(page.rootSize, 10.0);
+        QCOMPARE(page.rootSize, units::RootSize(10));
         QCOMPARE(page.container.maxWidth.css(), std::string("1280px"));
         QVERIFY(page.container.padding.left && page.container.padding.left->css() == "50px");
         document().undoStack().undo();
-        QCOMPARE(document().project().page.rootSize, 16.0);
+        QCOMPARE(document().project().page.rootSize, units::RootSize(16));
     }
 
     void importsTypedThemeCss() {
@@ -79,10 +79,10 @@ private Q_SLOTS:
         QTest::keyClicks(css, typed);
         QTRY_VERIFY(!dialog->reader().isReading());
         QCOMPARE(css->toPlainText(), typed);
-        QCOMPARE(dialog->reader().result().adopted->project.page.rootSize, 10.0);
+        QCOMPARE(dialog->reader().result().adopted->project.page.rootSize, units::RootSize(10));
         importButton(dialog)->click();
         QVERIFY(document().project().given->theme.str().find("float: left") != std::string::npos);
-        QCOMPARE(document().project().page.rootSize, 10.0);
+        QCOMPARE(document().project().page.rootSize, units::RootSize(10));
     }
 
     void changesNothingWhenCancelled() {

@@ -144,15 +144,15 @@ TEST(Stylesheet, EmitsTheNumbersTheLayoutComputesWith) {
     const CssSheet sheet = readCss(stylesheet(project, of({0})));
     const auto size = units::FluidSize::from(ramp, 16, Unit::Rem, Unit::Vw).css();
     EXPECT_EQ(computed(sheet, ".walks-pair .walks-heading", 1000).at("font-size"), size);
-    EXPECT_EQ(fontSize(project, 0, 1, "heading"), size);
-    EXPECT_EQ(fontSize(project, 0, 1, "body"), "1.0313rem");
+    EXPECT_EQ(fontSize(project, 0, 1500, "heading"), size);
+    EXPECT_EQ(fontSize(project, 0, 1500, "body"), "1.0313rem");
 }
 
 // The worked example of "Linearly Scale font-size with CSS clamp()", CSS-Tricks, 2020: -0.875rem + 8.333vw.
 TEST(Stylesheet, AgreesWithAPublishedWorkedExample) {
     project::Project project = tests::walks();
     project.style.text.of("heading").size = units::Ramp::between({360, 16}, {840, 56}).value();
-    EXPECT_EQ(fontSize(project, 0, 1, "heading"), "clamp(1rem, -0.875rem + 8.3333vw, 3.5rem)");
+    EXPECT_EQ(fontSize(project, 0, 1500, "heading"), "clamp(1rem, -0.875rem + 8.3333vw, 3.5rem)");
 }
 
 TEST(Stylesheet, SaysEachRampInASentence) {

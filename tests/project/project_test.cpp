@@ -47,7 +47,7 @@ TEST(Page, scales_the_root_by_the_readers_preference) {
     Page page;
     page.rootSize = 10;
     page.readerSize = 24;
-    EXPECT_EQ(page.rem(), 15);
+    EXPECT_EQ(page.at(800).rootSize.resolve(page.readerSize, 800.0), 15);
 }
 
 }  // namespace

@@ -176,8 +176,54 @@ private:
             container["padding"] = member("page/container/padding", static_cast<const Sides*>(nullptr));
         Json json = {{"scrollbar", shuffled(std::move(scrollbar))},
                      {"container", shuffled(std::move(container))}};
-        if (chance()) json["rootSize"] = written(real(1, 100));
+        if (chance()) json["rootSize"] = rootSize();
+        if (chance()) json["ranges"] = pageRanges();
         return shuffled(std::move(json));
+    }
+    Json rootSize() {
+        const auto px = [&](double least, double most) {
+            return units::number(real(least, most), whole(0, 4)) + "px";
+        };
+        const std::string sum =
+            px(0.001, 90) + (chance() ? " + " : " - ") + units::number(real(0.001, 2)) + "vw";
+        switch (whole(0, 6)) {
+            case 0:
+                return units::number(real(7, 600), whole(0, 4)) + "%";
+            case 1:
+                return px(1, 100);
+            case 2:
+                return "calc(" + sum + ")";
+            case 3:
+                return "min(" + sum + ", " + px(1, 100) + ")";
+            case 4:
+                return "max(" + px(1, 100) + ", " + sum + ")";
+            case 5:
+                return "clamp(" + px(1, 20) + ", " + sum + ", " + px(20, 100) + ")";
+            default:
+                return written(real(1, 100));
+        }
+    }
+    Json pageRanges() {
+        Json list = Json::array();
+        double upTo = 1;
+        const int count = whole(1, 4);
+        for (int i = 0; i < count; ++i) {
+            upTo += real(1, 1500);
+            Json range = Json::object();
+            if (i + 1 < count || chance()) range["upTo"] = written(upTo);
+            if (chance()) range["rootSize"] = rootSize();
+            Json container = Json::object();
+            if (chance())
+                container["width"] = value("page/container/width", static_cast<const Length*>(nullptr));
+            if (chance())
+                container["maxWidth"] = value("page/container/maxWidth", static_cast<const Length*>(nullptr));
+            if (chance())
+                container["padding"] = member("page/container/padding", static_cast<const Sides*>(nullptr));
+            if (chance()) container["background"] = "#fee";
+            if (chance()) range["container"] = shuffled(std::move(container));
+            list.push_back(shuffled(std::move(range)));
+        }
+        return list;
     }
 
     Json copy() {

@@ -83,6 +83,8 @@ TEST(Schema, has_the_keys_the_reader_knows_and_no_others) {
         {"page", "/page"},
         {"scrollbar", "/page/scrollbar"},
         {"container", "/page/container"},
+        {"pageRange", "/page/ranges/0"},
+        {"container", "/page/ranges/0/container"},
         {"font", "/fonts/0"},
         {"card", "/cards/0"},
         {"picturePart", "/cards/0/parts/0"},

@@ -60,6 +60,29 @@ const std::vector<std::pair<const char*, Change>>& breaches() {
         {"/page/scrollbar/width", [](Project& p) { p.page.scrollbar.width = 41; }},
         {"/page/rootSize", [](Project& p) { p.page.rootSize = 0; }},
         {"/page/readerSize", [](Project& p) { p.page.readerSize = 7; }},
+        {"/page/ranges/0/upTo", [](Project& p) { p.page.ranges = {{.upTo = 0}}; }},
+        {"/page/ranges/1/upTo",
+         [](Project& p) {
+             p.page.ranges = {{.upTo = 700}, {.upTo = 20000}};
+         }},
+        {"/page/ranges/1",
+         [](Project& p) {
+             p.page.ranges = {{.upTo = 700}, {.upTo = 700}};
+         }},
+        {"/page/ranges/0",
+         [](Project& p) {
+             p.page.ranges = {{}, {.upTo = 700}};
+         }},
+        {"/page/ranges/0/rootSize", [](Project& p) { p.page.ranges = {{.rootSize = 101}}; }},
+        {"/page/ranges/0/rootSize",
+         [](Project& p) { p.page.ranges = {{.rootSize = units::RootSize::percent(5)}}; }},
+        {"/page/rootSize", [](Project& p) { p.page.rootSize = units::RootSize::of({.px = 14, .vw = 101}); }},
+        {"/page/rootSize",
+         [](Project& p) {
+             p.page.rootSize = units::RootSize::of({.px = 14, .vw = 1, .least = 18, .most = 16});
+         }},
+        {"/page/ranges/0/container/maxWidth",
+         [](Project& p) { p.page.ranges.emplace_back().container.maxWidth = Length::px(-1); }},
         {"/page/container/width", [](Project& p) { p.page.container.width = Length::ofAuto(); }},
         {"/page/container/maxWidth", [](Project& p) { p.page.container.maxWidth = Length::px(-1); }},
         {"/page/container/padding/left", [](Project& p) { p.page.container.padding.left = Length::cqi(1); }},
@@ -261,6 +284,13 @@ public:
             case 9:
                 project.page.container.maxWidth = length();
                 project.page.scrollbar.width = whole(0, 50);
+                if (whole(0, 1) == 0) {
+                    PageRange& range = project.page.ranges.emplace_back();
+                    range.upTo = whole(-1, 11000);
+                    range.container.padding.left = length();
+                    range.rootSize = units::RootSize::of(
+                        {.px = double(whole(-9, 110)), .vw = double(whole(-1, 2)), .least = whole(0, 40)});
+                }
                 return;
             case 10: {
                 RoleWishes& wishes = project.wishes ? project.wishes->roles.emplace_back()

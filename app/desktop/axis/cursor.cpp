@@ -26,7 +26,7 @@ QString Cursor::text() const {
     const double width = viewing_.width();
     const int columns = viewing_.row().settings(viewing_.band()).row.columns.value_or(1);
     return tr("%1 · %2\u00A0rem · %3")
-        .arg(pixels(width), figure(width / viewing_.shown().page.rem()), columnsTitle(columns));
+        .arg(pixels(width), figure(width / viewing_.row().rem(width)), columnsTitle(columns));
 }
 
 QRect Cursor::flag() const {

@@ -1,4 +1,5 @@
-// The breakpoints in the theme's CSS of an imported row, as dotted lines on the width axis.
+// The breakpoints in the theme's CSS of an imported row, and the ends of the page ranges, as dotted lines on
+// the width axis.
 #pragma once
 
 #include <QPainter>
@@ -15,21 +16,24 @@ namespace tenter::desktop::axis {
 class ThemeBreakpoints {
 public:
     explicit ThemeBreakpoints(const WidthScale& scale) : scale_(scale) {}
-    /// Reads the theme of a project. Returns true if it differs from the one before.
+    /// Reads the theme and the page ranges of a project. Returns true if they differ from those before.
     bool read(const project::Project& project);
-    /// Empty for rows that are not imported.
+    /// The breakpoints of the theme; empty for rows that are not imported.
     [[nodiscard]] const std::vector<css::Breakpoint>& all() const { return all_; }
-    /// All breakpoints in one sentence, for screen readers; empty if there are none.
+    /// The ends of the page ranges, rising, CSS px.
+    [[nodiscard]] const std::vector<double>& pageRangeEnds() const { return pageRangeEnds_; }
+    /// All of them in sentences, for screen readers; empty if there are none.
     [[nodiscard]] QString description() const;
-    /// The breakpoints near position `x` (px), a line for each; may be empty.
+    /// What is near position `x` (px), a line for each; may be empty.
     [[nodiscard]] QString toolTipAt(double x) const;
-    /// Paints a line from the top to `bottom` (px) for each, with the name of the theme.
+    /// Paints a line from the top to `bottom` (px) for each, with the name of what changes there.
     void paint(QPainter& painter, const row::Ink& ink, double bottom) const;
 
 private:
     const WidthScale& scale_;
     project::SharedText css_;
     std::vector<css::Breakpoint> all_;
+    std::vector<double> pageRangeEnds_;
 };
 
 }  // namespace tenter::desktop::axis

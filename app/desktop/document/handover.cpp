@@ -21,9 +21,9 @@ std::optional<std::string> stylesheetOf(const project::Project& project,
     return emit::stylesheet(project, options);
 }
 
-std::string fontSizeOf(const project::Project& project, std::size_t variant, std::size_t band,
+std::string fontSizeOf(const project::Project& project, std::size_t variant, double width,
                        const std::string& role) {
-    return emit::fontSize(project, variant, band, role);
+    return emit::fontSize(project, variant, width, role);
 }
 
 std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,

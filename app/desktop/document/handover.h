@@ -17,8 +17,8 @@ namespace tenter::desktop {
 std::optional<std::string> stylesheetOf(const project::Project& project,
                                         const std::vector<std::size_t>& variants,
                                         project::Problems& problems);
-/// The font size of `role` in band `band` as CSS: `clamp(…)` or a length.
-std::string fontSizeOf(const project::Project& project, std::size_t variant, std::size_t band,
+/// The font size of `role` around viewport width `width` (CSS px) as CSS: `clamp(…)` or a length.
+std::string fontSizeOf(const project::Project& project, std::size_t variant, double width,
                        const std::string& role);
 /// One HTML page with the row only, pictures and fonts embedded; the same text as `tenter-cli page` prints.
 std::string pageOf(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,

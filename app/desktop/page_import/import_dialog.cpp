@@ -229,6 +229,7 @@ void ImportDialog::importRow() {
         project.headingLevel = from.headingLevel;
         project.page.rootSize = from.page.rootSize;
         project.page.container = from.page.container;
+        project.page.ranges = from.page.ranges;
     });
     if (!problems.empty()) {
         row_->bar()->showProblem(refusal(document_.project(), problems.front()));

@@ -123,8 +123,8 @@ void ColourPanel::showContrast() {
     const project::TextStyle style = found ? *found : project::defaultText(role);
     constexpr units::Colour none{0, 0, 0, 0};
     // The colours under the text, from the page up.
-    units::Colour ground =
-        units::compositeOver(viewing().shown().page.container.background, {255, 255, 255, 255});
+    units::Colour ground = units::compositeOver(
+        viewing().shown().page.at(viewing().width()).container.background, {255, 255, 255, 255});
     ground = units::compositeOver(settings.row.background.value_or(none), ground);
     ground = units::compositeOver(settings.card.background.value_or(none), ground);
     const units::Colour own = style.background.value_or(none);

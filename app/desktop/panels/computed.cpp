@@ -28,7 +28,7 @@ units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
     const double scrollbar = page.scrollbar.width;
     const bool shrinks = page.scrollbar.always && viewing.row().profile().vwExcludesSteadyScrollbar();
     units::LengthBasis basis;
-    basis.rem = page.rem();
+    basis.rem = viewing.row().rem(viewing.width());
     basis.em = row::fontSizeHere(viewing, roleIn(path)).value_or(basis.rem);
     basis.vw = viewing.width() - (shrinks ? scrollbar : 0);
     basis.cqi = viewing.row().cardWidth(viewing.width());
@@ -37,7 +37,8 @@ units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
     if (startsWith(path, "row/")) {
         units::LengthBasis ofPage = basis;
         ofPage.percent = viewing.width() - scrollbar;
-        const double content = layout.container.width - inlinePadding(page.container.padding, ofPage);
+        const double content =
+            layout.container.width - inlinePadding(page.at(viewing.width()).container.padding, ofPage);
         basis.percent = content;
         if (path == "row/columnGap") {
             const auto& padding = viewing.row().settings(viewing.band()).row.padding;

@@ -158,7 +158,7 @@ void RowPanel::buildPage() {
         [](Project& p, const Json& v) { p.page.scrollbar.always = v.get<bool>(); });
     property(
         "Theme root size", "Theme root size", px(1, 100, 0.5),
-        [](const Project& p) { return Json(p.page.rootSize); },
+        [](const Project& p) { return Json(p.page.rootSize.resolve(units::usualReaderSize, p.mostWidth)); },
         [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); })
         ->explain("Font size that the theme gives to the root element: 1\u00A0rem.");
     property(

@@ -115,7 +115,8 @@ intake::SizeContext SizePaste::contextOf(project::Follow follow) const {
     intake::SizeContext context;
     context.least = widths.from;
     context.most = widths.to;
-    context.root = context_.viewing.shown().page.rootSize;
+    const double width = context_.viewing.width();
+    context.root = context_.viewing.shown().page.at(width).rootSize.resolve(units::usualReaderSize, width);
     return context;
 }
 

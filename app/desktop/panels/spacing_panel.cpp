@@ -40,7 +40,8 @@ void SpacingPanel::refreshPixels() {
                                   ". Padding is hatched, margin is not. Small numbers are px."
                             : "No part uses this role.");
     } else {
-        note_->setText("Here 1\u00A0em is the root font size, " + pixels(viewing().shown().page.rem(), 2) +
+        note_->setText("Here 1\u00A0em is the root font size, " +
+                       pixels(viewing().row().rem(viewing().width()), 2) +
                        ". Padding is hatched. Small numbers are px.");
     }
 }

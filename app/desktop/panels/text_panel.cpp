@@ -106,7 +106,7 @@ void TextPanel::showSize() {
     const std::string role = viewing().role();
     const auto size = row::fontSizeHere(viewing(), role);
     const QString css =
-        QString::fromStdString(fontSizeOf(viewing().shown(), viewing().variant(), viewing().band(), role));
+        QString::fromStdString(fontSizeOf(viewing().shown(), viewing().variant(), viewing().width(), role));
     clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " at this width" : css);
 }
 

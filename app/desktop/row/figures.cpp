@@ -20,7 +20,7 @@ QString size(const layout::Box& box) {
 }
 
 void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& part) {
-    const double rem = viewing.shown().page.rem();
+    const double rem = viewing.row().rem(viewing.width());
     figures.rows.append(
         {QObject::tr("Font size"),
          QObject::tr("%1 · %2\u00A0rem").arg(pixels(part.fontSize), figure(part.fontSize / rem))});

@@ -79,7 +79,7 @@ const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const la
 }
 
 units::LengthBasis basisOf(const Viewing& viewing, double em, double percent) {
-    return {em, viewing.shown().page.rem(), percent, viewing.width(), 0};
+    return {em, viewing.row().rem(viewing.width()), percent, viewing.width(), 0};
 }
 
 std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role) {

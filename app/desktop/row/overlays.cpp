@@ -125,9 +125,10 @@ void gaps(OverlayTools& tools) {
     for (std::size_t i = 0; i + 1 < layout.cards.size(); ++i) {
         layout::Box one = layout.cards[i].box;
         layout::Box next = layout.cards[i + 1].box;
-        const QColor ground = settings.background && !settings.background->isTransparent()
-                                  ? colourOf(*settings.background)
-                                  : colourOf(tools.viewing.shown().page.container.background);
+        const QColor ground =
+            settings.background && !settings.background->isTransparent()
+                ? colourOf(*settings.background)
+                : colourOf(tools.viewing.shown().page.at(layout.width).container.background);
         const QColor ink = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
         const DimensionLook look = lookOn(ink, ground.alpha() == 255 ? ground : QColor(Qt::white));
         if (one.y == next.y) {

@@ -57,7 +57,8 @@ std::optional<std::size_t> hoverTarget(const Viewing& viewing, const QPointF& pa
 
 QColor RowPainter::groundOf(const layout::LaidCard&) const {
     const project::Settings& settings = viewing_.row().settings(viewing_.layout().band);
-    QColor ground = over(Qt::white, colourOf(viewing_.shown().page.container.background));
+    QColor ground =
+        over(Qt::white, colourOf(viewing_.shown().page.at(viewing_.width()).container.background));
     if (settings.row.background) ground = over(ground, colourOf(*settings.row.background));
     if (settings.card.background) ground = over(ground, colourOf(*settings.card.background));
     return ground;
@@ -65,7 +66,8 @@ QColor RowPainter::groundOf(const layout::LaidCard&) const {
 
 double RowPainter::cardRadius(const layout::LaidCard& card) const {
     const auto& radius = viewing_.row().settings(viewing_.layout().band).card.radius;
-    return radius ? radius->resolve(basisOf(viewing_, viewing_.shown().page.rem(), card.box.width)) : 0;
+    return radius ? radius->resolve(basisOf(viewing_, viewing_.row().rem(viewing_.width()), card.box.width))
+                  : 0;
 }
 
 void RowPainter::paint(Canvas& canvas, const Attention& attention, const QColor& desk) {
@@ -79,7 +81,7 @@ void RowPainter::paint(Canvas& canvas, const Attention& attention, const QColor&
          std::max(layout.pageHeight, (canvas.image.height() - canvas.top) / canvas.scale + 1)});
     painter.fillRect(sheet, Qt::white);
     painter.setClipRect(sheet);
-    painter.fillRect(canvas.snapped(layout.container), colourOf(page.container.background));
+    painter.fillRect(canvas.snapped(layout.container), colourOf(page.at(layout.width).container.background));
     if (settings.row.background)
         painter.fillRect(canvas.snapped(layout.row), colourOf(*settings.row.background));
     for (std::size_t i = 0; i < layout.cards.size(); ++i)
@@ -101,7 +103,7 @@ void RowPainter::card(QPainter& painter, Canvas& canvas, std::size_t index, cons
     const Corners corners = Corners::all(radius);
     const QColor background = settings.background ? colourOf(*settings.background) : QColor(Qt::transparent);
 
-    const units::LengthBasis basis = basisOf(viewing_, viewing_.shown().page.rem());
+    const units::LengthBasis basis = basisOf(viewing_, viewing_.row().rem(viewing_.width()));
     const auto length = [&](const std::optional<units::Length>& value) {
         return value ? value->resolve(basis) * canvas.scale : 0.0;
     };
@@ -137,10 +139,10 @@ void RowPainter::card(QPainter& painter, Canvas& canvas, std::size_t index, cons
 Corners RowPainter::pictureCorners(const layout::LaidCard& card, const layout::LaidPart& part,
                                    double scale) const {
     const project::Settings& settings = viewing_.row().settings(viewing_.layout().band);
-    const double own =
-        settings.picture.radius
-            ? settings.picture.radius->resolve(basisOf(viewing_, viewing_.shown().page.rem(), part.box.width))
-            : 0;
+    const double own = settings.picture.radius
+                           ? settings.picture.radius->resolve(
+                                 basisOf(viewing_, viewing_.row().rem(viewing_.width()), part.box.width))
+                           : 0;
     if (!settings.card.bleed.value_or(false)) return Corners::all(own * scale);
     // A picture that touches a corner of the card has the shape of that corner.
     const double inner = std::max(0.0, cardRadius(card) - card.border);

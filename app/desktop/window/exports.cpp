@@ -32,7 +32,7 @@ void Exports::copyStylesheetOf(const std::vector<std::size_t>& variants) {
 
 void Exports::copySize() {
     const std::string css =
-        fontSizeOf(viewing_.document().project(), viewing_.variant(), viewing_.band(), viewing_.role());
+        fontSizeOf(viewing_.document().project(), viewing_.variant(), viewing_.width(), viewing_.role());
     QGuiApplication::clipboard()->setText(QString::fromStdString(css));
     note_.showMessage(roleTitle(viewing_.role()) + " font size copied: " + QString::fromStdString(css));
 }
