@@ -39,7 +39,8 @@ void expectBandsHold(const project::Project& project, const CssSheet& sheet, std
     const project::Variant& chosen = project.variants[variant];
     for (const double width : around) {
         const project::Settings settings = project::resolve(project, chosen, project::bandAt(chosen, width));
-        for (const Rule& rule : bandRules({project, settings, uses, Unit::Rem})) {
+        const units::RootSize rootSize = project.page.at(width).rootSize;
+        for (const Rule& rule : bandRules({project, settings, rootSize, uses, Unit::Rem})) {
             if (rule.when != When::Always || !rule.needed) continue;
             const auto found = computed(sheet, "." + chosen.className + rule.selector, width);
             for (const Declaration& declaration : rule.declarations) {

@@ -70,30 +70,32 @@ TEST(PageRanges, are_written_as_they_were_read) {
     EXPECT_EQ(Json::parse(write(sound(json.dump()))), json);
 }
 
+/// The problem of a page with `ranges` (JSON text): its place and its sentences.
+std::string problemOf(const std::string& ranges) {
+    const Problem problem = problemsOf(withPage("{\"ranges\": " + ranges + "}").dump()).at(0);
+    return problem.place + ": " + problem.what + " " + problem.fix;
+}
+
 TEST(PageRanges, in_the_wrong_order_are_problems) {
-    const auto problem = [](const std::string& ranges) {
-        return linesOf(problemsOf(withPage("{\"ranges\": " + ranges + "}").dump()));
-    };
-    EXPECT_EQ(problem(R"json([{"upTo": 900}, {"upTo": 900}])json"),
+    EXPECT_EQ(problemOf(R"json([{"upTo": 900}, {"upTo": 900}])json"),
               "/page/ranges/1: The page range ends at or below the end of the page range before it. Put the "
-              "page ranges in order of rising widths.\n");
-    EXPECT_EQ(problem(R"json([{}, {"upTo": 900}])json"),
+              "page ranges in order of rising widths.");
+    EXPECT_EQ(problemOf(R"json([{}, {"upTo": 900}])json"),
               "/page/ranges/0: The page range has no end; only the last page range may have none. Add "
-              "\"upTo\" with a width in px.\n");
+              "\"upTo\" with a width in px.");
 }
 
 TEST(PageRanges, with_a_wrong_root_size_are_problems) {
-    const auto problem = [](const std::string& size) {
-        return linesOf(problemsOf(withPage("{\"ranges\": [{\"rootSize\": \"" + size + "\"}]}").dump()));
+    const auto problemWith = [](const std::string& size) {
+        return problemOf("[{\"rootSize\": \"" + size + "\"}]");
     };
     const std::string place = "/page/ranges/0/rootSize: \"rootSize\" ";
-    EXPECT_EQ(problem("2em"), place +
-                                  "must be a number of px, or a CSS value such as \"62.5%\" or "
-                                  "\"clamp(15px, 14px + 0.3vw, 18px)\"; it is \"2em\".\n");
-    EXPECT_EQ(problem("900%"), place + "must be a size of 1 to 100 px; it is \"900%\".\n");
-    EXPECT_EQ(
-        problem("clamp(18px, 14px + 0.3vw, 16px)"),
-        place + "has a smallest size above its largest. Write clamp(smallest, calculation, largest).\n");
+    EXPECT_EQ(problemWith("2em"), place +
+                                      "must be a number of px, or a CSS value such as \"62.5%\" or "
+                                      "\"clamp(15px, 14px + 0.3vw, 18px)\"; it is \"2em\". ");
+    EXPECT_EQ(problemWith("900%"), place + "must be a size of 1 to 100 px; it is \"900%\". ");
+    EXPECT_EQ(problemWith("clamp(18px, 14px + 0.3vw, 16px)"),
+              place + "has a smallest size above its largest. Write clamp(smallest, calculation, largest).");
 }
 
 }  // namespace

@@ -77,7 +77,7 @@ double spareOf(const Swept& swept, const layout::Layout& laid, const layout::Lai
     for (std::uint32_t i = 0; i < card.partCount; ++i) {
         const layout::LaidPart& part = laid.parts[card.firstPart + i];
         if (part.picture) continue;
-        if (swept.row.band(laid.band).roles[part.role].margin.top.isAuto()) return part.autoMargin;
+        if (swept.row.interval(laid.interval).roles[part.role].margin.top.isAuto()) return part.autoMargin;
     }
     return 0;
 }
