@@ -1,5 +1,7 @@
 #include "css/math.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <string>
@@ -98,29 +100,51 @@ private:
         return wrongAt(where, "The result is too large for a number.", "Write smaller numbers.");
     }
 
-    std::optional<Calculated> readDimension() {
-        const Token& here = token();
-        const std::string unit = lowered(here.text);
-        std::optional<Line> line;
-        if (unit == "px") line = Line{here.number, 0};
+    // Absolute units in CSS px. CSS Values 4 § 6.3.
+    static double absoluteUnit(std::string_view unit) {
+        constexpr double inch = 96;
+        constexpr std::array<std::pair<std::string_view, double>, 6> units{{{"cm", inch / 2.54},
+                                                                            {"mm", inch / 25.4},
+                                                                            {"q", inch / 101.6},
+                                                                            {"in", inch},
+                                                                            {"pc", inch / 6},
+                                                                            {"pt", inch / 72}}};
+        const auto* const found =
+            std::ranges::find(units, unit, &std::pair<std::string_view, double>::first);
+        return found == units.end() ? 0 : found->second;
+    }
+
+    std::optional<Line> relativeTo(std::string_view unit, double number) {
+        if (unit == "px") return Line{number, 0};
         if (unit == "rem") {
             used_.root = true;
-            line = Line{here.number * basis_.root, 0};
+            return part(number, basis_.root);
         }
         if (unit == "em") {
             used_.em = true;
-            line = Line{here.number * basis_.em, 0};
+            return part(number, basis_.em);
         }
-        if (unit == "vw" || unit == "vi") {
+        if (unit == "lh" && basis_.line) return part(number, *basis_.line);
+        if (unit == "rlh" && basis_.rootLine) return part(number, *basis_.rootLine);
+        const bool variant = basis_.allUnits && (unit == "svw" || unit == "lvw" || unit == "dvw");
+        if (unit == "vw" || unit == "vi" || variant) {
             used_.viewport = true;
-            line = part(here.number / 100, basis_.viewport);
+            return part(number / 100, basis_.viewport);
         }
-        if (unit == "cqi" || unit == "cqw") {
-            if (!basis_.container)
-                return wrong("The unit " + unit + " has no container here.", "Write the length in vw.");
+        if ((unit == "cqi" || unit == "cqw") && basis_.container) {
             used_.container = true;
-            line = part(here.number / 100, *basis_.container);
+            return part(number / 100, *basis_.container);
         }
+        const double absolute = basis_.allUnits ? absoluteUnit(unit) : 0;
+        return absolute > 0 ? std::optional(Line{number * absolute, 0}) : std::nullopt;
+    }
+
+    std::optional<Calculated> readDimension() {
+        const Token& here = token();
+        const std::string unit = lowered(here.text);
+        if ((unit == "cqi" || unit == "cqw") && !basis_.container)
+            return wrong("The unit " + unit + " has no container here.", "Write the length in vw.");
+        const std::optional<Line> line = relativeTo(unit, here.number);
         if (!line)
             return wrong("The unit " + here.text + " is not supported here.",
                          "Write the length in px, rem, em, %, vw or cqi.");

@@ -13,11 +13,15 @@ namespace tenter::css {
 struct CalculationBasis {
     double least = 320;  ///< range of widths in CSS px; finite, `least` ≤ `most`
     double most = 1920;
-    double root = 16;                ///< 1rem
-    double em = 16;                  ///< 1em
+    Line root = {16, 0};             ///< 1rem
+    Line em = {16, 0};               ///< 1em
     Line viewport = {0, 1};          ///< 100vw
     std::optional<Line> percentage;  ///< 100%; empty where percentages are not allowed
     std::optional<Line> container;   ///< 100cqi; empty where there is no container
+    std::optional<Line> line;        ///< 1lh; empty where it is not known
+    std::optional<Line> rootLine;    ///< 1rlh; empty where it is not known
+    /// True to read the absolute units cm, mm, Q, in, pc and pt, and svw, lvw and dvw, too.
+    bool allUnits = false;
 };
 
 /// The relative units that a value uses.

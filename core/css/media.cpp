@@ -1,6 +1,7 @@
 #include "css/media.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -75,6 +76,50 @@ Truth rangeHolds(std::string_view feature, double width, std::vector<double>& le
     return truth(holds);
 }
 
+constexpr double assumedHeight = 900;
+
+// A condition on anything but the width, on the screen of `holdsOnScreen`.
+Truth onScreen(std::string_view feature) {
+    struct Known {
+        std::string_view name;
+        std::string_view value;
+    };
+    constexpr std::array<Known, 17> known{{{"hover", "hover"},
+                                           {"any-hover", "hover"},
+                                           {"pointer", "fine"},
+                                           {"any-pointer", "fine"},
+                                           {"orientation", "landscape"},
+                                           {"prefers-color-scheme", "light"},
+                                           {"prefers-reduced-motion", "no-preference"},
+                                           {"prefers-reduced-transparency", "no-preference"},
+                                           {"prefers-contrast", "no-preference"},
+                                           {"prefers-reduced-data", "no-preference"},
+                                           {"forced-colors", "none"},
+                                           {"inverted-colors", "none"},
+                                           {"update", "fast"},
+                                           {"scripting", "enabled"},
+                                           {"display-mode", "browser"},
+                                           {"color-gamut", "srgb"},
+                                           {"grid", "0"}}};
+    const std::size_t colon = feature.find(':');
+    const std::string name = lowered(trimmed(feature.substr(0, colon)));
+    if (colon == std::string_view::npos) {
+        if (name == "color" || name == "height") return Truth::True;
+        const auto* const found = std::ranges::find(known, name, &Known::name);
+        const bool isOff = found != known.end() && (found->value == "none" || found->value == "0" ||
+                                                    found->value == "no-preference");
+        return truth(found != known.end() && !isOff);
+    }
+    const std::string value = lowered(trimmed(feature.substr(colon + 1)));
+    if (name == "min-height" || name == "max-height") {
+        const std::optional<double> length = lengthIn(value, 0);
+        if (!length) return Truth::False;
+        return truth(name == "min-height" ? assumedHeight >= *length : assumedHeight <= *length);
+    }
+    const auto* const found = std::ranges::find(known, name, &Known::name);
+    return truth(found != known.end() && found->value == value);
+}
+
 // A condition in parentheses.
 Truth featureHolds(std::string_view feature, double width, std::vector<double>& lengths) {
     const std::size_t colon = feature.find(':');
@@ -94,7 +139,8 @@ Truth featureHolds(std::string_view feature, double width, std::vector<double>& 
 
 class MediaReader {
 public:
-    MediaReader(std::string_view text, double width) : text_(text), width_(width), cursor_(text) {}
+    MediaReader(std::string_view text, double width, bool onScreen = false)
+        : text_(text), width_(width), onScreen_(onScreen), cursor_(text) {}
 
     [[nodiscard]] const std::vector<double>& lengths() const { return lengths_; }
 
@@ -187,7 +233,8 @@ private:
         cursor_.skipUntil([](const Token& token) { return token.is(TokenKind::CloseRound); });
         const std::string_view feature = trimmed(text_.substr(begin, cursor_.token().begin - begin));
         cursor_.step();
-        return featureHolds(feature, width_, lengths_);
+        const Truth holds = featureHolds(feature, width_, lengths_);
+        return holds == Truth::Unknown && onScreen_ ? onScreen(feature) : holds;
     }
 
     // A nested condition in parentheses; empty for anything else.
@@ -205,6 +252,7 @@ private:
 
     std::string_view text_;
     double width_;
+    bool onScreen_;
     std::vector<double> lengths_;
     TokenCursor cursor_;
     int depth_ = 0;
@@ -215,6 +263,11 @@ private:
 Truth mediaHolds(std::string_view queries, double width) {
     if (queries.size() > longestQueries) return Truth::Unknown;
     return MediaReader(queries, width).read();
+}
+
+bool holdsOnScreen(std::string_view queries, double width) {
+    if (queries.size() > longestQueries) return false;
+    return MediaReader(queries, width, true).read() == Truth::True;
 }
 
 std::vector<double> mediaWidths(std::string_view queries) {

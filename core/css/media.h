@@ -15,6 +15,10 @@ enum class Truth { False, Unknown, True };
 /// `(hover: hover)`, is Unknown; an invalid query is False (§ 3.2).
 Truth mediaHolds(std::string_view queries, double width);
 
+/// The same as True or False on a screen of a computer: 900 px high, in light colours and landscape, with a
+/// pointer that hovers, without reduced motion. Conditions on anything else are false.
+bool holdsOnScreen(std::string_view queries, double width);
+
 /// The widths in CSS px, ascending, at which `mediaHolds` changes: its value just below or just above
 /// differs. Without those of lengths that depend on the viewport themselves.
 std::vector<double> mediaWidths(std::string_view queries);

@@ -144,10 +144,7 @@ void fillHead(Tree& page, const std::vector<markup::PageSheet>& sheets, const st
                  "Saved page with the stylesheet of the row");
     for (const markup::PageSheet& sheet : sheets) {
         if (sheet.css.empty()) continue;
-        std::vector<markup::Attribute> attributes;
-        if (!markup::isBlank(sheet.media)) attributes.push_back({"media", sheet.media});
-        page.addText(page.addElement(head, "style", Space::Html, std::move(attributes)),
-                     withoutEndTags(sheet.css));
+        page.addText(page.addElement(head, "style", Space::Html, {}), withoutEndTags(sheet.whole()));
     }
     page.addText(page.addElement(head, "style", Space::Html, {}), withoutEndTags(css));
 }

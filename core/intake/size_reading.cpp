@@ -99,9 +99,9 @@ private:
         css::CalculationBasis basis;
         basis.least = context_.least;
         basis.most = context_.most;
-        basis.root = context_.root;
-        basis.em = context_.em.value_or(context_.root);
-        basis.percentage = css::Line{basis.em, 0};
+        basis.root = {context_.root, 0};
+        basis.em = {context_.em.value_or(context_.root), 0};
+        basis.percentage = basis.em;
         basis.container = css::Line{0, 1};
         return basis;
     }

@@ -263,6 +263,25 @@ bool hasContainer(const Tree& tree, NodeId row) {
     return row != tree.body() && tree[row].parent != tree.body();
 }
 
+/// The element with the class in the whole page. The row was copied with its chain of ancestors.
+NodeId rowOnPage(const Tree& page, const FoundRow& found) {
+    NodeId at = found.pageRow;
+    for (NodeId kept = found.kept.row; kept != found.classElement && at != noNode;
+         kept = found.kept.tree[kept].parent)
+        at = page[at].parent;
+    return at == noNode ? found.pageRow : at;
+}
+
+/// Puts the root size and, if `container`, the container of a theme into a page.
+void setPage(const ThemePage& around, bool container, project::Page& page, Report& report) {
+    page.rootSize = around.rootSize();
+    report.found.push_back("Root font size: " + units::px(around.rootSize()) + ".");
+    // A row without the elements around it says nothing about its container, so the project's stays.
+    if (!container) return;
+    page.container = around.container();
+    report.found.push_back(around.containerSentence());
+}
+
 }  // namespace
 
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,
@@ -271,14 +290,23 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     const Characters characters = charactersOf(page.bytes, file, problems);
     std::optional<Tree> tree = parse(characters.utf8, file, problems);
     if (!tree) return std::nullopt;
-    std::optional<FoundRow> found = findRow(cleaned(*tree), project, file, page.choices, problems);
+    const Tree whole = cleaned(*tree);
+    std::optional<FoundRow> found = findRow(whole, project, file, page.choices, problems);
     if (!found) return std::nullopt;
     Report report;
     if (characters.encoding != "UTF-8") report.found.push_back("Encoding: " + characters.encoding + ".");
     const Tree keptTree = found->kept.tree;
     const NodeId classElement = found->classElement;
-    const std::string theme = page.theme ? rulesAffecting(*page.theme, keptTree)
-                                         : themeOf(*tree, keptTree, page.file, report.cautions);
+    std::vector<PageSheet> sheets;
+    if (page.theme)
+        sheets.push_back({*page.theme, "", {}, {}});
+    else
+        sheets = sheetsOf(*tree, page.file, report.cautions);
+    const PageStyles styles(std::move(sheets));
+    const std::string theme = styles.affecting(keptTree);
+    std::optional<ThemePage> around;
+    if (!theme.empty())
+        around = themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth, project.mostWidth);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), report, problems).adopted();
     if (!adopted) return std::nullopt;
     project::Given& given = *adopted->project.given;
@@ -293,19 +321,8 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
             report.cautions.emplace_back(
                 "No rule of the theme's CSS affects the row. Check that it is the right CSS.");
     } else {
-        const ThemePage around =
-            themePage(keptTree, classElement, theme, project.leastWidth, project.mostWidth);
-        adopted->project.page.rootSize = around.rootSize;
-        for (project::PageRange& range : adopted->project.page.ranges)
-            range.rootSize.reset();
-        report.found.push_back("Root font size: " + units::px(around.rootSize) + ".");
-        // A row without the elements around it says nothing about its container, so the project's stays.
-        if (!page.theme || hasContainer(keptTree, classElement)) {
-            adopted->project.page.container = around.container;
-            adopted->project.page.ranges.clear();
-            report.found.push_back(around.containerSentence());
-        }
-        report.cautions.insert(report.cautions.end(), around.cautions.begin(), around.cautions.end());
+        setPage(*around, !page.theme || hasContainer(keptTree, classElement), adopted->project.page, report);
+        report.cautions.insert(report.cautions.end(), around->cautions.begin(), around->cautions.end());
     }
     adopted->report = report.lines();
     return adopted;

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <fstream>
 #include <iterator>
+#include <set>
 
 #include "css/ascii.h"
-#include "css/match.h"
-#include "css/rules.h"
+#include "css/cascade.h"
 #include "markup/encoding.h"
 #include "markup/matching.h"
 #include "markup/picture_file.h"
@@ -19,31 +19,29 @@ namespace {
 // The size in bytes of the largest linked stylesheet that is read.
 constexpr std::uintmax_t largestSheet = 20U << 20U;
 
-bool affects(const css::StyleRule& rule, const Tree& kept) {
-    const TreeElements elements(kept);
-    for (NodeId at = 0; at < kept.size(); ++at)
-        if (!kept[at].isText() && css::matches(rule.selectors, elements, at, dynamicPseudoClasses))
-            return true;
-    return false;
+const char* wordFor(css::ConditionKind kind) {
+    if (kind == css::ConditionKind::Media) return "@media ";
+    return kind == css::ConditionKind::Supports ? "@supports " : "@container ";
+}
+
+// The name of a layer with those of its parents. A layer without a name gets one, so that its rules stay in
+// one layer when they are printed one by one.
+std::string layerName(const css::Sheet& sheet, std::size_t layer) {
+    std::string name;
+    for (std::optional<std::size_t> each = layer; each; each = sheet.layers[*each].parent) {
+        std::string own = sheet.layers[*each].name;
+        if (own.empty()) own = "unnamed-" + std::to_string(*each);
+        name = name.empty() ? own : own + "." + name;
+    }
+    return name;
 }
 
 // The at-rules around a rule, outermost first: `@media (min-width: 700px) {`.
 std::vector<std::string> contextOf(const css::Sheet& sheet, const css::StyleRule& rule) {
     std::vector<std::string> context;
-    if (rule.layer) {
-        std::string name;
-        for (auto layer = rule.layer; layer; layer = sheet.layers[*layer].parent) {
-            const std::string& own = sheet.layers[*layer].name;
-            if (!own.empty()) name.insert(0, name.empty() ? own : own + ".");
-        }
-        context.push_back(name.empty() ? "@layer {" : "@layer " + name + " {");
-    }
-    for (const css::Condition* condition : sheet.conditionsOf(rule)) {
-        const char* word = condition->kind == css::ConditionKind::Media      ? "@media "
-                           : condition->kind == css::ConditionKind::Supports ? "@supports "
-                                                                             : "@container ";
-        context.push_back(word + condition->text + " {");
-    }
+    if (rule.layer) context.push_back("@layer " + layerName(sheet, *rule.layer) + " {");
+    for (const css::Condition* condition : sheet.conditionsOf(rule))
+        context.push_back(wordFor(condition->kind) + condition->text + " {");
     return context;
 }
 
@@ -51,25 +49,18 @@ std::string printedRule(const css::StyleRule& rule, const std::vector<std::strin
     std::string text;
     for (const std::string& opening : context)
         text += opening + " ";
-    text += rule.selectorText + " {";
-    for (const css::Declaration& declaration : rule.declarations)
-        text += " " + declaration.property + ": " + declaration.value +
-                (declaration.important ? " !important;" : ";");
+    for (const char c : rule.selectorText)
+        text += css::isNewline(c) ? ' ' : c;
+    text += " {";
+    for (const css::Declaration& declaration : rule.declarations) {
+        text += " " + declaration.property + ": ";
+        for (const char c : declaration.value)
+            text += css::isNewline(c) ? ' ' : c;
+        text += declaration.important ? " !important;" : ";";
+    }
     text += " }";
     for (std::size_t i = 0; i < context.size(); ++i)
         text += " }";
-    return text + "\n";
-}
-
-std::string affecting(std::string_view source, const std::string& media, const Tree& kept) {
-    const css::Sheet sheet = css::readSheet(source);
-    std::string text;
-    for (const css::StyleRule& rule : sheet.rules) {
-        if (rule.declarations.empty() || !affects(rule, kept)) continue;
-        std::vector<std::string> context = contextOf(sheet, rule);
-        if (!isBlank(media)) context.insert(context.begin(), "@media " + media + " {");
-        text += printedRule(rule, context);
-    }
     return text;
 }
 
@@ -84,49 +75,175 @@ bool isSheetLink(const Node& node) {
     return rel.find("stylesheet") != std::string::npos && rel.find("alternate") == std::string::npos;
 }
 
-std::string linkedSheet(const std::string& address, const std::filesystem::path& page,
-                        std::vector<std::string>& cautions) {
-    const PictureFile found = pictureFile(address, page, page.parent_path());
-    const std::filesystem::path file = page.parent_path() / found.name;
-    std::error_code error;
-    if (!found.isThere || std::filesystem::file_size(file, error) > largestSheet || error) {
-        cautions.push_back(
-            "The stylesheet " + project::inQuotes(address) +
-            " is not saved with the page, so its rules for the row are not known. Save the page "
-            "with its files, or give the CSS of the theme.");
-        return {};
+/// Reads the sheets of a page and those that they import.
+class SheetCollector {
+public:
+    SheetCollector(const std::filesystem::path& page, std::vector<std::string>& cautions)
+        : page_(page), cautions_(cautions) {}
+
+    std::vector<PageSheet> of(const Tree& page) {
+        for (NodeId at = 0; at < page.size(); ++at) {
+            const Node& node = page[at];
+            const std::string media = valueOf(node, "media");
+            PageSheet sheet;
+            if (!isBlank(media)) sheet.conditions.emplace_back(css::ConditionKind::Media, media);
+            if (node.isHtml("style")) {
+                sheet.css = page.textOf(at);
+                add(std::move(sheet), page_, 0);
+            } else if (isSheetLink(node)) {
+                addFile(valueOf(node, "href"), page_, std::move(sheet), 0);
+            }
+        }
+        return std::move(sheets_);
     }
-    std::ifstream stream(file, std::ios::binary);
-    const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
-    project::Problems ignored;
-    return charactersOf(bytes, file.string(), ignored).utf8;
+
+private:
+    static constexpr int deepest = 16;
+    static constexpr std::size_t mostSheets = 200;
+
+    void addFile(const std::string& address, const std::filesystem::path& from, PageSheet sheet, int depth) {
+        const PictureFile found = pictureFile(address, from, from.parent_path());
+        const std::filesystem::path file = from.parent_path() / found.name;
+        std::error_code error;
+        if (!found.isThere || std::filesystem::file_size(file, error) > largestSheet || error) {
+            // The sheet stays as an empty one: a saved page keeps the number of its sheets.
+            cautions_.push_back(
+                "The stylesheet " + project::inQuotes(address) +
+                " is not saved with the page, so its rules for the row are not known. Save the page "
+                "with its files, or give the CSS of the theme.");
+            return;
+        }
+        std::ifstream stream(file, std::ios::binary);
+        const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
+        project::Problems ignored;
+        sheet.css = charactersOf(bytes, file.string(), ignored).utf8;
+        sheet.name = file.filename().string();
+        add(std::move(sheet), file, depth);
+    }
+
+    // Imported rules come before those of the sheet. CSS Cascade 5 § 2.
+    void add(PageSheet sheet, const std::filesystem::path& file, int depth) {
+        std::string_view before;
+        const std::vector<css::Import> imports = css::importsOf(sheet.css, before);
+        if (!imports.empty() && depth < deepest && sheets_.size() < mostSheets) {
+            // The layers that the sheet names before its imports are weaker than theirs.
+            PageSheet names = sheet;
+            names.css = before;
+            sheets_.push_back(std::move(names));
+            for (const css::Import& import : imports) {
+                PageSheet inner = sheet;
+                inner.css.clear();
+                if (!isBlank(import.media))
+                    inner.conditions.emplace_back(css::ConditionKind::Media, import.media);
+                if (!import.supports.empty())
+                    inner.conditions.emplace_back(css::ConditionKind::Supports, asCondition(import.supports));
+                if (import.layer) inner.layers.push_back(*import.layer);
+                addFile(import.address, file, std::move(inner), depth + 1);
+            }
+        }
+        sheets_.push_back(std::move(sheet));
+    }
+
+    // `supports(display: grid)` of an import is `(display: grid)` of `@supports`.
+    static std::string asCondition(const std::string& supports) {
+        const bool isDeclaration = supports.find(':') != std::string::npos && supports.front() != '(';
+        return isDeclaration ? "(" + supports + ")" : supports;
+    }
+
+    const std::filesystem::path& page_;
+    std::vector<std::string>& cautions_;
+    std::vector<PageSheet> sheets_;
+};
+
+css::Sheet sheetFrom(const std::vector<PageSheet>& sheets) {
+    std::vector<css::SheetSource> sources;
+    sources.reserve(sheets.size());
+    for (const PageSheet& sheet : sheets)
+        sources.push_back({sheet.css, sheet.conditions, sheet.layers});
+    return css::readSheets(sources);
 }
 
 }  // namespace
 
-std::string rulesAffecting(std::string_view css, const Tree& kept) {
-    return affecting(css, {}, kept);
+std::string PageSheet::whole() const {
+    std::string text;
+    std::size_t open = 0;
+    for (const auto& [kind, condition] : conditions) {
+        text += wordFor(kind) + condition + " {\n";
+        ++open;
+    }
+    for (const std::string& layer : layers) {
+        text += "@layer " + layer + (layer.empty() ? "{\n" : " {\n");
+        ++open;
+    }
+    text += css;
+    if (open > 0) text += '\n';
+    for (; open > 0; --open)
+        text += "}";
+    return text;
 }
 
 std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& file,
                                 std::vector<std::string>& cautions) {
-    std::vector<PageSheet> sheets;
-    for (NodeId at = 0; at < page.size(); ++at) {
-        const Node& node = page[at];
-        if (node.isHtml("style"))
-            sheets.push_back({page.textOf(at), valueOf(node, "media")});
-        else if (isSheetLink(node))
-            sheets.push_back({linkedSheet(valueOf(node, "href"), file, cautions), valueOf(node, "media")});
+    return SheetCollector(file, cautions).of(page);
+}
+
+PageStyles::PageStyles(std::vector<PageSheet> sheets) : sheets_(std::move(sheets)), sheet_(sheetFrom(sheets_)) {}
+
+std::string PageStyles::affecting(const Tree& kept) const {
+    const TreeElements elements(kept);
+    const css::Sheet none;
+    const css::StyleRules rules(elements, none, sheet_);
+    std::set<std::size_t> affecting;
+    for (NodeId at = 0; at < kept.size(); ++at)
+        if (!kept[at].isText()) affecting.merge(rules.pageRulesFor(at, dynamicPseudoClasses));
+    std::string text;
+    bool layered = false;
+    for (const std::size_t index : affecting) {
+        const css::StyleRule& rule = sheet_.rules[index];
+        if (rule.declarations.empty()) continue;
+        layered = layered || rule.layer.has_value();
+        text += printedRule(rule, contextOf(sheet_, rule));
+        const std::string& name = sheets_[rule.source].name;
+        if (!name.empty()) text += " /* " + name + ":" + std::to_string(rule.line) + " */";
+        text += '\n';
     }
-    return sheets;
+    std::string start;
+    // The order of layers is that in which they are named first, so all are named, weakest first.
+    if (layered) {
+        start = "@layer ";
+        for (std::size_t layer = 0; layer < sheet_.layers.size(); ++layer)
+            start += (layer > 0 ? ", " : "") + layerName(sheet_, layer);
+        start += ";\n";
+    }
+    if (!text.empty())
+        for (const css::RegisteredProperty& property : sheet_.properties)
+            if (text.find(property.name) != std::string::npos)
+                start += "@property " + property.name + " { syntax: \"*\"; inherits: " +
+                         (property.inherits ? "true" : "false") +
+                         (property.initialValue ? "; initial-value: " + *property.initialValue : "") + "; }\n";
+    return start + text;
 }
 
 std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
                     std::vector<std::string>& cautions) {
-    std::string theme;
-    for (const PageSheet& sheet : sheetsOf(page, file, cautions))
-        theme += affecting(sheet.css, sheet.media, kept);
-    return theme;
+    return PageStyles(sheetsOf(page, file, cautions)).affecting(kept);
+}
+
+std::string_view originOfRule(std::string_view theme, std::size_t line) {
+    std::size_t begin = 0;
+    for (std::size_t i = 1; i < line; ++i) {
+        const std::size_t end = theme.find('\n', begin);
+        if (end == std::string_view::npos) return {};
+        begin = end + 1;
+    }
+    const std::string_view text = theme.substr(begin, theme.find('\n', begin) - begin);
+    constexpr std::string_view opening = "} /* ";
+    constexpr std::string_view closing = " */";
+    const std::size_t at = text.rfind(opening);
+    if (at == std::string_view::npos || !text.ends_with(closing)) return {};
+    const std::size_t start = at + opening.size();
+    return text.substr(start, text.size() - closing.size() - start);
 }
 
 }  // namespace tenter::markup

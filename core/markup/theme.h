@@ -5,8 +5,10 @@
 #include <filesystem>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
+#include "css/rules.h"
 #include "markup/tree.h"
 
 namespace tenter::markup {
@@ -19,19 +21,43 @@ inline constexpr std::array<std::string_view, 12> dynamicPseudoClasses{
 /// A stylesheet of a page, as text.
 struct PageSheet {
     std::string css;
-    std::string media;  ///< media condition; empty: always
+    std::string name;  ///< of its file, or of the page with the number of the style element
+    /// The conditions under which the page uses it, outermost first.
+    std::vector<std::pair<css::ConditionKind, std::string>> conditions;
+    std::vector<std::string> layers;  ///< outermost first; an empty name: a layer without a name
+
+    /// The text inside its conditions and layers.
+    [[nodiscard]] std::string whole() const;
 };
 
-/// The stylesheets of a page in their order: its style elements, and the linked sheets that are saved with
-/// the page. Nothing is fetched; `cautions` has a sentence for each sheet that is missing. `page` is not
-/// cleaned.
+/// The stylesheets of a page in their order: its style elements, and the linked and imported sheets that are
+/// saved with the page, each before the sheet that imports it. Nothing is fetched; `cautions` has a sentence
+/// for each sheet that is missing. `page` is not cleaned.
 std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& file,
                                 std::vector<std::string>& cautions);
+
+/// The rules of several stylesheets, in their order.
+class PageStyles {
+public:
+    explicit PageStyles(std::vector<PageSheet> sheets);
+    PageStyles(const PageStyles&) = delete;
+    PageStyles& operator=(const PageStyles&) = delete;
+
+    [[nodiscard]] const css::Sheet& sheet() const { return sheet_; }
+    /// The rules that match an element of `kept`, as CSS text: one on a line, with file and line in a comment
+    /// at its end if the sheet is a file.
+    [[nodiscard]] std::string affecting(const Tree& kept) const;
+
+private:
+    std::vector<PageSheet> sheets_;
+    css::Sheet sheet_;
+};
 
 /// The rules of `sheetsOf` that match an element of `kept`, in their order, as CSS text.
 std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
                     std::vector<std::string>& cautions);
-/// The rules of `css` that match an element of `kept`, as CSS text.
-std::string rulesAffecting(std::string_view css, const Tree& kept);
+
+/// The comment with file and line after the rule on a line of such a text; empty if there is none.
+std::string_view originOfRule(std::string_view theme, std::size_t line);
 
 }  // namespace tenter::markup

@@ -7,36 +7,13 @@
 #include "css/match.h"
 #include "css/rules.h"
 #include "css/shorthands.h"
+#include "markup/browser_sheet.h"
 #include "markup/matching.h"
 #include "markup/theme.h"
 
 namespace tenter::markup {
 
 namespace {
-
-/// The rules of the browser's own stylesheet for elements of rows. HTML § 15.3.
-constexpr std::string_view browserSheet = R"(
-address, blockquote, center, dialog, div, figure, figcaption, footer, form, header, hr, legend, listing, main, p,
-search, article, aside, h1, h2, h3, h4, h5, h6, hgroup, nav, section, dir, dd, dl, dt, menu, ol, ul, body, html
-  { display: block }
-li { display: list-item }
-a, abbr, b, bdi, bdo, cite, code, em, i, img, kbd, mark, picture, q, s, samp, small, span, strong, sub, sup, time, u,
-var, label { display: inline }
-button { display: inline-block; padding: 1px 6px; border: 2px outset; text-align: center }
-body { margin: 8px }
-blockquote, figure { margin: 1em 40px }
-p, dl, dir, menu, ol, ul, h1, h2, h3, h4, h5, h6 { margin: 1em 0 }
-dd { margin-left: 40px }
-dir, menu, ol, ul { padding-left: 40px }
-a { color: blue; text-decoration: underline }
-b, strong, h1, h2, h3, h4, h5, h6 { font-weight: bolder }
-cite, em, i, var, address { font-style: italic }
-code, kbd, samp { font-family: monospace; font-size: smaller }
-big { font-size: larger } small, sub, sup { font-size: smaller }
-h1 { font-size: 2em } h2 { font-size: 1.5em } h3 { font-size: 1.17em } h5 { font-size: .83em } h6 { font-size: .67em }
-ins, u { text-decoration: underline } del, s { text-decoration: line-through }
-sub { vertical-align: sub } sup { vertical-align: super }
-)";
 
 struct Shorthand {
     std::string_view name;
@@ -132,13 +109,12 @@ std::vector<css::Longhand> longhandsIn(const std::string& property, const std::s
 }  // namespace
 
 ThemeFacts::ThemeFacts(const Tree& tree, std::string_view theme) : tree_(tree) {
-    read(browserSheet, Origin::Browser);
-    read(theme, Origin::Theme);
+    read(browserSheet(), Origin::Browser);
+    read(css::readSheet(theme), Origin::Theme);
     readAttributes();
 }
 
-void ThemeFacts::read(std::string_view source, Origin origin) {
-    const css::Sheet sheet = css::readSheet(source);
+void ThemeFacts::read(const css::Sheet& sheet, Origin origin) {
     const TreeElements elements(tree_);
     for (const css::StyleRule& rule : sheet.rules) {
         for (const css::Complex& selector : rule.selectors) {

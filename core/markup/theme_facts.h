@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "css/rules.h"
 #include "css/selectors.h"
 #include "markup/tree.h"
 
@@ -56,7 +57,7 @@ private:
         css::Specificity specificity;
         std::string selector;
     };
-    void read(std::string_view sheet, Origin origin);
+    void read(const css::Sheet& sheet, Origin origin);
     void readAttributes();
     void add(NodeId node, const std::string& pseudo, const std::string& property, const std::string& value,
              const Declared& how);

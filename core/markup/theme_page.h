@@ -1,29 +1,38 @@
 // The page of a row according to its theme: the root font size and the container of the row.
 #pragma once
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "css/cascade.h"
 #include "markup/tree.h"
 #include "project/project.h"
 
 namespace tenter::markup {
 
+/// The page in a range of viewport widths up to and including `upTo` (CSS px).
+struct ThemeRange {
+    double upTo = 0;
+    css::Line rootSize = {16, 0};  ///< CSS px by viewport width
+    project::Container container;
+};
+
 /// What the theme sets for the page.
 struct ThemePage {
-    double rootSize = 16;  ///< CSS px
-    project::Container container;
+    /// Rising; at least one. The last range has no upper end: its `upTo` is infinite.
+    std::vector<ThemeRange> ranges;
     std::vector<std::string> cautions;  ///< what could not be read, a sentence each
-    /// The container in a sentence; "assumed" where something could not be read.
+
+    /// The root size in px at wide viewports.
+    [[nodiscard]] double rootSize() const;
+    [[nodiscard]] const project::Container& container() const { return ranges.back().container; }
+    /// The container at wide viewports in a sentence; "assumed" where something could not be read.
     [[nodiscard]] std::string containerSentence() const;
 };
 
-/// The root size and the container of `row` in `theme` (CSS text). The container is the width that the
-/// ancestors of the row leave for it by width, max-width, padding and margin in px, rem, em of the root, or
-/// percent. CSS Box 4, CSS Sizing 3. Media conditions are evaluated at the viewport width `widest` (CSS px);
-/// there is a caution if the result differs at `narrowest`.
-ThemePage themePage(const Tree& tree, NodeId row, std::string_view theme, double narrowest, double widest);
+/// The root size and the container of `row`, the content box of its parent, between two viewport widths
+/// (CSS px). `page` has the rules of the theme, `tree` all elements that they refer to.
+ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& page, double narrowest, double widest);
 
 }  // namespace tenter::markup

@@ -14,7 +14,7 @@ CalculationBasis basis() {
     CalculationBasis result;
     result.least = 320;
     result.most = 1920;
-    result.em = 20;
+    result.em = {20, 0};
     result.percentage = Line{0, 0.5};
     result.container = Line{-100, 0.25};
     return result;

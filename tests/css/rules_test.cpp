@@ -79,13 +79,73 @@ TEST(CssRules, LoseNothingAfterWhatIsWrong) {
     EXPECT_EQ(readSheet("a{color;b:c}").problems.at(0).offset, 2U);
 }
 
-TEST(CssRules, SkipNestedRulesWithAProblem) {
+// CSS Nesting 1 § 3: `&` stands for the outer selectors; a selector without it is inside them; declarations
+// after a nested rule come after it.
+TEST(CssRules, ReadNestedRules) {
     const Sheet sheet =
-        readSheet("a { b: c; &:hover { d: e } i:hover{f:g} @media print { h: j } k: l } m {}");
-    EXPECT_EQ(summary(sheet), "a{b:c;k:l;} m{}");
-    EXPECT_EQ(sheet.problems.size(), 3U);
-    ASSERT_EQ(sheet.skipped.size(), 1U);
-    EXPECT_EQ(sheet.skipped[0].name, "media");
+        readSheet("a, u { b: c; &:hover { d: e } i:hover, > s & {f:g} @media print { h: j; b { y: z } } k: l } m {}");
+    EXPECT_EQ(summary(sheet),
+              "a, u{b:c;} :is(a, u):hover{d:e;} :is(a, u) i:hover, :is(a, u) > s :is(a, u){f:g;} a, u{h:j;} "
+              ":is(a, u) b{y:z;} a, u{k:l;} m{}");
+    EXPECT_EQ(sheet.problems.size(), 0U);
+    ASSERT_EQ(sheet.conditionsOf(sheet.rules[3]).size(), 1U);
+    EXPECT_EQ(sheet.conditionsOf(sheet.rules[4])[0]->text, "print");
+    EXPECT_EQ(sheet.conditionsOf(sheet.rules[5]).size(), 0U);
+    const Sheet deeper = readSheet(".a { .b { &.c { d: e } } }");
+    EXPECT_EQ(deeper.rules.back().selectorText, ":is(:is(.a) .b).c");
+    EXPECT_EQ(specificityOf(deeper.rules.back().selectors[0]), (Specificity{0, 3, 0}));
+}
+
+TEST(CssRules, DoNotGrowWithoutLimitWhenNested) {
+    std::string css = "a{";
+    for (int i = 0; i < 40; ++i)
+        css += "& & &{";
+    const Sheet sheet = readSheet(css + "b:c");
+    EXPECT_LT(sheet.rules.size(), 40U);
+    EXPECT_EQ(sheet.problems.size(), 1U);
+}
+
+TEST(CssRules, ReadSeveralSheetsAsOne) {
+    const std::vector<SheetSource> sources{{"@layer b; a { c: d }", {}, {}},
+                                           {"e { f: g } @layer a { h { i: j } }",
+                                            {{ConditionKind::Media, "print"}, {ConditionKind::Supports, "(k: l)"}},
+                                            {"b", ""}}};
+    const Sheet sheet = readSheets(sources);
+    ASSERT_EQ(sheet.rules.size(), 3U);
+    EXPECT_EQ(sheet.rules[1].source, 1U);
+    EXPECT_EQ(sheet.conditionsOf(sheet.rules[1]).size(), 2U);
+    const Layer& layer = sheet.layers[*sheet.rules[1].layer];
+    EXPECT_EQ(layer.name, "");
+    EXPECT_EQ(sheet.layers[*layer.parent].name, "b");
+    EXPECT_FALSE(sheet.rules[0].layer.has_value());
+}
+
+// CSS Cascade 5 § 2.
+TEST(CssRules, ReadImports) {
+    std::string_view before;
+    const auto imports = importsOf(
+        "@charset \"UTF-8\"; @layer a, b; @import url(one.css); @import \"two.css\" layer(a.b) supports(display: grid) "
+        "screen and (min-width: 9px); @import url('three.css') layer; c {} @import 'four.css';",
+        before);
+    ASSERT_EQ(imports.size(), 3U);
+    EXPECT_EQ(imports[0].address, "one.css");
+    EXPECT_EQ(imports[1].layer, "a.b");
+    EXPECT_EQ(imports[1].supports, "display: grid");
+    EXPECT_EQ(imports[1].media, "screen and (min-width: 9px)");
+    EXPECT_EQ(imports[2].address, "three.css");
+    EXPECT_EQ(imports[2].layer, "");
+    EXPECT_NE(before.find("@layer a, b;"), std::string_view::npos);
+}
+
+// CSS Properties and Values 1 § 2.
+TEST(CssRules, ReadRegisteredProperties) {
+    const Sheet sheet =
+        readSheet("@property --tide { syntax: '<length>'; inherits: false; initial-value: 4px } a { b: c }");
+    ASSERT_EQ(sheet.properties.size(), 1U);
+    EXPECT_EQ(sheet.properties[0].name, "--tide");
+    EXPECT_FALSE(sheet.properties[0].inherits);
+    EXPECT_EQ(sheet.properties[0].initialValue, "4px");
+    EXPECT_EQ(sheet.rules.size(), 1U);
 }
 
 TEST(CssRules, KeepWhatTheyDependOn) {

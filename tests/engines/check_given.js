@@ -7,17 +7,14 @@ import {cp, mkdtemp, readFile, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 
-import {countsOff, most, mostTight, readSuspects, verdict} from './lib/bars.js';
+import {countsOff, most, mostTight, verdict} from './lib/bars.js';
 import {launch, profileOf} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
-import {compareLayouts} from './lib/compare.js';
-import {computedFromRow, copyFaults, readFromRow, surroundingsMoved} from './lib/given.js';
-import {markGiven, readSurroundings} from './lib/given_page.js';
-import {MeasuredPage} from './lib/measured_page.js';
+import {judgeGiven} from './lib/judge_given.js';
 import {PageServer} from './lib/page_server.js';
 import {differenceLine, table} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
-import {baseFor, rowClass, themesIn, withStylesheet} from './lib/themes.js';
+import {baseFor, themesIn} from './lib/themes.js';
 
 const shown = 12;
 
@@ -33,6 +30,7 @@ const browser = await launch(given.engine, given.browser);
 const rows = [];
 const faults = [];
 const sum = {pairs: 0, tight: 0};
+const setting = {browser, server, tenter, profile, widths};
 
 /** The project file with the theme's row imported. */
 async function adopted(theme) {
@@ -43,28 +41,6 @@ async function adopted(theme) {
   const project = await tenter.adopt(file, page);
   await writeFile(file, project);
   return {file, selectors: JSON.parse(project).given.selectors};
-}
-
-async function surroundings(page, theme) {
-  return JSON.parse(await page.run(readSurroundings, rowClass, theme.neighbour, theme.footer, widths));
-}
-
-async function judge(theme) {
-  const {file, selectors} = await adopted(theme);
-  const computed = (await tenter.geometry(file, rowClass, widths, profile)).map(computedFromRow);
-  const plain = await MeasuredPage.open(browser, server, theme.html);
-  const before = await surroundings(plain, theme);
-  await plain.close();
-
-  const page = await MeasuredPage.open(browser, server, withStylesheet(theme.html, await tenter.stylesheetForGiven(file, rowClass)));
-  const marked = await page.run(markGiven, rowClass, selectors);
-  const found = compareLayouts(profile, (await page.read(widths)).map(readFromRow), computed);
-  found.texts = await readSuspects(page, found);
-  const moved = surroundingsMoved(before, await surroundings(page, theme));
-  await page.close();
-  const copy = copyFaults(marked, computed[0]);
-  if (marked.cards.length !== theme.cards) copy.push(`${marked.cards.length} cards imported of ${theme.cards}`);
-  return {found, moved, copy};
 }
 
 function tell(theme, {found, moved, copy}) {
@@ -86,7 +62,7 @@ function tell(theme, {found, moved, copy}) {
 
 try {
   await cp(path.join(given.samples, 'pictures'), path.join(folder, 'pictures'), {recursive: true});
-  for (const theme of await themesIn(given.samples)) if (theme.name.includes(given.only)) tell(theme, await judge(theme));
+  for (const theme of await themesIn(given.samples)) if (theme.name.includes(given.only)) tell(theme, await judgeGiven(setting, theme, await adopted(theme)));
 } finally {
   await browser.close();
   await server.stop();

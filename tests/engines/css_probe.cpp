@@ -93,8 +93,8 @@ Json sizesOf(const Json& question) {
     CalculationBasis basis;
     basis.least = 100;
     basis.most = 3000;
-    basis.em = question["em"];
-    basis.percentage = Line{basis.em, 0};
+    basis.em = Line{question["em"], 0};
+    basis.percentage = basis.em;
     basis.container = Line{0, question["container"]};
     Problems problems;
     const auto value = calculate(question["text"].get<std::string>(), basis, problems);

@@ -1,0 +1,146 @@
+// The cascade: the declarations that apply to an element, and its values at a viewport width. CSS Cascade 5 § 6,
+// § 7; CSS Variables 1.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <unordered_map>
+#include <vector>
+
+#include "css/elements.h"
+#include "css/match.h"
+#include "css/math.h"
+#include "css/rules.h"
+
+namespace tenter::css {
+
+/// The origin of a declaration: the browser's own stylesheet, a stylesheet of the page, or a style attribute.
+enum class Origin { Browser, Page, Attribute };
+
+/// A declaration for an element. It applies where the conditions of its rule are true.
+struct Applying {
+    const Declaration* declaration = nullptr;
+    const StyleRule* rule = nullptr;  ///< null for a style attribute
+    Origin origin = Origin::Page;
+    Specificity specificity;
+    long rank = 0;  ///< order of origin, importance and layer; the highest wins. CSS Cascade 5 § 6.1
+    std::size_t order = 0;
+    /// True if `other` wins over this one where both apply.
+    [[nodiscard]] bool isWeakerThan(const Applying& other) const {
+        return std::tie(rank, specificity, order) < std::tie(other.rank, other.specificity, other.order);
+    }
+};
+
+/// The style rules of a page, sorted by what their selectors require, so that the rules for one element are
+/// found fast.
+class StyleRules {
+public:
+    /// `elements`, `browser` and `page` must outlive the object.
+    StyleRules(const Elements& elements, const Sheet& browser, const Sheet& page);
+
+    /// The declarations of rules and of the style attribute that match the element, in the order of their
+    /// sources. `pseudo`: for its pseudo-element of that name; empty: for the element itself.
+    [[nodiscard]] std::vector<Applying> applyingTo(Elements::Element element, std::string_view pseudo = {},
+                                                   ActivePseudoClasses active = {}) const;
+    /// The indices of the rules of the page that match the element or a pseudo-element of it.
+    [[nodiscard]] std::set<std::size_t> pageRulesFor(Elements::Element element,
+                                                     ActivePseudoClasses active) const;
+
+    [[nodiscard]] const Elements& elements() const { return elements_; }
+    [[nodiscard]] const Sheet& page() const { return page_; }
+    [[nodiscard]] const Sheet& sheetOf(Origin origin) const {
+        return origin == Origin::Browser ? browser_ : page_;
+    }
+    /// The declarations for the element itself without dynamic pseudo-classes.
+    [[nodiscard]] const std::vector<Applying>& atRest(Elements::Element element) const;
+
+private:
+    struct Entry {
+        Origin origin = Origin::Page;
+        std::size_t rule = 0;
+        std::size_t selector = 0;
+    };
+    void sort(const Sheet& sheet, Origin origin);
+    template <class Found>
+    void forCandidates(Elements::Element element, Found found) const;
+    [[nodiscard]] long rankOf(const Applying& applying) const;
+
+    const Elements& elements_;
+    const Sheet& browser_;
+    const Sheet& page_;
+    std::unordered_map<std::string, std::vector<Entry>> byId_, byClass_, byTag_;
+    std::vector<Entry> others_;
+    /// Declarations of style attributes by element.
+    mutable std::unordered_map<Elements::Element, std::vector<Declaration>> attributes_;
+    mutable std::unordered_map<Elements::Element, std::vector<Applying>> known_;
+};
+
+/// True if browsers of today support what a condition of `@supports` asks for. CSS Conditional 4 § 2.
+bool isSupported(std::string_view condition);
+
+/// The values of elements in an interval of viewport widths in which no media condition changes.
+class Styles {
+public:
+    /// The interval from `least` to `most` in CSS px, finite. `rightToLeft`: the direction of the page.
+    Styles(const StyleRules& rules, double least, double most, bool rightToLeft);
+
+    /// The value of a longhand with variables replaced: lower case, `inherit` and its like resolved. Empty if
+    /// no declaration sets it, or if it has its initial value.
+    [[nodiscard]] std::string value(Elements::Element element, const std::string& property);
+    /// The same as a length by width; `percentage` is 100 %. Empty for keywords and for what is not read; the
+    /// latter leaves a problem in `problems`. `fallback` is the value if none is set.
+    [[nodiscard]] std::optional<Line> length(Elements::Element element, const std::string& property,
+                                             std::optional<Line> percentage, const std::string& fallback);
+    /// A length that is written in the context of an element.
+    [[nodiscard]] std::optional<Line> lengthOf(Elements::Element element, const std::string& text,
+                                               std::optional<Line> percentage);
+    [[nodiscard]] Line fontSize(Elements::Element element);
+    [[nodiscard]] std::optional<Line> lineHeight(Elements::Element element);
+
+    /// The widths inside the interval at which a value changes its slope. Values are exact up to the first.
+    [[nodiscard]] const std::set<double>& bends() const { return bends_; }
+    /// The smaller and larger of two quantities, with a bend where they cross.
+    [[nodiscard]] Line smaller(const Line& one, const Line& other);
+    [[nodiscard]] Line larger(const Line& one, const Line& other);
+    Problems problems;
+
+private:
+    struct Longhands {
+        std::map<std::string, std::vector<Applying>> byProperty;  ///< strongest first
+    };
+    const Longhands& of(Elements::Element element);
+    [[nodiscard]] bool applies(const Applying& applying);
+    [[nodiscard]] bool holds(const Sheet& sheet, std::size_t condition);
+    std::optional<std::string> variable(Elements::Element element, const std::string& name);
+    std::optional<std::string> substituted(Elements::Element element, std::string_view text);
+    /// The winning text, and the element that set it.
+    struct Source {
+        std::string text;
+        Elements::Element element = 0;
+    };
+    std::optional<Source> source(Elements::Element element, const std::string& property);
+    [[nodiscard]] Line first(const PiecewiseLinear& value);
+    [[nodiscard]] CalculationBasis basisFor(Elements::Element element);
+
+    const StyleRules& rules_;
+    double least_;
+    double most_;
+    bool rightToLeft_;
+    std::unordered_map<Elements::Element, Longhands> longhands_;
+    std::map<std::pair<Elements::Element, std::string>, std::optional<std::string>> variables_;
+    std::set<std::pair<Elements::Element, std::string>> open_;
+    std::unordered_map<Elements::Element, Line> fontSizes_;
+    std::map<std::pair<const Sheet*, std::size_t>, bool> conditions_;
+    std::set<double> bends_;
+};
+
+/// The ends of the intervals in which no media condition of declarations for `elements` changes, between
+/// `least` and `most` (CSS px, both excluded), rising. An end belongs to the interval below it.
+std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elements::Element>& elements,
+                                 double least, double most);
+
+}  // namespace tenter::css

@@ -1,0 +1,324 @@
+// The values of elements in an interval of widths.
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "css/ascii.h"
+#include "css/cascade.h"
+#include "css/longhands.h"
+#include "css/media.h"
+#include "css/token_cursor.h"
+
+namespace tenter::css {
+
+namespace {
+
+using Element = Elements::Element;
+
+constexpr std::size_t longestValue = 100'000;
+constexpr double initialSize = 16;
+
+/// CSS Fonts 4 § 2.5, of the initial size; the others are relative to the parent's size.
+double keywordSize(std::string_view word) {
+    constexpr std::array<std::pair<std::string_view, double>, 8> sizes{{{"xx-small", 9},
+                                                                        {"x-small", 10},
+                                                                        {"small", 13},
+                                                                        {"medium", 16},
+                                                                        {"large", 18},
+                                                                        {"x-large", 24},
+                                                                        {"xx-large", 32},
+                                                                        {"xxx-large", 48}}};
+    const auto* const found = std::ranges::find(sizes, word, &std::pair<std::string_view, double>::first);
+    return found == sizes.end() ? 0 : found->second;
+}
+
+/// False for values of other browsers than Chromium and Firefox, which these drop: with a prefix, or with a
+/// hack for older ones at the end.
+bool isUnderstood(const Declaration& declaration) {
+    if (declaration.property.starts_with("--")) return true;
+    const std::string value = lowered(declaration.value);
+    for (const char* foreign : {"-ms-", "-moz-", "-o-", "\\9", "\\0", "expression("})
+        if (value.find(foreign) != std::string::npos) return false;
+    return value.find("-webkit-") == std::string::npos || declaration.property == "display";
+}
+
+Line times(const Line& line, double factor) {
+    return {line.atZero * factor, line.perPx * factor};
+}
+
+}  // namespace
+
+Styles::Styles(const StyleRules& rules, double least, double most, bool rightToLeft)
+    : rules_(rules), least_(least), most_(most), rightToLeft_(rightToLeft) {}
+
+bool Styles::holds(const Sheet& sheet, std::size_t condition) {
+    const auto known = conditions_.find({&sheet, condition});
+    if (known != conditions_.end()) return known->second;
+    const Condition& one = sheet.conditions[condition];
+    bool holds = false;
+    if (one.kind == ConditionKind::Media) holds = holdsOnScreen(one.text, (least_ + most_) / 2);
+    if (one.kind == ConditionKind::Supports) holds = isSupported(one.text);
+    if (holds && one.parent) holds = this->holds(sheet, *one.parent);
+    conditions_[{&sheet, condition}] = holds;
+    return holds;
+}
+
+bool Styles::applies(const Applying& applying) {
+    if (applying.rule == nullptr || !applying.rule->condition) return true;
+    return holds(rules_.sheetOf(applying.origin), *applying.rule->condition);
+}
+
+const Styles::Longhands& Styles::of(Element element) {
+    const auto [known, isNew] = longhands_.try_emplace(element);
+    Longhands& longhands = known->second;
+    if (!isNew) return longhands;
+    for (const Applying& applying : rules_.atRest(element)) {
+        if (!applies(applying) || !isUnderstood(*applying.declaration)) continue;
+        const Declaration& declaration = *applying.declaration;
+        if (declaration.property.starts_with("--")) {
+            longhands.byProperty[declaration.property].push_back(applying);
+            continue;
+        }
+        for (const Longhand& longhand : physicalLonghands(declaration.property, declaration.value, rightToLeft_))
+            longhands.byProperty[longhand.property].push_back(applying);
+    }
+    const auto all = longhands.byProperty.find("all");
+    for (auto& [property, list] : longhands.byProperty) {
+        if (all != longhands.byProperty.end() && property != "all" && !property.starts_with("--") &&
+            property != "direction")
+            list.insert(list.end(), all->second.begin(), all->second.end());
+        std::ranges::sort(list, [](const Applying& one, const Applying& other) { return other.isWeakerThan(one); });
+    }
+    return longhands;
+}
+
+std::optional<Styles::Source> Styles::source(Element element, const std::string& property) {
+    const bool custom = property.starts_with("--");
+    const auto inherited = [&]() -> std::optional<Source> {
+        const std::optional<Element> parent = rules_.elements().parent(element);
+        return parent ? source(*parent, property) : std::nullopt;
+    };
+    const Longhands& longhands = of(element);
+    auto list = longhands.byProperty.find(property);
+    if (list == longhands.byProperty.end() && !custom) list = longhands.byProperty.find("all");
+    const std::vector<Applying> none;
+    const std::vector<Applying>& strongestFirst = list == longhands.byProperty.end() ? none : list->second;
+    for (std::size_t i = 0; i < strongestFirst.size(); ++i) {
+        const Applying& winner = strongestFirst[i];
+        std::optional<std::string> text = winner.declaration->value;
+        if (!custom) {
+            text = substituted(element, *text);
+            if (text && winner.declaration->property != property && winner.declaration->property != "all") {
+                std::optional<std::string> own;
+                for (const Longhand& longhand :
+                     physicalLonghands(winner.declaration->property, *text, rightToLeft_))
+                    if (longhand.property == property) own = longhand.value;
+                text = own;
+            }
+        }
+        // Invalid at computed-value time. CSS Variables 1 § 3.1.
+        const std::string word = text ? lowered(trimmed(*text)) : "unset";
+        if (word == "inherit") return inherited();
+        if (word == "initial") return std::nullopt;
+        if (word == "unset") return isInherited(property) ? inherited() : std::nullopt;
+        if (word == "revert" || word == "revert-layer") {
+            const bool layer = word == "revert-layer";
+            while (i + 1 < strongestFirst.size() &&
+                   (layer ? strongestFirst[i + 1].rank == winner.rank
+                          : strongestFirst[i + 1].origin != Origin::Browser))
+                ++i;
+            continue;
+        }
+        return Source{std::move(*text), element};
+    }
+    return isInherited(property) ? inherited() : std::nullopt;
+}
+
+// CSS Variables 1 § 2 and § 3. A variable in a cycle is invalid.
+std::optional<std::string> Styles::variable(Element element, const std::string& name) {
+    const std::pair key(element, name);
+    if (const auto known = variables_.find(key); known != variables_.end()) return known->second;
+    if (!open_.insert(key).second) return std::nullopt;
+    std::optional<std::string> value;
+    const auto& registered = rules_.page().properties;
+    const auto property = std::ranges::find(registered, name, &RegisteredProperty::name);
+    const bool isRegistered = property != registered.end();
+    std::optional<Source> found;
+    if (isRegistered && !property->inherits) {
+        const Longhands& longhands = of(element);
+        if (longhands.byProperty.contains(name)) found = source(element, name);
+        if (found && found->element != element) found.reset();
+    } else {
+        found = source(element, name);
+    }
+    if (found && found->element != element)
+        value = variable(found->element, name);
+    else if (found)
+        value = substituted(element, found->text);
+    if (!value && isRegistered) value = property->initialValue;
+    open_.erase(key);
+    variables_[key] = value;
+    return value;
+}
+
+std::optional<std::string> Styles::substituted(Element element, std::string_view text) {
+    const std::string low = lowered(text);
+    if (low.find("var(") == std::string::npos && low.find("env(") == std::string::npos &&
+        low.find("light-dark(") == std::string::npos)
+        return std::string(text);
+    std::string out;
+    TokenCursor cursor(text);
+    while (!cursor.is(TokenKind::End)) {
+        const Token token = cursor.token();
+        const bool isVariable = token.isFunction("var") || token.isFunction("env");
+        if (!isVariable && !token.isFunction("light-dark")) {
+            out.append(text.substr(token.begin, token.end - token.begin));
+            if (out.size() > longestValue) return std::nullopt;
+            cursor.step();
+            continue;
+        }
+        cursor.step();
+        cursor.skipSpaces();
+        const std::size_t begin = cursor.token().begin;
+        std::string name = cursor.token().text;
+        std::optional<std::size_t> comma;
+        cursor.skipUntil([&](const Token& inside) {
+            if (inside.is(TokenKind::Comma) && !comma) comma = inside.begin;
+            return inside.is(TokenKind::CloseRound);
+        });
+        const std::size_t end = cursor.token().begin;
+        cursor.step();
+        const std::string_view rest = comma ? text.substr(*comma + 1, end - *comma - 1) : std::string_view();
+        std::optional<std::string> value;
+        if (token.isFunction("var")) {
+            value = variable(element, name);
+            if (!value && comma) value = substituted(element, rest);
+        } else if (token.isFunction("env")) {
+            value = comma ? substituted(element, rest) : std::string("0px");
+        } else {
+            value = substituted(element, text.substr(begin, comma.value_or(end) - begin));
+        }
+        if (!value) return std::nullopt;
+        out += *value;
+        if (out.size() > longestValue) return std::nullopt;
+    }
+    return out;
+}
+
+std::string Styles::value(Element element, const std::string& property) {
+    const std::optional<Source> found = source(element, property);
+    return found ? lowered(trimmed(found->text)) : std::string();
+}
+
+Line Styles::first(const PiecewiseLinear& value) {
+    const std::vector<Vertex>& vertices = value.vertices();
+    for (std::size_t i = 1; i + 1 < vertices.size(); ++i)
+        bends_.insert(vertices[i].width);
+    if (vertices.size() < 2) return {vertices.front().value, 0};
+    const Vertex& from = vertices[0];
+    const Vertex& to = vertices[1];
+    const double slope = (to.value - from.value) / (to.width - from.width);
+    return {from.value - slope * from.width, slope};
+}
+
+CalculationBasis Styles::basisFor(Element element) {
+    CalculationBasis basis;
+    basis.least = least_;
+    basis.most = most_;
+    basis.allUnits = true;
+    basis.em = fontSize(element);
+    Element root = element;
+    while (const std::optional<Element> parent = rules_.elements().parent(root))
+        root = *parent;
+    basis.root = fontSize(root);
+    return basis;
+}
+
+std::optional<Line> Styles::lengthOf(Element element, const std::string& text, std::optional<Line> percentage) {
+    CalculationBasis basis = basisFor(element);
+    basis.percentage = percentage;
+    if (lowered(text).find("lh") != std::string::npos) {
+        basis.line = lineHeight(element);
+        Element root = element;
+        while (const std::optional<Element> parent = rules_.elements().parent(root))
+            root = *parent;
+        basis.rootLine = lineHeight(root);
+    }
+    const std::optional<Calculated> value = calculate(text, basis, problems);
+    if (!value) return std::nullopt;
+    if (value->isNumber && value->number != 0) {
+        problems.push_back({0, "The length " + text + " has no unit.", ""});
+        return std::nullopt;
+    }
+    return value->isNumber ? Line{} : first(value->length);
+}
+
+std::optional<Line> Styles::length(Element element, const std::string& property, std::optional<Line> percentage,
+                                   const std::string& fallback) {
+    const std::optional<Source> found = source(element, property);
+    const std::string text = found ? lowered(trimmed(found->text)) : fallback;
+    const bool isWord = !text.empty() && std::ranges::all_of(text, [](char c) { return isLetter(c) || c == '-'; });
+    if (text.empty() || isWord) return std::nullopt;
+    return lengthOf(found ? found->element : element, text, percentage);
+}
+
+Line Styles::fontSize(Element element) {
+    if (const auto known = fontSizes_.find(element); known != fontSizes_.end()) return known->second;
+    fontSizes_[element] = {initialSize, 0};
+    const std::optional<Source> found = source(element, "font-size");
+    Line size{initialSize, 0};
+    if (found && found->element != element) {
+        size = fontSize(found->element);
+    } else if (found) {
+        const std::optional<Element> parent = rules_.elements().parent(element);
+        const Line outer = parent ? fontSize(*parent) : Line{initialSize, 0};
+        const std::string word = lowered(trimmed(found->text));
+        if (word == "smaller") {
+            size = times(outer, 1 / 1.2);
+        } else if (word == "larger") {
+            size = times(outer, 1.2);
+        } else if (const double fixed = keywordSize(word); fixed > 0) {
+            size = {fixed, 0};
+        } else {
+            CalculationBasis basis;
+            basis.least = least_;
+            basis.most = most_;
+            basis.allUnits = true;
+            basis.em = outer;
+            basis.percentage = outer;
+            Element root = element;
+            while (const std::optional<Element> above = rules_.elements().parent(root))
+                root = *above;
+            if (root != element) basis.root = fontSize(root);
+            const std::optional<Calculated> value = calculate(word, basis, problems);
+            size = value && !value->isNumber ? first(value->length) : outer;
+        }
+    }
+    fontSizes_[element] = size;
+    return size;
+}
+
+std::optional<Line> Styles::lineHeight(Element element) {
+    const std::optional<Source> found = source(element, "line-height");
+    const std::string text = found ? lowered(trimmed(found->text)) : "normal";
+    if (text == "normal") return std::nullopt;
+    CalculationBasis basis = basisFor(found->element);
+    basis.percentage = basis.em;
+    if (text.find("lh") != std::string::npos) {
+        const std::optional<Element> parent = rules_.elements().parent(found->element);
+        if (parent) basis.line = lineHeight(*parent);
+    }
+    const std::optional<Calculated> value = calculate(text, basis, problems);
+    if (!value) return std::nullopt;
+    return value->isNumber ? times(fontSize(element), value->number) : first(value->length);
+}
+
+Line Styles::smaller(const Line& one, const Line& other) {
+    return first(PiecewiseLinear(one, least_, most_).least(PiecewiseLinear(other, least_, most_)));
+}
+
+Line Styles::larger(const Line& one, const Line& other) {
+    return first(PiecewiseLinear(one, least_, most_).most(PiecewiseLinear(other, least_, most_)));
+}
+
+}  // namespace tenter::css

@@ -1,0 +1,93 @@
+// Tests the stylesheet for existing markup in the markup of public CSS frameworks (frameworks/frameworks.js). Each row is
+// imported from its page, which links the framework's stylesheet. The emitted stylesheet is then added to the page as a CMS
+// does it. Row, cards, parts, sizes, lines and words must match Tenter's geometry, as in check_given.js. A page whose
+// project has an error finding about its theme is not compared. Source: the browser engine itself.
+import {mkdtemp, readFile, rm, writeFile, mkdir} from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+
+import {frameworkPages} from './frameworks/frameworks.js';
+import {countsOff, most, mostTight, verdict} from './lib/bars.js';
+import {launch, profileOf} from './lib/browsers.js';
+import {options} from './lib/command_line.js';
+import {judgeGiven} from './lib/judge_given.js';
+import {PageServer} from './lib/page_server.js';
+import {differenceLine, table} from './lib/report.js';
+import {Tenter} from './lib/tenter.js';
+
+const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, step: '20', only: '', shown: '4', keep: '', widths: ''});
+const profile = profileOf[given.engine];
+const widths = given.widths ? given.widths.split(',').map(Number) : [];
+if (!given.widths) for (let width = 320; width <= 1920; width += Number(given.step)) widths.push(width);
+const tenter = new Tenter(given.cli);
+const folder = given.keep || (await mkdtemp(path.join(os.tmpdir(), 'tenter-frameworks-')));
+const base = await readFile(path.join(given.samples, 'base.tenter.json'), 'utf8');
+const server = await new PageServer().start();
+const browser = await launch(given.engine, given.browser);
+const setting = {browser, server, tenter, profile, widths};
+const rows = [];
+const faults = [];
+const sum = {pairs: 0, tight: 0, wrong: 0};
+
+/** The project file with the row of the page imported. */
+async function adopted(page) {
+  const own = path.join(folder, page.name);
+  await mkdir(own, {recursive: true});
+  const file = path.join(own, 'row.tenter.json');
+  await writeFile(file, base);
+  await writeFile(path.join(own, 'page.html'), page.linked);
+  for (const [name, text] of page.sheets) await writeFile(path.join(own, name), text);
+  const project = await tenter.adopt(file, path.join(own, 'page.html'));
+  await writeFile(file, project);
+  return {file, selectors: JSON.parse(project).given.selectors};
+}
+
+function tell(page, {found, moved, copy}) {
+  const {wrong, others, tooTight} = verdict(found, {profile, balanced: new Set(), some: true});
+  const differences = [...wrong, ...moved];
+  const own = [...copy];
+  if (tooTight) own.push(`${countsOff(found)} tight fits in ${found.pairs} parts, more than ${mostTight.one * 100} %`);
+  if (found.pairs === 0) own.push('nothing was compared');
+  if (differences.length > 0) own.push(`${differences.length} differences`);
+  const shown = Number(given.shown);
+  if (own.length > 0 && shown > 0) {
+    console.log(`${page.name}:`);
+    for (const fault of own.slice(0, shown)) console.log(`  ${fault}`);
+    for (const some of [wrong, moved]) for (const difference of some.slice(0, shown)) console.log(differenceLine(difference));
+  }
+  faults.push(...own.map((fault) => `${page.name}: ${fault}`));
+  const lines = wrong.filter(({what}) => what === 'lines').length;
+  sum.pairs += found.pairs;
+  sum.tight += countsOff(found);
+  sum.wrong += lines;
+  rows.push([page.name, found.pairs, countsOff(found), lines, wrong.length - lines, moved.length, Number(found.largestBox.toFixed(2)), others.length]);
+}
+
+try {
+  for (const page of await frameworkPages()) {
+    if (!page.name.includes(given.only)) continue;
+    try {
+      tell(page, await judgeGiven(setting, page, await adopted(page)));
+    } catch (error) {
+      faults.push(`${page.name}: ${error.message.split('\n').slice(0, 3).join(' ')}`);
+      console.log(faults.at(-1));
+      rows.push([page.name, 0, '', '', '', '', '', 'failed']);
+    }
+  }
+} finally {
+  await browser.close();
+  await server.stop();
+  if (!given.keep) await rm(folder, {recursive: true});
+}
+
+console.log(`\nLaid out by ${given.engine} at ${widths.length} widths:`);
+console.log(table(['page', 'parts', 'tight fits', 'wrong line counts', 'other differences', 'surroundings moved', 'largest box px', 'other texts'], rows));
+console.log(`${sum.wrong} of ${sum.pairs} line counts are wrong, ${sum.tight} in tight fits.`);
+if (rows.length === 0) {
+  console.error('nothing was compared');
+  process.exit(2);
+}
+if (sum.tight > most(mostTight.all, sum.pairs, true)) faults.push(`in total: more tight fits than ${mostTight.all * 100} %`);
+for (const fault of faults) console.log(fault);
+console.log(faults.length === 0 ? 'All agree.' : `${faults.length} faults.`);
+process.exit(faults.length === 0 ? 0 : 1);
