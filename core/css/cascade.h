@@ -1,5 +1,5 @@
-// The cascade: the declarations that apply to an element, and its values at a viewport width. CSS Cascade 5 § 6,
-// § 7; CSS Variables 1.
+// The cascade: the declarations that apply to an element, and its values at a viewport width. CSS Cascade 5 §
+// 6, § 7; CSS Variables 1.
 #pragma once
 
 #include <map>

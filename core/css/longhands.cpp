@@ -152,8 +152,9 @@ std::vector<Longhand> flexFlowOf(const Words& words) {
 
 /// The size, and the line height after `/`. CSS Fonts 4 § 2.8.
 std::vector<Longhand> fontOf(const Words& words) {
-    constexpr std::array<std::string_view, 10> sizes{"xx-small", "x-small",  "small",  "medium",    "large",
-                                                     "x-large",  "xx-large", "larger", "xxx-large", "smaller"};
+    constexpr std::array<std::string_view, 10> sizes{"xx-small",  "x-small", "small",    "medium",
+                                                     "large",     "x-large", "xx-large", "larger",
+                                                     "xxx-large", "smaller"};
     std::vector<Longhand> out = {{"font-family", {}}, {"font-style", {}}, {"font-weight", {}}};
     for (std::size_t i = 0; i < words.size(); ++i) {
         Tokeniser tokeniser(words[i]);
@@ -258,7 +259,8 @@ std::vector<Longhand> physicalLonghands(std::string_view property, std::string_v
         std::optional<std::string> one;
         std::optional<std::string> two;
         const bool isWhole = same || (words.size() == 1 && !words.front().starts_with("var("));
-        if (isWhole || (words.size() == 2 && !words[0].starts_with("var(") && !words[1].starts_with("var("))) {
+        if (isWhole ||
+            (words.size() == 2 && !words[0].starts_with("var(") && !words[1].starts_with("var("))) {
             one = words.front();
             two = words.back();
         }
@@ -291,10 +293,10 @@ std::vector<Longhand> physicalLonghands(std::string_view property, std::string_v
 
 bool isInherited(std::string_view property) {
     constexpr std::array<std::string_view, 24> inherited{
-        "font-size",      "line-height",  "font-family", "font-style",  "font-weight",  "direction",
-        "color",          "letter-spacing", "word-spacing", "text-indent", "text-align",  "text-transform",
-        "white-space",    "visibility",   "hyphens",     "word-break",  "overflow-wrap", "line-break",
-        "list-style-type", "writing-mode", "quotes",     "tab-size",    "text-wrap",    "font-kerning"};
+        "font-size",       "line-height",    "font-family",  "font-style",  "font-weight",   "direction",
+        "color",           "letter-spacing", "word-spacing", "text-indent", "text-align",    "text-transform",
+        "white-space",     "visibility",     "hyphens",      "word-break",  "overflow-wrap", "line-break",
+        "list-style-type", "writing-mode",   "quotes",       "tab-size",    "text-wrap",     "font-kerning"};
     return property.starts_with("--") || isIn(inherited, property);
 }
 

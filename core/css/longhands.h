@@ -1,5 +1,5 @@
-// The physical longhands of a declaration, with their values. CSS Cascade 5 § 3.1, CSS Logical 1, and the module
-// of each property.
+// The physical longhands of a declaration, with their values. CSS Cascade 5 § 3.1, CSS Logical 1, and the
+// module of each property.
 #pragma once
 
 #include <string>

@@ -109,8 +109,7 @@ private:
                                                                             {"in", inch},
                                                                             {"pc", inch / 6},
                                                                             {"pt", inch / 72}}};
-        const auto* const found =
-            std::ranges::find(units, unit, &std::pair<std::string_view, double>::first);
+        const auto* const found = std::ranges::find(units, unit, &std::pair<std::string_view, double>::first);
         return found == units.end() ? 0 : found->second;
     }
 

@@ -106,8 +106,8 @@ Truth onScreen(std::string_view feature) {
     if (colon == std::string_view::npos) {
         if (name == "color" || name == "height") return Truth::True;
         const auto* const found = std::ranges::find(known, name, &Known::name);
-        const bool isOff = found != known.end() && (found->value == "none" || found->value == "0" ||
-                                                    found->value == "no-preference");
+        const bool isOff = found != known.end() &&
+                           (found->value == "none" || found->value == "0" || found->value == "no-preference");
         return truth(found != known.end() && !isOff);
     }
     const std::string value = lowered(trimmed(feature.substr(colon + 1)));

@@ -84,7 +84,8 @@ void StyleRules::forCandidates(Elements::Element element, Found found) const {
 long StyleRules::rankOf(const Applying& applying) const {
     const long layers = static_cast<long>(page_.layers.size());
     if (applying.origin == Origin::Browser) return applying.declaration->important ? 5 + 2 * layers : 0;
-    if (applying.origin == Origin::Attribute) return applying.declaration->important ? 4 + 2 * layers : 2 + layers;
+    if (applying.origin == Origin::Attribute)
+        return applying.declaration->important ? 4 + 2 * layers : 2 + layers;
     const long layer = applying.rule->layer ? static_cast<long>(*applying.rule->layer) : layers;
     return applying.declaration->important ? 3 + 2 * layers - layer : 1 + layer;
 }
@@ -149,7 +150,8 @@ std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elem
             if (applying.rule != nullptr)
                 for (const Condition* condition : rules.sheetOf(applying.origin).conditionsOf(*applying.rule))
                     if (condition->kind == ConditionKind::Media) conditions.insert(condition);
-    // The distance to the next width below a breakpoint of `min-width`: less than any two widths of pages differ.
+    // The distance to the next width below a breakpoint of `min-width`: less than any two widths of pages
+    // differ.
     constexpr double below = 0.01;
     std::set<double> ends;
     for (const Condition* condition : conditions) {

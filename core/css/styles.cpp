@@ -79,7 +79,8 @@ const Styles::Longhands& Styles::of(Element element) {
             longhands.byProperty[declaration.property].push_back(applying);
             continue;
         }
-        for (const Longhand& longhand : physicalLonghands(declaration.property, declaration.value, rightToLeft_))
+        for (const Longhand& longhand :
+             physicalLonghands(declaration.property, declaration.value, rightToLeft_))
             longhands.byProperty[longhand.property].push_back(applying);
     }
     const auto all = longhands.byProperty.find("all");
@@ -87,7 +88,8 @@ const Styles::Longhands& Styles::of(Element element) {
         if (all != longhands.byProperty.end() && property != "all" && !property.starts_with("--") &&
             property != "direction")
             list.insert(list.end(), all->second.begin(), all->second.end());
-        std::ranges::sort(list, [](const Applying& one, const Applying& other) { return other.isWeakerThan(one); });
+        std::ranges::sort(list,
+                          [](const Applying& one, const Applying& other) { return other.isWeakerThan(one); });
     }
     return longhands;
 }
@@ -123,9 +125,8 @@ std::optional<Styles::Source> Styles::source(Element element, const std::string&
         if (word == "unset") return isInherited(property) ? inherited() : std::nullopt;
         if (word == "revert" || word == "revert-layer") {
             const bool layer = word == "revert-layer";
-            while (i + 1 < strongestFirst.size() &&
-                   (layer ? strongestFirst[i + 1].rank == winner.rank
-                          : strongestFirst[i + 1].origin != Origin::Browser))
+            while (i + 1 < strongestFirst.size() && (layer ? strongestFirst[i + 1].rank == winner.rank
+                                                           : strongestFirst[i + 1].origin != Origin::Browser))
                 ++i;
             continue;
         }
@@ -234,7 +235,8 @@ CalculationBasis Styles::basisFor(Element element) {
     return basis;
 }
 
-std::optional<Line> Styles::lengthOf(Element element, const std::string& text, std::optional<Line> percentage) {
+std::optional<Line> Styles::lengthOf(Element element, const std::string& text,
+                                     std::optional<Line> percentage) {
     CalculationBasis basis = basisFor(element);
     basis.percentage = percentage;
     if (lowered(text).find("lh") != std::string::npos) {
@@ -253,11 +255,12 @@ std::optional<Line> Styles::lengthOf(Element element, const std::string& text, s
     return value->isNumber ? Line{} : first(value->length);
 }
 
-std::optional<Line> Styles::length(Element element, const std::string& property, std::optional<Line> percentage,
-                                   const std::string& fallback) {
+std::optional<Line> Styles::length(Element element, const std::string& property,
+                                   std::optional<Line> percentage, const std::string& fallback) {
     const std::optional<Source> found = source(element, property);
     const std::string text = found ? lowered(trimmed(found->text)) : fallback;
-    const bool isWord = !text.empty() && std::ranges::all_of(text, [](char c) { return isLetter(c) || c == '-'; });
+    const bool isWord =
+        !text.empty() && std::ranges::all_of(text, [](char c) { return isLetter(c) || c == '-'; });
     if (text.empty() || isWord) return std::nullopt;
     return lengthOf(found ? found->element : element, text, percentage);
 }

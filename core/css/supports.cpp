@@ -14,12 +14,12 @@ constexpr int deepestSupports = 32;
 
 /// Properties and values with these prefixes are of other browsers than Chromium and Firefox, or of one.
 bool isSupportedDeclaration(std::string_view declaration) {
-    constexpr std::array<std::string_view, 7> foreign{"-ms-",         "-moz-", "-o-", "-khtml-", "-apple-",
-                                                      "-webkit-touch-callout", "hanging-punctuation"};
+    constexpr std::array<std::string_view, 7> foreign{
+        "-ms-", "-moz-", "-o-", "-khtml-", "-apple-", "-webkit-touch-callout", "hanging-punctuation"};
     const std::string text = lowered(declaration);
     if (text.find(':') == std::string::npos) return false;
-    return std::ranges::none_of(
-        foreign, [&](std::string_view word) { return text.find(word) != std::string::npos; });
+    return std::ranges::none_of(foreign,
+                                [&](std::string_view word) { return text.find(word) != std::string::npos; });
 }
 
 class SupportsReader {

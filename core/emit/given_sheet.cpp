@@ -28,28 +28,47 @@ markup::SelectorMaker selectorMaker(const markup::GivenRow& row, const project::
     return {row.tree, row.classElement, std::move(variants)};
 }
 
-/// Groups of elements with the same tag and the same classes, each with a selector.
+/// The tags and classes of an element and of those around it, up to the element with the class.
+std::string pathOf(const markup::GivenRow& row, NodeId node) {
+    std::string path;
+    for (NodeId at = node; at != row.classElement && at != markup::noNode; at = row.tree[at].parent) {
+        const std::string* classes = row.tree[at].find("class");
+        path += row.tree[at].name + "." + (classes == nullptr ? "" : *classes) + ">";
+    }
+    return path;
+}
+
+/// Groups of elements with the same tag and the same classes, each with a selector. A group for which there
+/// is no selector is divided by what is around its elements.
 std::vector<ElementGroup> groupsOf(const markup::GivenRow& row, const project::Project& project,
                                    const std::vector<NodeId>& nodes, project::Problems& problems) {
     const markup::SelectorMaker maker = selectorMaker(row, project);
-    std::map<std::pair<std::string, std::string>, std::vector<NodeId>> groups;
+    using Groups = std::map<std::string, std::vector<NodeId>>;
+    Groups groups;
     for (const NodeId node : nodes) {
         const std::string* classes = row.tree[node].find("class");
-        std::vector<NodeId>& group = groups[{row.tree[node].name, classes == nullptr ? "" : *classes}];
+        std::vector<NodeId>& group = groups[row.tree[node].name + " " + (classes == nullptr ? "" : *classes)];
         if (std::ranges::find(group, node) == group.end()) group.push_back(node);
     }
     std::vector<ElementGroup> found;
-    for (auto& [kind, group] : groups) {
+    const auto add = [&](std::vector<NodeId> group) {
         std::ranges::sort(group);
         const markup::Derived derived = maker.derived(group);
-        if (!derived.exact) {
-            problems.push_back(
-                {"", "/given/markup",
-                 "No selector matches only the <" + kind.first + "> elements around or inside the parts.",
-                 "Give them a class of their own in the CMS and in the markup."});
-            continue;
+        if (derived.exact) found.push_back({afterTheClass(derived.selector), row.tree[group.front()].name});
+        return derived.exact;
+    };
+    for (const auto& [kind, group] : groups) {
+        if (add(group)) continue;
+        Groups parts;
+        for (const NodeId node : group)
+            parts[pathOf(row, node)].push_back(node);
+        for (const auto& [path, part] : parts) {
+            if (add(part)) continue;
+            problems.push_back({"", "/given/markup",
+                                "No selector matches only the <" + row.tree[part.front()].name +
+                                    "> elements around or inside the parts.",
+                                "Give them a class of their own in the CMS and in the markup."});
         }
-        found.push_back({afterTheClass(derived.selector), kind.first});
     }
     return found;
 }
@@ -186,7 +205,7 @@ void GivenSheet::strengthenOwnPictures(const BandScope& scope, Rules& rules) con
 void GivenSheet::adaptRule(const BandScope& scope, Rule& rule) const {
     const std::string own = "." + cssIdentifier(scope.project.variants[row_->variant].className);
     css::Problems unread;
-    const auto list = css::readSelectors(own + rule.selector, unread);
+    const auto list = css::readSelectors(underClass(own, rule.selector), unread);
     if (!list || list->empty()) return;
     const css::Complex& selector = list->front();
     const auto& pseudos = selector.pseudoElements();

@@ -1,10 +1,15 @@
 #include "emit/rules.h"
 
+#include <string_view>
+
 #include "emit/escape.h"
 
 namespace tenter::emit {
 
 namespace {
+
+/// The element with the variant's class, in the selectors of a project. Selectors 4 § 8.
+constexpr std::string_view scopeWord = ":scope";
 
 std::string givenSelector(const project::Given& given, const std::string& role) {
     const std::string* selector = given.find(role);
@@ -15,7 +20,16 @@ std::string givenSelector(const project::Given& given, const std::string& role) 
 }  // namespace
 
 std::string afterTheClass(const std::string& selector) {
-    return selector.find(',') == std::string::npos ? " " + selector : " :is(" + selector + ")";
+    if (selector.find(',') != std::string::npos) return " :is(" + selector + ")";
+    return selector.starts_with(scopeWord) ? selector.substr(scopeWord.size()) : " " + selector;
+}
+
+std::string underClass(const std::string& own, const std::string& selector) {
+    std::string out = own + selector;
+    for (std::size_t at = out.find(scopeWord); at != std::string::npos;
+         at = out.find(scopeWord, at + own.size()))
+        out.replace(at, scopeWord.size(), own);
+    return out;
 }
 
 std::string partSelector(const BandScope& scope, const std::string& part) {

@@ -26,6 +26,8 @@ Rules bandRules(const BandScope& scope);
 /// A selector for use after the class, with its leading space; a list becomes one selector with `:is()`.
 /// Selectors 4 § 4.2.
 std::string afterTheClass(const std::string& selector);
+/// Such a selector after `own`, the class of a variant with its dot and what makes it stronger.
+std::string underClass(const std::string& own, const std::string& selector);
 
 /// The selector of a part inside the element with the variant's class, with its leading space: `
 /// .walks-heading`, or that of the given row.

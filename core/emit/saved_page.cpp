@@ -144,7 +144,12 @@ void fillHead(Tree& page, const std::vector<markup::PageSheet>& sheets, const st
                  "Saved page with the stylesheet of the row");
     for (const markup::PageSheet& sheet : sheets) {
         if (sheet.css.empty()) continue;
-        page.addText(page.addElement(head, "style", Space::Html, {}), withoutEndTags(sheet.whole()));
+        const bool onlyMedia = sheet.layers.empty() && sheet.conditions.size() == 1 &&
+                               sheet.conditions.front().first == css::ConditionKind::Media;
+        std::vector<markup::Attribute> attributes;
+        if (onlyMedia) attributes.push_back({"media", sheet.conditions.front().second});
+        page.addText(page.addElement(head, "style", Space::Html, std::move(attributes)),
+                     withoutEndTags(onlyMedia ? sheet.css : sheet.whole()));
     }
     page.addText(page.addElement(head, "style", Space::Html, {}), withoutEndTags(css));
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "emit/escape.h"
+#include "emit/rules.h"
 #include "emit/sentences.h"
 #include "project/titles.h"
 #include "units/number.h"
@@ -69,7 +70,7 @@ std::string SheetWriter::selector(std::size_t variant, const Rule& rule) const {
         all += ":not(#_)";
     for (int i = 0; i < rule.strength.classes; ++i)
         all += own;
-    return all + rule.selector;
+    return all + underClass(own, rule.selector).substr(own.size());
 }
 
 void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule& rule,

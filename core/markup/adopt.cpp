@@ -306,7 +306,8 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     const std::string theme = styles.affecting(keptTree);
     std::optional<ThemePage> around;
     if (!theme.empty())
-        around = themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth, project.mostWidth);
+        around =
+            themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth, project.mostWidth);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), report, problems).adopted();
     if (!adopted) return std::nullopt;
     project::Given& given = *adopted->project.given;

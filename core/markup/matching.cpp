@@ -68,8 +68,16 @@ std::vector<NodeId> selectedWithin(const Tree& tree, NodeId scope, css::Selector
     top.simples.emplace_back();
     top.simples.back().kind = css::SimpleKind::Attribute;
     top.simples.back().name = scopeMark;
-    for (css::Complex& selector : selectors)
-        selector.compounds.insert(selector.compounds.begin(), top);
+    for (css::Complex& selector : selectors) {
+        css::Compound& first = selector.compounds.front();
+        const bool isScope = first.simples.size() == 1 &&
+                             first.simples.front().kind == css::SimpleKind::PseudoClass &&
+                             first.simples.front().name == "scope" && selector.compounds.size() > 1;
+        if (isScope)
+            first = top;
+        else
+            selector.compounds.insert(selector.compounds.begin(), top);
+    }
     const ScopedElements elements(tree, scope);
     std::vector<NodeId> found;
     for (NodeId at = tree.following(scope, scope); at != noNode; at = tree.following(at, scope))

@@ -30,6 +30,7 @@ private:
 
 /// The elements inside `scope`, without `scope`, that `selectors` match, in document order. Every compound of
 /// a selector must match inside the scope, as if the selector followed the class of the scope and a space.
+/// `:scope` at the start of a selector is the scope itself: `:scope > div` selects its children.
 std::vector<NodeId> selectedWithin(const Tree& tree, NodeId scope, css::SelectorList selectors);
 
 /// The elements of the whole tree that `selectors` match, in document order.

@@ -32,7 +32,6 @@ std::string tagInWords(const Node& node) {
     return "<" + node.name + (classes != nullptr ? " class=" + project::inQuotes(*classes) : "") + ">";
 }
 
-
 }  // namespace
 
 void PageBoxes::say(NodeId node, const std::string& what) {
@@ -44,7 +43,8 @@ PageBoxes::Context PageBoxes::contextOf(NodeId node) {
     const std::string display = styles_.value(node, "display");
     if (isIn(display, {"grid", "inline-grid"})) return Context::Grid;
     if (!isIn(display, {"flex", "inline-flex"})) return Context::Block;
-    return styles_.value(node, "flex-direction").starts_with("column") ? Context::FlexColumn : Context::FlexRow;
+    return styles_.value(node, "flex-direction").starts_with("column") ? Context::FlexColumn
+                                                                       : Context::FlexRow;
 }
 
 PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain) {
@@ -60,7 +60,8 @@ PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain) {
         if (!styles_.value(node, "column-count").empty() && styles_.value(node, "column-count") != "auto")
             say(node, "has columns, so the width that it gives the row is not known");
         const std::string zoom = styles_.value(node, "zoom");
-        if (!isIn(zoom, {"", "1", "normal", "100%"})) say(node, "has zoom: " + zoom + ", which is not supported");
+        if (!isIn(zoom, {"", "1", "normal", "100%"}))
+            say(node, "has zoom: " + zoom + ", which is not supported");
     }
     return box;
 }
@@ -107,14 +108,17 @@ std::optional<Line> PageBoxes::sizeOf(NodeId node, const std::string& property, 
 }
 
 Line PageBoxes::limited(NodeId node, Line content, const Line& percentage, const Edges& edges) {
-    if (const auto most = sizeOf(node, "max-width", percentage, edges)) content = styles_.smaller(content, *most);
-    if (const auto least = sizeOf(node, "min-width", percentage, edges)) content = styles_.larger(content, *least);
+    if (const auto most = sizeOf(node, "max-width", percentage, edges))
+        content = styles_.smaller(content, *most);
+    if (const auto least = sizeOf(node, "min-width", percentage, edges))
+        content = styles_.larger(content, *least);
     return styles_.larger(content, {});
 }
 
 /// The content box of a border box in the space of `outer`. Auto margins take what is free, before
 /// `alignment` does: 0 at the start, 0.5 in the centre, 1 at the end.
-PageBox PageBoxes::placed(const PageBox& outer, NodeId node, Line content, const Edges& edges, double alignment) {
+PageBox PageBoxes::placed(const PageBox& outer, NodeId node, Line content, const Edges& edges,
+                          double alignment) {
     const Line size = content + edges.insideLeft + edges.insideRight;
     const Line free = outer.width - size - edges.marginLeft - edges.marginRight;
     Line left = outer.left + edges.marginLeft + edges.insideLeft;
@@ -148,7 +152,8 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
     std::optional<Line> content = sizeOf(node, "width", outer.width, edges);
     const std::string display = styles_.value(node, "display");
     const std::string floating = styles_.value(node, "float");
-    const bool floats = isIn(floating, {"left", "right", "inline-start", "inline-end"}) && context == Context::Block;
+    const bool floats =
+        isIn(floating, {"left", "right", "inline-start", "inline-end"}) && context == Context::Block;
     const bool shrinks = floats || display.starts_with("inline") || display.starts_with("table");
     double alignment = 0;
     if (context == Context::FlexColumn) {
@@ -163,7 +168,8 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
         content = outer.width - edges.marginLeft - edges.marginRight - edges.insideLeft - edges.insideRight;
     content = limited(node, *content, outer.width, edges);
     if (floats) {
-        const Line size = *content + edges.insideLeft + edges.insideRight + edges.marginLeft + edges.marginRight;
+        const Line size =
+            *content + edges.insideLeft + edges.insideRight + edges.marginLeft + edges.marginRight;
         if (at(outer.width - size) > 0.5 && tree_[node].parent != noNode &&
             tree_.elementChildren(tree_[node].parent).size() > 1)
             say(node, "floats next to other elements, so its place is not known");
@@ -256,7 +262,8 @@ PageBox PageBoxes::inFlexRow(const PageBox& outer, NodeId node, NodeId parent) {
     }
     if (line.size() == 1) return placed(outer, node, content, edges, alignment);
     const bool rightToLeft = styles_.value(parent, "direction") == "rtl";
-    if (rightToLeft) return {outer.left + outer.width - before - edges.marginRight - edges.insideRight - content, content};
+    if (rightToLeft)
+        return {outer.left + outer.width - before - edges.marginRight - edges.insideRight - content, content};
     return {outer.left + before + edges.marginLeft + edges.insideLeft, content};
 }
 
@@ -269,7 +276,8 @@ PageBox PageBoxes::inGrid(const PageBox& outer, NodeId node, NodeId parent) {
     std::optional<Line> content = sizeOf(node, "width", cell.width, edges);
     std::string align = styles_.value(node, "justify-self");
     if (isIn(align, {"", "auto"})) align = styles_.value(parent, "justify-items");
-    const bool stretches = isIn(align, {"", "normal", "stretch", "legacy"}) && !edges.autoLeft && !edges.autoRight;
+    const bool stretches =
+        isIn(align, {"", "normal", "stretch", "legacy"}) && !edges.autoLeft && !edges.autoRight;
     if (!content && !stretches) say(node, "is only as wide as its content");
     if (!content)
         content = cell.width - edges.marginLeft - edges.marginRight - edges.insideLeft - edges.insideRight;

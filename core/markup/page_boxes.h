@@ -1,5 +1,5 @@
-// The content boxes of the elements around a row, by viewport width. CSS 2 § 10.3.3, CSS Sizing 3, CSS Flexbox 1
-// § 9, CSS Grid 2 § 12.
+// The content boxes of the elements around a row, by viewport width. CSS 2 § 10.3.3, CSS Sizing 3, CSS
+// Flexbox 1 § 9, CSS Grid 2 § 12.
 #pragma once
 
 #include <set>
@@ -45,7 +45,8 @@ private:
     PageBox within(const PageBox& outer, NodeId node, Context context, NodeId parent);
     PageBox inFlexRow(const PageBox& outer, NodeId node, NodeId parent);
     PageBox inGrid(const PageBox& outer, NodeId node, NodeId parent);
-    PageBox placed(const PageBox& outer, NodeId node, css::Line content, const Edges& edges, double alignment);
+    PageBox placed(const PageBox& outer, NodeId node, css::Line content, const Edges& edges,
+                   double alignment);
     [[nodiscard]] Context contextOf(NodeId node);
     [[nodiscard]] Edges edgesOf(NodeId node, const css::Line& percentage);
     [[nodiscard]] css::Line borderOf(NodeId node, const std::string& side);

@@ -94,6 +94,40 @@ std::string SelectorMaker::byKind(const std::vector<NodeId>& wanted) const {
     return sameTag && selected(tag) == wanted ? tag : "";
 }
 
+// `:nth-of-type()` of an element.
+std::string SelectorMaker::placeAmongType(NodeId node) const {
+    int place = 1;
+    for (NodeId before = tree_[node].previous; before != noNode; before = tree_[before].previous)
+        if (tree_[before].name == tree_[node].name) ++place;
+    return ":nth-of-type(" + std::to_string(place) + ")";
+}
+
+// A path of child combinators that all nodes have: from a class that is a few levels above them, or from the
+// scope; then with the position of the last element among its siblings.
+std::string SelectorMaker::byPath(const std::vector<NodeId>& wanted) const {
+    const auto pathFrom = [&](NodeId node, const auto& stops) {
+        std::string path;
+        NodeId at = node;
+        for (; at != scope_ && at != noNode && (at == node || !stops(at)); at = tree_[at].parent)
+            path.insert(0, " > " + tagSelector(tree_[at]));
+        if (at == scope_) return ":scope" + path;
+        return at == noNode ? std::string() : "." + classesOf(at).front() + path;
+    };
+    const auto isNamed = [&](NodeId at) { return !classesOf(at).empty(); };
+    const auto never = [](NodeId) { return false; };
+    const std::string nearest = pathFrom(wanted.front(), isNamed);
+    const std::string whole = pathFrom(wanted.front(), never);
+    for (const std::string& path : {nearest, whole}) {
+        if (path.empty()) continue;
+        for (const std::string& position : {std::string(), placeAmongType(wanted.front()),
+                                            std::string(":last-child"), std::string(":only-child")}) {
+            std::string candidate = path + position;
+            if (selected(candidate) == wanted) return candidate;
+        }
+    }
+    return {};
+}
+
 // Selectors separated by commas, one for the nodes of each tag or class.
 std::string SelectorMaker::byKinds(const std::vector<NodeId>& wanted) const {
     std::map<std::string, std::vector<NodeId>> kinds;
@@ -104,7 +138,8 @@ std::string SelectorMaker::byKinds(const std::vector<NodeId>& wanted) const {
     if (kinds.size() < 2 || kinds.size() > 4) return {};
     std::string out;
     for (const auto& [unused, nodes] : kinds) {
-        const std::string one = byKind(nodes);
+        std::string one = byKind(nodes);
+        if (one.empty()) one = byPath(nodes);
         if (one.empty()) return {};
         out += (out.empty() ? "" : ", ") + one;
     }
@@ -117,14 +152,11 @@ std::string SelectorMaker::positionOf(NodeId node, bool toScope) const {
     for (NodeId at = node; at != scope_ && at != noNode; at = tree_[at].parent) {
         const std::vector<std::string> classes = classesOf(at);
         if (at != node && !toScope && !classes.empty()) return "." + classes.front() + " > " + out;
-        int place = 1;
-        for (NodeId before = tree_[at].previous; before != noNode; before = tree_[before].previous)
-            if (tree_[before].name == tree_[at].name) ++place;
-        const std::string step = tagSelector(tree_[at]) + ":nth-of-type(" + std::to_string(place) + ")";
+        const std::string step = tagSelector(tree_[at]) + placeAmongType(at);
         if (!out.empty()) out.insert(0, " > ");
         out.insert(0, step);
     }
-    return out;
+    return ":scope > " + out;
 }
 
 // Selectors by position; empty if there are too many to be readable.
@@ -144,6 +176,7 @@ std::string SelectorMaker::byPosition(const std::vector<NodeId>& wanted, bool to
 
 Derived SelectorMaker::derived(const std::vector<NodeId>& wanted) const {
     if (std::string kind = byKind(wanted); !kind.empty()) return {std::move(kind), true};
+    if (std::string path = byPath(wanted); !path.empty()) return {std::move(path), true};
     if (std::string kinds = byKinds(wanted); !kinds.empty()) return {std::move(kinds), true};
     for (const bool toScope : {false, true}) {
         std::string position = byPosition(wanted, toScope);

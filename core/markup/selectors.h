@@ -15,8 +15,9 @@ struct Derived {
 };
 
 /// Makes selectors for elements inside one scope, matched like `selectedWithin`. Tries in this order: a
-/// class, a tag with a class, either of them inside a class, a tag, several of these separated by commas, a
-/// position. Classes that are not stable (`isStable`) or that are in `avoided` are not used.
+/// class, a tag with a class, either of them inside a class, a tag, a path of children from the nearest class
+/// or from the scope (`:scope > div > p`), several of these separated by commas, positions. Classes that are
+/// not stable (`isStable`) or that are in `avoided` are not used.
 class SelectorMaker {
 public:
     SelectorMaker(const Tree& tree, NodeId scope, std::vector<std::string> avoided)
@@ -29,6 +30,8 @@ private:
     [[nodiscard]] std::vector<std::string> sharedClasses(const std::vector<NodeId>& nodes) const;
     [[nodiscard]] std::vector<std::string> sharedAncestors(const std::vector<NodeId>& nodes) const;
     [[nodiscard]] std::string byKind(const std::vector<NodeId>& wanted) const;
+    [[nodiscard]] std::string placeAmongType(NodeId node) const;
+    [[nodiscard]] std::string byPath(const std::vector<NodeId>& wanted) const;
     [[nodiscard]] std::string byKinds(const std::vector<NodeId>& wanted) const;
     [[nodiscard]] std::string positionOf(NodeId node, bool toScope) const;
     [[nodiscard]] std::string byPosition(const std::vector<NodeId>& wanted, bool toScope) const;

@@ -188,7 +188,8 @@ std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& f
     return SheetCollector(file, cautions).of(page);
 }
 
-PageStyles::PageStyles(std::vector<PageSheet> sheets) : sheets_(std::move(sheets)), sheet_(sheetFrom(sheets_)) {}
+PageStyles::PageStyles(std::vector<PageSheet> sheets)
+    : sheets_(std::move(sheets)), sheet_(sheetFrom(sheets_)) {}
 
 std::string PageStyles::affecting(const Tree& kept) const {
     const TreeElements elements(kept);
@@ -219,9 +220,10 @@ std::string PageStyles::affecting(const Tree& kept) const {
     if (!text.empty())
         for (const css::RegisteredProperty& property : sheet_.properties)
             if (text.find(property.name) != std::string::npos)
-                start += "@property " + property.name + " { syntax: \"*\"; inherits: " +
-                         (property.inherits ? "true" : "false") +
-                         (property.initialValue ? "; initial-value: " + *property.initialValue : "") + "; }\n";
+                start += "@property " + property.name +
+                         " { syntax: \"*\"; inherits: " + (property.inherits ? "true" : "false") +
+                         (property.initialValue ? "; initial-value: " + *property.initialValue : "") +
+                         "; }\n";
     return start + text;
 }
 

@@ -157,7 +157,8 @@ project::Container containerOf(const Piece& piece, bool& exact) {
     }
     // Not in the centre: the same width there.
     exact = false;
-    container.width = std::abs(width.perPx) < sameSlope ? inPx(width.atZero) : Length::percent(width.perPx * 100);
+    container.width =
+        std::abs(width.perPx) < sameSlope ? inPx(width.atZero) : Length::percent(width.perPx * 100);
     if (std::abs(width.perPx) >= sameSlope && std::abs(width.atZero) > 0.005)
         container.padding.left = container.padding.right = inPx(-width.atZero / 2);
     return container;
@@ -244,7 +245,8 @@ double ThemePage::rootSize() const {
 std::string ThemePage::containerSentence() const {
     const project::Container& wide = container();
     std::string sentence = cautions.empty() ? "Container: " : "Container (assumed): ";
-    sentence += inWords(wide.width) + (wide.width.unit() == Unit::Percent ? " of the viewport width" : " wide");
+    sentence +=
+        inWords(wide.width) + (wide.width.unit() == Unit::Percent ? " of the viewport width" : " wide");
     if (!wide.maxWidth.isNone()) sentence += ", at most " + inWords(wide.maxWidth);
     const std::optional<Length>& left = wide.padding.left;
     const std::optional<Length>& right = wide.padding.right;

@@ -82,8 +82,8 @@ TEST(CssRules, LoseNothingAfterWhatIsWrong) {
 // CSS Nesting 1 § 3: `&` stands for the outer selectors; a selector without it is inside them; declarations
 // after a nested rule come after it.
 TEST(CssRules, ReadNestedRules) {
-    const Sheet sheet =
-        readSheet("a, u { b: c; &:hover { d: e } i:hover, > s & {f:g} @media print { h: j; b { y: z } } k: l } m {}");
+    const Sheet sheet = readSheet(
+        "a, u { b: c; &:hover { d: e } i:hover, > s & {f:g} @media print { h: j; b { y: z } } k: l } m {}");
     EXPECT_EQ(summary(sheet),
               "a, u{b:c;} :is(a, u):hover{d:e;} :is(a, u) i:hover, :is(a, u) > s :is(a, u){f:g;} a, u{h:j;} "
               ":is(a, u) b{y:z;} a, u{k:l;} m{}");
@@ -106,10 +106,11 @@ TEST(CssRules, DoNotGrowWithoutLimitWhenNested) {
 }
 
 TEST(CssRules, ReadSeveralSheetsAsOne) {
-    const std::vector<SheetSource> sources{{"@layer b; a { c: d }", {}, {}},
-                                           {"e { f: g } @layer a { h { i: j } }",
-                                            {{ConditionKind::Media, "print"}, {ConditionKind::Supports, "(k: l)"}},
-                                            {"b", ""}}};
+    const std::vector<SheetSource> sources{
+        {"@layer b; a { c: d }", {}, {}},
+        {"e { f: g } @layer a { h { i: j } }",
+         {{ConditionKind::Media, "print"}, {ConditionKind::Supports, "(k: l)"}},
+         {"b", ""}}};
     const Sheet sheet = readSheets(sources);
     ASSERT_EQ(sheet.rules.size(), 3U);
     EXPECT_EQ(sheet.rules[1].source, 1U);
@@ -124,7 +125,8 @@ TEST(CssRules, ReadSeveralSheetsAsOne) {
 TEST(CssRules, ReadImports) {
     std::string_view before;
     const auto imports = importsOf(
-        "@charset \"UTF-8\"; @layer a, b; @import url(one.css); @import \"two.css\" layer(a.b) supports(display: grid) "
+        "@charset \"UTF-8\"; @layer a, b; @import url(one.css); @import \"two.css\" layer(a.b) "
+        "supports(display: grid) "
         "screen and (min-width: 9px); @import url('three.css') layer; c {} @import 'four.css';",
         before);
     ASSERT_EQ(imports.size(), 3U);

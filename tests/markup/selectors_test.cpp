@@ -63,7 +63,21 @@ TEST(Selectors, are_several_where_elements_are_unlike) {
 TEST(Selectors, are_by_position_only_where_nothing_else_will_do) {
     EXPECT_EQ(derived("<div class=walk><p>a</p><p x>b</p></div><div class=walk><p>a</p><p x>b</p></div>"),
               ".walk > p:nth-of-type(2)");
-    EXPECT_EQ(derived("<div><p>a</p><p x>b</p></div>"), "div:nth-of-type(1) > p:nth-of-type(2)");
+    EXPECT_EQ(derived("<div><p>a</p><p x>b</p></div>"), ":scope > div > p:nth-of-type(2)");
+    EXPECT_EQ(derived("<div><p>a</p></div><div><p x>b</p></div>"),
+              ":scope > div:nth-of-type(2) > p:nth-of-type(1)");
+}
+
+// Elements without a class are reached from the nearest class, or from the scope.
+TEST(Selectors, follow_children_where_elements_have_no_class) {
+    EXPECT_EQ(
+        derived("<div x><div class=card><div><p>a</p></div></div></div><div x><div class=card></div></div>"),
+        ":scope > div");
+    EXPECT_EQ(derived("<div><div class=card><div x><p>a</p></div></div></div><div><div class=card><div "
+                      "x></div></div></div>"),
+              ".card div");
+    EXPECT_EQ(derived("<ul class=card><li x><p><b><i></i></b></p><ul><li></li></ul></li></ul>"),
+              ".card > li");
 }
 
 TEST(Selectors, use_no_class_that_looks_made_or_says_a_state_or_is_avoided) {

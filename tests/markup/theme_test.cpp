@@ -55,7 +55,8 @@ TEST(Theme, ReadsSheetsSavedWithThePageAndReportsOthers) {
         "href=gone.css>"
         "<div class=tide>Low</div>");
     std::vector<std::string> report;
-    EXPECT_EQ(themeOf(page, page, folder / "page.html", report), "@media print { .tide { float: left; } } /* look.css:1 */\n");
+    EXPECT_EQ(themeOf(page, page, folder / "page.html", report),
+              "@media print { .tide { float: left; } } /* look.css:1 */\n");
     ASSERT_EQ(report.size(), 1U);
     EXPECT_NE(report[0].find("gone.css"), std::string::npos);
     std::filesystem::remove_all(folder);
@@ -128,10 +129,11 @@ TEST(ThemePage, PutsBoxesInBoxesTogether) {
         pageOf(".outer { padding: 0 24px } .wrap { max-width: 1000px; margin: 0 auto }").container();
     EXPECT_EQ(inner.maxWidth, units::Length::px(1048));
     EXPECT_EQ(inner.padding.left, units::Length::px(24));
-    const project::Container share =
-        pageOf(".outer, .wrap { margin: 0 auto } .outer { width: 90% } .wrap { max-width: 900px; padding: 0 1rem; "
-               "box-sizing: border-box }")
-            .container();
+    const project::Container share = pageOf(
+                                         ".outer, .wrap { margin: 0 auto } .outer { width: 90% } .wrap { "
+                                         "max-width: 900px; padding: 0 1rem; "
+                                         "box-sizing: border-box }")
+                                         .container();
     EXPECT_EQ(share.width, units::Length::percent(90));
     EXPECT_EQ(share.maxWidth, units::Length::px(900));
     EXPECT_EQ(share.padding.right, units::Length::px(16));
@@ -139,7 +141,8 @@ TEST(ThemePage, PutsBoxesInBoxesTogether) {
 }
 
 TEST(ThemePage, KnowsContentBoxes) {
-    const project::Container read = pageOf(".wrap { max-width: 900px; padding: 0 20px; margin: 0 auto }").container();
+    const project::Container read =
+        pageOf(".wrap { max-width: 900px; padding: 0 20px; margin: 0 auto }").container();
     EXPECT_EQ(read.maxWidth, units::Length::px(940));
     EXPECT_EQ(read.padding.left, units::Length::px(20));
 }

@@ -10,7 +10,7 @@ export function markGiven(rowClass, selectors) {
   const inner = document.querySelector('iframe').contentDocument;
   const classed = inner.querySelectorAll(`.${CSS.escape(rowClass)}`);
   const {row, card, ...roles} = selectors;
-  const under = (selector) => [...classed].flatMap((element) => [...element.querySelectorAll(selector)]);
+  const under = (selector) => [...classed].flatMap((element) => [...element.querySelectorAll(selector)]);  // `:scope` is the element
   const rows = row ? under(row) : [...classed];
   rows.forEach((element) => (element.dataset.tenterRow = ''));
   const cards = under(card).map((element, c) => {
