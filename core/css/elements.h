@@ -27,6 +27,9 @@ public:
     /// True if the element contains neither elements nor text; white space counts as text, as in browsers.
     /// Selectors 4 § 14.2.
     [[nodiscard]] virtual bool isEmpty(Element element) const = 0;
+    /// False if the element may have siblings that the tree does not contain. Selectors then match if they
+    /// could match with such siblings.
+    [[nodiscard]] virtual bool knowsSiblings(Element /*element*/) const { return true; }
 };
 
 }  // namespace tenter::css

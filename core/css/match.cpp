@@ -24,7 +24,13 @@ public:
         if (!is(element, selector.compounds.back())) return false;
         std::vector<Element> candidates = {element};
         for (std::size_t i = selector.compounds.size() - 1; i > 0 && !candidates.empty(); --i) {
-            candidates = before(candidates, selector.compounds[i].combinator);
+            const Combinator combinator = selector.compounds[i].combinator;
+            const bool beside =
+                combinator == Combinator::NextSibling || combinator == Combinator::SubsequentSibling;
+            if (beside &&
+                std::ranges::any_of(candidates, [&](Element one) { return !elements_.knowsSiblings(one); }))
+                return optimistic_;
+            candidates = before(candidates, combinator);
             keepThose(candidates, selector.compounds[i - 1]);
         }
         return !candidates.empty();
@@ -136,10 +142,17 @@ private:
     [[nodiscard]] bool isPseudoClass(Element element, const Simple& simple) const {
         const std::string& name = simple.name;
         if (name == "is" || name == "where" || name == "-webkit-any") return is(element, simple.arguments);
-        if (name == "not") return !is(element, simple.arguments);
+        if (name == "not") {
+            optimistic_ = !optimistic_;
+            const bool matched = is(element, simple.arguments);
+            optimistic_ = !optimistic_;
+            return !matched;
+        }
         if (name == "has") {
+            const std::optional<Element> child = elements_.firstChild(element);
             return std::ranges::any_of(simple.arguments,
-                                       [&](const Complex& selector) { return has(element, selector); });
+                                       [&](const Complex& selector) { return has(element, selector); }) ||
+                   (optimistic_ && child && !elements_.knowsSiblings(*child));
         }
         if (name == "root" || name == "scope") return !elements_.parent(element);
         if (name == "empty") return elements_.isEmpty(element);
@@ -154,6 +167,7 @@ private:
     // § 13.3 to § 13.5.
     [[nodiscard]] bool isPlaced(Element element, const Simple& simple) const {
         const std::string& name = simple.name;
+        if (!elements_.knowsSiblings(element)) return optimistic_;
         const auto isFirst = [&](Step step) { return alike(element, step, simple) == 0; };
         if (name.starts_with("first-")) return isFirst(&Elements::previousSibling);
         if (name.starts_with("last-")) return isFirst(&Elements::nextSibling);
@@ -211,6 +225,8 @@ private:
 
     const Elements& elements_;
     ActivePseudoClasses active_;
+    /// Whether a condition on siblings that are not known is true; not so inside `:not()`.
+    mutable bool optimistic_ = true;
 };
 
 }  // namespace

@@ -4,161 +4,13 @@
 #include <span>
 #include <string_view>
 
+#include "markup/neutral_values.h"
+
 namespace tenter::emit {
 
 namespace {
 
-/// A neutral declaration that overrides one of a theme.
-struct Reset {
-    std::string_view property;
-    std::string_view value;
-    std::string_view why;  ///< the comment in the stylesheet
-    /// True for a property that themes often set. It is printed if the theme is not known. Common practice,
-    /// no source.
-    bool usual = false;
-};
-
-constexpr std::string_view columns = "overrides the theme's columns";
-constexpr std::string_view heights = "as high as its content";
-constexpr std::string_view place = "overrides the theme's position";
-constexpr std::string_view measures = "overrides the theme's width";
-constexpr std::string_view looks = "overrides the theme's look";
-constexpr std::string_view lettering = "overrides the theme's type";
-
-constexpr Reset rowResets[] = {
-    {"float", "none", columns, true},
-    {"position", "static", place},
-    {"flex-direction", "row", columns},
-    {"align-items", "normal", columns},
-    {"align-content", "normal", columns},
-    {"justify-items", "normal", columns},
-    {"grid-auto-flow", "row", columns},
-    {"grid-auto-columns", "auto", columns},
-    {"grid-auto-rows", "auto", columns},
-    {"grid-template-rows", "none", columns},
-    {"grid-template-areas", "none", columns},
-    {"height", "auto", heights},
-    {"min-width", "0", columns},
-    {"min-height", "0", heights},
-    {"max-height", "none", heights},
-    {"overflow", "visible", heights},
-    {"border", "0", looks},
-    {"transform", "none", place},
-};
-constexpr Reset cardResets[] = {
-    {"float", "none", columns, true},
-    {"clear", "none", columns},
-    {"max-width", "none", columns, true},
-    {"grid-column", "auto", columns, true},
-    {"order", "0", columns},
-    {"align-self", "auto", columns},
-    {"justify-self", "auto", columns},
-    {"inset", "auto", place},
-    {"flex-wrap", "nowrap", columns},
-    {"align-items", "normal", columns},
-    {"align-content", "normal", columns},
-    {"justify-content", "normal", columns},
-    {"column-gap", "normal", columns},
-    {"height", "auto", heights},
-    {"min-height", "0", heights, true},
-    {"max-height", "none", heights},
-    {"overflow", "visible", heights},
-    {"transform", "none", place},
-};
-constexpr Reset pictureResets[] = {
-    {"float", "none", place, true}, {"min-width", "0", measures},
-    {"min-height", "0", measures},  {"max-height", "none", measures, true},
-    {"flex", "0 1 auto", place},    {"order", "0", place},
-    {"grid-column", "auto", place}, {"object-position", "50% 50%", looks},
-    {"box-shadow", "none", looks},  {"opacity", "1", looks},
-    {"transform", "none", place},
-};
-constexpr Reset textResets[] = {
-    {"float", "none", place, true},
-    {"clear", "none", place},
-    {"position", "static", place, true},
-    {"flex", "0 1 auto", place},
-    {"order", "0", place},
-    {"grid-column", "auto", place},
-    {"width", "auto", measures, true},
-    {"min-width", "0", measures, true},
-    {"max-width", "none", measures, true},
-    {"height", "auto", heights},
-    {"max-height", "none", heights},
-    {"overflow", "visible", heights},
-    {"columns", "auto", measures},
-    {"transform", "none", place},
-    {"text-decoration", "none", looks},
-    {"box-shadow", "none", looks},
-    {"opacity", "1", looks},
-};
-/// Inherited properties, which ancestors can set.
-constexpr Reset letterResets[] = {
-    {"text-indent", "0", lettering},
-    {"white-space", "normal", lettering},
-    {"word-break", "normal", lettering},
-    {"line-break", "auto", lettering},
-    {"text-align-last", "auto", lettering},
-    {"hanging-punctuation", "none", lettering},
-    {"font-variant-caps", "normal", lettering},
-    {"font-variant-numeric", "normal", lettering},
-    {"font-stretch", "normal", lettering},
-    {"font-kerning", "auto", lettering},
-    {"font-feature-settings", "normal", lettering},
-    {"font-size-adjust", "none", lettering},
-    {"text-shadow", "none", looks},
-};
-/// For elements around the row, which take no room.
-constexpr Reset outerResets[] = {
-    {"display", "block", columns},    {"width", "auto", columns},       {"min-width", "0", columns},
-    {"max-width", "none", columns},   {"height", "auto", heights},      {"min-height", "0", heights},
-    {"max-height", "none", heights},  {"margin", "0", columns},         {"padding", "0", columns},
-    {"border", "0", columns},         {"float", "none", columns, true}, {"position", "static", place},
-    {"overflow", "visible", heights}, {"columns", "auto", columns},     {"transform", "none", place},
-};
-/// For a link around parts, which stays a box for its focus outline.
-constexpr Reset linkResets[] = {
-    {"float", "none", place},         {"position", "static", place},
-    {"flex", "0 1 auto", place},      {"order", "0", place},
-    {"align-self", "auto", place},    {"justify-content", "normal", place},
-    {"align-items", "normal", place}, {"row-gap", "normal", place},
-    {"width", "auto", measures},      {"min-width", "0", measures},
-    {"max-width", "none", measures},  {"height", "auto", heights},
-    {"min-height", "0", heights},     {"max-height", "none", heights},
-    {"overflow", "visible", heights}, {"margin", "0", place},
-    {"padding", "0", place},          {"border", "0", looks},
-    {"transform", "none", place},
-};
-/// For elements inside a part, whose type is that of the part.
-constexpr Reset innerResets[] = {
-    {"display", "inline", lettering},
-    {"float", "none", lettering},
-    {"position", "static", lettering},
-    {"margin", "0", lettering},
-    {"padding", "0", lettering},
-    {"border", "0", lettering},
-    {"font-family", "inherit", lettering},
-    {"font-size", "inherit", lettering},
-    {"line-height", "inherit", lettering},
-    {"letter-spacing", "inherit", lettering},
-    {"word-spacing", "inherit", lettering},
-    {"text-transform", "inherit", lettering},
-    {"white-space", "inherit", lettering},
-    {"vertical-align", "baseline", lettering},
-    {"word-break", "inherit", lettering},
-    {"overflow-wrap", "inherit", lettering},
-};
-/// For elements inside a part that are not emphasis.
-constexpr Reset plainResets[] = {
-    {"font-weight", "inherit", lettering},
-    {"font-style", "inherit", lettering},
-};
-/// For elements inside a part that are not links; links have rules of their own.
-constexpr Reset lookResets[] = {
-    {"color", "inherit", looks},
-    {"background", "none", looks},
-    {"text-decoration", "none", looks},
-};
+using markup::Neutral;
 
 class Resetter {
 public:
@@ -167,15 +19,24 @@ public:
 
     void run() {
         const std::string row = rowSelector(scope_);
-        into(row, rowResets);
-        into(row, letterResets);
+        const Neutral direction[] = {
+            {"direction", scope_.project.rightToLeft ? "rtl" : "ltr", markup::neutral::lettering}};
+        into(row, markup::rowResets);
+        into(row, direction);
+        keepMargins(row);
+        into(row, markup::letterResets);
+        into(row, markup::motionResets);
         boxes(row, "no extra item in the grid", true);
         const std::string card = partSelector(scope_, "card");
-        into(card, cardResets);
-        into(card, letterResets);
+        into(card, markup::cardResets);
+        into(card, markup::letterResets);
+        into(card, markup::motionResets);
         boxes(card, "no extra part in the card", true);
         const std::string picture = partSelector(scope_, "picture");
-        if (!picture.empty()) into(picture, pictureResets);
+        if (!picture.empty()) {
+            into(picture, markup::pictureResets);
+            into(picture, markup::motionResets);
+        }
         for (const RoleUse& use : scope_.uses)
             resetText(use);
         if (!row.empty()) resetOuter();
@@ -184,8 +45,8 @@ public:
     }
 
 private:
-    void apply(Rule& rule, std::span<const Reset> resets) const {
-        for (const Reset& reset : resets) {
+    void apply(Rule& rule, std::span<const Neutral> resets) const {
+        for (const Neutral& reset : resets) {
             const std::string property(reset.property);
             if (std::ranges::find(rule.declarations, property, &Declaration::property) !=
                 rule.declarations.end())
@@ -195,12 +56,28 @@ private:
         }
     }
 
-    void into(const std::string& selector, std::span<const Reset> resets) {
+    void into(const std::string& selector, std::span<const Neutral> resets) {
         for (Rule& rule : rules_) {
             if (rule.selector != selector || rule.when != When::Always) continue;
             apply(rule, resets);
             return;
         }
+    }
+
+    /// Keeps the theme's margins above and below the row, which are distances of the page, unless one is
+    /// negative: those make up for gutters that the row does not have.
+    void keepMargins(const std::string& row) {
+        if (themeUnknown_ || scope_.given->rowMarginsAreNegative()) return;
+        const auto rule = std::ranges::find(rules_, row, &Rule::selector);
+        if (rule == rules_.end()) return;
+        const auto margin = std::ranges::find(rule->declarations, "margin", &Declaration::property);
+        if (margin == rule->declarations.end()) return;
+        Declaration right = *margin;
+        margin->property = "margin-left";
+        margin->value = "auto";
+        right.property = "margin-right";
+        right.value = "auto";
+        rule->declarations.insert(std::next(margin), std::move(right));
     }
 
     /// Resets for boxes that a theme adds before and after an element.
@@ -217,18 +94,25 @@ private:
 
     void resetText(const RoleUse& use) {
         const std::string selector = partSelector(scope_, use.role);
-        into(selector, textResets);
-        into(selector, letterResets);
+        into(selector, markup::textResets);
+        into(selector, markup::letterResets);
+        into(selector, markup::motionResets);
+        for (const char* pseudo : {"::first-letter", "::first-line"}) {
+            Rule first;
+            first.selector = selector + pseudo;
+            apply(first, markup::firstResets);
+            rules_.push_back(std::move(first));
+        }
         // A card that is one link needs the `::after` box of the button.
         boxes(selector, "no extra text", false, use.role != "button" || !anyLinked());
         for (const ElementGroup& inner : scope_.given->inside(use.role)) {
             Rule rule;
             rule.selector = inner.selector;
-            apply(rule, innerResets);
+            apply(rule, markup::innerResets);
             const bool bold = inner.tag == "strong" || inner.tag == "b";
             const bool italic = inner.tag == "em" || inner.tag == "i";
-            if (!bold && !italic) apply(rule, plainResets);
-            if (inner.tag != "a") apply(rule, lookResets);
+            if (!bold && !italic) apply(rule, markup::plainResets);
+            if (inner.tag != "a") apply(rule, markup::lookResets);
             rules_.push_back(std::move(rule));
             boxes(inner.selector, "no extra text", false);
         }
@@ -242,7 +126,14 @@ private:
 
     void resetOuter() {
         Rule rule;
-        apply(rule, outerResets);
+        apply(rule, markup::outerResets);
+        if (!themeUnknown_ && !scope_.given->rowMarginsAreNegative()) {
+            const auto margin = std::ranges::find(rule.declarations, "margin", &Declaration::property);
+            Declaration right = *margin;
+            margin->property = "margin-left";
+            right.property = "margin-right";
+            rule.declarations.insert(std::next(margin), std::move(right));
+        }
         rules_.push_back(std::move(rule));
         boxes("", "no extra box next to the row", true);
     }
@@ -253,12 +144,12 @@ private:
         if (wrapper.tag == "a") {
             rule.always("display", "flex");
             rule.always("flex-direction", "column");
-            apply(rule, linkResets);
+            apply(rule, markup::linkResets);
         } else {
             rule.always("display", "contents");
             rule.declarations.back().remark = "its parts become items of the card";
         }
-        apply(rule, letterResets);
+        apply(rule, markup::letterResets);
         rules_.push_back(std::move(rule));
         boxes(wrapper.selector, "no extra part", false);
     }

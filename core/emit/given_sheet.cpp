@@ -86,13 +86,31 @@ std::vector<NodeId> shownInside(const markup::Tree& tree, NodeId part) {
 }
 
 /// CSS Text 3, CSS Fonts 4, CSS Text Decoration 4: the property tables say which properties are inherited.
-constexpr std::array<std::string_view, 18> inheritedProperties{
-    "text-indent",         "white-space",          "word-break",
-    "line-break",          "font-variant-caps",    "font-variant-ligatures",
-    "font-stretch",        "font-kerning",         "font-feature-settings",
-    "font-size-adjust",    "text-align-last",      "text-shadow",
-    "hanging-punctuation", "font-variant-numeric", "text-spacing-trim",
-    "font-optical-sizing", "font-synthesis",       "font-variation-settings"};
+constexpr std::array<std::string_view, 25> inheritedProperties{"direction",
+                                                               "writing-mode",
+                                                               "text-rendering",
+                                                               "text-justify",
+                                                               "font-variant-east-asian",
+                                                               "font-variant-position",
+                                                               "font-variant-alternates",
+                                                               "text-indent",
+                                                               "white-space",
+                                                               "word-break",
+                                                               "line-break",
+                                                               "font-variant-caps",
+                                                               "font-variant-ligatures",
+                                                               "font-stretch",
+                                                               "font-kerning",
+                                                               "font-feature-settings",
+                                                               "font-size-adjust",
+                                                               "text-align-last",
+                                                               "text-shadow",
+                                                               "hanging-punctuation",
+                                                               "font-variant-numeric",
+                                                               "text-spacing-trim",
+                                                               "font-optical-sizing",
+                                                               "font-synthesis",
+                                                               "font-variation-settings"};
 
 bool isInherited(const std::string& property) {
     return std::ranges::find(inheritedProperties, property) != inheritedProperties.end();
@@ -132,6 +150,9 @@ GivenSheet::GivenSheet(markup::GivenRow row, const project::Project& project, pr
     for (const auto& [role, nodes] : inside)
         inside_[role] = groupsOf(*row_, project, nodes, problems);
     findOwnPictures(project, problems);
+    for (const NodeId node : {row_->row, row_->classElement})
+        for (const char* side : {"margin-top", "margin-bottom"})
+            negativeMargins_ = negativeMargins_ || facts_.canBeNegative(node, side);
 }
 
 void GivenSheet::findOwnPictures(const project::Project& project, project::Problems& problems) {
@@ -172,10 +193,14 @@ void GivenSheet::adaptToTheme(const BandScope& scope, Rules& rules) const {
     // A rule for hover must override the rule without hover.
     for (Rule& rule : rules) {
         const std::size_t state = rule.selector.find_last_of(':');
-        if (state == std::string::npos) continue;
-        for (const Rule& base : rules)
-            if (base.selector == rule.selector.substr(0, state) && rule.strength < base.strength)
-                rule.strength = base.strength;
+        for (const Rule& base : rules) {
+            const bool isBase =
+                base.when == When::Always &&
+                (rule.when == When::Always
+                     ? state != std::string::npos && base.selector == rule.selector.substr(0, state)
+                     : rule.selector.starts_with(base.selector));
+            if (isBase && rule.strength < base.strength) rule.strength = base.strength;
+        }
     }
 }
 
@@ -231,6 +256,7 @@ void GivenSheet::adaptRule(const BandScope& scope, Rule& rule) const {
             declaration.note =
                 "No stylesheet can override the theme's " + declaration.property + ": " +
                 project::inQuotes(theme.unbeatable) +
+                (theme.unbeatableOrigin.empty() ? "" : " in " + theme.unbeatableOrigin) +
                 " sets it with !important in a layer or in a style attribute. Remove it from the "
                 "theme.";
         if (!theme.selector.empty() && (strongest.selector.empty() || strongest.most < theme.most))

@@ -49,6 +49,9 @@ public:
     /// The pictures with their own ratio or focal point, grouped by these.
     [[nodiscard]] const std::vector<OwnPicture>& ownPictures() const { return ownPictures_; }
     [[nodiscard]] bool knowsTheme() const { return knowsTheme_; }
+    /// True if the theme gives the row, or the element with the class, a negative margin above or below at
+    /// some viewport width.
+    [[nodiscard]] bool rowMarginsAreNegative() const { return negativeMargins_; }
 
 private:
     GivenSheet(markup::GivenRow row, const project::Project& project, project::Problems& problems);
@@ -62,6 +65,7 @@ private:
     std::map<std::string, std::vector<ElementGroup>> inside_;
     std::vector<OwnPicture> ownPictures_;
     bool knowsTheme_ = false;
+    bool negativeMargins_ = false;
 };
 
 }  // namespace tenter::emit

@@ -303,7 +303,7 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     else
         sheets = sheetsOf(*tree, page.file, report.cautions);
     const PageStyles styles(std::move(sheets));
-    const std::string theme = styles.affecting(keptTree);
+    const std::string theme = styles.affecting(whole, found->pageRow);
     std::optional<ThemePage> around;
     if (!theme.empty())
         around =

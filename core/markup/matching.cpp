@@ -63,6 +63,20 @@ bool TreeElements::isEmpty(Element element) const {
     return tree_[static_cast<NodeId>(element)].firstChild == noNode;
 }
 
+KeptElements::KeptElements(const Tree& tree) : TreeElements(tree), chain_(tree.size()) {
+    // The chain: below the body each element is an only child. The last of them, the row, may have one card.
+    NodeId at = tree.isEmpty() ? noNode : tree.body();
+    while (at != noNode) {
+        chain_[at] = true;
+        const std::vector<NodeId> children = tree.elementChildren(at);
+        at = children.size() == 1 ? children.front() : noNode;
+    }
+}
+
+bool KeptElements::knowsSiblings(Element element) const {
+    return !chain_[element];
+}
+
 std::vector<NodeId> selectedWithin(const Tree& tree, NodeId scope, css::SelectorList selectors) {
     css::Compound top;
     top.simples.emplace_back();

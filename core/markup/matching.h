@@ -23,9 +23,22 @@ public:
     [[nodiscard]] std::optional<Element> firstChild(Element element) const override;
     [[nodiscard]] bool isEmpty(Element element) const override;
 
+protected:
+    [[nodiscard]] const Tree& tree() const { return tree_; }
+
 private:
     [[nodiscard]] std::optional<Element> elementFrom(NodeId node, NodeId Node::*next) const;
     const Tree& tree_;
+};
+
+/// The elements of a tree that has only the chain of ancestors of a row, without their siblings.
+class KeptElements final : public TreeElements {
+public:
+    explicit KeptElements(const Tree& tree);
+    [[nodiscard]] bool knowsSiblings(Element element) const override;
+
+private:
+    std::vector<bool> chain_;  ///< by node: true for the row and its ancestors
 };
 
 /// The elements inside `scope`, without `scope`, that `selectors` match, in document order. Every compound of

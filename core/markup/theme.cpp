@@ -191,13 +191,18 @@ std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& f
 PageStyles::PageStyles(std::vector<PageSheet> sheets)
     : sheets_(std::move(sheets)), sheet_(sheetFrom(sheets_)) {}
 
-std::string PageStyles::affecting(const Tree& kept) const {
-    const TreeElements elements(kept);
+std::string PageStyles::affecting(const Tree& page, NodeId row) const {
+    const TreeElements elements(page);
     const css::Sheet none;
     const css::StyleRules rules(elements, none, sheet_);
     std::set<std::size_t> affecting;
-    for (NodeId at = 0; at < kept.size(); ++at)
-        if (!kept[at].isText()) affecting.merge(rules.pageRulesFor(at, dynamicPseudoClasses));
+    const auto add = [&](NodeId node) {
+        if (!page[node].isText()) affecting.merge(rules.pageRulesFor(node, dynamicPseudoClasses));
+    };
+    for (NodeId at = page[row].parent; at != noNode; at = page[at].parent)
+        add(at);
+    for (NodeId at = row; at != noNode; at = page.following(at, row))
+        add(at);
     std::string text;
     bool layered = false;
     for (const std::size_t index : affecting) {
@@ -225,11 +230,6 @@ std::string PageStyles::affecting(const Tree& kept) const {
                          (property.initialValue ? "; initial-value: " + *property.initialValue : "") +
                          "; }\n";
     return start + text;
-}
-
-std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
-                    std::vector<std::string>& cautions) {
-    return PageStyles(sheetsOf(page, file, cautions)).affecting(kept);
 }
 
 std::string_view originOfRule(std::string_view theme, std::size_t line) {

@@ -44,18 +44,14 @@ public:
     PageStyles& operator=(const PageStyles&) = delete;
 
     [[nodiscard]] const css::Sheet& sheet() const { return sheet_; }
-    /// The rules that match an element of `kept`, as CSS text: one on a line, with file and line in a comment
-    /// at its end if the sheet is a file.
-    [[nodiscard]] std::string affecting(const Tree& kept) const;
+    /// The rules that match `row`, an element in it or one of its ancestors, as CSS text: one on a line, with
+    /// file and line in a comment at its end if the sheet is a file.
+    [[nodiscard]] std::string affecting(const Tree& page, NodeId row) const;
 
 private:
     std::vector<PageSheet> sheets_;
     css::Sheet sheet_;
 };
-
-/// The rules of `sheetsOf` that match an element of `kept`, in their order, as CSS text.
-std::string themeOf(const Tree& page, const Tree& kept, const std::filesystem::path& file,
-                    std::vector<std::string>& cautions);
 
 /// The comment with file and line after the rule on a line of such a text; empty if there is none.
 std::string_view originOfRule(std::string_view theme, std::size_t line);

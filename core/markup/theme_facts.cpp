@@ -4,7 +4,9 @@
 #include <array>
 
 #include "css/ascii.h"
-#include "css/match.h"
+#include "css/cascade.h"
+#include "css/longhands.h"
+#include "css/media.h"
 #include "css/rules.h"
 #include "css/shorthands.h"
 #include "markup/browser_sheet.h"
@@ -22,7 +24,7 @@ struct Shorthand {
 
 /// Shorthands that css::longhandsOf does not expand, and logical sides, which count as both physical ones.
 /// CSS Cascade 5 § 3.1, CSS Logical 1.
-constexpr std::array<Shorthand, 27> furtherShorthands{{
+constexpr std::array<Shorthand, 30> furtherShorthands{{
     {"font",
      "font-family font-size font-style font-weight font-stretch font-variant-caps font-variant-ligatures "
      "font-kerning font-feature-settings line-height"},
@@ -41,6 +43,9 @@ constexpr std::array<Shorthand, 27> furtherShorthands{{
     {"text-decoration", "text-decoration-line text-decoration-style text-decoration-color"},
     {"outline", "outline-width outline-style outline-color"},
     {"columns", "column-count column-width"},
+    {"transition", "transition transition-property"},
+    {"white-space", "white-space text-wrap-mode"},
+    {"text-wrap", "text-wrap-mode text-wrap-style"},
     {"flex-flow", "flex-direction flex-wrap"},
     {"margin-inline", "margin-left margin-right"},
     {"margin-inline-start", "margin-left margin-right"},
@@ -71,7 +76,44 @@ std::string tidied(std::string_view value) {
     return text;
 }
 
-std::vector<css::Longhand> longhandsIn(const std::string& property, const std::string& value) {
+/// The name of a property that is known by another one. Compatibility Standard § 3.1, CSS Text 3 § 5.2.
+std::string standardName(const std::string& property) {
+    constexpr std::string_view prefix = "-webkit-";
+    if (property == "word-wrap") return "overflow-wrap";
+    if (property == "font-width") return "font-stretch";
+    if (property.starts_with("grid-") && property.ends_with("gap")) return property.substr(5);
+    if (!property.starts_with(prefix)) return property;
+    const std::string name = property.substr(prefix.size());
+    // The properties of the old flex boxes have no other name.
+    const bool isOld = name.starts_with("box-") && name != "box-sizing" && name != "box-shadow";
+    return isOld || name == "line-clamp" ? property : name;
+}
+
+/// True if a transition changes no length: colours and the like only.
+bool changesNoLength(const std::string& property, const std::string& value) {
+    constexpr std::array<std::string_view, 14> harmless{
+        "color",  "background", "border-color", "box-shadow", "text-shadow", "opacity", "transform",
+        "filter", "outline",    "fill",         "stroke",     "visibility",  "none",    "text-decoration"};
+    if ((property != "transition" && property != "transition-property") || value.empty()) return false;
+    std::string_view rest = value;
+    while (true) {
+        const std::size_t comma = std::min(rest.find(','), rest.size());
+        bool isHarmless = false;
+        for (const std::string& word : css::valueParts(rest.substr(0, comma)))
+            isHarmless = isHarmless || std::ranges::any_of(harmless, [&](std::string_view name) {
+                             return word.starts_with(name) || word.ends_with("-color");
+                         });
+        // Commas inside cubic-bezier() end a part too early; such a part is a number or a bracket.
+        const std::string part(rest.substr(0, comma));
+        const bool isNumber = part.find_first_of("abcdefghijklmnopqrstuvwxyz") == std::string::npos;
+        if (!isHarmless && !isNumber) return false;
+        if (comma == rest.size()) return true;
+        rest.remove_prefix(comma + 1);
+    }
+}
+
+std::vector<css::Longhand> longhandsIn(const std::string& written, const std::string& value) {
+    const std::string property = standardName(written);
     std::vector<css::Longhand> longhands = css::longhandsOf(property, value);
     for (css::Longhand& longhand : longhands)
         if (longhand.value) longhand.value = tidied(*longhand.value);
@@ -82,6 +124,7 @@ std::vector<css::Longhand> longhandsIn(const std::string& property, const std::s
     const bool isWord = std::ranges::all_of(value, [](char c) { return css::isLetter(c); });
     // `font` resets longhands that it cannot set to their initial values. CSS Fonts 4 § 2.8.
     const auto firstValue = [&](std::string_view longhand) -> std::optional<std::string> {
+        if (property == "transition") return tidied(value);
         if (property != "font" || isWord) return std::nullopt;
         const bool said = (longhand == "font-variant-caps" && value.find("caps") != std::string::npos) ||
                           (longhand == "font-stretch" && (value.find("condensed") != std::string::npos ||
@@ -108,15 +151,49 @@ std::vector<css::Longhand> longhandsIn(const std::string& property, const std::s
 
 }  // namespace
 
-ThemeFacts::ThemeFacts(const Tree& tree, std::string_view theme) : tree_(tree) {
-    read(browserSheet(), Origin::Browser);
-    read(css::readSheet(theme), Origin::Theme);
+namespace {
+
+/// Where the conditions of a rule can be true: on the screen of css::holdsOnScreen, for some readers, or not.
+enum class Reach { Nowhere, ForSome, OnScreen };
+
+Reach reachOf(const css::Sheet& sheet, const css::StyleRule& rule) {
+    Reach reach = Reach::OnScreen;
+    for (const css::Condition* condition : sheet.conditionsOf(rule)) {
+        Reach own = Reach::ForSome;
+        if (condition->kind == css::ConditionKind::Supports)
+            own = css::isSupported(condition->text) ? Reach::OnScreen : Reach::Nowhere;
+        if (condition->kind == css::ConditionKind::Media) {
+            std::vector<double> widths{1};
+            for (const double width : css::mediaWidths(condition->text)) {
+                widths.push_back(width);
+                widths.push_back(width + 0.01);
+            }
+            own = Reach::Nowhere;
+            for (const double width : widths) {
+                if (css::holdsOnScreen(condition->text, width)) own = Reach::OnScreen;
+                if (own == Reach::Nowhere && css::mediaHolds(condition->text, width) != css::Truth::False)
+                    own = Reach::ForSome;
+            }
+        }
+        reach = std::min(reach, own);
+    }
+    return reach;
+}
+
+}  // namespace
+
+ThemeFacts::ThemeFacts(const Tree& tree, std::string_view theme)
+    : tree_(tree), theme_(css::readSheet(theme)) {
+    read(browserSheet(), Origin::Browser, {});
+    read(theme_, Origin::Theme, theme);
     readAttributes();
 }
 
-void ThemeFacts::read(const css::Sheet& sheet, Origin origin) {
-    const TreeElements elements(tree_);
+void ThemeFacts::read(const css::Sheet& sheet, Origin origin, std::string_view source) {
+    const KeptElements elements(tree_);
     for (const css::StyleRule& rule : sheet.rules) {
+        const Reach reach = reachOf(sheet, rule);
+        if (reach == Reach::Nowhere) continue;
         for (const css::Complex& selector : rule.selectors) {
             const auto& pseudos = selector.pseudoElements();
             const std::string pseudo = pseudos.empty() ? std::string() : pseudos.front().name;
@@ -125,6 +202,8 @@ void ThemeFacts::read(const css::Sheet& sheet, Origin origin) {
             how.layered = rule.layer.has_value();
             how.specificity = css::specificityOf(selector);
             how.selector = rule.selectorText.substr(0, 200);
+            how.onScreen = reach == Reach::OnScreen;
+            how.where = originOfRule(source, rule.line);
             for (NodeId at = 0; at < tree_.size(); ++at) {
                 if (tree_[at].isText() || !css::matches(selector, elements, at, dynamicPseudoClasses))
                     continue;
@@ -173,13 +252,16 @@ ThemeValue ThemeFacts::valueOf(const Subjects& subjects, const std::string& prop
             const auto same = std::ranges::find(wanted, said.property, &css::Longhand::property);
             if (same == wanted.end()) continue;
             if (same->value && !said.value.empty() && *same->value == said.value) continue;
+            if (changesNoLength(said.property, said.value)) continue;
             // The browser's own sheet sets no inherited property of elements around a row.
             if (above && said.origin == Origin::Browser) continue;
             found.differs = true;
             if (above || said.origin == Origin::Browser) continue;
             found.important = found.important || said.important || said.origin == Origin::Attribute;
-            if (said.important && (said.layered || said.origin == Origin::Attribute))
+            if (said.important && said.onScreen && (said.layered || said.origin == Origin::Attribute)) {
                 found.unbeatable = said.selector;
+                found.unbeatableOrigin = said.where;
+            }
             if (said.origin != Origin::Theme || said.layered) continue;
             if (found.selector.empty() || found.most < said.specificity) {
                 found.most = said.specificity;
@@ -194,6 +276,29 @@ ThemeValue ThemeFacts::valueOf(const Subjects& subjects, const std::string& prop
             look(at, {}, true);
     }
     return found;
+}
+
+bool ThemeFacts::canBeNegative(NodeId node, const std::string& property) const {
+    // All viewports that a project can have.
+    constexpr double narrowest = 1;
+    constexpr double widest = 10'000;
+    const TreeElements elements(tree_);
+    const css::StyleRules rules(elements, browserSheet(), theme_);
+    std::vector<css::Elements::Element> chain;
+    for (NodeId at = node; at != noNode; at = tree_[at].parent)
+        chain.push_back(at);
+    std::vector<double> ends = css::intervalEnds(rules, chain, narrowest, widest);
+    ends.push_back(widest);
+    double from = narrowest;
+    for (const double end : ends) {
+        css::Styles styles(rules, from, end, false);
+        const auto value = styles.length(node, property, css::Line{0, 1}, "0");
+        if (!styles.problems.empty() && !value) return true;
+        if (value && std::min(value->atZero + value->perPx * from, value->atZero + value->perPx * end) < 0)
+            return true;
+        from = end;
+    }
+    return false;
 }
 
 bool ThemeFacts::affects(const Subjects& subjects) const {

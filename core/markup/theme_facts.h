@@ -21,8 +21,9 @@ struct ThemeValue {
     /// The selector of a rule that no stylesheet can override: `!important` in a layer or in a style
     /// attribute. Empty if there is none. CSS Cascade 5 § 6.1, § 6.4.
     std::string unbeatable;
-    css::Specificity most;  ///< highest specificity of the rules of the theme that set it
-    std::string selector;   ///< selector of the strongest of them
+    std::string unbeatableOrigin;  ///< its file and line, such as `look.css:12`; empty if it is not known
+    css::Specificity most;         ///< highest specificity of the rules of the theme that set it
+    std::string selector;          ///< selector of the strongest of them
 };
 
 /// Elements of a tree, or a pseudo-element of each of them (such as `before`; empty: the elements
@@ -35,14 +36,16 @@ struct Subjects {
 /// All declarations of a theme for the elements of a tree.
 class ThemeFacts {
 public:
-    /// `theme` is CSS text; its invalid parts are dropped, as in browsers. Media conditions count as true,
-    /// because each is true at some width.
+    /// `theme` is CSS text; its invalid parts are dropped, as in browsers. Media conditions count as true if
+    /// they can be true at some width; those for print only do not count.
     ThemeFacts(const Tree& tree, std::string_view theme);
 
     /// How the theme sets `property`, which can be a shorthand, of the subjects to a value other than
     /// `value`. With `inherited`, declarations for ancestors count too, without their specificity.
     [[nodiscard]] ThemeValue valueOf(const Subjects& subjects, const std::string& property,
                                      const std::string& value, bool inherited) const;
+    /// True if a length of the element is negative at some viewport width, or is not known at some.
+    [[nodiscard]] bool canBeNegative(NodeId node, const std::string& property) const;
     /// True if the theme has any declaration for the subjects.
     [[nodiscard]] bool affects(const Subjects& subjects) const;
 
@@ -56,13 +59,16 @@ private:
         bool important = false;
         css::Specificity specificity;
         std::string selector;
+        std::string where;     ///< file and line of the rule
+        bool onScreen = true;  ///< true if its conditions hold on a screen at some width
     };
-    void read(const css::Sheet& sheet, Origin origin);
+    void read(const css::Sheet& sheet, Origin origin, std::string_view source);
     void readAttributes();
     void add(NodeId node, const std::string& pseudo, const std::string& property, const std::string& value,
              const Declared& how);
 
     const Tree& tree_;
+    css::Sheet theme_;
     std::map<std::pair<NodeId, std::string>, std::vector<Declared>> declared_;
 };
 

@@ -38,6 +38,30 @@ project::Project printed(const std::string& one, const std::string& other) {
     return project;
 }
 
+// CSS Cascade 5 § 6.1, § 6.4: no later stylesheet overrides an important declaration in a layer or in a style
+// attribute.
+TEST(ThemeObstacleCheck, ReportsWhatNoStylesheetOverrides) {
+    project::Project project =
+        printed("<h3>Low tide</h3>", "<h3 style='margin: 9px !important'>High water</h3>");
+    project.given->theme =
+        "@layer base;\n@layer base { .walk { float: left !important; color: red !important; } } /* "
+        "look.css:12 */\n"
+        ".walk p { float: left !important; }\n@layer base { @media print { p { float: left !important; } } "
+        "}\n";
+    std::vector<std::string> said;
+    for (const Finding& finding : findingsOf(project))
+        if (finding.check == "theme-obstacle") {
+            EXPECT_EQ(finding.severity, Severity::Error);
+            said.push_back(finding.says);
+        }
+    ASSERT_EQ(said.size(), 2U);
+    EXPECT_NE((said[0] + said[1]).find("“.walk” in look.css:12 sets float of the card"), std::string::npos);
+    EXPECT_NE((said[0] + said[1]).find("“style attribute” sets margin of the heading"), std::string::npos);
+    project::Project plain = printed("<h3>Low tide</h3>", "<h3>High water</h3>");
+    plain.given->theme = ".walk { float: left !important; }\n";
+    EXPECT_FALSE(has(plain, "theme-obstacle"));
+}
+
 // G141: a heading is at most one level deeper than the one before it.
 TEST(HeadingLevelsCheck, ReportsHeadingsThatSkipALevel) {
     const Finding found = findingOf(printed("<h2>Low tide</h2>", "<h4>High water</h4>"), "heading-levels");

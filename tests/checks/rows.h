@@ -148,6 +148,7 @@ inline std::multimap<std::string, project::Project> rowsByCheck() {
         {"growth", steppedAt800(17, 16)},
         {"heading-levels", withMarkup("<h4>High water</h4>")},
         {"theme-gap", withMarkup("<h3>High water</h3>")},
+        {"theme-obstacle", withMarkup("<h3 style='margin: 9px !important'>High water</h3>")},
         {"heading-lines", withStyle(headed(longText), "text/heading/size", "40")},
         {"holes", cards("ABCD", 3)},
         {"holes", cards("ABCDE", 4)},

@@ -30,7 +30,7 @@ std::string themed(const std::string& css,
                    const std::string& row = "<div class=row><p class=tide>Low</p></div>") {
     const Tree page = treeOf("<style>" + css + "</style>" + row);
     std::vector<std::string> report;
-    return themeOf(page, treeOf(row), "page.html", report);
+    return PageStyles(sheetsOf(page, "page.html", report)).affecting(page, byClass(page, "row"));
 }
 
 TEST(Theme, KeepsTheRulesThatAffectTheRow) {
@@ -55,11 +55,37 @@ TEST(Theme, ReadsSheetsSavedWithThePageAndReportsOthers) {
         "href=gone.css>"
         "<div class=tide>Low</div>");
     std::vector<std::string> report;
-    EXPECT_EQ(themeOf(page, page, folder / "page.html", report),
+    EXPECT_EQ(PageStyles(sheetsOf(page, folder / "page.html", report)).affecting(page, byClass(page, "tide")),
               "@media print { .tide { float: left; } } /* look.css:1 */\n");
     ASSERT_EQ(report.size(), 1U);
     EXPECT_NE(report[0].find("gone.css"), std::string::npos);
     std::filesystem::remove_all(folder);
+}
+
+// CSS Cascade 5 § 2: imported rules come first; the layers of the page keep their order.
+TEST(Theme, ReadsImportedSheets) {
+    const std::filesystem::path folder = std::filesystem::path(TENTER_BINARY_DIR) / "theme-imports";
+    std::filesystem::create_directories(folder / "css");
+    std::ofstream(folder / "css" / "all.css") << "@layer late, early;\n@import 'inner.css' layer(early) "
+                                                 "screen;\n@layer late { .tide { order: 1 } }\n"
+                                                 ".tide { order: 2 }";
+    std::ofstream(folder / "css" / "inner.css") << "\n.tide { order: 3 }";
+    const Tree page = treeOf("<link rel=stylesheet href=css/all.css><div class=tide>Low</div>");
+    std::vector<std::string> report;
+    EXPECT_EQ(PageStyles(sheetsOf(page, folder / "page.html", report)).affecting(page, byClass(page, "tide")),
+              "@layer late, early;\n"
+              "@layer early { @media screen { .tide { order: 3; } } } /* inner.css:2 */\n"
+              "@layer late { .tide { order: 1; } } /* all.css:3 */\n"
+              ".tide { order: 2; } /* all.css:4 */\n");
+    EXPECT_EQ(report.size(), 0U);
+    std::filesystem::remove_all(folder);
+}
+
+TEST(Theme, NamesTheFileOfARule) {
+    const std::string theme = "a { b: c; }\n.tide { order: 3; } /* inner.css:2 */\n";
+    EXPECT_EQ(originOfRule(theme, 2), "inner.css:2");
+    EXPECT_EQ(originOfRule(theme, 1), "");
+    EXPECT_EQ(originOfRule(theme, 9), "");
 }
 
 class Facts : public testing::Test {
@@ -89,6 +115,43 @@ TEST_F(Facts, ExpandShorthands) {
     EXPECT_TRUE(facts.valueOf(tide, "line-height", "1.4", false).differs);
     EXPECT_TRUE(facts.valueOf(tide, "grid-column", "auto", false).differs);
     EXPECT_TRUE(facts.valueOf(tide, "max-width", "none", false).differs);
+}
+
+// The siblings of the row and of its ancestors are not kept, so conditions on them may be true.
+TEST_F(Facts, AllowForSiblingsThatAreNotKept) {
+    const Tree kept = treeOf("<main><div class=row><p class=tide>Low</p><p>High</p></div></main>");
+    const Subjects low{{byClass(kept, "tide")}, ""};
+    const auto differs = [&](const std::string& selector) {
+        return ThemeFacts(kept, selector + " { order: 3 }").valueOf(low, "order", "0", false).differs;
+    };
+    EXPECT_TRUE(differs("main:nth-child(2) .tide"));
+    EXPECT_TRUE(differs("main:not(:first-child) .tide"));
+    EXPECT_TRUE(differs("header + main .tide"));
+    EXPECT_TRUE(differs(".row:not(h2 + .row) .tide"));
+    EXPECT_FALSE(differs(".tide:nth-child(2)"));
+    EXPECT_FALSE(differs("p + .tide"));
+    EXPECT_FALSE(differs("header + .pool .tide"));
+}
+
+TEST_F(Facts, KnowNamesOfOldAndTransitionsOfColours) {
+    const ThemeFacts facts(
+        tree,
+        ".tide { word-wrap: break-word; -webkit-order: 2; transition: color 0.2s "
+        "cubic-bezier(0.1, 0.2, 0.3, 1), border-color 1s } .row { transition: all 0.2s ease }");
+    EXPECT_TRUE(facts.valueOf(tide, "overflow-wrap", "normal", false).differs);
+    EXPECT_TRUE(facts.valueOf(tide, "order", "0", false).differs);
+    EXPECT_FALSE(facts.valueOf(tide, "transition", "none", false).differs);
+    EXPECT_TRUE(facts.valueOf({{byClass(tree, "row")}, ""}, "transition", "none", false).differs);
+}
+
+TEST_F(Facts, KnowNegativeLengths) {
+    const ThemeFacts facts(
+        tree,
+        ":root { --gap: 8px } .tide { margin-top: calc(-1 * var(--gap)); margin-bottom: 2em } "
+        "@media (max-width: 400px) { .tide { margin-bottom: -1px } }");
+    EXPECT_TRUE(facts.canBeNegative(byClass(tree, "tide"), "margin-top"));
+    EXPECT_TRUE(facts.canBeNegative(byClass(tree, "tide"), "margin-bottom"));
+    EXPECT_FALSE(facts.canBeNegative(byClass(tree, "row"), "margin-bottom"));
 }
 
 // A style attribute wins over every selector. CSS Style Attributes § 3.

@@ -1,0 +1,82 @@
+// Declarations of a page's theme that no stylesheet can override: `!important` in a cascade layer or in a
+// style attribute. CSS Cascade 5 § 6.1 and § 6.4.
+#include <map>
+#include <mutex>
+
+#include "checks/check.h"
+#include "checks/phrases.h"
+#include "markup/obstacles.h"
+
+namespace tenter::checks {
+
+namespace {
+
+using markup::Obstacle;
+
+/// The obstacles of a given row. Rows are checked after every edit, and few edits change the markup or the
+/// theme, so the last answer is kept.
+std::vector<Obstacle> obstaclesOf(const project::Project& project) {
+    static std::mutex mutex;
+    static project::Given asked;
+    static std::vector<Obstacle> answer;
+    const std::lock_guard lock(mutex);
+    if (asked == *project.given) return answer;
+    project::Problems unused;
+    const std::optional<markup::GivenRow> row = markup::givenRow(project, unused);
+    if (!row) return {};
+    answer = markup::obstaclesOf(*row, project.given->theme);
+    asked = *project.given;
+    return answer;
+}
+
+/// The properties that a rule sets for the elements of a role.
+struct Conflict {
+    Cause cause;
+    std::string properties;
+    Obstacle first;
+};
+
+std::string namedElements(const std::string& role) {
+    if (role.empty()) return "elements around the parts";
+    return "the " + role;
+}
+
+void checkThemeObstacles(const Subject& subject, Findings& out) {
+    if (!subject.project.given ||
+        std::string(subject.project.given->theme).find("important") == std::string::npos) {
+        // A style attribute can have it too.
+        if (!subject.project.given ||
+            std::string(subject.project.given->markup).find("important") == std::string::npos)
+            return;
+    }
+    std::map<std::pair<std::string, std::string>, Conflict> conflicts;
+    for (const Obstacle& obstacle : obstaclesOf(subject.project)) {
+        Conflict& conflict = conflicts[{obstacle.selector, obstacle.role}];
+        if (conflict.properties.empty()) conflict.first = obstacle;
+        conflict.properties += (conflict.properties.empty() ? "" : ", ") + obstacle.property;
+        const std::size_t card = std::min(obstacle.card, subject.project.cards.size() - 1);
+        const std::size_t parts = subject.project.cards[card].parts.size();
+        conflict.cause.add({card, parts == 0 ? 0 : std::min(obstacle.part, parts - 1)}, subject.whole(), 0);
+    }
+    for (const auto& [key, conflict] : conflicts) {
+        const std::string& origin = conflict.first.origin;
+        report(
+            out, conflict.cause,
+            {Severity::Error,
+             "CSS Cascade 5 § 6.1, § 6.4",
+             {"the theme’s rule " + inQuotation(conflict.first.selector) +
+                  (origin.empty() ? "" : " in " + origin) + " sets " + conflict.properties + " of " +
+                  namedElements(conflict.first.role) +
+                  " with !important in a cascade layer or in a style attribute",
+              "No stylesheet for the row can override it, so the row on the page differs from the one here",
+              "Remove !important from that rule in the theme"},
+             key.first + key.second});
+    }
+}
+
+}  // namespace
+
+extern const Check themeObstaclesCheck{
+    .name = "theme-obstacle", .run = checkThemeObstacles, .dependsOnBreaks = false};
+
+}  // namespace tenter::checks
