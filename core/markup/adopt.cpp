@@ -274,12 +274,10 @@ NodeId rowOnPage(const Tree& page, const FoundRow& found) {
 
 /// Puts the root size and, if `container`, the container of a theme into a page.
 void setPage(const ThemePage& around, bool container, project::Page& page, Report& report) {
-    page.rootSize = around.rootSize();
+    around.into(page, container);
     report.found.push_back("Root font size: " + units::px(around.rootSize()) + ".");
     // A row without the elements around it says nothing about its container, so the project's stays.
-    if (!container) return;
-    page.container = around.container();
-    report.found.push_back(around.containerSentence());
+    if (container) report.found.push_back(around.containerSentence());
 }
 
 }  // namespace

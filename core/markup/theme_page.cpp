@@ -9,6 +9,7 @@
 #include "markup/browser_sheet.h"
 #include "markup/matching.h"
 #include "markup/page_boxes.h"
+#include "project/rules.h"
 #include "units/quantities.h"
 
 namespace tenter::markup {
@@ -129,6 +130,12 @@ Length inPx(double px) {
     return Length::px(std::abs(px) < 0.005 ? 0 : px);
 }
 
+/// A padding; a container cannot have a negative one.
+Length paddingOf(double px, bool& exact) {
+    exact = exact && px > -0.005;
+    return inPx(std::max(px, 0.0));
+}
+
 /// The container with the content box of `piece`; `exact` becomes false if no container has it.
 project::Container containerOf(const Piece& piece, bool& exact) {
     project::Container container;
@@ -146,8 +153,8 @@ project::Container containerOf(const Piece& piece, bool& exact) {
     }
     if (even) {
         container.width = Length::percent(width.perPx * 100);
-        if (std::abs(left.atZero) > 0.005) container.padding.left = inPx(left.atZero);
-        if (std::abs(right.atZero) > 0.005) container.padding.right = inPx(right.atZero);
+        if (std::abs(left.atZero) > 0.005) container.padding.left = paddingOf(left.atZero, exact);
+        if (std::abs(right.atZero) > 0.005) container.padding.right = paddingOf(right.atZero, exact);
         return container;
     }
     if (std::abs(left.atZero) < 0.005 && std::abs(right.atZero) < 0.005) {
@@ -160,13 +167,13 @@ project::Container containerOf(const Piece& piece, bool& exact) {
     container.width =
         std::abs(width.perPx) < sameSlope ? inPx(width.atZero) : Length::percent(width.perPx * 100);
     if (std::abs(width.perPx) >= sameSlope && std::abs(width.atZero) > 0.005)
-        container.padding.left = container.padding.right = inPx(-width.atZero / 2);
+        container.padding.left = container.padding.right = paddingOf(-width.atZero / 2, exact);
     return container;
 }
 
 /// The container of a piece that grows with the page and of the next one, which does not: a width in percent
 /// with a maximum. Empty if the two do not join like that.
-std::optional<project::Container> joined(const Piece& piece, const Piece& next) {
+std::optional<project::Container> joined(const Piece& piece, const Piece& next, bool& exact) {
     const Line& width = piece.box.width;
     const Line& left = piece.box.left;
     const double right = -left.atZero - width.atZero;
@@ -178,7 +185,6 @@ std::optional<project::Container> joined(const Piece& piece, const Piece& next) 
     const Line nextLeft{-most / 2 + left.atZero, 0.5};
     const bool meets = std::abs(width.perPx * piece.upTo - most) < 0.1;
     if (!meets || !isSame(nextLeft, next.box.left)) return std::nullopt;
-    bool exact = true;
     project::Container container = containerOf(piece, exact);
     container.maxWidth = Length::px(most);
     return container;
@@ -199,7 +205,7 @@ std::vector<ThemeRange> rangesOf(const std::vector<Piece>& pieces, bool& exact) 
         if (continues(last + 1)) {
             Piece whole = pieces[i];
             whole.upTo = pieces[last].upTo;
-            container = joined(whole, pieces[last + 1]);
+            container = joined(whole, pieces[last + 1], exact);
             if (container) {
                 const std::size_t second = ++last;
                 while (continues(last + 1) && isSame(pieces[last + 1].box.left, pieces[second].box.left) &&
@@ -223,11 +229,58 @@ std::string inWords(const Length& length) {
 
 }  // namespace
 
+namespace {
+
+units::RootSize rootOf(const Line& line) {
+    if (std::abs(line.perPx) < sameSlope) return line.atZero;
+    units::RootSize::Calculation calculation;
+    calculation.px = line.atZero;
+    calculation.vw = line.perPx * 100;
+    return units::RootSize::of(calculation);
+}
+
+/// What `narrow` changes of `wide`.
+project::ContainerChange changed(const project::Container& narrow, const project::Container& wide) {
+    project::ContainerChange change;
+    if (narrow.width != wide.width) change.width = narrow.width;
+    if (narrow.maxWidth != wide.maxWidth) change.maxWidth = narrow.maxWidth;
+    if (narrow.background != wide.background) change.background = narrow.background;
+    for (const auto side : {&project::Sides::left, &project::Sides::right})
+        if (narrow.padding.*side != wide.padding.*side)
+            change.padding.*side = (narrow.padding.*side).value_or(Length());
+    return change;
+}
+
+}  // namespace
+
+void ThemePage::into(project::Page& page, bool withContainer) const {
+    page.rootSize = rootOf(ranges.back().rootSize);
+    if (withContainer) {
+        page.container = container();
+        page.ranges.clear();
+    }
+    for (project::PageRange& range : page.ranges)
+        range.rootSize.reset();
+    if (!withContainer) return;
+    for (const ThemeRange& theme : ranges) {
+        project::PageRange range;
+        const units::RootSize root = rootOf(theme.rootSize);
+        if (root != page.rootSize) range.rootSize = root;
+        range.container = changed(theme.container, page.container);
+        range.upTo = std::round(theme.upTo * 100) / 100;
+        if (std::isfinite(theme.upTo)) page.ranges.push_back(std::move(range));
+    }
+}
+
 ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, double narrowest, double widest) {
     ThemePage page;
     PageReader reader(tree, row, sheet);
     bool exact = true;
     page.ranges = rangesOf(reader.pieces(narrowest, widest), exact);
+    // As many as a project holds; the widest ones, because the narrowest of them reaches down to 0.
+    if (page.ranges.size() > project::mostPageRanges)
+        page.ranges.erase(page.ranges.begin(),
+                          page.ranges.end() - static_cast<std::ptrdiff_t>(project::mostPageRanges));
     if (page.ranges.empty()) page.ranges.push_back({});
     page.ranges.back().upTo = endless;
     page.cautions.assign(reader.cautions().begin(), reader.cautions().end());

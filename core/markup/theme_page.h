@@ -29,6 +29,8 @@ struct ThemePage {
     [[nodiscard]] const project::Container& container() const { return ranges.back().container; }
     /// The container at wide viewports in a sentence; "assumed" where something could not be read.
     [[nodiscard]] std::string containerSentence() const;
+    /// Puts root size, container and their ranges into a page. Without `withContainer` its container stays.
+    void into(project::Page& page, bool withContainer) const;
 };
 
 /// The root size and the container of `row`, the content box of its parent, between two viewport widths
