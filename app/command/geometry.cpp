@@ -27,7 +27,8 @@ int runGeometry(const GeometryArguments& arguments) {
     if (!widths) return wrongInput;
     const layout::PreparedRow row(opened->project, opened->variant, opened->store,
                                   text::atRatio(*opened->profile, arguments.ratio));
-    const emit::GeometryHead head{arguments.project, opened->project.variants[opened->variant].className,
+    const emit::GeometryHead head{arguments.project,
+                                  opened->project.row().variants[opened->variant].className,
                                   std::string(opened->profile->name())};
     return deliver(arguments, [&](const Sink& sink) { emit::writeGeometry(row, head, *widths, sink); });
 }

@@ -17,7 +17,7 @@ namespace {
 
 std::string classes(const project::Project& project) {
     std::string out;
-    for (const project::Variant& variant : project.variants)
+    for (const project::Variant& variant : project.row().variants)
         out += (out.empty() ? "" : ", ") + variant.className;
     return out;
 }
@@ -115,7 +115,7 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     opened->folder = std::filesystem::path(arguments.project).parent_path();
     opened->fonts.use(opened->project.fonts, opened->folder);
     if (!arguments.variant.empty()) {
-        const std::optional<std::size_t> found = opened->project.findVariant(arguments.variant);
+        const std::optional<std::size_t> found = opened->project.row().findVariant(arguments.variant);
         if (!found) {
             printProblem(project::Problem{arguments.project, "/variants",
                                           "No variant has the class \"" + arguments.variant + "\".",

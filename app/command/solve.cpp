@@ -51,7 +51,7 @@ int printLeeway(const SolveArguments& arguments, Opened& opened, const solve::Op
     const auto setting = std::ranges::find(leewaySettings, arguments.leeway,
                                            &std::pair<std::string, solve::LeewaySetting>::first);
     std::string out;
-    for (std::size_t band = 0; band < opened.project.variants[opened.variant].bands.size(); ++band) {
+    for (std::size_t band = 0; band < opened.project.row().variants[opened.variant].bands.size(); ++band) {
         const auto leeway =
             solve::leewayOf(opened.project, opened.variant, band, setting->second, opened.store, options);
         if (leeway)
@@ -73,21 +73,21 @@ bool addColumns(const SolveArguments& arguments, Opened& opened) {
     project::Project& project = opened.project;
     const std::string name =
         arguments.className.empty()
-            ? solve::classFor(project.variants[opened.variant].className, arguments.columns)
+            ? solve::classFor(project.row().variants[opened.variant].className, arguments.columns)
             : arguments.className;
     if (!project::isClassName(name)) {
         refuse("--class", project::inQuotes(name) + " is not a class name.",
                "It must start with a letter and have only letters, digits, hyphens and underscores.");
         return false;
     }
-    if (project.findVariant(name)) {
+    if (project.row().findVariant(name)) {
         refuse("--columns", "the project already has a variant with the class " + name,
                "solve it with --variant " + name + ", or set another class with --class");
         return false;
     }
-    project.variants.push_back(
+    project.row().variants.push_back(
         solve::withColumns(project, opened.variant, arguments.columns, name, opened.store));
-    opened.variant = project.variants.size() - 1;
+    opened.variant = project.row().variants.size() - 1;
     return true;
 }
 
@@ -125,7 +125,7 @@ bool addWishes(const SolveArguments& arguments, project::Project& project) {
     printProblems(problems);
     if (!problems.empty()) return false;
     if (!arguments.wishes.empty())
-        project.wishes = project.wishes ? project::overlaid(*project.wishes, added) : added;
+        project.row().wishes = project.row().wishes ? project::overlaid(*project.row().wishes, added) : added;
     return true;
 }
 

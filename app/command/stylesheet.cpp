@@ -52,7 +52,7 @@ int runStylesheet(const StylesheetArguments& arguments) {
         printProblems(problems);
     }
     const bool given =
-        arguments.markup.empty() ? opened->project.given.has_value() : arguments.markup == "given";
+        arguments.markup.empty() ? opened->project.row().given.has_value() : arguments.markup == "given";
     if (!given) return deliver(arguments, emit::stylesheet(opened->project, options));
     project::Problems problems;
     const std::optional<std::string> sheet = emit::givenStylesheet(opened->project, options, problems);

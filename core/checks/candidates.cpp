@@ -53,7 +53,7 @@ std::size_t bandsInRange(const Subject& subject) {
 }
 
 bool holds(const Project& project, std::size_t variant, std::size_t band, const Settings& change) {
-    const Settings now = project::resolve(project, project.variants[variant], band);
+    const Settings now = project::resolve(project, project.row().variants[variant], band);
     return project::merged(now, change) == now;
 }
 
@@ -61,17 +61,17 @@ bool holds(const Project& project, std::size_t variant, std::size_t band, const 
 void setInLayer(Project& project, project::CascadeLayer layer, std::size_t variant, const Settings& change) {
     Settings& there = project::settingsOf(project, layer, variant, 0);
     there = project::merged(there, change);
-    for (std::size_t band = 0; band < project.variants[variant].bands.size(); ++band) {
+    for (std::size_t band = 0; band < project.row().variants[variant].bands.size(); ++band) {
         if (holds(project, variant, band, change)) continue;
-        Settings& own = project.variants[variant].bands[band].set;
+        Settings& own = project.row().variants[variant].bands[band].set;
         own = project::merged(own, change);
     }
 }
 
 /// True if setting `change` in the style alone is enough in every band of the variant.
 bool isSetByStyle(Project project, std::size_t variant, const Settings& change) {
-    project.style = project::merged(project.style, change);
-    for (std::size_t band = 0; band < project.variants[variant].bands.size(); ++band)
+    project.row().style = project::merged(project.row().style, change);
+    for (std::size_t band = 0; band < project.row().variants[variant].bands.size(); ++band)
         if (!holds(project, variant, band, change)) return false;
     return true;
 }
@@ -131,14 +131,14 @@ void Candidates::set(const std::string& label, Scope scope, std::vector<BandChan
         const std::string where = titleOfBands(subject_, changes);
         addChange(label, where, group, [variant, changes = std::move(changes)](Project& project) {
             for (const auto& [band, change] : changes) {
-                Settings& own = project.variants[variant].bands[band].set;
+                Settings& own = project.row().variants[variant].bands[band].set;
                 own = project::merged(own, change);
             }
         });
         return;
     }
     const bool style = scope == Scope::Look && isSetByStyle(subject_.project, variant, first);
-    const bool onlyVariant = subject_.project.variants.size() == 1;
+    const bool onlyVariant = subject_.project.row().variants.size() == 1;
     const std::string where = onlyVariant ? "at every width"
                               : style     ? "in all variants"
                                       : "in the variant " + project::quotedTitle(subject_.project, variant);
@@ -171,16 +171,17 @@ void Candidates::moveBreakpoint(std::size_t band, double width) {
     const std::size_t variant = subject_.variantIndex;
     const std::optional<double> now = subject_.variant.bands[band].upTo;
     if (!now || width == *now) return;
-    const auto& variants = subject_.project.variants;
-    addChange(
-        "Move the breakpoint from " + units::figure(*now) + " to " + units::px(width),
-        variants.size() == 1 ? std::string()
-                             : "in the variant " + project::quotedTitle(subject_.project, variant),
-        {}, [variant, band, width](Project& project) { project.variants[variant].bands[band].upTo = width; });
+    const auto& variants = subject_.project.row().variants;
+    addChange("Move the breakpoint from " + units::figure(*now) + " to " + units::px(width),
+              variants.size() == 1 ? std::string()
+                                   : "in the variant " + project::quotedTitle(subject_.project, variant),
+              {}, [variant, band, width](Project& project) {
+                  project.row().variants[variant].bands[band].upTo = width;
+              });
 }
 
 void Candidates::solveSizes(std::function<void(Project&)> wish) {
-    const auto& variants = subject_.project.variants;
+    const auto& variants = subject_.project.row().variants;
     addChange(
         "Solve sizes",
         variants.size() == 1

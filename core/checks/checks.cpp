@@ -31,7 +31,7 @@ void addUnderProfile(Findings& all, Findings others) {
 }
 
 /// One subject for each profile of `options`, or for every profile.
-Subjects subjectsOf(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+Subjects subjectsOf(const project::Project& project, project::VariantRef variant, text::ParagraphStore& store,
                     const Options& options) {
     Subjects subjects;
     for (const text::BreakProfile* profile :
@@ -98,7 +98,7 @@ Findings comparisonsOf(const Subjects& subjects) {
 
 }  // namespace
 
-Checked checkAll(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+Checked checkAll(const project::Project& project, project::VariantRef variant, text::ParagraphStore& store,
                  const Options& options) {
     const Subjects subjects = subjectsOf(project, variant, store, options);
     const Subject& subject = subjects.front();
@@ -114,6 +114,7 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
     std::vector<Finding> findings;
     for (KeyedFinding& keyed : all) {
         Finding& finding = keyed.finding;
+        finding.row = variant.row;
         finding.share = options.audience.empty()
                             ? std::min(1.0, lengthOf(finding.widths) / (subject.most - subject.least))
                             : options.audience.share(finding.widths, subject.least);
@@ -137,8 +138,8 @@ Checked checkAll(const project::Project& project, std::size_t variant, text::Par
     return checked;
 }
 
-std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
-                           const Options& options) {
+std::vector<Finding> check(const project::Project& project, project::VariantRef variant,
+                           text::ParagraphStore& store, const Options& options) {
     return checkAll(project, variant, store, options).findings;
 }
 

@@ -23,12 +23,12 @@ struct Checked {
 };
 
 /// All findings of variant `variant`. Takes little longer than two sweeps.
-Checked checkAll(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+Checked checkAll(const project::Project& project, project::VariantRef variant, text::ParagraphStore& store,
                  const Options& options = {});
 
 /// The findings of variant `variant` that are not silenced, errors first, then by share.
-std::vector<Finding> check(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
-                           const Options& options = {});
+std::vector<Finding> check(const project::Project& project, project::VariantRef variant,
+                           text::ParagraphStore& store, const Options& options = {});
 
 /// What the check of `finding` proposes against it, in the order of the check. `finding` is one of `check`
 /// with the same arguments. Nothing is tried: see remedy/remedies.h.

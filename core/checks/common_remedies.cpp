@@ -148,7 +148,7 @@ void proposeColumns(Candidates& out, Need need) {
     for (const std::size_t band : out.bands()) {
         const int columns = out.settings(band).row.columns.value_or(1);
         const int other = need == Need::Room ? columns - 1 : columns + 1;
-        if (other < 1 || other > static_cast<int>(out.subject().project.cards.size())) continue;
+        if (other < 1 || other > static_cast<int>(out.subject().project.row().cards.size())) continue;
         Settings settings;
         settings.row.columns = other;
         counts.insert(other);
@@ -242,11 +242,12 @@ void proposeOneRatio(Candidates& out) {
             [=](project::Project& project) {
                 for (const std::size_t band : bands) {
                     // Only where another ratio holds does a band need its own.
-                    if (project::resolve(project, project.variants[variant], band).picture.ratio == ratio)
+                    if (project::resolve(project, project.row().variants[variant], band).picture.ratio ==
+                        ratio)
                         continue;
-                    project.variants[variant].bands[band].set.picture.ratio = ratio;
+                    project.row().variants[variant].bands[band].set.picture.ratio = ratio;
                 }
-                for (project::Card& card : project.cards)
+                for (project::Card& card : project.row().cards)
                     for (project::Part& part : card.parts)
                         if (auto* picture = std::get_if<project::PicturePart>(&part)) picture->ratio.reset();
             },

@@ -39,6 +39,7 @@ struct Finding {
     Severity severity = Severity::Note;
     /// Identifies the cause among all findings of a variant. It changes if the severity does.
     std::string key = {};
+    std::size_t row = 0;                    ///< index of the row in the project
     std::optional<project::PartRef> place;  ///< the worst
     std::vector<project::PartRef> places;   ///< all parts that show it, by card, then part
     /// Ranges of viewport widths in CSS px, rising, without overlaps. A range excludes its `from`, as a band

@@ -41,19 +41,19 @@ Statement statementOf(const Subject& subject, const Cause& cause, const Skip& sk
 }
 
 void checkHeadingLevels(const Subject& subject, Findings& out) {
-    if (!subject.project.given) return;
+    if (!subject.project.row().given) return;
     project::Problems unused;
     const std::optional<markup::GivenRow> row = markup::givenRow(subject.project, unused);
     if (!row) return;
     std::map<Skip, Cause> causes;
-    int before = subject.project.given->levelBefore.value_or(0);
+    int before = subject.project.row().given->levelBefore.value_or(0);
     for (NodeId at = row->classElement; at != markup::noNode;
          at = row->tree.following(at, row->classElement)) {
         const int level = markup::headingLevelOf(row->tree[at]);
         if (level == 0) continue;
         const std::optional<project::PartRef> place = placeOf(*row, at);
-        if (before > 0 && level > before + 1 && place && place->card < subject.project.cards.size() &&
-            place->part < subject.project.cards[place->card].parts.size())
+        if (before > 0 && level > before + 1 && place && place->card < subject.project.row().cards.size() &&
+            place->part < subject.project.row().cards[place->card].parts.size())
             causes[{before, level}].add(*place, subject.whole(), 0);
         before = level;
     }

@@ -15,7 +15,7 @@ namespace {
 /// The column counts above 1 that the project's variants use.
 std::set<std::size_t> columnCounts(const project::Project& project) {
     std::set<std::size_t> counts;
-    for (const project::Variant& variant : project.variants)
+    for (const project::Variant& variant : project.row().variants)
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             const int columns = project::resolve(project, variant, band).row.columns.value_or(1);
             if (columns > 1) counts.insert(static_cast<std::size_t>(columns));
@@ -41,7 +41,7 @@ struct BestCount {
 BestCount bestCountOf(const project::Project& project) {
     BestCount best;
     for (const std::size_t count : columnCounts(project)) {
-        const std::size_t empty = emptyPlaces(project.cards.size(), count);
+        const std::size_t empty = emptyPlaces(project.row().cards.size(), count);
         if (best.columns == 0 || empty <= best.empty) best = {count, empty};
     }
     return best;
@@ -57,7 +57,7 @@ std::string fixOf(const BestCount& best, std::size_t empty) {
 }
 
 void checkHoles(const Subject& subject, Findings& out) {
-    const std::size_t cards = subject.project.cards.size();
+    const std::size_t cards = subject.project.row().cards.size();
     std::map<std::size_t, std::vector<sweep::Interval>> spans;  // by column count
     sweep::walkBands(subject.row, subject.least, subject.most, [&](std::size_t at, double from, double to) {
         const layout::BandPlan& band = subject.row.band(at);
@@ -86,7 +86,7 @@ void checkHoles(const Subject& subject, Findings& out) {
 }
 
 void remedyHoles(Candidates& out) {
-    const std::size_t cards = out.subject().project.cards.size();
+    const std::size_t cards = out.subject().project.row().cards.size();
     // The nearest counts first.
     for (const int step : {-1, 1, -2, 2, -3, 3})
         out.set(

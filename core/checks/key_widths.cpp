@@ -18,7 +18,7 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
         all += (all.empty() ? "" : ", ") + why;
     };
     add(project.leastWidth, "narrowest viewport");
-    const project::Variant& variant = project.variants.at(index);
+    const project::Variant& variant = project.row().variants.at(index);
     for (std::size_t band = 0; band + 1 < variant.bands.size(); ++band) {
         const auto columns = [&](std::size_t at) {
             return project::resolve(project, variant, at).row.columns.value_or(1);

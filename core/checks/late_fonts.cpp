@@ -33,9 +33,9 @@ bool removeLate(const project::Project& project, project::Settings& settings) {
 std::optional<project::Project> untilFontsLoad(const project::Project& project, std::size_t variant) {
     if (project.fonts.empty()) return std::nullopt;
     project::Project before = project;
-    bool any = removeLate(project, before.style);
-    any = removeLate(project, before.variants[variant].set) || any;
-    for (project::Band& band : before.variants[variant].bands)
+    bool any = removeLate(project, before.row().style);
+    any = removeLate(project, before.row().variants[variant].set) || any;
+    for (project::Band& band : before.row().variants[variant].bands)
         any = removeLate(project, band.set) || any;
     return any ? std::optional(std::move(before)) : std::nullopt;
 }

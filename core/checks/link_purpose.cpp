@@ -12,8 +12,8 @@ namespace {
 /// `card 1 has`, `card 1 and 3 others have`.
 std::string cardsHave(const Cause& cause) {
     std::set<std::size_t> cards;
-    for (const auto& [card, part] : cause.places)
-        cards.insert(card);
+    for (const project::PartRef& place : cause.places)
+        cards.insert(place.card);
     const std::string first = "card " + std::to_string(*cards.begin() + 1);
     if (cards.size() == 1) return first + " has";
     return first + " and " + std::to_string(cards.size() - 1) + (cards.size() == 2 ? " other" : " others") +
@@ -58,7 +58,7 @@ void remedyLinkPurpose(Candidates& out) {
     const project::Project& project = out.subject().project;
     std::map<std::size_t, std::string> headings;
     for (const project::PartRef& place : out.finding().places)
-        headings[place.card] = headingTextOf(project.cards[place.card]);
+        headings[place.card] = headingTextOf(project.row().cards[place.card]);
     for (const auto& [card, heading] : headings)
         if (plainLabel(heading).empty()) return;
     out.editTexts("Add the heading of the card to the accessible name",

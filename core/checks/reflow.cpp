@@ -57,7 +57,8 @@ void checkReflow(const Subject& subject, Findings& out) {
                 const layout::LaidLine& line = laid.lines[l];
                 most = std::max(most, overflowOf(line.x, line.x + line.line.width, page));
             }
-            if (most > reflowRounding) cause.add({card, i}, {reflowWidth, reflowWidth}, most);
+            if (most > reflowRounding)
+                cause.add(subject.row.place(card, i), {reflowWidth, reflowWidth}, most);
         }
     }
     if (cause.any())

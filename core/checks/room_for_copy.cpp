@@ -200,8 +200,8 @@ std::vector<RoomForCopy> roomForCopy(const project::Project& project, std::size_
         if (options.profile == nullptr || options.profile == profile)
             rows.emplace_back(project, variant, store, *profile);
     std::vector<RoomForCopy> rooms;
-    for (std::size_t card = 0; card < project.cards.size(); ++card) {
-        for (std::size_t part = 0; part < project.cards[card].parts.size(); ++part) {
+    for (std::size_t card = 0; card < project.row().cards.size(); ++card) {
+        for (std::size_t part = 0; part < project.row().cards[card].parts.size(); ++part) {
             const project::PartRef place{card, part};
             const auto* text = std::get_if<project::TextPart>(&project.part(place));
             if (text == nullptr) continue;

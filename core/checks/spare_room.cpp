@@ -84,16 +84,17 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
     if (!cause.any() || lengthOf(cause.widths) < subject.limits().leastRun) return;
     const double spare = sweep::valueAt(subject.curves.cards[cause.place.card].spare, cause.at);
     const bool byPictures = missingPictureHeight(subject, cause.place.card, cause.at) > spare / 2;
-    report(out, cause,
-           {Severity::Note,
-            "common practice, no source",
-            {atWidths(subject, cause.there) + ", the card of " +
-                 named(subject, {cause.place.card, headingOf(subject.project.cards[cause.place.card])}) +
-                 " has more empty space than the card beside it: up to " +
-                 lineCount(static_cast<std::size_t>(cause.worst)) + " more",
-             "The row looks uneven",
-             byPictures ? "Use one aspect ratio for all pictures (Pictures › Aspect ratio)"
-                        : "Make the texts more similar in length, or change the order of the cards"}});
+    report(
+        out, cause,
+        {Severity::Note,
+         "common practice, no source",
+         {atWidths(subject, cause.there) + ", the card of " +
+              named(subject, {cause.place.card, headingOf(subject.project.row().cards[cause.place.card])}) +
+              " has more empty space than the card beside it: up to " +
+              lineCount(static_cast<std::size_t>(cause.worst)) + " more",
+          "The row looks uneven",
+          byPictures ? "Use one aspect ratio for all pictures (Pictures › Aspect ratio)"
+                     : "Make the texts more similar in length, or change the order of the cards"}});
 }
 
 void remedySpareRoom(Candidates& out) {

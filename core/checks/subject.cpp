@@ -48,11 +48,11 @@ std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t 
     return pieces;
 }
 
-Subject::Subject(const project::Project& whole, std::size_t index, text::ParagraphStore& store,
+Subject::Subject(const project::Project& whole, project::VariantRef index, text::ParagraphStore& store,
                  const text::BreakProfile& profile, const Options& given)
     : project(whole),
-      variantIndex(index),
-      variant(whole.variants.at(index)),
+      variantIndex(index.variant),
+      variant(whole.variant(index)),
       paragraphs(store),
       options(given),
       wishes(project::effectiveWishes(whole)),
@@ -60,11 +60,12 @@ Subject::Subject(const project::Project& whole, std::size_t index, text::Paragra
       least(whole.leastWidth),
       most(whole.mostWidth) {
     std::vector<sweep::PartPieces> pieces;
-    for (std::size_t card = 0; card < project.cards.size(); ++card) {
-        const std::vector<project::Part>& all = project.cards[card].parts;
+    const std::vector<project::Card>& cards = project.row(index.row).cards;
+    for (std::size_t card = 0; card < cards.size(); ++card) {
+        const std::vector<project::Part>& all = cards[card].parts;
         for (std::size_t part = 0; part < all.size(); ++part) {
             CheckedPart checked;
-            checked.place = {card, part};
+            checked.place = row.place(card, part);
             checked.text = std::get_if<project::TextPart>(&all[part]);
             checked.picture = std::get_if<project::PicturePart>(&all[part]);
             pieces.push_back(sweep::partPieces(row, checked.place, least, most));
@@ -91,8 +92,9 @@ const project::Project& Subject::namesFrom() const {
     const auto sameParts = [](const project::Card& one, const project::Card& other) {
         return std::ranges::equal(one.parts, other.parts, {}, &project::Part::index, &project::Part::index);
     };
-    return untried != nullptr && std::ranges::equal(project.cards, untried->cards, sameParts) ? *untried
-                                                                                              : project;
+    return untried != nullptr && std::ranges::equal(project.row().cards, untried->row().cards, sameParts)
+               ? *untried
+               : project;
 }
 
 bool Subject::isOwnCopy(const CheckedPart& part) const {

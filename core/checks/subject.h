@@ -42,7 +42,7 @@ struct CheckedPart {
 };
 
 struct Subject {
-    Subject(const project::Project& whole, std::size_t index, text::ParagraphStore& store,
+    Subject(const project::Project& whole, project::VariantRef index, text::ParagraphStore& store,
             const text::BreakProfile& profile, const Options& given);
 
     const project::Project& project;

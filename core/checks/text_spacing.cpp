@@ -20,7 +20,7 @@ constexpr double spreadWord = 0.16;
 /// The project with the spacing of the criterion in every band of the variant.
 project::Project withTextSpacing(const Subject& subject) {
     project::Project project = subject.project;
-    for (project::Band& band : project.variants[subject.variantIndex].bands) {
+    for (project::Band& band : project.row().variants[subject.variantIndex].bands) {
         for (const CheckedRole& role : subject.roles) {
             project::TextStyle& style = band.set.text.of(role.name);
             style.lineHeight = units::LineHeight::times(spreadLine);

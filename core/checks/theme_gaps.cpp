@@ -32,8 +32,8 @@ std::string onlyAt(const std::set<std::string>& media, double width, double betw
 }
 
 void checkThemeGaps(const Subject& subject, Findings& out) {
-    if (!subject.project.given) return;
-    const css::Sheet sheet = css::readSheet(subject.project.given->theme);
+    if (!subject.project.row().given) return;
+    const css::Sheet sheet = css::readSheet(subject.project.row().given->theme);
     const std::vector<css::Breakpoint> points = css::breakpointsOf(sheet);
     const std::set<std::string> media = mediaOf(sheet);
     Cause cause;

@@ -126,7 +126,7 @@ std::vector<Block> blocks(const project::Project& project, const std::vector<std
                           units::Unit unit, const GivenSheet* given) {
     std::vector<Block> out(1);
     for (const std::size_t index : variants) {
-        const project::Variant& variant = project.variants[index];
+        const project::Variant& variant = project.row().variants[index];
         std::vector<BandSheet> bands = bandSheets(project, variant, unit, given);
         const std::optional<double> above = bands.size() < 2 ? std::nullopt : bands[bands.size() - 2].upTo;
         out.front().variants.push_back({index, bands.back().columns, above, bands.back().rules});

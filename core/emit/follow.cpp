@@ -104,7 +104,7 @@ project::Project following(const project::Project& project, Follow target,
                            const text::BreakProfile& profile, project::Problems& problems) {
     project::Project out = project;
     for (const std::size_t index : variants) {
-        const project::Variant& variant = project.variants[index];
+        const project::Variant& variant = project.row().variants[index];
         const layout::PreparedRow row(project, index, store, profile);
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             const BandFollow follow(row, project, variant, band);
@@ -112,7 +112,7 @@ project::Project following(const project::Project& project, Follow target,
             for (const RoleUse& use : roleUses(project)) {
                 const project::TextStyle* style = settings.text.find(use.role);
                 if (style == nullptr || !style->size || style->follow == target) continue;
-                project::TextStyle& set = out.variants[index].bands[band].set.text.of(use.role);
+                project::TextStyle& set = out.row().variants[index].bands[band].set.text.of(use.role);
                 const std::string place =
                     "." + variant.className + ", " + bandWords(variant, band) + ", " + use.role;
                 if (target == Follow::Card && settings.row.level == project::Level::Subgrid) {

@@ -46,14 +46,14 @@ public:
 
 private:
     void write(std::size_t variant) {
-        replaceClass(tree_[row_.classElement], project_.variants[row_.variant].className,
-                     project_.variants[variant].className);
+        replaceClass(tree_[row_.classElement], project_.row().variants[row_.variant].className,
+                     project_.row().variants[variant].className);
         if (options_.marked) setAttribute(tree_[row_.row], "data-tenter-row", "");
-        if (row_.cards.size() != project_.cards.size())
-            differs("/cards", "The project has " + std::to_string(project_.cards.size()) +
+        if (row_.cards.size() != project_.row().cards.size())
+            differs("/cards", "The project has " + std::to_string(project_.row().cards.size()) +
                                   " cards, but the imported markup has " + std::to_string(row_.cards.size()) +
                                   ".");
-        for (std::size_t c = 0; c < std::min(row_.cards.size(), project_.cards.size()); ++c)
+        for (std::size_t c = 0; c < std::min(row_.cards.size(), project_.row().cards.size()); ++c)
             writeCard(c);
     }
 
@@ -70,7 +70,7 @@ private:
 
     void writeCard(std::size_t c) {
         const markup::GivenCard& given = row_.cards[c];
-        const project::Card& card = project_.cards[c];
+        const project::Card& card = project_.row().cards[c];
         const std::string place = "/cards/" + std::to_string(c);
         if (options_.marked) setAttribute(tree_[given.node], "data-tenter-card", std::to_string(c));
         if (given.parts.size() != card.parts.size())

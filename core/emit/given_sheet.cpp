@@ -23,7 +23,7 @@ using markup::NodeId;
 
 markup::SelectorMaker selectorMaker(const markup::GivenRow& row, const project::Project& project) {
     std::vector<std::string> variants;
-    for (const project::Variant& variant : project.variants)
+    for (const project::Variant& variant : project.row().variants)
         variants.push_back(variant.className);
     return {row.tree, row.classElement, std::move(variants)};
 }
@@ -119,7 +119,7 @@ bool isInherited(const std::string& property) {
 }  // namespace
 
 std::optional<GivenSheet> GivenSheet::of(const project::Project& project, project::Problems& problems) {
-    if (!project.given) {
+    if (!project.row().given) {
         problems.push_back(
             {"", "/given", "The project has no imported row.",
              "Import one (File › Import row from page…, or tenter-cli adopt), or use Tenter's own "
@@ -133,8 +133,8 @@ std::optional<GivenSheet> GivenSheet::of(const project::Project& project, projec
 
 GivenSheet::GivenSheet(markup::GivenRow row, const project::Project& project, project::Problems& problems)
     : row_(std::make_shared<const markup::GivenRow>(std::move(row))),
-      facts_(row_->tree, project.given->theme),
-      knowsTheme_(!project.given->theme.empty()) {
+      facts_(row_->tree, project.row().given->theme),
+      knowsTheme_(!project.row().given->theme.empty()) {
     std::vector<NodeId> around = row_->wrappers;
     std::map<std::string, std::vector<NodeId>> inside;
     for (const markup::GivenCard& card : row_->cards) {
@@ -157,9 +157,9 @@ GivenSheet::GivenSheet(markup::GivenRow row, const project::Project& project, pr
 
 void GivenSheet::findOwnPictures(const project::Project& project, project::Problems& problems) {
     std::map<std::pair<std::string, std::string>, std::vector<NodeId>> alike;
-    for (std::size_t c = 0; c < std::min(row_->cards.size(), project.cards.size()); ++c) {
+    for (std::size_t c = 0; c < std::min(row_->cards.size(), project.row().cards.size()); ++c) {
         const markup::GivenCard& given = row_->cards[c];
-        const std::vector<project::Part>& parts = project.cards[c].parts;
+        const std::vector<project::Part>& parts = project.row().cards[c].parts;
         for (std::size_t p = 0; p < std::min(given.parts.size(), parts.size()); ++p) {
             const auto* picture = std::get_if<project::PicturePart>(&parts[p]);
             if (picture == nullptr || given.parts[p].role != "picture") continue;
@@ -228,7 +228,7 @@ void GivenSheet::strengthenOwnPictures(const BandScope& scope, Rules& rules) con
 }
 
 void GivenSheet::adaptRule(const BandScope& scope, Rule& rule) const {
-    const std::string own = "." + cssIdentifier(scope.project.variants[row_->variant].className);
+    const std::string own = "." + cssIdentifier(scope.project.row().variants[row_->variant].className);
     css::Problems unread;
     const auto list = css::readSelectors(underClass(own, rule.selector), unread);
     if (!list || list->empty()) return;

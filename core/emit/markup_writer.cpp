@@ -30,7 +30,7 @@ public:
             "<section" + attribute("class", className) + attribute("lang", project_.language);
         if (project_.rightToLeft) opening += attribute("dir", "rtl");
         line(0, opening + (options_.marked ? " data-tenter-row>" : ">"));
-        for (std::size_t i = 0; i < project_.cards.size(); ++i)
+        for (std::size_t i = 0; i < project_.row().cards.size(); ++i)
             card(i);
         line(0, "</section>");
         return text_;
@@ -43,10 +43,12 @@ private:
         text_ += '\n';
     }
 
-    [[nodiscard]] std::string partClass(const std::string& part) const { return project_.row + "-" + part; }
+    [[nodiscard]] std::string partClass(const std::string& part) const {
+        return project_.row().name + "-" + part;
+    }
 
     void card(std::size_t index) {
-        const project::Card& card = project_.cards[index];
+        const project::Card& card = project_.row().cards[index];
         std::string opening = "<article" + attribute("class", partClass("card"));
         if (options_.marked) opening += attribute("data-tenter-card", std::to_string(index));
         line(1, opening + ">");
@@ -85,7 +87,7 @@ private:
         const bool button = part.role == "button";
         std::string tag = "p";
         if (button) tag = "a";
-        if (part.role == "heading") tag = "h" + std::to_string(project_.headingLevel);
+        if (part.role == "heading") tag = "h" + std::to_string(project_.row().headingLevel);
         std::string link;
         if (isWholeLink(part)) link = attribute("href", address(part.link, place + "/link"));
         // Only links and buttons can have an accessible name that differs from their text. WAI-ARIA 1.2
@@ -141,11 +143,11 @@ private:
 
 std::string writeMarkup(const project::Project& project, std::size_t variant, const MarkupOptions& options,
                         project::Problems& problems) {
-    return MarkupWriter(project, options, problems).row(project.variants.at(variant).className);
+    return MarkupWriter(project, options, problems).row(project.row().variants.at(variant).className);
 }
 
 std::string markup(const project::Project& project, std::size_t variant) {
-    if (variant >= project.variants.size()) return {};
+    if (variant >= project.row().variants.size()) return {};
     MarkupOptions options;
     options.address = [](const PicturePart& part, const std::string&) { return pathAddress(part.file); };
     project::Problems ignored;

@@ -16,7 +16,7 @@ namespace {
 /// A class name for the container that no variant has.
 std::string containerClass(const project::Project& project) {
     std::string name = "container";
-    while (project.findVariant(name))
+    while (project.row().findVariant(name))
         name += "-";
     return name;
 }
@@ -69,8 +69,8 @@ std::string scaffold(const project::Page& page, const std::string& container) {
 }
 
 std::string title(const project::Project& project, std::size_t variant) {
-    const std::string& name = project.variants[variant].name;
-    const std::string second = name.empty() ? project.variants[variant].className : name;
+    const std::string& name = project.row().variants[variant].name;
+    const std::string second = name.empty() ? project.row().variants[variant].className : name;
     return project.name.empty() ? second : project.name + ", " + second;
 }
 
@@ -78,7 +78,7 @@ std::string title(const project::Project& project, std::size_t variant) {
 
 std::string page(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                  text::ParagraphStore& store, project::Problems& problems) {
-    if (variant >= project.variants.size()) return {};
+    if (variant >= project.row().variants.size()) return {};
     const PageFonts fonts = pageFonts(project, variant, store);
     const std::string container = containerClass(project);
     StylesheetOptions options;
@@ -95,7 +95,7 @@ std::string page(const project::Project& project, std::size_t variant, const std
         out += face.css() + "\n";
     std::optional<markup::GivenRow> given;
     std::optional<std::string> sheet;
-    if (project.given) {
+    if (project.row().given) {
         project::Problems known;  // the same problems as those of the stylesheet
         given = markup::givenRow(project, known);
         sheet = givenStylesheet(fonts.project, options, problems);

@@ -185,7 +185,7 @@ PageFonts pageFonts(const project::Project& project, std::size_t variant, text::
     for (std::size_t band = 0; band < row.bandCount(); ++band) {
         std::map<std::string, RoleFonts> used;
         for (const layout::PreparedRow& each : rows) {
-            const layout::Layout laid = layout::layOut(each, widthIn(project.variants[variant], band));
+            const layout::Layout laid = layout::layOut(each, widthIn(project.row().variants[variant], band));
             for (const layout::LaidPart& part : laid.parts) {
                 if (part.paragraph == nullptr) continue;
                 const std::string& role = row.roles()[part.role];
@@ -195,7 +195,7 @@ PageFonts pageFonts(const project::Project& project, std::size_t variant, text::
         }
         for (const auto& [role, fonts] : used) {
             const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
-            out.project.variants[variant].bands[band].set.text.of(role).family = rewritten(list, fonts);
+            out.project.row().variants[variant].bands[band].set.text.of(role).family = rewritten(list, fonts);
         }
     }
     return out;

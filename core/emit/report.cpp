@@ -109,9 +109,9 @@ std::string roomForCopy(const project::Project& project, std::size_t variant, te
 
 /// One sentence: the breakpoints of the page's theme. Empty without given markup.
 std::string themeBreakpoints(const project::Project& project) {
-    if (!project.given) return {};
+    if (!project.row().given) return {};
     std::vector<std::string> widths;
-    for (const css::Breakpoint& breakpoint : css::breakpointsOf(css::readSheet(project.given->theme)))
+    for (const css::Breakpoint& breakpoint : css::breakpointsOf(css::readSheet(project.row().given->theme)))
         widths.push_back(units::px(breakpoint.width));
     return widths.empty() ? "The page’s theme has no breakpoints.\n\n"
                           : "The page’s theme has breakpoints at " + project::listed(widths) + ".\n\n";
@@ -120,9 +120,10 @@ std::string themeBreakpoints(const project::Project& project) {
 /// The headline and the explanation of the tables.
 std::string introduction(const project::Project& project, const text::BreakProfile& profile) {
     return oneLine(project.name.empty() ? "A row of cards" : project.name) + ": " +
-           std::to_string(project.cards.size()) + (project.cards.size() == 1 ? " card" : " cards") +
-           ", viewport widths " + units::pxRange(project.leastWidth, project.mostWidth) +
-           ", line breaks as in " + std::string(profile.title()) +
+           std::to_string(project.row().cards.size()) +
+           (project.row().cards.size() == 1 ? " card" : " cards") + ", viewport widths " +
+           units::pxRange(project.leastWidth, project.mostWidth) + ", line breaks as in " +
+           std::string(profile.title()) +
            ".\n"
            "Widths and font sizes are in CSS px. Lines: the highest line count of any card. Slack: the "
            "smallest change of the text\nwidth, as a share of that width, that moves a line break; below "
@@ -137,8 +138,8 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
     const std::vector<RoleUse> uses = roleUses(project);
     std::string out = introduction(project, profile);
     std::vector<text::FontNote> notes;
-    for (std::size_t i = 0; i < project.variants.size(); ++i) {
-        const project::Variant& variant = project.variants[i];
+    for (std::size_t i = 0; i < project.row().variants.size(); ++i) {
+        const project::Variant& variant = project.row().variants[i];
         const layout::PreparedRow row(project, i, store, profile);
         std::vector<Cells> lines{headOf(uses)};
         const std::vector<checks::Finding> findings = checks::check(project, i, store);

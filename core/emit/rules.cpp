@@ -33,12 +33,12 @@ std::string underClass(const std::string& own, const std::string& selector) {
 }
 
 std::string partSelector(const BandScope& scope, const std::string& part) {
-    if (scope.given != nullptr) return givenSelector(*scope.project.given, part);
-    return " ." + cssIdentifier(scope.project.row + "-" + part);
+    if (scope.given != nullptr) return givenSelector(*scope.project.row().given, part);
+    return " ." + cssIdentifier(scope.project.row().name + "-" + part);
 }
 
 std::string rowSelector(const BandScope& scope) {
-    return scope.given != nullptr ? givenSelector(*scope.project.given, "row") : std::string();
+    return scope.given != nullptr ? givenSelector(*scope.project.row().given, "row") : std::string();
 }
 
 Rules bandRules(const BandScope& scope) {

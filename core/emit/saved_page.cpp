@@ -32,7 +32,7 @@ struct ElementFeatures {
 
     ElementFeatures(const Tree& tree, NodeId node, const project::Project& project) : tag(tree[node].name) {
         for (const std::string_view name : tree[node].classes())
-            if (!project.findVariant(std::string(name))) classes.emplace(name);
+            if (!project.row().findVariant(std::string(name))) classes.emplace(name);
         const std::string written = tree.textOf(node);
         std::ranges::copy_if(written, std::back_inserter(text), [](char c) { return !markup::isSpace(c); });
     }
@@ -58,7 +58,7 @@ bool addClass(Tree& page, const project::Project& project, const markup::GivenRo
     if (found.size() != 1) return false;
     const std::string* classes = page[found.front()].find("class");
     const std::string now =
-        (classes == nullptr ? "" : *classes + " ") + project.variants[given.variant].className;
+        (classes == nullptr ? "" : *classes + " ") + project.row().variants[given.variant].className;
     std::erase_if(page[found.front()].attributes,
                   [](const markup::Attribute& each) { return each.name == "class"; });
     page[found.front()].attributes.push_back({"class", now});
@@ -107,8 +107,8 @@ private:
     /// The project's file for a picture of the row, embedded.
     [[nodiscard]] std::string ofProject(NodeId node) const {
         const std::string* mark = page_[node].find("data-tenter-part");
-        for (std::size_t c = 0; mark != nullptr && c < project_.cards.size(); ++c) {
-            const std::vector<project::Part>& parts = project_.cards[c].parts;
+        for (std::size_t c = 0; mark != nullptr && c < project_.row().cards.size(); ++c) {
+            const std::vector<project::Part>& parts = project_.row().cards[c].parts;
             for (std::size_t p = 0; p < parts.size(); ++p) {
                 const auto* picture = std::get_if<project::PicturePart>(&parts[p]);
                 if (picture != nullptr && *mark == std::to_string(c) + "." + std::to_string(p))
@@ -159,7 +159,7 @@ void fillHead(Tree& page, const std::vector<markup::PageSheet>& sheets, const st
 std::string savedPageWithStylesheet(const project::Project& project, std::size_t variant,
                                     const std::filesystem::path& folder, const SavedPage& saved,
                                     text::ParagraphStore& store, project::Problems& problems) {
-    if (variant >= project.variants.size()) return {};
+    if (variant >= project.row().variants.size()) return {};
     const PageFonts fonts = pageFonts(project, variant, store);
     StylesheetOptions options;
     options.variants = {variant};
@@ -184,7 +184,7 @@ std::string savedPageWithStylesheet(const project::Project& project, std::size_t
         const std::optional<markup::GivenRow> given = markup::givenRow(project, known);
         if (!given || !addClass(page, project, *given)) {
             problems.push_back({file, "", "No element of the page has the class of a variant.",
-                                "Add the class " + project.variants[variant].className +
+                                "Add the class " + project.row().variants[variant].className +
                                     " to the row in the CMS, and save the page again."});
             return {};
         }

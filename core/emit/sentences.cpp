@@ -23,7 +23,7 @@ std::string classList(const project::Project& project, const std::vector<std::si
     std::string out;
     for (std::size_t i = 0; i < variants.size(); ++i) {
         if (i > 0) out += i + 1 == variants.size() ? " and " : ", ";
-        out += "." + project.variants[variants[i]].className;
+        out += "." + project.row().variants[variants[i]].className;
     }
     return out;
 }

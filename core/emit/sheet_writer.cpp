@@ -64,7 +64,7 @@ void SheetWriter::close() {
 }
 
 std::string SheetWriter::selector(std::size_t variant, const Rule& rule) const {
-    const std::string own = "." + cssIdentifier(project_.variants[variant].className);
+    const std::string own = "." + cssIdentifier(project_.row().variants[variant].className);
     std::string all = own;
     for (int i = 0; i < rule.strength.ids; ++i)
         all += ":not(#_)";
@@ -147,7 +147,7 @@ void SheetWriter::write(const Block& block) {
         const VariantRules& variant = block.variants[i];
         if (i > 0) sentence += ", ";
         sentence += project::columnsLabel(variant.columns);
-        if (several_) sentence += " (." + project_.variants[variant.variant].className + ")";
+        if (several_) sentence += " (." + project_.row().variants[variant.variant].className + ")";
     }
     comment(sentence + ".");
     // Media queries in px: em and rem in them depend on the reader's text size, not on the theme's root size.

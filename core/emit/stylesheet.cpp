@@ -13,7 +13,7 @@ std::string printed(const project::Project& project, const StylesheetOptions& op
                     const GivenSheet* given) {
     std::vector<std::size_t> variants;
     for (const std::size_t variant : options.variants)
-        if (variant < project.variants.size()) variants.push_back(variant);
+        if (variant < project.row().variants.size()) variants.push_back(variant);
     if (variants.empty()) return {};
     SheetWriter writer(project);
     writer.comment(headSentence(project, variants));
@@ -37,8 +37,8 @@ std::optional<std::string> givenStylesheet(const project::Project& project, cons
 
 std::string fontSize(const project::Project& project, std::size_t variant, double width,
                      const std::string& role) {
-    if (variant >= project.variants.size()) return {};
-    const project::Variant& chosen = project.variants[variant];
+    if (variant >= project.row().variants.size()) return {};
+    const project::Variant& chosen = project.row().variants[variant];
     const project::Settings settings = project::resolve(project, chosen, project::bandAt(chosen, width));
     const project::TextStyle* style = settings.text.find(role);
     if (style == nullptr || !style->size) return {};

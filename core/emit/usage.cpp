@@ -24,7 +24,7 @@ PicturePosition picturePosition(const project::Card& card, std::size_t part) {
 
 std::vector<PicturePosition> picturePositions(const project::Project& project) {
     std::vector<PicturePosition> stands;
-    for (const project::Card& card : project.cards) {
+    for (const project::Card& card : project.row().cards) {
         for (std::size_t i = 0; i < card.parts.size(); ++i) {
             if (!std::holds_alternative<project::PicturePart>(card.parts[i])) continue;
             const PicturePosition stand = picturePosition(card, i);
@@ -36,7 +36,7 @@ std::vector<PicturePosition> picturePositions(const project::Project& project) {
 
 bool positionsNeedClasses(const project::Project& project) {
     if (picturePositions(project).size() < 2) return false;
-    for (const project::Variant& variant : project.variants) {
+    for (const project::Variant& variant : project.row().variants) {
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             const project::CardSettings card = project::resolve(project, variant, band).card;
             if (card.bleed.value_or(false) || card.direction == project::Direction::Beside) return true;
@@ -51,7 +51,7 @@ bool isWholeLink(const project::TextPart& part) {
 
 std::vector<RoleUse> roleUses(const project::Project& project) {
     std::vector<RoleUse> uses;
-    for (const project::Card& card : project.cards) {
+    for (const project::Card& card : project.row().cards) {
         for (const project::Part& part : card.parts) {
             const auto* text = std::get_if<project::TextPart>(&part);
             if (text == nullptr) continue;
@@ -71,7 +71,7 @@ std::vector<RoleUse> roleUses(const project::Project& project) {
 }
 
 bool usesRun(const project::Project& project, Run::Kind kind) {
-    for (const project::Card& card : project.cards)
+    for (const project::Card& card : project.row().cards)
         for (const project::Part& part : card.parts)
             if (const auto* text = std::get_if<project::TextPart>(&part))
                 if (std::ranges::find(text->copy, kind, &Run::kind) != text->copy.end()) return true;
@@ -79,7 +79,7 @@ bool usesRun(const project::Project& project, Run::Kind kind) {
 }
 
 bool usesIdeographs(const project::Project& project) {
-    for (const project::Card& card : project.cards)
+    for (const project::Card& card : project.row().cards)
         for (const project::Part& part : card.parts)
             if (const auto* text = std::get_if<project::TextPart>(&part))
                 for (const Run& run : text->copy) {

@@ -88,7 +88,7 @@ struct IntervalPlan;  // prepared.h
 /// that its layouts point to.
 class PreparedRow {
 public:
-    PreparedRow(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
+    PreparedRow(const project::Project& project, project::VariantRef variant, text::ParagraphStore& store,
                 const text::BreakProfile& profile);
     ~PreparedRow();
     PreparedRow(PreparedRow&&) noexcept;
@@ -98,6 +98,12 @@ public:
     /// Index of the band that holds viewport width `width` (CSS px).
     [[nodiscard]] std::size_t bandAt(double width) const;
     [[nodiscard]] const project::Settings& settings(std::size_t band) const;
+    /// Index of the row in the project.
+    [[nodiscard]] std::size_t rowIndex() const { return rowIndex_; }
+    /// The part at `part` of card `card`.
+    [[nodiscard]] project::PartRef place(std::size_t card, std::size_t part) const {
+        return {card, part, rowIndex_};
+    }
     /// Role names; `LaidPart::role` is an index into them.
     [[nodiscard]] const std::vector<std::string>& roles() const { return roles_; }
     [[nodiscard]] const text::BreakProfile& profile() const { return *profile_; }
@@ -128,6 +134,7 @@ private:
     std::vector<std::unique_ptr<BandPlan>> bands_;
     std::vector<std::unique_ptr<IntervalPlan>> intervals_;
     std::vector<std::string> roles_;
+    std::size_t rowIndex_ = 0;
     const text::BreakProfile* profile_ = nullptr;
 };
 

@@ -105,7 +105,7 @@ std::unique_ptr<BandPlan> bandPlan(const project::Project& project, const projec
     plan->beside = s.card.direction == project::Direction::Beside;
     plan->bleed = *s.card.bleed;
     plan->levels = project::Levels::of(project, s);
-    for (const project::Card& card : project.cards)
+    for (const project::Card& card : project.row().cards)
         plan->cards.push_back(cardPlan(card, *plan, project, roles, store));
     return plan;
 }
@@ -138,10 +138,10 @@ std::unique_ptr<IntervalPlan> intervalPlan(const project::Project& project, cons
 
 }  // namespace
 
-PreparedRow::PreparedRow(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
-                         const text::BreakProfile& profile)
-    : roles_(project::roles(project)), profile_(&profile) {
-    const project::Variant& chosen = project.variants.at(variant);
+PreparedRow::PreparedRow(const project::Project& project, project::VariantRef variant,
+                         text::ParagraphStore& store, const text::BreakProfile& profile)
+    : roles_(project::roles(project)), rowIndex_(variant.row), profile_(&profile) {
+    const project::Variant& chosen = project.row(variant.row).variants.at(variant.variant);
     for (std::size_t band = 0; band < chosen.bands.size(); ++band)
         bands_.push_back(bandPlan(project, chosen, band, roles_, store, profile));
     for (const project::Interval& interval : project::intervals(project.page, chosen))

@@ -34,7 +34,7 @@ std::string counted(std::size_t count, const std::string& what) {
 }
 
 bool showsOwnRatio(const project::Project& project) {
-    for (const project::Variant& variant : project.variants)
+    for (const project::Variant& variant : project.row().variants)
         for (std::size_t band = 0; band < variant.bands.size(); ++band)
             if (project::resolve(project, variant, band).picture.ratio->isOwn()) return true;
     return false;
@@ -67,7 +67,7 @@ public:
     std::optional<Adopted> adopted() {
         if (found_.classWasAdded)
             caution("The row on the page does not have the class of a variant. Tenter added " +
-                    adopted_.project.variants.front().className +
+                    adopted_.project.row().variants.front().className +
                     " to the imported markup. Add it to the row in the CMS, too.");
         if (found_.kept.row == tree().body())
             caution(
@@ -130,14 +130,14 @@ private:
     }
 
     void setGiven() {
-        project::Given given = adopted_.project.given.value_or(project::Given{});
+        project::Given given = adopted_.project.row().given.value_or(project::Given{});
         given.markup = found_.kept.markup;
         // Without the rest of the page the level before the row is not known.
         if (found_.levelBefore) given.levelBefore = found_.levelBefore;
         given.selectors.clear();
         given.selectorsFileKeys = {};
         std::vector<std::string> classes;
-        for (const project::Variant& variant : adopted_.project.variants)
+        for (const project::Variant& variant : adopted_.project.row().variants)
             classes.push_back(variant.className);
         const SelectorMaker maker(tree(), found_.classElement, classes);
         const NodeId row = found_.kept.row;
@@ -151,7 +151,7 @@ private:
                   inQuotes(given.selectors.back().second) + "; the first is " + described(nodes.front()) +
                   " (" + originOf(role) + ").");
         }
-        adopted_.project.given = std::move(given);
+        adopted_.project.row().given = std::move(given);
     }
 
     [[nodiscard]] std::string described(NodeId node) const {
@@ -160,11 +160,11 @@ private:
     }
 
     void setCards() {
-        adopted_.project.cards.clear();
+        adopted_.project.row().cards.clear();
         const bool ownRatio = showsOwnRatio(adopted_.project);
         bool hasLevel = false;
         for (const FoundCard& source : found_.cards) {
-            project::Card& card = adopted_.project.cards.emplace_back();
+            project::Card& card = adopted_.project.row().cards.emplace_back();
             for (const GuessedPart& part : source.parts) {
                 if (part.role == "picture") {
                     card.parts.emplace_back(importedPicture(part.node, ownRatio));
@@ -173,9 +173,9 @@ private:
                 card.parts.emplace_back(textPartOf(tree(), part.node, part.role));
                 const std::string& tag = tree()[part.node].name;
                 if (part.role == "heading" && !hasLevel && tag.size() == 2 && tag[0] == 'h') {
-                    adopted_.project.headingLevel = tag[1] - '0';
+                    adopted_.project.row().headingLevel = tag[1] - '0';
                     hasLevel = true;
-                    found("Heading level: " + std::to_string(adopted_.project.headingLevel) + ".");
+                    found("Heading level: " + std::to_string(adopted_.project.row().headingLevel) + ".");
                 }
             }
         }
@@ -188,7 +188,7 @@ private:
         part.file = file.name;
         if (address.empty()) {
             // A name of its own for each picture, so that each can have a file.
-            part.file = "picture-" + std::to_string(adopted_.project.cards.size());
+            part.file = "picture-" + std::to_string(adopted_.project.row().cards.size());
             unnamed_.push_back(inQuotes(part.file));
         } else if (!file.isThere && std::ranges::find(missing_, inQuotes(file.name)) == missing_.end()) {
             missing_.push_back(inQuotes(file.name));
@@ -308,7 +308,7 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
             themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth, project.mostWidth);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), report, problems).adopted();
     if (!adopted) return std::nullopt;
-    project::Given& given = *adopted->project.given;
+    project::Given& given = *adopted->project.row().given;
     if (page.theme || !theme.empty()) given.theme = theme;
     if (theme.empty()) {
         // A row without its stylesheets says nothing about its theme, so the project's theme stays.

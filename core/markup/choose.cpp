@@ -220,7 +220,7 @@ private:
     // one for the whole tree.
     [[nodiscard]] std::string selectorFor(const std::vector<NodeId>& nodes) const {
         std::vector<std::string> classes;
-        for (const project::Variant& variant : project_.variants)
+        for (const project::Variant& variant : project_.row().variants)
             classes.push_back(variant.className);
         std::string selector = SelectorMaker(kept(), found_.classElement, classes).derived(nodes).selector;
         if (selectedInCards(selector) != nodes)

@@ -25,11 +25,11 @@ public:
     GivenReader(const project::Project& project, project::Problems& problems)
         : project_(project), problems_(problems) {}
 
-    std::optional<GivenRow> read() { return project_.given && readTree() ? placed() : std::nullopt; }
+    std::optional<GivenRow> read() { return project_.row().given && readTree() ? placed() : std::nullopt; }
 
     std::optional<GivenRow> readIn(Tree tree) {
         row_.tree = std::move(tree);
-        return project_.given ? placed() : std::nullopt;
+        return project_.row().given ? placed() : std::nullopt;
     }
 
 private:
@@ -37,11 +37,11 @@ private:
         row_.classElement = classElementOf(row_.tree, project_, row_.variant);
         if (row_.classElement == noNode) {
             wrong("/given/markup", "No element of the markup has the class of a variant.",
-                  "Add the class " + project_.variants.front().className +
+                  "Add the class " + project_.row().variants.front().className +
                       " to the row in the CMS and in the markup.");
             return std::nullopt;
         }
-        for (const auto& [role, selector] : project_.given->selectors)
+        for (const auto& [role, selector] : project_.row().given->selectors)
             readRole(role, selector);
         if (!placeRow() || !placeCards()) return std::nullopt;
         placeParts();
@@ -55,7 +55,7 @@ private:
 
     bool readTree() {
         project::Problems unplaced;
-        std::optional<Tree> tree = parse(project_.given->markup, "", unplaced);
+        std::optional<Tree> tree = parse(project_.row().given->markup, "", unplaced);
         for (const project::Problem& problem : unplaced)
             wrong("/given/markup", problem.what, problem.fix);
         if (!tree) return false;
@@ -86,7 +86,7 @@ private:
                 wrong(selectorsPlace + role,
                       "The selector " + inQuotes(selector) + " selects nothing in the row.",
                       "Write a selector that matches inside the element with the class " +
-                          project_.variants[row_.variant].className + ", or remove the role.");
+                          project_.row().variants[row_.variant].className + ", or remove the role.");
                 return;
             }
         }
@@ -203,8 +203,8 @@ std::optional<GivenRow> givenRowIn(Tree tree, const project::Project& project, p
 NodeId classElementOf(const Tree& tree, const project::Project& project, std::size_t& variant) {
     for (NodeId at = 0; at < tree.size(); ++at) {
         if (tree[at].isText()) continue;
-        for (std::size_t v = 0; v < project.variants.size(); ++v) {
-            if (!tree[at].hasClass(project.variants[v].className)) continue;
+        for (std::size_t v = 0; v < project.row().variants.size(); ++v) {
+            if (!tree[at].hasClass(project.row().variants[v].className)) continue;
             variant = v;
             return at;
         }

@@ -124,13 +124,13 @@ private:
 
     bool hasVariantClass() {
         for (NodeId at = row_; at != noNode; at = page_[at].parent)
-            for (const project::Variant& variant : project_.variants)
+            for (const project::Variant& variant : project_.row().variants)
                 if (page_[at].hasClass(variant.className)) return true;
         return false;
     }
 
     void addClass() {
-        const std::string& name = project_.variants.front().className;
+        const std::string& name = project_.row().variants.front().className;
         std::vector<Attribute>& attributes = page_[row_].attributes;
         const auto found = std::ranges::find(attributes, "class", &Attribute::name);
         if (found == attributes.end())

@@ -34,7 +34,7 @@ void look(const T& group, const std::string& path, std::optional<std::string>& f
 
 std::vector<std::string> usedRoles(const Project& project) {
     std::vector<std::string> used;
-    for (const Card& card : project.cards) {
+    for (const Card& card : project.row().cards) {
         for (const Part& part : card.parts) {
             const auto* text = std::get_if<TextPart>(&part);
             if (text == nullptr || std::find(used.begin(), used.end(), text->role) != used.end()) continue;

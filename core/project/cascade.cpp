@@ -37,7 +37,7 @@ Settings resolve(const Project& project, const Variant& variant, std::size_t ban
         style = defaultText(role);
         style.hover = {};
     }
-    overlay(result, project.style);
+    overlay(result, project.row().style);
     overlay(result, variant.set);
     if (band < variant.bands.size()) overlay(result, variant.bands[band].set);
     for (auto& entry : result.text.roles)
@@ -53,8 +53,8 @@ Settings difference(const Settings& under, const Settings& over) {
 
 const Settings& settingsOf(const Project& project, CascadeLayer layer, std::size_t variant,
                            std::size_t band) {
-    if (layer == CascadeLayer::Style) return project.style;
-    const Variant& there = project.variants[variant];
+    if (layer == CascadeLayer::Style) return project.row().style;
+    const Variant& there = project.row().variants[variant];
     return layer == CascadeLayer::Variant ? there.set : there.bands[band].set;
 }
 

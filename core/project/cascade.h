@@ -34,7 +34,7 @@ auto memberHeld(const Project& project, const Variant& variant, std::size_t band
     if (band < variant.bands.size())
         if (auto held = member(variant.bands[band].set)) return held;
     if (auto held = member(variant.set)) return held;
-    if (auto held = member(project.style)) return held;
+    if (auto held = member(project.row().style)) return held;
     return member(defaults);
 }
 

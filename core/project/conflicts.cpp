@@ -19,13 +19,13 @@ public:
         : project_(project),
           variant_(variant),
           band_(band),
-          resolved_(resolve(project, project.variants[variant], band)) {}
+          resolved_(resolve(project, project.row().variants[variant], band)) {}
 
     [[nodiscard]] const Settings& resolved() const { return resolved_; }
 
     /// JSON pointer to the setting that holds in this band: in the innermost layer that sets it.
     [[nodiscard]] std::string pointerTo(const std::string& path) const {
-        const Variant& variant = project_.variants[variant_];
+        const Variant& variant = project_.row().variants[variant_];
         const std::string place = "/variants/" + std::to_string(variant_);
         if (!settingAt(variant.bands[band_].set, path).is_null())
             return place + "/bands/" + std::to_string(band_) + "/set/" + path;
@@ -97,10 +97,10 @@ void checkBeside(const BandLayers& band, Problems& problems) {
 Problems conflicts(const Project& project) {
     Problems problems;
     const std::vector<std::string> roles = usedRoles(project);
-    for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
-        for (std::size_t band = 0; band < project.variants[variant].bands.size(); ++band) {
+    for (std::size_t variant = 0; variant < project.row().variants.size(); ++variant) {
+        for (std::size_t band = 0; band < project.row().variants[variant].bands.size(); ++band) {
             // Most bands have neither, and resolving all settings takes long.
-            const Variant& held = project.variants[variant];
+            const Variant& held = project.row().variants[variant];
             const bool levels = memberHeld(project, held, band,
                                            [](const Settings& s) { return s.row.level; }) == Level::Subgrid;
             const bool beside = memberHeld(project, held, band, [](const Settings& s) {

@@ -19,7 +19,7 @@ std::optional<std::size_t> partBeside(const Card& card, const Settings& settings
 
 Levels Levels::of(const Project& project, const Settings& settings) {
     Levels levels;
-    for (const Card& card : project.cards) {
+    for (const Card& card : project.row().cards) {
         const std::optional<std::size_t> beside = partBeside(card, settings);
         levels.count = std::max(levels.count, card.parts.size() - (beside ? 1 : 0));
         bool ended = false;

@@ -5,7 +5,7 @@
 
 namespace tenter::project {
 
-std::optional<std::size_t> Project::findVariant(const std::string& className) const {
+std::optional<std::size_t> Row::findVariant(const std::string& className) const {
     const auto found = std::find_if(variants.begin(), variants.end(),
                                     [&](const Variant& variant) { return variant.className == className; });
     if (found == variants.end()) return std::nullopt;
@@ -20,7 +20,7 @@ const std::string* Given::find(const std::string& role) const {
 }
 
 std::vector<std::size_t> everyVariant(const Project& project) {
-    std::vector<std::size_t> all(project.variants.size());
+    std::vector<std::size_t> all(project.row().variants.size());
     std::iota(all.begin(), all.end(), std::size_t{0});
     return all;
 }
@@ -48,13 +48,13 @@ std::vector<std::string> roles(const Project& project) {
         for (const auto& entry : settings.text.roles)
             add(entry.first);
     };
-    addAll(project.style);
-    for (const Variant& variant : project.variants) {
+    addAll(project.row().style);
+    for (const Variant& variant : project.row().variants) {
         addAll(variant.set);
         for (const Band& band : variant.bands)
             addAll(band.set);
     }
-    for (const Card& card : project.cards) {
+    for (const Card& card : project.row().cards) {
         for (const Part& part : card.parts) {
             if (const auto* text = std::get_if<TextPart>(&part)) add(text->role);
         }

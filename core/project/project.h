@@ -3,6 +3,8 @@
 
 #include <optional>
 #include <string>
+#include <tuple>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -57,12 +59,17 @@ struct Card {
     friend bool operator==(const Card&, const Card&) = default;
 };
 
-/// A part of a card, by indices into the project's cards and the card's parts.
+/// A part of a card, by indices into the row's cards, the card's parts and the project's rows.
 struct PartRef {
     std::size_t card = 0;
     std::size_t part = 0;
-    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the zero of a defaulted <=> for a pointer.
-    friend auto operator<=>(const PartRef&, const PartRef&) = default;
+    std::size_t row = 0;
+    friend bool operator==(const PartRef&, const PartRef&) = default;
+    /// By row, then card, then part.
+    friend auto operator<=>(const PartRef& a, const PartRef& b) {
+        // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the zero of <=> for a pointer.
+        return std::tie(a.row, a.card, a.part) <=> std::tie(b.row, b.card, b.part);
+    }
 };
 
 /// A range of viewport widths between two breakpoints, up to and including `upTo` (CSS px). The last band of
@@ -82,6 +89,16 @@ struct Variant {
     std::vector<Band> bands;  ///< at least one, breakpoints rising
     FileKeys fileKeys;
     friend bool operator==(const Variant&, const Variant&) = default;
+};
+
+/// A variant, by indices into the row's variants and the project's rows. A number is a variant of the first
+/// row.
+struct VariantRef {
+    std::size_t variant = 0;
+    std::size_t row = 0;
+    // NOLINTNEXTLINE(google-explicit-constructor): a number is a variant of the first row.
+    VariantRef(std::size_t variantIndex, std::size_t rowIndex = 0) : variant(variantIndex), row(rowIndex) {}
+    friend bool operator==(const VariantRef&, const VariantRef&) = default;
 };
 
 /// A font file that belongs to the project.
@@ -110,31 +127,43 @@ struct Given {
     friend bool operator==(const Given&, const Given&) = default;
 };
 
-/// A project file.
+/// A row of cards with its variants.
+struct Row {
+    std::string name = "cards";  ///< the classes of its parts start with it
+    int headingLevel = 3;
+    Settings style;
+    std::vector<Card> cards;
+    std::vector<Variant> variants;  ///< at least one
+    std::optional<Wishes> wishes;   ///< unset: the default wishes
+    std::optional<Given> given;     ///< set if the row was imported from a page
+    friend bool operator==(const Row&, const Row&) = default;
+    /// The index of the variant with that class; empty if there is none.
+    [[nodiscard]] std::optional<std::size_t> findVariant(const std::string& className) const;
+};
+
+/// A project file: a page and the rows on it.
 struct Project {
     std::string name;
-    std::string row = "cards";    ///< name of the row; the classes of its parts start with it
     std::string language = "en";  ///< BCP 47
     bool rightToLeft = false;
-    int headingLevel = 3;
     units::Unit unit = units::Unit::Rem;  ///< Rem or Px: the unit of font sizes in the stylesheet
     double leastWidth = 320;              ///< range of viewport widths, CSS px
     double mostWidth = 1920;
     Page page;
     std::vector<FontEntry> fonts;
-    Settings style;
-    std::vector<Card> cards;
-    std::vector<Variant> variants;  ///< at least one
-    std::optional<Wishes> wishes;   ///< unset: the default wishes
+    std::vector<Row> rows = std::vector<Row>(1);  ///< one; files have its members at their top level
     Checking checking;
-    std::optional<Given> given;  ///< set if the row was imported from a page
     FileKeys fileKeys, rangeFileKeys;
     friend bool operator==(const Project&, const Project&) = default;
 
-    [[nodiscard]] Part& part(PartRef place) { return cards[place.card].parts[place.part]; }
-    [[nodiscard]] const Part& part(PartRef place) const { return cards[place.card].parts[place.part]; }
-    /// The index of the variant with that class; empty if there is none.
-    [[nodiscard]] std::optional<std::size_t> findVariant(const std::string& className) const;
+    /// The row at `index`; a copy if the project is a temporary.
+    [[nodiscard]] Row& row(std::size_t index = 0) & { return rows[index]; }
+    [[nodiscard]] const Row& row(std::size_t index = 0) const& { return rows[index]; }
+    [[nodiscard]] Row row(std::size_t index = 0) && { return std::move(rows[index]); }
+    [[nodiscard]] Variant& variant(VariantRef at) { return row(at.row).variants[at.variant]; }
+    [[nodiscard]] const Variant& variant(VariantRef at) const { return row(at.row).variants[at.variant]; }
+    [[nodiscard]] Part& part(PartRef at) { return row(at.row).cards[at.card].parts[at.part]; }
+    [[nodiscard]] const Part& part(PartRef at) const { return row(at.row).cards[at.card].parts[at.part]; }
 };
 
 /// The index of the band that contains viewport width `w` (CSS px): the first whose `upTo` is at least `w`.

@@ -50,7 +50,7 @@ void readRange(ReadContext& context, const Json& json, Project& out) {
 
 void readHead(ReadContext& context, ObjectReader& object, Project& out) {
     object.require("name", out.name, "Add the name of the project.");
-    object.read("row", out.row);
+    object.read("row", out.row().name);
     object.read("language", out.language);
     const auto readChoice = [&](const char* key, const std::vector<std::string>& words, std::size_t& index) {
         const Json* value = object.find(key);
@@ -61,7 +61,7 @@ void readHead(ReadContext& context, ObjectReader& object, Project& out) {
     std::size_t index = 0;
     if (readChoice("direction", {"ltr", "rtl"}, index)) out.rightToLeft = index == 1;
     if (readChoice("unit", {"rem", "px"}, index)) out.unit = index == 1 ? units::Unit::Px : units::Unit::Rem;
-    object.read("headingLevel", out.headingLevel);
+    object.read("headingLevel", out.row().headingLevel);
     if (const Json* range = object.find("range")) {
         const ReadContext::Step step = context.at("range");
         readRange(context, *range, out);
@@ -80,16 +80,16 @@ bool readValue(ReadContext& context, const Json& json, Project& out) {
     readHead(context, object, out);
     object.read("page", out.page);
     readListAt(context, object, "fonts", mostFonts, out.fonts);
-    object.read("style", out.style);
+    object.read("style", out.row().style);
     if (object.find("cards") == nullptr) object.missing("cards", R"(Add "cards": [] or some cards.)");
-    readListAt(context, object, "cards", mostCards, out.cards);
+    readListAt(context, object, "cards", mostCards, out.row().cards);
     if (object.find("variants") == nullptr) {
         return object.missing("variants", R"(Add "variants": [{"class": "…", "bands": [{}]}].)");
     }
-    readListAt(context, object, "variants", mostVariants, out.variants);
-    if (object.find("wishes") != nullptr) object.read("wishes", out.wishes.emplace());
+    readListAt(context, object, "variants", mostVariants, out.row().variants);
+    if (object.find("wishes") != nullptr) object.read("wishes", out.row().wishes.emplace());
     object.read("checks", out.checking);
-    if (object.find("given") != nullptr) object.read("given", out.given.emplace());
+    if (object.find("given") != nullptr) object.read("given", out.row().given.emplace());
     // A project that could not be read whole would break rules that its file does not break.
     return context.isSound() && validate(context, out);
 }

@@ -38,17 +38,17 @@ RoleWishes wishesFor(const Project& project, const std::string& role, const Wish
 }
 
 const RoleWishes* ownWishesFor(const Project& project, const std::string& role, const WishWidths& widths) {
-    if (!project.wishes) return nullptr;
+    if (!project.row().wishes) return nullptr;
     // The last of several entries wins.
     const RoleWishes* said = nullptr;
-    for (const RoleWishes& entry : project.wishes->roles)
+    for (const RoleWishes& entry : project.row().wishes->roles)
         if (isFor(entry, role, widths)) said = &entry;
     return said;
 }
 
 RoleWishes& ownWishesOrNew(Project& project, const std::string& role, const WishWidths& widths) {
-    if (!project.wishes) project.wishes.emplace();
-    std::vector<RoleWishes>& all = project.wishes->roles;
+    if (!project.row().wishes) project.row().wishes.emplace();
+    std::vector<RoleWishes>& all = project.row().wishes->roles;
     RoleWishes* last = nullptr;
     for (RoleWishes& one : all)
         if (isFor(one, role, widths)) last = &one;
@@ -62,15 +62,15 @@ RoleWishes& ownWishesOrNew(Project& project, const std::string& role, const Wish
 }
 
 void dropEmptyWishes(Project& project) {
-    if (!project.wishes) return;
-    std::erase_if(project.wishes->roles, [](const RoleWishes& entry) {
+    if (!project.row().wishes) return;
+    std::erase_if(project.row().wishes->roles, [](const RoleWishes& entry) {
         RoleWishes empty;
         empty.role = entry.role;
         empty.from = entry.from;
         empty.upTo = entry.upTo;
         return entry == empty;
     });
-    if (*project.wishes == Wishes()) project.wishes.reset();
+    if (*project.row().wishes == Wishes()) project.row().wishes.reset();
 }
 
 RoleWishes unlimitedWishes() {

@@ -32,9 +32,9 @@ std::string titleOf(const Variant& variant) {
 }
 
 std::string quotedTitle(const Project& project, std::size_t variant) {
-    const Variant& one = project.variants[variant];
+    const Variant& one = project.row().variants[variant];
     const std::string title = titleOf(one);
-    const auto alike = std::ranges::count(project.variants, title, titleOf);
+    const auto alike = std::ranges::count(project.row().variants, title, titleOf);
     return "“" + title + "”" + (alike > 1 ? ", class " + one.className : std::string());
 }
 

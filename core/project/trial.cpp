@@ -76,7 +76,7 @@ void lengthen(TextPart& part, double share) {
 
 template <class Change>
 void forEachText(Project& project, const Change& change) {
-    for (Card& card : project.cards)
+    for (Card& card : project.row().cards)
         for (Part& part : card.parts)
             if (auto* text = std::get_if<TextPart>(&part)) change(*text);
 }
@@ -145,15 +145,15 @@ Project tried(const Project& project, const Trial& trial) {
             setAllTitles(out, trial.kind == Kind::LongestTitles);
             break;
         case Kind::NoPictures:
-            for (Card& card : out.cards)
+            for (Card& card : out.row().cards)
                 std::erase_if(card.parts,
                               [](const Part& part) { return std::holds_alternative<PicturePart>(part); });
             break;
         case Kind::CardMore:
-            if (!out.cards.empty()) out.cards.push_back(out.cards.front());
+            if (!out.row().cards.empty()) out.row().cards.push_back(out.row().cards.front());
             break;
         case Kind::CardLess:
-            if (out.cards.size() > 1) out.cards.pop_back();
+            if (out.row().cards.size() > 1) out.row().cards.pop_back();
             break;
     }
     return out;

@@ -283,10 +283,10 @@ void check(ReadContext& context, const Given& given) {
 }
 
 void checkHead(ReadContext& context, const Project& project) {
-    if (!isClassName(project.row)) wrongName(context, "row", classNameRule, project.row);
+    if (!isClassName(project.row().name)) wrongName(context, "row", classNameRule, project.row().name);
     if (!isLanguage(project.language))
         wrongName(context, "language", R"(a language tag such as "en" or "pt-BR")", project.language);
-    checkAt(context, "headingLevel", project.headingLevel);
+    checkAt(context, "headingLevel", project.row().headingLevel);
     const ReadContext::Step range = context.at("range");
     checkAt(context, "from", project.leastWidth);
     checkAt(context, "to", project.mostWidth);
@@ -296,21 +296,21 @@ void checkHead(ReadContext& context, const Project& project) {
 
 void checkClasses(ReadContext& context, const Project& project) {
     const ReadContext::Step variants = context.at("variants");
-    if (project.variants.empty())
+    if (project.row().variants.empty())
         context.wrong("The project has no variant; it needs at least one.",
                       R"(Add {"class": "…", "bands": [{}]}.)");
     std::set<std::string> seen;
-    for (std::size_t i = 0; i < project.variants.size(); ++i) {
-        if (seen.insert(project.variants[i].className).second) continue;
+    for (std::size_t i = 0; i < project.row().variants.size(); ++i) {
+        if (seen.insert(project.row().variants[i].className).second) continue;
         const ReadContext::Step variant = context.at(i);
         const ReadContext::Step name = context.at("class");
-        context.wrong("Two variants have the class " + inQuotes(project.variants[i].className) + ".",
+        context.wrong("Two variants have the class " + inQuotes(project.row().variants[i].className) + ".",
                       "Give each variant its own class.");
     }
 }
 
 bool usesOwnRatio(const Project& project) {
-    for (const Variant& variant : project.variants)
+    for (const Variant& variant : project.row().variants)
         for (std::size_t band = 0; band < variant.bands.size(); ++band)
             if (memberHeld(project, variant, band, [](const Settings& s) {
                     return s.picture.ratio;
@@ -323,9 +323,9 @@ bool usesOwnRatio(const Project& project) {
 void checkPictures(ReadContext& context, const Project& project) {
     const bool ownByStyle = usesOwnRatio(project);
     const ReadContext::Step cards = context.at("cards");
-    for (std::size_t c = 0; c < project.cards.size(); ++c) {
-        for (std::size_t p = 0; p < project.cards[c].parts.size(); ++p) {
-            const auto* picture = std::get_if<PicturePart>(&project.cards[c].parts[p]);
+    for (std::size_t c = 0; c < project.row().cards.size(); ++c) {
+        for (std::size_t p = 0; p < project.row().cards[c].parts.size(); ++p) {
+            const auto* picture = std::get_if<PicturePart>(&project.row().cards[c].parts[p]);
             if (picture == nullptr || (picture->width > 0 && picture->height > 0)) continue;
             if (picture->ratio ? !picture->ratio->isOwn() : !ownByStyle) continue;
             const ReadContext::Step card = context.at(c);
@@ -374,19 +374,25 @@ bool validate(ReadContext& context, const RoleWishes& wishes) {
 }
 
 bool validate(ReadContext& context, const Project& project, const Project* valid) {
-    const auto isNew = [&](auto member) { return valid == nullptr || project.*member != valid->*member; };
+    const auto differs = [](const auto& whole, const auto* before, auto member) {
+        return before == nullptr || whole.*member != before->*member;
+    };
+    const Row& row = project.row();
+    const Row* rowBefore = valid == nullptr ? nullptr : &valid->row();
+    const auto isNew = [&](auto member) { return differs(project, valid, member); };
+    const auto isNewInRow = [&](auto member) { return differs(row, rowBefore, member); };
     checkHead(context, project);
     if (isNew(&Project::page)) checkAt(context, "page", project.page);
     if (isNew(&Project::fonts)) checkList(context, "fonts", project.fonts, mostFonts);
-    const bool style = isNew(&Project::style);
-    const bool cards = isNew(&Project::cards);
-    const bool variants = isNew(&Project::variants);
-    if (style) checkAt(context, "style", project.style);
-    if (cards) checkList(context, "cards", project.cards, mostCards);
-    if (variants) checkList(context, "variants", project.variants, mostVariants);
-    if (isNew(&Project::wishes)) checkAt(context, "wishes", project.wishes);
+    const bool style = isNewInRow(&Row::style);
+    const bool cards = isNewInRow(&Row::cards);
+    const bool variants = isNewInRow(&Row::variants);
+    if (style) checkAt(context, "style", project.row().style);
+    if (cards) checkList(context, "cards", project.row().cards, mostCards);
+    if (variants) checkList(context, "variants", project.row().variants, mostVariants);
+    if (isNewInRow(&Row::wishes)) checkAt(context, "wishes", project.row().wishes);
     if (isNew(&Project::checking)) checkAt(context, "checks", project.checking);
-    if (isNew(&Project::given)) checkAt(context, "given", project.given);
+    if (isNewInRow(&Row::given)) checkAt(context, "given", project.row().given);
     if (context.isSound() && (style || cards || variants)) checkWhole(context, project);
     return context.isSound();
 }

@@ -73,7 +73,7 @@ Wishes defaultWishes(const Project& project) {
 
 Wishes effectiveWishes(const Project& project) {
     const Wishes usual = defaultWishes(project);
-    return project.wishes ? overlaid(usual, *project.wishes) : usual;
+    return project.row().wishes ? overlaid(usual, *project.row().wishes) : usual;
 }
 
 }  // namespace tenter::project

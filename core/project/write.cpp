@@ -211,20 +211,21 @@ Json written(const Project& value) {
     object.put("format", "tenter-project", true);
     object.put("version", formatVersion, true);
     object.put("name", value.name, true);
-    object.put("row", value.row, value.row != usual.row);
+    object.put("row", value.row().name, value.row().name != usual.row().name);
     object.put("language", value.language, value.language != usual.language);
     object.put("direction", value.rightToLeft ? "rtl" : "ltr", value.rightToLeft != usual.rightToLeft);
-    object.put("headingLevel", value.headingLevel, value.headingLevel != usual.headingLevel);
+    object.put("headingLevel", value.row().headingLevel,
+               value.row().headingLevel != usual.row().headingLevel);
     object.put("unit", value.unit == units::Unit::Px ? "px" : "rem", value.unit != usual.unit);
     object.putUnlessEmpty("range", range.take());
     object.putUnlessEmpty("page", written(value.page));
     object.putUnlessEmpty("fonts", writtenList(value.fonts));
-    object.putUnlessEmpty("style", written(value.style));
-    object.put("cards", writtenList(value.cards), true);
-    object.put("variants", writtenList(value.variants), true);
-    if (value.wishes) object.put("wishes", written(*value.wishes), true);
+    object.putUnlessEmpty("style", written(value.row().style));
+    object.put("cards", writtenList(value.row().cards), true);
+    object.put("variants", writtenList(value.row().variants), true);
+    if (value.row().wishes) object.put("wishes", written(*value.row().wishes), true);
     object.putUnlessEmpty("checks", written(value.checking));
-    if (value.given) object.put("given", written(*value.given), true);
+    if (value.row().given) object.put("given", written(*value.row().given), true);
     return object.take();
 }
 

@@ -17,7 +17,7 @@ std::set<double> widthsOf(const project::Project& project, std::size_t variant) 
     for (double width = project.leastWidth; width < project.mostWidth; width += step)
         widths.insert(width);
     widths.insert(project.mostWidth);
-    for (const project::Band& band : project.variants[variant].bands)
+    for (const project::Band& band : project.row().variants[variant].bands)
         if (band.upTo && *band.upTo >= project.leastWidth && *band.upTo < project.mostWidth)
             widths.insert({*band.upTo, *band.upTo + beyond});
     return widths;

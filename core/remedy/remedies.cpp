@@ -119,7 +119,7 @@ private:
             solve::Answer answer = solve::solve(copy, {variant_}, store_, solving);
             if (!answer.solved) return std::nullopt;
             copy = std::move(*answer.solved);
-            copy.wishes = project_.wishes;
+            copy.row().wishes = project_.row().wishes;
         }
         if (copy == project_ || !project::validate(copy, &project_).empty()) return std::nullopt;
         return copy;
@@ -129,10 +129,10 @@ private:
     [[nodiscard]] std::vector<std::size_t> variantsChangedIn(const Project& other) const {
         std::vector<std::size_t> changed;
         Project rest = other;
-        rest.variants = project_.variants;
+        rest.row().variants = project_.row().variants;
         const bool all = rest != project_;
-        for (std::size_t i = 0; i < project_.variants.size(); ++i)
-            if (all || other.variants[i] != project_.variants[i]) changed.push_back(i);
+        for (std::size_t i = 0; i < project_.row().variants.size(); ++i)
+            if (all || other.row().variants[i] != project_.row().variants[i]) changed.push_back(i);
         return changed;
     }
 

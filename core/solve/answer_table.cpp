@@ -52,7 +52,7 @@ private:
             for (const std::string& role : before.roles()) {
                 double from = project_.leastWidth;
                 for (std::size_t band = 0; band < before.bandCount() && from < project_.mostWidth; ++band) {
-                    const std::optional<double> upTo = project_.variants[variant].bands[band].upTo;
+                    const std::optional<double> upTo = project_.row().variants[variant].bands[band].upTo;
                     const double to = std::min(upTo.value_or(project_.mostWidth), project_.mostWidth);
                     if (to <= from) continue;
                     SizeRow row;
@@ -98,7 +98,7 @@ private:
     }
 
     Limit limit(const Binding& binding) const {
-        const project::Variant& variant = project_.variants[binding.variant];
+        const project::Variant& variant = project_.row().variants[binding.variant];
         const std::string inVariant =
             answer_.variants.size() > 1 ? ", variant " + project::quotedTitle(project_, binding.variant) : "";
         Limit made;
@@ -153,14 +153,14 @@ private:
     [[nodiscard]] std::string limitingText(const Binding& binding) const {
         const std::string card = " (card " + std::to_string(binding.text.card + 1) + ")";
         if (!binding.word.empty()) return "word " + checks::inQuotation(binding.word) + card;
-        const auto& part = project_.cards[binding.text.card].parts[binding.text.part];
+        const auto& part = project_.row().cards[binding.text.card].parts[binding.text.part];
         return "text " + checks::inQuotation(project::plainText(std::get<project::TextPart>(part).copy)) +
                card;
     }
 
     /// The width of a breakpoint belongs to the band below it.
     [[nodiscard]] bool isAboveBreakpoint(const Binding& binding) const {
-        return project::bandAt(project_.variants[binding.variant], binding.width) < binding.band;
+        return project::bandAt(project_.row().variants[binding.variant], binding.width) < binding.band;
     }
     /// The range of a wish starts above its lower width, too.
     [[nodiscard]] bool isJustAbove(const Binding& binding) const {
@@ -246,7 +246,7 @@ private:
     }
 
     [[nodiscard]] bool followsCard(const std::string& role) const {
-        for (const project::Variant& variant : project_.variants)
+        for (const project::Variant& variant : project_.row().variants)
             for (std::size_t band = 0; band < variant.bands.size(); ++band)
                 if (project::resolve(project_, variant, band).text.find(role)->follow ==
                     project::Follow::Card)

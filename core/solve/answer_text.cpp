@@ -60,7 +60,7 @@ std::string sizeTable(const project::Project& project, const AnswerTable& table,
             cells.push_back({before, true});
             cells.push_back({after == before ? "same" : after, true});
         }
-        addLine(project::titleOf(project.variants[row.variant]), std::move(cells));
+        addLine(project::titleOf(project.row().variants[row.variant]), std::move(cells));
     }
     return std::string("Sizes in px at the two ends of each band") +
            (isConverted ? " (before: converted, not yet solved)" : "") + ":\n" + aligned(lines);

@@ -97,7 +97,7 @@ class SizeSamples {
 public:
     SizeSamples(const project::Project& project, text::ParagraphStore& store) {
         const int last = static_cast<int>((project.mostWidth - project.leastWidth) / sampleDistance);
-        for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
+        for (std::size_t variant = 0; variant < project.row().variants.size(); ++variant) {
             const layout::PreparedRow row(project, variant, store, text::defaultProfile());
             for (int i = 0; i <= last; ++i) {
                 const double width = project.leastWidth + i * sampleDistance;
@@ -151,12 +151,12 @@ std::optional<CardScale> toCardScale(const project::Project& project, text::Para
         const std::vector<SizeSample>& there = samples.of(role);
         if (there.empty()) continue;
         scale.roles.push_back(fittedRamp(role, there));
-        for (project::Variant& variant : scale.project.variants) {
+        for (project::Variant& variant : scale.project.row().variants) {
             removeRamp(variant.set, role);
             for (project::Band& band : variant.bands)
                 removeRamp(band.set, role);
         }
-        project::TextStyle& style = scale.project.style.text.of(role);
+        project::TextStyle& style = scale.project.row().style.text.of(role);
         style.size = scale.roles.back().ramp;
         style.follow = project::Follow::Card;
     }
@@ -180,11 +180,11 @@ std::vector<std::string> describe(const project::Project& project, const CardSca
         if (std::abs(one.after - one.before) < negligible)
             text += " No size changes.";
         else
-            text +=
-                " The conversion changes it most at " + units::px(one.width, 0) + " viewport width" +
-                (project.variants.size() > 1 ? " (variant " + project::quotedTitle(project, one.variant) + ")"
-                                             : "") +
-                ": from " + units::figure(one.before) + " to " + units::px(one.after) + ".";
+            text += " The conversion changes it most at " + units::px(one.width, 0) + " viewport width" +
+                    (project.row().variants.size() > 1
+                         ? " (variant " + project::quotedTitle(project, one.variant) + ")"
+                         : "") +
+                    ": from " + units::figure(one.before) + " to " + units::px(one.after) + ".";
         all.push_back(std::move(text));
     }
     // The releases are not verified; the unit is that of CSS Conditional 5 § 5.

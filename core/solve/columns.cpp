@@ -39,7 +39,7 @@ class ColumnMaker {
 public:
     ColumnMaker(const project::Project& project, std::size_t from, text::ParagraphStore& store)
         : project_(project),
-          source_(project.variants[from]),
+          source_(project.row().variants[from]),
           store_(store),
           row_(project, from, store, text::defaultProfile()) {
         for (std::size_t band = 0; band < source_.bands.size(); ++band)
@@ -52,7 +52,7 @@ public:
         made.className = className;
         made.name = project::columnsLabel(columns);
         made.set = source_.set;
-        for (const int count : columnSteps(columns, project_.cards.size())) {
+        for (const int count : columnSteps(columns, project_.row().cards.size())) {
             project::Band band = source_.bands[templateFor(count)];
             band.upTo.reset();
             band.set.row.columns = count;
@@ -111,8 +111,8 @@ private:
         if (same != counts_.end() && same != counts_.begin())
             return startOf(project_, source_, static_cast<std::size_t>(same - counts_.begin()));
         project::Project alone = project_;
-        alone.variants = {made};
-        alone.variants[0].bands = {band};
+        alone.row().variants = {made};
+        alone.row().variants[0].bands = {band};
         const layout::PreparedRow row(alone, 0, store_, text::defaultProfile());
         double low = project_.leastWidth;
         double high = project_.mostWidth;
@@ -142,7 +142,7 @@ private:
     /// Sets ramps in each band that the source does not have. Ramps that follow the card already fit.
     void fitRamps(project::Variant& made) {
         project::Project whole = project_;
-        whole.variants = {made};
+        whole.row().variants = {made};
         const layout::PreparedRow row(whole, 0, store_, text::defaultProfile());
         for (std::size_t band = 0; band < made.bands.size(); ++band) {
             if (isInSource(made, band)) continue;

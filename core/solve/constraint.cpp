@@ -11,7 +11,7 @@ void Constraint::write(project::RoleWishes& /*entry*/, const Wish& /*wish*/, boo
 void Constraint::remove(project::Project& project, const Wish& wish) const {
     project::Wishes more;
     more.roles.push_back(toRoleWishes(wish, true));
-    project.wishes = project::overlaid(project.wishes.value_or(project::Wishes()), more);
+    project.row().wishes = project::overlaid(project.row().wishes.value_or(project::Wishes()), more);
 }
 
 bool Constraint::needsEveryVariant(const project::RoleWishes& /*entry*/) const {

@@ -85,7 +85,7 @@ public:
     LeewayFinder(const project::Project& project, std::size_t variant, text::ParagraphStore& store,
                  const Options& options)
         : project_(project),
-          variant_(project.variants[variant]),
+          variant_(project.row().variants[variant]),
           store_(store),
           cancellation_(options.cancellation) {
         const project::Wishes projectWishes = project::effectiveWishes(project);
@@ -165,7 +165,7 @@ private:
     /// By wish, the widths at which the variant violates it under any of the profiles.
     std::vector<std::vector<Interval>> violations(const project::Variant& variant, const Interval& widths) {
         project::Project changed = project_;
-        changed.variants = {variant};
+        changed.row().variants = {variant};
         std::vector<std::vector<Interval>> all(wishes_.size());
         for (const text::BreakProfile* profile : profiles_) {
             throwIfStopped(cancellation_);
@@ -338,7 +338,7 @@ std::optional<Leeway> leewayOf(const project::Project& project, std::size_t vari
 project::Project withValue(const project::Project& project, std::size_t variant, std::size_t band,
                            LeewaySetting setting, double value, Unit unit) {
     project::Project changed = project;
-    project::Band& there = changed.variants[variant].bands[band];
+    project::Band& there = changed.row().variants[variant].bands[band];
     if (setting == LeewaySetting::Breakpoint)
         there.upTo = value;
     else
@@ -349,7 +349,8 @@ project::Project withValue(const project::Project& project, std::size_t variant,
 std::string describe(const project::Project& project, std::size_t variant, std::size_t band,
                      LeewaySetting setting, const Leeway& leeway) {
     const std::string current = inUnit(leeway.current, leeway.unit);
-    const std::string title = titleOf(project, project.variants[variant], band, setting, current) + ": ";
+    const std::string title =
+        titleOf(project, project.row().variants[variant], band, setting, current) + ": ";
     if (!leeway.range) {
         const std::string now = setting == LeewaySetting::Breakpoint ? "" : " (now " + current + ")";
         return title + "no value satisfies the wishes at the current sizes" + now +

@@ -36,8 +36,8 @@ std::vector<double> cutsFor(const std::vector<Wish>& wishes, double leastWidth) 
 
 std::string mainRoleOf(const project::Project& project, const std::vector<bool>& ignored) {
     std::map<std::string, std::size_t> bytes;
-    for (std::size_t card = 0; card < project.cards.size(); ++card)
-        for (const project::Part& part : project.cards[card].parts)
+    for (std::size_t card = 0; card < project.row().cards.size(); ++card)
+        for (const project::Part& part : project.row().cards[card].parts)
             if (const auto* text = std::get_if<project::TextPart>(&part); text != nullptr && !ignored[card])
                 bytes[text->role] += project::plainText(text->copy).size();
     const auto most = std::ranges::max_element(bytes, {}, [](const auto& role) { return role.second; });

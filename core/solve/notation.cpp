@@ -87,9 +87,11 @@ private:
         for (std::size_t at = 0; at <= value.size();) {
             const std::size_t end = std::min(value.find(',', at), value.size());
             const auto card = NotationReader::number(value.substr(at, end - at));
-            if (!card || *card != std::floor(*card) || *card < 1 || *card > double(project_.cards.size()))
-                return reader_.wrong(project::inQuotes(value.substr(at, end - at)) + " is not a card",
-                                     "write a number from 1 to " + std::to_string(project_.cards.size()));
+            if (!card || *card != std::floor(*card) || *card < 1 ||
+                *card > double(project_.row().cards.size()))
+                return reader_.wrong(
+                    project::inQuotes(value.substr(at, end - at)) + " is not a card",
+                    "write a number from 1 to " + std::to_string(project_.row().cards.size()));
             json["without"].push_back(*card - 1);
             at = end + 1;
         }

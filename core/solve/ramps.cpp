@@ -15,7 +15,7 @@ bool setsSize(const project::Settings& settings, const std::string& role) {
 
 RampPlace placeOf(const project::Project& project, std::size_t variant, std::size_t band,
                   const std::string& role, bool allVariants) {
-    const project::Variant& there = project.variants[variant];
+    const project::Variant& there = project.row().variants[variant];
     if (setsSize(there.bands[band].set, role)) return {project::CascadeLayer::Band, variant, band};
     if (setsSize(there.set, role) || !allVariants) return {project::CascadeLayer::Variant, variant, 0};
     return {};
@@ -25,10 +25,11 @@ RampPlace placeOf(const project::Project& project, std::size_t variant, std::siz
 
 RampSet::RampSet(const project::Project& project, const std::vector<std::size_t>& variants,
                  const std::vector<std::string>& roles) {
-    const bool allVariants = variants.size() == project.variants.size();
+    const bool allVariants = variants.size() == project.row().variants.size();
     for (const std::size_t variant : variants) {
-        for (std::size_t band = 0; band < project.variants[variant].bands.size(); ++band) {
-            const project::Settings settings = project::resolve(project, project.variants[variant], band);
+        for (std::size_t band = 0; band < project.row().variants[variant].bands.size(); ++band) {
+            const project::Settings settings =
+                project::resolve(project, project.row().variants[variant], band);
             for (const std::string& role : roles) {
                 const units::Ramp ramp = settings.text.find(role)->size.value_or(units::Ramp());
                 const RampVariables found{role, placeOf(project, variant, band, role, allVariants),

@@ -21,9 +21,9 @@ struct Extent {
 /// Every band of every variant with its viewport widths inside the project's range.
 std::vector<Extent> extentsOf(const project::Project& project) {
     std::vector<Extent> all;
-    for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
+    for (std::size_t variant = 0; variant < project.row().variants.size(); ++variant) {
         double from = project.leastWidth;
-        const std::vector<project::Band>& bands = project.variants[variant].bands;
+        const std::vector<project::Band>& bands = project.row().variants[variant].bands;
         for (std::size_t band = 0; band < bands.size() && from < project.mostWidth; ++band) {
             const double to = std::min(bands[band].upTo.value_or(project.mostWidth), project.mostWidth);
             if (to <= from) continue;
@@ -85,7 +85,7 @@ std::vector<BandGroup> bandGroups(const project::Project& project, const std::ve
 
 RampSet::Ends groupEnds(const project::Project& project, const std::vector<BandGroup>& groups,
                         std::size_t variant) {
-    RampSet::Ends ends(project.variants[variant].bands.size());
+    RampSet::Ends ends(project.row().variants[variant].bands.size());
     // Whole px are easier to read in the stylesheet.
     const auto put = [&](std::size_t band, const sweep::Interval& widths) {
         ends[band] = {std::floor(widths.from), std::ceil(widths.to)};
@@ -109,20 +109,20 @@ std::vector<std::size_t> variantsToSolve(const project::Project& project,
 
 void moveSizeToStyle(project::Project& project, const std::string& role) {
     const auto sizeIn = [&](std::size_t variant, std::size_t band) {
-        const project::Settings settings = project::resolve(project, project.variants[variant], band);
+        const project::Settings settings = project::resolve(project, project.row().variants[variant], band);
         const project::TextStyle& style = *settings.text.find(role);
         return std::pair(style.size.value_or(units::Ramp()), style.follow);
     };
     const auto first = sizeIn(0, 0);
-    for (std::size_t variant = 0; variant < project.variants.size(); ++variant)
-        for (std::size_t band = 0; band < project.variants[variant].bands.size(); ++band)
+    for (std::size_t variant = 0; variant < project.row().variants.size(); ++variant)
+        for (std::size_t band = 0; band < project.row().variants[variant].bands.size(); ++band)
             if (sizeIn(variant, band) != first) return;
-    for (project::Variant& variant : project.variants) {
+    for (project::Variant& variant : project.row().variants) {
         removeSize(variant.set, role);
         for (project::Band& band : variant.bands)
             removeSize(band.set, role);
     }
-    project.style.text.of(role).size = first.first;
+    project.row().style.text.of(role).size = first.first;
 }
 
 }  // namespace tenter::solve

@@ -272,7 +272,7 @@ project::Project relaxed(const project::Project& project, const Relaxation& rela
     }
     project::Wishes more;
     more.roles.push_back(toRoleWishes(relaxation.wish));
-    changed.wishes = project::overlaid(project.wishes.value_or(project::Wishes()), more);
+    changed.row().wishes = project::overlaid(project.row().wishes.value_or(project::Wishes()), more);
     return changed;
 }
 

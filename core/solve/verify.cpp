@@ -41,14 +41,16 @@ std::vector<std::vector<sweep::Interval>> violatedWidths(const project::Project&
                                                          const std::vector<bool>& ignoredCards, double least,
                                                          double most, const std::stop_token& cancellation) {
     std::vector<Violations> violations = noViolations(wishes, least, most);
-    for (std::size_t card = 0; card < project.cards.size(); ++card) {
-        for (std::size_t part = 0; part < project.cards[card].parts.size() && !ignoredCards[card]; ++part) {
-            const auto* text = std::get_if<project::TextPart>(&project.cards[card].parts[part]);
+    for (std::size_t card = 0; card < project.row().cards.size(); ++card) {
+        for (std::size_t part = 0; part < project.row().cards[card].parts.size() && !ignoredCards[card];
+             ++part) {
+            const auto* text = std::get_if<project::TextPart>(&project.row().cards[card].parts[part]);
             if (text == nullptr) continue;
             throwIfStopped(cancellation);
-            const sweep::PartPieces pieces = sweep::partPieces(row, {card, part}, least, most);
+            const sweep::PartPieces pieces = sweep::partPieces(row, row.place(card, part), least, most);
             for (Violations& one : violations)
-                if (one.wish.role == text->role) one.wish.kind->verifyText({row, {card, part}, pieces}, one);
+                if (one.wish.role == text->role)
+                    one.wish.kind->verifyText({row, row.place(card, part), pieces}, one);
         }
     }
     for (Violations& one : violations)

@@ -27,7 +27,7 @@ void WishList::add(const Constraint& kind, const std::string& role) {
 }
 
 std::vector<bool> ignoredCards(const project::Project& project, const project::Wishes& projectWishes) {
-    std::vector<bool> ignored(project.cards.size(), false);
+    std::vector<bool> ignored(project.row().cards.size(), false);
     for (const int card : projectWishes.without)
         if (static_cast<std::size_t>(card) < ignored.size()) ignored[static_cast<std::size_t>(card)] = true;
     return ignored;
@@ -37,9 +37,9 @@ std::vector<Wish> singleWishes(const project::Project& project, const project::W
     WishList list(project, projectWishes);
     const std::vector<bool> ignored = ignoredCards(project, projectWishes);
     std::vector<std::string> used;
-    for (std::size_t card = 0; card < project.cards.size(); ++card) {
+    for (std::size_t card = 0; card < project.row().cards.size(); ++card) {
         if (ignored[card]) continue;
-        for (const project::Part& part : project.cards[card].parts) {
+        for (const project::Part& part : project.row().cards[card].parts) {
             const auto* text = std::get_if<project::TextPart>(&part);
             if (text == nullptr || std::ranges::find(used, text->role) != used.end()) continue;
             used.push_back(text->role);

@@ -120,7 +120,7 @@ Look lookOf(const LookText& text) {
     const std::string file =
         R"({"format": "tenter-project", "version": 1, "name": "Look", "style": )" + std::string(text.style) +
         R"(, "cards": [], "variants": [{"class": "look", "name": "Look", "bands": [{"set": {}}]}]})";
-    if (auto read = project::parse(file, text.name, {}, problems)) look.style = std::move(read->style);
+    if (auto read = project::parse(file, text.name, {}, problems)) look.style = std::move(read->row().style);
     return look;
 }
 

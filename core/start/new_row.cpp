@@ -74,10 +74,10 @@ void fitScript(project::Settings& style, const std::string& language) {
 /// Roles that the look does not know get a style of their own, so that their size is not that of the body.
 void addOtherRoles(project::Project& project) {
     for (const std::string& role : project::roles(project)) {
-        if (project.style.text.find(role) != nullptr) continue;
-        project::TextStyle own = *project.style.text.find("body");
+        if (project.row().style.text.find(role) != nullptr) continue;
+        project::TextStyle own = *project.row().style.text.find("body");
         own.margin.bottom = units::Length::em(0.6);
-        project.style.text.of(role) = std::move(own);
+        project.row().style.text.of(role) = std::move(own);
     }
 }
 
@@ -168,26 +168,26 @@ MadeRow newRow(const NewRow& row, text::ParagraphStore& store, const std::stop_t
     project.language = row.language.empty() ? languageOf(text) : row.language;
     project.rightToLeft = row.rightToLeft.value_or(runsRightToLeft(project.language));
     project.name = nameOf(row, text);
-    project.row = rowNameOf(project.name);
-    project.style = look->style;
-    fitScript(project.style, project.language);
-    project.style.row.width = units::Length::percent(100);
-    project.style.row.maxWidth = mostRowWidth(*look, columns);
+    project.row().name = rowNameOf(project.name);
+    project.row().style = look->style;
+    fitScript(project.row().style, project.language);
+    project.row().style.row.width = units::Length::percent(100);
+    project.row().style.row.maxWidth = mostRowWidth(*look, columns);
     project.page.container.padding.left = project.page.container.padding.right = units::Length::px(20);
-    project.cards = cardsFrom(text, row.pictures);
+    project.row().cards = cardsFrom(text, row.pictures);
     addOtherRoles(project);
 
     project::Variant one;
-    one.className = solve::classFor(project.row, 1);
+    one.className = solve::classFor(project.row().name, 1);
     one.name = project::columnsLabel(1);
     one.bands.emplace_back();
     one.bands.front().set.row.columns = 1;
-    project.variants.push_back(std::move(one));
+    project.row().variants.push_back(std::move(one));
     if (columns > 1) {
-        project.variants.front() =
-            solve::withColumns(project, 0, columns, solve::classFor(project.row, columns), store);
+        project.row().variants.front() =
+            solve::withColumns(project, 0, columns, solve::classFor(project.row().name, columns), store);
         // Neighbouring cards are aligned part by part.
-        for (project::Band& band : project.variants.front().bands)
+        for (project::Band& band : project.row().variants.front().bands)
             if (band.set.row.columns.value_or(1) > 1) band.set.row.level = project::Level::Subgrid;
     }
     made.notes = text.notes;

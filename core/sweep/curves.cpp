@@ -29,7 +29,7 @@ Curves curvesOf(const layout::PreparedRow& row, const std::vector<PartPieces>& p
     for (std::size_t card = 0; card < cards.size(); ++card) {
         for (std::size_t part = 0; part < cards[card].parts.size(); ++part) {
             curves.parts.push_back(
-                straightCurves(pieces[next], {card, part}, cards[card].parts[part].picture));
+                straightCurves(pieces[next], row.place(card, part), cards[card].parts[part].picture));
             ++next;
         }
     }

@@ -23,7 +23,7 @@ std::vector<WrapPoint> wrapPoints(const layout::PreparedRow& row, double least, 
     const std::vector<layout::CardPlan>& cards = row.band(0).cards;
     for (std::size_t card = 0; card < cards.size(); ++card) {
         for (std::size_t part = 0; part < cards[card].parts.size(); ++part) {
-            const project::PartRef place{card, part};
+            const project::PartRef place = row.place(card, part);
             const auto found = wrapsOf(partPieces(row, place, least, most), place);
             all.insert(all.end(), found.begin(), found.end());
         }

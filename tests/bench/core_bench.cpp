@@ -17,7 +17,7 @@ namespace {
 const project::TextPart& longestText(const project::Project& project) {
     const project::TextPart* longest = nullptr;
     std::size_t most = 0;
-    for (const project::Card& card : project.cards) {
+    for (const project::Card& card : project.row().cards) {
         for (const project::Part& part : card.parts) {
             const auto* text = std::get_if<project::TextPart>(&part);
             if (text == nullptr || project::plainText(text->copy).size() <= most) continue;
@@ -33,7 +33,7 @@ void prepareParagraph(benchmark::State& state) {
     const project::TextPart& text = longestText(project);
     text::Fonts fonts;
     text::ShapingStyle style;
-    if (const auto* role = project.style.text.find(text.role); role != nullptr && role->family)
+    if (const auto* role = project.row().style.text.find(text.role); role != nullptr && role->family)
         style.family = *role->family;
     Spread spread;
     for (auto _ : state)
@@ -69,7 +69,7 @@ BENCHMARK(layOutTwelveCards)->Unit(benchmark::kMicrosecond);
 void validateProject(benchmark::State& state) {
     const project::Project before = sample(twelveCards);
     project::Project after = before;
-    after.style.row.columnGap = project::Length::px(17);
+    after.row().style.row.columnGap = project::Length::px(17);
     const bool step = state.range(0) == 1;
     Spread spread;
     for (auto _ : state)
@@ -82,10 +82,10 @@ BENCHMARK(validateProject)->Arg(0)->Arg(1)->Unit(benchmark::kMicrosecond);
 /// A sweep over all widths of a row with `state.range(0)` cards, which repeat the cards of the sample.
 void sweepRow(benchmark::State& state) {
     project::Project project = sample(twelveCards);
-    const std::vector<project::Card> cards = project.cards;
-    project.cards.clear();
+    const std::vector<project::Card> cards = project.row().cards;
+    project.row().cards.clear();
     for (std::size_t i = 0; i < static_cast<std::size_t>(state.range(0)); ++i)
-        project.cards.push_back(cards[i % cards.size()]);
+        project.row().cards.push_back(cards[i % cards.size()]);
     text::Fonts fonts;
     text::ParagraphStore store(fonts);
     const layout::PreparedRow row(project, 0, store, text::blink());
@@ -138,7 +138,7 @@ BENCHMARK(roomOfTwelveCards)->Unit(benchmark::kMillisecond);
 /// large, including the proof, under both break profiles.
 void solveTwelveCards(benchmark::State& state) {
     Prepared prepared;
-    for (project::Band& band : prepared.project.variants[0].bands)
+    for (project::Band& band : prepared.project.row().variants[0].bands)
         band.set.text.of("heading").size = units::Ramp::between({330, 40}, {1880, 60});
     Spread spread;
     std::size_t bindings = 0;

@@ -116,8 +116,8 @@ void dragRampEnd(benchmark::State& state) {
                 QStringLiteral("drag"),
                 [size](project::Project& project) {
                     const auto ramp = units::Ramp::between({360, size - 2}, {1400, size});
-                    project.style.text.of("heading").size = *ramp;
-                    for (project::Variant& variant : project.variants)
+                    project.row().style.text.of("heading").size = *ramp;
+                    for (project::Variant& variant : project.row().variants)
                         for (project::Band& band : variant.bands)
                             band.set.text.of("heading").size = *ramp;
                 },
@@ -160,7 +160,7 @@ void undoFiveHundredSteps(benchmark::State& state) {
     document.edit("import", [](project::Project& project) {
         project::Given page;
         page.theme = std::string(2'000'000, ' ');
-        project.given = std::move(page);
+        project.row().given = std::move(page);
     });
     document.endGesture();
     Spread spread;
@@ -171,7 +171,8 @@ void undoFiveHundredSteps(benchmark::State& state) {
             spread.time([&] {
                 document.edit("size", [&](project::Project& project) {
                     size += 0.01;
-                    project.style.text.of("heading").size = *units::Ramp::between({360, 16}, {1400, size});
+                    project.row().style.text.of("heading").size =
+                        *units::Ramp::between({360, 16}, {1400, size});
                 });
             });
     spread.report(state);

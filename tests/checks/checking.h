@@ -65,15 +65,15 @@ inline project::Project quiet(const std::string& cards = "", const std::string& 
 /// Sets the setting at `path` in the project's style to a JSON value.
 inline void set(project::Project& project, const std::string& path, const std::string& json) {
     project::Problems problems;
-    EXPECT_TRUE(project::setSetting(project.style, path, project::Json::parse(json), problems)) << path;
+    EXPECT_TRUE(project::setSetting(project.row().style, path, project::Json::parse(json), problems)) << path;
 }
 
 /// Sets the setting at `path` in one band of the first variant.
 inline void setInBand(project::Project& project, std::size_t band, const std::string& path,
                       const std::string& json) {
     project::Problems problems;
-    EXPECT_TRUE(
-        project::setSetting(project.variants[0].bands[band].set, path, project::Json::parse(json), problems))
+    EXPECT_TRUE(project::setSetting(project.row().variants[0].bands[band].set, path,
+                                    project::Json::parse(json), problems))
         << path;
 }
 

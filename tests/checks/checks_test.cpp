@@ -138,7 +138,7 @@ TEST(Checks, GiveSoundFindingsForRandomProjects) {
         project::Problems problems;
         const auto project = project::parse(project::prettyJson(random.next()), "random", {}, problems);
         ASSERT_TRUE(project.has_value());
-        for (std::size_t variant = 0; variant < project->variants.size(); ++variant)
+        for (std::size_t variant = 0; variant < project->row().variants.size(); ++variant)
             expectSound(*project, check(*project, variant, checkStore()));
     }
 }
@@ -150,7 +150,7 @@ TEST(Checks, FindNoErrorInTheSamples) {
         project::Problems problems;
         const auto project = project::read(entry.path(), problems);
         ASSERT_TRUE(project.has_value());
-        for (std::size_t variant = 0; variant < project->variants.size(); ++variant) {
+        for (std::size_t variant = 0; variant < project->row().variants.size(); ++variant) {
             const std::vector<Finding> findings = check(*project, variant, checkStore());
             expectSound(*project, findings);
             for (const Finding& finding : findings)
@@ -163,7 +163,7 @@ TEST(Checks, FindNoErrorInTheSamples) {
 
 TEST(Checks, AcceptARowWithoutCards) {
     project::Project project = quiet();
-    project.cards.clear();
+    project.row().cards.clear();
     EXPECT_TRUE(findingsOf(project).empty());
 }
 

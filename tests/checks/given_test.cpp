@@ -9,14 +9,14 @@ using namespace test;  // NOLINT(google-build-using-namespace)
 // Media Queries 4 § 4.3: a zoomed page can be 980.5 px wide, and neither condition holds there.
 TEST(ThemeGapCheck, NotesWidthsBetweenTwoConditions) {
     project::Project project = quiet();
-    project.given.emplace();
-    project.given->theme =
+    project.row().given.emplace();
+    project.row().given->theme =
         "@media (max-width: 980px) { .a { color: red } } @media (min-width: 981px) { .a { color: blue } }";
     expectSpans(findingOf(project, "theme-gap"), {{980, 981}});
-    project.given->theme =
+    project.row().given->theme =
         "@media (width <= 980px) { .a { color: red } } @media (width > 980px) { .a { color: blue } }";
     EXPECT_FALSE(has(project, "theme-gap"));
-    project.given->theme =
+    project.row().given->theme =
         "@media (max-width: 980px) { .a { color: red } } @media (min-width: 990px) { .a { color: blue } }";
     EXPECT_FALSE(has(project, "theme-gap"));
 }
@@ -25,7 +25,7 @@ TEST(ThemeGapCheck, NotesWidthsBetweenTwoConditions) {
 project::Project printed(const std::string& one, const std::string& other) {
     project::Project project =
         quiet("[" + card("Low tide", "Out.") + ", " + card("High water", "Home.") + "]");
-    project::Given& given = project.given.emplace();
+    project::Given& given = project.row().given.emplace();
     const auto cardOf = [](const std::string& heading) {
         return "<div class=walk>" + heading + "<p>Out.</p><a href=#b>Book</a></div>";
     };
@@ -81,9 +81,9 @@ TEST(HeadingLevelsCheck, ReportsHeadingsThatSkipALevel) {
 TEST(HeadingLevelsCheck, KnowsTheHeadingBeforeTheRow) {
     project::Project project = printed("<h3>Low tide</h3>", "<h3>High water</h3>");
     EXPECT_FALSE(has(project, "heading-levels"));
-    project.given->levelBefore = 2;
+    project.row().given->levelBefore = 2;
     EXPECT_FALSE(has(project, "heading-levels"));
-    project.given->levelBefore = 1;
+    project.row().given->levelBefore = 1;
     EXPECT_EQ(findingOf(project, "heading-levels").place->card, 0U);
 }
 

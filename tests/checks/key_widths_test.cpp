@@ -78,7 +78,7 @@ TEST(KeyWidthsTest, FindingsAreWorstAtAWholeWidthIfPossible) {
     EXPECT_EQ(findingOf(project, "small-type").check, "");
     setInBand(project, 2, "text/body/size", R"([[900, 9], [1920, 30]])");
     EXPECT_EQ(findingOf(project, "small-type").at, 901);
-    project.variants[0].bands[1].upTo = 900.5;
+    project.row().variants[0].bands[1].upTo = 900.5;
     EXPECT_EQ(findingOf(project, "small-type").at, 901);
 }
 

@@ -46,7 +46,7 @@ TEST(Wishes, AreTheLimitsOfFindings) {
     project::RoleWishes wide = body;
     wide.from = 800;
     wide.leastSize = 15;
-    project.wishes.emplace().roles = {body, wide};
+    project.row().wishes.emplace().roles = {body, wide};
     // The body is 16 px.
     expectSpans(findingOf(project, "small-type"), {{320, 800}});
     EXPECT_NE(findingOf(project, "small-type").says.find("The wish is at least 17\u00A0px."),
@@ -57,9 +57,9 @@ TEST(Wishes, AreTheLimitsOfFindings) {
     project::RoleWishes heading;
     heading.role = "heading";
     heading.lines = 1;
-    project.wishes.emplace().roles = {heading};
+    project.row().wishes.emplace().roles = {heading};
     EXPECT_EQ(wholeWidthsOf(findingOf(project, "heading-lines")), widthsOver(project, "heading", 1));
-    project.wishes->roles[0].upTo = 400;
+    project.row().wishes->roles[0].upTo = 400;
     EXPECT_EQ(findingOf(project, "heading-lines").widths.back().to, 400);
 }
 
@@ -92,9 +92,10 @@ TEST(ButtonLinesCheck, ReportsLabelsThatWrap) {
     EXPECT_EQ(wholeWidthsOf(found), widthsOver(project, "button", 1));
     // A break in the text is a choice.
     set(project, "text/button/size", "12");
-    std::get<project::TextPart>(project.cards[0].parts[0]).copy = {{project::Run::Kind::Plain, "Book", {}},
-                                                                   {project::Run::Kind::Break, {}, {}},
-                                                                   {project::Run::Kind::Plain, "Go", {}}};
+    std::get<project::TextPart>(project.row().cards[0].parts[0]).copy = {
+        {project::Run::Kind::Plain, "Book", {}},
+        {project::Run::Kind::Break, {}, {}},
+        {project::Run::Kind::Plain, "Go", {}}};
     EXPECT_FALSE(has(project, "button-lines"));
 }
 
@@ -164,7 +165,7 @@ TEST(LastWordCheck, ReportsAFixedHeadingInAFixedColumn) {
     const double whole = layout::layOut(row, 1900).lines.front().line.width;
     set(project, "row/width", R"(")" + std::to_string(whole - 5) + R"(px")");
     EXPECT_NE(findingOf(project, "last-word").says.find("“dusk”"), std::string::npos);
-    project.cards[0] = headed("The long way round the saltmarsh at\u00A0dusk").cards[0];
+    project.row().cards[0] = headed("The long way round the saltmarsh at\u00A0dusk").row().cards[0];
     EXPECT_FALSE(has(project, "last-word"));
 }
 
@@ -176,7 +177,7 @@ TEST(LastWordCheck, ReportsTheEndOfAWordOnItsOwnLine) {
     set(project, "row/width", R"(")" + std::to_string(whole - 5) + R"(px")");
     const Finding found = findingOf(project, "last-word");
     EXPECT_NE(found.says.find("only the end of a word, “bus”"), std::string::npos) << found.says;
-    project.cards[0] = headed("Over the flats and home by the seasidebus").cards[0];
+    project.row().cards[0] = headed("Over the flats and home by the seasidebus").row().cards[0];
     EXPECT_FALSE(has(project, "last-word"));
 }
 
@@ -189,7 +190,7 @@ TEST(LastWordCheck, LeavesOutTextsChangedByATextTest) {
     ASSERT_TRUE(has(project, "last-word"));
     checks::Options options;
     const auto own = std::make_shared<project::Project>(project);
-    std::get<project::TextPart>(own->cards[0].parts[0]).copy[0].text = "At dusk";
+    std::get<project::TextPart>(own->row().cards[0].parts[0]).copy[0].text = "At dusk";
     options.untried = own;
     EXPECT_FALSE(has(project, "last-word", std::nullopt, options));
     set(project, "text/heading/size", "9");

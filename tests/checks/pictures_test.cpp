@@ -42,7 +42,7 @@ TEST(PictureCheck, NotesCroppedPicturesWithoutAFocalPoint) {
     EXPECT_TRUE(has(row(R"("3/1")"), "picture"));
     EXPECT_FALSE(has(row(R"("2/3")"), "picture"));
     project::Project chosen = row(R"("1/3")");
-    std::get<project::PicturePart>(chosen.cards[0].parts[0]).focusX = 0.3;
+    std::get<project::PicturePart>(chosen.row().cards[0].parts[0]).focusX = 0.3;
     EXPECT_FALSE(has(chosen, "picture"));
 }
 

@@ -104,14 +104,14 @@ TEST(RoomForCopy, IsNegativeByTheCharactersTooMany) {
     project::Project project = monospaced("Up the creek at dusk with lamps", 1);
     const RoomForCopy room = roomOf(project);
     EXPECT_EQ(room.spare, -6);
-    project.cards[0].parts[0] = project::TextPart{
+    project.row().cards[0].parts[0] = project::TextPart{
         "heading", {{project::Run::Kind::Plain, "Up the creek at dusk with", ""}}, "", "", {}};
     EXPECT_EQ(roomOf(project).spare, 1);
 }
 
 TEST(RoomForCopy, DependsOnTheFullestLineBeforeAForcedBreak) {
     project::Project project = monospaced("Low tide", 1);
-    project::Copy& copy = std::get<project::TextPart>(project.cards[0].parts[0]).copy;
+    project::Copy& copy = std::get<project::TextPart>(project.row().cards[0].parts[0]).copy;
     copy.push_back({project::Run::Kind::Break, "", ""});
     copy.push_back({project::Run::Kind::Plain, "and", ""});
     const RoomForCopy room = roomOf(project);
@@ -121,20 +121,20 @@ TEST(RoomForCopy, DependsOnTheFullestLineBeforeAForcedBreak) {
 
 TEST(RoomForCopy, FollowsTheWidthsOfAWish) {
     project::Project project = monospaced("Low tide", 1);
-    project.wishes->roles[0].from = 600;
+    project.row().wishes->roles[0].from = 600;
     // Past 600 px a line holds 600 · 0.9975 / 12.041 = 49.7 characters. Below, the default wish of three
     // lines holds, and each further line holds 26.5 − 4 characters.
     EXPECT_EQ(roomOf(project).spare, 41);
     EXPECT_EQ(roomOf(project).width, 601);
-    project.wishes->roles[0].upTo = 601;
-    project.wishes->roles[0].from.reset();
+    project.row().wishes->roles[0].upTo = 601;
+    project.row().wishes->roles[0].from.reset();
     EXPECT_EQ(roomOf(project).spare, 18);
 }
 
 TEST(RoomForCopy, IsListedForTextsWithAWishOnLines) {
     project::Project project = quiet();
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);  // heading and button
-    std::get<project::TextPart>(project.cards[0].parts[0]).copy.clear();
+    std::get<project::TextPart>(project.row().cards[0].parts[0]).copy.clear();
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 1U);
     project::ownWishesOrNew(project, "body", {}).lines = 8;
     EXPECT_EQ(roomForCopy(project, 0, checkStore()).size(), 2U);

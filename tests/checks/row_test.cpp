@@ -25,7 +25,7 @@ TEST(HolesCheck, ReportsHolesThatAnotherColumnCountFills) {
     // Five cards leave one place empty in two columns, one in three and three in four.
     setInBand(project, 0, "row/columns", "2");
     setInBand(project, 1, "row/columns", "4");
-    project.cards.push_back(project.cards.front());
+    project.row().cards.push_back(project.row().cards.front());
     EXPECT_NE(findingOf(project, "holes").says.find("5 cards in 4 columns leave 3 of 4 places"),
               std::string::npos);
     EXPECT_NE(findingOf(project, "holes")
@@ -78,7 +78,7 @@ TEST(OutOfLineCheck, ReportsTextThatStartsAtDifferentHeights) {
     setInBand(apart, 1, "row/columns", "1");
     EXPECT_FALSE(has(apart, "out-of-line"));
     project::Project alike = project;
-    alike.cards[1] = alike.cards[0];
+    alike.row().cards[1] = alike.row().cards[0];
     EXPECT_FALSE(has(alike, "out-of-line"));
 }
 

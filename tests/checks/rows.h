@@ -64,7 +64,7 @@ inline project::Project lastWordAlone(const std::string& heading) {
 inline project::Project withMarkup(const std::string& second) {
     project::Project project =
         quiet("[" + card("Low tide", "Out.") + ", " + card("High water", "Home.") + "]");
-    project::Given& given = project.given.emplace();
+    project::Given& given = project.row().given.emplace();
     given.markup =
         "<div class=row><div class=walk><h2>Low tide</h2><p>Out.</p><a href=#b>Book</a></div>"
         "<div class=walk>" +

@@ -91,7 +91,7 @@ private Q_SLOTS:
         auto* sweep = window_->findChild<EngineSweep*>();
         // Text that both browsers break only at spaces.
         window_->document().edit("Words", [](project::Project& project) {
-            for (project::Card& card : project.cards)
+            for (project::Card& card : project.row().cards)
                 for (project::Part& part : card.parts)
                     if (auto* text = std::get_if<project::TextPart>(&part))
                         text->copy = {
@@ -132,7 +132,7 @@ private Q_SLOTS:
     // UAX #14, class SA: Thai has no spaces between words.
     void figuresExplainThatThaiIsBrokenByADictionary() {
         window_->document().edit("Words", [](project::Project& project) {
-            for (project::Part& part : project.cards[0].parts)
+            for (project::Part& part : project.row().cards[0].parts)
                 if (auto* text = std::get_if<project::TextPart>(&part))
                     text->copy = {{project::Run::Kind::Plain, "น้ำลงและน้ำขึ้น", ""}};
         });

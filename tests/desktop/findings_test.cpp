@@ -231,7 +231,7 @@ private Q_SLOTS:
     void updatesFindingsWithinAFrameAfterAnEdit() {
         const std::size_t before = survey().findings().size();
         document().edit("Colour", [](project::Project& project) {
-            project.style.text.of("body").colour = units::Colour{210, 210, 205, 255};
+            project.row().style.text.of("body").colour = units::Colour{210, 210, 205, 255};
         });
         QVERIFY(!survey().isFresh());
         QCoreApplication::processEvents();
@@ -248,7 +248,7 @@ private Q_SLOTS:
         survey().choose(2);
         const std::string check = survey().findings()[2].check;
         document().edit("Colour", [](project::Project& project) {
-            project.style.text.of("body").colour = units::Colour{210, 210, 205, 255};
+            project.row().style.text.of("body").colour = units::Colour{210, 210, 205, 255};
         });
         QCoreApplication::processEvents();
         QCOMPARE(survey().chosen(), std::optional<std::size_t>(3));
@@ -280,14 +280,14 @@ private Q_SLOTS:
 
     void checksARowOfManyPartsOnABackgroundThread() {
         document().edit("Cards", [](project::Project& project) {
-            const std::vector<project::Card> cards = project.cards;
-            while (project.cards.size() < 40)
-                project.cards.insert(project.cards.end(), cards.begin(), cards.end());
+            const std::vector<project::Card> cards = project.row().cards;
+            while (project.row().cards.size() < 40)
+                project.row().cards.insert(project.row().cards.end(), cards.begin(), cards.end());
         });
         QCoreApplication::processEvents();
         QVERIFY(!survey().isFresh());
         QTRY_VERIFY_WITH_TIMEOUT(survey().isFresh(), 20000);
-        QCOMPARE(survey().sweep().curves.cards.size(), document().project().cards.size());
+        QCOMPARE(survey().sweep().curves.cards.size(), document().project().row().cards.size());
         text::Fonts fonts;
         fonts.use(document().project().fonts, document().folder());
         text::ParagraphStore store(fonts);
@@ -297,12 +297,12 @@ private Q_SLOTS:
             QCOMPARE(survey().findings()[i].says, expected[i].says);
         // The second edit comes while the first is being checked: the result of the first must be ignored.
         document().edit("Cards", [](project::Project& project) {
-            const std::vector<project::Card> cards = project.cards;
-            while (project.cards.size() < 600)
-                project.cards.insert(project.cards.end(), cards.begin(), cards.end());
+            const std::vector<project::Card> cards = project.row().cards;
+            while (project.row().cards.size() < 600)
+                project.row().cards.insert(project.row().cards.end(), cards.begin(), cards.end());
         });
         QTest::qWait(170);
-        document().edit("Cards", [](project::Project& project) { project.cards.resize(20); });
+        document().edit("Cards", [](project::Project& project) { project.row().cards.resize(20); });
         std::vector<std::size_t> cardCounts;
         const auto listening = connect(&survey(), &Survey::changed, this, [&] {
             if (survey().isFresh()) cardCounts.push_back(survey().sweep().curves.cards.size());
@@ -406,7 +406,7 @@ private Q_SLOTS:
         axis_->scaleActions().back()->setChecked(true);
         const QImage equal = plot->grab().toImage();
         document().edit("Breakpoint", [](project::Project& project) {
-            project.variants[0].bands[0].upTo = *project.variants[0].bands[0].upTo + 40;
+            project.row().variants[0].bands[0].upTo = *project.row().variants[0].bands[0].upTo + 40;
         });
         QVERIFY(plot->grab().toImage() != equal);
         document().undoStack().undo();
@@ -445,7 +445,7 @@ private Q_SLOTS:
             given.markup = "<div class=\"walks\"></div>";
             given.selectors = {{"row", ""}, {"card", ".walk"}};
             given.theme = ".walks { margin: 0 } @media (min-width: 48em) { .walks { margin: 1em } }";
-            project.given = given;
+            project.row().given = given;
         });
         QCOMPARE(axis_->themeBreakpoints().size(), std::size_t{1});
         QCOMPARE(axis_->themeBreakpoints()[0].width, 768.0);
@@ -508,7 +508,7 @@ private:
         return nullptr;
     }
     void emptyCards() {
-        document().edit("Cards", [](project::Project& project) { project.cards.clear(); });
+        document().edit("Cards", [](project::Project& project) { project.row().cards.clear(); });
     }
     void drop(const QString& file) {
         QMimeData data;

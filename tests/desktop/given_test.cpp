@@ -45,8 +45,8 @@ private Q_SLOTS:
         QVERIFY(document().project() == before);
         QTest::keyClick(dialog, Qt::Key_Return, Qt::ControlModifier);
         QVERIFY(!dialog->isVisible());
-        QVERIFY(document().project().given.has_value());
-        QCOMPARE(document().project().cards.size(), std::size_t{3});
+        QVERIFY(document().project().row().given.has_value());
+        QCOMPARE(document().project().row().cards.size(), std::size_t{3});
         QCOMPARE(project::plainText(heading(0)), std::string("December: long nights, short walks"));
         QCOMPARE(document().undoStack().count(), 1);
         document().undoStack().undo();
@@ -81,7 +81,7 @@ private Q_SLOTS:
         QCOMPARE(css->toPlainText(), typed);
         QCOMPARE(dialog->reader().result().adopted->project.page.rootSize, units::RootSize(10));
         importButton(dialog)->click();
-        QVERIFY(document().project().given->theme.str().find("float: left") != std::string::npos);
+        QVERIFY(document().project().row().given->theme.str().find("float: left") != std::string::npos);
         QCOMPARE(document().project().page.rootSize, units::RootSize(10));
     }
 
@@ -132,7 +132,7 @@ private Q_SLOTS:
         QVERIFY(importButton(dialog)->isEnabled());
         type(selector, ".month h3 a");
         QVERIFY2(!problem->isVisible(), qPrintable(problem->text()));
-        QCOMPARE(*dialog->reader().result().adopted->project.given->find("heading"),
+        QCOMPARE(*dialog->reader().result().adopted->project.row().given->find("heading"),
                  std::string(".month h3 a"));
     }
 
@@ -171,7 +171,7 @@ private Q_SLOTS:
         const QByteArray copied = QGuiApplication::clipboard()->text().toUtf8();
         QVERIFY(copied.contains(".month"));
         QProcess process;
-        const std::string variant = document().project().variants[viewing().variant()].className;
+        const std::string variant = document().project().row().variants[viewing().variant()].className;
         process.start(TENTER_CLI, {"stylesheet", file, "--variant", QString::fromStdString(variant)});
         QVERIFY(process.waitForFinished());
         QCOMPARE(copied, process.readAllStandardOutput());
@@ -196,11 +196,11 @@ private Q_SLOTS:
         QVERIFY(own != nullptr && own->isEnabled());
         own->trigger();
         QCoreApplication::processEvents();
-        QVERIFY(!document().project().given && !own->isEnabled() && !whose->isVisible());
-        QCOMPARE(document().project().cards.size(), std::size_t{3});
+        QVERIFY(!document().project().row().given && !own->isEnabled() && !whose->isVisible());
+        QCOMPARE(document().project().row().cards.size(), std::size_t{3});
         QTRY_VERIFY(buttonIsThere("Add card after this one") && buttonIsThere("Remove heading"));
         document().undoStack().undo();
-        QVERIFY(document().project().given && own->isEnabled());
+        QVERIFY(document().project().row().given && own->isEnabled());
     }
 
     // CSS Values 4 § 10.2: 1rem + 1vw is 19.2 px at 320 px, and reaches 2rem at 1600 px.
@@ -221,7 +221,7 @@ private Q_SLOTS:
         QTest::keyClick(text, Qt::Key_Return);
         QCOMPARE(document().undoStack().count(), 1);
         QVERIFY(!viewing().sizePreview().has_value() && !paste->isVisible());
-        const auto size = document().project().style.text.find("heading")->size;
+        const auto size = document().project().row().style.text.find("heading")->size;
         QVERIFY(size && qAbs(size->sizeAt(320) - 19.2) < 0.01 && qAbs(size->sizeAt(1600) - 32) < 0.01);
         document().undoStack().undo();
         QVERIFY(document().project() == before);
@@ -243,7 +243,7 @@ private:
     Viewing& viewing() { return window_->viewing(); }
     /// The text of a card's heading.
     project::Copy heading(std::size_t card) {
-        for (const project::Part& part : document().project().cards[card].parts)
+        for (const project::Part& part : document().project().row().cards[card].parts)
             if (const auto* text = std::get_if<project::TextPart>(&part);
                 text != nullptr && text->role == "heading")
                 return text->copy;
@@ -314,7 +314,7 @@ private:
         QVERIFY(dialog != nullptr);
         paste(dialog, theme(name));
         importButton(dialog)->click();
-        QVERIFY(document().project().given.has_value());
+        QVERIFY(document().project().row().given.has_value());
         window_->activateWindow();
         QVERIFY(QTest::qWaitForWindowActive(window_.get()));
     }

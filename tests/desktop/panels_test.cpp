@@ -186,7 +186,8 @@ private Q_SLOTS:
         auto* cards = named<QLineEdit>("Solver: ignored cards");
         cards->setFocus();
         QTest::keyClicks(cards, "9");
-        QVERIFY(project().cards.size() == 4 && label("counted from 1 to 4, for example 1, 4.") != nullptr);
+        QVERIFY(project().row().cards.size() == 4 &&
+                label("counted from 1 to 4, for example 1, 4.") != nullptr);
     }
 
     void resetsFromTheMenuOfAField() {

@@ -41,7 +41,7 @@ inline QString bareSample(const QString& name, const QTemporaryDir& folder) {
     project::Problems problems;
     auto bare = project::read((samples + name + ".tenter.json").toStdString(), problems);
     if (!bare || !QFile::link(samples + "pictures", folder.filePath("pictures"))) return {};
-    bare->wishes.reset();
+    bare->row().wishes.reset();
     QFile file(folder.filePath(name + ".tenter.json"));
     if (!file.open(QIODevice::WriteOnly)) return {};
     file.write(QByteArray::fromStdString(project::write(*bare)));

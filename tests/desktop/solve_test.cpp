@@ -54,12 +54,12 @@ private Q_SLOTS:
         const auto told = project::parse(cli.readAllStandardOutput().toStdString(), "solved",
                                          document().folder(), problems);
         QVERIFY(told.has_value());
-        QVERIFY(viewing().shown().style == told->style);
-        QVERIFY(viewing().shown().variants == told->variants);
+        QVERIFY(viewing().shown().row().style == told->row().style);
+        QVERIFY(viewing().shown().row().variants == told->row().variants);
 
         press("Apply sizes");
         QVERIFY(!viewing().isProposal());
-        QVERIFY(document().project().style == told->style);
+        QVERIFY(document().project().row().style == told->row().style);
         QCOMPARE(document().undoStack().undoText(), QString("Solve sizes"));
         document().undoStack().undo();
         QVERIFY(document().project() == before);
@@ -87,7 +87,7 @@ private Q_SLOTS:
         QVERIFY(viewing().isProposal());
         const project::Project& after = viewing().shown();
         const auto sizeIn = [&](const project::Project& project, const solve::SizeRow& sizes, double width) {
-            const project::Variant& variant = project.variants[sizes.variant];
+            const project::Variant& variant = project.row().variants[sizes.variant];
             return project::resolve(project, variant, sizes.band).text.find(sizes.role)->size->sizeAt(width);
         };
         int rows = 0;
@@ -110,7 +110,7 @@ private Q_SLOTS:
             }
         }
         std::size_t bands = 0;
-        for (const project::Variant& variant : before.variants)
+        for (const project::Variant& variant : before.row().variants)
             bands += variant.bands.size();
         QCOMPARE(static_cast<std::size_t>(rows), bands * project::usedRoles(before).size());
         QVERIFY(changed > 3);
@@ -178,7 +178,8 @@ private Q_SLOTS:
         type("Wish: lines at most", "1");
         QTRY_VERIFY2(tableText().contains("because of the wish “one line”, limited by the word “"),
                      qPrintable(tableText()));
-        QVERIFY(!(viewing().shown().style == two.style && viewing().shown().variants == two.variants));
+        QVERIFY(!(viewing().shown().row().style == two.row().style &&
+                  viewing().shown().row().variants == two.row().variants));
     }
 
     void explainsAConflictAndAppliesTheChangesThatResolveIt() {
@@ -209,9 +210,9 @@ private Q_SLOTS:
     // A long row takes longer than a click may be kept waiting: the window shows that it works, and can stop.
     void showsThatItIsSolvingAndStops() {
         document().edit("Add cards", [](project::Project& project) {
-            const std::vector<project::Card> cards = project.cards;
-            while (project.cards.size() < 240)
-                project.cards.insert(project.cards.end(), cards.begin(), cards.end());
+            const std::vector<project::Card> cards = project.row().cards;
+            while (project.row().cards.size() < 240)
+                project.row().cards.insert(project.row().cards.end(), cards.begin(), cards.end());
             project::wishesFor(project, "heading", {}).lines = 2;
         });
         auto* job = box_->findChild<BackgroundJob*>();
@@ -239,16 +240,16 @@ private Q_SLOTS:
         auto* side = window_->findChild<panels::SidePanel*>();
         side->openPanel(0);
         viewing().setVariant(2);
-        const std::size_t before = document().project().variants.size();
+        const std::size_t before = document().project().row().variants.size();
         QPushButton* add = nullptr;
         for (QPushButton* button : side->findChildren<QPushButton*>())
             if (button->text() == "Add variant") add = button;
         QVERIFY(add != nullptr);
         QTest::mouseClick(add, Qt::LeftButton);
         waitForJobs(*window_);
-        QCOMPARE(document().project().variants.size(), before + 1);
+        QCOMPARE(document().project().row().variants.size(), before + 1);
         QCOMPARE(viewing().variant(), std::size_t{3});
-        const project::Variant& added = document().project().variants[3];
+        const project::Variant& added = document().project().row().variants[3];
         QVERIFY(added.bands.size() > 1);
         int columns = 0;
         for (std::size_t band = 0; band < added.bands.size(); ++band) {
@@ -258,7 +259,7 @@ private Q_SLOTS:
         }
         QCOMPARE(project::resolve(document().project(), added, 0).row.columns, std::optional<int>(1));
         document().undoStack().undo();
-        QCOMPARE(document().project().variants.size(), before);
+        QCOMPARE(document().project().row().variants.size(), before);
     }
 
     // The sample has variants of 3, 2 and 4 columns.
@@ -284,7 +285,7 @@ private Q_SLOTS:
         };
         QCOMPARE(columns()->text(), QString("5"));
         add();
-        QCOMPARE(document().project().variants[2].name, std::string("5 columns"));
+        QCOMPARE(document().project().row().variants[2].name, std::string("5 columns"));
         QVERIFY2(added().startsWith("Added 5 columns, class walks-quintet. Its sizes satisfy the wishes."),
                  qPrintable(added()));
         document().undoStack().undo();
@@ -296,7 +297,7 @@ private Q_SLOTS:
         });
         type("Variant with this many columns", "6");
         add();
-        QCOMPARE(document().project().variants[viewing().variant()].name, std::string("6 columns"));
+        QCOMPARE(document().project().row().variants[viewing().variant()].name, std::string("6 columns"));
         QVERIFY2(added().contains(
                      "Its sizes are derived from 4 columns. No sizes satisfy these wishes together: “"),
                  qPrintable(added()));

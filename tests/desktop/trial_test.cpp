@@ -40,7 +40,7 @@ private Q_SLOTS:
         for (const Trial::Kind kind : project::trialKinds()) {
             choice(trialTitle(kind))->click();
             QVERIFY(viewing().shown() == project::tried(before, {kind}));
-            QCOMPARE(viewing().layout().cards.size(), viewing().shown().cards.size());
+            QCOMPARE(viewing().layout().cards.size(), viewing().shown().row().cards.size());
             QVERIFY(document().project() == before && !document().isModified());
             auto* note = statusButton();
             QVERIFY(note != nullptr && note->text().contains(trialTitle(kind)));
@@ -67,15 +67,15 @@ private Q_SLOTS:
     void editsTheCopyAsItIsWhileLongerCopyIsShown() {
         viewing().select({0, 1});
         choice(trialTitle(Trial::Kind::LongerCopy))->click();
-        const auto& words = std::get<project::TextPart>(document().project().cards[0].parts[1]).copy;
+        const auto& words = std::get<project::TextPart>(document().project().row().cards[0].parts[1]).copy;
         QTRY_VERIFY(window_->findChild<panels::CopyEdit*>() != nullptr);
         const auto edits = window_->findChildren<panels::CopyEdit*>();
         const auto shown = std::ranges::find_if(
             edits, [&](const panels::CopyEdit* edit) { return edit->copyText() == words; });
         QVERIFY(shown != edits.end());
         QVERIFY(
-            project::plainText(std::get<project::TextPart>(viewing().shown().cards[0].parts[1]).copy).size() >
-            project::plainText(words).size());
+            project::plainText(std::get<project::TextPart>(viewing().shown().row().cards[0].parts[1]).copy)
+                .size() > project::plainText(words).size());
         // A larger share is longer at once.
         const std::size_t before = lengthShown();
         auto* share = box_->findChild<controls::NumberField*>();
@@ -171,7 +171,7 @@ private:
         return "?";
     }
     std::size_t lengthShown() {
-        return project::plainText(std::get<project::TextPart>(viewing().shown().cards[0].parts[2]).copy)
+        return project::plainText(std::get<project::TextPart>(viewing().shown().row().cards[0].parts[2]).copy)
             .size();
     }
     QAction* zoom(const QString& title) {

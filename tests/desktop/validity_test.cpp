@@ -19,7 +19,7 @@ private Q_SLOTS:
 
     void refusesThePicturesOwnRatioWhereASizeIsNotKnown() {
         edit([](project::Project& project) {
-            for (project::Card& card : project.cards)
+            for (project::Card& card : project.row().cards)
                 for (project::Part& part : card.parts)
                     if (auto* picture = std::get_if<project::PicturePart>(&part))
                         picture->width = picture->height = 0;
@@ -44,19 +44,19 @@ private Q_SLOTS:
 
     void refusesTheCardAfterTheFiveHundredth() {
         edit([](project::Project& project) {
-            const project::Card one = project.cards.front();
-            project.cards.assign(499, one);
-            for (project::Card& card : project.cards)
+            const project::Card one = project.row().cards.front();
+            project.row().cards.assign(499, one);
+            for (project::Card& card : project.row().cards)
                 card.parts.resize(1);
         });
         openPanel(4);
         press("Add card after this one");
-        QCOMPARE(project().cards.size(), std::size_t{500});
+        QCOMPARE(project().row().cards.size(), std::size_t{500});
         opensAgain();
         const int selected = viewing().selection().card;
         const int steps = document().undoStack().count();
         press("Add card after this one");
-        QCOMPARE(project().cards.size(), std::size_t{500});
+        QCOMPARE(project().row().cards.size(), std::size_t{500});
         QCOMPARE(document().undoStack().count(), steps);
         QCOMPARE(viewing().selection().card, selected);
         QVERIFY(label("A project can have at most 500 cards.") != nullptr);
@@ -64,7 +64,7 @@ private Q_SLOTS:
 
     void refusesTheBandAfterTheFiftieth() {
         edit([](project::Project& project) {
-            auto& bands = project.variants.front().bands;
+            auto& bands = project.row().variants.front().bands;
             bands.assign(50, project::Band());
             for (std::size_t i = 0; i < 49; ++i)
                 bands[i].upTo = 400 + 10.0 * double(i);
@@ -73,13 +73,15 @@ private Q_SLOTS:
         viewing().setWidth(1200);
         settle();
         press("Add breakpoint at " + QString("1200") + QChar(0xa0) + "px");
-        QCOMPARE(project().variants.front().bands.size(), std::size_t{50});
+        QCOMPARE(project().row().variants.front().bands.size(), std::size_t{50});
         QVERIFY(label("A variant can have at most 50 bands.") != nullptr);
         opensAgain();
     }
 
     void namesSettingsInAConflictAsThePanelsDo() {
-        edit([](project::Project& project) { project.style.card.padding.top = units::Length::percent(5); });
+        edit([](project::Project& project) {
+            project.row().style.card.padding.top = units::Length::percent(5);
+        });
         const auto problems = viewing().setSetting("Align", "row/level", "subgrid");
         QVERIFY(!problems.empty());
         for (const project::Problem& problem : problems)
@@ -106,7 +108,7 @@ private Q_SLOTS:
         QVERIFY(note != nullptr);
         const project::Project before = project();
         QVERIFY(!viewing().edit("Move breakpoint", [](project::Project& project) {
-            project.variants.front().bands.front().upTo = 0;
+            project.row().variants.front().bands.front().upTo = 0;
         }));
         QVERIFY(project() == before);
         QCOMPARE(note->text(), QString("“Breakpoint” must be a number from 1 to 10000; it is 0."));
@@ -116,7 +118,7 @@ private Q_SLOTS:
         const project::Project before = project();
         const auto put = [&](const project::Length& width) {
             return document().edit(
-                "Width", [&](project::Project& project) { project.style.row.width = width; }, "width");
+                "Width", [&](project::Project& project) { project.row().style.row.width = width; }, "width");
         };
         QVERIFY(put(units::Length::percent(50)).empty());
         QVERIFY(!put(units::Length::cqi(50)).empty());

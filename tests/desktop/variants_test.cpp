@@ -32,7 +32,7 @@ private Q_SLOTS:
         for (const double width : {390.0, 700.0, 1200.0}) {
             viewing().setWidth(width);
             const std::vector<Sheet> sheets = row_->sheetsInView();
-            QCOMPARE(sheets.size(), project().variants.size());
+            QCOMPARE(sheets.size(), project().row().variants.size());
             for (std::size_t i = 0; i < sheets.size(); ++i) {
                 const layout::PreparedRow row(project(), i, window_->document().store(), viewing().profile());
                 QCOMPARE(sheets[i].page.width(), width);
@@ -103,7 +103,7 @@ private Q_SLOTS:
     void followsWhatIsEdited() {
         const double before = row_->sheetsInView()[1].page.height();
         window_->document().edit("Larger headings", [](project::Project& project) {
-            for (project::Variant& variant : project.variants) {
+            for (project::Variant& variant : project.row().variants) {
                 variant.set.text.of("heading").size = units::Ramp::flat(60);
                 for (project::Band& band : variant.bands)
                     band.set.text.of("heading").size.reset();

@@ -197,8 +197,8 @@ private Q_SLOTS:
     void showsTheRowAsItWasSavedWhileAKeyIsHeld() {
         const double before = viewing().row().fontSize(heading(), 1880);
         document().edit("Size", [](project::Project& project) {
-            project.style.text.of("heading").size = units::Ramp::flat(60);
-            for (project::Variant& variant : project.variants)
+            project.row().style.text.of("heading").size = units::Ramp::flat(60);
+            for (project::Variant& variant : project.row().variants)
                 for (project::Band& band : variant.bands)
                     band.set.text.of("heading").size.reset();
         });
@@ -213,7 +213,7 @@ private Q_SLOTS:
         QTemporaryDir folder;
         const std::string file = folder.filePath("mine.tenter.json").toStdString();
         document().edit("Columns",
-                        [](project::Project& project) { project.variants[0].set.row.columns = 2; });
+                        [](project::Project& project) { project.row().variants[0].set.row.columns = 2; });
         project::Problems problems;
         QVERIFY(document().saveAs(file, problems));
         QVERIFY(!document().isModified());
@@ -256,14 +256,14 @@ private Q_SLOTS:
     }
 
     void makesACardOfEveryPictureDroppedOnARowWithoutCards() {
-        document().edit("Remove cards", [](project::Project& project) { project.cards.clear(); });
+        document().edit("Remove cards", [](project::Project& project) { project.row().cards.clear(); });
         const int steps = document().undoStack().count();
         const QStringList files = pictures(3);
         drop(files, middleOfTheRow());
         const project::Project& project = document().project();
-        QCOMPARE(project.cards.size(), std::size_t{3});
+        QCOMPARE(project.row().cards.size(), std::size_t{3});
         for (std::size_t card = 0; card < 3; ++card) {
-            const std::vector<project::Part>& parts = project.cards[card].parts;
+            const std::vector<project::Part>& parts = project.row().cards[card].parts;
             QCOMPARE(parts.size(), std::size_t{4});
             QCOMPARE(fileOf(card), files[static_cast<qsizetype>(card)].toStdString());
             const auto& picture = std::get<project::PicturePart>(parts[0]);
@@ -281,17 +281,17 @@ private Q_SLOTS:
         QVERIFY(document().saveAs(saved, problems) && project::read(saved, problems).has_value());
         document().undoStack().setIndex(steps + 1);
         document().undoStack().undo();
-        QVERIFY(document().project().cards.empty());
+        QVERIFY(document().project().row().cards.empty());
     }
 
     void putsDroppedPicturesIntoTheCardUnderThemAndThoseThatFollow() {
         viewing().setWidth(1280);
         const QStringList files = pictures(2);
-        const std::size_t cards = document().project().cards.size();
+        const std::size_t cards = document().project().row().cards.size();
         const std::string first = fileOf(0);
         const std::string last = fileOf(3);
         drop(files, onPictureOf(1));
-        QCOMPARE(document().project().cards.size(), cards);
+        QCOMPARE(document().project().row().cards.size(), cards);
         QCOMPARE(fileOf(0), first);
         QCOMPARE(fileOf(1), files[0].toStdString());
         QCOMPARE(fileOf(2), files[1].toStdString());
@@ -301,24 +301,24 @@ private Q_SLOTS:
 
     void saysWhichPicturesFoundNoCard() {
         viewing().setWidth(1280);
-        const std::size_t cards = document().project().cards.size();
+        const std::size_t cards = document().project().row().cards.size();
         const QStringList files = pictures(3);
         drop(files, onPictureOf(cards - 2));
-        QCOMPARE(document().project().cards.size(), cards);
+        QCOMPARE(document().project().row().cards.size(), cards);
         QCOMPARE(fileOf(cards - 2), files[0].toStdString());
         QCOMPARE(fileOf(cards - 1), files[1].toStdString());
         QVERIFY(status("1 picture was not used"));
     }
 
     void changesNothingWhereOneOfSeveralFilesIsNoPicture() {
-        document().edit("Remove cards", [](project::Project& project) { project.cards.clear(); });
+        document().edit("Remove cards", [](project::Project& project) { project.row().cards.clear(); });
         QTemporaryDir folder;
         QFile file(folder.filePath("notes.txt"));
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("no picture");
         file.close();
         drop(pictures(1) << file.fileName(), middleOfTheRow());
-        QVERIFY(document().project().cards.empty());
+        QVERIFY(document().project().row().cards.empty());
         QVERIFY(status("notes.txt"));
     }
 
@@ -340,9 +340,9 @@ private Q_SLOTS:
 
     void asksBeforeChangesAreLostAndSaysWhichOnes() {
         document().edit("Move breakpoint",
-                        [](project::Project& project) { project.variants[0].bands[0].upTo = 555; });
+                        [](project::Project& project) { project.row().variants[0].bands[0].upTo = 555; });
         document().edit("Change columns",
-                        [](project::Project& project) { project.variants[0].set.row.columns = 2; });
+                        [](project::Project& project) { project.row().variants[0].set.row.columns = 2; });
         const auto answer = [this](const QString& choice) {
             QStringList texts;
             QTimer::singleShot(0, this, [&texts, choice] {
@@ -443,7 +443,7 @@ private:
     }
     /// The file of a card's first picture.
     std::string fileOf(std::size_t card) {
-        for (const project::Part& part : document().project().cards[card].parts)
+        for (const project::Part& part : document().project().row().cards[card].parts)
             if (const auto* one = std::get_if<project::PicturePart>(&part)) return one->file;
         return {};
     }
@@ -496,7 +496,7 @@ private:
     }
     QByteArray commandLine(const QString& file, std::size_t variant) {
         QProcess process;
-        const std::string name = document().project().variants[variant].className;
+        const std::string name = document().project().row().variants[variant].className;
         process.start(TENTER_CLI, {"stylesheet", file, "--variant", QString::fromStdString(name)});
         process.waitForFinished();
         return process.readAllStandardOutput();

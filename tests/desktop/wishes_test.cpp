@@ -33,10 +33,10 @@ private Q_SLOTS:
         const project::RoleWishes* said = project::ownWishesFor(project(), "heading", band);
         QVERIFY(said != nullptr && said->lines == 2);
         QVERIFY(project::ownWishesFor(project(), "heading", {}) == nullptr);
-        QVERIFY(label("Wishes, " + bandWidths(project().variants[0], 1)) != nullptr);
+        QVERIFY(label("Wishes, " + bandWidths(project().row().variants[0], 1)) != nullptr);
         // Emptied, it is as for all widths again, and the project as it was.
         type("Wish: lines at most", "");
-        QVERIFY(!project().wishes);
+        QVERIFY(!project().row().wishes);
         QCOMPARE(field("Wish: lines at most")->text(), QString("3"));
     }
 
@@ -48,7 +48,7 @@ private Q_SLOTS:
         QCOMPARE(field("Wishes: above")->text(), QString("700 px"));
         type("Wishes: up to", "1100");
         // What nobody wishes there is not said yet.
-        QVERIFY(!project().wishes);
+        QVERIFY(!project().row().wishes);
         type("Wish: lines at most", "2");
         const project::WishWidths some{700, 1100};
         const auto linesAt = [&](const project::WishWidths& widths) {
@@ -72,7 +72,7 @@ private Q_SLOTS:
         choose("Wishes: widths", QString("701–1100\u00A0px"));
         QCOMPARE(field("Wish: lines at most")->text(), QString("2"));
         type("Wish: lines at most", "");
-        QVERIFY(!project().wishes);
+        QVERIFY(!project().row().wishes);
     }
 
     void unwishesWhatIsUsual() {
@@ -98,7 +98,7 @@ private Q_SLOTS:
                  qPrintable(fold("More wishes")->button()->text()));
         document().undoStack().undo();
         document().undoStack().undo();
-        QVERIFY(!project().wishes);
+        QVERIFY(!project().row().wishes);
     }
 
     void relatesARoleToAnother() {
@@ -123,14 +123,14 @@ private Q_SLOTS:
         fold("Solver settings for all roles")->button()->click();
         type("Solver: size grid", "0.5 px");
         type("Solver: reserve", "20");
-        QCOMPARE(project().wishes->grid->css(), std::string("0.5px"));
-        QCOMPARE(*project().wishes->reserve, 0.2);
+        QCOMPARE(project().row().wishes->grid->css(), std::string("0.5px"));
+        QCOMPARE(*project().row().wishes->reserve, 0.2);
         auto* cards = named<QLineEdit>("Solver: ignored cards");
         cards->setFocus();
         cards->selectAll();
         QTest::keyClicks(cards, "3, 1");
         QTest::keyClick(cards, Qt::Key_Return);
-        QCOMPARE(project().wishes->without, (std::vector<int>{0, 2}));
+        QCOMPARE(project().row().wishes->without, (std::vector<int>{0, 2}));
     }
 
     // In the same frame: before the event loop turns.
@@ -160,8 +160,8 @@ private Q_SLOTS:
         press("Solve sizes");
         const auto headings = [&] {
             std::vector<double> sizes;
-            for (std::size_t variant = 0; variant < viewing().shown().variants.size(); ++variant) {
-                const auto& bands = viewing().shown().variants[variant];
+            for (std::size_t variant = 0; variant < viewing().shown().row().variants.size(); ++variant) {
+                const auto& bands = viewing().shown().row().variants[variant];
                 const std::size_t band = project::bandAt(bands, 1500);
                 const auto settings = project::resolve(viewing().shown(), bands, band);
                 sizes.push_back(settings.text.find("heading")->size->sizeAt(1500));
@@ -252,7 +252,7 @@ private Q_SLOTS:
         press("Apply sizes");
         QVERIFY(!viewing().isProposal());
         for (const char* role : {"heading", "body", "button"})
-            QVERIFY(project::resolve(project(), project().variants[1], 0).text.find(role)->follow ==
+            QVERIFY(project::resolve(project(), project().row().variants[1], 0).text.find(role)->follow ==
                     project::Follow::Card);
         QCOMPARE(document().undoStack().undoText(), QString("Use card width for all sizes"));
         settle();
@@ -261,7 +261,7 @@ private Q_SLOTS:
         press("Discard");
         press("Use viewport width for all sizes…");
         press("Apply sizes");
-        QVERIFY(project::resolve(project(), project().variants[1], 0).text.find("body")->follow ==
+        QVERIFY(project::resolve(project(), project().row().variants[1], 0).text.find("body")->follow ==
                 project::Follow::Viewport);
         document().undoStack().undo();
         document().undoStack().undo();
@@ -302,16 +302,16 @@ private Q_SLOTS:
         press("Breakpoint");
         QVERIFY(viewing().isProposal());
         QVERIFY(label("must be ") != nullptr);
-        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->current));
+        QCOMPARE(project().row().variants[0].bands[0].upTo, std::optional(leeway->current));
         auto* box = window_->findChild<panels::LeewayBox*>();
         for (QPushButton* button : box->findChildren<QPushButton*>())
             if (button->isVisible() && button->text().startsWith("Apply ")) {
                 QTest::mouseClick(button, Qt::LeftButton);
                 break;
             }
-        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->range->suggested));
+        QCOMPARE(project().row().variants[0].bands[0].upTo, std::optional(leeway->range->suggested));
         document().undoStack().undo();
-        QCOMPARE(project().variants[0].bands[0].upTo, std::optional(leeway->current));
+        QCOMPARE(project().row().variants[0].bands[0].upTo, std::optional(leeway->current));
     }
 
 private:

@@ -34,7 +34,7 @@ TEST_F(FollowTest, KeepsSizesWhereTheCardIsAStraightLineOfThePage) {
     const project::Project after = follow(before, Follow::Card);
     EXPECT_TRUE(problems_.empty());
     for (const std::size_t variant : {0U, 1U}) {
-        const project::Settings settings = project::resolve(after, after.variants[variant], 0);
+        const project::Settings settings = project::resolve(after, after.row().variants[variant], 0);
         EXPECT_EQ(settings.text.find("heading")->follow, Follow::Card);
         for (const double width : {320.0, 400.0, 520.0, 640.0, 641.0, 900.0, 980.5, 1000.0, 1500.0, 1920.0})
             EXPECT_NEAR(size(after, variant, width), size(before, variant, width), 0.02) << width;
@@ -51,7 +51,7 @@ TEST_F(FollowTest, ComesBackToTheSameSizes) {
 
 TEST_F(FollowTest, ReportsSizesThatGrowWhereTheCardDoesNot) {
     project::Project project = tests::walks();
-    project.style.row.maxWidth = units::Length::px(900);
+    project.row().style.row.maxWidth = units::Length::px(900);
     follow(project, Follow::Card);
     ASSERT_FALSE(problems_.empty());
     EXPECT_NE(problems_.front().what.find("the size changes by up to "), std::string::npos);
@@ -61,9 +61,9 @@ TEST_F(FollowTest, ReportsSizesThatGrowWhereTheCardDoesNot) {
 // growing.
 TEST_F(FollowTest, EndsAViewportRampWhereTheCardStopsGrowing) {
     project::Project project = tests::walks();
-    project.style.row.maxWidth = units::Length::px(900);
-    project.style.text.of("heading").follow = Follow::Card;
-    project.style.text.of("heading").size = units::Ramp::between({100, 15}, {600, 30}).value();
+    project.row().style.row.maxWidth = units::Length::px(900);
+    project.row().style.text.of("heading").follow = Follow::Card;
+    project.row().style.text.of("heading").size = units::Ramp::between({100, 15}, {600, 30}).value();
     const project::Project after = follow(project, Follow::Viewport);
     EXPECT_TRUE(problems_.empty());
     for (const double width : {320.0, 640.0, 650.0, 899.0, 901.0, 1200.0, 1920.0})
@@ -73,10 +73,11 @@ TEST_F(FollowTest, EndsAViewportRampWhereTheCardStopsGrowing) {
 // CSS Grid 2 § 7.2 (subgrid): a container is no subgrid.
 TEST_F(FollowTest, KeepsSizesWherePartsAreAligned) {
     project::Project project = tests::walks();
-    project.variants[1].bands[1].set.row.level = project::Level::Subgrid;
+    project.row().variants[1].bands[1].set.row.level = project::Level::Subgrid;
     const project::Project after = follow(project, Follow::Card);
-    EXPECT_EQ(project::resolve(after, after.variants[1], 0).text.find("heading")->follow, Follow::Card);
-    EXPECT_EQ(project::resolve(after, after.variants[1], 1).text.find("heading")->follow, Follow::Viewport);
+    EXPECT_EQ(project::resolve(after, after.row().variants[1], 0).text.find("heading")->follow, Follow::Card);
+    EXPECT_EQ(project::resolve(after, after.row().variants[1], 1).text.find("heading")->follow,
+              Follow::Viewport);
     ASSERT_EQ(problems_.size(), 3U);  // heading, body and button
     EXPECT_NE(problems_.front().line().find("up to 980.5\u00A0px"), std::string::npos)
         << problems_.front().line();
@@ -84,7 +85,7 @@ TEST_F(FollowTest, KeepsSizesWherePartsAreAligned) {
 
 TEST_F(FollowTest, KeepsASizeThatGrowsWhereTheCardDoesNot) {
     project::Project project = tests::walks();
-    project.style.row.width = units::Length::px(300);
+    project.row().style.row.width = units::Length::px(300);
     const project::Project after = follow(project, Follow::Card);
     EXPECT_FALSE(problems_.empty());
     EXPECT_NEAR(size(after, 0, 1000), size(project, 0, 1000), 1e-9);

@@ -103,7 +103,7 @@ TEST(GivenStylesheet, IsAsSpecificAsTheTheme) {
 TEST(GivenStylesheet, HasTheSameSpecificityInEveryBand) {
     project::Project project =
         adopted(".deck .pools .pool { padding: 9px } .deck .pools .dive { color: red }");
-    project.variants[0].bands[0].set.card.padding.top = units::Length::px(3);
+    project.row().variants[0].bands[0].set.card.padding.top = units::Length::px(3);
     const std::string sheet = sheetOf(project);
     EXPECT_EQ(count(sheet, "\n  .walks-pair .pool {"), 0U) << sheet;
     EXPECT_EQ(count(sheet, "\n  .walks-pair .dive:hover"), 0U) << sheet;
@@ -148,8 +148,8 @@ project::Project withPictures(const std::string& theme) {
     page.bytes = html;
     project::Problems problems;
     project::Project project = markup::adopt(tests::walks(), page, problems)->project;
-    std::get<project::PicturePart>(project.cards[1].parts[0]).ratio = project::Ratio{1, 1};
-    std::get<project::PicturePart>(project.cards[2].parts[0]).focusX = 0.2;
+    std::get<project::PicturePart>(project.row().cards[1].parts[0]).ratio = project::Ratio{1, 1};
+    std::get<project::PicturePart>(project.row().cards[2].parts[0]).focusX = 0.2;
     return project;
 }
 
@@ -165,9 +165,9 @@ TEST(GivenStylesheet, SaysEachPicturesOwnRatioAndFocalPoint) {
 // However strong the theme makes the rule for all, that for one is stronger; and by class where there is one.
 TEST(GivenStylesheet, OverridesTheRatioOfAllPicturesByThatOfOne) {
     project::Project project = withPictures("#tide img, .pools .pool .pool img { aspect-ratio: 2 / 1 }");
-    std::get<project::PicturePart>(project.cards[0].parts[0]).ratio = project::Ratio{1, 1};
-    std::get<project::PicturePart>(project.cards[2].parts[0]) =
-        std::get<project::PicturePart>(project.cards[1].parts[0]);
+    std::get<project::PicturePart>(project.row().cards[0].parts[0]).ratio = project::Ratio{1, 1};
+    std::get<project::PicturePart>(project.row().cards[2].parts[0]) =
+        std::get<project::PicturePart>(project.row().cards[1].parts[0]);
     const std::string alike = sheetOf(project);
     // All three are alike now, so one selector serves both rules: the second is stronger by the class.
     EXPECT_NE(ruleOf(alike, ".walks-pair:not(#_).walks-pair .pool img").find("aspect-ratio: 1 / 1;"),
@@ -190,9 +190,9 @@ std::string pageOf(const project::Project& project, project::Problems& problems)
 
 TEST(GivenPage, PrintsThePagesMarkupWithEditedCopy) {
     project::Project project = adopted("h3 { color: red }");
-    std::get<project::TextPart>(project.cards[0].parts[0]).copy = {
+    std::get<project::TextPart>(project.row().cards[0].parts[0]).copy = {
         {project::Run::Kind::Plain, "Low <tide>, ", {}}, {project::Run::Kind::Strong, "early", {}}};
-    std::get<project::TextPart>(project.cards[0].parts[2]).link = "#early";
+    std::get<project::TextPart>(project.row().cards[0].parts[2]).link = "#early";
     project::Problems problems;
     const std::string html = pageOf(project, problems);
     EXPECT_TRUE(problems.empty());
@@ -288,8 +288,8 @@ TEST(GivenPage, HasTheVariantsClass) {
 
 TEST(GivenPage, ReportsCardsThatTheMarkupLacks) {
     project::Project project = adopted("h3 { color: red }");
-    project.cards.push_back(project.cards[0]);
-    project.cards[0].parts.pop_back();
+    project.row().cards.push_back(project.row().cards[0]);
+    project.row().cards[0].parts.pop_back();
     project::Problems problems;
     const std::string html = pageOf(project, problems);
     ASSERT_EQ(problems.size(), 2U);

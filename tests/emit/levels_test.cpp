@@ -59,7 +59,7 @@ TEST(Stylesheet, LevelsPartsAsTheLayoutDoes) {
                 items.push_back(of(letter == 'p' ? "picture" : names.at(letter)));
                 // What differs between pictures that stand differently is in classes of their own.
                 if (letter == 'p')
-                    items.back().merge(of("picture-" + picturePosition(project->cards[c], i).word()));
+                    items.back().merge(of("picture-" + picturePosition(project->row().cards[c], i).word()));
             }
             EXPECT_EQ(placed(items, given.count), given.levels[c]) << given.cards[c];
         }

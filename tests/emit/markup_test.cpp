@@ -16,14 +16,14 @@ project::Project oneCard(TextPart part) {
     project::Project project = tests::walks();
     project::Card card;
     card.parts = {std::move(part)};
-    project.cards = {card};
+    project.row().cards = {card};
     return project;
 }
 
 // HTML § 4.3 and § 4.4: a section of articles, each with a heading of the level asked for.
 TEST(Markup, IsASectionOfArticles) {
     project::Project project = tests::walks();
-    project.headingLevel = 2;
+    project.row().headingLevel = 2;
     const std::string html = markup(project, 1);
     EXPECT_EQ(html.rfind("<section class=\"walks-trio\" lang=\"en\">", 0), 0U) << html;
     EXPECT_EQ(count(html, "<article class=\"walks-card\">"), 2U);
@@ -90,7 +90,7 @@ TEST(Markup, PutsAHeadingsLinkWithinIt) {
 // CSS Images 3 § 5.6 and CSS Sizing 4 § 5.1.
 TEST(Markup, SaysAPicturesOwnFocusAndRatioInline) {
     project::Project project = tests::walks();
-    auto& picture = std::get<project::PicturePart>(project.cards[0].parts[0]);
+    auto& picture = std::get<project::PicturePart>(project.row().cards[0].parts[0]);
     picture.focusX = 0.3;
     picture.ratio = project::Ratio{4, 3};
     EXPECT_EQ(count(markup(project, 0), "style=\"aspect-ratio: 4 / 3; object-position: 30% 50%\""), 1U);

@@ -146,8 +146,8 @@ TEST(Page, DeclaresEveryFontItNames) {
 TEST(Page, GivesMissingCharactersAFontForThemAlone) {
     const Folder folder;
     project::Project project = tests::walks();
-    project.cards = {tests::saying("Tide \xE6\xBD\xAE")};  // the ideograph for tide, U+6F6E
-    project.style.text.of("body").family = std::vector<std::string>{"Vollkorn", "serif"};
+    project.row().cards = {tests::saying("Tide \xE6\xBD\xAE")};  // the ideograph for tide, U+6F6E
+    project.row().style.text.of("body").family = std::vector<std::string>{"Vollkorn", "serif"};
     project::Problems problems;
     const std::string html = pageOf(project, folder.path(), problems);
     EXPECT_EQ(count(html, "  unicode-range: U+6F6E;\n"), 1U);
@@ -170,7 +170,7 @@ TEST(Page, ScalesTheThemesRootByTheReadersPreference) {
 TEST(Page, KeepsItsOwnClassApartFromAVariants) {
     const Folder folder;
     project::Project project = tests::walks();
-    project.variants[0].className = "container";
+    project.row().variants[0].className = "container";
     project::Problems problems;
     EXPECT_EQ(count(pageOf(project, folder.path(), problems), "<div class=\"container-\">"), 1U);
 }

@@ -141,19 +141,19 @@ Card saying(const std::string& copy) {
 Project walks() {
     Project project;
     project.name = "Walks";
-    project.row = "walks";
-    project.style.row.columnGap = Length::rem(2);
-    project.style.text.of("heading").family = std::vector<std::string>{"Vollkorn", "serif"};
-    project.style.text.of("heading").size = Ramp::between({400, 18}, {1500, 26}).value();
-    project.style.text.of("body").size = Ramp::flat(16.5);
-    project.cards = {walk("Low tide"), walk("The long way round the saltmarsh")};
+    project.row().name = "walks";
+    project.row().style.row.columnGap = Length::rem(2);
+    project.row().style.text.of("heading").family = std::vector<std::string>{"Vollkorn", "serif"};
+    project.row().style.text.of("heading").size = Ramp::between({400, 18}, {1500, 26}).value();
+    project.row().style.text.of("body").size = Ramp::flat(16.5);
+    project.row().cards = {walk("Low tide"), walk("The long way round the saltmarsh")};
     Variant pair;
     pair.className = "walks-pair";
     pair.bands = {Band{640, columns(1), {}}, Band{std::nullopt, columns(2), {}}};
     Variant trio;
     trio.className = "walks-trio";
     trio.bands = {Band{640, columns(1), {}}, Band{980.5, columns(2), {}}, Band{std::nullopt, columns(3), {}}};
-    project.variants = {pair, trio};
+    project.row().variants = {pair, trio};
     return project;
 }
 
@@ -170,10 +170,10 @@ Project randomProject(std::mt19937& random) {
     project.name = draw.nasty();
     project.language = "en";
     project.rightToLeft = draw.chance();
-    project.style = draw.settings();
-    project.cards[0].parts.push_back(text("note", draw.nasty()));
-    if (draw.chance()) project.cards[1].parts.push_back(project.cards[1].parts.front());
-    for (Variant& variant : project.variants) {
+    project.row().style = draw.settings();
+    project.row().cards[0].parts.push_back(text("note", draw.nasty()));
+    if (draw.chance()) project.row().cards[1].parts.push_back(project.row().cards[1].parts.front());
+    for (Variant& variant : project.row().variants) {
         variant.name = draw.nasty();
         variant.set = draw.settings();
         for (Band& band : variant.bands)

@@ -36,7 +36,7 @@ constexpr double around[] = {320, 640, 640.5, 980.5, 981, 1600};
 
 void expectBandsHold(const project::Project& project, const CssSheet& sheet, std::size_t variant) {
     const auto uses = roleUses(project);
-    const project::Variant& chosen = project.variants[variant];
+    const project::Variant& chosen = project.row().variants[variant];
     for (const double width : around) {
         const project::Settings settings = project::resolve(project, chosen, project::bandAt(chosen, width));
         const units::RootSize rootSize = project.page.at(width).rootSize;
@@ -108,7 +108,7 @@ TEST(Stylesheet, SaysInAQueryOnlyWhatChanges) {
 
 TEST(Stylesheet, HasNoQueryWithoutChanges) {
     project::Project project = tests::walks();
-    project.variants[1].bands[1].set.row.columns = 3;
+    project.row().variants[1].bands[1].set.row.columns = 3;
     const CssSheet sheet = readCss(stylesheet(project, of({1})));
     EXPECT_EQ(std::ranges::count(sheet.queries, "(max-width: 980.5px)"), 0);
 }
@@ -129,7 +129,7 @@ TEST(Stylesheet, SaysOnceWhatVariantsShare) {
 
 TEST(Stylesheet, SharesBetweenVariantsAlsoInAQuery) {
     project::Project project = tests::walks();
-    for (project::Variant& variant : project.variants)
+    for (project::Variant& variant : project.row().variants)
         variant.bands[0].set.text.of("heading").weight = 500;
     const CssSheet sheet = readCss(stylesheet(project, of({0, 1})));
     const auto isWeight = [](const tests::CssRule& rule) {
@@ -141,7 +141,7 @@ TEST(Stylesheet, SharesBetweenVariantsAlsoInAQuery) {
 // CSS Values 4 § 10.2; the numbers are those of the size the layout computes with.
 TEST(Stylesheet, EmitsTheNumbersTheLayoutComputesWith) {
     const project::Project project = tests::walks();
-    const auto ramp = project.style.text.find("heading")->size.value();
+    const auto ramp = project.row().style.text.find("heading")->size.value();
     const CssSheet sheet = readCss(stylesheet(project, of({0})));
     const auto size = units::FluidSize::from(ramp, 16, Unit::Rem, Unit::Vw).css();
     EXPECT_EQ(computed(sheet, ".walks-pair .walks-heading", 1000).at("font-size"), size);
@@ -152,7 +152,7 @@ TEST(Stylesheet, EmitsTheNumbersTheLayoutComputesWith) {
 // The worked example of "Linearly Scale font-size with CSS clamp()", CSS-Tricks, 2020: -0.875rem + 8.333vw.
 TEST(Stylesheet, AgreesWithAPublishedWorkedExample) {
     project::Project project = tests::walks();
-    project.style.text.of("heading").size = units::Ramp::between({360, 16}, {840, 56}).value();
+    project.row().style.text.of("heading").size = units::Ramp::between({360, 16}, {840, 56}).value();
     EXPECT_EQ(fontSize(project, 0, 1500, "heading"), "clamp(1rem, -0.875rem + 8.3333vw, 3.5rem)");
 }
 
@@ -162,7 +162,7 @@ TEST(Stylesheet, SaysEachRampInASentence) {
     EXPECT_EQ(std::ranges::count(
                   comments, "Heading: 18 px where the viewport is 400 px wide, 26 px where it is 1500 px."),
               1);
-    project.style.text.of("heading").follow = project::Follow::Card;
+    project.row().style.text.of("heading").follow = project::Follow::Card;
     const std::string css = stylesheet(project, of({0}));
     EXPECT_NE(css.find("18 px where the card's content is 400 px wide"), std::string::npos);
 }
@@ -172,7 +172,7 @@ TEST(Stylesheet, MakesCardsContainersOnlyWhereSomethingFollowsThem) {
     project::Project project = tests::walks();
     const std::string selector = ".walks-pair .walks-card";
     EXPECT_EQ(computed(readCss(stylesheet(project, of({0}))), selector, 800).count("container-type"), 0U);
-    project.variants[0].bands[0].set.text.of("body").margin.bottom = Length::cqi(4);
+    project.row().variants[0].bands[0].set.text.of("body").margin.bottom = Length::cqi(4);
     const CssSheet sheet = readCss(stylesheet(project, of({0})));
     EXPECT_EQ(computed(sheet, selector, 600).at("container-type"), "inline-size");
     EXPECT_EQ(computed(sheet, selector, 800).at("container-type"), "normal");
@@ -183,18 +183,18 @@ TEST(Stylesheet, MakesCardsContainersOnlyWhereSomethingFollowsThem) {
 // of it and a border of 1 px on each side, less 4px of margin.
 TEST(Stylesheet, SaysPicturesOnLevelsByTheRowsWidth) {
     project::Project project = tests::walks();
-    project.style.card.padding = {Length(), Length::percent(5), Length(), Length()};
-    project.style.card.border.width = Length::px(1);
-    project.style.picture.margin.left = Length::px(4);
+    project.row().style.card.padding = {Length(), Length::percent(5), Length(), Length()};
+    project.row().style.card.border.width = Length::px(1);
+    project.row().style.picture.margin.left = Length::px(4);
     const auto of = [&](const std::string& part) {
         return computed(readCss(stylesheet(project, {})), ".walks-pair" + part, 800);
     };
     EXPECT_EQ(of(" .walks-picture").at("width"), "calc(100% - 4px)");
     EXPECT_EQ(of("").count("container-type"), 0U);
-    project.style.row.level = project::Level::Subgrid;
+    project.row().style.row.level = project::Level::Subgrid;
     EXPECT_EQ(of(" .walks-picture").at("width"), "calc(-0.95rem - 6px + 47.5cqi)");
     EXPECT_EQ(of("").at("container-type"), "inline-size");
-    project.style.card.bleed = true;
+    project.row().style.card.bleed = true;
     EXPECT_EQ(of(" .walks-picture").at("width"), "calc(-1rem - 2px + 50cqi)");
 }
 
@@ -217,7 +217,7 @@ TEST(Stylesheet, HasNoWeightMadeThatAFamilyLacks) {
 // CSS Text 3 § 8.2: letter spacing turns off optional ligatures, and engines differ in which.
 TEST(Stylesheet, TurnsLigaturesOffWhereLettersAreSpaced) {
     project::Project project = tests::walks();
-    project.variants[0].bands[0].set.text.of("heading").letterSpacing = Length::em(0.01);
+    project.row().variants[0].bands[0].set.text.of("heading").letterSpacing = Length::em(0.01);
     const CssSheet sheet = readCss(stylesheet(project, of({0})));
     const std::string selector = ".walks-pair .walks-heading";
     EXPECT_EQ(computed(sheet, selector, 600).at("font-variant-ligatures"), "none");
@@ -228,10 +228,10 @@ TEST(Stylesheet, TurnsLigaturesOffWhereLettersAreSpaced) {
 // CSS Box 4 § 4: a negative margin as large as the padding brings the picture to the card's edge.
 TEST(Stylesheet, BringsPicturesToTheEdgeOverThePadding) {
     project::Project project = tests::walks();
-    project.style.card.bleed = true;
-    project.style.card.padding = {Length::rem(1), Length::rem(2), Length::rem(3), Length::rem(4)};
-    project.style.card.border.width = Length::px(2);
-    project.style.card.radius = Length::px(10);
+    project.row().style.card.bleed = true;
+    project.row().style.card.padding = {Length::rem(1), Length::rem(2), Length::rem(3), Length::rem(4)};
+    project.row().style.card.border.width = Length::px(2);
+    project.row().style.card.radius = Length::px(10);
     const auto picture = computed(readCss(stylesheet(project, of({0}))), ".walks-pair .walks-picture", 800);
     EXPECT_EQ(picture.at("margin"), "-1rem -2rem 0 -4rem");
     EXPECT_EQ(picture.at("border-radius"),
@@ -243,23 +243,23 @@ TEST(Stylesheet, BringsPicturesToTheEdgeOverThePadding) {
 // 0.8.
 TEST(Stylesheet, SaysAPercentPaddingAgainForThePicture) {
     project::Project project = tests::walks();
-    project.style.card.bleed = true;
-    project.style.card.padding = {Length(), Length::percent(10), Length(), Length::percent(10)};
-    project.style.card.border.width = Length();
+    project.row().style.card.bleed = true;
+    project.row().style.card.padding = {Length(), Length::percent(10), Length(), Length::percent(10)};
+    project.row().style.card.border.width = Length();
     auto picture = computed(readCss(stylesheet(project, of({0}))), ".walks-pair .walks-picture", 800);
     EXPECT_EQ(picture.at("margin"), "0 -12.5%");
-    project.style.card.border.width = Length::px(1);
+    project.row().style.card.border.width = Length::px(1);
     picture = computed(readCss(stylesheet(project, of({0}))), ".walks-pair .walks-picture", 800);
     EXPECT_EQ(picture.at("margin"), "0 calc(-12.5% - 0.25px)");
 }
 
 TEST(Stylesheet, GivesPicturesInOtherPositionsTheirOwnClassesWhereNeeded) {
     project::Project project = tests::walks();
-    std::swap(project.cards[1].parts[0], project.cards[1].parts[1]);
+    std::swap(project.row().cards[1].parts[0], project.row().cards[1].parts[1]);
     EXPECT_EQ(selectors(readCss(stylesheet(project, of({0})))).count(".walks-pair .walks-picture-inside"),
               0U);
-    project.style.card.bleed = true;
-    project.style.card.padding.top = Length::rem(1);
+    project.row().style.card.bleed = true;
+    project.row().style.card.padding.top = Length::rem(1);
     const CssSheet sheet = readCss(stylesheet(project, of({0})));
     EXPECT_EQ(computed(sheet, ".walks-pair .walks-picture-first", 800).at("margin").substr(0, 5), "-1rem");
     EXPECT_EQ(computed(sheet, ".walks-pair .walks-picture-inside", 800).at("margin").substr(0, 2), "0 ");
@@ -269,7 +269,7 @@ TEST(Stylesheet, GivesPicturesInOtherPositionsTheirOwnClassesWhereNeeded) {
 // CSS Flexbox 1 § 9.3: items wrap by their outer sizes; three cards and two gaps make a line.
 TEST(Stylesheet, CentresALastLineByWrapping) {
     project::Project project = tests::walks();
-    project.style.row.lastLine = project::LastLine::Center;
+    project.row().style.row.lastLine = project::LastLine::Center;
     const CssSheet sheet = readCss(stylesheet(project, of({1})));
     EXPECT_EQ(computed(sheet, ".walks-trio", 1600).at("display"), "flex");
     EXPECT_EQ(computed(sheet, ".walks-trio .walks-card", 1600).at("width"),
@@ -281,10 +281,10 @@ TEST(Stylesheet, CentresALastLineByWrapping) {
 // is of its column. 6 % of (100 % - 4rem) / 3 - 0.02px.
 TEST(Stylesheet, SaysAPercentPaddingByTheRowWhereItsLastLineIsCentred) {
     project::Project project = tests::walks();
-    project.style.card.padding = {Length(), Length::percent(6), Length(), Length::percent(6)};
+    project.row().style.card.padding = {Length(), Length::percent(6), Length(), Length::percent(6)};
     EXPECT_EQ(computed(readCss(stylesheet(project, of({1}))), ".walks-trio .walks-card", 1600).at("padding"),
               "0 6%");
-    project.style.row.lastLine = project::LastLine::Center;
+    project.row().style.row.lastLine = project::LastLine::Center;
     EXPECT_EQ(computed(readCss(stylesheet(project, of({1}))), ".walks-trio .walks-card", 1600).at("padding"),
               "0 calc(2% - 0.08rem)");
 }
@@ -292,7 +292,7 @@ TEST(Stylesheet, SaysAPercentPaddingByTheRowWhereItsLastLineIsCentred) {
 // CSS Inline 3 § 5.2: a line's height is a number times the font size, so n lines are n times as many ems.
 TEST(Stylesheet, KeepsRoomForLines) {
     project::Project project = tests::walks();
-    project::TextStyle& heading = project.style.text.of("heading");
+    project::TextStyle& heading = project.row().style.text.of("heading");
     heading.keepLines = 2;
     heading.lineHeight = units::LineHeight::times(1.25);
     const std::string selector = ".walks-pair .walks-heading";

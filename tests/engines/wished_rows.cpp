@@ -44,7 +44,7 @@ Json askedOf(const project::Project& row) {
 
 /// Removes the pictures, whose files are elsewhere and do not affect sizes.
 void dropPictures(project::Project& row) {
-    for (project::Card& card : row.cards)
+    for (project::Card& card : row.row().cards)
         std::erase_if(card.parts, [](const project::Part& part) {
             return std::holds_alternative<project::PicturePart>(part);
         });

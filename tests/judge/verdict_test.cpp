@@ -133,7 +133,7 @@ TEST_F(Judging, TreatsNotANumberAsADifference) {
 // Firefox has its own dictionary for Thai and its own emoji font (measured in Firefox 153).
 TEST_F(Judging, ExcludesTextThatUsesEngineData) {
     project::Project thai = project;
-    std::get<project::TextPart>(thai.cards[0].parts[1]).copy = {
+    std::get<project::TextPart>(thai.row().cards[0].parts[1]).copy = {
         {project::Run::Kind::Plain, "\u0E1F\u0E49\u0E32\u0E43\u0E2A", {}}};
     static text::Fonts fonts;
     static text::ParagraphStore store(fonts);

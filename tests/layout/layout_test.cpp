@@ -65,7 +65,7 @@ TEST(Layout, ResolvesVerticalPercentagesAgainstTheWidth) {
             "{}",
             R"({"padding": {"top": "10%", "right": "5%", "bottom": "0", "left": "5%"}, "border": {"width": "0"}})"),
         columns(1), three);
-    project.style.text.of("heading").margin.top = units::Length::percent(10);
+    project.row().style.text.of("heading").margin.top = units::Length::percent(10);
     const Layout layout = layOut(prepareRow(project), 800);
     EXPECT_NEAR(part(layout, 0, 0).box.width, 800 * 0.9, 1e-9);
     EXPECT_NEAR(part(layout, 0, 0).box.y, 800 * 0.1 + 800 * 0.9 * 0.1, 1.0 / 64);
@@ -74,8 +74,8 @@ TEST(Layout, ResolvesVerticalPercentagesAgainstTheWidth) {
 // CSS Values 4 § 6.1.1: em is the element's own font size, so spacing grows with the type.
 TEST(Layout, ResolvesSpacingAgainstTheRolesEm) {
     auto project = projectOf(styleOf("{}", plainCard), columns(1), three);
-    project.style.text.of("heading").margin.bottom = units::Length::em(1.5);
-    project.style.text.of("heading").size = *units::Ramp::between({400, 20}, {800, 40});
+    project.row().style.text.of("heading").margin.bottom = units::Length::em(1.5);
+    project.row().style.text.of("heading").size = *units::Ramp::between({400, 20}, {800, 40});
     const auto row = prepareRow(project);
     for (const double width : {400.0, 500.0, 800.0, 1200.0}) {
         const Layout layout = layOut(row, width);
@@ -101,7 +101,7 @@ TEST(Layout, HasOneBandForEveryRealWidth) {
 TEST(Layout, ExcludesAClassicScrollbarFromPercentages) {
     const std::string bar = R"("page": {"scrollbar": {"width": 15, "always": false}}, )";
     auto project = projectOf(styleOf("{}", plainCard), columns(1), three, bar);
-    project.style.text.of("heading").size = *units::Ramp::between({500, 20}, {1000, 40});
+    project.row().style.text.of("heading").size = *units::Ramp::between({500, 20}, {1000, 40});
     EXPECT_DOUBLE_EQ(layOut(prepareRow(project), 800).row.width, 785);
     EXPECT_NEAR(part(layOut(prepareRow(project), 800), 0, 0).fontSize, 32, 0.01);
     project.page.scrollbar.always = true;
@@ -158,7 +158,7 @@ TEST(Layout, CentresAnIncompleteLastLine) {
 
 TEST(Layout, ReservesTheMinimumLines) {
     auto project = projectOf(styleOf("{}", plainCard), columns(3), three);
-    project.style.text.of("heading").keepLines = 4;
+    project.row().style.text.of("heading").keepLines = 4;
     const Layout layout = layOut(prepareRow(project), 900);
     EXPECT_DOUBLE_EQ(part(layout, 0, 0).box.height, 4 * 25);
 }
@@ -193,10 +193,10 @@ TEST(Layout, ExtendsAFullBleedPictureToTheCardsEdges) {
 // number of columns.
 TEST(Layout, ScalesTypeWithTheCard) {
     auto project = projectOf(styleOf(R"({"columnGap": "0"})", plainCard), columns(1), three);
-    project.style.text.of("heading").follow = project::Follow::Card;
-    project.style.text.of("heading").size = *units::Ramp::between({200, 16}, {600, 32});
+    project.row().style.text.of("heading").follow = project::Follow::Card;
+    project.row().style.text.of("heading").size = *units::Ramp::between({200, 16}, {600, 32});
     const auto one = layOut(prepareRow(project), 300);
-    project.variants[0].bands[0].set.row.columns = 3;
+    project.row().variants[0].bands[0].set.row.columns = 3;
     const auto many = layOut(prepareRow(project), 900);
     EXPECT_NEAR(part(one, 0, 0).fontSize, 20, 0.01);
     EXPECT_DOUBLE_EQ(part(one, 0, 0).fontSize, part(many, 0, 0).fontSize);

@@ -33,7 +33,7 @@ Adopted adopted(const std::string& html, std::vector<RoleChoice> choices = {}) {
 
 std::string selectorsOf(const Adopted& adopted) {
     std::string out;
-    for (const auto& [role, selector] : adopted.project.given.value_or(project::Given{}).selectors)
+    for (const auto& [role, selector] : adopted.project.row().given.value_or(project::Given{}).selectors)
         out += role + " {" + selector + "} ";
     return out;
 }
@@ -44,11 +44,11 @@ void expectResolved(const project::Project& project) {
     const std::optional<GivenRow> row = givenRow(project, problems);
     ASSERT_TRUE(row) << linesOf(problems);
     EXPECT_TRUE(problems.empty()) << linesOf(problems);
-    ASSERT_EQ(row->cards.size(), project.cards.size());
+    ASSERT_EQ(row->cards.size(), project.row().cards.size());
     for (std::size_t c = 0; c < row->cards.size(); ++c) {
-        ASSERT_EQ(row->cards[c].parts.size(), project.cards[c].parts.size());
+        ASSERT_EQ(row->cards[c].parts.size(), project.row().cards[c].parts.size());
         for (std::size_t p = 0; p < row->cards[c].parts.size(); ++p) {
-            const auto* text = std::get_if<project::TextPart>(&project.cards[c].parts[p]);
+            const auto* text = std::get_if<project::TextPart>(&project.row().cards[c].parts[p]);
             EXPECT_EQ(row->cards[c].parts[p].role, text == nullptr ? "picture" : text->role);
         }
     }
@@ -83,7 +83,7 @@ TEST(Adopt, gives_every_kind_of_row_selectors_that_find_it_again) {
 
 TEST(Adopt, imports_text_links_names_and_pictures) {
     const project::Project project = adopted(boxesInBoxes).project;
-    const auto& parts = project.cards.at(0).parts;
+    const auto& parts = project.row().cards.at(0).parts;
     ASSERT_EQ(parts.size(), 5U);
     const auto& picture = std::get<project::PicturePart>(parts[0]);
     EXPECT_EQ(picture.file, "low-tide.jpg");
@@ -97,11 +97,11 @@ TEST(Adopt, imports_text_links_names_and_pictures) {
     const auto& button = std::get<project::TextPart>(parts[4]);
     EXPECT_EQ(button.link, "/book/1");
     EXPECT_EQ(button.copy, (project::Copy{{project::Run::Kind::Plain, "Book the walk", ""}}));
-    EXPECT_EQ(project::plainText(std::get<project::TextPart>(project.cards[2].parts[2]).copy),
+    EXPECT_EQ(project::plainText(std::get<project::TextPart>(project.row().cards[2].parts[2]).copy),
               "When the marsh empties,\nthe waders come in.");
     EXPECT_EQ(project.language, "en-GB");
-    EXPECT_EQ(project.headingLevel, 3);
-    EXPECT_EQ(project.given->levelBefore, 2) << "of \"Our walks\"";
+    EXPECT_EQ(project.row().headingLevel, 3);
+    EXPECT_EQ(project.row().given->levelBefore, 2) << "of \"Our walks\"";
     EXPECT_FALSE(project.rightToLeft);
 }
 
@@ -109,8 +109,8 @@ TEST(Adopt, imports_direction_language_and_level_and_links_around_a_heading) {
     const project::Project project = adopted(articles).project;
     EXPECT_TRUE(project.rightToLeft);
     EXPECT_EQ(project.language, "ar");
-    EXPECT_EQ(project.headingLevel, 2);
-    EXPECT_EQ(std::get<project::TextPart>(project.cards.at(0).parts.at(1)).link, "/n/1");
+    EXPECT_EQ(project.row().headingLevel, 2);
+    EXPECT_EQ(std::get<project::TextPart>(project.row().cards.at(0).parts.at(1)).link, "/n/1");
 }
 
 // CSS Text 3 § 4.1.1: white space collapses, also across elements, and goes at the ends of lines.
@@ -118,7 +118,7 @@ TEST(Adopt, collapses_white_space_across_runs) {
     const auto copyOf = [](const std::string& html) {
         const Adopted row = adopted("<ul><li><h3>Ebb</h3><p>" + html +
                                     "</p></li><li><h3>Flood</h3><p>The sea comes in.</p></li></ul>");
-        return std::get<project::TextPart>(row.project.cards.at(0).parts.at(1)).copy;
+        return std::get<project::TextPart>(row.project.row().cards.at(0).parts.at(1)).copy;
     };
     using Kind = project::Run::Kind;
     EXPECT_EQ(copyOf("  The\n\t sea <b> goes </b> out.  "),
@@ -137,12 +137,12 @@ TEST(Adopt, collapses_white_space_across_runs) {
 
 TEST(Adopt, uses_the_persons_selectors) {
     const Adopted row = adopted(plainList, {{"price", "li > p:first-of-type"}, {"heading", "h4"}});
-    EXPECT_EQ(std::get<project::TextPart>(row.project.cards.at(0).parts.at(2)).role, "price");
+    EXPECT_EQ(std::get<project::TextPart>(row.project.row().cards.at(0).parts.at(2)).role, "price");
     EXPECT_NE(selectorsOf(row).find("price {li > p:first-of-type}"), std::string::npos) << selectorsOf(row);
     expectResolved(row.project);
     const Adopted other = adopted(boxesInBoxes, {{"row", ".cols"}, {"card", ".cols > div"}});
-    EXPECT_EQ(other.project.cards.size(), 2U);
-    EXPECT_EQ(project::plainText(std::get<project::TextPart>(other.project.cards[0].parts.at(0)).copy),
+    EXPECT_EQ(other.project.row().cards.size(), 2U);
+    EXPECT_EQ(project::plainText(std::get<project::TextPart>(other.project.row().cards[0].parts.at(0)).copy),
               "Find us");
 }
 
@@ -155,15 +155,15 @@ TEST(Adopt, uses_the_class_that_the_page_has_already) {
 
 TEST(Adopt, keeps_everything_else_in_the_project) {
     project::Project before = smallProject();
-    before.style.card.linked = true;
-    before.given.emplace();
-    before.given->theme = ".walk{margin:0}";
+    before.row().style.card.linked = true;
+    before.row().given.emplace();
+    before.row().given->theme = ".walk{margin:0}";
     project::Problems problems;
     const auto row = adopt(before, {floats, "page.html", ".", {}}, problems);
     ASSERT_TRUE(row) << linesOf(problems);
-    EXPECT_EQ(row->project.style, before.style);
-    EXPECT_EQ(row->project.variants, before.variants);
-    EXPECT_EQ(row->project.given->theme, ".walk{margin:0}");
+    EXPECT_EQ(row->project.row().style, before.row().style);
+    EXPECT_EQ(row->project.row().variants, before.row().variants);
+    EXPECT_EQ(row->project.row().given->theme, ".walk{margin:0}");
 }
 
 // What the person must do comes first, then what was found; each role once, chosen or guessed.
@@ -213,7 +213,7 @@ TEST(Adopt, uses_the_themes_css_given_by_the_person) {
     project::Problems problems;
     const auto alone = adopt(project, page, problems);
     ASSERT_TRUE(alone.has_value());
-    EXPECT_EQ(alone->project.given->theme, "html { font-size: 62.5%; }\n.deck { float: left; }\n");
+    EXPECT_EQ(alone->project.row().given->theme, "html { font-size: 62.5%; }\n.deck { float: left; }\n");
     EXPECT_EQ(alone->project.page.rootSize, 10);
     EXPECT_EQ(alone->project.page.container.maxWidth.css(), "900px");
     const std::string within = "<main>" + row + "</main>";
@@ -224,7 +224,7 @@ TEST(Adopt, uses_the_themes_css_given_by_the_person) {
     // Said to be nothing, nothing is known.
     page.theme = "";
     const auto none = adopt(alone->project, page, problems);
-    EXPECT_EQ(none->project.given->theme, "");
+    EXPECT_EQ(none->project.row().given->theme, "");
 }
 
 TEST(Adopt, names_each_picture_that_has_no_address_of_its_own) {
@@ -236,8 +236,8 @@ TEST(Adopt, names_each_picture_that_has_no_address_of_its_own) {
     project::Problems problems;
     const auto adopted = adopt(smallProject(), page, problems);
     ASSERT_TRUE(adopted.has_value());
-    EXPECT_EQ(std::get<project::PicturePart>(adopted->project.cards[0].parts[0]).file, "picture-1");
-    EXPECT_EQ(std::get<project::PicturePart>(adopted->project.cards[1].parts[0]).file, "picture-2");
+    EXPECT_EQ(std::get<project::PicturePart>(adopted->project.row().cards[0].parts[0]).file, "picture-1");
+    EXPECT_EQ(std::get<project::PicturePart>(adopted->project.row().cards[1].parts[0]).file, "picture-2");
 }
 
 TEST(Adopt, says_in_one_line_why_it_cannot) {
@@ -286,7 +286,7 @@ TEST(Adopt, imports_pictures_saved_with_the_page_and_keeps_the_names_of_others) 
     const auto row = adopt(smallProject(), {boxesInBoxes, page, folder.path(), {}}, problems);
     ASSERT_TRUE(row) << linesOf(problems);
     const auto file = [&](std::size_t card) {
-        return std::get<project::PicturePart>(row->project.cards.at(card).parts.at(0)).file;
+        return std::get<project::PicturePart>(row->project.row().cards.at(card).parts.at(0)).file;
     };
     EXPECT_EQ(file(0), "saved/shore_files/low-tide.jpg");
     EXPECT_EQ(file(1), "saved/page_files/dunes.jpg");
@@ -295,7 +295,7 @@ TEST(Adopt, imports_pictures_saved_with_the_page_and_keeps_the_names_of_others) 
     const std::filesystem::path written = folder.put("walks.tenter.json", project::write(row->project));
     const auto again = project::read(written, problems);
     ASSERT_TRUE(again) << linesOf(problems);
-    EXPECT_EQ(again->cards.size(), 3U);
+    EXPECT_EQ(again->row().cards.size(), 3U);
     EXPECT_EQ(project::write(*again), project::write(row->project));
 }
 
@@ -310,7 +310,7 @@ TEST(Adopt, looks_at_no_file_outside_the_pages_folder) {
     project::Problems problems;
     const auto row = adopt(smallProject(), {html, page, folder.path(), {}}, problems);
     ASSERT_TRUE(row) << linesOf(problems);
-    for (const project::Card& card : row->project.cards)
+    for (const project::Card& card : row->project.row().cards)
         EXPECT_EQ(std::get<project::PicturePart>(card.parts.at(1)).file, "secret.jpg");
     EXPECT_NE(std::ranges::find(row->report,
                                 "Warning: The picture file \"secret.jpg\" is not saved with the page. "

@@ -15,12 +15,12 @@ const std::string markup =
 
 project::Project projectWith(std::vector<std::pair<std::string, std::string>> selectors) {
     project::Project project;
-    project.variants.resize(2);
-    project.variants[0].className = "walks-pair";
-    project.variants[1].className = "walks-trio";
-    project.given.emplace();
-    project.given->markup = markup;
-    project.given->selectors = std::move(selectors);
+    project.row().variants.resize(2);
+    project.row().variants[0].className = "walks-pair";
+    project.row().variants[1].className = "walks-trio";
+    project.row().given.emplace();
+    project.row().given->markup = markup;
+    project.row().given->selectors = std::move(selectors);
     return project;
 }
 
@@ -111,7 +111,7 @@ TEST(GivenRow, reports_problems_with_their_places) {
 
 TEST(GivenRow, without_a_variants_class_names_the_class_to_add_in_the_cms) {
     project::Project project = projectWith({{"row", ""}, {"card", ".walk"}});
-    project.given->markup = "<div class=\"row\"><div class=\"walk\"></div></div>";
+    project.row().given->markup = "<div class=\"row\"><div class=\"walk\"></div></div>";
     project::Problems problems;
     EXPECT_FALSE(givenRow(project, problems));
     ASSERT_EQ(problems.size(), 1U);
@@ -122,9 +122,9 @@ TEST(GivenRow, without_a_variants_class_names_the_class_to_add_in_the_cms) {
 TEST(GivenRow, that_is_no_row_is_refused_at_once) {
     project::Project project = projectWith({{"row", ""}, {"card", "* * * *"}});
     for (int i = 0; i < 5000; ++i)
-        project.given->markup += "<div class=walks-trio>";
+        project.row().given->markup += "<div class=walks-trio>";
     EXPECT_NE(problemsOf(project, false).find("/given/markup: The markup has more than"), std::string::npos);
-    project.given.reset();
+    project.row().given.reset();
     EXPECT_EQ(problemsOf(project, false), "");
 }
 

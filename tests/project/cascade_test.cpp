@@ -36,13 +36,13 @@ Project layered() {
 TEST(Cascade, sets_every_member) {
     const Project project = layered();
     EXPECT_TRUE(isWhole(defaultSettings()));
-    EXPECT_TRUE(isWhole(resolve(project, project.variants[0], 0)));
-    EXPECT_TRUE(isWhole(resolve(project, project.variants[0], 1)));
+    EXPECT_TRUE(isWhole(resolve(project, project.row().variants[0], 0)));
+    EXPECT_TRUE(isWhole(resolve(project, project.row().variants[0], 1)));
 }
 
 TEST(Cascade, overrides_the_style_by_the_variant_and_that_by_the_band) {
     Project project = layered();
-    Variant& variant = project.variants[0];
+    Variant& variant = project.row().variants[0];
     variant.set.row.columns = 2;
     variant.bands[0].set.row.columns = 1;
     variant.set.text.of("heading").margin.bottom = Length::px(3);
@@ -60,7 +60,7 @@ TEST(Cascade, overrides_the_style_by_the_variant_and_that_by_the_band) {
 
 TEST(Cascade, gives_a_role_the_project_adds_what_body_has) {
     const Project project = layered();
-    const Settings settings = resolve(project, project.variants[0], 0);
+    const Settings settings = resolve(project, project.row().variants[0], 0);
     const TextStyle* kicker = settings.text.find("kicker");
     ASSERT_NE(kicker, nullptr);
     EXPECT_EQ(kicker->letterCase, LetterCase::Uppercase);
@@ -83,7 +83,7 @@ TEST(Cascade, keeps_what_a_layer_does_not_set) {
 
 TEST(Cascade, differs_by_what_one_layer_changes) {
     const Project project = layered();
-    const Settings under = resolve(project, project.variants[0], 0);
+    const Settings under = resolve(project, project.row().variants[0], 0);
     Settings change;
     change.row.columns = 1;
     change.card.border.width = Length::px(7);
@@ -104,13 +104,13 @@ TEST(Cascade, does_not_mind_what_files_remembered) {
 // A button given another background must not turn the default one's shade under the pointer.
 TEST(Cascade, takes_hover_colours_from_those_at_rest) {
     Project project = layered();
-    project.style.text.of("button").background = Colour{100, 50, 200, 255};
-    project.style.text.of("button").colour = Colour{1, 2, 3, 255};
-    Settings settings = resolve(project, project.variants[0], 0);
+    project.row().style.text.of("button").background = Colour{100, 50, 200, 255};
+    project.row().style.text.of("button").colour = Colour{1, 2, 3, 255};
+    Settings settings = resolve(project, project.row().variants[0], 0);
     EXPECT_EQ(settings.text.find("button")->hover.background, (Colour{80, 40, 160, 255}));
     EXPECT_EQ(settings.text.find("button")->hover.colour, (Colour{1, 2, 3, 255}));
-    project.style.text.of("button").hover.background = Colour{9, 9, 9, 255};
-    settings = resolve(project, project.variants[0], 0);
+    project.row().style.text.of("button").hover.background = Colour{9, 9, 9, 255};
+    settings = resolve(project, project.row().variants[0], 0);
     EXPECT_EQ(settings.text.find("button")->hover.background, (Colour{9, 9, 9, 255}));
 }
 

@@ -13,8 +13,8 @@ using units::Unit;
 
 struct CommonPractice : testing::Test {
     Project project = sound(contentOf(testFile("common_practice.tenter.json")));
-    Settings stacked = resolve(project, project.variants[0], 0);
-    Settings wide = resolve(project, project.variants[0], 1);
+    Settings stacked = resolve(project, project.row().variants[0], 0);
+    Settings wide = resolve(project, project.row().variants[0], 1);
 
     [[nodiscard]] static double sizeAt(const Settings& settings, const std::string& role, double width) {
         const FluidSize size = FluidSize::from(*settings.text.find(role)->size, 16, Unit::Rem, Unit::Vw);
@@ -45,8 +45,8 @@ TEST_F(CommonPractice, heading_runs_from_14_to_20_pixels_twice) {
 
 // Common practice, no source: 80 % of 980 px is a 784 px slot, where columns stack.
 TEST_F(CommonPractice, stacked_slot_is_784_pixels) {
-    EXPECT_EQ(bandAt(project.variants[0], 980), 0U);
-    EXPECT_EQ(bandAt(project.variants[0], 981), 1U);
+    EXPECT_EQ(bandAt(project.row().variants[0], 980), 0U);
+    EXPECT_EQ(bandAt(project.row().variants[0], 981), 1U);
     EXPECT_EQ(stacked.row.columns, 1);
     EXPECT_EQ(stacked.row.width->resolve({16, 16, 980, 980, 0}), 784);
 }

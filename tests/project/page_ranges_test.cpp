@@ -53,7 +53,7 @@ TEST(PageRanges, merge_with_the_bands) {
     Project project = sound(json.dump());
     const auto described = [&] {
         std::string all;
-        for (const Interval& interval : intervals(project.page, project.variants[0]))
+        for (const Interval& interval : intervals(project.page, project.row().variants[0]))
             all += (interval.upTo ? std::to_string(static_cast<int>(*interval.upTo)) : "open") + ":" +
                    std::to_string(interval.band) + "/" + std::to_string(interval.range) + " ";
         return all;

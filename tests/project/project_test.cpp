@@ -23,23 +23,23 @@ TEST(Copy, is_plain_text_with_line_feeds_for_breaks) {
     const Project project = sound(smallProjectWith(
         "/cards/0/parts/0/copy",
         Json::parse(R"(["Low ", {"strong": "tide"}, {"break": true}, {"link": "walk", "to": "#x"}])")));
-    EXPECT_EQ(plainText(std::get<TextPart>(project.cards[0].parts[0]).copy), "Low tide\nwalk");
+    EXPECT_EQ(plainText(std::get<TextPart>(project.row().cards[0].parts[0]).copy), "Low tide\nwalk");
 }
 
 TEST(Roles, are_heading_body_button_and_what_the_project_adds) {
     Project project = sound(smallProject().dump());
     EXPECT_EQ(roles(project), (std::vector<std::string>{"heading", "body", "button"}));
-    project.variants[0].bands[1].set.text.of("price");
-    project.style.text.of("kicker");
-    project.cards[0].parts.emplace_back(TextPart{"aside", {}, {}, {}, {}});
+    project.row().variants[0].bands[1].set.text.of("price");
+    project.row().style.text.of("kicker");
+    project.row().cards[0].parts.emplace_back(TextPart{"aside", {}, {}, {}, {}});
     EXPECT_EQ(roles(project),
               (std::vector<std::string>{"heading", "body", "button", "kicker", "price", "aside"}));
 }
 
 TEST(Variants, are_found_by_their_class) {
     const Project project = sound(smallProject().dump());
-    EXPECT_EQ(project.findVariant("walks-pair"), 0U);
-    EXPECT_EQ(project.findVariant("walks-trio"), std::nullopt);
+    EXPECT_EQ(project.row().findVariant("walks-pair"), 0U);
+    EXPECT_EQ(project.row().findVariant("walks-trio"), std::nullopt);
 }
 
 // The model: the reader's preference scales the theme's root, 16 px being the usual preference.

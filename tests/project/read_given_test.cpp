@@ -12,13 +12,13 @@ Json soundGiven() {
 
 TEST(ReadGiven, has_markup_and_selectors_by_role) {
     const Project project = sound(smallProjectWith("/given", soundGiven()));
-    ASSERT_TRUE(project.given);
-    EXPECT_EQ(project.given->markup, "<ul class='walks-pair'><li>Ebb</li></ul>");
-    ASSERT_NE(project.given->find("kicker"), nullptr);
-    EXPECT_EQ(*project.given->find("kicker"), "li p");
-    EXPECT_EQ(*project.given->find("row"), "");
-    EXPECT_EQ(project.given->find("heading"), nullptr);
-    EXPECT_FALSE(sound(smallProject().dump()).given);
+    ASSERT_TRUE(project.row().given);
+    EXPECT_EQ(project.row().given->markup, "<ul class='walks-pair'><li>Ebb</li></ul>");
+    ASSERT_NE(project.row().given->find("kicker"), nullptr);
+    EXPECT_EQ(*project.row().given->find("kicker"), "li p");
+    EXPECT_EQ(*project.row().given->find("row"), "");
+    EXPECT_EQ(project.row().given->find("heading"), nullptr);
+    EXPECT_FALSE(sound(smallProject().dump()).row().given);
 }
 
 TEST(ReadGiven, is_read_strictly) {

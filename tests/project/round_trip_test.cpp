@@ -47,8 +47,8 @@ TEST(RoundTrip, writes_defaults_only_if_they_were_there) {
 
 TEST(RoundTrip, writes_a_new_setting_behind_those_that_were_there) {
     Project project = sound(smallProjectWith("/style", Json::parse(R"({"x-a": 1, "text": {}, "row": {}})")));
-    project.style.card.bleed = true;
-    project.style.row.columns = 2;
+    project.row().style.card.bleed = true;
+    project.row().style.row.columns = 2;
     EXPECT_EQ(Json::parse(write(project))["style"].dump(),
               R"({"x-a":1,"text":{},"row":{"columns":2},"card":{"bleed":true}})");
 }

@@ -23,11 +23,11 @@ TEST(SharedText, lets_copies_of_a_project_share_its_page_and_texts) {
     const Project project = sound(smallProjectWith(
         "/given", Json::parse(R"({"markup": "<ul></ul>", "selectors": {"row": "", "card": "li"}})")));
     Project edited = project;
-    edited.style.row.columns = 2;
+    edited.row().style.row.columns = 2;
     ASSERT_NE(edited, project);
-    EXPECT_TRUE(edited.given->markup.isSharedWith(project.given->markup));
+    EXPECT_TRUE(edited.row().given->markup.isSharedWith(project.row().given->markup));
     const auto textOf = [](const Project& of) -> const SharedText& {
-        return std::get<TextPart>(of.cards[0].parts[0]).copy[0].text;
+        return std::get<TextPart>(of.row().cards[0].parts[0]).copy[0].text;
     };
     EXPECT_TRUE(textOf(edited).isSharedWith(textOf(project)));
 }

@@ -20,14 +20,14 @@ Run plain(const std::string& words) {
 /// Two cards: a picture, a short and a long heading, a body.
 Project small() {
     Project project;
-    project.cards = {
+    project.row().cards = {
         {{PicturePart{}, text("heading", {plain("Low")}), text("body", {plain("At noon.")})}, {}},
         {{PicturePart{}, text("heading", {plain("High water")}), text("body", {plain("At six.")})}, {}}};
     return project;
 }
 
 std::string wordsOf(const Project& project, std::size_t card, std::size_t part) {
-    return plainText(std::get<TextPart>(project.cards[card].parts[part]).copy);
+    return plainText(std::get<TextPart>(project.row().cards[card].parts[part]).copy);
 }
 
 TEST(Trial, LengthensEachTextByItsOwnWords) {
@@ -37,16 +37,16 @@ TEST(Trial, LengthensEachTextByItsOwnWords) {
     // A text of one word, as one without spaces is, goes on by its own start; in characters, not bytes.
     EXPECT_EQ(wordsOf(longer, 0, 1), "LowL");
     Project japanese = small();
-    std::get<TextPart>(japanese.cards[0].parts[1]).copy = {plain("潮の満ち引き表")};
+    std::get<TextPart>(japanese.row().cards[0].parts[1]).copy = {plain("潮の満ち引き表")};
     EXPECT_EQ(wordsOf(tried(japanese, {Trial::Kind::LongerCopy, 0.3}), 0, 1), "潮の満ち引き表潮の満");
 }
 
 TEST(Trial, GoesOnPlainlyAfterALink) {
     Project project = small();
-    std::get<TextPart>(project.cards[0].parts[2]).copy = {plain("See "),
-                                                          {Run::Kind::Link, "the tides", "#tides"}};
+    std::get<TextPart>(project.row().cards[0].parts[2]).copy = {plain("See "),
+                                                                {Run::Kind::Link, "the tides", "#tides"}};
     const Copy copy =
-        std::get<TextPart>(tried(project, {Trial::Kind::LongerCopy, 0.5}).cards[0].parts[2]).copy;
+        std::get<TextPart>(tried(project, {Trial::Kind::LongerCopy, 0.5}).row().cards[0].parts[2]).copy;
     ASSERT_EQ(copy.size(), 3U);
     EXPECT_EQ(copy[2].kind, Run::Kind::Plain);
     EXPECT_EQ(copy[2].text, " See the");
@@ -55,10 +55,10 @@ TEST(Trial, GoesOnPlainlyAfterALink) {
 // WCAG 2.2 SC 2.5.3: a name contains the label as it is seen.
 TEST(Trial, KeepsLabelsInNames) {
     Project project = small();
-    auto& button = std::get<TextPart>(project.cards[0].parts[2]);
+    auto& button = std::get<TextPart>(project.row().cards[0].parts[2]);
     button.name = "At noon. on the steps";
     const Project longer = tried(project, {Trial::Kind::LongerCopy, 0.3});
-    EXPECT_EQ(std::get<TextPart>(longer.cards[0].parts[2]).name, "At noon. At on the steps");
+    EXPECT_EQ(std::get<TextPart>(longer.row().cards[0].parts[2]).name, "At noon. At on the steps");
 }
 
 TEST(Trial, PutsTheLongestOrShortestTitleEverywhere) {
@@ -72,26 +72,26 @@ TEST(Trial, PutsTheLongestOrShortestTitleEverywhere) {
 }
 
 TEST(Trial, RemovesPicturesAndChangesTheNumberOfCards) {
-    for (const Card& card : tried(small(), {Trial::Kind::NoPictures}).cards) {
+    for (const Card& card : tried(small(), {Trial::Kind::NoPictures}).row().cards) {
         ASSERT_EQ(card.parts.size(), 2U);
         EXPECT_TRUE(std::holds_alternative<TextPart>(card.parts[0]));
     }
     const Project more = tried(small(), {Trial::Kind::CardMore});
-    ASSERT_EQ(more.cards.size(), 3U);
-    EXPECT_EQ(more.cards[2], more.cards[0]);
+    ASSERT_EQ(more.row().cards.size(), 3U);
+    EXPECT_EQ(more.row().cards[2], more.row().cards[0]);
     Project less = tried(small(), {Trial::Kind::CardLess});
-    EXPECT_EQ(less.cards.size(), 1U);
+    EXPECT_EQ(less.row().cards.size(), 1U);
     less = tried(less, {Trial::Kind::CardLess});
-    EXPECT_EQ(less.cards.size(), 1U);
+    EXPECT_EQ(less.row().cards.size(), 1U);
 }
 
 TEST(Trial, KnowsWhichTestsChangeIndices) {
     for (const Trial::Kind kind : trialKinds()) {
         const Project before = small();
         const Project after = tried(before, {kind});
-        bool same = before.cards.size() == after.cards.size();
-        for (std::size_t c = 0; same && c < before.cards.size(); ++c)
-            same = before.cards[c].parts.size() == after.cards[c].parts.size();
+        bool same = before.row().cards.size() == after.row().cards.size();
+        for (std::size_t c = 0; same && c < before.row().cards.size(); ++c)
+            same = before.row().cards[c].parts.size() == after.row().cards[c].parts.size();
         EXPECT_EQ(changesParts({kind}), !same) << static_cast<int>(kind);
     }
 }
@@ -107,12 +107,12 @@ TEST(Trial, IsReadFromWords) {
 
 TEST(Trial, SurvivesEmptyProjectsAndCopy) {
     for (const Trial::Kind kind : trialKinds()) {
-        EXPECT_TRUE(tried(Project{}, {kind}).cards.empty());
+        EXPECT_TRUE(tried(Project{}, {kind}).row().cards.empty());
         Project bare = small();
-        for (Card& card : bare.cards)
+        for (Card& card : bare.row().cards)
             for (Part& part : card.parts)
                 if (auto* words = std::get_if<TextPart>(&part)) words->copy.clear();
-        EXPECT_FALSE(tried(bare, {kind}).cards.empty());
+        EXPECT_FALSE(tried(bare, {kind}).row().cards.empty());
     }
 }
 

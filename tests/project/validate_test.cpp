@@ -20,22 +20,22 @@ Project baseProject() {
     font.family = "Own Sans";
     font.file = "own.woff2";
     project.fonts.push_back(font);
-    project.wishes.emplace().roles.emplace_back().role = "heading";
+    project.row().wishes.emplace().roles.emplace_back().role = "heading";
     project.checking.silenced.push_back({"holes", "two more come in May"});
-    project.given.emplace();
-    project.given->markup = "<p>Low tide";
-    project.given->selectors = {{"row", ""}, {"card", ".walk"}};
+    project.row().given.emplace();
+    project.row().given->markup = "<p>Low tide";
+    project.row().given->selectors = {{"row", ""}, {"card", ".walk"}};
     return project;
 }
 
 TextPart& textOf(Project& project) {
-    return std::get<TextPart>(project.cards.at(0).parts.at(0));
+    return std::get<TextPart>(project.row().cards.at(0).parts.at(0));
 }
 PicturePart& pictureOf(Project& project) {
-    return std::get<PicturePart>(project.cards.at(0).parts.at(1));
+    return std::get<PicturePart>(project.row().cards.at(0).parts.at(1));
 }
 RoleWishes& wishesOf(Project& project) {
-    return project.wishes->roles.at(0);
+    return project.row().wishes->roles.at(0);
 }
 
 template <class T>
@@ -51,9 +51,9 @@ void addRoles(RoleStyles& styles, std::size_t count) {
 /// Each breaks one rule.
 const std::vector<std::pair<const char*, Change>>& breaches() {
     static const std::vector<std::pair<const char*, Change>> all{
-        {"/row", [](Project& p) { p.row = "low tide"; }},
+        {"/row", [](Project& p) { p.row().name = "low tide"; }},
         {"/language", [](Project& p) { p.language = "english language"; }},
-        {"/headingLevel", [](Project& p) { p.headingLevel = 7; }},
+        {"/headingLevel", [](Project& p) { p.row().headingLevel = 7; }},
         {"/range/from", [](Project& p) { p.leastWidth = 199; }},
         {"/range/to", [](Project& p) { p.mostWidth = 5001; }},
         {"/range", [](Project& p) { p.leastWidth = p.mostWidth; }},
@@ -92,32 +92,32 @@ const std::vector<std::pair<const char*, Change>>& breaches() {
         {"/fonts/0/weight", [](Project& p) { p.fonts[0].leastWeight = p.fonts[0].mostWeight = 0; }},
         {"/fonts/0/weight/1", [](Project& p) { p.fonts[0].mostWeight = 1001; }},
         {"/fonts/0/weight", [](Project& p) { p.fonts[0].leastWeight = 500; }},
-        {"/style/row/columns", [](Project& p) { p.style.row.columns = 13; }},
-        {"/style/row/width", [](Project& p) { p.style.row.width = Length::cqi(40); }},
-        {"/style/row/rowGap", [](Project& p) { p.style.row.rowGap = Length::px(10001); }},
+        {"/style/row/columns", [](Project& p) { p.row().style.row.columns = 13; }},
+        {"/style/row/width", [](Project& p) { p.row().style.row.width = Length::cqi(40); }},
+        {"/style/row/rowGap", [](Project& p) { p.row().style.row.rowGap = Length::px(10001); }},
         {"/style/picture/ratio",
          [](Project& p) {
-             p.style.picture.ratio = {{1e6, 1}};
+             p.row().style.picture.ratio = {{1e6, 1}};
          }},
         {"/style/text/card",
-         [](Project& p) { p.style.text.roles.emplace_back("card", TextStyle()).second.weight = 400; }},
-        {"/style/text", [](Project& p) { addRoles(p.style.text, 101); }},
+         [](Project& p) { p.row().style.text.roles.emplace_back("card", TextStyle()).second.weight = 400; }},
+        {"/style/text", [](Project& p) { addRoles(p.row().style.text, 101); }},
         {"/style/text/body/family/1",
          [](Project& p) {
-             p.style.text.of("body").family = {{"Own Sans", "a\x01"}};
+             p.row().style.text.of("body").family = {{"Own Sans", "a\x01"}};
          }},
-        {"/style/text/body/family", [](Project& p) { p.style.text.of("body").family.emplace(); }},
-        {"/style/text/body/weight", [](Project& p) { p.style.text.of("body").weight = 1001; }},
-        {"/style/text/body/size", [](Project& p) { p.style.text.of("body").size = Ramp::flat(401); }},
+        {"/style/text/body/family", [](Project& p) { p.row().style.text.of("body").family.emplace(); }},
+        {"/style/text/body/weight", [](Project& p) { p.row().style.text.of("body").weight = 1001; }},
+        {"/style/text/body/size", [](Project& p) { p.row().style.text.of("body").size = Ramp::flat(401); }},
         {"/style/text/body/size/1/1",
          [](Project& p) {
-             p.style.text.of("body").size = Ramp::between({300, 16}, {900, 500});
+             p.row().style.text.of("body").size = Ramp::between({300, 16}, {900, 500});
          }},
         {"/style/text/body/lineHeight",
-         [](Project& p) { p.style.text.of("body").lineHeight = LineHeight::of(Length::percent(4)); }},
-        {"/style/text/body/keepLines", [](Project& p) { p.style.text.of("body").keepLines = 51; }},
-        {"/cards", [](Project& p) { repeat(p.cards, 501); }},
-        {"/cards/0/parts", [](Project& p) { repeat(p.cards[0].parts, 51); }},
+         [](Project& p) { p.row().style.text.of("body").lineHeight = LineHeight::of(Length::percent(4)); }},
+        {"/style/text/body/keepLines", [](Project& p) { p.row().style.text.of("body").keepLines = 51; }},
+        {"/cards", [](Project& p) { repeat(p.row().cards, 501); }},
+        {"/cards/0/parts", [](Project& p) { repeat(p.row().cards[0].parts, 51); }},
         {"/cards/0/parts/0/role", [](Project& p) { textOf(p).role = "Heading"; }},
         {"/cards/0/parts/1/picture", [](Project& p) { pictureOf(p).file.clear(); }},
         {"/cards/0/parts/1/size/0", [](Project& p) { pictureOf(p).width = 1e6; }},
@@ -129,28 +129,28 @@ const std::vector<std::pair<const char*, Change>>& breaches() {
         {"/cards/0/parts/1",
          [](Project& p) {
              pictureOf(p).width = 0;
-             p.variants[0].bands[1].set.picture.ratio.emplace();
+             p.row().variants[0].bands[1].set.picture.ratio.emplace();
          }},
-        {"/variants", [](Project& p) { p.variants.clear(); }},
-        {"/variants", [](Project& p) { repeat(p.variants, 51); }},
-        {"/variants/0/class", [](Project& p) { p.variants[0].className = ".walks"; }},
-        {"/variants/1/class", [](Project& p) { repeat(p.variants, 2); }},
+        {"/variants", [](Project& p) { p.row().variants.clear(); }},
+        {"/variants", [](Project& p) { repeat(p.row().variants, 51); }},
+        {"/variants/0/class", [](Project& p) { p.row().variants[0].className = ".walks"; }},
+        {"/variants/1/class", [](Project& p) { repeat(p.row().variants, 2); }},
         {"/variants/0/set/card/pictureShare",
-         [](Project& p) { p.variants[0].set.card.pictureShare = Length::px(10); }},
-        {"/variants/0/bands", [](Project& p) { p.variants[0].bands.clear(); }},
-        {"/variants/0/bands", [](Project& p) { repeat(p.variants[0].bands, 51); }},
-        {"/variants/0/bands/1", [](Project& p) { p.variants[0].bands[1].upTo = 900; }},
-        {"/variants/0/bands/0", [](Project& p) { p.variants[0].bands[0].upTo.reset(); }},
-        {"/variants/0/bands/0/upTo", [](Project& p) { p.variants[0].bands[0].upTo = 10001; }},
+         [](Project& p) { p.row().variants[0].set.card.pictureShare = Length::px(10); }},
+        {"/variants/0/bands", [](Project& p) { p.row().variants[0].bands.clear(); }},
+        {"/variants/0/bands", [](Project& p) { repeat(p.row().variants[0].bands, 51); }},
+        {"/variants/0/bands/1", [](Project& p) { p.row().variants[0].bands[1].upTo = 900; }},
+        {"/variants/0/bands/0", [](Project& p) { p.row().variants[0].bands[0].upTo.reset(); }},
+        {"/variants/0/bands/0/upTo", [](Project& p) { p.row().variants[0].bands[0].upTo = 10001; }},
         {"/variants/0/bands/1",
          [](Project& p) {
-             repeat(p.variants[0].bands, 2);
-             p.variants[0].bands.emplace_back();
+             repeat(p.row().variants[0].bands, 2);
+             p.row().variants[0].bands.emplace_back();
          }},
-        {"/wishes/grid", [](Project& p) { p.wishes->grid = Length::px(17); }},
-        {"/wishes/reserve", [](Project& p) { p.wishes->reserve = 0.6; }},
-        {"/wishes/without/0", [](Project& p) { p.wishes->without = {500}; }},
-        {"/wishes/roles", [](Project& p) { repeat(p.wishes->roles, 1001); }},
+        {"/wishes/grid", [](Project& p) { p.row().wishes->grid = Length::px(17); }},
+        {"/wishes/reserve", [](Project& p) { p.row().wishes->reserve = 0.6; }},
+        {"/wishes/without/0", [](Project& p) { p.row().wishes->without = {500}; }},
+        {"/wishes/roles", [](Project& p) { repeat(p.row().wishes->roles, 1001); }},
         {"/wishes/roles/0/role", [](Project& p) { wishesOf(p).role = "picture"; }},
         {"/wishes/roles/0/lines", [](Project& p) { wishesOf(p).lines = 0; }},
         {"/wishes/roles/0/zoom", [](Project& p) { wishesOf(p).zoom = 1; }},
@@ -179,25 +179,26 @@ const std::vector<std::pair<const char*, Change>>& breaches() {
         {"/checks/silenced/0/check", [](Project& p) { p.checking.silenced[0].check = "Holes"; }},
         {"/checks/silenced/0/reason", [](Project& p) { p.checking.silenced[0].reason.clear(); }},
         {"/checks/limits/leastZoom", [](Project& p) { p.checking.limits.leastZoom = 0.5; }},
-        {"/given/levelBefore", [](Project& p) { p.given->levelBefore = 0; }},
-        {"/given/selectors", [](Project& p) { p.given->selectors.pop_back(); }},
-        {"/given/selectors/Big Text", [](Project& p) { p.given->selectors.emplace_back("Big Text", "p"); }},
-        {"/given/selectors/card", [](Project& p) { p.given->selectors[1].second = " "; }},
+        {"/given/levelBefore", [](Project& p) { p.row().given->levelBefore = 0; }},
+        {"/given/selectors", [](Project& p) { p.row().given->selectors.pop_back(); }},
+        {"/given/selectors/Big Text",
+         [](Project& p) { p.row().given->selectors.emplace_back("Big Text", "p"); }},
+        {"/given/selectors/card", [](Project& p) { p.row().given->selectors[1].second = " "; }},
         {"/",
          [](Project& p) {
-             addRoles(p.style.text, 60);
+             addRoles(p.row().style.text, 60);
              for (int i = 0; i < 60; ++i)
-                 p.variants[0].set.text.of("other-" + std::to_string(i)).weight = 400;
+                 p.row().variants[0].set.text.of("other-" + std::to_string(i)).weight = 400;
          }},
         {"/style/row/level",
          [](Project& p) {
-             p.style.row.level = Level::Subgrid;
-             p.style.row.lastLine = LastLine::Center;
+             p.row().style.row.level = Level::Subgrid;
+             p.row().style.row.lastLine = LastLine::Center;
          }},
         {"/style/card/padding/top",
          [](Project& p) {
-             p.variants[0].bands[0].set.card.direction = Direction::Beside;
-             p.style.card.padding.top = Length::percent(4);
+             p.row().variants[0].bands[0].set.card.direction = Direction::Beside;
+             p.row().style.card.padding.top = Length::percent(4);
          }},
     };
     return all;
@@ -245,13 +246,13 @@ public:
     void apply(Project& project) {
         switch (whole(0, 12)) {
             case 0:
-                return change(project.style);
+                return change(project.row().style);
             case 1:
-                return change(any(project.variants).set);
+                return change(any(project.row().variants).set);
             case 2:
-                return change(any(any(project.variants).bands).set);
+                return change(any(any(project.row().variants).bands).set);
             case 3: {
-                auto& bands = any(project.variants).bands;
+                auto& bands = any(project.row().variants).bands;
                 Band& band = any(bands);
                 if (whole(0, 2) == 0)
                     band.upTo.reset();
@@ -260,23 +261,24 @@ public:
                 return;
             }
             case 4: {
-                auto& variants = project.variants;
+                auto& variants = project.row().variants;
                 if (whole(0, 1) == 0) return variants.push_back(any(variants));
                 any(variants).className = whole(0, 1) == 0 ? "walks-" + std::to_string(whole(1, 9)) : "1st";
                 return;
             }
             case 5: {
-                auto& bands = any(project.variants).bands;
+                auto& bands = any(project.row().variants).bands;
                 if (whole(0, 1) == 0) return bands.push_back(any(bands));
                 bands.erase(bands.begin());
                 return;
             }
             case 6:
-                if (!project.cards.empty() && !any(project.cards).parts.empty())
-                    change(any(any(project.cards).parts));
+                if (!project.row().cards.empty() && !any(project.row().cards).parts.empty())
+                    change(any(any(project.row().cards).parts));
                 return;
             case 7:
-                if (!project.cards.empty()) repeat(project.cards, static_cast<std::size_t>(whole(499, 502)));
+                if (!project.row().cards.empty())
+                    repeat(project.row().cards, static_cast<std::size_t>(whole(499, 502)));
                 return;
             case 8:
                 project.leastWidth = whole(190, 2000);
@@ -293,8 +295,9 @@ public:
                 }
                 return;
             case 10: {
-                RoleWishes& wishes = project.wishes ? project.wishes->roles.emplace_back()
-                                                    : project.wishes.emplace().roles.emplace_back();
+                RoleWishes& wishes = project.row().wishes
+                                         ? project.row().wishes->roles.emplace_back()
+                                         : project.row().wishes.emplace().roles.emplace_back();
                 wishes.role = whole(0, 4) == 0 ? "" : "body";
                 RoleWishes::members([&](const char*, auto member) {
                     if (whole(0, 5) == 0) change(wishes.*member);
@@ -303,7 +306,7 @@ public:
             }
             case 11:
                 project.checking.limits.usualZoom = whole(0, 25);
-                project.headingLevel = whole(1, 7);
+                project.row().headingLevel = whole(1, 7);
                 return;
             default: {
                 FontEntry& font = project.fonts.emplace_back();

@@ -5,7 +5,7 @@ namespace tenter::project {
 namespace {
 
 Wishes wishesFrom(const std::string& roles) {
-    return *sound(smallProjectWith("/wishes", Json::parse(R"({"roles": )" + roles + "}"))).wishes;
+    return *sound(smallProjectWith("/wishes", Json::parse(R"({"roles": )" + roles + "}"))).row().wishes;
 }
 
 TEST(Wishes, hold_for_their_widths_the_later_over_the_earlier) {
@@ -29,7 +29,7 @@ TEST(Wishes, hold_for_their_widths_the_later_over_the_earlier) {
 TEST(Wishes, of_a_project_are_laid_on_the_usual_ones) {
     Project project = sound(smallProject().dump());
     EXPECT_EQ(effectiveWishes(project), defaultWishes(project));
-    project.wishes = wishesFrom(R"([{"role": "heading", "lines": 2}])");
+    project.row().wishes = wishesFrom(R"([{"role": "heading", "lines": 2}])");
     const Wishes wishes = effectiveWishes(project);
     EXPECT_EQ(wishRanges(wishes, "heading", &RoleWishes::lines).at(0).value, 2);
     EXPECT_EQ(wishRanges(wishes, "heading", &RoleWishes::leastSize).at(0).value, 11);

@@ -82,9 +82,9 @@ TEST(Remedies, AlignThePartsOfTheBandThatNeedsIt) {
     const Remedy* aligned = labelled(remedies, "Align parts of neighbouring cards");
     ASSERT_NE(aligned, nullptr);
     EXPECT_EQ(aligned->where, "in the band 601–1920\u00A0px (2 columns)");
-    EXPECT_EQ(aligned->project.variants[0].bands[1].set.row.level, project::Level::Subgrid);
-    EXPECT_FALSE(aligned->project.variants[0].bands[0].set.row.level);
-    EXPECT_FALSE(aligned->project.style.row.level == project::Level::Subgrid);
+    EXPECT_EQ(aligned->project.row().variants[0].bands[1].set.row.level, project::Level::Subgrid);
+    EXPECT_FALSE(aligned->project.row().variants[0].bands[0].set.row.level);
+    EXPECT_FALSE(aligned->project.row().style.row.level == project::Level::Subgrid);
     EXPECT_TRUE(aligned->removes);
     EXPECT_GT(aligned->move.distance, 0);
 }
@@ -105,12 +105,12 @@ TEST(Remedies, UseAColourWithEnoughContrastInTheLayerThatSetsIt) {
     const std::vector<Remedy> remedies = remediesOf(project, "contrast");
     const Remedy* colour = labelled(remedies, "Use #");
     ASSERT_NE(colour, nullptr);
-    const units::Colour ink = *colour->project.style.text.find("body")->colour;
+    const units::Colour ink = *colour->project.row().style.text.find("body")->colour;
     EXPECT_EQ(colour->label, "Use " + ink.css() + " for body text");
     const units::Colour white{255, 255, 255, 255};
     EXPECT_GE(units::contrast(ink, white), 4.5);
     EXPECT_LT(units::contrast(ink, white), 4.7);
-    EXPECT_TRUE(colour->project.variants == project.variants);
+    EXPECT_TRUE(colour->project.row().variants == project.row().variants);
     EXPECT_EQ(colour->move.distance, 0);
     EXPECT_EQ(effectOf(*colour, "widths"), "No box moves.");
 }
@@ -160,7 +160,7 @@ TEST(Remedies, OfATextTestChangeTheProjectWithoutIt) {
     const std::vector<Remedy> remedies = remediesFor(project, 0, finding, checkStore(), options);
     ASSERT_FALSE(remedies.empty());
     for (const Remedy& remedy : remedies)
-        EXPECT_TRUE(remedy.project.cards == project.cards) << remedy.label;
+        EXPECT_TRUE(remedy.project.row().cards == project.row().cards) << remedy.label;
 }
 
 }  // namespace

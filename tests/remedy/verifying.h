@@ -26,7 +26,7 @@ using FindingsByKey = std::map<std::pair<std::size_t, std::string>, Finding>;
 
 inline FindingsByKey allFindings(const project::Project& project, text::ParagraphStore& store) {
     FindingsByKey all;
-    for (std::size_t variant = 0; variant < project.variants.size(); ++variant)
+    for (std::size_t variant = 0; variant < project.row().variants.size(); ++variant)
         for (const Finding& finding : checks::check(project, variant, store))
             EXPECT_TRUE(all.emplace(std::pair(variant, finding.key), finding).second)
                 << "two findings with one key: " << finding.says;
@@ -44,7 +44,7 @@ inline std::set<std::pair<std::size_t, std::string>> keysOf(const std::vector<re
 inline double movedAt(const project::Project& before, const project::Project& after, double width,
                       text::ParagraphStore& store) {
     double most = 0;
-    for (std::size_t variant = 0; variant < before.variants.size(); ++variant) {
+    for (std::size_t variant = 0; variant < before.row().variants.size(); ++variant) {
         const layout::PreparedRow rowBefore(before, variant, store, text::defaultProfile());
         const layout::PreparedRow rowAfter(after, variant, store, text::defaultProfile());
         const layout::Layout one = layout::layOut(rowBefore, width);

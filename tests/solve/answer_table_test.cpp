@@ -61,9 +61,10 @@ double inside(const project::Project& project, double width) {
 TEST(AnswerTable, has_a_row_for_each_role_and_band_of_each_variant) {
     for (const Solved& solved : solvedSamples()) {
         std::size_t expected = 0;
-        for (const project::Variant& variant : solved.project.variants) {
-            const layout::PreparedRow row(solved.project, *solved.project.findVariant(variant.className),
-                                          solveStore(), text::blink());
+        for (const project::Variant& variant : solved.project.row().variants) {
+            const layout::PreparedRow row(solved.project,
+                                          *solved.project.row().findVariant(variant.className), solveStore(),
+                                          text::blink());
             expected += variant.bands.size() * row.roles().size();
         }
         EXPECT_EQ(solved.table.rows.size(), expected) << solved.name;
@@ -71,12 +72,12 @@ TEST(AnswerTable, has_a_row_for_each_role_and_band_of_each_variant) {
             const SizeRow& row = solved.table.rows[i];
             EXPECT_LT(row.narrow.width, row.wide.width);
             EXPECT_EQ(row.columns,
-                      *project::resolve(solved.project, solved.project.variants[row.variant], row.band)
+                      *project::resolve(solved.project, solved.project.row().variants[row.variant], row.band)
                            .row.columns);
             const double start =
                 row.band == 0 ? solved.project.leastWidth : solved.table.rows[i - 1].wide.width;
             EXPECT_EQ(row.narrow.width, start) << solved.name;
-            const auto& upTo = solved.project.variants[row.variant].bands[row.band].upTo;
+            const auto& upTo = solved.project.row().variants[row.variant].bands[row.band].upTo;
             EXPECT_EQ(row.wide.width, upTo.value_or(solved.project.mostWidth)) << solved.name;
         }
     }
@@ -126,10 +127,10 @@ TEST(AnswerTable, has_each_limit_once_at_the_size_that_the_solved_row_has_there)
                 EXPECT_EQ(binding.band, row.band) << limit.text;
                 // A breakpoint belongs to the band below it; the range of a wish starts above its lower
                 // width.
-                const bool above =
-                    project::bandAt(solved.project.variants[row.variant], binding.width) < binding.band ||
-                    (!binding.wish.everywhere && binding.width == binding.wish.widths.from &&
-                     binding.width > solved.project.leastWidth);
+                const bool above = project::bandAt(solved.project.row().variants[row.variant],
+                                                   binding.width) < binding.band ||
+                                   (!binding.wish.everywhere && binding.width == binding.wish.widths.from &&
+                                    binding.width > solved.project.leastWidth);
                 EXPECT_EQ(limit.text.find("just above ") != std::string::npos, above) << limit.text;
                 EXPECT_NEAR(limit.width, binding.width + (above ? 1 : 0), 1e-6) << limit.text;
                 atBreakpoints += above ? 1 : 0;
@@ -265,17 +266,17 @@ TEST(AnswerText, has_aligned_columns_and_then_every_limit) {
 
 TEST(Titles, are_what_people_call_variants_with_the_class_where_two_are_alike) {
     project::Project project;
-    project.variants.resize(3);
-    project.variants[0].className = "walks-trio";
-    project.variants[0].name = "3";
-    project.variants[1].className = "walks-solo";
-    project.variants[1].name = "1";
-    project.variants[2].className = "walks-other";
-    EXPECT_EQ(project::titleOf(project.variants[0]), "3 columns");
-    EXPECT_EQ(project::titleOf(project.variants[1]), "1 column");
-    EXPECT_EQ(project::titleOf(project.variants[2]), "walks-other");
+    project.row().variants.resize(3);
+    project.row().variants[0].className = "walks-trio";
+    project.row().variants[0].name = "3";
+    project.row().variants[1].className = "walks-solo";
+    project.row().variants[1].name = "1";
+    project.row().variants[2].className = "walks-other";
+    EXPECT_EQ(project::titleOf(project.row().variants[0]), "3 columns");
+    EXPECT_EQ(project::titleOf(project.row().variants[1]), "1 column");
+    EXPECT_EQ(project::titleOf(project.row().variants[2]), "walks-other");
     EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns”");
-    project.variants[2].name = "3 columns";
+    project.row().variants[2].name = "3 columns";
     EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns”, class walks-trio");
 }
 

@@ -19,10 +19,10 @@ constexpr milliseconds longest{100};
 /// Many cards with wishes that conflict, so that there is much to search.
 project::Project longProject(std::size_t cards) {
     project::Project project = samples().at("shore-walks.tenter.json");
-    const std::vector<project::Card> few = project.cards;
-    project.cards.clear();
+    const std::vector<project::Card> few = project.row().cards;
+    project.row().cards.clear();
     for (std::size_t i = 0; i < cards; ++i)
-        project.cards.push_back(few[i % few.size()]);
+        project.row().cards.push_back(few[i % few.size()]);
     return wishing(project, {"heading.lines=2", "body.measure=30-70", "body.size=15-", "heading.size=30-",
                              "heading.ratio=body*1.5", "body.growth=0.4", "heading.zoom=210%",
                              "body.breakpoints=same", "button.size=14-", "reserve=30%", "grid=0.05px"});

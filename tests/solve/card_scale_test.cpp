@@ -43,11 +43,11 @@ TEST(CardScale, sets_each_role_once_for_every_variant) {
         const auto roles = project::usedRoles(project);
         EXPECT_EQ(both.second.roles.size(), roles.size()) << name;
         for (const std::string& role : roles) {
-            EXPECT_EQ(project.style.text.find(role)->follow, project::Follow::Card) << name << role;
-            for (const project::Variant& variant : project.variants)
+            EXPECT_EQ(project.row().style.text.find(role)->follow, project::Follow::Card) << name << role;
+            for (const project::Variant& variant : project.row().variants)
                 for (std::size_t band = 0; band < variant.bands.size(); ++band)
                     EXPECT_EQ(project::resolve(project, variant, band).text.find(role)->size,
-                              project.style.text.find(role)->size)
+                              project.row().style.text.find(role)->size)
                         << name << " " << role;
         }
         project::Problems problems;
@@ -69,7 +69,7 @@ TEST(CardScale, fits_the_current_sizes_better_than_similar_ramps) {
                 from.size += little(random);
                 to.size += one.ramp.isFlat() ? from.size - to.size : little(random);
                 if (const auto ramp = units::Ramp::between(from, to))
-                    other.style.text.of(one.role).size = *ramp;
+                    other.row().style.text.of(one.role).size = *ramp;
                 // The sizes are sampled at other widths here, and the ramp is rounded to 0.01 px.
                 EXPECT_GE(changeOf(both.first, other, one.role), best * 0.99 - 0.5)
                     << name << " " << one.role;
@@ -111,8 +111,8 @@ TEST(CardScale, is_solved_like_sizes_that_follow_the_page) {
 // CSS Contain 3 § 3.2: size containment along the inline axis; a subgrid's tracks are its parent's.
 TEST(CardScale, is_refused_where_cards_cannot_be_containers) {
     project::Project project = samples().at("shore-walks.tenter.json");
-    project.style.row.level = project::Level::Subgrid;
-    for (project::Variant& variant : project.variants) {
+    project.row().style.row.level = project::Level::Subgrid;
+    for (project::Variant& variant : project.row().variants) {
         variant.set.row.level.reset();
         for (project::Band& band : variant.bands)
             band.set.row.level.reset();

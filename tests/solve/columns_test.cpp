@@ -46,17 +46,18 @@ TEST(WithColumns, makes_a_valid_variant_of_every_sample_that_satisfies_its_wishe
     for (const auto& [name, sample] : samples()) {
         for (const int columns : {1, 2, 3, 4, 6}) {
             project::Project project = sample;
-            project.variants.push_back(
+            project.row().variants.push_back(
                 solve::withColumns(sample, 0, columns, "made-of-" + std::to_string(columns), solveStore()));
-            project.variants.erase(project.variants.begin(), project.variants.end() - 1);
+            project.row().variants.erase(project.row().variants.begin(), project.row().variants.end() - 1);
             const std::string told = name + " in " + std::to_string(columns);
             project::Problems problems;
             ASSERT_TRUE(project::parse(project::write(project), told, {}, problems) ||
                         project.fonts.size() > 0)
                 << told << ": " << (problems.empty() ? "" : problems[0].line());
             EXPECT_TRUE(project::conflicts(project).empty()) << told;
-            const auto& bands = project.variants[0].bands;
-            EXPECT_EQ(*project::resolve(project, project.variants[0], bands.size() - 1).row.columns, columns);
+            const auto& bands = project.row().variants[0].bands;
+            EXPECT_EQ(*project::resolve(project, project.row().variants[0], bands.size() - 1).row.columns,
+                      columns);
             const solve::Answer answer = solveRelaxing(project);
             ASSERT_TRUE(answer.solved) << told << "\n" << answerText(project, answer);
             EXPECT_EQ(violatedAnywhere(*answer.solved, 1000, random), "") << told;
@@ -67,11 +68,11 @@ TEST(WithColumns, makes_a_valid_variant_of_every_sample_that_satisfies_its_wishe
 // Derived with the same column count, a variant has the same breakpoints and sizes.
 TEST(WithColumns, keeps_bands_and_sizes_for_the_same_column_count) {
     const project::Project project = samples().at("shore-walks.tenter.json");
-    const std::size_t trio = *project.findVariant("walks-trio");
+    const std::size_t trio = *project.row().findVariant("walks-trio");
     project::Project both = project;
-    both.variants.push_back(solve::withColumns(project, trio, 3, "walks-other", solveStore()));
+    both.row().variants.push_back(solve::withColumns(project, trio, 3, "walks-other", solveStore()));
     const layout::PreparedRow one(both, trio, solveStore(), text::blink());
-    const layout::PreparedRow other(both, both.variants.size() - 1, solveStore(), text::blink());
+    const layout::PreparedRow other(both, both.row().variants.size() - 1, solveStore(), text::blink());
     ASSERT_EQ(one.bandCount(), other.bandCount());
     for (double width = 340; width < 1880; width += 20) {
         EXPECT_EQ(one.bandAt(width), other.bandAt(width)) << width;

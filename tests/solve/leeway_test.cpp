@@ -38,7 +38,7 @@ TEST(Leeway, of_a_breakpoint_is_the_largest_range_that_satisfies_the_wishes) {
         EXPECT_EQ(run.suggested, leeway->current);
         const auto violatedAt = [&](double breakpoint) {
             project::Project moved = project;
-            moved.variants[0].bands[band].upTo = breakpoint;
+            moved.row().variants[0].bands[band].upTo = breakpoint;
             return violatedInSteps(moved, 0);
         };
         EXPECT_EQ(violatedAt(run.from + 0.01), "");
@@ -73,7 +73,7 @@ TEST(Leeway, of_settings_ends_where_a_wish_is_violated) {
             EXPECT_GE(run.to, leeway->current);
             const auto brokenWith = [&](double value) {
                 project::Project changed = project;
-                project::Settings& set = changed.variants[0].bands[band].set;
+                project::Settings& set = changed.row().variants[0].bands[band].set;
                 const auto length =
                     units::Length::parse(units::number(value, 3) + std::string(units::suffix(leeway->unit)));
                 if (varied == LeewaySetting::ColumnGap) set.row.columnGap = length;
@@ -142,9 +142,9 @@ TEST(AllowedSizes, are_the_limit_of_what_layouts_satisfy) {
                     project::Project changed = project;
                     // The other roles are so small that they do not matter.
                     for (const std::string& each : project::roles(project))
-                        for (project::Band& band : changed.variants[0].bands)
+                        for (project::Band& band : changed.row().variants[0].bands)
                             band.set.text.of(each).size = units::Ramp::flat(each == role ? size : 1);
-                    project::Wishes only = *changed.wishes;
+                    project::Wishes only = *changed.row().wishes;
                     for (const std::string& each : project::roles(project))
                         if (each != role) {
                             project::RoleWishes& none = only.roles.emplace_back();
@@ -152,7 +152,7 @@ TEST(AllowedSizes, are_the_limit_of_what_layouts_satisfy) {
                             none.mostMeasure = 1000;
                             none.leastSize = 1;
                         }
-                    changed.wishes = only;
+                    changed.row().wishes = only;
                     std::string broken;
                     for (const text::BreakProfile* profile : text::profiles())
                         broken += Judge(changed, 0, *profile).violatedAt(width);
@@ -175,7 +175,7 @@ TEST(Leeway, is_applied_to_the_band_it_is_for) {
     const project::Project project = ferries();
     const project::Project moved =
         solve::withValue(project, 0, 0, LeewaySetting::Breakpoint, 702, units::Unit::Px);
-    EXPECT_EQ(moved.variants[0].bands[0].upTo, 702);
+    EXPECT_EQ(moved.row().variants[0].bands[0].upTo, 702);
     const auto now = [](const project::Project& of, LeewaySetting varied) {
         return solve::leewayOf(of, 0, 1, varied, solveStore())->current;
     };

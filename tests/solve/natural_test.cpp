@@ -8,7 +8,7 @@ namespace {
 /// A role's size at both ends of every band of every variant, CSS px, in the order of the widths.
 std::vector<double> sizesOf(const project::Project& project, const std::string& role) {
     std::vector<double> sizes;
-    for (const project::Variant& variant : project.variants) {
+    for (const project::Variant& variant : project.row().variants) {
         double from = project.leastWidth;
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             const double to = variant.bands[band].upTo.value_or(project.mostWidth);
@@ -34,11 +34,11 @@ void spoilRole(project::Project& project, const std::string& role, double times)
         for (auto& [name, style] : settings.text.roles)
             if (name != role) style.size = old.text.find(name)->size;
     };
-    restore(project.style, before.style);
-    for (std::size_t v = 0; v < project.variants.size(); ++v) {
-        restore(project.variants[v].set, before.variants[v].set);
-        for (std::size_t b = 0; b < project.variants[v].bands.size(); ++b)
-            restore(project.variants[v].bands[b].set, before.variants[v].bands[b].set);
+    restore(project.row().style, before.row().style);
+    for (std::size_t v = 0; v < project.row().variants.size(); ++v) {
+        restore(project.row().variants[v].set, before.row().variants[v].set);
+        for (std::size_t b = 0; b < project.row().variants[v].bands.size(); ++b)
+            restore(project.row().variants[v].bands[b].set, before.row().variants[v].bands[b].set);
     }
 }
 
@@ -103,7 +103,7 @@ TEST(NaturalSizes, step_little_at_breakpoints) {
         const project::Project back = solved(project);
         const std::vector<double> body = sizesOf(back, "body");
         std::size_t i = 0;
-        for (const project::Variant& variant : back.variants) {
+        for (const project::Variant& variant : back.row().variants) {
             for (std::size_t band = 0; band + 1 < variant.bands.size(); ++band) {
                 const double below = body[i + 2 * band + 1];
                 const double above = body[i + 2 * band + 2];
@@ -135,7 +135,7 @@ TEST(NaturalSizes, keep_the_other_variants) {
     for (const auto& [name, sample] : samples()) {
         const project::Project before = solved(sample);
         project::Project project = before;
-        project::Variant& spoilt = project.variants.back();
+        project::Variant& spoilt = project.row().variants.back();
         spoil(spoilt.set, 1.9, 1.9);
         for (project::Band& band : spoilt.bands)
             spoil(band.set, 1.9, 1.9);

@@ -12,8 +12,8 @@ const project::Project& walks() {
 
 project::Wishes wishesOf(const std::vector<std::string>& wishes) {
     project::Project none = walks();
-    none.wishes.reset();
-    return *wishing(none, wishes).wishes;
+    none.row().wishes.reset();
+    return *wishing(none, wishes).row().wishes;
 }
 
 TEST(WishNotation, covers_every_wish) {

@@ -23,7 +23,7 @@ std::string unequalAnywhere(const project::Project& solved, const std::string& r
         const double size = sizeAt(*rows[0], width);
         for (std::size_t other = 1; other < rows.size(); ++other)
             if (std::abs(sizeAt(*rows[other], width) - size) > 1e-9)
-                return solved.variants[other].className + " at " + std::to_string(width) + ": " +
+                return solved.row().variants[other].className + " at " + std::to_string(width) + ": " +
                        std::to_string(sizeAt(*rows[other], width)) + ", not " + std::to_string(size);
     }
     return {};
@@ -52,7 +52,7 @@ project::Project oneAndFew(const std::string& wishes, const std::string& bandsOf
 
 units::Ramp rampIn(const project::Project& project, std::size_t variant, std::size_t band,
                    const std::string& role = "heading") {
-    return *project::resolve(project, project.variants[variant], band).text.find(role)->size;
+    return *project::resolve(project, project.row().variants[variant], band).text.find(role)->size;
 }
 
 // Variants with different breakpoints and wrong sizes, at ten thousand widths.
@@ -80,7 +80,7 @@ TEST(SameInVariants, holds_on_a_grid) {
     spoil(project, 1.5, 1.4);
     const Answer answer = solveRelaxing(project);
     ASSERT_TRUE(answer.solved) << answerText(project, answer);
-    EXPECT_EQ(project.wishes->grid, units::Length::px(0.5));
+    EXPECT_EQ(project.row().wishes->grid, units::Length::px(0.5));
     for (const char* role : {"heading", "button"}) {
         EXPECT_EQ(unequalAnywhere(*answer.solved, role, 10000, random), "") << role;
         for (const units::RampPoint& end :
@@ -109,15 +109,15 @@ TEST(SameInVariants, keeps_one_ramp_per_band_for_common_breakpoints) {
 TEST(SameInVariants, notes_where_different_breakpoints_require_one_ramp) {
     project::Project project =
         oneAndFew(R"({"roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
-    project.variants[1].bands[0].set.text.of("heading").size = units::Ramp::flat(30);
+    project.row().variants[1].bands[0].set.text.of("heading").size = units::Ramp::flat(30);
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved) << answerText(project, answer);
     const std::string told = answerText(project, answer);
     EXPECT_NE(told.find("Heading has one ramp from 320 to 1200\u00A0px in every variant"), std::string::npos)
         << told;
     // The ramp is set once, in the style.
-    EXPECT_FALSE(answer.solved->variants[1].bands[0].set.text.find("heading"));
-    EXPECT_TRUE(answer.solved->style.text.find("heading")->size);
+    EXPECT_FALSE(answer.solved->row().variants[1].bands[0].set.text.find("heading"));
+    EXPECT_TRUE(answer.solved->row().style.text.find("heading")->size);
 }
 
 TEST(SameInVariants, keeps_sizes_that_are_equal_already) {
@@ -136,14 +136,14 @@ TEST(SameInVariants, solves_every_variant_whichever_is_requested) {
     const Answer all = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(one.solved && all.solved);
     EXPECT_EQ(*one.solved, *all.solved);
-    project.wishes->roles[0].sameInVariants = false;
-    EXPECT_EQ(solve::solve(project, {0}, solveStore()).solved->variants[1], project.variants[1]);
+    project.row().wishes->roles[0].sameInVariants = false;
+    EXPECT_EQ(solve::solve(project, {0}, solveStore()).solved->row().variants[1], project.row().variants[1]);
 }
 
 TEST(SameInVariants, names_the_places_that_limit_all_variants) {
     project::Project project = oneAndFew(
         R"({"aim": "largest", "roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
-    project.variants[0].set.text.of("heading").size = *units::Ramp::between({320, 22}, {1200, 50});
+    project.row().variants[0].set.text.of("heading").size = *units::Ramp::between({320, 22}, {1200, 50});
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved);
     const std::string told = answerText(project, answer);
@@ -195,7 +195,7 @@ TEST(SameInVariants, has_no_larger_sizes_by_more_than_a_step) {
                 const auto ramp = *units::Ramp::between({320, from}, {1200, to});
                 if (worth(ramp) <= best || worth(ramp) > best + 1) continue;
                 ++tried;
-                project.style.text.of("heading").size = ramp;
+                project.row().style.text.of("heading").size = ramp;
                 ASSERT_FALSE(keeps(project)) << lines << ": " << from << " to " << to << " beats "
                                              << found.from().size << " to " << found.to().size;
             }
@@ -213,11 +213,11 @@ TEST(SameInVariants, is_in_an_irreducible_conflict) {
     std::vector<project::Project> all;
     project::Project measured = oneAndFew(
         R"({"roles": [{"role": "body", "sameInVariants": true, "zoom": 20, "withColumn": false, "leastMeasure": 40, "mostMeasure": 75}]})");
-    std::get<project::TextPart>(measured.cards[0].parts[1]).copy[0].text = longBody;
+    std::get<project::TextPart>(measured.row().cards[0].parts[1]).copy[0].text = longBody;
     all.push_back(measured);
     project::Project locked =
         oneAndFew(R"({"roles": [{"role": "heading", "sameInVariants": true, "zoom": 20, "locked": true}]})");
-    locked.variants[0].set.text.of("heading").size = units::Ramp::flat(27);
+    locked.row().variants[0].set.text.of("heading").size = units::Ramp::flat(27);
     all.push_back(locked);
     all.push_back(oneAndFew(
         R"({"roles": [{"role": "heading", "sameInVariants": true, "breakpoints": "proportional", "zoom": 20}]})"));
@@ -254,8 +254,8 @@ TEST(SameInVariants, holds_for_sizes_that_follow_the_card) {
     std::mt19937 random(20);
     project::Project project =
         oneAndFew(R"({"roles": [{"role": "heading", "lines": 2, "sameInVariants": true}]})");
-    project.style.text.of("heading").follow = project::Follow::Card;
-    project.style.text.of("heading").size = *units::Ramp::between({300, 30}, {1000, 50});
+    project.row().style.text.of("heading").follow = project::Follow::Card;
+    project.row().style.text.of("heading").size = *units::Ramp::between({300, 30}, {1000, 50});
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved) << answerText(project, answer);
     EXPECT_EQ(unequalAnywhere(*answer.solved, "heading", 10000, random), "");
@@ -275,7 +275,7 @@ TEST(SameInVariants, holds_at_the_widths_of_the_wish) {
     project::Project project = oneAndFew(R"({"roles": [{"role": "heading", "lines": 2},
         {"role": "heading", "from": 700, "sameInVariants": true}]})",
                                          R"([{"upTo": 700}, {}])");
-    project.variants[0].set.text.of("heading").size = units::Ramp::flat(18);
+    project.row().variants[0].set.text.of("heading").size = units::Ramp::flat(18);
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved) << answerText(project, answer);
     EXPECT_EQ(rampIn(*answer.solved, 0, 1), rampIn(*answer.solved, 1, 1));
@@ -296,9 +296,9 @@ TEST(SameInVariants, includes_the_bounds_of_other_variants) {
     };
     project::Project project = oneAndFew(R"({"roles": [{"role": "heading", "lines": 2}]})");
     const double alone = mostAt(project, 800);
-    project.wishes->roles[0].sameInVariants = true;
+    project.row().wishes->roles[0].sameInVariants = true;
     EXPECT_NEAR(mostAt(project, 800), alone / 2, 0.01);
-    project.wishes->roles[0].from = 900;
+    project.row().wishes->roles[0].from = 900;
     EXPECT_NEAR(mostAt(project, 800), mostAt(oneAndFew(R"({"roles": []})"), 800), 0.01);
 }
 

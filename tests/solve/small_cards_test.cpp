@@ -25,11 +25,11 @@ project::Project smallCard(const std::string& heading, const std::string& body, 
 }
 
 units::Ramp rampOf(const project::Project& project, const std::string& role) {
-    return *project::resolve(project, project.variants[0], 0).text.find(role)->size;
+    return *project::resolve(project, project.row().variants[0], 0).text.find(role)->size;
 }
 
 void setRamp(project::Project& project, const std::string& role, double from, double to) {
-    project.variants[0].set.text.of(role).size = units::Ramp::between({320, from}, {800, to});
+    project.row().variants[0].set.text.of(role).size = units::Ramp::between({320, from}, {800, to});
 }
 
 /// True if the row satisfies its wishes at every second width of the range, under both break profiles.
@@ -245,7 +245,7 @@ TEST(Solve, keeps_a_smaller_role_smaller) {
     ASSERT_TRUE(answer.solved) << answerText(project, answer);
     const auto leadAt = [](const project::Project& row, double width) {
         const auto size = [&](const char* role) {
-            return project::resolve(row, row.variants[0], 0).text.find(role)->size->sizeAt(width);
+            return project::resolve(row, row.row().variants[0], 0).text.find(role)->size->sizeAt(width);
         };
         return size("body") / size("kicker");
     };
@@ -259,7 +259,7 @@ TEST(Solve, ignores_small_leads) {
     const Answer answer = solve::solve(project, {0, 1}, solveStore());
     ASSERT_TRUE(answer.solved) << answerText(project, answer);
     for (const std::size_t band : {1U, 2U, 3U})
-        EXPECT_NEAR(project::resolve(*answer.solved, answer.solved->variants[0], band)
+        EXPECT_NEAR(project::resolve(*answer.solved, answer.solved->row().variants[0], band)
                         .text.find("body")
                         ->size->from()
                         .size,
@@ -290,8 +290,9 @@ TEST(SmallCard, keeps_room_for_longer_text) {
 TEST(SmallCard, ignores_cards_that_the_wishes_ignore) {
     project::Project project = smallCard("Observatory of the northern saltmarshes and mudflats", "Out.",
                                          R"({"roles": [{"role": "heading", "lines": 1}]})");
-    project.cards.push_back(project.cards[0]);
-    std::get<project::TextPart>(project.cards[1].parts[0]).copy = {{project::Run::Kind::Plain, "Ebb", ""}};
+    project.row().cards.push_back(project.row().cards[0]);
+    std::get<project::TextPart>(project.row().cards[1].parts[0]).copy = {
+        {project::Run::Kind::Plain, "Ebb", ""}};
     const Answer both = solve::solve(project, {0}, solveStore());
     const project::Project without = wishing(project, {"without=1"});
     const Answer second = solve::solve(without, {0}, solveStore());
@@ -315,7 +316,7 @@ TEST(SmallCard, shows_which_word_limits_and_what_a_shorter_one_allows) {
     EXPECT_EQ(binding->text.part, 0U);
     // Letters differ in width: those removed here are near the mean of the word.
     project::Project shorter = project;
-    std::get<project::TextPart>(shorter.cards[0].parts[0]).copy[0].text = "Saltmarsh observat";
+    std::get<project::TextPart>(shorter.row().cards[0].parts[0]).copy[0].text = "Saltmarsh observat";
     const Answer less = solve::solve(shorter, {0}, solveStore());
     ASSERT_TRUE(less.solved && binding->sizeWithShorterWord);
     const double size = rampOf(*less.solved, "heading").sizeAt(binding->width);
@@ -493,7 +494,7 @@ TEST(Solve, splits_ramps_only_if_the_wishes_need_it) {
     const project::Project loose = wishing(project, {"heading.lines=3"});
     const Answer common = solve::solve(loose, {0}, solveStore());
     ASSERT_TRUE(common.solved) << answerText(loose, common);
-    EXPECT_FALSE(common.solved->variants[0].bands[0].set.text.find("heading"));
+    EXPECT_FALSE(common.solved->row().variants[0].bands[0].set.text.find("heading"));
     std::mt19937 random(3);
     EXPECT_EQ(violatedAnywhere(*split.solved, 3000, random), "");
     EXPECT_EQ(violatedAnywhere(*common.solved, 3000, random), "");
@@ -504,9 +505,9 @@ TEST(Solve, does_not_change_a_style_that_other_variants_use) {
     spoil(project, 1.6, 1.6);
     const Answer one = solve::solve(project, {0}, solveStore());
     ASSERT_TRUE(one.solved) << answerText(project, one);
-    EXPECT_EQ(one.solved->style, project.style);
-    EXPECT_EQ(one.solved->variants[1], project.variants[1]);
-    EXPECT_NE(one.solved->variants[0], project.variants[0]);
+    EXPECT_EQ(one.solved->row().style, project.row().style);
+    EXPECT_EQ(one.solved->row().variants[1], project.row().variants[1]);
+    EXPECT_NE(one.solved->row().variants[0], project.row().variants[0]);
 }
 
 // With each relaxation the wishes can be satisfied.

@@ -44,8 +44,8 @@ TEST(Solve, leaves_no_finding_that_sizes_can_fix) {
             for (const std::size_t variant : allVariants(project))
                 for (const checks::Finding& finding : checks::check(*answer.solved, variant, solveStore()))
                     EXPECT_FALSE(isFitted(finding.check))
-                        << name << " " << first << " " << last << " " << project.variants[variant].className
-                        << ": " << finding.says;
+                        << name << " " << first << " " << last << " "
+                        << project.row().variants[variant].className << ": " << finding.says;
         }
     }
 }
@@ -58,7 +58,7 @@ std::pair<double, std::string> mostGrown(const project::Project& solved, const p
         const layout::PreparedRow now(solved, variant, solveStore(), text::blink());
         const layout::PreparedRow then(before, variant, solveStore(), text::blink());
         std::vector<double> widths{solved.leastWidth, solved.mostWidth};
-        for (const project::Band& band : solved.variants[variant].bands)
+        for (const project::Band& band : solved.row().variants[variant].bands)
             if (band.upTo) widths.insert(widths.end(), {*band.upTo, *band.upTo + 0.01});
         for (const double width : widths)
             for (std::uint32_t one = 0; one < now.roles().size(); ++one)
@@ -78,8 +78,8 @@ std::pair<double, std::string> mostGrown(const project::Project& solved, const p
 TEST(Solve, keeps_proportions_if_some_roles_must_become_much_smaller) {
     for (const auto& [name, sample] : samples()) {
         project::Project project = sample;
-        project.wishes.reset();
-        if (name.starts_with("season")) project.wishes = sample.wishes;
+        project.row().wishes.reset();
+        if (name.starts_with("season")) project.row().wishes = sample.row().wishes;
         spoil(project, 1.7, 1.7);
         const Answer answer = solveRelaxing(project);
         ASSERT_TRUE(answer.solved) << name;

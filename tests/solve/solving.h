@@ -53,11 +53,11 @@ inline std::map<std::string, project::Project> samples() {
 
 /// `project` with its own wishes and those in `wishes`, in the notation of the command line.
 inline project::Project wishing(project::Project project, const std::vector<std::string>& wishes) {
-    project::Wishes said = project.wishes.value_or(project::Wishes());
+    project::Wishes said = project.row().wishes.value_or(project::Wishes());
     project::Problems problems;
     for (const std::string& wish : wishes)
         EXPECT_TRUE(solve::addWish(wish, project, said, problems)) << wish;
-    project.wishes = said;
+    project.row().wishes = said;
     return project;
 }
 
@@ -79,7 +79,7 @@ inline project::Project wishingOnly(project::Project card, const std::vector<sol
         }
     for (const solve::Wish& wish : wishes)
         only.roles.push_back(solve::toRoleWishes(wish));
-    card.wishes = project::overlaid(project::Wishes(), only);
+    card.row().wishes = project::overlaid(project::Wishes(), only);
     return card;
 }
 
@@ -89,7 +89,7 @@ public:
     Judge(const project::Project& project, std::size_t variant, const text::BreakProfile& profile)
         : project_(project), row_(project, variant, solveStore(), profile) {
         const project::Wishes wishes = project::effectiveWishes(project);
-        for (std::size_t card = 0; card < project.cards.size(); ++card)
+        for (std::size_t card = 0; card < project.row().cards.size(); ++card)
             without_.push_back(std::ranges::count(wishes.without, static_cast<int>(card)) > 0);
         using project::RoleWishes;
         for (const std::string& role : row_.roles())
@@ -132,7 +132,7 @@ private:
     const char* brokenBy(const layout::LaidPart& part, std::size_t card) const {
         const Asked& asked = roles_[part.role];
         if (const auto most = here(asked.lines); most && part.lineCount > *most) {
-            const auto& copy = std::get<project::TextPart>(project_.cards[card].parts[part.index]).copy;
+            const auto& copy = std::get<project::TextPart>(project_.row().cards[card].parts[part.index]).copy;
             if (part.lineCount > 1 + std::ranges::count(copy, project::Run::Kind::Break, &project::Run::kind))
                 return "lines";
         }
@@ -161,12 +161,12 @@ private:
 /// if there is none.
 inline std::string violatedAnywhere(const project::Project& solved, int count, std::mt19937& random) {
     std::uniform_real_distribution<double> widths(solved.leastWidth, solved.mostWidth);
-    for (std::size_t variant = 0; variant < solved.variants.size(); ++variant) {
+    for (std::size_t variant = 0; variant < solved.row().variants.size(); ++variant) {
         for (const text::BreakProfile* profile : text::profiles()) {
             Judge judge(solved, variant, *profile);
             for (int i = 0; i < count; ++i) {
                 const std::string broken = judge.violatedAt(widths(random));
-                if (!broken.empty()) return solved.variants[variant].className + ": " + broken;
+                if (!broken.empty()) return solved.row().variants[variant].className + ": " + broken;
             }
         }
     }
@@ -175,7 +175,7 @@ inline std::string violatedAnywhere(const project::Project& solved, int count, s
 
 inline std::vector<std::size_t> allVariants(const project::Project& project) {
     std::vector<std::size_t> all;
-    for (std::size_t i = 0; i < project.variants.size(); ++i)
+    for (std::size_t i = 0; i < project.row().variants.size(); ++i)
         all.push_back(i);
     return all;
 }
@@ -195,8 +195,8 @@ inline void spoil(project::Settings& settings, double first, double last) {
     }
 }
 inline void spoil(project::Project& project, double first, double last) {
-    spoil(project.style, first, last);
-    for (project::Variant& variant : project.variants) {
+    spoil(project.row().style, first, last);
+    for (project::Variant& variant : project.row().variants) {
         spoil(variant.set, first, last);
         for (project::Band& band : variant.bands)
             spoil(band.set, first, last);
@@ -214,7 +214,7 @@ inline solve::Answer solveRelaxing(project::Project& project) {
             // There are sizes, but none on the grid.
             project::Wishes fine;
             fine.grid = units::Length();
-            project.wishes = project::overlaid(project.wishes.value_or(project::Wishes()), fine);
+            project.row().wishes = project::overlaid(project.row().wishes.value_or(project::Wishes()), fine);
             continue;
         }
         const auto way = std::ranges::find_if(ways, [](const solve::Relaxation& one) {

@@ -25,7 +25,7 @@ std::vector<std::string> faultsOf(const project::Project& project, text::Paragra
     const auto again = project::parse(text, "new", {}, problems, checks::isCheckName);
     if (!again || project::write(*again) != text)
         faults.emplace_back("The project differs after it was written and read.");
-    for (std::size_t variant = 0; variant < project.variants.size(); ++variant)
+    for (std::size_t variant = 0; variant < project.row().variants.size(); ++variant)
         for (const checks::Finding& finding : checks::check(project, variant, store))
             if (finding.severity == checks::Severity::Error)
                 faults.push_back(finding.check + ": " + finding.says);
@@ -82,8 +82,8 @@ TEST_F(NewRowTest, IsSoundForOtherScriptsAndUnusualTexts) {
 TEST_F(NewRowTest, NamesTheProjectAndItsClasses) {
     project::Project made = make(with("Die Gänse im Winter\nAm Deich, bei Sonnenaufgang.\nMehr\n")).project;
     EXPECT_EQ(made.name, "Die Gänse im Winter");
-    EXPECT_EQ(made.row, "die-ganse-im-winter");
-    EXPECT_EQ(made.variants[0].className, "die-ganse-im-winter-trio");
+    EXPECT_EQ(made.row().name, "die-ganse-im-winter");
+    EXPECT_EQ(made.row().variants[0].className, "die-ganse-im-winter-trio");
     made = make(with("# Around the sound\n\n## Low\n\nTwo\n\n## Geese\n\nFirst\n")).project;
     EXPECT_EQ(made.name, "Around the sound");
     EXPECT_EQ(rowNameOf("نزهة"), "cards");
@@ -95,7 +95,7 @@ TEST_F(NewRowTest, SetsLanguageDirectionAndFonts) {
     const project::Project hebrew = make(with("הליכה\nעל החול, כשהים רחוק.\nהזמינו\n")).project;
     EXPECT_EQ(hebrew.language, "he");
     EXPECT_TRUE(hebrew.rightToLeft);
-    EXPECT_EQ(hebrew.style.text.find("heading")->family->front(), "Noto Serif Hebrew");
+    EXPECT_EQ(hebrew.row().style.text.find("heading")->family->front(), "Noto Serif Hebrew");
     NewRow row = with("Low\nTwo miles of sand.\nBook\n");
     row.language = "pt-BR";
     EXPECT_EQ(make(row).project.language, "pt-BR");
@@ -103,20 +103,20 @@ TEST_F(NewRowTest, SetsLanguageDirectionAndFonts) {
     row.rightToLeft = true;
     EXPECT_TRUE(make(row).project.rightToLeft);
     const project::Project russian = make(with("Гуси\nНа рассвете, у берега.\nПрийти\n")).project;
-    const auto& families = *russian.style.text.find("heading")->family;
+    const auto& families = *russian.row().style.text.find("heading")->family;
     EXPECT_EQ(families.front(), "Vollkorn");
     EXPECT_EQ(families[families.size() - 2], "Noto Serif");
 }
 
 TEST_F(NewRowTest, HasABandForEachStepOfColumns) {
     const project::Project four = make(with("", 4)).project;
-    ASSERT_EQ(four.variants.size(), 1U);
-    const project::Variant& variant = four.variants[0];
+    ASSERT_EQ(four.row().variants.size(), 1U);
+    const project::Variant& variant = four.row().variants[0];
     std::vector<int> columns;
     for (std::size_t band = 0; band < variant.bands.size(); ++band)
         columns.push_back(*project::resolve(four, variant, band).row.columns);
     EXPECT_EQ(columns, (std::vector<int>{1, 2, 4}));
-    EXPECT_EQ(four.cards.size(), 4U);
+    EXPECT_EQ(four.row().cards.size(), 4U);
     // The size of the heading grows inside a band.
     const auto settings = project::resolve(four, variant, 1);
     EXPECT_FALSE(settings.text.find("heading")->size->isFlat());
@@ -127,8 +127,8 @@ TEST_F(NewRowTest, UsesExampleTextOfTheLanguage) {
     row.language = "ar";
     const MadeRow arabic = make(row);
     EXPECT_TRUE(arabic.project.rightToLeft);
-    EXPECT_EQ(languageOfScript(
-                  project::plainText(std::get<project::TextPart>(arabic.project.cards[0].parts[0]).copy)),
+    EXPECT_EQ(languageOfScript(project::plainText(
+                  std::get<project::TextPart>(arabic.project.row().cards[0].parts[0]).copy)),
               "ar");
     ASSERT_FALSE(arabic.notes.empty());
     EXPECT_NE(arabic.notes[0].find("example"), std::string::npos);
@@ -140,14 +140,14 @@ TEST_F(NewRowTest, PutsPicturesIntoCardsInTheirOrder) {
     for (const char* file : {"a.jpg", "b.jpg", "c.jpg"})
         row.pictures.emplace_back().file = file;
     const MadeRow made = make(row);
-    const auto& second = std::get<project::PicturePart>(made.project.cards[1].parts[0]);
+    const auto& second = std::get<project::PicturePart>(made.project.row().cards[1].parts[0]);
     EXPECT_EQ(second.file, "b.jpg");
     EXPECT_EQ(second.alt, "Bank");
     ASSERT_FALSE(made.notes.empty());
     EXPECT_NE(made.notes.back().find("1 of the pictures"), std::string::npos);
     NewRow pictures;
     pictures.pictures.resize(5);
-    EXPECT_EQ(make(pictures).project.cards.size(), 5U);
+    EXPECT_EQ(make(pictures).project.row().cards.size(), 5U);
 }
 
 TEST_F(NewRowTest, RelaxesWishesThatTheTextMakesImpossible) {
@@ -157,7 +157,7 @@ TEST_F(NewRowTest, RelaxesWishesThatTheTextMakesImpossible) {
                   "season and the next\n"));
     ASSERT_FALSE(made.notes.empty());
     EXPECT_NE(made.notes[0].find("button"), std::string::npos) << made.notes[0];
-    EXPECT_TRUE(made.project.wishes.has_value());
+    EXPECT_TRUE(made.project.row().wishes.has_value());
 }
 
 TEST_F(NewRowTest, StopsWhenAsked) {

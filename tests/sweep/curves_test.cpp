@@ -130,7 +130,7 @@ TEST(Curves, GiveHeightsOfAlignedCards) {
         "[" + test::card("Low tide", "A short walk.") + "," +
             test::card("A heading that goes on for quite some way", "And copy of more than one line.") + "," +
             test::card("Dusk", "Bats, and a slow walk home along the shore in the last of the light.") + "]");
-    project.style.text.of("heading").size = *units::Ramp::between({400, 16}, {1500, 40});
+    project.row().style.text.of("heading").size = *units::Ramp::between({400, 16}, {1500, 40});
     test::forEachRow("levelled", project, expectHeights);
 }
 
@@ -140,8 +140,8 @@ TEST(Curves, HaveAVertexWhereAnotherCardBecomesTheTallest) {
         test::projectOf(test::styleOf(R"({"columns": 2, "columnGap": "0"})", test::plainCard), "[{}]",
                         R"([{"parts": [{"picture": "a.png", "size": [300, 200], "alt": ""}]},
             {"parts": [{"role": "body", "copy": "Low"}]}])");
-    project.style.picture.ratio = project::Ratio{3, 1};
-    project.style.text.of("body").lineHeight = units::LineHeight::of(units::Length::px(100));
+    project.row().style.picture.ratio = project::Ratio{3, 1};
+    project.row().style.text.of("body").lineHeight = units::LineHeight::of(units::Length::px(100));
     const Curve height = sweep(test::prepareRow(project), 320, 1920).curves.cards[1].height;
     // The picture is W / 6 tall, as tall as the line at 600 px.
     const auto turn = std::find_if(height.begin(), height.end(),
@@ -170,7 +170,7 @@ TEST(Curves, AcceptEmptyCards) {
     EXPECT_TRUE(nothing.curves.cards.empty());
     auto bare =
         test::projectOf(test::styleOf("{}", test::plainCard), "[{}]", "[" + test::card("A", "B") + "]");
-    bare.cards.emplace_back();
+    bare.row().cards.emplace_back();
     const Sweep swept = sweep(test::prepareRow(bare), 320, 1920);
     const auto laid = layout::layOut(test::prepareRow(bare), 900);
     EXPECT_NEAR(valueAt(swept.curves.cards[1].height, 900), laid.cards[1].box.height, 0.2);

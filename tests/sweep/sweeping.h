@@ -31,11 +31,12 @@ struct Swept {
 /// Calls `what` for every variant of `project` under every break profile.
 inline void forEachRow(const std::string& name, const project::Project& project,
                        const std::function<void(const Swept&)>& what) {
-    for (std::size_t variant = 0; variant < project.variants.size(); ++variant) {
+    for (std::size_t variant = 0; variant < project.row().variants.size(); ++variant) {
         for (const text::BreakProfile* profile : text::profiles()) {
             const layout::PreparedRow row(project, variant, sweepStore(), *profile);
-            what({name + " ." + project.variants[variant].className + " " + std::string(profile->name()),
-                  project, row, variant});
+            what(
+                {name + " ." + project.row().variants[variant].className + " " + std::string(profile->name()),
+                 project, row, variant});
         }
     }
 }

@@ -123,7 +123,8 @@ project::Project paragraph(const std::string& copy, const std::string& ramp) {
     auto project = test::projectOf(test::styleOf(R"({"columns": 1, "width": "100%"})", test::plainCard),
                                    "[{}]", R"([{"parts": [{"role": "body", "copy": ")" + copy + R"("}]}])");
     project::Problems problems;
-    EXPECT_TRUE(project::setSetting(project.style, "text/body/size", project::Json::parse(ramp), problems));
+    EXPECT_TRUE(
+        project::setSetting(project.row().style, "text/body/size", project::Json::parse(ramp), problems));
     return project;
 }
 
@@ -161,7 +162,7 @@ TEST(WrapPoints, AreWhereTheSumOfAdvancesFits) {
     ASSERT_GT(expected, 400);
     ASSERT_LT(expected, 800);
     auto project = paragraph(copy, "[[400, 16], [800, 24]]");
-    project.style.text.of("body").family = std::vector<std::string>{"Vollkorn"};
+    project.row().style.text.of("body").family = std::vector<std::string>{"Vollkorn"};
     const auto wraps = wrapPoints(test::prepareRow(project), 320, 1920);
     ASSERT_FALSE(wraps.empty());
     const WrapPoint& last = wraps.back();
@@ -213,8 +214,8 @@ TEST(WrapPoints, FollowWordsThatBreak) {
             R"("range": {"from": 200, "to": 900}, )");
         project::Problems problems;
         for (const char* role : {"body", "button"})
-            ASSERT_TRUE(project::setSetting(project.style, "text/" + std::string(role) + "/overflowWrap",
-                                            wrap, problems));
+            ASSERT_TRUE(project::setSetting(project.row().style,
+                                            "text/" + std::string(role) + "/overflowWrap", wrap, problems));
         test::forEachRow("cut words", project, [](const Swept& swept) {
             EXPECT_GT(wrapPoints(swept.row, 200, 900).size(), 4U);
             expectCountsBetween(swept);
@@ -233,10 +234,10 @@ TEST(WrapPoints, FollowBalancedHeadings) {
             {"parts": [{"role": "heading", "copy": "A tide-table a day: sea-fog, mud-flats, low-water walks"}]}])",
         R"("range": {"from": 600, "to": 3000}, )");
     project::Problems problems;
-    ASSERT_TRUE(project::setSetting(project.style, "text/heading/wrap", "balance", problems));
+    ASSERT_TRUE(project::setSetting(project.row().style, "text/heading/wrap", "balance", problems));
     for (const char* size : {"6", "14", "[[600, 8], [2500, 30]]"}) {
-        ASSERT_TRUE(
-            project::setSetting(project.style, "text/heading/size", project::Json::parse(size), problems));
+        ASSERT_TRUE(project::setSetting(project.row().style, "text/heading/size", project::Json::parse(size),
+                                        problems));
         test::forEachRow("balanced", project, [](const Swept& swept) {
             expectCountsBetween(swept);
             expectCountsBeside(swept);
@@ -253,9 +254,9 @@ TEST(WrapPoints, FollowABalancedHeadingThatNeedsFewerLinesThanGreedy) {
     auto project = test::projectOf(test::styleOf(R"({"columns": 1})", test::plainCard), "[{}]", copy,
                                    R"("range": {"from": 200, "to": 400}, )");
     project::Problems problems;
-    ASSERT_TRUE(project::setSetting(project.style, "text/heading/size", 29.9, problems));
+    ASSERT_TRUE(project::setSetting(project.row().style, "text/heading/size", 29.9, problems));
     const auto greedy = test::prepareRow(project);
-    ASSERT_TRUE(project::setSetting(project.style, "text/heading/wrap", "balance", problems));
+    ASSERT_TRUE(project::setSetting(project.row().style, "text/heading/wrap", "balance", problems));
     const auto balanced = test::prepareRow(project);
     bool fewer = false;
     for (double width = 200; width < 400; width += 0.25)

@@ -47,7 +47,9 @@ void BandsLane::moveEdge(int edge, double breakpoint) {
     breakpoint = std::clamp(breakpoint, low, high);
     viewing_.edit(
         tr("Move breakpoint"),
-        [&](project::Project& project) { project.variants[viewing_.variant()].bands[at].upTo = breakpoint; },
+        [&](project::Project& project) {
+            project.row().variants[viewing_.variant()].bands[at].upTo = breakpoint;
+        },
         QStringLiteral("breakpoint %1").arg(edge));
 }
 

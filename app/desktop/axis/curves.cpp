@@ -25,7 +25,7 @@ std::vector<double> widthsOf(double first, double last, std::size_t count, const
 
 Bands Bands::of(const project::Project& project, std::size_t variant) {
     Bands bands{project.leastWidth, project.mostWidth, {}};
-    for (const project::Band& band : project.variants[variant].bands)
+    for (const project::Band& band : project.row().variants[variant].bands)
         if (band.upTo) bands.breakpoints.push_back(*band.upTo);
     return bands;
 }
@@ -78,8 +78,8 @@ std::vector<SizeCurve> sizeCurves(const layout::PreparedRow& row, const Bands& b
 std::vector<MeasureCurve> measuredParts(const project::Project& project, std::size_t most, int selectedCard) {
     // The paragraph is the first part with the role body; a card without one uses its longest other text.
     std::vector<MeasureCurve> curves;
-    for (std::size_t c = 0; c < project.cards.size(); ++c) {
-        const auto& parts = project.cards[c].parts;
+    for (std::size_t c = 0; c < project.row().cards.size(); ++c) {
+        const auto& parts = project.row().cards[c].parts;
         std::size_t longest = 0;
         std::size_t chosen = parts.size();
         bool body = false;

@@ -66,7 +66,7 @@ std::string RampEnd::name() const {
 std::vector<RampEnd> rampEnds(const project::Project& project, std::size_t variant,
                               const layout::PreparedRow& row, double width) {
     std::vector<RampEnd> ends;
-    const project::Variant& shown = project.variants[variant];
+    const project::Variant& shown = project.row().variants[variant];
     const Bands bands = Bands::of(project, variant);
     const std::size_t current = row.bandAt(width);
     const double scale = project.unit == units::Unit::Rem ? project.page.readerSize / 16 : 1;

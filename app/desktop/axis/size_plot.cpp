@@ -75,7 +75,7 @@ void SizePlot::readBefore() {
     before_.clear();
     if (!viewing_.isProposal()) return;
     const project::Project& project = viewing_.document().project();
-    const std::size_t variant = std::min(viewing_.variant(), project.variants.size() - 1);
+    const std::size_t variant = std::min(viewing_.variant(), project.row().variants.size() - 1);
     const layout::PreparedRow row(project, variant, viewing_.document().store(), viewing_.profile());
     before_ = sizeCurves(row, Bands::of(project, variant));
     std::erase_if(before_, [&](const SizeCurve& curve) { return curve.role != viewing_.role(); });

@@ -19,7 +19,8 @@ bool ThemeBreakpoints::read(const project::Project& project) {
     std::vector<double> ends;
     for (const project::PageRange& range : project.page.ranges)
         if (range.upTo) ends.push_back(*range.upTo);
-    const project::SharedText theme = project.given ? project.given->theme : project::SharedText();
+    const project::SharedText theme =
+        project.row().given ? project.row().given->theme : project::SharedText();
     if (theme == css_ && ends == pageRangeEnds_) return false;
     pageRangeEnds_ = std::move(ends);
     if (theme != css_) all_ = css::breakpointsOf(css::readSheet(theme));

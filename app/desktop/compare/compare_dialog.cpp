@@ -204,7 +204,7 @@ void CompareDialog::startOrStop() {
     failure_.clear();
     const int chosen = segments_->current();
     if (chosen < 0 || chosen >= static_cast<int>(browsers_.size())) return;
-    const bool given = viewing_.shown().given.has_value();
+    const bool given = viewing_.shown().row().given.has_value();
     comparison_.start(browsers_[static_cast<std::size_t>(chosen)], {}, given ? savedPage_ : QString());
 }
 
@@ -214,7 +214,7 @@ void CompareDialog::updateState() {
     none_->setVisible(none);
     again_->setVisible(none);
     choice_->setVisible(!none);
-    place_->setVisible(!none && viewing_.shown().given.has_value());
+    place_->setVisible(!none && viewing_.shown().row().given.has_value());
     segments_->setEnabled(!running);
     places_->setEnabled(!running);
     start_->setText(running ? "Stop" : "Compare");

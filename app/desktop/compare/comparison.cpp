@@ -77,7 +77,7 @@ void Comparison::start(const Browser& browser, std::vector<double> widths, const
     browser_ = browser;
     if (widths.empty()) {
         std::vector<double> breakpoints;
-        for (const project::Band& band : compared_->variants[variant_].bands)
+        for (const project::Band& band : compared_->row().variants[variant_].bands)
             if (band.upTo) breakpoints.push_back(*band.upTo);
         widths = widthOrder(compared_->leastWidth, compared_->mostWidth, breakpoints);
     }

@@ -98,7 +98,7 @@ std::optional<project::Project> collectFiles(const project::Project& project, co
                                              const fs::path& to, project::Problems& problems) {
     project::Project collected = project;
     FileCollector collector(from, to, problems);
-    for (project::Card& card : collected.cards)
+    for (project::Card& card : collected.row().cards)
         for (project::Part& part : card.parts)
             if (auto* picture = std::get_if<project::PicturePart>(&part))
                 collector.collect(picture->file, "pictures");

@@ -23,7 +23,7 @@ project::Project blank() {
     variant.className = "cards-one";
     variant.name = "1 column";
     variant.bands.emplace_back();
-    project.variants.push_back(std::move(variant));
+    project.row().variants.push_back(std::move(variant));
     return project;
 }
 

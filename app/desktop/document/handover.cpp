@@ -17,7 +17,7 @@ std::optional<std::string> stylesheetOf(const project::Project& project,
     emit::StylesheetOptions options;
     options.variants = variants;
     options.unit = project.unit;
-    if (project.given) return emit::givenStylesheet(project, options, problems);
+    if (project.row().given) return emit::givenStylesheet(project, options, problems);
     return emit::stylesheet(project, options);
 }
 

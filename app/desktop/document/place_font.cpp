@@ -74,7 +74,7 @@ QString placeFont(Document& document, const QString& file, const std::string& ro
                 std::any_of(project.fonts.begin(), project.fonts.end(),
                             [&](const project::FontEntry& font) { return font.file == entry.file; });
             if (!there) project.fonts.push_back(entry);
-            project::TextStyle& style = project.style.text.of(role);
+            project::TextStyle& style = project.row().style.text.of(role);
             std::vector<std::string> families =
                 style.family.value_or(project::defaultText(role).family.value_or(std::vector<std::string>{}));
             families.erase(std::remove(families.begin(), families.end(), entry.family), families.end());

@@ -56,11 +56,11 @@ PlacedPictures placePictures(Document& document, std::size_t card, const QString
                            " cannot be read as a picture. Use a PNG, JPEG or WebP file."};
         pictures.push_back(*picture);
     }
-    const auto& cards = document.project().cards;
+    const auto& cards = document.project().row().cards;
     const bool empty = cards.empty();
     if (!empty && card >= cards.size()) return {0, "Drop the picture on a card."};
     const std::size_t count = empty ? pictures.size() : std::min(pictures.size(), cards.size() - card);
-    if (document.project().given)
+    if (document.project().row().given)
         for (std::size_t i = 0; !empty && i < count; ++i)
             if (const auto& parts = cards[card + i].parts;
                 std::none_of(parts.begin(), parts.end(), isPicture))
@@ -69,9 +69,9 @@ PlacedPictures placePictures(Document& document, std::size_t card, const QString
                                .arg(card + i + 1)};
     const project::Problems problems =
         document.edit(count == 1 ? "Place picture" : "Place pictures", [&](project::Project& project) {
-            if (empty) project.cards.assign(count, newCard());
+            if (empty) project.row().cards.assign(count, newCard());
             for (std::size_t i = 0; i < count; ++i)
-                put(project.cards[empty ? i : card + i], pictures[i], i == 0 ? part : std::nullopt);
+                put(project.row().cards[empty ? i : card + i], pictures[i], i == 0 ? part : std::nullopt);
         });
     if (!problems.empty()) return {0, refusal(document.project(), problems.front())};
     return {count, {}};

@@ -81,8 +81,8 @@ QString pointerTitle(const project::Project& project, const QString& pointer) {
     }
     const QString title = "“" + settingTitle(match.captured(3).toStdString()) + "”";
     const std::size_t at = match.captured(1).toULongLong();
-    if (match.captured(1).isEmpty() || at >= project.variants.size()) return title;
-    const project::Variant& variant = project.variants[at];
+    if (match.captured(1).isEmpty() || at >= project.row().variants.size()) return title;
+    const project::Variant& variant = project.row().variants[at];
     const QString ofVariant = " of the variant “" + variantTitle(variant) + "”";
     const std::size_t band = match.captured(2).toULongLong();
     if (match.captured(2).isEmpty() || band >= variant.bands.size()) return title + ofVariant;

@@ -15,7 +15,7 @@ const project::Settings& layerOf(const Viewing& viewing, CascadeLayer layer) {
     const project::Project& project = viewing.shown();
     const std::size_t variant = viewing.variant();
     return project::settingsOf(project, layer, variant,
-                               project::bandAt(project.variants[variant], viewing.width()));
+                               project::bandAt(project.row().variants[variant], viewing.width()));
 }
 
 project::Json defaultAt(const std::string& path) {

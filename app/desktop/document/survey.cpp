@@ -74,7 +74,7 @@ const sweep::Sweep& Survey::sweep() const {
 }
 
 void Survey::check() {
-    if (viewing_.shown().cards.empty()) return setFindings({});
+    if (viewing_.shown().row().cards.empty()) return setFindings({});
     setFindings(checks::check(viewing_.shown(), viewing_.variant(), viewing_.document().store(), options()));
 }
 

@@ -18,7 +18,7 @@ Viewing::Viewing(Document& document, QObject* parent) : QObject(parent), documen
 Viewing::~Viewing() = default;
 
 std::size_t Viewing::variant() const {
-    return std::min(variant_, shown().variants.size() - 1);
+    return std::min(variant_, shown().row().variants.size() - 1);
 }
 
 const project::Project& Viewing::shown() const {
@@ -35,7 +35,7 @@ const project::Project& Viewing::untried() const {
 bool Viewing::hasFewParts() const {
     constexpr std::size_t few = 64;
     std::size_t parts = 0;
-    for (const project::Card& card : shown().cards)
+    for (const project::Card& card : shown().row().cards)
         parts += card.parts.size();
     return parts <= few;
 }
@@ -129,7 +129,7 @@ void Viewing::setWidth(double width) {
 }
 
 void Viewing::setVariant(std::size_t variant) {
-    variant = std::min(variant, shown().variants.size() - 1);
+    variant = std::min(variant, shown().row().variants.size() - 1);
     if (variant == variant_) return;
     document_.endGesture();
     variant_ = variant;
@@ -194,8 +194,9 @@ bool Viewing::edit(const QString& name, const std::function<void(project::Projec
 }
 
 project::Settings& Viewing::layer(project::Project& project) const {
-    const std::size_t variant = std::min(variant_, project.variants.size() - 1);
-    return project::settingsOf(project, scope_, variant, project::bandAt(project.variants[variant], width_));
+    const std::size_t variant = std::min(variant_, project.row().variants.size() - 1);
+    return project::settingsOf(project, scope_, variant,
+                               project::bandAt(project.row().variants[variant], width_));
 }
 
 void Viewing::startAnew() {
@@ -225,7 +226,7 @@ void Viewing::invalidate() {
 }
 
 void Viewing::keepSelectionSound() {
-    const auto& cards = document_.project().cards;
+    const auto& cards = document_.project().row().cards;
     if (trial() && project::changesParts(*trial_)) {
         selection_ = {};
         return;

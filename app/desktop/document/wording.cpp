@@ -37,8 +37,8 @@ QString widthsInSentence(double first, double last) {
 
 QString partTitle(const project::Project& project, std::size_t card, std::size_t part) {
     std::string kind = "part " + std::to_string(part + 1);
-    if (card < project.cards.size() && part < project.cards[card].parts.size()) {
-        const auto* text = std::get_if<project::TextPart>(&project.cards[card].parts[part]);
+    if (card < project.row().cards.size() && part < project.row().cards[card].parts.size()) {
+        const auto* text = std::get_if<project::TextPart>(&project.row().cards[card].parts[part]);
         kind = text != nullptr ? text->role : "picture";
     }
     return QString::fromStdString(kind) + ", card " + QString::number(card + 1);
@@ -70,7 +70,8 @@ QString bandWidths(const project::Variant& variant, std::size_t band) {
 
 QString bandTitle(const Viewing& viewing, std::size_t band) {
     const int columns = viewing.row().settings(band).row.columns.value_or(1);
-    return bandWidths(viewing.shown().variants[viewing.variant()], band) + " (" + columnsTitle(columns) + ')';
+    return bandWidths(viewing.shown().row().variants[viewing.variant()], band) + " (" +
+           columnsTitle(columns) + ')';
 }
 
 QString scopeTitle(const Viewing& viewing, project::CascadeLayer scope) {
@@ -79,7 +80,7 @@ QString scopeTitle(const Viewing& viewing, project::CascadeLayer scope) {
             return QStringLiteral("all variants");
         case project::CascadeLayer::Variant:
             return QStringLiteral("the variant “%1”")
-                .arg(variantTitle(viewing.shown().variants[viewing.variant()]));
+                .arg(variantTitle(viewing.shown().row().variants[viewing.variant()]));
         case project::CascadeLayer::Band:
             return "the band " + bandTitle(viewing, viewing.band());
     }

@@ -183,7 +183,7 @@ void ImportDialog::updateState() {
     const bool has = result.adopted.has_value() && failed_.isEmpty();
     import_->setEnabled(has && !busy);
     guess_->setVisible(reader_->hasChoices());
-    consequence_->setText(has ? consequenceTitle(document_.project().cards.size()) : QString());
+    consequence_->setText(has ? consequenceTitle(document_.project().row().cards.size()) : QString());
     if (has || (failed_.isEmpty() && !reader_->hasPage())) {
         stack_->setCurrentWidget(has ? static_cast<QWidget*>(row_) : empty_);
         return;
@@ -220,13 +220,13 @@ void ImportDialog::showReport() {
 void ImportDialog::importRow() {
     if (!import_->isEnabled()) return;
     const project::Project& from = reader_->result().adopted->project;
-    const int cards = static_cast<int>(from.cards.size());
+    const int cards = static_cast<int>(from.row().cards.size());
     const project::Problems problems = document_.edit("Import row from page", [&](project::Project& project) {
-        project.given = from.given;
-        project.cards = from.cards;
+        project.row().given = from.row().given;
+        project.row().cards = from.row().cards;
         project.language = from.language;
         project.rightToLeft = from.rightToLeft;
-        project.headingLevel = from.headingLevel;
+        project.row().headingLevel = from.row().headingLevel;
         project.page.rootSize = from.page.rootSize;
         project.page.container = from.page.container;
         project.page.ranges = from.page.ranges;

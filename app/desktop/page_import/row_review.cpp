@@ -110,7 +110,7 @@ void RowReview::setResult(const ImportResult& result, const std::vector<std::str
 QString RowReview::themeNow() const {
     if (typedTheme_) return QString::fromStdString(*typedTheme_);
     if (result_ == nullptr || !result_->adopted) return {};
-    return QString::fromStdString(result_->adopted->project.given->theme);
+    return QString::fromStdString(result_->adopted->project.row().given->theme);
 }
 
 void RowReview::showTheme() {

@@ -42,7 +42,7 @@ void AnswerModel::setTable(const project::Project& project, const solve::AnswerT
     QString title;
     for (const solve::SizeRow& sizes : table.rows) {
         QString own = roleTitle(sizes.role);
-        if (table.variants.size() > 1) own += ", " + variantTitle(project.variants[sizes.variant]);
+        if (table.variants.size() > 1) own += ", " + variantTitle(project.row().variants[sizes.variant]);
         if (own != title) rows_.push_back({RowKind::Title, own, {}, {}});
         title = own;
         rows_.push_back({RowKind::Sizes, title, sizes, {}});

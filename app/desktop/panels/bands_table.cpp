@@ -111,7 +111,7 @@ void BandsTable::build(std::size_t count) {
 
 void BandsTable::refresh() {
     const Viewing& viewing = context_.viewing;
-    const project::Variant& variant = viewing.shown().variants[viewing.variant()];
+    const project::Variant& variant = viewing.shown().row().variants[viewing.variant()];
     const auto& bands = variant.bands;
     build(bands.size());
     for (std::size_t i = 0; i < bands.size(); ++i) {
@@ -157,7 +157,7 @@ void BandsTable::setColumns(std::size_t band, int columns) {
     context_.edit(
         "Change columns",
         [&](project::Project& project) {
-            auto& set = project.variants[variant].bands[band].set.row.columns;
+            auto& set = project.row().variants[variant].bands[band].set.row.columns;
             if (columns > 0)
                 set = columns;
             else
@@ -171,7 +171,7 @@ void BandsTable::moveBreakpoint(std::size_t band, double width) {
     context_.edit(
         "Move breakpoint",
         [&](project::Project& project) {
-            auto& bands = project.variants[variant].bands;
+            auto& bands = project.row().variants[variant].bands;
             if (bands[band].upTo) bands[band].upTo = width;
         },
         QString("breakpoint/%1").arg(band));
@@ -180,13 +180,13 @@ void BandsTable::moveBreakpoint(std::size_t band, double width) {
 void BandsTable::addBreakpoint() {
     const std::size_t variant = context_.viewing.variant();
     const double width = std::round(context_.viewing.width());
-    const auto& bands = context_.viewing.document().project().variants[variant].bands;
+    const auto& bands = context_.viewing.document().project().row().variants[variant].bands;
     if (std::any_of(bands.begin(), bands.end(), [&](const project::Band& b) { return b.upTo == width; })) {
         context_.showMessage("There is already a breakpoint at " + pixels(width) + ".");
         return;
     }
     context_.edit("Add breakpoint", [&](project::Project& project) {
-        project::Variant& edited = project.variants[variant];
+        project::Variant& edited = project.row().variants[variant];
         const std::size_t band = project::bandAt(edited, width);
         project::Band below = edited.bands[band];
         below.upTo = width;
@@ -197,7 +197,7 @@ void BandsTable::addBreakpoint() {
 void BandsTable::removeBand(std::size_t band) {
     const std::size_t variant = context_.viewing.variant();
     context_.edit("Remove band", [&](project::Project& project) {
-        auto& bands = project.variants[variant].bands;
+        auto& bands = project.row().variants[variant].bands;
         if (bands.size() < 2) return;
         bands.erase(bands.begin() + static_cast<std::ptrdiff_t>(band));
         bands.back().upTo.reset();

@@ -51,19 +51,19 @@ QToolButton* CardBar::button(const QIcon& icon, const QString& name) {
 }
 
 int CardBar::cardOf(const Viewing& viewing) {
-    const int count = static_cast<int>(viewing.untried().cards.size());
+    const int count = static_cast<int>(viewing.untried().row().cards.size());
     if (count == 0) return -1;
     return std::clamp(viewing.selection().card, 0, count - 1);
 }
 
 void CardBar::refresh() {
-    const int count = static_cast<int>(context_.viewing.untried().cards.size());
+    const int count = static_cast<int>(context_.viewing.untried().row().cards.size());
     const int card = cardOf(context_.viewing);
     title_->setText(card < 0 ? "No cards" : QString("Card %1 of %2").arg(card + 1).arg(count));
     previous_->setEnabled(card > 0);
     next_->setEnabled(card >= 0 && card + 1 < count);
     if (!add_) return;
-    const bool own = !context_.viewing.untried().given;
+    const bool own = !context_.viewing.untried().row().given;
     for (QToolButton* each : {earlier_, later_, add_, remove_})
         each->setVisible(own);
     earlier_->setEnabled(card > 0);
@@ -74,7 +74,7 @@ void CardBar::refresh() {
 void CardBar::go(int by) {
     Viewing& viewing = context_.viewing;
     const int card = cardOf(viewing) + by;
-    const auto& cards = viewing.document().project().cards;
+    const auto& cards = viewing.document().project().row().cards;
     if (card < 0 || card >= static_cast<int>(cards.size())) return;
     const auto count = static_cast<int>(cards[static_cast<std::size_t>(card)].parts.size());
     viewing.select({card, std::min(viewing.selection().part, count - 1)});
@@ -84,10 +84,10 @@ void CardBar::addCard() {
     const int card = cardOf(context_.viewing);
     const bool accepted = context_.edit("Add card", [&](project::Project& project) {
         if (card < 0) {
-            project.cards.push_back(newCard());
+            project.row().cards.push_back(newCard());
         } else {
-            const auto at = project.cards.begin() + card;
-            project.cards.insert(at + 1, project::Card(*at));
+            const auto at = project.row().cards.begin() + card;
+            project.row().cards.insert(at + 1, project::Card(*at));
         }
     });
     if (accepted) context_.viewing.select({card + 1, -1});
@@ -96,17 +96,20 @@ void CardBar::addCard() {
 void CardBar::removeCard() {
     const int card = cardOf(context_.viewing);
     if (card < 0) return;
-    context_.edit("Remove card",
-                  [&](project::Project& project) { project.cards.erase(project.cards.begin() + card); });
+    context_.edit("Remove card", [&](project::Project& project) {
+        project.row().cards.erase(project.row().cards.begin() + card);
+    });
 }
 
 void CardBar::moveCard(int by) {
     const int card = cardOf(context_.viewing);
     const int to = card + by;
-    if (card < 0 || to < 0 || to >= static_cast<int>(context_.viewing.document().project().cards.size()))
+    if (card < 0 || to < 0 ||
+        to >= static_cast<int>(context_.viewing.document().project().row().cards.size()))
         return;
     context_.edit("Move card", [&](project::Project& project) {
-        std::swap(project.cards[static_cast<std::size_t>(card)], project.cards[static_cast<std::size_t>(to)]);
+        std::swap(project.row().cards[static_cast<std::size_t>(card)],
+                  project.row().cards[static_cast<std::size_t>(to)]);
     });
     context_.viewing.select({to, context_.viewing.selection().part});
 }

@@ -63,7 +63,7 @@ void LeewayBox::refresh() {
     const Viewing& viewing = context_.viewing;
     // The leeway is that of the document, not of a proposal.
     if (!viewing.showsDocument()) return;
-    const project::Variant& variant = viewing.shown().variants[viewing.variant()];
+    const project::Variant& variant = viewing.shown().row().variants[viewing.variant()];
     const std::size_t band = viewing.band();
     QString intro = "Leeway in the band " + bandTitle(viewing, band) + " at the current sizes.";
     const bool hasBreakpoint = variant.bands.size() > 1;
@@ -84,7 +84,7 @@ void LeewayBox::showLeeway(solve::LeewaySetting setting, QPushButton* button) {
     std::size_t band = viewing.row().bandAt(viewing.width());
     // The widest band has no end: its breakpoint is where it starts.
     if (setting == solve::LeewaySetting::Breakpoint && band > 0 &&
-        !project.variants[variant].bands[band].upTo)
+        !project.row().variants[variant].bands[band].upTo)
         --band;
     const auto leeway = solve::leewayOf(project, variant, band, setting, viewing.document().store());
     const auto& entry =

@@ -119,7 +119,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
 int PicturesPanel::partIndex() const {
     const int card = CardBar::cardOf(viewing());
     if (card < 0) return -1;
-    const auto& parts = viewing().untried().cards[static_cast<std::size_t>(card)].parts;
+    const auto& parts = viewing().untried().row().cards[static_cast<std::size_t>(card)].parts;
     const int selected = viewing().selection().part;
     const auto isPicture = [&](const project::Part& p) {
         return std::holds_alternative<project::PicturePart>(p);
@@ -136,7 +136,7 @@ const project::PicturePart* PicturesPanel::picture() const {
     if (part < 0) return nullptr;
     const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
     return std::get_if<project::PicturePart>(
-        &viewing().untried().cards[card].parts[static_cast<std::size_t>(part)]);
+        &viewing().untried().row().cards[card].parts[static_cast<std::size_t>(part)]);
 }
 
 void PicturesPanel::editPicture(const QString& name, const std::function<void(project::PicturePart&)>& change,
@@ -147,7 +147,7 @@ void PicturesPanel::editPicture(const QString& name, const std::function<void(pr
     context().edit(
         name,
         [&](project::Project& project) {
-            change(std::get<project::PicturePart>(project.cards[card].parts[part]));
+            change(std::get<project::PicturePart>(project.row().cards[card].parts[part]));
         },
         gesture.isEmpty() ? gesture : QString("picture/%1/%2/%3").arg(gesture).arg(card).arg(part));
 }

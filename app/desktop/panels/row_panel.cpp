@@ -88,14 +88,14 @@ void RowPanel::buildVariant() {
     section("Variant");
     explain(glossary::variant);
     const auto shownVariant = [this](const Project& p) -> const project::Variant& {
-        return p.variants[std::min(viewing().variant(), p.variants.size() - 1)];
+        return p.row().variants[std::min(viewing().variant(), p.row().variants.size() - 1)];
     };
     property(
         "Name", "Variant name", new TextEditor, [=](const Project& p) { return Json(shownVariant(p).name); },
-        [this](Project& p, const Json& v) { p.variants[viewing().variant()].name = textOf(v); });
+        [this](Project& p, const Json& v) { p.row().variants[viewing().variant()].name = textOf(v); });
     auto* className = new TextEditor([this](const QString& text) {
         if (QString wrong = wrongWithClass(text); !wrong.isEmpty()) return wrong;
-        const auto other = document().project().findVariant(text.toStdString());
+        const auto other = document().project().row().findVariant(text.toStdString());
         if (other && *other != viewing().variant())
             return QString("enter another class; a variant of this row has it already");
         return QString();
@@ -103,7 +103,7 @@ void RowPanel::buildVariant() {
     property(
         "Class", "Variant class", className,
         [=](const Project& p) { return Json(shownVariant(p).className); },
-        [this](Project& p, const Json& v) { p.variants[viewing().variant()].className = textOf(v); });
+        [this](Project& p, const Json& v) { p.row().variants[viewing().variant()].className = textOf(v); });
     variants_ = new VariantButtons(context());
     addWidget(variants_);
     addFindable("Add a variant", variants_->addButton());
@@ -185,7 +185,8 @@ void RowPanel::buildProject() {
         [](Project& p, const Json& v) { p.name = textOf(v); });
     property(
         "Class prefix", "Class prefix", new TextEditor(wrongWithClass),
-        [](const Project& p) { return Json(p.row); }, [](Project& p, const Json& v) { p.row = textOf(v); })
+        [](const Project& p) { return Json(p.row().name); },
+        [](Project& p, const Json& v) { p.row().name = textOf(v); })
         ->explain("The class names of the parts start with it, such as season in .season-card.");
     auto* language = new TextEditor([](const QString& text) {
         static const QRegularExpression shape("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$");
@@ -204,8 +205,8 @@ void RowPanel::buildProject() {
     auto* level = new NumberEditor(numberKind(1, 6, 1, 0));
     level->field().setAlwaysFilled(true);
     property(
-        "Heading level", "Heading level", level, [](const Project& p) { return Json(p.headingLevel); },
-        [](Project& p, const Json& v) { p.headingLevel = v.get<int>(); });
+        "Heading level", "Heading level", level, [](const Project& p) { return Json(p.row().headingLevel); },
+        [](Project& p, const Json& v) { p.row().headingLevel = v.get<int>(); });
     property(
         "Size unit", "Size unit", new SegmentEditor({{"rem", "rem"}, {"px", "px"}}),
         [](const Project& p) { return Json(p.unit == units::Unit::Px ? "px" : "rem"); },

@@ -15,7 +15,7 @@ namespace {
 
 /// True if the size of a role that cards use follows `follow` in some band of some variant.
 bool someSizeFollows(const project::Project& project, project::Follow follow) {
-    for (const project::Variant& variant : project.variants)
+    for (const project::Variant& variant : project.row().variants)
         for (std::size_t band = 0; band < variant.bands.size(); ++band) {
             const project::Settings settings = project::resolve(project, variant, band);
             for (const std::string& role : project::usedRoles(project))

@@ -28,7 +28,7 @@ ScopeWidths scopeWidths(const Viewing& viewing, project::Follow follow) {
     const project::Project& project = viewing.shown();
     ScopeWidths widths{project.leastWidth, project.mostWidth};
     if (viewing.scope() == project::CascadeLayer::Band) {
-        const project::Variant& variant = project.variants[viewing.variant()];
+        const project::Variant& variant = project.row().variants[viewing.variant()];
         const std::size_t band = viewing.band();
         if (band > 0) widths.from = std::max(widths.from, variant.bands[band - 1].upTo.value_or(widths.from));
         widths.to = std::min(widths.to, variant.bands[band].upTo.value_or(widths.to));

@@ -30,7 +30,7 @@ void Target::follow() {
     std::string subject = viewing_.role();
     if (selection.card >= 0) {
         const auto& parts =
-            viewing_.document().project().cards[static_cast<std::size_t>(selection.card)].parts;
+            viewing_.document().project().row().cards[static_cast<std::size_t>(selection.card)].parts;
         if (selection.part < 0)
             subject = "card";
         else if (std::holds_alternative<project::PicturePart>(

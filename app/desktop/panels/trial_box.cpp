@@ -13,7 +13,7 @@ namespace tenter::desktop::panels {
 namespace {
 
 std::vector<checks::Finding> found(const Viewing& viewing, const project::Project& project) {
-    if (project.cards.empty()) return {};
+    if (project.row().cards.empty()) return {};
     return checks::check(project, viewing.variant(), viewing.document().store(), {});
 }
 

@@ -72,7 +72,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
 
 void VariantButtons::refresh() {
     const Viewing& viewing = context_.viewing;
-    const auto& variants = viewing.shown().variants;
+    const auto& variants = viewing.shown().row().variants;
     remove_->setEnabled(variants.size() > 1);
     remove_->setAccessibleName("Remove variant " + variantTitle(variants[viewing.variant()]));
     if (!isTyped_) columns_->setAmount({static_cast<double>(nextColumns()), {}});
@@ -83,11 +83,12 @@ int VariantButtons::nextColumns() const {
     const auto widest = [&](const project::Variant& variant) {
         return project::resolve(project, variant, variant.bands.size() - 1).row.columns.value_or(1);
     };
-    const int now = widest(project.variants[context_.viewing.variant()]);
+    const int now = widest(project.row().variants[context_.viewing.variant()]);
     // The next larger count, then on from 1.
     for (int more = 1; more < mostColumns; ++more) {
         const int columns = (now + more - 1) % mostColumns + 1;
-        if (std::ranges::find(project.variants, columns, widest) == project.variants.end()) return columns;
+        if (std::ranges::find(project.row().variants, columns, widest) == project.row().variants.end())
+            return columns;
     }
     return now;
 }
@@ -103,11 +104,11 @@ struct AddedVariant {
 AddedVariant withVariant(const project::Project& project, std::size_t from, int columns,
                          text::ParagraphStore& store, const std::stop_token& stop) {
     AddedVariant added{project, {}};
-    const std::string base = solve::classFor(project.variants[from].className, columns);
+    const std::string base = solve::classFor(project.row().variants[from].className, columns);
     std::string name = base;
-    for (int n = 2; project.findVariant(name); ++n)
+    for (int n = 2; project.row().findVariant(name); ++n)
         name = base + "-" + std::to_string(n);
-    auto& variants = added.project.variants;
+    auto& variants = added.project.row().variants;
     variants.insert(variants.begin() + static_cast<std::ptrdiff_t>(from + 1),
                     solve::withColumns(project, from, columns, name, store));
     added.text =
@@ -121,7 +122,7 @@ AddedVariant withVariant(const project::Project& project, std::size_t from, int 
         return added;
     }
     // If the wishes conflict, the sizes stay as derived from the source.
-    added.text += "Its sizes are derived from " + variantTitle(project.variants[from]) + ".";
+    added.text += "Its sizes are derived from " + variantTitle(project.row().variants[from]) + ".";
     const solve::AnswerTable table = solve::answerTable(added.project, answer, store);
     if (table.conflict) added.text += ' ' + QString::fromStdString(solve::summary(*table.conflict));
     if (!table.notes.empty()) added.text += ' ' + QString::fromStdString(table.notes.front());
@@ -162,8 +163,8 @@ void VariantButtons::showResult(const QString& text) {
 void VariantButtons::remove() {
     const std::size_t gone = context_.viewing.variant();
     context_.edit("Remove variant", [&](project::Project& project) {
-        if (project.variants.size() < 2) return;
-        project.variants.erase(project.variants.begin() + static_cast<std::ptrdiff_t>(gone));
+        if (project.row().variants.size() < 2) return;
+        project.row().variants.erase(project.row().variants.begin() + static_cast<std::ptrdiff_t>(gone));
     });
 }
 

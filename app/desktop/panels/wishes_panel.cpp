@@ -144,7 +144,7 @@ project::WishWidths WishesPanel::widths() const {
 
 project::WishWidths WishesPanel::widthsInScope() const {
     if (viewing().scope() != project::CascadeLayer::Band) return {};
-    const auto& bands = viewing().shown().variants[viewing().variant()].bands;
+    const auto& bands = viewing().shown().row().variants[viewing().variant()].bands;
     const std::size_t band = viewing().band();
     return {band > 0 ? bands[band - 1].upTo : std::nullopt, bands[band].upTo};
 }
@@ -224,7 +224,7 @@ void WishesPanel::updateWidthChoices() {
     const auto list = [&](const project::WishWidths& widths) {
         if (widths != scope && std::ranges::find(listed, widths) == listed.end()) listed.push_back(widths);
     };
-    if (const auto& wishes = viewing().shown().wishes)
+    if (const auto& wishes = viewing().shown().row().wishes)
         for (const RoleWishes& entry : wishes->roles)
             if (entry.role == otherWidthsRole_) list({entry.from, entry.upTo});
     if (otherWidths_) list(*otherWidths_);
@@ -401,14 +401,14 @@ ProjectRow* WishesPanel::general(const QString& title, const QString& words, std
             return conversion.shown(*(project::effectiveWishes(project).*member));
         },
         [member, conversion](Project& project, const Json& value) {
-            if (!project.wishes) project.wishes.emplace();
-            std::optional<T>& own = (*project.wishes).*member;
+            if (!project.row().wishes) project.row().wishes.emplace();
+            std::optional<T>& own = (*project.row().wishes).*member;
             own = value.is_null() ? std::nullopt : conversion.read(value);
             if (own == project::defaultWishes(project).*member) own.reset();
             project::dropEmptyWishes(project);
         });
     row->setOptional([member](const Project& project) {
-        return project.wishes && ((*project.wishes).*member).has_value();
+        return project.row().wishes && ((*project.row().wishes).*member).has_value();
     });
     solverRows_.push_back(row);
     return row;
@@ -456,7 +456,7 @@ void WishesPanel::addGeneral() {
 
 void WishesPanel::addWithout() {
     auto* cards = new controls::TextEditor([this](const QString& text) {
-        const auto most = static_cast<int>(document().project().cards.size());
+        const auto most = static_cast<int>(document().project().row().cards.size());
         static const QRegularExpression shape("^\\s*(\\d+([,\\s]+\\d+)*)?[,\\s]*$");
         const auto isCard = [most](int card) { return card >= 0 && card < most; };
         return shape.match(text).hasMatch() && std::ranges::all_of(cardsIn(text), isCard)
@@ -469,18 +469,19 @@ void WishesPanel::addWithout() {
     auto* row = property(
         "Ignored cards", "Solver: ignored cards", cards,
         [](const Project& project) {
-            return Json(
-                cardsTitle(project.wishes ? project.wishes->without : std::vector<int>()).toStdString());
+            return Json(cardsTitle(project.row().wishes ? project.row().wishes->without : std::vector<int>())
+                            .toStdString());
         },
         [](Project& project, const Json& value) {
-            if (!project.wishes) project.wishes.emplace();
-            project.wishes->without.clear();
+            if (!project.row().wishes) project.row().wishes.emplace();
+            project.row().wishes->without.clear();
             if (value.is_string())
-                project.wishes->without = cardsIn(QString::fromStdString(value.get<std::string>()));
+                project.row().wishes->without = cardsIn(QString::fromStdString(value.get<std::string>()));
             project::dropEmptyWishes(project);
         });
-    row->setOptional(
-        [](const Project& project) { return project.wishes && !project.wishes->without.empty(); });
+    row->setOptional([](const Project& project) {
+        return project.row().wishes && !project.row().wishes->without.empty();
+    });
     solverRows_.push_back(row);
 }
 
@@ -500,7 +501,7 @@ void WishesPanel::refresh() {
         ratioTo_->setChoices(std::move(choices));
     }
     updateWidthChoices();
-    const bool many = project.variants.size() > 1;
+    const bool many = project.row().variants.size() > 1;
     title_->setText("Wishes, " + widthsText(widths()) + (many ? ", in every variant" : ""));
     const bool related = wished(project).ratioTo.has_value();
     factor_->setVisible(related);

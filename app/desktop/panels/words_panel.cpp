@@ -150,7 +150,7 @@ std::vector<std::string> WordsPanel::shape() const {
     std::vector<std::string> shape;
     const int card = CardBar::cardOf(viewing());
     if (card < 0) return shape;
-    for (const project::Part& part : viewing().untried().cards[static_cast<std::size_t>(card)].parts) {
+    for (const project::Part& part : viewing().untried().row().cards[static_cast<std::size_t>(card)].parts) {
         const auto* text = std::get_if<project::TextPart>(&part);
         shape.push_back(text ? text->role : "picture");
     }
@@ -161,10 +161,10 @@ void WordsPanel::refresh() {
     bar_->refresh();
     const int card = CardBar::cardOf(viewing());
     add_->setEnabled(card >= 0);
-    const bool given = viewing().untried().given.has_value();
+    const bool given = viewing().untried().row().given.has_value();
     given_->setVisible(given);
     add_->setVisible(!given);
-    const auto cards = viewing().untried().cards.size();
+    const auto cards = viewing().untried().row().cards.size();
     givenNote_->setText(
         QString("This row of %1 card%2 is imported from a page. You can edit its text here. To add, move or "
                 "remove parts, change the page and import the row again.")
@@ -180,7 +180,7 @@ void WordsPanel::refresh() {
     // A drag changes the row in every frame: with many parts, wait until it ends.
     rest_.start(viewing().hasFewParts() ? 40 : 400);
     if (card_ < 0) return;
-    const auto& parts = viewing().untried().cards[static_cast<std::size_t>(card_)].parts;
+    const auto& parts = viewing().untried().row().cards[static_cast<std::size_t>(card_)].parts;
     for (std::size_t i = 0; i < built_.size(); ++i) {
         const auto* text = std::get_if<project::TextPart>(&parts[i]);
         if (!text) {
@@ -312,8 +312,9 @@ void WordsPanel::editPart(std::size_t part, const QString& name,
     context().edit(
         name,
         [&](project::Project& project) {
-            if (card >= project.cards.size() || part >= project.cards[card].parts.size()) return;
-            if (auto* text = std::get_if<project::TextPart>(&project.cards[card].parts[part])) change(*text);
+            if (card >= project.row().cards.size() || part >= project.row().cards[card].parts.size()) return;
+            if (auto* text = std::get_if<project::TextPart>(&project.row().cards[card].parts[part]))
+                change(*text);
         },
         QString("words/%1/%2/%3").arg(card).arg(part).arg(name));
 }
@@ -321,14 +322,14 @@ void WordsPanel::editPart(std::size_t part, const QString& name,
 void WordsPanel::addPart(const std::string& role) {
     if (card_ < 0) return;
     context().edit("Add part", [&](project::Project& project) {
-        project.cards[static_cast<std::size_t>(card_)].parts.emplace_back(newTextPart(role));
+        project.row().cards[static_cast<std::size_t>(card_)].parts.emplace_back(newTextPart(role));
     });
 }
 
 void WordsPanel::removePart(std::size_t part) {
     const int card = card_;
     context().edit("Remove part", [&](project::Project& project) {
-        auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
+        auto& parts = project.row().cards[static_cast<std::size_t>(card)].parts;
         parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(part));
     });
 }
@@ -336,7 +337,7 @@ void WordsPanel::removePart(std::size_t part) {
 void WordsPanel::movePart(std::size_t part, int by) {
     const int card = card_;
     context().edit("Move part", [&](project::Project& project) {
-        auto& parts = project.cards[static_cast<std::size_t>(card)].parts;
+        auto& parts = project.row().cards[static_cast<std::size_t>(card)].parts;
         std::swap(parts[part], parts[part + static_cast<std::size_t>(by)]);
     });
 }

@@ -73,7 +73,7 @@ std::string kindOf(const Viewing& viewing, const layout::LaidPart& part) {
 }
 
 const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const layout::LaidPart& part) {
-    const auto& cards = viewing.shown().cards;
+    const auto& cards = viewing.shown().row().cards;
     return card < cards.size() && part.index < cards[card].parts.size() ? &cards[card].parts[part.index]
                                                                         : nullptr;
 }

@@ -101,7 +101,7 @@ void RowView::describe() {
     if (const auto part = partOf(viewing_.layout(), viewing_.selection()))
         sentences << figuresOf(viewing_, *part).asSentence();
     for (std::size_t i = 0; sheets_.showsAll() && i < sheets_.count(); ++i)
-        sentences << tr("%1: %2.").arg(variantTitle(viewing_.shown().variants[i]),
+        sentences << tr("%1: %2.").arg(variantTitle(viewing_.shown().row().variants[i]),
                                        captionOf(sheets_.viewingOf(i), viewing_.role()));
     setAccessibleDescription(sentences.join(' '));
 }

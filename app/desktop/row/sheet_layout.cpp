@@ -20,7 +20,7 @@ const Viewing& SheetLayout::viewingOf(std::size_t sheet) const {
 }
 
 void SheetLayout::arrange() {
-    const std::size_t variants = viewing_.shown().variants.size();
+    const std::size_t variants = viewing_.shown().row().variants.size();
     const bool all = allVariants_ && variants > 1;
     std::vector<QSizeF> pages;
     const auto add = [&](const layout::Layout& layout) {

@@ -29,7 +29,7 @@ void SheetMarks::paintCaption(QPainter& painter, std::size_t sheet) const {
     const QFontMetricsF metrics(strong);
     const double baseline = std::round(caption.bottom() - 8);
     const bool active = sheet == sheets_.active();
-    const QString title = variantTitle(shown.shown().variants[sheet]);
+    const QString title = variantTitle(shown.shown().row().variants[sheet]);
     painter.setFont(strong);
     painter.setPen(active ? legible(ink.accentText, ink.desk, ink.text) : ink.text);
     painter.drawText(QPointF(caption.left(), baseline), title);

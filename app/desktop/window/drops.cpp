@@ -29,7 +29,7 @@ Viewing::Selection Drops::placeUnder(const QPoint& global) const {
 }
 
 void Drops::dropPictures(const QStringList& files, const QPoint& global) {
-    const bool makesCards = viewing_.document().project().cards.empty();
+    const bool makesCards = viewing_.document().project().row().cards.empty();
     const Viewing::Selection under = makesCards ? Viewing::Selection{0, -1} : placeUnder(global);
     if (under.card < 0) {
         note_.showMessage("Drop a picture on a card, or a .tenter.json file anywhere.");

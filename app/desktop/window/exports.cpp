@@ -21,12 +21,12 @@ void Exports::copyStylesheetOf(const std::vector<std::size_t>& variants) {
         problems_.hide();
     else
         problems_.showProblems("The stylesheet was copied. The imported row has these problems:", problems);
-    const auto& all = viewing_.document().project().variants;
+    const auto& all = viewing_.document().project().row().variants;
     note_.showMessage("Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) +
                       "\u00A0kB, " +
                       (variants.size() == 1 ? QString::fromStdString(all[variants[0]].className)
                                             : QString("all %1 variants").arg(variants.size())) +
-                      (viewing_.document().project().given ? ", for the imported row" : "") +
+                      (viewing_.document().project().row().given ? ", for the imported row" : "") +
                       (viewing_.isProposal() ? ", with the current sizes, not those of the preview" : ""));
 }
 

@@ -92,8 +92,9 @@ bool FileController::saveAs() {
     const QString name = fromPath(document_.file().filename());
     const QString suggested =
         QDir(startFolder())
-            .filePath(name.isEmpty() ? QString::fromStdString(document_.project().row) + project::fileEnding
-                                     : name);
+            .filePath(name.isEmpty()
+                          ? QString::fromStdString(document_.project().row().name) + project::fileEnding
+                          : name);
     QFileDialog dialog(window_, "Save project as", startFolder(), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix("tenter.json");

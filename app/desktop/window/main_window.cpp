@@ -175,12 +175,12 @@ void MainWindow::importRow() {
 }
 
 void MainWindow::useOwnMarkup() {
-    if (viewing_.edit("Use Tenter’s markup", [](project::Project& project) { project.given.reset(); }))
+    if (viewing_.edit("Use Tenter’s markup", [](project::Project& project) { project.row().given.reset(); }))
         note_->showMessage("The row has Tenter’s markup now. Undo restores the imported markup.");
 }
 
 void MainWindow::enableOwnMarkup() {
-    ownMarkup_->setEnabled(document_.hasProject() && viewing_.shown().given.has_value());
+    ownMarkup_->setEnabled(document_.hasProject() && viewing_.shown().row().given.has_value());
 }
 
 void MainWindow::keyPressEvent(QKeyEvent* event) {

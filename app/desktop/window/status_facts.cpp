@@ -44,7 +44,7 @@ void StatusFacts::showFonts() {
 }
 
 void StatusFacts::showGiven() {
-    givenNote_->setVisible(viewing_.document().hasProject() && viewing_.shown().given.has_value());
+    givenNote_->setVisible(viewing_.document().hasProject() && viewing_.shown().row().given.has_value());
 }
 
 void StatusFacts::showTrial() {

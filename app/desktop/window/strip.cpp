@@ -62,7 +62,7 @@ Strip::Strip(Viewing& viewing, const row::RowView& row, BreakChoice& breaks, pan
 void Strip::showVariants() {
     QStringList titles;
     QStringList names;
-    for (const project::Variant& variant : viewing_.shown().variants) {
+    for (const project::Variant& variant : viewing_.shown().row().variants) {
         titles << variantTitle(variant);
         names << variantTitle(variant) + ", class " + QString::fromStdString(variant.className);
     }

@@ -48,7 +48,7 @@ public:
     /// Every figure of an exact ratio is a wish, so there is none that cancels it: it is deleted.
     void remove(project::Project& project, const Wish& wish) const override {
         if (!isExact_) return Constraint::remove(project, wish);
-        for (RoleWishes& entry : project.wishes->roles)
+        for (RoleWishes& entry : project.row().wishes->roles)
             if (entry.role == wish.role) entry.ratio.reset();
         project::dropEmptyWishes(project);
     }

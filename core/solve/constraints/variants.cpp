@@ -30,7 +30,7 @@ public:
                            &project::RoleWishes::sameInVariants, true, false) {}
 
     void addWishes(WishList& list, const std::string& role) const override {
-        if (list.project.variants.size() > 1) SwitchConstraint::addWishes(list, role);
+        if (list.project.row().variants.size() > 1) SwitchConstraint::addWishes(list, role);
     }
     [[nodiscard]] bool needsEveryVariant(const project::RoleWishes& entry) const override {
         return entry.sameInVariants.value_or(false);

@@ -43,7 +43,7 @@ TEST(AddedWish, takes_part_in_solving_and_in_conflicts) {
     EXPECT_TRUE(answer.violated.empty());
     // A word so long that no size is small enough: the conflict is between it and a smallest size.
     project::Project wide = project;
-    for (project::Part& part : wide.cards[0].parts)
+    for (project::Part& part : wide.row().cards[0].parts)
         if (auto* text = std::get_if<project::TextPart>(&part); text != nullptr && text->role == "heading")
             text->copy = {project::Run{project::Run::Kind::Plain, std::string(3000, 'm'), {}}};
     const project::Project only = wishingOnly(wide, {});
