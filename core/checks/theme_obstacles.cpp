@@ -20,12 +20,12 @@ std::vector<Obstacle> obstaclesOf(const project::Project& project) {
     static project::Given asked;
     static std::vector<Obstacle> answer;
     const std::lock_guard lock(mutex);
-    if (asked == *project.given) return answer;
+    if (asked == *project.row().given) return answer;
     project::Problems unused;
     const std::optional<markup::GivenRow> row = markup::givenRow(project, unused);
     if (!row) return {};
-    answer = markup::obstaclesOf(*row, project.given->theme);
-    asked = *project.given;
+    answer = markup::obstaclesOf(*row, project.row().given->theme);
+    asked = *project.row().given;
     return answer;
 }
 
@@ -42,11 +42,11 @@ std::string namedElements(const std::string& role) {
 }
 
 void checkThemeObstacles(const Subject& subject, Findings& out) {
-    if (!subject.project.given ||
-        std::string(subject.project.given->theme).find("important") == std::string::npos) {
+    if (!subject.project.row().given ||
+        std::string(subject.project.row().given->theme).find("important") == std::string::npos) {
         // A style attribute can have it too.
-        if (!subject.project.given ||
-            std::string(subject.project.given->markup).find("important") == std::string::npos)
+        if (!subject.project.row().given ||
+            std::string(subject.project.row().given->markup).find("important") == std::string::npos)
             return;
     }
     std::map<std::pair<std::string, std::string>, Conflict> conflicts;
@@ -54,8 +54,8 @@ void checkThemeObstacles(const Subject& subject, Findings& out) {
         Conflict& conflict = conflicts[{obstacle.selector, obstacle.role}];
         if (conflict.properties.empty()) conflict.first = obstacle;
         conflict.properties += (conflict.properties.empty() ? "" : ", ") + obstacle.property;
-        const std::size_t card = std::min(obstacle.card, subject.project.cards.size() - 1);
-        const std::size_t parts = subject.project.cards[card].parts.size();
+        const std::size_t card = std::min(obstacle.card, subject.project.row().cards.size() - 1);
+        const std::size_t parts = subject.project.row().cards[card].parts.size();
         conflict.cause.add({card, parts == 0 ? 0 : std::min(obstacle.part, parts - 1)}, subject.whole(), 0);
     }
     for (const auto& [key, conflict] : conflicts) {

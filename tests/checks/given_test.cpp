@@ -43,7 +43,7 @@ project::Project printed(const std::string& one, const std::string& other) {
 TEST(ThemeObstacleCheck, ReportsWhatNoStylesheetOverrides) {
     project::Project project =
         printed("<h3>Low tide</h3>", "<h3 style='margin: 9px !important'>High water</h3>");
-    project.given->theme =
+    project.row().given->theme =
         "@layer base;\n@layer base { .walk { float: left !important; color: red !important; } } /* "
         "look.css:12 */\n"
         ".walk p { float: left !important; }\n@layer base { @media print { p { float: left !important; } } "
@@ -58,7 +58,7 @@ TEST(ThemeObstacleCheck, ReportsWhatNoStylesheetOverrides) {
     EXPECT_NE((said[0] + said[1]).find("“.walk” in look.css:12 sets float of the card"), std::string::npos);
     EXPECT_NE((said[0] + said[1]).find("“style attribute” sets margin of the heading"), std::string::npos);
     project::Project plain = printed("<h3>Low tide</h3>", "<h3>High water</h3>");
-    plain.given->theme = ".walk { float: left !important; }\n";
+    plain.row().given->theme = ".walk { float: left !important; }\n";
     EXPECT_FALSE(has(plain, "theme-obstacle"));
 }
 
