@@ -34,7 +34,7 @@ await writeFile(path.join(given.into, 'picture.png'), greyPng(320, 213));
 const widths = [];
 for (let width = 320; width <= 1920; width += Number(given.step)) widths.push(width);
 
-const server = await new PageServer().start();
+const server = await new PageServer(true).start();
 const browsers = Object.fromEntries(await Promise.all(engines.map(async (engine) => [engine, await launch(engine, given[engine])])));
 const judge = new Judge(new Tenter(given.cli), server, browsers, given.into);
 const sums = Object.fromEntries(engines.map((engine) => [engine, {pairs: 0, tight: 0, loose: 0, apart: 0, failed: 0, largestBox: 0, kinds: new Map(), ms: 0}]));

@@ -6,24 +6,44 @@ const atOnce = 200;
 
 export class MeasuredPage {
   #tab;
-  #forget;
+  #server;
+  #requests = [];
+  #shown = null;
 
-  /** Opens `html` in a frame that scrolls if `scrolled`. Throws if a font or picture fails, or if the page uses the network. */
+  /** Opens `html` in a frame that scrolls if `scrolled`. Throws as `show` does. */
   static async open(browser, server, html, scrolled = false) {
-    const measured = new MeasuredPage();
-    const tab = (measured.#tab = await browser.newPage());
-    const {framed, alone} = server.add(html, scrolled);
-    measured.#forget = () => server.remove(framed);
-    const requests = [];
-    tab.on('request', (request) => request.url().startsWith('data:') || requests.push(request.url()));
-    await tab.goto(framed, {waitUntil: 'load', timeout: 600_000});
-    const state = await tab.evaluate(settle);
-    if (state.failed.length > 0) throw new Error(`the page failed to load ${state.failed.join(', ')}`);
-    const outside = requests.filter((url) => url !== framed && url !== alone);
-    if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must contain everything itself`);
-    measured.faces = state.faces;
-    measured.pictures = state.pictures;
+    const measured = await MeasuredPage.blank(browser, server);
+    await measured.show(html, scrolled);
     return measured;
+  }
+
+  /** A page that shows nothing yet. */
+  static async blank(browser, server) {
+    const measured = new MeasuredPage();
+    measured.#tab = await browser.newPage();
+    measured.#server = server;
+    measured.#tab.on('request', (request) => request.url().startsWith('data:') || measured.#requests.push(request.url()));
+    return measured;
+  }
+
+  /** Shows `html` instead of what it showed. Throws if a font or picture fails, or if the page uses the network. */
+  async show(html, scrolled = false) {
+    this.#forget();
+    const {framed, alone} = this.#server.add(html, scrolled);
+    this.#shown = framed;
+    this.#requests = [];
+    await this.#tab.goto(framed, {waitUntil: 'load', timeout: 600_000});
+    const state = await this.#tab.evaluate(settle);
+    if (state.failed.length > 0) throw new Error(`the page failed to load ${state.failed.join(', ')}`);
+    const outside = this.#requests.filter((url) => url !== framed && url !== alone && !this.#server.isFont(url));
+    if (outside.length > 0) throw new Error(`the page asked for ${outside.join(', ')}; it must contain everything itself`);
+    this.faces = state.faces;
+    this.pictures = state.pictures;
+  }
+
+  #forget() {
+    if (this.#shown !== null) this.#server.remove(this.#shown);
+    this.#shown = null;
   }
 
   /** Layouts at `widths` (CSS px). If `fresh`, each is independent of the one before (readLayout). */

@@ -11,6 +11,8 @@ export class Judge {
   #server;
   #browsers;
   #folder;
+  #pages = {};
+  #html = {file: '', text: null};
 
   /** `browsers`: by engine; `folder`: the folder for project files and the picture that they show. */
   constructor(tenter, server, browsers, folder) {
@@ -21,6 +23,7 @@ export class Judge {
   }
 
   async save(project, name) {
+    this.#html.file = '';
     const file = path.join(this.#folder, `${name}.tenter.json`);
     await writeFile(file, `${JSON.stringify(project, null, 2)}\n`);
     return file;
@@ -29,19 +32,22 @@ export class Judge {
   /** The result of compareLayouts (lib/compare.js) for the project at `widths` in `engine`. */
   async judge(file, variant, engine, widths) {
     const profile = profileOf[engine];
-    const [html, computed] = await Promise.all([this.#tenter.page(file, variant), this.#tenter.geometry(file, variant, widths, profile)]);
-    const page = await MeasuredPage.open(this.#browsers[engine], this.#server, html);
-    try {
-      const found = compareLayouts(profile, await page.read(widths), computed);
-      if (found.differences.length === 0) return found;
-      // A difference that only a resize causes is not a fault of the layout; only differences in a fresh layout count.
-      const differing = new Set(found.differences.map(({width}) => width));
-      const again = computed.filter(({width}) => differing.has(width));
-      const fresh = compareLayouts(profile, await page.read(again.map(({width}) => width), true), again);
-      return {...found, differences: fresh.differences, stale: found.differences.length - fresh.differences.length};
-    } finally {
-      await page.close();
-    }
+    const [html, computed] = await Promise.all([this.#page(file, variant), this.#tenter.geometry(file, variant, widths, profile)]);
+    const page = (this.#pages[engine] ??= await MeasuredPage.blank(this.#browsers[engine], this.#server));
+    await page.show(html);
+    const found = compareLayouts(profile, await page.read(widths), computed);
+    if (found.differences.length === 0) return found;
+    // A difference that only a resize causes is not a fault of the layout; only differences in a fresh layout count.
+    const differing = new Set(found.differences.map(({width}) => width));
+    const again = computed.filter(({width}) => differing.has(width));
+    const fresh = compareLayouts(profile, await page.read(again.map(({width}) => width), true), again);
+    return {...found, differences: fresh.differences, stale: found.differences.length - fresh.differences.length};
+  }
+
+  /** The page of a project; both engines get the same, which may contain megabytes of fonts. */
+  #page(file, variant) {
+    if (this.#html.file !== file) this.#html = {file, text: this.#tenter.page(file, variant)};
+    return this.#html.text;
   }
 }
 
