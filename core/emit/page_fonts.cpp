@@ -99,16 +99,27 @@ public:
                 addOnce(fonts.fallbacks, name);
                 collect(paragraph, i, rule(name, run.face).characters);
             } else {
-                const std::string& family = run.face->family();
-                const bool named = contains(list, family) && !text::isGenericFamily(family);
-                const std::string name = named ? family : "Tenter " + family;
-                addOnce(named ? fonts.listed : fonts.standIns, name);
-                rule(name, run.face);
+                addListed(run.face, list, fonts);
             }
         }
+        // Line heights depend on the first face of the family, even if no character is drawn with it.
+        // CSS Inline 3 § 5.3.
+        if (!paragraph.unlikeStruts()) return;
+        if (paragraph.strut()) addListed(paragraph.strut(), list, fonts);
+        for (const text::ShapedRun& run : paragraph.runs())
+            if (run.strut) addListed(run.strut, list, fonts);
     }
 
 private:
+    /// Adds a face of the role's list of families, or of the default family.
+    void addListed(const text::FacePtr& face, const Families& list, RoleFonts& fonts) {
+        const std::string& family = face->family();
+        const bool named = contains(list, family) && !text::isGenericFamily(family);
+        const std::string name = named ? family : "Tenter " + family;
+        addOnce(named ? fonts.listed : fonts.standIns, name);
+        rule(name, face);
+    }
+
     FaceRule& rule(const std::string& family, const text::FacePtr& face) {
         for (FaceRule& known : rules_)
             if (known.family == family && known.face->file() == face->file() &&

@@ -16,8 +16,9 @@ Box centredIn(const Box& room, double width, bool rightToLeft) {
 
 }  // namespace
 
-Edges snappedEdges(const Edges& edges, const text::BreakProfile& profile) {
-    return {profile.snapped(edges.top), edges.right, profile.snapped(edges.bottom), edges.left};
+Edges snappedEdges(const Edges& edges, const Lengths& sides, const text::BreakProfile& profile) {
+    return {profile.snapped(edges.top, sides.top.unit()), edges.right,
+            profile.snapped(edges.bottom, sides.bottom.unit()), edges.left};
 }
 
 Frame frameAt(const IntervalPlan& interval, double width) {
@@ -25,10 +26,10 @@ Frame frameAt(const IntervalPlan& interval, double width) {
     static_cast<InlineSizes<double>&>(frame) = inlineSizesAt(interval, width);
     const BandPlan& band = *interval.band;
     const text::BreakProfile& profile = *band.profile;
-    frame.containerPadding = snappedEdges(frame.containerPadding, profile);
-    frame.rowPadding = snappedEdges(frame.rowPadding, profile);
-    frame.cardPadding = snappedEdges(frame.cardPadding, profile);
-    frame.rowGap = profile.snapped(frame.rowGap);
+    frame.containerPadding = snappedEdges(frame.containerPadding, band.containerPadding, profile);
+    frame.rowPadding = snappedEdges(frame.rowPadding, band.rowPadding, profile);
+    frame.cardPadding = snappedEdges(frame.cardPadding, band.cardPadding, profile);
+    frame.rowGap = profile.snapped(frame.rowGap, band.rowGap.unit());
 
     frame.container = centredIn({0, 0, frame.pageWidth, 0}, frame.containerWidth, band.rightToLeft);
     const Box room{frame.container.x + frame.containerPadding.left, frame.containerPadding.top,

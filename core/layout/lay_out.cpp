@@ -69,7 +69,7 @@ private:
             part.box.width = frame_.besidePictureWidth;
             return;
         }
-        part.margin = snappedEdges(pictureMargin<double>(band_, frame_), *band_.profile);
+        part.margin = snappedEdges(pictureMargin<double>(band_, frame_), band_.pictureMargin, *band_.profile);
         if (band_.bleed && !band_.beside) {
             if (index == 0) part.margin.top = -frame_.cardPadding.top;
             if (index + 1 == card.parts.size()) part.margin.bottom = -frame_.cardPadding.bottom;
@@ -91,7 +91,8 @@ private:
         snapped.em = role.size.resolveTruncated(snapped, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(snapped.em, role.lineHeight.number())
-                              : band_.profile->lineHeight(role.lineHeight.resolve(snapped));
+                              : band_.profile->lineHeight(role.lineHeight.length().resolve(snapped),
+                                                          role.lineHeight.length().unit());
         part.letterSpacing = across.letterSpacing;
         part.wordSpacing = across.wordSpacing;
         part.margin = edgesOf(across.margin, role.margin, snapped);
@@ -123,9 +124,11 @@ private:
     /// Height of the minimum lines of a role. The stylesheet prints it as one length, which the engine rounds
     /// once; the same number of lines can be taller, because the height of each line is rounded.
     [[nodiscard]] double minimumContentHeight(const RolePlan& role, const units::LengthBasis& basis) const {
-        const double line =
-            role.lineHeight.isNumber() ? role.lineHeight.number() * basis.em : role.lineHeight.resolve(basis);
-        return role.keepLines > 0 ? band_.profile->snapped(role.keepLines * line) : 0;
+        if (role.keepLines == 0) return 0;
+        if (role.lineHeight.isNumber())
+            return band_.profile->snapped(role.keepLines * role.lineHeight.number() * basis.em);
+        const units::Length line = role.lineHeight.length();
+        return band_.profile->snapped(role.keepLines * line.resolve(basis), line.unit());
     }
 
     /// Height of a line: the union of the extents of the part's strut and of the strut of each run in another
@@ -176,14 +179,16 @@ private:
     [[nodiscard]] Edges edgesOf(const Edges& across, const Lengths& sides,
                                 const units::LengthBasis& snapped) const {
         const Edges down = sides.resolve(snapped);
-        return snappedEdges({down.top, across.right, down.bottom, across.left}, *band_.profile);
+        return snappedEdges({down.top, across.right, down.bottom, across.left}, sides, *band_.profile);
     }
 
     /// Content width of a card in the engine's rounding: each length is rounded, then subtracted.
     [[nodiscard]] double snappedCardContent() const {
-        const auto on = [&](double length) { return band_.profile->snapped(length); };
-        return std::max(0.0, on(frame_.columnWidth) - on(frame_.cardPadding.left) -
-                                 on(frame_.cardPadding.right) - 2 * frame_.cardBorder);
+        const auto on = [&](double length, units::Unit unit) { return band_.profile->snapped(length, unit); };
+        return std::max(0.0, band_.profile->snapped(frame_.columnWidth) -
+                                 on(frame_.cardPadding.left, band_.cardPadding.left.unit()) -
+                                 on(frame_.cardPadding.right, band_.cardPadding.right.unit()) -
+                                 2 * frame_.cardBorder);
     }
 
     [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {

@@ -117,8 +117,8 @@ struct Frame : InlineSizes<double> {
     double contentX = 0, contentY = 0;  ///< top left corner of the row's content box
 };
 
-/// `edges` with top and bottom rounded to the profile's grid.
-Edges snappedEdges(const Edges& edges, const text::BreakProfile& profile);
+/// `edges`, which `sides` resolve to, with top and bottom rounded to the profile's grid.
+Edges snappedEdges(const Edges& edges, const Lengths& sides, const text::BreakProfile& profile);
 
 /// The frame of an interval at viewport width `width` (CSS px).
 Frame frameAt(const IntervalPlan& interval, double width);

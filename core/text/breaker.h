@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <vector>
 
 #include "text/lines.h"
 
@@ -16,7 +17,8 @@ inline constexpr double fitTolerance = 1e-6;
 /// The start of a line.
 struct LineStart {
     std::uint32_t cluster = 0;
-    double correction = 0;  ///< em, added to the line's width because of how it starts
+    double correction = 0;      ///< em, added to the line's width because of how it starts
+    double insideLigature = 0;  ///< em, from the start of the ligature in which the line starts
 };
 
 /// Breaks a paragraph greedily. CSS Text 3 § 5. `Policy` decides what fits and receives the lines:
@@ -33,76 +35,182 @@ public:
         const auto& opportunities = paragraph_.opportunities();
         LineStart start;
         for (std::size_t next = 0; next < opportunities.size();) {
-            std::size_t chosen = opportunities.size();
-            Number chosenWidth = 0;
-            Number overWidth = 0;
-            for (std::size_t k = next; k < opportunities.size(); ++k) {
-                const Number width = widthTo(start, opportunities[k]);
-                if (!policy_.fits(width)) {
-                    overWidth = width;
-                    break;
-                }
-                chosen = k;
-                chosenWidth = width;
-                if (opportunities[k].kind == Opportunity::Kind::Forced) break;
-            }
-            if (chosen == opportunities.size()) {
-                const bool neverCut = query_.overflowWrap == project::OverflowWrap::Normal;
-                if (cut(start, opportunities[next],
-                        neverCut ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap))
-                    continue;
-                chosen = next;
-                chosenWidth = overWidth;
-                overWidth = 0;
-            }
-            end(start, opportunities[chosen], chosenWidth, overWidth);
-            next = chosen + 1;
+            Choice line = lastThatFits(start, next);
+            if (line.end == nullptr) line = cut(start, next, line.over);
+            if (line.end == nullptr) line = {&opportunities[next], widthTo(start, opportunities[next])};
+            end(start, *line.end, line.width, line.over);
+            while (next < opportunities.size() && opportunities[next].cluster <= start.cluster)
+                ++next;
         }
     }
 
 private:
+    /// The end of a line; null if there is none. `over` is the width that did not fit and so ended the line,
+    /// or 0.
+    struct Choice {
+        const Opportunity* end = nullptr;
+        Number width = 0;
+        Number over = 0;
+    };
+
     [[nodiscard]] Number widthTo(const LineStart& start, const Opportunity& opportunity) const {
         return lineWidth(paragraph_, query_, start.cluster, start.correction, opportunity);
     }
+    [[nodiscard]] Number hyphenWidth(const Opportunity& at) const {
+        return paragraph_.hyphenAdvance() * query_.size + at.endLetterUnits * query_.letterSpacing;
+    }
+    static bool isHyphen(const Opportunity& at) { return at.kind == Opportunity::Kind::SoftHyphen; }
+    /// True if the line from `start` does not end at `at`, because the engine does not look at the character
+    /// before `start`.
+    static bool isUnseen(const LineStart& start, const Opportunity& at) {
+        return at.needsTwoBefore && at.cluster < start.cluster + 2;
+    }
 
-    /// Ends a line inside a word that is wider than the line. Of the `OverflowingWord` opportunities, takes
-    /// the last that fits; of all overflow opportunities (`OverflowWrap`), the last that fits, or the first
-    /// if none fits. False if there is none.
-    bool cut(LineStart& start, const Opportunity& wordEnd, Opportunity::Kind kind) {
-        const auto& cuts = paragraph_.overflowOpportunities();
-        auto from = std::upper_bound(cuts.begin(), cuts.end(), start.cluster,
-                                     [](std::uint32_t at, const Opportunity& o) { return at < o.cluster; });
-        const Opportunity* chosen = nullptr;
-        Number chosenWidth = 0;
-        Number overWidth = widthTo(start, wordEnd);
-        for (; from != cuts.end() && from->cluster < wordEnd.lineEnd; ++from) {
-            if (kind == Opportunity::Kind::OverflowingWord && from->kind != kind) continue;
-            const Number width = widthTo(start, *from);
-            // Chromium 156 finds the last letter that fits before it reshapes the line. Reshaping can make
-            // the line wider or narrower. In other engines both widths are the same.
-            Opportunity unshaped = *from;
-            unshaped.endCorrection = 0;
-            const Number unshapedWidth = lineWidth(paragraph_, query_, start.cluster, 0, unshaped);
-            const bool fitting = policy_.fits(width) && policy_.fits(unshapedWidth);
-            if (!fitting) overWidth = width;
-            if (!fitting && (chosen != nullptr || kind == Opportunity::Kind::OverflowingWord)) break;
-            chosen = &*from;
-            chosenWidth = width;
-            if (!fitting) break;
+    /// The last opportunity from index `next` on to which the line fits. A soft hyphen that does not fit does
+    /// not end the search if the text before it fits.
+    Choice lastThatFits(const LineStart& start, std::size_t next) {
+        const auto& all = paragraph_.opportunities();
+        Choice line;
+        bool afterHyphen = false;
+        std::size_t k = next;
+        for (; k < all.size(); ++k) {
+            if (isUnseen(start, all[k])) continue;
+            const Number width = widthTo(start, all[k]);
+            if (policy_.fits(width)) {
+                line = {&all[k], width};
+                afterHyphen = false;
+                if (all[k].kind == Opportunity::Kind::Forced) return line;
+                continue;
+            }
+            if (!afterHyphen) line.over = width;
+            if (!isHyphen(all[k]) || !policy_.fits(width - hyphenWidth(all[k]))) break;
+            afterHyphen = true;
         }
-        if (chosen == nullptr) return false;
-        end(start, *chosen, chosenWidth, overWidth);
-        return true;
+        if (afterHyphen && paragraph_.reservesHyphen()) return lastBesideHyphen(start, next, k, line.over);
+        return line;
+    }
+
+    /// The last of the opportunities [next, end) to which the line fits in the available width less that of
+    /// a hyphen.
+    Choice lastBesideHyphen(const LineStart& start, std::size_t next, std::size_t end, const Number& over) {
+        const auto& all = paragraph_.opportunities();
+        Choice line;
+        line.over = over;
+        for (; next < end; ++next) {
+            if (isUnseen(start, all[next])) continue;
+            const Number width = widthTo(start, all[next]);
+            const Number besideHyphen = isHyphen(all[next]) ? width : width + hyphenWidth(all[next]);
+            if (!policy_.fits(besideHyphen)) {
+                line.over = besideHyphen;
+                break;
+            }
+            line = {&all[next], width, over};
+        }
+        return line;
+    }
+
+    /// Ends a line inside a word that is wider than the line: at an overflow opportunity that the setting
+    /// allows, or at a soft hyphen. `over` is the width of the line with the whole word.
+    Choice cut(const LineStart& start, std::size_t next, const Number& over) {
+        const auto& ends = paragraph_.opportunities();
+        const auto& cuts = paragraph_.overflowOpportunities();
+        std::size_t last = next;
+        while (isHyphen(ends[last]) || isUnseen(start, ends[last]))
+            ++last;
+        const bool neverCut = query_.overflowWrap == project::OverflowWrap::Normal;
+        places_.clear();
+        auto inside = std::upper_bound(cuts.begin(), cuts.end(), start.cluster,
+                                       [](std::uint32_t at, const Opportunity& o) { return at < o.cluster; });
+        for (; inside != cuts.end() && inside->cluster < ends[last].lineEnd; ++inside) {
+            for (; next < last && ends[next].cluster <= inside->cluster; ++next)
+                places_.push_back(&ends[next]);
+            const bool allowed = !neverCut || inside->kind == Opportunity::Kind::OverflowingWord;
+            if (allowed && (places_.empty() || places_.back()->cluster != inside->cluster))
+                places_.push_back(&*inside);
+        }
+        for (; next < last; ++next)
+            places_.push_back(&ends[next]);
+        if (places_.empty() || (neverCut && isHyphen(*places_.front()))) return {};
+        return paragraph_.reservesHyphen() ? cutBesideHyphen(start, over) : cutInOrder(start, over);
+    }
+
+    /// Of `places_`, the last to which the line fits, or the first if there is none. A soft hyphen that
+    /// comes first ends the line.
+    Choice cutInOrder(const LineStart& start, const Number& over) {
+        Choice line{nullptr, 0, over};
+        for (const Opportunity* place : places_) {
+            Number width = widthTo(start, *place);
+            if (start.cluster <= place->affected) width += place->fitCorrection * query_.size;
+            const bool fitting = policy_.fits(width);
+            if (fitting || line.end == nullptr) {
+                line.end = place;
+                line.width = widthTo(start, *place);
+                if (isHyphen(*place)) return line;
+            } else {
+                line.over = width;
+            }
+            if (!fitting && !(isHyphen(*place) && policy_.fits(width - hyphenWidth(*place)))) return line;
+        }
+        return line;
+    }
+
+    /// Of `places_`, the last to which the line fits without a hyphen. If that is a soft hyphen, the last to
+    /// which the line fits beside a hyphen. The first if there is none.
+    Choice cutBesideHyphen(const LineStart& start, const Number& over) {
+        Choice line = lastCut(start, Number(0), over);
+        if (line.end != nullptr && isHyphen(*line.end)) line = lastCut(start, hyphenWidth(*line.end), over);
+        if (line.end == nullptr) {
+            line.end = places_.front();
+            line.width = widthTo(start, *line.end);
+        }
+        return line;
+    }
+
+    /// The last of `places_` to which the line fits beside `taken` CSS px, not counting hyphens. The engine
+    /// finds it before it reshapes the end of the line: every place inside a ligature is then at the start of
+    /// the ligature. If breaks in the line could change no glyph, the start of the line is already reshaped,
+    /// and the reshaped line must fit, too; if it fits to no place, the one found first is kept.
+    Choice lastCut(const LineStart& start, const Number& taken, const Number& over) {
+        Choice line{nullptr, 0, over};
+        const Opportunity* last = nullptr;
+        for (const Opportunity* place : places_) {
+            if (place->onlyIfNoneFits) continue;
+            const Number hyphen = isHyphen(*place) ? hyphenWidth(*place) : Number(0);
+            Opportunity unbroken = *place;
+            unbroken.endCorrection = 0;
+            unbroken.endLetterUnits = 0;
+            const bool joined = start.cluster > place->affected;
+            const double changed = (joined ? start.insideLigature : start.correction) - place->insideLigature;
+            const Number found = lineWidth(paragraph_, query_, start.cluster, changed, unbroken) + taken;
+            if (!policy_.fits(found)) {
+                line.over = found;
+                break;
+            }
+            last = place;
+            const Number reshaped = widthTo(start, *place) - hyphen + taken;
+            if (place->reshapes && !joined && !policy_.fits(reshaped)) {
+                line.over = reshaped;
+                continue;
+            }
+            line.end = place;
+            line.width = widthTo(start, *place);
+        }
+        if (line.end == nullptr && last != nullptr) {
+            line.end = last;
+            line.width = widthTo(start, *last);
+        }
+        return line;
     }
 
     void end(LineStart& start, const Opportunity& at, const Number& width, const Number& over) {
         policy_.line(start, at, width, over);
-        start = {at.cluster, at.startCorrection};
+        start = {at.cluster, at.startCorrection, at.insideLigature};
     }
 
     const Paragraph& paragraph_;
     const LineQueryOf<Number>& query_;
     Policy& policy_;
+    std::vector<const Opportunity*> places_;  // where a word can be cut, in order
 };
 
 }  // namespace tenter::text

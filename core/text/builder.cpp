@@ -8,6 +8,7 @@
 #include <array>
 
 #include "text/generic_families.h"
+#include "text/scripts.h"
 #include "text/unicode.h"
 
 namespace tenter::text {
@@ -53,6 +54,7 @@ ParagraphBuilder::ParagraphBuilder(const project::Copy& copy, const ShapingStyle
 std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     made_->rightToLeft_ = style_.rightToLeft;
     made_->spacesMinContent_ = profile_.spacesMinContent();
+    made_->reservesHyphen_ = profile_.reservesHyphen();
     collectText();
     applyCase();
     findLevels();
@@ -246,23 +248,27 @@ void ParagraphBuilder::addLacked(std::vector<FontNote>& notes, std::u16string_vi
     if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
 }
 
-void ParagraphBuilder::itemise() {
-    std::vector<hb_script_t> scripts(text_.size(), HB_SCRIPT_COMMON);
-    hb_unicode_funcs_t* unicode = hb_unicode_funcs_get_default();
-    hb_script_t current = HB_SCRIPT_COMMON;
-    for (std::size_t i = 0; i < text_.size();) {
-        const char32_t character = codePointAt(text_, i);
-        const hb_script_t script = hb_unicode_script(unicode, character);
-        if (script != HB_SCRIPT_COMMON && script != HB_SCRIPT_INHERITED) {
-            // Leading characters without a script of their own take the script of the first one that has one.
-            if (current == HB_SCRIPT_COMMON)
-                std::fill(scripts.begin(), scripts.begin() + static_cast<long>(i), script);
-            current = script;
-        }
-        for (std::size_t unit = 0; unit < unitsOf(character); ++unit)
-            scripts[i + unit] = current;
-        i += unitsOf(character);
+std::vector<hb_script_t> ParagraphBuilder::findScripts() const {
+    if (!profile_.resolvesScriptsByPiece()) return scriptsOf(text_);
+    // The style of a link has the same font as plain text.
+    const auto styleAt = [&](std::size_t unit) {
+        const project::Run::Kind kind = copy_[copyRunOf(unit)].kind;
+        return kind == project::Run::Kind::Link ? project::Run::Kind::Plain : kind;
+    };
+    std::vector<hb_script_t> scripts;
+    for (std::size_t begin = 0; begin < text_.size();) {
+        std::size_t end = begin + 1;
+        while (end < text_.size() && levels_[end] == levels_[begin] && styleAt(end) == styleAt(begin))
+            ++end;
+        const auto piece = scriptsOf(std::u16string_view(text_).substr(begin, end - begin));
+        scripts.insert(scripts.end(), piece.begin(), piece.end());
+        begin = end;
     }
+    return scripts;
+}
+
+void ParagraphBuilder::itemise() {
+    const std::vector<hb_script_t> scripts = findScripts();
     for (std::uint32_t i = 0; i < text_.size(); ++i) {
         const FacePtr face = text_[i] == lineFeed ? nullptr : faces_[i];
         const bool apart =
@@ -282,7 +288,8 @@ ParagraphBuilder::Buffer ParagraphBuilder::shaped(const Item& item, std::uint32_
     hb_buffer_add_utf16(buffer.get(), reinterpret_cast<const std::uint16_t*>(text_.data()),
                         static_cast<int>(text_.size()), begin, static_cast<int>(end - begin));
     hb_buffer_set_direction(buffer.get(), item.level % 2 != 0 ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
-    hb_buffer_set_script(buffer.get(), item.script);
+    hb_buffer_set_script(buffer.get(),
+                         item.script == HB_SCRIPT_COMMON ? profile_.scriptOfCommon() : item.script);
     hb_buffer_set_language(buffer.get(), hb_language_from_string(style_.language.c_str(), -1));
     std::vector<hb_feature_t> off;
     const auto turnOff = [&](hb_tag_t feature) { off.push_back({feature, 0, 0, static_cast<unsigned>(-1)}); };
@@ -414,6 +421,7 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
         exact_.push_back(share);
         unsafe_.push_back(i > 0 || unsafe);
         itemOf_.push_back(static_cast<std::uint32_t>(&item - items_.data()));
+        ligatureStart_.push_back(static_cast<std::uint32_t>(made_->clusters_.size() - 1 - i));
     }
 }
 
@@ -428,6 +436,7 @@ void ParagraphBuilder::shapeBreak(const Item& item) {
     exact_.push_back(0);
     unsafe_.push_back(false);
     itemOf_.push_back(static_cast<std::uint32_t>(&item - items_.data()));
+    ligatureStart_.push_back(static_cast<std::uint32_t>(made_->clusters_.size() - 1));
 }
 
 void ParagraphBuilder::addSums() {
@@ -522,9 +531,11 @@ void ParagraphBuilder::addOpportunities() {
             continue;
         else if (before == u' ')
             made_->opportunities_.push_back(opportunity(i, Opportunity::Kind::Space));
-        else if (before != softHyphen)
-            made_->opportunities_.push_back(opportunity(i, Opportunity::Kind::Plain));
-        else if (style_.softHyphens)
+        else if (before != softHyphen) {
+            Opportunity plain = opportunity(i, Opportunity::Kind::Plain);
+            plain.needsTwoBefore = profile_.needsTwoBefore(text_, unit);
+            made_->opportunities_.push_back(plain);
+        } else if (style_.softHyphens)
             made_->opportunities_.push_back(opportunity(i, Opportunity::Kind::SoftHyphen));
     }
     made_->opportunities_.push_back(
@@ -533,8 +544,36 @@ void ParagraphBuilder::addOpportunities() {
 }
 
 void ParagraphBuilder::correctOverflowOpportunities(Paragraph& paragraph) const {
-    for (Opportunity& cut : paragraph.overflowOpportunities_)
-        correct(cut);
+    for (Opportunity& cut : paragraph.overflowOpportunities_) {
+        if (profile_.reshapesAtBreaks()) {
+            cut.affected = affectedBy(cut.cluster);
+            cut.reshapes = unsafe_[cut.cluster];
+            cut.insideLigature = static_cast<float>(made_->ems(ligatureStart_[cut.cluster], cut.cluster));
+            correct(cut);
+        } else {
+            keepLigature(cut);
+        }
+    }
+}
+
+std::uint32_t ParagraphBuilder::affectedBy(std::uint32_t cluster) const {
+    std::uint32_t first = cluster - 1;
+    while (first > 0 && unsafe_[first] && itemOf_[first - 1] == itemOf_[cluster - 1])
+        --first;
+    return first;
+}
+
+// An engine that does not reshape lines (Firefox 153) counts a whole ligature for a line that is cut inside
+// it, but draws only a share of it. `ti` is one glyph of Lato: in 17.3 px, `kişiliktir` at 15.3 px is cut
+// after `ik`, although a share of `t` would fit.
+void ParagraphBuilder::keepLigature(Opportunity& cut) const {
+    const std::vector<std::uint32_t>& starts = ligatureStart_;
+    if (starts[cut.cluster] == cut.cluster) return;
+    std::uint32_t end = cut.cluster;
+    while (end < starts.size() && starts[end] == starts[cut.cluster])
+        ++end;
+    cut.affected = starts[cut.cluster];
+    cut.fitCorrection = static_cast<float>(made_->ems(cut.cluster, end));
 }
 
 // Opportunities inside words that are wider than the line. CSS Text 3 § 5.5: between grapheme clusters.
@@ -543,12 +582,18 @@ void ParagraphBuilder::addOverflowOpportunities() {
     std::uint32_t begin = 0;
     for (const Opportunity& word : made_->opportunities_) {
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
-            // Both engines cut before the letter that precedes a soft hyphen, not between the two.
-            if (!graphemes_[clusters[i].begin] || text_[clusters[i].begin] == softHyphen) continue;
+            if (!graphemes_[clusters[i].begin]) continue;
+            // A letter is parted from its soft hyphen only in Chromium. With `hyphens: none`, that is done
+            // only in a column of one letter, and the same is true of a cut after a soft hyphen (Chromium
+            // 156).
+            const bool before = text_[clusters[i].begin] == softHyphen;
+            if (before && !profile_.reservesHyphen()) continue;
+            const bool beside = before || text_[clusters[i].begin - 1] == softHyphen;
             const bool always = profile_.breaksOverflowingWordBefore(text_, clusters[i].begin);
             Opportunity cut =
                 opportunity(i, always ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap);
             cut.lineEnd = i;
+            cut.onlyIfNoneFits = beside && !style_.softHyphens && profile_.reservesHyphen();
             made_->overflowOpportunities_.push_back(cut);
         }
         begin = word.cluster;

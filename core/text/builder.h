@@ -40,6 +40,8 @@ private:
     /// Adds a note that the family lacks `grapheme` and that `face` draws it. The note names the script, so
     /// that there is one note for each script.
     void addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme, const FacePtr& face) const;
+    /// The script of each unit of the text.
+    [[nodiscard]] std::vector<hb_script_t> findScripts() const;
     void itemise();
     void shape(const Item& item);
     void addClusters(const Item& item, std::uint32_t begin, std::uint32_t end, std::uint32_t firstGlyph,
@@ -61,6 +63,9 @@ private:
     /// causes.
     [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
     void correct(Opportunity& opportunity) const;
+    /// The last cluster before `cluster` at which a break changes no glyph before `cluster`.
+    [[nodiscard]] std::uint32_t affectedBy(std::uint32_t cluster) const;
+    void keepLigature(Opportunity& cut) const;
 
     const project::Copy& copy_;  // valid until `build` returns
     const ShapingStyle style_;   // a copy, because overflow opportunities are corrected later
@@ -76,9 +81,10 @@ private:
     std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // for each run of the copy, its candidate faces
     std::vector<Item> items_;
     std::vector<std::pair<std::size_t, FacePtr>> runKeys_;
-    std::vector<bool> unsafe_;           // for each cluster, true if a break before it changes glyphs
-    std::vector<std::uint32_t> itemOf_;  // for each cluster
-    std::vector<double> exact_;          // for each cluster, its advance in em
+    std::vector<bool> unsafe_;                  // for each cluster, true if a break before it changes glyphs
+    std::vector<std::uint32_t> itemOf_;         // for each cluster
+    std::vector<std::uint32_t> ligatureStart_;  // for each cluster, the first cluster of its ligature
+    std::vector<double> exact_;                 // for each cluster, its advance in em
 };
 
 }  // namespace tenter::text

@@ -59,6 +59,15 @@ struct Opportunity {
     float endCorrection = 0;    ///< em, added to a line that ends here (kerning undone, a hyphen's advance)
     float startCorrection = 0;  ///< em, added to a line that starts here
     std::uint8_t endLetterUnits = 0;  ///< letter spacing added with the hyphen
+    /// True if a line does not end here that starts only one character before.
+    bool needsTwoBefore = false;
+    /// Values with which the engine decides if a line that is cut here fits. `fitCorrection`: em, added to
+    /// its width. `insideLigature`: em, from the start of the ligature in which the cut is. `reshapes`: the
+    /// cut changes glyphs. A line that starts after cluster `affected` is not corrected.
+    float fitCorrection = 0, insideLigature = 0;
+    std::uint32_t affected = 0;
+    bool reshapes = false;
+    bool onlyIfNoneFits = false;  ///< a cut that an engine makes only if the line fits to no cut
 };
 
 /// A place in the copy that a paragraph was made from.
@@ -112,6 +121,8 @@ public:
     [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
     /// `BreakProfile::spacesMinContent` of the profile that prepared it.
     [[nodiscard]] bool spacesMinContent() const { return spacesMinContent_; }
+    /// `BreakProfile::reservesHyphen` of the profile that prepared it.
+    [[nodiscard]] bool reservesHyphen() const { return reservesHyphen_; }
     [[nodiscard]] bool empty() const { return clusters_.empty(); }
 
     /// Sum over clusters [first, end): ems, letter spacings, word spacings.
@@ -152,6 +163,7 @@ private:
     float hyphenAdvance_ = 0;
     bool rightToLeft_ = false;
     bool spacesMinContent_ = true;
+    bool reservesHyphen_ = true;
     std::vector<FontNote> notes_;
     mutable std::once_flag corrected_;
     mutable std::function<void(Paragraph&)> correctOverflow_;  // until the first `overflowOpportunities()`

@@ -11,6 +11,8 @@
 #include <string_view>
 #include <vector>
 
+#include "units/length.h"
+
 namespace tenter::units {
 struct Linear;  // linear.h
 }
@@ -63,6 +65,13 @@ public:
     /// True if a line may break before code unit `i` only when the word is wider than the line, even with
     /// `overflow-wrap: normal`.
     [[nodiscard]] virtual bool breaksOverflowingWordBefore(std::u16string_view text, std::size_t i) const = 0;
+    /// True if a line does not end before code unit `i` if only one character precedes it on that line: the
+    /// break depends on the character before that one.
+    [[nodiscard]] virtual bool needsTwoBefore(std::u16string_view text, std::size_t i) const = 0;
+    /// What happens if a line fits up to a soft hyphen, but not with the hyphen. True: the line is broken
+    /// again in the available width less that of the hyphen, and a word may be cut between a letter and its
+    /// soft hyphen. False: the soft hyphen is no place to end the line.
+    [[nodiscard]] virtual bool reservesHyphen() const = 0;
     /// The replacements that `text-transform` makes. CSS Text 3 § 2.1.
     [[nodiscard]] virtual CaseEdits uppercase(std::u16string_view text,
                                               const std::string& language) const = 0;
@@ -80,6 +89,12 @@ public:
     /// True if `font-kerning: auto` kerns `script`, an ISO 15924 tag of four letters. CSS Fonts 4 § 6.3
     /// leaves `auto` to the engine.
     [[nodiscard]] virtual bool kerns(std::string_view script) const = 0;
+    /// The script that shapes text in which no character has a script, such as `11:00`. UAX #24 leaves it
+    /// open.
+    [[nodiscard]] virtual hb_script_t scriptOfCommon() const = 0;
+    /// True if a character of no script has a script of its piece of text only: text of one direction and one
+    /// style between forced breaks. False: of the paragraph.
+    [[nodiscard]] virtual bool resolvesScriptsByPiece() const = 0;
     /// True if `unit` is shaped together with its neighbours; false if nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
     /// True if letter spacing is added after each grapheme cluster; false if after each cluster of HarfBuzz.
@@ -104,10 +119,13 @@ public:
     /// do not drift from the browser's down a long page. Widths are not rounded, so that wrap points are
     /// exact.
     [[nodiscard]] virtual double snapped(double length) const = 0;
+    /// The same for a declared length of `unit`, which resolves to `length` CSS px. Engines round some units
+    /// in another way.
+    [[nodiscard]] virtual double snapped(double length, units::Unit unit) const = 0;
     /// Line height in CSS px on that grid, for `number` times the font size `size` (CSS px), and for a
-    /// length.
+    /// declared length of `unit`, which resolves to `length` CSS px.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
-    [[nodiscard]] virtual double lineHeight(double length) const = 0;
+    [[nodiscard]] virtual double lineHeight(double length, units::Unit unit) const = 0;
     /// CSS px that the engine adds to a border width before it rounds it down to whole device px.
     [[nodiscard]] virtual double borderAllowance() const = 0;
     /// The step in CSS px to which the engine truncates the `vw` term of a font size when it computes

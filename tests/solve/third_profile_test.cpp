@@ -31,6 +31,10 @@ public:
             if (text[i - 1] == u'-') map[i] = false;
         return map;
     }
+    [[nodiscard]] bool needsTwoBefore(std::u16string_view text, std::size_t i) const override {
+        return base_.needsTwoBefore(text, i);
+    }
+    [[nodiscard]] bool reservesHyphen() const override { return base_.reservesHyphen(); }
     [[nodiscard]] bool breaksOverflowingWordBefore(std::u16string_view text, std::size_t i) const override {
         return base_.breaksOverflowingWordBefore(text, i);
     }
@@ -45,6 +49,8 @@ public:
     [[nodiscard]] bool reshapesAtBreaks() const override { return base_.reshapesAtBreaks(); }
     [[nodiscard]] bool makesSpaces() const override { return base_.makesSpaces(); }
     [[nodiscard]] bool kerns(std::string_view script) const override { return base_.kerns(script); }
+    [[nodiscard]] hb_script_t scriptOfCommon() const override { return base_.scriptOfCommon(); }
+    [[nodiscard]] bool resolvesScriptsByPiece() const override { return base_.resolvesScriptsByPiece(); }
     [[nodiscard]] bool shapesAcross(char16_t unit) const override { return base_.shapesAcross(unit); }
     [[nodiscard]] bool composes() const override { return base_.composes(); }
     [[nodiscard]] bool spacesGraphemes() const override { return base_.spacesGraphemes(); }
@@ -62,10 +68,15 @@ public:
         return base_.vwExcludesSteadyScrollbar();
     }
     [[nodiscard]] double snapped(double length) const override { return base_.snapped(length); }
+    [[nodiscard]] double snapped(double length, units::Unit unit) const override {
+        return base_.snapped(length, unit);
+    }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return base_.lineHeight(size, number);
     }
-    [[nodiscard]] double lineHeight(double length) const override { return base_.lineHeight(length); }
+    [[nodiscard]] double lineHeight(double length, units::Unit unit) const override {
+        return base_.lineHeight(length, unit);
+    }
     [[nodiscard]] double fluidStep() const override { return base_.fluidStep(); }
     [[nodiscard]] double drawnSize(double size) const override { return base_.drawnSize(size); }
     [[nodiscard]] double drawnAdvance(double advance) const override { return base_.drawnAdvance(advance); }

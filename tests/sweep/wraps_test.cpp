@@ -246,11 +246,10 @@ TEST(WrapPoints, FollowBalancedHeadings) {
 }
 
 // Chromium's balancing compares all ways to break. It can find one with fewer lines than greedy breaking,
-// which stops at a soft hyphen that does not fit although the letter after it, narrower than the hyphen,
-// would.
+// which ends a line early where the text before a soft hyphen fits, but not with the hyphen.
 TEST(WrapPoints, FollowABalancedHeadingThatNeedsFewerLinesThanGreedy) {
     const std::string copy = R"([{"parts": [{"role": "heading", "copy":
-        "a mud\u00adflats beacon mud\u00adflats \u00adi the of beacon \u00adi of"}]}])";
+        "a mud-i\u00adslands beacon mud-i\u00adslands of the beacon low-i\u00adslands of"}]}])";
     auto project = test::projectOf(test::styleOf(R"({"columns": 1})", test::plainCard), "[{}]", copy,
                                    R"("range": {"from": 200, "to": 400}, )");
     project::Problems problems;

@@ -144,6 +144,66 @@ TEST(Lines, SoftHyphensDrawAHyphenWhereTheyBreak) {
     EXPECT_EQ(test::linesOf(*test::prepare("Gezeiten\u00ADtabelle", none), query).size(), 1U);
 }
 
+/// Lines of `copy` in Lato at 15 px, in which the hyphen is 5.58 px wide. `·` in `copy` is a soft hyphen,
+/// which is left out of the lines. `-` at the end of a line is a soft hyphen that is drawn.
+Texts cutLines(std::string copy, double available, const BreakProfile& profile) {
+    for (std::size_t at = copy.find("·"); at != std::string::npos; at = copy.find("·"))
+        copy.replace(at, std::string("·").size(), "\u00AD");
+    const ParagraphPtr paragraph = Paragraph::prepare({{project::Run::Kind::Plain, copy, ""}},
+                                                      test::styleOf("Lato"), test::fonts(), profile);
+    LineQuery query = test::at(15, available);
+    query.overflowWrap = OverflowWrap::BreakWord;
+    std::vector<Line> lines;
+    breakLines(*paragraph, query, profile, lines);
+    Texts texts;
+    for (const Line& line : lines) {
+        std::string text = paragraph->utf8(line.first, line.end);
+        for (std::size_t at = text.find("\u00AD"); at != std::string::npos; at = text.find("\u00AD"))
+            text.erase(at, std::string("\u00AD").size());
+        texts.push_back(text + (line.hyphen ? "-" : ""));
+    }
+    return texts;
+}
+
+// Measured in both engines: a soft hyphen that does not fit does not end the line if more text fits without
+// it.
+TEST(Lines, GoOnPastASoftHyphenThatDoesNotFit) {
+    for (const BreakProfile* profile : {&blink(), &gecko()}) {
+        EXPECT_EQ(cutLines("xx aa i·mm", 66, *profile), (Texts{"xx aa imm"}));
+        EXPECT_EQ(cutLines("Wind·jacken", 41.98, *profile), (Texts{"Windj", "acken"}));
+    }
+}
+
+// Measured in Chromium 156: if the text before a soft hyphen fits, but not with the hyphen, the line is
+// broken again in the available width less that of the hyphen; a letter and its soft hyphen may then be
+// parted. Firefox 153 breaks as if the soft hyphen were not there, but never parts the two.
+TEST(Lines, MakeRoomForAHyphenThatDoesNotFit) {
+    EXPECT_EQ(cutLines("xx aa-i·mm", 25, blink()), (Texts{"xx", "aa", "-i-", "mm"}));
+    EXPECT_EQ(cutLines("xx aa-i·mm", 25, gecko()), (Texts{"xx", "aa-", "i-", "mm"}));
+    EXPECT_EQ(cutLines("Will·mm", 11, blink()), (Texts{"W", "i", "l", "l-", "m", "m"}));
+    EXPECT_EQ(cutLines("Will·mm", 11, gecko()), (Texts{"W", "il", "l-", "m", "m"}));
+    EXPECT_EQ(cutLines("i·i·mm", 4, blink()), (Texts{"i", "-", "i", "-", "m", "m"}));
+    EXPECT_EQ(cutLines("i·i·mm", 4, gecko()), (Texts{"i-", "i-", "m", "m"}));
+}
+
+// Measured in Chromium 156 with the kerned letters `AT`: the last letter that fits is found in the unbroken
+// text, in which `AT` is 16.905 px wide; alone it is 17.955 px wide.
+TEST(Lines, FindACutInTheUnbrokenText) {
+    EXPECT_EQ(cutLines("AVAVATATA", 17.5, blink()), (Texts{"A", "V", "A", "V", "AT", "AT", "A"}));
+}
+
+// Measured with the ligature `ti` of Lato. Firefox 153 counts all of it for a line that is cut inside it.
+TEST(Lines, CountAWholeLigatureThatIsCut) {
+    EXPECT_EQ(cutLines("kişiliktir", 16.9, gecko()), (Texts{"ki", "şil", "ik", "tir"}));
+}
+
+// Measured: Chromium 156 does not look at text before the line, and so does not break after a hyphen that the
+// line starts with. Firefox 153 breaks after any hyphen before a digit in a word that is wider than its line.
+TEST(Lines, JudgeAHyphenBeforeADigitFromTheStartOfTheLine) {
+    EXPECT_EQ(cutLines("under-12s", 14.5, blink()), (Texts{"u", "n", "d", "er", "-1", "2", "s"}));
+    EXPECT_EQ(cutLines("under-12s", 18, blink()), (Texts{"un", "de", "r-", "12", "s"}));
+}
+
 // Measured in Chromium 156: a line that ends without a space is reshaped, so kerning across its break is
 // lost.
 TEST(Lines, LoseKerningAcrossABreakWithoutASpace) {

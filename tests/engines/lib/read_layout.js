@@ -128,7 +128,8 @@ export function readLines(width, name) {
     for (const {segment, index} of graphemes.segment(walker.currentNode.data)) {
       range.setStart(walker.currentNode, index);
       range.setEnd(walker.currentNode, index + segment.length);
-      const rect = [...range.getClientRects()].find((one) => one.width > 0);
+      // The last, because in Chromium 156 the letter after a soft hyphen also has the box of the hyphen that is drawn.
+      const rect = [...range.getClientRects()].findLast((one) => one.width > 0);
       if (rect) {
         const middle = (rect.top + rect.bottom) / 2;
         if (middle - last > half) {
