@@ -1,8 +1,11 @@
 #include "emit/geometry.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <map>
+#include <set>
 
 #include "emit/escape.h"
 
@@ -20,6 +23,20 @@ public:
     }
 
     std::string& text() { return text_; }
+
+    /// The font files that texts were measured with, in the order of their first use.
+    void fonts() {
+        text_ += "\"fonts\": [";
+        for (std::size_t i = 0; i < faces_.size(); ++i) {
+            const text::Face& face = *faces_[i];
+            if (i > 0) text_ += ",";
+            text_ += "\n  {\"file\": " + jsonString(face.file().string()) +
+                     ", \"index\": " + std::to_string(face.index()) +
+                     ", \"name\": " + jsonString(face.postScriptName()) +
+                     ", \"variable\": " + (face.minWeight() < face.maxWeight() ? "true" : "false") + "}";
+        }
+        text_ += "]";
+    }
 
     void layout(const layout::Layout& laid) {
         text_ += "{\"width\": ";
@@ -83,6 +100,7 @@ private:
             member("available", part.available);
             member("measure", part.measure);
             member("slack", part.slack);
+            text_ += fontsOf(*part.paragraph);
             text_ += ", \"lines\": [";
             for (std::uint32_t i = 0; i < part.lineCount; ++i) {
                 if (i > 0) text_ += ", ";
@@ -100,7 +118,39 @@ private:
         text_ += '}';
     }
 
+    /// The members `fonts` and `spaceFonts` of `paragraph`, indices into `faces_`, as JSON.
+    const std::string& fontsOf(const text::Paragraph& paragraph) {
+        const auto [known, isNew] = fontsOf_.try_emplace(&paragraph);
+        if (!isNew) return known->second;
+        std::set<std::size_t> letters;
+        std::set<std::size_t> spaces;
+        for (const text::Cluster& cluster : paragraph.clusters()) {
+            const text::FacePtr& face = paragraph.runs()[cluster.run].face;
+            if (face && cluster.visible) (cluster.space ? spaces : letters).insert(indexOf(face));
+        }
+        known->second = ", \"fonts\": " + list(letters) + ", \"spaceFonts\": " + list(spaces);
+        return known->second;
+    }
+
+    std::size_t indexOf(const text::FacePtr& face) {
+        const auto at = std::ranges::find_if(faces_, [&](const text::FacePtr& one) {
+            return one->file() == face->file() && one->index() == face->index();
+        });
+        const auto index = static_cast<std::size_t>(at - faces_.begin());
+        if (at == faces_.end()) faces_.push_back(face);
+        return index;
+    }
+
+    static std::string list(const std::set<std::size_t>& indices) {
+        std::string out = "[";
+        for (const std::size_t index : indices)
+            out += (out.size() > 1 ? ", " : "") + std::to_string(index);
+        return out + "]";
+    }
+
     std::vector<std::string> roles_;
+    std::vector<text::FacePtr> faces_;
+    std::map<const text::Paragraph*, std::string> fontsOf_;
     std::string text_;
 };
 
@@ -124,7 +174,9 @@ void writeGeometry(const layout::PreparedRow& row, const GeometryHead& head,
         sink(text);
         text.clear();
     }
-    text += "]}\n";
+    text += "],\n ";
+    writer.fonts();
+    text += "}\n";
     sink(text);
 }
 

@@ -17,7 +17,9 @@ struct GeometryHead {
 };
 
 /// Lays out the row at each of `widths` (CSS px) and passes the JSON to `sink` in pieces, so that many
-/// layouts need little memory. Numbers have full double precision.
+/// layouts need little memory. Numbers have full double precision. `fonts` and `spaceFonts` of a part are
+/// indices into the list `fonts` at the end: the files with which its characters and its spaces were
+/// measured.
 void writeGeometry(const layout::PreparedRow& row, const GeometryHead& head,
                    const std::vector<double>& widths, const std::function<void(const std::string&)>& sink);
 

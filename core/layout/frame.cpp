@@ -26,7 +26,7 @@ Frame frameAt(const IntervalPlan& interval, double width) {
     static_cast<InlineSizes<double>&>(frame) = inlineSizesAt(interval, width);
     const BandPlan& band = *interval.band;
     const text::BreakProfile& profile = *band.profile;
-    frame.containerPadding = snappedEdges(frame.containerPadding, band.containerPadding, profile);
+    frame.containerPadding = snappedEdges(frame.containerPadding, interval.page.containerPadding, profile);
     frame.rowPadding = snappedEdges(frame.rowPadding, band.rowPadding, profile);
     frame.cardPadding = snappedEdges(frame.cardPadding, band.cardPadding, profile);
     frame.rowGap = profile.snapped(frame.rowGap, band.rowGap.unit());

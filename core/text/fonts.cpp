@@ -4,6 +4,7 @@
 #include <hb-ot.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <fstream>
 #include <map>
@@ -125,6 +126,14 @@ Face::~Face() {
 bool Face::has(char32_t character) const {
     hb_codepoint_t glyph = 0;
     return hb_font_get_nominal_glyph(font_, character, &glyph) != 0;
+}
+
+std::string Face::postScriptName() const {
+    hb_face_t* face = hb_font_get_face(font_);
+    std::array<char, 128> name{};
+    auto size = static_cast<unsigned>(name.size());
+    hb_ot_name_get_utf8(face, HB_OT_NAME_ID_POSTSCRIPT_NAME, HB_LANGUAGE_INVALID, &size, name.data());
+    return {name.data(), std::min<std::size_t>(size, name.size() - 1)};
 }
 
 bool Face::composes(char32_t character) const {

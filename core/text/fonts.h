@@ -43,6 +43,8 @@ public:
     /// True if FreeType rounds ascent and descent up instead of to the nearest px: the face sets neither
     /// USE_TYPO_METRICS (OS/2 fsSelection bit 7) nor integer sizes (head flags bit 3).
     [[nodiscard]] bool roundsUp() const { return roundsUp_; }
+    /// The PostScript name of the font, UTF-8; empty if it has none.
+    [[nodiscard]] std::string postScriptName() const;
     /// True if the face has a glyph for `character`.
     [[nodiscard]] bool has(char32_t character) const;
     /// True if the face has the letter and the marks from which HarfBuzz composes `character`.

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <filesystem>
 #include <nlohmann/json.hpp>
 
 #include "emit/report.h"
@@ -42,6 +43,10 @@ TEST(Geometry, IsJsonOfTheRowsBoxesAndLines) {
     for (const char* key : {"fontSize", "lineHeight", "available", "measure", "slack"})
         EXPECT_TRUE(parts[1][key].is_number()) << key;
     EXPECT_EQ(parts[3]["lines"][0]["text"], "Book");
+    ASSERT_EQ(parts[1]["fonts"].size(), 1U);
+    const Json& font = json["fonts"].at(parts[1]["fonts"][0].get<std::size_t>());
+    EXPECT_TRUE(std::filesystem::exists(font["file"].get<std::string>()));
+    EXPECT_FALSE(font["name"].get<std::string>().empty());
 }
 
 // IEEE 754: the shortest decimal that reads back is the same double.

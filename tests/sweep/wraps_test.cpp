@@ -249,7 +249,7 @@ TEST(WrapPoints, FollowBalancedHeadings) {
 // which ends a line early where the text before a soft hyphen fits, but not with the hyphen.
 TEST(WrapPoints, FollowABalancedHeadingThatNeedsFewerLinesThanGreedy) {
     const std::string copy = R"([{"parts": [{"role": "heading", "copy":
-        "a mud-i\u00adslands beacon mud-i\u00adslands of the beacon low-i\u00adslands of"}]}])";
+        "sea or mudflat-i\u00adnhabitants"}]}])";
     auto project = test::projectOf(test::styleOf(R"({"columns": 1})", test::plainCard), "[{}]", copy,
                                    R"("range": {"from": 200, "to": 400}, )");
     project::Problems problems;

@@ -62,5 +62,14 @@ TEST(Grids, CountDevicePx) {
     EXPECT_EQ(blink().snapped(10.01), 640.0 / 64);
 }
 
+// Measured in Firefox 153: 12 lines of 3.16vw are 121.2 px high in a viewport of 320 px, 10.112 px a line.
+TEST(Grids, FirefoxRoundsViewportLengthsAndPercentagesDown) {
+    EXPECT_EQ(gecko().lineHeight(10.112, units::Unit::Vw), 606.0 / 60);
+    EXPECT_EQ(gecko().lineHeight(10.112, units::Unit::Px), 607.0 / 60);
+    EXPECT_EQ(gecko().snapped(10.112, units::Unit::Percent), 606.0 / 60);
+    EXPECT_EQ(gecko().snapped(606.0 / 60, units::Unit::Vw), 606.0 / 60);
+    EXPECT_EQ(blink().snapped(10.112, units::Unit::Px), blink().snapped(10.112, units::Unit::Vw));
+}
+
 }  // namespace
 }  // namespace tenter::text

@@ -21,6 +21,12 @@ const style = (heading, body, button = {}) => ({
   },
 });
 
+/** A style without room between and in cards, for columns of a few letters. */
+function narrow(text) {
+  const none = {top: '0', right: '0', bottom: '0', left: '0'};
+  return {row: {columnGap: '0', rowGap: '1rem', width: '35%'}, card: {padding: none, border: {width: '0'}}, text: Object.fromEntries(Object.entries(text).map(([role, one]) => [role, {size: 15, weight: 400, lineHeight: 1.4, margin: none, ...one}]))};
+}
+
 /** One project. `cards` are lists of parts; `most` is its largest column count. */
 function row(name, {most = 3, cards, heading, body, button, ...rest}) {
   return {
@@ -183,6 +189,38 @@ export const rows = {
     heading: {family: ['Karla']},
     body: {family: ['Vollkorn']},
     cards: Array.from({length: 24}, (_, i) => [textPart('heading', copy.en.headings[i % 3]), {role: 'body', copy: [copy.en.paragraphs[i % 3], ' ', {strong: copy.en.buttons[i % 3]}, ' or ', {emphasis: 'stay'}]}, textPart('button', copy.en.buttons[i % 3])]),
+  }),
+  // Found by random rows (tests/engines/random) and reduced.
+  cuts: row('cuts', {
+    most: 6,
+    style: narrow({heading: {family: ['Lato'], overflowWrap: 'break-word', hyphens: 'manual'}, body: {family: ['Lato'], overflowWrap: 'anywhere', hyphens: 'manual'}, note: {family: ['Lato'], overflowWrap: 'normal', hyphens: 'manual'}}),
+    cards: ['Wind\u00ADjacken', 'Will\u00ADmm', 'xx aa-i\u00ADmm', 'i\u00ADi\u00ADmm ok', 'iilliiii\u00ADm', 'under-12s-over-60s', 'kişi aa\u00ADiktir', 'Sali\u00ADne, Fil\u00ADi'].map((word) => ['heading', 'body', 'note'].map((role) => textPart(role, word))),
+  }),
+  brackets: row('brackets', {
+    direction: 'rtl',
+    language: 'ar',
+    most: 5,
+    heading: {family: ['Noto Sans Arabic', 'sans-serif'], weight: 700, letterSpacing: '0.07em'},
+    body: {family: ['Noto Sans Hebrew', 'Noto Naskh Arabic', 'sans-serif'], place: 'start'},
+    cards: ['المنارة (Gull Point) أبدًا.', 'اللسان [North Spit] والمنارة'].flatMap((text) => [[textPart('heading', text), textPart('body', '11:00.')], [textPart('heading', text), textPart('body', 'עד 11:00.')]]),
+  }),
+  viewport: row('viewport', {
+    most: 2,
+    style: {
+      row: {columnGap: '0.9rem', rowGap: '1.31vw', padding: sides('3.8%', '1.43%', '0.52%', '0.24%')},
+      card: {padding: sides('2.27%', '1.31%', '0.22%', '3.26%')},
+      text: {
+        heading: {family: ['Lato'], lineHeight: '3.16vw', keepLines: 2, margin: sides('0.47vw', '0.68vw', '0.59vw', '0.12vw')},
+        body: {family: ['Lato'], lineHeight: '3.84vw', padding: sides('0.05vw', '0.47vw', '0.55vw', '0.55vw')},
+        button: {family: ['Lato'], margin: {top: '2.09cqi', left: '0.61cqi'}, overflowWrap: 'anywhere'},
+      },
+    },
+    cards: [...cardsIn('en'), ...cardsIn('cs'), ...cardsIn('nl')],
+  }),
+  strongest: row('strongest', {
+    heading: {family: ['EB Garamond']},
+    body: {family: ['EB Garamond'], lineHeight: '8.41cqi'},
+    cards: cardsIn('el').map(([, {copy: text}, button]) => [{role: 'heading', copy: [{strong: text.split(' ').slice(0, 4).join(' ')}]}, {role: 'body', copy: [{strong: text}]}, button]),
   }),
   packed: row('packed', {
     fonts: [{family: 'Packed', file: 'packed.woff2', weight: 400}],

@@ -103,6 +103,18 @@ test('a tight fit does not excuse horizontal differences', () => {
   assert.deepEqual(found, ['card 0: width']);
 });
 
+test('another height is excused only in a tight fit that breaks at other places', () => {
+  const differing = (slack, lines) =>
+    differencesAfter((engine, tenter) => {
+      engine.parts[1].box[3] += 1;
+      engine.parts[1].lines = lines;
+      tenter.cards[0].parts[1].slack = slack;
+    });
+  assert.deepEqual(differing(0.002, [560, 340]), []);
+  assert.deepEqual(differing(0.003, [560, 340]), ['0.1 heading: height']);
+  assert.deepEqual(differing(0.002, [600, 300]), ['0.1 heading: height']);
+});
+
 test('a line with another width than computed makes its part a suspect', () => {
   const engine = laidOut();
   engine[0].parts[1].lines = [596, 304];

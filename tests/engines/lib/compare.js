@@ -14,7 +14,8 @@ const acrossOnly = ['x', 'width'];
  * Compares one engine's layouts with Tenter's at the same widths, computed under break profile `profile`.
  *
  * A different line count with less slack than the tolerance is a tight fit, not a difference. At such a width only
- * horizontal positions and widths are compared, because the extra or missing line moves the parts below it.
+ * horizontal positions and widths are compared, because the extra or missing line moves the parts below it. The same is
+ * done if a tight fit breaks at other places and has another height (isOtherwiseTall).
  *
  * @returns differences and tight fits by width; the number of compared parts; the largest differences in CSS px; and
  *   suspects: parts with the computed number of lines, but other widths of lines, whose texts must be read.
@@ -30,7 +31,7 @@ function compareOne(profile, engine, tenter, result) {
   const width = tenter.width;
   if (Math.abs(engine.framed - width) > 1e-3) throw new Error(`the engine laid out at ${engine.framed} px instead of ${width} px`);
   const pairs = pairParts(engine, tenter);
-  const sides = pairs.some((pair) => linesDiffer(pair)) ? acrossOnly : allSides;
+  const sides = pairs.some((pair) => linesDiffer(pair) || isOtherwiseTall(pair)) ? acrossOnly : allSides;
 
   const differ = (where, what, expected, actual) => result.differences.push({width, where, what, expected, actual});
   const compareBox = (where, expected, actual) => {
@@ -69,7 +70,7 @@ function compareOne(profile, engine, tenter, result) {
       continue;
     }
     compareBox(where, read.box, part.box);
-    if (read.lines?.some((line, i) => !isAsWide(line, part.lines[i].width))) result.suspects.push({width, name, where, part});
+    if (read.lines?.some((line, i) => !isAsWide(line, part.lines[i].width))) result.suspects.push({width, name, where, part, read: read.lines});
   }
 }
 
@@ -101,6 +102,15 @@ function pairParts(engine, tenter) {
   return [...pairs, ...[...unpaired].map(([name, read]) => ({name, where: name, read}))];
 }
 
+/**
+ * True for a tight fit that breaks at other places into the same number of lines and so has another height: a line is
+ * taller if it has a word in a face with other metrics.
+ */
+function isOtherwiseTall({read, part}) {
+  if (!read || !part || read.lines === null || read.lines.length !== part.lines.length || !(part.slack < tolerance.slack)) return false;
+  return Math.abs(read.box[3] - part.box.height) > tolerance.box && read.lines.some((line, i) => !isAsWide(line, part.lines[i].width));
+}
+
 function linesDiffer({read, part}) {
   return read && part && read.lines !== null && read.lines.length !== part.lines.length;
 }
@@ -108,8 +118,12 @@ function linesDiffer({read, part}) {
 // Characters that an engine may or may not draw; they do not count as text of a line.
 const silent = /[\s\u00AD\u200B\u2060\uFEFF\u200C\u200D]/gu;
 
-/** True if two lines have the same text, ignoring case: an element has its text as written, a layout as drawn. */
+/** The characters of a line that count: an element has its text as written, a layout as drawn. */
+export function plainText(line) {
+  return line.replaceAll(silent, '').normalize('NFKD').toLocaleUpperCase();
+}
+
+/** True if two lines have the same text, ignoring case. */
 export function sayTheSame(read, computed) {
-  const plain = (text) => text.replaceAll(silent, '').normalize('NFKD').toLocaleUpperCase();
-  return plain(read) === plain(computed);
+  return plainText(read) === plainText(computed);
 }

@@ -59,6 +59,28 @@ export class MeasuredPage {
     return this.#tab.evaluate(readLines, width, part);
   }
 
+  /** The PostScript names of the fonts that Chromium draws each text part with, by part. */
+  async fonts() {
+    const session = await this.#tab.createCDPSession();
+    const inner = "document.querySelector('iframe').contentDocument";
+    const names = await this.#tab.evaluate(() => [...document.querySelector('iframe').contentDocument.querySelectorAll('[data-tenter-part]:not(img)')].map((one) => one.dataset.tenterPart));
+    const fonts = new Map();
+    try {
+      await session.send('DOM.enable');
+      await session.send('CSS.enable');
+      await session.send('DOM.getDocument', {depth: -1, pierce: true});
+      for (const name of names) {
+        const {result} = await session.send('Runtime.evaluate', {expression: `${inner}.querySelector('[data-tenter-part="${name}"]')`});
+        const {nodeId} = await session.send('DOM.requestNode', {objectId: result.objectId});
+        const used = await session.send('CSS.getPlatformFontsForNode', {nodeId});
+        fonts.set(name, used.fonts.map((font) => font.postScriptName));
+      }
+    } finally {
+      await session.detach();
+    }
+    return fonts;
+  }
+
   /** Runs a function in the page; it must use nothing outside itself. */
   run(work, ...values) {
     return this.#tab.evaluate(work, ...values);

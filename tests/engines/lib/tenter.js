@@ -14,10 +14,11 @@ export class Tenter {
     return stdout;
   }
 
-  /** Layouts at `widths` (CSS px), one object for each width, as `geometry` prints them. `ratio`: device px in a CSS px. */
+  /** Layouts at `widths` (CSS px), one object for each width, as `geometry` prints them, and their `fonts`. `ratio`: device px in a CSS px. */
   async geometry(project, variant, widths, engine, ratio = 1) {
     const text = await this.#out('geometry', project, '--variant', variant, '--widths', widths.join(','), '--engine', engine, '--ratio', String(ratio));
-    return JSON.parse(text).layouts;
+    const {layouts, fonts} = JSON.parse(text);
+    return Object.assign(layouts, {fonts});
   }
 
   page(project, variant) {

@@ -3,8 +3,9 @@ import {readFile, writeFile} from 'node:fs/promises';
 import path from 'node:path';
 
 import {profileOf} from '../lib/browsers.js';
-import {compareLayouts, sayTheSame} from '../lib/compare.js';
+import {compareLayouts, plainText, sayTheSame} from '../lib/compare.js';
 import {MeasuredPage} from '../lib/measured_page.js';
+import {otherAdvances, otherFonts} from './faces.js';
 
 /** Scripts without spaces between words, in which engines find words by a dictionary. */
 const byDictionary = /\p{Script=Thai}|\p{Script=Lao}|\p{Script=Khmer}|\p{Script=Myanmar}/u;
@@ -16,7 +17,7 @@ export class Judge {
   #folder;
   #pages = {};
   #html = {file: '', text: null};
-  #elsewhere = new Map();
+  #wordsOf = new Map();
 
   /** `browsers`: by engine; `folder`: the folder for project files and the picture that they show. */
   constructor(tenter, server, browsers, folder) {
@@ -28,7 +29,7 @@ export class Judge {
 
   async save(project, name) {
     this.#html.file = '';
-    this.#elsewhere.clear();
+    this.#wordsOf.clear();
     const file = path.join(this.#folder, `${name}.tenter.json`);
     await writeFile(file, `${JSON.stringify(project, null, 2)}\n`);
     return file;
@@ -41,57 +42,71 @@ export class Judge {
     const page = (this.#pages[engine] ??= await MeasuredPage.blank(this.#browsers[engine], this.#server));
     await page.show(html);
     const found = compareLayouts(profile, await page.read(widths), computed);
-    await this.#setApart(found, file, engine, computed[0]);
-    if (found.differences.length === 0) return found;
+    await this.#setApart(found, file, engine, page, computed);
+    const faces = engine === 'chromium' ? otherFonts(await page.fonts(), computed.at(-1), computed.fonts) : await otherAdvances(found.suspects, (width, name) => page.lines(width, name));
+    if (found.differences.length === 0) return {...found, differences: faces};
     // A difference that only a resize causes is not a fault of the layout; only differences in a fresh layout count.
     const differing = new Set(found.differences.map(({width}) => width));
     const again = computed.filter(({width}) => differing.has(width));
     const fresh = compareLayouts(profile, await page.read(again.map(({width}) => width), true), again);
-    await this.#setApart(fresh, file, engine, computed[0]);
-    return {...found, differences: fresh.differences, stale: found.differences.length - fresh.differences.length};
+    await this.#setApart(fresh, file, engine, page, again);
+    return {...found, differences: [...fresh.differences, ...faces], stale: found.differences.length - fresh.differences.length};
   }
 
   /**
-   * Removes wrong line counts from `found` in text that the engine breaks by a dictionary of its own, and adds them to
-   * `found.apart`. The text must be in a script without spaces, and break at other places than computed if it breaks
-   * wherever it may.
+   * Removes wrong line counts from `found` that an engine's own dictionary causes, and adds them to `found.apart`. Only
+   * text in a script without spaces can be such a case, and only if the engine breaks it at other places than computed in
+   * a column of 1 px, or if the first line that differs starts inside a word: Chromium then looks for words from the start
+   * of that line.
    */
-  async #setApart(found, file, engine, layout) {
-    const parts = new Map();
-    for (const {name} of [...found.differences, ...found.tightFits].filter(({what}) => what === 'lines')) {
+  async #setApart(found, file, engine, page, computed) {
+    const layouts = new Map(computed.map((layout) => [layout.width, layout]));
+    const isOwn = async ({what, name, width}) => {
+      if (what !== 'lines') return false;
       const [card, part] = name.split('.').map(Number);
-      const text = layout.cards[card].parts[part].lines.map((line) => line.text).join('');
-      if (byDictionary.test(text) && !parts.has(name)) parts.set(name, await this.#breaksElsewhere(file, engine, card, part));
-    }
-    const isOwn = ({what, name}) => what === 'lines' && parts.get(name) === true;
+      const lines = layouts.get(width).cards[card].parts[part].lines.map(({text}) => text);
+      if (!byDictionary.test(lines.join(''))) return false;
+      const words = await this.#words(file, engine, card, part);
+      if (words === null) return true;
+      const read = await page.lines(width, name);
+      const first = lines.findIndex((line, i) => read[i] === undefined || !sayTheSame(read[i], line));
+      return first > 0 && !words.has(plainText(lines.slice(0, first).join('')).length);
+    };
     for (const list of ['differences', 'tightFits']) {
-      const kept = found[list].filter((one) => !isOwn(one));
-      found.apart += found[list].length - kept.length;
-      found.pairs -= found[list].length - kept.length;
+      const kept = [];
+      for (const one of found[list]) {
+        if (await isOwn(one)) ++found.apart, --found.pairs;
+        else kept.push(one);
+      }
       found[list] = kept;
     }
   }
 
-  /** True if the engine breaks the text of a part at other places than computed in a column of 1 px. */
-  async #breaksElsewhere(file, engine, card, part) {
+  /** The ends of the words of a part; null if the engine has other words than computed. Both are laid out in 1 px. */
+  async #words(file, engine, card, part) {
     const key = `${file} ${engine} ${card}.${part}`;
-    if (this.#elsewhere.has(key)) return this.#elsewhere.get(key);
+    if (!this.#wordsOf.has(key)) this.#wordsOf.set(key, await this.#layOutWords(file, engine, card, part));
+    return this.#wordsOf.get(key);
+  }
+
+  async #layOutWords(file, engine, card, part) {
     const project = JSON.parse(await readFile(file, 'utf8'));
     const only = project.cards[card].parts[part];
-    const style = project.style.text[only.role] ?? {};
-    project.style = {row: {width: '1px', padding: {}}, card: {padding: {}}, text: {[only.role]: {family: style.family, weight: style.weight, slant: style.slant, case: style.case, hyphens: style.hyphens, overflowWrap: 'normal'}}};
+    const {family, weight, slant, case: letterCase, hyphens} = project.style.text[only.role] ?? {};
+    const [variant] = project.variants;
+    project.style = {row: {width: '1px'}, text: {[only.role]: {family, weight, slant, case: letterCase, hyphens, overflowWrap: 'normal'}}};
     project.cards = [{parts: [only]}];
-    project.variants[0].bands = [{set: {row: {columns: 1}}}];
-    const narrow = `${file}-narrow`;
+    variant.bands = [{set: {row: {columns: 1}}}];
+    const narrow = `${file}-${engine}-words`;
     await writeFile(narrow, JSON.stringify(project));
-    const [computed] = await this.#tenter.geometry(narrow, project.variants[0].class, [1000], profileOf[engine]);
-    const page = await MeasuredPage.open(this.#browsers[engine], this.#server, await this.#tenter.page(narrow, project.variants[0].class));
+    const [computed] = await this.#tenter.geometry(narrow, variant.class, [1000], profileOf[engine]);
+    const page = await MeasuredPage.open(this.#browsers[engine], this.#server, await this.#tenter.page(narrow, variant.class));
     const read = await page.lines(1000, '0.0');
     await page.close();
     const {lines} = computed.cards[0].parts[0];
-    const same = read.length === lines.length && read.every((line, i) => sayTheSame(line, lines[i].text));
-    this.#elsewhere.set(key, !same);
-    return !same;
+    if (read.length !== lines.length || !read.every((line, i) => sayTheSame(line, lines[i].text))) return null;
+    let at = 0;
+    return new Set(read.map((line) => (at += plainText(line).length)));
   }
 
   /** The page of a project; both engines get the same, which may contain megabytes of fonts. */
