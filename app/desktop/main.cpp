@@ -16,15 +16,15 @@ using namespace tenter::desktop;
 
 /// Writes the project's row at its key widths to a PNG file, whole or not at all. Returns the exit code.
 int writePicture(const QString& picture, const QString& file) {
-    Document document;
+    Session session;
     tenter::project::Problems problems;
-    if (!document.open(file.toStdString(), problems)) {
+    if (!session.document.open(file.toStdString(), problems)) {
         for (const tenter::project::Problem& problem : problems)
             std::fprintf(stderr, "%s\n", problem.line().c_str());
         return 2;
     }
-    Viewing viewing(document);
-    const QImage image = row::rowPicture(viewing, row::keyWidths(document.project(), 0));
+    const QImage image =
+        row::rowPicture(session.layouts, session.document, row::keyWidths(session.document.project(), 0));
     QSaveFile out(picture);
     QImageWriter writer(&out, "png");
     if (!out.open(QIODevice::WriteOnly) || !writer.write(image) || !out.commit()) {
@@ -41,7 +41,8 @@ int openWindow(const Arguments& arguments) {
     for (const int side : {32, 64, 256})
         icon.addFile(QString(":/icons/tenter-%1.png").arg(side));
     QApplication::setWindowIcon(icon);
-    window::MainWindow mainWindow;
+    Session session;
+    window::MainWindow mainWindow(session);
     mainWindow.show();
     if (!arguments.project.isEmpty()) mainWindow.openFile(arguments.project);
     return QApplication::exec();

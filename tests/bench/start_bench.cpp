@@ -25,19 +25,19 @@ namespace {
 /// Watches a window for its first paint with a project.
 class FirstPaint : public QObject {
 public:
-    explicit FirstPaint(desktop::window::MainWindow& window) : window_(window) {
+    FirstPaint(const desktop::Document& document, desktop::window::MainWindow& window) : document_(document) {
         if (auto* row = window.findChild<desktop::row::RowView*>()) row->viewport()->installEventFilter(this);
     }
     [[nodiscard]] bool seen() const { return seen_; }
 
 protected:
     bool eventFilter(QObject*, QEvent* event) override {
-        if (event->type() == QEvent::Paint && window_.document().hasProject()) seen_ = true;
+        if (event->type() == QEvent::Paint && document_.hasProject()) seen_ = true;
         return false;
     }
 
 private:
-    desktop::window::MainWindow& window_;
+    const desktop::Document& document_;
     bool seen_ = false;
 };
 
@@ -100,9 +100,10 @@ int startOnce(int argc, char** argv) {
     const auto begun = std::chrono::steady_clock::now();
     QApplication application(argc, argv);
     desktop::window::useTheme({});
-    desktop::window::MainWindow window;
+    desktop::Session session;
+    desktop::window::MainWindow window(session);
     window.resize(1280, 800);
-    const FirstPaint first(window);
+    const FirstPaint first(session.document, window);
     window.show();
     window.openFile(QString::fromLocal8Bit(argv[2]));
     while (!first.seen())
@@ -110,9 +111,10 @@ int startOnce(int argc, char** argv) {
     const std::chrono::duration<double, std::milli> after = std::chrono::steady_clock::now() - begun;
 
     // Memory after some use: all widths once, with pauses in which pictures are scaled again.
-    desktop::Viewing& viewing = window.viewing();
-    for (double width = viewing.shown().leastWidth; width <= viewing.shown().mostWidth; width += 40) {
-        viewing.setWidth(width);
+    const auto [least, most] =
+        std::pair(session.shown.project().leastWidth, session.shown.project().mostWidth);
+    for (double width = least; width <= most; width += 40) {
+        session.view.setWidth(width);
         QElapsedTimer resting;
         resting.start();
         while (resting.elapsed() < 40)

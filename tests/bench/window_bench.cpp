@@ -29,31 +29,32 @@ struct Shown {
         waiting.start();
         while (waiting.elapsed() < 800)
             QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-        low = window.viewing().shown().leastWidth;
-        high = window.viewing().shown().mostWidth;
+        low = session.shown.project().leastWidth;
+        high = session.shown.project().mostWidth;
     }
     /// Handles pending layout requests, then paints once.
     static void paint() {
         QCoreApplication::sendPostedEvents();
         QCoreApplication::processEvents();
     }
-    desktop::window::MainWindow window;
+    desktop::Session session;
+    desktop::window::MainWindow window{session};
     double low = 0, high = 0;
 };
 
 void tick(benchmark::State& state, const std::string& name, double step, bool allVariants = false) {
     Shown shown(name);
     shown.window.findChild<desktop::row::RowView*>()->allVariantsAction()->setChecked(allVariants);
-    desktop::Viewing& viewing = shown.window.viewing();
+    desktop::ViewState& view = shown.session.view;
     double width = shown.high;
-    viewing.setWidth(width);
+    view.setWidth(width);
     Shown::paint();
     Spread spread;
     for (auto _ : state) {
         width -= step;
         if (width < shown.low) width = shown.high;
         spread.time([&] {
-            viewing.setWidth(width);
+            view.setWidth(width);
             Shown::paint();
         });
     }
@@ -83,7 +84,7 @@ BENCHMARK(dragWidthOfAllVariants)->Unit(benchmark::kMillisecond)->Iterations(run
 // Dragging a wish while a proposal is shown: each step solves again and shows the result.
 void dragWish(benchmark::State& state) {
     Shown shown("shore-walks");
-    desktop::Document& document = shown.window.document();
+    desktop::Document& document = shown.session.document;
     for (auto* button : shown.window.findChildren<QPushButton*>())
         if (button->text() == "Solve sizes") button->click();
     Spread spread;
@@ -112,7 +113,7 @@ void dragRampEnd(benchmark::State& state) {
     for (auto _ : state) {
         size = size >= 28 ? 18 : size + 0.1;
         spread.time([&] {
-            shown.window.document().edit(
+            shown.session.document.edit(
                 QStringLiteral("drag"),
                 [size](project::Project& project) {
                     const auto ramp = units::Ramp::between({360, size - 2}, {1400, size});
@@ -131,7 +132,7 @@ BENCHMARK(dragRampEnd)->Unit(benchmark::kMillisecond)->Iterations(runs(400));
 
 void scrollRow(benchmark::State& state) {
     Shown shown(twelveCards);
-    shown.window.viewing().setWidth(shown.low + 60);
+    shown.session.view.setWidth(shown.low + 60);
     Shown::paint();
     auto* const row = shown.window.findChild<desktop::row::RowView*>();
     Spread spread;

@@ -23,12 +23,12 @@ protected:
         window_ = shownWindow(sample_);
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     }
-    Viewing& viewing() { return window_->viewing(); }
-    Document& document() { return window_->document(); }
+    Session& session() { return window_->session; }
+    Document& document() { return session().document; }
     const project::Project& project() { return document().project(); }
     panels::SidePanel& side() { return *window_->findChild<panels::SidePanel*>(); }
-    void openPanel(int index) {
-        side().openPanel(index);
+    void openPanel(panels::PanelKind kind) {
+        side().openPanel(kind);
         settle();
     }
     /// Waits until the panels are refreshed.
@@ -84,7 +84,7 @@ protected:
 
     std::unique_ptr<QTemporaryDir> folder_;
     QString sample_;  ///< its file
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
 };
 
 }  // namespace tenter::desktop

@@ -34,15 +34,12 @@ class CompareTest : public QObject {
 private Q_SLOTS:
     void init() {
         QStandardPaths::setTestModeEnabled(true);
-        document_ = std::make_unique<Document>();
+        session_ = std::make_unique<Session>();
         project::Problems problems;
-        QVERIFY(document_->open(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json", problems));
-        viewing_ = std::make_unique<Viewing>(*document_);
+        QVERIFY(
+            session_->document.open(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json", problems));
     }
-    void cleanup() {
-        viewing_.reset();
-        document_.reset();
-    }
+    void cleanup() { session_.reset(); }
 
     // Source: the browser itself.
     void agreesWithABrowser_data() {
@@ -55,7 +52,7 @@ private Q_SLOTS:
         const Browser browser = installed(title);
         if (browser.program.isEmpty()) QSKIP("this browser is not installed");
         const QStringList before = folders();
-        Comparison comparison(*viewing_);
+        Comparison comparison(session_->layouts, session_->document);
         QSignalSpy finished(&comparison, &Comparison::finished);
         QSignalSpy failed(&comparison, &Comparison::failed);
         comparison.start(browser, {320, 560, 561, 1120, 1920});
@@ -78,9 +75,9 @@ private Q_SLOTS:
             QVERIFY(headline(comparison).contains("agrees"));
         }
         QVERIFY(comparison.isFresh());
-        viewing_->setSetting("Gap", "row/columnGap", "77px");
+        session_->scope.setSetting("Gap", "row/columnGap", "77px");
         QVERIFY(!comparison.isFresh());
-        document_->undoStack().undo();
+        session_->document.undoStack().undo();
         QVERIFY(comparison.isFresh());
     }
 
@@ -103,9 +100,9 @@ private Q_SLOTS:
         const QString themes = QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/");
         const QString file = themes + theme + ".html";
         project::Problems problems;
-        QVERIFY(document_->open((themes + "base.tenter.json").toStdString(), problems));
+        QVERIFY(session_->document.open((themes + "base.tenter.json").toStdString(), problems));
         importRow(file);
-        Comparison comparison(*viewing_);
+        Comparison comparison(session_->layouts, session_->document);
         QSignalSpy finished(&comparison, &Comparison::finished);
         QSignalSpy failed(&comparison, &Comparison::failed);
         comparison.start(browser, {320, 500, 700, 980, 1240, 1920}, file);
@@ -132,7 +129,7 @@ private Q_SLOTS:
                 [&](const std::vector<double>& widths, const QByteArray& json) {
                     const auto read = judge::parseBrowserLayouts(json.toStdString(), wrong);
                     if (!read || read->size() != 1 || widths.size() != 1) return;
-                    const layout::PreparedRow row(document_->project(), 0, document_->store(),
+                    const layout::PreparedRow row(session_->document.project(), 0, session_->document.store(),
                                                   browser.profile());
                     verdict = judge::judge(row, layout::layOut(row, widths[0]), read->front());
                 });
@@ -156,13 +153,12 @@ private Q_SLOTS:
     // Uses a result as a browser would send it, with one more line at one width.
     void marksAndListsDifferences() {
         QTemporaryDir folder;
-        Survey survey(*viewing_);
-        axis::AxisPane pane(*viewing_, survey);
-        Comparison comparison(*viewing_);
+        axis::AxisPane pane(*session_);
+        Comparison comparison(session_->layouts, session_->document);
         pane.addComparisonLane(comparison);
         pane.resize(900, 300);
         pane.show();
-        CompareDialog dialog(comparison, *viewing_, nullptr);
+        CompareDialog dialog(comparison, *session_, nullptr);
         dialog.show();
         auto* lane = pane.findChild<axis::ComparisonLane*>();
         QVERIFY(lane != nullptr && !lane->isVisible());
@@ -183,8 +179,8 @@ private Q_SLOTS:
         QCOMPARE(list->count(), 1);
         QVERIFY2(list->item(0)->text().contains("heading, card 2"), qPrintable(list->item(0)->text()));
         list->setCurrentRow(0);
-        QCOMPARE(viewing_->width(), 900.0);
-        QCOMPARE(viewing_->selection(), (Viewing::Selection{1, 1}));
+        QCOMPARE(session_->view.width(), 900.0);
+        QCOMPARE(session_->selection.place(), std::optional(Place{1, 1}));
     }
 
     void refusesAnInvalidResult() {
@@ -193,7 +189,7 @@ private Q_SLOTS:
                  {R"({"layouts": []})", "the number of widths"},
                  {layoutsOf({640, 900}, 0), pixels(640) + " wide instead of " + pixels(700)}}) {
             QTemporaryDir folder;
-            Comparison comparison(*viewing_);
+            Comparison comparison(session_->layouts, session_->document);
             QSignalSpy failed(&comparison, &Comparison::failed);
             comparison.start(recorder(folder), {700, 900});
             const QUrl frame = recorded(folder);
@@ -210,7 +206,7 @@ private Q_SLOTS:
         const Browser browser = installed("Chromium");
         if (browser.program.isEmpty()) QSKIP("Chromium is not installed");
         const QStringList before = folders();
-        Comparison comparison(*viewing_);
+        Comparison comparison(session_->layouts, session_->document);
         comparison.start(browser);
         QTRY_VERIFY_WITH_TIMEOUT(comparison.done() > 0, 240000);
         QVERIFY(folders().size() > before.size());
@@ -225,7 +221,7 @@ private Q_SLOTS:
 
     void reportsWhyABrowserDidNotStart() {
         QTemporaryDir folder;
-        Comparison comparison(*viewing_);
+        Comparison comparison(session_->layouts, session_->document);
         QSignalSpy failed(&comparison, &Comparison::failed);
         comparison.start({Browser::Kind::Chromium, "Chromium", folder.filePath("nothing-here")}, {320});
         QTRY_VERIFY_WITH_TIMEOUT(!failed.isEmpty(), 60000);
@@ -241,7 +237,7 @@ private Q_SLOTS:
         script.write("#!/bin/sh\necho first >&2\necho 'no display of any kind' >&2\nexit 3\n");
         script.setPermissions(QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
         script.close();
-        Comparison comparison(*viewing_);
+        Comparison comparison(session_->layouts, session_->document);
         QSignalSpy failed(&comparison, &Comparison::failed);
         comparison.start({Browser::Kind::Chromium, "Chromium", script.fileName()}, {320});
         QTRY_VERIFY_WITH_TIMEOUT(!failed.isEmpty(), 60000);
@@ -250,8 +246,8 @@ private Q_SLOTS:
     }
 
     void explainsHowToInstallABrowser() {
-        Comparison comparison(*viewing_);
-        CompareDialog dialog(comparison, *viewing_, nullptr);
+        Comparison comparison(session_->layouts, session_->document);
+        CompareDialog dialog(comparison, *session_, nullptr);
         dialog.show();
         dialog.setBrowsers({});
         const auto shows = [&](const QString& words) {
@@ -314,12 +310,12 @@ private:
         markup::PageToAdopt asked;
         asked.bytes = bytes;
         asked.file = file.toStdString();
-        asked.projectFolder = document_->folder();
+        asked.projectFolder = session_->document.folder();
         project::Problems problems;
-        const auto adopted = markup::adopt(document_->project(), asked, problems);
+        const auto adopted = markup::adopt(session_->document.project(), asked, problems);
         QVERIFY(adopted.has_value());
-        document_->edit("Import row from page",
-                        [&](project::Project& project) { project = adopted->project; });
+        session_->document.edit("Import row from page",
+                                [&](project::Project& project) { project = adopted->project; });
     }
     /// A fake browser that only writes the address of the page into a file.
     static Browser recorder(const QTemporaryDir& folder) {
@@ -352,7 +348,8 @@ private:
     /// The result of a browser that agrees with Tenter, except for one more line in the heading of card 2 at
     /// width `changed`.
     QByteArray layoutsOf(const std::vector<double>& widths, double changed) {
-        const layout::PreparedRow row(document_->project(), 0, document_->store(), text::blink());
+        const layout::PreparedRow row(session_->document.project(), 0, session_->document.store(),
+                                      text::blink());
         const auto box = [](const layout::Box& one) {
             return QJsonArray{one.x, one.y, one.width, one.height};
         };
@@ -393,8 +390,8 @@ private:
     }
     QByteArray page() {
         project::Problems problems;
-        return QByteArray::fromStdString(
-            pageOf(document_->project(), 0, document_->folder(), document_->store(), problems));
+        return QByteArray::fromStdString(pageOf(session_->document.project(), 0, session_->document.folder(),
+                                                session_->document.store(), problems));
     }
     static QByteArray answer(quint16 port, const QByteArray& request) {
         QTcpSocket socket;
@@ -410,8 +407,7 @@ private:
         return ended ? received + socket.readAll() : QByteArray("no end");
     }
 
-    std::unique_ptr<Document> document_;
-    std::unique_ptr<Viewing> viewing_;
+    std::unique_ptr<Session> session_;
 };
 
 }  // namespace tenter::desktop::compare

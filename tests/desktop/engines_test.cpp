@@ -11,11 +11,11 @@
 
 #include "axis/axis_pane.h"
 #include "axis/differences_lane.h"
-#include "document/engine_sweep.h"
 #include "document/wording.h"
 #include "row/figures.h"
 #include "row/row_view.h"
-#include "window/main_window.h"
+#include "session/engine_sweep.h"
+#include "showing.h"
 
 namespace tenter::desktop {
 
@@ -32,25 +32,25 @@ private Q_SLOTS:
 
     void laysOutWithTheChosenProfile() {
         for (const char* engine : {"gecko", "blink"}) {
-            viewing().setProfile(*text::profile(engine));
+            session().view.setProfile(*text::profile(engine));
             for (const double width : {391.0, 645.0, 1001.0}) {
-                viewing().setWidth(width);
+                session().view.setWidth(width);
                 QCOMPARE(lineCounts(), commandLineCounts(engine, width));
             }
         }
     }
 
     void savesTheChoiceInTheSettingsNotInTheProject() {
-        const std::string before = project::write(window_->document().project());
+        const std::string before = project::write(session().document.project());
         QAction* firefox = action("Line breaks as in Firefox");
         QVERIFY(firefox != nullptr);
         firefox->trigger();
-        QCOMPARE(&viewing().profile(), &text::gecko());
-        QVERIFY(!window_->document().isModified());
-        QCOMPARE(window_->document().undoStack().count(), 0);
-        QCOMPARE(project::write(window_->document().project()), before);
+        QCOMPARE(&session().view.profile(), &text::gecko());
+        QVERIFY(!session().document.isModified());
+        QCOMPARE(session().document.undoStack().count(), 0);
+        QCOMPARE(project::write(session().document.project()), before);
         makeWindow();
-        QCOMPARE(&viewing().profile(), &text::gecko());
+        QCOMPARE(&session().view.profile(), &text::gecko());
         QVERIFY(action("Line breaks as in Firefox")->isChecked());
     }
 
@@ -79,18 +79,19 @@ private Q_SLOTS:
 
     void keyGoesToTheNextDifference() {
         const EngineSweep& sweep = swept();
-        viewing().setWidth(viewing().shown().leastWidth);
-        const double first = sweep.ranges().front().first > viewing().width() ? sweep.ranges().front().first
-                                                                              : sweep.ranges().at(1).first;
+        session().view.setWidth(session().shown.project().leastWidth);
+        const double first = sweep.ranges().front().first > session().view.width()
+                                 ? sweep.ranges().front().first
+                                 : sweep.ranges().at(1).first;
         QTest::keyClick(window_.get(), Qt::Key_E, Qt::ControlModifier);
-        QCOMPARE(viewing().width(), first);
+        QCOMPARE(session().view.width(), first);
     }
 
     void computesDifferencesAgainAfterAnEdit() {
         swept();
         auto* sweep = window_->findChild<EngineSweep*>();
         // Text that both browsers break only at spaces.
-        window_->document().edit("Words", [](project::Project& project) {
+        session().document.edit("Words", [](project::Project& project) {
             for (project::Card& card : project.row().cards)
                 for (project::Part& part : card.parts)
                     if (auto* text = std::get_if<project::TextPart>(&part))
@@ -104,22 +105,22 @@ private Q_SLOTS:
 
     void figuresShowTheLineCountOfTheOtherBrowser() {
         const sweep::LineDifference difference = swept().differences().front();
-        viewing().setWidth(difference.first);
+        session().view.setWidth(difference.first);
         const std::size_t part =
-            viewing().layout().cards[difference.place.card].firstPart + difference.place.part;
-        const QString under = row::figuresOf(viewing(), part).asSentence();
+            session().layouts.layout().cards[difference.place.card].firstPart + difference.place.part;
+        const QString under = row::figuresOf(session().layouts, session().view.variant(), part).asSentence();
         QVERIFY2(under.contains("Firefox " + linesTitle(difference.lines[1])), qPrintable(under));
-        viewing().setProfile(text::gecko());
-        const QString over = row::figuresOf(viewing(), part).asSentence();
+        session().view.setProfile(text::gecko());
+        const QString over = row::figuresOf(session().layouts, session().view.variant(), part).asSentence();
         QVERIFY2(over.contains("Chromium " + linesTitle(difference.lines[0])), qPrintable(over));
     }
 
     void overlayMarksThePartThatDiffers() {
         const sweep::LineDifference difference = swept().differences().front();
-        viewing().setWidth(difference.first);
+        session().view.setWidth(difference.first);
         auto* row = window_->findChild<row::RowView*>();
         const std::size_t part =
-            viewing().layout().cards[difference.place.card].firstPart + difference.place.part;
+            session().layouts.layout().cards[difference.place.card].firstPart + difference.place.part;
         row->ensureVisible(part);
         QCoreApplication::processEvents();
         const QImage marked = row->viewport()->grab().toImage();
@@ -131,16 +132,17 @@ private Q_SLOTS:
 
     // UAX #14, class SA: Thai has no spaces between words.
     void figuresExplainThatThaiIsBrokenByADictionary() {
-        window_->document().edit("Words", [](project::Project& project) {
+        session().document.edit("Words", [](project::Project& project) {
             for (project::Part& part : project.row().cards[0].parts)
                 if (auto* text = std::get_if<project::TextPart>(&part))
                     text->copy = {{project::Run::Kind::Plain, "น้ำลงและน้ำขึ้น", ""}};
         });
         const auto noteOf = [&](std::size_t card) {
-            const layout::LaidCard& laid = viewing().layout().cards[card];
+            const layout::LaidCard& laid = session().layouts.layout().cards[card];
             for (std::uint32_t i = 0; i < laid.partCount; ++i)
-                if (!viewing().layout().parts[laid.firstPart + i].picture)
-                    return row::figuresOf(viewing(), laid.firstPart + i).note;
+                if (!session().layouts.layout().parts[laid.firstPart + i].picture)
+                    return row::figuresOf(session().layouts, session().view.variant(), laid.firstPart + i)
+                        .note;
             return QString("no text");
         };
         QVERIFY2(noteOf(0).contains("dictionary"), qPrintable(noteOf(0)));
@@ -150,13 +152,13 @@ private Q_SLOTS:
 private:
     void makeWindow() {
         window_.reset();
-        window_ = std::make_unique<window::MainWindow>();
+        window_ = std::make_unique<TestWindow>();
         window_->resize(1280, 800);
         window_->show();
         window_->openFile(sample());
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     }
-    Viewing& viewing() { return window_->viewing(); }
+    Session& session() { return window_->session; }
     static QString sample() {
         return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json");
     }
@@ -174,7 +176,7 @@ private:
     /// The line counts of the parts of each card; pictures have 0.
     QJsonArray lineCounts() {
         QJsonArray cards;
-        const layout::Layout& layout = viewing().layout();
+        const layout::Layout& layout = session().layouts.layout();
         for (const layout::LaidCard& card : layout.cards) {
             QJsonArray parts;
             for (std::uint32_t i = 0; i < card.partCount; ++i)
@@ -199,7 +201,7 @@ private:
         return cards;
     }
 
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
 };
 
 }  // namespace tenter::desktop

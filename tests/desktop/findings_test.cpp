@@ -29,6 +29,7 @@
 #include "findings/silencing.h"
 #include "findings/wording.h"
 #include "row/row_view.h"
+#include "session/changes.h"
 #include "showing.h"
 #include "window/main_window.h"
 
@@ -44,7 +45,7 @@ private Q_SLOTS:
         axis_ = window_->findChild<axis::AxisPane*>();
         panel_ = window_->findChild<findings::Panel*>();
         list_ = panel_->findChild<QListView*>();
-        QTRY_VERIFY(survey().isFresh());
+        QTRY_VERIFY(checks().isFresh());
     }
     void cleanup() { window_.reset(); }
 
@@ -63,9 +64,9 @@ private Q_SLOTS:
     void namesAWidthRangeOnce() {
         static const QRegularExpression pattern("(\\d+)(?: to |–)(\\d+)");
         int single = 0;
-        for (std::size_t i = 0; i < survey().findings().size(); ++i) {
+        for (std::size_t i = 0; i < checks().findings().size(); ++i) {
             const QString says = list_->model()->index(static_cast<int>(i), 0).data().toString();
-            if (survey().findings()[i].widths.size() > 1) {
+            if (checks().findings()[i].widths.size() > 1) {
                 QVERIFY2(says.contains("\nAll affected widths: "), qPrintable(says));
                 continue;
             }
@@ -88,7 +89,7 @@ private Q_SLOTS:
         };
         QVERIFY(hasCaution());
         emptyCards();
-        QTRY_VERIFY(survey().isFresh() && survey().findings().empty());
+        QTRY_VERIFY(checks().isFresh() && checks().findings().empty());
         QVERIFY(hasCaution());
         bool saysNone = false;
         for (const QLabel* label : panel_->findChildren<QLabel*>())
@@ -98,24 +99,23 @@ private Q_SLOTS:
     }
 
     void clickShowsTheWidthAndMarksThePart() {
-        viewing().setWidth(1000);
+        session().view.setWidth(1000);
         const QImage before = row()->viewport()->grab().toImage();
         const int line = 2;
         QTest::mouseClick(list_->viewport(), Qt::LeftButton, {}, list_->visualRect(index(line)).center());
-        const checks::Finding finding = survey().findings()[line];
-        QCOMPARE(survey().chosen(), std::optional<std::size_t>(line));
-        QCOMPARE(viewing().width(), finding.at);
-        QVERIFY(within(finding, viewing().width()));
-        QVERIFY(viewing().width() < viewing().shown().mostWidth);
-        QCOMPARE(viewing().width(), std::round(viewing().width()));
-        QCOMPARE(viewing().selection().card, static_cast<int>(finding.place->card));
-        QCOMPARE(viewing().selection().part, static_cast<int>(finding.place->part));
+        const checks::Finding finding = checks().findings()[line];
+        QCOMPARE(checks().chosen(), std::optional<std::size_t>(line));
+        QCOMPARE(session().view.width(), finding.at);
+        QVERIFY(within(finding, session().view.width()));
+        QVERIFY(session().view.width() < session().shown.project().mostWidth);
+        QCOMPARE(session().view.width(), std::round(session().view.width()));
+        QCOMPARE(session().selection.part(), finding.place);
         // Selecting another part removes the choice, and with it the mark.
         const QImage marked = row()->viewport()->grab().toImage();
         QVERIFY(marked != before);
-        viewing().select({});
-        QVERIFY(!survey().chosen());
-        viewing().select({static_cast<int>(finding.place->card), static_cast<int>(finding.place->part)});
+        session().selection.select({});
+        QVERIFY(!checks().chosen());
+        session().selection.select(Place::of(*finding.place));
         QVERIFY(row()->viewport()->grab().toImage() != marked);
         QVERIFY(!document().isModified());
     }
@@ -125,10 +125,10 @@ private Q_SLOTS:
         QVERIFY(list_->hasFocus());
         QTest::keyClick(list_, Qt::Key_Home);
         QTest::keyClick(list_, Qt::Key_Down);
-        QVERIFY(!survey().chosen());
+        QVERIFY(!checks().chosen());
         QTest::keyClick(list_, Qt::Key_Return);
-        QCOMPARE(survey().chosen(), std::optional<std::size_t>(1));
-        QCOMPARE(viewing().width(), survey().findings()[1].at);
+        QCOMPARE(checks().chosen(), std::optional<std::size_t>(1));
+        QCOMPARE(session().view.width(), checks().findings()[1].at);
     }
 
     void showsTheWholeTextOfTheCurrentFinding() {
@@ -142,30 +142,30 @@ private Q_SLOTS:
     void filtersBySeverity() {
         auto* filter = panel_->findChild<controls::Segments*>();
         const auto notes =
-            std::ranges::count(survey().findings(), checks::Severity::Note, &checks::Finding::severity);
+            std::ranges::count(checks().findings(), checks::Severity::Note, &checks::Finding::severity);
         QVERIFY(notes > 0);
         QTest::mouseClick(filter->button(3), Qt::LeftButton);
         QCOMPARE(list_->model()->rowCount(), static_cast<int>(notes));
         QVERIFY(index(0).data().toString().startsWith("Note"));
         // F8 chooses only findings that are listed.
         QTest::keyClick(window_.get(), Qt::Key_F8);
-        QCOMPARE(survey().findings()[*survey().chosen()].severity, checks::Severity::Note);
+        QCOMPARE(checks().findings()[*checks().chosen()].severity, checks::Severity::Note);
         QTest::mouseClick(filter->button(0), Qt::LeftButton);
-        QCOMPARE(list_->model()->rowCount(), static_cast<int>(survey().findings().size()));
+        QCOMPARE(list_->model()->rowCount(), static_cast<int>(checks().findings().size()));
     }
 
     void keysChooseTheNextAndPreviousFinding() {
-        const std::size_t count = survey().findings().size();
+        const std::size_t count = checks().findings().size();
         for (std::size_t i = 0; i < count; ++i) {
             QTest::keyClick(window_.get(), Qt::Key_F8);
-            QCOMPARE(survey().chosen(), std::optional(i));
-            QCOMPARE(viewing().width(), survey().findings()[i].at);
+            QCOMPARE(checks().chosen(), std::optional(i));
+            QCOMPARE(session().view.width(), checks().findings()[i].at);
             QCOMPARE(list_->currentIndex().row(), static_cast<int>(i));
         }
         QTest::keyClick(window_.get(), Qt::Key_F8);
-        QCOMPARE(survey().chosen(), std::optional(count - 1));
+        QCOMPARE(checks().chosen(), std::optional(count - 1));
         QTest::keyClick(window_.get(), Qt::Key_F8, Qt::ShiftModifier);
-        QCOMPARE(survey().chosen(), std::optional(count - 2));
+        QCOMPARE(checks().chosen(), std::optional(count - 2));
     }
 
     void keysGoToTheWrapPointsOfTheCommandLine() {
@@ -173,32 +173,32 @@ private Q_SLOTS:
         const QJsonArray wraps = commandLine({"wraps", sample("shore-walks"), "--json"});
         for (const QJsonValue& wrap : wraps) {
             const double width = std::floor(wrap.toObject()["width"].toDouble()) + 1;
-            if (width <= viewing().shown().mostWidth) past.insert(width);
+            if (width <= session().shown.project().mostWidth) past.insert(width);
         }
         QVERIFY(past.size() > 5);
-        viewing().setWidth(viewing().shown().leastWidth);
+        session().view.setWidth(session().shown.project().leastWidth);
         for (const double width : past) {
-            if (width <= viewing().shown().leastWidth) continue;
+            if (width <= session().shown.project().leastWidth) continue;
             QTest::keyClick(window_.get(), Qt::Key_F7);
-            QCOMPARE(viewing().width(), width);
+            QCOMPARE(session().view.width(), width);
         }
         QTest::keyClick(window_.get(), Qt::Key_F7);
-        QCOMPARE(viewing().width(), *past.rbegin());
+        QCOMPARE(session().view.width(), *past.rbegin());
         QTest::keyClick(window_.get(), Qt::Key_F7, Qt::ShiftModifier);
-        QVERIFY(viewing().width() < *past.rbegin());
+        QVERIFY(session().view.width() < *past.rbegin());
     }
 
     void tooltipOfAWrapPointShowsTheChange() {
-        const sweep::WrapPoint wrap = survey().sweep().wraps.front();
+        const sweep::WrapPoint wrap = checks().sweep().wraps.front();
         auto* lane = window_->findChild<axis::WrapsLane*>();
         QVERIFY(lane->isVisible());
         const QString says = lane->toolTipAt(axis_->scale().x(wrap.width));
         QVERIFY2(says.contains("card " + QString::number(wrap.place.card + 1)), qPrintable(says));
         QCOMPARE(lane->toolTipAt(-1000), QString());
-        QCOMPARE(lane->accessibleDescription(), QString("%1 wrap points").arg(survey().sweep().wraps.size()));
+        QCOMPARE(lane->accessibleDescription(), QString("%1 wrap points").arg(checks().sweep().wraps.size()));
         // Ticks of the selected part are longer.
         const QImage plain = lane->grab().toImage();
-        viewing().select({static_cast<int>(wrap.place.card), static_cast<int>(wrap.place.part)});
+        session().selection.select(Place::of(wrap.place));
         QVERIFY(lane->grab().toImage() != plain);
     }
 
@@ -208,8 +208,8 @@ private Q_SLOTS:
         const QRectF run = lane->place(0, 0);
         QVERIFY(run.width() > 3 && lane->rect().contains(run.toRect()));
         QTest::mouseClick(lane, Qt::LeftButton, {}, run.center().toPoint());
-        QCOMPARE(survey().chosen(), std::optional<std::size_t>(0));
-        QCOMPARE(viewing().width(), survey().findings()[0].at);
+        QCOMPARE(checks().chosen(), std::optional<std::size_t>(0));
+        QCOMPARE(session().view.width(), checks().findings()[0].at);
         QCOMPARE(list_->currentIndex().row(), 0);
     }
 
@@ -224,58 +224,58 @@ private Q_SLOTS:
         QVERIFY(x > 0);
         QTest::mousePress(lane, Qt::LeftButton, {}, QPoint(x, lane->height() - 2));
         QTest::mouseRelease(lane, Qt::LeftButton, {}, QPoint(x, lane->height() - 2));
-        QCOMPARE(viewing().width(), std::round(axis_->scale().width(x)));
-        QVERIFY(!survey().chosen());
+        QCOMPARE(session().view.width(), std::round(axis_->scale().width(x)));
+        QVERIFY(!checks().chosen());
     }
 
     void updatesFindingsWithinAFrameAfterAnEdit() {
-        const std::size_t before = survey().findings().size();
+        const std::size_t before = checks().findings().size();
         document().edit("Colour", [](project::Project& project) {
             project.row().style.text.of("body").colour = units::Colour{210, 210, 205, 255};
         });
-        QVERIFY(!survey().isFresh());
+        QVERIFY(!checks().isFresh());
         QCoreApplication::processEvents();
-        QVERIFY(survey().isFresh());
-        QCOMPARE(survey().findings().size(), before + 1);
-        QCOMPARE(survey().findings()[0].check, std::string("contrast"));
+        QVERIFY(checks().isFresh());
+        QCOMPARE(checks().findings().size(), before + 1);
+        QCOMPARE(checks().findings()[0].check, std::string("contrast"));
         QVERIFY(index(0).data().toString().startsWith("Error"));
         document().undoStack().undo();
         QCoreApplication::processEvents();
-        QCOMPARE(survey().findings().size(), before);
+        QCOMPARE(checks().findings().size(), before);
     }
 
     void keepsTheChosenFindingAfterAnEdit() {
-        survey().choose(2);
-        const std::string check = survey().findings()[2].check;
+        checks().choose(2);
+        const std::string check = checks().findings()[2].check;
         document().edit("Colour", [](project::Project& project) {
             project.row().style.text.of("body").colour = units::Colour{210, 210, 205, 255};
         });
         QCoreApplication::processEvents();
-        QCOMPARE(survey().chosen(), std::optional<std::size_t>(3));
-        QCOMPARE(survey().findings()[3].check, check);
+        QCOMPARE(checks().chosen(), std::optional<std::size_t>(3));
+        QCOMPARE(checks().findings()[3].check, check);
         QCOMPARE(list_->currentIndex().row(), 3);
     }
 
     void choosingAFindingOfOneProfileChangesToThatProfile() {
         const auto only = [&](const text::BreakProfile* profile) {
             const auto found = std::ranges::find(
-                survey().findings(), profile == nullptr ? checks::Profiles() : checks::Profiles{profile},
+                checks().findings(), profile == nullptr ? checks::Profiles() : checks::Profiles{profile},
                 &checks::Finding::profiles);
-            return static_cast<std::size_t>(found - survey().findings().begin());
+            return static_cast<std::size_t>(found - checks().findings().begin());
         };
         const std::size_t index = only(&text::blink());
-        QVERIFY(index < survey().findings().size());
-        viewing().setProfile(text::gecko());
-        QTRY_VERIFY(survey().isFresh());
-        survey().choose(only(&text::blink()));
-        QCOMPARE(&viewing().profile(), &text::blink());
-        QCOMPARE(viewing().width(), survey().findings()[only(&text::blink())].at);
+        QVERIFY(index < checks().findings().size());
+        session().view.setProfile(text::gecko());
+        QTRY_VERIFY(checks().isFresh());
+        checks().choose(only(&text::blink()));
+        QCOMPARE(&session().view.profile(), &text::blink());
+        QCOMPARE(session().view.width(), checks().findings()[only(&text::blink())].at);
         // A finding of both profiles does not change the profile.
-        viewing().setProfile(text::gecko());
-        QTRY_VERIFY(survey().isFresh());
-        survey().choose(only(nullptr));
-        QCOMPARE(&viewing().profile(), &text::gecko());
-        viewing().setProfile(text::blink());
+        session().view.setProfile(text::gecko());
+        QTRY_VERIFY(checks().isFresh());
+        checks().choose(only(nullptr));
+        QCOMPARE(&session().view.profile(), &text::gecko());
+        session().view.setProfile(text::blink());
     }
 
     void checksARowOfManyPartsOnABackgroundThread() {
@@ -285,16 +285,16 @@ private Q_SLOTS:
                 project.row().cards.insert(project.row().cards.end(), cards.begin(), cards.end());
         });
         QCoreApplication::processEvents();
-        QVERIFY(!survey().isFresh());
-        QTRY_VERIFY_WITH_TIMEOUT(survey().isFresh(), 20000);
-        QCOMPARE(survey().sweep().curves.cards.size(), document().project().row().cards.size());
+        QVERIFY(!checks().isFresh());
+        QTRY_VERIFY_WITH_TIMEOUT(checks().isFresh(), 20000);
+        QCOMPARE(checks().sweep().curves.cards.size(), document().project().row().cards.size());
         text::Fonts fonts;
         fonts.use(document().project().fonts, document().folder());
         text::ParagraphStore store(fonts);
         const auto expected = checks::check(document().project(), 0, store);
-        QCOMPARE(survey().findings().size(), expected.size());
+        QCOMPARE(checks().findings().size(), expected.size());
         for (std::size_t i = 0; i < expected.size(); ++i)
-            QCOMPARE(survey().findings()[i].says, expected[i].says);
+            QCOMPARE(checks().findings()[i].says, expected[i].says);
         // The second edit comes while the first is being checked: the result of the first must be ignored.
         document().edit("Cards", [](project::Project& project) {
             const std::vector<project::Card> cards = project.row().cards;
@@ -304,10 +304,10 @@ private Q_SLOTS:
         QTest::qWait(170);
         document().edit("Cards", [](project::Project& project) { project.row().cards.resize(20); });
         std::vector<std::size_t> cardCounts;
-        const auto listening = connect(&survey(), &Survey::changed, this, [&] {
-            if (survey().isFresh()) cardCounts.push_back(survey().sweep().curves.cards.size());
+        const auto listening = onChange(checks(), CheckRunner::Change::Findings, this, [&] {
+            if (checks().isFresh()) cardCounts.push_back(checks().sweep().curves.cards.size());
         });
-        QTRY_VERIFY_WITH_TIMEOUT(survey().isFresh(), 20000);
+        QTRY_VERIFY_WITH_TIMEOUT(checks().isFresh(), 20000);
         disconnect(listening);
         QCOMPARE(cardCounts, std::vector<std::size_t>{20});
     }
@@ -316,25 +316,25 @@ private Q_SLOTS:
         auto* lane = window_->findChild<axis::AudienceLane*>();
         QVERIFY(!lane->isVisible());
         drop(QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/visits.csv"));
-        QTRY_VERIFY(survey().isFresh());
+        QTRY_VERIFY(checks().isFresh());
         QVERIFY(lane->isVisible());
         const QJsonArray expected = commandLine({"check", sample("shore-walks"), "--json", "--audience",
                                                  TENTER_SOURCE_DIR "/sample-projects/visits.csv"});
-        QCOMPARE(static_cast<int>(survey().findings().size()), expected.size());
+        QCOMPARE(static_cast<int>(checks().findings().size()), expected.size());
         for (int i = 0; i < expected.size(); ++i)
-            QCOMPARE(survey().findings()[static_cast<std::size_t>(i)].share,
+            QCOMPARE(checks().findings()[static_cast<std::size_t>(i)].share,
                      expected[i].toObject()["share"].toDouble());
         QVERIFY2(index(0).data().toString().contains("% of visits"), qPrintable(index(0).data().toString()));
         const QString says = lane->toolTipAt(axis_->scale().x(390));
         QVERIFY2(says.contains("visits") && says.contains("% of all visits"), qPrintable(says));
         // The audience applies to every project.
         window_->openFile(sample("night-sky"));
-        QTRY_VERIFY(survey().isFresh());
-        QVERIFY(!survey().audience().empty());
+        QTRY_VERIFY(checks().isFresh());
+        QVERIFY(!checks().audience().empty());
         QAction* const stop = action("Stop weighting by audience");
         QVERIFY(stop != nullptr);
         stop->trigger();
-        QTRY_VERIFY(survey().isFresh());
+        QTRY_VERIFY(checks().isFresh());
         QVERIFY(!lane->isVisible());
     }
 
@@ -345,7 +345,7 @@ private Q_SLOTS:
         file.write("colour,visits\nred,3\n");
         file.close();
         drop(file.fileName());
-        QVERIFY(survey().audience().empty());
+        QVERIFY(checks().audience().empty());
         bool reported = false;
         for (const auto* text : window_->findChildren<QPlainTextEdit*>())
             reported =
@@ -366,9 +366,9 @@ private Q_SLOTS:
             QVERIFY(plot->isVisible());
             QCoreApplication::processEvents();
             const QImage drawn = plot->grab().toImage();
-            viewing().setVariant(1);
+            session().view.setVariant(1);
             QVERIFY(plot->grab().toImage() != drawn);
-            viewing().setVariant(0);
+            session().view.setVariant(0);
         }
     }
 
@@ -383,9 +383,9 @@ private Q_SLOTS:
             QCoreApplication::processEvents();  // the pane gets its height
             const QImage before = plot->grab().toImage();
             QSignalSpy rebuilt(plot, &axis::SweepPlot::rebuilt);
-            QVERIFY(viewing().setSetting("Gap", "row/columnGap", "77px").empty());
+            QVERIFY(session().scope.setSetting("Gap", "row/columnGap", "77px").empty());
             QCOMPARE(rebuilt.count(), 1);
-            QTRY_VERIFY(survey().isFresh());
+            QTRY_VERIFY(checks().isFresh());
             QCOMPARE(rebuilt.count(), 1);
             QVERIFY(plot->grab().toImage() != before);
             document().undoStack().undo();
@@ -415,7 +415,7 @@ private Q_SLOTS:
         QCOMPARE(plot->grab().toImage(), before);
         disclosure->click();
         QVERIFY(!plot->isVisible());
-        viewing().setSetting("Gap", "row/columnGap", "77px");
+        session().scope.setSetting("Gap", "row/columnGap", "77px");
         disclosure->click();
         QVERIFY(plot->grab().toImage() != before);
     }
@@ -428,13 +428,13 @@ private Q_SLOTS:
         for (QAction* toggle : axis_->laneActions())
             if (toggle->text() == "Thumbnails") toggle->trigger();
         QVERIFY(lane->isVisible());
-        const auto expected = checks::keyWidths(viewing().shown(), 0, survey().findings());
+        const auto expected = checks::keyWidths(session().shown.project(), 0, checks().findings());
         QTRY_COMPARE(lane->thumbnails().size(), expected.size());
         for (std::size_t i = 0; i < expected.size(); ++i) {
             axis::Thumbnail* thumbnail = lane->thumbnails()[i];
             QVERIFY(thumbnail->accessibleName().contains(QString::fromStdString(expected[i].why)));
             QTest::mouseClick(thumbnail, Qt::LeftButton);
-            QCOMPARE(viewing().width(), expected[i].width);
+            QCOMPARE(session().view.width(), expected[i].width);
         }
     }
 
@@ -457,10 +457,10 @@ private Q_SLOTS:
     }
 
     void silencesACheckWithAReasonAndStopsSilencingIt() {
-        const std::string check = survey().findings()[0].check;
+        const std::string check = checks().findings()[0].check;
         const auto reports = [&] {
             return std::ranges::any_of(
-                survey().findings(), [&](const checks::Finding& finding) { return finding.check == check; });
+                checks().findings(), [&](const checks::Finding& finding) { return finding.check == check; });
         };
         const auto answer = [&](const QString& reason) {
             QTimer::singleShot(0, window_.get(), [reason] {
@@ -475,22 +475,22 @@ private Q_SLOTS:
         QVERIFY(document().project().checking.silenced.empty());
         answer("the client wants it so");
         QCOMPARE(document().project().checking.silenced[0].reason, std::string("the client wants it so"));
-        QTRY_VERIFY(survey().isFresh() && !reports());
+        QTRY_VERIFY(checks().isFresh() && !reports());
 
         QMenu menu(window_.get());
         findings::fillSilenceMenu(menu, document(), "");
         QCOMPARE(menu.actions().size(), 1);
         QVERIFY(menu.actions()[0]->text().contains("the client wants it so"));
         menu.actions()[0]->trigger();
-        QTRY_VERIFY(survey().isFresh() && reports());
+        QTRY_VERIFY(checks().isFresh() && reports());
         document().undoStack().undo();
-        QTRY_VERIFY(survey().isFresh() && !reports());
+        QTRY_VERIFY(checks().isFresh() && !reports());
     }
 
 private:
-    Viewing& viewing() { return window_->viewing(); }
-    Document& document() { return window_->document(); }
-    Survey& survey() { return window_->survey(); }
+    Session& session() { return window_->session; }
+    Document& document() { return session().document; }
+    CheckRunner& checks() { return session().checks; }
     row::RowView* row() { return window_->findChild<row::RowView*>(); }
     QModelIndex index(int line) { return list_->model()->index(line, 0); }
     static bool within(const checks::Finding& finding, double width) {
@@ -527,7 +527,7 @@ private:
         return QJsonDocument::fromJson(process.readAllStandardOutput()).array();
     }
 
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
     axis::AxisPane* axis_ = nullptr;
     findings::Panel* panel_ = nullptr;
     QListView* list_ = nullptr;

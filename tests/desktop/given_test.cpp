@@ -171,7 +171,7 @@ private Q_SLOTS:
         const QByteArray copied = QGuiApplication::clipboard()->text().toUtf8();
         QVERIFY(copied.contains(".month"));
         QProcess process;
-        const std::string variant = document().project().row().variants[viewing().variant()].className;
+        const std::string variant = document().project().row().variants[session().view.variant()].className;
         process.start(TENTER_CLI, {"stylesheet", file, "--variant", QString::fromStdString(variant)});
         QVERIFY(process.waitForFinished());
         QCOMPARE(copied, process.readAllStandardOutput());
@@ -185,7 +185,7 @@ private Q_SLOTS:
             });
         };
         auto* side = window_->findChild<panels::SidePanel*>();
-        side->openPanel(4);
+        side->openPanel(panels::PanelKind::Words);
         QVERIFY(buttonIsThere("Add card after this one"));
         importRow("almanac");
         QCoreApplication::processEvents();
@@ -211,7 +211,7 @@ private Q_SLOTS:
         const project::Project before = document().project();
         const QImage plain = plot()->grab().toImage();
         text->setPlainText("h3 { font-size: clamp(1.2rem, 1rem + 1vw, 2rem) }");
-        QVERIFY(viewing().sizePreview().has_value());
+        QVERIFY(session().plot.sizePreview().has_value());
         QVERIFY(plot()->grab().toImage() != plain);
         const auto* says = named<QLabel>(paste, "What the pasted size means");
         QVERIFY2(says->text().startsWith("Exact: " + pixels(19.2) + " where the viewport is " + pixels(320) +
@@ -220,7 +220,7 @@ private Q_SLOTS:
         QVERIFY(document().project() == before);
         QTest::keyClick(text, Qt::Key_Return);
         QCOMPARE(document().undoStack().count(), 1);
-        QVERIFY(!viewing().sizePreview().has_value() && !paste->isVisible());
+        QVERIFY(!session().plot.sizePreview().has_value() && !paste->isVisible());
         const auto size = document().project().row().style.text.find("heading")->size;
         QVERIFY(size && qAbs(size->sizeAt(320) - 19.2) < 0.01 && qAbs(size->sizeAt(1600) - 32) < 0.01);
         document().undoStack().undo();
@@ -233,14 +233,14 @@ private Q_SLOTS:
         text->setPlainText("font-size:\n  clamp(1rem, 2vw)");
         const auto* says = named<QLabel>(paste, "What the pasted size means");
         QVERIFY2(says->text().startsWith("Line 2, column "), qPrintable(says->text()));
-        QVERIFY(!viewing().sizePreview().has_value());
+        QVERIFY(!session().plot.sizePreview().has_value());
         QTest::keyClick(text, Qt::Key_Escape);
         QVERIFY(!paste->isVisible() && !document().isModified());
     }
 
 private:
-    Document& document() { return window_->document(); }
-    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return session().document; }
+    Session& session() { return window_->session; }
     /// The text of a card's heading.
     project::Copy heading(std::size_t card) {
         for (const project::Part& part : document().project().row().cards[card].parts)
@@ -320,9 +320,9 @@ private:
     }
 
     panels::SizePaste* openPaste() {
-        viewing().setScope(project::CascadeLayer::Style);
-        viewing().selectRole("heading");
-        window_->findChild<panels::SidePanel*>()->openPanel(1);
+        session().scope.setLayer(project::CascadeLayer::Style);
+        session().selection.selectRole("heading");
+        window_->findChild<panels::SidePanel*>()->openPanel(panels::PanelKind::Text);
         QCoreApplication::processEvents();
         for (auto* button : window_->findChildren<QPushButton*>())
             if (button->text() == "Paste size…") button->click();
@@ -330,7 +330,7 @@ private:
         return paste != nullptr && paste->isVisible() ? paste : nullptr;
     }
 
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
 };
 
 }  // namespace tenter::desktop

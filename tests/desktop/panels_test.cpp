@@ -18,7 +18,7 @@ class PanelsTest : public AtTheWindow {
 private Q_SLOTS:
     void init() {
         open("shore-walks");
-        openPanel(1);
+        openPanel(panels::PanelKind::Text);
     }
     void cleanup() { window_.reset(); }
 
@@ -26,21 +26,21 @@ private Q_SLOTS:
     void neverScrollsSideways() {
         side().setFixedWidth(side().minimumSizeHint().width());
         everyPanelFits("as opened");
-        openPanel(1);
+        openPanel(panels::PanelKind::Text);
         type("Wish: size at most", "26 px");
         press("Solve sizes");
         settle();
-        everyPanelFits("in a preview of sizes", 1);
+        everyPanelFits("in a preview of sizes", panels::PanelKind::Text);
         press("Apply sizes");
         settle();
         everyPanelFits("with sizes applied");
-        openPanel(1);
+        openPanel(panels::PanelKind::Text);
         type("Wish: size at least", "26 px");
         type("Wish: lines at most", "1");
         press("Solve sizes");
         settle();
-        QVERIFY(!viewing().isProposal() && label("Change “") != nullptr);
-        everyPanelFits("in a conflict", 1);
+        QVERIFY(!session().shown.isProposal() && label("Change “") != nullptr);
+        everyPanelFits("in a conflict", panels::PanelKind::Text);
     }
 
     void goesToTheFoundSettingThatIsLit() {
@@ -78,7 +78,7 @@ private Q_SLOTS:
             {"zoom for 2×", "Wish: double at zoom"},     {"factor", "Wish: ratio to role"},
             {"room for longer", "Solver: reserve"},      {"page maximum width", "Container maximum width"},
         };
-        viewing().selectRole("heading");
+        session().selection.selectRole("heading");
         for (const auto& [typed, name] : words) {
             QTest::keyClick(seek(typed), Qt::Key_Return);
             QTRY_COMPARE(QApplication::focusWidget()->accessibleName(), QString(name));
@@ -86,7 +86,7 @@ private Q_SLOTS:
     }
 
     void leadsToEverySettingItNamesInFullSight() {
-        viewing().setWidth(1200);
+        session().view.setWidth(1200);
         for (const auto& place : side().places()) {
             QVERIFY2(!place.words.startsWith(' '), qPrintable(place.words));
             side().go(place);
@@ -99,8 +99,8 @@ private Q_SLOTS:
     }
 
     void asksForTheBreakpointThatTheWidestBandStartsAt() {
-        viewing().setWidth(1200);
-        openPanel(0);
+        session().view.setWidth(1200);
+        openPanel(panels::PanelKind::Row);
         press("Leeway of the breakpoint");
         QVERIFY(label("(2 to 3 columns): ") != nullptr);
     }
@@ -108,7 +108,7 @@ private Q_SLOTS:
     // WCAG 2.2 SC 2.5.3: the accessible name contains the visible label.
     void namesFieldsByWhatStandsBesideThem() {
         int seen = 0;
-        for (int panel = 0; panel < panelCount; ++panel) {
+        for (const panels::PanelKind panel : allPanels) {
             openAllOf(panel);
             for (QLabel* title : side().findChildren<QLabel*>()) {
                 if (title->buddy() == nullptr || title->text().isEmpty() || !title->isVisible()) continue;
@@ -127,27 +127,27 @@ private Q_SLOTS:
 
     void solvesAndDiscardsByTheKeyboard() {
         type("Wish: size at most", "26 px");
-        openPanel(0);
+        openPanel(panels::PanelKind::Row);
         QTest::keyClick(window_.get(), Qt::Key_F9);
         waitForJobs(*window_);
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         QCOMPARE(onKeyboard(), QString("Apply sizes"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         QCOMPARE(onKeyboard(), QString("Discard"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         QCOMPARE(onKeyboard(), QString("Solve sizes"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         // Also in a field, if nothing is being typed there.
         field("Wish: size at most")->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         type("Wish: size at least", "26 px");
         type("Wish: lines at most", "1");
         QTest::keyClick(window_.get(), Qt::Key_F9);
         waitForJobs(*window_);
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         press("Close");
         QVERIFY(label("No sizes satisfy") == nullptr);
     }
@@ -233,14 +233,14 @@ private Q_SLOTS:
     }
 
     void namesStepsOfUndoByWhatTheyDo() {
-        openPanel(1);
-        viewing().selectRole("heading");
+        openPanel(panels::PanelKind::Text);
+        session().selection.selectRole("heading");
         settle();
         type("Heading letter spacing", "0.1 em");
         QCOMPARE(document().undoStack().undoText(), QString("Change heading letter spacing"));
         type("Heading letter spacing", "");
         QCOMPARE(document().undoStack().undoText(), QString("Reset heading letter spacing"));
-        openPanel(0);
+        openPanel(panels::PanelKind::Row);
         type("Largest viewport width", "1800");
         QCOMPARE(document().undoStack().undoText(), QString("Change largest viewport width"));
     }
@@ -267,24 +267,26 @@ private:
             }
         return {};
     }
-    static constexpr int panelCount = 6;
-    void openAllOf(int panel) {
+    static constexpr std::array allPanels{panels::PanelKind::Row,     panels::PanelKind::Text,
+                                          panels::PanelKind::Spacing, panels::PanelKind::Colour,
+                                          panels::PanelKind::Words,   panels::PanelKind::Pictures};
+    void openAllOf(panels::PanelKind panel) {
         openPanel(panel);
         for (auto* one : side().findChildren<controls::Fold*>())
             if (one->isVisible()) one->setOpen(true);
         settle();
     }
     /// Checks all panels, or `only` one, if opening another would close what is shown.
-    void everyPanelFits(const char* when, int only = -1) {
-        for (int panel = 0; panel < panelCount; ++panel) {
-            if (only >= 0 && panel != only) continue;
+    void everyPanelFits(const char* when, std::optional<panels::PanelKind> only = {}) {
+        for (const panels::PanelKind panel : allPanels) {
+            if (only && panel != *only) continue;
             openAllOf(panel);
             for (auto* scroll : side().findChildren<QScrollArea*>()) {
                 if (!scroll->isVisible()) continue;
                 const int least = scroll->widget()->minimumSizeHint().width();
                 QVERIFY2(least <= scroll->viewport()->width(),
                          qPrintable(QString("panel %1 %2: %3 px in %4")
-                                        .arg(panel)
+                                        .arg(static_cast<int>(panel))
                                         .arg(when)
                                         .arg(least)
                                         .arg(scroll->viewport()->width())));

@@ -15,10 +15,20 @@
 
 namespace tenter::desktop {
 
-inline std::unique_ptr<window::MainWindow> shownWindow(const QString& file) {
+struct OwnSession {
+    Session session;
+};
+
+/// A window with a session of its own.
+class TestWindow : public OwnSession, public window::MainWindow {
+public:
+    TestWindow() : MainWindow(session) {}
+};
+
+inline std::unique_ptr<TestWindow> shownWindow(const QString& file) {
     QStandardPaths::setTestModeEnabled(true);
     QSettings().clear();
-    auto window = std::make_unique<window::MainWindow>();
+    auto window = std::make_unique<TestWindow>();
     window->resize(1280, 800);
     window->show();
     window->openFile(file);

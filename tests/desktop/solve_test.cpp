@@ -30,7 +30,7 @@ private Q_SLOTS:
         sample = bareSample("shore-walks", *folder_);
         window_ = shownWindow(sample);
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
-        window_->findChild<panels::SidePanel*>()->openPanel(1);
+        window_->findChild<panels::SidePanel*>()->openPanel(panels::PanelKind::Text);
         box_ = window_->findChild<panels::SolveBox*>();
         QVERIFY(box_ != nullptr && box_->isVisible());
     }
@@ -41,7 +41,7 @@ private Q_SLOTS:
         QCOMPARE(document().undoStack().undoText(), QString("Change wish: lines at most"));
         const project::Project before = document().project();
         press("Solve sizes");
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         QVERIFY(document().project() == before);
         QVERIFY2(tableText().contains("word “under-12s” (card 2)"), qPrintable(tableText()));
         QVERIFY2(tableText().contains(QString("just above 1060\u00A0px")), qPrintable(tableText()));
@@ -54,11 +54,11 @@ private Q_SLOTS:
         const auto told = project::parse(cli.readAllStandardOutput().toStdString(), "solved",
                                          document().folder(), problems);
         QVERIFY(told.has_value());
-        QVERIFY(viewing().shown().row().style == told->row().style);
-        QVERIFY(viewing().shown().row().variants == told->row().variants);
+        QVERIFY(session().shown.project().row().style == told->row().style);
+        QVERIFY(session().shown.project().row().variants == told->row().variants);
 
         press("Apply sizes");
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         QVERIFY(document().project().row().style == told->row().style);
         QCOMPARE(document().undoStack().undoText(), QString("Solve sizes"));
         document().undoStack().undo();
@@ -70,22 +70,22 @@ private Q_SLOTS:
         const project::Project before = document().project();
         const int steps = document().undoStack().count();
         press("Solve sizes");
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         press("Discard");
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         QVERIFY(document().project() == before);
         QCOMPARE(document().undoStack().count(), steps);
         press("Solve sizes");
-        window_->findChild<panels::SidePanel*>()->openPanel(0);
-        QVERIFY(!viewing().isProposal());
+        window_->findChild<panels::SidePanel*>()->openPanel(panels::PanelKind::Row);
+        QVERIFY(!session().shown.isProposal());
     }
 
     void tabulatesTheSizesOfBothProjectsAtBothEndsOfEachBand() {
         type("Wish: lines at most", "2");
         const project::Project before = document().project();
         press("Solve sizes");
-        QVERIFY(viewing().isProposal());
-        const project::Project& after = viewing().shown();
+        QVERIFY(session().shown.isProposal());
+        const project::Project& after = session().shown.project();
         const auto sizeIn = [&](const project::Project& project, const solve::SizeRow& sizes, double width) {
             const project::Variant& variant = project.row().variants[sizes.variant];
             return project::resolve(project, variant, sizes.band).text.find(sizes.role)->size->sizeAt(width);
@@ -123,31 +123,30 @@ private Q_SLOTS:
         QVERIFY(row >= 0);
         const solve::Limit limit = model()->limit(row);
         const QModelIndex index = model()->index(row, 0);
-        viewing().setWidth(document().project().mostWidth);
+        session().view.setWidth(document().project().mostWidth);
         QTest::mouseClick(table()->viewport(), Qt::LeftButton, {}, table()->visualRect(index).center());
-        QCOMPARE(viewing().width(), limit.width);
-        QCOMPARE(viewing().variant(), limit.binding.variant);
+        QCOMPARE(session().view.width(), limit.width);
+        QCOMPARE(session().view.variant(), limit.binding.variant);
         if (limit.binding.text.exists) {
-            const Viewing::Selection part{static_cast<int>(limit.binding.text.card),
-                                          static_cast<int>(limit.binding.text.part)};
-            QCOMPARE(viewing().selection(), part);
+            const project::PartRef part{limit.binding.text.card, limit.binding.text.part};
+            QCOMPARE(session().selection.part(), std::optional(part));
         }
         // Tab reaches the table from the buttons; arrow keys and Enter go to a place.
-        viewing().setWidth(document().project().mostWidth);
+        session().view.setWidth(document().project().mostWidth);
         for (QPushButton* button : box_->findChildren<QPushButton*>())
             if (button->text() == "Discard") button->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(table()));
         table()->setCurrentIndex(index);
         QTest::keyClick(table(), Qt::Key_Return);
-        QCOMPARE(viewing().width(), limit.width);
+        QCOMPARE(session().view.width(), limit.width);
         // A size goes to its end of the band.
         const int sizes = firstRow(panels::AnswerModel::RowKind::Sizes);
         table()->setCurrentIndex(model()->index(sizes, panels::AnswerModel::WideEnd));
         QTest::keyClick(table(), Qt::Key_Return);
-        QCOMPARE(viewing().width(), model()->sizes(sizes).wide.width);
+        QCOMPARE(session().view.width(), model()->sizes(sizes).wide.width);
         QTest::keyClick(table(), Qt::Key_Escape);
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
     }
 
     // At 1280 × 800 the side panel is narrow: the table shows all of its text without scrolling.
@@ -174,19 +173,19 @@ private Q_SLOTS:
     void solvesAgainAsAWishIsTyped() {
         type("Wish: lines at most", "2");
         press("Solve sizes");
-        const project::Project two = viewing().shown();
+        const project::Project two = session().shown.project();
         type("Wish: lines at most", "1");
         QTRY_VERIFY2(tableText().contains("because of the wish “one line”, limited by the word “"),
                      qPrintable(tableText()));
-        QVERIFY(!(viewing().shown().row().style == two.row().style &&
-                  viewing().shown().row().variants == two.row().variants));
+        QVERIFY(!(session().shown.project().row().style == two.row().style &&
+                  session().shown.project().row().variants == two.row().variants));
     }
 
     void explainsAConflictAndAppliesTheChangesThatResolveIt() {
         type("Wish: size at least", "60 px");
         type("Wish: lines at most", "1");
         press("Solve sizes");
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         QVERIFY2(says().contains("No sizes satisfy these wishes together:\n"), qPrintable(says()));
         QVERIFY2(says().contains("•\u00A0heading on one line"), qPrintable(says()));
         QVERIFY2(says().contains("•\u00A0heading at least 60\u00A0px"), qPrintable(says()));
@@ -197,13 +196,13 @@ private Q_SLOTS:
             return nullptr;
         };
         // Each that is taken ends one conflict, in one step.
-        for (int taken = 0; !viewing().isProposal(); ++taken) {
+        for (int taken = 0; !session().shown.isProposal(); ++taken) {
             QVERIFY(taken < 6);
             QTRY_VERIFY(offered() != nullptr);
             const int steps = document().undoStack().count();
             QTest::mouseClick(offered(), Qt::LeftButton);
             QCOMPARE(document().undoStack().count(), steps + 1);
-            QTest::qWait(20);
+            waitForJobs(*window_);
         }
     }
 
@@ -224,13 +223,13 @@ private Q_SLOTS:
         QTest::mouseClick(button("Solve sizes"), Qt::LeftButton);
         QVERIFY(job->isRunning());
         QVERIFY(button("Stop") != nullptr && button("Stop")->hasFocus());
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         QTest::mouseClick(button("Stop"), Qt::LeftButton);
         QVERIFY(!job->isRunning());
         QVERIFY(button("Stop") == nullptr && button("Apply sizes") == nullptr);
         QTest::mouseClick(button("Solve sizes"), Qt::LeftButton);
         waitForJobs(*window_);
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         QVERIFY(button("Stop") == nullptr && button("Apply sizes")->isEnabled());
         QVERIFY(button("Apply sizes")->hasFocus());
     }
@@ -238,8 +237,8 @@ private Q_SLOTS:
     // Common practice, no source: columns step down to one as pages get narrower.
     void addsAVariantWithOneMoreColumn() {
         auto* side = window_->findChild<panels::SidePanel*>();
-        side->openPanel(0);
-        viewing().setVariant(2);
+        side->openPanel(panels::PanelKind::Row);
+        session().view.setVariant(2);
         const std::size_t before = document().project().row().variants.size();
         QPushButton* add = nullptr;
         for (QPushButton* button : side->findChildren<QPushButton*>())
@@ -248,7 +247,7 @@ private Q_SLOTS:
         QTest::mouseClick(add, Qt::LeftButton);
         waitForJobs(*window_);
         QCOMPARE(document().project().row().variants.size(), before + 1);
-        QCOMPARE(viewing().variant(), std::size_t{3});
+        QCOMPARE(session().view.variant(), std::size_t{3});
         const project::Variant& added = document().project().row().variants[3];
         QVERIFY(added.bands.size() > 1);
         int columns = 0;
@@ -265,8 +264,8 @@ private Q_SLOTS:
     // The sample has variants of 3, 2 and 4 columns.
     void suggestsAColumnCountThatNoVariantHasAndReportsTheResult() {
         auto* side = window_->findChild<panels::SidePanel*>();
-        side->openPanel(0);
-        viewing().setVariant(1);
+        side->openPanel(panels::PanelKind::Row);
+        session().view.setVariant(1);
         QTest::qWait(20);
         const auto columns = [&]() -> controls::NumberField* {
             for (auto* number : side->findChildren<controls::NumberField*>())
@@ -297,7 +296,8 @@ private Q_SLOTS:
         });
         type("Variant with this many columns", "6");
         add();
-        QCOMPARE(document().project().row().variants[viewing().variant()].name, std::string("6 columns"));
+        QCOMPARE(document().project().row().variants[session().view.variant()].name,
+                 std::string("6 columns"));
         QVERIFY2(added().contains(
                      "Its sizes are derived from 4 columns. No sizes satisfy these wishes together: “"),
                  qPrintable(added()));
@@ -313,8 +313,8 @@ private Q_SLOTS:
     }
 
 private:
-    Viewing& viewing() { return window_->viewing(); }
-    Document& document() { return window_->document(); }
+    Session& session() { return window_->session; }
+    Document& document() { return session().document; }
     QString says() const {
         QString all;
         for (const QLabel* label : box_->findChildren<QLabel*>())
@@ -359,7 +359,7 @@ private:
 
     std::unique_ptr<QTemporaryDir> folder_;
     QString sample;
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
     panels::SolveBox* box_ = nullptr;
 };
 

@@ -10,7 +10,6 @@
 
 #include "checks/room_for_copy.h"
 #include "controls/number_field.h"
-#include "document/survey.h"
 #include "document/wording.h"
 #include "panels/copy_edit.h"
 #include "panels/side_panel.h"
@@ -29,7 +28,7 @@ private Q_SLOTS:
     void init() {
         window_ = shownWindow(file());
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
-        window_->findChild<panels::SidePanel*>()->openPanel(4);
+        window_->findChild<panels::SidePanel*>()->openPanel(panels::PanelKind::Words);
         box_ = window_->findChild<panels::TrialBox*>();
         QTRY_VERIFY(box_ != nullptr && box_->isVisible());
     }
@@ -39,33 +38,33 @@ private Q_SLOTS:
         const project::Project before = document().project();
         for (const Trial::Kind kind : project::trialKinds()) {
             choice(trialTitle(kind))->click();
-            QVERIFY(viewing().shown() == project::tried(before, {kind}));
-            QCOMPARE(viewing().layout().cards.size(), viewing().shown().row().cards.size());
+            QVERIFY(session().shown.project() == project::tried(before, {kind}));
+            QCOMPARE(session().layouts.layout().cards.size(), session().shown.project().row().cards.size());
             QVERIFY(document().project() == before && !document().isModified());
             auto* note = statusButton();
             QVERIFY(note != nullptr && note->text().contains(trialTitle(kind)));
         }
         // Back by the note in the status bar.
         statusButton()->click();
-        QVERIFY(viewing().shown() == before && statusButton() == nullptr);
+        QVERIFY(session().shown.project() == before && statusButton() == nullptr);
         QVERIFY(choice("No test")->isChecked());
     }
 
     // What the window finds under a trial is what `tenter-cli check --try` finds.
     void findsWhatTheCommandLineFinds() {
         choice(trialTitle(Trial::Kind::LongestTitles))->click();
-        const auto* survey = &window_->survey();
-        QTRY_VERIFY(survey->isFresh());
+        const auto* checks = &session().checks;
+        QTRY_VERIFY(checks->isFresh());
         QProcess process;
         process.start(TENTER_CLI, {"check", file(), "--try", "longest-titles", "--json"});
         QVERIFY(process.waitForFinished());
         const QJsonArray told = QJsonDocument::fromJson(process.readAllStandardOutput()).array();
         QVERIFY(told.size() > 1);
-        QCOMPARE(static_cast<qsizetype>(survey->findings().size()), told.size());
+        QCOMPARE(static_cast<qsizetype>(checks->findings().size()), told.size());
     }
 
     void editsTheCopyAsItIsWhileLongerCopyIsShown() {
-        viewing().select({0, 1});
+        session().selection.select(Place{0, 1});
         choice(trialTitle(Trial::Kind::LongerCopy))->click();
         const auto& words = std::get<project::TextPart>(document().project().row().cards[0].parts[1]).copy;
         QTRY_VERIFY(window_->findChild<panels::CopyEdit*>() != nullptr);
@@ -73,9 +72,9 @@ private Q_SLOTS:
         const auto shown = std::ranges::find_if(
             edits, [&](const panels::CopyEdit* edit) { return edit->copyText() == words; });
         QVERIFY(shown != edits.end());
-        QVERIFY(
-            project::plainText(std::get<project::TextPart>(viewing().shown().row().cards[0].parts[1]).copy)
-                .size() > project::plainText(words).size());
+        QVERIFY(project::plainText(
+                    std::get<project::TextPart>(session().shown.project().row().cards[0].parts[1]).copy)
+                    .size() > project::plainText(words).size());
         // A larger share is longer at once.
         const std::size_t before = lengthShown();
         auto* share = box_->findChild<controls::NumberField*>();
@@ -85,14 +84,14 @@ private Q_SLOTS:
     }
 
     void selectsNothingWherePartsAreOthers() {
-        viewing().select({1, 1});
+        session().selection.select(Place{1, 1});
         choice(trialTitle(Trial::Kind::NoPictures))->click();
-        QCOMPARE(viewing().selection(), Viewing::Selection{});
-        viewing().select({1, 0});
-        QCOMPARE(viewing().selection(), Viewing::Selection{});
+        QVERIFY(!session().selection.place());
+        session().selection.select(Place{1, 0});
+        QVERIFY(!session().selection.place());
         choice("No test")->click();
-        viewing().select({1, 0});
-        QCOMPARE(viewing().selection().card, 1);
+        session().selection.select(Place{1, 0});
+        QCOMPARE(session().selection.card(), std::optional<std::size_t>(1));
     }
 
     void triesThemAllInOnePress() {
@@ -108,13 +107,14 @@ private Q_SLOTS:
         QCOMPARE(static_cast<std::size_t>(told.size()), project::trialKinds().size());
         QVERIFY(told.filter("more").size() > 1);
         // What was told of a row that is another now is told no more.
-        viewing().setSetting("Gap", "row/columnGap", "77px");
+        session().scope.setSetting("Gap", "row/columnGap", "77px");
         QTRY_VERIFY(foundWith(trialTitle(Trial::Kind::CardMore)).isEmpty());
     }
 
     void tellsTheRoomThatCoreComputes() {
-        viewing().select({0, 1});
-        const auto rooms = checks::roomForCopy(document().project(), viewing().variant(), document().store());
+        session().selection.select(Place{0, 1});
+        const auto rooms =
+            checks::roomForCopy(document().project(), session().view.variant(), document().store());
         const auto room = std::ranges::find_if(rooms, [](const checks::RoomForCopy& one) {
             return one.place == project::PartRef{0, 1};
         });
@@ -133,15 +133,15 @@ private Q_SLOTS:
 
     // A window of 1600 px at 400 % is a page of 400 px. CSSOM View 1 § 2, page zoom.
     void showsThePageAsAReaderZoomsIn() {
-        viewing().setWidth(1600);
+        session().view.setWidth(1600);
         zoom("400\u00A0%")->trigger();
-        QCOMPARE(viewing().width(), 400.0);
+        QCOMPARE(session().view.width(), 400.0);
         auto* row = window_->findChild<row::RowView*>();
         QCOMPARE(row->zoom(), 4.0);
         zoom("200\u00A0%")->trigger();
-        QCOMPARE(viewing().width(), 800.0);
+        QCOMPARE(session().view.width(), 800.0);
         zoom("100\u00A0%")->trigger();
-        QCOMPARE(viewing().width(), 1600.0);
+        QCOMPARE(session().view.width(), 1600.0);
         QCOMPARE(row->zoom(), 1.0);
         // Zooming the view in another way ends browser zoom.
         zoom("200\u00A0%")->trigger();
@@ -153,8 +153,8 @@ private:
     static QString file() {
         return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/shore-walks.tenter.json");
     }
-    Document& document() { return viewing().document(); }
-    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return session().document; }
+    Session& session() { return window_->session; }
     QRadioButton* choice(const QString& title) {
         for (QRadioButton* button : box_->findChildren<QRadioButton*>())
             if (button->text() == title) return button;
@@ -171,7 +171,8 @@ private:
         return "?";
     }
     std::size_t lengthShown() {
-        return project::plainText(std::get<project::TextPart>(viewing().shown().row().cards[0].parts[2]).copy)
+        return project::plainText(
+                   std::get<project::TextPart>(session().shown.project().row().cards[0].parts[2]).copy)
             .size();
     }
     QAction* zoom(const QString& title) {
@@ -180,7 +181,7 @@ private:
         return nullptr;
     }
 
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
     panels::TrialBox* box_ = nullptr;
 };
 

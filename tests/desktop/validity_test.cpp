@@ -24,7 +24,7 @@ private Q_SLOTS:
                     if (auto* picture = std::get_if<project::PicturePart>(&part))
                         picture->width = picture->height = 0;
         });
-        openPanel(5);
+        openPanel(panels::PanelKind::Pictures);
         auto* ratio = named<QLineEdit>("Picture aspect ratio");
         QVERIFY(ratio != nullptr && ratio->isVisible());
         const project::Project before = project();
@@ -49,16 +49,17 @@ private Q_SLOTS:
             for (project::Card& card : project.row().cards)
                 card.parts.resize(1);
         });
-        openPanel(4);
+        openPanel(panels::PanelKind::Words);
         press("Add card after this one");
         QCOMPARE(project().row().cards.size(), std::size_t{500});
         opensAgain();
-        const int selected = viewing().selection().card;
+        const auto selected = session().selection.card();
+        QVERIFY(selected.has_value());
         const int steps = document().undoStack().count();
         press("Add card after this one");
         QCOMPARE(project().row().cards.size(), std::size_t{500});
         QCOMPARE(document().undoStack().count(), steps);
-        QCOMPARE(viewing().selection().card, selected);
+        QCOMPARE(session().selection.card(), selected);
         QVERIFY(label("A project can have at most 500 cards.") != nullptr);
     }
 
@@ -69,8 +70,8 @@ private Q_SLOTS:
             for (std::size_t i = 0; i < 49; ++i)
                 bands[i].upTo = 400 + 10.0 * double(i);
         });
-        openPanel(0);
-        viewing().setWidth(1200);
+        openPanel(panels::PanelKind::Row);
+        session().view.setWidth(1200);
         settle();
         press("Add breakpoint at " + QString("1200") + QChar(0xa0) + "px");
         QCOMPARE(project().row().variants.front().bands.size(), std::size_t{50});
@@ -82,7 +83,7 @@ private Q_SLOTS:
         edit([](project::Project& project) {
             project.row().style.card.padding.top = units::Length::percent(5);
         });
-        const auto problems = viewing().setSetting("Align", "row/level", "subgrid");
+        const auto problems = session().scope.setSetting("Align", "row/level", "subgrid");
         QVERIFY(!problems.empty());
         for (const project::Problem& problem : problems)
             QVERIFY2(!refusal(project(), problem).contains("/style"), problem.line().c_str());
@@ -90,11 +91,11 @@ private Q_SLOTS:
                  QString("“Align parts” cannot be “On” because the top or bottom padding of the cards is a "
                          "percentage. Change “Card padding top” to px, rem, em or vw, or set “Align parts” "
                          "to “Off”."));
-        viewing().setWidth(1200);
-        viewing().setScope(project::CascadeLayer::Band);
-        QVERIFY(viewing().setSetting("Padding", "card/padding/top", "5%").empty());
-        QVERIFY(viewing().setSetting("Bleed", "card/bleed", false).empty());
-        const auto inBand = viewing().setSetting("Beside", "card/direction", "beside");
+        session().view.setWidth(1200);
+        session().scope.setLayer(project::CascadeLayer::Band);
+        QVERIFY(session().scope.setSetting("Padding", "card/padding/top", "5%").empty());
+        QVERIFY(session().scope.setSetting("Bleed", "card/bleed", false).empty());
+        const auto inBand = session().scope.setSetting("Beside", "card/direction", "beside");
         QVERIFY(!inBand.empty());
         const QString words = refusal(project(), inBand.front());
         QVERIFY2(words.contains("the picture is beside the text (“Card picture” in the band ") &&
@@ -107,7 +108,7 @@ private Q_SLOTS:
         auto* note = window_->findChild<window::StatusNote*>();
         QVERIFY(note != nullptr);
         const project::Project before = project();
-        QVERIFY(!viewing().edit("Move breakpoint", [](project::Project& project) {
+        QVERIFY(!session().scope.edit("Move breakpoint", [](project::Project& project) {
             project.row().variants.front().bands.front().upTo = 0;
         }));
         QVERIFY(project() == before);

@@ -30,11 +30,12 @@ private Q_SLOTS:
 
     void showsEachVariantAsTallAsItIsLaidOut() {
         for (const double width : {390.0, 700.0, 1200.0}) {
-            viewing().setWidth(width);
+            session().view.setWidth(width);
             const std::vector<Sheet> sheets = row_->sheetsInView();
             QCOMPARE(sheets.size(), project().row().variants.size());
             for (std::size_t i = 0; i < sheets.size(); ++i) {
-                const layout::PreparedRow row(project(), i, window_->document().store(), viewing().profile());
+                const layout::PreparedRow row(project(), i, session().document.store(),
+                                              session().view.profile());
                 QCOMPARE(sheets[i].page.width(), width);
                 QCOMPARE(sheets[i].page.height(), layout::layOut(row, width).pageHeight);
                 for (std::size_t j = 0; j < i; ++j)
@@ -47,22 +48,22 @@ private Q_SLOTS:
     // Pages stand beside each other where there is room for them, below each other where there is none.
     void standsPagesBesideEachOtherWhereThereIsRoom() {
         window_->resize(1720, 900);
-        viewing().setWidth(390);
+        session().view.setWidth(390);
         std::vector<Sheet> sheets = row_->sheetsInView();
         QCOMPARE(sheets[0].page.top(), sheets[1].page.top());
-        viewing().setWidth(1400);
+        session().view.setWidth(1400);
         sheets = row_->sheetsInView();
         QCOMPARE(sheets[0].page.left(), sheets[1].page.left());
         QVERIFY(sheets[1].caption.top() >= sheets[0].page.bottom());
     }
 
     void aPressOnAPartAsksForItsVariant() {
-        viewing().setWidth(390);
-        viewing().setVariant(0);
+        session().view.setWidth(390);
+        session().view.setVariant(0);
         row_->horizontalScrollBar()->setValue(0);
         row_->verticalScrollBar()->setValue(0);
         const Sheet sheet = row_->sheetsInView()[1];
-        const layout::PreparedRow row(project(), 1, window_->document().store(), viewing().profile());
+        const layout::PreparedRow row(project(), 1, session().document.store(), session().view.profile());
         const layout::Layout laid = layout::layOut(row, 390);
         std::size_t part = 0;
         while (laid.parts[part].picture)
@@ -73,36 +74,36 @@ private Q_SLOTS:
         const layout::Box& box = laid.parts[part].box;
         QTest::mouseClick(row_->viewport(), Qt::LeftButton, {},
                           (corner + QPointF(box.x + 8, box.y + 8)).toPoint());
-        QCOMPARE(viewing().variant(), std::size_t{1});
-        QCOMPARE(viewing().selection(), (Viewing::Selection{0, static_cast<int>(laid.parts[part].index)}));
+        QCOMPARE(session().view.variant(), std::size_t{1});
+        QCOMPARE(session().selection.place(), std::optional(Place{0, laid.parts[part].index}));
     }
 
     void aPressOnACaptionAsksForItsVariant() {
-        viewing().setVariant(0);
+        session().view.setVariant(0);
         row_->verticalScrollBar()->setValue(
             static_cast<int>(row_->sheetsInView()[2].caption.top() + row_->verticalScrollBar()->value()));
         const QRectF caption = row_->sheetsInView()[2].caption;
         QTest::mouseClick(row_->viewport(), Qt::LeftButton, {}, caption.topLeft().toPoint() + QPoint(8, 12));
-        QCOMPARE(viewing().variant(), std::size_t{2});
+        QCOMPARE(session().view.variant(), std::size_t{2});
     }
 
     // Whichever page's edge is held, it stays under the pointer.
     void dragsTheWidthByAnyPagesEdge() {
         window_->resize(1720, 900);
-        viewing().setWidth(330);
+        session().view.setWidth(330);
         const std::vector<Sheet> sheets = row_->sheetsInView();
         QCOMPARE(sheets[1].place, 1);
         const QPointF edge(sheets[1].page.right() + 1, 60 + sheets[1].page.top());
         QTest::mousePress(row_->viewport(), Qt::LeftButton, {}, edge.toPoint());
         QTest::mouseMove(row_->viewport(), edge.toPoint() + QPoint(40, 0));
-        QCOMPARE(viewing().width(), 350.0);
+        QCOMPARE(session().view.width(), 350.0);
         QVERIFY(qAbs(row_->sheetsInView()[1].page.right() + 1 - (edge.x() + 40)) <= 1);
         QTest::mouseRelease(row_->viewport(), Qt::LeftButton, {}, edge.toPoint() + QPoint(40, 0));
     }
 
     void followsWhatIsEdited() {
         const double before = row_->sheetsInView()[1].page.height();
-        window_->document().edit("Larger headings", [](project::Project& project) {
+        session().document.edit("Larger headings", [](project::Project& project) {
             for (project::Variant& variant : project.row().variants) {
                 variant.set.text.of("heading").size = units::Ramp::flat(60);
                 for (project::Band& band : variant.bands)
@@ -110,7 +111,7 @@ private Q_SLOTS:
             }
         });
         QVERIFY(row_->sheetsInView()[1].page.height() > before + 20);
-        window_->document().undoStack().undo();
+        session().document.undoStack().undo();
         QCOMPARE(row_->sheetsInView()[1].page.height(), before);
     }
 
@@ -123,7 +124,7 @@ private Q_SLOTS:
     }
 
     void fitsEveryPageIntoTheWindow() {
-        viewing().setWidth(1200);
+        session().view.setWidth(1200);
         row_->fitAction()->trigger();
         QVERIFY(row_->zoom() < 1);
         QCOMPARE(row_->horizontalScrollBar()->maximum(), 0);
@@ -136,7 +137,7 @@ private Q_SLOTS:
         QCOMPARE(row_->sheetsInView().size(), std::size_t{1});
         QVERIFY(!row_->fit());
         QCOMPARE(row_->zoom(), 1.0);
-        viewing().setWidth(1200);
+        session().view.setWidth(1200);
         row_->allVariantsAction()->trigger();
         QVERIFY(row_->zoom() < 1);
         row_->allVariantsAction()->trigger();
@@ -144,9 +145,9 @@ private Q_SLOTS:
     }
 
 private:
-    Viewing& viewing() { return window_->viewing(); }
-    const project::Project& project() { return window_->document().project(); }
-    std::unique_ptr<window::MainWindow> window_;
+    Session& session() { return window_->session; }
+    const project::Project& project() { return session().document.project(); }
+    std::unique_ptr<TestWindow> window_;
     row::RowView* row_ = nullptr;
 };
 

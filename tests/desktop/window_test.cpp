@@ -26,6 +26,7 @@
 #include "row/row_view.h"
 #include "showing.h"
 #include "window/main_window.h"
+#include "window/setting_search.h"
 
 namespace tenter::desktop {
 
@@ -49,7 +50,7 @@ private Q_SLOTS:
     }
 
     void dragsTheWidthAcrossTheAxis() {
-        const double from = viewing().width();
+        const double from = session().view.width();
         const int y = axis_->height() - 40;
         const auto point = [&](double width) { return QPoint(qRound(axis_->scale().x(width)), y); };
         QTest::mousePress(axis_, Qt::LeftButton, {}, point(from));
@@ -57,22 +58,22 @@ private Q_SLOTS:
             QTest::mouseMove(axis_, point(width));
         QTest::mouseRelease(axis_, Qt::LeftButton, {}, point(420));
         const double pixel = axis_->scale().width(200) - axis_->scale().width(199);
-        QVERIFY(qAbs(viewing().width() - 420) <= pixel + 0.5);
+        QVERIFY(qAbs(session().view.width() - 420) <= pixel + 0.5);
         QVERIFY(axis_->findChild<axis::Cursor*>()->text().contains("1 column"));
         // In one column the row is as high as all its cards: the range of the scroll bar shows it.
         QCOMPARE(row_->verticalScrollBar()->maximum(),
-                 qCeil(viewing().layout().pageHeight) - row_->viewport()->height());
+                 qCeil(session().layouts.layout().pageHeight) - row_->viewport()->height());
         QVERIFY(!document().isModified());
     }
 
     void dragsTheWidthByThePagesEdge() {
-        viewing().setWidth(600);
+        session().view.setWidth(600);
         const QPointF origin = row_->pageAt(QPointF(0, 0));
         const QPoint edge(qRound(600 - origin.x()), 100);
         QTest::mousePress(row_->viewport(), Qt::LeftButton, {}, edge);
         QTest::mouseMove(row_->viewport(), edge + QPoint(-90, 0));
         QTest::mouseRelease(row_->viewport(), Qt::LeftButton, {}, edge + QPoint(-90, 0));
-        QCOMPARE(viewing().width(), 510.0);
+        QCOMPARE(session().view.width(), 510.0);
     }
 
     void drawsThePlotsAnewInAWiderWindow() {
@@ -100,28 +101,67 @@ private Q_SLOTS:
 
     void stepsTheWidthByKeys() {
         axis_->setFocus();
-        const double from = viewing().width();
+        const double from = session().view.width();
         QTest::keyClick(axis_, Qt::Key_Right);
-        QCOMPARE(viewing().width(), from + 1);
+        QCOMPARE(session().view.width(), from + 1);
         QTest::keyClick(axis_, Qt::Key_Left, Qt::ShiftModifier);
-        QCOMPARE(viewing().width(), from - 9);
+        QCOMPARE(session().view.width(), from - 9);
+    }
+
+    void usesKeysThatTheFocusedWidgetDoesNot() {
+        // Left and Right change the width, but not while a field or the tabs use them.
+        row_->setFocus();
+        const double from = session().view.width();
+        QTest::keyClick(row_, Qt::Key_Right, Qt::ShiftModifier);
+        QCOMPARE(session().view.width(), from + 10);
+        QTest::keyClick(row_, Qt::Key_Left);
+        QCOMPARE(session().view.width(), from + 9);
+        for (QWidget* user : {static_cast<QWidget*>(window_->findChild<window::SettingSearch*>()),
+                              static_cast<QWidget*>(window_->findChild<QTabBar*>())}) {
+            QVERIFY(user != nullptr);
+            user->setFocus();
+            QTest::keyClick(user, Qt::Key_Right);
+            QTest::keyClick(user, Qt::Key_Left, Qt::ShiftModifier);
+            QVERIFY2(session().view.width() == from + 9, user->metaObject()->className());
+        }
+        // Enter clicks the button that has the focus, and only that.
+        QAbstractButton* const firefox = named<QAbstractButton>("Line breaks as in Firefox");
+        QVERIFY(firefox != nullptr && &session().view.profile() != &text::gecko());
+        firefox->setFocus();
+        QTest::keyClick(firefox, Qt::Key_Return);
+        QCOMPARE(&session().view.profile(), &text::gecko());
+        QAbstractButton* const chromium = named<QAbstractButton>("Line breaks as in Chromium");
+        row_->setFocus();
+        QTest::keyClick(row_, Qt::Key_Return);
+        QCOMPARE(&session().view.profile(), &text::gecko());
+        chromium->setFocus();
+        QTest::keyClick(chromium, Qt::Key_Enter, Qt::KeypadModifier);
+        QCOMPARE(&session().view.profile(), &text::blink());
+        // F2 reaches the window from a field, too.
+        document().edit("Size", [](project::Project& project) { project.row().headingLevel = 5; });
+        auto* const search = window_->findChild<window::SettingSearch*>();
+        search->setFocus();
+        QTest::keyPress(search, Qt::Key_F2);
+        QVERIFY(session().shown.showsSaved());
+        QTest::keyRelease(search, Qt::Key_F2);
+        QVERIFY(session().shown.showsDocument());
     }
 
     void typesASizeAndTakesItBack() {
         const QByteArray before = stylesheet();
         controls::NumberField* size = field("Heading font size at the smaller width");
         QVERIFY(size != nullptr);
-        const double least = viewing().row().fontSize(heading(), 330);
+        const double least = session().layouts.row().fontSize(heading(), 330);
         size->setFocus();
         size->selectAll();
         QTest::keyClicks(size, "23.5");
         QTest::keyClick(size, Qt::Key_Return);
         QVERIFY(document().isModified());
-        QVERIFY(qAbs(viewing().row().fontSize(heading(), 330) - least) > 0.5);
+        QVERIFY(qAbs(session().layouts.row().fontSize(heading(), 330) - least) > 0.5);
         QVERIFY(document().undoStack().undoText().contains("size", Qt::CaseInsensitive));
         QVERIFY(stylesheet() != before);
         document().undoStack().undo();
-        QCOMPARE(viewing().row().fontSize(heading(), 330), least);
+        QCOMPARE(session().layouts.row().fontSize(heading(), 330), least);
         QCOMPARE(stylesheet(), before);
         document().undoStack().redo();
         QVERIFY(stylesheet() != before);
@@ -130,54 +170,54 @@ private Q_SLOTS:
     void waitsWithAValueOnItsWay() {
         controls::NumberField* size = field("Heading font size at the smaller width");
         QVERIFY(size != nullptr);
-        const double before = viewing().row().fontSize(heading(), 330);
+        const double before = session().layouts.row().fontSize(heading(), 330);
         size->setFocus();
         size->selectAll();
         QTest::keyClicks(size, "2");
-        QCOMPARE(viewing().row().fontSize(heading(), 330), before);
+        QCOMPARE(session().layouts.row().fontSize(heading(), 330), before);
         QTest::keyClick(size, Qt::Key_Escape);
-        QCOMPARE(viewing().row().fontSize(heading(), 330), before);
+        QCOMPARE(session().layouts.row().fontSize(heading(), 330), before);
         QVERIFY(!document().isModified());
     }
 
     void dragsARampsEndAsOneStep() {
         axis::Handle* end = upperEnd();
         QVERIFY(end != nullptr);
-        const double before = viewing().row().fontSize(heading(), 1880);
+        const double before = session().layouts.row().fontSize(heading(), 1880);
         const int steps = document().undoStack().count();
         QTest::mousePress(end, Qt::LeftButton, {}, end->rect().center());
         for (int y = -1; y >= -6; --y)
             QTest::mouseMove(end, end->rect().center() + QPoint(0, y));
         QTest::mouseRelease(end, Qt::LeftButton, {}, end->rect().center());
-        const double after = viewing().row().fontSize(heading(), 1880);
+        const double after = session().layouts.row().fontSize(heading(), 1880);
         QVERIFY2(after > before, qPrintable(QString("%1 then %2").arg(before).arg(after)));
         QCOMPARE(document().undoStack().count(), steps + 1);
         document().undoStack().undo();
-        QCOMPARE(viewing().row().fontSize(heading(), 1880), before);
+        QCOMPARE(session().layouts.row().fontSize(heading(), 1880), before);
     }
 
     void movesARampsEndByKeys() {
         axis::Handle* end = upperEnd();
-        const double before = viewing().row().fontSize(heading(), 1880);
+        const double before = session().layouts.row().fontSize(heading(), 1880);
         end->setFocus();
         QTest::keyClick(end, Qt::Key_Up, Qt::ShiftModifier);
-        QVERIFY(qAbs(viewing().row().fontSize(heading(), 1880) - before - 1) < 0.02);
+        QVERIFY(qAbs(session().layouts.row().fontSize(heading(), 1880) - before - 1) < 0.02);
     }
 
     void switchesTheVariant() {
         auto* variants = window_->findChild<controls::Segments*>();
         QVERIFY(variants != nullptr);
-        const std::size_t cards = viewing().layout().cards.size();
-        viewing().setWidth(1400);
+        const std::size_t cards = session().layouts.layout().cards.size();
+        session().view.setWidth(1400);
         variants->button(2)->click();
-        QCOMPARE(viewing().variant(), std::size_t{2});
+        QCOMPARE(session().view.variant(), std::size_t{2});
         QVERIFY(axis_->findChild<axis::Cursor*>()->text().contains("4 columns"));
-        QCOMPARE(viewing().layout().cards.size(), cards);
+        QCOMPARE(session().layouts.layout().cards.size(), cards);
     }
 
     void copiesWhatTheCommandLinePrints() {
         for (const std::size_t variant : {std::size_t{0}, std::size_t{1}}) {
-            viewing().setVariant(variant);
+            session().view.setVariant(variant);
             QGuiApplication::clipboard()->clear();
             QTest::keyClick(window_.get(), Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
             const QByteArray copied = QGuiApplication::clipboard()->text().toUtf8();
@@ -187,7 +227,7 @@ private Q_SLOTS:
     }
 
     void copiesTheSelectedTextsSizeAlone() {
-        viewing().selectRole("heading");
+        session().selection.selectRole("heading");
         QTest::keyClick(window_.get(), Qt::Key_C, Qt::ControlModifier | Qt::AltModifier);
         const QString size = QGuiApplication::clipboard()->text();
         QVERIFY2(size.startsWith("clamp("), qPrintable(size));
@@ -195,18 +235,18 @@ private Q_SLOTS:
     }
 
     void showsTheRowAsItWasSavedWhileAKeyIsHeld() {
-        const double before = viewing().row().fontSize(heading(), 1880);
+        const double before = session().layouts.row().fontSize(heading(), 1880);
         document().edit("Size", [](project::Project& project) {
             project.row().style.text.of("heading").size = units::Ramp::flat(60);
             for (project::Variant& variant : project.row().variants)
                 for (project::Band& band : variant.bands)
                     band.set.text.of("heading").size.reset();
         });
-        QCOMPARE(viewing().row().fontSize(heading(), 1880), 60.0);
+        QCOMPARE(session().layouts.row().fontSize(heading(), 1880), 60.0);
         QTest::keyPress(window_.get(), Qt::Key_F2);
-        QCOMPARE(viewing().row().fontSize(heading(), 1880), before);
+        QCOMPARE(session().layouts.row().fontSize(heading(), 1880), before);
         QTest::keyRelease(window_.get(), Qt::Key_F2);
-        QCOMPARE(viewing().row().fontSize(heading(), 1880), 60.0);
+        QCOMPARE(session().layouts.row().fontSize(heading(), 1880), 60.0);
     }
 
     void savesWholeAndOpensAgain() {
@@ -244,7 +284,7 @@ private Q_SLOTS:
         const QString picture =
             QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/pictures/") +
             QDir(TENTER_SOURCE_DIR "/sample-projects/pictures").entryList({"*.jpg", "*.png"}).last();
-        viewing().setWidth(1280);
+        session().view.setWidth(1280);
         const std::string before = fileOf(1);
         const std::string first = fileOf(0);
         drop(picture, onPictureOf(1));
@@ -285,7 +325,7 @@ private Q_SLOTS:
     }
 
     void putsDroppedPicturesIntoTheCardUnderThemAndThoseThatFollow() {
-        viewing().setWidth(1280);
+        session().view.setWidth(1280);
         const QStringList files = pictures(2);
         const std::size_t cards = document().project().row().cards.size();
         const std::string first = fileOf(0);
@@ -300,7 +340,7 @@ private Q_SLOTS:
     }
 
     void saysWhichPicturesFoundNoCard() {
-        viewing().setWidth(1280);
+        session().view.setWidth(1280);
         const std::size_t cards = document().project().row().cards.size();
         const QStringList files = pictures(3);
         drop(files, onPictureOf(cards - 2));
@@ -330,10 +370,10 @@ private Q_SLOTS:
     void takesAFontThatIsDropped() {
         const auto faces = document().store().fonts().find({"Lato"}, 400, false);
         QVERIFY(!faces.empty());
-        viewing().selectRole("body");
+        session().selection.selectRole("body");
         drop(QString::fromStdString(faces[0]->file().string()), window_->rect().center());
         QCOMPARE(document().project().fonts.size(), std::size_t{1});
-        QCOMPARE(viewing().row().settings(0).text.find("body")->family->front(), std::string("Lato"));
+        QCOMPARE(session().layouts.row().settings(0).text.find("body")->family->front(), std::string("Lato"));
         document().undoStack().undo();
         QVERIFY(document().project().fonts.empty());
     }
@@ -408,19 +448,19 @@ private Q_SLOTS:
                 if (label->text() == title && label->isVisible()) return true;
             return false;
         };
-        side->openPanel(3);
-        viewing().selectRole("heading");
+        side->openPanel(panels::PanelKind::Colour);
+        session().selection.selectRole("heading");
         QVERIFY(!shown("Focus ring") && !shown("Hover"));
-        viewing().selectRole("button");
+        session().selection.selectRole("button");
         QVERIFY(shown("Focus ring") && shown("Hover"));
     }
 
     void undoesEveryEditOfALongSession() {
         const project::Project before = document().project();
         for (int i = 0; i < 40; ++i) {
-            viewing().setScope(static_cast<project::CascadeLayer>(i % 3));
-            viewing().setSetting("Gap", "row/columnGap", std::to_string(10 + i) + "px");
-            viewing().setSetting("Margin", "text/body/margin/top", std::to_string(i % 5) + "em");
+            session().scope.setLayer(static_cast<project::CascadeLayer>(i % 3));
+            session().scope.setSetting("Gap", "row/columnGap", std::to_string(10 + i) + "px");
+            session().scope.setSetting("Margin", "text/body/margin/top", std::to_string(i % 5) + "em");
         }
         QVERIFY(!(document().project() == before));
         while (document().undoStack().canUndo())
@@ -452,9 +492,9 @@ private:
     }
     /// A point on the picture at the top of a card.
     QPoint onPictureOf(std::size_t card) {
-        const std::size_t part = viewing().layout().cards[card].firstPart;
+        const std::size_t part = session().layouts.layout().cards[card].firstPart;
         row_->ensureVisible(part);
-        const layout::LaidPart& laid = viewing().layout().parts[part];
+        const layout::LaidPart& laid = session().layouts.layout().parts[part];
         if (!laid.picture) return {};
         const QPointF origin = row_->pageAt(QPointF(0, 0));
         return row_->viewport()->mapTo(window_.get(),
@@ -481,13 +521,19 @@ private:
         QCoreApplication::sendEvent(window_.get(), &event);
         QVERIFY(event.isAccepted());
     }
-    Viewing& viewing() { return window_->viewing(); }
-    Document& document() { return window_->document(); }
+    template <class T>
+    T* named(const QString& accessibleName) {
+        for (T* one : window_->findChildren<T*>())
+            if (one->accessibleName() == accessibleName) return one;
+        return nullptr;
+    }
+    Session& session() { return window_->session; }
+    Document& document() { return session().document; }
     static QString sample(const QString& name) {
         return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/") + name + ".tenter.json";
     }
     std::uint32_t heading() {
-        const auto& roles = viewing().row().roles();
+        const auto& roles = session().layouts.row().roles();
         return static_cast<std::uint32_t>(std::find(roles.begin(), roles.end(), "heading") - roles.begin());
     }
     QByteArray stylesheet() {
@@ -503,10 +549,10 @@ private:
     }
     /// A number field of the Text panel by its accessible name, with the band at 330 px as edit scope.
     controls::NumberField* field(const QString& name) {
-        viewing().setWidth(330);
-        viewing().setScope(project::CascadeLayer::Band);
-        viewing().selectRole("heading");
-        window_->findChild<panels::SidePanel*>()->openPanel(1);
+        session().view.setWidth(330);
+        session().scope.setLayer(project::CascadeLayer::Band);
+        session().selection.selectRole("heading");
+        window_->findChild<panels::SidePanel*>()->openPanel(panels::PanelKind::Text);
         QCoreApplication::processEvents();
         QTest::qWait(50);
         for (auto* one : window_->findChildren<controls::NumberField*>())
@@ -515,7 +561,7 @@ private:
     }
     /// The handle of the heading's ramp at the largest visible width.
     axis::Handle* upperEnd() {
-        viewing().selectRole("heading");
+        session().selection.selectRole("heading");
         QCoreApplication::processEvents();
         axis::Handle* best = nullptr;
         for (auto* one : window_->findChildren<axis::Handle*>())
@@ -526,7 +572,7 @@ private:
     }
 
     QTemporaryDir pictureFolder_;
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
     axis::AxisPane* axis_ = nullptr;
     row::RowView* row_ = nullptr;
 };

@@ -20,13 +20,13 @@ class WishesTest : public AtTheWindow {
 private Q_SLOTS:
     void init() {
         open("shore-walks");
-        openPanel(1);
+        openPanel(panels::PanelKind::Text);
     }
     void cleanup() { window_.reset(); }
 
     void wishesForTheBandInViewWhereEditsGoToIt() {
-        viewing().setWidth(700);
-        viewing().setScope(project::CascadeLayer::Band);
+        session().view.setWidth(700);
+        session().scope.setLayer(project::CascadeLayer::Band);
         settle();
         type("Wish: lines at most", "2");
         const project::WishWidths band{590, 930};
@@ -41,7 +41,7 @@ private Q_SLOTS:
     }
 
     void wishesForWidthsThatAreNoBand() {
-        viewing().setWidth(700);
+        session().view.setWidth(700);
         QVERIFY(!field("Wishes: above")->isVisible());
         choose("Wishes: widths", "Other widths…");
         QVERIFY(field("Wishes: above")->isVisible());
@@ -137,13 +137,13 @@ private Q_SLOTS:
     void solvesAgainWithEachStepOfAWish() {
         type("Wish: size at most", "26 px");
         press("Solve sizes");
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         controls::NumberField* most = field("Wish: size at most");
         most->setFocus();
         double size = headingAt(1900);
         for (int i = 0; i < 4; ++i) {
             QTest::keyClick(most, Qt::Key_Down);
-            QVERIFY(viewing().isProposal());
+            QVERIFY(session().shown.isProposal());
             QVERIFY(headingAt(1900) < size);
             size = headingAt(1900);
         }
@@ -151,7 +151,7 @@ private Q_SLOTS:
     }
 
     void solvesEveryVariantForTheSameSize() {
-        viewing().setScope(project::CascadeLayer::Variant);
+        session().scope.setLayer(project::CascadeLayer::Variant);
         settle();
         fold("More wishes")->button()->click();
         press("Wish: variants: Same size");
@@ -160,10 +160,11 @@ private Q_SLOTS:
         press("Solve sizes");
         const auto headings = [&] {
             std::vector<double> sizes;
-            for (std::size_t variant = 0; variant < viewing().shown().row().variants.size(); ++variant) {
-                const auto& bands = viewing().shown().row().variants[variant];
+            for (std::size_t variant = 0; variant < session().shown.project().row().variants.size();
+                 ++variant) {
+                const auto& bands = session().shown.project().row().variants[variant];
                 const std::size_t band = project::bandAt(bands, 1500);
-                const auto settings = project::resolve(viewing().shown(), bands, band);
+                const auto settings = project::resolve(session().shown.project(), bands, band);
                 sizes.push_back(settings.text.find("heading")->size->sizeAt(1500));
             }
             return sizes;
@@ -175,7 +176,8 @@ private Q_SLOTS:
         most->setFocus();
         for (int i = 0; i < 16; ++i)
             QTest::keyClick(most, Qt::Key_Down);
-        QVERIFY(viewing().isProposal());
+        waitForJobs(*window_);
+        QVERIFY(session().shown.isProposal());
         QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
         QVERIFY(headings()[0] < before);
         const int steps = document().undoStack().count();
@@ -194,7 +196,7 @@ private Q_SLOTS:
         QTest::mousePress(name, Qt::LeftButton, {}, hold);
         for (int by = 4; by <= 16; by += 4)
             QTest::mouseMove(name, hold - QPoint(by, 0));
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         QVERIFY(headingAt(1900) <= 24.01);
         QTest::mouseRelease(name, Qt::LeftButton, {}, hold - QPoint(16, 0));
         QCOMPARE(project::wishesFor(project(), "heading", {}).mostSize, std::optional(24.0));
@@ -204,21 +206,21 @@ private Q_SLOTS:
     void marksWhereWishesDecideAndGoesThere() {
         type("Wish: lines at most", "2");
         press("Solve sizes");
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         axis::WishMark* found = nullptr;
         for (auto* mark : window_->findChildren<axis::WishMark*>())
-            if (mark->isVisible() && mark->mark().part.card >= 0) found = mark;
+            if (mark->isVisible() && mark->mark().part) found = mark;
         QVERIFY(found != nullptr);
-        const Viewing::Mark mark = found->mark();
+        const PlotMark mark = found->mark();
         QVERIFY(!mark.conflicts && found->accessibleName() == mark.says);
-        QCOMPARE(mark.variant, viewing().variant());
+        QCOMPARE(mark.variant, session().view.variant());
         // It stands on the proposed ramp, or a px past where that starts.
-        const auto& roles = viewing().row().roles();
+        const auto& roles = session().layouts.row().roles();
         const auto role = static_cast<std::uint32_t>(std::ranges::find(roles, mark.role) - roles.begin());
-        QVERIFY(qAbs(viewing().row().fontSize(role, mark.width) - mark.size) < 0.1);
+        QVERIFY(qAbs(session().layouts.row().fontSize(role, mark.width) - mark.size) < 0.1);
         QTest::mouseClick(found, Qt::LeftButton);
-        QCOMPARE(viewing().width(), mark.width);
-        QCOMPARE(viewing().selection(), mark.part);
+        QCOMPARE(session().view.width(), mark.width);
+        QCOMPARE(session().selection.part(), mark.part);
         press("Discard");
         for (auto* each : window_->findChildren<axis::WishMark*>())
             QVERIFY(!each->isVisible());
@@ -228,36 +230,36 @@ private Q_SLOTS:
         type("Wish: size at least", "60 px");
         type("Wish: lines at most", "1");
         press("Solve sizes");
-        QVERIFY(!viewing().isProposal());
-        QVERIFY(!viewing().marks().empty());
-        const Viewing::Mark mark = viewing().marks().front();
-        QVERIFY(mark.conflicts && mark.part.card >= 0);
-        viewing().setWidth(1900);
+        QVERIFY(!session().shown.isProposal());
+        QVERIFY(!session().plot.marks().empty());
+        const PlotMark mark = session().plot.marks().front();
+        QVERIFY(mark.conflicts && mark.part);
+        session().view.setWidth(1900);
         auto* table = window_->findChild<panels::AnswerView*>();
         QVERIFY(table != nullptr && table->isVisible());
         const QModelIndex place = table->model()->index(0, 0);
         QCOMPARE(place.data().toString(), mark.says);
         QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, table->visualRect(place).center());
-        QCOMPARE(viewing().width(), mark.width);
-        QCOMPARE(viewing().variant(), mark.variant);
-        QCOMPARE(viewing().selection(), mark.part);
+        QCOMPARE(session().view.width(), mark.width);
+        QCOMPARE(session().view.variant(), mark.variant);
+        QCOMPARE(session().selection.part(), mark.part);
     }
 
     void makesAllSizesFollowTheCardAndThePageAgain() {
         const project::Project before = project();
         press("Use card width for all sizes…");
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         QVERIFY(project() == before);
         QVERIFY(label("container") != nullptr);
         press("Apply sizes");
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         for (const char* role : {"heading", "body", "button"})
             QVERIFY(project::resolve(project(), project().row().variants[1], 0).text.find(role)->follow ==
                     project::Follow::Card);
         QCOMPARE(document().undoStack().undoText(), QString("Use card width for all sizes"));
         settle();
         press("Solve sizes");
-        QVERIFY(viewing().isProposal() || label("satisfy every wish") != nullptr);
+        QVERIFY(session().shown.isProposal() || label("satisfy every wish") != nullptr);
         press("Discard");
         press("Use viewport width for all sizes…");
         press("Apply sizes");
@@ -282,25 +284,25 @@ private Q_SLOTS:
     void showsOneProposalAtATime() {
         type("Wish: lines at most", "2");
         press("Solve sizes");
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         press("Use card width for all sizes…");
-        QVERIFY(viewing().isProposal());
-        QVERIFY(viewing().marks().empty());
-        const project::Project proposed = viewing().shown();
+        QVERIFY(session().shown.isProposal());
+        QVERIFY(session().plot.marks().empty());
+        const project::Project proposed = session().shown.project();
         press("Apply sizes");
-        QVERIFY(!viewing().isProposal());
+        QVERIFY(!session().shown.isProposal());
         QVERIFY(project() == proposed);
     }
 
     void showsTheLeewayOfABreakpointAndAppliesTheSuggestion() {
         // Two columns start so early there that labels wrap.
-        viewing().setWidth(500);
-        openPanel(0);
+        session().view.setWidth(500);
+        openPanel(panels::PanelKind::Row);
         const auto leeway =
             solve::leewayOf(project(), 0, 0, solve::LeewaySetting::Breakpoint, document().store());
         QVERIFY(leeway && leeway->range && leeway->range->suggested != leeway->current);
         press("Breakpoint");
-        QVERIFY(viewing().isProposal());
+        QVERIFY(session().shown.isProposal());
         QVERIFY(label("must be ") != nullptr);
         QCOMPARE(project().row().variants[0].bands[0].upTo, std::optional(leeway->current));
         auto* box = window_->findChild<panels::LeewayBox*>();
@@ -316,8 +318,8 @@ private Q_SLOTS:
 
 private:
     double headingAt(double width) {
-        const auto& roles = viewing().row().roles();
-        return viewing().row().fontSize(
+        const auto& roles = session().layouts.row().roles();
+        return session().layouts.row().fontSize(
             static_cast<std::uint32_t>(std::ranges::find(roles, "heading") - roles.begin()), width);
     }
 };

@@ -10,6 +10,7 @@
 #include "document/wording.h"
 #include "findings/wording.h"
 #include "row/ink.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::axis {
 
@@ -19,10 +20,10 @@ constexpr double barWidth = 4;  // px; a bar shows the sum of the visits within 
 
 }  // namespace
 
-AudienceLane::AudienceLane(const Survey& survey, const WidthScale& scale, QWidget* parent)
-    : QWidget(parent), survey_(survey), scale_(scale) {
+AudienceLane::AudienceLane(const CheckRunner& checks, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), checks_(checks), scale_(scale) {
     setAccessibleName(tr("Visits at each viewport width"));
-    connect(&survey_, &Survey::audienceChanged, this, qOverload<>(&QWidget::update));
+    onChange(checks_, CheckRunner::Change::Audience, this, qOverload<>(&QWidget::update));
 }
 
 QString AudienceLane::toolTipAt(double x) const {
@@ -30,7 +31,7 @@ QString AudienceLane::toolTipAt(double x) const {
     double there = 0;
     double first = 0;
     double last = 0;
-    for (const auto& [width, visits] : survey_.audience().visits) {
+    for (const auto& [width, visits] : checks_.audience().visits) {
         all += visits;
         if (std::abs(scale_.x(width) - x) > barWidth) continue;
         if (there == 0) first = width;
@@ -57,7 +58,7 @@ void AudienceLane::paintEvent(QPaintEvent* event) {
                             .intersected(QRectF(event->rect())));
     painter.fillRect(QRectF(scale_.left(), floor, scale_.right() - scale_.left() + 1, 1), ink.line);
     std::map<int, double> bars;
-    for (const auto& [width, visits] : survey_.audience().visits) {
+    for (const auto& [width, visits] : checks_.audience().visits) {
         if (width < scale_.firstShown() || width > scale_.lastShown()) continue;
         bars[static_cast<int>(std::floor((scale_.x(width) - scale_.left()) / barWidth))] += visits;
     }

@@ -4,7 +4,7 @@
 #include <QWidget>
 
 #include "axis/width_scale.h"
-#include "document/survey.h"
+#include "session/check_runner.h"
 
 namespace tenter::desktop::axis {
 
@@ -12,7 +12,7 @@ class AudienceLane : public QWidget {
     Q_OBJECT
 
 public:
-    AudienceLane(const Survey& survey, const WidthScale& scale, QWidget* parent);
+    AudienceLane(const CheckRunner& checks, const WidthScale& scale, QWidget* parent);
     /// The visits near position `x` (px in the lane): `360–393 px: 4120 visits, 31 % of all visits`. Empty if
     /// there are none.
     [[nodiscard]] QString toolTipAt(double x) const;
@@ -22,7 +22,7 @@ protected:
     bool event(QEvent* event) override;
 
 private:
-    const Survey& survey_;
+    const CheckRunner& checks_;
     const WidthScale& scale_;
 };
 

@@ -25,6 +25,7 @@
 #include "controls/glossary.h"
 #include "document/wording.h"
 #include "row/ink.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::axis {
 
@@ -43,14 +44,13 @@ constexpr int tallWindow = 960;  // px; a window at least this high has room for
 
 }  // namespace
 
-AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
+AxisPane::AxisPane(Session& session, QWidget* parent)
     : QWidget(parent),
-      viewing_(viewing),
-      survey_(survey),
+      session_(session),
       theme_(scale_),
-      engineSweep_(new EngineSweep(viewing, this)),
+      engineSweep_(new EngineSweep(session.layouts, this)),
       lanes_(*this),
-      scaleActions_(viewing, scale_, this) {
+      scaleActions_(session.view, scale_, this) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Viewport width axis"));
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -58,30 +58,33 @@ AxisPane::AxisPane(Viewing& viewing, Survey& survey, QWidget* parent)
     small.setPixelSize(11);
     setFont(small);
     ruler_ = new Ruler(scale_, this);
-    bands_ = new BandsLane(viewing_, scale_, this);
-    wraps_ = new WrapsLane(viewing_, survey_, scale_, this);
-    auto* const findings = new FindingsLane(survey_, scale_, this);
-    auto* const audience = new AudienceLane(survey_, scale_, this);
-    differences_ = new DifferencesLane(viewing_, *engineSweep_, scale_, this);
-    sizes_ = new SizePlot(viewing_, scale_, this);
-    measure_ = new MeasurePlot(viewing_, scale_, this);
-    heights_ = new SweepPlot(SweepPlot::Quantity::CardHeight, viewing_, survey_, scale_, this);
-    slots_ = new SweepPlot(SweepPlot::Quantity::PictureSlot, viewing_, survey_, scale_, this);
-    auto* const thumbnails = new ThumbnailsLane(viewing_, survey_, scale_, this);
+    bands_ = new BandsLane(session_, scale_, this);
+    wraps_ = new WrapsLane(session_.layouts, session_.selection, session_.checks, scale_, this);
+    auto* const findings = new FindingsLane(session_.checks, scale_, this);
+    auto* const audience = new AudienceLane(session_.checks, scale_, this);
+    differences_ = new DifferencesLane(session_.layouts, *engineSweep_, scale_, this);
+    sizes_ = new SizePlot(session_, scale_, this);
+    measure_ = new MeasurePlot(session_.layouts, session_.selection, scale_, this);
+    heights_ =
+        new SweepPlot(SweepPlot::Quantity::CardHeight, session_.checks, session_.selection, scale_, this);
+    slots_ =
+        new SweepPlot(SweepPlot::Quantity::PictureSlot, session_.checks, session_.selection, scale_, this);
+    auto* const thumbnails = new ThumbnailsLane(session_, scale_, this);
     addLanes(findings, audience, thumbnails);
-    cursor_ = new Cursor(viewing_, scale_, *sizes_, this);
+    cursor_ = new Cursor(session_.layouts, scale_, *sizes_, this);
     lanes_.setAvailable(audience, false);
-    connect(&survey_, &Survey::audienceChanged, this,
-            [this, audience] { lanes_.setAvailable(audience, !survey_.audience().empty()); });
+    onChange(session_.checks, CheckRunner::Change::Audience, this,
+             [this, audience] { lanes_.setAvailable(audience, !session_.checks.audience().empty()); });
     connect(&lanes_, &LaneStack::changed, this, [this](bool opened) {
         arrange();
         if (opened) onRow();
         updateGeometry();
     });
     connect(&scaleActions_, &ScaleActions::changed, this, &AxisPane::rescale);
-    connect(&viewing_, &Viewing::rowChanged, this, &AxisPane::onRow);
-    connect(&viewing_, &Viewing::selectionChanged, this, &AxisPane::onSelection);
-    connect(&viewing_, &Viewing::widthChanged, this, &AxisPane::onWidth);
+    onChange(session_.layouts, LayoutCache::Change::Row, this, &AxisPane::onRow);
+    onChange(session_.selection, SelectionModel::Change::Place | SelectionModel::Change::Role, this,
+             &AxisPane::onSelection);
+    onChange(session_.view, ViewState::Change::Width, this, &AxisPane::onWidth);
     connect(bands_, &BandsLane::edgeGrabbed, this, [this] { scaleFrozen_ = scale_.equalRoom(); });
     connect(bands_, &BandsLane::edgeReleased, this, [this] {
         scaleFrozen_ = false;
@@ -217,11 +220,11 @@ void AxisPane::changeEvent(QEvent* event) {
 // ---- Updates
 
 void AxisPane::onRow() {
-    const project::Project& project = viewing_.shown();
+    const project::Project& project = session_.shown.project();
     if (!scaleFrozen_) {
         const bool range = scale_.least() != project.leastWidth || scale_.most() != project.mostWidth;
         scale_.setRange(project.leastWidth, project.mostWidth);
-        scale_.setBreakpoints(Bands::of(project, viewing_.variant()).breakpoints);
+        scale_.setBreakpoints(Bands::of(project, session_.view.variant()).breakpoints);
         if (range || scale_.equalRoom()) {
             ruler_->update();
             heights_->refresh();
@@ -254,9 +257,9 @@ void AxisPane::onSelection() {
 void AxisPane::onWidth() {
     setAccessibleDescription(cursor_->text());
     sizes_->onWidth();
-    const double x = scale_.x(viewing_.width());
+    const double x = scale_.x(session_.view.width());
     if (!scale_.isWhole() && !dragging_ && (x < scale_.left() || x > scale_.right())) {
-        scale_.reveal(viewing_.width());
+        scale_.reveal(session_.view.width());
         rescale();
     }
     cursor_->follow();
@@ -272,13 +275,13 @@ void AxisPane::mousePressEvent(QMouseEvent* event) {
     }
     setFocus(Qt::MouseFocusReason);
     dragging_ = true;
-    viewing_.setWidth(std::round(scale_.width(std::clamp(x, scale_.left(), scale_.right()))));
+    session_.view.setWidth(std::round(scale_.width(std::clamp(x, scale_.left(), scale_.right()))));
 }
 
 void AxisPane::mouseMoveEvent(QMouseEvent* event) {
     if (!dragging_) return;
     const double x = std::clamp(event->position().x(), scale_.left(), scale_.right());
-    viewing_.setWidth(std::round(scale_.width(x)));
+    session_.view.setWidth(std::round(scale_.width(x)));
 }
 
 void AxisPane::mouseReleaseEvent(QMouseEvent*) {
@@ -297,19 +300,20 @@ void AxisPane::wheelEvent(QWheelEvent* event) {
 }
 
 void AxisPane::goToBandEdge(int direction) {
-    viewing_.setWidth(Bands::of(viewing_.shown(), viewing_.variant()).endBeside(viewing_.width(), direction));
+    session_.view.setWidth(Bands::of(session_.shown.project(), session_.view.variant())
+                               .endBeside(session_.view.width(), direction));
 }
 
 bool AxisPane::goToDifference(int direction) {
     const auto width = differences_->next(direction);
-    if (width) viewing_.setWidth(*width);
+    if (width) session_.view.setWidth(*width);
     return width.has_value();
 }
 
 QString AxisPane::goToWrap(int direction) {
     const auto stop = wraps_->next(direction);
     if (!stop) return {};
-    viewing_.setWidth(stop->width);
+    session_.view.setWidth(stop->width);
     return stop->text;
 }
 
@@ -317,10 +321,10 @@ void AxisPane::keyPressEvent(QKeyEvent* event) {
     const double step = (event->modifiers() & Qt::ShiftModifier) != 0 ? 10 : 1;
     switch (event->key()) {
         case Qt::Key_Down:
-            viewing_.setWidth(std::ceil(viewing_.width()) - step);
+            session_.view.setWidth(std::ceil(session_.view.width()) - step);
             return;
         case Qt::Key_Up:
-            viewing_.setWidth(std::floor(viewing_.width()) + step);
+            session_.view.setWidth(std::floor(session_.view.width()) + step);
             return;
         case Qt::Key_PageUp:
             goToBandEdge(-1);
@@ -329,10 +333,10 @@ void AxisPane::keyPressEvent(QKeyEvent* event) {
             goToBandEdge(1);
             return;
         case Qt::Key_Home:
-            viewing_.setWidth(viewing_.shown().leastWidth);
+            session_.view.setWidth(session_.shown.project().leastWidth);
             return;
         case Qt::Key_End:
-            viewing_.setWidth(viewing_.shown().mostWidth);
+            session_.view.setWidth(session_.shown.project().mostWidth);
             return;
         default:
             event->ignore();

@@ -9,9 +9,8 @@
 #include "axis/scale_actions.h"
 #include "axis/theme_breakpoints.h"
 #include "axis/width_scale.h"
-#include "document/engine_sweep.h"
-#include "document/survey.h"
-#include "document/viewing.h"
+#include "session/engine_sweep.h"
+#include "session/session.h"
 
 namespace tenter::desktop::compare {
 class Comparison;
@@ -32,7 +31,7 @@ class AxisPane : public QWidget {
     Q_OBJECT
 
 public:
-    AxisPane(Viewing& viewing, Survey& survey, QWidget* parent = nullptr);
+    AxisPane(Session& session, QWidget* parent = nullptr);
     ~AxisPane() override;
 
     /// One toggle action per lane or plot, which opens and closes it.
@@ -80,8 +79,7 @@ private:
     void onSelection();
     void onWidth();
 
-    Viewing& viewing_;
-    Survey& survey_;
+    Session& session_;
     WidthScale scale_;
     ThemeBreakpoints theme_;
     EngineSweep* engineSweep_;

@@ -9,8 +9,8 @@
 
 namespace tenter::desktop::axis {
 
-BandsLane::BandsLane(Viewing& viewing, const WidthScale& scale, QWidget* parent)
-    : QWidget(parent), viewing_(viewing), scale_(scale) {
+BandsLane::BandsLane(Session& session, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), session_(session), scale_(scale) {
     setAccessibleName(tr("Bands"));
 }
 
@@ -19,42 +19,42 @@ void BandsLane::addEdge() {
     const auto index = static_cast<int>(edges_.size());
     edges_.append(edge);
     connect(edge, &Handle::grabbed, this, [this] {
-        viewing_.document().endGesture();
+        session_.document.endGesture();
         Q_EMIT edgeGrabbed();
     });
     connect(edge, &Handle::movedTo, this,
             [this, index](const QPointF& centre) { moveEdge(index, std::round(scale_.width(centre.x()))); });
     connect(edge, &Handle::nudged, this, [this, index](int right, int, bool coarse) {
-        const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+        const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
         if (index < static_cast<int>(bands.breakpoints.size()))
             moveEdge(index, std::round(bands.breakpoints[static_cast<std::size_t>(index)]) +
                                 right * (coarse ? 10 : 1));
     });
     connect(edge, &Handle::released, this, [this] {
-        viewing_.document().endGesture();
+        session_.document.endGesture();
         Q_EMIT edgeReleased();
     });
 }
 
 void BandsLane::moveEdge(int edge, double breakpoint) {
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
     const auto at = static_cast<std::size_t>(edge);
-    if (at >= bands.breakpoints.size() || viewing_.showsSaved()) return;
+    if (at >= bands.breakpoints.size() || session_.shown.showsSaved()) return;
     // Keep at least 1 px between breakpoints, and to the ends of the range.
     const double low = (at == 0 ? bands.least : bands.breakpoints[at - 1]) + 1;
     const double high = (at + 1 == bands.breakpoints.size() ? bands.most : bands.breakpoints[at + 1]) - 1;
     if (low > high) return;
     breakpoint = std::clamp(breakpoint, low, high);
-    viewing_.edit(
+    session_.scope.edit(
         tr("Move breakpoint"),
         [&](project::Project& project) {
-            project.row().variants[viewing_.variant()].bands[at].upTo = breakpoint;
+            project.row().variants[session_.view.variant()].bands[at].upTo = breakpoint;
         },
         QStringLiteral("breakpoint %1").arg(edge));
 }
 
 void BandsLane::refresh() {
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
     while (edges_.size() < static_cast<qsizetype>(bands.breakpoints.size()))
         addEdge();
     for (qsizetype i = 0; i < edges_.size(); ++i) {
@@ -67,7 +67,7 @@ void BandsLane::refresh() {
         const double x = scale_.x(breakpoint);
         edge->setCentre({x, height() / 2.0});
         edge->setVisible(x >= scale_.left() - 1 && x <= scale_.right() + 1);
-        edge->setEnabled(!viewing_.showsSaved());
+        edge->setEnabled(!session_.shown.showsSaved());
         edge->setAccessibleName(tr("Breakpoint at %1").arg(pixels(breakpoint)));
         edge->setToolTip(tr("Breakpoint at %1. Drag to move it.").arg(pixels(breakpoint)));
     }
@@ -81,7 +81,7 @@ void BandsLane::resizeEvent(QResizeEvent*) {
 void BandsLane::paintEvent(QPaintEvent*) {
     const row::Ink ink = row::Ink::of(palette());
     QPainter painter(this);
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
     const double middle = std::floor(height() / 2.0) + 0.5;
     painter.setClipRect(QRectF(scale_.left() - 1, 0, scale_.right() - scale_.left() + 3, height()));
     for (std::size_t i = 0; i < bands.count(); ++i) {
@@ -92,7 +92,7 @@ void BandsLane::paintEvent(QPaintEvent*) {
         painter.drawLine(QPointF(from + 2, middle), QPointF(to - 2, middle));
         painter.drawLine(QPointF(from + 2, middle - 5), QPointF(from + 2, middle + 5));
         painter.drawLine(QPointF(to - 2, middle - 5), QPointF(to - 2, middle + 5));
-        const int columns = viewing_.row().settings(i).row.columns.value_or(1);
+        const int columns = session_.layouts.row().settings(i).row.columns.value_or(1);
         const double shownFrom = std::max(from, scale_.left());
         const double shownTo = std::min(to, scale_.right());
         QString label = columnsTitle(columns);

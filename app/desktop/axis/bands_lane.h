@@ -7,7 +7,7 @@
 
 #include "axis/handle.h"
 #include "axis/width_scale.h"
-#include "document/viewing.h"
+#include "session/session.h"
 
 namespace tenter::desktop::axis {
 
@@ -15,7 +15,7 @@ class BandsLane : public QWidget {
     Q_OBJECT
 
 public:
-    BandsLane(Viewing& viewing, const WidthScale& scale, QWidget* parent);
+    BandsLane(Session& session, const WidthScale& scale, QWidget* parent);
     /// Moves the handles to the current breakpoints.
     void refresh();
 
@@ -31,7 +31,7 @@ protected:
 private:
     void addEdge();
     void moveEdge(int edge, double breakpoint);
-    Viewing& viewing_;
+    Session& session_;
     const WidthScale& scale_;
     QList<Handle*> edges_;
 };

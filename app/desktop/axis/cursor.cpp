@@ -16,28 +16,28 @@ constexpr int labelRoom = 56;  // px right of the hairline, for the font size at
 
 }  // namespace
 
-Cursor::Cursor(Viewing& viewing, const WidthScale& scale, const SizePlot& sizes, QWidget* parent)
-    : QWidget(parent), viewing_(viewing), scale_(scale), sizes_(sizes) {
+Cursor::Cursor(const LayoutCache& layouts, const WidthScale& scale, const SizePlot& sizes, QWidget* parent)
+    : QWidget(parent), layouts_(layouts), scale_(scale), sizes_(sizes) {
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setAttribute(Qt::WA_NoSystemBackground);
 }
 
 QString Cursor::text() const {
-    const double width = viewing_.width();
-    const int columns = viewing_.row().settings(viewing_.band()).row.columns.value_or(1);
+    const double width = layouts_.width();
+    const int columns = layouts_.row().settings(layouts_.band()).row.columns.value_or(1);
     return tr("%1 · %2\u00A0rem · %3")
-        .arg(pixels(width), figure(width / viewing_.row().rem(width)), columnsTitle(columns));
+        .arg(pixels(width), figure(width / layouts_.row().rem(width)), columnsTitle(columns));
 }
 
 QRect Cursor::flag() const {
-    const int x = static_cast<int>(std::lround(scale_.x(viewing_.width())));
+    const int x = static_cast<int>(std::lround(scale_.x(layouts_.width())));
     const int width = fontMetrics().horizontalAdvance(text()) + 18;
     // Near the right end there is no room, so the flag is on the left of the hairline.
     return {x + width > this->width() - 4 ? x - width + 1 : x, 1, width, flagHeight};
 }
 
 QRect Cursor::strip() const {
-    const int x = static_cast<int>(std::lround(scale_.x(viewing_.width())));
+    const int x = static_cast<int>(std::lround(scale_.x(layouts_.width())));
     return {x - 6, 0, labelRoom + 6, height()};
 }
 
@@ -57,14 +57,14 @@ void Cursor::setFocused(bool on) {
 
 void Cursor::paintEvent(QPaintEvent*) {
     const row::Ink ink = row::Ink::of(palette());
-    const double x = std::round(scale_.x(viewing_.width()));
+    const double x = std::round(scale_.x(layouts_.width()));
     if (x < scale_.left() - 1 || x > scale_.right() + 1) return;
     QPainter painter(this);
     painter.fillRect(QRectF(x, flagHeight, 1, height() - flagHeight), ink.accent);
 
     painter.setRenderHint(QPainter::Antialiasing, true);
     if (sizes_.isVisible()) {
-        for (const SizePlot::SizeAtWidth& size : sizes_.sizesAt(viewing_.width())) {
+        for (const SizePlot::SizeAtWidth& size : sizes_.sizesAt(layouts_.width())) {
             const QPointF at = size.at + sizes_.pos() + QPointF(0.5, 0);
             painter.setPen(QPen(ink.ground, 1));
             painter.setBrush(size.chosen ? ink.accent : ink.text);

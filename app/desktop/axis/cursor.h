@@ -6,7 +6,7 @@
 
 #include "axis/size_plot.h"
 #include "axis/width_scale.h"
-#include "document/viewing.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::axis {
 
@@ -14,7 +14,7 @@ class Cursor : public QWidget {
     Q_OBJECT
 
 public:
-    Cursor(Viewing& viewing, const WidthScale& scale, const SizePlot& sizes, QWidget* parent);
+    Cursor(const LayoutCache& layouts, const WidthScale& scale, const SizePlot& sizes, QWidget* parent);
     /// Moves to the current width.
     void follow();
     /// Shows or hides the focus ring.
@@ -28,7 +28,7 @@ protected:
 private:
     [[nodiscard]] QRect flag() const;
     [[nodiscard]] QRect strip() const;
-    Viewing& viewing_;
+    const LayoutCache& layouts_;
     const WidthScale& scale_;
     const SizePlot& sizes_;
     bool focused_ = false;

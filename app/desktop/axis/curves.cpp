@@ -75,7 +75,8 @@ std::vector<SizeCurve> sizeCurves(const layout::PreparedRow& row, const Bands& b
     return curves;
 }
 
-std::vector<MeasureCurve> measuredParts(const project::Project& project, std::size_t most, int selectedCard) {
+std::vector<MeasureCurve> measuredParts(const project::Project& project, std::size_t most,
+                                        std::optional<std::size_t> selectedCard) {
     // The paragraph is the first part with the role body; a card without one uses its longest other text.
     std::vector<MeasureCurve> curves;
     for (std::size_t c = 0; c < project.row().cards.size(); ++c) {
@@ -94,8 +95,8 @@ std::vector<MeasureCurve> measuredParts(const project::Project& project, std::si
                 body = body || isBody;
             }
         }
-        const bool selected = static_cast<int>(c) == selectedCard;
-        if (chosen < parts.size() && (curves.size() < most || selected)) curves.push_back({c, chosen, {}});
+        if (chosen < parts.size() && (curves.size() < most || selectedCard == c))
+            curves.push_back({c, chosen, {}});
     }
     return curves;
 }

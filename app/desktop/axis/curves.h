@@ -3,6 +3,7 @@
 
 #include <QPointF>
 #include <QVector>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -45,9 +46,9 @@ struct MeasureCurve {
     Pieces pieces;         ///< measure: characters on a full line
 };
 
-/// One curve without points for the paragraph text of each card: the first `most` cards, and `selectedCard`
-/// (−1: none).
-std::vector<MeasureCurve> measuredParts(const project::Project& project, std::size_t most, int selectedCard);
+/// One curve without points for the paragraph text of each card: the first `most` cards, and `selectedCard`.
+std::vector<MeasureCurve> measuredParts(const project::Project& project, std::size_t most,
+                                        std::optional<std::size_t> selectedCard);
 
 /// Fills in the points of the curves. Lays the row out at about `samples` widths and on both sides of every
 /// breakpoint.

@@ -19,9 +19,9 @@ constexpr std::size_t mostDifferencesListed = 6;
 
 }  // namespace
 
-DifferencesLane::DifferencesLane(Viewing& viewing, const EngineSweep& sweep, const WidthScale& scale,
-                                 QWidget* parent)
-    : QWidget(parent), viewing_(viewing), sweep_(sweep), scale_(scale) {
+DifferencesLane::DifferencesLane(const LayoutCache& layouts, const EngineSweep& sweep,
+                                 const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), layouts_(layouts), sweep_(sweep), scale_(scale) {
     setAccessibleName(tr("Chromium/Firefox differences"));
     connect(&sweep_, &EngineSweep::changed, this, [this] {
         describe();
@@ -37,7 +37,7 @@ void DifferencesLane::describe() {
 }
 
 std::optional<double> DifferencesLane::next(int direction) const {
-    const double now = viewing_.width();
+    const double now = layouts_.width();
     std::optional<double> found;
     for (const sweep::WidthRange& range : sweep_.ranges()) {
         if (direction > 0 && range.first > now) return range.first;
@@ -61,7 +61,7 @@ QString DifferencesLane::toolTipAt(double x) const {
         for (std::size_t i = 0; i < difference.lines.size(); ++i)
             counts << linesTitle(difference.lines[i]) + " in " + engineTitle(*text::profiles()[i]);
         lines << widthsTitle(difference.first, difference.last) + ": " +
-                     partTitle(viewing_.shown(), difference.place.card, difference.place.part) + ": " +
+                     partTitle(layouts_.project(), difference.place.card, difference.place.part) + ": " +
                      counts.join(", ");
     }
     if (more > 0) lines << tr("and %1 more").arg(more);

@@ -6,7 +6,7 @@
 #include <optional>
 
 #include "axis/width_scale.h"
-#include "document/engine_sweep.h"
+#include "session/engine_sweep.h"
 
 namespace tenter::desktop::axis {
 
@@ -14,7 +14,8 @@ class DifferencesLane : public QWidget {
     Q_OBJECT
 
 public:
-    DifferencesLane(Viewing& viewing, const EngineSweep& sweep, const WidthScale& scale, QWidget* parent);
+    DifferencesLane(const LayoutCache& layouts, const EngineSweep& sweep, const WidthScale& scale,
+                    QWidget* parent);
     /// The first width of the next (+1) or previous (−1) range of differences, CSS px; empty if there is
     /// none.
     [[nodiscard]] std::optional<double> next(int direction) const;
@@ -28,7 +29,7 @@ protected:
 
 private:
     void describe();
-    Viewing& viewing_;
+    const LayoutCache& layouts_;
     const EngineSweep& sweep_;
     const WidthScale& scale_;
 };

@@ -11,6 +11,7 @@
 #include "findings/weight.h"
 #include "findings/wording.h"
 #include "row/ink.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::axis {
 
@@ -25,15 +26,15 @@ constexpr int levelCount = 5;
 
 }  // namespace
 
-FindingsLane::FindingsLane(Survey& survey, const WidthScale& scale, QWidget* parent)
-    : QWidget(parent), survey_(survey), scale_(scale) {
+FindingsLane::FindingsLane(CheckRunner& checks, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), checks_(checks), scale_(scale) {
     setAccessibleName(tr("Findings at each viewport width"));
     setMouseTracking(true);
-    connect(&survey_, &Survey::changed, this, [this] {
+    onChange(checks_, CheckRunner::Change::Findings, this, [this] {
         arrange();
         update();
     });
-    connect(&survey_, &Survey::chosenChanged, this, qOverload<>(&QWidget::update));
+    onChange(checks_, CheckRunner::Change::Chosen, this, qOverload<>(&QWidget::update));
     arrange();
 }
 
@@ -41,7 +42,7 @@ FindingsLane::FindingsLane(Survey& survey, const WidthScale& scale, QWidget* par
 void FindingsLane::arrange() {
     std::vector<std::vector<sweep::Interval>> taken(levelCount);
     levels_.clear();
-    for (const checks::Finding& finding : survey_.findings()) {
+    for (const checks::Finding& finding : checks_.findings()) {
         const auto free = [&](const std::vector<sweep::Interval>& level) {
             return std::ranges::none_of(level, [&](const sweep::Interval& there) {
                 return std::ranges::any_of(finding.widths, [&](const sweep::Interval& run) {
@@ -54,15 +55,15 @@ void FindingsLane::arrange() {
         auto& onto = taken[static_cast<std::size_t>(levels_.back())];
         onto.insert(onto.end(), finding.widths.begin(), finding.widths.end());
     }
-    const auto count = survey_.findings().size();
+    const auto count = checks_.findings().size();
     setAccessibleDescription(count == 0   ? tr("No findings")
                              : count == 1 ? tr("1 finding")
                                           : tr("%1 findings").arg(count));
 }
 
 QRectF FindingsLane::place(std::size_t finding, std::size_t run) const {
-    if (finding >= levels_.size() || run >= survey_.findings()[finding].widths.size()) return {};
-    const sweep::Interval& span = survey_.findings()[finding].widths[run];
+    if (finding >= levels_.size() || run >= checks_.findings()[finding].widths.size()) return {};
+    const sweep::Interval& span = checks_.findings()[finding].widths[run];
     const double from = std::round(scale_.x(span.from));
     const double to = std::max(from + shortestRun, std::round(scale_.x(span.to)));
     // The levels in use are centred in the lane.
@@ -74,7 +75,7 @@ QRectF FindingsLane::place(std::size_t finding, std::size_t run) const {
 std::vector<std::size_t> FindingsLane::at(const QPointF& point) const {
     std::vector<std::pair<double, std::size_t>> near;
     for (std::size_t i = 0; i < levels_.size(); ++i) {
-        for (std::size_t run = 0; run < survey_.findings()[i].widths.size(); ++run) {
+        for (std::size_t run = 0; run < checks_.findings()[i].widths.size(); ++run) {
             const QRectF box = place(i, run);
             if (point.x() < box.left() - hitReach || point.x() > box.right() + hitReach) continue;
             near.emplace_back(std::abs(box.center().y() - point.y()), i);
@@ -95,7 +96,7 @@ bool FindingsLane::event(QEvent* event) {
     const QString text =
         under.empty()
             ? QString()
-            : findings::describe(survey_.project(), survey_.findings()[under.front()], survey_.audience());
+            : findings::describe(checks_.project(), checks_.findings()[under.front()], checks_.audience());
     QToolTip::showText(help->globalPos(), toolTipText(text), this);
     return true;
 }
@@ -108,9 +109,9 @@ void FindingsLane::mousePressEvent(QMouseEvent* event) {
         return;
     }
     // A second click at the same point chooses the next of the overlapping findings.
-    const auto chosen = survey_.chosen();
+    const auto chosen = checks_.chosen();
     const auto now = chosen ? std::ranges::find(under, *chosen) : under.end();
-    survey_.choose(now == under.end() || now + 1 == under.end() ? under.front() : *(now + 1));
+    checks_.choose(now == under.end() || now + 1 == under.end() ? under.front() : *(now + 1));
 }
 
 void FindingsLane::mouseMoveEvent(QMouseEvent* event) {
@@ -123,15 +124,15 @@ void FindingsLane::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.setClipRect(QRectF(scale_.left() - 1, 0, scale_.right() - scale_.left() + 3, height())
                             .intersected(QRectF(event->rect())));
-    const auto& all = survey_.findings();
-    if (all.empty() && survey_.isFresh()) {
+    const auto& all = checks_.findings();
+    if (all.empty() && checks_.isFresh()) {
         painter.setPen(ink.quiet);
         painter.drawText(QRectF(scale_.left(), 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft,
                          tr("No findings"));
         return;
     }
-    const auto chosen = survey_.chosen();
-    const QColor line = survey_.isStale() ? ink.line : row::mixed(ink.ground, ink.text, 0.75);
+    const auto chosen = checks_.chosen();
+    const QColor line = checks_.isStale() ? ink.line : row::mixed(ink.ground, ink.text, 0.75);
     for (std::size_t i = 0; i < all.size() && i < levels_.size(); ++i) {
         const int weight = findings::weightOf(all[i].severity).line;
         for (std::size_t run = 0; run < all[i].widths.size(); ++run) {

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "axis/width_scale.h"
-#include "document/survey.h"
+#include "session/check_runner.h"
 
 namespace tenter::desktop::axis {
 
@@ -14,8 +14,8 @@ class FindingsLane : public QWidget {
     Q_OBJECT
 
 public:
-    FindingsLane(Survey& survey, const WidthScale& scale, QWidget* parent);
-    /// The findings near a point of the lane (px), as indices into `Survey::findings()`, nearest first.
+    FindingsLane(CheckRunner& checks, const WidthScale& scale, QWidget* parent);
+    /// The findings near a point of the lane (px), as indices into `CheckRunner::findings()`, nearest first.
     [[nodiscard]] std::vector<std::size_t> at(const QPointF& point) const;
     /// The rectangle of one width range of a finding, px of the lane; empty if the indices are out of range.
     [[nodiscard]] QRectF place(std::size_t finding, std::size_t run) const;
@@ -28,7 +28,7 @@ protected:
 
 private:
     void arrange();
-    Survey& survey_;
+    CheckRunner& checks_;
     const WidthScale& scale_;
     std::vector<int> levels_;  // by finding: the level it is drawn on, 0 is the top
 };

@@ -14,8 +14,9 @@ constexpr int refineMilliseconds = 140;
 
 }  // namespace
 
-MeasurePlot::MeasurePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
-    : Plot(scale, parent), viewing_(viewing) {
+MeasurePlot::MeasurePlot(const LayoutCache& layouts, const SelectionModel& selection, const WidthScale& scale,
+                         QWidget* parent)
+    : Plot(scale, parent), layouts_(layouts), selection_(selection) {
     setAccessibleName(tr("Measure at each viewport width"));
     refine_.setSingleShot(true);
     refine_.setInterval(refineMilliseconds);
@@ -29,12 +30,12 @@ void MeasurePlot::rebuild() {
 }
 
 void MeasurePlot::read(std::size_t samples) {
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const Bands bands = Bands::of(layouts_.project(), layouts_.variant());
     std::size_t columns = 1;
     for (std::size_t band = 0; band < bands.count(); ++band)
-        columns = std::max<std::size_t>(columns, viewing_.row().settings(band).row.columns.value_or(1));
-    curves_ = measuredParts(viewing_.shown(), std::min(columns, mostCurves), viewing_.selection().card);
-    measure(viewing_.row(), bands, samples, curves_);
+        columns = std::max<std::size_t>(columns, layouts_.row().settings(band).row.columns.value_or(1));
+    curves_ = measuredParts(layouts_.project(), std::min(columns, mostCurves), selection_.card());
+    measure(layouts_.row(), bands, samples, curves_);
     double least = 1e9;
     double most = 0;
     for (const MeasureCurve& curve : curves_) {
@@ -52,16 +53,16 @@ void MeasurePlot::read(std::size_t samples) {
 void MeasurePlot::restyle() {
     const row::Ink ink = row::Ink::of(palette());
     std::vector<Line> lines;
-    const int selected = viewing_.selection().card;
+    const auto selected = selection_.card();
     for (const MeasureCurve& curve : curves_) {
-        const bool chosen = static_cast<int>(curve.card) == selected;
+        const bool chosen = selected == curve.card;
         QPen pen(chosen ? ink.accent : row::mixed(ink.ground, ink.text, 0.6), chosen ? 2.25 : 1);
         pen.setCosmetic(true);
-        const bool labelled = chosen || (selected < 0 && curves_.size() == 1);
+        const bool labelled = chosen || (!selected && curves_.size() == 1);
         lines.push_back({curve.pieces, pen, labelled ? tr("card %1").arg(curve.card + 1) : QString(),
                          chosen ? ink.accentText : ink.quiet});
     }
-    if (selected < 0 && lines.size() > 1) lines.front().label = tr("cards 1–%1").arg(lines.size());
+    if (!selected && lines.size() > 1) lines.front().label = tr("cards 1–%1").arg(lines.size());
     setLines(std::move(lines));
 }
 
@@ -69,12 +70,12 @@ void MeasurePlot::restyle() {
 // § 2.1.2 (from memory): 45 to 75 characters in a single column, 40 to 50 in several.
 void MeasurePlot::drawOver(QPainter& painter) {
     const row::Ink ink = row::Ink::of(palette());
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const Bands bands = Bands::of(layouts_.project(), layouts_.variant());
     painter.setClipRect(area());
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.setFont(font());
     for (std::size_t band = 0; band < bands.count(); ++band) {
-        const bool single = viewing_.row().settings(band).row.columns.value_or(1) == 1;
+        const bool single = layouts_.row().settings(band).row.columns.value_or(1) == 1;
         double lastNumber = 1e9;  // height of the number drawn before, px
         for (const int count : {single ? 45 : 40, single ? 75 : 50}) {
             const QPointF from = at(bands.first(band), count);

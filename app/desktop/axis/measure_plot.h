@@ -4,7 +4,8 @@
 #include <QTimer>
 
 #include "axis/plot.h"
-#include "document/viewing.h"
+#include "session/layout_cache.h"
+#include "session/selection_model.h"
 
 namespace tenter::desktop::axis {
 
@@ -12,7 +13,8 @@ class MeasurePlot : public Plot {
     Q_OBJECT
 
 public:
-    MeasurePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent);
+    MeasurePlot(const LayoutCache& layouts, const SelectionModel& selection, const WidthScale& scale,
+                QWidget* parent);
     /// Computes the curves again: with few points now, and with more when nothing has changed for a moment.
     void rebuild();
 
@@ -22,7 +24,8 @@ protected:
 
 private:
     void read(std::size_t samples);
-    Viewing& viewing_;
+    const LayoutCache& layouts_;
+    const SelectionModel& selection_;
     std::vector<MeasureCurve> curves_;
     QTimer refine_;
 };

@@ -269,5 +269,8 @@ void Plot::wheelEvent(QWheelEvent* event) {
 void Plot::keyPressEvent(QKeyEvent* event) {
     event->ignore();
 }
+void Plot::keyReleaseEvent(QKeyEvent* event) {
+    event->ignore();
+}
 
 }  // namespace tenter::desktop::axis

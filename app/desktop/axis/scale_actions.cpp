@@ -13,12 +13,12 @@ QAction* ScaleActions::add(const QString& text, const QKeySequence& shortcut, Do
     return action;
 }
 
-ScaleActions::ScaleActions(const Viewing& viewing, WidthScale& scale, QObject* parent)
-    : QObject(parent), viewing_(viewing), scale_(scale) {
+ScaleActions::ScaleActions(const ViewState& view, WidthScale& scale, QObject* parent)
+    : QObject(parent), view_(view), scale_(scale) {
     add(tr("Zoom &in"), Qt::CTRL | Qt::ALT | Qt::Key_Plus,
-        [this] { zoomAbout(scale_.x(viewing_.width()), zoomStep); });
+        [this] { zoomAbout(scale_.x(view_.width()), zoomStep); });
     add(tr("Zoom &out"), Qt::CTRL | Qt::ALT | Qt::Key_Minus,
-        [this] { zoomAbout(scale_.x(viewing_.width()), 1 / zoomStep); });
+        [this] { zoomAbout(scale_.x(view_.width()), 1 / zoomStep); });
     add(tr("&Whole range"), Qt::CTRL | Qt::ALT | Qt::Key_0, [this] {
         scale_.showWhole();
         Q_EMIT changed();

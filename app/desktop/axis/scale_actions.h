@@ -5,7 +5,7 @@
 #include <QObject>
 
 #include "axis/width_scale.h"
-#include "document/viewing.h"
+#include "session/view_state.h"
 
 namespace tenter::desktop::axis {
 
@@ -14,7 +14,7 @@ class ScaleActions : public QObject {
     Q_OBJECT
 
 public:
-    ScaleActions(const Viewing& viewing, WidthScale& scale, QObject* parent);
+    ScaleActions(const ViewState& view, WidthScale& scale, QObject* parent);
     [[nodiscard]] const QList<QAction*>& all() const { return all_; }
     /// Zooms by `factor` about the position `x`, px, or the nearest one inside the scale.
     void zoomAbout(double x, double factor);
@@ -25,7 +25,7 @@ Q_SIGNALS:
 private:
     template <class Does>
     QAction* add(const QString& text, const QKeySequence& shortcut, Does does);
-    const Viewing& viewing_;
+    const ViewState& view_;
     WidthScale& scale_;
     QList<QAction*> all_;
 };

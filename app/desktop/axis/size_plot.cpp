@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "document/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::axis {
 
@@ -17,16 +18,18 @@ constexpr double mostSize = 400;
 
 }  // namespace
 
-SizePlot::SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent)
-    : Plot(scale, parent), viewing_(viewing) {
+SizePlot::SizePlot(Session& session, const WidthScale& scale, QWidget* parent)
+    : Plot(scale, parent), session_(session) {
     setAccessibleName(tr("Font size of each role at each viewport width"));
-    connect(&viewing_, &Viewing::previewChanged, this, &SizePlot::rebuild);
-    connect(&viewing_, &Viewing::marksChanged, this, &SizePlot::onMarks);
+    onChange(session_.plot, PlotAnnotations::Change::SizePreview, this, &SizePlot::rebuild);
+    onChange(session_.plot, PlotAnnotations::Change::Marks, this, &SizePlot::onMarks);
+    // A pasted size is shown at the widths of the edit scope.
+    connect(&session_.scope, &EditScope::changed, this, &SizePlot::rebuild);
 }
 
 // Roles differ by line style and label, not by colour.
 QPen SizePlot::penOf(std::size_t index, const std::string& role, const row::Ink& ink) const {
-    const bool chosen = role == viewing_.role();
+    const bool chosen = role == session_.selection.role();
     QPen pen(chosen ? ink.accent : row::mixed(ink.ground, ink.text, 0.7), chosen ? 2.25 : 1.25);
     const Qt::PenStyle styles[] = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
     pen.setStyle(styles[index % 4]);
@@ -36,8 +39,8 @@ QPen SizePlot::penOf(std::size_t index, const std::string& role, const row::Ink&
 }
 
 void SizePlot::rebuild() {
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
-    curves_ = sizeCurves(viewing_.row(), bands);
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
+    curves_ = sizeCurves(session_.layouts.row(), bands);
     readEnds();
     // The allowed sizes of a role do not depend on its own ramp, so a drag does not change them.
     if (!dragged_) readAllowed();
@@ -57,8 +60,8 @@ void SizePlot::rebuild() {
         include(end.size);
     for (const QPointF& point : previewed())
         include(point.y());
-    for (const Viewing::Mark& mark : viewing_.marks())
-        if (mark.variant == viewing_.variant()) include(mark.size);
+    for (const PlotMark& mark : session_.plot.marks())
+        if (mark.variant == session_.view.variant()) include(mark.size);
     if (most > 0) setValues(least, most);
     restyle();
     placeHandles();
@@ -66,19 +69,19 @@ void SizePlot::rebuild() {
 
 void SizePlot::readAllowed() {
     allowed_ = {};
-    if (!viewing_.hasFewParts()) return;
-    allowed_ = solve::allowedSizes(viewing_.shown(), viewing_.variant(), viewing_.role(),
-                                   viewing_.document().store());
+    if (!session_.shown.hasFewParts()) return;
+    allowed_ = solve::allowedSizes(session_.shown.project(), session_.view.variant(),
+                                   session_.selection.role(), session_.document.store());
 }
 
 void SizePlot::readBefore() {
     before_.clear();
-    if (!viewing_.isProposal()) return;
-    const project::Project& project = viewing_.document().project();
-    const std::size_t variant = std::min(viewing_.variant(), project.row().variants.size() - 1);
-    const layout::PreparedRow row(project, variant, viewing_.document().store(), viewing_.profile());
+    if (!session_.shown.isProposal()) return;
+    const project::Project& project = session_.document.project();
+    const std::size_t variant = std::min(session_.view.variant(), project.row().variants.size() - 1);
+    const layout::PreparedRow row(project, variant, session_.document.store(), session_.view.profile());
     before_ = sizeCurves(row, Bands::of(project, variant));
-    std::erase_if(before_, [&](const SizeCurve& curve) { return curve.role != viewing_.role(); });
+    std::erase_if(before_, [&](const SizeCurve& curve) { return curve.role != session_.selection.role(); });
 }
 
 // Hatches the sizes that a wish excludes at each width.
@@ -109,17 +112,18 @@ void SizePlot::drawAllowed(QPainter& painter, const row::Ink& ink) const {
 
 QVector<QPointF> SizePlot::previewed() const {
     QVector<QPointF> points;
-    if (!viewing_.sizePreview()) return points;
-    const Viewing::SizePreview& preview = *viewing_.sizePreview();
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
-    const bool band = viewing_.scope() == project::CascadeLayer::Band;
-    const double first = band ? bands.first(viewing_.band()) : bands.least;
-    const double last = band ? bands.last(viewing_.band()) : bands.most;
-    const double rem = viewing_.shown().page.readerSize / 16;
+    if (!session_.plot.sizePreview()) return points;
+    const SizePreview& preview = *session_.plot.sizePreview();
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
+    const bool band = session_.scope.layer() == project::CascadeLayer::Band;
+    const double first = band ? bands.first(session_.layouts.band()) : bands.least;
+    const double last = band ? bands.last(session_.layouts.band()) : bands.most;
+    const double rem = session_.shown.project().page.readerSize / 16;
     for (int i = 0; i <= previewSteps; ++i) {
         const double width = first + (last - first) * i / previewSteps;
         const bool card = preview.follow == project::Follow::Card;
-        points.append({width, preview.ramp.sizeAt(card ? viewing_.row().cardWidth(width) : width) * rem});
+        points.append(
+            {width, preview.ramp.sizeAt(card ? session_.layouts.row().cardWidth(width) : width) * rem});
     }
     return points;
 }
@@ -129,7 +133,7 @@ void SizePlot::restyle() {
     std::vector<Line> lines;
     for (std::size_t i = 0; i < curves_.size(); ++i) {
         const SizeCurve& curve = curves_[i];
-        const bool chosen = curve.role == viewing_.role();
+        const bool chosen = curve.role == session_.selection.role();
         lines.push_back({curve.pieces, penOf(i, curve.role, ink), QString::fromStdString(curve.role),
                          chosen ? ink.accentText : ink.quiet});
     }
@@ -139,21 +143,22 @@ void SizePlot::restyle() {
 std::vector<SizePlot::SizeAtWidth> SizePlot::sizesAt(double width) const {
     std::vector<SizeAtWidth> sizes;
     for (const SizeCurve& curve : curves_) {
-        const double size = viewing_.row().fontSize(curve.style, width);
-        sizes.push_back({at(width, size), figure(size, 2), curve.role == viewing_.role()});
+        const double size = session_.layouts.row().fontSize(curve.style, width);
+        sizes.push_back({at(width, size), figure(size, 2), curve.role == session_.selection.role()});
     }
     return sizes;
 }
 
 void SizePlot::onWidth() {
-    if (viewing_.band() == band_) return;
+    if (session_.layouts.band() == band_) return;
     readEnds();
     placeHandles();
 }
 
 void SizePlot::readEnds() {
-    band_ = viewing_.band();
-    ends_ = rampEnds(viewing_.shown(), viewing_.variant(), viewing_.row(), viewing_.width());
+    band_ = session_.layouts.band();
+    ends_ = rampEnds(session_.shown.project(), session_.view.variant(), session_.layouts.row(),
+                     session_.view.width());
 }
 
 Handle* SizePlot::addHandle(const QString& name) {
@@ -166,8 +171,8 @@ Handle* SizePlot::addHandle(const QString& name) {
         return found == ends_.end() ? nullptr : &*found;
     };
     connect(handle, &Handle::grabbed, this, [this, find] {
-        if (const RampEnd* end = find()) viewing_.selectRole(std::string(end->role));
-        viewing_.document().endGesture();
+        if (const RampEnd* end = find()) session_.selection.selectRole(std::string(end->role));
+        session_.document.endGesture();
         holdValues(true);
         dragged_ = true;
         Q_EMIT handleGrabbed();
@@ -189,7 +194,7 @@ Handle* SizePlot::addHandle(const QString& name) {
                up == 0 ? end->size : std::round(end->size * 10 + up * times) / 10);
     });
     connect(handle, &Handle::released, this, [this] {
-        viewing_.document().endGesture();
+        session_.document.endGesture();
         holdValues(false);
         dragged_ = false;
         placeHandles();
@@ -202,14 +207,16 @@ void SizePlot::moveTo(const QString& name, double width, double size) {
     const auto found = std::find_if(ends_.begin(), ends_.end(), [&name](const RampEnd& end) {
         return QString::fromStdString(end.name()) == name;
     });
-    if (found == ends_.end() || !viewing_.showsDocument()) return;
+    if (found == ends_.end() || !session_.shown.showsDocument()) return;
     const RampEnd end = *found;
     width = std::clamp(width, scale_.least(), scale_.most());
     size = std::clamp(size, leastSize, mostSize);
-    const double cardWidth = end.followsCard ? viewing_.row().cardWidth(width) : 0;
-    viewing_.edit(
+    const double cardWidth = end.followsCard ? session_.layouts.row().cardWidth(width) : 0;
+    session_.scope.edit(
         tr("Change font size of %1").arg(QString::fromStdString(end.role)),
-        [&](project::Project& project) { moveEnd(project, viewing_.variant(), end, cardWidth, width, size); },
+        [&](project::Project& project) {
+            moveEnd(project, session_.view.variant(), end, cardWidth, width, size);
+        },
         QStringLiteral("ramp ") + name);
 }
 
@@ -222,9 +229,9 @@ void SizePlot::placeHandles() {
         unused.remove(name);
         const QPointF place = at(end.width, end.size);
         handle->setCentre(place);
-        const bool chosen = end.role == viewing_.role();
+        const bool chosen = end.role == session_.selection.role();
         handle->setProminent(chosen);
-        handle->setEnabled(viewing_.showsDocument());
+        handle->setEnabled(session_.shown.showsDocument());
         handle->setVisible(place.x() >= scale_.left() - 6 && place.x() <= scale_.right() + 6);
         if (chosen) handle->raise();
         const QString summary = tr("%1: %2 at viewport width %3")
@@ -242,9 +249,9 @@ void SizePlot::placeHandles() {
 
 void SizePlot::onMarks() {
     // Marks outside the visible range of sizes need a larger value axis.
-    const bool outside = std::ranges::any_of(viewing_.marks(), [this](const Viewing::Mark& mark) {
+    const bool outside = std::ranges::any_of(session_.plot.marks(), [this](const PlotMark& mark) {
         const double y = at(mark.width, mark.size).y();
-        return mark.variant == viewing_.variant() && (y < area().top() || y > area().bottom());
+        return mark.variant == session_.view.variant() && (y < area().top() || y > area().bottom());
     });
     if (outside)
         rebuild();
@@ -254,20 +261,21 @@ void SizePlot::onMarks() {
 
 void SizePlot::placeMarks() {
     std::size_t used = 0;
-    for (const Viewing::Mark& mark : viewing_.marks()) {
-        if (mark.variant != viewing_.variant()) continue;
+    for (const PlotMark& mark : session_.plot.marks()) {
+        if (mark.variant != session_.view.variant()) continue;
         const QPointF place = at(mark.width, mark.size);
         if (place.x() < scale_.left() - 1 || place.x() > scale_.right() + 1) continue;
         if (used == marks_.size()) {
             auto* made = new WishMark(this);
-            connect(made, &QAbstractButton::clicked, this, [this, made] { viewing_.goTo(made->mark()); });
+            connect(made, &QAbstractButton::clicked, this,
+                    [this, made] { goTo(made->mark(), session_.view, session_.selection); });
             marks_.push_back(made);
         }
         WishMark* const shown = marks_[used++];
-        shown->show(mark, mark.role == viewing_.role(), place);
+        shown->show(mark, mark.role == session_.selection.role(), place);
         // Handles must stay above marks. A proposal has no handles that can be dragged.
         shown->raise();
-        if (viewing_.showsDocument())
+        if (session_.shown.showsDocument())
             for (Handle* handle : std::as_const(handles_))
                 handle->raise();
     }
@@ -283,7 +291,7 @@ void SizePlot::resizeEvent(QResizeEvent* event) {
 // A dotted line connects an end that lies outside its ramp's bands with the curve.
 void SizePlot::drawOver(QPainter& painter) {
     const row::Ink ink = row::Ink::of(palette());
-    const Bands bands = Bands::of(viewing_.shown(), viewing_.variant());
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
     painter.setClipRect(area());
     drawAllowed(painter, ink);
     painter.setClipRect(area().adjusted(-8, -8, 8, 8));
@@ -307,7 +315,7 @@ void SizePlot::drawOver(QPainter& painter) {
     }
     painter.setPen(QPen(ink.accent, 1, Qt::DotLine));
     for (const RampEnd& end : ends_) {
-        if (end.role != viewing_.role() || end.followsCard) continue;
+        if (end.role != session_.selection.role() || end.followsCard) continue;
         const double first = bands.first(end.firstBand);
         const double last = bands.last(end.lastBand);
         const double edge = std::clamp(end.width, first, last);
@@ -315,7 +323,8 @@ void SizePlot::drawOver(QPainter& painter) {
         const auto curve = std::find_if(curves_.begin(), curves_.end(),
                                         [&end](const SizeCurve& one) { return one.role == end.role; });
         if (curve != curves_.end())
-            painter.drawLine(at(edge, viewing_.row().fontSize(curve->style, edge)), at(end.width, end.size));
+            painter.drawLine(at(edge, session_.layouts.row().fontSize(curve->style, edge)),
+                             at(end.width, end.size));
     }
     painter.setClipping(false);
 }

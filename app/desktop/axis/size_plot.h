@@ -7,7 +7,7 @@
 #include "axis/plot.h"
 #include "axis/ramp_ends.h"
 #include "axis/wish_mark.h"
-#include "document/viewing.h"
+#include "session/session.h"
 #include "solve/allowed.h"
 
 namespace tenter::desktop::axis {
@@ -16,7 +16,7 @@ class SizePlot : public Plot {
     Q_OBJECT
 
 public:
-    SizePlot(Viewing& viewing, const WidthScale& scale, QWidget* parent);
+    SizePlot(Session& session, const WidthScale& scale, QWidget* parent);
     /// Computes the curves again.
     void rebuild();
     /// Updates the handles of ramps that follow the card's width: they show the band of the current width.
@@ -56,7 +56,7 @@ private:
     Handle* addHandle(const QString& name);
     void moveTo(const QString& name, double width, double size);
     [[nodiscard]] QPen penOf(std::size_t index, const std::string& role, const row::Ink& ink) const;
-    Viewing& viewing_;
+    Session& session_;
     std::vector<SizeCurve> curves_;
     std::vector<SizeCurve> before_;  ///< the sizes in the document, while a proposal is shown
     std::vector<RampEnd> ends_;

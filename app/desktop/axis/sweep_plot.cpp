@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "session/changes.h"
+
 namespace tenter::desktop::axis {
 
 namespace {
@@ -19,22 +21,22 @@ QVector<QPointF> pointsOf(const sweep::Curve& curve) {
 
 }  // namespace
 
-SweepPlot::SweepPlot(Quantity quantity, Viewing& viewing, const Survey& survey, const WidthScale& scale,
-                     QWidget* parent)
-    : Plot(scale, parent), quantity_(quantity), viewing_(viewing), survey_(survey) {
+SweepPlot::SweepPlot(Quantity quantity, const CheckRunner& checks, const SelectionModel& selection,
+                     const WidthScale& scale, QWidget* parent)
+    : Plot(scale, parent), quantity_(quantity), checks_(checks), selection_(selection) {
     setAccessibleName(quantity == Quantity::CardHeight ? tr("Card height at each viewport width")
                                                        : tr("Picture size at each viewport width"));
-    connect(&survey_, &Survey::swept, this, &SweepPlot::rebuild);
-    connect(&viewing_, &Viewing::selectionChanged, this, &SweepPlot::rebuild);
+    onChange(checks_, CheckRunner::Change::Sweep, this, &SweepPlot::rebuild);
+    onChange(selection_, SelectionModel::Change::Place, this, &SweepPlot::rebuild);
 }
 
 bool SweepPlot::isSelected(std::size_t card) const {
-    return static_cast<int>(card) == viewing_.selection().card;
+    return selection_.card() == card;
 }
 
 // The first cards and the selected one.
 void SweepPlot::readCards() {
-    const auto& cards = survey_.sweep().curves.cards;
+    const auto& cards = checks_.sweep().curves.cards;
     for (std::size_t card = 0; card < cards.size(); ++card)
         if (card < mostCards || isSelected(card))
             curves_.push_back({card, true, pointsOf(cards[card].height)});
@@ -43,7 +45,7 @@ void SweepPlot::readCards() {
 // Width and height of one slot: that of the selected card, or of the first card with a picture.
 void SweepPlot::readPictures() {
     const sweep::PartCurves* shown = nullptr;
-    for (const sweep::PartCurves& part : survey_.sweep().curves.parts) {
+    for (const sweep::PartCurves& part : checks_.sweep().curves.parts) {
         if (!part.picture) continue;
         if (shown == nullptr || (isSelected(part.place.card) && !isSelected(shown->place.card)))
             shown = &part;
@@ -96,7 +98,7 @@ void SweepPlot::restyle() {
             label = tr("card %1").arg(curve.card + 1);
         lines.push_back({{curve.points}, pen, label, chosen ? ink.accentText : ink.quiet});
     }
-    if (!pictures && lines.size() > 1 && viewing_.selection().card < 0)
+    if (!pictures && lines.size() > 1 && !selection_.card())
         lines.front().label = tr("cards 1–%1").arg(lines.size());
     setLines(std::move(lines));
 }

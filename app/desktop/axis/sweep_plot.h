@@ -2,7 +2,7 @@
 #pragma once
 
 #include "axis/plot.h"
-#include "document/survey.h"
+#include "session/check_runner.h"
 
 namespace tenter::desktop::axis {
 
@@ -11,8 +11,8 @@ class SweepPlot : public Plot {
 
 public:
     enum class Quantity { CardHeight, PictureSlot };
-    SweepPlot(Quantity quantity, Viewing& viewing, const Survey& survey, const WidthScale& scale,
-              QWidget* parent);
+    SweepPlot(Quantity quantity, const CheckRunner& checks, const SelectionModel& selection,
+              const WidthScale& scale, QWidget* parent);
 
 Q_SIGNALS:
     void rebuilt();  ///< the curves were copied from the sweep again
@@ -35,8 +35,8 @@ private:
     [[nodiscard]] bool isSelected(std::size_t card) const;
 
     Quantity quantity_;
-    Viewing& viewing_;
-    const Survey& survey_;
+    const CheckRunner& checks_;
+    const SelectionModel& selection_;
     std::vector<CardCurve> curves_;
 };
 

@@ -16,8 +16,8 @@ constexpr double largestScale = 0.25;  // so that a narrow page is drawn smaller
 
 }  // namespace
 
-Thumbnail::Thumbnail(Viewing& drawn, QWidget* parent)
-    : QAbstractButton(parent), drawn_(drawn), painter_(drawn, pictures_) {
+Thumbnail::Thumbnail(const LayoutCache& layouts, const Document& document, QWidget* parent)
+    : QAbstractButton(parent), layouts_(layouts), painter_(document, pictures_) {
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
     connect(&pictures_, &row::Pictures::arrived, this, &Thumbnail::redraw);
@@ -39,19 +39,18 @@ void Thumbnail::setCurrent(bool on) {
 void Thumbnail::redraw() {
     const double room = width() - 2 * around;
     if (room < 8 || keyWidth_.width <= 0) return;
-    drawn_.setWidth(keyWidth_.width);
-    const layout::Layout& layout = drawn_.layout();
-    const double scale = std::min(largestScale, room / layout.width);
+    layout::layOut(layouts_.row(), keyWidth_.width, layout_);
+    const double scale = std::min(largestScale, room / layout_.width);
     const double ratio = devicePixelRatioF();
-    const double tall = std::ceil(layout.pageHeight * scale);
+    const double tall = std::ceil(layout_.pageHeight * scale);
     cropped_ = tall > pictureHeight;
     row::Canvas canvas;
     canvas.scale = scale * ratio;
     canvas.image =
-        QImage(std::max(1, static_cast<int>(std::lround(layout.width * scale * ratio))),
+        QImage(std::max(1, static_cast<int>(std::lround(layout_.width * scale * ratio))),
                std::max(1, static_cast<int>(std::lround(std::min<double>(tall, pictureHeight) * ratio))),
                QImage::Format_RGB32);
-    painter_.paint(canvas, {}, Qt::white);
+    painter_.paint(canvas, {layouts_.project(), layouts_.row(), layout_}, {}, Qt::white);
     image_ = canvas.image;
     image_.setDevicePixelRatio(ratio);
     update();

@@ -6,9 +6,9 @@
 #include <QImage>
 
 #include "checks/key_widths.h"
-#include "document/viewing.h"
 #include "row/pictures.h"
 #include "row/row_painter.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::axis {
 
@@ -16,8 +16,8 @@ class Thumbnail : public QAbstractButton {
     Q_OBJECT
 
 public:
-    /// Draws with `drawn`, which all thumbnails share; each one sets its own width before it draws.
-    Thumbnail(Viewing& drawn, QWidget* parent);
+    /// Draws the current row at a width of its own.
+    Thumbnail(const LayoutCache& layouts, const Document& document, QWidget* parent);
     void show(const checks::KeyWidth& keyWidth);
     [[nodiscard]] double pageWidth() const { return keyWidth_.width; }
     /// Draws the row again.
@@ -35,7 +35,8 @@ protected:
     void leaveEvent(QEvent* event) override;
 
 private:
-    Viewing& drawn_;
+    const LayoutCache& layouts_;
+    layout::Layout layout_;  // at the width of the thumbnail
     row::Pictures pictures_;
     row::RowPainter painter_;
     checks::KeyWidth keyWidth_;

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "row/ink.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::axis {
 
@@ -16,9 +17,8 @@ constexpr int widestCell = 176;      // px
 
 }  // namespace
 
-ThumbnailsLane::ThumbnailsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale,
-                               QWidget* parent)
-    : QWidget(parent), viewing_(viewing), survey_(survey), scale_(scale), drawn_(viewing.document()) {
+ThumbnailsLane::ThumbnailsLane(Session& session, const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), session_(session), scale_(scale) {
     setAccessibleName(tr("Thumbnails at key widths"));
     idleTimer_.setSingleShot(true);
     idleTimer_.setInterval(thumbnailDelay);
@@ -26,9 +26,9 @@ ThumbnailsLane::ThumbnailsLane(Viewing& viewing, const Survey& survey, const Wid
     const auto later = [this] {
         if (isVisible()) idleTimer_.start();
     };
-    connect(&viewing_, &Viewing::rowChanged, this, later);
-    connect(&survey_, &Survey::changed, this, later);
-    connect(&viewing_, &Viewing::widthChanged, this, &ThumbnailsLane::onWidth);
+    onChange(session_.layouts, LayoutCache::Change::Row, this, later);
+    onChange(session_.checks, CheckRunner::Change::Findings, this, later);
+    onChange(session_.view, ViewState::Change::Width, this, &ThumbnailsLane::onWidth);
 }
 
 void ThumbnailsLane::showEvent(QShowEvent*) {
@@ -37,10 +37,8 @@ void ThumbnailsLane::showEvent(QShowEvent*) {
 
 void ThumbnailsLane::rebuild() {
     if (!isVisible()) return;
-    drawn_.setProfile(viewing_.profile());
-    drawn_.showSaved(viewing_.showsSaved());
-    drawn_.setVariant(viewing_.variant());
-    const auto keyWidths = checks::keyWidths(viewing_.shown(), viewing_.variant(), survey_.findings());
+    const auto keyWidths =
+        checks::keyWidths(session_.shown.project(), session_.view.variant(), session_.checks.findings());
     while (thumbnails_.size() > keyWidths.size()) {
         thumbnails_.back()->hide();
         spare_.push_back(thumbnails_.back());
@@ -48,9 +46,9 @@ void ThumbnailsLane::rebuild() {
     }
     while (thumbnails_.size() < keyWidths.size()) {
         if (spare_.empty()) {
-            auto* made = new Thumbnail(drawn_, this);
+            auto* made = new Thumbnail(session_.layouts, session_.document, this);
             connect(made, &QAbstractButton::clicked, this,
-                    [this, made] { viewing_.setWidth(made->pageWidth()); });
+                    [this, made] { session_.view.setWidth(made->pageWidth()); });
             spare_.push_back(made);
         }
         thumbnails_.push_back(spare_.back());
@@ -80,7 +78,7 @@ void ThumbnailsLane::arrange() {
 
 void ThumbnailsLane::onWidth() {
     for (Thumbnail* thumbnail : thumbnails_)
-        thumbnail->setCurrent(thumbnail->pageWidth() == viewing_.width());
+        thumbnail->setCurrent(thumbnail->pageWidth() == session_.view.width());
 }
 
 void ThumbnailsLane::resizeEvent(QResizeEvent*) {

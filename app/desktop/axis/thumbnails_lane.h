@@ -7,7 +7,7 @@
 
 #include "axis/thumbnail.h"
 #include "axis/width_scale.h"
-#include "document/survey.h"
+#include "session/session.h"
 
 namespace tenter::desktop::axis {
 
@@ -17,7 +17,7 @@ class ThumbnailsLane : public QWidget {
 public:
     static constexpr int leaderHeight = 12;
     static constexpr int laneHeight = leaderHeight + Thumbnail::pictureHeight + Thumbnail::captionHeight + 4;
-    ThumbnailsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent);
+    ThumbnailsLane(Session& session, const WidthScale& scale, QWidget* parent);
     [[nodiscard]] const std::vector<Thumbnail*>& thumbnails() const { return thumbnails_; }
 
 protected:
@@ -30,10 +30,8 @@ private:
     void arrange();
     void onWidth();
 
-    Viewing& viewing_;
-    const Survey& survey_;
+    Session& session_;
     const WidthScale& scale_;
-    Viewing drawn_;  // a second view of the document, for drawing at other widths
     QTimer idleTimer_;
     std::vector<Thumbnail*> thumbnails_;  // visible
     std::vector<Thumbnail*> spare_;       // hidden, to be reused

@@ -21,7 +21,7 @@ WishMark::WishMark(QWidget* parent) : QAbstractButton(parent) {
     resize(side, side);
 }
 
-void WishMark::show(const Viewing::Mark& mark, bool chosen, const QPointF& centre) {
+void WishMark::show(const PlotMark& mark, bool chosen, const QPointF& centre) {
     mark_ = mark;
     chosen_ = chosen;
     setAccessibleName(mark.says);

@@ -3,7 +3,7 @@
 
 #include <QAbstractButton>
 
-#include "document/viewing.h"
+#include "session/plot_annotations.h"
 
 namespace tenter::desktop::axis {
 
@@ -13,8 +13,8 @@ class WishMark : public QAbstractButton {
 public:
     explicit WishMark(QWidget* parent);
     /// `chosen`: the mark belongs to the role that is being edited. `centre` is in px of the parent.
-    void show(const Viewing::Mark& mark, bool chosen, const QPointF& centre);
-    [[nodiscard]] const Viewing::Mark& mark() const { return mark_; }
+    void show(const PlotMark& mark, bool chosen, const QPointF& centre);
+    [[nodiscard]] const PlotMark& mark() const { return mark_; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -22,7 +22,7 @@ protected:
     void leaveEvent(QEvent* event) override;
 
 private:
-    Viewing::Mark mark_;
+    PlotMark mark_;
     bool chosen_ = false;
 };
 

@@ -8,6 +8,7 @@
 
 #include "document/wording.h"
 #include "row/ink.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::axis {
 
@@ -18,36 +19,37 @@ constexpr qsizetype mostWrapsListed = 6;
 
 }  // namespace
 
-WrapsLane::WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent)
-    : QWidget(parent), viewing_(viewing), survey_(survey), scale_(scale) {
+WrapsLane::WrapsLane(const LayoutCache& layouts, const SelectionModel& selection, const CheckRunner& checks,
+                     const WidthScale& scale, QWidget* parent)
+    : QWidget(parent), layouts_(layouts), selection_(selection), checks_(checks), scale_(scale) {
     setAccessibleName(tr("Wrap points"));
-    connect(&survey_, &Survey::swept, this, qOverload<>(&QWidget::update));
-    connect(&survey_, &Survey::changed, this, [this] {
-        const std::size_t count = survey_.sweep().wraps.size();
+    onChange(checks_, CheckRunner::Change::Sweep, this, qOverload<>(&QWidget::update));
+    onChange(checks_, CheckRunner::Change::Findings, this, [this] {
+        const std::size_t count = checks_.sweep().wraps.size();
         setAccessibleDescription(count == 1 ? tr("1 wrap point") : tr("%1 wrap points").arg(count));
         update();
     });
-    connect(&viewing_, &Viewing::selectionChanged, this, qOverload<>(&QWidget::update));
+    onChange(selection_, SelectionModel::Change::Place, this, qOverload<>(&QWidget::update));
 }
 
 QString WrapsLane::changeTitle(const sweep::WrapPoint& wrap, int direction) const {
     const std::uint32_t from = direction > 0 ? wrap.below : wrap.above;
     const std::uint32_t to = direction > 0 ? wrap.above : wrap.below;
-    return partTitle(viewing_.shown(), wrap.place.card, wrap.place.part) + ": " + figure(from, 0) + " → " +
+    return partTitle(layouts_.project(), wrap.place.card, wrap.place.part) + ": " + figure(from, 0) + " → " +
            linesTitle(to);
 }
 
 std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
-    const double now = viewing_.width();
+    const double now = layouts_.width();
     // The line count exactly at a wrap point can be that of either side, so use the whole widths next to it.
     const auto stopAt = [&](const sweep::WrapPoint& wrap) {
         return direction > 0 ? std::floor(wrap.width) + 1 : std::ceil(wrap.width) - 1;
     };
     std::optional<double> stop;
     std::vector<const sweep::WrapPoint*> passed;
-    for (const sweep::WrapPoint& wrap : survey_.sweep().wraps) {
+    for (const sweep::WrapPoint& wrap : checks_.sweep().wraps) {
         const double at = stopAt(wrap);
-        if (at < survey_.sweep().least || at > survey_.sweep().most) continue;
+        if (at < checks_.sweep().least || at > checks_.sweep().most) continue;
         if (direction > 0 ? at <= now : at >= now) continue;
         const bool nearer = !stop || (direction > 0 ? at < *stop : at > *stop);
         if (nearer) {
@@ -70,7 +72,7 @@ QString WrapsLane::toolTipAt(double x) const {
     const double to = scale_.width(x + pointerReach);
     QStringList lines;
     qsizetype more = 0;
-    for (const sweep::WrapPoint& wrap : survey_.sweep().wraps) {
+    for (const sweep::WrapPoint& wrap : checks_.sweep().wraps) {
         if (wrap.width < from || wrap.width > to) continue;
         if (lines.size() >= mostWrapsListed)
             ++more;
@@ -95,7 +97,7 @@ void WrapsLane::paintEvent(QPaintEvent* event) {
     painter.setClipRect(QRectF(scale_.left() - 1, 0, scale_.right() - scale_.left() + 3, height())
                             .intersected(QRectF(event->rect())));
     painter.fillRect(QRectF(scale_.left(), floor, scale_.right() - scale_.left() + 1, 1), ink.faint);
-    const sweep::Sweep& sweep = survey_.sweep();
+    const sweep::Sweep& sweep = checks_.sweep();
     if (sweep.wraps.empty()) {
         painter.setPen(ink.quiet);
         painter.drawText(QRectF(scale_.left(), 0, width(), height() - 4), Qt::AlignVCenter | Qt::AlignLeft,
@@ -103,14 +105,12 @@ void WrapsLane::paintEvent(QPaintEvent* event) {
         return;
     }
     // Results of an earlier state of the row are drawn fainter.
-    const QColor mark = survey_.isStale() ? ink.line : ink.text;
-    const Viewing::Selection selection = viewing_.selection();
+    const QColor mark = checks_.isStale() ? ink.line : ink.text;
+    const auto selection = selection_.part();
     // Ticks of the selected part are drawn last, above the others.
     for (const bool strong : {false, true}) {
         for (const sweep::WrapPoint& wrap : sweep.wraps) {
-            const bool selected = static_cast<int>(wrap.place.card) == selection.card &&
-                                  static_cast<int>(wrap.place.part) == selection.part;
-            if (selected != strong) continue;
+            if ((selection == wrap.place) != strong) continue;
             const double x = std::round(scale_.x(wrap.width));
             const double tall = strong ? floor - 3 : std::round((floor - 3) * 0.55);
             painter.fillRect(QRectF(strong ? x - 0.5 : x, floor - tall, strong ? 2 : 1, tall),

@@ -6,7 +6,7 @@
 #include <optional>
 
 #include "axis/width_scale.h"
-#include "document/survey.h"
+#include "session/check_runner.h"
 
 namespace tenter::desktop::axis {
 
@@ -14,7 +14,8 @@ class WrapsLane : public QWidget {
     Q_OBJECT
 
 public:
-    WrapsLane(Viewing& viewing, const Survey& survey, const WidthScale& scale, QWidget* parent);
+    WrapsLane(const LayoutCache& layouts, const SelectionModel& selection, const CheckRunner& checks,
+              const WidthScale& scale, QWidget* parent);
     /// The first whole width beyond a wrap point, and the change there.
     struct Stop {
         double width = 0;  ///< CSS px
@@ -31,8 +32,9 @@ protected:
 
 private:
     [[nodiscard]] QString changeTitle(const sweep::WrapPoint& wrap, int direction) const;
-    Viewing& viewing_;
-    const Survey& survey_;
+    const LayoutCache& layouts_;
+    const SelectionModel& selection_;
+    const CheckRunner& checks_;
     const WidthScale& scale_;
 };
 

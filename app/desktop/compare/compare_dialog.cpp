@@ -27,8 +27,8 @@ QLabel* wrappedLabel(const QString& text, QWidget* parent) {
 
 }  // namespace
 
-CompareDialog::CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* parent)
-    : QDialog(parent), comparison_(comparison), viewing_(viewing) {
+CompareDialog::CompareDialog(Comparison& comparison, Session& session, QWidget* parent)
+    : QDialog(parent), comparison_(comparison), session_(session) {
     setWindowTitle("Compare with browser");
     resize(560, 520);
     auto* box = new QVBoxLayout(this);
@@ -128,7 +128,7 @@ void CompareDialog::choosePlace(int index) {
         setSavedPage({});
         return;
     }
-    const QString start = savedPage_.isEmpty() ? QString::fromStdString(viewing_.document().folder().string())
+    const QString start = savedPage_.isEmpty() ? QString::fromStdString(session_.document.folder().string())
                                                : QFileInfo(savedPage_).path();
     const QString file = QFileDialog::getOpenFileName(this, "Open saved page", start,
                                                       "Pages (*.html *.htm *.xhtml);;All files (*)");
@@ -204,7 +204,7 @@ void CompareDialog::startOrStop() {
     failure_.clear();
     const int chosen = segments_->current();
     if (chosen < 0 || chosen >= static_cast<int>(browsers_.size())) return;
-    const bool given = viewing_.shown().row().given.has_value();
+    const bool given = session_.shown.project().row().given.has_value();
     comparison_.start(browsers_[static_cast<std::size_t>(chosen)], {}, given ? savedPage_ : QString());
 }
 
@@ -214,7 +214,7 @@ void CompareDialog::updateState() {
     none_->setVisible(none);
     again_->setVisible(none);
     choice_->setVisible(!none);
-    place_->setVisible(!none && viewing_.shown().row().given.has_value());
+    place_->setVisible(!none && session_.shown.project().row().given.has_value());
     segments_->setEnabled(!running);
     places_->setEnabled(!running);
     start_->setText(running ? "Stop" : "Compare");
@@ -269,9 +269,8 @@ void CompareDialog::goTo(int index) {
     const auto& runs = comparison_.runs();
     if (index < 0 || index >= static_cast<int>(runs.size())) return;
     const judge::DifferingRun& run = runs[static_cast<std::size_t>(index)];
-    viewing_.setWidth(run.first);
-    if (run.worst.card && run.worst.part)
-        viewing_.select({static_cast<int>(*run.worst.card), static_cast<int>(*run.worst.part)});
+    session_.view.setWidth(run.first);
+    if (run.worst.card && run.worst.part) session_.selection.select(Place{*run.worst.card, *run.worst.part});
 }
 
 }  // namespace tenter::desktop::compare

@@ -10,6 +10,7 @@
 
 #include "compare/comparison.h"
 #include "controls/segments.h"
+#include "session/session.h"
 
 namespace tenter::desktop::compare {
 
@@ -17,7 +18,7 @@ class CompareDialog : public QDialog {
     Q_OBJECT
 
 public:
-    CompareDialog(Comparison& comparison, Viewing& viewing, QWidget* parent);
+    CompareDialog(Comparison& comparison, Session& session, QWidget* parent);
     /// Offers the browsers that are installed.
     void findBrowsers();
     /// Offers these browsers.
@@ -39,7 +40,7 @@ private:
     void goTo(int index);
 
     Comparison& comparison_;
-    Viewing& viewing_;
+    Session& session_;
     std::vector<Browser> browsers_;
     QLabel* none_ = nullptr;
     QPushButton* again_ = nullptr;

@@ -6,6 +6,7 @@
 #include "compare/width_order.h"
 #include "document/handover.h"
 #include "document/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::compare {
 
@@ -60,20 +61,28 @@ struct Comparison::Worker {
     }
 };
 
-Comparison::Comparison(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
-    connect(&viewing_, &Viewing::rowChanged, this, [this] {
-        const bool fresh = compared_ && variant_ == viewing_.variant() && *compared_ == viewing_.shown();
-        if (fresh != std::exchange(fresh_, fresh)) Q_EMIT changed();
+Comparison::Comparison(const LayoutCache& layouts, const Document& document, QObject* parent)
+    : QObject(parent), layouts_(layouts), document_(document) {
+    onChange(layouts_, LayoutCache::Change::Row, this, [this] {
+        if (std::exchange(announcedFresh_, isFresh()) != isFresh()) Q_EMIT changed();
     });
+}
+
+bool Comparison::isFresh() const {
+    // Whole projects are compared once after each change.
+    if (std::exchange(judged_, layouts_.key()) != layouts_.key())
+        fresh_ = compared_ && variant_ == layouts_.variant() && *compared_ == layouts_.project();
+    return fresh_;
 }
 
 Comparison::~Comparison() = default;
 
 void Comparison::start(const Browser& browser, std::vector<double> widths, const QString& savedPage) {
     stop();
-    compared_ = std::make_shared<const project::Project>(viewing_.shown());
-    variant_ = viewing_.variant();
-    fresh_ = true;
+    compared_ = std::make_shared<const project::Project>(layouts_.project());
+    variant_ = layouts_.variant();
+    judged_ = layouts_.key();
+    fresh_ = announcedFresh_ = true;
     browser_ = browser;
     if (widths.empty()) {
         std::vector<double> breakpoints;
@@ -91,7 +100,7 @@ void Comparison::start(const Browser& browser, std::vector<double> widths, const
     worker_ = std::make_shared<Worker>();
     worker_->project = compared_;
     worker_->variant = variant_;
-    worker_->folder = viewing_.document().folder();
+    worker_->folder = document_.folder();
     worker_->profile = &browser_.profile();
     worker_->savedPage = savedPage;
     struct Page {
@@ -194,7 +203,7 @@ void Comparison::stop() {
 }
 
 const project::Project& Comparison::project() const {
-    return compared_ ? *compared_ : viewing_.shown();
+    return compared_ ? *compared_ : layouts_.project();
 }
 
 }  // namespace tenter::desktop::compare

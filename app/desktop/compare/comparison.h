@@ -9,8 +9,8 @@
 #include "compare/browser.h"
 #include "document/background_fonts.h"
 #include "document/background_job.h"
-#include "document/viewing.h"
 #include "judge/runs.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::compare {
 
@@ -20,7 +20,7 @@ class Comparison : public QObject {
     Q_OBJECT
 
 public:
-    explicit Comparison(Viewing& viewing, QObject* parent = nullptr);
+    Comparison(const LayoutCache& layouts, const Document& document, QObject* parent = nullptr);
     ~Comparison() override;
 
     /// Compares the current state of the variant in view at `widths` (whole CSS px), in this order; at every
@@ -41,7 +41,7 @@ public:
     /// Name of the browser that was compared; empty before the first comparison.
     [[nodiscard]] QString browserTitle() const { return browser_.title; }
     /// False if the row in view has changed since the comparison.
-    [[nodiscard]] bool isFresh() const { return fresh_; }
+    [[nodiscard]] bool isFresh() const;
     /// The project and the index of the variant that were compared.
     [[nodiscard]] const project::Project& project() const;
     [[nodiscard]] std::size_t variant() const { return variant_; }
@@ -60,12 +60,15 @@ private:
     void fail(const QString& why);
     void stop();
 
-    Viewing& viewing_;
+    const LayoutCache& layouts_;
+    const Document& document_;
     BackgroundJob job_;
     int serial_ = 0;  // of the newest comparison: a browser may still report on an earlier one
     bool running_ = false;
     bool browserFinished_ = false;
-    bool fresh_ = false;
+    bool announcedFresh_ = false;
+    mutable RowKey judged_;  // the row that `fresh_` is about
+    mutable bool fresh_ = false;
     Browser browser_;
     std::vector<double> widths_;
     std::size_t total_ = 0;

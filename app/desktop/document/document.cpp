@@ -51,9 +51,10 @@ void Document::begin(project::Project project, const fs::path& folder) {
     project_ = std::make_shared<project::Project>(std::move(project));
     saved_ = project_;
     hasProject_ = true;
+    ++opening_;
     ++revision_;
     Q_EMIT opened();
-    tellChanged();
+    Q_EMIT changed();
     Q_EMIT fileChanged();
 }
 

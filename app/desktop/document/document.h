@@ -26,6 +26,8 @@ public:
     [[nodiscard]] const project::Project& savedProject() const { return *saved_; }
     /// Another number after every change of the content: for those who look before `changed` reaches them.
     [[nodiscard]] int revision() const { return revision_; }
+    /// Another number for each project that is opened, 0 before the first.
+    [[nodiscard]] int opening() const { return opening_; }
     /// False until something is opened.
     [[nodiscard]] bool hasProject() const { return hasProject_; }
     /// Empty for a project that has no file yet.
@@ -68,6 +70,7 @@ private:
 
     Kept project_, saved_;
     int revision_ = 0;
+    int opening_ = 0;
     bool hasProject_ = false;
     std::filesystem::path file_, folder_;
     QUndoStack undo_;

@@ -5,6 +5,7 @@
 
 #include "project/rules.h"
 #include "project/titles.h"
+#include "session/layout_cache.h"
 #include "units/quantities.h"
 
 namespace tenter::desktop {
@@ -68,21 +69,21 @@ QString bandWidths(const project::Variant& variant, std::size_t band) {
     return last ? widthsTitle(first, *last) : "from " + pixels(first);
 }
 
-QString bandTitle(const Viewing& viewing, std::size_t band) {
-    const int columns = viewing.row().settings(band).row.columns.value_or(1);
-    return bandWidths(viewing.shown().row().variants[viewing.variant()], band) + " (" +
+QString bandTitle(const LayoutCache& layouts, std::size_t band) {
+    const int columns = layouts.row().settings(band).row.columns.value_or(1);
+    return bandWidths(layouts.project().row().variants[layouts.variant()], band) + " (" +
            columnsTitle(columns) + ')';
 }
 
-QString scopeTitle(const Viewing& viewing, project::CascadeLayer scope) {
+QString scopeTitle(const LayoutCache& layouts, project::CascadeLayer scope) {
     switch (scope) {
         case project::CascadeLayer::Style:
             return QStringLiteral("all variants");
         case project::CascadeLayer::Variant:
             return QStringLiteral("the variant “%1”")
-                .arg(variantTitle(viewing.shown().row().variants[viewing.variant()]));
+                .arg(variantTitle(layouts.project().row().variants[layouts.variant()]));
         case project::CascadeLayer::Band:
-            return "the band " + bandTitle(viewing, viewing.band());
+            return "the band " + bandTitle(layouts, layouts.band());
     }
     return {};
 }

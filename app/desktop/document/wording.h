@@ -4,11 +4,13 @@
 #include <QString>
 #include <string>
 
-#include "document/viewing.h"
+#include "project/cascade.h"
 #include "project/trial.h"
 #include "text/profile.h"
 
 namespace tenter::desktop {
+
+class LayoutCache;
 
 /// `1320`, `24.13`, `−2`: at most `decimals` decimals, no trailing zeros, a true minus sign (U+2212).
 QString figure(double value, int decimals = 2);
@@ -31,10 +33,10 @@ QString linesTitle(std::size_t lines);
 /// The whole viewport widths of a band: `up to 560 px`, `561–940 px`, `from 941 px`, `all widths`.
 QString bandWidths(const project::Variant& variant, std::size_t band);
 /// `561–940 px (2 columns)`. Sentences put “the band” before it.
-QString bandTitle(const Viewing& viewing, std::size_t band);
+QString bandTitle(const LayoutCache& layouts, std::size_t band);
 /// What an edit at this scope changes: `all variants`, `the variant “3 columns”`, `the band 561–940 px (2
 /// columns)`.
-QString scopeTitle(const Viewing& viewing, project::CascadeLayer scope);
+QString scopeTitle(const LayoutCache& layouts, project::CascadeLayer scope);
 /// Name of a text test: `Longer text`, `Longest heading in every card`.
 QString trialTitle(project::Trial::Kind kind);
 /// Why `role` cannot be the name of a role, as a sentence; empty if it can.

@@ -82,7 +82,7 @@ QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& 
     height += setText(nullptr, QString::fromStdString(finding.says), option.font, {}, room,
                       open ? mostLines : closedLines);
     const QString widths =
-        otherWidthsTitle(model_.survey().project(), finding, open ? rangesOpen : rangesClosed);
+        otherWidthsTitle(model_.checks().project(), finding, open ? rangesOpen : rangesClosed);
     if (open || !widths.isEmpty()) height += gap;
     height += setText(nullptr, widths, small, {}, room, open ? mostLines : 1);
     if (open) height += setText(nullptr, basisTitle(finding), small, {}, room, mostLines);
@@ -94,8 +94,8 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     const row::Ink ink = row::Ink::of(option.palette);
     const bool open = index.row() == open_;
     // Findings of an earlier state of the row are drawn fainter.
-    const bool fresh = !model_.survey().isStale();
-    const bool chosen = model_.survey().chosen() == model_.indexOf(index.row());
+    const bool fresh = !model_.checks().isStale();
+    const bool chosen = model_.checks().chosen() == model_.indexOf(index.row());
     const QRect box = option.rect;
     const int left = box.left() + side;
     const int room = box.width() - side - rightSide;
@@ -121,7 +121,7 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     painter->setFont(small);
     painter->setPen(ink.quiet);
     painter->drawText(line, Qt::AlignVCenter | Qt::AlignRight,
-                      shareTitle(finding.share, model_.survey().audience()));
+                      shareTitle(finding.share, model_.checks().audience()));
     // The length of the thin line represents all widths, or all visits.
     const int from = left + wordRoom;
     const int whole = line.right() - shareRoom - from;
@@ -141,7 +141,7 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     painter->setPen(ink.quiet);
     painter->setFont(small);
     y += setText(painter,
-                 otherWidthsTitle(model_.survey().project(), finding, open ? rangesOpen : rangesClosed),
+                 otherWidthsTitle(model_.checks().project(), finding, open ? rangesOpen : rangesClosed),
                  small, {left, y}, room, open ? mostLines : 1);
     if (open) setText(painter, basisTitle(finding), small, {left, y}, room, mostLines);
     if ((option.state & QStyle::State_HasFocus) != 0) {

@@ -3,11 +3,12 @@
 #include <algorithm>
 
 #include "findings/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::findings {
 
-Model::Model(const Survey& survey, QObject* parent) : QAbstractListModel(parent), survey_(survey) {
-    connect(&survey_, &Survey::changed, this, &Model::fill);
+Model::Model(const CheckRunner& checks, QObject* parent) : QAbstractListModel(parent), checks_(checks) {
+    onChange(checks_, CheckRunner::Change::Findings, this, &Model::fill);
     fill();
 }
 
@@ -18,7 +19,7 @@ void Model::setSeverity(std::optional<checks::Severity> severity) {
 }
 
 int Model::count(checks::Severity severity) const {
-    return static_cast<int>(std::ranges::count(survey_.findings(), severity, &checks::Finding::severity));
+    return static_cast<int>(std::ranges::count(checks_.findings(), severity, &checks::Finding::severity));
 }
 
 // While a ramp is dragged, often only the widths of findings change. Then the model is not reset, so that
@@ -26,7 +27,7 @@ int Model::count(checks::Severity severity) const {
 void Model::fill() {
     std::vector<std::size_t> listed;
     std::vector<checks::Finding> shown;
-    const std::vector<checks::Finding>& all = survey_.findings();
+    const std::vector<checks::Finding>& all = checks_.findings();
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (severity_ && all[i].severity != *severity_) continue;
         listed.push_back(i);
@@ -60,7 +61,7 @@ int Model::rowOf(std::size_t index) const {
 QVariant Model::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= rowCount()) return {};
     if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
-        return describe(survey_.project(), finding(index.row()), survey_.audience());
+        return describe(checks_.project(), finding(index.row()), checks_.audience());
     return {};
 }
 

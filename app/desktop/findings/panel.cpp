@@ -7,6 +7,7 @@
 #include "document/wording.h"
 #include "findings/silencing.h"
 #include "findings/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::findings {
 
@@ -26,11 +27,11 @@ QFrame* hairline(QWidget* parent) {
 
 }  // namespace
 
-Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
+Panel::Panel(CheckRunner& checks, Document& document, QWidget* parent)
     : QWidget(parent),
-      survey_(survey),
-      viewing_(viewing),
-      model_(new Model(survey, this)),
+      checks_(checks),
+      document_(document),
+      model_(new Model(checks, this)),
       filter_(new controls::Segments(this)),
       list_(new QListView(this)),
       delegate_(new Delegate(*model_, list_)),
@@ -80,10 +81,10 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
 
     connect(filter_, &controls::Segments::chosen, this, [this](int index) {
         model_->setSeverity(index == 0 ? std::nullopt : std::optional(severities[index - 1]));
-        onSurvey();
+        onFindings();
     });
     const auto choose = [this](const QModelIndex& index) {
-        if (index.isValid()) survey_.choose(model_->indexOf(index.row()));
+        if (index.isValid()) checks_.choose(model_->indexOf(index.row()));
     };
     connect(list_, &QListView::clicked, this, choose);
     connect(list_, &QListView::activated, this, choose);
@@ -92,19 +93,19 @@ Panel::Panel(Survey& survey, const Viewing& viewing, QWidget* parent)
     for (QWidget* widget : {static_cast<QWidget*>(list_), static_cast<QWidget*>(empty_)}) {
         widget->setContextMenuPolicy(Qt::CustomContextMenu);
         connect(widget, &QWidget::customContextMenuRequested, this, [this, widget](const QPoint& at) {
-            fillSilenceMenu(*menu_, viewing_.document(), widget == list_ ? currentCheck() : "");
+            fillSilenceMenu(*menu_, document_, widget == list_ ? currentCheck() : "");
             if (!menu_->isEmpty()) menu_->popup(widget->mapToGlobal(at));
         });
     }
-    connect(&survey_, &Survey::changed, this, &Panel::onSurvey);
-    connect(&survey_, &Survey::chosenChanged, this, &Panel::onChosen);
-    onSurvey();
+    onChange(checks_, CheckRunner::Change::Findings, this, &Panel::onFindings);
+    onChange(checks_, CheckRunner::Change::Chosen, this, &Panel::onChosen);
+    onFindings();
 }
 
 std::string Panel::currentCheck() const {
     const QModelIndex current = list_->currentIndex();
     if (!current.isValid()) return {};
-    return survey_.findings()[model_->indexOf(current.row())].check;
+    return checks_.findings()[model_->indexOf(current.row())].check;
 }
 
 void Panel::setOpen(int row) {
@@ -141,30 +142,30 @@ void Panel::showFilter() {
     filter_->setCurrent(current);
 }
 
-void Panel::onSurvey() {
+void Panel::onFindings() {
     showFilter();
     const bool none = model_->rowCount() == 0;
-    const QString range = widthsInSentence(viewing_.shown().leastWidth, viewing_.shown().mostWidth);
-    if (none && !survey_.isFresh())
+    const QString range = widthsInSentence(checks_.project().leastWidth, checks_.project().mostWidth);
+    if (none && !checks_.isFresh())
         empty_->setText("Checking every width " + range + "…");
     else if (none && model_->severity())
         empty_->setText("No " + severityTitle(*model_->severity()).toLower() + "s at any width " + range +
                         ".");
     else if (none)
         empty_->setText("No findings at any width " + range + "." + silencedTitle());
-    stack_->setCurrentIndex(none ? 1 : 0);
+    stack_->setCurrentWidget(none ? static_cast<QWidget*>(empty_) : list_);
     onChosen();
 }
 
 QString Panel::silencedTitle() const {
-    const std::size_t count = viewing_.shown().checking.silenced.size();
+    const std::size_t count = checks_.project().checking.silenced.size();
     if (count == 0) return {};
     return count == 1 ? " One check is silenced." : QString(" %1 checks are silenced.").arg(count);
 }
 
 // The chosen finding becomes the current row of the list, also if it was chosen on the axis.
 void Panel::onChosen() {
-    const auto chosen = survey_.chosen();
+    const auto chosen = checks_.chosen();
     const int row = chosen ? model_->rowOf(*chosen) : -1;
     if (row >= 0 && row != list_->currentIndex().row()) list_->setCurrentIndex(model_->index(row));
     if (!list_->currentIndex().isValid()) setOpen(-1);
@@ -172,11 +173,11 @@ void Panel::onChosen() {
 }
 
 bool Panel::go(int direction) {
-    const auto chosen = survey_.chosen();
+    const auto chosen = checks_.chosen();
     const int now = chosen ? model_->rowOf(*chosen) : -1;
     const int next = now >= 0 ? now + direction : direction > 0 ? 0 : model_->rowCount() - 1;
     if (next < 0 || next >= model_->rowCount()) return false;
-    survey_.choose(model_->indexOf(next));
+    checks_.choose(model_->indexOf(next));
     return true;
 }
 

@@ -17,7 +17,7 @@ class Panel : public QWidget {
     Q_OBJECT
 
 public:
-    Panel(Survey& survey, const Viewing& viewing, QWidget* parent = nullptr);
+    Panel(CheckRunner& checks, Document& document, QWidget* parent = nullptr);
     /// Chooses the next (+1) or previous (−1) listed finding; false if there is none.
     bool go(int direction);
     /// Name of the check that reported the current finding of the list; empty if there is none.
@@ -26,14 +26,14 @@ public:
     [[nodiscard]] QSize minimumSizeHint() const override { return {304, 160}; }
 
 private:
-    void onSurvey();
+    void onFindings();
     void onChosen();
     void showFilter();
     void setOpen(int row);
     [[nodiscard]] QString silencedTitle() const;
 
-    Survey& survey_;
-    const Viewing& viewing_;
+    CheckRunner& checks_;
+    Document& document_;
     Model* model_;
     controls::Segments* filter_;
     QListView* list_;

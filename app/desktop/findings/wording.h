@@ -3,7 +3,7 @@
 
 #include <QString>
 
-#include "document/survey.h"
+#include "session/check_runner.h"
 
 namespace tenter::desktop::findings {
 

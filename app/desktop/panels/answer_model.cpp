@@ -8,11 +8,10 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-Viewing::Mark markOf(const solve::Limit& limit, bool conflicts) {
+PlotMark markOf(const solve::Limit& limit, bool conflicts) {
     const solve::Binding& binding = limit.binding;
-    Viewing::Mark mark{binding.variant, binding.wish.role, limit.width, binding.size, {}, {}, conflicts};
-    if (binding.text.exists)
-        mark.part = {static_cast<int>(binding.text.card), static_cast<int>(binding.text.part)};
+    PlotMark mark{binding.variant, binding.wish.role, limit.width, binding.size, {}, {}, conflicts};
+    if (binding.text.exists) mark.part = project::PartRef{binding.text.card, binding.text.part};
     mark.says = QString::fromStdString(limit.fullText);
     return mark;
 }
@@ -107,7 +106,7 @@ QVariant AnswerModel::headerData(int section, Qt::Orientation orientation, int r
     return section == Band ? "Sizes in px" : section == NarrowEnd ? "Narrow end" : "Wide end";
 }
 
-std::optional<Viewing::Mark> AnswerModel::placeOf(const QModelIndex& index) const {
+std::optional<PlotMark> AnswerModel::placeOf(const QModelIndex& index) const {
     if (!index.isValid()) return std::nullopt;
     const Row& row = at(index.row());
     if (row.kind == RowKind::Limit) return markOf(row.limit, conflicts_);
@@ -116,11 +115,11 @@ std::optional<Viewing::Mark> AnswerModel::placeOf(const QModelIndex& index) cons
     const solve::EndSize& end = narrow ? row.sizes.narrow : row.sizes.wide;
     // The width of a breakpoint belongs to the band below it.
     const double width = end.width + (narrow && row.sizes.band > 0 ? 1 : 0);
-    return Viewing::Mark{row.sizes.variant, row.sizes.role, width, end.after, {}, {}, false};
+    return PlotMark{row.sizes.variant, row.sizes.role, width, end.after, {}, {}, false};
 }
 
-std::vector<Viewing::Mark> AnswerModel::marks() const {
-    std::vector<Viewing::Mark> marks;
+std::vector<PlotMark> AnswerModel::marks() const {
+    std::vector<PlotMark> marks;
     for (const Row& row : rows_)
         if (row.kind == RowKind::Limit) marks.push_back(markOf(row.limit, conflicts_));
     return marks;

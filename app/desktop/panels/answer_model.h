@@ -4,7 +4,7 @@
 #include <QAbstractTableModel>
 #include <vector>
 
-#include "document/viewing.h"
+#include "session/plot_annotations.h"
 #include "solve/answer_table.h"
 
 namespace tenter::desktop::panels {
@@ -32,9 +32,9 @@ public:
     /// The limit of a row of that kind.
     [[nodiscard]] const solve::Limit& limit(int row) const { return at(row).limit; }
     /// The place to go to from a cell: that of a limit, or an end of a band. None for a title.
-    [[nodiscard]] std::optional<Viewing::Mark> placeOf(const QModelIndex& index) const;
+    [[nodiscard]] std::optional<PlotMark> placeOf(const QModelIndex& index) const;
     /// The places of all limits, for the plots.
-    [[nodiscard]] std::vector<Viewing::Mark> marks() const;
+    [[nodiscard]] std::vector<PlotMark> marks() const;
 
 private:
     struct Row {

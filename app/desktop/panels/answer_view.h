@@ -17,7 +17,7 @@ public:
     explicit AnswerView(AnswerModel& model, QWidget* parent = nullptr);
 
 Q_SIGNALS:
-    void placeChosen(const Viewing::Mark& place);
+    void placeChosen(const PlotMark& place);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

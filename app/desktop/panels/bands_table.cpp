@@ -92,13 +92,13 @@ void BandsTable::build(std::size_t count) {
                 [this, line, band] { moveBreakpoint(band, line->upTo->value().get<double>()); });
         for (controls::NumberEditor* editor : {line->columns, line->upTo}) {
             connect(editor, &controls::Editor::finished, this,
-                    [this] { context_.viewing.document().endGesture(); });
+                    [this] { context_.session.document.endGesture(); });
             connect(editor, &controls::Editor::reverted, this, [this, line, band, editor] {
                 if (editor == line->columns)
                     setColumns(band, line->columns->value().get<int>());
                 else
                     moveBreakpoint(band, line->upTo->value().get<double>());
-                context_.viewing.document().endGesture();
+                context_.session.document.endGesture();
             });
             connect(editor, &controls::Editor::rejected, this, [this, line, editor](const QString& why) {
                 context_.showError(editor == line->columns ? "Columns" : "Breakpoint", why);
@@ -110,8 +110,8 @@ void BandsTable::build(std::size_t count) {
 }
 
 void BandsTable::refresh() {
-    const Viewing& viewing = context_.viewing;
-    const project::Variant& variant = viewing.shown().row().variants[viewing.variant()];
+    const Session& session = context_.session;
+    const project::Variant& variant = session.shown.project().row().variants[session.view.variant()];
     const auto& bands = variant.bands;
     build(bands.size());
     for (std::size_t i = 0; i < bands.size(); ++i) {
@@ -129,7 +129,7 @@ void BandsTable::refresh() {
             line.upTo->setValue(*bands[i].upTo);
             line.upTo->setName(QString("Breakpoint %1").arg(i + 1));
         }
-        const int columns = viewing.row().settings(i).row.columns.value_or(1);
+        const int columns = session.layouts.row().settings(i).row.columns.value_or(1);
         line.columns->setValue(columns);
         line.columns->setMarked(bands[i].set.row.columns.has_value());
         line.columns->setName("Columns, " + bandWidths(variant, i));
@@ -143,9 +143,9 @@ void BandsTable::refresh() {
 }
 
 void BandsTable::refreshWidth() {
-    const Viewing& viewing = context_.viewing;
-    add_->setText("Add breakpoint at " + pixels(std::round(viewing.width())));
-    const std::size_t band = viewing.band();
+    const Session& session = context_.session;
+    add_->setText("Add breakpoint at " + pixels(std::round(session.view.width())));
+    const std::size_t band = session.layouts.band();
     for (std::size_t i = 0; i < built_.size(); ++i) {
         built_[i]->current = i == band && built_.size() > 1;
         built_[i]->update();
@@ -153,7 +153,7 @@ void BandsTable::refreshWidth() {
 }
 
 void BandsTable::setColumns(std::size_t band, int columns) {
-    const std::size_t variant = context_.viewing.variant();
+    const std::size_t variant = context_.session.view.variant();
     context_.edit(
         "Change columns",
         [&](project::Project& project) {
@@ -167,7 +167,7 @@ void BandsTable::setColumns(std::size_t band, int columns) {
 }
 
 void BandsTable::moveBreakpoint(std::size_t band, double width) {
-    const std::size_t variant = context_.viewing.variant();
+    const std::size_t variant = context_.session.view.variant();
     context_.edit(
         "Move breakpoint",
         [&](project::Project& project) {
@@ -178,9 +178,9 @@ void BandsTable::moveBreakpoint(std::size_t band, double width) {
 }
 
 void BandsTable::addBreakpoint() {
-    const std::size_t variant = context_.viewing.variant();
-    const double width = std::round(context_.viewing.width());
-    const auto& bands = context_.viewing.document().project().row().variants[variant].bands;
+    const std::size_t variant = context_.session.view.variant();
+    const double width = std::round(context_.session.view.width());
+    const auto& bands = context_.session.document.project().row().variants[variant].bands;
     if (std::any_of(bands.begin(), bands.end(), [&](const project::Band& b) { return b.upTo == width; })) {
         context_.showMessage("There is already a breakpoint at " + pixels(width) + ".");
         return;
@@ -195,7 +195,7 @@ void BandsTable::addBreakpoint() {
 }
 
 void BandsTable::removeBand(std::size_t band) {
-    const std::size_t variant = context_.viewing.variant();
+    const std::size_t variant = context_.session.view.variant();
     context_.edit("Remove band", [&](project::Project& project) {
         auto& bands = project.row().variants[variant].bands;
         if (bands.size() < 2) return;

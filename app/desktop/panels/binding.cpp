@@ -24,12 +24,12 @@ Binding::Binding(Context& context, controls::Editor& editor, std::string subject
     });
     connect(&editor_, &controls::Editor::finished, this, [this] {
         editing_ = false;
-        context_.viewing.document().endGesture();
+        context_.session.document.endGesture();
     });
     connect(&editor_, &controls::Editor::reverted, this, [this] {
         if (editing_) put(start_);
         editing_ = false;
-        context_.viewing.document().endGesture();
+        context_.session.document.endGesture();
         refresh();
     });
     connect(&editor_, &controls::Editor::cleared, this, &Binding::reset);
@@ -52,19 +52,19 @@ std::optional<double> Binding::pixels() const {
         const auto length = units::Length::parse(held_.value.get<std::string>());
         if (length && (length->unit() == units::Unit::Px || length->isZero())) return std::nullopt;
     }
-    return computedPixels(context_.viewing, path(), held_.value);
+    return computedPixels(context_.session.layouts, path(), held_.value);
 }
 
 void Binding::put(const project::Json& value) {
-    const auto problems = context_.viewing.setSetting(undoName(name(), value.is_null()), path(), value,
-                                                      QString::fromStdString(path()));
+    const auto problems = context_.session.scope.setSetting(undoName(name(), value.is_null()), path(), value,
+                                                            QString::fromStdString(path()));
     if (problems.empty()) return;
     context_.showRefusal(problems, name());
     refresh();
 }
 
 void Binding::refresh() {
-    held_ = desktop::settingValue(context_.viewing, path());
+    held_ = settingValue(context_.session, path());
     editor_.setValue(held_.value);
     editor_.setName(name());
     if (QWidget* field = editor_.focusProxy()) field->setAccessibleDescription(description());
@@ -73,19 +73,19 @@ void Binding::refresh() {
 
 void Binding::reset() {
     put(project::Json());
-    context_.viewing.document().endGesture();
+    context_.session.document.endGesture();
     refresh();
 }
 
 void Binding::editOverridingLayer() {
-    if (held_.overriddenBy) context_.viewing.setScope(*held_.overriddenBy);
+    if (held_.overriddenBy) context_.session.scope.setLayer(*held_.overriddenBy);
 }
 
 QString Binding::description() const {
-    QString text = name() + ": " + originTitle(context_.viewing, held_) + '.';
+    QString text = name() + ": " + originTitle(context_.session, held_) + '.';
     if (held_.overriddenBy)
         text += QString(" Overridden at this width by %1: %2.")
-                    .arg(scopeTitle(context_.viewing, *held_.overriddenBy),
+                    .arg(scopeTitle(context_.session.layouts, *held_.overriddenBy),
                          editor_.textOf(held_.overridingValue));
     return text;
 }

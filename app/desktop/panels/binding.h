@@ -4,7 +4,7 @@
 #include <QObject>
 
 #include "controls/editor.h"
-#include "document/setting_origin.h"
+#include "panels/setting_origin.h"
 #include "panels/target.h"
 
 namespace tenter::desktop::panels {

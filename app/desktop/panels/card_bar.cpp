@@ -50,68 +50,75 @@ QToolButton* CardBar::button(const QIcon& icon, const QString& name) {
     return button;
 }
 
-int CardBar::cardOf(const Viewing& viewing) {
-    const int count = static_cast<int>(viewing.untried().row().cards.size());
-    if (count == 0) return -1;
-    return std::clamp(viewing.selection().card, 0, count - 1);
+std::optional<std::size_t> CardBar::cardOf(const Session& session) {
+    const std::size_t count = session.shown.untried().row().cards.size();
+    if (count == 0) return std::nullopt;
+    return std::min(session.selection.card().value_or(0), count - 1);
 }
 
 void CardBar::refresh() {
-    const int count = static_cast<int>(context_.viewing.untried().row().cards.size());
-    const int card = cardOf(context_.viewing);
-    title_->setText(card < 0 ? "No cards" : QString("Card %1 of %2").arg(card + 1).arg(count));
-    previous_->setEnabled(card > 0);
-    next_->setEnabled(card >= 0 && card + 1 < count);
+    const project::Project& project = context_.session.shown.untried();
+    const std::size_t count = project.row().cards.size();
+    const auto card = cardOf(context_.session);
+    title_->setText(card ? QString("Card %1 of %2").arg(*card + 1).arg(count) : QString("No cards"));
+    previous_->setEnabled(card && *card > 0);
+    next_->setEnabled(card && *card + 1 < count);
     if (!add_) return;
-    const bool own = !context_.viewing.untried().row().given;
     for (QToolButton* each : {earlier_, later_, add_, remove_})
-        each->setVisible(own);
-    earlier_->setEnabled(card > 0);
-    later_->setEnabled(card >= 0 && card + 1 < count);
-    remove_->setEnabled(card >= 0);
+        each->setVisible(!project.row().given);
+    earlier_->setEnabled(previous_->isEnabled());
+    later_->setEnabled(next_->isEnabled());
+    remove_->setEnabled(card.has_value());
+}
+
+std::optional<std::size_t> CardBar::cardBeside(int by) const {
+    const auto card = cardOf(context_.session);
+    const std::size_t count = context_.session.document.project().row().cards.size();
+    if (!card || (by < 0 && *card == 0) || *card + static_cast<std::size_t>(by) >= count) return std::nullopt;
+    return *card + static_cast<std::size_t>(by);
 }
 
 void CardBar::go(int by) {
-    Viewing& viewing = context_.viewing;
-    const int card = cardOf(viewing) + by;
-    const auto& cards = viewing.document().project().row().cards;
-    if (card < 0 || card >= static_cast<int>(cards.size())) return;
-    const auto count = static_cast<int>(cards[static_cast<std::size_t>(card)].parts.size());
-    viewing.select({card, std::min(viewing.selection().part, count - 1)});
+    const auto card = cardBeside(by);
+    if (!card) return;
+    const std::size_t count = context_.session.document.project().row().cards[*card].parts.size();
+    auto part = context_.session.selection.place().value_or(Place{}).part;
+    if (part && count > 0)
+        part = std::min(*part, count - 1);
+    else
+        part.reset();
+    context_.session.selection.select(Place{*card, part});
 }
 
 void CardBar::addCard() {
-    const int card = cardOf(context_.viewing);
+    const auto card = cardOf(context_.session);
     const bool accepted = context_.edit("Add card", [&](project::Project& project) {
-        if (card < 0) {
+        if (!card) {
             project.row().cards.push_back(newCard());
         } else {
-            const auto at = project.row().cards.begin() + card;
+            const auto at = project.row().cards.begin() + static_cast<std::ptrdiff_t>(*card);
             project.row().cards.insert(at + 1, project::Card(*at));
         }
     });
-    if (accepted) context_.viewing.select({card + 1, -1});
+    if (accepted) context_.session.selection.select(Place{card ? *card + 1 : 0, {}});
 }
 
 void CardBar::removeCard() {
-    const int card = cardOf(context_.viewing);
-    if (card < 0) return;
+    const auto card = cardOf(context_.session);
+    if (!card) return;
     context_.edit("Remove card", [&](project::Project& project) {
-        project.row().cards.erase(project.row().cards.begin() + card);
+        project.row().cards.erase(project.row().cards.begin() + static_cast<std::ptrdiff_t>(*card));
     });
 }
 
 void CardBar::moveCard(int by) {
-    const int card = cardOf(context_.viewing);
-    const int to = card + by;
-    if (card < 0 || to < 0 ||
-        to >= static_cast<int>(context_.viewing.document().project().row().cards.size()))
-        return;
+    const auto card = cardOf(context_.session);
+    const auto to = cardBeside(by);
+    if (!to) return;
     context_.edit("Move card", [&](project::Project& project) {
-        std::swap(project.row().cards[static_cast<std::size_t>(card)],
-                  project.row().cards[static_cast<std::size_t>(to)]);
+        std::swap(project.row().cards[*card], project.row().cards[*to]);
     });
-    context_.viewing.select({to, context_.viewing.selection().part});
+    context_.session.selection.select(Place{*to, context_.session.selection.place().value_or(Place{}).part});
 }
 
 }  // namespace tenter::desktop::panels

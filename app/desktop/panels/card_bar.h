@@ -15,11 +15,13 @@ public:
     /// `editing`: with buttons that add, remove and move cards. They are hidden while the row is imported.
     CardBar(Context& context, bool editing, QWidget* parent = nullptr);
     void refresh();
-    /// Index of the selected card, else of the first; −1 if there is none.
-    [[nodiscard]] static int cardOf(const Viewing& viewing);
+    /// Index of the selected card, else of the first; empty if there is none.
+    [[nodiscard]] static std::optional<std::size_t> cardOf(const Session& session);
 
 private:
     QToolButton* button(const QIcon& icon, const QString& name);
+    /// The card `by` places after the current one; empty if there is none.
+    [[nodiscard]] std::optional<std::size_t> cardBeside(int by) const;
     void go(int by);
     void addCard();
     void removeCard();

@@ -53,7 +53,7 @@ void ColourPanel::add(const QString& title, controls::Editor* editor, const std:
 bool ColourPanel::isFor(For roles) const {
     const std::string& role = context().target.subject();
     return roles == For::All || role == "button" ||
-           (roles == For::Links && containsLinks(viewing().shown(), role));
+           (roles == For::Links && containsLinks(session().shown.project(), role));
 }
 
 void ColourPanel::buildText() {
@@ -118,18 +118,19 @@ void ColourPanel::refreshPixels() {
 void ColourPanel::showContrast() {
     if (!context().target.isText()) return;
     const std::string& role = context().target.subject();
-    const project::Settings& settings = viewing().row().settings(viewing().band());
+    const project::Settings& settings = session().layouts.row().settings(session().layouts.band());
     const project::TextStyle* found = settings.text.find(role);
     const project::TextStyle style = found ? *found : project::defaultText(role);
     constexpr units::Colour none{0, 0, 0, 0};
     // The colours under the text, from the page up.
-    units::Colour ground = units::compositeOver(
-        viewing().shown().page.at(viewing().width()).container.background, {255, 255, 255, 255});
+    const project::Page& page = session().shown.project().page;
+    units::Colour ground =
+        units::compositeOver(page.at(session().view.width()).container.background, {255, 255, 255, 255});
     ground = units::compositeOver(settings.row.background.value_or(none), ground);
     ground = units::compositeOver(settings.card.background.value_or(none), ground);
     const units::Colour own = style.background.value_or(none);
     const units::Colour ink = style.colour.value_or(units::Colour{});
-    const double size = row::fontSizeHere(viewing(), role).value_or(16);
+    const double size = row::fontSizeHere(session().layouts.current(), role).value_or(16);
     const double weight = style.weight.value_or(400);
     plain_->judge(ink, units::compositeOver(own, ground), size, weight);
     const bool hovers = isFor(For::Links) && (style.hover.colour || style.hover.background);

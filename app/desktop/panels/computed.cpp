@@ -22,26 +22,26 @@ std::string roleIn(const std::string& path) {
     return path.substr(5, path.find('/', 5) - 5);
 }
 
-units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
-    const project::Page& page = viewing.shown().page;
-    const layout::Layout& layout = viewing.layout();
+units::LengthBasis basisOf(const LayoutCache& layouts, const std::string& path) {
+    const project::Page& page = layouts.project().page;
+    const layout::Layout& layout = layouts.layout();
     const double scrollbar = page.scrollbar.width;
-    const bool shrinks = page.scrollbar.always && viewing.row().profile().vwExcludesSteadyScrollbar();
+    const bool shrinks = page.scrollbar.always && layouts.row().profile().vwExcludesSteadyScrollbar();
     units::LengthBasis basis;
-    basis.rem = viewing.row().rem(viewing.width());
-    basis.em = row::fontSizeHere(viewing, roleIn(path)).value_or(basis.rem);
-    basis.vw = viewing.width() - (shrinks ? scrollbar : 0);
-    basis.cqi = viewing.row().cardWidth(viewing.width());
+    basis.rem = layouts.row().rem(layouts.width());
+    basis.em = row::fontSizeHere(layouts.current(), roleIn(path)).value_or(basis.rem);
+    basis.vw = layouts.width() - (shrinks ? scrollbar : 0);
+    basis.cqi = layouts.row().cardWidth(layouts.width());
     basis.percent = basis.cqi;
     if (startsWith(path, "card/")) basis.percent = layout.cards.empty() ? 0 : layout.cards.front().box.width;
     if (startsWith(path, "row/")) {
         units::LengthBasis ofPage = basis;
-        ofPage.percent = viewing.width() - scrollbar;
+        ofPage.percent = layouts.width() - scrollbar;
         const double content =
-            layout.container.width - inlinePadding(page.at(viewing.width()).container.padding, ofPage);
+            layout.container.width - inlinePadding(page.at(layouts.width()).container.padding, ofPage);
         basis.percent = content;
         if (path == "row/columnGap") {
-            const auto& padding = viewing.row().settings(viewing.band()).row.padding;
+            const auto& padding = layouts.row().settings(layouts.band()).row.padding;
             basis.percent = layout.row.width - inlinePadding(padding, basis);
         }
     }
@@ -50,15 +50,15 @@ units::LengthBasis basisOf(const Viewing& viewing, const std::string& path) {
 
 }  // namespace
 
-std::optional<double> computedPixels(const Viewing& viewing, const std::string& path,
+std::optional<double> computedPixels(const LayoutCache& layouts, const std::string& path,
                                      const project::Json& value) {
     const bool lineHeight = path.size() > 10 && path.compare(path.size() - 10, 10, "lineHeight") == 0;
     if (lineHeight && value.is_number())
-        return units::LineHeight::times(value.get<double>()).resolve(basisOf(viewing, path));
+        return units::LineHeight::times(value.get<double>()).resolve(basisOf(layouts, path));
     if (!value.is_string()) return std::nullopt;
     const auto length = units::Length::parse(value.get<std::string>());
     if (!length || length->isKeyword()) return std::nullopt;
-    return length->resolve(basisOf(viewing, path));
+    return length->resolve(basisOf(layouts, path));
 }
 
 }  // namespace tenter::desktop::panels

@@ -4,12 +4,12 @@
 #include <optional>
 #include <string>
 
-#include "document/viewing.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::panels {
 
 /// CSS px of the length or line height `value` of the setting `path`; empty for keywords and other values.
-std::optional<double> computedPixels(const Viewing& viewing, const std::string& path,
+std::optional<double> computedPixels(const LayoutCache& layouts, const std::string& path,
                                      const project::Json& value);
 
 }  // namespace tenter::desktop::panels

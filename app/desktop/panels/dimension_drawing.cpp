@@ -99,7 +99,7 @@ DimensionDrawing::Boxes DimensionDrawing::boxes() const {
 
 std::optional<double> DimensionDrawing::computed(int field) const {
     const Binding& binding = *fields_[static_cast<std::size_t>(field)].binding;
-    return computedPixels(context_.viewing, binding.path(), binding.held().value);
+    return computedPixels(context_.session.layouts, binding.path(), binding.held().value);
 }
 
 void DimensionDrawing::place() {

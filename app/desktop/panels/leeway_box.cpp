@@ -60,15 +60,15 @@ LeewayBox::LeewayBox(Context& context, QWidget* parent)
 }
 
 void LeewayBox::refresh() {
-    const Viewing& viewing = context_.viewing;
+    const Session& session = context_.session;
     // The leeway is that of the document, not of a proposal.
-    if (!viewing.showsDocument()) return;
-    const project::Variant& variant = viewing.shown().row().variants[viewing.variant()];
-    const std::size_t band = viewing.band();
-    QString intro = "Leeway in the band " + bandTitle(viewing, band) + " at the current sizes.";
+    if (!session.shown.showsDocument()) return;
+    const project::Variant& variant = session.shown.project().row().variants[session.view.variant()];
+    const std::size_t band = session.layouts.band();
+    QString intro = "Leeway in the band " + bandTitle(session.layouts, band) + " at the current sizes.";
     const bool hasBreakpoint = variant.bands.size() > 1;
     if (!hasBreakpoint) intro += " A variant with one band has no breakpoint.";
-    const bool hasGap = viewing.row().settings(band).row.columns.value_or(1) > 1;
+    const bool hasGap = session.layouts.row().settings(band).row.columns.value_or(1) > 1;
     if (!hasGap) intro += " One column has no gap.";
     intro_->setText(intro);
     buttons_[0]->setEnabled(hasBreakpoint);
@@ -78,19 +78,19 @@ void LeewayBox::refresh() {
 
 void LeewayBox::showLeeway(solve::LeewaySetting setting, QPushButton* button) {
     pressed_ = button;
-    const Viewing& viewing = context_.viewing;
-    const project::Project& project = viewing.document().project();
-    const std::size_t variant = viewing.variant();
-    std::size_t band = viewing.row().bandAt(viewing.width());
+    Session& session = context_.session;
+    const project::Project& project = session.document.project();
+    const std::size_t variant = session.view.variant();
+    std::size_t band = session.layouts.row().bandAt(session.view.width());
     // The widest band has no end: its breakpoint is where it starts.
     if (setting == solve::LeewaySetting::Breakpoint && band > 0 &&
         !project.row().variants[variant].bands[band].upTo)
         --band;
-    const auto leeway = solve::leewayOf(project, variant, band, setting, viewing.document().store());
+    const auto leeway = solve::leewayOf(project, variant, band, setting, session.document.store());
     const auto& entry =
         entries[static_cast<std::size_t>(std::ranges::find(buttons_, button) - buttons_.begin())];
     if (!leeway) {
-        const auto& width = viewing.row().settings(band).row.width;
+        const auto& width = session.layouts.row().settings(band).row.width;
         const bool isKeyword = setting == solve::LeewaySetting::RowWidth && width && width->isKeyword();
         proposal_->open({}, {}, nullptr,
                         {isKeyword ? "The row width of this band is a keyword, so it has no leeway."
@@ -98,7 +98,7 @@ void LeewayBox::showLeeway(solve::LeewaySetting setting, QPushButton* button) {
         return;
     }
     const QString text = QString::fromStdString(solve::describe(project, variant, band, setting, *leeway));
-    Viewing::Proposal proposal;
+    ShownProject::Proposal proposal;
     QString buttonText;
     if (leeway->range && leeway->range->suggested != leeway->current) {
         proposal = std::make_shared<const project::Project>(

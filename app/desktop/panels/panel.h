@@ -61,8 +61,8 @@ protected:
     /// The title of the section started last.
     [[nodiscard]] QLabel* sectionLabel() const { return sectionLabel_; }
     [[nodiscard]] Context& context() const { return context_; }
-    [[nodiscard]] Viewing& viewing() const { return context_.viewing; }
-    [[nodiscard]] Document& document() const { return context_.viewing.document(); }
+    [[nodiscard]] Session& session() const { return context_.session; }
+    [[nodiscard]] Document& document() const { return context_.session.document; }
 
 private:
     Context& context_;

@@ -10,6 +10,7 @@
 #include "controls/number_editors.h"
 #include "document/place_picture.h"
 #include "document/wording.h"
+#include "row/lookup.h"
 
 namespace tenter::desktop::panels {
 
@@ -116,51 +117,49 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     connect(focus_, &FocusPicker::released, this, [this] { document().endGesture(); });
 }
 
-int PicturesPanel::partIndex() const {
-    const int card = CardBar::cardOf(viewing());
-    if (card < 0) return -1;
-    const auto& parts = viewing().untried().row().cards[static_cast<std::size_t>(card)].parts;
-    const int selected = viewing().selection().part;
-    const auto isPicture = [&](const project::Part& p) {
-        return std::holds_alternative<project::PicturePart>(p);
+std::optional<project::PartRef> PicturesPanel::place() const {
+    const auto card = CardBar::cardOf(session());
+    if (!card) return std::nullopt;
+    const auto& parts = session().shown.untried().row().cards[*card].parts;
+    const auto isPicture = [](const project::Part& part) {
+        return std::holds_alternative<project::PicturePart>(part);
     };
-    if (selected >= 0 && selected < static_cast<int>(parts.size()) &&
-        isPicture(parts[static_cast<std::size_t>(selected)]))
-        return selected;
-    const auto at = std::find_if(parts.begin(), parts.end(), isPicture);
-    return at == parts.end() ? -1 : static_cast<int>(at - parts.begin());
+    const auto selected = session().selection.part();
+    if (selected && selected->part < parts.size() && isPicture(parts[selected->part]))
+        return project::PartRef{*card, selected->part};
+    const auto first = std::ranges::find_if(parts, isPicture);
+    if (first == parts.end()) return std::nullopt;
+    return project::PartRef{*card, static_cast<std::size_t>(first - parts.begin())};
 }
 
 const project::PicturePart* PicturesPanel::picture() const {
-    const int part = partIndex();
-    if (part < 0) return nullptr;
-    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
-    return std::get_if<project::PicturePart>(
-        &viewing().untried().row().cards[card].parts[static_cast<std::size_t>(part)]);
+    const auto at = place();
+    return at ? std::get_if<project::PicturePart>(&session().shown.untried().part(*at)) : nullptr;
+}
+
+std::optional<layout::Box> PicturesPanel::slot() const {
+    const layout::Layout& layout = session().layouts.layout();
+    const auto part = row::indexOf(layout, place());
+    return part ? std::optional(layout.parts[*part].box) : std::nullopt;
 }
 
 void PicturesPanel::editPicture(const QString& name, const std::function<void(project::PicturePart&)>& change,
                                 const QString& gesture) {
-    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
-    const auto part = static_cast<std::size_t>(partIndex());
-    if (!picture()) return;
+    const auto at = place();
+    if (!at) return;
     context().edit(
-        name,
-        [&](project::Project& project) {
-            change(std::get<project::PicturePart>(project.row().cards[card].parts[part]));
-        },
-        gesture.isEmpty() ? gesture : QString("picture/%1/%2/%3").arg(gesture).arg(card).arg(part));
+        name, [&](project::Project& project) { change(std::get<project::PicturePart>(project.part(*at))); },
+        gesture.isEmpty() ? gesture : QString("picture/%1/%2/%3").arg(gesture).arg(at->card).arg(at->part));
 }
 
 void PicturesPanel::chooseFile() {
-    const int card = CardBar::cardOf(viewing());
-    if (card < 0) return;
+    const auto card = CardBar::cardOf(session());
+    if (!card) return;
     const QString file = QFileDialog::getOpenFileName(this, "Choose picture",
                                                       QString::fromStdString(document().folder().string()),
                                                       "Pictures (*.png *.jpg *.jpeg *.webp *.avif)");
     if (file.isEmpty()) return;
-    if (const auto done = placePictures(document(), static_cast<std::size_t>(card), {file});
-        !done.problem.isEmpty())
+    if (const auto done = placePictures(document(), *card, {file}); !done.problem.isEmpty())
         context().showMessage(done.problem);
 }
 
@@ -168,23 +167,11 @@ void PicturesPanel::refresh() {
     Panel::refresh();
     bar_->refresh();
     const project::PicturePart* shown = picture();
-    choose_->setEnabled(CardBar::cardOf(viewing()) >= 0);
+    choose_->setEnabled(CardBar::cardOf(session()).has_value());
     alt_->setEnabled(shown);
     focus_->setEnabled(shown);
     alt_->setValue(shown ? Json(shown->alt) : Json());
     showSlot();
-}
-
-double PicturesPanel::slotRatio() const {
-    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
-    const auto part = static_cast<std::size_t>(partIndex());
-    const layout::Layout& layout = viewing().layout();
-    if (card < layout.cards.size())
-        for (std::uint32_t i = 0; i < layout.cards[card].partCount; ++i) {
-            const layout::LaidPart& laid = layout.parts[layout.cards[card].firstPart + i];
-            if (laid.index == part && laid.box.height > 0) return laid.box.width / laid.box.height;
-        }
-    return 1;
 }
 
 void PicturesPanel::refreshPixels() {
@@ -196,29 +183,23 @@ void PicturesPanel::showSlot() {
     const project::PicturePart* shown = picture();
     if (!shown) {
         focus_->preview({}, 0.5, 0.5, 1);
-        file_->setText(CardBar::cardOf(viewing()) < 0 ? "The row has no cards."
-                                                      : "This card has no picture.");
+        file_->setText(CardBar::cardOf(session()) ? "This card has no picture." : "The row has no cards.");
         slot_->clear();
         return;
     }
     const auto path = document().folder() / shown->file;
-    focus_->preview(QString::fromStdString(path.string()), shown->focusX, shown->focusY, slotRatio());
+    const std::optional<layout::Box> slot = this->slot();
+    const double ratio = slot && slot->height > 0 ? slot->width / slot->height : 1;
+    focus_->preview(QString::fromStdString(path.string()), shown->focusX, shown->focusY, ratio);
     file_->setText(QString::fromStdString(shown->file) + "\n" + figure(shown->width) + " × " +
                    figure(shown->height) + " image pixels");
-    const auto card = static_cast<std::size_t>(CardBar::cardOf(viewing()));
-    const layout::Layout& layout = viewing().layout();
     slot_->clear();
-    if (card >= layout.cards.size()) return;
-    for (std::uint32_t i = 0; i < layout.cards[card].partCount; ++i) {
-        const layout::LaidPart& laid = layout.parts[layout.cards[card].firstPart + i];
-        if (laid.index != static_cast<std::size_t>(partIndex())) continue;
-        const double across = laid.box.width;
-        // With object-fit cover, the height of the slot may need more pixels than its width does.
-        const double needed = std::max(across, laid.box.height * shown->width / std::max(1.0, shown->height));
-        QString text = "Slot at this width: " + figure(across, 1) + " × " + pixels(laid.box.height, 1);
-        if (needed > 0) text += "\nImage pixels per CSS px: " + figure(shown->width / needed, 2);
-        slot_->setText(text);
-    }
+    if (!slot) return;
+    // With object-fit cover, the height of the slot may need more pixels than its width does.
+    const double needed = std::max(slot->width, slot->height * shown->width / std::max(1.0, shown->height));
+    QString text = "Slot at this width: " + figure(slot->width, 1) + " × " + pixels(slot->height, 1);
+    if (needed > 0) text += "\nImage pixels per CSS px: " + figure(shown->width / needed, 2);
+    slot_->setText(text);
 }
 
 }  // namespace tenter::desktop::panels

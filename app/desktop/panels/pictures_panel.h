@@ -19,14 +19,16 @@ public:
     void refreshPixels() override;
 
 private:
-    /// The picture part of the card that is shown, or null.
+    /// The picture that is shown: the selected one, or the first of the card; empty if the card has none.
+    [[nodiscard]] std::optional<project::PartRef> place() const;
+    /// That picture, or null.
     [[nodiscard]] const project::PicturePart* picture() const;
-    [[nodiscard]] int partIndex() const;
+    /// Its slot at the current width; empty if it is not laid out.
+    [[nodiscard]] std::optional<layout::Box> slot() const;
     void editPicture(const QString& name, const std::function<void(project::PicturePart&)>& change,
                      const QString& gesture = {});
     void chooseFile();
     void showSlot();
-    [[nodiscard]] double slotRatio() const;
 
     CardBar* bar_;
     FocusPicker* focus_;

@@ -31,18 +31,18 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
     grid->setColumnStretch(1, 1);
     editor_->setName(name_);
     connect(editor_, &controls::Editor::edited, this, [this] {
-        if (!editing_) start_ = get_(context_.viewing.document().project());
+        if (!editing_) start_ = get_(context_.session.document.project());
         editing_ = true;
         put(editor_->value());
     });
     connect(editor_, &controls::Editor::finished, this, [this] {
         editing_ = false;
-        context_.viewing.document().endGesture();
+        context_.session.document.endGesture();
     });
     connect(editor_, &controls::Editor::reverted, this, [this] {
         if (editing_) put(start_);
         editing_ = false;
-        context_.viewing.document().endGesture();
+        context_.session.document.endGesture();
         refresh();
     });
     connect(editor_, &controls::Editor::cleared, this, [this] {
@@ -71,7 +71,7 @@ void ProjectRow::setOptional(IsSet isSet) {
 }
 
 void ProjectRow::refresh() {
-    const project::Project& project = context_.viewing.shown();
+    const project::Project& project = context_.session.shown.project();
     editor_->setValue(get_(project));
     if (!isSetIn_) return;
     isSet_ = isSetIn_(project);

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "panels/into_view.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::panels {
 
@@ -32,14 +33,14 @@ ProposalBox::ProposalBox(Context& context, QWidget* parent)
     connect(apply_, &QPushButton::clicked, this, &ProposalBox::apply);
     connect(discard_, &QPushButton::clicked, this, &ProposalBox::discard);
     // The proposal was computed for the document as it was.
-    connect(&context_.viewing.document(), &Document::changed, this, &ProposalBox::close);
-    connect(&context_.viewing, &Viewing::proposed, this, [this] {
-        if (open_ && context_.viewing.proposal() != proposal_) close();
+    connect(&context_.session.document, &Document::changed, this, &ProposalBox::close);
+    onChange(context_.session.shown, ShownProject::Change::Proposal, this, [this] {
+        if (open_ && context_.session.shown.proposal() != proposal_) close();
     });
     QWidget::hide();
 }
 
-void ProposalBox::open(const QString& undoName, const QString& buttonText, Viewing::Proposal proposal,
+void ProposalBox::open(const QString& undoName, const QString& buttonText, ShownProject::Proposal proposal,
                        const QStringList& text) {
     undoName_ = undoName;
     proposal_ = std::move(proposal);
@@ -49,13 +50,13 @@ void ProposalBox::open(const QString& undoName, const QString& buttonText, Viewi
     apply_->setVisible(proposal_ != nullptr);
     discard_->setText(proposal_ ? "Discard" : "Close");
     show();
-    context_.viewing.propose(proposal_);
+    context_.session.shown.propose(proposal_);
     (proposal_ ? apply_ : discard_)->setFocus();
     bringIntoView(this, apply_->isHidden() ? discard_ : apply_);
 }
 
 void ProposalBox::apply() {
-    const Viewing::Proposal applied = std::exchange(proposal_, nullptr);
+    const ShownProject::Proposal applied = std::exchange(proposal_, nullptr);
     if (!applied) return;
     context_.edit(undoName_, [&](project::Project& project) { project = *applied; });
     Q_EMIT closed();
@@ -65,7 +66,7 @@ void ProposalBox::discard() {
     const bool wasOpen = open_;
     close();
     if (!wasOpen) return;
-    context_.viewing.propose(nullptr);
+    context_.session.shown.propose(nullptr);
     Q_EMIT closed();
 }
 

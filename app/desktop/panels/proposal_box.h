@@ -15,7 +15,7 @@ public:
     explicit ProposalBox(Context& context, QWidget* parent = nullptr);
     /// Shows a preview of `proposal`. It is null if there is nothing to apply. `undoName` is the name of the
     /// undo step, `buttonText` that of the button that applies it, `text` the description by paragraphs.
-    void open(const QString& undoName, const QString& buttonText, Viewing::Proposal proposal,
+    void open(const QString& undoName, const QString& buttonText, ShownProject::Proposal proposal,
               const QStringList& text);
     /// Ends the preview without applying it.
     void discard();
@@ -36,7 +36,7 @@ private:
     QPushButton* apply_;
     QPushButton* discard_;
     QString undoName_;
-    Viewing::Proposal proposal_;
+    ShownProject::Proposal proposal_;
     bool open_ = false;
 };
 

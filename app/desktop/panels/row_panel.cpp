@@ -88,22 +88,24 @@ void RowPanel::buildVariant() {
     section("Variant");
     explain(glossary::variant);
     const auto shownVariant = [this](const Project& p) -> const project::Variant& {
-        return p.row().variants[std::min(viewing().variant(), p.row().variants.size() - 1)];
+        return p.row().variants[std::min(session().view.variant(), p.row().variants.size() - 1)];
     };
     property(
         "Name", "Variant name", new TextEditor, [=](const Project& p) { return Json(shownVariant(p).name); },
-        [this](Project& p, const Json& v) { p.row().variants[viewing().variant()].name = textOf(v); });
+        [this](Project& p, const Json& v) { p.row().variants[session().view.variant()].name = textOf(v); });
     auto* className = new TextEditor([this](const QString& text) {
         if (QString wrong = wrongWithClass(text); !wrong.isEmpty()) return wrong;
         const auto other = document().project().row().findVariant(text.toStdString());
-        if (other && *other != viewing().variant())
+        if (other && *other != session().view.variant())
             return QString("enter another class; a variant of this row has it already");
         return QString();
     });
     property(
         "Class", "Variant class", className,
         [=](const Project& p) { return Json(shownVariant(p).className); },
-        [this](Project& p, const Json& v) { p.row().variants[viewing().variant()].className = textOf(v); });
+        [this](Project& p, const Json& v) {
+            p.row().variants[session().view.variant()].className = textOf(v);
+        });
     variants_ = new VariantButtons(context());
     addWidget(variants_);
     addFindable("Add a variant", variants_->addButton());

@@ -63,17 +63,17 @@ ScaleBox::ScaleBox(Context& context, QWidget* parent)
 }
 
 void ScaleBox::refresh() {
-    const project::Project& project = context_.viewing.document().project();
+    const project::Project& project = context_.session.document.project();
     useCardWidth_->setVisible(someSizeFollows(project, project::Follow::Viewport));
     usePageWidth_->setVisible(someSizeFollows(project, project::Follow::Card));
     for (QPushButton* button : {useCardWidth_, usePageWidth_})
-        button->setEnabled(!context_.viewing.showsSaved());
+        button->setEnabled(!context_.session.shown.showsSaved());
 }
 
 void ScaleBox::previewCardWidth() {
-    const project::Project& project = context_.viewing.document().project();
+    const project::Project& project = context_.session.document.project();
     project::Problems problems;
-    auto scale = solve::toCardScale(project, context_.viewing.document().store(), problems);
+    auto scale = solve::toCardScale(project, context_.session.document.store(), problems);
     QStringList text;
     if (scale)
         for (const std::string& sentence : solve::describe(project, *scale))
@@ -88,8 +88,8 @@ void ScaleBox::previewCardWidth() {
 void ScaleBox::previewPageWidth() {
     project::Problems problems;
     auto converted = std::make_shared<const project::Project>(
-        sizesByPageWidth(context_.viewing.document().project(), context_.viewing.document().store(),
-                         context_.viewing.profile(), problems));
+        sizesByPageWidth(context_.session.document.project(), context_.session.document.store(),
+                         context_.session.view.profile(), problems));
     proposal_->open("Use viewport width for all sizes", "Apply sizes", std::move(converted),
                     QStringList{"Each band gets its own ramps, which follow the viewport width. Cards are no "
                                 "longer size containers. If you change the column count later, solve the "

@@ -16,6 +16,7 @@
 #include "panels/tabs.h"
 #include "panels/text_panel.h"
 #include "panels/words_panel.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::panels {
 
@@ -32,11 +33,11 @@ QLabel* quietLabel(QWidget* parent) {
 
 }  // namespace
 
-SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
+SidePanel::SidePanel(Session& session, QWidget* parent)
     : QWidget(parent),
-      viewing_(viewing),
-      target_(viewing),
-      context_{viewing, target_, [this](const QString& text) { showMessage(text); }},
+      session_(session),
+      target_(session.document, session.selection),
+      context_{session, target_, [this](const QString& text) { showMessage(text); }},
       tabs_(new Tabs(this)),
       header_(new QWidget(this)),
       subject_(new controls::CalmCombo(header_)),
@@ -70,37 +71,39 @@ SidePanel::SidePanel(Viewing& viewing, QWidget* parent)
     head->addWidget(scope_);
     head->addWidget(scopeNote_);
 
-    addPanel("Row", new RowPanel(context_));
-    addPanel("Text", new TextPanel(context_));
-    addPanel("Spacing", new SpacingPanel(context_));
-    addPanel("Colour", new ColourPanel(context_));
+    addPanel(PanelKind::Row, "Row", new RowPanel(context_));
+    addPanel(PanelKind::Text, "Text", new TextPanel(context_));
+    addPanel(PanelKind::Spacing, "Spacing", new SpacingPanel(context_));
+    addPanel(PanelKind::Colour, "Colour", new ColourPanel(context_));
     auto* words = new WordsPanel(context_);
     connect(words, &WordsPanel::importRowRequested, this, &SidePanel::importRowRequested);
     connect(words, &WordsPanel::ownMarkupRequested, this, &SidePanel::ownMarkupRequested);
-    addPanel("Words", words);
-    addPanel("Pictures", new PicturesPanel(context_));
+    addPanel(PanelKind::Words, "Words", words);
+    addPanel(PanelKind::Pictures, "Pictures", new PicturesPanel(context_));
 
     soon_.setSingleShot(true);
     soon_.setInterval(0);
     connect(&soon_, &QTimer::timeout, this, &SidePanel::refreshNow);
-    connect(tabs_, &QTabBar::currentChanged, this, [this](int index) {
-        stack_->setCurrentIndex(index);
+    connect(tabs_, &QTabBar::currentChanged, this, [this] {
+        stack_->setCurrentWidget(currentPage().area);
         foot_->clear();
         refreshNow();
     });
     connect(subject_, &QComboBox::activated, this,
             [this](int index) { target_.set(subjects_[static_cast<std::size_t>(index)]); });
     connect(scope_, &controls::Segments::chosen, this,
-            [this](int index) { viewing_.setScope(static_cast<project::CascadeLayer>(index)); });
-    connect(&viewing_.document(), &Document::changed, this, [this] { showMessage({}); });
+            [this](int index) { session_.scope.setLayer(static_cast<project::CascadeLayer>(index)); });
+    connect(&session_.document, &Document::changed, this, [this] { showMessage({}); });
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget* left, QWidget*) {
         if (left != nullptr && left == messageFor_) showMessage({});
     });
     connect(&target_, &Target::changed, this, &SidePanel::refreshSoon);
-    connect(&viewing_, &Viewing::rowChanged, this, &SidePanel::refreshSoon);
-    connect(&viewing_, &Viewing::selectionChanged, this, &SidePanel::refreshSoon);
-    connect(&viewing_, &Viewing::widthChanged, this, &SidePanel::onWidth);
-    tabs_->setCurrentIndex(1);
+    onChange(session_.layouts, LayoutCache::Change::Row, this, &SidePanel::refreshSoon);
+    onChange(session_.selection, SelectionModel::Change::Place | SelectionModel::Change::Role, this,
+             &SidePanel::refreshSoon);
+    connect(&session_.scope, &EditScope::changed, this, &SidePanel::refreshSoon);
+    onChange(session_.view, ViewState::Change::Width, this, &SidePanel::onWidth);
+    openPanel(PanelKind::Text);
 }
 
 void SidePanel::showMessage(const QString& text) {
@@ -108,7 +111,7 @@ void SidePanel::showMessage(const QString& text) {
     messageFor_ = text.isEmpty() ? nullptr : QApplication::focusWidget();
 }
 
-void SidePanel::addPanel(const QString& title, Panel* panel) {
+void SidePanel::addPanel(PanelKind kind, const QString& title, Panel* panel) {
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
@@ -118,22 +121,27 @@ void SidePanel::addPanel(const QString& title, Panel* panel) {
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(panel);
     stack_->addWidget(scroll);
-    panels_.push_back(panel);
+    pages_.push_back({kind, panel, scroll});
     tabs_->addTab(title);
 }
 
-Panel* SidePanel::current() const {
-    return panels_[static_cast<std::size_t>(tabs_->currentIndex())];
+const SidePanel::Page& SidePanel::currentPage() const {
+    return pages_[static_cast<std::size_t>(tabs_->currentIndex())];
+}
+
+void SidePanel::openPanel(PanelKind kind) {
+    const auto page = std::ranges::find(pages_, kind, &Page::kind);
+    tabs_->setCurrentIndex(static_cast<int>(page - pages_.begin()));
 }
 
 void SidePanel::solveSizes() {
-    openPanel(1);
+    openPanel(PanelKind::Text);
     findChild<SolveBox*>()->button()->click();
 }
 
 void SidePanel::fillSubjects() {
     std::vector<std::string> subjects;
-    if (current()->takesRoles()) subjects = project::roles(viewing_.shown());
+    if (current()->takesRoles()) subjects = project::roles(session_.shown.project());
     for (const std::string& subject : current()->subjects())
         subjects.push_back(subject);
     subject_->setVisible(!subjects.empty());
@@ -147,7 +155,7 @@ void SidePanel::fillSubjects() {
     const auto at = std::find(subjects_.begin(), subjects_.end(), target_.subject());
     // The Text panel does not edit cards or pictures: it stays at the last role.
     if (at == subjects_.end()) {
-        const auto role = std::find(subjects_.begin(), subjects_.end(), viewing_.role());
+        const auto role = std::find(subjects_.begin(), subjects_.end(), session_.selection.role());
         const bool found = role != subjects_.end();
         target_.set(found ? *role : subjects_.front());
         subject_->setCurrentIndex(found ? static_cast<int>(role - subjects_.begin()) : 0);
@@ -162,14 +170,14 @@ void SidePanel::fillScopes() {
     if (!current()->takesScope()) return;
     using project::CascadeLayer;
     const auto note = [this](CascadeLayer scope) {
-        return "Edits apply to " + scopeTitle(viewing_, scope) + '.';
+        return "Edits apply to " + scopeTitle(session_.layouts, scope) + '.';
     };
     scope_->setTexts({"All variants", "This variant", "This band"},
                      {note(CascadeLayer::Style), note(CascadeLayer::Variant), note(CascadeLayer::Band)});
     scope_->button(1)->setToolTip(note(CascadeLayer::Variant) + '\n' + glossary::variant);
     scope_->button(2)->setToolTip(note(CascadeLayer::Band) + '\n' + glossary::band);
-    scope_->setCurrent(static_cast<int>(viewing_.scope()));
-    scopeNote_->setText(note(viewing_.scope()));
+    scope_->setCurrent(static_cast<int>(session_.scope.layer()));
+    scopeNote_->setText(note(session_.scope.layer()));
 }
 
 void SidePanel::showHeader() {
@@ -184,13 +192,13 @@ void SidePanel::refreshSoon() {
 
 void SidePanel::refreshNow() {
     soon_.stop();
-    band_ = viewing_.band();
+    band_ = session_.layouts.band();
     showHeader();
     current()->refresh();
 }
 
 void SidePanel::onWidth() {
-    if (viewing_.band() != band_)
+    if (session_.layouts.band() != band_)
         refreshSoon();
     else
         current()->refreshPixels();
@@ -198,30 +206,32 @@ void SidePanel::onWidth() {
 
 std::vector<SidePanel::Place> SidePanel::places() const {
     std::vector<Place> places;
-    for (int panel = 0; panel < static_cast<int>(panels_.size()); ++panel) {
-        const auto& findables = panels_[static_cast<std::size_t>(panel)]->findables();
+    for (const Page& page : pages_) {
+        const QString tab = tabs_->tabText(static_cast<int>(&page - pages_.data()));
+        const auto& findables = page.panel->findables();
         for (std::size_t i = 0; i < findables.size(); ++i) {
             const QString& section = findables[i].section;
             // Roles, cards and pictures have sections of the same title.
             const QString subject = roleTitle(findables[i].subject);
             const bool isNamed =
                 section.contains(subject, Qt::CaseInsensitive) || findables[i].subject == "button";
-            QString where = tabs_->tabText(panel);
+            QString where = tab;
             if (!isNamed) where += " › " + subject;
             if (!section.isEmpty()) where += " › " + section;
-            places.push_back({findables[i].words + "  ·  " + where, findables[i].also, panel, i});
+            places.push_back({findables[i].words + "  ·  " + where, findables[i].also, page.kind, i});
         }
     }
     return places;
 }
 
 void SidePanel::go(const Place& place) {
-    tabs_->setCurrentIndex(place.panel);
+    openPanel(place.panel);
     const Findable& findable = current()->findables()[place.findable];
     if (!findable.subject.empty() && current()->takesRoles())
         target_.set(findable.subject);
-    else if (findable.subject.empty() && current()->takesRoles() && !target_.isText() && place.panel == 3)
-        target_.set(viewing_.role());
+    else if (findable.subject.empty() && current()->takesRoles() && !target_.isText() &&
+             place.panel == PanelKind::Colour)
+        target_.set(session_.selection.role());
     refreshNow();
     QWidget* field = findable.field;
     controls::unfold(field);

@@ -11,6 +11,7 @@
 
 #include "controls/choice_editors.h"
 #include "panels/panel.h"
+#include "panels/panel_kind.h"
 
 namespace tenter::desktop::panels {
 
@@ -18,18 +19,18 @@ class SidePanel : public QWidget {
     Q_OBJECT
 
 public:
-    explicit SidePanel(Viewing& viewing, QWidget* parent = nullptr);
+    explicit SidePanel(Session& session, QWidget* parent = nullptr);
     /// A setting that can be found and opened.
     struct Place {
         QString words;  ///< `Line height  ·  Text › Lines`
         QString also;   ///< other words for it
-        int panel;
+        PanelKind panel;
         std::size_t findable;
     };
     [[nodiscard]] std::vector<Place> places() const;
     /// Opens the panel of `place` and gives its field the focus.
     void go(const Place& place);
-    void openPanel(int index) { tabs_->setCurrentIndex(index); }
+    void openPanel(PanelKind kind);
     /// Opens the Text panel and clicks its button Solve sizes.
     void solveSizes();
     [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }
@@ -41,16 +42,24 @@ Q_SIGNALS:
 
 private:
     void showMessage(const QString& text);
-    void addPanel(const QString& title, Panel* panel);
+    /// A panel with the scroll area that is its page.
+    struct Page {
+        PanelKind kind;
+        Panel* panel;
+        QScrollArea* area;
+    };
+    void addPanel(PanelKind kind, const QString& title, Panel* panel);
     void showHeader();
     void fillSubjects();
     void fillScopes();
     void refreshSoon();
     void refreshNow();
     void onWidth();
-    [[nodiscard]] Panel* current() const;
+    /// The page of the current tab.
+    [[nodiscard]] const Page& currentPage() const;
+    [[nodiscard]] Panel* current() const { return currentPage().panel; }
 
-    Viewing& viewing_;
+    Session& session_;
     Target target_;
     Context context_;
     QTabBar* tabs_;
@@ -61,7 +70,7 @@ private:
     QStackedWidget* stack_;
     QLabel* foot_;
     QPointer<QWidget> messageFor_;  ///< had the focus when the message in the foot was shown
-    std::vector<Panel*> panels_;
+    std::vector<Page> pages_;       ///< in the order of the tabs
     std::vector<std::string> subjects_;
     QTimer soon_;
     std::size_t band_ = 0;

@@ -24,18 +24,18 @@ project::Json rampJson(const units::Ramp& ramp) {
 
 }  // namespace
 
-ScopeWidths scopeWidths(const Viewing& viewing, project::Follow follow) {
-    const project::Project& project = viewing.shown();
+ScopeWidths scopeWidths(const Session& session, project::Follow follow) {
+    const project::Project& project = session.shown.project();
     ScopeWidths widths{project.leastWidth, project.mostWidth};
-    if (viewing.scope() == project::CascadeLayer::Band) {
-        const project::Variant& variant = project.row().variants[viewing.variant()];
-        const std::size_t band = viewing.band();
+    if (session.scope.layer() == project::CascadeLayer::Band) {
+        const project::Variant& variant = project.row().variants[session.view.variant()];
+        const std::size_t band = session.layouts.band();
         if (band > 0) widths.from = std::max(widths.from, variant.bands[band - 1].upTo.value_or(widths.from));
         widths.to = std::min(widths.to, variant.bands[band].upTo.value_or(widths.to));
     }
     if (follow == project::Follow::Card) {
-        widths.from = viewing.row().cardWidth(widths.from);
-        widths.to = std::max(widths.from + 1, viewing.row().cardWidth(widths.to));
+        widths.from = session.layouts.row().cardWidth(widths.from);
+        widths.to = std::max(widths.from + 1, session.layouts.row().cardWidth(widths.to));
     }
     return widths;
 }
@@ -91,7 +91,7 @@ void SizePaste::refresh() {
 
 void SizePaste::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
-    context_.viewing.previewSize({});
+    context_.session.plot.previewSize({});
 }
 
 bool SizePaste::eventFilter(QObject* watched, QEvent* event) {
@@ -111,12 +111,13 @@ bool SizePaste::eventFilter(QObject* watched, QEvent* event) {
 }
 
 intake::SizeContext SizePaste::contextOf(project::Follow follow) const {
-    const ScopeWidths widths = scopeWidths(context_.viewing, follow);
+    const ScopeWidths widths = scopeWidths(context_.session, follow);
     intake::SizeContext context;
     context.least = widths.from;
     context.most = widths.to;
-    const double width = context_.viewing.width();
-    context.root = context_.viewing.shown().page.at(width).rootSize.resolve(units::usualReaderSize, width);
+    const double width = context_.session.view.width();
+    context.root =
+        context_.session.shown.project().page.at(width).rootSize.resolve(units::usualReaderSize, width);
     return context;
 }
 
@@ -147,26 +148,26 @@ void SizePaste::read() {
         meaning_->clear();
     }
     meaning_->setVisible(!meaning_->text().isEmpty());
-    apply_->setEnabled(reading_.has_value() && !context_.viewing.showsSaved());
+    apply_->setEnabled(reading_.has_value() && !context_.session.shown.showsSaved());
     if (reading_)
-        context_.viewing.previewSize(
-            Viewing::SizePreview{context_.viewing.role(), reading_->ramp, reading_->follow});
+        context_.session.plot.previewSize(
+            SizePreview{context_.session.selection.role(), reading_->ramp, reading_->follow});
     else
-        context_.viewing.previewSize({});
+        context_.session.plot.previewSize({});
 }
 
 void SizePaste::apply() {
     if (!reading_) return;
-    Viewing& viewing = context_.viewing;
-    const std::string path = "text/" + viewing.role();
-    const QString name = "Paste " + roleTitle(viewing.role()).toLower() + " size";
+    Session& session = context_.session;
+    const std::string path = "text/" + session.selection.role();
+    const QString name = "Paste " + roleTitle(session.selection.role()).toLower() + " size";
     const bool card = reading_->follow == project::Follow::Card;
-    viewing.document().endGesture();
+    session.document.endGesture();
     project::Problems problems =
-        viewing.setSetting(name, path + "/size", rampJson(reading_->ramp), "paste size");
+        session.scope.setSetting(name, path + "/size", rampJson(reading_->ramp), "paste size");
     if (problems.empty())
-        problems = viewing.setSetting(name, path + "/follow", card ? "card" : "viewport", "paste size");
-    viewing.document().endGesture();
+        problems = session.scope.setSetting(name, path + "/follow", card ? "card" : "viewport", "paste size");
+    session.document.endGesture();
     if (!problems.empty()) {
         context_.showRefusal(problems, name);
         return;

@@ -47,6 +47,6 @@ struct ScopeWidths {
     double from = 320;
     double to = 1920;
 };
-ScopeWidths scopeWidths(const Viewing& viewing, project::Follow follow);
+ScopeWidths scopeWidths(const Session& session, project::Follow follow);
 
 }  // namespace tenter::desktop::panels

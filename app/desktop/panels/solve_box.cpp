@@ -2,9 +2,11 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <utility>
 
 #include "document/wording.h"
 #include "panels/into_view.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::panels {
 
@@ -108,53 +110,61 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     });
     connect(apply_, &QPushButton::clicked, this, &SolveBox::apply);
     connect(discard_, &QPushButton::clicked, this, &SolveBox::discard);
-    connect(view_, &AnswerView::placeChosen, this,
-            [this](const Viewing::Mark& place) { context_.viewing.goTo(place); });
+    connect(view_, &AnswerView::placeChosen, this, [this](const PlotMark& place) {
+        goTo(place, context_.session.view, context_.session.selection);
+    });
     setTabOrder(solve_, stop_);
     setTabOrder(stop_, apply_);
     setTabOrder(apply_, discard_);
     setTabOrder(discard_, view_);
-    context_.viewing.setProposer([this]() -> Viewing::Proposal {
+    context_.session.shown.setProposer([this]() -> ShownProject::Proposal {
         if (!task_) return nullptr;
         task_ = currentTask();
         return preview(dragWait);
     });
-    // A preview of something else replaces this one.
-    connect(&context_.viewing, &Viewing::proposed, this, [this] {
-        if (task_ && context_.viewing.proposal() != solved_) close();
-    });
+    onChange(context_.session.shown, ShownProject::Change::Content | ShownProject::Change::Proposal, this,
+             &SolveBox::onProposal);
     close();
 }
 
 SolveBox::~SolveBox() {
-    context_.viewing.setProposer({});
+    context_.session.shown.setProposer({});
 }
 
 SolveBox::Task SolveBox::currentTask() const {
-    const Viewing& viewing = context_.viewing;
-    const project::Project& project = viewing.document().project();
-    if (viewing.scope() == project::CascadeLayer::Style) return {project, project::everyVariant(project)};
-    return {project, {viewing.variant()}};
+    const Session& session = context_.session;
+    const project::Project& project = session.document.project();
+    if (session.scope.layer() == project::CascadeLayer::Style)
+        return {project, project::everyVariant(project)};
+    return {project, {session.view.variant()}};
 }
 
 void SolveBox::refresh() {
-    solve_->setEnabled(!context_.viewing.showsSaved());
-    if (task_ && !context_.viewing.showsSaved()) solve();
+    solve_->setEnabled(!context_.session.shown.showsSaved());
+    if (task_ && !context_.session.shown.showsSaved()) solve();
 }
 
 void SolveBox::solve() {
     Task task = currentTask();
     if (task_ == task) return;
     task_ = std::move(task);
-    context_.viewing.propose(preview(clickWait));
+    context_.session.shown.propose(preview(clickWait));
+    showAnswer();
     bringIntoView(this, solve_);
 }
 
-Viewing::Proposal SolveBox::preview(int milliseconds) {
+void SolveBox::onProposal() {
+    showAnswer();
+    // A preview of something else replaces this one.
+    if (task_ && context_.session.shown.proposal() != solved_) close();
+}
+
+ShownProject::Proposal SolveBox::preview(int milliseconds) {
     solved_ = nullptr;
+    unshown_.reset();
     isLate_ = false;
     job_.start(
-        [task = *task_, fonts = fonts_, folder = context_.viewing.document().folder()](std::stop_token stop) {
+        [task = *task_, fonts = fonts_, folder = context_.session.document.folder()](std::stop_token stop) {
             text::ParagraphStore& store = fonts->use(task.project, folder);
             solve::Options options;
             options.cancellation = stop;
@@ -162,27 +172,34 @@ Viewing::Proposal SolveBox::preview(int milliseconds) {
             if (!stop.stop_requested()) result.table = solve::answerTable(task.project, result.answer, store);
             return result;
         },
-        [this](const Answer& answer) { onAnswer(answer); });
+        [this](Answer answer) { onAnswer(std::move(answer)); });
     if (job_.waitFor(milliseconds)) return solved_;
     isLate_ = true;
-    showProgress(true);
     return nullptr;
 }
 
-void SolveBox::onAnswer(const Answer& answer) {
+void SolveBox::onAnswer(Answer answer) {
     solved_ = answer.answer.solved && !answer.table.isUnchanged
                   ? std::make_shared<const project::Project>(*answer.answer.solved)
                   : nullptr;
-    showAnswer(answer.table);
-    apply_->setVisible(solved_ != nullptr);
-    discard_->setText(solved_ ? "Discard" : "Close");
-    const bool hadFocus = stop_->hasFocus();
-    showProgress(false);
-    foot_->show();
+    unshown_ = std::move(answer);
     if (!isLate_) return;
-    context_.viewing.propose(solved_);
+    const bool hadFocus = stop_->hasFocus();
+    context_.session.shown.propose(solved_);
+    showAnswer();
     if (hadFocus) (solved_ ? apply_ : solve_)->setFocus();
     bringIntoView(this, solve_);
+}
+
+void SolveBox::showAnswer() {
+    if (job_.isRunning()) showProgress(true);
+    if (!unshown_) return;
+    const Answer answer = *std::exchange(unshown_, std::nullopt);
+    showTable(answer.table);
+    apply_->setVisible(solved_ != nullptr);
+    discard_->setText(solved_ ? "Discard" : "Close");
+    showProgress(false);
+    foot_->show();
 }
 
 void SolveBox::showProgress(bool running) {
@@ -190,9 +207,11 @@ void SolveBox::showProgress(bool running) {
     // What is shown belongs to an earlier state of the project.
     apply_->setEnabled(!running);
     view_->setEnabled(!running);
+    for (int i = 0; i < resolutions_->count(); ++i)
+        resolutions_->itemAt(i)->widget()->setEnabled(!running);
 }
 
-void SolveBox::showAnswer(const solve::AnswerTable& table) {
+void SolveBox::showTable(const solve::AnswerTable& table) {
     model_->setTable(task_->project, table);
     clearResolutions();
     QString advice = asText(table.notes);
@@ -208,7 +227,7 @@ void SolveBox::showAnswer(const solve::AnswerTable& table) {
                                                 : QString());
     setTextOrHide(advice_, advice);
     view_->setVisible(model_->rowCount() > 0);
-    context_.viewing.setMarks(model_->marks());
+    context_.session.plot.setMarks(model_->marks());
 }
 
 void SolveBox::clearResolutions() {
@@ -244,7 +263,7 @@ void SolveBox::addResolution(const solve::Resolution& resolution) {
 
 void SolveBox::apply() {
     if (!solved_) return;
-    const Viewing::Proposal solved = solved_;
+    const ShownProject::Proposal solved = solved_;
     discard();
     context_.edit("Solve sizes", [&](project::Project& project) { project = *solved; });
     solve_->setFocus();
@@ -252,18 +271,19 @@ void SolveBox::apply() {
 
 void SolveBox::discard() {
     close();
-    context_.viewing.propose(nullptr);
+    context_.session.shown.propose(nullptr);
 }
 
 void SolveBox::close() {
     job_.cancel();
     task_.reset();
     solved_.reset();
+    unshown_.reset();
     clearResolutions();
     for (QWidget* widget : {static_cast<QWidget*>(foot_), static_cast<QWidget*>(summary_),
                             static_cast<QWidget*>(view_), static_cast<QWidget*>(advice_)})
         widget->hide();
-    context_.viewing.setMarks({});
+    context_.session.plot.setMarks({});
 }
 
 void SolveBox::keyPressEvent(QKeyEvent* event) {

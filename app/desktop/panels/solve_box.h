@@ -43,9 +43,11 @@ private:
     void solve();
     /// Solves `task_` in the background and shows the answer. Returns the project to preview if the answer is
     /// there within `milliseconds`; else null, and the preview follows.
-    Viewing::Proposal preview(int milliseconds);
-    void onAnswer(const Answer& answer);
-    void showAnswer(const solve::AnswerTable& table);
+    ShownProject::Proposal preview(int milliseconds);
+    void onAnswer(Answer answer);
+    void onProposal();
+    void showAnswer();
+    void showTable(const solve::AnswerTable& table);
     void showProgress(bool running);
     void apply();
     void discard();
@@ -66,8 +68,9 @@ private:
     QLabel* advice_;
     QVBoxLayout* resolutions_;  ///< each change that resolves the conflict, with its button
     std::optional<Task> task_;
-    Viewing::Proposal solved_;
-    bool isLate_ = false;  ///< the answer was not there when its preview was asked for
+    ShownProject::Proposal solved_;
+    bool isLate_ = false;            ///< the answer was not there when its preview was asked for
+    std::optional<Answer> unshown_;  ///< an answer that must be shown once its preview is
     std::shared_ptr<BackgroundFonts> fonts_ = std::make_shared<BackgroundFonts>();
     BackgroundJob job_{this};
 };

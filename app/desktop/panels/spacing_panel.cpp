@@ -35,13 +35,13 @@ void SpacingPanel::refreshPixels() {
     drawing_->refreshPixels();
     const std::string& subject = context().target.subject();
     if (context().target.isText()) {
-        const auto size = row::fontSizeHere(viewing(), subject);
+        const auto size = row::fontSizeHere(session().layouts.current(), subject);
         note_->setText(size ? "At this width 1\u00A0em is " + pixels(*size, 2) +
                                   ". Padding is hatched, margin is not. Small numbers are px."
                             : "No part uses this role.");
     } else {
         note_->setText("Here 1\u00A0em is the root font size, " +
-                       pixels(viewing().row().rem(viewing().width()), 2) +
+                       pixels(session().layouts.current().rem(), 2) +
                        ". Padding is hatched. Small numbers are px.");
     }
 }

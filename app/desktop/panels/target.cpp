@@ -6,8 +6,9 @@
 
 namespace tenter::desktop::panels {
 
-Target::Target(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
-    connect(&viewing_, &Viewing::selectionChanged, this, &Target::follow);
+Target::Target(const Document& document, SelectionModel& selection, QObject* parent)
+    : QObject(parent), document_(document), selection_(selection) {
+    connect(&selection_, &SelectionModel::changed, this, &Target::follow);
 }
 
 bool Target::isText() const {
@@ -17,26 +18,22 @@ bool Target::isText() const {
 void Target::set(const std::string& subject) {
     if (subject == subject_) return;
     subject_ = subject;
-    if (isText()) viewing_.selectRole(subject);
+    if (isText()) selection_.selectRole(subject);
     Q_EMIT changed();
 }
 
 void Target::follow() {
-    const Viewing::Selection selection = viewing_.selection();
-    const bool another = selection != followed_ || viewing_.role() != followedRole_;
-    followed_ = selection;
-    followedRole_ = viewing_.role();
+    const std::optional<Place> place = selection_.place();
+    const bool another = place != followed_ || selection_.role() != followedRole_;
+    followed_ = place;
+    followedRole_ = selection_.role();
     if (!another) return;
-    std::string subject = viewing_.role();
-    if (selection.card >= 0) {
-        const auto& parts =
-            viewing_.document().project().row().cards[static_cast<std::size_t>(selection.card)].parts;
-        if (selection.part < 0)
-            subject = "card";
-        else if (std::holds_alternative<project::PicturePart>(
-                     parts[static_cast<std::size_t>(selection.part)]))
-            subject = "picture";
-    }
+    std::string subject = selection_.role();
+    if (place && !place->part)
+        subject = "card";
+    else if (place &&
+             std::holds_alternative<project::PicturePart>(document_.project().part(*place->partRef())))
+        subject = "picture";
     if (subject == subject_) return;
     subject_ = subject;
     Q_EMIT changed();
@@ -48,13 +45,13 @@ std::string pathOf(const std::string& subject) {
 
 bool Context::edit(const QString& name, const std::function<void(project::Project&)>& change,
                    const QString& gesture, const QString& control) const {
-    const project::Problems problems = viewing.document().edit(name, change, gesture);
+    const project::Problems problems = session.document.edit(name, change, gesture);
     if (!problems.empty()) showRefusal(problems, control);
     return problems.empty();
 }
 
 void Context::showRefusal(const project::Problems& problems, const QString& control) const {
-    const QString why = refusal(viewing.document().project(), problems.front());
+    const QString why = refusal(session.document.project(), problems.front());
     showMessage(control.isEmpty() ? why : control + ": " + why);
 }
 

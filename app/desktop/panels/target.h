@@ -5,7 +5,7 @@
 #include <functional>
 #include <string>
 
-#include "document/viewing.h"
+#include "session/session.h"
 
 namespace tenter::desktop::panels {
 
@@ -14,7 +14,7 @@ class Target : public QObject {
     Q_OBJECT
 
 public:
-    explicit Target(Viewing& viewing, QObject* parent = nullptr);
+    Target(const Document& document, SelectionModel& selection, QObject* parent = nullptr);
     [[nodiscard]] const std::string& subject() const { return subject_; }
     /// True for a text role.
     [[nodiscard]] bool isText() const;
@@ -25,9 +25,10 @@ Q_SIGNALS:
 
 private:
     void follow();
-    Viewing& viewing_;
+    const Document& document_;
+    SelectionModel& selection_;
     std::string subject_ = "heading";
-    Viewing::Selection followed_;
+    std::optional<Place> followed_;
     std::string followedRole_;
 };
 
@@ -36,7 +37,7 @@ std::string pathOf(const std::string& subject);
 
 /// What every panel is given.
 struct Context {
-    Viewing& viewing;
+    Session& session;
     Target& target;
     /// Shows a line in the foot of the side panel until the next edit, or until the field loses the focus.
     std::function<void(const QString&)> showMessage;

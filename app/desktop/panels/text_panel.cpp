@@ -37,7 +37,7 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     setting("Font size", size_, {}, "size")->setTall();
     addWidget(paste_);
     connect(size_, &RampEditor::pasteRequested, this, [this] {
-        pasteFor_ = viewing().role();
+        pasteFor_ = session().selection.role();
         size_->pasteButton()->hide();
         paste_->open();
     });
@@ -82,14 +82,14 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
 
 void TextPanel::refresh() {
     Panel::refresh();
-    const project::Project& project = viewing().shown();
+    const project::Project& project = session().shown.project();
     if (project.fonts != fonts_) family_->forgetFamilies();
     fonts_ = project.fonts;
-    const std::string role = viewing().role();
-    const SettingValue follow = settingValue(viewing(), "text/" + role + "/follow");
+    const std::string role = session().selection.role();
+    const SettingValue follow = settingValue(session(), "text/" + role + "/follow");
     const bool card = follow.value == "card";
     size_->setWidthTitle(card ? "Width of the card’s content" : "Viewport width");
-    const ScopeWidths ends = scopeWidths(viewing(), card ? project::Follow::Card : project::Follow::Viewport);
+    const ScopeWidths ends = scopeWidths(session(), card ? project::Follow::Card : project::Follow::Viewport);
     size_->setEnds(ends.from, ends.to);
     if (role != pasteFor_ && !paste_->isHidden()) paste_->cancel();
     paste_->refresh();
@@ -103,10 +103,10 @@ void TextPanel::refreshPixels() {
 }
 
 void TextPanel::showSize() {
-    const std::string role = viewing().role();
-    const auto size = row::fontSizeHere(viewing(), role);
-    const QString css =
-        QString::fromStdString(fontSizeOf(viewing().shown(), viewing().variant(), viewing().width(), role));
+    const std::string role = session().selection.role();
+    const auto size = row::fontSizeHere(session().layouts.current(), role);
+    const QString css = QString::fromStdString(
+        fontSizeOf(session().shown.project(), session().view.variant(), session().view.width(), role));
     clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " at this width" : css);
 }
 

@@ -7,14 +7,15 @@
 #include "checks/checks.h"
 #include "controls/number_editors.h"
 #include "document/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::panels {
 
 namespace {
 
-std::vector<checks::Finding> found(const Viewing& viewing, const project::Project& project) {
+std::vector<checks::Finding> found(Session& session, const project::Project& project) {
     if (project.row().cards.empty()) return {};
-    return checks::check(project, viewing.variant(), viewing.document().store(), {});
+    return checks::check(project, session.view.variant(), session.document.store(), {});
 }
 
 /// `2 more warnings, 1 fewer note`.
@@ -90,7 +91,7 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
         longerLine->findings->clear();
         start(*longerLine);
     });
-    connect(&context_.viewing, &Viewing::trialChanged, this, &TrialBox::refresh);
+    onChange(context_.session.shown, ShownProject::Change::TextTest, this, &TrialBox::refresh);
 }
 
 std::optional<project::Trial> TrialBox::trialOf(const Line& line) const {
@@ -99,26 +100,27 @@ std::optional<project::Trial> TrialBox::trialOf(const Line& line) const {
 }
 
 void TrialBox::start(const Line& line) {
-    context_.viewing.tryOut(trialOf(line));
+    context_.session.shown.tryOut(trialOf(line));
 }
 
 void TrialBox::refresh() {
-    const auto& trial = context_.viewing.trial();
+    const auto& trial = context_.session.shown.trial();
     for (const Line& line : lines_)
         if (line.kind == (trial ? std::optional(trial->kind) : std::nullopt)) line.choice->setChecked(true);
-    if (testedVariant_ == context_.viewing.variant() && tested_ == context_.viewing.untried()) return;
+    if (testedVariant_ == context_.session.view.variant() && tested_ == context_.session.shown.untried())
+        return;
     for (const Line& line : lines_)
         line.findings->clear();
 }
 
 void TrialBox::runAll() {
-    const Viewing& viewing = context_.viewing;
-    tested_ = viewing.untried();
-    testedVariant_ = viewing.variant();
-    const std::vector<checks::Finding> before = found(viewing, tested_);
+    Session& session = context_.session;
+    tested_ = session.shown.untried();
+    testedVariant_ = session.view.variant();
+    const std::vector<checks::Finding> before = found(session, tested_);
     for (const Line& line : lines_)
         if (const auto trial = trialOf(line))
-            line.findings->setText(compared(found(viewing, project::tried(tested_, *trial)), before));
+            line.findings->setText(compared(found(session, project::tried(tested_, *trial)), before));
 }
 
 }  // namespace tenter::desktop::panels

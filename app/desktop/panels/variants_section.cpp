@@ -60,7 +60,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     connect(add_, &QPushButton::clicked, this, &VariantButtons::addOrStop);
     connect(remove_, &QPushButton::clicked, this, &VariantButtons::remove);
     // After any edit the result, or the variant that is being made, is out of date.
-    connect(&context_.viewing.document(), &Document::changed, this, [this] {
+    connect(&context_.session.document, &Document::changed, this, [this] {
         job_.cancel();
         result_->hide();
     });
@@ -71,19 +71,19 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
 }
 
 void VariantButtons::refresh() {
-    const Viewing& viewing = context_.viewing;
-    const auto& variants = viewing.shown().row().variants;
+    const Session& session = context_.session;
+    const auto& variants = session.shown.project().row().variants;
     remove_->setEnabled(variants.size() > 1);
-    remove_->setAccessibleName("Remove variant " + variantTitle(variants[viewing.variant()]));
+    remove_->setAccessibleName("Remove variant " + variantTitle(variants[session.view.variant()]));
     if (!isTyped_) columns_->setAmount({static_cast<double>(nextColumns()), {}});
 }
 
 int VariantButtons::nextColumns() const {
-    const project::Project& project = context_.viewing.shown();
+    const project::Project& project = context_.session.shown.project();
     const auto widest = [&](const project::Variant& variant) {
         return project::resolve(project, variant, variant.bands.size() - 1).row.columns.value_or(1);
     };
-    const int now = widest(project.row().variants[context_.viewing.variant()]);
+    const int now = widest(project.row().variants[context_.session.view.variant()]);
     // The next larger count, then on from 1.
     for (int more = 1; more < mostColumns; ++more) {
         const int columns = (now + more - 1) % mostColumns + 1;
@@ -134,11 +134,11 @@ AddedVariant withVariant(const project::Project& project, std::size_t from, int 
 void VariantButtons::addOrStop() {
     if (job_.isRunning()) return job_.cancel();
     columns_->finish();
-    const std::size_t from = context_.viewing.variant();
+    const std::size_t from = context_.session.view.variant();
     job_.start(
-        [project = context_.viewing.document().project(), from,
+        [project = context_.session.document.project(), from,
          columns = static_cast<int>(columns_->amount().value), fonts = fonts_,
-         folder = context_.viewing.document().folder()](const std::stop_token& stop) {
+         folder = context_.session.document.folder()](const std::stop_token& stop) {
             return withVariant(project, from, columns, fonts->use(project, folder), stop);
         },
         [this, from](AddedVariant added) {
@@ -146,7 +146,7 @@ void VariantButtons::addOrStop() {
                 "Add variant", [&](project::Project& project) { project = std::move(added.project); });
             if (!accepted) return;
             isTyped_ = false;
-            context_.viewing.setVariant(from + 1);
+            context_.session.view.setVariant(from + 1);
             // Shown after the job has ended, which hides what it said on the way.
             QMetaObject::invokeMethod(
                 this, [this, text = added.text] { showResult(text); }, Qt::QueuedConnection);
@@ -161,7 +161,7 @@ void VariantButtons::showResult(const QString& text) {
 }
 
 void VariantButtons::remove() {
-    const std::size_t gone = context_.viewing.variant();
+    const std::size_t gone = context_.session.view.variant();
     context_.edit("Remove variant", [&](project::Project& project) {
         if (project.row().variants.size() < 2) return;
         project.row().variants.erase(project.row().variants.begin() + static_cast<std::ptrdiff_t>(gone));

@@ -143,9 +143,9 @@ project::WishWidths WishesPanel::widths() const {
 }
 
 project::WishWidths WishesPanel::widthsInScope() const {
-    if (viewing().scope() != project::CascadeLayer::Band) return {};
-    const auto& bands = viewing().shown().row().variants[viewing().variant()].bands;
-    const std::size_t band = viewing().band();
+    if (session().scope.layer() != project::CascadeLayer::Band) return {};
+    const auto& bands = session().shown.project().row().variants[session().view.variant()].bands;
+    const std::size_t band = session().layouts.band();
     return {band > 0 ? bands[band - 1].upTo : std::nullopt, bands[band].upTo};
 }
 
@@ -166,7 +166,7 @@ void WishesPanel::addWidths() {
         if (word == inScope)
             otherWidths_.reset();
         else if (word == otherWidths)
-            otherWidths_ = {std::round(viewing().width()), std::nullopt};
+            otherWidths_ = {std::round(session().view.width()), std::nullopt};
         else
             otherWidths_ = listedWidths_[std::stoul(word)];
         refresh();
@@ -208,8 +208,8 @@ void WishesPanel::moveTo(Project& project, const project::WishWidths& moved) {
     if (!otherWidths_ || moved == *otherWidths_) return;
     areCrossed_ = moved.from && moved.upTo && *moved.from >= *moved.upTo;
     if (areCrossed_) return;
-    if (project::ownWishesFor(project, viewing().role(), *otherWidths_) != nullptr) {
-        RoleWishes& entry = project::ownWishesOrNew(project, viewing().role(), *otherWidths_);
+    if (project::ownWishesFor(project, session().selection.role(), *otherWidths_) != nullptr) {
+        RoleWishes& entry = project::ownWishesOrNew(project, session().selection.role(), *otherWidths_);
         entry.from = moved.from;
         entry.upTo = moved.upTo;
     }
@@ -218,13 +218,13 @@ void WishesPanel::moveTo(Project& project, const project::WishWidths& moved) {
 
 void WishesPanel::updateWidthChoices() {
     const project::WishWidths scope = widthsInScope();
-    if (otherWidthsRole_ != viewing().role()) otherWidths_.reset();
-    otherWidthsRole_ = viewing().role();
+    if (otherWidthsRole_ != session().selection.role()) otherWidths_.reset();
+    otherWidthsRole_ = session().selection.role();
     std::vector<project::WishWidths> listed;
     const auto list = [&](const project::WishWidths& widths) {
         if (widths != scope && std::ranges::find(listed, widths) == listed.end()) listed.push_back(widths);
     };
-    if (const auto& wishes = viewing().shown().row().wishes)
+    if (const auto& wishes = session().shown.project().row().wishes)
         for (const RoleWishes& entry : wishes->roles)
             if (entry.role == otherWidthsRole_) list({entry.from, entry.upTo});
     if (otherWidths_) list(*otherWidths_);
@@ -240,15 +240,15 @@ void WishesPanel::updateWidthChoices() {
 }
 
 RoleWishes WishesPanel::wished(const Project& project) const {
-    return project::wishesFor(project, viewing().role(), widths());
+    return project::wishesFor(project, session().selection.role(), widths());
 }
 
 const RoleWishes* WishesPanel::ownEntry(const Project& project) const {
-    return project::ownWishesFor(project, viewing().role(), widths());
+    return project::ownWishesFor(project, session().selection.role(), widths());
 }
 
 void WishesPanel::change(Project& project, const std::function<void(RoleWishes&)>& how) {
-    RoleWishes& entry = project::ownWishesOrNew(project, viewing().role(), widths());
+    RoleWishes& entry = project::ownWishesOrNew(project, session().selection.role(), widths());
     const RoleWishes before = entry;
     isRefused_ = false;
     how(entry);
@@ -331,8 +331,8 @@ ProjectRow* WishesPanel::choice(const QString& title, const QString& words,
 void WishesPanel::setRatioTo(RoleWishes& entry, const std::string& other) {
     entry.ratioTo = other;
     if (entry.ratio || entry.leastRatio) return;
-    const double own = row::fontSizeHere(viewing(), entry.role).value_or(20);
-    const double others = row::fontSizeHere(viewing(), other).value_or(16);
+    const double own = row::fontSizeHere(session().layouts.current(), entry.role).value_or(20);
+    const double others = row::fontSizeHere(session().layouts.current(), other).value_or(16);
     entry.leastRatio = std::clamp(std::floor(own / others * 20) / 20, 0.1, 10.0);
 }
 
@@ -490,9 +490,9 @@ void WishesPanel::showCount(controls::Fold* fold, const std::vector<ProjectRow*>
 }
 
 void WishesPanel::refresh() {
-    const Project& project = viewing().shown();
+    const Project& project = session().shown.project();
     std::vector<std::string> others = project::roles(project);
-    std::erase(others, viewing().role());
+    std::erase(others, session().selection.role());
     if (others != listedRoles_) {
         listedRoles_ = others;
         std::vector<controls::Choice> choices{{noWish, "No other role"}};

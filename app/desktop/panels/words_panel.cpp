@@ -148,9 +148,9 @@ QWidget* WordsPanel::buildGiven() {
 
 std::vector<std::string> WordsPanel::shape() const {
     std::vector<std::string> shape;
-    const int card = CardBar::cardOf(viewing());
-    if (card < 0) return shape;
-    for (const project::Part& part : viewing().untried().row().cards[static_cast<std::size_t>(card)].parts) {
+    const auto card = CardBar::cardOf(session());
+    if (!card) return shape;
+    for (const project::Part& part : session().shown.untried().row().cards[*card].parts) {
         const auto* text = std::get_if<project::TextPart>(&part);
         shape.push_back(text ? text->role : "picture");
     }
@@ -159,12 +159,12 @@ std::vector<std::string> WordsPanel::shape() const {
 
 void WordsPanel::refresh() {
     bar_->refresh();
-    const int card = CardBar::cardOf(viewing());
-    add_->setEnabled(card >= 0);
-    const bool given = viewing().untried().row().given.has_value();
+    const auto card = CardBar::cardOf(session());
+    add_->setEnabled(card.has_value());
+    const bool given = session().shown.untried().row().given.has_value();
     given_->setVisible(given);
     add_->setVisible(!given);
-    const auto cards = viewing().untried().row().cards.size();
+    const auto cards = session().shown.untried().row().cards.size();
     givenNote_->setText(
         QString("This row of %1 card%2 is imported from a page. You can edit its text here. To add, move or "
                 "remove parts, change the page and import the row again.")
@@ -178,9 +178,9 @@ void WordsPanel::refresh() {
     }
     trial_->refresh();
     // A drag changes the row in every frame: with many parts, wait until it ends.
-    rest_.start(viewing().hasFewParts() ? 40 : 400);
-    if (card_ < 0) return;
-    const auto& parts = viewing().untried().row().cards[static_cast<std::size_t>(card_)].parts;
+    rest_.start(session().shown.hasFewParts() ? 40 : 400);
+    if (!card_) return;
+    const auto& parts = session().shown.untried().row().cards[*card_].parts;
     for (std::size_t i = 0; i < built_.size(); ++i) {
         const auto* text = std::get_if<project::TextPart>(&parts[i]);
         if (!text) {
@@ -201,12 +201,13 @@ void WordsPanel::showEvent(QShowEvent* event) {
 }
 
 void WordsPanel::showRoom() {
-    if (!isVisible() || card_ < 0) return;
-    const auto rooms = checks::roomForCopy(viewing().untried(), viewing().variant(), document().store());
+    if (!isVisible() || !card_) return;
+    const auto rooms =
+        checks::roomForCopy(session().shown.untried(), session().view.variant(), document().store());
     for (std::size_t i = 0; i < built_.size(); ++i) {
         if (built_[i]->room == nullptr) continue;
         const auto room = std::ranges::find_if(rooms, [&](const checks::RoomForCopy& one) {
-            return one.place == project::PartRef{static_cast<std::size_t>(card_), i};
+            return one.place == project::PartRef{*card_, i};
         });
         built_[i]->room->setVisible(room != rooms.end());
         if (room == rooms.end()) continue;
@@ -308,7 +309,8 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
 
 void WordsPanel::editPart(std::size_t part, const QString& name,
                           const std::function<void(project::TextPart&)>& change) {
-    const auto card = static_cast<std::size_t>(card_);
+    if (!card_) return;
+    const std::size_t card = *card_;
     context().edit(
         name,
         [&](project::Project& project) {
@@ -320,24 +322,24 @@ void WordsPanel::editPart(std::size_t part, const QString& name,
 }
 
 void WordsPanel::addPart(const std::string& role) {
-    if (card_ < 0) return;
+    if (!card_) return;
     context().edit("Add part", [&](project::Project& project) {
-        project.row().cards[static_cast<std::size_t>(card_)].parts.emplace_back(newTextPart(role));
+        project.row().cards[*card_].parts.emplace_back(newTextPart(role));
     });
 }
 
 void WordsPanel::removePart(std::size_t part) {
-    const int card = card_;
-    context().edit("Remove part", [&](project::Project& project) {
-        auto& parts = project.row().cards[static_cast<std::size_t>(card)].parts;
+    if (!card_) return;
+    context().edit("Remove part", [card = *card_, part](project::Project& project) {
+        auto& parts = project.row().cards[card].parts;
         parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(part));
     });
 }
 
 void WordsPanel::movePart(std::size_t part, int by) {
-    const int card = card_;
-    context().edit("Move part", [&](project::Project& project) {
-        auto& parts = project.row().cards[static_cast<std::size_t>(card)].parts;
+    if (!card_) return;
+    context().edit("Move part", [card = *card_, part, by](project::Project& project) {
+        auto& parts = project.row().cards[card].parts;
         std::swap(parts[part], parts[part + static_cast<std::size_t>(by)]);
     });
 }

@@ -53,7 +53,7 @@ private:
     QPushButton* add_;
     TrialBox* trial_;
     QTimer rest_;  ///< delays `showRoom` after a change
-    int card_ = -1;
+    std::optional<std::size_t> card_;
     bool builtGiven_ = false;
     std::vector<std::string> builtShape_;
     std::vector<Line*> built_;

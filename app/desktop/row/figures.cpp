@@ -19,8 +19,8 @@ QString size(const layout::Box& box) {
     return figure(box.width, 1) + " × " + pixels(box.height, 1);
 }
 
-void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& part) {
-    const double rem = viewing.row().rem(viewing.width());
+void addText(Figures& figures, const LaidOutRow& row, const layout::LaidPart& part) {
+    const double rem = row.rem();
     figures.rows.append(
         {QObject::tr("Font size"),
          QObject::tr("%1 · %2\u00A0rem").arg(pixels(part.fontSize), figure(part.fontSize / rem))});
@@ -40,10 +40,10 @@ void addText(Figures& figures, const Viewing& viewing, const layout::LaidPart& p
 
 /// Adds the line counts of other browsers where they differ, and a note if a browser's lines cannot be
 /// computed.
-void addEngines(Figures& figures, const Viewing& viewing, std::size_t index) {
-    const layout::LaidPart& part = viewing.layout().parts[index];
+void addEngines(Figures& figures, const LayoutCache& layouts, std::size_t variant, std::size_t index) {
+    const layout::LaidPart& part = layouts.of(variant).layout.parts[index];
     for (const text::BreakProfile* profile : text::profiles()) {
-        const std::size_t lines = viewing.layoutUnder(*profile).parts[index].lineCount;
+        const std::size_t lines = layouts.layout(variant, *profile).parts[index].lineCount;
         if (lines != part.lineCount) figures.rows.append({"In " + engineTitle(*profile), linesTitle(lines)});
         if (part.paragraph != nullptr && profile->usesEngineData(part.paragraph->text()))
             figures.note =
@@ -52,8 +52,8 @@ void addEngines(Figures& figures, const Viewing& viewing, std::size_t index) {
     }
 }
 
-void addPicture(Figures& figures, const Viewing& viewing, std::size_t card, const layout::LaidPart& part) {
-    const project::Part* const source = sourceOf(viewing, card, part);
+void addPicture(Figures& figures, const LaidOutRow& row, std::size_t card, const layout::LaidPart& part) {
+    const project::Part* const source = sourceOf(row, card, part);
     const auto* const picture = source != nullptr ? std::get_if<project::PicturePart>(source) : nullptr;
     if (picture == nullptr || picture->width <= 0 || picture->height <= 0) return;
     figures.rows.append(
@@ -75,19 +75,19 @@ QString Figures::asSentence() const {
     return text;
 }
 
-Figures figuresOf(const Viewing& viewing, std::size_t part) {
-    const layout::Layout& layout = viewing.layout();
+Figures figuresOf(const LayoutCache& layouts, std::size_t variant, std::size_t part) {
+    const LaidOutRow row = layouts.of(variant);
+    const layout::Layout& layout = row.layout;
     const layout::LaidPart& laid = layout.parts[part];
     const std::size_t card = cardOf(layout, part);
     Figures figures;
-    figures.title =
-        QObject::tr("%1, card %2").arg(roleTitle(kindOf(viewing, laid)), QString::number(card + 1));
+    figures.title = QObject::tr("%1, card %2").arg(roleTitle(kindOf(row, laid)), QString::number(card + 1));
     if (!laid.picture) {
-        addText(figures, viewing, laid);
-        addEngines(figures, viewing, part);
+        addText(figures, row, laid);
+        addEngines(figures, layouts, variant, part);
     }
     figures.rows.append({laid.picture ? QObject::tr("Slot") : QObject::tr("Box"), size(laid.box)});
-    if (laid.picture) addPicture(figures, viewing, card, laid);
+    if (laid.picture) addPicture(figures, row, card, laid);
     return figures;
 }
 

@@ -5,7 +5,7 @@
 #include <QString>
 #include <QWidget>
 
-#include "document/viewing.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::row {
 
@@ -17,8 +17,8 @@ struct Figures {
     [[nodiscard]] QString asSentence() const;
 };
 
-/// The figures of the part with index `part` in the current layout.
-Figures figuresOf(const Viewing& viewing, std::size_t part);
+/// The figures of the part with index `part` in the layout of a variant.
+Figures figuresOf(const LayoutCache& layouts, std::size_t variant, std::size_t part);
 
 /// A small box beside a part that shows its figures.
 class FigureBox : public QWidget {

@@ -23,13 +23,12 @@ bool isFoundAt(const checks::Finding& finding, double width) {
 }  // namespace
 
 void paintFinding(OverlayTools& tools, const checks::Finding& finding) {
-    const layout::Layout& layout = tools.viewing.layout();
+    const layout::Layout& layout = tools.row.layout;
     if (!finding.place || finding.place->card >= layout.cards.size()) return;
     const layout::LaidCard& card = layout.cards[finding.place->card];
-    const auto part =
-        partOf(layout, {static_cast<int>(finding.place->card), static_cast<int>(finding.place->part)});
+    const auto part = indexOf(layout, finding.place);
     const QRectF box = tools.at.rect(part ? layout.parts[*part].box : card.box).toAlignedRect();
-    const QColor ground = tools.row.groundOf(card);
+    const QColor ground = groundOf(tools.row);
     const QColor ink = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
     const QRectF inner = box.adjusted(-apart, -apart, apart, apart);
     const QRectF outer = inner.adjusted(-wide, -wide, wide, wide);

@@ -31,19 +31,17 @@ std::optional<std::size_t> cardAt(const layout::Layout& layout, const QPointF& p
     return std::nullopt;
 }
 
-std::optional<std::size_t> partOf(const layout::Layout& layout, const Viewing::Selection& selection) {
-    if (selection.card < 0 || selection.part < 0 ||
-        static_cast<std::size_t>(selection.card) >= layout.cards.size())
-        return std::nullopt;
-    const layout::LaidCard& card = layout.cards[static_cast<std::size_t>(selection.card)];
+std::optional<std::size_t> indexOf(const layout::Layout& layout,
+                                   const std::optional<project::PartRef>& part) {
+    if (!part || part->card >= layout.cards.size()) return std::nullopt;
+    const layout::LaidCard& card = layout.cards[part->card];
     for (std::uint32_t i = 0; i < card.partCount; ++i)
-        if (layout.parts[card.firstPart + i].index == static_cast<std::size_t>(selection.part))
-            return card.firstPart + i;
+        if (layout.parts[card.firstPart + i].index == part->part) return card.firstPart + i;
     return std::nullopt;
 }
 
-Viewing::Selection selectionOf(const layout::Layout& layout, std::size_t part) {
-    return {static_cast<int>(cardOf(layout, part)), static_cast<int>(layout.parts[part].index)};
+project::PartRef refOf(const layout::Layout& layout, std::size_t part) {
+    return {cardOf(layout, part), layout.parts[part].index};
 }
 
 std::optional<std::size_t> partBeside(const layout::Layout& layout, std::optional<std::size_t> current,
@@ -61,32 +59,32 @@ std::optional<std::size_t> partBeside(const layout::Layout& layout, std::optiona
     return target.firstPart + std::min<std::size_t>(static_cast<std::size_t>(place), target.partCount - 1);
 }
 
-const project::TextStyle* styleOf(const Viewing& viewing, const layout::LaidPart& part) {
-    const auto& roles = viewing.row().roles();
+const project::TextStyle* styleOf(const LaidOutRow& row, const layout::LaidPart& part) {
+    const auto& roles = row.prepared.roles();
     if (part.picture || part.role >= roles.size()) return nullptr;
-    return viewing.row().settings(viewing.layout().band).text.find(roles[part.role]);
+    return row.settings().text.find(roles[part.role]);
 }
 
-std::string kindOf(const Viewing& viewing, const layout::LaidPart& part) {
-    const auto& roles = viewing.row().roles();
+std::string kindOf(const LaidOutRow& row, const layout::LaidPart& part) {
+    const auto& roles = row.prepared.roles();
     return part.picture || part.role >= roles.size() ? "picture" : roles[part.role];
 }
 
-const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const layout::LaidPart& part) {
-    const auto& cards = viewing.shown().row().cards;
+const project::Part* sourceOf(const LaidOutRow& row, std::size_t card, const layout::LaidPart& part) {
+    const auto& cards = row.project.row().cards;
     return card < cards.size() && part.index < cards[card].parts.size() ? &cards[card].parts[part.index]
                                                                         : nullptr;
 }
 
-units::LengthBasis basisOf(const Viewing& viewing, double em, double percent) {
-    return {em, viewing.row().rem(viewing.width()), percent, viewing.width(), 0};
+units::LengthBasis basisOf(const LaidOutRow& row, double em, double percent) {
+    return {em, row.rem(), percent, row.layout.width, 0};
 }
 
-std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role) {
-    const auto& roles = viewing.row().roles();
+std::optional<double> fontSizeHere(const LaidOutRow& row, const std::string& role) {
+    const auto& roles = row.prepared.roles();
     const auto at = std::find(roles.begin(), roles.end(), role);
     if (at == roles.end()) return std::nullopt;
-    return viewing.row().fontSize(static_cast<std::uint32_t>(at - roles.begin()), viewing.width());
+    return row.prepared.fontSize(static_cast<std::uint32_t>(at - roles.begin()), row.layout.width);
 }
 
 }  // namespace tenter::desktop::row

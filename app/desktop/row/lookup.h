@@ -4,7 +4,7 @@
 #include <QPointF>
 #include <optional>
 
-#include "document/viewing.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::row {
 
@@ -15,9 +15,9 @@ std::optional<std::size_t> partAt(const layout::Layout& layout, const QPointF& p
 std::size_t cardOf(const layout::Layout& layout, std::size_t part);
 /// The card at a point of the page (CSS px); empty if there is none.
 std::optional<std::size_t> cardAt(const layout::Layout& layout, const QPointF& page);
-/// Converts a selection to an index into `Layout::parts`, and back; empty if no part is selected.
-std::optional<std::size_t> partOf(const layout::Layout& layout, const Viewing::Selection& selection);
-Viewing::Selection selectionOf(const layout::Layout& layout, std::size_t part);
+/// Converts a part of the project to an index into `Layout::parts`, and back; empty if there is none.
+std::optional<std::size_t> indexOf(const layout::Layout& layout, const std::optional<project::PartRef>& part);
+project::PartRef refOf(const layout::Layout& layout, std::size_t part);
 /// The part reached from `current` by moving `cards` cards and `parts` parts along the row, as an index into
 /// `Layout::parts`; empty if there is none. Without a current part: the first, or the last card's first when
 /// moving back.
@@ -25,15 +25,15 @@ std::optional<std::size_t> partBeside(const layout::Layout& layout, std::optiona
                                       int cards, int parts);
 
 /// The text style of a part; null for pictures.
-const project::TextStyle* styleOf(const Viewing& viewing, const layout::LaidPart& part);
+const project::TextStyle* styleOf(const LaidOutRow& row, const layout::LaidPart& part);
 /// `picture` or the role's name.
-std::string kindOf(const Viewing& viewing, const layout::LaidPart& part);
-/// The part in the project; null if the layout does not belong to the project that is shown.
-const project::Part* sourceOf(const Viewing& viewing, std::size_t card, const layout::LaidPart& part);
+std::string kindOf(const LaidOutRow& row, const layout::LaidPart& part);
+/// The part in the project; null if the project does not have it.
+const project::Part* sourceOf(const LaidOutRow& row, std::size_t card, const layout::LaidPart& part);
 /// The basis for resolving lengths: `em` is 1 em and `percent` is 100 %, both in CSS px.
-units::LengthBasis basisOf(const Viewing& viewing, double em, double percent = 0);
+units::LengthBasis basisOf(const LaidOutRow& row, double em, double percent = 0);
 
-/// Font size of `role` at the current width, CSS px; empty if no part uses the role.
-std::optional<double> fontSizeHere(const Viewing& viewing, const std::string& role);
+/// Font size of `role` at the width of the layout, CSS px; empty if no part uses the role.
+std::optional<double> fontSizeHere(const LaidOutRow& row, const std::string& role);
 
 }  // namespace tenter::desktop::row

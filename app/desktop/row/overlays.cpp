@@ -30,11 +30,11 @@ QRectF shrunk(const QRectF& rect, const layout::Edges& edges, double zoom) {
 // The colour of the card's text, because overlays on a card must be visible on it.
 QColor inkOf(const OverlayTools& tools, const layout::LaidCard& card) {
     for (std::uint32_t i = 0; i < card.partCount; ++i) {
-        const auto* style = styleOf(tools.viewing, tools.viewing.layout().parts[card.firstPart + i]);
+        const auto* style = styleOf(tools.row, tools.row.layout.parts[card.firstPart + i]);
         if (style != nullptr && style->colour && !(style->background && !style->background->isTransparent()))
             return colourOf(*style->colour);
     }
-    const QColor ground = tools.row.groundOf(card);
+    const QColor ground = groundOf(tools.row);
     return contrast(ground, Qt::white) > contrast(ground, Qt::black) ? Qt::white : Qt::black;
 }
 
@@ -78,8 +78,8 @@ void paddingValues(OverlayTools& tools, const QRectF& box, const layout::Edges& 
 }
 
 void partBox(OverlayTools& tools, const layout::LaidPart& part, const QColor& ink, const QColor& ground) {
-    const project::TextStyle* const style = styleOf(tools.viewing, part);
-    const project::Settings& settings = tools.viewing.row().settings(tools.viewing.layout().band);
+    const project::TextStyle* const style = styleOf(tools.row, part);
+    const project::Settings& settings = tools.row.settings();
     const DimensionLook look = lookOn(ink, ground);
     const QRectF box = tools.at.rect(part.box);
     const double zoom = tools.at.zoom;
@@ -120,15 +120,14 @@ void partBox(OverlayTools& tools, const layout::LaidPart& part, const QColor& in
 }
 
 void gaps(OverlayTools& tools) {
-    const layout::Layout& layout = tools.viewing.layout();
-    const project::RowSettings& settings = tools.viewing.row().settings(layout.band).row;
+    const layout::Layout& layout = tools.row.layout;
+    const project::RowSettings& settings = tools.row.settings().row;
     for (std::size_t i = 0; i + 1 < layout.cards.size(); ++i) {
         layout::Box one = layout.cards[i].box;
         layout::Box next = layout.cards[i + 1].box;
-        const QColor ground =
-            settings.background && !settings.background->isTransparent()
-                ? colourOf(*settings.background)
-                : colourOf(tools.viewing.shown().page.at(layout.width).container.background);
+        const QColor ground = settings.background && !settings.background->isTransparent()
+                                  ? colourOf(*settings.background)
+                                  : colourOf(tools.row.page().container.background);
         const QColor ink = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
         const DimensionLook look = lookOn(ink, ground.alpha() == 255 ? ground : QColor(Qt::white));
         if (one.y == next.y) {
@@ -157,10 +156,10 @@ Comfortable comfortable(int columns) {
 /// Draws a bracket beside the lines of part `index`. It continues as a dashed line up to line `most` if
 /// another browser has more lines. `label` is drawn at its top.
 void bracket(OverlayTools& tools, std::size_t index, std::uint32_t most, const QString& label) {
-    const layout::Layout& layout = tools.viewing.layout();
+    const layout::Layout& layout = tools.row.layout;
     const layout::LaidPart& part = layout.parts[index];
     const layout::LaidCard& card = layout.cards[cardOf(layout, index)];
-    const DimensionLook look = lookOn(inkOf(tools, card), tools.row.groundOf(card));
+    const DimensionLook look = lookOn(inkOf(tools, card), groundOf(tools.row));
     const QRectF box = tools.at.rect(part.box);
     const bool leftwards = part.paragraph != nullptr && part.paragraph->rightToLeft();
     const double x = std::round(leftwards ? box.right() + 6 : box.left() - 6) + 0.5;
@@ -188,12 +187,12 @@ void bracket(OverlayTools& tools, std::size_t index, std::uint32_t most, const Q
 }  // namespace
 
 void paintBoxes(OverlayTools& tools) {
-    const layout::Layout& layout = tools.viewing.layout();
-    const project::Settings& settings = tools.viewing.row().settings(layout.band);
+    const layout::Layout& layout = tools.row.layout;
+    const project::Settings& settings = tools.row.settings();
     for (const layout::LaidCard& card : layout.cards) {
         const QRectF box = tools.at.rect(card.box);
         if (!near(tools, box)) continue;
-        const QColor ground = tools.row.groundOf(card);
+        const QColor ground = groundOf(tools.row);
         const QColor ink = inkOf(tools, card);
         const DimensionLook look = lookOn(ink, ground);
         const layout::Edges rim{card.border, card.border, card.border, card.border};
@@ -214,19 +213,19 @@ void paintBoxes(OverlayTools& tools) {
 }
 
 void paintMeasure(OverlayTools& tools) {
-    const layout::Layout& layout = tools.viewing.layout();
-    const int columns = tools.viewing.row().settings(layout.band).row.columns.value_or(1);
+    const layout::Layout& layout = tools.row.layout;
+    const int columns = tools.row.settings().row.columns.value_or(1);
     const Comfortable range = comfortable(columns);
     const QFontMetricsF metrics(tools.painter.font());
     for (std::size_t i = 0; i < layout.parts.size(); ++i) {
         const layout::LaidPart& part = layout.parts[i];
-        const std::string kind = kindOf(tools.viewing, part);
+        const std::string kind = kindOf(tools.row, part);
         const bool running = kind == "body" || (kind != "button" && part.lineCount > 2);
         const QRectF box = tools.at.rect(part.box);
         if (part.picture || !running || part.measure <= 0 || !near(tools, box)) continue;
         const layout::LaidCard& card = layout.cards[cardOf(layout, i)];
-        const QColor ground = tools.row.groundOf(card);
-        const project::TextStyle* const style = styleOf(tools.viewing, part);
+        const QColor ground = groundOf(tools.row);
+        const project::TextStyle* const style = styleOf(tools.row, part);
         const bool plain = style != nullptr && style->colour && !style->background;
         const DimensionLook look = lookOn(plain ? colourOf(*style->colour) : inkOf(tools, card), ground);
         const bool leftwards = part.paragraph != nullptr && part.paragraph->rightToLeft();
@@ -259,12 +258,12 @@ void paintMeasure(OverlayTools& tools) {
 }
 
 void paintTightFits(OverlayTools& tools) {
-    const layout::Layout& layout = tools.viewing.layout();
+    const layout::Layout& layout = tools.row.layout;
     for (std::size_t i = 0; i < layout.parts.size(); ++i) {
         const layout::LaidPart& part = layout.parts[i];
         const QRectF box = tools.at.rect(part.box);
         if (part.picture || part.slack >= text::tightSlack || !near(tools, box)) continue;
-        const QColor ground = tools.row.groundOf(layout.cards[cardOf(layout, i)]);
+        const QColor ground = groundOf(tools.row);
         const QColor strong =
             contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
         const QColor accent = legible(tools.ink.accent, ground, strong);
@@ -289,14 +288,14 @@ void paintTightFits(OverlayTools& tools) {
 }
 
 void paintEngines(OverlayTools& tools) {
-    const layout::Layout& layout = tools.viewing.layout();
+    const layout::Layout& layout = tools.row.layout;
     for (std::size_t i = 0; i < layout.parts.size(); ++i) {
         const layout::LaidPart& part = layout.parts[i];
         if (part.picture || !near(tools, tools.at.rect(part.box))) continue;
         QStringList labels;
         std::uint32_t most = part.lineCount;
         for (const text::BreakProfile* profile : text::profiles()) {
-            const std::uint32_t lines = tools.viewing.layoutUnder(*profile).parts[i].lineCount;
+            const std::uint32_t lines = tools.layouts.layout(tools.variant, *profile).parts[i].lineCount;
             if (lines == part.lineCount) continue;
             labels << QStringLiteral("%1: %2").arg(engineTitle(*profile), linesTitle(lines));
             most = std::max(most, lines);

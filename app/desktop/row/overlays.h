@@ -3,12 +3,10 @@
 
 #include <QPainter>
 
-#include "document/viewing.h"
 #include "row/ink.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::row {
-
-class RowPainter;
 
 /// Converts CSS px on the page to px of the view.
 struct Projection {
@@ -24,8 +22,9 @@ struct Projection {
 
 struct OverlayTools {
     QPainter& painter;
-    const Viewing& viewing;
-    const RowPainter& row;
+    const LayoutCache& layouts;
+    std::size_t variant;
+    LaidOutRow row;  ///< that variant at the current width
     Projection at;
     QRectF view;  ///< visible area, px of the view
     Ink ink;

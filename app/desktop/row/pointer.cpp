@@ -25,8 +25,8 @@ void Pointer::setHotEdge(std::optional<std::size_t> sheet) {
 
 bool Pointer::hasHoverColours(const std::optional<Pointed>& at) const {
     if (!at || at->sheet >= sheets_.count()) return false;
-    const Viewing& viewing = sheets_.viewingOf(at->sheet);
-    const auto* style = styleOf(viewing, viewing.layout().parts[at->part]);
+    const LaidOutRow row = sheets_.rowOn(at->sheet);
+    const auto* style = styleOf(row, row.layout.parts[at->part]);
     return style != nullptr && (style->hover.colour || style->hover.background || style->hover.borderColour);
 }
 
@@ -47,11 +47,10 @@ void Pointer::hover(const QPointF& view) {
     area_.viewport()->setCursor(hotEdge_    ? Qt::SizeHorCursor
                                 : onCaption ? Qt::PointingHandCursor
                                             : Qt::ArrowCursor);
-    setHovered(sheet ? pointed(hoverTarget(sheets_.viewingOf(*sheet), sheets_.pageAt(view, *sheet)))
+    setHovered(sheet ? pointed(hoverTarget(sheets_.rowOn(*sheet), sheets_.pageAt(view, *sheet)))
                      : std::nullopt);
-    const auto under = sheet
-                           ? pointed(partAt(sheets_.viewingOf(*sheet).layout(), sheets_.pageAt(view, *sheet)))
-                           : std::nullopt;
+    const auto under =
+        sheet ? pointed(partAt(sheets_.rowOn(*sheet).layout, sheets_.pageAt(view, *sheet))) : std::nullopt;
     if (under == pointed_) return;
     pointed_ = under;
     Q_EMIT pointedChanged();
@@ -88,7 +87,7 @@ void Pointer::press(const QMouseEvent& event) {
         setDrag(Drag::Edge);
         setHotEdge(edge);
         dragFrom_ = event.position();
-        dragWidth_ = viewing_.width();
+        dragWidth_ = view_.width();
     } else if (event.button() == Qt::LeftButton) {
         select(event.position());
         return;
@@ -98,14 +97,14 @@ void Pointer::press(const QMouseEvent& event) {
 
 // A click on the page or the caption of another variant makes it the current one.
 void Pointer::select(const QPointF& view) {
-    Viewing::Selection place;
+    std::optional<Place> place;
     if (const auto sheet = sheets_.sheetAt(view)) {
-        const layout::Layout& layout = sheets_.viewingOf(*sheet).layout();
+        const layout::Layout& layout = sheets_.rowOn(*sheet).layout;
         if (const auto part = partAt(layout, sheets_.pageAt(view, *sheet)))
-            place = selectionOf(layout, *part);
-        if (sheets_.showsAll()) viewing_.setVariant(*sheet);
+            place = Place::of(refOf(layout, *part));
+        if (sheets_.showsAll()) view_.setVariant(*sheet);
     }
-    viewing_.select(place);
+    selection_.select(place);
     hover(view);
 }
 
@@ -115,7 +114,7 @@ void Pointer::move(const QMouseEvent& event) {
         // Pages to the left of the dragged one grow too and move it, so the width changes by a share of the
         // distance.
         const int growing = hotEdge_ && *hotEdge_ < sheets_.count() ? sheets_.placeOf(*hotEdge_) + 1 : 1;
-        viewing_.setWidth(std::round(dragWidth_ + moved.x() / (sheets_.zoom() * growing)));
+        view_.setWidth(std::round(dragWidth_ + moved.x() / (sheets_.zoom() * growing)));
     } else if (drag_ == Drag::Pan) {
         area_.horizontalScrollBar()->setValue(dragScroll_.x() - static_cast<int>(std::lround(moved.x())));
         area_.verticalScrollBar()->setValue(dragScroll_.y() - static_cast<int>(std::lround(moved.y())));

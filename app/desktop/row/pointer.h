@@ -7,6 +7,8 @@
 #include <optional>
 
 #include "row/sheet_layout.h"
+#include "session/selection_model.h"
+#include "session/view_state.h"
 
 namespace tenter::desktop::row {
 
@@ -21,8 +23,8 @@ class Pointer : public QObject {
     Q_OBJECT
 
 public:
-    Pointer(Viewing& viewing, SheetLayout& sheets, QAbstractScrollArea& area)
-        : viewing_(viewing), sheets_(sheets), area_(area) {}
+    Pointer(ViewState& view, SelectionModel& selection, SheetLayout& sheets, QAbstractScrollArea& area)
+        : view_(view), selection_(selection), sheets_(sheets), area_(area) {}
 
     void press(const QMouseEvent& event);
     void move(const QMouseEvent& event);
@@ -56,7 +58,8 @@ private:
     void select(const QPointF& view);
     void hover(const QPointF& view);
 
-    Viewing& viewing_;
+    ViewState& view_;
+    SelectionModel& selection_;
     SheetLayout& sheets_;
     QAbstractScrollArea& area_;
     Drag drag_ = Drag::None;

@@ -40,40 +40,57 @@ void missingPicture(QPainter& painter, const QRect& rect, const QString& file, d
     painter.restore();
 }
 
+double cardRadius(const LaidOutRow& row, const layout::LaidCard& card) {
+    const auto& radius = row.settings().card.radius;
+    return radius ? radius->resolve(basisOf(row, row.rem(), card.box.width)) : 0;
+}
+
+Corners pictureCorners(const LaidOutRow& row, const layout::LaidCard& card, const layout::LaidPart& part,
+                       double scale) {
+    const project::Settings& settings = row.settings();
+    const double own = settings.picture.radius
+                           ? settings.picture.radius->resolve(basisOf(row, row.rem(), part.box.width))
+                           : 0;
+    if (!settings.card.bleed.value_or(false)) return Corners::all(own * scale);
+    // A picture that touches a corner of the card has the shape of that corner.
+    const double inner = std::max(0.0, cardRadius(row, card) - card.border);
+    const auto meets = [](double a, double b) { return std::abs(a - b) < 0.5; };
+    const bool left = meets(part.box.x, card.box.x + card.border);
+    const bool right = meets(part.box.right(), card.box.right() - card.border);
+    const bool top = meets(part.box.y, card.box.y + card.border);
+    const bool bottom = meets(part.box.bottom(), card.box.bottom() - card.border);
+    const auto corner = [&](bool touches) { return (touches ? inner : own) * scale; };
+    return {corner(left && top), corner(right && top), corner(right && bottom), corner(left && bottom)};
+}
+
 }  // namespace
 
-std::optional<std::size_t> hoverTarget(const Viewing& viewing, const QPointF& page) {
-    const layout::Layout& layout = viewing.layout();
-    const bool linked = viewing.row().settings(layout.band).card.linked.value_or(false);
+std::optional<std::size_t> hoverTarget(const LaidOutRow& row, const QPointF& page) {
+    const layout::Layout& layout = row.layout;
+    const bool linked = row.settings().card.linked.value_or(false);
     if (linked) {
         if (const auto card = cardAt(layout, page)) {
             const layout::LaidCard& laid = layout.cards[*card];
             for (std::uint32_t i = 0; i < laid.partCount; ++i)
-                if (kindOf(viewing, layout.parts[laid.firstPart + i]) == "button") return laid.firstPart + i;
+                if (kindOf(row, layout.parts[laid.firstPart + i]) == "button") return laid.firstPart + i;
         }
     }
     return partAt(layout, page);
 }
 
-QColor RowPainter::groundOf(const layout::LaidCard&) const {
-    const project::Settings& settings = viewing_.row().settings(viewing_.layout().band);
-    QColor ground =
-        over(Qt::white, colourOf(viewing_.shown().page.at(viewing_.width()).container.background));
+QColor groundOf(const LaidOutRow& row) {
+    const project::Settings& settings = row.settings();
+    QColor ground = over(Qt::white, colourOf(row.page().container.background));
     if (settings.row.background) ground = over(ground, colourOf(*settings.row.background));
     if (settings.card.background) ground = over(ground, colourOf(*settings.card.background));
     return ground;
 }
 
-double RowPainter::cardRadius(const layout::LaidCard& card) const {
-    const auto& radius = viewing_.row().settings(viewing_.layout().band).card.radius;
-    return radius ? radius->resolve(basisOf(viewing_, viewing_.row().rem(viewing_.width()), card.box.width))
-                  : 0;
-}
-
-void RowPainter::paint(Canvas& canvas, const Attention& attention, const QColor& desk) {
-    const layout::Layout& layout = viewing_.layout();
-    const project::Settings& settings = viewing_.row().settings(layout.band);
-    const project::Page& page = viewing_.shown().page;
+void RowPainter::paint(Canvas& canvas, const LaidOutRow& row, const Attention& attention,
+                       const QColor& desk) {
+    const layout::Layout& layout = row.layout;
+    const project::Settings& settings = row.settings();
+    const project::Page& page = row.project.page;
     QPainter painter(&canvas.image);
     painter.fillRect(canvas.image.rect(), desk);
     const QRect sheet = canvas.snapped(
@@ -81,11 +98,11 @@ void RowPainter::paint(Canvas& canvas, const Attention& attention, const QColor&
          std::max(layout.pageHeight, (canvas.image.height() - canvas.top) / canvas.scale + 1)});
     painter.fillRect(sheet, Qt::white);
     painter.setClipRect(sheet);
-    painter.fillRect(canvas.snapped(layout.container), colourOf(page.at(layout.width).container.background));
+    painter.fillRect(canvas.snapped(layout.container), colourOf(row.page().container.background));
     if (settings.row.background)
         painter.fillRect(canvas.snapped(layout.row), colourOf(*settings.row.background));
     for (std::size_t i = 0; i < layout.cards.size(); ++i)
-        card(painter, canvas, i, attention);
+        card(painter, canvas, row, i, attention);
     if (page.scrollbar.width > 0) {
         const double left = layout.width - page.scrollbar.width;
         painter.fillRect(canvas.snapped({left, 0, page.scrollbar.width, sheet.height() / canvas.scale}),
@@ -94,16 +111,17 @@ void RowPainter::paint(Canvas& canvas, const Attention& attention, const QColor&
     text_.trim();
 }
 
-void RowPainter::card(QPainter& painter, Canvas& canvas, std::size_t index, const Attention& attention) {
-    const layout::Layout& layout = viewing_.layout();
-    const project::CardSettings& settings = viewing_.row().settings(layout.band).card;
+void RowPainter::card(QPainter& painter, Canvas& canvas, const LaidOutRow& row, std::size_t index,
+                      const Attention& attention) {
+    const layout::Layout& layout = row.layout;
+    const project::CardSettings& settings = row.settings().card;
     const layout::LaidCard& card = layout.cards[index];
     const QRect box = canvas.snapped(card.box);
-    const double radius = cardRadius(card) * canvas.scale;
+    const double radius = cardRadius(row, card) * canvas.scale;
     const Corners corners = Corners::all(radius);
     const QColor background = settings.background ? colourOf(*settings.background) : QColor(Qt::transparent);
 
-    const units::LengthBasis basis = basisOf(viewing_, viewing_.row().rem(viewing_.width()));
+    const units::LengthBasis basis = basisOf(row, row.rem());
     const auto length = [&](const std::optional<units::Length>& value) {
         return value ? value->resolve(basis) * canvas.scale : 0.0;
     };
@@ -130,48 +148,30 @@ void RowPainter::card(QPainter& painter, Canvas& canvas, std::size_t index, cons
                 QRectF(canvas.snapped(part.box)).adjusted(-box.width(), -beyond, box.width(), beyond)))
             continue;
         if (part.picture)
-            picture(painter, canvas, index, part);
+            picture(painter, canvas, row, index, part);
         else
-            text(painter, canvas, part, attention.hovered == at, attention.focused == at);
+            text(painter, canvas, row, part, attention.hovered == at, attention.focused == at);
     }
 }
 
-Corners RowPainter::pictureCorners(const layout::LaidCard& card, const layout::LaidPart& part,
-                                   double scale) const {
-    const project::Settings& settings = viewing_.row().settings(viewing_.layout().band);
-    const double own = settings.picture.radius
-                           ? settings.picture.radius->resolve(
-                                 basisOf(viewing_, viewing_.row().rem(viewing_.width()), part.box.width))
-                           : 0;
-    if (!settings.card.bleed.value_or(false)) return Corners::all(own * scale);
-    // A picture that touches a corner of the card has the shape of that corner.
-    const double inner = std::max(0.0, cardRadius(card) - card.border);
-    const auto meets = [](double a, double b) { return std::abs(a - b) < 0.5; };
-    const bool left = meets(part.box.x, card.box.x + card.border);
-    const bool right = meets(part.box.right(), card.box.right() - card.border);
-    const bool top = meets(part.box.y, card.box.y + card.border);
-    const bool bottom = meets(part.box.bottom(), card.box.bottom() - card.border);
-    const auto corner = [&](bool touches) { return (touches ? inner : own) * scale; };
-    return {corner(left && top), corner(right && top), corner(right && bottom), corner(left && bottom)};
-}
-
-void RowPainter::picture(QPainter& painter, Canvas& canvas, std::size_t card, const layout::LaidPart& part) {
+void RowPainter::picture(QPainter& painter, Canvas& canvas, const LaidOutRow& row, std::size_t card,
+                         const layout::LaidPart& part) {
     const QRect rect = canvas.snapped(part.box);
     if (rect.isEmpty()) return;
-    const project::Part* const source = sourceOf(viewing_, card, part);
+    const project::Part* const source = sourceOf(row, card, part);
     const auto* const described = source != nullptr ? std::get_if<project::PicturePart>(source) : nullptr;
     if (described == nullptr || described->file.empty()) {
         missingPicture(painter, rect, {}, canvas.scale);
         return;
     }
     const QString name = QString::fromStdString(described->file);
-    const QString file = QString::fromStdString((viewing_.document().folder() / described->file).string());
+    const QString file = QString::fromStdString((document_.folder() / described->file).string());
     const Pictures::Found found = pictures_.find(file, {rect.size(), described->focusX, described->focusY});
     if (found.state == Pictures::State::Missing) {
         missingPicture(painter, rect, name, canvas.scale);
         return;
     }
-    const Corners corners = pictureCorners(viewing_.layout().cards[card], part, canvas.scale);
+    const Corners corners = pictureCorners(row, row.layout.cards[card], part, canvas.scale);
     if (found.state == Pictures::State::Loading) {
         fillBox(painter, rect, corners, QColor(0x80, 0x80, 0x80, 0x30));
         return;
@@ -179,9 +179,9 @@ void RowPainter::picture(QPainter& painter, Canvas& canvas, std::size_t card, co
     fillBox(painter, rect, corners, found.image);
 }
 
-void RowPainter::text(QPainter& painter, Canvas& canvas, const layout::LaidPart& part, bool hovered,
-                      bool focused) {
-    const project::TextStyle* const style = styleOf(viewing_, part);
+void RowPainter::text(QPainter& painter, Canvas& canvas, const LaidOutRow& row, const layout::LaidPart& part,
+                      bool hovered, bool focused) {
+    const project::TextStyle* const style = styleOf(row, part);
     if (style == nullptr) return;
     const auto pick = [&](const std::optional<units::Colour>& plain,
                           const std::optional<units::Colour>& hover) {
@@ -189,7 +189,7 @@ void RowPainter::text(QPainter& painter, Canvas& canvas, const layout::LaidPart&
         return chosen ? colourOf(*chosen) : QColor(Qt::transparent);
     };
     const QRect box = canvas.snapped(part.box);
-    const units::LengthBasis basis = basisOf(viewing_, part.fontSize, part.box.width);
+    const units::LengthBasis basis = basisOf(row, part.fontSize, part.box.width);
     const auto length = [&](const std::optional<units::Length>& value) {
         return value ? value->resolve(basis) * canvas.scale : 0.0;
     };
@@ -209,8 +209,8 @@ void RowPainter::text(QPainter& painter, Canvas& canvas, const layout::LaidPart&
     look.colour = pick(style->colour, style->hover.colour);
     if (!style->colour && !(hovered && style->hover.colour)) look.colour = Qt::black;
     look.italic = style->slant == project::Slant::Italic;
-    look.underlineLinks = kindOf(viewing_, part) != "button";
-    text_.paint(canvas, viewing_.layout(), part, look);
+    look.underlineLinks = kindOf(row, part) != "button";
+    text_.paint(canvas, row.layout, part, look);
 }
 
 }  // namespace tenter::desktop::row

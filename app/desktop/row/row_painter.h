@@ -4,11 +4,11 @@
 #include <QPainter>
 #include <optional>
 
-#include "document/viewing.h"
 #include "row/canvas.h"
 #include "row/pictures.h"
 #include "row/shadows.h"
 #include "row/text_painter.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::row {
 
@@ -21,22 +21,21 @@ struct Attention {
 
 class RowPainter {
 public:
-    RowPainter(const Viewing& viewing, Pictures& pictures) : viewing_(viewing), pictures_(pictures) {}
+    /// Pictures are read from the folder of `document`.
+    RowPainter(const Document& document, Pictures& pictures) : document_(document), pictures_(pictures) {}
     /// Paints the page into the canvas. `desk` is the colour of the area around the page.
-    void paint(Canvas& canvas, const Attention& attention, const QColor& desk);
+    void paint(Canvas& canvas, const LaidOutRow& row, const Attention& attention, const QColor& desk);
     /// Drops cached glyphs; call it after fonts have changed.
     void clear() { text_.clear(); }
-    /// The background colour below the parts of a card.
-    [[nodiscard]] QColor groundOf(const layout::LaidCard& card) const;
 
 private:
-    void card(QPainter& painter, Canvas& canvas, std::size_t index, const Attention& attention);
-    void picture(QPainter& painter, Canvas& canvas, std::size_t card, const layout::LaidPart& part);
-    void text(QPainter& painter, Canvas& canvas, const layout::LaidPart& part, bool hovered, bool focused);
-    [[nodiscard]] double cardRadius(const layout::LaidCard& card) const;
-    [[nodiscard]] Corners pictureCorners(const layout::LaidCard& card, const layout::LaidPart& part,
-                                         double scale) const;
-    const Viewing& viewing_;
+    void card(QPainter& painter, Canvas& canvas, const LaidOutRow& row, std::size_t index,
+              const Attention& attention);
+    void picture(QPainter& painter, Canvas& canvas, const LaidOutRow& row, std::size_t card,
+                 const layout::LaidPart& part);
+    void text(QPainter& painter, Canvas& canvas, const LaidOutRow& row, const layout::LaidPart& part,
+              bool hovered, bool focused);
+    const Document& document_;
     Pictures& pictures_;
     Shadows shadows_;
     TextPainter text_;
@@ -44,6 +43,9 @@ private:
 
 /// The part that shows its hover colours while the pointer is at point `page` (CSS px), as an index into
 /// `Layout::parts`: the part at the point, or the button if the whole card is a link.
-std::optional<std::size_t> hoverTarget(const Viewing& viewing, const QPointF& page);
+std::optional<std::size_t> hoverTarget(const LaidOutRow& row, const QPointF& page);
+
+/// The background colour below the parts of the cards.
+QColor groundOf(const LaidOutRow& row);
 
 }  // namespace tenter::desktop::row

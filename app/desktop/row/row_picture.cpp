@@ -34,17 +34,16 @@ void waitFor(Pictures& pictures) {
     if (pictures.isBusy()) loop.exec();
 }
 
-QImage rowAt(Viewing& viewing, Pictures& pictures, RowPainter& painter, double width) {
-    viewing.setWidth(width);
-    const layout::Layout& layout = viewing.layout();
+QImage rowAt(const LaidOutRow& row, Pictures& pictures, RowPainter& painter) {
+    const layout::Layout& layout = row.layout;
     Canvas canvas;
     canvas.scale = scale;
     canvas.image = QImage(static_cast<int>(std::ceil(layout.width * scale)),
                           std::clamp(static_cast<int>(std::ceil(layout.pageHeight * scale)), 1, mostHeight),
                           QImage::Format_RGB32);
-    painter.paint(canvas, {}, Qt::white);
+    painter.paint(canvas, row, {}, Qt::white);
     waitFor(pictures);
-    painter.paint(canvas, {}, Qt::white);
+    painter.paint(canvas, row, {}, Qt::white);
     return canvas.image;
 }
 
@@ -72,16 +71,18 @@ std::vector<double> keyWidths(const project::Project& project, std::size_t varia
     return {widths.begin(), widths.end()};
 }
 
-QImage rowPicture(Viewing& viewing, const std::vector<double>& widths) {
+QImage rowPicture(const LayoutCache& layouts, const Document& document, const std::vector<double>& widths) {
     Pictures pictures;
-    RowPainter painter(viewing, pictures);
+    RowPainter painter(document, pictures);
     std::vector<QImage> rows;
     std::vector<QString> captions;
     int across = space;
     int tallest = 0;
     for (const double width : widths) {
-        rows.push_back(rowAt(viewing, pictures, painter, width));
-        const int columns = viewing.row().settings(viewing.band()).row.columns.value_or(1);
+        const layout::Layout layout = layout::layOut(layouts.row(), width);
+        const LaidOutRow row{layouts.project(), layouts.row(), layout};
+        rows.push_back(rowAt(row, pictures, painter));
+        const int columns = row.settings().row.columns.value_or(1);
         captions.push_back(pixels(width) + ", " + columnsTitle(columns));
         across += std::max(rows.back().width(), 2 * 80) + space;
         tallest = std::max(tallest, rows.back().height());

@@ -4,7 +4,7 @@
 #include <QImage>
 #include <vector>
 
-#include "document/viewing.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::row {
 
@@ -13,7 +13,7 @@ namespace tenter::desktop::row {
 std::vector<double> keyWidths(const project::Project& project, std::size_t variant);
 
 /// The row at each of `widths` (CSS px) side by side at half size, each below a caption with width and column
-/// count. Waits until all pictures are decoded. Leaves `viewing` at the last width.
-QImage rowPicture(Viewing& viewing, const std::vector<double>& widths);
+/// count. Waits until all pictures are decoded.
+QImage rowPicture(const LayoutCache& layouts, const Document& document, const std::vector<double>& widths);
 
 }  // namespace tenter::desktop::row

@@ -8,18 +8,18 @@
 #include "document/wording.h"
 #include "row/figures.h"
 #include "row/lookup.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::row {
 
-RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
+RowView::RowView(Session& session, QWidget* parent)
     : QAbstractScrollArea(parent),
-      viewing_(viewing),
-      survey_(survey),
-      sheets_(viewing, *this),
+      session_(session),
+      sheets_(session.layouts, *this),
       overlays_(this),
-      marks_(viewing, sheets_, *this),
-      painter_(viewing, survey, sheets_, overlays_, marks_, *this, pictures_),
-      pointer_(viewing, sheets_, *this),
+      marks_(session.selection, sheets_, *this),
+      painter_(session, sheets_, overlays_, marks_, *this, pictures_),
+      pointer_(session.view, session.selection, sheets_, *this),
       figures_(new FigureBox(viewport())) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
@@ -35,16 +35,14 @@ RowView::RowView(Viewing& viewing, const Survey& survey, QWidget* parent)
     connect(&pointer_, &Pointer::pointedChanged, this, &RowView::showFigures);
     connect(&pointer_, &Pointer::dropped, this, &RowView::onLayout);
     connect(&pointer_, &Pointer::zoomTurned, this, &RowView::zoomAbout);
-    connect(&viewing_, &Viewing::layoutChanged, this, &RowView::onLayout);
-    connect(&viewing_, &Viewing::rowChanged, &pictures_, &Pictures::retryMissing);
-    connect(&viewing_.document(), &Document::opened, this, &RowView::onOpened);
-    connect(&viewing_, &Viewing::variantChanged, this, &RowView::ensureSheetVisible);
-    connect(&viewing_, &Viewing::selectionChanged, this, &RowView::onSelection);
-    connect(&survey_, &Survey::chosenChanged, this, &RowView::redraw);
-    connect(&survey_, &Survey::findingShown, this, &RowView::revealChosen);
-    connect(&viewing_, &Viewing::wentThere, this, &RowView::revealChosen);
+    onChange(session_.layouts, LayoutCache::Change::Layout, this, &RowView::onLayout);
+    onChange(session_.layouts, LayoutCache::Change::Row, &pictures_, &Pictures::retryMissing);
+    onChange(session_.layouts, LayoutCache::Change::Variant, this, &RowView::ensureSheetVisible);
+    connect(&session_.selection, &SelectionModel::changed, this, &RowView::onSelection);
+    onChange(session_.checks, CheckRunner::Change::Chosen, this, &RowView::redraw);
+    connect(&session_.document, &Document::opened, this, &RowView::onOpened);
+    connect(&session_.document, &Document::fileChanged, &pictures_, &Pictures::retryMissing);
     connect(&pictures_, &Pictures::arrived, this, &RowView::redraw);
-    connect(&viewing_.document(), &Document::fileChanged, &pictures_, &Pictures::retryMissing);
 }
 
 RowView::~RowView() = default;
@@ -75,8 +73,8 @@ void RowView::onLayout() {
     sheets_.arrange();
     pointer_.forget();
     focused_.reset();
-    if (const auto part = partOf(viewing_.layout(), viewing_.selection());
-        byKeyboard_ && hasFocus() && part && kindOf(viewing_, viewing_.layout().parts[*part]) == "button")
+    if (const auto part = selectedPart(); byKeyboard_ && hasFocus() && part &&
+                                          kindOf(currentRow(), currentRow().layout.parts[*part]) == "button")
         focused_ = part;
     showFigures();
     redraw();
@@ -89,20 +87,26 @@ void RowView::onOpened() {
     verticalScrollBar()->setValue(0);
 }
 
-void RowView::onSelection() {
+void RowView::onSelection(SelectionModel::Changes changes) {
     onLayout();
     describe();
+    if (changes & SelectionModel::Change::Reveal)
+        if (const auto part = selectedPart()) ensureVisible(*part);
+}
+
+std::optional<std::size_t> RowView::selectedPart() const {
+    return indexOf(currentRow().layout, session_.selection.part());
 }
 
 // The accessible description has the text that is visible in the view: the figures of the selected part and
 // the captions.
 void RowView::describe() {
     QStringList sentences;
-    if (const auto part = partOf(viewing_.layout(), viewing_.selection()))
-        sentences << figuresOf(viewing_, *part).asSentence();
+    if (const auto part = selectedPart())
+        sentences << figuresOf(session_.layouts, session_.view.variant(), *part).asSentence();
     for (std::size_t i = 0; sheets_.showsAll() && i < sheets_.count(); ++i)
-        sentences << tr("%1: %2.").arg(variantTitle(viewing_.shown().row().variants[i]),
-                                       captionOf(sheets_.viewingOf(i), viewing_.role()));
+        sentences << tr("%1: %2.").arg(variantTitle(session_.shown.project().row().variants[i]),
+                                       captionOf(sheets_.rowOn(i), session_.selection.role()));
     setAccessibleDescription(sentences.join(' '));
 }
 
@@ -125,17 +129,13 @@ void RowView::ensureSheetVisible() {
     sheets_.ensureActiveVisible();
 }
 
-void RowView::revealChosen() {
-    if (const auto part = partOf(viewing_.layout(), viewing_.selection())) ensureVisible(*part);
-}
-
-std::optional<Viewing::Selection> RowView::placeAt(const QPointF& view) const {
+std::optional<Place> RowView::placeAt(const QPointF& view) const {
     const auto sheet = sheets_.sheetAt(view);
     if (!sheet) return std::nullopt;
-    const layout::Layout& layout = sheets_.viewingOf(*sheet).layout();
+    const layout::Layout& layout = sheets_.rowOn(*sheet).layout;
     const QPointF page = sheets_.pageAt(view, *sheet);
-    if (const auto part = partAt(layout, page)) return selectionOf(layout, *part);
-    if (const auto card = cardAt(layout, page)) return Viewing::Selection{static_cast<int>(*card), -1};
+    if (const auto part = partAt(layout, page)) return Place::of(refOf(layout, *part));
+    if (const auto card = cardAt(layout, page)) return Place{*card, {}};
     return std::nullopt;
 }
 
@@ -172,10 +172,11 @@ void RowView::paintEvent(QPaintEvent* event) {
     QPainter painter(viewport());
     painter.setClipRect(event->rect());
     blit(painter, image);
-    if (viewing_.layout().cards.empty()) marks_.paintEmpty(painter);
+    if (currentRow().layout.cards.empty()) marks_.paintEmpty(painter);
     for (std::size_t i = 0; i < sheets_.count(); ++i) {
-        if (const auto part = partOf(sheets_.viewingOf(i).layout(), viewing_.selection()))
-            marks_.paintSelection(painter, i, *part, painter_.groundOf(i, *part));
+        const LaidOutRow row = sheets_.rowOn(i);
+        if (const auto part = indexOf(row.layout, session_.selection.part()))
+            marks_.paintSelection(painter, i, *part, groundOf(row));
         marks_.paintEdge(painter, i, pointer_.hotEdge() == i);
     }
     if (hasFocus() && byKeyboard_) marks_.paintFocus(painter);
@@ -184,17 +185,16 @@ void RowView::paintEvent(QPaintEvent* event) {
 void RowView::showFigures() {
     std::optional<Pointed> at = pointer_.pointed();
     if (!at && byKeyboard_ && hasFocus())
-        if (const auto part = partOf(viewing_.layout(), viewing_.selection()))
-            at = Pointed{sheets_.active(), *part};
+        if (const auto part = selectedPart()) at = Pointed{sheets_.active(), *part};
     if (!at || at->sheet >= sheets_.count() || pointer_.isDragging() ||
-        at->part >= sheets_.viewingOf(at->sheet).layout().parts.size()) {
+        at->part >= sheets_.rowOn(at->sheet).layout.parts.size()) {
         figures_->hide();
         return;
     }
-    const Viewing& shown = sheets_.viewingOf(at->sheet);
-    figures_->showBeside(
-        sheets_.projection(at->sheet).rect(shown.layout().parts[at->part].box).toAlignedRect(),
-        figuresOf(shown, at->part));
+    const QRectF box =
+        sheets_.projection(at->sheet).rect(sheets_.rowOn(at->sheet).layout.parts[at->part].box);
+    figures_->showBeside(box.toAlignedRect(),
+                         figuresOf(session_.layouts, sheets_.variantOn(at->sheet), at->part));
 }
 
 // ---- Pointer
@@ -225,14 +225,12 @@ bool RowView::viewportEvent(QEvent* event) {
 // ---- Keyboard
 
 bool RowView::moveSelection(int cards, int parts) {
-    const layout::Layout& layout = viewing_.layout();
+    const layout::Layout& layout = currentRow().layout;
     if (layout.cards.empty() || layout.parts.empty()) return false;
     byKeyboard_ = true;
-    const auto next = partBeside(layout, partOf(layout, viewing_.selection()), cards, parts);
+    const auto next = partBeside(layout, selectedPart(), cards, parts);
     if (!next) return false;
-    viewing_.select(selectionOf(layout, *next));
-    ensureVisible(*next);
-    onSelection();
+    session_.selection.select(Place::of(refOf(layout, *next)), true);
     return true;
 }
 
@@ -257,8 +255,8 @@ void RowView::keyPressEvent(QKeyEvent* event) {
             verticalScrollBar()->setValue(verticalScrollBar()->maximum());
             return;
         case Qt::Key_Escape:
-            if (viewing_.selection() != Viewing::Selection{}) {
-                viewing_.select({});
+            if (session_.selection.place()) {
+                session_.selection.select({});
                 return;
             }
             break;

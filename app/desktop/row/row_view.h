@@ -6,13 +6,13 @@
 #include <optional>
 #include <vector>
 
-#include "document/survey.h"
 #include "row/overlay_actions.h"
 #include "row/pictures.h"
 #include "row/pointer.h"
 #include "row/sheet_layout.h"
 #include "row/sheet_marks.h"
 #include "row/sheet_painter.h"
+#include "session/session.h"
 
 namespace tenter::desktop::row {
 
@@ -22,7 +22,7 @@ class RowView : public QAbstractScrollArea {
     Q_OBJECT
 
 public:
-    RowView(Viewing& viewing, const Survey& survey, QWidget* parent = nullptr);
+    RowView(Session& session, QWidget* parent = nullptr);
     ~RowView() override;
 
     /// Toggle actions for the overlays: boxes and spacing, measure, tight fits, Chromium/Firefox differences.
@@ -46,7 +46,7 @@ public:
     /// viewport.
     [[nodiscard]] std::vector<Sheet> sheetsInView() const { return sheets_.inView(); }
     /// The card at a point of the viewport, and its part if there is one at that point.
-    [[nodiscard]] std::optional<Viewing::Selection> placeAt(const QPointF& view) const;
+    [[nodiscard]] std::optional<Place> placeAt(const QPointF& view) const;
     [[nodiscard]] QSize sizeHint() const override { return {900, 520}; }
 
 Q_SIGNALS:
@@ -71,19 +71,20 @@ private:
     void addActions();
     void onLayout();
     void onOpened();
-    void onSelection();
+    void onSelection(SelectionModel::Changes changes);
     void describe();
     void redraw();
     void zoomAbout(double zoom, const QPointF& view);
     void setAllVariants(bool on);
     void ensureSheetVisible();
-    void revealChosen();
     void showFigures();
     bool moveSelection(int cards, int parts);
+    [[nodiscard]] LaidOutRow currentRow() const { return session_.layouts.current(); }
+    /// The selected part as an index into the parts of the current layout.
+    [[nodiscard]] std::optional<std::size_t> selectedPart() const;
     [[nodiscard]] Attention attentionTo(std::size_t sheet) const;
 
-    Viewing& viewing_;
-    const Survey& survey_;
+    Session& session_;
     Pictures pictures_;
     SheetLayout sheets_;
     OverlayActions overlays_;

@@ -15,12 +15,8 @@ constexpr double mostZoom = 8;
 
 }  // namespace
 
-const Viewing& SheetLayout::viewingOf(std::size_t sheet) const {
-    return showsAll() ? views_.of(sheet) : viewing_;
-}
-
 void SheetLayout::arrange() {
-    const std::size_t variants = viewing_.shown().row().variants.size();
+    const std::size_t variants = layouts_.project().row().variants.size();
     const bool all = allVariants_ && variants > 1;
     std::vector<QSizeF> pages;
     const auto add = [&](const layout::Layout& layout) {
@@ -28,9 +24,9 @@ void SheetLayout::arrange() {
     };
     if (all)
         for (std::size_t i = 0; i < variants; ++i)
-            add(views_.of(i).layout());
+            add(layouts_.of(i).layout);
     else
-        add(viewing_.layout());
+        add(layouts_.layout());
     const QSize view = area_.viewport()->size();
     if (fit_) {
         const double fitted = std::max(leastZoom, fittingZoom(pages, view));
@@ -115,7 +111,7 @@ std::optional<std::size_t> SheetLayout::sheetAt(const QPointF& view) const {
 }
 
 double SheetLayout::edgeX(std::size_t sheet) const {
-    return std::round(projection(sheet).x(viewing_.layout().width));
+    return std::round(projection(sheet).x(layouts_.layout().width));
 }
 
 std::optional<std::size_t> SheetLayout::edgeAt(const QPointF& view) const {
@@ -134,7 +130,7 @@ QRect SheetLayout::edgeStrip(std::size_t sheet) const {
 // ---- Scrolling
 
 void SheetLayout::ensureVisible(std::size_t part) {
-    const QRectF rect = projection().rect(viewing_.layout().parts[part].box).adjusted(-16, -16, 16, 16);
+    const QRectF rect = projection().rect(layouts_.layout().parts[part].box).adjusted(-16, -16, 16, 16);
     const auto reveal = [](QScrollBar* bar, double from, double to, double room) {
         if (from < 0 || to - from > room)
             bar->setValue(bar->value() + static_cast<int>(std::floor(from)));

@@ -6,9 +6,9 @@
 #include <optional>
 #include <vector>
 
-#include "document/variant_views.h"
 #include "row/overlays.h"
 #include "row/sheets.h"
+#include "session/layout_cache.h"
 
 namespace tenter::desktop::row {
 
@@ -19,8 +19,7 @@ class SheetLayout : public QObject {
     Q_OBJECT
 
 public:
-    SheetLayout(Viewing& viewing, QAbstractScrollArea& area)
-        : viewing_(viewing), views_(viewing), area_(area) {}
+    SheetLayout(const LayoutCache& layouts, QAbstractScrollArea& area) : layouts_(layouts), area_(area) {}
 
     /// Shows a page for each variant from the next `arrange` on.
     void setAllVariants(bool all) { allVariants_ = all; }
@@ -33,8 +32,13 @@ public:
     /// True if there is a page for each variant; otherwise there is one page.
     [[nodiscard]] bool showsAll() const { return count() > 1; }
     /// The page of the current variant.
-    [[nodiscard]] std::size_t active() const { return showsAll() ? viewing_.variant() : 0; }
-    [[nodiscard]] const Viewing& viewingOf(std::size_t sheet) const;
+    [[nodiscard]] std::size_t active() const { return showsAll() ? layouts_.variant() : 0; }
+    /// The variant on a page.
+    [[nodiscard]] std::size_t variantOn(std::size_t sheet) const {
+        return showsAll() ? sheet : layouts_.variant();
+    }
+    /// The row on a page.
+    [[nodiscard]] LaidOutRow rowOn(std::size_t sheet) const { return layouts_.of(variantOn(sheet)); }
     /// The number of pages to the left of this one.
     [[nodiscard]] int placeOf(std::size_t sheet) const { return sheets_.all[sheet].place; }
 
@@ -72,8 +76,7 @@ Q_SIGNALS:
 
 private:
     void setScrollRanges();
-    Viewing& viewing_;
-    mutable VariantViews views_;  // updated on access
+    const LayoutCache& layouts_;
     QAbstractScrollArea& area_;
     Sheets sheets_;
     int across_ = 1;  // pages beside each other

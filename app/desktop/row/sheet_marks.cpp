@@ -9,11 +9,10 @@
 
 namespace tenter::desktop::row {
 
-QString captionOf(const Viewing& viewing, const std::string& role) {
-    const layout::PreparedRow& row = viewing.row();
-    QStringList facts{QObject::tr("%1 at this width")
-                          .arg(columnsTitle(row.settings(viewing.band()).row.columns.value_or(1)))};
-    if (const auto size = fontSizeHere(viewing, role))
+QString captionOf(const LaidOutRow& row, const std::string& role) {
+    QStringList facts{
+        QObject::tr("%1 at this width").arg(columnsTitle(row.settings().row.columns.value_or(1)))};
+    if (const auto size = fontSizeHere(row, role))
         facts << QString::fromStdString(role) + ' ' + pixels(*size);
     return facts.join(", ");
 }
@@ -21,7 +20,7 @@ QString captionOf(const Viewing& viewing, const std::string& role) {
 void SheetMarks::paintCaption(QPainter& painter, std::size_t sheet) const {
     const QRectF caption = sheets_.inView()[sheet].caption;
     if (!caption.intersects(view())) return;
-    const Viewing& shown = sheets_.viewingOf(sheet);
+    const LaidOutRow row = sheets_.rowOn(sheet);
     const Ink ink = Ink::of(area_.palette());
     const QColor quiet = legible(ink.quiet, ink.desk, ink.text);
     QFont strong = area_.font();
@@ -29,7 +28,7 @@ void SheetMarks::paintCaption(QPainter& painter, std::size_t sheet) const {
     const QFontMetricsF metrics(strong);
     const double baseline = std::round(caption.bottom() - 8);
     const bool active = sheet == sheets_.active();
-    const QString title = variantTitle(shown.shown().row().variants[sheet]);
+    const QString title = variantTitle(row.project.row().variants[sheet]);
     painter.setFont(strong);
     painter.setPen(active ? legible(ink.accentText, ink.desk, ink.text) : ink.text);
     painter.drawText(QPointF(caption.left(), baseline), title);
@@ -41,14 +40,14 @@ void SheetMarks::paintCaption(QPainter& painter, std::size_t sheet) const {
     painter.setFont(area_.font());
     painter.setPen(quiet);
     const QString shownText =
-        QFontMetricsF(area_.font()).elidedText(captionOf(shown, viewing_.role()), Qt::ElideRight, room);
+        QFontMetricsF(area_.font()).elidedText(captionOf(row, selection_.role()), Qt::ElideRight, room);
     painter.drawText(QPointF(left, baseline), shownText);
 }
 
 // Marks at the corners do not hide the part. They are fainter in variants that are not the current one.
 void SheetMarks::paintSelection(QPainter& painter, std::size_t sheet, std::size_t part,
                                 const QColor& ground) const {
-    const layout::Layout& layout = sheets_.viewingOf(sheet).layout();
+    const layout::Layout& layout = sheets_.rowOn(sheet).layout;
     const QColor strong = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
     const QColor accent = sheet == sheets_.active()
                               ? legible(Ink::of(area_.palette()).accent, ground, strong, 3)
@@ -86,7 +85,8 @@ void SheetMarks::paintEdge(QPainter& painter, std::size_t sheet, bool hot) const
 
 void SheetMarks::paintEmpty(QPainter& painter) const {
     painter.setPen(QColor(0x44, 0x44, 0x44));
-    const QRectF page(sheets_.projection().left, 0, viewing_.width() * sheets_.zoom(), view().height());
+    const QRectF page(sheets_.projection().left, 0, sheets_.rowOn(0).layout.width * sheets_.zoom(),
+                      view().height());
     painter.drawText(page.intersected(view()), Qt::AlignCenter | Qt::TextWordWrap,
                      QObject::tr("No cards yet. Add a card in the Words panel, or drop pictures here."));
 }

@@ -5,17 +5,18 @@
 #include <optional>
 
 #include "row/sheet_layout.h"
+#include "session/selection_model.h"
 
 namespace tenter::desktop::row {
 
 /// Caption of a variant: `1 column at this width, heading 24.13 px`.
-QString captionOf(const Viewing& viewing, const std::string& role);
+QString captionOf(const LaidOutRow& row, const std::string& role);
 
 class SheetMarks {
 public:
     /// Paints in the font and palette of `area`.
-    SheetMarks(const Viewing& viewing, const SheetLayout& sheets, const QAbstractScrollArea& area)
-        : viewing_(viewing), sheets_(sheets), area_(area) {}
+    SheetMarks(const SelectionModel& selection, const SheetLayout& sheets, const QAbstractScrollArea& area)
+        : selection_(selection), sheets_(sheets), area_(area) {}
     /// Paints the caption above a page, underlined for the current variant.
     void paintCaption(QPainter& painter, std::size_t sheet) const;
     /// Marks the corners of the selected part. `ground` is the background colour below it.
@@ -29,7 +30,7 @@ public:
 
 private:
     [[nodiscard]] QRectF view() const { return area_.viewport()->rect(); }
-    const Viewing& viewing_;
+    const SelectionModel& selection_;
     const SheetLayout& sheets_;
     const QAbstractScrollArea& area_;
 };

@@ -17,17 +17,15 @@ void place(Canvas& canvas, const Projection& at, double ratio) {
 
 }  // namespace
 
-SheetPainter::SheetPainter(const Viewing& viewing, const Survey& survey, const SheetLayout& sheets,
-                           const OverlayActions& overlays, const SheetMarks& marks,
-                           const QAbstractScrollArea& area, Pictures& pictures)
-    : viewing_(viewing),
-      survey_(survey),
+SheetPainter::SheetPainter(const Session& session, const SheetLayout& sheets, const OverlayActions& overlays,
+                           const SheetMarks& marks, const QAbstractScrollArea& area, Pictures& pictures)
+    : session_(session),
       sheets_(sheets),
       overlays_(overlays),
       marks_(marks),
       area_(area),
       pictures_(pictures),
-      row_(viewing, pictures) {}
+      row_(session.document, pictures) {}
 
 void SheetPainter::clear() {
     row_.clear();
@@ -38,13 +36,8 @@ RowPainter& SheetPainter::painterOf(std::size_t sheet) {
     if (sheet == sheets_.active()) return row_;
     if (sheet >= variantPainters_.size()) variantPainters_.resize(sheet + 1);
     std::unique_ptr<RowPainter>& painter = variantPainters_[sheet];
-    if (!painter) painter = std::make_unique<RowPainter>(sheets_.viewingOf(sheet), pictures_);
+    if (!painter) painter = std::make_unique<RowPainter>(session_.document, pictures_);
     return *painter;
-}
-
-QColor SheetPainter::groundOf(std::size_t sheet, std::size_t part) {
-    const layout::Layout& layout = sheets_.viewingOf(sheet).layout();
-    return painterOf(sheet).groundOf(layout.cards[cardOf(layout, part)]);
 }
 
 const QImage& SheetPainter::image(const AttentionTo& attention) {
@@ -65,10 +58,10 @@ void SheetPainter::render(const AttentionTo& attention) {
         renderSheets(attention);
     } else {
         place(canvas_, sheets_.projection(), ratio);
-        row_.paint(canvas_, attention(0), Ink::of(area_.palette()).desk);
+        row_.paint(canvas_, session_.layouts.current(), attention(0), Ink::of(area_.palette()).desk);
     }
     canvas_.image.setDevicePixelRatio(ratio);
-    if (sheets_.showsAll() || survey_.chosen() || overlays_.anyIsOn()) {
+    if (sheets_.showsAll() || session_.checks.chosen() || overlays_.anyIsOn()) {
         QPainter painter(&canvas_.image);
         for (std::size_t i = 0; i < sheets_.count(); ++i)
             paintOver(painter, i);
@@ -85,16 +78,16 @@ void SheetPainter::renderSheets(const AttentionTo& attention) {
         Canvas piece;
         piece.scale = canvas_.scale;
         place(piece, sheets_.projection(i), ratio);
-        const layout::Layout& layout = sheets_.viewingOf(i).layout();
+        const LaidOutRow row = sheets_.rowOn(i);
         const QRect seen =
-            piece.snapped({0, 0, layout.width, layout.pageHeight}).intersected(canvas_.image.rect());
+            piece.snapped({0, 0, row.layout.width, row.layout.pageHeight}).intersected(canvas_.image.rect());
         if (seen.isEmpty()) continue;
         const auto stride = canvas_.image.bytesPerLine();
         piece.image = QImage(canvas_.image.scanLine(seen.top()) + std::ptrdiff_t{4} * seen.left(),
                              seen.width(), seen.height(), stride, canvas_.image.format());
         piece.left -= seen.left();
         piece.top -= seen.top();
-        painterOf(i).paint(piece, attention(i), desk);
+        painterOf(i).paint(piece, row, attention(i), desk);
     }
 }
 
@@ -110,10 +103,15 @@ void SheetPainter::paintOver(QPainter& painter, std::size_t sheet) {
     QFont small = area_.font();
     small.setPixelSize(11);
     painter.setFont(small);
-    OverlayTools tools{painter, sheets_.viewingOf(sheet), painterOf(sheet), sheets_.projection(sheet),
-                       seen,    Ink::of(area_.palette())};
-    if (const auto chosen = survey_.chosen(); chosen && sheet == sheets_.active())
-        paintFinding(tools, survey_.findings()[*chosen]);
+    OverlayTools tools{painter,
+                       session_.layouts,
+                       sheets_.variantOn(sheet),
+                       sheets_.rowOn(sheet),
+                       sheets_.projection(sheet),
+                       seen,
+                       Ink::of(area_.palette())};
+    if (const auto chosen = session_.checks.chosen(); chosen && sheet == sheets_.active())
+        paintFinding(tools, session_.checks.findings()[*chosen]);
     overlays_.paint(tools);
     painter.restore();
 }

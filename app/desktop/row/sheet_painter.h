@@ -6,21 +6,20 @@
 #include <memory>
 #include <vector>
 
-#include "document/survey.h"
 #include "row/canvas.h"
 #include "row/overlay_actions.h"
 #include "row/row_painter.h"
 #include "row/sheet_layout.h"
 #include "row/sheet_marks.h"
+#include "session/session.h"
 
 namespace tenter::desktop::row {
 
 class SheetPainter {
 public:
     /// Paints in the font and palette of `area`, in the size of its viewport.
-    SheetPainter(const Viewing& viewing, const Survey& survey, const SheetLayout& sheets,
-                 const OverlayActions& overlays, const SheetMarks& marks, const QAbstractScrollArea& area,
-                 Pictures& pictures);
+    SheetPainter(const Session& session, const SheetLayout& sheets, const OverlayActions& overlays,
+                 const SheetMarks& marks, const QAbstractScrollArea& area, Pictures& pictures);
     /// The image must be painted again before it is shown.
     void invalidate() { stale_ = true; }
     /// Drops cached glyphs; call it after fonts have changed.
@@ -28,8 +27,6 @@ public:
     /// The image of the viewport, device px. `attention` gives the parts with the pointer and the keyboard
     /// focus on a page.
     const QImage& image(const std::function<Attention(std::size_t sheet)>& attention);
-    /// The background colour below part `part` of a page.
-    [[nodiscard]] QColor groundOf(std::size_t sheet, std::size_t part);
 
 private:
     using AttentionTo = std::function<Attention(std::size_t)>;
@@ -38,8 +35,7 @@ private:
     void paintOver(QPainter& painter, std::size_t sheet);
     [[nodiscard]] RowPainter& painterOf(std::size_t sheet);
 
-    const Viewing& viewing_;
-    const Survey& survey_;
+    const Session& session_;
     const SheetLayout& sheets_;
     const OverlayActions& overlays_;
     const SheetMarks& marks_;

@@ -33,7 +33,7 @@ void AudienceImport::read(const QString& file) {
         problems_.hide();
     else
         problems_.showProblems("The audience was imported without these lines:", problems);
-    survey_.setAudience(*audience);
+    checks_.setAudience(*audience);
     double visits = 0;
     for (const auto& [width, count] : audience->visits)
         visits += count;

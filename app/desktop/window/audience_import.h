@@ -3,7 +3,7 @@
 
 #include <QString>
 
-#include "document/survey.h"
+#include "session/check_runner.h"
 #include "window/file_controller.h"
 #include "window/problem_panel.h"
 #include "window/status_note.h"
@@ -12,8 +12,8 @@ namespace tenter::desktop::window {
 
 class AudienceImport {
 public:
-    AudienceImport(Survey& survey, const FileController& files, StatusNote& note, ProblemPanel& problems)
-        : survey_(survey), files_(files), note_(note), problems_(problems) {}
+    AudienceImport(CheckRunner& checks, const FileController& files, StatusNote& note, ProblemPanel& problems)
+        : checks_(checks), files_(files), note_(note), problems_(problems) {}
     /// Asks for a file in a dialog of `window` and reads it.
     void choose(QWidget* window);
     /// Reads a file of comma-separated values. The status bar says what was read, the list of problems what
@@ -21,7 +21,7 @@ public:
     void read(const QString& file);
 
 private:
-    Survey& survey_;
+    CheckRunner& checks_;
     const FileController& files_;
     StatusNote& note_;
     ProblemPanel& problems_;

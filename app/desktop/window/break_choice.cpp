@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "document/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::window {
 
@@ -25,7 +26,7 @@ QString withMnemonic(QString title, QString& taken) {
 
 }  // namespace
 
-BreakChoice::BreakChoice(Viewing& viewing, QObject* parent) : QObject(parent), viewing_(viewing) {
+BreakChoice::BreakChoice(ViewState& view, QObject* parent) : QObject(parent), view_(view) {
     auto* group = new QActionGroup(this);
     QString letters = "afvolszbhp";  // mnemonics of the other entries of the menu
     for (const text::BreakProfile* profile : text::profiles()) {
@@ -36,20 +37,20 @@ BreakChoice::BreakChoice(Viewing& viewing, QObject* parent) : QObject(parent), v
         group->addAction(action);
         actions_ << action;
     }
-    connect(&viewing_, &Viewing::profileChanged, this, &BreakChoice::show);
+    onChange(view_, ViewState::Change::BreakProfile, this, &BreakChoice::show);
     if (const auto* kept = text::profile(QSettings().value(engineKey).toString().toStdString()))
-        viewing_.setProfile(*kept);
+        view_.setProfile(*kept);
     show();
 }
 
 int BreakChoice::current() const {
-    const auto found = std::ranges::find(text::profiles(), &viewing_.profile());
+    const auto found = std::ranges::find(text::profiles(), &view_.profile());
     return static_cast<int>(found - text::profiles().begin());
 }
 
 void BreakChoice::choose(int index) {
     const text::BreakProfile& profile = *text::profiles()[static_cast<std::size_t>(index)];
-    viewing_.setProfile(profile);
+    view_.setProfile(profile);
     QSettings().setValue(
         engineKey, QString::fromUtf8(profile.name().data(), static_cast<qsizetype>(profile.name().size())));
 }

@@ -4,7 +4,7 @@
 #include <QAction>
 #include <QObject>
 
-#include "document/viewing.h"
+#include "session/view_state.h"
 
 namespace tenter::desktop::window {
 
@@ -14,7 +14,7 @@ class BreakChoice : public QObject {
 
 public:
     /// Applies the choice that the settings keep.
-    BreakChoice(Viewing& viewing, QObject* parent);
+    BreakChoice(ViewState& view, QObject* parent);
     /// A checkable action for each profile, in the order of `text::profiles()`.
     [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
     /// The index of the current profile in `text::profiles()`.
@@ -27,7 +27,7 @@ Q_SIGNALS:
 
 private:
     void show();
-    Viewing& viewing_;
+    ViewState& view_;
     QList<QAction*> actions_;
 };
 

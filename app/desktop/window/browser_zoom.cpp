@@ -6,8 +6,8 @@
 
 namespace tenter::desktop::window {
 
-BrowserZoom::BrowserZoom(Viewing& viewing, row::RowView& row, StatusNote& note, QObject* parent)
-    : QObject(parent), viewing_(viewing), row_(row), note_(note) {
+BrowserZoom::BrowserZoom(ViewState& view, row::RowView& row, StatusNote& note, QObject* parent)
+    : QObject(parent), view_(view), row_(row), note_(note) {
     auto* group = new QActionGroup(this);
     for (const double zoom : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0}) {
         auto* action = new QAction(percent(zoom), this);
@@ -23,13 +23,13 @@ BrowserZoom::BrowserZoom(Viewing& viewing, row::RowView& row, StatusNote& note, 
 
 // A reader at zoom z on a viewport W sees the page laid out at W / z. CSSOM View 1, § 2: page zoom.
 void BrowserZoom::set(double zoom) {
-    const double window = viewing_.width() * zoom_;
+    const double window = view_.width() * zoom_;
     zoom_ = zoom;
-    viewing_.setWidth(window / zoom);
+    view_.setWidth(window / zoom);
     row_.setZoom(zoom);
-    const QString cut = viewing_.width() == window / zoom ? QString()
-                                                          : " Shown at " + pixels(viewing_.width()) +
-                                                                ", the end of the project’s range of widths.";
+    const QString cut = view_.width() == window / zoom ? QString()
+                                                       : " Shown at " + pixels(view_.width()) +
+                                                             ", the end of the project’s range of widths.";
     note_.showMessage("A browser window of " + pixels(window) + " at " + percent(zoom) +
                       " zoom has a viewport of " + pixels(window / zoom) + '.' + cut);
 }

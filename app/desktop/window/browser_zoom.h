@@ -4,8 +4,8 @@
 #include <QAction>
 #include <QObject>
 
-#include "document/viewing.h"
 #include "row/row_view.h"
+#include "session/view_state.h"
 #include "window/status_note.h"
 
 namespace tenter::desktop::window {
@@ -16,14 +16,14 @@ class BrowserZoom : public QObject {
     Q_OBJECT
 
 public:
-    BrowserZoom(Viewing& viewing, row::RowView& row, StatusNote& note, QObject* parent);
+    BrowserZoom(ViewState& view, row::RowView& row, StatusNote& note, QObject* parent);
     /// A checkable action for each zoom, from 100 % to 500 %.
     [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
 
 private:
     void set(double zoom);
     void onRowZoom(double zoom);
-    Viewing& viewing_;
+    ViewState& view_;
     row::RowView& row_;
     StatusNote& note_;
     double zoom_ = 1;

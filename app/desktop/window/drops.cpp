@@ -12,32 +12,31 @@ void Drops::drop(const QStringList& files, const QPoint& global) {
         files_.open(first);
     } else if (first.endsWith(".csv", Qt::CaseInsensitive)) {
         audience_.read(first);
-    } else if (!viewing_.document().hasProject()) {
+    } else if (!document_.hasProject()) {
         note_.showMessage("Open a project first. Then drop pictures and fonts.");
     } else if (isFontName(first)) {
-        const QString wrong = placeFont(viewing_.document(), first, viewing_.role());
-        note_.showMessage(wrong.isEmpty() ? roleTitle(viewing_.role()) + " now has this font" : wrong);
+        const QString wrong = placeFont(document_, first, selection_.role());
+        note_.showMessage(wrong.isEmpty() ? roleTitle(selection_.role()) + " now has this font" : wrong);
     } else {
         dropPictures(files, global);
     }
 }
 
-Viewing::Selection Drops::placeUnder(const QPoint& global) const {
+std::optional<Place> Drops::placeUnder(const QPoint& global) const {
     const QPoint at = row_.viewport()->mapFromGlobal(global);
-    if (!row_.viewport()->rect().contains(at)) return viewing_.selection();
-    return row_.placeAt(at).value_or(viewing_.selection());
+    if (!row_.viewport()->rect().contains(at)) return selection_.place();
+    const std::optional<Place> place = row_.placeAt(at);
+    return place ? place : selection_.place();
 }
 
 void Drops::dropPictures(const QStringList& files, const QPoint& global) {
-    const bool makesCards = viewing_.document().project().row().cards.empty();
-    const Viewing::Selection under = makesCards ? Viewing::Selection{0, -1} : placeUnder(global);
-    if (under.card < 0) {
+    const bool makesCards = document_.project().row().cards.empty();
+    const std::optional<Place> under = makesCards ? Place{} : placeUnder(global);
+    if (!under) {
         note_.showMessage("Drop a picture on a card, or a .tenter.json file anywhere.");
         return;
     }
-    const auto part = under.part < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(under.part));
-    const PlacedPictures done =
-        placePictures(viewing_.document(), static_cast<std::size_t>(under.card), files, part);
+    const PlacedPictures done = placePictures(document_, under->card, files, under->part);
     if (!done.problem.isEmpty()) {
         note_.showMessage(done.problem);
         return;
@@ -49,11 +48,10 @@ void Drops::dropPictures(const QStringList& files, const QPoint& global) {
     if (makesCards)
         message = counted(done.placed, "card") + " added. Edit the text in the Words panel.";
     else if (done.placed == 1)
-        message = QString("Picture placed in card %1.").arg(under.card + 1);
+        message = QString("Picture placed in card %1.").arg(under->card + 1);
     else
-        message = QString("Pictures placed in cards %1 to %2.")
-                      .arg(under.card + 1)
-                      .arg(under.card + static_cast<int>(done.placed));
+        message =
+            QString("Pictures placed in cards %1 to %2.").arg(under->card + 1).arg(under->card + done.placed);
     if (const std::size_t unused = static_cast<std::size_t>(files.size()) - done.placed; unused > 0)
         message += ' ' + counted(unused, "picture") + (unused == 1 ? " was" : " were") +
                    " not used, because there are no more cards.";

@@ -13,19 +13,25 @@ namespace tenter::desktop::window {
 
 class Drops {
 public:
-    Drops(Viewing& viewing, const row::RowView& row, FileController& files, AudienceImport& audience,
-          StatusNote& note)
-        : viewing_(viewing), row_(row), files_(files), audience_(audience), note_(note) {}
+    Drops(Document& document, const SelectionModel& selection, const row::RowView& row, FileController& files,
+          AudienceImport& audience, StatusNote& note)
+        : document_(document),
+          selection_(selection),
+          row_(row),
+          files_(files),
+          audience_(audience),
+          note_(note) {}
     /// Does what the first file asks for: opens a project, reads an audience, or sets the font of the
     /// selected text. Pictures are placed from the card under the point of the screen on.
     void drop(const QStringList& files, const QPoint& global);
 
 private:
     /// The card and part under a point of the screen; the selection if there is none.
-    [[nodiscard]] Viewing::Selection placeUnder(const QPoint& global) const;
+    [[nodiscard]] std::optional<Place> placeUnder(const QPoint& global) const;
     void dropPictures(const QStringList& files, const QPoint& global);
 
-    Viewing& viewing_;
+    Document& document_;
+    const SelectionModel& selection_;
     const row::RowView& row_;
     FileController& files_;
     AudienceImport& audience_;

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "document/viewing.h"
+#include "session/session.h"
 #include "window/problem_panel.h"
 #include "window/status_note.h"
 
@@ -11,15 +11,15 @@ namespace tenter::desktop::window {
 
 class Exports {
 public:
-    Exports(const Viewing& viewing, StatusNote& note, ProblemPanel& problems)
-        : viewing_(viewing), note_(note), problems_(problems) {}
+    Exports(const Session& session, StatusNote& note, ProblemPanel& problems)
+        : session_(session), note_(note), problems_(problems) {}
     /// Copies the stylesheets of variants, given by index.
     void copyStylesheetOf(const std::vector<std::size_t>& variants);
     /// Copies the font size of the role of the selected text, as a CSS declaration.
     void copySize();
 
 private:
-    const Viewing& viewing_;
+    const Session& session_;
     StatusNote& note_;
     ProblemPanel& problems_;
 };

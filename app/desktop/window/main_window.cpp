@@ -1,7 +1,6 @@
 #include "window/main_window.h"
 
 #include <QAbstractButton>
-#include <QApplication>
 #include <QCloseEvent>
 #include <QMenuBar>
 #include <QMimeData>
@@ -15,8 +14,8 @@
 #include "document/refusal.h"
 #include "document/wording.h"
 #include "page_import/import_dialog.h"
+#include "session/changes.h"
 #include "window/status_facts.h"
-#include "window/tooltips.h"
 
 namespace tenter::desktop::window {
 
@@ -26,27 +25,27 @@ const QString geometryKey = "geometry";
 
 }  // namespace
 
-MainWindow::MainWindow(QWidget* parent)
+MainWindow::MainWindow(Session& session, QWidget* parent)
     : QMainWindow(parent),
-      viewing_(document_),
-      survey_(viewing_),
-      files_(new FileController(document_, this)),
-      row_(new row::RowView(viewing_, survey_, this)),
-      comparison_(new compare::Comparison(viewing_, this)),
-      axis_(new axis::AxisPane(viewing_, survey_, this)),
-      side_(new panels::SidePanel(viewing_, this)),
-      findings_(new findings::Panel(survey_, viewing_, this)),
+      session_(session),
+      files_(new FileController(session_.document, this)),
+      row_(new row::RowView(session_, this)),
+      comparison_(new compare::Comparison(session_.layouts, session_.document, this)),
+      axis_(new axis::AxisPane(session_, this)),
+      side_(new panels::SidePanel(session_, this)),
+      findings_(new findings::Panel(session_.checks, session_.document, this)),
       start_(new StartPage(this)),
       problems_(new ProblemPanel(this)),
       note_(new StatusNote(this)),
-      breaks_(new BreakChoice(viewing_, this)),
-      browserZoom_(new BrowserZoom(viewing_, *row_, *note_, this)),
-      saved_(new SavedVersion(viewing_, *note_, this)),
-      strip_(new Strip(viewing_, *row_, *breaks_, *side_, this)),
-      exports_(std::make_unique<Exports>(viewing_, *note_, *problems_)),
-      audience_(std::make_unique<AudienceImport>(survey_, *files_, *note_, *problems_)),
-      drops_(std::make_unique<Drops>(viewing_, *row_, *files_, *audience_, *note_)),
-      navigation_(std::make_unique<Navigation>(viewing_, survey_, *axis_, *findings_, *note_)) {
+      breaks_(new BreakChoice(session_.view, this)),
+      browserZoom_(new BrowserZoom(session_.view, *row_, *note_, this)),
+      saved_(new SavedVersion(session_.document, session_.shown, *note_, this)),
+      strip_(new Strip(session_.view, session_.layouts, *row_, *breaks_, *side_, this)),
+      exports_(std::make_unique<Exports>(session_, *note_, *problems_)),
+      audience_(std::make_unique<AudienceImport>(session_.checks, *files_, *note_, *problems_)),
+      drops_(
+          std::make_unique<Drops>(session_.document, session_.selection, *row_, *files_, *audience_, *note_)),
+      navigation_(std::make_unique<Navigation>(session_.view, session_.checks, *axis_, *findings_, *note_)) {
     setAcceptDrops(true);
     resize(1280, 800);
     if (const auto kept = QSettings().value(geometryKey).toByteArray(); !kept.isEmpty())
@@ -60,13 +59,13 @@ MainWindow::MainWindow(QWidget* parent)
     box->addWidget(problems_);
     stack_ = new QStackedWidget(central);
     stack_->addWidget(start_);
-    stack_->addWidget(buildWork());
+    stack_->addWidget(work_ = buildWork());
     box->addWidget(stack_, 1);
     setCentralWidget(central);
     statusBar()->setSizeGripEnabled(false);
     statusBar()->setContentsMargins(16, 0, 16, 0);
     statusBar()->addWidget(note_, 1);
-    new StatusFacts(viewing_, *statusBar());
+    new StatusFacts(session_, *statusBar());
     axis_->addComparisonLane(*comparison_);
     buildMenus();
 
@@ -82,15 +81,9 @@ MainWindow::MainWindow(QWidget* parent)
     connect(comparison_, &compare::Comparison::finished, this,
             [this] { note_->showMessage(compare::headline(*comparison_)); });
     connect(comparison_, &compare::Comparison::failed, note_, &StatusNote::showMessage);
-    connect(&document_, &Document::opened, this, &MainWindow::showProject);
-    connect(&document_, &Document::fileChanged, this, &MainWindow::showTitle);
-    connect(&viewing_, &Viewing::refused, this, [this](const project::Problems& problems) {
-        note_->showMessage(refusal(document_.project(), problems.front()));
-    });
-    connect(&viewing_, &Viewing::rowChanged, this, &MainWindow::enableOwnMarkup);
     connect(side_, &panels::SidePanel::importRowRequested, this, &MainWindow::importRow);
     connect(side_, &panels::SidePanel::ownMarkupRequested, this, &MainWindow::useOwnMarkup);
-    qApp->installEventFilter(this);
+    followSession();
     showProject();
     showTitle();
     // Samples are read once the window is shown.
@@ -100,16 +93,19 @@ MainWindow::MainWindow(QWidget* parent)
     });
 }
 
+// Panels end their previews when they are hidden. This changes the session, so it must happen while every
+// widget exists.
 MainWindow::~MainWindow() {
-    qApp->removeEventFilter(this);
-    // The views use `viewing_` until they are deleted, and members are deleted before children.
-    delete compare_;
-    delete given_;
-    delete takeCentralWidget();
-    delete comparison_;
-    document_.disconnect();
-    survey_.disconnect();
-    viewing_.disconnect();
+    hide();
+}
+
+void MainWindow::followSession() {
+    connect(&session_.document, &Document::opened, this, &MainWindow::showProject);
+    connect(&session_.document, &Document::fileChanged, this, &MainWindow::showTitle);
+    connect(&session_.scope, &EditScope::refused, this, [this](const project::Problems& problems) {
+        note_->showMessage(refusal(session_.document.project(), problems.front()));
+    });
+    onChange(session_.layouts, LayoutCache::Change::Row, this, &MainWindow::enableOwnMarkup);
 }
 
 QWidget* MainWindow::buildWork() {
@@ -141,22 +137,21 @@ QWidget* MainWindow::buildWork() {
 void MainWindow::showTitle() {
     const QString title = files_->title();
     setWindowTitle(title.isEmpty() ? QString("Tenter") : title + "[*] – Tenter");
-    setWindowModified(document_.isModified());
+    setWindowModified(session_.document.isModified());
 }
 
 void MainWindow::showProject() {
-    const bool has = document_.hasProject();
-    stack_->setCurrentIndex(has ? 1 : 0);
+    const bool has = session_.document.hasProject();
+    stack_->setCurrentWidget(has ? work_ : start_);
     strip_->setVisible(has);
     for (QAction* action : projectActions_)
         action->setEnabled(has);
     if (has) row_->setFocus();
-    strip_->showVariants();
     enableOwnMarkup();
 }
 
 void MainWindow::compareWithBrowser() {
-    if (compare_ == nullptr) compare_ = new compare::CompareDialog(*comparison_, viewing_, this);
+    if (compare_ == nullptr) compare_ = new compare::CompareDialog(*comparison_, session_, this);
     compare_->show();
     compare_->raise();
     compare_->activateWindow();
@@ -164,7 +159,7 @@ void MainWindow::compareWithBrowser() {
 
 void MainWindow::importRow() {
     if (given_ == nullptr) {
-        given_ = new page_import::ImportDialog(document_, this);
+        given_ = new page_import::ImportDialog(session_.document, this);
         connect(given_, &page_import::ImportDialog::imported, this, [this](int cards) {
             problems_->hide();
             note_->showMessage(
@@ -175,41 +170,31 @@ void MainWindow::importRow() {
 }
 
 void MainWindow::useOwnMarkup() {
-    if (viewing_.edit("Use Tenter’s markup", [](project::Project& project) { project.row().given.reset(); }))
+    if (session_.scope.edit("Use Tenter’s markup",
+                            [](project::Project& project) { project.row().given.reset(); }))
         note_->showMessage("The row has Tenter’s markup now. Undo restores the imported markup.");
 }
 
 void MainWindow::enableOwnMarkup() {
-    ownMarkup_->setEnabled(document_.hasProject() && viewing_.shown().row().given.has_value());
+    ownMarkup_->setEnabled(session_.document.hasProject() &&
+                           session_.shown.project().row().given.has_value());
 }
 
+// Keys that the focused widget does not use.
 void MainWindow::keyPressEvent(QKeyEvent* event) {
-    // Keys that no other widget has handled.
-    if (event->key() == Qt::Key_Escape && viewing_.isProposal())
-        viewing_.propose(nullptr);
-    else if (!navigation_->handleWidthKey(*event))
+    if (saved_->handleKey(*event)) return;
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (auto* button = qobject_cast<QAbstractButton*>(focusWidget()); enter && button != nullptr)
+        // As in dialogs.
+        button->click();
+    else if (event->key() == Qt::Key_Escape && session_.shown.isProposal())
+        session_.shown.propose(nullptr);
+    else if (!session_.document.hasProject() || !navigation_->handleWidthKey(*event))
         QMainWindow::keyPressEvent(event);
 }
 
-bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
-    const bool press = event->type() == QEvent::KeyPress;
-    if (press || event->type() == QEvent::KeyRelease) {
-        auto* key = static_cast<QKeyEvent*>(event);
-        if (isActiveWindow() && saved_->handleKey(*key)) return true;
-        // As in dialogs, Enter clicks the button that has the focus.
-        const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
-        if (auto* button = qobject_cast<QAbstractButton*>(watched);
-            press && enter && button != nullptr && button->hasFocus() && button->window() == this) {
-            button->click();
-            return true;
-        }
-        // In the row view and on the axis, arrow keys change the width. Tab goes from card to card.
-        if (press && (watched == row_ || watched == axis_) && navigation_->handleWidthKey(*key)) return true;
-    }
-    if (event->type() == QEvent::ToolTip && showWrapped(*static_cast<QHelpEvent*>(event), watched))
-        return true;
-    if (event->type() == QEvent::ApplicationDeactivate) saved_->hide();
-    return QMainWindow::eventFilter(watched, event);
+void MainWindow::keyReleaseEvent(QKeyEvent* event) {
+    if (!saved_->handleKey(*event)) QMainWindow::keyReleaseEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -7,12 +7,10 @@
 #include <memory>
 
 #include "axis/axis_pane.h"
-#include "document/document.h"
-#include "document/survey.h"
-#include "document/viewing.h"
 #include "findings/panel.h"
 #include "panels/side_panel.h"
 #include "row/row_view.h"
+#include "session/session.h"
 #include "window/audience_import.h"
 #include "window/break_choice.h"
 #include "window/browser_zoom.h"
@@ -25,6 +23,7 @@
 #include "window/start_page.h"
 #include "window/status_note.h"
 #include "window/strip.h"
+#include "window/tooltips.h"
 
 namespace tenter::desktop::compare {
 class CompareDialog;
@@ -41,22 +40,21 @@ class MainWindow : public QMainWindow {
     Q_OBJECT
 
 public:
-    explicit MainWindow(QWidget* parent = nullptr);
+    /// `session` must outlive the window.
+    explicit MainWindow(Session& session, QWidget* parent = nullptr);
     ~MainWindow() override;
     void openFile(const QString& file) { files_->open(file); }
-    [[nodiscard]] Document& document() { return document_; }
-    [[nodiscard]] Viewing& viewing() { return viewing_; }
-    [[nodiscard]] Survey& survey() { return survey_; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
 private:
     QWidget* buildWork();
+    void followSession();
     void buildMenus();
     void buildFileMenu();
     void buildEditMenu();
@@ -72,9 +70,7 @@ private:
     void useOwnMarkup();
     void enableOwnMarkup();
 
-    Document document_;
-    Viewing viewing_;
-    Survey survey_;
+    Session& session_;
     FileController* files_;
     row::RowView* row_;
     compare::Comparison* comparison_;
@@ -92,7 +88,9 @@ private:
     std::unique_ptr<AudienceImport> audience_;
     std::unique_ptr<Drops> drops_;
     std::unique_ptr<Navigation> navigation_;
+    WrappedTooltips tooltips_;
     QStackedWidget* stack_ = nullptr;
+    QWidget* work_ = nullptr;  // row view, axis and panels
     compare::CompareDialog* compare_ = nullptr;
     page_import::ImportDialog* given_ = nullptr;
     QMenu* recentMenu_ = nullptr;

@@ -3,6 +3,7 @@
 #include <QMenuBar>
 
 #include "findings/silencing.h"
+#include "session/changes.h"
 #include "window/about.h"
 #include "window/main_window.h"
 
@@ -46,18 +47,18 @@ void MainWindow::buildFileMenu() {
                                  this, &MainWindow::importRow));
     menu->addAction("Import a&udience…", this, [this] { audience_->choose(this); });
     stopWeighting_ =
-        menu->addAction("Stop &weighting by audience", this, [this] { survey_.setAudience({}); });
+        menu->addAction("Stop &weighting by audience", this, [this] { session_.checks.setAudience({}); });
     stopWeighting_->setEnabled(false);
-    connect(&survey_, &Survey::audienceChanged, stopWeighting_,
-            [this] { stopWeighting_->setEnabled(!survey_.audience().empty()); });
+    onChange(session_.checks, CheckRunner::Change::Audience, stopWeighting_,
+             [this] { stopWeighting_->setEnabled(!session_.checks.audience().empty()); });
     menu->addSeparator();
     QMenu* exports = menu->addMenu("&Export");
     needsProject(exports->menuAction());
     needsProject(exports->addAction("Copy &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
-                                    [this] { exports_->copyStylesheetOf({viewing_.variant()}); }));
+                                    [this] { exports_->copyStylesheetOf({session_.view.variant()}); }));
     needsProject(exports->addAction(
         "Copy stylesheets of &all variants", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::ALT | Qt::Key_C), this,
-        [this] { exports_->copyStylesheetOf(project::everyVariant(document_.project())); }));
+        [this] { exports_->copyStylesheetOf(project::everyVariant(session_.document.project())); }));
     needsProject(exports->addAction("Copy &font size of selected text",
                                     QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this,
                                     [this] { exports_->copySize(); }));
@@ -74,8 +75,8 @@ void MainWindow::fillRecent() {
 
 void MainWindow::buildEditMenu() {
     QMenu* menu = menuBar()->addMenu("&Edit");
-    QAction* undo = document_.undoStack().createUndoAction(this, "&Undo");
-    QAction* redo = document_.undoStack().createRedoAction(this, "&Redo");
+    QAction* undo = session_.document.undoStack().createUndoAction(this, "&Undo");
+    QAction* redo = session_.document.undoStack().createRedoAction(this, "&Redo");
     undo->setShortcut(QKeySequence::Undo);
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu->addActions({undo, redo});
@@ -88,7 +89,7 @@ void MainWindow::buildEditMenu() {
     QMenu* silencing = menu->addMenu("Silence &check");
     needsProject(silencing->menuAction());
     connect(silencing, &QMenu::aboutToShow, this, [this, silencing] {
-        findings::fillSilenceMenu(*silencing, document_, findings_->currentCheck());
+        findings::fillSilenceMenu(*silencing, session_.document, findings_->currentCheck());
         if (silencing->isEmpty())
             silencing->addAction("Select a finding in the list first")->setEnabled(false);
     });
@@ -125,10 +126,16 @@ void MainWindow::buildViewMenu() {
     menu->addAction(needsProject(saved_->action()));
     menu->addSeparator();
     QMenu* panels = menu->addMenu("&Panels");
-    const QStringList titles{"&Row", "&Text", "&Spacing", "&Colour", "&Words", "&Pictures"};
-    for (int i = 0; i < titles.size(); ++i)
-        needsProject(panels->addAction(titles[i], QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + i)),
-                                       this, [this, i] { side_->openPanel(i); }));
+    const auto addPanel = [&](const QString& title, Qt::Key key, panels::PanelKind kind) {
+        needsProject(panels->addAction(title, QKeySequence(Qt::ALT | key), this,
+                                       [this, kind] { side_->openPanel(kind); }));
+    };
+    addPanel("&Row", Qt::Key_1, panels::PanelKind::Row);
+    addPanel("&Text", Qt::Key_2, panels::PanelKind::Text);
+    addPanel("&Spacing", Qt::Key_3, panels::PanelKind::Spacing);
+    addPanel("&Colour", Qt::Key_4, panels::PanelKind::Colour);
+    addPanel("&Words", Qt::Key_5, panels::PanelKind::Words);
+    addPanel("&Pictures", Qt::Key_6, panels::PanelKind::Pictures);
     needsProject(panels->addAction("&Findings", QKeySequence(Qt::ALT | Qt::Key_7), this,
                                    [this] { findings_->setFocus(Qt::ShortcutFocusReason); }));
 }

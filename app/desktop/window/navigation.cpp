@@ -19,7 +19,7 @@ void Navigation::goToWrap(int direction) {
 
 void Navigation::goToFinding(int direction) {
     if (findings_.go(direction)) return;
-    if (survey_.findings().empty())
+    if (checks_.findings().empty())
         note_.showMessage("There are no findings");
     else
         note_.showMessage(direction > 0 ? "This is the last finding" : "This is the first finding");
@@ -27,15 +27,15 @@ void Navigation::goToFinding(int direction) {
 
 void Navigation::stepWidth(double by) {
     // To whole widths, also from a width between them.
-    const double width = viewing_.width();
+    const double width = view_.width();
     const double from = by > 0 ? std::floor(width) : std::ceil(width);
-    viewing_.setWidth(from + by);
+    view_.setWidth(from + by);
 }
 
 bool Navigation::handleWidthKey(const QKeyEvent& event) {
     const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
     const int direction = event.key() == Qt::Key_Right ? 1 : event.key() == Qt::Key_Left ? -1 : 0;
-    if (direction == 0 || !viewing_.document().hasProject()) return false;
+    if (direction == 0) return false;
     if (modifiers == Qt::NoModifier)
         stepWidth(direction);
     else if (modifiers == Qt::ShiftModifier)

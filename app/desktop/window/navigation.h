@@ -5,8 +5,8 @@
 #include <QKeyEvent>
 
 #include "axis/axis_pane.h"
-#include "document/survey.h"
 #include "findings/panel.h"
+#include "session/check_runner.h"
 #include "window/status_note.h"
 
 namespace tenter::desktop::window {
@@ -14,9 +14,9 @@ namespace tenter::desktop::window {
 /// In each function `direction` is +1 for the next place and −1 for the previous one.
 class Navigation {
 public:
-    Navigation(Viewing& viewing, const Survey& survey, axis::AxisPane& axis, findings::Panel& findings,
+    Navigation(ViewState& view, const CheckRunner& checks, axis::AxisPane& axis, findings::Panel& findings,
                StatusNote& note)
-        : viewing_(viewing), survey_(survey), axis_(axis), findings_(findings), note_(note) {}
+        : view_(view), checks_(checks), axis_(axis), findings_(findings), note_(note) {}
     void goToBandEdge(int direction) { axis_.goToBandEdge(direction); }
     void goToDifference(int direction);
     void goToWrap(int direction);
@@ -27,8 +27,8 @@ public:
     bool handleWidthKey(const QKeyEvent& event);
 
 private:
-    Viewing& viewing_;
-    const Survey& survey_;
+    ViewState& view_;
+    const CheckRunner& checks_;
     axis::AxisPane& axis_;
     findings::Panel& findings_;
     StatusNote& note_;

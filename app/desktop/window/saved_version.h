@@ -5,7 +5,7 @@
 #include <QKeyEvent>
 #include <QObject>
 
-#include "document/viewing.h"
+#include "session/shown_project.h"
 #include "window/status_note.h"
 
 namespace tenter::desktop::window {
@@ -14,7 +14,7 @@ class SavedVersion : public QObject {
     Q_OBJECT
 
 public:
-    SavedVersion(Viewing& viewing, StatusNote& note, QObject* parent);
+    SavedVersion(const Document& document, ShownProject& shown, StatusNote& note, QObject* parent);
     [[nodiscard]] QAction* action() const { return action_; }
     /// Shows the saved version when its key is pressed, and the current one when it is released. Returns
     /// false for other keys, and without a project.
@@ -22,7 +22,7 @@ public:
     void hide() { action_->setChecked(false); }
 
 private:
-    Viewing& viewing_;
+    const Document& document_;
     QAction* action_;
 };
 

@@ -2,10 +2,11 @@
 
 #include "controls/inks.h"
 #include "document/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::window {
 
-StatusFacts::StatusFacts(Viewing& viewing, QStatusBar& bar) : QObject(&bar), viewing_(viewing) {
+StatusFacts::StatusFacts(Session& session, QStatusBar& bar) : QObject(&bar), session_(session) {
     fontNotes_ = new QLabel(&bar);
     fontNotes_->setAccessibleName("Font problems");
     QPalette ink = fontNotes_->palette();
@@ -21,21 +22,20 @@ StatusFacts::StatusFacts(Viewing& viewing, QStatusBar& bar) : QObject(&bar), vie
     trialNote_->setFlat(true);
     trialNote_->setToolTip("End this text test");
     trialNote_->hide();
-    connect(trialNote_, &QPushButton::clicked, this, [this] { viewing_.tryOut(std::nullopt); });
-    connect(&viewing_, &Viewing::trialChanged, this, &StatusFacts::showTrial);
+    connect(trialNote_, &QPushButton::clicked, this, [this] { session_.shown.tryOut(std::nullopt); });
+    onChange(session_.shown, ShownProject::Change::TextTest, this, &StatusFacts::showTrial);
     bar.addPermanentWidget(trialNote_);
     bar.addPermanentWidget(givenNote_);
     bar.addPermanentWidget(fontNotes_);
-    connect(&viewing_, &Viewing::rowChanged, this, &StatusFacts::showFonts);
-    connect(&viewing_, &Viewing::rowChanged, this, &StatusFacts::showGiven);
-    connect(&viewing_.document(), &Document::opened, this, &StatusFacts::showGiven);
+    onChange(session_.layouts, LayoutCache::Change::Row, this, &StatusFacts::showFonts);
+    onChange(session_.layouts, LayoutCache::Change::Row, this, &StatusFacts::showGiven);
     showGiven();
 }
 
 void StatusFacts::showFonts() {
-    if (!viewing_.document().hasProject()) return;
+    if (!session_.document.hasProject()) return;
     QStringList notes;
-    for (const text::FontNote& note : viewing_.row().notes())
+    for (const text::FontNote& note : session_.layouts.row().notes())
         notes << QString::fromStdString(note.family) + " " + QString::fromStdString(note.says);
     fontNotes_->setText(notes.isEmpty()     ? QString()
                         : notes.size() == 1 ? notes.first()
@@ -44,11 +44,12 @@ void StatusFacts::showFonts() {
 }
 
 void StatusFacts::showGiven() {
-    givenNote_->setVisible(viewing_.document().hasProject() && viewing_.shown().row().given.has_value());
+    givenNote_->setVisible(session_.document.hasProject() &&
+                           session_.shown.project().row().given.has_value());
 }
 
 void StatusFacts::showTrial() {
-    const auto& trial = viewing_.trial();
+    const auto& trial = session_.shown.trial();
     trialNote_->setVisible(trial.has_value());
     if (trial) trialNote_->setText("Text test: " + trialTitle(trial->kind) + "  ×");
 }

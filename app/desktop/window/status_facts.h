@@ -5,7 +5,7 @@
 #include <QPushButton>
 #include <QStatusBar>
 
-#include "document/viewing.h"
+#include "session/session.h"
 
 namespace tenter::desktop::window {
 
@@ -14,14 +14,14 @@ class StatusFacts : public QObject {
 
 public:
     /// Adds its labels to `bar`, which owns them and this object.
-    StatusFacts(Viewing& viewing, QStatusBar& bar);
+    StatusFacts(Session& session, QStatusBar& bar);
 
 private:
     void showFonts();
     void showGiven();
     void showTrial();
 
-    Viewing& viewing_;
+    Session& session_;
     QPushButton* trialNote_;  // names the current text test; a click ends it
     QLabel* givenNote_;
     QLabel* fontNotes_;

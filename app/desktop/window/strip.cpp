@@ -5,6 +5,7 @@
 
 #include "controls/glossary.h"
 #include "document/wording.h"
+#include "session/changes.h"
 
 namespace tenter::desktop::window {
 
@@ -14,9 +15,9 @@ constexpr int stripHeight = 48;
 
 }  // namespace
 
-Strip::Strip(Viewing& viewing, const row::RowView& row, BreakChoice& breaks, panels::SidePanel& side,
-             QWidget* parent)
-    : QWidget(parent), viewing_(viewing) {
+Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, BreakChoice& breaks,
+             panels::SidePanel& side, QWidget* parent)
+    : QWidget(parent), layouts_(layouts) {
     setFixedHeight(stripHeight);
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(16, 0, 16, 0);
@@ -51,23 +52,24 @@ Strip::Strip(Viewing& viewing, const row::RowView& row, BreakChoice& breaks, pan
     box->addStretch(1);
     box->addWidget(search_);
     connect(variants_, &controls::Segments::chosen, this,
-            [this](int index) { viewing_.setVariant(static_cast<std::size_t>(index)); });
+            [&view](int index) { view.setVariant(static_cast<std::size_t>(index)); });
     connect(engines_, &controls::Segments::chosen, &breaks, &BreakChoice::choose);
     const auto showBreaks = [this, &breaks] { engines_->setCurrent(breaks.current()); };
     connect(&breaks, &BreakChoice::changed, this, showBreaks);
     showBreaks();
-    connect(&viewing_, &Viewing::rowChanged, this, &Strip::showVariants);
+    onChange(layouts_, LayoutCache::Change::Row, this, &Strip::showVariants);
+    showVariants();
 }
 
 void Strip::showVariants() {
     QStringList titles;
     QStringList names;
-    for (const project::Variant& variant : viewing_.shown().row().variants) {
+    for (const project::Variant& variant : layouts_.project().row().variants) {
         titles << variantTitle(variant);
         names << variantTitle(variant) + ", class " + QString::fromStdString(variant.className);
     }
     variants_->setTexts(titles, names);
-    variants_->setCurrent(static_cast<int>(viewing_.variant()));
+    variants_->setCurrent(static_cast<int>(layouts_.variant()));
     all_->setVisible(titles.size() > 1);
 }
 

@@ -5,9 +5,9 @@
 #include <QWidget>
 
 #include "controls/segments.h"
-#include "document/viewing.h"
 #include "panels/side_panel.h"
 #include "row/row_view.h"
+#include "session/layout_cache.h"
 #include "window/break_choice.h"
 #include "window/setting_search.h"
 
@@ -17,14 +17,13 @@ class Strip : public QWidget {
     Q_OBJECT
 
 public:
-    Strip(Viewing& viewing, const row::RowView& row, BreakChoice& breaks, panels::SidePanel& side,
-          QWidget* parent);
-    /// Shows the variants of the project.
-    void showVariants();
+    Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, BreakChoice& breaks,
+          panels::SidePanel& side, QWidget* parent);
     [[nodiscard]] SettingSearch* search() const { return search_; }
 
 private:
-    Viewing& viewing_;
+    void showVariants();
+    const LayoutCache& layouts_;
     controls::Segments* variants_;
     QToolButton* all_;
     controls::Segments* engines_;

@@ -1,5 +1,7 @@
 #include "window/tooltips.h"
 
+#include <QApplication>
+#include <QHelpEvent>
 #include <QTextDocument>
 #include <QToolTip>
 #include <QWidget>
@@ -14,12 +16,16 @@ constexpr qsizetype longestLine = 72;  // characters
 
 }  // namespace
 
-bool showWrapped(const QHelpEvent& event, QObject* watched) {
+WrappedTooltips::WrappedTooltips() {
+    qApp->installEventFilter(this);
+}
+
+bool WrappedTooltips::eventFilter(QObject* watched, QEvent* event) {
     auto* widget = qobject_cast<QWidget*>(watched);
-    if (widget == nullptr) return false;
+    if (event->type() != QEvent::ToolTip || widget == nullptr) return false;
     const QString tip = widget->toolTip();
     if (tip.size() <= longestLine || Qt::mightBeRichText(tip)) return false;
-    QToolTip::showText(event.globalPos(), toolTipText(tip), widget);
+    QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), toolTipText(tip), widget);
     return true;
 }
 

@@ -1,13 +1,19 @@
 // Tooltips that wrap: Qt shows a plain text of any length on one line.
 #pragma once
 
-#include <QHelpEvent>
 #include <QObject>
 
 namespace tenter::desktop::window {
 
-/// Shows the tooltip of `watched` in several lines if it is a widget with a long plain one. Returns false if
-/// not.
-bool showWrapped(const QHelpEvent& event, QObject* watched);
+/// While it exists, long plain tooltips of all widgets are shown in several lines.
+class WrappedTooltips : public QObject {
+    Q_OBJECT
+
+public:
+    WrappedTooltips();
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+};
 
 }  // namespace tenter::desktop::window

@@ -5,11 +5,11 @@
 #include <optional>
 #include <string>
 
-#include "document/viewing.h"
+#include "session/session.h"
 
-namespace tenter::desktop {
+namespace tenter::desktop::panels {
 
-/// A setting's value, resolved from the layer that edits change (`Viewing::scope`) outwards.
+/// A setting's value, resolved from the layer that edits change (`EditScope::layer`) outwards.
 // NOLINTNEXTLINE(bugprone-exception-escape): moving a JSON value does not throw.
 struct SettingValue {
     project::Json value;  ///< set in `from`, or the default
@@ -22,8 +22,8 @@ struct SettingValue {
 };
 
 /// The value of the setting at `path` (see project::settingAt) at the width in view.
-SettingValue settingValue(const Viewing& viewing, const std::string& path);
+SettingValue settingValue(const Session& session, const std::string& path);
 /// Where the value comes from: `set here, for all variants`, `inherited from all variants`, `default value`.
-QString originTitle(const Viewing& viewing, const SettingValue& setting);
+QString originTitle(const Session& session, const SettingValue& setting);
 
-}  // namespace tenter::desktop
+}  // namespace tenter::desktop::panels

@@ -1,21 +1,21 @@
-#include "document/setting_origin.h"
+#include "panels/setting_origin.h"
 
 #include <array>
 
 #include "document/wording.h"
 #include "project/cascade.h"
 
-namespace tenter::desktop {
+namespace tenter::desktop::panels {
 
 namespace {
 
 using project::CascadeLayer;
 
-const project::Settings& layerOf(const Viewing& viewing, CascadeLayer layer) {
-    const project::Project& project = viewing.shown();
-    const std::size_t variant = viewing.variant();
+const project::Settings& layerOf(const Session& session, CascadeLayer layer) {
+    const project::Project& project = session.shown.project();
+    const std::size_t variant = session.view.variant();
     return project::settingsOf(project, layer, variant,
-                               project::bandAt(project.row().variants[variant], viewing.width()));
+                               project::bandAt(project.row().variants[variant], session.view.width()));
 }
 
 project::Json defaultAt(const std::string& path) {
@@ -30,23 +30,23 @@ project::Json defaultAt(const std::string& path) {
 
 }  // namespace
 
-SettingValue settingValue(const Viewing& viewing, const std::string& path) {
+SettingValue settingValue(const Session& session, const std::string& path) {
     constexpr std::array nearestFirst{CascadeLayer::Band, CascadeLayer::Variant, CascadeLayer::Style};
     SettingValue result;
     bool reached = false;
-    for (const CascadeLayer scope : nearestFirst) {
-        reached = reached || scope == viewing.scope();
-        project::Json value = project::settingAt(layerOf(viewing, scope), path);
+    for (const CascadeLayer layer : nearestFirst) {
+        reached = reached || layer == session.scope.layer();
+        project::Json value = project::settingAt(layerOf(session, layer), path);
         if (value.is_null()) continue;
         if (!reached) {
             if (result.overriddenBy) continue;
-            result.overriddenBy = scope;
+            result.overriddenBy = layer;
             result.overridingValue = std::move(value);
             continue;
         }
         result.value = std::move(value);
-        result.from = scope;
-        result.setHere = scope == viewing.scope();
+        result.from = layer;
+        result.setHere = layer == session.scope.layer();
         break;
     }
     if (!result.from) result.value = defaultAt(path);
@@ -54,10 +54,10 @@ SettingValue settingValue(const Viewing& viewing, const std::string& path) {
     return result;
 }
 
-QString originTitle(const Viewing& viewing, const SettingValue& setting) {
-    if (setting.setHere) return "set here, for " + scopeTitle(viewing, viewing.scope());
-    if (setting.from) return "inherited from " + scopeTitle(viewing, *setting.from);
+QString originTitle(const Session& session, const SettingValue& setting) {
+    if (setting.setHere) return "set here, for " + scopeTitle(session.layouts, session.scope.layer());
+    if (setting.from) return "inherited from " + scopeTitle(session.layouts, *setting.from);
     return QStringLiteral("default value");
 }
 
-}  // namespace tenter::desktop
+}  // namespace tenter::desktop::panels

@@ -1,0 +1,53 @@
+#include "session/edit_scope.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace tenter::desktop {
+
+EditScope::EditScope(Document& document, const ViewState& view, QObject* parent)
+    : QObject(parent), document_(document), view_(view), opening_(document.opening()) {
+    connect(&document_, &Document::opened, this, &EditScope::announce);
+}
+
+project::CascadeLayer EditScope::layer() const {
+    if (std::exchange(opening_, document_.opening()) != document_.opening())
+        layer_ = project::CascadeLayer::Style;
+    return layer_;
+}
+
+void EditScope::setLayer(project::CascadeLayer layer) {
+    if (layer == this->layer()) return;
+    document_.endGesture();
+    layer_ = layer;
+    announce();
+}
+
+void EditScope::announce() {
+    if (std::exchange(announced_, layer()) != layer()) Q_EMIT changed();
+}
+
+project::Settings& EditScope::settingsOf(project::Project& project) const {
+    const std::size_t variant = std::min(view_.variant(), project.row().variants.size() - 1);
+    return project::settingsOf(project, layer(), variant,
+                               project::bandAt(project.row().variants[variant], view_.width()));
+}
+
+project::Problems EditScope::setSetting(const QString& name, const std::string& path,
+                                        const project::Json& value, const QString& gesture) {
+    project::Problems problems;
+    project::Problems refusal = document_.edit(
+        name,
+        [&](project::Project& project) { project::setSetting(settingsOf(project), path, value, problems); },
+        gesture);
+    return problems.empty() ? refusal : problems;
+}
+
+bool EditScope::edit(const QString& name, const std::function<void(project::Project&)>& change,
+                     const QString& gesture) {
+    const project::Problems problems = document_.edit(name, change, gesture);
+    if (!problems.empty()) Q_EMIT refused(problems);
+    return problems.empty();
+}
+
+}  // namespace tenter::desktop

@@ -1,0 +1,46 @@
+// The layer of the cascade that edits of settings change: all variants, this variant or this band.
+#pragma once
+
+#include <QObject>
+
+#include "project/cascade.h"
+#include "session/view_state.h"
+
+namespace tenter::desktop {
+
+class EditScope : public QObject {
+    Q_OBJECT
+
+public:
+    EditScope(Document& document, const ViewState& view, QObject* parent = nullptr);
+
+    /// All variants in a project that was just opened.
+    [[nodiscard]] project::CascadeLayer layer() const;
+    void setLayer(project::CascadeLayer layer);
+    /// The settings of `project` in that layer, of the current variant and of the band at the current width.
+    project::Settings& settingsOf(project::Project& project) const;
+
+    /// Changes one setting (`path` as in project::setSetting) in that layer; null removes it. `name` is the
+    /// name of the undo step. Returns problems and changes nothing if the value is not allowed.
+    project::Problems setSetting(const QString& name, const std::string& path, const project::Json& value,
+                                 const QString& gesture = {});
+    /// Document::edit for a view that has no place for messages: emits `refused` if the edit is refused. True
+    /// if it is not.
+    bool edit(const QString& name, const std::function<void(project::Project&)>& change,
+              const QString& gesture = {});
+
+Q_SIGNALS:
+    void changed();                                   ///< `layer()` has changed
+    void refused(const project::Problems& problems);  ///< an edit would have made the project invalid
+
+private:
+    void announce();
+
+    Document& document_;
+    const ViewState& view_;
+    mutable project::CascadeLayer layer_ = project::CascadeLayer::Style;
+    mutable int opening_;
+    project::CascadeLayer announced_ = project::CascadeLayer::Style;
+};
+
+}  // namespace tenter::desktop

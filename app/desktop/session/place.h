@@ -1,0 +1,24 @@
+// A place in the row: a card, or a part of a card.
+#pragma once
+
+#include <optional>
+
+#include "project/project.h"
+
+namespace tenter::desktop {
+
+/// Indices in the project.
+struct Place {
+    std::size_t card = 0;
+    std::optional<std::size_t> part;  ///< in that card; empty: the card as a whole
+    std::size_t row = 0;
+
+    [[nodiscard]] static Place of(project::PartRef part) { return {part.card, part.part, part.row}; }
+    /// The part; empty if the place is a card.
+    [[nodiscard]] std::optional<project::PartRef> partRef() const {
+        return part ? std::optional(project::PartRef{card, *part, row}) : std::nullopt;
+    }
+    friend bool operator==(const Place&, const Place&) = default;
+};
+
+}  // namespace tenter::desktop
