@@ -145,6 +145,10 @@ private Q_SLOTS:
         QVERIFY(session().shown.showsSaved());
         QTest::keyRelease(search, Qt::Key_F2);
         QVERIFY(session().shown.showsDocument());
+        QTest::keyPress(search, Qt::Key_F2);
+        row_->setFocus();
+        QTest::keyRelease(row_, Qt::Key_F2);
+        QVERIFY(session().shown.showsDocument());
     }
 
     void typesASizeAndTakesItBack() {

@@ -5,7 +5,7 @@
   lines left out, and line breaks do not count.
 - The table of commands has exactly the verbs of `tenter-cli --help`.
 - Labels of the window, such as *View › Overlays*, are texts of app/desktop.
-- Files, folders and pictures exist; names such as `Viewing::setSetting` are in core or app.
+- Files, folders and pictures exist; names such as `EditScope::setSetting` are in core or app.
 
 Arguments: the source folder, tenter-cli. Prints one line for each fault, and exits with 1 if there is one.
 """

@@ -32,7 +32,7 @@ size='    $ build/bin/tenter-cli size 20px'
 allowed "$size
     20 px
     …"
-allowed 'Press *View › Overlays*, and *Apply sizes*. It is *not* a label.' 'See `core/units/length.h`, `Viewing::setSetting`.'
+allowed 'Press *View › Overlays*, and *Apply sizes*. It is *not* a label.' 'See `core/units/length.h`, `EditScope::setSetting`.'
 refused "$size
     21 px"
 refused '    $ build/bin/tenter-cli size nonsense'
@@ -40,5 +40,5 @@ refused '| `conjure X` | |'
 refused 'Press *View › Overlooks*.'
 refused '![A picture](resources/screenshots/nothing.png)'
 refused '' 'See `core/units/nothing.h`.'
-refused '' 'See `Viewing::conjure`.'
+refused '' 'See `EditScope::conjure`.'
 echo "every wrong statement is caught"

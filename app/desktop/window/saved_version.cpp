@@ -1,6 +1,6 @@
 #include "window/saved_version.h"
 
-#include <QGuiApplication>
+#include <QApplication>
 
 namespace tenter::desktop::window {
 
@@ -24,14 +24,39 @@ SavedVersion::SavedVersion(const Document& document, ShownProject& shown, Status
     connect(qApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state != Qt::ApplicationActive) hide();
     });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        if (awaited_) awaitReleaseIn(now);
+    });
     // An edit must be visible.
     connect(&document_, &Document::changed, this, &SavedVersion::hide);
 }
 
 bool SavedVersion::handleKey(const QKeyEvent& event) {
     if (event.key() != key || !document_.hasProject()) return false;
-    if (!event.isAutoRepeat()) action_->setChecked(event.type() == QEvent::KeyPress);
+    if (event.isAutoRepeat()) return true;
+    if (event.type() == QEvent::KeyPress) {
+        action_->setChecked(true);
+        awaitReleaseIn(QApplication::focusWidget());
+    } else {
+        hide();
+    }
     return true;
+}
+
+void SavedVersion::hide() {
+    action_->setChecked(false);
+    awaitReleaseIn(nullptr);
+}
+
+// Text fields do not pass the release of a key on to the window.
+void SavedVersion::awaitReleaseIn(QWidget* widget) {
+    if (awaited_) awaited_->removeEventFilter(this);
+    awaited_ = widget;
+    if (awaited_) awaited_->installEventFilter(this);
+}
+
+bool SavedVersion::eventFilter(QObject*, QEvent* event) {
+    return event->type() == QEvent::KeyRelease && handleKey(*static_cast<QKeyEvent*>(event));
 }
 
 }  // namespace tenter::desktop::window

@@ -4,6 +4,8 @@
 #include <QAction>
 #include <QKeyEvent>
 #include <QObject>
+#include <QPointer>
+#include <QWidget>
 
 #include "session/shown_project.h"
 #include "window/status_note.h"
@@ -19,11 +21,17 @@ public:
     /// Shows the saved version when its key is pressed, and the current one when it is released. Returns
     /// false for other keys, and without a project.
     bool handleKey(const QKeyEvent& event);
-    void hide() { action_->setChecked(false); }
+    void hide();
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     const Document& document_;
+    /// Waits for the release of the key in `widget`, which has the focus; null: no longer.
+    void awaitReleaseIn(QWidget* widget);
     QAction* action_;
+    QPointer<QWidget> awaited_;
 };
 
 }  // namespace tenter::desktop::window
