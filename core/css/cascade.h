@@ -82,7 +82,8 @@ private:
 /// True if browsers of today support what a condition of `@supports` asks for. CSS Conditional 4 § 2.
 bool isSupported(std::string_view condition);
 
-/// The values of elements in an interval of viewport widths in which no media condition changes.
+/// The values of elements in an interval of viewport widths in which no media condition changes. Its upper
+/// end belongs to it, its lower end does not.
 class Styles {
 public:
     /// The interval from `least` to `most` in CSS px, finite. `rightToLeft`: the direction of the page.

@@ -56,7 +56,7 @@ bool Styles::holds(const Sheet& sheet, std::size_t condition) {
     if (known != conditions_.end()) return known->second;
     const Condition& one = sheet.conditions[condition];
     bool holds = false;
-    if (one.kind == ConditionKind::Media) holds = holdsOnScreen(one.text, (least_ + most_) / 2);
+    if (one.kind == ConditionKind::Media) holds = holdsOnScreen(one.text, most_);
     if (one.kind == ConditionKind::Supports) holds = isSupported(one.text);
     if (holds && one.parent) holds = this->holds(sheet, *one.parent);
     conditions_[{&sheet, condition}] = holds;

@@ -14,6 +14,7 @@ import {judgeGiven} from './lib/judge_given.js';
 import {PageServer} from './lib/page_server.js';
 import {differenceLine, table} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
+import {baseFor} from './lib/themes.js';
 
 const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, step: '20', only: '', shown: '4', keep: '', widths: ''});
 const profile = profileOf[given.engine];
@@ -21,7 +22,9 @@ const widths = given.widths ? given.widths.split(',').map(Number) : [];
 if (!given.widths) for (let width = 320; width <= 1920; width += Number(given.step)) widths.push(width);
 const tenter = new Tenter(given.cli);
 const folder = given.keep || (await mkdtemp(path.join(os.tmpdir(), 'tenter-frameworks-')));
-const base = await readFile(path.join(given.samples, 'base.tenter.json'), 'utf8');
+// Families that are installed once: of two files with the same face each engine chooses its own.
+const families = {heading: ['Vollkorn', 'serif'], body: ['Lato', 'sans-serif'], button: ['Lato', 'sans-serif']};
+const base = JSON.stringify(baseFor(JSON.parse(await readFile(path.join(given.samples, 'base.tenter.json'), 'utf8')), {families}));
 const server = await new PageServer().start();
 const browser = await launch(given.engine, given.browser);
 const setting = {browser, server, tenter, profile, widths};

@@ -16,13 +16,14 @@ import {mutated, rulesOfRow, shrunk, textOf} from './lib/mutations.js';
 import {PageServer} from './lib/page_server.js';
 import {differenceLine} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
-import {withStylesheet} from './lib/themes.js';
+import {baseFor, withStylesheet} from './lib/themes.js';
 
 const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, seed: '1', pages: '100', most: '0.01', only: '', shrink: '0', into: ''});
 const profile = profileOf[given.engine];
 const tenter = new Tenter(given.cli);
 const folder = given.into || (await mkdtemp(path.join(os.tmpdir(), 'tenter-mutations-')));
-const base = await readFile(path.join(given.samples, 'base.tenter.json'), 'utf8');
+const families = {heading: ['Vollkorn', 'serif'], body: ['Lato', 'sans-serif'], button: ['Lato', 'sans-serif']};
+const base = JSON.stringify(baseFor(JSON.parse(await readFile(path.join(given.samples, 'base.tenter.json'), 'utf8')), {families}));
 const server = await new PageServer().start();
 const browser = await launch(given.engine, given.browser);
 
