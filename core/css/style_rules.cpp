@@ -150,9 +150,9 @@ std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elem
             if (applying.rule != nullptr)
                 for (const Condition* condition : rules.sheetOf(applying.origin).conditionsOf(*applying.rule))
                     if (condition->kind == ConditionKind::Media) conditions.insert(condition);
-    // The distance to the next width below a breakpoint of `min-width`: less than any two widths of pages
-    // differ.
-    constexpr double below = 0.01;
+    // The distance to the next width below a breakpoint of `min-width`. Chromium 156 compares the widths of
+    // media conditions to 1/64 px: at 576 px `max-width: 575.99px` holds, `max-width: 575.98px` does not.
+    constexpr double below = 0.02;
     std::set<double> ends;
     for (const Condition* condition : conditions) {
         for (const double width : mediaWidths(condition->text)) {

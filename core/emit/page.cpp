@@ -27,11 +27,17 @@ struct PageDeclarations {
     std::vector<std::string> container;
 };
 
+std::string marginOf(project::ContainerPlace place) {
+    if (place == project::ContainerPlace::Center) return "margin: 0 auto";
+    return place == project::ContainerPlace::Start ? "margin-inline: 0 auto" : "margin-inline: auto 0";
+}
+
 PageDeclarations declarationsOf(const project::PageSettings& page, double readerSize) {
     const project::Container& container = page.container;
     return {"font-size: " + page.rootSize.cssFor(readerSize),
-            {"width: " + container.width.css(), "max-width: " + container.maxWidth.css(), "margin: 0 auto",
-             "padding: " + sides(container.padding), "background: " + container.background.css()}};
+            {"width: " + container.width.css(), "max-width: " + container.maxWidth.css(),
+             marginOf(container.place), "padding: " + sides(container.padding),
+             "background: " + container.background.css()}};
 }
 
 /// The media query of a page range: only what differs from the next wider viewports.

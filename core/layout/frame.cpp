@@ -32,6 +32,12 @@ Frame frameAt(const IntervalPlan& interval, double width) {
     frame.rowGap = profile.snapped(frame.rowGap, band.rowGap.unit());
 
     frame.container = centredIn({0, 0, frame.pageWidth, 0}, frame.containerWidth, band.rightToLeft);
+    if (interval.page.containerPlace != project::ContainerPlace::Center) {
+        const bool isLeft =
+            (interval.page.containerPlace == project::ContainerPlace::Start) != band.rightToLeft;
+        const double spare = frame.pageWidth - frame.containerWidth;
+        if (spare > 0) frame.container.x = isLeft ? 0 : spare;
+    }
     const Box room{frame.container.x + frame.containerPadding.left, frame.containerPadding.top,
                    frame.containerContentWidth, 0};
     frame.row = centredIn(room, frame.rowWidth, band.rightToLeft);

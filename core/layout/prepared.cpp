@@ -119,6 +119,7 @@ PagePlan pagePlan(const project::Page& page, std::size_t range) {
     plan.containerWidth = settings.container.width;
     plan.containerMaxWidth = settings.container.maxWidth;
     plan.containerPadding = lengths(settings.container.padding);
+    plan.containerPlace = settings.container.place;
     plan.background = settings.container.background;
     return plan;
 }

@@ -74,6 +74,7 @@ struct PagePlan {
     double readerSize = units::usualReaderSize;  ///< CSS px
     units::Length containerWidth, containerMaxWidth;
     Lengths containerPadding;
+    project::ContainerPlace containerPlace = project::ContainerPlace::Center;
     units::Colour background;  ///< of the container
 };
 

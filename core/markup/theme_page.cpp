@@ -36,6 +36,7 @@ struct Piece {
     Line root;
     PageBox box;
     units::Colour background{255, 255, 255, 255};
+    bool rightToLeft = false;
 };
 
 std::vector<NodeId> around(const Tree& tree, NodeId row) {
@@ -79,7 +80,7 @@ private:
         constexpr std::size_t most = 400;
         while (upTo - from > shortest && pieces_.size() < most) {
             css::Styles styles(rules_, from, upTo, rightToLeft_);
-            Piece piece{from, upTo, Line{16, 0}, {}, {255, 255, 255, 255}};
+            Piece piece{from, upTo, Line{16, 0}, {}, {255, 255, 255, 255}, rightToLeft_};
             std::set<std::string> cautions;
             if (!chain_.empty()) piece.root = rootOf(styles, cautions);
             PageBoxes boxes(tree_, styles, (from + upTo) / 2, cautions);
@@ -162,7 +163,21 @@ project::Container containerOf(const Piece& piece, bool& exact) {
         container.padding.right = Length::percent(right.perPx * 100);
         return container;
     }
-    // Not in the centre: the same width there.
+    // At one side of the page.
+    const bool isLeft = std::abs(left.perPx) < sameSlope;
+    if (isLeft || std::abs(right.perPx) < sameSlope) {
+        const bool isFixed = std::abs(width.perPx) < sameSlope;
+        const double beside = isLeft ? left.atZero : right.atZero;
+        const double beyond = isFixed ? 0 : -width.atZero - beside;
+        container.place =
+            isLeft != piece.rightToLeft ? project::ContainerPlace::Start : project::ContainerPlace::End;
+        container.width = isFixed ? inPx(width.atZero + beside) : Length::percent(width.perPx * 100);
+        (isLeft ? container.padding.left : container.padding.right) = paddingOf(beside, exact);
+        if (std::abs(beyond) > 0.005)
+            (isLeft ? container.padding.right : container.padding.left) = paddingOf(beyond, exact);
+        return container;
+    }
+    // Neither in the centre nor at a side: the same width in the centre.
     exact = false;
     container.width =
         std::abs(width.perPx) < sameSlope ? inPx(width.atZero) : Length::percent(width.perPx * 100);
@@ -244,6 +259,7 @@ project::ContainerChange changed(const project::Container& narrow, const project
     project::ContainerChange change;
     if (narrow.width != wide.width) change.width = narrow.width;
     if (narrow.maxWidth != wide.maxWidth) change.maxWidth = narrow.maxWidth;
+    if (narrow.place != wide.place) change.place = narrow.place;
     if (narrow.background != wide.background) change.background = narrow.background;
     for (const auto side : {&project::Sides::left, &project::Sides::right})
         if (narrow.padding.*side != wide.padding.*side)
@@ -286,8 +302,8 @@ ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, doubl
     page.cautions.assign(reader.cautions().begin(), reader.cautions().end());
     if (!exact)
         page.cautions.emplace_back(
-            "The theme does not put the row in the centre of the page. Tenter shows it there, with the same "
-            "width.");
+            "The theme puts the row neither in the centre nor at a side of the page. Tenter shows it in the "
+            "centre, with the same width.");
     return page;
 }
 

@@ -21,6 +21,7 @@ struct Scrollbar {
 struct Container {
     Length width = Length::percent(100);
     Length maxWidth = Length::ofNone();
+    ContainerPlace place = ContainerPlace::Center;
     Sides padding;  ///< unset: 0
     Colour background{255, 255, 255, 255};
     FileKeys fileKeys;
@@ -30,6 +31,7 @@ struct Container {
 /// What a page range changes of the container; an unset member is that of the page.
 struct ContainerChange {
     std::optional<Length> width, maxWidth;
+    std::optional<ContainerPlace> place;
     Sides padding;
     std::optional<Colour> background;
     FileKeys fileKeys;

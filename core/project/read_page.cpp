@@ -11,18 +11,20 @@ bool readValue(ReadContext& context, const Json& json, Scrollbar& out) {
 }
 
 bool readValue(ReadContext& context, const Json& json, Container& out) {
-    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "padding", "background"});
+    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "place", "padding", "background"});
     object.read("width", out.width);
     object.read("maxWidth", out.maxWidth);
+    object.read("place", out.place);
     object.read("padding", out.padding);
     object.read("background", out.background);
     return context.isSound();
 }
 
 bool readValue(ReadContext& context, const Json& json, ContainerChange& out) {
-    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "padding", "background"});
+    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "place", "padding", "background"});
     object.read("width", out.width);
     object.read("maxWidth", out.maxWidth);
+    object.read("place", out.place);
     object.read("padding", out.padding);
     object.read("background", out.background);
     return context.isSound();

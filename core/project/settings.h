@@ -27,9 +27,10 @@ enum class Wrap { Wrap, Balance };                        // CSS Text 4 § 5
 enum class OverflowWrap { Normal, BreakWord, Anywhere };  // CSS Text 3 § 5.5
 enum class Hyphens { None, Manual };                      // CSS Text 3 § 5.4
 enum class Place { Stretch, Start, Center, End };         // alignment of a part's box across the card
-enum class LastLine { Start, Center };     // alignment of the last line of cards if it is not full
-enum class Level { None, Subgrid };        // whether parts of neighbouring cards are aligned
-enum class Direction { Stacked, Beside };  // the picture above the other parts, or beside them
+enum class LastLine { Start, Center };             // alignment of the last line of cards if it is not full
+enum class ContainerPlace { Start, Center, End };  // where the container is in the page
+enum class Level { None, Subgrid };                // whether parts of neighbouring cards are aligned
+enum class Direction { Stacked, Beside };          // the picture above the other parts, or beside them
 
 /// The four sides of a margin or a padding. Percentages refer to a width, for top and bottom too. CSS Box 4
 /// § 4.

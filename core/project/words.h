@@ -61,6 +61,11 @@ struct Words<LastLine> {
     static constexpr WordTable<LastLine, 2> table{{{"start", LastLine::Start}, {"center", LastLine::Center}}};
 };
 template <>
+struct Words<ContainerPlace> {
+    static constexpr WordTable<ContainerPlace, 3> table{
+        {{"start", ContainerPlace::Start}, {"center", ContainerPlace::Center}, {"end", ContainerPlace::End}}};
+};
+template <>
 struct Words<Level> {
     static constexpr WordTable<Level, 2> table{{{"none", Level::None}, {"subgrid", Level::Subgrid}}};
 };

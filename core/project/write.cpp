@@ -97,6 +97,7 @@ Json written(const Container& value) {
     ObjectWriter object(value.fileKeys);
     object.put("width", written(value.width), value.width != usual.width);
     object.put("maxWidth", written(value.maxWidth), value.maxWidth != usual.maxWidth);
+    object.put("place", written(value.place), value.place != usual.place);
     object.putUnlessEmpty("padding", written(value.padding));
     object.put("background", written(value.background), value.background != usual.background);
     return object.take();
@@ -106,6 +107,7 @@ Json written(const ContainerChange& value) {
     ObjectWriter object(value.fileKeys);
     if (value.width) object.put("width", written(*value.width), true);
     if (value.maxWidth) object.put("maxWidth", written(*value.maxWidth), true);
+    if (value.place) object.put("place", written(*value.place), true);
     object.putUnlessEmpty("padding", written(value.padding));
     if (value.background) object.put("background", written(*value.background), true);
     return object.take();

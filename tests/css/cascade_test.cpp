@@ -140,7 +140,7 @@ TEST(Cascade, HoldsConditions) {
     EXPECT_EQ(page.value("width", 650), "2px");
     EXPECT_EQ(page.value("width", 800), "1px");
     EXPECT_EQ(page.value("height", 800), "3px");
-    EXPECT_EQ(intervalEnds(page.rules, {page.element}, 320, 1920), (std::vector<double>{599.99, 699.99}));
+    EXPECT_EQ(intervalEnds(page.rules, {page.element}, 320, 1920), (std::vector<double>{599.98, 699.98}));
     const Page other("@media (max-width: 600px) { div { width: 1px } }");
     EXPECT_EQ(intervalEnds(other.rules, {other.element}, 320, 1920), (std::vector<double>{600}));
 }

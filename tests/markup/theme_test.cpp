@@ -227,6 +227,53 @@ TEST(ThemePage, CautionsAboutWhatItCannotRead) {
     EXPECT_EQ(pageOf(".wrap { position: absolute }").cautions.size(), 1U);
 }
 
+// The container and the root size by width: an end belongs to the range below it.
+TEST(ThemePage, ReadsRangesOfWidths) {
+    const ThemePage page = pageOf(
+        ".wrap { margin: 0 auto; padding: 0 var(--gap) } :root { --gap: calc(1rem * 0.75) } "
+        "@media (min-width: 600px) { .wrap { max-width: 540px; box-sizing: border-box } } "
+        "@media (max-width: 900px) { html { font-size: 125% } }");
+    ASSERT_EQ(page.ranges.size(), 3U);
+    EXPECT_EQ(page.ranges[0].upTo, 599.98);
+    EXPECT_EQ(page.ranges[0].container.padding.left, units::Length::px(15));
+    EXPECT_EQ(page.ranges[0].rootSize, (css::Line{20, 0}));
+    EXPECT_EQ(page.ranges[1].upTo, 900);
+    EXPECT_EQ(page.ranges[1].container.width, units::Length::px(510));
+    EXPECT_EQ(page.ranges[2].container.width, units::Length::px(516));
+    project::Page into;
+    page.into(into, true);
+    ASSERT_EQ(into.ranges.size(), 2U);
+    EXPECT_EQ(into.at(599).container.padding.left, units::Length::px(15));
+    EXPECT_EQ(into.at(599).rootSize, units::RootSize(20));
+    EXPECT_EQ(into.at(1500).container.width, units::Length::px(516));
+    EXPECT_EQ(into.at(1500).container.padding.left.value_or(units::Length()), units::Length());
+}
+
+// CSS 2 § 10.3.3, CSS Flexbox 1 § 8.1 and § 9.7.
+TEST(ThemePage, ReadsContainersAtASideAndInFlexRows) {
+    const project::Container left =
+        pageOf(".outer { padding: 0 10px } .wrap { max-width: 600px }").container();
+    EXPECT_EQ(left.place, project::ContainerPlace::Start);
+    EXPECT_EQ(left.width, units::Length::px(610));
+    EXPECT_EQ(left.padding.left, units::Length::px(10));
+    const project::Container column =
+        pageOf(
+            ".outer { display: flex; flex-wrap: wrap } .wrap { flex: 0 0 75%; padding: 0 12px; box-sizing: "
+            "border-box }")
+            .container();
+    EXPECT_EQ(column.place, project::ContainerPlace::Start);
+    EXPECT_EQ(column.width, units::Length::percent(75));
+    EXPECT_EQ(column.padding.right, units::Length::px(12));
+    EXPECT_EQ(
+        pageOf(".outer { display: flex; justify-content: center } .wrap { width: 400px }").container().place,
+        project::ContainerPlace::Center);
+    EXPECT_EQ(
+        pageOf(".outer { display: grid; padding: 0 9px } .wrap { width: 50%; margin-inline-start: auto }")
+            .container()
+            .place,
+        project::ContainerPlace::End);
+}
+
 // A container that could not be read whole is not reported as certain.
 TEST(ThemePage, SaysTheContainerInASentence) {
     EXPECT_EQ(
