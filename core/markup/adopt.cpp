@@ -1,6 +1,7 @@
 #include "markup/adopt.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "markup/copy.h"
 #include "markup/encoding.h"
@@ -280,6 +281,22 @@ void setPage(const ThemePage& around, bool container, project::Page& page, Repor
     if (container) report.found.push_back(around.containerSentence());
 }
 
+/// Measures the page in a browser and corrects what was read from its CSS.
+void measure(ThemePage& around, const Tree& page, NodeId row, const std::vector<PageSheet>& sheets,
+             const project::Project& project, const PageToAdopt& asked, Report& report) {
+    const std::optional<std::string> posted =
+        asked.browse(measuringPage(page, row, sheets, static_cast<int>(std::ceil(project.leastWidth)),
+                                   static_cast<int>(std::floor(project.mostWidth))));
+    const auto measured = posted ? readMeasured(*posted) : std::nullopt;
+    if (!measured) {
+        report.cautions.emplace_back("The page could not be measured in a browser. What the CSS says was imported.");
+        return;
+    }
+    if (correct(around, *measured)) return;
+    around.cautions.clear();
+    report.found.emplace_back("A browser confirms the container and the root font size at every whole viewport width.");
+}
+
 }  // namespace
 
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,
@@ -300,12 +317,13 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
         sheets.push_back({*page.theme, "", {}, {}});
     else
         sheets = sheetsOf(*tree, page.file, report.cautions);
-    const PageStyles styles(std::move(sheets));
+    const PageStyles styles(sheets);
     const std::string theme = styles.affecting(whole, found->pageRow);
     std::optional<ThemePage> around;
     if (!theme.empty())
         around =
             themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth, project.mostWidth);
+    if (around && page.browse) measure(*around, whole, rowOnPage(whole, *found), sheets, project, page, report);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), report, problems).adopted();
     if (!adopted) return std::nullopt;
     project::Given& given = *adopted->project.row().given;

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "markup/page_measure.h"
 #include "project/problem.h"
 #include "project/project.h"
 
@@ -27,6 +28,8 @@ struct PageToAdopt {
     std::vector<RoleChoice> choices;
     /// CSS of the theme given by the person, instead of the stylesheets of the page.
     std::optional<std::string> theme = {};
+    /// Measures the container and the root size in a browser; unset: they are only read from the CSS.
+    Browse browse = {};
 };
 
 /// The result of an import.

@@ -29,16 +29,6 @@ bool isSame(const Line& one, const Line& other) {
     return std::abs(one.atZero - other.atZero) < sameLength && std::abs(one.perPx - other.perPx) < sameSlope;
 }
 
-/// The page in an interval, all lengths linear.
-struct Piece {
-    double from = 0;
-    double upTo = 0;
-    Line root;
-    PageBox box;
-    units::Colour background{255, 255, 255, 255};
-    bool rightToLeft = false;
-};
-
 std::vector<NodeId> around(const Tree& tree, NodeId row) {
     std::vector<NodeId> nodes;
     for (NodeId at = tree[row].parent; at != noNode; at = tree[at].parent)
@@ -60,8 +50,9 @@ public:
                 elementsAround_.push_back(child);
     }
 
-    std::vector<Piece> pieces(double narrowest, double widest) {
+    std::vector<PagePiece> pieces(double narrowest, double widest) {
         std::vector<double> ends = css::intervalEnds(rules_, elementsAround_, narrowest, widest);
+        breakpoints_ = ends;
         ends.push_back(widest);
         double from = narrowest;
         for (const double end : ends) {
@@ -72,6 +63,7 @@ public:
     }
 
     [[nodiscard]] const std::set<std::string>& cautions() const { return cautions_; }
+    [[nodiscard]] const std::vector<double>& breakpoints() const { return breakpoints_; }
 
 private:
     /// Reads an interval, in parts where a length changes its slope inside it.
@@ -80,7 +72,7 @@ private:
         constexpr std::size_t most = 400;
         while (upTo - from > shortest && pieces_.size() < most) {
             css::Styles styles(rules_, from, upTo, rightToLeft_);
-            Piece piece{from, upTo, Line{16, 0}, {}, {255, 255, 255, 255}, rightToLeft_};
+            PagePiece piece{from, upTo, Line{16, 0}, {}, {255, 255, 255, 255}, rightToLeft_};
             std::set<std::string> cautions;
             if (!chain_.empty()) piece.root = rootOf(styles, cautions);
             PageBoxes boxes(tree_, styles, (from + upTo) / 2, cautions);
@@ -123,7 +115,8 @@ private:
     css::StyleRules rules_;
     std::vector<css::Elements::Element> elementsAround_;
     bool rightToLeft_ = false;
-    std::vector<Piece> pieces_;
+    std::vector<PagePiece> pieces_;
+    std::vector<double> breakpoints_;
     std::set<std::string> cautions_;
 };
 
@@ -138,7 +131,7 @@ Length paddingOf(double px, bool& exact) {
 }
 
 /// The container with the content box of `piece`; `exact` becomes false if no container has it.
-project::Container containerOf(const Piece& piece, bool& exact) {
+project::Container containerOf(const PagePiece& piece, bool& exact) {
     project::Container container;
     container.background = piece.background;
     const Line left = piece.box.left;
@@ -188,7 +181,7 @@ project::Container containerOf(const Piece& piece, bool& exact) {
 
 /// The container of a piece that grows with the page and of the next one, which does not: a width in percent
 /// with a maximum. Empty if the two do not join like that.
-std::optional<project::Container> joined(const Piece& piece, const Piece& next, bool& exact) {
+std::optional<project::Container> joined(const PagePiece& piece, const PagePiece& next, bool& exact) {
     const Line& width = piece.box.width;
     const Line& left = piece.box.left;
     const double right = -left.atZero - width.atZero;
@@ -203,37 +196,6 @@ std::optional<project::Container> joined(const Piece& piece, const Piece& next, 
     project::Container container = containerOf(piece, exact);
     container.maxWidth = Length::px(most);
     return container;
-}
-
-std::vector<ThemeRange> rangesOf(const std::vector<Piece>& pieces, bool& exact) {
-    std::vector<ThemeRange> ranges;
-    for (std::size_t i = 0; i < pieces.size();) {
-        std::size_t last = i;
-        const auto continues = [&](std::size_t next) {
-            return next < pieces.size() && isSame(pieces[next].root, pieces[i].root);
-        };
-        while (continues(last + 1) && isSame(pieces[last + 1].box.left, pieces[i].box.left) &&
-               isSame(pieces[last + 1].box.width, pieces[i].box.width) &&
-               pieces[last + 1].background == pieces[i].background)
-            ++last;
-        std::optional<project::Container> container;
-        if (continues(last + 1)) {
-            Piece whole = pieces[i];
-            whole.upTo = pieces[last].upTo;
-            container = joined(whole, pieces[last + 1], exact);
-            if (container) {
-                const std::size_t second = ++last;
-                while (continues(last + 1) && isSame(pieces[last + 1].box.left, pieces[second].box.left) &&
-                       isSame(pieces[last + 1].box.width, pieces[second].box.width) &&
-                       pieces[last + 1].background == pieces[second].background)
-                    ++last;
-            }
-        }
-        if (!container) container = containerOf(pieces[i], exact);
-        ranges.push_back({pieces[last].upTo, pieces[i].root, *container});
-        i = last + 1;
-    }
-    return ranges;
 }
 
 std::string inWords(const Length& length) {
@@ -288,6 +250,42 @@ void ThemePage::into(project::Page& page, bool withContainer) const {
     }
 }
 
+std::vector<ThemeRange> rangesOf(const std::vector<PagePiece>& pieces, bool& exact) {
+    std::vector<ThemeRange> ranges;
+    for (std::size_t i = 0; i < pieces.size();) {
+        std::size_t last = i;
+        const auto continues = [&](std::size_t next) {
+            return next < pieces.size() && isSame(pieces[next].root, pieces[i].root);
+        };
+        while (continues(last + 1) && isSame(pieces[last + 1].box.left, pieces[i].box.left) &&
+               isSame(pieces[last + 1].box.width, pieces[i].box.width) &&
+               pieces[last + 1].background == pieces[i].background)
+            ++last;
+        std::optional<project::Container> container;
+        if (continues(last + 1)) {
+            PagePiece whole = pieces[i];
+            whole.upTo = pieces[last].upTo;
+            container = joined(whole, pieces[last + 1], exact);
+            if (container) {
+                const std::size_t second = ++last;
+                while (continues(last + 1) && isSame(pieces[last + 1].box.left, pieces[second].box.left) &&
+                       isSame(pieces[last + 1].box.width, pieces[second].box.width) &&
+                       pieces[last + 1].background == pieces[second].background)
+                    ++last;
+            }
+        }
+        if (!container) container = containerOf(pieces[i], exact);
+        ranges.push_back({pieces[last].upTo, pieces[i].root, *container});
+        i = last + 1;
+    }
+    return ranges;
+}
+
+std::string inexactPlace() {
+    return "The theme puts the row neither in the centre nor at a side of the page. Tenter shows it in the "
+           "centre, with the same width.";
+}
+
 ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, double narrowest, double widest) {
     ThemePage page;
     PageReader reader(tree, row, sheet);
@@ -300,10 +298,8 @@ ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, doubl
     if (page.ranges.empty()) page.ranges.push_back({});
     page.ranges.back().upTo = endless;
     page.cautions.assign(reader.cautions().begin(), reader.cautions().end());
-    if (!exact)
-        page.cautions.emplace_back(
-            "The theme puts the row neither in the centre nor at a side of the page. Tenter shows it in the "
-            "centre, with the same width.");
+    if (!exact) page.cautions.push_back(inexactPlace());
+    page.breakpoints = reader.breakpoints();
     return page;
 }
 

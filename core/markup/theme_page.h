@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "css/cascade.h"
+#include "markup/page_boxes.h"
 #include "markup/tree.h"
 #include "project/project.h"
 
@@ -18,11 +19,27 @@ struct ThemeRange {
     project::Container container;
 };
 
+/// The page in an interval of viewport widths, all lengths linear.
+struct PagePiece {
+    double from = 0;
+    double upTo = 0;
+    css::Line root = {16, 0};
+    PageBox box;
+    units::Colour background{255, 255, 255, 255};
+    bool rightToLeft = false;
+};
+
+/// The pieces as ranges of the page, each as long as possible. `exact` becomes false if a container cannot be
+/// where a piece has it; `inexactPlace` says so in a sentence.
+std::vector<ThemeRange> rangesOf(const std::vector<PagePiece>& pieces, bool& exact);
+std::string inexactPlace();
+
 /// What the theme sets for the page.
 struct ThemePage {
     /// Rising; at least one. The last range has no upper end: its `upTo` is infinite.
     std::vector<ThemeRange> ranges;
     std::vector<std::string> cautions;  ///< what could not be read, a sentence each
+    std::vector<double> breakpoints;    ///< widths at which a media condition of the theme changes, CSS px
 
     /// The root size in px at wide viewports.
     [[nodiscard]] double rootSize() const;
