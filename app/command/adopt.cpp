@@ -4,6 +4,7 @@
 #include <memory>
 #include <vector>
 
+#include "browse.h"
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
@@ -19,6 +20,7 @@ struct AdoptArguments : Arguments {
     std::string page;
     std::vector<std::string> parts;
     std::string theme;
+    bool measure = false;
 };
 
 /// Splits every ROLE=SELECTOR. False if one lacks either; a message has been printed.
@@ -53,6 +55,13 @@ int runAdopt(const AdoptArguments& arguments) {
             return refuse(arguments.theme, "The stylesheet cannot be read.",
                           "Check its name, its folder and its permissions.");
     }
+    if (arguments.measure) {
+        const std::string browser = installedBrowser();
+        if (browser.empty())
+            return refuse("--measure", "No browser was found.",
+                          "Install Chromium or Firefox, or leave out --measure.");
+        page.browse = [browser](const std::string& html) { return browse(browser, html); };
+    }
     page.projectFolder = opened->folder.empty() ? "." : opened->folder;
     project::Problems problems;
     const std::optional<markup::Adopted> adopted = markup::adopt(opened->project, page, problems);
@@ -86,6 +95,12 @@ void addAdopt(CLI::App& app, Action& action) {
                      "to and that "
                      "are saved with it.")
         ->type_name("FILE.css");
+    verb->add_flag("--measure", arguments->measure,
+                   "Measure the container of the row and the root font size in an installed browser at every "
+                   "whole viewport "
+                   "width, with scripts and network off. A difference from the CSS is reported, and the "
+                   "measured values "
+                   "are imported. Default: off.");
     setHelpEnd(
         *verb,
         "Prints the project with the imported cards, markup and selectors. PROJECT itself does not change. "

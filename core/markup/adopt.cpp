@@ -289,12 +289,14 @@ void measure(ThemePage& around, const Tree& page, NodeId row, const std::vector<
                                    static_cast<int>(std::floor(project.mostWidth))));
     const auto measured = posted ? readMeasured(*posted) : std::nullopt;
     if (!measured) {
-        report.cautions.emplace_back("The page could not be measured in a browser. What the CSS says was imported.");
+        report.cautions.emplace_back(
+            "The page could not be measured in a browser. What the CSS says was imported.");
         return;
     }
     if (correct(around, *measured)) return;
     around.cautions.clear();
-    report.found.emplace_back("A browser confirms the container and the root font size at every whole viewport width.");
+    report.found.emplace_back(
+        "A browser confirms the container and the root font size at every whole viewport width.");
 }
 
 }  // namespace
@@ -323,7 +325,8 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     if (!theme.empty())
         around =
             themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth, project.mostWidth);
-    if (around && page.browse) measure(*around, whole, rowOnPage(whole, *found), sheets, project, page, report);
+    if (around && page.browse)
+        measure(*around, whole, rowOnPage(whole, *found), sheets, project, page, report);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), report, problems).adopted();
     if (!adopted) return std::nullopt;
     project::Given& given = *adopted->project.row().given;

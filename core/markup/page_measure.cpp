@@ -84,7 +84,8 @@ double pxOf(const units::Length& length, double width) {
 }
 
 Placed placedAt(const ThemePage& theme, double width) {
-    const auto range = std::ranges::find_if(theme.ranges, [&](const ThemeRange& one) { return width <= one.upTo; });
+    const auto range =
+        std::ranges::find_if(theme.ranges, [&](const ThemeRange& one) { return width <= one.upTo; });
     const ThemeRange& here = range == theme.ranges.end() ? theme.ranges.back() : *range;
     const project::Container& container = here.container;
     double outer = pxOf(container.width, width);
@@ -151,7 +152,8 @@ bool fits(const PagePiece& piece, const MeasuredPage& page) {
 
 /// The longest pieces on whose lines the measured values are. A piece ends at a breakpoint of the theme if
 /// there is one before the next width, else just below that width.
-std::vector<PagePiece> piecesOf(const std::vector<MeasuredPage>& measured, const std::vector<double>& breakpoints) {
+std::vector<PagePiece> piecesOf(const std::vector<MeasuredPage>& measured,
+                                const std::vector<double>& breakpoints) {
     constexpr double below = 0.02;
     std::vector<PagePiece> pieces;
     for (std::size_t first = 0; first < measured.size();) {
@@ -160,7 +162,8 @@ std::vector<PagePiece> piecesOf(const std::vector<MeasuredPage>& measured, const
         while (last + 1 < measured.size()) {
             const PagePiece longer = pieceThrough(measured[first], measured[last + 1]);
             const auto inside = std::span(measured).subspan(first, last + 2 - first);
-            if (!std::ranges::all_of(inside, [&](const MeasuredPage& one) { return fits(longer, one); })) break;
+            if (!std::ranges::all_of(inside, [&](const MeasuredPage& one) { return fits(longer, one); }))
+                break;
             piece = longer;
             ++last;
         }
@@ -184,7 +187,8 @@ std::string measuringPage(const Tree& page, NodeId row, const std::vector<PageSh
                           int widest) {
     return "<!doctype html>\n<html lang=\"en\"><meta charset=\"utf-8\"><title>Measuring</title>"
            "<link rel=\"icon\" href=\"data:,\">\n"
-           "<style>body { margin: 0 } iframe { border: 0; display: block; height: 900px; width: 320px }</style>\n"
+           "<style>body { margin: 0 } iframe { border: 0; display: block; height: 900px; width: 320px "
+           "}</style>\n"
            "<script>\n'use strict';\nconst least = " +
            std::to_string(narrowest) + ", most = " + std::to_string(widest) + ";" + std::string(script) +
            "</script>\n<iframe title=\"Page\" scrolling=\"no\" sandbox=\"allow-same-origin\" srcdoc=\"" +
@@ -217,8 +221,8 @@ bool correct(ThemePage& theme, const std::vector<MeasuredPage>& measured) {
     std::vector<PagePiece> pieces = piecesOf(measured, theme.breakpoints);
     bool exact = true;
     for (PagePiece& piece : pieces) {
-        const auto range = std::ranges::find_if(theme.ranges,
-                                                [&](const ThemeRange& one) { return piece.upTo <= one.upTo; });
+        const auto range =
+            std::ranges::find_if(theme.ranges, [&](const ThemeRange& one) { return piece.upTo <= one.upTo; });
         piece.background = (range == theme.ranges.end() ? theme.ranges.back() : *range).container.background;
     }
     theme.ranges = rangesOf(pieces, exact);

@@ -25,8 +25,8 @@ struct MeasuredPage {
     double rootSize = 0;
 };
 
-/// A page whose script measures the parent of `row` at every whole viewport width from `narrowest` to `widest`
-/// (CSS px). The page of the row is in a frame of it: scripts are off there and nothing is fetched.
+/// A page whose script measures the parent of `row` at every whole viewport width from `narrowest` to
+/// `widest` (CSS px). The page of the row is in a frame of it: scripts are off there and nothing is fetched.
 std::string measuringPage(const Tree& page, NodeId row, const std::vector<PageSheet>& sheets, int narrowest,
                           int widest);
 
