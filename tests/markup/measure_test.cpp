@@ -50,15 +50,18 @@ TEST(Measure, WinsOverTheCssAndSaysWhere) {
     EXPECT_EQ(page.ranges[1].container.width, units::Length::px(560));
     EXPECT_EQ(page.ranges[1].rootSize, (css::Line{18, 0}));
     ASSERT_EQ(page.cautions.size(), 3U);
-    EXPECT_EQ(page.cautions[0],
-              "The browser's width of the container differs from the theme's CSS as Tenter reads it, from 320 to "
-              "1000\u00A0px: at 320\u00A0px it is 280\u00A0px, not 320\u00A0px. Tenter imported what was measured.");
+    EXPECT_EQ(
+        page.cautions[0],
+        "The browser's width of the container differs from the theme's CSS as Tenter reads it, from 320 to "
+        "1000\u00A0px: at 320\u00A0px it is 280\u00A0px, not 320\u00A0px. Tenter imported what was "
+        "measured.");
     EXPECT_FALSE(correct(page, measured()));
 }
 
 TEST(Measure, AsksAPageWithoutScriptsAndNetwork) {
     const Tree page = treeOf("<body><main class=\"a b\"><div class=row>Low</div></main></body>");
-    const std::string html = measuringPage(page, find(page, "row"), {{"i { color: red } /* </style> */", "", {}, {}}}, 320, 400);
+    const std::string html =
+        measuringPage(page, find(page, "row"), {{"i { color: red } /* </style> */", "", {}, {}}}, 320, 400);
     EXPECT_NE(html.find("sandbox=\"allow-same-origin\""), std::string::npos);
     EXPECT_NE(html.find("default-src 'none'"), std::string::npos);
     EXPECT_NE(html.find("<main class=&quot;a b&quot; data-tenter-container"), std::string::npos);
