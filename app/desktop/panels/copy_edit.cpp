@@ -140,8 +140,7 @@ bool CopyEdit::event(QEvent* event) {
             event->ignore();
             return false;
         }
-        if (key->matches(QKeySequence::Bold) || key->matches(QKeySequence::Italic) ||
-            (key->key() == Qt::Key_K && key->modifiers() == Qt::ControlModifier)) {
+        if (toolFor(*key)) {
             event->accept();
             return true;
         }
@@ -149,17 +148,32 @@ bool CopyEdit::event(QEvent* event) {
     return QTextEdit::event(event);
 }
 
+std::function<void()> CopyEdit::toolFor(const QKeyEvent& event) {
+    const auto is = [&](Qt::Key key, Qt::KeyboardModifiers modifiers) {
+        return event.key() == key && (event.modifiers() & ~Qt::KeypadModifier) == modifiers;
+    };
+    if (event.matches(QKeySequence::Bold)) return [this] { toggleStrong(); };
+    if (event.matches(QKeySequence::Italic)) return [this] { toggleEmphasis(); };
+    if (is(Qt::Key_K, Qt::ControlModifier)) return [this] { editLink(); };
+    if (is(Qt::Key_Up, Qt::AltModifier)) return [this] { Q_EMIT moveRequested(-1); };
+    if (is(Qt::Key_Down, Qt::AltModifier)) return [this] { Q_EMIT moveRequested(1); };
+    if (is(Qt::Key_Delete, Qt::ControlModifier | Qt::ShiftModifier))
+        return [this] { Q_EMIT removeRequested(); };
+    return {};
+}
+
 void CopyEdit::keyPressEvent(QKeyEvent* event) {
-    if (event->matches(QKeySequence::Bold))
-        toggleStrong();
-    else if (event->matches(QKeySequence::Italic))
-        toggleEmphasis();
-    else if (event->key() == Qt::Key_K && event->modifiers() == Qt::ControlModifier)
-        editLink();
+    if (const std::function<void()> tool = toolFor(*event))
+        tool();
     else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
         breakLine();
     else
         QTextEdit::keyPressEvent(event);
+}
+
+void CopyEdit::focusInEvent(QFocusEvent* event) {
+    QTextEdit::focusInEvent(event);
+    Q_EMIT focused();
 }
 
 void CopyEdit::focusOutEvent(QFocusEvent* event) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QTextEdit>
+#include <functional>
 
 #include "project/project.h"
 
@@ -25,16 +26,22 @@ public:
 
 Q_SIGNALS:
     void edited();
-    void editingFinished();  ///< the editor has lost the focus
+    void editingFinished();      ///< the editor has lost the focus
+    void focused();              ///< the editor has the focus now
+    void moveRequested(int by);  ///< −1: the part moves up, 1: down
+    void removeRequested();      ///< the part is to be removed
 
 protected:
     bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     void insertFromMimeData(const QMimeData* source) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    /// The tool that `event` is the shortcut of; empty if none.
+    [[nodiscard]] std::function<void()> toolFor(const QKeyEvent& event);
     void toggle(project::Run::Kind kind);
     void fitHeight();
     [[nodiscard]] QTextCharFormat formatOf(const project::Run& run) const;

@@ -1,6 +1,7 @@
 #include "panels/ramp_editor.h"
 
 #include <QGridLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "controls/glossary.h"
@@ -13,6 +14,9 @@ using controls::Json;
 
 /// Size at the end of a new ramp divided by its size at the start: enough to see the difference.
 constexpr double firstGrowth = 1.2;
+
+/// Smallest difference between the two widths of a ramp, CSS px.
+constexpr double leastSpan = 1;
 
 Json point(double width, double size) {
     return Json::array({width, size});
@@ -37,7 +41,10 @@ RampEditor::RampEditor(QWidget* parent)
         kind.usual = width ? 100 : 6;
         fields_[i] = new controls::NumberEditor(kind, i < 2 ? static_cast<QWidget*>(this) : lower_);
         fields_[i]->field().setAlwaysFilled(width);
-        connect(fields_[i], &Editor::edited, this, &Editor::edited);
+        connect(fields_[i], &Editor::edited, this, [this] {
+            keepWidthsInOrder();
+            Q_EMIT edited();
+        });
         connect(fields_[i], &Editor::finished, this, &Editor::finished);
         connect(fields_[i], &Editor::reverted, this, &Editor::reverted);
         connect(fields_[i], &Editor::cleared, this, &Editor::cleared);
@@ -70,6 +77,13 @@ RampEditor::RampEditor(QWidget* parent)
         label->setAlignment(Qt::AlignCenter);
         label->setForegroundRole(QPalette::PlaceholderText);
     }
+    // From left to right, line by line: size and width, size and width.
+    QWidget* before = kind_->button(1);
+    for (const int i : {1, 0, 3, 2}) {
+        setTabOrder(before, &fields_[i]->field());
+        before = &fields_[i]->field();
+    }
+    setTabOrder(before, paste_);
     setFocusProxy(&fields_[1]->field());
     setWidthTitle("Viewport width");
     for (QLabel* label : {from_, to_})
@@ -91,6 +105,14 @@ void RampEditor::setValue(const Json& value) {
         fields_[1]->setValue(value);
     }
     showKind(fluid);
+    keepWidthsInOrder();
+}
+
+void RampEditor::keepWidthsInOrder() {
+    constexpr double mostWidth = 10000;
+    if (!fluid_) return;
+    fields_[0]->field().setLimits(0, std::max(number(0), number(2) - leastSpan));
+    fields_[2]->field().setLimits(std::min(number(2), number(0) + leastSpan), mostWidth);
 }
 
 Json RampEditor::value() const {
@@ -136,6 +158,7 @@ void RampEditor::choose(int kind) {
         fields_[3]->setValue(std::round(size * firstGrowth * 2) / 2);
     }
     showKind(fluid);
+    keepWidthsInOrder();
     Q_EMIT edited();
     Q_EMIT finished();
 }

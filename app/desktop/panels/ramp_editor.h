@@ -32,6 +32,8 @@ Q_SIGNALS:
 private:
     void choose(int kind);
     void showKind(bool fluid);
+    /// Lets neither width pass the other, so that no end of the ramp changes places while it is typed.
+    void keepWidthsInOrder();
     [[nodiscard]] double number(int field) const;
 
     controls::Segments* kind_;

@@ -241,26 +241,32 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     head->addWidget(label, 1);
     line->title = label;
     box->addLayout(head);
-    auto* up = small(line, Glyph::Up, "Move " + title.toLower() + " up");
-    auto* down = small(line, Glyph::Down, "Move " + title.toLower() + " down");
-    auto* remove = small(line, Glyph::Remove, "Remove " + title.toLower());
+    // A text has the focus for its tools too: they are reached by keys, so that Tab goes to the next text.
+    const bool isText = role != "picture";
+    const auto tool = [&](Glyph sign, const QString& name, const QString& keys) {
+        QToolButton* button = small(line, sign, isText ? name + " (" + keys + ")" : name);
+        button->setAccessibleName(name);
+        if (isText) button->setFocusPolicy(Qt::NoFocus);
+        return button;
+    };
+    auto* up = tool(Glyph::Up, "Move " + title.toLower() + " up", "Alt+Up");
+    auto* down = tool(Glyph::Down, "Move " + title.toLower() + " down", "Alt+Down");
+    auto* remove = tool(Glyph::Remove, "Remove " + title.toLower(), "Ctrl+Shift+Delete");
     up->setEnabled(part > 0);
     down->setEnabled(part + 1 < builtShape_.size());
     connect(up, &QToolButton::clicked, this, [this, part] { movePart(part, -1); });
     connect(down, &QToolButton::clicked, this, [this, part] { movePart(part, 1); });
     connect(remove, &QToolButton::clicked, this, [this, part] { removePart(part); });
-    if (role != "picture") {
+    if (isText) {
         auto* copy = line->copy = new CopyEdit(line);
         copy->setAccessibleName(title + " text");
         label->setBuddy(copy);
-        auto* strong = small(line, Glyph::Strong, "Strong (Ctrl+B)");
-        auto* emphasis = small(line, Glyph::Emphasis, "Emphasis (Ctrl+I)");
-        auto* link = small(line, Glyph::Link, "Link (Ctrl+K)");
-        auto* lineBreak = small(line, Glyph::LineBreak, "Line break (Enter)");
-        for (QToolButton* button : {strong, emphasis, link, lineBreak}) {
-            button->setFocusPolicy(Qt::TabFocus);  // a click keeps the selection
+        auto* strong = tool(Glyph::Strong, "Strong", "Ctrl+B");
+        auto* emphasis = tool(Glyph::Emphasis, "Emphasis", "Ctrl+I");
+        auto* link = tool(Glyph::Link, "Link", "Ctrl+K");
+        auto* lineBreak = tool(Glyph::LineBreak, "Line break", "Enter");
+        for (QToolButton* button : {strong, emphasis, link, lineBreak})
             head->addWidget(button);
-        }
         head->addSpacing(8);
         connect(strong, &QToolButton::clicked, copy, &CopyEdit::toggleStrong);
         connect(emphasis, &QToolButton::clicked, copy, &CopyEdit::toggleEmphasis);
@@ -271,6 +277,15 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
                      [copy](project::TextPart& text) { text.copy = copy->copyText(); });
         });
         connect(copy, &CopyEdit::editingFinished, this, [this] { document().endGesture(); });
+        if (!builtGiven_) {
+            connect(copy, &CopyEdit::moveRequested, this, [this, part](int by) {
+                const std::size_t to = part + static_cast<std::size_t>(by);
+                if (to >= builtShape_.size()) return;
+                movePart(part, by);
+                if (to < built_.size() && built_[to]->copy) built_[to]->copy->setFocus();
+            });
+            connect(copy, &CopyEdit::removeRequested, this, [this, part] { removePart(part); });
+        }
         box->addWidget(copy);
         line->room = new QLabel(line);
         line->room->setWordWrap(true);

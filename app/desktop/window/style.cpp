@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <QStyleOption>
+#include <QToolButton>
 
 #include "controls/glyphs.h"
 
@@ -132,6 +133,12 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
             return;
         case PE_FrameFocusRect:
             if (widget && widget->inherits("QAbstractItemView")) return;
+            // A flat tool button draws its box, and so its ring, only under the pointer.
+            if (const auto* tool = qobject_cast<const QToolButton*>(widget); tool && tool->autoRaise()) {
+                drawBox(painter, tool->rect(), Qt::transparent, option->palette.color(QPalette::Highlight),
+                        2);
+                return;
+            }
             // Buttons and fields draw the focus ring together with their box.
             if (widget && (widget->inherits("QPushButton") || widget->inherits("QToolButton") ||
                            widget->inherits("QComboBox") || widget->inherits("QLineEdit")))
