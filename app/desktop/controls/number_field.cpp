@@ -131,8 +131,13 @@ void NumberField::commit() {
         apply(reading.amount);
     else if (reading.state == Reading::State::Empty && !alwaysFilled_)
         Q_EMIT cleared();
-    else if (!reading.why.isEmpty())
+    else if (!reading.why.isEmpty()) {
+        // A part of the number may have been applied on the way to it: 170 on the way to 1700.
+        const bool applied = !(amount_ == start_);
+        amount_ = start_;
+        if (applied) Q_EMIT reverted();
         Q_EMIT rejected(reading.why + "; the value stays " + formatted(amount_, kind_));
+    }
     touched_ = false;
     invalid_ = false;
     showAmount();

@@ -29,12 +29,12 @@ RampEditor::RampEditor(QWidget* parent)
       kind_(new controls::Segments(this)),
       lower_(new QWidget(this)),
       from_(new QLabel(this)),
-      to_(new QLabel(lower_)),
-      paste_(new QPushButton("Paste size…", this)) {
+      to_(new QLabel(lower_)) {
     kind_->setFilling(true);
     kind_->setTexts({"Fixed", "Grows with width"});
     kind_->button(1)->setToolTip(glossary::ramp);
-    for (int i = 0; i < 4; ++i) {
+    // Tab follows the order of creation: line by line, size and width, size and width.
+    for (const int i : {1, 0, 3, 2}) {
         const bool width = i % 2 == 0;
         auto kind =
             width ? controls::numberKind(0, 10000, 10, 2, "px") : controls::numberKind(1, 400, 0.5, 3, "px");
@@ -50,6 +50,7 @@ RampEditor::RampEditor(QWidget* parent)
         connect(fields_[i], &Editor::cleared, this, &Editor::cleared);
         connect(fields_[i], &Editor::rejected, this, &Editor::rejected);
     }
+    paste_ = new QPushButton("Paste size…", this);
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(8);
@@ -77,13 +78,6 @@ RampEditor::RampEditor(QWidget* parent)
         label->setAlignment(Qt::AlignCenter);
         label->setForegroundRole(QPalette::PlaceholderText);
     }
-    // From left to right, line by line: size and width, size and width.
-    QWidget* before = kind_->button(1);
-    for (const int i : {1, 0, 3, 2}) {
-        setTabOrder(before, &fields_[i]->field());
-        before = &fields_[i]->field();
-    }
-    setTabOrder(before, paste_);
     setFocusProxy(&fields_[1]->field());
     setWidthTitle("Viewport width");
     for (QLabel* label : {from_, to_})

@@ -39,7 +39,7 @@ private:
     controls::Segments* kind_;
     QWidget* lower_;
     QLabel *from_, *to_;
-    QPushButton* paste_;
+    QPushButton* paste_ = nullptr;
     controls::NumberEditor* fields_[4];  // width, size; width, size
     bool fluid_ = false;
     double leastWidth_ = 320, mostWidth_ = 1920;

@@ -226,6 +226,9 @@ void WordsPanel::rebuild() {
         built_.push_back(buildLine(i));
         lines_->addWidget(built_.back());
     }
+    if (focusAfterRebuild_ < built_.size() && built_[focusAfterRebuild_]->copy)
+        built_[focusAfterRebuild_]->copy->setFocus();
+    focusAfterRebuild_ = none;
 }
 
 WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
@@ -281,8 +284,8 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
             connect(copy, &CopyEdit::moveRequested, this, [this, part](int by) {
                 const std::size_t to = part + static_cast<std::size_t>(by);
                 if (to >= builtShape_.size()) return;
+                focusAfterRebuild_ = to;
                 movePart(part, by);
-                if (to < built_.size() && built_[to]->copy) built_[to]->copy->setFocus();
             });
             connect(copy, &CopyEdit::removeRequested, this, [this, part] { removePart(part); });
         }

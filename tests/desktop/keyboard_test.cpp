@@ -1,0 +1,95 @@
+// The keyboard in the side panels: Tab goes where the eye goes, and nothing changes by itself.
+#include <QTextEdit>
+#include <QToolButton>
+#include <QtTest>
+
+#include "at_the_window.h"
+
+namespace tenter::desktop {
+
+class KeyboardTest : public AtTheWindow {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() {
+        open("shore-walks");
+        QVERIFY(document()
+                    .edit("Grow the heading",
+                          [](project::Project& project) {
+                              project.row().style.text.of("heading").size =
+                                  *units::Ramp::between({400, 18}, {1600, 30});
+                              for (project::Variant& variant : project.row().variants) {
+                                  variant.set.text.of("heading").size.reset();
+                                  for (project::Band& band : variant.bands)
+                                      band.set.text.of("heading").size.reset();
+                              }
+                          })
+                    .empty());
+        openPanel(1);
+    }
+    void cleanup() { window_.reset(); }
+
+    void goesThroughARampLineByLine() {
+        controls::NumberField* size = field("Heading font size at the smaller width");
+        QVERIFY(size != nullptr && size->isVisible());
+        size->setFocus();
+        QStringList order;
+        for (int i = 0; i < 4; ++i) {
+            order << QApplication::focusWidget()->accessibleName();
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        }
+        QCOMPARE(
+            order,
+            QStringList({"Heading font size at the smaller width", "Heading font size: the smaller width",
+                         "Heading font size at the larger width", "Heading font size: the larger width"}));
+    }
+
+    void keepsTheEndsOfARampWhereTheyAreWhileAWidthIsTyped() {
+        controls::NumberField* smaller = field("Heading font size: the smaller width");
+        smaller->setFocus();
+        smaller->selectAll();
+        QTest::keyClicks(smaller, "1700");
+        QTest::keyClick(smaller, Qt::Key_Return);
+        settle();
+        // Each end keeps its size; a width past the other end is refused, and the field says what it may be.
+        QCOMPARE(project().row().style.text.find("heading")->size,
+                 units::Ramp::between({400, 18}, {1600, 30}));
+        QVERIFY(label("1599") != nullptr);
+        smaller->selectAll();
+        QTest::keyClicks(smaller, "500");
+        QTest::keyClick(smaller, Qt::Key_Return);
+        settle();
+        QCOMPARE(project().row().style.text.find("heading")->size,
+                 units::Ramp::between({500, 18}, {1600, 30}));
+    }
+
+    void goesFromATextToTheNextAndMovesAPartByKeys() {
+        openPanel(4);
+        auto* heading = named<QTextEdit>("Heading text");
+        auto* body = named<QTextEdit>("Body text");
+        QVERIFY(heading != nullptr && heading->isVisible() && body != nullptr);
+        heading->setFocus();
+        QTest::keyClick(heading, Qt::Key_Tab);
+        QCOMPARE(QApplication::focusWidget(), body);
+        const project::Project before = project();
+        QTest::keyClick(body, Qt::Key_Space);
+        QCOMPARE(project().row().cards[0].parts.size(), before.row().cards[0].parts.size());
+        QTest::keyClick(body, Qt::Key_Up, Qt::AltModifier);
+        settle();
+        const auto roleOf = [&](std::size_t part) {
+            const auto* text = std::get_if<project::TextPart>(&project().row().cards[0].parts[part]);
+            return text ? text->role : std::string("picture");
+        };
+        std::size_t at = 0;
+        while (roleOf(at) != "body")
+            ++at;
+        QCOMPARE(roleOf(at + 1), std::string("heading"));
+        // The focus stays in the part that moved.
+        QCOMPARE(QApplication::focusWidget()->accessibleName(), QString("Body text"));
+    }
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::KeyboardTest)
+#include "keyboard_test.moc"
