@@ -68,6 +68,7 @@ int run(int argc, char** argv) {
     tenter::command::addCheck(app, action);
     tenter::command::addRemedy(app, action);
     tenter::command::addStylesheet(app, action);
+    tenter::command::addMarkup(app, action);
     tenter::command::addPage(app, action);
     tenter::command::addReport(app, action);
     tenter::command::addNew(app, action);

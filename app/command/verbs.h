@@ -17,6 +17,7 @@ void addWraps(CLI::App& app, Action& action);
 void addCheck(CLI::App& app, Action& action);
 void addRemedy(CLI::App& app, Action& action);
 void addStylesheet(CLI::App& app, Action& action);
+void addMarkup(CLI::App& app, Action& action);
 void addPage(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
 void addNew(CLI::App& app, Action& action);

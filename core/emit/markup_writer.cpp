@@ -1,6 +1,7 @@
 #include "emit/markup_writer.h"
 
 #include "emit/address.h"
+#include "emit/class_names.h"
 #include "emit/escape.h"
 #include "emit/page.h"
 #include "emit/usage.h"
@@ -44,7 +45,7 @@ private:
     }
 
     [[nodiscard]] std::string partClass(const std::string& part) const {
-        return project_.row().name + "-" + part;
+        return emit::partClass(project_, part);
     }
 
     void card(std::size_t index) {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 #include "process.h"
 
@@ -227,6 +228,18 @@ TEST_F(Command, CheckWeightsByAnAudience) {
     expectRefused(run("check", {"--engine", "tumbleweed"}), "tumbleweed");
 }
 
+TEST_F(Command, PrintsMarkupAndTheClassesOfItsElements) {
+    const std::string html = run("markup", {"--variant", "tides-trio"}).out;
+    EXPECT_EQ(html.rfind("<section class=\"tides-trio\"", 0), 0U) << html;
+    // Each line of the list has an element and a class that the markup contains.
+    std::istringstream lines(run("markup", {"--variant", "tides-trio", "--classes"}).out);
+    std::string element, name;
+    int count = 0;
+    for (; lines >> element >> name; ++count)
+        EXPECT_NE(html.find("class=\"" + name), std::string::npos) << element << " " << name;
+    EXPECT_GE(count, 3);
+}
+
 TEST_F(Command, VariantIsThatOfTheClass) {
     EXPECT_EQ(Json::parse(run("geometry", {"--variant", "tides-trio", "--widths", "900"}).out)["variant"],
               "tides-trio");
@@ -434,7 +447,7 @@ TEST_F(Command, RefusesAnInvalidProjectWithItsPlace) {
 TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "A verb is missing.");
     expectRefused(tenterCli({"weave"}),
-                  "There is no verb \"weave\". Use one of geometry, wraps, check, remedy, stylesheet, page, "
+                  "There is no verb \"weave\". Use one of geometry, wraps, check, remedy, stylesheet, markup, page, "
                   "report, new, adopt, size");
     expectRefused(tenterCli({"--loud"}), "A verb is missing.");
     expectRefused(tenterCli({"geometry"}), "PROJECT");

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "emit/class_names.h"
 #include "emit/markup_writer.h"
 #include "emit/page.h"
 #include "sample.h"
@@ -96,6 +97,21 @@ TEST(Markup, SaysAPicturesOwnFocusAndRatioInline) {
     EXPECT_EQ(count(markup(project, 0), "style=\"aspect-ratio: 4 / 3; object-position: 30% 50%\""), 1U);
     picture.ratio = project::Ratio{};
     EXPECT_EQ(count(markup(project, 0), "style=\"aspect-ratio: 1200 / 800; object-position: 30% 50%\""), 1U);
+}
+
+// Every class of the markup is listed, and no other: a page with its own elements needs just these.
+TEST(Markup, ListsTheClassesThatElementsNeed) {
+    for (const std::size_t variant : {0U, 1U}) {
+        const project::Project project = tests::walks();
+        const std::string html = markup(project, variant);
+        for (const ClassName& one : classNames(project, variant))
+            EXPECT_GE(count(html, "class=\"" + one.name + "\""), 1U) << one.element;
+        std::size_t classes = 0;
+        for (const ClassName& one : classNames(project, variant))
+            classes += count(html, "class=\"" + one.name + "\"");
+        EXPECT_EQ(count(html, "class=\""), classes);
+    }
+    EXPECT_EQ(classLine(tests::walks(), 1).rfind("row .walks-trio, card .walks-card, ", 0), 0U);
 }
 
 }  // namespace
