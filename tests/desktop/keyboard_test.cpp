@@ -1,6 +1,9 @@
 // The keyboard in the side panels: Tab goes where the eye goes, and nothing changes by itself.
+#include <QClipboard>
+#include <QListView>
 #include <QTextEdit>
 #include <QToolButton>
+#include <QToolTip>
 #include <QtTest>
 
 #include "at_the_window.h"
@@ -25,7 +28,7 @@ private Q_SLOTS:
                               }
                           })
                     .empty());
-        openPanel(1);
+        openPanel(panels::PanelKind::Text);
     }
     void cleanup() { window_.reset(); }
 
@@ -64,7 +67,7 @@ private Q_SLOTS:
     }
 
     void goesFromATextToTheNextAndMovesAPartByKeys() {
-        openPanel(4);
+        openPanel(panels::PanelKind::Words);
         auto* heading = named<QTextEdit>("Heading text");
         auto* body = named<QTextEdit>("Body text");
         QVERIFY(heading != nullptr && heading->isVisible() && body != nullptr);
@@ -84,8 +87,53 @@ private Q_SLOTS:
         while (roleOf(at) != "body")
             ++at;
         QCOMPARE(roleOf(at + 1), std::string("heading"));
-        // The focus stays in the part that moved.
+        // The focus stays in the part that moved, and the mark in the row follows the focus.
         QCOMPARE(QApplication::focusWidget()->accessibleName(), QString("Body text"));
+        QCOMPARE(session().selection.place(), std::optional(Place{0, at}));
+    }
+
+    // Each form of what is copied says what it is, beside its control too, and is what the command line
+    // prints.
+    void saysWhatWasCopied() {
+        const auto copy = [this](const QString& text) {
+            for (QAction* action : window_->findChildren<QAction*>())
+                if (action->text().remove('&') == text) return action->trigger();
+            QFAIL(qPrintable(text));
+        };
+        const auto clipboard = [] { return QGuiApplication::clipboard()->text(); };
+        auto* control = window_->findChild<QToolButton*>("copyStylesheet");
+        QVERIFY(control != nullptr && control->isVisible());
+        QTest::mouseClick(control, Qt::LeftButton, {}, QPoint(20, control->height() / 2));
+        const QString css = clipboard();
+        const QString said = "Stylesheet copied: walks-trio, " + QString::number(css.count('\n')) + " lines";
+        QVERIFY2(label(said) != nullptr, qPrintable(said));
+        QCOMPARE(QToolTip::text(), said);
+        copy("Copy markup");
+        const QString markup = clipboard();
+        QVERIFY(markup.startsWith("<section class=\"walks-trio\""));
+        QVERIFY(label("Markup copied: walks-trio, ") != nullptr);
+        copy("Copy stylesheet and markup");
+        QCOMPARE(clipboard(), "<style>\n" + css + "</style>\n" + markup);
+        copy("Copy class names");
+        QVERIFY(clipboard().startsWith("row .walks-trio, card ."));
+    }
+
+    void revertsToTheSavedProjectInOneStepAndGoesBackInTheList() {
+        const project::Project edited = project();
+        const auto trigger = [this](const QString& text) {
+            for (QAction* action : window_->findChildren<QAction*>())
+                if (action->text().remove('&') == text) action->trigger();
+        };
+        trigger("Revert to saved");
+        QCOMPARE(project(), document().savedProject());
+        QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier | Qt::AltModifier);
+        auto* list = named<QListView>("Undo list");
+        QVERIFY(list != nullptr && list->isVisible());
+        // As opened, the heading grown, reverted.
+        QCOMPARE(list->model()->rowCount(), 3);
+        const QModelIndex step = list->model()->index(1, 0);
+        QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(step).center());
+        QCOMPARE(project(), edited);
     }
 };
 

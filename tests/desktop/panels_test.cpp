@@ -130,7 +130,7 @@ private Q_SLOTS:
         openPanel(panels::PanelKind::Row);
         QTest::keyClick(window_.get(), Qt::Key_F9);
         waitForJobs(*window_);
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QCOMPARE(onKeyboard(), QString("Apply sizes"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         QCOMPARE(onKeyboard(), QString("Discard"));
@@ -138,7 +138,7 @@ private Q_SLOTS:
         QVERIFY(!session().shown.isProposal());
         QCOMPARE(onKeyboard(), QString("Solve sizes"));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         // Also in a field, if nothing is being typed there.
         field("Wish: size at most")->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
@@ -225,11 +225,12 @@ private Q_SLOTS:
         QVERIFY(copy != nullptr && !copy->shortcut().isEmpty());
         copy->trigger();
         QCOMPARE(QGuiApplication::clipboard()->text(), QString::fromUtf8(cli.readAllStandardOutput()));
-        QVERIFY(label("Stylesheet copied") != nullptr && label("not those of the preview") == nullptr);
+        QVERIFY(label("Stylesheet copied: 3 variants, ") != nullptr &&
+                label("not those of the preview") == nullptr);
         type("Wish: size at most", "26 px");
         press("Solve sizes");
         copy->trigger();
-        QVERIFY(label("all 3 variants, with the current sizes, not those of the preview") != nullptr);
+        QVERIFY(label(" lines, with the current sizes, not those of the preview") != nullptr);
     }
 
     void namesStepsOfUndoByWhatTheyDo() {

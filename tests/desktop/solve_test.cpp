@@ -41,7 +41,7 @@ private Q_SLOTS:
         QCOMPARE(document().undoStack().undoText(), QString("Change wish: lines at most"));
         const project::Project before = document().project();
         press("Solve sizes");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QVERIFY(document().project() == before);
         QVERIFY2(tableText().contains("word “under-12s” (card 2)"), qPrintable(tableText()));
         QVERIFY2(tableText().contains(QString("just above 1060\u00A0px")), qPrintable(tableText()));
@@ -70,7 +70,7 @@ private Q_SLOTS:
         const project::Project before = document().project();
         const int steps = document().undoStack().count();
         press("Solve sizes");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         press("Discard");
         QVERIFY(!session().shown.isProposal());
         QVERIFY(document().project() == before);
@@ -84,7 +84,7 @@ private Q_SLOTS:
         type("Wish: lines at most", "2");
         const project::Project before = document().project();
         press("Solve sizes");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         const project::Project& after = session().shown.project();
         const auto sizeIn = [&](const project::Project& project, const solve::SizeRow& sizes, double width) {
             const project::Variant& variant = project.row().variants[sizes.variant];
@@ -201,7 +201,7 @@ private Q_SLOTS:
             QTRY_VERIFY(offered() != nullptr);
             const int steps = document().undoStack().count();
             QTest::mouseClick(offered(), Qt::LeftButton);
-            QCOMPARE(document().undoStack().count(), steps + 1);
+            QTRY_COMPARE(document().undoStack().count(), steps + 1);
             waitForJobs(*window_);
         }
     }
@@ -229,7 +229,7 @@ private Q_SLOTS:
         QVERIFY(button("Stop") == nullptr && button("Apply sizes") == nullptr);
         QTest::mouseClick(button("Solve sizes"), Qt::LeftButton);
         waitForJobs(*window_);
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QVERIFY(button("Stop") == nullptr && button("Apply sizes")->isEnabled());
         QVERIFY(button("Apply sizes")->hasFocus());
     }

@@ -137,13 +137,13 @@ private Q_SLOTS:
     void solvesAgainWithEachStepOfAWish() {
         type("Wish: size at most", "26 px");
         press("Solve sizes");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         controls::NumberField* most = field("Wish: size at most");
         most->setFocus();
         double size = headingAt(1900);
         for (int i = 0; i < 4; ++i) {
             QTest::keyClick(most, Qt::Key_Down);
-            QVERIFY(session().shown.isProposal());
+            QTRY_VERIFY(session().shown.isProposal());
             QVERIFY(headingAt(1900) < size);
             size = headingAt(1900);
         }
@@ -177,7 +177,7 @@ private Q_SLOTS:
         for (int i = 0; i < 16; ++i)
             QTest::keyClick(most, Qt::Key_Down);
         waitForJobs(*window_);
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QCOMPARE(headings(), std::vector<double>(3, headings()[0]));
         QVERIFY(headings()[0] < before);
         const int steps = document().undoStack().count();
@@ -196,7 +196,7 @@ private Q_SLOTS:
         QTest::mousePress(name, Qt::LeftButton, {}, hold);
         for (int by = 4; by <= 16; by += 4)
             QTest::mouseMove(name, hold - QPoint(by, 0));
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QVERIFY(headingAt(1900) <= 24.01);
         QTest::mouseRelease(name, Qt::LeftButton, {}, hold - QPoint(16, 0));
         QCOMPARE(project::wishesFor(project(), "heading", {}).mostSize, std::optional(24.0));
@@ -206,7 +206,7 @@ private Q_SLOTS:
     void marksWhereWishesDecideAndGoesThere() {
         type("Wish: lines at most", "2");
         press("Solve sizes");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         axis::WishMark* found = nullptr;
         for (auto* mark : window_->findChildren<axis::WishMark*>())
             if (mark->isVisible() && mark->mark().part) found = mark;
@@ -248,7 +248,7 @@ private Q_SLOTS:
     void makesAllSizesFollowTheCardAndThePageAgain() {
         const project::Project before = project();
         press("Use card width for all sizes…");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QVERIFY(project() == before);
         QVERIFY(label("container") != nullptr);
         press("Apply sizes");
@@ -259,7 +259,7 @@ private Q_SLOTS:
         QCOMPARE(document().undoStack().undoText(), QString("Use card width for all sizes"));
         settle();
         press("Solve sizes");
-        QVERIFY(session().shown.isProposal() || label("satisfy every wish") != nullptr);
+        QTRY_VERIFY(session().shown.isProposal() || label("satisfy every wish") != nullptr);
         press("Discard");
         press("Use viewport width for all sizes…");
         press("Apply sizes");
@@ -284,9 +284,9 @@ private Q_SLOTS:
     void showsOneProposalAtATime() {
         type("Wish: lines at most", "2");
         press("Solve sizes");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         press("Use card width for all sizes…");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QVERIFY(session().plot.marks().empty());
         const project::Project proposed = session().shown.project();
         press("Apply sizes");
@@ -302,7 +302,7 @@ private Q_SLOTS:
             solve::leewayOf(project(), 0, 0, solve::LeewaySetting::Breakpoint, document().store());
         QVERIFY(leeway && leeway->range && leeway->range->suggested != leeway->current);
         press("Breakpoint");
-        QVERIFY(session().shown.isProposal());
+        QTRY_VERIFY(session().shown.isProposal());
         QVERIFY(label("must be ") != nullptr);
         QCOMPARE(project().row().variants[0].bands[0].upTo, std::optional(leeway->current));
         auto* box = window_->findChild<panels::LeewayBox*>();

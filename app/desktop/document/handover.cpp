@@ -3,6 +3,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "emit/class_names.h"
 #include "emit/follow.h"
 #include "emit/page.h"
 #include "emit/saved_page.h"
@@ -19,6 +20,14 @@ std::optional<std::string> stylesheetOf(const project::Project& project,
     options.unit = project.unit;
     if (project.row().given) return emit::givenStylesheet(project, options, problems);
     return emit::stylesheet(project, options);
+}
+
+std::string markupOf(const project::Project& project, std::size_t variant) {
+    return emit::markup(project, variant);
+}
+
+std::string classesOf(const project::Project& project, std::size_t variant) {
+    return emit::classLine(project, variant);
 }
 
 std::string fontSizeOf(const project::Project& project, std::size_t variant, double width,

@@ -17,6 +17,10 @@ namespace tenter::desktop {
 std::optional<std::string> stylesheetOf(const project::Project& project,
                                         const std::vector<std::size_t>& variants,
                                         project::Problems& problems);
+/// The HTML of the row for Tenter’s stylesheet; the same text as `tenter-cli markup` prints.
+std::string markupOf(const project::Project& project, std::size_t variant);
+/// The classes that the elements of the row need, on one line.
+std::string classesOf(const project::Project& project, std::size_t variant);
 /// The font size of `role` around viewport width `width` (CSS px) as CSS: `clamp(…)` or a length.
 std::string fontSizeOf(const project::Project& project, std::size_t variant, double width,
                        const std::string& role);

@@ -280,6 +280,10 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
                      [copy](project::TextPart& text) { text.copy = copy->copyText(); });
         });
         connect(copy, &CopyEdit::editingFinished, this, [this] { document().endGesture(); });
+        // The mark in the row follows the text that is edited.
+        connect(copy, &CopyEdit::focused, this, [this, part] {
+            if (card_) session().selection.select(Place{*card_, part});
+        });
         if (!builtGiven_) {
             connect(copy, &CopyEdit::moveRequested, this, [this, part](int by) {
                 const std::size_t to = part + static_cast<std::size_t>(by);

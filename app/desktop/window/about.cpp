@@ -53,10 +53,13 @@ void showShortcuts(QWidget* parent) {
         std::pair{"Alt+1 to Alt+6", "Panels: Row, Text, Spacing, Colour, Words, Pictures"},
         std::pair{"Alt+7", "Findings"},
         std::pair{"Ctrl+Z, Ctrl+Shift+Z", "Undo, redo"},
+        std::pair{"Ctrl+Alt+Z", "Undo list"},
         std::pair{"Up, Down in a number", "One step; with Shift 10 steps, with Alt a tenth"},
         std::pair{"Escape in a field", "Restore the value from before typing"},
         std::pair{"Empty a field", "Reset to inherited value"},
         std::pair{"Ctrl+B, Ctrl+I, Ctrl+K in a text", "Strong, emphasis, link"},
+        std::pair{"Alt+Up, Alt+Down in a text", "Move its part up, down"},
+        std::pair{"Ctrl+Shift+Delete in a text", "Remove its part"},
     };
     QDialog dialog(parent);
     dialog.setWindowTitle("Keyboard shortcuts");

@@ -2,32 +2,107 @@
 
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QToolTip>
+#include <QWidget>
+#include <algorithm>
 
 #include "document/handover.h"
 #include "document/wording.h"
 
 namespace tenter::desktop::window {
 
-void Exports::copyStylesheetOf(const std::vector<std::size_t>& variants) {
+namespace {
+
+constexpr int shownFor = 4000;  // ms
+
+}  // namespace
+
+Exports::Exports(const Session& session, StatusNote& note, ProblemPanel& problems, QObject* parent)
+    : QObject(parent), session_(session), note_(note), problems_(problems) {
+    const auto keys = [](Qt::KeyboardModifiers modifiers) {
+        return QKeySequence(static_cast<int>(modifiers) | static_cast<int>(Qt::Key_C));
+    };
+    add("Copy &stylesheet", keys(Qt::ControlModifier | Qt::ShiftModifier), &Exports::copyStylesheet);
+    add("Copy stylesheets of &all variants", keys(Qt::ControlModifier | Qt::ShiftModifier | Qt::AltModifier),
+        &Exports::copyAllStylesheets);
+    ownMarkup_ << add("Copy &markup", {}, &Exports::copyMarkup)
+               << add("Copy stylesheet &and markup", {}, &Exports::copyBoth)
+               << add("Copy &class names", {}, &Exports::copyClasses);
+    add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier), &Exports::copySize);
+}
+
+QAction* Exports::add(const QString& text, const QKeySequence& keys, void (Exports::*copy)()) {
+    auto* action = new QAction(text, this);
+    action->setShortcut(keys);
+    connect(action, &QAction::triggered, this, copy);
+    actions_ << action;
+    return action;
+}
+
+void Exports::refresh() {
+    const Document& document = session_.document;
+    for (QAction* action : ownMarkup_)
+        action->setEnabled(document.hasProject() && !document.project().row().given);
+}
+
+std::optional<std::string> Exports::stylesheet(const std::vector<std::size_t>& variants) {
     project::Problems problems;
-    const auto css = stylesheetOf(session_.document.project(), variants, problems);
-    if (!css) {
+    auto css = stylesheetOf(session_.document.project(), variants, problems);
+    if (!css)
         problems_.showProblems("The stylesheet was not copied. The imported row has these problems:",
                                problems);
-        return;
-    }
-    QGuiApplication::clipboard()->setText(QString::fromStdString(*css));
-    if (problems.empty())
-        problems_.hide();
-    else
+    else if (!problems.empty())
         problems_.showProblems("The stylesheet was copied. The imported row has these problems:", problems);
-    const auto& all = session_.document.project().row().variants;
-    note_.showMessage(
-        "Stylesheet copied: " + figure(static_cast<double>(css->size()) / 1000, 1) + "\u00A0kB, " +
-        (variants.size() == 1 ? QString::fromStdString(all[variants[0]].className)
-                              : QString("all %1 variants").arg(variants.size())) +
-        (session_.document.project().row().given ? ", for the imported row" : "") +
-        (session_.shown.isProposal() ? ", with the current sizes, not those of the preview" : ""));
+    else
+        problems_.hide();
+    return css;
+}
+
+QString Exports::title(const std::vector<std::size_t>& variants) const {
+    const project::Row& row = session_.document.project().row();
+    return (variants.size() == 1 ? QString::fromStdString(row.variants[variants[0]].className)
+                                 : QString("%1 variants").arg(variants.size())) +
+           (row.given ? ", for the imported row" : "");
+}
+
+void Exports::put(const QString& what, const QString& of, const std::string& text) {
+    QGuiApplication::clipboard()->setText(QString::fromStdString(text));
+    const auto lines = std::ranges::count(text, '\n');
+    const QString said =
+        what + " copied: " + of + QString(", %1 line%2").arg(lines).arg(lines == 1 ? "" : "s") +
+        (session_.shown.isProposal() ? ", with the current sizes, not those of the preview" : "");
+    note_.showMessage(said);
+    if (control_ != nullptr && control_->isVisible())
+        QToolTip::showText(control_->mapToGlobal(QPoint(0, control_->height() - 8)), said, control_, {},
+                           shownFor);
+}
+
+void Exports::copyStylesheet() {
+    const std::vector<std::size_t> variants{session_.view.variant()};
+    if (const auto css = stylesheet(variants)) put("Stylesheet", title(variants), *css);
+}
+
+void Exports::copyAllStylesheets() {
+    const std::vector<std::size_t> variants = project::everyVariant(session_.document.project());
+    if (const auto css = stylesheet(variants)) put("Stylesheet", title(variants), *css);
+}
+
+void Exports::copyMarkup() {
+    const std::size_t variant = session_.view.variant();
+    put("Markup", title({variant}), markupOf(session_.document.project(), variant));
+}
+
+void Exports::copyBoth() {
+    const std::size_t variant = session_.view.variant();
+    const auto css = stylesheet({variant});
+    if (!css) return;
+    put("Stylesheet and markup", title({variant}),
+        "<style>\n" + *css + "</style>\n" + markupOf(session_.document.project(), variant));
+}
+
+void Exports::copyClasses() {
+    const std::size_t variant = session_.view.variant();
+    put("Class names", title({variant}), classesOf(session_.document.project(), variant) + "\n");
 }
 
 void Exports::copySize() {

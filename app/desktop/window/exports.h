@@ -1,6 +1,8 @@
-// Copies CSS of the project to the clipboard.
+// What is copied to the clipboard, as actions for the menus and for the control in the strip.
 #pragma once
 
+#include <QAction>
+#include <QObject>
 #include <vector>
 
 #include "session/session.h"
@@ -9,19 +11,41 @@
 
 namespace tenter::desktop::window {
 
-class Exports {
+class Exports : public QObject {
+    Q_OBJECT
+
 public:
-    Exports(const Session& session, StatusNote& note, ProblemPanel& problems)
-        : session_(session), note_(note), problems_(problems) {}
-    /// Copies the stylesheets of variants, given by index.
-    void copyStylesheetOf(const std::vector<std::size_t>& variants);
-    /// Copies the font size of the role of the selected text, as a CSS declaration.
-    void copySize();
+    Exports(const Session& session, StatusNote& note, ProblemPanel& problems, QObject* parent);
+    /// Copies the stylesheet of the current variant: the first action of the control.
+    [[nodiscard]] QAction* first() const { return actions_.front(); }
+    /// All actions, in the order of the menu.
+    [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
+    /// Enables or disables the actions that need markup of Tenter’s own.
+    void refresh();
+    /// The control that shows beside itself what was copied.
+    void setControl(QWidget* control) { control_ = control; }
 
 private:
+    QAction* add(const QString& text, const QKeySequence& keys, void (Exports::*copy)());
+    void copyStylesheet();
+    void copyAllStylesheets();
+    void copyMarkup();
+    void copyBoth();
+    void copyClasses();
+    void copySize();
+    /// The stylesheets of variants, given by index; empty, with the problems shown, if there is none.
+    std::optional<std::string> stylesheet(const std::vector<std::size_t>& variants);
+    /// `2 variants` or the class of the only one.
+    [[nodiscard]] QString title(const std::vector<std::size_t>& variants) const;
+    /// Puts `text` on the clipboard and says so: `Stylesheet copied: 3 variants, 214 lines`.
+    void put(const QString& what, const QString& of, const std::string& text);
+
     const Session& session_;
     StatusNote& note_;
     ProblemPanel& problems_;
+    QList<QAction*> actions_;
+    QList<QAction*> ownMarkup_;
+    QWidget* control_ = nullptr;
 };
 
 }  // namespace tenter::desktop::window

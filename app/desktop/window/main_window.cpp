@@ -41,7 +41,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       browserZoom_(new BrowserZoom(session_.view, *row_, *note_, this)),
       saved_(new SavedVersion(session_.document, session_.shown, *note_, this)),
       strip_(new Strip(session_.view, session_.layouts, *row_, *breaks_, *side_, this)),
-      exports_(std::make_unique<Exports>(session_, *note_, *problems_)),
+      exports_(new Exports(session_, *note_, *problems_, this)),
       audience_(std::make_unique<AudienceImport>(session_.checks, *files_, *note_, *problems_)),
       drops_(
           std::make_unique<Drops>(session_.document, session_.selection, *row_, *files_, *audience_, *note_)),
@@ -67,6 +67,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     statusBar()->addWidget(note_, 1);
     new StatusFacts(session_, *statusBar());
     axis_->addComparisonLane(*comparison_);
+    strip_->addExports(*exports_);
     buildMenus();
 
     connect(start_, &StartPage::openRequested, files_, &FileController::openDialog);
@@ -175,7 +176,16 @@ void MainWindow::useOwnMarkup() {
         note_->showMessage("The row has Tenter’s markup now. Undo restores the imported markup.");
 }
 
+void MainWindow::revertToSaved() {
+    const project::Project saved = session_.document.savedProject();
+    if (!session_.document.isModified())
+        note_->showMessage("Nothing has changed since the project was saved or opened.");
+    else if (session_.scope.edit("Revert to saved", [&](project::Project& project) { project = saved; }))
+        note_->showMessage("The project is as it was saved. Undo restores your changes.");
+}
+
 void MainWindow::enableOwnMarkup() {
+    exports_->refresh();
     ownMarkup_->setEnabled(session_.document.hasProject() &&
                            session_.shown.project().row().given.has_value());
 }

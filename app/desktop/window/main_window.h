@@ -68,6 +68,7 @@ private:
     void fillRecent();
     void importRow();
     void useOwnMarkup();
+    void revertToSaved();
     void enableOwnMarkup();
 
     Session& session_;
@@ -84,7 +85,7 @@ private:
     BrowserZoom* browserZoom_;
     SavedVersion* saved_;
     Strip* strip_;
-    std::unique_ptr<Exports> exports_;
+    Exports* exports_;
     std::unique_ptr<AudienceImport> audience_;
     std::unique_ptr<Drops> drops_;
     std::unique_ptr<Navigation> navigation_;

@@ -6,6 +6,7 @@
 #include "session/changes.h"
 #include "window/about.h"
 #include "window/main_window.h"
+#include "window/undo_list.h"
 
 namespace tenter::desktop::window {
 
@@ -42,6 +43,7 @@ void MainWindow::buildFileMenu() {
     needsProject(menu->addAction("&Save", QKeySequence::Save, files_, &FileController::save));
     needsProject(menu->addAction("Save &as…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), files_,
                                  &FileController::saveAs));
+    needsProject(menu->addAction("Re&vert to saved", this, &MainWindow::revertToSaved));
     menu->addSeparator();
     needsProject(menu->addAction("&Import row from page…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
                                  this, &MainWindow::importRow));
@@ -54,14 +56,8 @@ void MainWindow::buildFileMenu() {
     menu->addSeparator();
     QMenu* exports = menu->addMenu("&Export");
     needsProject(exports->menuAction());
-    needsProject(exports->addAction("Copy &stylesheet", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
-                                    [this] { exports_->copyStylesheetOf({session_.view.variant()}); }));
-    needsProject(exports->addAction(
-        "Copy stylesheets of &all variants", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::ALT | Qt::Key_C), this,
-        [this] { exports_->copyStylesheetOf(project::everyVariant(session_.document.project())); }));
-    needsProject(exports->addAction("Copy &font size of selected text",
-                                    QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_C), this,
-                                    [this] { exports_->copySize(); }));
+    for (QAction* action : exports_->actions())
+        exports->addAction(needsProject(action));
     menu->addSeparator();
     menu->addAction("&Quit", QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
 }
@@ -80,6 +76,8 @@ void MainWindow::buildEditMenu() {
     undo->setShortcut(QKeySequence::Undo);
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu->addActions({undo, redo});
+    needsProject(menu->addAction("&Undo list…", QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Z), this,
+                                 [this] { showUndoList(session_.document.undoStack(), this); }));
     menu->addSeparator();
     needsProject(
         menu->addAction("&Solve sizes", QKeySequence(Qt::Key_F9), this, [this] { side_->solveSizes(); }));

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
 
 #include "controls/glossary.h"
 #include "document/wording.h"
@@ -59,6 +60,22 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     showBreaks();
     onChange(layouts_, LayoutCache::Change::Row, this, &Strip::showVariants);
     showVariants();
+}
+
+void Strip::addExports(Exports& exports) {
+    auto* copy = new QToolButton(this);
+    auto* menu = new QMenu(copy);
+    menu->addActions(exports.actions());
+    copy->setObjectName("copyStylesheet");
+    copy->setText("Copy stylesheet");
+    copy->setToolTip("Copy the stylesheet of this variant (Ctrl+Shift+C)");
+    copy->setMenu(menu);
+    copy->setPopupMode(QToolButton::MenuButtonPopup);
+    copy->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    copy->setFocusPolicy(Qt::StrongFocus);
+    connect(copy, &QToolButton::clicked, exports.first(), &QAction::trigger);
+    layout()->addWidget(copy);
+    exports.setControl(copy);
 }
 
 void Strip::showVariants() {

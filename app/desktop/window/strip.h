@@ -9,6 +9,7 @@
 #include "row/row_view.h"
 #include "session/layout_cache.h"
 #include "window/break_choice.h"
+#include "window/exports.h"
 #include "window/setting_search.h"
 
 namespace tenter::desktop::window {
@@ -20,6 +21,8 @@ public:
     Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, BreakChoice& breaks,
           panels::SidePanel& side, QWidget* parent);
     [[nodiscard]] SettingSearch* search() const { return search_; }
+    /// Adds the control that copies the stylesheet, with a menu of everything that can be copied.
+    void addExports(Exports& exports);
 
 private:
     void showVariants();
