@@ -446,9 +446,10 @@ TEST_F(Command, RefusesAnInvalidProjectWithItsPlace) {
 
 TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(tenterCli({}), "A verb is missing.");
-    expectRefused(tenterCli({"weave"}),
-                  "There is no verb \"weave\". Use one of geometry, wraps, check, remedy, stylesheet, markup, page, "
-                  "report, new, adopt, size");
+    expectRefused(
+        tenterCli({"weave"}),
+        "There is no verb \"weave\". Use one of geometry, wraps, check, remedy, stylesheet, markup, page, "
+        "report, new, adopt, size");
     expectRefused(tenterCli({"--loud"}), "A verb is missing.");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");

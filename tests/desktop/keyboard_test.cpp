@@ -101,9 +101,9 @@ private Q_SLOTS:
             QFAIL(qPrintable(text));
         };
         const auto clipboard = [] { return QGuiApplication::clipboard()->text(); };
-        auto* control = window_->findChild<QToolButton*>("copyStylesheet");
+        auto* control = window_->findChild<QPushButton*>("copyStylesheet");
         QVERIFY(control != nullptr && control->isVisible());
-        QTest::mouseClick(control, Qt::LeftButton, {}, QPoint(20, control->height() / 2));
+        QTest::mouseClick(control, Qt::LeftButton);
         const QString css = clipboard();
         const QString said = "Stylesheet copied: walks-trio, " + QString::number(css.count('\n')) + " lines";
         QVERIFY2(label(said) != nullptr, qPrintable(said));

@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
+#include <QPushButton>
 
 #include "controls/glossary.h"
 #include "document/wording.h"
@@ -29,7 +30,7 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     variants_ = new controls::Segments(this);
     variants_->setAccessibleName("Variant");
     search_ = new SettingSearch(side, this);
-    search_->setFixedWidth(280);
+    search_->setFixedWidth(232);
     auto* breaksLabel = new QLabel("Line breaks as in", this);
     breaksLabel->setForegroundRole(QPalette::PlaceholderText);
     engines_ = new controls::Segments(this);
@@ -63,18 +64,16 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
 }
 
 void Strip::addExports(Exports& exports) {
-    auto* copy = new QToolButton(this);
-    auto* menu = new QMenu(copy);
-    menu->addActions(exports.actions());
+    auto* copy = new QPushButton("Copy stylesheet", this);
     copy->setObjectName("copyStylesheet");
-    copy->setText("Copy stylesheet");
     copy->setToolTip("Copy the stylesheet of this variant (Ctrl+Shift+C)");
-    copy->setMenu(menu);
-    copy->setPopupMode(QToolButton::MenuButtonPopup);
-    copy->setToolButtonStyle(Qt::ToolButtonTextOnly);
-    copy->setFocusPolicy(Qt::StrongFocus);
-    connect(copy, &QToolButton::clicked, exports.first(), &QAction::trigger);
+    connect(copy, &QPushButton::clicked, exports.first(), &QAction::trigger);
+    auto* more = new QPushButton("Export", this);
+    auto* menu = new QMenu(more);
+    menu->addActions(exports.actions());
+    more->setMenu(menu);
     layout()->addWidget(copy);
+    layout()->addWidget(more);
     exports.setControl(copy);
 }
 

@@ -21,7 +21,7 @@ public:
     Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, BreakChoice& breaks,
           panels::SidePanel& side, QWidget* parent);
     [[nodiscard]] SettingSearch* search() const { return search_; }
-    /// Adds the control that copies the stylesheet, with a menu of everything that can be copied.
+    /// Adds the button that copies the stylesheet, and a menu of everything that can be copied.
     void addExports(Exports& exports);
 
 private:

@@ -6,7 +6,7 @@
 
 namespace tenter::desktop::window {
 
-/// Opens the list beside `parent`, or brings it to the front. A click on a step undoes or redoes up to it.
+/// Opens the list over `parent`, or raises it. A click on a step undoes or redoes up to it.
 void showUndoList(QUndoStack& undo, QWidget* parent);
 
 }  // namespace tenter::desktop::window
