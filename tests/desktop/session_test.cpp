@@ -73,9 +73,9 @@ struct Parts {
         now.layer = scope->layer();
         for (const layout::LaidPart& part : layouts->layout().parts)
             now.boxes.push_back(part.box);
-        now.wraps = checks->sweep().wraps.size();
         for (const checks::Finding& finding : checks->findings())
             now.findings.push_back(finding.says);
+        now.wraps = checks->sweep().wraps.size();
         now.fresh = checks->isFresh();
         now.chosen = checks->chosen();
         now.differences = engines->differences().size();
