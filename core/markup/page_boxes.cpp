@@ -267,11 +267,160 @@ PageBox PageBoxes::inFlexRow(const PageBox& outer, NodeId node, NodeId parent) {
     return {outer.left + before + edges.marginLeft + edges.insideLeft, content};
 }
 
+/// The columns of a grid; empty if a width depends on content. CSS Grid 2 § 7.2, § 12.
+std::optional<std::vector<Line>> PageBoxes::columnsOf(NodeId grid, const Line& whole, const Line& gap) {
+    struct Track {
+        Line least;
+        Line most;         ///< the same as `least` for a fixed track
+        double share = 0;  ///< of what is left, in fr
+        bool grows = false;
+    };
+    std::vector<Track> tracks;
+    const auto lengthIn = [&](const std::string& word) { return styles_.lengthOf(grid, word, whole); };
+    const auto shareIn = [](const std::string& word) {
+        css::Problems ignored;
+        const bool isShare = word.size() > 2 && word.ends_with("fr");
+        const auto value =
+            isShare ? css::calculate(word.substr(0, word.size() - 2), {}, ignored) : std::nullopt;
+        return value && value->isNumber ? value->number : 0.0;
+    };
+    const auto inside = [](const std::string& word) {
+        const std::size_t open = word.find('(');
+        return word.substr(open + 1, word.rfind(')') - open - 1);
+    };
+    const auto add = [&](const std::string& word) {
+        Track track;
+        if (word.starts_with("[")) return true;
+        if (word.starts_with("minmax(")) {
+            const std::string both = inside(word);
+            const std::size_t comma = both.find(',');
+            if (comma == std::string::npos) return false;
+            const std::string least(css::trimmed(std::string_view(both).substr(0, comma)));
+            const std::string most(css::trimmed(std::string_view(both).substr(comma + 1)));
+            const auto from = lengthIn(least);
+            if (!from) return false;
+            track.least = *from;
+            track.share = shareIn(most);
+            track.grows = true;
+            const auto to = track.share > 0 ? std::optional(whole) : most == "auto" ? whole : lengthIn(most);
+            if (!to) return false;
+            track.most = *to;
+        } else if (const double share = shareIn(word); share > 0) {
+            track.share = share;
+            track.grows = true;
+        } else if (word == "auto") {
+            track.most = whole;
+            track.grows = true;
+        } else if (const auto length = lengthIn(word)) {
+            track.least = track.most = *length;
+        } else {
+            return false;
+        }
+        tracks.push_back(track);
+        return true;
+    };
+    const std::size_t problems = styles_.problems.size();
+    for (const std::string& word : css::valueParts(styles_.value(grid, "grid-template-columns"))) {
+        if (word == "none") continue;
+        if (!word.starts_with("repeat(")) {
+            if (!add(word)) return std::nullopt;
+            continue;
+        }
+        const std::string both = inside(word);
+        const std::size_t comma = both.find(',');
+        css::Problems ignored;
+        const auto count =
+            comma == std::string::npos ? std::nullopt : css::calculate(both.substr(0, comma), {}, ignored);
+        if (!count || !count->isNumber || count->number < 1 || count->number > 100) return std::nullopt;
+        for (int i = 0; i < static_cast<int>(count->number); ++i)
+            for (const std::string& one : css::valueParts(std::string_view(both).substr(comma + 1)))
+                if (!add(one)) return std::nullopt;
+    }
+    if (tracks.empty()) return std::vector<Line>{whole};
+    Line left = whole - static_cast<double>(tracks.size() - 1) * gap;
+    double shares = 0;
+    std::size_t growing = 0;
+    for (const Track& track : tracks) {
+        shares += track.share;
+        if (track.share == 0) left = left - track.least;
+        growing += track.grows && track.share == 0 ? 1U : 0U;
+    }
+    // Several tracks that grow share what is left by their content.
+    const bool isAuto = shares == 0 && growing > 0;
+    if ((isAuto && growing > 1) || (shares > 0 && growing > 0)) return std::nullopt;
+    std::vector<Line> columns;
+    for (const Track& track : tracks) {
+        Line width = track.least;
+        if (track.share > 0)
+            width =
+                styles_.larger(track.least, track.share / std::max(1.0, shares) * styles_.larger(left, {}));
+        else if (track.grows)
+            width = styles_.larger(track.least,
+                                   styles_.smaller(track.most, track.least + styles_.larger(left, {})));
+        columns.push_back(width);
+    }
+    styles_.problems.resize(problems);
+    return columns;
+}
+
+/// The cell of a grid item; empty if it is not known.
+std::optional<PageBox> PageBoxes::cellOf(const PageBox& outer, NodeId node, NodeId parent) {
+    const Line gap = gapOf(parent, outer.width);
+    const auto columns = columnsOf(parent, outer.width, gap);
+    if (!columns) return std::nullopt;
+    const auto count = static_cast<int>(columns->size());
+    const std::string areas = styles_.value(parent, "grid-template-areas");
+    if (count > 1 && !isIn(areas, {"", "none"})) return std::nullopt;
+    // Items without a place follow each other; every one before must have none, too.
+    const auto placeOf = [&](NodeId child) {
+        std::string place = styles_.value(child, "grid-column");
+        if (place.empty()) place = styles_.value(child, "grid-column-start");
+        return place;
+    };
+    int first = 0;
+    int span = 1;
+    const std::string place = placeOf(node);
+    if (isIn(place, {"", "auto"})) {
+        for (const NodeId child : inFlow(parent)) {
+            if (child == node) break;
+            if (!isIn(placeOf(child), {"", "auto"}) && count > 1) return std::nullopt;
+            ++first;
+        }
+        first %= count;
+    } else {
+        const std::vector<std::string> words = css::valueParts(place);
+        const auto lineOf = [&](const std::string& word) {
+            css::Problems ignored;
+            const auto value = css::calculate(word, {}, ignored);
+            if (!value || !value->isNumber || value->number == 0) return 0;
+            const int line = static_cast<int>(value->number);
+            return line > 0 ? line : count + 2 + line;
+        };
+        const int from = lineOf(words.front());
+        int to = from + 1;
+        if (words.size() == 3 && words[1] == "/") to = lineOf(words[2]);
+        if (words.size() == 4 && words[1] == "/" && words[2] == "span") to = from + lineOf(words[3]);
+        if (from < 1 || to <= from || to > count + 1) return std::nullopt;
+        first = from - 1;
+        span = to - from;
+    }
+    PageBox cell{outer.left, {}};
+    for (int i = 0; i < first + span; ++i) {
+        const Line& width = (*columns)[static_cast<std::size_t>(i)];
+        if (i < first)
+            cell.left = cell.left + width + gap;
+        else
+            cell.width = cell.width + width + (i > first ? gap : Line{});
+    }
+    if (styles_.value(parent, "direction") == "rtl")
+        cell.left = 2 * outer.left + outer.width - cell.left - cell.width;
+    return cell;
+}
+
 PageBox PageBoxes::inGrid(const PageBox& outer, NodeId node, NodeId parent) {
-    const std::string columns = styles_.value(parent, "grid-template-columns");
-    PageBox cell = outer;
-    if (!isIn(columns, {"", "none", "auto", "1fr", "minmax(0, 1fr)", "minmax(0,1fr)", "100%"}))
-        say(node, "is in a grid with columns, so its width is not known");
+    const std::optional<PageBox> found = cellOf(outer, node, parent);
+    if (!found) say(node, "is in a grid whose columns depend on their content");
+    const PageBox cell = found.value_or(outer);
     const Edges edges = edgesOf(node, cell.width);
     std::optional<Line> content = sizeOf(node, "width", cell.width, edges);
     std::string align = styles_.value(node, "justify-self");

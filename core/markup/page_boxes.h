@@ -2,6 +2,7 @@
 // Flexbox 1 § 9, CSS Grid 2 § 12.
 #pragma once
 
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -45,6 +46,9 @@ private:
     PageBox within(const PageBox& outer, NodeId node, Context context, NodeId parent);
     PageBox inFlexRow(const PageBox& outer, NodeId node, NodeId parent);
     PageBox inGrid(const PageBox& outer, NodeId node, NodeId parent);
+    std::optional<std::vector<css::Line>> columnsOf(NodeId grid, const css::Line& whole,
+                                                    const css::Line& gap);
+    std::optional<PageBox> cellOf(const PageBox& outer, NodeId node, NodeId parent);
     PageBox placed(const PageBox& outer, NodeId node, css::Line content, const Edges& edges,
                    double alignment);
     [[nodiscard]] Context contextOf(NodeId node);

@@ -274,6 +274,28 @@ TEST(ThemePage, ReadsContainersAtASideAndInFlexRows) {
         project::ContainerPlace::End);
 }
 
+// CSS Grid 2 § 7.2 and § 12: fixed columns, shares of what is left, places.
+TEST(ThemePage, ReadsColumnsOfGrids) {
+    const std::string opening = "<div class=outer><nav></nav><div class=wrap>";
+    const auto boxOf = [&](const std::string& columns, const std::string& place = "") {
+        return pageOf(".outer { display: grid; gap: 20px; padding: 0 10px; grid-template-columns: " +
+                          columns + " } .wrap {" + place + "}",
+                      opening);
+    };
+    const project::Container fixed = boxOf("200px 1fr").container();
+    EXPECT_EQ(fixed.width, units::Length::percent(100));
+    EXPECT_EQ(fixed.padding.left, units::Length::px(230));
+    EXPECT_EQ(fixed.padding.right, units::Length::px(10));
+    const project::Container limited = boxOf("300px minmax(0, 700px)").container();
+    EXPECT_EQ(limited.place, project::ContainerPlace::Start);
+    EXPECT_EQ(limited.width, units::Length::px(1030));
+    EXPECT_EQ(limited.padding.left, units::Length::px(330));
+    const project::Container spanned = boxOf("repeat(4, 100px) 1fr", "grid-column: 1 / -1").container();
+    EXPECT_EQ(spanned.padding.left, units::Length::px(10));
+    EXPECT_EQ(boxOf("200px 1fr").cautions.size(), 0U);
+    EXPECT_EQ(boxOf("auto 1fr").cautions.size(), 1U);
+}
+
 // A container that could not be read whole is not reported as certain.
 TEST(ThemePage, SaysTheContainerInASentence) {
     EXPECT_EQ(
