@@ -32,6 +32,7 @@ public:
                      {"variants", variants()},
                      {"wishes", wishes()}};
         if (chance(3)) json["page"] = {{"rootSize", pick({"10", "18"}) == "10" ? 10 : 18}};
+        if (chance(3)) json["page"]["ranges"] = pageRanges();
         project::Problems problems;
         const auto made = project::parse(project::prettyJson(json), "made", {}, problems);
         EXPECT_TRUE(made) << (problems.empty() ? "" : problems[0].line());
@@ -51,6 +52,20 @@ private:
         const std::string unit = pick(units);
         const double value = unit == "px" ? px : unit == "%" || unit == "vw" ? px / 8 : px / 16;
         return units::number(real(0.2, 1) * value, 3) + unit;
+    }
+
+    /// Ranges of a theme: containers in px by breakpoint, root sizes in any form.
+    Json pageRanges() {
+        Json list = Json::array();
+        double upTo = 300;
+        for (int count = whole(1, 3); count > 0; --count) {
+            upTo += whole(100, 600);
+            Json range = {{"upTo", upTo}, {"container", {{"maxWidth", units::number(upTo * 0.9, 0) + "px"}}}};
+            if (chance(2))
+                range["rootSize"] = pick({"62.5%", "15px", "calc(12px + 0.3vw)", "clamp(15px, 1.2vw, 19px)"});
+            list.push_back(std::move(range));
+        }
+        return list;
     }
 
     Json text(double size) {

@@ -165,6 +165,29 @@ export const rows = {
     },
     cards: cardsIn('en'),
   }),
+  // A theme with containers and root sizes of its own: in px by breakpoint, in percent, and in px and vw.
+  pages: row('pages', {
+    page: {
+      rootSize: 18,
+      container: {maxWidth: '1320px', padding: {left: '1.5rem', right: '1.5rem'}},
+      ranges: [
+        {upTo: 575, rootSize: '100%', container: {maxWidth: 'none', padding: {left: '12px', right: '12px'}, background: '#eef'}},
+        {upTo: 767.5, rootSize: '62.5%', container: {maxWidth: '540px'}},
+        {upTo: 1100, rootSize: 'clamp(14px, 9px + 0.6vw, 15.2px)', container: {width: '94%', maxWidth: '960px', padding: {left: '1rem'}}},
+        {upTo: 1399, rootSize: 'calc(22px - 0.4vw)', container: {maxWidth: '72rem'}},
+      ],
+    },
+    style: {
+      row: {width: '96%', columnGap: '1.4rem', rowGap: '1.1rem', padding: sides('0.5rem', '0.4rem', '0.3rem', '0.2rem')},
+      card: {padding: sides('0.9rem', '1rem', '1.2rem', '1.1rem'), border: {width: '0.11rem', colour: '#557'}, radius: '0.4rem'},
+      text: {
+        heading: {family: ['Manrope'], size: [[360, 17.5], [1480, 25.25]], lineHeight: '2rem', letterSpacing: '0.01rem', margin: {bottom: '0.5rem'}},
+        body: {family: ['Manrope'], size: 16.5, lineHeight: 1.53, padding: {top: '0.3rem'}},
+        button: {family: ['Manrope'], follow: 'card', size: [[180, 14], [500, 16.5]], padding: sides('0.5rem', '1rem', '0.5rem', '1rem'), border: {width: '0.13rem', colour: '#345'}, overflowWrap: 'anywhere'},
+      },
+    },
+    cards: cardsIn('en'),
+  }),
   places: row('places', {
     most: 4,
     heading: {family: ['Vollkorn'], align: 'center', wrap: 'balance', place: 'center', size: [[360, 16], [1480, 22.5]]},
