@@ -69,7 +69,8 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     const double scrollbar = page.scrollbar.width;
     const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
     sizes.basis.vw = vwExcludesScrollbar ? width - scrollbar : width;
-    sizes.basis.rem = page.rootSize.resolve(page.readerSize, sizes.basis.vw);
+    // The root's size is the mean of the sizes that the engine truncates it to, so that it stays linear.
+    sizes.basis.rem = page.rootSize.resolve(page.readerSize, sizes.basis.vw, band.profile->fluidStep() / 2);
     sizes.basis.em = sizes.basis.rem;
     sizes.basis.cqi = sizes.basis.vw;
 

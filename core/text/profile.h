@@ -129,7 +129,7 @@ public:
     /// CSS px that the engine adds to a border width before it rounds it down to whole device px.
     [[nodiscard]] virtual double borderAllowance() const = 0;
     /// The step in CSS px to which the engine truncates the `vw` term of a font size when it computes
-    /// heights; 0 if it does not truncate.
+    /// heights, and of the root's font size, which lengths in rem refer to; 0 if it does not truncate.
     [[nodiscard]] virtual double fluidStep() const = 0;
     /// A font size, and an advance or spacing at that size, rounded to the engine's grid, in CSS px. They
     /// decide the width of a box that shrinks to its label.

@@ -51,9 +51,10 @@ public:
     /// True if the size depends on the viewport width.
     [[nodiscard]] bool isFluid() const { return kind_ == Kind::Calculation && calculation_.vw != 0; }
 
-    /// Root font size in CSS px. `readerSize` is the reader's text size in CSS px; `vw` is 100 vw in CSS px.
+    /// Root font size in CSS px. `readerSize` is the reader's text size in CSS px; `vw` is 100 vw in CSS px;
+    /// `reduction`, in CSS px, is subtracted from the size of the term in vw.
     template <class Number = double>
-    [[nodiscard]] Number resolve(double readerSize, const Number& vw) const;
+    [[nodiscard]] Number resolve(double readerSize, const Number& vw, double reduction = 0) const;
     /// CSS text that `parse` reads; of a number, its length in px.
     [[nodiscard]] std::string css() const;
     /// CSS text with the same size where the reader's text size is `readerSize` CSS px and the browser's is
@@ -70,10 +71,11 @@ private:
 };
 
 template <class Number>
-Number RootSize::resolve(double readerSize, const Number& vw) const {
+Number RootSize::resolve(double readerSize, const Number& vw, double reduction) const {
     if (kind_ == Kind::Number) return value_ * readerSize / usualReaderSize;
     if (kind_ == Kind::Percent) return value_ / 100 * readerSize;
-    Number size = Number(calculation_.px) + calculation_.vw / 100 * vw;
+    const double reduced = calculation_.vw > 0 ? reduction : calculation_.vw < 0 ? -reduction : 0;
+    Number size = Number(calculation_.px - reduced) + calculation_.vw / 100 * vw;
     if (calculation_.most) size = units::min(size, Number(*calculation_.most));
     return units::max(Number(calculation_.least.value_or(0)), size);
 }

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
 #include <random>
 
 #include "project/file.h"
@@ -19,7 +20,7 @@ class RandomRow {
     using Json = project::Json;
 
 public:
-    explicit RandomRow(unsigned seed) : random_(seed) {}
+    explicit RandomRow(unsigned seed) : random_(seed), pages_(seed) {}
 
     project::Project next() {
         Json json = {{"format", "tenter-project"},
@@ -32,7 +33,7 @@ public:
                      {"variants", variants()},
                      {"wishes", wishes()}};
         if (chance(3)) json["page"] = {{"rootSize", pick({"10", "18"}) == "10" ? 10 : 18}};
-        if (chance(3)) json["page"]["ranges"] = pageRanges();
+        if (pages_() % 3 == 0) json["page"]["ranges"] = pageRanges();
         project::Problems problems;
         const auto made = project::parse(project::prettyJson(json), "made", {}, problems);
         EXPECT_TRUE(made) << (problems.empty() ? "" : problems[0].line());
@@ -56,13 +57,15 @@ private:
 
     /// Ranges of a theme: containers in px by breakpoint, root sizes in any form.
     Json pageRanges() {
+        static constexpr std::array<const char*, 8> rootSizes{
+            "62.5%", "15px", "calc(12px + 0.3vw)", "clamp(15px, 1.2vw, 19px)", "", "", "", ""};
         Json list = Json::array();
         double upTo = 300;
-        for (int count = whole(1, 3); count > 0; --count) {
-            upTo += whole(100, 600);
+        for (auto count = 1 + pages_() % 3; count > 0; --count) {
+            upTo += static_cast<double>(100 + pages_() % 500);
             Json range = {{"upTo", upTo}, {"container", {{"maxWidth", units::number(upTo * 0.9, 0) + "px"}}}};
-            if (chance(2))
-                range["rootSize"] = pick({"62.5%", "15px", "calc(12px + 0.3vw)", "clamp(15px, 1.2vw, 19px)"});
+            const std::string rootSize = rootSizes.at(pages_() % rootSizes.size());
+            if (!rootSize.empty()) range["rootSize"] = rootSize;
             list.push_back(std::move(range));
         }
         return list;
@@ -152,6 +155,7 @@ private:
     }
 
     std::mt19937 random_;
+    std::mt19937 pages_;  // of its own, so that page ranges change no other setting
 };
 
 }  // namespace tenter::test
