@@ -26,8 +26,9 @@ Number snappedBorder(const Number& length, const text::BreakProfile& profile) {
         units::limitRange(none, some.until);
         return none;
     }
+    if (units::atStart(width) < widestSnappedBorder) return units::max(Number(1), units::floor(width));
     const units::Order narrow = units::order(width, Number(widestSnappedBorder));
-    Number snapped = narrow.less ? units::max(Number(1), units::floor(width)) : length;
+    Number snapped = narrow.less ? units::floor(width) : length;
     units::limitRange(snapped, narrow.until);
     return snapped;
 }
@@ -69,8 +70,9 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     const double scrollbar = page.scrollbar.width;
     const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
     sizes.basis.vw = vwExcludesScrollbar ? width - scrollbar : width;
-    // The root's size is the mean of the sizes that the engine truncates it to, so that it stays linear.
-    sizes.basis.rem = page.rootSize.resolve(page.readerSize, sizes.basis.vw, band.profile->fluidStep() / 2);
+    // The mean of the sizes that the engine truncates the root's size to, so that it stays linear.
+    const double truncation = page.rootSize.isFluid() ? band.profile->fluidStep() / 2 : 0;
+    sizes.basis.rem = page.rootSize.resolve(page.readerSize, sizes.basis.vw, truncation);
     sizes.basis.em = sizes.basis.rem;
     sizes.basis.cqi = sizes.basis.vw;
 
