@@ -19,39 +19,20 @@ using units::Linear;
 
 constexpr double askedGain = 2;
 
-/// A range of widths (CSS px) in which a role's size is a straight line, which starts at `from`.
-struct SizePiece {
-    double from = 0;
-    double to = 0;
-    Linear size;
-};
-
-/// The pieces of a role's size. Pieces that differ only in the column are one: their number would be squared.
-std::vector<SizePiece> sizePieces(const std::vector<RolePiece>& pieces) {
-    std::vector<SizePiece> joined;
-    for (const RolePiece& piece : pieces) {
-        const bool goesOn = !joined.empty() && joined.back().size.slope == piece.size.slope &&
-                            std::abs(joined.back().size.at(piece.from - joined.back().from) -
-                                     piece.size.value) <= units::tieTolerance;
-        if (goesOn)
-            joined.back().to = piece.to;
-        else
-            joined.push_back({piece.from, piece.to, piece.size});
-    }
-    return joined;
-}
-
 /// The text of a role at zooms up to `limit`.
 class Zoomed {
 public:
-    Zoomed(const std::vector<RolePiece>& pieces, double limit) : pieces_(sizePieces(pieces)), limit_(limit) {}
+    Zoomed(const std::vector<RolePiece>& pieces, double limit) : pieces_(pieces), limit_(limit) {
+        for (std::size_t i = 0; i + 1 < pieces.size(); ++i)
+            if (!goesOn(pieces[i], pieces[i + 1])) kinks_.push_back(i);
+    }
 
     /// Calls `found(span, gain)` for the widths from `least` to `most` at which no zoom gives twice the size.
     /// `gain` is the largest that a zoom gives, at the end of the span where it is smaller.
     template <class Found>
     void where(double least, double most, Found&& found) const {
         std::vector<double> cuts{least, most};
-        for (const SizePiece& piece : pieces_) {
+        for (const RolePiece& piece : pieces_) {
             cuts.push_back(piece.to);
             cuts.push_back(piece.to * limit_);
         }
@@ -87,7 +68,7 @@ private:
     [[nodiscard]] std::vector<Linear> sizesShown(double from, double to) const {
         const Linear narrow = line(from / limit_, to / limit_);
         std::vector<Linear> shown{{limit_ * narrow.value, narrow.slope}};
-        for (std::size_t i = 0; i + 1 < pieces_.size(); ++i) {
+        for (const std::size_t i : kinks_) {
             const double at = pieces_[i].to;
             if (at * limit_ <= from || at >= to) continue;
             const double below = pieces_[i].size.at(at - pieces_[i].from);
@@ -100,13 +81,21 @@ private:
     /// The size between two widths of one piece, starting at the first.
     [[nodiscard]] Linear line(double from, double to) const {
         const double middle = (from + to) / 2;
-        const auto piece = std::ranges::find_if(pieces_, [&](const SizePiece& p) { return middle <= p.to; });
-        const SizePiece& there = piece == pieces_.end() ? pieces_.back() : *piece;
+        const auto piece = std::ranges::lower_bound(pieces_, middle, {}, &RolePiece::to);
+        const RolePiece& there = piece == pieces_.end() ? pieces_.back() : *piece;
         return {there.size.at(from - there.from), there.size.slope};
     }
 
-    std::vector<SizePiece> pieces_;
+    /// True if the size is one straight line over two neighbouring pieces: only the column differs.
+    static bool goesOn(const RolePiece& one, const RolePiece& next) {
+        const double end = one.size.at(one.to - one.from);
+        return one.size.slope == next.size.slope && std::abs(end - next.size.value) <= units::tieTolerance;
+    }
+
+    const std::vector<RolePiece>& pieces_;
     double limit_;
+    /// The pieces after which the size does not go on. There can be many more pieces than these.
+    std::vector<std::size_t> kinks_;
 };
 
 /// Roles that a zoom up to a limit does not double, and the worst of them.

@@ -160,8 +160,8 @@ TEST(PageRanges, MoveTheWrapPoints) {
 
 TEST(PageRanges, AreSeenByTheChecks) {
     project::Project project = withPage(ranged);
-    project.style.card.background = units::Colour{0, 0, 0, 0};
-    project.style.text.of("heading").colour = units::Colour{0x22, 0x22, 0x22, 255};
+    project.row().style.card.background = units::Colour{0, 0, 0, 0};
+    project.row().style.text.of("heading").colour = units::Colour{0x22, 0x22, 0x22, 255};
     const auto contrast = [&](const project::Project& one) {
         std::vector<sweep::Interval> widths;
         for (const checks::Finding& finding : checks::check(one, 0, store()))
