@@ -14,6 +14,7 @@
 #include "project/utf8.h"
 #include "project/wording.h"
 #include "start/looks.h"
+#include "start/page_project.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -29,6 +30,7 @@ struct NewArguments : Arguments {
     std::string format;
     std::string name;
     std::vector<std::string> pictures;
+    std::string page;
     bool markdown = false;
 };
 
@@ -76,6 +78,28 @@ void printNotes(const std::vector<std::string>& notes) {
         std::fprintf(stderr, "%s\n", project::visible(note).c_str());
 }
 
+/// Prints a project with the row of an HTML page: `adopt` without a project.
+int printRowOfPage(const NewArguments& arguments) {
+    const std::optional<std::string> bytes = fileText(arguments.page);
+    if (!bytes)
+        return refuse(arguments.page, "The page cannot be read.",
+                      "Check its name, its folder and its permissions.");
+    markup::PageToAdopt page;
+    page.bytes = *bytes;
+    page.file = arguments.page;
+    page.projectFolder = std::filesystem::absolute(arguments.out.empty() ? "x" : arguments.out).parent_path();
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    project::Project project = start::projectForPage(page, store);
+    if (!arguments.name.empty()) project.name = arguments.name;
+    project::Problems problems;
+    const std::optional<markup::Adopted> adopted = markup::adopt(project, page, problems);
+    printProblems(problems);
+    if (!adopted) return wrongInput;
+    printNotes(adopted->report);
+    return deliver(arguments, project::write(adopted->project));
+}
+
 int runNew(const NewArguments& arguments) {
     if (!isKnown("--look", arguments.look, lookNames()) ||
         !isKnown("--format", arguments.format, start::textFormatNames()) ||
@@ -86,6 +110,7 @@ int runNew(const NewArguments& arguments) {
                       "The value must be a language tag, such as en or pt-BR; it is " +
                           project::inQuotes(arguments.language) + ".",
                       "");
+    if (!arguments.page.empty()) return printRowOfPage(arguments);
     const std::optional<std::string> text = givenText(arguments.text);
     if (!text) return wrongInput;
     start::NewRow row;
@@ -148,6 +173,10 @@ void addNew(CLI::App& app, Action& action) {
         ->type_name("FILE")
         ->expected(1)
         ->take_all();
+    verb->add_option("--page", arguments->page,
+                     "HTML page with a row of cards to import, instead of TEXT: markup, name, class, columns "
+                     "and colours are those of the page. Default: no page.")
+        ->type_name("FILE");
     verb->add_flag("--markdown", arguments->markdown,
                    "Print the cards as they were understood, as Markdown, instead of the project.");
     verb->add_option("--out", arguments->out,

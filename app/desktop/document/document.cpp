@@ -51,6 +51,7 @@ void Document::begin(project::Project project, const fs::path& folder) {
     project_ = std::make_shared<project::Project>(std::move(project));
     saved_ = project_;
     hasProject_ = true;
+    isUnsaved_ = false;
     ++opening_;
     ++revision_;
     Q_EMIT opened();
@@ -72,6 +73,13 @@ bool Document::openAsNew(const fs::path& file, project::Problems& problems) {
     file_.clear();
     begin(std::move(*project), file.parent_path());
     return true;
+}
+
+void Document::startNew(project::Project project, const fs::path& folder) {
+    file_.clear();
+    begin(std::move(project), folder);
+    isUnsaved_ = true;
+    Q_EMIT fileChanged();
 }
 
 bool Document::save(project::Problems& problems) {
@@ -99,6 +107,7 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
     // Names of files alone do not make a project invalid.
     edit("Copy files into project folder", [&](project::Project& project) { project = *carried; });
     saved_ = project_;
+    isUnsaved_ = false;
     endGesture();
     undo_.setClean();
     Q_EMIT fileChanged();

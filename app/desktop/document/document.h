@@ -36,13 +36,18 @@ public:
     [[nodiscard]] std::filesystem::path folder() const { return folder_; }
     [[nodiscard]] text::ParagraphStore& store() { return store_; }
     [[nodiscard]] QUndoStack& undoStack() { return undo_; }
-    [[nodiscard]] bool isModified() const { return !undo_.isClean(); }
+    [[nodiscard]] bool isModified() const { return isUnsaved_ || !undo_.isClean(); }
+    /// True for a project that was made here and has never been saved.
+    [[nodiscard]] bool isUnsaved() const { return isUnsaved_; }
 
     /// Opens a project file; on failure nothing changes and `problems` says why.
     bool open(const std::filesystem::path& file, project::Problems& problems);
     /// A project from a sample: a copy that has no file of its own; its pictures stay where they are until it
     /// is saved.
     bool openAsNew(const std::filesystem::path& file, project::Problems& problems);
+    /// A new project, which must be valid and counts as changed until it is saved. `folder`: where its files
+    /// are.
+    void startNew(project::Project project, const std::filesystem::path& folder);
     bool save(project::Problems& problems);
     /// Saves to another file. Pictures and fonts go along into its folder (see collectFiles).
     bool saveAs(const std::filesystem::path& file, project::Problems& problems);
@@ -72,6 +77,7 @@ private:
     int revision_ = 0;
     int opening_ = 0;
     bool hasProject_ = false;
+    bool isUnsaved_ = false;
     std::filesystem::path file_, folder_;
     QUndoStack undo_;
     int gestureSerial_ = 0;

@@ -17,20 +17,6 @@ bool isPicture(const project::Part& part) {
     return std::holds_alternative<project::PicturePart>(part);
 }
 
-/// The file as a part, or empty if it is no picture.
-std::optional<project::PicturePart> pictureOf(const QString& file, const std::filesystem::path& folder) {
-    QImageReader reader(file);
-    reader.setAutoTransform(true);
-    QSize size = reader.size();
-    if (!size.isValid()) return std::nullopt;
-    if (reader.transformation().testFlag(QImageIOHandler::TransformationRotate90)) size.transpose();
-    project::PicturePart picture;
-    picture.file = storedPath(QFileInfo(file).absoluteFilePath().toStdString(), folder);
-    picture.width = size.width();
-    picture.height = size.height();
-    return picture;
-}
-
 void put(project::Card& card, const project::PicturePart& picture, std::optional<std::size_t> part) {
     auto& parts = card.parts;
     auto at = std::find_if(parts.begin(), parts.end(), isPicture);
@@ -46,11 +32,24 @@ void put(project::Card& card, const project::PicturePart& picture, std::optional
 
 }  // namespace
 
+std::optional<project::PicturePart> picturePartOf(const QString& file, const std::filesystem::path& folder) {
+    QImageReader reader(file);
+    reader.setAutoTransform(true);
+    QSize size = reader.size();
+    if (!size.isValid()) return std::nullopt;
+    if (reader.transformation().testFlag(QImageIOHandler::TransformationRotate90)) size.transpose();
+    project::PicturePart picture;
+    picture.file = storedPath(QFileInfo(file).absoluteFilePath().toStdString(), folder);
+    picture.width = size.width();
+    picture.height = size.height();
+    return picture;
+}
+
 PlacedPictures placePictures(Document& document, std::size_t card, const QStringList& files,
                              std::optional<std::size_t> part) {
     std::vector<project::PicturePart> pictures;
     for (const QString& file : files) {
-        const auto picture = pictureOf(file, document.folder());
+        const auto picture = picturePartOf(file, document.folder());
         if (!picture)
             return {0, QFileInfo(file).fileName() +
                            " cannot be read as a picture. Use a PNG, JPEG or WebP file."};

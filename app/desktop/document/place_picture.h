@@ -3,11 +3,15 @@
 
 #include <QString>
 #include <QStringList>
+#include <filesystem>
 #include <optional>
 
 #include "document/document.h"
 
 namespace tenter::desktop {
+
+/// The file as a part of a project in `folder`, with its size in pixels; empty if it is no picture.
+std::optional<project::PicturePart> picturePartOf(const QString& file, const std::filesystem::path& folder);
 
 /// What came of `placePictures`.
 struct PlacedPictures {

@@ -6,6 +6,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "controls/inks.h"
 #include "document/refusal.h"
 #include "page_import/wording.h"
 #include "project/utf8.h"
@@ -27,12 +28,11 @@ QLabel* demiBold(QLabel* label) {
     return label;
 }
 
-/// What the import changes in a project with so many cards.
-QString consequenceTitle(std::size_t cards) {
-    if (cards == 0) return "You can undo the import.";
-    return (cards == 1 ? QString("Replaces the card of this project and its text.")
-                       : QString("Replaces the %1 cards of this project and their text.").arg(cards)) +
-           " You can undo the import.";
+/// What the import replaces in a project with so many cards.
+QString replaceTitle(std::size_t cards) {
+    if (cards == 0) return "&This project, which has no cards";
+    return cards == 1 ? QString("&This project: replace its card and its text")
+                      : QString("&This project: replace its %1 cards and their text").arg(cards);
 }
 
 }  // namespace
@@ -117,11 +117,15 @@ QWidget* ImportDialog::buildFound() {
     head->addWidget(demiBold(new QLabel("Import report", found)), 1);
     head->addWidget(guess_);
     box->addLayout(head);
-    report_ = new QPlainTextEdit(found);
-    report_->setReadOnly(true);
-    report_->setTabChangesFocus(true);
+    report_ = new QListWidget(found);
+    report_->setWordWrap(true);
+    report_->setTextElideMode(Qt::ElideNone);
+    report_->setSpacing(2);
+    report_->setResizeMode(QListView::Adjust);
+    report_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    report_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    report_->setSelectionMode(QAbstractItemView::SingleSelection);
     report_->setAccessibleName("Import report");
-    report_->setPlaceholderText("Lists what Tenter finds on the page");
     box->addWidget(report_, 1);
     connect(guess_, &QPushButton::clicked, reader_, &RowReader::guessAgain);
     return found;
@@ -152,9 +156,22 @@ QLayout* ImportDialog::buildFoot() {
     consequence_->setForegroundRole(QPalette::PlaceholderText);
     auto* cancel = new QPushButton("Cancel", this);
     import_ = new QPushButton("&Import row", this);
-    import_->setToolTip("Import this row into the project (Ctrl+Enter)");
+    import_->setToolTip("Import this row (Ctrl+Enter)");
     for (QPushButton* button : {cancel, import_})
         button->setAutoDefault(false);
+    destination_ = new QWidget(this);
+    auto* choice = new QHBoxLayout(destination_);
+    choice->setContentsMargins(0, 0, 0, 0);
+    choice->setSpacing(16);
+    intoThis_ = new QRadioButton(destination_);
+    intoNew_ = new QRadioButton("A &new project", destination_);
+    intoThis_->setChecked(true);
+    choice->addWidget(new QLabel("Import into:", destination_));
+    choice->addWidget(intoThis_);
+    choice->addWidget(intoNew_);
+    foot->addWidget(destination_);
+    connect(intoNew_, &QRadioButton::toggled, this,
+            [this](bool on) { reader_->setIntoNew(on || !document_.hasProject()); });
     foot->addWidget(consequence_, 1);
     foot->addWidget(cancel);
     foot->addWidget(import_);
@@ -170,6 +187,9 @@ QLayout* ImportDialog::buildFoot() {
 void ImportDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
     page_->focusBox();
+    destination_->setVisible(document_.hasProject());
+    intoThis_->setText(replaceTitle(document_.project().row().cards.size()));
+    reader_->setIntoNew(intoNew_->isChecked() || !document_.hasProject());
     // The project may have changed since the dialog was last open, so read the page again.
     if (reader_->hasPage())
         reader_->readAgain();
@@ -183,7 +203,10 @@ void ImportDialog::updateState() {
     const bool has = result.adopted.has_value() && failed_.isEmpty();
     import_->setEnabled(has && !busy);
     guess_->setVisible(reader_->hasChoices());
-    consequence_->setText(has ? consequenceTitle(document_.project().row().cards.size()) : QString());
+    consequence_->setText(!has ? QString()
+                          : reader_->isIntoNew()
+                              ? "Makes a new project with the name, class and colours of the page."
+                              : "You can undo the import.");
     if (has || (failed_.isEmpty() && !reader_->hasPage())) {
         stack_->setCurrentWidget(has ? static_cast<QWidget*>(row_) : empty_);
         return;
@@ -199,7 +222,8 @@ void ImportDialog::updateState() {
 
 void ImportDialog::showRow() {
     const ImportResult& result = reader_->result();
-    row_->setResult(result, project::roles(document_.project()), reader_->typedTheme());
+    const project::Project& project = result.adopted ? result.adopted->project : document_.project();
+    row_->setResult(result, project::roles(project), reader_->typedTheme());
     if (result.row) row_->bar()->showProblem(problemSentences(result.refused));
     showReport();
     updateState();
@@ -207,20 +231,33 @@ void ImportDialog::showRow() {
 
 void ImportDialog::showReport() {
     const ImportResult& result = reader_->result();
-    QStringList lines;
-    if (result.adopted) {
-        for (const std::string& sentence : result.adopted->report)
-            lines << QString::fromStdString(project::visible(sentence));
-        for (const project::Problem& problem : result.problems)
-            lines << problemSentence(problem);
-    }
-    report_->setPlainText(lines.join('\n'));
+    report_->clear();
+    if (!result.adopted) return;
+    // What to check comes first.
+    const auto add = [this](const QString& sentence, bool isCaution) {
+        auto* item = new QListWidgetItem(sentence, report_);
+        if (isCaution) item->setForeground(controls::caution(palette()));
+    };
+    for (const project::Problem& problem : result.problems)
+        add(problemSentence(problem), true);
+    for (const std::string& sentence : result.adopted->report)
+        add(QString::fromStdString(project::visible(sentence)), sentence.starts_with("Warning: "));
 }
 
 void ImportDialog::importRow() {
     if (!import_->isEnabled()) return;
     const project::Project& from = reader_->result().adopted->project;
     const int cards = static_cast<int>(from.row().cards.size());
+    if (reader_->isIntoNew()) {
+        const project::Project made = from;
+        const std::filesystem::path folder = reader_->folderOfNew();
+        accept();
+        Q_EMIT importedAsNew(made, folder,
+                             QString("New project with the row of the page: %1 card%2. Save it to keep it.")
+                                 .arg(cards)
+                                 .arg(cards == 1 ? "" : "s"));
+        return;
+    }
     const project::Problems problems = document_.edit("Import row from page", [&](project::Project& project) {
         project.row().given = from.row().given;
         project.row().cards = from.row().cards;
@@ -237,6 +274,10 @@ void ImportDialog::importRow() {
     }
     accept();
     Q_EMIT imported(cards);
+}
+
+void ImportDialog::openPage(const QString& file) {
+    page_->open(file);
 }
 
 void ImportDialog::dragEnterEvent(QDragEnterEvent* event) {

@@ -3,7 +3,10 @@
 #pragma once
 
 #include <QDialog>
+#include <QListWidget>
 #include <QPushButton>
+#include <QRadioButton>
+#include <filesystem>
 
 #include "page_import/no_row_notice.h"
 #include "page_import/page_input.h"
@@ -17,11 +20,16 @@ class ImportDialog : public QDialog {
 
 public:
     ImportDialog(Document& document, QWidget* parent);
+    /// Opens a saved page.
+    void openPage(const QString& file);
     [[nodiscard]] RowReader& reader() { return *reader_; }
     [[nodiscard]] RowReview& row() { return *row_; }
 
 Q_SIGNALS:
     void imported(int cards);
+    /// The row is to be in a new project; `folder`: where its pictures are.
+    void importedAsNew(const tenter::project::Project& project, const std::filesystem::path& folder,
+                       const QString& message);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -36,8 +44,8 @@ private:
     void showReport();
     /// Shows the page on the right that fits the state of the import, and enables the buttons.
     void updateState();
-    /// Replaces the row of the project by the imported one, as one undoable step, and closes the dialog.
-    /// Shows why if the project cannot have that row.
+    /// Closes the dialog with the row in a new project, or in place of the cards of the open one, as one
+    /// undoable step. Shows why if the open project cannot have that row.
     void importRow();
 
     Document& document_;
@@ -47,8 +55,11 @@ private:
     RowReview* row_;
     QStackedWidget* stack_;
     QWidget* empty_ = nullptr;
-    QPlainTextEdit* report_ = nullptr;
+    QListWidget* report_ = nullptr;
     QPushButton* guess_ = nullptr;
+    QWidget* destination_ = nullptr;
+    QRadioButton* intoNew_ = nullptr;
+    QRadioButton* intoThis_ = nullptr;
     QLabel* consequence_ = nullptr;
     QPushButton* import_ = nullptr;
     QString failed_;  // error message if a file could not be read; otherwise empty

@@ -17,7 +17,7 @@ namespace tenter::desktop::page_import {
 
 PageBox::PageBox(QWidget* parent) : QPlainTextEdit(parent) {
     setTabChangesFocus(true);
-    setLineWrapMode(QPlainTextEdit::NoWrap);
+    setWordWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     QFont fixed = QFontDatabase::systemFont(QFontDatabase::FixedFont);
     fixed.setPointSizeF(font().pointSizeF());
     setFont(fixed);
@@ -41,6 +41,8 @@ void PageBox::insertFromMimeData(const QMimeData* source) {
         Q_EMIT largeTextInserted(text.toUtf8());
     else
         insertPlainText(text);
+    // A page is read from its start.
+    moveCursor(QTextCursor::Start);
 }
 
 PageInput::PageInput(QWidget* parent)

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "markup/choose.h"
+#include "start/page_project.h"
 
 namespace tenter::desktop::page_import {
 
@@ -47,6 +48,15 @@ std::optional<std::vector<markup::RoleChoice>> changedChoices(const ImportReques
 }  // namespace
 
 ImportResult readRow(const ImportRequest& request) {
+    if (request.project == nullptr) {
+        // Name, class, columns and colours of a new project are those of the page.
+        text::Fonts fonts;
+        text::ParagraphStore store(fonts);
+        ImportRequest own = request;
+        own.project = std::make_shared<project::Project>(
+            tenter::start::projectForPage(pageOfRequest(request, request.choices), store));
+        return readRow(own);
+    }
     if (std::holds_alternative<std::monostate>(request.change)) return readWith(request, request.choices);
     project::Problems refused;
     if (const auto choices = changedChoices(request, refused)) {

@@ -21,7 +21,7 @@ struct RoleAssignment {
 };
 
 struct ImportRequest {
-    std::shared_ptr<const project::Project> project;
+    std::shared_ptr<const project::Project> project;  ///< into which the row goes; null: a new project
     QByteArray bytes;
     std::filesystem::path file;  ///< empty for pasted or typed HTML
     std::filesystem::path projectFolder;

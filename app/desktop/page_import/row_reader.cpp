@@ -48,6 +48,16 @@ void RowReader::guessAgain() {
     readAgain();
 }
 
+void RowReader::setIntoNew(bool on) {
+    if (on == intoNew_) return;
+    intoNew_ = on;
+    readAgain();
+}
+
+std::filesystem::path RowReader::folderOfNew() const {
+    return file_.empty() ? std::filesystem::path() : std::filesystem::absolute(file_).parent_path();
+}
+
 void RowReader::readAgain() {
     start(std::monostate());
 }
@@ -60,10 +70,11 @@ void RowReader::start(decltype(ImportRequest::change) change) {
         onResult({});
         return;
     }
-    ImportRequest request{std::make_shared<project::Project>(document_.project()),
+    const std::filesystem::path folder = intoNew_ ? folderOfNew() : document_.folder();
+    ImportRequest request{intoNew_ ? nullptr : std::make_shared<project::Project>(document_.project()),
                           bytes_,
                           file_,
-                          document_.folder().empty() ? std::filesystem::path(".") : document_.folder(),
+                          folder.empty() ? std::filesystem::path(".") : folder,
                           result_.choices,
                           theme_,
                           std::move(change)};

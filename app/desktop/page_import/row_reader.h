@@ -28,6 +28,11 @@ public:
     void setTheme(const std::string& css);
     /// Discards the roles, selectors and theme CSS that the user has set, and reads the page again.
     void guessAgain();
+    /// Whether the row goes into a new project. Reads the page again.
+    void setIntoNew(bool on);
+    [[nodiscard]] bool isIntoNew() const { return intoNew_; }
+    /// The folder in which a new project looks for its pictures.
+    [[nodiscard]] std::filesystem::path folderOfNew() const;
     /// Reads the page again, for example because the project has changed.
     void readAgain();
     [[nodiscard]] bool hasPage() const { return !bytes_.isEmpty(); }
@@ -51,6 +56,7 @@ private:
     std::filesystem::path file_;
     std::optional<std::string> theme_;
     ImportResult result_;
+    bool intoNew_ = false;
     bool reading_ = false;
     quint64 job_ = 0;
 };

@@ -11,12 +11,21 @@ constexpr std::size_t mostBytes = 12U << 20U;
 constexpr double obliqueSkew = 0.25;  // from memory: browser engines skew a face by 14 degrees
 constexpr double mostSize = 2000;     // device px; larger glyphs do not fit on a screen
 
+/// FreeType's state is not safe to use on several threads, so each has its own.
 FT_Library library() {
-    static const FT_Library made = [] {
-        FT_Library result = nullptr;
-        return FT_Init_FreeType(&result) == 0 ? result : nullptr;
-    }();
-    return made;
+    struct Library {
+        Library() {
+            if (FT_Init_FreeType(&made) != 0) made = nullptr;
+        }
+        ~Library() {
+            if (made != nullptr) FT_Done_FreeType(made);
+        }
+        Library(const Library&) = delete;
+        Library& operator=(const Library&) = delete;
+        FT_Library made = nullptr;
+    };
+    static thread_local const Library ofThread;
+    return ofThread.made;
 }
 
 }  // namespace

@@ -6,14 +6,27 @@
 
 namespace tenter::desktop::window {
 
+namespace {
+
+bool isPage(const QString& file) {
+    return file.endsWith(".html", Qt::CaseInsensitive) || file.endsWith(".htm", Qt::CaseInsensitive) ||
+           file.endsWith(".xhtml", Qt::CaseInsensitive);
+}
+
+}  // namespace
+
 void Drops::drop(const QStringList& files, const QPoint& global) {
     const QString& first = files.first();
     if (first.endsWith(project::fileEnding)) {
         files_.open(first);
+    } else if (isPage(first)) {
+        if (startImport) startImport(first);
+    } else if (!document_.hasProject() && !isFontName(first)) {
+        if (startNewRow) startNewRow(files);
     } else if (first.endsWith(".csv", Qt::CaseInsensitive)) {
         audience_.read(first);
     } else if (!document_.hasProject()) {
-        note_.showMessage("Open a project first. Then drop pictures and fonts.");
+        note_.showMessage("Open a project first. Then drop fonts.");
     } else if (isFontName(first)) {
         const QString wrong = placeFont(document_, first, selection_.role());
         note_.showMessage(wrong.isEmpty() ? roleTitle(selection_.role()) + " now has this font" : wrong);

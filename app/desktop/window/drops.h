@@ -3,6 +3,7 @@
 
 #include <QPoint>
 #include <QStringList>
+#include <functional>
 
 #include "row/row_view.h"
 #include "window/audience_import.h"
@@ -21,9 +22,13 @@ public:
           files_(files),
           audience_(audience),
           note_(note) {}
-    /// Does what the first file asks for: opens a project, reads an audience, or sets the font of the
-    /// selected text. Pictures are placed from the card under the point of the screen on.
+    /// Does what the first file asks for: opens a project, imports a page, reads an audience, or sets the
+    /// font of the selected text. Pictures are placed from the card under the point of the screen on.
     void drop(const QStringList& files, const QPoint& global);
+    /// Called with pictures that are dropped while no project is open.
+    std::function<void(const QStringList&)> startNewRow;
+    /// Called with an HTML page that is dropped.
+    std::function<void(const QString&)> startImport;
 
 private:
     /// The card and part under a point of the screen; the selection if there is none.

@@ -77,6 +77,14 @@ void FileController::openSample(const QString& file) {
         Q_EMIT done("This is a copy of the sample. Save it to keep your changes.");
 }
 
+bool FileController::startNew(const project::Project& project, const std::filesystem::path& folder,
+                              const QString& message) {
+    if (!maybeSave()) return false;
+    document_.startNew(project, folder);
+    Q_EMIT done(message);
+    return true;
+}
+
 bool FileController::save() {
     if (document_.file().empty()) return saveAs();
     project::Problems problems;
@@ -116,7 +124,9 @@ bool FileController::maybeSave() {
                                                   : fromPath(document_.file().filename());
     QMessageBox box(QMessageBox::NoIcon, "Unsaved changes", "Save the changes to “" + name + "”?",
                     QMessageBox::NoButton, window_);
-    box.setInformativeText(lossTitle(document_.undoStack()));
+    box.setInformativeText(document_.isUnsaved()
+                               ? "This project has never been saved. If you discard it, you lose it."
+                               : lossTitle(document_.undoStack()));
     auto* save = box.addButton("&Save", QMessageBox::AcceptRole);
     auto* discard = box.addButton("&Discard changes", QMessageBox::DestructiveRole);
     auto* cancel = box.addButton("Cancel", QMessageBox::RejectRole);

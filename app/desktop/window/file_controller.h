@@ -18,6 +18,10 @@ public:
     void openDialog();
     void open(const QString& file);
     void openSample(const QString& file);
+    /// Opens a new project that has no file, after asking about unsaved changes. `folder`: where its files
+    /// are. False if the person keeps the open project.
+    bool startNew(const project::Project& project, const std::filesystem::path& folder,
+                  const QString& message);
     /// Returns true if the project was saved.
     bool save();
     bool saveAs();

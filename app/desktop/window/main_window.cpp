@@ -13,6 +13,7 @@
 #include "compare/wording.h"
 #include "document/refusal.h"
 #include "document/wording.h"
+#include "new_row/new_row_dialog.h"
 #include "page_import/import_dialog.h"
 #include "session/changes.h"
 #include "window/status_facts.h"
@@ -34,7 +35,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       axis_(new axis::AxisPane(session_, this)),
       side_(new panels::SidePanel(session_, this)),
       findings_(new findings::Panel(session_.checks, session_.document, this)),
-      start_(new StartPage(this)),
+      start_(new start_page::StartPage(this)),
       problems_(new ProblemPanel(this)),
       note_(new StatusNote(this)),
       breaks_(new BreakChoice(session_.view, this)),
@@ -70,9 +71,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     strip_->addExports(*exports_);
     buildMenus();
 
-    connect(start_, &StartPage::openRequested, files_, &FileController::openDialog);
-    connect(start_, &StartPage::fileRequested, files_, &FileController::open);
-    connect(start_, &StartPage::sampleRequested, files_, &FileController::openSample);
+    connect(start_, &start_page::StartPage::newRowRequested, this, [this] { newRow(); });
+    connect(start_, &start_page::StartPage::importRequested, this, [this] { importRow(); });
+    connect(start_, &start_page::StartPage::openRequested, files_, &FileController::openDialog);
+    connect(start_, &start_page::StartPage::fileRequested, files_, &FileController::open);
+    connect(start_, &start_page::StartPage::sampleRequested, files_, &FileController::openSample);
     connect(files_, &FileController::failed, problems_, &ProblemPanel::showProblems);
     connect(files_, &FileController::done, this, [this](const QString& message) {
         problems_->hide();
@@ -82,9 +85,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(comparison_, &compare::Comparison::finished, this,
             [this] { note_->showMessage(compare::headline(*comparison_)); });
     connect(comparison_, &compare::Comparison::failed, note_, &StatusNote::showMessage);
-    connect(side_, &panels::SidePanel::importRowRequested, this, &MainWindow::importRow);
+    connect(side_, &panels::SidePanel::importRowRequested, this, [this] { importRow(); });
     connect(side_, &panels::SidePanel::ownMarkupRequested, this, &MainWindow::useOwnMarkup);
     followSession();
+    drops_->startNewRow = [this](const QStringList& files) { newRow(files); };
+    drops_->startImport = [this](const QString& page) { importRow(page); };
     showProject();
     showTitle();
     // Samples are read once the window is shown.
@@ -158,9 +163,19 @@ void MainWindow::compareWithBrowser() {
     compare_->activateWindow();
 }
 
-void MainWindow::importRow() {
+void MainWindow::newRow(const QStringList& files) {
+    if (newRow_ == nullptr) {
+        newRow_ = new new_row::NewRowDialog(this);
+        connect(newRow_, &new_row::NewRowDialog::created, this, &MainWindow::startProject);
+    }
+    newRow_->open();
+    if (!files.isEmpty()) newRow_->addFiles(files);
+}
+
+void MainWindow::importRow(const QString& page) {
     if (given_ == nullptr) {
         given_ = new page_import::ImportDialog(session_.document, this);
+        connect(given_, &page_import::ImportDialog::importedAsNew, this, &MainWindow::startProject);
         connect(given_, &page_import::ImportDialog::imported, this, [this](int cards) {
             problems_->hide();
             note_->showMessage(
@@ -168,6 +183,14 @@ void MainWindow::importRow() {
         });
     }
     given_->open();
+    if (!page.isEmpty()) given_->openPage(page);
+}
+
+void MainWindow::startProject(const project::Project& project, const std::filesystem::path& folder,
+                              const QString& message) {
+    const std::filesystem::path usual = files_->startFolder().toStdString();
+    if (files_->startNew(project, folder.empty() ? usual : folder, message) && newRow_ != nullptr)
+        newRow_->reset();
 }
 
 void MainWindow::useOwnMarkup() {
@@ -217,10 +240,17 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+    if (!event->mimeData()->hasUrls()) return;
+    event->acceptProposedAction();
+    start_->setDropping(true);
+}
+
+void MainWindow::dragLeaveEvent(QDragLeaveEvent*) {
+    start_->setDropping(false);
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
+    start_->setDropping(false);
     const QPoint global = mapToGlobal(event->position().toPoint());
     QStringList files;
     for (const QUrl& url : event->mimeData()->urls())

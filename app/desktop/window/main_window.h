@@ -11,6 +11,7 @@
 #include "panels/side_panel.h"
 #include "row/row_view.h"
 #include "session/session.h"
+#include "start_page/start_page.h"
 #include "window/audience_import.h"
 #include "window/break_choice.h"
 #include "window/browser_zoom.h"
@@ -20,7 +21,6 @@
 #include "window/navigation.h"
 #include "window/problem_panel.h"
 #include "window/saved_version.h"
-#include "window/start_page.h"
 #include "window/status_note.h"
 #include "window/strip.h"
 #include "window/tooltips.h"
@@ -32,6 +32,9 @@ class Comparison;
 
 namespace tenter::desktop::page_import {
 class ImportDialog;
+}
+namespace tenter::desktop::new_row {
+class NewRowDialog;
 }
 
 namespace tenter::desktop::window {
@@ -50,6 +53,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
+    void dragLeaveEvent(QDragLeaveEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
 private:
@@ -66,7 +70,11 @@ private:
     void showProject();
     void compareWithBrowser();
     void fillRecent();
-    void importRow();
+    /// Opens the dialog for a new row, with files if there are any.
+    void newRow(const QStringList& files = {});
+    void importRow(const QString& page = {});
+    void startProject(const project::Project& project, const std::filesystem::path& folder,
+                      const QString& message);
     void useOwnMarkup();
     void revertToSaved();
     void enableOwnMarkup();
@@ -78,7 +86,7 @@ private:
     axis::AxisPane* axis_;
     panels::SidePanel* side_;
     findings::Panel* findings_;
-    StartPage* start_;
+    start_page::StartPage* start_;
     ProblemPanel* problems_;
     StatusNote* note_;
     BreakChoice* breaks_;
@@ -94,6 +102,7 @@ private:
     QWidget* work_ = nullptr;  // row view, axis and panels
     compare::CompareDialog* compare_ = nullptr;
     page_import::ImportDialog* given_ = nullptr;
+    new_row::NewRowDialog* newRow_ = nullptr;
     QMenu* recentMenu_ = nullptr;
     QAction* ownMarkup_ = nullptr;
     QAction* stopWeighting_ = nullptr;

@@ -25,7 +25,8 @@ void MainWindow::buildMenus() {
 
 void MainWindow::buildFileMenu() {
     QMenu* menu = menuBar()->addMenu("&File");
-    QMenu* samples = menu->addMenu("&New from sample");
+    menu->addAction("&New row…", QKeySequence::New, this, [this] { newRow(); });
+    QMenu* samples = menu->addMenu("New from sa&mple");
     samples->setToolTipsVisible(true);
     connect(samples, &QMenu::aboutToShow, this, [this, samples] {
         samples->clear();
@@ -45,8 +46,8 @@ void MainWindow::buildFileMenu() {
                                  &FileController::saveAs));
     needsProject(menu->addAction("Re&vert to saved", this, &MainWindow::revertToSaved));
     menu->addSeparator();
-    needsProject(menu->addAction("&Import row from page…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
-                                 this, &MainWindow::importRow));
+    menu->addAction("&Import row from page…", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), this,
+                    [this] { importRow(); });
     menu->addAction("Import a&udience…", this, [this] { audience_->choose(this); });
     stopWeighting_ =
         menu->addAction("Stop &weighting by audience", this, [this] { session_.checks.setAudience({}); });
