@@ -19,7 +19,7 @@ struct LookText {
 
 // White cards that stand out by a soft shadow; the picture reaches the edges.
 const char* const quayStyle = R"({
-  "row": {"columnGap": "1.5rem", "rowGap": "1.75rem"},
+  "row": {"columnGap": "1.5rem", "rowGap": "1.75rem", "padding": {"top": "2rem", "bottom": "2.25rem"}},
   "card": {
     "padding": {"top": "1.375rem", "right": "1.375rem", "bottom": "1.5rem", "left": "1.375rem"},
     "background": "#fff", "border": {"width": "1px", "colour": "#dfe3e0"}, "radius": "10px",
@@ -42,7 +42,7 @@ const char* const quayStyle = R"({
 
 // No boxes: tall pictures, book type, and a button in outline.
 const char* const folioStyle = R"({
-  "row": {"columnGap": "2.25rem", "rowGap": "2.75rem"},
+  "row": {"columnGap": "2.25rem", "rowGap": "2.75rem", "padding": {"top": "2rem", "bottom": "2.25rem"}},
   "card": {
     "padding": {"top": "0", "right": "0", "bottom": "0.25rem", "left": "0"},
     "background": "transparent", "border": {"width": "0"}, "radius": "0"
@@ -65,7 +65,7 @@ const char* const folioStyle = R"({
 
 // Dark cards with light type and a bright button over the whole width.
 const char* const lanternStyle = R"({
-  "row": {"columnGap": "1.25rem", "rowGap": "1.25rem"},
+  "row": {"columnGap": "1.25rem", "rowGap": "1.25rem", "padding": {"top": "2rem", "bottom": "2.25rem"}},
   "card": {
     "padding": {"top": "1.5rem", "right": "1.5rem", "bottom": "1.5rem", "left": "1.5rem"},
     "background": "#1e2233", "border": {"width": "0"}, "radius": "4px"
@@ -87,7 +87,7 @@ const char* const lanternStyle = R"({
 
 // Tinted cards with round corners, everything centred.
 const char* const meadowStyle = R"({
-  "row": {"columnGap": "1.75rem", "rowGap": "2rem"},
+  "row": {"columnGap": "1.75rem", "rowGap": "2rem", "padding": {"top": "2rem", "bottom": "2.25rem"}},
   "card": {
     "padding": {"top": "1.125rem", "right": "1.125rem", "bottom": "1.625rem", "left": "1.125rem"},
     "background": "#edf2e4", "border": {"width": "0"}, "radius": "22px"

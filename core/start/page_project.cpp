@@ -31,7 +31,7 @@ project::Project emptyProject(const std::string& className) {
     variant.name = project::columnsLabel(1);
     variant.bands.emplace_back();
     variant.bands.front().set.row.columns = 1;
-    project.variants.push_back(std::move(variant));
+    project.row().variants.push_back(std::move(variant));
     return project;
 }
 
@@ -93,21 +93,21 @@ project::Project projectForPage(const markup::PageToAdopt& page, text::Paragraph
 
     if (std::string name = nameOfPage(*tree, page.file); !name.empty()) project.name = std::move(name);
     std::string className = classOfRow(*tree, row->tree[row->row]);
-    project.row = className.empty() ? rowNameOf(project.name) : rowNameOf(className);
-    if (className.empty()) className = project.row;
-    const std::string theme = adopted->project.given->theme;
-    project.style = pageStyle(*row, theme, project.mostWidth);
+    project.row().name = className.empty() ? rowNameOf(project.name) : rowNameOf(className);
+    if (className.empty()) className = project.row().name;
+    const std::string theme = adopted->project.row().given->theme;
+    project.row().style = pageStyle(*row, theme, project.mostWidth);
     const int stated = pageColumns(*row, theme, project.mostWidth);
-    const int columns = stated > 0 ? stated : likelyColumns(adopted->project.cards.size());
+    const int columns = stated > 0 ? stated : likelyColumns(adopted->project.row().cards.size());
 
     // Breakpoints follow from the cards and the container of the page.
     project::Project whole = adopted->project;
-    whole.style = project.style;
-    whole.given.reset();
-    if (columns > 1) project.variants.front() = solve::withColumns(whole, 0, columns, className, store);
-    project.variants.front().className = className;
+    whole.row().style = project.row().style;
+    whole.row().given.reset();
+    if (columns > 1) project.row().variants.front() = solve::withColumns(whole, 0, columns, className, store);
+    project.row().variants.front().className = className;
     // What the theme states may be out of the range of a project.
-    if (!project::validate(project).empty()) project.style = {};
+    if (!project::validate(project).empty()) project.row().style = {};
     return project::validate(project).empty() ? project : emptyProject(className);
 }
 

@@ -9,8 +9,10 @@
 #include <sstream>
 #include <utility>
 
-#include "css/rules.h"
-#include "markup/theme_cascade.h"
+#include "css/ascii.h"
+#include "css/cascade.h"
+#include "markup/browser_sheet.h"
+#include "markup/matching.h"
 
 namespace tenter::start {
 
@@ -87,7 +89,12 @@ std::optional<Length> lengthIn(const std::string& text) {
 class StyleReader {
 public:
     StyleReader(const markup::GivenRow& row, const std::string& theme, double width)
-        : row_(row), sheet_(css::readSheet(theme)), cascade_(row.tree, sheet_, width) {}
+        : row_(row),
+          theme_(theme),
+          sheet_(css::readSheet(theme)),
+          elements_(row.tree),
+          rules_(elements_, markup::browserSheet(), sheet_),
+          styles_(rules_, width, width, false) {}
 
     project::Settings settings() {
         project::Settings settings;
@@ -98,108 +105,106 @@ public:
         return settings;
     }
 
-    [[nodiscard]] int columns() const {
-        const markup::ThemeValues values = cascade_.of(row_.row);
-        const auto found = values.find("grid-template-columns");
-        if (found == values.end()) return 0;
-        const std::string& text = found->second;
-        if (const std::size_t at = text.find("repeat("); at != std::string::npos) {
-            const int count = std::atoi(text.c_str() + at + 7);
-            return count >= 1 && count <= 12 ? count : 0;
-        }
-        if (text.find('(') != std::string::npos || text == "none") return 0;
-        std::istringstream words(text);
+    int columns() {
+        const std::string text = styles_.value(row_.row, "grid-template-columns");
         int count = 0;
-        for (std::string word; words >> word;)
-            ++count;
-        return count <= 12 ? count : 0;
+        if (const std::size_t at = text.find("repeat("); at != std::string::npos) {
+            count = std::atoi(text.c_str() + at + 7);
+        } else if (text.find('(') == std::string::npos && text != "none") {
+            std::istringstream words(text);
+            for (std::string word; words >> word;)
+                ++count;
+        }
+        return count <= mostColumns ? count : 0;
     }
 
 private:
-    [[nodiscard]] static std::string valueOf(const markup::ThemeValues& values, const std::string& property) {
-        const auto found = values.find(property);
-        return found == values.end() ? std::string() : found->second;
+    static constexpr int mostColumns = 12;
+
+    std::optional<Colour> colour(NodeId node, const char* property) {
+        return colourIn(styles_.value(node, property));
     }
-    /// The value of an inherited property: that of the nearest element which declares it.
-    [[nodiscard]] std::string inherited(NodeId node, const std::string& property) const {
-        for (NodeId at = node; at != noNode; at = row_.tree[at].parent) {
-            const std::string value = valueOf(cascade_.of(at), property);
-            if (!value.empty() && value != "inherit") return value;
-        }
-        return {};
+    std::optional<Length> length(NodeId node, const std::string& property) {
+        return lengthIn(styles_.value(node, property));
+    }
+    std::optional<Colour> background(NodeId node) {
+        if (const auto own = colour(node, "background-color")) return own;
+        return firstWord(styles_.value(node, "background"), colourIn);
     }
 
-    static std::optional<Colour> background(const markup::ThemeValues& values) {
-        for (const char* property : {"background-color", "background"})
-            if (const auto colour = firstWord(valueOf(values, property), colourIn)) return colour;
-        return std::nullopt;
+    void readSides(project::Sides& sides, NodeId node) {
+        sides.top = length(node, "padding-top").value_or(Length());
+        sides.right = length(node, "padding-right").value_or(Length());
+        sides.bottom = length(node, "padding-bottom").value_or(Length());
+        sides.left = length(node, "padding-left").value_or(Length());
     }
 
-    static void readSides(project::Sides& sides, const markup::ThemeValues& values) {
-        sides.top = lengthIn(valueOf(values, "padding-top")).value_or(Length());
-        sides.right = lengthIn(valueOf(values, "padding-right")).value_or(Length());
-        sides.bottom = lengthIn(valueOf(values, "padding-bottom")).value_or(Length());
-        sides.left = lengthIn(valueOf(values, "padding-left")).value_or(Length());
+    void readBorder(project::Border& border, NodeId node) {
+        const std::string whole = styles_.value(node, "border-top");
+        border.width = length(node, "border-top-width");
+        if (!border.width) border.width = firstWord(whole, lengthIn).value_or(Length());
+        border.colour = colour(node, "border-top-color");
+        if (!border.colour) border.colour = firstWord(whole, colourIn);
     }
 
-    static void readBorder(project::Border& border, const markup::ThemeValues& values) {
-        border.width = Length();
-        if (const auto width = firstWord(valueOf(values, "border"), lengthIn)) border.width = *width;
-        if (const auto width = firstWord(valueOf(values, "border-top-width"), lengthIn);
-            width && values.contains("border-width"))
-            border.width = *width;
-        for (const char* property : {"border", "border-color"})
-            if (const auto colour = firstWord(valueOf(values, property), colourIn)) border.colour = *colour;
+    void readBox(project::Sides& padding, project::Border& border, std::optional<Length>& radius,
+                 NodeId node) {
+        readSides(padding, node);
+        readBorder(border, node);
+        radius = length(node, "border-top-left-radius");
+        if (!radius) radius = firstWord(styles_.value(node, "border-radius"), lengthIn).value_or(Length());
     }
 
-    void readCard(project::CardSettings& card, NodeId node) const {
-        const markup::ThemeValues values = cascade_.of(node);
-        readSides(card.padding, values);
-        readBorder(card.border, values);
-        card.background = background(values).value_or(Colour{0, 0, 0, 0});
-        card.radius = firstWord(valueOf(values, "border-radius"), lengthIn).value_or(Length());
+    void readCard(project::CardSettings& card, NodeId node) {
+        readBox(card.padding, card.border, card.radius, node);
+        card.background = background(node).value_or(Colour{0, 0, 0, 0});
     }
 
-    void readText(project::TextStyle& style, NodeId node, bool isButton) const {
-        const markup::ThemeValues values = cascade_.of(node);
-        style.colour = firstWord(inherited(node, "color"), colourIn);
-        readFamily(style, inherited(node, "font-family"));
-        const std::string weight = inherited(node, "font-weight");
-        if (weight == "bold") style.weight = 700;
+    void readText(project::TextStyle& style, NodeId node, bool isButton) {
+        style.colour = colour(node, "color");
+        readFamily(style, styles_.value(node, "font-family"));
+        const std::string weight = styles_.value(node, "font-weight");
+        if (weight == "bold" || weight == "bolder") style.weight = 700;
         if (weight == "normal") style.weight = 400;
         double number = 0;
         const auto [end, error] = std::from_chars(weight.data(), weight.data() + weight.size(), number);
         if (error == std::errc() && end == weight.data() + weight.size() && number >= 1 && number <= 1000)
             style.weight = number;
-        if (valueOf(values, "text-transform") == "uppercase")
+        if (styles_.value(node, "text-transform") == "uppercase")
             style.letterCase = project::LetterCase::Uppercase;
-        const std::string align = inherited(node, "text-align");
-        if (align == "center") style.align = project::Align::Center;
-        if (const auto line = units::LineHeight::parse(inherited(node, "line-height"));
+        if (styles_.value(node, "text-align") == "center") style.align = project::Align::Center;
+        if (const auto line = units::LineHeight::parse(styles_.value(node, "line-height"));
             line && line->isNumber() && line->number() >= 1 && line->number() <= 3)
             style.lineHeight = *line;
         if (!isButton) return;
-        style.background = background(values).value_or(Colour{0, 0, 0, 0});
-        readSides(style.padding, values);
-        readBorder(style.border, values);
-        style.radius = firstWord(valueOf(values, "border-radius"), lengthIn).value_or(Length());
+        style.background = background(node).value_or(Colour{0, 0, 0, 0});
+        readBox(style.padding, style.border, style.radius, node);
     }
 
-    static void readFamily(project::TextStyle& style, const std::string& text) {
+    /// The name as the theme spells it. Values are in lower case, in which CSS compares families.
+    [[nodiscard]] std::string spelled(const std::string& family) const {
+        const std::size_t at = css::lowered(theme_).find(family);
+        return at == std::string::npos ? family : theme_.substr(at, family.size());
+    }
+
+    void readFamily(project::TextStyle& style, const std::string& text) {
         std::vector<std::string> families;
         std::istringstream names(text);
         for (std::string name; std::getline(names, name, ',');) {
             std::erase_if(name, [](char c) { return c == '"' || c == '\''; });
             const std::size_t from = name.find_first_not_of(' ');
             if (from == std::string::npos || name.find('(') != std::string::npos) continue;
-            families.push_back(name.substr(from, name.find_last_not_of(' ') + 1 - from));
+            families.push_back(spelled(name.substr(from, name.find_last_not_of(' ') + 1 - from)));
         }
         if (!families.empty()) style.family = std::move(families);
     }
 
     const markup::GivenRow& row_;
+    std::string theme_;
     css::Sheet sheet_;
-    markup::ThemeCascade cascade_;
+    markup::TreeElements elements_;
+    css::StyleRules rules_;
+    css::Styles styles_;
 };
 
 }  // namespace

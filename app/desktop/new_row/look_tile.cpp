@@ -8,7 +8,7 @@ namespace tenter::desktop::new_row {
 
 namespace {
 
-constexpr int frame = 6;  // px around the picture for the marks of choice and focus
+constexpr int frame = 4;  // px around the picture for the marks of choice and focus
 
 }  // namespace
 

@@ -135,6 +135,7 @@ QWidget* NewRowDialog::buildText() {
     text_ = new TextBox(side);
     format_ = new QComboBox(side);
     format_->setAccessibleName("Format of the text");
+    format_->setMinimumWidth(144);
     format_->addItems({"Guess format", "Plain lines", "Markdown", "HTML", "Table"});
     auto* head = new QHBoxLayout;
     head->addWidget(title("&Text", side, text_), 1);
@@ -243,7 +244,7 @@ void NewRowDialog::showResult(const RowResult& result) {
     image_->setPixmap(shown);
     const project::Project& project = result.made.project;
     const bool isExample = result.text.cards.empty();
-    understood_->setCards(isExample ? tenter::start::exampleText(project.cards.size(), project.language).cards
+    understood_->setCards(isExample ? tenter::start::exampleText(project.row().cards.size(), project.language).cards
                                     : result.text.cards);
     QStringList notes;
     for (const std::string& note : result.made.notes)
@@ -259,7 +260,7 @@ void NewRowDialog::showResult(const RowResult& result) {
 void NewRowDialog::create() {
     const RowResult& result = maker_.result();
     const project::Project project = result.made.project;
-    const std::size_t cards = project.cards.size();
+    const std::size_t cards = project.row().cards.size();
     QString message =
         QString("New row with %1 card%2. Save it to keep it.").arg(cards).arg(cards == 1 ? "" : "s");
     const std::filesystem::path folder = pictures_->folder();

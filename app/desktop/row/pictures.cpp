@@ -1,5 +1,6 @@
 #include "row/pictures.h"
 
+#include <QEventLoop>
 #include <QFileInfo>
 #include <QImageReader>
 #include <algorithm>
@@ -139,6 +140,19 @@ void Pictures::take(int generation, const QString& file, const PictureSlot& slot
         if (kept.cuts.size() > cutsKept) kept.cuts.erase(kept.cuts.begin());
     }
     Q_EMIT arrived();
+}
+
+void Pictures::waitUntilIdle(int milliseconds) {
+    if (!isBusy()) return;
+    QEventLoop loop;
+    QTimer late;
+    late.setSingleShot(true);
+    connect(&late, &QTimer::timeout, &loop, &QEventLoop::quit);
+    connect(this, &Pictures::arrived, &loop, [&] {
+        if (!isBusy()) loop.quit();
+    });
+    late.start(milliseconds);
+    loop.exec();
 }
 
 void Pictures::retryMissing() {

@@ -39,6 +39,8 @@ public:
     Found find(const QString& file, const PictureSlot& slot);
     /// True while a picture is being decoded or is waiting for it.
     [[nodiscard]] bool isBusy() const;
+    /// Waits until nothing is decoded any more, at most `milliseconds`.
+    void waitUntilIdle(int milliseconds);
     /// Checks again whether missing files exist.
     void retryMissing();
     /// Drops all pictures.

@@ -1,8 +1,6 @@
 #include "row/row_picture.h"
 
-#include <QEventLoop>
 #include <QPainter>
-#include <QTimer>
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -22,18 +20,6 @@ constexpr std::size_t wanted = 6;
 constexpr int mostHeight = 16000;
 constexpr int mostWait = 10000;  // ms to wait for pictures
 
-void waitFor(Pictures& pictures) {
-    QEventLoop loop;
-    QTimer late;
-    late.setSingleShot(true);
-    QObject::connect(&late, &QTimer::timeout, &loop, &QEventLoop::quit);
-    QObject::connect(&pictures, &Pictures::arrived, &loop, [&] {
-        if (!pictures.isBusy()) loop.quit();
-    });
-    late.start(mostWait);
-    if (pictures.isBusy()) loop.exec();
-}
-
 QImage rowAt(const LaidOutRow& row, Pictures& pictures, RowPainter& painter) {
     const layout::Layout& layout = row.layout;
     Canvas canvas;
@@ -42,7 +28,7 @@ QImage rowAt(const LaidOutRow& row, Pictures& pictures, RowPainter& painter) {
                           std::clamp(static_cast<int>(std::ceil(layout.pageHeight * scale)), 1, mostHeight),
                           QImage::Format_RGB32);
     painter.paint(canvas, row, {}, Qt::white);
-    waitFor(pictures);
+    pictures.waitUntilIdle(mostWait);
     painter.paint(canvas, row, {}, Qt::white);
     return canvas.image;
 }

@@ -1,9 +1,9 @@
 #include "start_page/start_page.h"
 
-#include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QPainter>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -25,6 +25,26 @@ QLabel* heading(const QString& text, QWidget* parent) {
     label->setContentsMargins(tileFrame, 0, 0, 0);
     return label;
 }
+
+/// The first choice of the page: a button in the accent colour.
+class AccentButton : public QPushButton {
+public:
+    using QPushButton::QPushButton;
+    [[nodiscard]] QSize sizeHint() const override { return {136, 40}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        const QColor accent = palette().color(QPalette::Highlight);
+        painter.fillRect(rect(), isDown() ? accent.darker(120) : underMouse() ? accent.lighter(112) : accent);
+        painter.setPen(palette().color(QPalette::HighlightedText));
+        painter.drawText(rect(), Qt::AlignCenter | Qt::TextShowMnemonic, text());
+        if (!hasFocus()) return;
+        // A ring inside, because the colour of focus is that of the button.
+        painter.setPen(QPen(palette().color(QPalette::HighlightedText), 2));
+        painter.drawRect(rect().adjusted(4, 4, -4, -4));
+    }
+};
 
 /// Shown where there are no tiles: what will be here.
 QLabel* emptyState(const QString& text, QWidget* parent) {
@@ -98,18 +118,18 @@ QWidget* StartPage::buildHead(QWidget* parent) {
     box->addSpacing(8);
     auto* line = new QHBoxLayout;
     line->setSpacing(8);
-    new_ = new QPushButton("&New row…", head);
-    new_->setToolTip("Choose columns and a look, paste your text, drop pictures (Ctrl+N)");
-    QFont strong = new_->font();
+    auto* fresh = new AccentButton("&New row…", head);
+    fresh->setToolTip("Choose columns and a look, paste your text, drop pictures (Ctrl+N)");
+    QFont strong = fresh->font();
     strong.setWeight(QFont::DemiBold);
-    new_->setFont(strong);
-    new_->setMinimumHeight(40);
-    new_->setMinimumWidth(136);
+    fresh->setFont(strong);
+    fresh->setFixedHeight(40);
+    fresh->setAttribute(Qt::WA_Hover);
     auto* open = new QPushButton("&Open project…", head);
     auto* import = new QPushButton("&Import row from page…", head);
     for (QPushButton* button : {open, import})
         button->setMinimumHeight(40);
-    line->addWidget(new_);
+    line->addWidget(fresh);
     line->addWidget(open);
     line->addWidget(import);
     line->addSpacing(8);
@@ -117,21 +137,10 @@ QWidget* StartPage::buildHead(QWidget* parent) {
     dropHint_->setForegroundRole(QPalette::PlaceholderText);
     line->addWidget(dropHint_, 1);
     box->addLayout(line);
-    connect(new_, &QPushButton::clicked, this, &StartPage::newRowRequested);
+    connect(fresh, &QPushButton::clicked, this, &StartPage::newRowRequested);
     connect(open, &QPushButton::clicked, this, &StartPage::openRequested);
     connect(import, &QPushButton::clicked, this, &StartPage::importRequested);
-    changeEvent(nullptr);
     return head;
-}
-
-void StartPage::changeEvent(QEvent* event) {
-    if (event != nullptr) QWidget::changeEvent(event);
-    if (new_ == nullptr || (event != nullptr && event->type() != QEvent::PaletteChange)) return;
-    // The first choice has the accent colour.
-    QPalette accent = palette();
-    accent.setColor(QPalette::Button, accent.color(QPalette::Highlight));
-    accent.setColor(QPalette::ButtonText, accent.color(QPalette::HighlightedText));
-    new_->setPalette(accent);
 }
 
 void StartPage::request(const QString& file, ProjectTile* tile) {

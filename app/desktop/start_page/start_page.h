@@ -2,7 +2,6 @@
 #pragma once
 
 #include <QLabel>
-#include <QPushButton>
 #include <QWidget>
 #include <map>
 #include <vector>
@@ -33,7 +32,6 @@ Q_SIGNALS:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
 private:
     QWidget* buildHead(QWidget* parent);
@@ -41,7 +39,6 @@ private:
 
     Thumbnails thumbnails_;
     std::multimap<QString, ProjectTile*> waiting_;  ///< tiles by project file
-    QPushButton* new_ = nullptr;
     QLabel* dropHint_ = nullptr;
     TileGrid* recent_;
     TileGrid* samples_;
