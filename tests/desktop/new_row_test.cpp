@@ -251,9 +251,10 @@ private Q_SLOTS:
         const project::Project& project = document().project();
         QCOMPARE(project.name, std::string("The Shore Almanac"));
         QVERIFY(project.row().given.has_value());
-        QVERIFY(project.row().given->markup.str().find("class=\"months " + project.row().variants[0].className) !=
-                    std::string::npos ||
-                project.row().given->markup.str().find(project.row().variants[0].className) != std::string::npos);
+        QVERIFY(
+            project.row().given->markup.str().find("class=\"months " + project.row().variants[0].className) !=
+                std::string::npos ||
+            project.row().given->markup.str().find(project.row().variants[0].className) != std::string::npos);
         QVERIFY(document().file().empty() && document().isModified());
         QVERIFY(project.row().style.text.find("heading")->colour.has_value());
     }

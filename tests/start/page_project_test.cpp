@@ -27,7 +27,8 @@ protected:
         return adopted->project;
     }
     static int mostColumns(const project::Project& project) {
-        return *project::resolve(project, project.row().variants[0], project.row().variants[0].bands.size() - 1)
+        return *project::resolve(project, project.row().variants[0],
+                                 project.row().variants[0].bands.size() - 1)
                     .row.columns;
     }
     text::Fonts fonts_;

@@ -244,8 +244,9 @@ void NewRowDialog::showResult(const RowResult& result) {
     image_->setPixmap(shown);
     const project::Project& project = result.made.project;
     const bool isExample = result.text.cards.empty();
-    understood_->setCards(isExample ? tenter::start::exampleText(project.row().cards.size(), project.language).cards
-                                    : result.text.cards);
+    understood_->setCards(isExample
+                              ? tenter::start::exampleText(project.row().cards.size(), project.language).cards
+                              : result.text.cards);
     QStringList notes;
     for (const std::string& note : result.made.notes)
         notes << QString::fromStdString(note);

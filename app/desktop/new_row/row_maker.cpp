@@ -9,7 +9,7 @@ namespace tenter::desktop::new_row {
 
 namespace {
 
-constexpr int typingPause = 150;   // ms
+constexpr int typingPause = 150;    // ms
 constexpr double lookWidth = 1200;  // viewport of the pictures of looks, CSS px
 
 }  // namespace
