@@ -167,7 +167,7 @@ void Candidates::add(const std::string& label, const std::string& where, std::fu
     addChange(label, where, group, std::move(change));
 }
 
-void Candidates::moveBreakpoint(std::size_t band, double width) {
+void Candidates::moveBreakpoint(std::size_t band, double width, const std::string& group) {
     const std::size_t variant = subject_.variantIndex;
     const std::optional<double> now = subject_.variant.bands[band].upTo;
     if (!now || width == *now) return;
@@ -175,7 +175,7 @@ void Candidates::moveBreakpoint(std::size_t band, double width) {
     addChange("Move the breakpoint from " + units::figure(*now) + " to " + units::px(width),
               variants.size() == 1 ? std::string()
                                    : "in the variant " + project::quotedTitle(subject_.project, variant),
-              {}, [variant, band, width](Project& project) {
+              group, [variant, band, width](Project& project) {
                   project.row().variants[variant].bands[band].upTo = width;
               });
 }

@@ -67,7 +67,7 @@ public:
     void add(const std::string& label, const std::string& where,
              std::function<void(project::Project&)> change, const std::string& group = {});
     /// Moves breakpoint `band` of the variant (the end of that band) to a whole width in CSS px.
-    void moveBreakpoint(std::size_t band, double width);
+    void moveBreakpoint(std::size_t band, double width, const std::string& group = {});
     /// Solves the sizes of the variant. `wish` may add wishes for it, which are not kept.
     void solveSizes(std::function<void(project::Project&)> wish = {});
 

@@ -173,10 +173,17 @@ void proposeBreakpoints(Candidates& out) {
             first = std::min(first, std::max(span.from, from));
             last = std::max(last, std::min(span.to, to));
         }
-        // The band below holds a little longer, or the band above starts a little earlier.
-        if (band > 0 && first <= from + 1 && last < to - 1) out.moveBreakpoint(band - 1, std::ceil(last));
+        // The band below holds a little longer, or the band above starts a little earlier: as little as is
+        // needed, or at a round width with some room.
+        const std::string group = "breakpoint beside band " + std::to_string(band);
+        const auto roundUp = [](double width) { return std::ceil(width / 10) * 10; };
+        const auto roundDown = [](double width) { return std::floor(width / 10) * 10; };
+        if (band > 0 && first <= from + 1 && last < to - 1)
+            for (const double width : {std::ceil(last), roundUp(last + 5), roundUp(last + 15)})
+                out.moveBreakpoint(band - 1, width, group);
         if (bands[band].upTo && last >= to - 1 && first > from + 1)
-            out.moveBreakpoint(band, std::floor(first));
+            for (const double width : {std::floor(first), roundDown(first - 5), roundDown(first - 15)})
+                out.moveBreakpoint(band, width, group);
     }
 }
 
@@ -203,13 +210,26 @@ void proposeTighterCards(Candidates& out) {
 }
 
 void proposeRowWidth(Candidates& out, double share) {
-    const layout::PreparedRow& row = out.subject().row;
-    const layout::Layout laid = layout::layOut(row, out.finding().at);
-    const double width = std::floor(laid.row.width * share);
-    if (!(width >= 1)) return;
-    out.set(
-        "Set the maximum width of the row to " + units::px(width, 0), Candidates::Scope::Layout,
-        [&](Settings& settings, std::size_t) { settings.row.maxWidth = Length::px(width); }, "row width");
+    const Subject& subject = out.subject();
+    std::vector<BandChange> changes;
+    double most = 0;
+    for (const std::size_t band : out.bands()) {
+        // The row is widest at the last width of the band that has the finding.
+        double last = 0;
+        for (const sweep::Interval& span : out.finding().widths)
+            if (subject.row.bandAt(span.to) == band) last = std::max(last, span.to);
+        if (last == 0) last = std::min(subject.most, subject.variant.bands[band].upTo.value_or(subject.most));
+        const double width = std::floor(layout::layOut(subject.row, last).row.width * share);
+        if (!(width >= 1)) continue;
+        Settings settings;
+        settings.row.maxWidth = Length::px(width);
+        most = std::max(most, width);
+        changes.emplace_back(band, std::move(settings));
+    }
+    const std::string label = changes.size() == 1
+                                  ? "Set the maximum width of the row to " + units::px(most, 0)
+                                  : "Make the row narrower by " + units::percent(1 - share);
+    out.set(label, Candidates::Scope::Layout, std::move(changes), "row width");
 }
 
 void proposeWordBreaks(Candidates& out) {

@@ -156,6 +156,7 @@ void remedyPictures(Candidates& out) {
         // A narrower row needs fewer pixels. Narrower than this it is another design.
         for (const double share : {0.95, 0.9, 0.85, 0.8})
             proposeRowWidth(out, share);
+        proposeBreakpoints(out);
         return;
     }
     const auto& picture = std::get<project::PicturePart>(out.subject().project.part(*out.finding().place));

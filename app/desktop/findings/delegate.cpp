@@ -86,6 +86,7 @@ QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& 
     if (open || !widths.isEmpty()) height += gap;
     height += setText(nullptr, widths, small, {}, room, open ? mostLines : 1);
     if (open) height += setText(nullptr, basisTitle(finding), small, {}, room, mostLines);
+    if (open && roomBelow_) height += roomBelow_(width);
     return {width, height + below};
 }
 

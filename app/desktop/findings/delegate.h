@@ -2,6 +2,8 @@
 #pragma once
 
 #include <QStyledItemDelegate>
+#include <functional>
+#include <utility>
 
 #include "findings/model.h"
 
@@ -20,10 +22,13 @@ public:
     /// Sets the open row; −1: none.
     void setOpen(int row) { open_ = row; }
     [[nodiscard]] int open() const { return open_; }
+    /// Sets what says how much room a widget needs below the text of the open row, which is `width` px wide.
+    void setRoomBelow(std::function<int(int width)> room) { roomBelow_ = std::move(room); }
 
 private:
     const Model& model_;
     int open_ = -1;
+    std::function<int(int)> roomBelow_;
 };
 
 }  // namespace tenter::desktop::findings

@@ -27,14 +27,15 @@ QFrame* hairline(QWidget* parent) {
 
 }  // namespace
 
-Panel::Panel(CheckRunner& checks, Document& document, QWidget* parent)
+Panel::Panel(Session& session, QWidget* parent)
     : QWidget(parent),
-      checks_(checks),
-      document_(document),
-      model_(new Model(checks, this)),
+      checks_(session.checks),
+      document_(session.document),
+      model_(new Model(session.checks, this)),
       filter_(new controls::Segments(this)),
       list_(new QListView(this)),
       delegate_(new Delegate(*model_, list_)),
+      remedies_(new RowRemedies(session, *model_, *list_, *delegate_, this)),
       empty_(new QLabel(this)),
       stack_(new QStackedWidget(this)),
       menu_(new QMenu(this)) {
@@ -112,6 +113,7 @@ void Panel::setOpen(int row) {
     const int before = delegate_->open();
     if (row == before) return;
     delegate_->setOpen(row);
+    remedies_->follow();
     for (const int changed : {before, row})
         if (changed >= 0 && changed < model_->rowCount())
             Q_EMIT delegate_->sizeHintChanged(model_->index(changed));
@@ -169,6 +171,7 @@ void Panel::onChosen() {
     const int row = chosen ? model_->rowOf(*chosen) : -1;
     if (row >= 0 && row != list_->currentIndex().row()) list_->setCurrentIndex(model_->index(row));
     if (!list_->currentIndex().isValid()) setOpen(-1);
+    remedies_->follow();
     list_->viewport()->update();
 }
 

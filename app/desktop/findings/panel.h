@@ -1,4 +1,4 @@
-// The panel “Findings”: filter, list, and a note on the limits of automated checks.
+// The panel “Findings”: filter, list with remedies, and a note on the limits of automated checks.
 #pragma once
 
 #include <QLabel>
@@ -10,6 +10,7 @@
 #include "controls/segments.h"
 #include "findings/delegate.h"
 #include "findings/model.h"
+#include "findings/row_remedies.h"
 
 namespace tenter::desktop::findings {
 
@@ -17,11 +18,12 @@ class Panel : public QWidget {
     Q_OBJECT
 
 public:
-    Panel(CheckRunner& checks, Document& document, QWidget* parent = nullptr);
+    explicit Panel(Session& session, QWidget* parent = nullptr);
     /// Chooses the next (+1) or previous (−1) listed finding; false if there is none.
     bool go(int direction);
     /// Name of the check that reported the current finding of the list; empty if there is none.
     [[nodiscard]] std::string currentCheck() const;
+    [[nodiscard]] RowRemedies& remedies() { return *remedies_; }
     [[nodiscard]] QSize sizeHint() const override { return {328, 304}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {304, 160}; }
 
@@ -38,6 +40,7 @@ private:
     controls::Segments* filter_;
     QListView* list_;
     Delegate* delegate_;
+    RowRemedies* remedies_;
     QLabel* empty_;
     QStackedWidget* stack_;
     QMenu* menu_;  ///< context menu of the list

@@ -34,7 +34,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       comparison_(new compare::Comparison(session_.layouts, session_.document, this)),
       axis_(new axis::AxisPane(session_, this)),
       side_(new panels::SidePanel(session_, this)),
-      findings_(new findings::Panel(session_.checks, session_.document, this)),
+      findings_(new findings::Panel(session_, this)),
       start_(new start_page::StartPage(this)),
       problems_(new ProblemPanel(this)),
       note_(new StatusNote(this)),

@@ -1,0 +1,62 @@
+#include "findings/remedy_box.h"
+
+#include "remedy/wording.h"
+
+namespace tenter::desktop::findings {
+
+RemedyBox::RemedyBox(QWidget* parent) : QWidget(parent), title_(new QLabel(this)), list_(new QVBoxLayout) {
+    auto* box = new QVBoxLayout(this);
+    // The sides of the delegate's text.
+    box->setContentsMargins(24, 0, 16, 8);
+    box->setSpacing(4);
+    box->addStretch(1);
+    QFont small = title_->font();
+    small.setPixelSize(11);
+    title_->setFont(small);
+    title_->setForegroundRole(QPalette::PlaceholderText);
+    title_->setWordWrap(true);
+    box->addWidget(title_);
+    list_->setSpacing(4);
+    box->addLayout(list_);
+    showSearch();
+}
+
+void RemedyBox::clear() {
+    for (RemedyButton* button : buttons_)
+        delete button;
+    buttons_.clear();
+}
+
+void RemedyBox::showSearch() {
+    clear();
+    title_->setText("Trying remedies…");
+}
+
+void RemedyBox::showRemedies(const project::Project& project, const std::vector<remedy::Remedy>& remedies,
+                             const std::string& shareOf) {
+    clear();
+    title_->setText(remedies.empty() ? "Tenter found no remedy that adds no finding as severe." : "Remedies");
+    for (const remedy::Remedy& remedy : remedies) {
+        QStringList details;
+        for (const std::string& change : remedy::changesOf(project, remedy))
+            details << QString::fromStdString(change);
+        auto* button = new RemedyButton(QString::fromStdString(remedy::titleOf(remedy)),
+                                        QString::fromStdString(remedy::effectOf(remedy, shareOf)),
+                                        details.join('\n'), this);
+        const int index = static_cast<int>(buttons_.size());
+        connect(button, &QPushButton::clicked, this, [this, index] { Q_EMIT chosen(index); });
+        list_->addWidget(button);
+        buttons_.push_back(button);
+    }
+}
+
+int RemedyBox::heightOfContent(int width) const {
+    const QMargins margins = layout()->contentsMargins();
+    const int room = width - margins.left() - margins.right();
+    int height = margins.bottom() + title_->heightForWidth(room);
+    for (const RemedyButton* button : buttons_)
+        height += 4 + button->heightForWidth(room);
+    return height + 4;
+}
+
+}  // namespace tenter::desktop::findings

@@ -1,0 +1,187 @@
+// Remedies in the list of findings, chosen by mouse and keyboard, and undone.
+#include <QListView>
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include "controls/segments.h"
+#include "findings/panel.h"
+#include "remedy/wording.h"
+#include "showing.h"
+#include "window/main_window.h"
+
+namespace tenter::desktop {
+
+class RemediesTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init() {
+        window_ = shownWindow(sample("shore-walks"));
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        panel_ = window_->findChild<findings::Panel*>();
+        list_ = panel_->findChild<QListView*>();
+        QTRY_VERIFY(survey().isFresh());
+    }
+    void cleanup() { window_.reset(); }
+
+    void ofAFindingAreTheButtonsOfItsRow() {
+        const int row = rowOf("button-lines");
+        click(row);
+        QVERIFY(panel_->remedies().box() != nullptr);
+        QVERIFY(panel_->remedies().search().isRunning());
+        waitForRemedies();
+        const std::vector<findings::RemedyButton*> buttons = this->buttons();
+        const auto& remedies = *panel_->remedies().search().answer();
+        QCOMPARE(buttons.size(), remedies.size());
+        QVERIFY(buttons.size() >= 2);
+        QCoreApplication::processEvents();
+        for (std::size_t i = 0; i < buttons.size(); ++i) {
+            const findings::RemedyButton& button = *buttons[i];
+            QCOMPARE(button.accessibleName(), QString::fromStdString(remedy::titleOf(remedies[i])));
+            QCOMPARE(button.accessibleDescription(),
+                     QString::fromStdString(remedy::effectOf(remedies[i], "widths")));
+            // Nothing is clipped, and the buttons are below the text of the finding.
+            QVERIFY(button.height() >= button.heightForWidth(button.width()));
+            const QRect place(button.mapTo(list_->viewport(), QPoint()), button.size());
+            QVERIFY(list_->visualRect(index(row)).contains(place));
+        }
+        QVERIFY(!document().isModified());
+    }
+
+    void pressAppliesOneAsOneStepThatIsUndone() {
+        click(rowOf("last-word"));
+        waitForRemedies();
+        const project::Project before = document().project();
+        const remedy::Remedy remedy = panel_->remedies().search().answer()->front();
+        const std::size_t count = survey().findings().size();
+        findings::RemedyButton* const button = buttons().front();
+        list_->scrollToBottom();
+        QTest::mouseClick(button, Qt::LeftButton, {}, button->rect().center());
+        QVERIFY(document().project() == remedy.project);
+        QCOMPARE(document().undoStack().count(), 1);
+        QCOMPARE(document().undoStack().undoText(), QString::fromStdString(remedy.label));
+        // The finding is gone, and the focus is still in the list.
+        QTRY_VERIFY(survey().isFresh());
+        QVERIFY(rowOf("last-word") < 0);
+        QVERIFY(survey().findings().size() < count);
+        QVERIFY(list_->hasFocus());
+        QTest::keyClick(list_, Qt::Key_Z, Qt::ControlModifier);
+        QVERIFY(document().project() == before);
+        QTRY_VERIFY(survey().isFresh());
+        QCOMPARE(survey().findings().size(), count);
+        QVERIFY(rowOf("last-word") >= 0);
+    }
+
+    void areReachedByTheKeyboard() {
+        click(rowOf("button-lines"));
+        waitForRemedies();
+        const std::vector<findings::RemedyButton*> buttons = this->buttons();
+        for (findings::RemedyButton* button : buttons) {
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+            QCOMPARE(QApplication::focusWidget(), button);
+        }
+        QTest::keyClick(buttons.back(), Qt::Key_Backtab, Qt::ShiftModifier);
+        const remedy::Remedy remedy = panel_->remedies().search().answer()->at(buttons.size() - 2);
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+        QVERIFY(document().project() == remedy.project);
+        QCOMPARE(document().undoStack().count(), 1);
+    }
+
+    // Walking through the list opens one finding after the other.
+    void followTheOpenFinding() {
+        click(0);
+        waitForRemedies();
+        const QString first = titles().join('\n');
+        QTest::keyClick(list_, Qt::Key_Down);
+        QCOMPARE(list_->currentIndex().row(), 1);
+        waitForRemedies();
+        QVERIFY(titles().join('\n') != first);
+        QTest::keyClick(list_, Qt::Key_Up);
+        waitForRemedies();
+        QCOMPARE(titles().join('\n'), first);
+    }
+
+    // An answer about an earlier state of the row is dropped.
+    void areNeverThoseOfAnEarlierState() {
+        click(rowOf("button-lines"));
+        waitForRemedies();
+        const std::string old = panel_->remedies().search().answer()->front().label;
+        findings::RemedyButton* const button = buttons().front();
+        document().edit("Column gap", [](project::Project& project) {
+            project.style.row.columnGap = units::Length::px(40);
+        });
+        const project::Project edited = document().project();
+        // Pressed before the checks have run.
+        if (button->isVisible()) button->click();
+        QVERIFY(document().project() == edited);
+        QTRY_VERIFY(survey().isFresh());
+        if (rowOf("button-lines") >= 0) {
+            click(rowOf("button-lines"));
+            waitForRemedies();
+            for (const remedy::Remedy& remedy : *panel_->remedies().search().answer())
+                QCOMPARE(remedy.project.style.row.columnGap->css(), std::string("40px"));
+        }
+    }
+
+    // Without a remedy the row says so.
+    void areNoneIfNothingHelps() {
+        click(rowOf("picture"));
+        waitForRemedies();
+        if (panel_->remedies().search().answer()->empty()) QVERIFY(hasLabel("Tenter found no remedy"));
+    }
+
+    // A proposal or the saved version cannot be changed.
+    void areOnlyOfferedForTheDocument() {
+        click(rowOf("button-lines"));
+        waitForRemedies();
+        viewing().showSaved(true);
+        QTRY_VERIFY(survey().isFresh());
+        QVERIFY(panel_->remedies().box() == nullptr);
+        viewing().showSaved(false);
+        QTRY_VERIFY(survey().isFresh());
+        QVERIFY(panel_->remedies().box() != nullptr);
+    }
+
+private:
+    static QString sample(const QString& name) {
+        return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/") + name + ".tenter.json";
+    }
+    Document& document() { return window_->document(); }
+    Survey& survey() { return window_->survey(); }
+    Viewing& viewing() { return window_->viewing(); }
+    QModelIndex index(int row) { return list_->model()->index(row, 0); }
+    int rowOf(const std::string& check) {
+        const auto& all = survey().findings();
+        const auto found = std::ranges::find(all, check, &checks::Finding::check);
+        return found == all.end() ? -1 : static_cast<int>(found - all.begin());
+    }
+    void click(int row) {
+        QVERIFY(row >= 0);
+        list_->scrollTo(index(row));
+        QTest::mouseClick(list_->viewport(), Qt::LeftButton, {},
+                          list_->visualRect(index(row)).topLeft() + QPoint(60, 14));
+        QCOMPARE(list_->currentIndex().row(), row);
+    }
+    void waitForRemedies() { QVERIFY(panel_->remedies().search().waitFor(20000)); }
+    std::vector<findings::RemedyButton*> buttons() { return panel_->remedies().box()->buttons(); }
+    QStringList titles() {
+        QStringList all;
+        for (const findings::RemedyButton* button : buttons())
+            all << button->accessibleName();
+        return all;
+    }
+    bool hasLabel(const QString& start) {
+        for (const QLabel* label : panel_->findChildren<QLabel*>())
+            if (label->isVisible() && label->text().startsWith(start)) return true;
+        return false;
+    }
+
+    std::unique_ptr<window::MainWindow> window_;
+    findings::Panel* panel_ = nullptr;
+    QListView* list_ = nullptr;
+};
+
+}  // namespace tenter::desktop
+
+QTEST_MAIN(tenter::desktop::RemediesTest)
+#include "remedies_test.moc"
