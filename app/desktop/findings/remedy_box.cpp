@@ -1,5 +1,6 @@
 #include "findings/remedy_box.h"
 
+#include "checks/phrases.h"
 #include "remedy/wording.h"
 
 namespace tenter::desktop::findings {
@@ -40,12 +41,15 @@ void RemedyBox::showRemedies(const project::Project& project, const std::vector<
         QStringList details;
         for (const std::string& change : remedy::changesOf(project, remedy))
             details << QString::fromStdString(change);
-        auto* button = new RemedyButton(QString::fromStdString(remedy::titleOf(remedy)),
-                                        QString::fromStdString(remedy::effectOf(remedy, shareOf)),
-                                        details.join('\n'), this);
+        const std::string effect = remedy::effectOf(remedy, shareOf);
+        const std::string where = remedy.where.empty() ? "" : checks::capitalised(remedy.where) + ". ";
+        auto* button = new RemedyButton(QString::fromStdString(remedy.label),
+                                        QString::fromStdString(where + effect), details.join('\n'), this);
         const int index = static_cast<int>(buttons_.size());
         connect(button, &QPushButton::clicked, this, [this, index] { Q_EMIT chosen(index); });
         list_->addWidget(button);
+        // The layout would show it only with the next event.
+        button->show();
         buttons_.push_back(button);
     }
 }
