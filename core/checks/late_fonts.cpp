@@ -98,8 +98,7 @@ Statement statementOf(const Subject& subject, const layout::PreparedRow& before,
     const std::string fallback = familyOf(paragraphOf(before, worst, found.band));
     const std::string local = text::isGenericFamily(fallback) ? "the " + fallback + " font" : fallback;
     return {atWidths(subject, cause.there) + ", " + worstAndOthers(subject, cause) + " has " +
-                lineCount(found.before) + " until " + font + " has loaded, then " +
-                std::to_string(found.loaded),
+                lineCount(found.before) + " until " + font + " has loaded, then " + lineCount(found.loaded),
             "The page jumps when the font arrives",
             "Add an @font-face for " + local + " with “size-adjust: " + units::number(adjust * 100, 0) +
                 "%”, choose a fallback of similar width, or use “font-display: optional”"};

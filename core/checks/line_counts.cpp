@@ -42,11 +42,11 @@ TooManyLines linesOver(const Subject& subject, const char* role) {
     return found;
 }
 
-/// `from 591 to 629 px the button “Book” has 3 lines; the wish is at most 2`.
+/// `from 591 to 629 px the button “Book” has 3 lines; the wish is at most 2 lines`.
 std::string whatOf(const Subject& subject, const TooManyLines& found) {
     return atWidths(subject, found.cause.there) + ", " + worstAndOthers(subject, found.cause) + " has " +
            lineCount(static_cast<std::size_t>(found.cause.worst)) + "; the wish is at most " +
-           std::to_string(found.wished);
+           lineCount(found.wished);
 }
 
 void checkHeadingLines(const Subject& subject, Findings& out) {

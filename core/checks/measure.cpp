@@ -82,15 +82,15 @@ MeasureBeyond measureBeyond(const Subject& subject, bool over) {
 void checkMeasure(const Subject& subject, Findings& out) {
     const auto [wide, most] = measureBeyond(subject, true);
     if (wide.any())
-        report(
-            out, wide,
-            {Severity::Warning,
-             "WCAG 2.2 SC 1.4.8 (AAA)",
-             {atWidths(subject, wide.there) + ", lines of " + worstAndOthers(subject, wide) + " hold up to " +
-                  units::figure(wide.worst, 0) + " characters; the wish is at most " + units::figure(most, 0),
-              "The eye loses the start of the next line",
-              "Use larger text, a narrower row, or one more column"},
-             "long"});
+        report(out, wide,
+               {Severity::Warning,
+                "WCAG 2.2 SC 1.4.8 (AAA)",
+                {atWidths(subject, wide.there) + ", lines of " + worstAndOthers(subject, wide) +
+                     " hold up to " + units::figure(wide.worst, 0) + " characters; the wish is at most " +
+                     units::figure(most, 0) + " characters",
+                 "The eye loses the start of the next line",
+                 "Use larger text, a narrower row, or one more column"},
+                "long"});
     auto [narrow, least] = measureBeyond(subject, false);
     join(narrow.widths);
     if (narrow.any() && lengthOf(narrow.widths) >= subject.limits().leastRun)
@@ -99,7 +99,7 @@ void checkMeasure(const Subject& subject, Findings& out) {
                 "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (we did not verify this section)",
                 {atWidths(subject, narrow.there) + ", lines of " + worstAndOthers(subject, narrow) +
                      " hold only " + units::figure(-narrow.worst, 0) + " characters; the wish is at least " +
-                     units::figure(least, 0),
+                     units::figure(least, 0) + " characters",
                  "Reading such short lines is tiring", "Use smaller text, less padding, or one column fewer"},
                 "short"});
 }

@@ -182,7 +182,7 @@ void reportLines(Findings& out, const Subject& subject, const std::string& role,
     reportOutOfLine(
         out, uneven.cause,
         atWidths(subject, uneven.cause.there) + ", " + worstAndOthers(subject, uneven.cause) + " has " +
-            lineCount(uneven.more) + "; its neighbour has " + std::to_string(uneven.fewer),
+            lineCount(uneven.more) + "; its neighbour has " + lineCount(uneven.fewer),
         std::string(canAlignParts(subject) ? "Align the parts of neighbouring cards (Row › Align parts)"
                                            : "Reserve space for as many lines (Text › Minimum lines)") +
             ", or shorten the " + partKind(role),

@@ -141,10 +141,10 @@ void checkTightFits(const Subject& subject, Findings& out) {
         report(out, cause, descriptionOf(subject, cause, "", role));
     for (const auto& [role, found] : violated)
         report(out, found.cause,
-               descriptionOf(subject, found.cause,
-                             ", into " + lineCount(found.lines) + "; the wish is at most " +
-                                 std::to_string(found.wished),
-                             role + " wish"));
+               descriptionOf(
+                   subject, found.cause,
+                   ", into " + lineCount(found.lines) + "; the wish is at most " + lineCount(found.wished),
+                   role + " wish"));
 }
 
 void remedyTightFits(Candidates& out) {

@@ -45,7 +45,7 @@ TEST(TightFitCheck, ReportsNarrowRangesThatWouldViolateAWish) {
     project::Project project = fitting(0.002);
     const Finding found = findingOf(project, "tight-fit");
     expectSpans(found, {{320, 340}});
-    EXPECT_NE(found.says.find("differently, into 2 lines; the wish is at most 1."), std::string::npos)
+    EXPECT_NE(found.says.find("differently, into 2 lines; the wish is at most 1 line."), std::string::npos)
         << found.says;
     project::ownWishesOrNew(project, "heading", {}).lines = 2;
     EXPECT_FALSE(has(project, "tight-fit"));

@@ -20,7 +20,7 @@ private Q_SLOTS:
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
         panel_ = window_->findChild<findings::Panel*>();
         list_ = panel_->findChild<QListView*>();
-        QTRY_VERIFY(survey().isFresh());
+        QTRY_VERIFY(checking().isFresh());
     }
     void cleanup() { window_.reset(); }
 
@@ -54,7 +54,7 @@ private Q_SLOTS:
         waitForRemedies();
         const project::Project before = document().project();
         const remedy::Remedy remedy = panel_->remedies().search().answer()->front();
-        const std::size_t count = survey().findings().size();
+        const std::size_t count = checking().findings().size();
         findings::RemedyButton* const button = buttons().front();
         QCoreApplication::processEvents();
         QVERIFY(button->isVisible());
@@ -63,14 +63,14 @@ private Q_SLOTS:
         QCOMPARE(document().undoStack().count(), 1);
         QCOMPARE(document().undoStack().undoText(), QString::fromStdString(remedy.label));
         // The finding is gone, and the focus is still in the list.
-        QTRY_VERIFY(survey().isFresh());
+        QTRY_VERIFY(checking().isFresh());
         QVERIFY(rowOf("last-word") < 0);
-        QVERIFY(survey().findings().size() < count);
+        QVERIFY(checking().findings().size() < count);
         QVERIFY(list_->hasFocus());
         QTest::keyClick(list_, Qt::Key_Z, Qt::ControlModifier);
         QVERIFY(document().project() == before);
-        QTRY_VERIFY(survey().isFresh());
-        QCOMPARE(survey().findings().size(), count);
+        QTRY_VERIFY(checking().isFresh());
+        QCOMPARE(checking().findings().size(), count);
         QVERIFY(rowOf("last-word") >= 0);
     }
 
@@ -116,7 +116,7 @@ private Q_SLOTS:
         // Pressed before the checks have run.
         if (button->isVisible()) button->click();
         QVERIFY(document().project() == edited);
-        QTRY_VERIFY(survey().isFresh());
+        QTRY_VERIFY(checking().isFresh());
         if (rowOf("button-lines") >= 0) {
             click(rowOf("button-lines"));
             waitForRemedies();
@@ -131,7 +131,7 @@ private Q_SLOTS:
             for (project::Part& part : project.cards[0].parts)
                 if (auto* picture = std::get_if<project::PicturePart>(&part)) picture->alt.clear();
         });
-        QTRY_VERIFY(survey().isFresh());
+        QTRY_VERIFY(checking().isFresh());
         click(rowOf("alternative"));
         waitForRemedies();
         QVERIFY(panel_->remedies().search().answer()->empty());
@@ -142,11 +142,11 @@ private Q_SLOTS:
     void areOnlyOfferedForTheDocument() {
         click(rowOf("button-lines"));
         waitForRemedies();
-        viewing().showSaved(true);
-        QTRY_VERIFY(survey().isFresh());
+        session().shown.showSaved(true);
+        QTRY_VERIFY(checking().isFresh());
         QVERIFY(panel_->remedies().box() == nullptr);
-        viewing().showSaved(false);
-        QTRY_VERIFY(survey().isFresh());
+        session().shown.showSaved(false);
+        QTRY_VERIFY(checking().isFresh());
         QVERIFY(panel_->remedies().box() != nullptr);
     }
 
@@ -154,12 +154,12 @@ private:
     static QString sample(const QString& name) {
         return QStringLiteral(TENTER_SOURCE_DIR "/sample-projects/") + name + ".tenter.json";
     }
-    Document& document() { return window_->document(); }
-    Survey& survey() { return window_->survey(); }
-    Viewing& viewing() { return window_->viewing(); }
+    Document& document() { return session().document; }
+    Session& session() { return window_->session; }
+    CheckRunner& checking() { return session().checks; }
     QModelIndex index(int row) { return list_->model()->index(row, 0); }
     int rowOf(const std::string& check) {
-        const auto& all = survey().findings();
+        const auto& all = checking().findings();
         const auto found = std::ranges::find(all, check, &checks::Finding::check);
         return found == all.end() ? -1 : static_cast<int>(found - all.begin());
     }

@@ -6,7 +6,7 @@ namespace tenter::desktop::findings {
 
 RowRemedies::RowRemedies(Session& session, const Model& model, QListView& list, Delegate& delegate,
                          QObject* parent)
-    : QObject(parent), survey_(survey), viewing_(viewing), model_(model), list_(list), delegate_(delegate) {
+    : QObject(parent), session_(session), model_(model), list_(list), delegate_(delegate) {
     delegate_.setRoomBelow([this](int width) { return box_ ? box_->heightOfContent(width) : 0; });
     connect(&search_, &RemedySearch::answered, this, &RowRemedies::showAnswer);
 }

@@ -57,7 +57,7 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     line->setBackgroundRole(QPalette::Midlight);
     box->addWidget(line);
     box->addWidget(foot_);
-    foot_->setFixedHeight(footHeight);
+    foot_->setMinimumHeight(footHeight);
     foot_->setContentsMargins(24, 4, 12, 4);
     foot_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 
@@ -86,7 +86,7 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     connect(&soon_, &QTimer::timeout, this, &SidePanel::refreshNow);
     connect(tabs_, &QTabBar::currentChanged, this, [this] {
         stack_->setCurrentWidget(currentPage().area);
-        foot_->clear();
+        showMessage({});
         refreshNow();
     });
     connect(subject_, &QComboBox::activated, this,
@@ -108,7 +108,18 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
 
 void SidePanel::showMessage(const QString& text) {
     foot_->setText(text);
+    fitFoot();
     messageFor_ = text.isEmpty() ? nullptr : QApplication::focusWidget();
+}
+
+// Only a message of many lines takes room from the panel above it.
+void SidePanel::fitFoot() {
+    foot_->setFixedHeight(std::max(footHeight, foot_->text().isEmpty() ? 0 : foot_->heightForWidth(width())));
+}
+
+void SidePanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitFoot();
 }
 
 void SidePanel::addPanel(PanelKind kind, const QString& title, Panel* panel) {

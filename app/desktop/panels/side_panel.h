@@ -40,8 +40,12 @@ Q_SIGNALS:
     void importRowRequested();
     void ownMarkupRequested();  ///< the imported markup must be replaced by Tenter’s
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void showMessage(const QString& text);
+    void fitFoot();
     /// A panel with the scroll area that is its page.
     struct Page {
         PanelKind kind;

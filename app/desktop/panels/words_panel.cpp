@@ -30,15 +30,16 @@ struct WordsPanel::Line : QWidget {
 
 namespace {
 
-/// `Room for 14 more characters at 961 px`.
+/// `Room for 14 more characters in 2 lines, at 961 px`.
 QString roomTitle(const checks::RoomForCopy& room) {
-    const QString at = " at " + pixels(room.width);
-    if (room.spare == 0) return "No room for more characters" + at;
+    const QString lines = linesTitle(static_cast<std::size_t>(room.lines));
+    const QString at = ", at " + pixels(room.width);
+    if (room.spare == 0) return "No room for more characters in " + lines + at;
     const int count = std::abs(room.spare);
     const QString characters = count == 1 ? "character" : "characters";
-    return (room.spare < 0 ? QString("%1 %2 too long") : QString("Room for %1 more %2"))
+    return (room.spare < 0 ? QString("%1 %2 too long for %3") : QString("Room for %1 more %2 in %3"))
                .arg(count)
-               .arg(characters) +
+               .arg(characters, lines) +
            at;
 }
 

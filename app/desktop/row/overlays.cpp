@@ -280,7 +280,7 @@ void paintTightFits(OverlayTools& tools) {
             wedge.closeSubpath();
             tools.painter.setRenderHint(QPainter::Antialiasing, true);
             tools.painter.fillPath(wedge, accent);
-            const QString value = QObject::tr("slack %1").arg(percent(laid.line.slack, 2));
+            const QString value = QObject::tr("slack %1 of the line").arg(percent(laid.line.slack, 2));
             const double width = QFontMetricsF(tools.painter.font()).horizontalAdvance(value);
             paintValue(tools.painter, {x + out * (12 + width / 2), y}, value, {accent, accent, ground});
         }

@@ -1,13 +1,15 @@
 #include "window/status_note.h"
 
 #include <QAccessible>
+#include <algorithm>
 
 namespace tenter::desktop::window {
 
 namespace {
 
-constexpr int holdTime = 4000;  // ms
-constexpr int fadeTime = 400;   // ms
+constexpr int holdTime = 4000;   // ms
+constexpr int readingTime = 60;  // ms for each character
+constexpr int fadeTime = 400;    // ms
 
 }  // namespace
 
@@ -15,20 +17,29 @@ StatusNote::StatusNote(QWidget* parent)
     : QLabel(parent), effect_(new QGraphicsOpacityEffect(this)), fade_(effect_, "opacity") {
     setGraphicsEffect(effect_);
     setAccessibleName("Last message");
+    setWordWrap(true);
     fade_.setDuration(fadeTime);
     fade_.setStartValue(1.0);
     fade_.setEndValue(0.0);
     hold_.setSingleShot(true);
-    hold_.setInterval(holdTime);
     connect(&hold_, &QTimer::timeout, &fade_, [this] { fade_.start(); });
-    connect(&fade_, &QPropertyAnimation::finished, this, &QLabel::clear);
+    connect(&fade_, &QPropertyAnimation::finished, this, [this] {
+        clear();
+        fit();
+    });
+}
+
+// A message longer than the status bar makes it higher until it fades.
+void StatusNote::fit() {
+    setMinimumHeight(text().isEmpty() ? 0 : heightForWidth(width()));
 }
 
 void StatusNote::showMessage(const QString& text) {
     fade_.stop();
     effect_->setOpacity(1);
     setText(text);
-    hold_.start();
+    fit();
+    hold_.start(std::max(holdTime, readingTime * static_cast<int>(text.size())));
     QAccessibleEvent event(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&event);
 }

@@ -16,6 +16,8 @@ public:
     void showMessage(const QString& text);
 
 private:
+    void fit();
+
     QGraphicsOpacityEffect* effect_;
     QPropertyAnimation fade_;
     QTimer hold_;
