@@ -184,7 +184,7 @@ private:
         return false;
     }
 
-    std::unique_ptr<window::MainWindow> window_;
+    std::unique_ptr<TestWindow> window_;
     findings::Panel* panel_ = nullptr;
     QListView* list_ = nullptr;
 };

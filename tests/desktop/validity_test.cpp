@@ -1,5 +1,6 @@
 // Edits that would make the project invalid are refused: a saved project can always be opened again.
 #include <QLineEdit>
+#include <QStatusBar>
 #include <QtTest>
 #include <variant>
 
@@ -101,6 +102,44 @@ private Q_SLOTS:
         QVERIFY2(words.contains("the picture is beside the text (“Card picture” in the band ") &&
                      !words.contains("/variants"),
                  qPrintable(words));
+    }
+
+    // Real presses of “On” where two settings prevent it, in the narrowest window.
+    void showsAllLinesOfAMessage() {
+        edit([](project::Project& project) {
+            project.style.card.padding.top = units::Length::percent(5);
+            project.style.row.lastLine = project::LastLine::Center;
+        });
+        openPanel(panels::PanelKind::Row);
+        QAbstractButton* on = nullptr;
+        for (auto* button : side().findChildren<QAbstractButton*>())
+            if (button->text() == "On" && button->isVisible()) on = button;
+        QVERIFY(on != nullptr);
+        const int steps = document().undoStack().count();
+        QTest::mouseClick(on, Qt::LeftButton, {}, on->rect().center());
+        settle();
+        QCOMPARE(document().undoStack().count(), steps);
+        QLabel* const message = label("“Align parts” cannot be “On”");
+        QVERIFY(message != nullptr);
+        QVERIFY(!message->text().contains("/style") && !message->text().contains("/variants"));
+        QVERIFY(message->height() >= message->heightForWidth(message->width()));
+        // The room that a long message took is given back.
+        const int tall = message->height();
+        edit([](project::Project& project) { project.style.card.padding.top = units::Length(); });
+        QVERIFY(message->text().isEmpty());
+        QVERIFY(message->height() < tall);
+    }
+
+    void showsAllLinesOfAMessageInTheStatusBar() {
+        auto* note = window_->findChild<window::StatusNote*>();
+        const int usual = window_->statusBar()->height();
+        note->showMessage(QString("A message that is longer than the status bar is wide. ").repeated(8));
+        settle();
+        QVERIFY(note->height() >= note->heightForWidth(note->width()));
+        QVERIFY(window_->statusBar()->height() > usual);
+        note->showMessage("Short.");
+        settle();
+        QCOMPARE(window_->statusBar()->height(), usual);
     }
 
     // A view without a place for messages: the status bar.
