@@ -57,7 +57,7 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     line->setBackgroundRole(QPalette::Midlight);
     box->addWidget(line);
     box->addWidget(foot_);
-    foot_->setMinimumHeight(footHeight);
+    foot_->setFixedHeight(footHeight);
     foot_->setContentsMargins(24, 4, 12, 4);
     foot_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 

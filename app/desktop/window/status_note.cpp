@@ -17,7 +17,6 @@ StatusNote::StatusNote(QWidget* parent)
     : QLabel(parent), effect_(new QGraphicsOpacityEffect(this)), fade_(effect_, "opacity") {
     setGraphicsEffect(effect_);
     setAccessibleName("Last message");
-    setWordWrap(true);
     fade_.setDuration(fadeTime);
     fade_.setStartValue(1.0);
     fade_.setEndValue(0.0);
@@ -31,7 +30,9 @@ StatusNote::StatusNote(QWidget* parent)
 
 // A message longer than the status bar makes it higher until it fades.
 void StatusNote::fit() {
-    setMinimumHeight(text().isEmpty() ? 0 : heightForWidth(width()));
+    const bool isLong = fontMetrics().horizontalAdvance(text()) > width();
+    setWordWrap(isLong);
+    setMinimumHeight(isLong ? heightForWidth(width()) : 0);
 }
 
 void StatusNote::showMessage(const QString& text) {
