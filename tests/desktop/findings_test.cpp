@@ -102,6 +102,7 @@ private Q_SLOTS:
         session().view.setWidth(1000);
         const QImage before = row()->viewport()->grab().toImage();
         const int line = 2;
+        list_->scrollTo(index(line));
         QTest::mouseClick(list_->viewport(), Qt::LeftButton, {}, list_->visualRect(index(line)).center());
         const checks::Finding finding = checks().findings()[line];
         QCOMPARE(checks().chosen(), std::optional<std::size_t>(line));
