@@ -110,7 +110,7 @@ private Q_SLOTS:
         const std::string old = panel_->remedies().search().answer()->front().label;
         findings::RemedyButton* const button = buttons().front();
         document().edit("Column gap", [](project::Project& project) {
-            project.style.row.columnGap = units::Length::px(40);
+            project.row().style.row.columnGap = units::Length::px(40);
         });
         const project::Project edited = document().project();
         // Pressed before the checks have run.
@@ -121,14 +121,14 @@ private Q_SLOTS:
             click(rowOf("button-lines"));
             waitForRemedies();
             for (const remedy::Remedy& remedy : *panel_->remedies().search().answer())
-                QCOMPARE(remedy.project.style.row.columnGap->css(), std::string("40px"));
+                QCOMPARE(remedy.project.row().style.row.columnGap->css(), std::string("40px"));
         }
     }
 
     // Nobody but its author can write what a picture shows.
     void areNoneIfNothingHelps() {
         document().edit("Alternative text", [](project::Project& project) {
-            for (project::Part& part : project.cards[0].parts)
+            for (project::Part& part : project.row().cards[0].parts)
                 if (auto* picture = std::get_if<project::PicturePart>(&part)) picture->alt.clear();
         });
         QTRY_VERIFY(checking().isFresh());

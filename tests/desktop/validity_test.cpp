@@ -107,8 +107,8 @@ private Q_SLOTS:
     // Real presses of “On” where two settings prevent it, in the narrowest window.
     void showsAllLinesOfAMessage() {
         edit([](project::Project& project) {
-            project.style.card.padding.top = units::Length::percent(5);
-            project.style.row.lastLine = project::LastLine::Center;
+            project.row().style.card.padding.top = units::Length::percent(5);
+            project.row().style.row.lastLine = project::LastLine::Center;
         });
         openPanel(panels::PanelKind::Row);
         QAbstractButton* on = nullptr;
@@ -125,7 +125,7 @@ private Q_SLOTS:
         QVERIFY(message->height() >= message->heightForWidth(message->width()));
         // The room that a long message took is given back.
         const int tall = message->height();
-        edit([](project::Project& project) { project.style.card.padding.top = units::Length(); });
+        edit([](project::Project& project) { project.row().style.card.padding.top = units::Length(); });
         QVERIFY(message->text().isEmpty());
         QVERIFY(message->height() < tall);
     }
