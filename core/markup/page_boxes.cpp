@@ -148,13 +148,16 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
         return inFlexRow(outer, node, parent);
     else if (context == Context::Grid)
         return inGrid(outer, node, parent);
-    const Edges edges = edgesOf(node, outer.width);
+    Edges edges = edgesOf(node, outer.width);
     std::optional<Line> content = sizeOf(node, "width", outer.width, edges);
     const std::string display = styles_.value(node, "display");
     const std::string floating = styles_.value(node, "float");
     const bool floats =
         isIn(floating, {"left", "right", "inline-start", "inline-end"}) && context == Context::Block;
     const bool shrinks = floats || display.starts_with("inline") || display.starts_with("table");
+    // Automatic margins of floats and of boxes in lines are 0. CSS 2 § 10.3.5, § 10.3.9.
+    if (floats || (display.starts_with("inline") && context == Context::Block))
+        edges.autoLeft = edges.autoRight = false;
     double alignment = 0;
     if (context == Context::FlexColumn) {
         std::string align = styles_.value(node, "align-self");

@@ -55,7 +55,8 @@ const strengthened = (selector, random) =>
 const ways = {
   first: (rules, i) => [rules[i], ...rules.filter((_, at) => at !== i)],
   last: (rules, i) => [...rules.filter((_, at) => at !== i), rules[i]],
-  strong: (rules, i, random) => rules.with(i, {...rules[i], selector: strengthened(rules[i].selector, random)}),
+  // :is() drops pseudo-elements.
+  strong: (rules, i, random) => rules[i].selector.includes('::') ? rules : rules.with(i, {...rules[i], selector: strengthened(rules[i].selector, random)}),
   important: (rules, i) => rules.with(i, {...rules[i], body: important(rules[i].body)}),
   layer: (rules, i) => rules.with(i, {...rules[i], around: ['@layer mutated', ...rules[i].around]}),
   media: (rules, i, random) => rules.with(i, {...rules[i], around: [conditions(random), ...rules[i].around]}),
