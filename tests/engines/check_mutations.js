@@ -61,7 +61,7 @@ try {
     if (!page.name.includes(given.only)) continue;
     const tab = await browser.newPage();
     await tab.goto(server.add(page.html).alone, {waitUntil: 'load'});
-    const rules = await tab.evaluate(rulesOfRow, rowClass);
+    const rules = JSON.parse(await tab.evaluate(rulesOfRow, rowClass));
     await tab.close();
     if (rules.length > 0) pages.push({...page, rules, bare: page.html.replace(/<style>[^]*?<\/style>/g, '')});
   }

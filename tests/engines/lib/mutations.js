@@ -3,7 +3,7 @@
 
 /**
  * Runs in the browser: the style rules that match the element of class `rowClass`, something in it or one of its ancestors,
- * as {around, selector, body}: the at-rules around it, its selector list and its declarations.
+ * as JSON text of {around, selector, body}: the at-rules around it, its selector list and its declarations.
  */
 export function rulesOfRow(rowClass) {
   const row = document.querySelector(`.${CSS.escape(rowClass)}`);
@@ -28,7 +28,7 @@ export function rulesOfRow(rowClass) {
     }
   };
   for (const sheet of document.styleSheets) walk(sheet.cssRules, []);
-  return found;
+  return JSON.stringify(found);
 }
 
 /** CSS text of rules. */
