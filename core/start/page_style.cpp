@@ -11,6 +11,7 @@
 
 #include "css/ascii.h"
 #include "css/cascade.h"
+#include "css/longhands.h"
 #include "markup/browser_sheet.h"
 #include "markup/matching.h"
 
@@ -69,12 +70,11 @@ std::optional<Colour> colourIn(const std::string& text) {
     return rgbIn(text);
 }
 
-/// The first word of a value, such as `1px` of `1px solid #ccc`, for which `read` gives a result.
+/// The first part of a value, such as `rgb(0, 0, 0)` of `rgb(0, 0, 0) none`, for which `read` gives a result.
 template <class Read>
-auto firstWord(const std::string& text, Read read) -> decltype(read(text)) {
-    std::istringstream words(text);
-    for (std::string word; words >> word;)
-        if (auto found = read(word)) return found;
+auto firstPart(const std::string& text, Read read) -> decltype(read(text)) {
+    for (const std::string& part : css::valueParts(text))
+        if (auto found = read(part)) return found;
     return std::nullopt;
 }
 
@@ -128,8 +128,8 @@ private:
         return lengthIn(styles_.value(node, property));
     }
     std::optional<Colour> background(NodeId node) {
-        if (const auto own = colour(node, "background-color")) return own;
-        return firstWord(styles_.value(node, "background"), colourIn);
+        // Of the shorthand `background` the whole value is known.
+        return firstPart(styles_.value(node, "background-color"), colourIn);
     }
 
     void readSides(project::Sides& sides, NodeId node) {
@@ -142,9 +142,9 @@ private:
     void readBorder(project::Border& border, NodeId node) {
         const std::string whole = styles_.value(node, "border-top");
         border.width = length(node, "border-top-width");
-        if (!border.width) border.width = firstWord(whole, lengthIn).value_or(Length());
+        if (!border.width) border.width = firstPart(whole, lengthIn).value_or(Length());
         border.colour = colour(node, "border-top-color");
-        if (!border.colour) border.colour = firstWord(whole, colourIn);
+        if (!border.colour) border.colour = firstPart(whole, colourIn);
     }
 
     void readBox(project::Sides& padding, project::Border& border, std::optional<Length>& radius,
@@ -152,7 +152,7 @@ private:
         readSides(padding, node);
         readBorder(border, node);
         radius = length(node, "border-top-left-radius");
-        if (!radius) radius = firstWord(styles_.value(node, "border-radius"), lengthIn).value_or(Length());
+        if (!radius) radius = firstPart(styles_.value(node, "border-radius"), lengthIn).value_or(Length());
     }
 
     void readCard(project::CardSettings& card, NodeId node) {

@@ -97,7 +97,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     connect(&thumbnails_, &Thumbnails::arrived, this, [this](const QString& file, const QImage& image) {
         const auto [from, to] = waiting_.equal_range(file);
         for (auto at = from; at != to; ++at)
-            at->second->setImage(image);
+            if (at->second) at->second->setImage(image);
         waiting_.erase(from, to);
     });
     setSamples({});
@@ -146,9 +146,6 @@ QWidget* StartPage::buildHead(QWidget* parent) {
 void StartPage::request(const QString& file, ProjectTile* tile) {
     const double ratio = devicePixelRatioF();
     waiting_.emplace(file, tile);
-    connect(tile, &QObject::destroyed, this, [this, tile] {
-        std::erase_if(waiting_, [tile](const auto& one) { return one.second == tile; });
-    });
     thumbnails_.request(file,
                         QSizeF(ProjectTile::imageWidth * ratio, ProjectTile::imageHeight * ratio).toSize());
 }

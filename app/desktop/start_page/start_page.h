@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QPointer>
 #include <QWidget>
 #include <map>
 #include <vector>
@@ -37,8 +38,8 @@ private:
     QWidget* buildHead(QWidget* parent);
     void request(const QString& file, ProjectTile* tile);
 
-    Thumbnails thumbnails_;
-    std::multimap<QString, ProjectTile*> waiting_;  ///< tiles by project file
+    Thumbnails thumbnails_{this};
+    std::multimap<QString, QPointer<ProjectTile>> waiting_;  ///< tiles by project file
     QLabel* dropHint_ = nullptr;
     TileGrid* recent_;
     TileGrid* samples_;
