@@ -77,7 +77,7 @@ void MainWindow::buildEditMenu() {
     undo->setShortcut(QKeySequence::Undo);
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu->addActions({undo, redo});
-    needsProject(menu->addAction("&Undo list…", QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Z), this,
+    needsProject(menu->addAction("Undo &list…", QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Z), this,
                                  [this] { showUndoList(session_.document.undoStack(), this); }));
     menu->addSeparator();
     needsProject(
