@@ -33,9 +33,14 @@ std::string nestedSelectors(std::string_view outer, std::string_view nested) {
     bool named = false;
     bool relative = false;
     bool begins = true;
+    bool first = true;
     std::vector<TokenKind> closers;
     const auto finish = [&] {
-        out += (out.empty() ? "" : ", ") + (named && !relative ? one : parent + " " + one);
+        // Without a selector the rule stays invalid, and is not one for the outer rule's elements.
+        if (begins) one.clear();
+        if (!begins && !(named && !relative)) one = parent + " " + one;
+        out += (first ? "" : ", ") + one;
+        first = false;
         one.clear();
         named = relative = false;
         begins = true;
