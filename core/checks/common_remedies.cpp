@@ -239,10 +239,10 @@ void proposeWordBreaks(Candidates& out) {
          {std::pair{OverflowWrap::BreakWord, "Break"}, std::pair{OverflowWrap::Anywhere, "Break anywhere"}})
         out.set(
             "Set “Long words” of " + roleTexts(roles) + " to “" + title + "”", Candidates::Scope::Look,
-            [&](Settings& settings, std::size_t band) {
+            [&, wanted = value](Settings& settings, std::size_t band) {
                 for (const std::string& role : roles)
-                    if (out.settings(band).text.find(role)->overflowWrap != value)
-                        settings.text.of(role).overflowWrap = value;
+                    if (out.settings(band).text.find(role)->overflowWrap != wanted)
+                        settings.text.of(role).overflowWrap = wanted;
             },
             "long words");
     out.set("Turn on soft hyphens of " + roleTexts(roles), Candidates::Scope::Look,

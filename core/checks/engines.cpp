@@ -212,7 +212,9 @@ void writeAtBreaks(project::TextPart& text, const std::set<std::string>& words, 
             const std::string& own = run.text;
             const std::size_t found = own.find(before + after);
             if (found == std::string::npos) continue;
-            run.text = own.substr(0, found) + before + mark + own.substr(found + before.size());
+            std::string marked = own.substr(0, found);
+            marked.append(before).append(mark).append(own, found + before.size());
+            run.text = marked;
         }
     }
 }

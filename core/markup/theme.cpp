@@ -31,7 +31,8 @@ std::string layerName(const css::Sheet& sheet, std::size_t layer) {
     for (std::optional<std::size_t> each = layer; each; each = sheet.layers[*each].parent) {
         std::string own = sheet.layers[*each].name;
         if (own.empty()) own = "unnamed-" + std::to_string(*each);
-        name = name.empty() ? own : own + "." + name;
+        if (!name.empty()) own.append(".").append(name);
+        name = std::move(own);
     }
     return name;
 }

@@ -154,9 +154,11 @@ void checkRising(ReadContext& context, const std::vector<T>& list, const std::st
         const ReadContext::Step step = context.at(i);
         const bool isLast = i + 1 == list.size();
         if (!isLast && !list[i].upTo) {
+            // NOLINTNEXTLINE(performance-inefficient-string-concatenation)
             context.wrong("The " + what + " has no end; only the last " + what + " may have none.",
                           R"(Add "upTo" with a width in px.)");
         } else if (list[i].upTo && *list[i].upTo <= last) {
+            // NOLINTNEXTLINE(performance-inefficient-string-concatenation)
             context.wrong("The " + what + " ends at or below the end of the " + what + " before it.",
                           "Put the " + what + "s in order of rising widths.");
         }

@@ -51,7 +51,7 @@ std::string effectOf(const Remedy& remedy, const std::string& shareOf) {
 }
 
 std::string sentenceOf(const project::Project& project, const Change& change) {
-    const std::string what = checks::textOf({change.finding.statement.what, {}, {}}, change.finding.profiles);
+    std::string what = checks::textOf({change.finding.statement.what, {}, {}}, change.finding.profiles);
     if (project.row().variants.size() == 1) return what;
     return "Variant " + project::quotedTitle(project, change.variant) + ": " + what;
 }
