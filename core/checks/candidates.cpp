@@ -80,6 +80,7 @@ std::string titleOfBands(const Subject& subject, const std::vector<BandChange>& 
     constexpr std::size_t mostNamed = 2;
     if (changes.size() > mostNamed) return "in " + std::to_string(changes.size()) + " bands";
     std::vector<std::string> titles;
+    titles.reserve(changes.size());
     for (const auto& [band, change] : changes)
         titles.push_back(project::bandTitle(subject.project, subject.variant, band));
     return (titles.size() == 1 ? "in the band " : "in the bands ") + project::listed(titles);

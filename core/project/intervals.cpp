@@ -13,6 +13,7 @@ std::vector<Interval> intervals(const Page& page, const Variant& variant) {
     std::ranges::sort(ends);
     ends.erase(std::unique(ends.begin(), ends.end()), ends.end());
     std::vector<Interval> all;
+    all.reserve(ends.size() + 1);
     for (const double end : ends)
         all.push_back({end, bandAt(variant, end), page.rangeAt(end)});
     const std::size_t last = variant.bands.empty() ? 0 : variant.bands.size() - 1;

@@ -3,6 +3,22 @@
 
 namespace tenter::project {
 
+namespace {
+
+/// Reads a container or a change of one: they have the same members.
+template <class AnyContainer>
+bool readContainer(ReadContext& context, const Json& json, AnyContainer& out) {
+    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "place", "padding", "background"});
+    object.read("width", out.width);
+    object.read("maxWidth", out.maxWidth);
+    object.read("place", out.place);
+    object.read("padding", out.padding);
+    object.read("background", out.background);
+    return context.isSound();
+}
+
+}  // namespace
+
 bool readValue(ReadContext& context, const Json& json, Scrollbar& out) {
     ObjectReader object(context, json, out.fileKeys, {"width", "always"});
     object.read("width", out.width);
@@ -11,23 +27,11 @@ bool readValue(ReadContext& context, const Json& json, Scrollbar& out) {
 }
 
 bool readValue(ReadContext& context, const Json& json, Container& out) {
-    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "place", "padding", "background"});
-    object.read("width", out.width);
-    object.read("maxWidth", out.maxWidth);
-    object.read("place", out.place);
-    object.read("padding", out.padding);
-    object.read("background", out.background);
-    return context.isSound();
+    return readContainer(context, json, out);
 }
 
 bool readValue(ReadContext& context, const Json& json, ContainerChange& out) {
-    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "place", "padding", "background"});
-    object.read("width", out.width);
-    object.read("maxWidth", out.maxWidth);
-    object.read("place", out.place);
-    object.read("padding", out.padding);
-    object.read("background", out.background);
-    return context.isSound();
+    return readContainer(context, json, out);
 }
 
 bool readValue(ReadContext& context, const Json& json, PageRange& out) {

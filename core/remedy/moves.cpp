@@ -14,8 +14,9 @@ constexpr double beyond = 0.01;
 
 std::set<double> widthsOf(const project::Project& project, std::size_t variant) {
     std::set<double> widths;
-    for (double width = project.leastWidth; width < project.mostWidth; width += step)
-        widths.insert(width);
+    const int steps = static_cast<int>(std::ceil((project.mostWidth - project.leastWidth) / step));
+    for (int i = 0; i < steps; ++i)
+        widths.insert(project.leastWidth + i * step);
     widths.insert(project.mostWidth);
     for (const project::Band& band : project.row().variants[variant].bands)
         if (band.upTo && *band.upTo >= project.leastWidth && *band.upTo < project.mostWidth)

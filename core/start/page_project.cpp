@@ -17,7 +17,6 @@ namespace tenter::start {
 namespace {
 
 using markup::NodeId;
-using markup::noNode;
 using markup::Tree;
 
 /// A class that no page has.

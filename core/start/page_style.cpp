@@ -20,7 +20,6 @@ namespace tenter::start {
 namespace {
 
 using markup::NodeId;
-using markup::noNode;
 using project::Length;
 using units::Colour;
 using units::Unit;

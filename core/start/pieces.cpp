@@ -159,12 +159,12 @@ void addBlocks(const std::vector<Block>& blocks, PastedText& out) {
         const bool isOne = block.size() == 1;
         const bool isAfterText =
             maker.hasCard() && hasRole(maker.card(), "body") && !hasRole(maker.card(), "button");
-        if (!block.front().part.role.empty() && maker.hasCard()) {
+        const bool statesItsRole = !block.front().part.role.empty();
+        const bool isButton = isOne && isAfterText && isLabel(first);
+        if (maker.hasCard() && (statesItsRole || (!isButton && !isShort(first)))) {
             addRest(maker, block, 0);
-        } else if (isOne && isAfterText && isLabel(first)) {
+        } else if (isButton) {
             maker.add(block.front(), "button");
-        } else if (!isShort(first) && maker.hasCard()) {
-            addRest(maker, block, 0);
         } else if (i == 0 && isOne && blocks.size() > 2 && isShort(first) && blocks[1].size() > 1 &&
                    isShort(textOf(blocks[1].front()))) {
             out.title = first;

@@ -227,9 +227,9 @@ void WordsPanel::rebuild() {
         built_.push_back(buildLine(i));
         lines_->addWidget(built_.back());
     }
-    if (focusAfterRebuild_ < built_.size() && built_[focusAfterRebuild_]->copy)
-        built_[focusAfterRebuild_]->copy->setFocus();
-    focusAfterRebuild_ = none;
+    if (focusAfterRebuild_ && *focusAfterRebuild_ < built_.size() && built_[*focusAfterRebuild_]->copy)
+        built_[*focusAfterRebuild_]->copy->setFocus();
+    focusAfterRebuild_.reset();
 }
 
 WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {

@@ -57,8 +57,7 @@ private:
     bool builtGiven_ = false;
     std::vector<std::string> builtShape_;
     std::vector<Line*> built_;
-    static constexpr std::size_t none = static_cast<std::size_t>(-1);
-    std::size_t focusAfterRebuild_ = none;  ///< the part that was moved by a key
+    std::optional<std::size_t> focusAfterRebuild_;  ///< the part that was moved by a key
 };
 
 }  // namespace tenter::desktop::panels
