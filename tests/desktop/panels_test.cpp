@@ -1,8 +1,7 @@
 // All panels: everything is visible, every setting can be found, keys work as described.
-#include <QAbstractItemView>
 #include <QClipboard>
-#include <QCompleter>
 #include <QContextMenuEvent>
+#include <QListView>
 #include <QMenu>
 #include <QProcess>
 #include <QScrollBar>
@@ -45,16 +44,54 @@ private Q_SLOTS:
 
     void goesToTheFoundSettingThatIsLit() {
         QLineEdit* search = seek("size");
-        auto* list = search->completer()->popup();
-        QTRY_VERIFY(list->isVisible());
-        QTest::keyClick(list, Qt::Key_Down);
-        QTest::keyClick(list, Qt::Key_Down);
+        auto* list = foundSettings();
+        QVERIFY(list->isVisible());
+        QCOMPARE(list->currentIndex().row(), 0);
+        QTest::keyClick(search, Qt::Key_Down);
         const QString lit = list->currentIndex().data().toString();
-        QVERIFY(list->currentIndex().row() == 1 && search->text() == lit);
-        QTest::keyClick(list, Qt::Key_Return);
+        QVERIFY(list->currentIndex().row() == 1 && search->text() == "size");
+        QTest::keyClick(search, Qt::Key_Return);
         QTRY_VERIFY(search->text().isEmpty() && !list->isVisible() && !search->hasFocus());
         const QString gone = QApplication::focusWidget()->accessibleName();
         QCOMPARE(gone, nameOf(lit));
+        // Or by a click.
+        seek("size");
+        const QRect second = list->visualRect(list->model()->index(1, 0));
+        QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, second.center());
+        QVERIFY(!list->isVisible());
+        QCOMPARE(QApplication::focusWidget()->accessibleName(), gone);
+    }
+
+    void closesTheListOfFoundSettings() {
+        QLineEdit* search = seek("gap");
+        auto* list = foundSettings();
+        QVERIFY(list->isVisible());
+        QVERIFY(window_->rect().contains(list->geometry()));
+        QTRY_VERIFY(list->sizeHintForColumn(0) <= list->viewport()->width());
+        QTest::keyClick(search, Qt::Key_Escape);
+        QVERIFY(!list->isVisible() && search->text().isEmpty() && search->hasFocus());
+        // A click on a tab beside the list, and on one that was below it, opens that panel.
+        auto* tabs = window_->findChild<QTabBar*>();
+        const auto clickTab = [&](int tab) {
+            const QPoint at = tabs->mapTo(window_.get(), tabs->tabRect(tab).center());
+            QTest::mouseClick(window_->windowHandle(), Qt::LeftButton, {}, at);
+        };
+        seek("gap");
+        QVERIFY(list->isVisible());
+        clickTab(5);
+        QTRY_COMPARE(tabs->currentIndex(), 5);
+        QVERIFY(!list->isVisible());
+        seek("size");
+        QTest::keyClick(search, Qt::Key_Escape);
+        clickTab(0);
+        QTRY_COMPARE(tabs->currentIndex(), 0);
+        // Text that no setting has closes it, too, and so does another focus.
+        seek("gap");
+        QTest::keyClicks(search, "xyz");
+        QVERIFY(!list->isVisible());
+        seek("gap");
+        tabs->setFocus();
+        QVERIFY(!list->isVisible());
     }
 
     void findsByWordsThatPeopleUse() {
@@ -252,6 +289,7 @@ private:
         auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
         return button != nullptr ? button->text() : QString();
     }
+    QListView* foundSettings() { return named<QListView>("Settings found"); }
     QLineEdit* seek(const QString& words) {
         auto* search = named<QLineEdit>("Find setting");
         search->setFocus();

@@ -1,18 +1,12 @@
 #include "window/setting_search.h"
 
-#include <QAbstractItemView>
-#include <QCompleter>
 #include <QKeyEvent>
-#include <QStandardItemModel>
 
 #include "controls/glyphs.h"
 
 namespace tenter::desktop::window {
 
 namespace {
-
-constexpr int searched = Qt::UserRole;
-constexpr int placeAt = Qt::UserRole + 1;
 
 /// Another word for a word in a label: what people may search for instead.
 struct Synonym {
@@ -107,43 +101,19 @@ QString wordsFor(const panels::SidePanel::Place& place) {
     return all.replace(QChar(0x2019), '\'');
 }
 
-/// Searches other texts than it shows.
-class Finder : public QCompleter {
-public:
-    using QCompleter::QCompleter;
-    [[nodiscard]] QString pathFromIndex(const QModelIndex& index) const override {
-        return index.data(Qt::DisplayRole).toString();
-    }
-};
-
 }  // namespace
 
 SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
-    : QLineEdit(parent), panel_(panel), places_(panel.places()) {
+    : QLineEdit(parent), panel_(panel), places_(panel.places()), list_(new SettingList(this)) {
     setPlaceholderText("Find setting");
     setAccessibleName("Find setting");
     setToolTip("Find a setting by its label or another word for it (Ctrl+F)");
     setClearButtonEnabled(false);
     addAction(controls::glyph(controls::Glyph::Search), QLineEdit::LeadingPosition);
-    auto* found = new QStandardItemModel(this);
-    for (std::size_t i = 0; i < places_.size(); ++i) {
-        auto* item = new QStandardItem(places_[i].words);
-        item->setData(wordsFor(places_[i]), searched);
-        item->setData(static_cast<int>(i), placeAt);
-        found->appendRow(item);
-    }
-    auto* completer = new Finder(found, this);
-    completer->setCompletionRole(searched);
-    completer->setFilterMode(Qt::MatchContains);
-    completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setMaxVisibleItems(12);
-    setCompleter(completer);
-    connect(completer, QOverload<const QModelIndex&>::of(&QCompleter::activated), this,
-            [this](const QModelIndex& index) {
-                // After the list has closed.
-                QMetaObject::invokeMethod(
-                    this, [this, place = index.data(placeAt).toInt()] { go(place); }, Qt::QueuedConnection);
-            });
+    for (std::size_t i = 0; i < places_.size(); ++i)
+        list_->add(places_[i].words, wordsFor(places_[i]), static_cast<int>(i));
+    connect(this, &QLineEdit::textEdited, list_, &SettingList::find);
+    connect(list_, &SettingList::chosen, this, &SettingSearch::go);
 }
 
 bool SettingSearch::event(QEvent* event) {
@@ -155,26 +125,37 @@ bool SettingSearch::event(QEvent* event) {
 }
 
 void SettingSearch::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape) {
-        clear();
-        return;
+    const bool isOpen = list_->isVisible();
+    switch (event->key()) {
+        case Qt::Key_Escape:
+            // In an empty field it is the window’s.
+            if (text().isEmpty() && !isOpen) {
+                event->ignore();
+                return;
+            }
+            clear();
+            list_->hide();
+            return;
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            if (!isOpen) list_->find(text());
+            if (const int place = list_->lit(); place >= 0) go(place);
+            return;
+        case Qt::Key_Down:
+        case Qt::Key_Up:
+            if (isOpen)
+                list_->step(event->key() == Qt::Key_Down ? 1 : -1);
+            else
+                list_->find(text());
+            return;
+        default:
+            QLineEdit::keyPressEvent(event);
     }
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (text().isEmpty()) return;
-        // The highlighted entry, or the first.
-        const QModelIndex lit = completer()->popup()->currentIndex();
-        if (completer()->popup()->isVisible() && lit.isValid())
-            go(lit.data(placeAt).toInt());
-        else if (completer()->completionCount() > 0)
-            go(completer()->completionModel()->index(0, 0).data(placeAt).toInt());
-        return;
-    }
-    QLineEdit::keyPressEvent(event);
 }
 
 void SettingSearch::go(int place) {
     clear();
-    completer()->popup()->hide();
+    list_->hide();
     panel_.go(places_[static_cast<std::size_t>(place)]);
 }
 

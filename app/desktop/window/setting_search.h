@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "panels/side_panel.h"
+#include "window/setting_list.h"
 
 namespace tenter::desktop::window {
 
@@ -23,6 +24,7 @@ private:
 
     panels::SidePanel& panel_;
     std::vector<panels::SidePanel::Place> places_;
+    SettingList* list_;
 };
 
 }  // namespace tenter::desktop::window

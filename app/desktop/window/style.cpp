@@ -6,6 +6,7 @@
 #include <QToolButton>
 
 #include "controls/glyphs.h"
+#include "window/setting_list.h"
 
 namespace tenter::desktop::window {
 
@@ -117,7 +118,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
                 return;
             }
             // Pop-up lists of choices and of search results have the same border as fields.
-            if (widget && widget->windowType() == Qt::Popup) {
+            if (widget && (widget->windowType() == Qt::Popup || qobject_cast<const SettingList*>(widget))) {
                 drawBox(painter, option->rect, Qt::transparent, option->palette.color(QPalette::Mid));
                 return;
             }
