@@ -7,6 +7,7 @@
 #include "emit/page_fonts.h"
 #include "emit/stylesheet.h"
 #include "emit/values.h"
+#include "project/titles.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -75,8 +76,7 @@ std::string scaffold(const project::Page& page, const std::string& container) {
 }
 
 std::string title(const project::Project& project, std::size_t variant) {
-    const std::string& name = project.row().variants[variant].name;
-    const std::string second = name.empty() ? project.row().variants[variant].className : name;
+    const std::string second = project::titleOf(project.row().variants[variant]);
     return project.name.empty() ? second : project.name + ", " + second;
 }
 

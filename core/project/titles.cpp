@@ -2,12 +2,25 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <string_view>
 
 #include "project/cascade.h"
 #include "project/project.h"
 #include "units/quantities.h"
 
 namespace tenter::project {
+
+namespace {
+
+bool isColumnCount(std::string_view name) {
+    const std::size_t digits = std::min(name.find_first_not_of("0123456789"), name.size());
+    if (digits == 0) return false;
+    name.remove_prefix(digits);
+    return name.empty() || name == " column" || name == " columns";
+}
+
+}  // namespace
 
 std::string columnsLabel(int columns) {
     return std::to_string(columns) + (columns == 1 ? " column" : " columns");
@@ -24,11 +37,17 @@ std::string bandTitle(const Project& project, const Variant& variant, std::size_
     return widths + " (" + columnsLabel(resolve(project, variant, band).row.columns.value_or(1)) + ")";
 }
 
+std::string columnsOf(const Project& project, const Variant& variant) {
+    std::set<int> counts;
+    for (std::size_t band = 0; band < variant.bands.size(); ++band)
+        counts.insert(resolve(project, variant, band).row.columns.value_or(1));
+    if (counts.empty()) return columnsLabel(1);
+    const std::string most = columnsLabel(*counts.rbegin());
+    return counts.size() == 1 ? most : std::to_string(*counts.begin()) + " to " + most;
+}
+
 std::string titleOf(const Variant& variant) {
-    if (variant.name.empty()) return variant.className;
-    const bool bare =
-        variant.name.size() < 3 && variant.name.find_first_not_of("0123456789") == std::string::npos;
-    return bare ? columnsLabel(std::stoi(variant.name)) : variant.name;
+    return variant.name.empty() || isColumnCount(variant.name) ? variant.className : variant.name;
 }
 
 std::string quotedTitle(const Project& project, std::size_t variant) {

@@ -9,7 +9,8 @@ namespace tenter::project {
 struct Project;  // project.h
 struct Variant;
 
-/// The name of a variant; `3 columns` for a name that is only `3`; its class if it has no name.
+/// The name of a variant. Its class if it has no name, or one that is only a column count such as `3` or
+/// `3 columns`: the bands of a variant differ in their columns, so a count does not name it.
 std::string titleOf(const Variant& variant);
 /// The same in quotes for a sentence, with its class if another variant has the same name.
 std::string quotedTitle(const Project& project, std::size_t variant);
@@ -17,5 +18,7 @@ std::string quotedTitle(const Project& project, std::size_t variant);
 std::string bandTitle(const Project& project, const Variant& variant, std::size_t band);
 /// `1 column`, `3 columns`.
 std::string columnsLabel(int columns);
+/// The columns of a variant over its bands: `2 columns`, `1 to 3 columns`.
+std::string columnsOf(const Project& project, const Variant& variant);
 
 }  // namespace tenter::project

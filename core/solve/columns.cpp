@@ -7,7 +7,6 @@
 
 #include "layout/layout.h"
 #include "project/cascade.h"
-#include "project/titles.h"
 #include "units/number.h"
 
 namespace tenter::solve {
@@ -50,7 +49,6 @@ public:
     project::Variant make(int columns, const std::string& className) {
         project::Variant made;
         made.className = className;
-        made.name = project::columnsLabel(columns);
         made.set = source_.set;
         for (const int count : columnSteps(columns, project_.row().cards.size())) {
             project::Band band = source_.bands[templateFor(count)];

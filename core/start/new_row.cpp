@@ -7,7 +7,6 @@
 #include <memory>
 
 #include "project/cascade.h"
-#include "project/titles.h"
 #include "project/utf8.h"
 #include "solve/answer_table.h"
 #include "solve/columns.h"
@@ -179,7 +178,6 @@ MadeRow newRow(const NewRow& row, text::ParagraphStore& store, const std::stop_t
 
     project::Variant one;
     one.className = solve::classFor(project.row().name, 1);
-    one.name = project::columnsLabel(1);
     one.bands.emplace_back();
     one.bands.front().set.row.columns = 1;
     project.row().variants.push_back(std::move(one));

@@ -6,7 +6,6 @@
 #include "markup/encoding.h"
 #include "markup/given.h"
 #include "project/cascade.h"
-#include "project/titles.h"
 #include "project/validate.h"
 #include "solve/columns.h"
 #include "start/new_row.h"
@@ -27,7 +26,6 @@ project::Project emptyProject(const std::string& className) {
     project.name = "Imported row";
     project::Variant variant;
     variant.className = className;
-    variant.name = project::columnsLabel(1);
     variant.bands.emplace_back();
     variant.bands.front().set.row.columns = 1;
     project.row().variants.push_back(std::move(variant));

@@ -284,8 +284,9 @@ private Q_SLOTS:
         };
         QCOMPARE(columns()->text(), QString("5"));
         add();
-        QCOMPARE(document().project().row().variants[2].name, std::string("5 columns"));
-        QVERIFY2(added().startsWith("Added 5 columns, class walks-quintet. Its sizes satisfy the wishes."),
+        QCOMPARE(document().project().row().variants[2].className, std::string("walks-quintet"));
+        QVERIFY2(added().startsWith(
+                     "Added the variant walks-quintet with 1 to 5 columns. Its sizes satisfy the wishes."),
                  qPrintable(added()));
         document().undoStack().undo();
         QVERIFY(added().isEmpty());
@@ -296,10 +297,10 @@ private Q_SLOTS:
         });
         type("Variant with this many columns", "6");
         add();
-        QCOMPARE(document().project().row().variants[session().view.variant()].name,
-                 std::string("6 columns"));
-        QVERIFY2(added().contains(
-                     "Its sizes are derived from 4 columns. No sizes satisfy these wishes together: “"),
+        QCOMPARE(document().project().row().variants[session().view.variant()].className,
+                 std::string("walks-sextet"));
+        QVERIFY2(added().contains("Its sizes are derived from the variant Calendar page. No sizes satisfy "
+                                  "these wishes together: “"),
                  qPrintable(added()));
     }
 

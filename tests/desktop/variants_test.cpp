@@ -1,7 +1,9 @@
 // Every variant at one width: where each page stands, what a press on it does, what the edge drags.
+#include <QLineEdit>
 #include <QScrollBar>
 #include <QtTest>
 
+#include "controls/segments.h"
 #include "layout/layout.h"
 #include "row/row_view.h"
 #include "row/sheets.h"
@@ -117,10 +119,51 @@ private Q_SLOTS:
 
     void tellsTheCaptionsToThoseWhoHearThem() {
         const QString says = row_->accessibleDescription();
-        for (const char* title : {"3 columns: ", "2 columns: ", "4 columns: "})
+        for (const char* title : {"Home page: ", "Walk page: ", "Calendar page: "})
             QVERIFY2(says.contains(title) && says.contains("heading"), qPrintable(says));
         row_->allVariantsAction()->trigger();
-        QVERIFY(!row_->accessibleDescription().contains("3 columns: "));
+        QVERIFY(!row_->accessibleDescription().contains("Home page: "));
+    }
+
+    void renamesAVariantInTheWindow() {
+        auto* const variants = variantButtons();
+        QAbstractButton* second = variants->button(1);
+        QCOMPARE(second->text(), QString("Walk page"));
+        QCOMPARE(second->accessibleName(), QString("Walk page, class walks-pair, 1 to 2 columns"));
+        // A double click chooses the variant and goes to its name.
+        QTest::mouseClick(second, Qt::LeftButton);
+        QTest::mouseDClick(second, Qt::LeftButton);
+        QTRY_VERIFY(QApplication::focusWidget() != nullptr &&
+                    QApplication::focusWidget()->accessibleName() == "Variant name");
+        QCOMPARE(session().view.variant(), std::size_t(1));
+        auto* name = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+        QCOMPARE(name->text(), QString("Walk page"));
+        name->selectAll();
+        QTest::keyClicks(name, "Offer");
+        QTest::keyClick(name, Qt::Key_Return);
+        QTRY_COMPARE(variants->button(1)->text(), QString("Offer"));
+        QVERIFY(row_->accessibleDescription().contains("Offer: "));
+        // One undoable step; without a name the class is shown.
+        session().document.undoStack().undo();
+        QTRY_COMPARE(variants->button(1)->text(), QString("Walk page"));
+        QCOMPARE(session().document.undoStack().index(), 0);
+        name->selectAll();
+        QTest::keyClick(name, Qt::Key_Delete);
+        QTest::keyClick(name, Qt::Key_Return);
+        QTRY_COMPARE(variants->button(1)->text(), QString("walks-pair"));
+        QCOMPARE(name->placeholderText(), QString("walks-pair"));
+    }
+
+    // Files made before have names that are only column counts.
+    void namesAVariantByItsClassIfItsNameIsAColumnCount() {
+        session().document.edit("Older names", [](project::Project& project) {
+            project.row().variants[0].name = "3";
+            project.row().variants[1].name = "2 columns";
+        });
+        QTRY_COMPARE(variantButtons()->button(0)->text(), QString("walks-trio"));
+        QCOMPARE(variantButtons()->button(1)->text(), QString("walks-pair"));
+        QVERIFY(row_->accessibleDescription().contains("walks-trio: "));
+        QCOMPARE(project().row().variants[0].name, std::string("3"));
     }
 
     void fitsEveryPageIntoTheWindow() {
@@ -145,6 +188,11 @@ private Q_SLOTS:
     }
 
 private:
+    controls::Segments* variantButtons() {
+        for (auto* one : window_->findChildren<controls::Segments*>())
+            if (one->accessibleName() == "Variant") return one;
+        return nullptr;
+    }
     Session& session() { return window_->session; }
     const project::Project& project() { return session().document.project(); }
     std::unique_ptr<TestWindow> window_;

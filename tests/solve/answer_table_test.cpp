@@ -270,14 +270,16 @@ TEST(Titles, are_what_people_call_variants_with_the_class_where_two_are_alike) {
     project.row().variants[0].className = "walks-trio";
     project.row().variants[0].name = "3";
     project.row().variants[1].className = "walks-solo";
-    project.row().variants[1].name = "1";
+    project.row().variants[1].name = "1 column";
     project.row().variants[2].className = "walks-other";
-    EXPECT_EQ(project::titleOf(project.row().variants[0]), "3 columns");
-    EXPECT_EQ(project::titleOf(project.row().variants[1]), "1 column");
+    EXPECT_EQ(project::titleOf(project.row().variants[0]), "walks-trio");
+    EXPECT_EQ(project::titleOf(project.row().variants[1]), "walks-solo");
     EXPECT_EQ(project::titleOf(project.row().variants[2]), "walks-other");
-    EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns”");
-    project.row().variants[2].name = "3 columns";
-    EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns”, class walks-trio");
+    project.row().variants[0].name = "3 columns, home page";
+    EXPECT_EQ(project::titleOf(project.row().variants[0]), "3 columns, home page");
+    EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns, home page”");
+    project.row().variants[2].name = "3 columns, home page";
+    EXPECT_EQ(project::quotedTitle(project, 0), "“3 columns, home page”, class walks-trio");
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "controls/segments.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QStyle>
@@ -90,6 +91,7 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
             button->setFocusPolicy(Qt::StrongFocus);
             button->setSizePolicy(filling_ ? QSizePolicy::Expanding : QSizePolicy::Preferred,
                                   QSizePolicy::Fixed);
+            button->installEventFilter(this);
             group_.addButton(button, i);
             static_cast<QHBoxLayout*>(layout())->addWidget(button, filling_ ? 1 : 0);
         }
@@ -111,6 +113,18 @@ void Segments::setCurrent(int index) {
         down->setChecked(false);
         group_.setExclusive(true);
     }
+}
+
+bool Segments::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::MouseButtonDblClick)
+        // After the button has handled the click.
+        QMetaObject::invokeMethod(
+            this,
+            [this, index = group_.id(qobject_cast<QAbstractButton*>(watched))] {
+                Q_EMIT doubleClicked(index);
+            },
+            Qt::QueuedConnection);
+    return QWidget::eventFilter(watched, event);
 }
 
 void Segments::setFilling(bool on) {

@@ -24,7 +24,11 @@ public:
     void setFilling(bool on);
 
 Q_SIGNALS:
-    void chosen(int index);  ///< by the person
+    void chosen(int index);         ///< by the person
+    void doubleClicked(int index);  ///< after `chosen`
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     QButtonGroup group_;

@@ -21,7 +21,6 @@ project::Project blank() {
     project::Project project;
     project::Variant variant;
     variant.className = "cards-one";
-    variant.name = "1 column";
     variant.bands.emplace_back();
     project.row().variants.push_back(std::move(variant));
     return project;

@@ -120,6 +120,10 @@ QString variantTitle(const project::Variant& variant) {
     return QString::fromStdString(project::titleOf(variant));
 }
 
+QString variantFacts(const project::Project& project, const project::Variant& variant) {
+    return QString::fromStdString("class " + variant.className + ", " + project::columnsOf(project, variant));
+}
+
 QString engineTitle(const text::BreakProfile& profile) {
     const std::string_view title = profile.title();
     return QString::fromUtf8(title.data(), static_cast<qsizetype>(title.size()));

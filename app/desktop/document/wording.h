@@ -43,6 +43,8 @@ QString trialTitle(project::Trial::Kind kind);
 QString wrongWithRole(const std::string& role);
 /// Name of the variant; `3 columns` if the name is only `3`; its class if it has no name.
 QString variantTitle(const project::Variant& variant);
+/// `class walks-trio, 1 to 3 columns`
+QString variantFacts(const project::Project& project, const project::Variant& variant);
 /// The browser that breaks lines by this profile: `Chromium`, `Firefox`.
 QString engineTitle(const text::BreakProfile& profile);
 /// `text` as rich text for a tooltip, because Qt breaks long lines only in rich text. Line feeds are kept.

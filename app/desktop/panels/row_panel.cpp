@@ -90,9 +90,13 @@ void RowPanel::buildVariant() {
     const auto shownVariant = [this](const Project& p) -> const project::Variant& {
         return p.row().variants[std::min(session().view.variant(), p.row().variants.size() - 1)];
     };
+    variantName_ = new TextEditor;
     property(
-        "Name", "Variant name", new TextEditor, [=](const Project& p) { return Json(shownVariant(p).name); },
-        [this](Project& p, const Json& v) { p.row().variants[session().view.variant()].name = textOf(v); });
+        "Name", "Variant name", variantName_, [=](const Project& p) { return Json(shownVariant(p).name); },
+        [this](Project& p, const Json& v) { p.row().variants[session().view.variant()].name = textOf(v); })
+        ->explain(
+            "The purpose of the variant, such as Home page. Tenter shows it instead of the class. A column "
+            "count alone is not shown, because the bands have column counts, too.");
     auto* className = new TextEditor([this](const QString& text) {
         if (QString wrong = wrongWithClass(text); !wrong.isEmpty()) return wrong;
         const auto other = document().project().row().findVariant(text.toStdString());
@@ -220,6 +224,9 @@ void RowPanel::refresh() {
     bands_->refresh();
     padding_->refresh();
     variants_->refresh();
+    const auto& variants = session().shown.project().row().variants;
+    variantName_->setPlaceholder(
+        QString::fromStdString(variants[std::min(session().view.variant(), variants.size() - 1)].className));
     leeway_->refresh();
 }
 

@@ -1,6 +1,7 @@
 // The Row panel: the row, its bands and variants, its cards, the page around it, and the project.
 #pragma once
 
+#include "controls/text_editor.h"
 #include "panels/bands_table.h"
 #include "panels/dimension_drawing.h"
 #include "panels/leeway_box.h"
@@ -26,6 +27,7 @@ private:
 
     BandsTable* bands_ = nullptr;
     DimensionDrawing* padding_ = nullptr;
+    controls::TextEditor* variantName_ = nullptr;
     VariantButtons* variants_ = nullptr;
     LeewayBox* leeway_ = nullptr;
 };

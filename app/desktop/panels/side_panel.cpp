@@ -145,6 +145,12 @@ void SidePanel::openPanel(PanelKind kind) {
     tabs_->setCurrentIndex(static_cast<int>(page - pages_.begin()));
 }
 
+void SidePanel::goToVariantName() {
+    const auto all = places();
+    const auto name = std::ranges::find(all, QString("Variant name"), &Place::also);
+    if (name != all.end()) go(*name);
+}
+
 void SidePanel::solveSizes() {
     openPanel(PanelKind::Text);
     findChild<SolveBox*>()->button()->click();

@@ -31,6 +31,8 @@ public:
     /// Opens the panel of `place` and gives its field the focus.
     void go(const Place& place);
     void openPanel(PanelKind kind);
+    /// Gives the focus to the name of the current variant, selected.
+    void goToVariantName();
     /// Opens the Text panel and clicks its button Solve sizes.
     void solveSizes();
     [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }

@@ -8,6 +8,7 @@
 #include "document/wording.h"
 #include "panels/into_view.h"
 #include "project/cascade.h"
+#include "project/titles.h"
 #include "solve/answer_table.h"
 #include "solve/columns.h"
 
@@ -111,8 +112,8 @@ AddedVariant withVariant(const project::Project& project, std::size_t from, int 
     auto& variants = added.project.row().variants;
     variants.insert(variants.begin() + static_cast<std::ptrdiff_t>(from + 1),
                     solve::withColumns(project, from, columns, name, store));
-    added.text =
-        "Added " + variantTitle(variants[from + 1]) + ", class " + QString::fromStdString(name) + ". ";
+    added.text = "Added the variant " + variantTitle(variants[from + 1]) + " with " +
+                 QString::fromStdString(project::columnsOf(added.project, variants[from + 1])) + ". ";
     solve::Options options;
     options.cancellation = stop;
     const solve::Answer answer = solve::solve(added.project, {from + 1}, store, options);
@@ -122,7 +123,8 @@ AddedVariant withVariant(const project::Project& project, std::size_t from, int 
         return added;
     }
     // If the wishes conflict, the sizes stay as derived from the source.
-    added.text += "Its sizes are derived from " + variantTitle(project.row().variants[from]) + ".";
+    added.text +=
+        "Its sizes are derived from the variant " + variantTitle(project.row().variants[from]) + ".";
     const solve::AnswerTable table = solve::answerTable(added.project, answer, store);
     if (table.conflict) added.text += ' ' + QString::fromStdString(solve::summary(*table.conflict));
     if (!table.notes.empty()) added.text += ' ' + QString::fromStdString(table.notes.front());

@@ -55,6 +55,7 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     box->addWidget(search_);
     connect(variants_, &controls::Segments::chosen, this,
             [&view](int index) { view.setVariant(static_cast<std::size_t>(index)); });
+    connect(variants_, &controls::Segments::doubleClicked, this, [&side] { side.goToVariantName(); });
     connect(engines_, &controls::Segments::chosen, &breaks, &BreakChoice::choose);
     const auto showBreaks = [this, &breaks] { engines_->setCurrent(breaks.current()); };
     connect(&breaks, &BreakChoice::changed, this, showBreaks);
@@ -82,7 +83,7 @@ void Strip::showVariants() {
     QStringList names;
     for (const project::Variant& variant : layouts_.project().row().variants) {
         titles << variantTitle(variant);
-        names << variantTitle(variant) + ", class " + QString::fromStdString(variant.className);
+        names << variantTitle(variant) + ", " + variantFacts(layouts_.project(), variant);
     }
     variants_->setTexts(titles, names);
     variants_->setCurrent(static_cast<int>(layouts_.variant()));
