@@ -77,6 +77,7 @@ void RowView::onLayout() {
                                           kindOf(currentRow(), currentRow().layout.parts[*part]) == "button")
         focused_ = part;
     showFigures();
+    describe();
     redraw();
 }
 
@@ -89,7 +90,6 @@ void RowView::onOpened() {
 
 void RowView::onSelection(SelectionModel::Changes changes) {
     onLayout();
-    describe();
     if (changes & SelectionModel::Change::Reveal)
         if (const auto part = selectedPart()) ensureVisible(*part);
 }
@@ -117,7 +117,6 @@ void RowView::setAllVariants(bool on) {
     if (on) fitAlone_ = fit();
     setFit(on || fitAlone_);
     onLayout();
-    describe();
     if (on)
         ensureSheetVisible();
     else
