@@ -17,8 +17,8 @@ Box centredIn(const Box& room, double width, bool rightToLeft) {
 }  // namespace
 
 Edges snappedEdges(const Edges& edges, const Lengths& sides, const text::BreakProfile& profile) {
-    return {profile.snapped(edges.top, sides.top.unit()), edges.right,
-            profile.snapped(edges.bottom, sides.bottom.unit()), edges.left};
+    return {profile.snapped(edges.top, sides.top), edges.right, profile.snapped(edges.bottom, sides.bottom),
+            edges.left};
 }
 
 Frame frameAt(const IntervalPlan& interval, double width) {
@@ -29,7 +29,7 @@ Frame frameAt(const IntervalPlan& interval, double width) {
     frame.containerPadding = snappedEdges(frame.containerPadding, interval.page.containerPadding, profile);
     frame.rowPadding = snappedEdges(frame.rowPadding, band.rowPadding, profile);
     frame.cardPadding = snappedEdges(frame.cardPadding, band.cardPadding, profile);
-    frame.rowGap = profile.snapped(frame.rowGap, band.rowGap.unit());
+    frame.rowGap = profile.snapped(frame.rowGap, band.rowGap);
 
     frame.container = centredIn({0, 0, frame.pageWidth, 0}, frame.containerWidth, band.rightToLeft);
     if (interval.page.containerPlace != project::ContainerPlace::Center) {

@@ -92,7 +92,7 @@ private:
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(snapped.em, role.lineHeight.number())
                               : band_.profile->lineHeight(role.lineHeight.length().resolve(snapped),
-                                                          role.lineHeight.length().unit());
+                                                          role.lineHeight.length());
         part.letterSpacing = across.letterSpacing;
         part.wordSpacing = across.wordSpacing;
         part.margin = edgesOf(across.margin, role.margin, snapped);
@@ -127,8 +127,8 @@ private:
         if (role.keepLines == 0) return 0;
         if (role.lineHeight.isNumber())
             return band_.profile->snapped(role.keepLines * role.lineHeight.number() * basis.em);
-        const units::Length line = role.lineHeight.length();
-        return band_.profile->snapped(role.keepLines * line.resolve(basis), line.unit());
+        const units::Length lines = role.lineHeight.length().times(role.keepLines);
+        return band_.profile->snapped(lines.resolve(basis), lines);
     }
 
     /// Height of a line: the union of the extents of the part's strut and of the strut of each run in another
@@ -184,10 +184,12 @@ private:
 
     /// Content width of a card in the engine's rounding: each length is rounded, then subtracted.
     [[nodiscard]] double snappedCardContent() const {
-        const auto on = [&](double length, units::Unit unit) { return band_.profile->snapped(length, unit); };
+        const auto on = [&](double length, const units::Length& declared) {
+            return band_.profile->snapped(length, declared);
+        };
         return std::max(0.0, band_.profile->snapped(frame_.columnWidth) -
-                                 on(frame_.cardPadding.left, band_.cardPadding.left.unit()) -
-                                 on(frame_.cardPadding.right, band_.cardPadding.right.unit()) -
+                                 on(frame_.cardPadding.left, band_.cardPadding.left) -
+                                 on(frame_.cardPadding.right, band_.cardPadding.right) -
                                  2 * frame_.cardBorder);
     }
 

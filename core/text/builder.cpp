@@ -492,6 +492,10 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
         --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
     if (kind == Opportunity::Kind::SoftHyphen) {
+        if (profile_.reshapesAtBreaks()) {
+            made.affected = affectedBy(cluster);
+            made.reshapes = unsafe_[cluster];
+        }
         made.endCorrection += made_->hyphenAdvance_;
         made.endLetterUnits = profile_.spacesHyphen() ? 1 : 0;
     }

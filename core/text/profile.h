@@ -119,13 +119,13 @@ public:
     /// do not drift from the browser's down a long page. Widths are not rounded, so that wrap points are
     /// exact.
     [[nodiscard]] virtual double snapped(double length) const = 0;
-    /// The same for a declared length of `unit`, which resolves to `length` CSS px. Engines round some units
-    /// in another way.
-    [[nodiscard]] virtual double snapped(double length, units::Unit unit) const = 0;
+    /// The same for the length `declared`, which resolves to `length` CSS px. Engines round some units in
+    /// another way.
+    [[nodiscard]] virtual double snapped(double length, const units::Length& declared) const = 0;
     /// Line height in CSS px on that grid, for `number` times the font size `size` (CSS px), and for a
-    /// declared length of `unit`, which resolves to `length` CSS px.
+    /// length `declared`, which resolves to `length` CSS px.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
-    [[nodiscard]] virtual double lineHeight(double length, units::Unit unit) const = 0;
+    [[nodiscard]] virtual double lineHeight(double length, const units::Length& declared) const = 0;
     /// CSS px that the engine adds to a border width before it rounds it down to whole device px.
     [[nodiscard]] virtual double borderAllowance() const = 0;
     /// The step in CSS px to which the engine truncates the `vw` term of a font size when it computes

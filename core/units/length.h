@@ -48,6 +48,10 @@ public:
     /// The length in CSS px, with relative units resolved against `basis`; 0 for keywords.
     template <class Number = double>
     [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const;
+    /// `factor` times the length, rounded as a stylesheet prints it; a keyword is unchanged.
+    [[nodiscard]] Length times(double factor) const {
+        return isKeyword() ? *this : of(factor * value_, unit_);
+    }
     /// CSS text, such as `0`, `12px`, `1.5em` or `auto`.
     [[nodiscard]] std::string css() const;
 

@@ -68,14 +68,14 @@ public:
         return base_.vwExcludesSteadyScrollbar();
     }
     [[nodiscard]] double snapped(double length) const override { return base_.snapped(length); }
-    [[nodiscard]] double snapped(double length, units::Unit unit) const override {
-        return base_.snapped(length, unit);
+    [[nodiscard]] double snapped(double length, const units::Length& declared) const override {
+        return base_.snapped(length, declared);
     }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return base_.lineHeight(size, number);
     }
-    [[nodiscard]] double lineHeight(double length, units::Unit unit) const override {
-        return base_.lineHeight(length, unit);
+    [[nodiscard]] double lineHeight(double length, const units::Length& declared) const override {
+        return base_.lineHeight(length, declared);
     }
     [[nodiscard]] double fluidStep() const override { return base_.fluidStep(); }
     [[nodiscard]] double drawnSize(double size) const override { return base_.drawnSize(size); }

@@ -47,6 +47,15 @@ TEST(Grids, FirefoxScalesMetricsAsFreeTypeDoes) {
     EXPECT_EQ(gecko().extent(*face, 15.826, 40).above, 25.5);
 }
 
+// Measured in Chromium 156: a line with words of EB Garamond 12 in a paragraph of EB Garamond 08 is 1 px
+// taller from 15.85 px on, where 0.726 of the size rounds to 12 px, and not at 15.841445 px.
+TEST(Grids, ChromiumRoundsMetricsOfASizeInHundredths) {
+    const FacePtr face = test::fonts().find({"EB Garamond"}, 400, false, nullptr).front();
+    ASSERT_EQ(face->ascent(), 0.726);
+    EXPECT_EQ(blink().extent(*face, 15.841445, 24).above, 11 + 4);
+    EXPECT_EQ(blink().extent(*face, 15.85, 24).above, 12 + 4);
+}
+
 // With four device px in a CSS px, an ascent of 0.917 · 15.83 · 4 is 58.06 device px, so 58/4 = 14.5 CSS px;
 // with one device px it is 15. Chromium rounds heights to 1/64 device px, Firefox to 1/60 CSS px at any
 // ratio. CSS Values 4 § 6.2; measured in both.
@@ -64,11 +73,15 @@ TEST(Grids, CountDevicePx) {
 
 // Measured in Firefox 153: 12 lines of 3.16vw are 121.2 px high in a viewport of 320 px, 10.112 px a line.
 TEST(Grids, FirefoxRoundsViewportLengthsAndPercentagesDown) {
-    EXPECT_EQ(gecko().lineHeight(10.112, units::Unit::Vw), 606.0 / 60);
-    EXPECT_EQ(gecko().lineHeight(10.112, units::Unit::Px), 607.0 / 60);
-    EXPECT_EQ(gecko().snapped(10.112, units::Unit::Percent), 606.0 / 60);
-    EXPECT_EQ(gecko().snapped(606.0 / 60, units::Unit::Vw), 606.0 / 60);
-    EXPECT_EQ(blink().snapped(10.112, units::Unit::Px), blink().snapped(10.112, units::Unit::Vw));
+    EXPECT_EQ(gecko().lineHeight(10.112, units::Length::vw(3.16)), 606.0 / 60);
+    EXPECT_EQ(gecko().lineHeight(10.112, units::Length::px(10.112)), 607.0 / 60);
+    EXPECT_EQ(gecko().snapped(10.112, units::Length::percent(3.16)), 606.0 / 60);
+    EXPECT_EQ(gecko().snapped(606.0 / 60, units::Length::vw(1.25)), 606.0 / 60);
+    // At 500 px: the float next to 3.84 is less, that next to 3.16 is more.
+    EXPECT_EQ(gecko().lineHeight(19.2, units::Length::vw(3.84)), 1151.0 / 60);
+    EXPECT_EQ(gecko().lineHeight(15.8, units::Length::vw(3.16)), 948.0 / 60);
+    EXPECT_EQ(blink().snapped(10.112, units::Length::px(10.112)),
+              blink().snapped(10.112, units::Length::vw(3.16)));
 }
 
 }  // namespace

@@ -144,14 +144,15 @@ TEST(Lines, SoftHyphensDrawAHyphenWhereTheyBreak) {
     EXPECT_EQ(test::linesOf(*test::prepare("Gezeiten\u00ADtabelle", none), query).size(), 1U);
 }
 
-/// Lines of `copy` in Lato at 15 px, in which the hyphen is 5.58 px wide. `·` in `copy` is a soft hyphen,
-/// which is left out of the lines. `-` at the end of a line is a soft hyphen that is drawn.
-Texts cutLines(std::string copy, double available, const BreakProfile& profile) {
+/// Lines of `copy`, in Lato at 15 px by default, in which the hyphen is 5.58 px wide. `·` in `copy` is a soft
+/// hyphen, which is left out of the lines. `-` at the end of a line is a soft hyphen that is drawn.
+Texts cutLines(std::string copy, double available, const BreakProfile& profile,
+               const ShapingStyle& style = test::styleOf("Lato"), double size = 15) {
     for (std::size_t at = copy.find("·"); at != std::string::npos; at = copy.find("·"))
         copy.replace(at, std::string("·").size(), "\u00AD");
-    const ParagraphPtr paragraph = Paragraph::prepare({{project::Run::Kind::Plain, copy, ""}},
-                                                      test::styleOf("Lato"), test::fonts(), profile);
-    LineQuery query = test::at(15, available);
+    const ParagraphPtr paragraph =
+        Paragraph::prepare({{project::Run::Kind::Plain, copy, ""}}, style, test::fonts(), profile);
+    LineQuery query = test::at(size, available);
     query.overflowWrap = OverflowWrap::BreakWord;
     std::vector<Line> lines;
     breakLines(*paragraph, query, profile, lines);
@@ -190,6 +191,13 @@ TEST(Lines, MakeRoomForAHyphenThatDoesNotFit) {
 // text, in which `AT` is 16.905 px wide; alone it is 17.955 px wide.
 TEST(Lines, FindACutInTheUnbrokenText) {
     EXPECT_EQ(cutLines("AVAVATATA", 17.5, blink()), (Texts{"A", "V", "A", "V", "AT", "AT", "A"}));
+}
+
+// Measured in Chromium 156: the letters `WAWAW` fit as part of the unbroken text, but not alone. The line
+// that they fill is too wide, so it is cut once more, at least 1 px narrower.
+TEST(Lines, CutALineOnceMoreThatIsTooWideWhenReshaped) {
+    EXPECT_EQ(cutLines("AVAVAVATATATAWAWAWA", 57.988, blink(), test::styleOf("Cabin", 600), 14.5008),
+              (Texts{"AVAVAV", "ATATATA", "WAWA", "WA"}));
 }
 
 // Measured with the ligature `ti` of Lato. Firefox 153 counts all of it for a line that is cut inside it.

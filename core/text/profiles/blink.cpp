@@ -111,20 +111,27 @@ public:
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
 
     [[nodiscard]] double snapped(double length) const override { return floor64(length); }
-    [[nodiscard]] double snapped(double length, units::Unit) const override { return floor64(length); }
+    [[nodiscard]] double snapped(double length, const units::Length&) const override {
+        return floor64(length);
+    }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return floor64(round64(size) * number);
     }
-    [[nodiscard]] double lineHeight(double length, units::Unit) const override { return round64(length); }
+    [[nodiscard]] double lineHeight(double length, const units::Length&) const override {
+        return round64(length);
+    }
     [[nodiscard]] double borderAllowance() const override { return 0; }
     [[nodiscard]] double fluidStep() const override { return 0; }
     [[nodiscard]] double drawnSize(double size) const override {
         return std::floor(std::floor(size * ratio_ * 100) / 100 * 64) / 64 / ratio_;
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return advance; }
+    /// Metrics are those of the size rounded down to 0.01 px. Measured in Chromium 156 with EB Garamond 08
+    /// (ascent 726 of 1000): at 15.841445 px the ascent is 11 px, although 0.726 · 15.841445 is 11.5009.
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
-        const double over = std::round(face.ascent() * size * ratio_);
-        const double under = std::round(face.descent() * size * ratio_);
+        const double drawn = std::floor(size * ratio_ * 100) / 100;
+        const double over = std::round(face.ascent() * drawn);
+        const double under = std::round(face.descent() * drawn);
         const double above = (over + std::floor((lineHeight * ratio_ - over - under) / 2)) / ratio_;
         return {above, lineHeight - above};
     }

@@ -148,16 +148,21 @@ public:
     [[nodiscard]] double snapped(double length) const override { return round60(length); }
     /// Firefox truncates lengths in vw to app units when it computes them, and percentages when it resolves
     /// them. Measured in Firefox 153: a line height of 3.16vw is 10.1 px high at 320 px, 12 lines 121.2 px.
-    [[nodiscard]] double snapped(double length, units::Unit unit) const override {
-        if (unit == units::Unit::Vw) return std::trunc(length * 60 + appUnitNoise) / 60;
-        if (unit == units::Unit::Percent) return std::floor(length * 60 + appUnitNoise) / 60;
+    /// The number before `vw` is a float: 3.84 is 3.8399999, so that at 500 px a line of 3.84vw is one app
+    /// unit lower than 19.2 px.
+    [[nodiscard]] double snapped(double length, const units::Length& declared) const override {
+        if (declared.unit() == units::Unit::Vw && declared.value() != 0) {
+            const double viewport = std::round(length / declared.value() * 100 * 60);
+            return std::trunc(static_cast<float>(declared.value()) * viewport / 100) / 60;
+        }
+        if (declared.unit() == units::Unit::Percent) return std::floor(length * 60 + appUnitNoise) / 60;
         return round60(length);
     }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return round60(size * number);
     }
-    [[nodiscard]] double lineHeight(double length, units::Unit unit) const override {
-        return snapped(length, unit);
+    [[nodiscard]] double lineHeight(double length, const units::Length& declared) const override {
+        return snapped(length, declared);
     }
     /// Half an app unit, because Firefox first rounds the width to app units. Measured in Firefox 153: 1.993
     /// px becomes 2 px.
