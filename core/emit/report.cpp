@@ -12,6 +12,7 @@
 #include "emit/table.h"
 #include "emit/usage.h"
 #include "layout/layout.h"
+#include "pictures/uploads.h"
 #include "project/wording.h"
 #include "sweep/differences.h"
 #include "units/quantities.h"
@@ -107,6 +108,28 @@ std::string roomForCopy(const project::Project& project, std::size_t variant, te
     return rooms.empty() ? "" : roomSentence() + "\n" + roomTable(project, rooms) + "\n";
 }
 
+/// The file to upload for each picture as a table; empty for a row without pictures.
+std::string pictureUploads(const project::Project& project, text::ParagraphStore& store,
+                           const text::BreakProfile& profile) {
+    const std::vector<pictures::PictureUpload> uploads = pictures::uploadsOf(project, store, profile);
+    if (uploads.empty()) return {};
+    std::vector<Cells> lines{{"card", "upload", "now", "", "largest slot", "viewport", "variant", "picture"}};
+    for (const pictures::PictureUpload& one : uploads) {
+        const auto& picture = std::get<project::PicturePart>(project.part(one.place));
+        const bool hasSlot = one.size.width > 0;
+        lines.push_back(
+            {std::to_string(one.place.card + 1), hasSlot ? pictures::sizeLabel(one.size) : "no slot",
+             one.file.width > 0 ? pictures::sizeLabel(one.file) : "not known",
+             one.isTooSmall ? "too small" : "",
+             units::figure(one.slotWidth, 0) + " × " + units::px(one.slotHeight, 0),
+             units::px(pictures::wholeWidthOf(one), 0),
+             "." + oneLine(project.row().variants[one.variant].className), oneLine(picture.file)});
+    }
+    return "Pictures: the file to upload so that it fills its largest slot, over all widths and variants, on "
+           "screens with\n2 device pixels per CSS px.\n" +
+           table(lines) + "\n";
+}
+
 /// One sentence: the breakpoints of the page's theme. Empty without given markup.
 std::string themeBreakpoints(const project::Project& project) {
     if (!project.row().given) return {};
@@ -152,6 +175,7 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
         for (const text::FontNote& note : row.notes())
             if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
     }
+    out += pictureUploads(project, store, profile);
     out += themeBreakpoints(project);
     if (!notes.empty()) out += "Fonts\n";
     for (const text::FontNote& note : notes)

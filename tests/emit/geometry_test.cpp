@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "emit/report.h"
+#include "pictures/uploads.h"
 #include "sample.h"
 
 namespace tenter::emit {
@@ -77,6 +78,9 @@ TEST(Report, HasALineForEachEdgeOfABand) {
     EXPECT_NE(report.find("\n.walks-pair\n"), std::string::npos) << report;
     EXPECT_NE(report.find("\nFindings: "), std::string::npos) << report;
     EXPECT_NE(report.find("Room for text: "), std::string::npos) << report;
+    const auto uploads = pictures::uploadsOf(tests::walks(), store, text::blink());
+    ASSERT_FALSE(uploads.empty());
+    EXPECT_NE(report.find(" " + pictures::sizeLabel(uploads[0].size) + "  "), std::string::npos) << report;
     EXPECT_NE(report.find(checks::caution), std::string::npos) << report;
     for (const char* width : {"  320  ", "  640  ", "  641  ", "  980.5  ", "  981  ", "  1920  "})
         EXPECT_NE(report.find(width), std::string::npos) << width << report;

@@ -2,11 +2,10 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
-#include <QPainter>
 #include <QScrollArea>
 
 #include "panels/answer_delegate.h"
-#include "row/ink.h"
+#include "panels/plain_header.h"
 
 namespace tenter::desktop::panels {
 
@@ -15,32 +14,12 @@ namespace {
 /// The longest content of a column of sizes.
 const QString widestSizes = QStringLiteral("88.88 → 88.88");
 
-constexpr int headerHeight = 24;  // px
-
-/// Column titles in the secondary colour above a hairline.
-class AnswerHeader : public QHeaderView {
-public:
-    explicit AnswerHeader(QWidget* parent) : QHeaderView(Qt::Horizontal, parent) {}
-    [[nodiscard]] QSize sizeHint() const override { return {QHeaderView::sizeHint().width(), headerHeight}; }
-
-protected:
-    void paintSection(QPainter* painter, const QRect& rect, int column) const override {
-        painter->fillRect(rect, palette().color(QPalette::Window));
-        painter->fillRect(QRect(rect.left(), rect.bottom(), rect.width(), 1),
-                          palette().color(QPalette::Midlight));
-        painter->setPen(row::Ink::of(palette()).quiet);
-        painter->drawText(rect.adjusted(AnswerView::cellMargin, 0, -AnswerView::cellMargin, 0),
-                          Qt::AlignVCenter | (column == AnswerModel::Band ? Qt::AlignLeft : Qt::AlignRight),
-                          model()->headerData(column, Qt::Horizontal).toString());
-    }
-};
-
 }  // namespace
 
 AnswerView::AnswerView(AnswerModel& model, QWidget* parent) : QTableView(parent), model_(model) {
     setModel(&model_);
     setItemDelegate(new AnswerDelegate(model_, this));
-    setAccessibleName("Sizes before and after, and their limits");
+    setAccessibleName("Sizes before and after, their limits and their findings");
     setFrameShape(QFrame::NoFrame);
     setShowGrid(false);
     setSelectionMode(QAbstractItemView::NoSelection);
@@ -54,11 +33,8 @@ AnswerView::AnswerView(AnswerModel& model, QWidget* parent) : QTableView(parent)
     setMouseTracking(true);
     verticalHeader()->hide();
     verticalHeader()->setMinimumSectionSize(1);
-    auto* header = new AnswerHeader(this);
+    auto* header = new PlainHeader(cellMargin, this);
     setHorizontalHeader(header);
-    header->setHighlightSections(false);
-    header->setSectionsClickable(false);
-    header->setMinimumSectionSize(1);
     header->setSectionResizeMode(QHeaderView::Fixed);
     connect(this, &QAbstractItemView::clicked, this, &AnswerView::choose);
     connect(&model_, &QAbstractItemModel::modelReset, this, &AnswerView::updateRows);
@@ -85,7 +61,7 @@ void AnswerView::updateRows() {
         setRowHeight(row, delegate.rowHeight(font(), row, width, band));
     }
     horizontalHeader()->setVisible(hasSizes);
-    setFixedHeight(verticalHeader()->length() + (hasSizes ? headerHeight : 0));
+    setFixedHeight(verticalHeader()->length() + (hasSizes ? PlainHeader::height : 0));
 }
 
 void AnswerView::resizeEvent(QResizeEvent* event) {

@@ -60,13 +60,16 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
       choose_(new QPushButton("Choose picture…")),
       alt_(new TextEditor),
       ratio_(nullptr),
-      own_(nullptr) {
+      own_(nullptr),
+      upload_(new UploadLine),
+      uploads_(new UploadTable),
+      job_(new UploadJob(context.session, this)) {
     section({});
-    addWidget(bar_);
     auto* holder = own_ = new QWidget;
     auto* box = new QVBoxLayout(holder);
     box->setContentsMargins(12, 0, 24, 0);
     box->setSpacing(8);
+    box->addWidget(upload_);
     box->addWidget(focus_);
     for (QLabel* label : {file_, slot_}) {
         label->setWordWrap(true);
@@ -88,6 +91,17 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     addFindable("Picture file", choose_);
     addFindable("Alternative text", alt_);
     addFindable("Focal point", focus_);
+
+    section("Files to upload");
+    explain(
+        "For every picture the file that fills its slot at all viewport widths, in all variants, on screens "
+        "with 2 device pixels per CSS px.");
+    auto* table = new QWidget;
+    auto* tableBox = new QVBoxLayout(table);
+    tableBox->setContentsMargins(12, 0, 24, 0);
+    tableBox->addWidget(uploads_);
+    addWidget(table);
+    addFindable("Files to upload", uploads_, {}, "size of pictures, pixels, resolution, too small");
 
     section("All pictures");
     ratio_ = new RatioEditor;
@@ -114,6 +128,9 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
             },
             "focus");
     });
+    connect(uploads_, &UploadTable::placeChosen, this,
+            [this](const project::PartRef& part) { session().selection.select(Place::of(part)); });
+    connect(job_, &UploadJob::finished, this, &PicturesPanel::showUploads);
     connect(focus_, &FocusPicker::released, this, [this] { document().endGesture(); });
 }
 
@@ -172,6 +189,13 @@ void PicturesPanel::refresh() {
     focus_->setEnabled(shown);
     alt_->setValue(shown ? Json(shown->alt) : Json());
     showSlot();
+    job_->refresh();
+    showUploads();
+}
+
+void PicturesPanel::showUploads() {
+    upload_->showUpload(job_->project(), job_->find(place()));
+    uploads_->showUploads(job_->project(), job_->uploads(), place());
 }
 
 void PicturesPanel::refreshPixels() {

@@ -7,6 +7,7 @@
 #include "panels/card_bar.h"
 #include "panels/focus_picker.h"
 #include "panels/panel.h"
+#include "panels/upload_box.h"
 
 namespace tenter::desktop::panels {
 
@@ -17,6 +18,7 @@ public:
     explicit PicturesPanel(Context& context, QWidget* parent = nullptr);
     void refresh() override;
     void refreshPixels() override;
+    [[nodiscard]] QWidget* head() const override { return bar_; }
 
 private:
     /// The picture that is shown: the selected one, or the first of the card; empty if the card has none.
@@ -29,6 +31,8 @@ private:
                      const QString& gesture = {});
     void chooseFile();
     void showSlot();
+    /// Shows what to upload, as of the last finished computation.
+    void showUploads();
 
     CardBar* bar_;
     FocusPicker* focus_;
@@ -38,6 +42,9 @@ private:
     controls::TextEditor* alt_;
     controls::TextEditor* ratio_;
     QWidget* own_;
+    UploadLine* upload_;
+    UploadTable* uploads_;
+    UploadJob* job_;
 };
 
 /// Parses `3/2`, `1.5` or `own` to the JSON value of a ratio; null if `text` is none.

@@ -1,0 +1,161 @@
+#include "panels/upload_box.h"
+
+#include <QFileInfo>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "controls/inks.h"
+#include "document/wording.h"
+#include "panels/plain_header.h"
+
+namespace tenter::desktop::panels {
+
+namespace {
+
+constexpr int mostRows = 8;  // of the table, without scrolling
+constexpr int lineHeight = 26;
+constexpr int cellMargin = 4;
+constexpr int firstWait = 150;  // ms, with fonts to load
+constexpr int laterWait = 20;   // ms
+
+QString sizeText(const pictures::PixelSize& size) {
+    return QString::fromStdString(pictures::sizeLabel(size));
+}
+
+/// `900 × 600`: the column has the unit.
+QString bareSize(const pictures::PixelSize& size) {
+    return size.width > 0 ? QString("%1 × %2").arg(size.width).arg(size.height) : QString("not known");
+}
+
+const project::PicturePart* pictureAt(const project::Project& project, const project::PartRef& at) {
+    if (at.card >= project.row().cards.size() || at.part >= project.row().cards[at.card].parts.size())
+        return nullptr;
+    return std::get_if<project::PicturePart>(&project.row().cards[at.card].parts[at.part]);
+}
+
+}  // namespace
+
+UploadJob::UploadJob(Session& session, QObject* parent) : QObject(parent), session_(session) {}
+
+void UploadJob::refresh() {
+    RowKey now = session_.layouts.key();
+    // Uploads serve every variant.
+    now.variant = 0;
+    if (now == started_) return;
+    started_ = now;
+    auto project = std::make_shared<const project::Project>(session_.shown.untried());
+    job_.start(
+        [project, fonts = fonts_, folder = session_.document.folder(),
+         profile = now.profile](const std::stop_token&) {
+            return pictures::uploadsOf(*project, fonts->use(*project, folder), *profile);
+        },
+        [this, project](std::vector<pictures::PictureUpload> uploads) {
+            project_ = project;
+            uploads_ = std::move(uploads);
+            Q_EMIT finished();
+        });
+    // What is there at once moves nothing in the panel later.
+    if (session_.shown.hasFewParts()) job_.waitFor(uploads_.empty() ? firstWait : laterWait);
+}
+
+const pictures::PictureUpload* UploadJob::find(const std::optional<project::PartRef>& place) const {
+    if (!place) return nullptr;
+    const auto found = std::ranges::find(uploads_, *place, &pictures::PictureUpload::place);
+    return found == uploads_.end() ? nullptr : &*found;
+}
+
+UploadLine::UploadLine(QWidget* parent)
+    : QWidget(parent), size_(new QLabel(this)), why_(new QLabel(this)), verdict_(new QLabel(this)) {
+    auto* box = new QVBoxLayout(this);
+    box->setContentsMargins(0, 4, 0, 4);
+    box->setSpacing(4);
+    QFont bold = size_->font();
+    bold.setWeight(QFont::DemiBold);
+    size_->setFont(bold);
+    why_->setForegroundRole(QPalette::PlaceholderText);
+    for (QLabel* label : {size_, why_, verdict_}) {
+        label->setWordWrap(true);
+        label->setTextFormat(Qt::PlainText);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        box->addWidget(label);
+    }
+    size_->setAccessibleName("File to upload");
+    verdict_->setAccessibleName("Present file");
+    hide();
+}
+
+void UploadLine::showUpload(const project::Project& project, const pictures::PictureUpload* upload) {
+    setVisible(upload != nullptr && upload->size.width > 0);
+    if (upload == nullptr || upload->size.width <= 0) return;
+    size_->setText("Upload " + sizeText(upload->size));
+    why_->setText(QString::fromStdString(pictures::largestSlotSentence(project, *upload)) + " The file has " +
+                  figure(upload->pixelRatio) + " image pixels per CSS px there, for high-density screens.");
+    const bool known = upload->file.width > 0;
+    verdict_->setVisible(known);
+    if (!known) return;
+    verdict_->setText(upload->isTooSmall ? "This picture is too small: " + sizeText(upload->file) +
+                                               ". It looks soft on high-density screens."
+                                         : "This picture is large enough: " + sizeText(upload->file) + ".");
+    QPalette ink = palette();
+    if (upload->isTooSmall) ink.setColor(QPalette::WindowText, controls::caution(palette()));
+    verdict_->setPalette(ink);
+}
+
+UploadTable::UploadTable(QWidget* parent) : QTreeWidget(parent) {
+    setHeader(new PlainHeader(cellMargin, this));
+    setColumnCount(3);
+    setHeaderLabels({"Picture", "Now, px", "Upload, px"});
+    setAccessibleName("Files to upload");
+    setRootIsDecorated(false);
+    setItemsExpandable(false);
+    setUniformRowHeights(true);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setTextElideMode(Qt::ElideMiddle);
+    header()->setStretchLastSection(false);
+    header()->setSectionResizeMode(0, QHeaderView::Stretch);
+    for (const int column : {1, 2})
+        header()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+    const auto choose = [this](QTreeWidgetItem* item) {
+        const int row = indexOfTopLevelItem(item);
+        if (row >= 0) Q_EMIT placeChosen(uploads_[static_cast<std::size_t>(row)].place);
+    };
+    connect(this, &QTreeWidget::itemClicked, this, choose);
+    connect(this, &QTreeWidget::itemActivated, this, choose);
+}
+
+void UploadTable::showUploads(const project::Project& project,
+                              const std::vector<pictures::PictureUpload>& uploads,
+                              const std::optional<project::PartRef>& current) {
+    uploads_ = uploads;
+    const auto count = static_cast<int>(uploads.size());
+    while (topLevelItemCount() > count)
+        delete takeTopLevelItem(count);
+    while (topLevelItemCount() < count)
+        addTopLevelItem(new QTreeWidgetItem);
+    for (int i = 0; i < count; ++i) {
+        const pictures::PictureUpload& one = uploads_[static_cast<std::size_t>(i)];
+        const project::PicturePart* picture = pictureAt(project, one.place);
+        const QString name =
+            picture == nullptr ? QString() : QFileInfo(QString::fromStdString(picture->file)).fileName();
+        QTreeWidgetItem* item = topLevelItem(i);
+        item->setText(0, QString("%1. %2").arg(one.place.card + 1).arg(name));
+        item->setText(1, bareSize(one.file));
+        for (const int column : {1, 2})
+            item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+        item->setText(2, one.size.width > 0 ? bareSize(one.size) : QString("no slot"));
+        const QString verdict = one.isTooSmall ? "too small: " : "";
+        item->setData(0, Qt::AccessibleTextRole,
+                      QString("Card %1, %2, %3now %4, upload %5")
+                          .arg(one.place.card + 1)
+                          .arg(name, verdict, item->text(1), item->text(2)));
+        item->setToolTip(1, one.isTooSmall ? "Too small for its largest slot" : QString());
+        item->setForeground(1, one.isTooSmall ? QBrush(controls::caution(palette()))
+                                              : QBrush(palette().color(QPalette::Text)));
+        if (current && one.place == *current) setCurrentItem(item);
+    }
+    setVisible(count > 0);
+    setFixedHeight(header()->sizeHint().height() + std::min(count, mostRows) * lineHeight + 2 * frameWidth());
+}
+
+}  // namespace tenter::desktop::panels
