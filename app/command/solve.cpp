@@ -14,6 +14,7 @@
 #include "project/file.h"
 #include "project/rules.h"
 #include "project/wording.h"
+#include "remedy/wording.h"
 #include "solve/answer_table.h"
 #include "solve/card_scale.h"
 #include "solve/columns.h"
@@ -129,6 +130,19 @@ bool addWishes(const SolveArguments& arguments, project::Project& project) {
     return true;
 }
 
+/// The findings that the solved sizes remove and add, as lines.
+std::string findingsText(const project::Project& before, const project::Project& after,
+                         const std::vector<std::size_t>& variants, Opened& opened,
+                         const solve::Options& options) {
+    checks::Options checking;
+    checking.profile = options.profile;
+    const remedy::Effects effects = remedy::effectsOf(before, after, variants, opened.store, checking);
+    std::string text = "\nFindings:\n" + remedy::summaryOf(effects) + "\n";
+    for (const std::string& change : remedy::changesOf(before, effects))
+        text += "  " + change + "\n";
+    return text;
+}
+
 int runSolve(SolveArguments arguments) {
     const bool bothEngines = arguments.engine.empty();
     if (bothEngines) arguments.engine = text::defaultProfile().name();
@@ -159,6 +173,7 @@ int runSolve(SolveArguments arguments) {
         solve::toText(project, solve::answerTable(project, answer, opened->store), !arguments.follow.empty());
     std::fputs(report.c_str(), stderr);
     if (!answer.solved) return hasFindings;
+    std::fputs(findingsText(project, *answer.solved, answer.variants, *opened, options).c_str(), stderr);
     const int delivered = deliver(arguments, project::write(*answer.solved));
     return delivered == done && !answer.violated.empty() ? hasFindings : delivered;
 }
@@ -233,17 +248,16 @@ void addSolve(CLI::App& app, Action& action) {
                 "without=1,3            numbers of the cards that the wishes ignore; the first card is 1\n"
                 "Default: the wishes of the project.")
         ->type_name("WISH");
-    setHelpEnd(
-        *verb,
-        "Wish: a condition that the sizes must satisfy. Band: a range of viewport widths between two "
-        "breakpoints. Standard error lists the sizes before and after at both ends of each band, then "
-        "the wishes that limit each size, with the word that causes the limit. If a role must have the "
-        "same size in every variant, solve changes all variants.",
-        {"solve row.tenter.json heading.lines=2 body.measure=35-75 --out solved.tenter.json",
-         "solve row.tenter.json --leeway breakpoint"},
-        {exitDone(),
-         {1, "No sizes satisfy all wishes, or the printed project violates a wish at some widths."},
-         exitWrongInput()});
+    setHelpEnd(*verb,
+               "Wish: a condition that the sizes must satisfy. Band: a range of viewport widths between two "
+               "breakpoints. Standard error lists the sizes before and after at both ends of each band, the "
+               "wishes that limit each size, with the word that causes the limit, and the findings that come "
+               "and go. If a role must have the same size in every variant, solve changes all variants.",
+               {"solve row.tenter.json heading.lines=2 body.measure=35-75 --out solved.tenter.json",
+                "solve row.tenter.json --leeway breakpoint"},
+               {exitDone(),
+                {1, "No sizes satisfy all wishes, or the printed project violates a wish at some widths."},
+                exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runSolve(*arguments); }; });
 }
 

@@ -19,15 +19,8 @@ using project::Project;
 
 namespace {
 
-/// A finding at this much more of the widths has grown.
-constexpr double grownShare = 0.02;
 /// What stays of a finding that counts as remedied in part, of its widths.
 constexpr double leastRemoved = 0.5;
-
-const Finding* withKey(const std::vector<Finding>& findings, const std::string& key) {
-    const auto found = std::ranges::find(findings, key, &Finding::key);
-    return found == findings.end() ? nullptr : &*found;
-}
 
 /// Tries candidates against one finding.
 class Trier {
@@ -176,18 +169,22 @@ private:
 
     /// Adds what else comes and goes in a variant. False if something as bad as the finding comes.
     bool compare(std::size_t variant, const std::vector<Finding>& after, Remedy& remedy) {
-        const std::vector<Finding>& then = before(variant);
-        for (const Finding& one : after) {
-            if (variant == variant_ && one.key == finding_.key) continue;
-            const Finding* was = withKey(then, one.key);
-            const bool grown = was != nullptr && one.share > was->share + grownShare;
-            if (was != nullptr && !grown) continue;
-            if (one.severity == checks::Severity::Error || one.severity >= finding_.severity) return false;
-            (grown ? remedy.grown : remedy.gained).push_back({variant, one});
+        Effects effects;
+        addEffects(variant, before(variant), after, effects);
+        const auto isOwn = [&](const Change& one) {
+            return variant == variant_ && one.finding.key == finding_.key;
+        };
+        const auto isBad = [&](const Change& one) {
+            return one.finding.severity == checks::Severity::Error ||
+                   one.finding.severity >= finding_.severity;
+        };
+        for (auto [found, kept] :
+             {std::pair{&effects.lost, &remedy.lost}, std::pair{&effects.gained, &remedy.gained},
+              std::pair{&effects.grown, &remedy.grown}}) {
+            std::erase_if(*found, isOwn);
+            if (found != &effects.lost && std::ranges::any_of(*found, isBad)) return false;
+            kept->insert(kept->end(), found->begin(), found->end());
         }
-        for (const Finding& one : then)
-            if (withKey(after, one.key) == nullptr && (variant != variant_ || one.key != finding_.key))
-                remedy.lost.push_back({variant, one});
         return true;
     }
 

@@ -8,26 +8,19 @@
 
 #include "checks/checks.h"
 #include "project/trial.h"
+#include "remedy/effects.h"
 #include "remedy/moves.h"
 
 namespace tenter::remedy {
 
-/// A finding that a remedy removes or adds, in one variant.
-struct Change {
-    std::size_t variant = 0;
-    checks::Finding finding;
-};
-
-/// A change that removes a finding, or at least halves its widths, and what else it does.
-struct Remedy {
+/// A change that removes a finding, or at least halves its widths, and what else it does: the other findings
+/// that it removes, adds or widens. Those that it adds or widens are less severe than the finding.
+struct Remedy : Effects {
     std::string label;      ///< what it does, in the words of the window: `Align parts of neighbouring cards`
     std::string where;      ///< what it changes: `in the band 591–930 px (2 columns)`; may be empty
     bool removes = true;    ///< false: the finding stays at less than half of its widths
     double share = 0;       ///< of the finding before, 0 to 1
     double shareAfter = 0;  ///< of what stays of it, 0 to 1
-    std::vector<Change> lost;    ///< other findings that it removes
-    std::vector<Change> gained;  ///< findings that it adds, all less severe than the finding
-    std::vector<Change> grown;   ///< findings at more widths than before, all less severe than the finding
     Move move;
     project::Project project;  ///< with the remedy applied, without a text test
 };

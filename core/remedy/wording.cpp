@@ -56,10 +56,22 @@ std::string sentenceOf(const project::Project& project, const Change& change) {
     return "Variant " + project::quotedTitle(project, change.variant) + ": " + what;
 }
 
-std::vector<std::string> changesOf(const project::Project& project, const Remedy& remedy) {
+std::string summaryOf(const Effects& effects) {
+    if (!effects.any()) return "No finding comes or goes.";
+    std::string text;
+    const auto add = [&](const char* verb, const std::vector<Change>& changes) {
+        if (!changes.empty()) text += (text.empty() ? "" : " ") + (verb + bySeverity(changes)) + ".";
+    };
+    add("Removes ", effects.lost);
+    add("Adds ", effects.gained);
+    add("Widens ", effects.grown);
+    return text;
+}
+
+std::vector<std::string> changesOf(const project::Project& project, const Effects& effects) {
     std::vector<std::string> all;
     const std::array<std::pair<const char*, const std::vector<Change>*>, 3> kinds{
-        {{"Removes: ", &remedy.lost}, {"Adds: ", &remedy.gained}, {"At more widths: ", &remedy.grown}}};
+        {{"Removes: ", &effects.lost}, {"Adds: ", &effects.gained}, {"At more widths: ", &effects.grown}}};
     for (const auto& [verb, changes] : kinds)
         for (const Change& change : *changes)
             all.push_back(verb + sentenceOf(project, change));

@@ -16,8 +16,12 @@ std::string titleOf(const Remedy& remedy);
 /// are of `shareOf`, `widths` or `visits`.
 std::string effectOf(const Remedy& remedy, const std::string& shareOf);
 
-/// Each finding that it removes, adds or widens as a sentence: `Removes: the button “Book” has 2 lines; …`.
-std::vector<std::string> changesOf(const project::Project& project, const Remedy& remedy);
+/// How many findings come and go: `Removes 1 warning and 2 notes. Adds 1 note.`, or `No finding comes or
+/// goes.`
+std::string summaryOf(const Effects& effects);
+
+/// Each finding that is removed, added or widened as a sentence: `Removes: the button “Book” has 2 lines; …`.
+std::vector<std::string> changesOf(const project::Project& project, const Effects& effects);
 
 /// A finding as a sentence, with the variant that has it if there are several.
 std::string sentenceOf(const project::Project& project, const Change& change);

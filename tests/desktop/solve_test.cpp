@@ -16,6 +16,7 @@
 #include "project/cascade.h"
 #include "project/file.h"
 #include "project/role_wishes.h"
+#include "remedy/wording.h"
 #include "showing.h"
 #include "window/main_window.h"
 
@@ -116,6 +117,94 @@ private Q_SLOTS:
         QVERIFY(changed > 3);
     }
 
+    void showsTheFindingsThatComeAndGo() {
+        type("Wish: lines at most", "2");
+        const project::Project before = document().project();
+        press("Solve sizes");
+        QTRY_VERIFY(session().shown.isProposal());
+        const project::Project after = session().shown.project();
+        const remedy::Effects effects =
+            remedy::effectsOf(before, after, project::everyVariant(before), document().store());
+        QVERIFY(!effects.lost.empty());
+        const auto summary = [&]() -> QString {
+            for (const QLabel* label : box_->findChildren<QLabel*>())
+                if (label->accessibleName() == "Findings that come and go" && label->isVisible())
+                    return label->text();
+            return {};
+        };
+        QTRY_COMPARE(summary(), "Findings: " + QString::fromStdString(remedy::summaryOf(effects)));
+        using Kind = panels::AnswerModel::RowKind;
+        QMap<panels::AnswerModel::Effect, std::size_t> seen;
+        bool isUnderOther = false;
+        for (int row = 0; row < model()->rowCount(); ++row) {
+            const QModelIndex index = model()->index(row, panels::AnswerModel::Band);
+            if (model()->kind(row) == Kind::Title) isUnderOther = index.data().toString() == "Other findings";
+            if (model()->kind(row) != Kind::Finding) continue;
+            ++seen[model()->effect(row)];
+            const auto place = model()->placeOf(index);
+            QVERIFY(place.has_value());
+            if (isUnderOther) continue;
+            // It stands below the role and band of its worst place.
+            int sizes = row;
+            while (model()->kind(sizes) != Kind::Sizes)
+                --sizes;
+            QCOMPARE(model()->sizes(sizes).role, place->role);
+            QCOMPARE(model()->sizes(sizes).variant, place->variant);
+            QVERIFY(place->width <= model()->sizes(sizes).wide.width);
+            QVERIFY(place->width >= solve::firstWholeWidth(model()->sizes(sizes)) - 1);
+        }
+        QCOMPARE(seen[panels::AnswerModel::Effect::Removes], effects.lost.size());
+        QCOMPARE(seen[panels::AnswerModel::Effect::Adds], effects.gained.size());
+        QCOMPARE(seen[panels::AnswerModel::Effect::Widens], effects.grown.size());
+        // Enter goes to the finding.
+        int row = 0;
+        while (model()->kind(row) != Kind::Finding)
+            ++row;
+        const QModelIndex index = model()->index(row, panels::AnswerModel::Band);
+        const auto place = *model()->placeOf(index);
+        table()->setCurrentIndex(index);
+        QTest::keyClick(table(), Qt::Key_Return);
+        QCOMPARE(session().view.width(), place.width);
+        QCOMPARE(session().view.variant(), place.variant);
+    }
+
+    void showsAndHidesThePreviewByOneKey() {
+        type("Wish: lines at most", "2");
+        const project::Project before = document().project();
+        QTest::keyClick(window_.get(), Qt::Key_F4);
+        QVERIFY(!session().shown.isProposal() && session().shown.project() == before);
+        press("Solve sizes");
+        QTRY_VERIFY(session().shown.isProposal());
+        const project::Project after = session().shown.project();
+        auto* check = box_->findChild<QCheckBox*>();
+        QVERIFY(check->isVisible() && check->isChecked() && check->text().contains("F4"));
+        QTest::keyClick(window_.get(), Qt::Key_F4);
+        QVERIFY(session().shown.project() == before && session().shown.proposal() != nullptr);
+        QVERIFY(!check->isChecked() && table()->isVisible());
+        // The preview stays hidden after an edit, with new sizes.
+        document().edit("Other text", [](project::Project& project) {
+            std::get<project::TextPart>(project.row().cards[0].parts[1]).copy = {
+                {project::Run::Kind::Plain, "Tide", {}}};
+        });
+        waitForJobs(*window_);
+        QVERIFY(session().shown.project() == document().project());
+        QTRY_VERIFY(session().shown.proposal() != nullptr);
+        document().undoStack().undo();
+        waitForJobs(*window_);
+        QTRY_VERIFY(session().shown.proposal() != nullptr);
+        QTest::mouseClick(check, Qt::LeftButton, {}, {8, check->height() / 2});
+        QVERIFY(session().shown.project() == after && session().shown.isProposal());
+        // It is on again for the next proposal.
+        QTest::keyClick(window_.get(), Qt::Key_F4);
+        press("Discard");
+        QVERIFY(session().shown.proposal() == nullptr && session().shown.project() == before);
+        press("Solve sizes");
+        QTRY_VERIFY(session().shown.isProposal());
+        QTest::keyClick(window_.get(), Qt::Key_F4);
+        press("Apply sizes");
+        QVERIFY(document().project() == after);
+    }
+
     void goesToALimitByClickAndByKey() {
         type("Wish: lines at most", "2");
         press("Solve sizes");
@@ -135,6 +224,8 @@ private Q_SLOTS:
         session().view.setWidth(document().project().mostWidth);
         for (QPushButton* button : box_->findChildren<QPushButton*>())
             if (button->text() == "Discard") button->setFocus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(box_->findChild<QCheckBox*>()));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(table()));
         table()->setCurrentIndex(index);

@@ -71,6 +71,10 @@ int AnswerDelegate::rowHeight(const QFont& font, int row, int width, int bandWid
     switch (model_.kind(row)) {
         case AnswerModel::RowKind::Title:
             return titlePadding + QFontMetrics(font).height() + padding / 2;
+        case AnswerModel::RowKind::Finding:
+            return heightOf(coloured(escaped(text), ink.text), font,
+                            width - indent - 2 * AnswerView::cellMargin) +
+                   padding;
         case AnswerModel::RowKind::Limit:
             return heightOf(limitHtml(text, QString::fromStdString(model_.limit(row).place), ink), font,
                             width - indent - 2 * AnswerView::cellMargin) +
@@ -106,6 +110,18 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
             painter->setBrush(ink.accent);
             painter->drawPolygon(QPolygonF{centre + QPointF(0, -reach), centre + QPointF(reach, 0),
                                            centre + QPointF(0, reach), centre + QPointF(-reach, 0)});
+            break;
+        }
+        case AnswerModel::RowKind::Finding: {
+            room.setLeft(room.left() + indent);
+            html = coloured(escaped(text), ink.quiet);
+            // A minus for a finding that goes, a plus for one that comes or grows.
+            const QPointF centre(box.left() + AnswerView::cellMargin + reach + 1,
+                                 room.top() + QFontMetrics(option.font).height() / 2.0);
+            painter->setPen(QPen(ink.text, 1.5));
+            painter->drawLine(centre - QPointF(reach, 0), centre + QPointF(reach, 0));
+            if (model_.effect(index.row()) != AnswerModel::Effect::Removes)
+                painter->drawLine(centre - QPointF(0, reach), centre + QPointF(0, reach));
             break;
         }
         case AnswerModel::RowKind::Sizes:

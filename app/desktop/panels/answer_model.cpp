@@ -8,6 +8,8 @@ namespace tenter::desktop::panels {
 
 namespace {
 
+const QString otherFindings = QStringLiteral("Other findings");
+
 PlotMark markOf(const solve::Limit& limit, bool conflicts) {
     const solve::Binding& binding = limit.binding;
     PlotMark mark{binding.variant, binding.wish.role, limit.width, binding.size, {}, {}, conflicts};
@@ -26,6 +28,34 @@ QString limitText(const std::string& text) {
     return sentence;
 }
 
+QString effectWord(AnswerModel::Effect effect) {
+    switch (effect) {
+        case AnswerModel::Effect::Removes:
+            return QStringLiteral("Removes ");
+        case AnswerModel::Effect::Adds:
+            return QStringLiteral("Adds ");
+        case AnswerModel::Effect::Widens:
+            break;
+    }
+    return QStringLiteral("Widens ");
+}
+
+/// The role of the part with the worst place; empty for a finding of the row or of a picture.
+std::string roleOf(const project::Project& project, const checks::Finding& finding) {
+    if (!finding.place || finding.place->card >= project.row().cards.size()) return {};
+    const auto& parts = project.row().cards[finding.place->card].parts;
+    if (finding.place->part >= parts.size()) return {};
+    const auto* text = std::get_if<project::TextPart>(&parts[finding.place->part]);
+    return text == nullptr ? std::string() : text->role;
+}
+
+PlotMark markOf(const project::Project& project, const remedy::Change& change) {
+    const checks::Finding& finding = change.finding;
+    PlotMark mark{change.variant, roleOf(project, finding), finding.at, 0, finding.place, {}, false};
+    mark.says = QString::fromStdString(finding.says);
+    return mark;
+}
+
 bool isChanged(const solve::EndSize& end) {
     return solve::sizeLabel(end.before) != solve::sizeLabel(end.after);
 }
@@ -42,15 +72,74 @@ void AnswerModel::setTable(const project::Project& project, const solve::AnswerT
     for (const solve::SizeRow& sizes : table.rows) {
         QString own = roleTitle(sizes.role);
         if (table.variants.size() > 1) own += ", " + variantTitle(project.row().variants[sizes.variant]);
-        if (own != title) rows_.push_back({RowKind::Title, own, {}, {}});
+        if (own != title) rows_.push_back(Row{RowKind::Title, own, {}, {}, {}, {}, {}, {}});
         title = own;
-        rows_.push_back({RowKind::Sizes, title, sizes, {}});
+        rows_.push_back(Row{RowKind::Sizes, title, sizes, {}, {}, {}, {}, {}});
         for (const solve::Limit& limit : sizes.limits)
-            rows_.push_back({RowKind::Limit, title, sizes, limit});
+            rows_.push_back(Row{RowKind::Limit, title, sizes, limit, {}, {}, {}, {}});
     }
     if (table.conflict)
         for (const solve::Limit& place : table.conflict->places)
-            rows_.push_back({RowKind::Limit, {}, {}, place});
+            rows_.push_back(Row{RowKind::Limit, {}, {}, place, {}, {}, {}, {}});
+    endResetModel();
+}
+
+std::optional<std::size_t> AnswerModel::placeFor(const project::Project& project,
+                                                 const remedy::Change& change) const {
+    const std::string role = roleOf(project, change.finding);
+    std::optional<std::size_t> place;
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        const solve::SizeRow& sizes = rows_[i].sizes;
+        if (rows_[i].kind == RowKind::Title || sizes.variant != change.variant || sizes.role != role)
+            continue;
+        // The width of a breakpoint belongs to the band below it.
+        const bool isAbove = sizes.band == 0 || change.finding.at > sizes.narrow.width;
+        if (isAbove && change.finding.at <= sizes.wide.width) place = i + 1;
+    }
+    return place;
+}
+
+void AnswerModel::setEffects(const project::Project& project, const remedy::Effects& effects) {
+    beginResetModel();
+    std::erase_if(rows_,
+                  [](const Row& row) { return row.kind == RowKind::Finding || row.title == otherFindings; });
+    const bool several = project.row().variants.size() > 1;
+    std::vector<Row> others;
+    const auto add = [&](Effect effect, const std::vector<remedy::Change>& changes) {
+        for (const remedy::Change& change : changes) {
+            Row row;
+            row.kind = RowKind::Finding;
+            row.effect = effect;
+            row.finding = change;
+            const std::optional<std::size_t> at = placeFor(project, change);
+            const std::string what =
+                checks::textOf({change.finding.statement.what, {}, {}}, change.finding.profiles);
+            const QString severity =
+                QString::fromUtf8(std::string(checks::word(change.finding.severity)).c_str());
+            row.text = effectWord(effect) + severity + ": ";
+            if (!at) {
+                if (several) row.text += variantTitle(project.row().variants[change.variant]) + ": ";
+                row.text += QString::fromStdString(what);
+                others.push_back(std::move(row));
+                continue;
+            }
+            row.text += QString::fromStdString(what);
+            row.title = rows_[*at - 1].title;
+            row.sizes = rows_[*at - 1].sizes;
+            rows_.insert(rows_.begin() + static_cast<std::ptrdiff_t>(*at), std::move(row));
+        }
+    };
+    add(Effect::Removes, effects.lost);
+    add(Effect::Adds, effects.gained);
+    add(Effect::Widens, effects.grown);
+    if (!others.empty()) {
+        Row title;
+        title.title = otherFindings;
+        rows_.push_back(std::move(title));
+        rows_.insert(rows_.end(), others.begin(), others.end());
+    }
+    for (Row& row : rows_)
+        if (row.kind == RowKind::Finding) row.mark = markOf(project, row.finding);
     endResetModel();
 }
 
@@ -65,6 +154,7 @@ int AnswerModel::columnCount(const QModelIndex& parent) const {
 QString AnswerModel::text(const QModelIndex& index) const {
     const Row& row = at(index.row());
     if (row.kind == RowKind::Title) return index.column() == Band ? row.title : QString();
+    if (row.kind == RowKind::Finding) return index.column() == Band ? row.text : QString();
     if (row.kind == RowKind::Limit)
         return index.column() == Band ? limitText(conflicts_ ? row.limit.fullText : row.limit.text)
                                       : QString();
@@ -79,6 +169,7 @@ QString AnswerModel::text(const QModelIndex& index) const {
 QString AnswerModel::spokenText(const QModelIndex& index) const {
     const Row& row = at(index.row());
     if (row.kind == RowKind::Limit) return QString::fromStdString(row.limit.fullText);
+    if (row.kind == RowKind::Finding) return row.title.isEmpty() ? row.text : row.title + ": " + row.text;
     if (row.kind == RowKind::Title || index.column() == Band) return text(index).replace('\n', ", ");
     const solve::EndSize& end = endOf(row.sizes, index.column());
     const QString where =
@@ -95,6 +186,7 @@ QVariant AnswerModel::data(const QModelIndex& index, int role) const {
         case Qt::AccessibleTextRole:
             return spokenText(index);
         case Qt::ToolTipRole:
+            if (kind(index.row()) == RowKind::Finding) return toolTipText(at(index.row()).mark.says);
             return kind(index.row()) == RowKind::Sizes ? toolTipText(spokenText(index)) : QVariant();
         default:
             return {};
@@ -111,6 +203,7 @@ std::optional<PlotMark> AnswerModel::placeOf(const QModelIndex& index) const {
     const Row& row = at(index.row());
     if (row.kind == RowKind::Limit) return markOf(row.limit, conflicts_);
     if (row.kind == RowKind::Title) return std::nullopt;
+    if (row.kind == RowKind::Finding) return row.mark;
     const bool narrow = index.column() != WideEnd;
     const solve::EndSize& end = narrow ? row.sizes.narrow : row.sizes.wide;
     // The width of a breakpoint belongs to the band below it.

@@ -50,6 +50,7 @@ void ProposalBox::open(const QString& undoName, const QString& buttonText, Shown
     apply_->setVisible(proposal_ != nullptr);
     discard_->setText(proposal_ ? "Discard" : "Close");
     show();
+    context_.session.shown.hideProposal(false);
     context_.session.shown.propose(proposal_);
     (proposal_ ? apply_ : discard_)->setFocus();
     bringIntoView(this, apply_->isHidden() ? discard_ : apply_);

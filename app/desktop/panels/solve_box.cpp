@@ -2,10 +2,12 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QSignalBlocker>
 #include <utility>
 
 #include "document/wording.h"
 #include "panels/into_view.h"
+#include "remedy/wording.h"
 #include "session/changes.h"
 
 namespace tenter::desktop::panels {
@@ -15,6 +17,8 @@ namespace {
 // A click is answered at once if the answer takes no longer; a drag keeps its frames.
 constexpr int clickWait = 100;  // ms
 constexpr int dragWait = 30;    // ms
+// A drag has a new answer in every frame; only the last one is worth the comparison of findings.
+constexpr int findingsWait = 120;  // ms
 
 QString asText(const std::vector<std::string>& paragraphs) {
     QStringList all;
@@ -56,6 +60,8 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
       foot_(new QWidget(this)),
       apply_(new QPushButton("Apply sizes", foot_)),
       discard_(new QPushButton(foot_)),
+      preview_(new QCheckBox("Preview (F4)", foot_)),
+      findings_(textLabel("Findings that come and go", this)),
       summary_(textLabel("Result", this)),
       model_(new AnswerModel(this)),
       view_(new AnswerView(*model_, this)),
@@ -77,14 +83,20 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     stop_->setAccessibleName("Stop solving");
     progress_->hide();
     above->addWidget(progress_);
-    auto* row = new QHBoxLayout(foot_);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto* footBox = new QVBoxLayout(foot_);
+    footBox->setContentsMargins(0, 0, 0, 0);
+    footBox->setSpacing(4);
+    auto* row = new QHBoxLayout;
     row->setSpacing(8);
     row->addWidget(apply_);
     row->addWidget(discard_);
     row->addStretch(1);
+    footBox->addLayout(row);
+    footBox->addWidget(preview_);
+    preview_->setToolTip("Show the row with the solved sizes; off: with the current sizes");
     above->addWidget(foot_);
     above->addWidget(summary_);
+    above->addWidget(findings_);
     box->addLayout(above);
     box->addWidget(view_);
     auto* below = new QVBoxLayout;
@@ -98,6 +110,7 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
                     "preview before you apply them."));
     connect(solve_, &QPushButton::clicked, this, [this] {
         task_.reset();
+        context_.session.shown.hideProposal(false);
         solve();
         (job_.isRunning() ? stop_ : solved_ ? apply_ : solve_)->setFocus();
     });
@@ -109,6 +122,11 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
         if (!running) showProgress(false);
     });
     connect(apply_, &QPushButton::clicked, this, &SolveBox::apply);
+    connect(preview_, &QCheckBox::toggled, this,
+            [this](bool on) { context_.session.shown.hideProposal(!on); });
+    findingsTimer_.setSingleShot(true);
+    findingsTimer_.setInterval(findingsWait);
+    connect(&findingsTimer_, &QTimer::timeout, this, &SolveBox::compareFindings);
     connect(discard_, &QPushButton::clicked, this, &SolveBox::discard);
     connect(view_, &AnswerView::placeChosen, this, [this](const PlotMark& place) {
         goTo(place, context_.session.view, context_.session.selection);
@@ -116,7 +134,8 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     setTabOrder(solve_, stop_);
     setTabOrder(stop_, apply_);
     setTabOrder(apply_, discard_);
-    setTabOrder(discard_, view_);
+    setTabOrder(discard_, preview_);
+    setTabOrder(preview_, view_);
     context_.session.shown.setProposer([this]() -> ShownProject::Proposal {
         if (!task_) return nullptr;
         task_ = currentTask();
@@ -155,6 +174,8 @@ void SolveBox::solve() {
 
 void SolveBox::onProposal() {
     showAnswer();
+    const QSignalBlocker quiet(preview_);
+    preview_->setChecked(!context_.session.shown.hidesProposal());
     // A preview of something else replaces this one.
     if (task_ && context_.session.shown.proposal() != solved_) close();
 }
@@ -182,6 +203,7 @@ void SolveBox::onAnswer(Answer answer) {
     solved_ = answer.answer.solved && !answer.table.isUnchanged
                   ? std::make_shared<const project::Project>(*answer.answer.solved)
                   : nullptr;
+    changed_ = answer.answer.variants;
     unshown_ = std::move(answer);
     if (!isLate_) return;
     const bool hadFocus = stop_->hasFocus();
@@ -197,6 +219,13 @@ void SolveBox::showAnswer() {
     const Answer answer = *std::exchange(unshown_, std::nullopt);
     showTable(answer.table);
     apply_->setVisible(solved_ != nullptr);
+    preview_->setVisible(solved_ != nullptr);
+    findingsJob_.cancel();
+    findings_->setVisible(solved_ != nullptr);
+    if (solved_) {
+        findings_->setText("Findings: comparing…");
+        findingsTimer_.start();
+    }
     discard_->setText(solved_ ? "Discard" : "Close");
     showProgress(false);
     foot_->show();
@@ -228,6 +257,23 @@ void SolveBox::showTable(const solve::AnswerTable& table) {
     setTextOrHide(advice_, advice);
     view_->setVisible(model_->rowCount() > 0);
     context_.session.plot.setMarks(model_->marks());
+}
+
+void SolveBox::compareFindings() {
+    if (!solved_ || !task_) return;
+    checks::Options options;
+    options.audience = context_.session.checks.audience();
+    findingsJob_.start(
+        [before = std::make_shared<const project::Project>(task_->project), after = solved_,
+         variants = changed_, fonts = findingsFonts_, folder = context_.session.document.folder(),
+         options](const std::stop_token& stop) {
+            return remedy::effectsOf(*before, *after, variants, fonts->use(*before, folder), options, stop);
+        },
+        [this](const remedy::Effects& effects) {
+            if (!task_) return;
+            model_->setEffects(task_->project, effects);
+            findings_->setText("Findings: " + QString::fromStdString(remedy::summaryOf(effects)));
+        });
 }
 
 void SolveBox::clearResolutions() {
@@ -276,12 +322,15 @@ void SolveBox::discard() {
 
 void SolveBox::close() {
     job_.cancel();
+    findingsTimer_.stop();
+    findingsJob_.cancel();
     task_.reset();
     solved_.reset();
     unshown_.reset();
     clearResolutions();
-    for (QWidget* widget : {static_cast<QWidget*>(foot_), static_cast<QWidget*>(summary_),
-                            static_cast<QWidget*>(view_), static_cast<QWidget*>(advice_)})
+    for (QWidget* widget :
+         {static_cast<QWidget*>(foot_), static_cast<QWidget*>(summary_), static_cast<QWidget*>(view_),
+          static_cast<QWidget*>(advice_), static_cast<QWidget*>(findings_)})
         widget->hide();
     context_.session.plot.setMarks({});
 }

@@ -2,8 +2,10 @@
 // the wishes with what resolves it.
 #pragma once
 
+#include <QCheckBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "document/background_fonts.h"
@@ -48,6 +50,8 @@ private:
     void onProposal();
     void showAnswer();
     void showTable(const solve::AnswerTable& table);
+    /// Compares the findings before and after in the background, then adds the differences to the table.
+    void compareFindings();
     void showProgress(bool running);
     void apply();
     void discard();
@@ -62,17 +66,23 @@ private:
     QWidget* foot_;
     QPushButton* apply_;
     QPushButton* discard_;
-    QLabel* summary_;  ///< hidden if there is nothing to say besides the table
+    QCheckBox* preview_;  ///< shows the solved sizes, or the current ones
+    QLabel* findings_;    ///< how many findings come and go
+    QLabel* summary_;     ///< hidden if there is nothing to say besides the table
     AnswerModel* model_;
     AnswerView* view_;
     QLabel* advice_;
     QVBoxLayout* resolutions_;  ///< each change that resolves the conflict, with its button
     std::optional<Task> task_;
     ShownProject::Proposal solved_;
-    bool isLate_ = false;            ///< the answer was not there when its preview was asked for
-    std::optional<Answer> unshown_;  ///< an answer that must be shown once its preview is
+    bool isLate_ = false;               ///< the answer was not there when its preview was asked for
+    std::optional<Answer> unshown_;     ///< an answer that must be shown once its preview is
+    std::vector<std::size_t> changed_;  ///< the variants that `solved_` changes
+    QTimer findingsTimer_;  ///< delays the comparison of findings, so that a drag keeps its frames
     std::shared_ptr<BackgroundFonts> fonts_ = std::make_shared<BackgroundFonts>();
+    std::shared_ptr<BackgroundFonts> findingsFonts_ = std::make_shared<BackgroundFonts>();
     BackgroundJob job_{this};
+    BackgroundJob findingsJob_{this};
 };
 
 }  // namespace tenter::desktop::panels

@@ -43,7 +43,7 @@ const project::Project& ShownProject::project() const {
 const project::Project& ShownProject::untried() const {
     follow();
     if (showsSaved_) return document_.savedProject();
-    return proposal_ ? *proposal_ : document_.project();
+    return proposal_ && !hidesProposal_ ? *proposal_ : document_.project();
 }
 
 int ShownProject::revision() const {
@@ -86,6 +86,15 @@ void ShownProject::propose(Proposal proposal) {
     follow();
     if (proposal == proposal_) return;
     proposal_ = std::move(proposal);
+    if (proposal_ == nullptr) hidesProposal_ = false;
+    invalidate();
+    announce();
+}
+
+void ShownProject::hideProposal(bool on) {
+    follow();
+    if (on == hidesProposal_) return;
+    hidesProposal_ = on;
     invalidate();
     announce();
 }
@@ -99,7 +108,7 @@ void ShownProject::showSaved(bool on) {
 }
 
 ShownProject::State ShownProject::state() const {
-    return {revision(), opening_, trial(), proposal_, showsSaved_};
+    return {revision(), opening_, trial(), proposal_, showsSaved_, hidesProposal()};
 }
 
 void ShownProject::announce() {
@@ -109,7 +118,8 @@ void ShownProject::announce() {
     changes.setFlag(Change::Content, now.revision != before.revision);
     changes.setFlag(Change::Opened, now.opening != before.opening);
     changes.setFlag(Change::TextTest, now.trial != before.trial);
-    changes.setFlag(Change::Proposal, now.proposal != before.proposal);
+    changes.setFlag(Change::Proposal,
+                    now.proposal != before.proposal || now.hidesProposal != before.hidesProposal);
     changes.setFlag(Change::SavedVersion, now.showsSaved != before.showsSaved);
     if (changes) Q_EMIT changed(changes);
 }

@@ -20,7 +20,7 @@ public:
         Content = 1,       ///< `project()`
         Opened = 2,        ///< another project is open; `Content` is set too
         TextTest = 4,      ///< `trial()`
-        Proposal = 8,      ///< `proposal()`
+        Proposal = 8,      ///< `proposal()` or `hidesProposal()`
         SavedVersion = 16  ///< `showsSaved()`
     };
     Q_DECLARE_FLAGS(Changes, Change)
@@ -49,13 +49,21 @@ public:
     /// Sets a function that computes the proposal again after the document has changed; it may return null.
     /// It may read the document, but must not change any state that emits a signal.
     void setProposer(std::function<Proposal()> proposer) { proposer_ = std::move(proposer); }
+    /// Shows the document instead of the proposal, which stays, or the proposal again. Ends with the
+    /// proposal.
+    void hideProposal(bool on);
+    [[nodiscard]] bool hidesProposal() const { return proposal() != nullptr && hidesProposal_; }
     /// True while a proposal is shown.
-    [[nodiscard]] bool isProposal() const { return proposal() != nullptr && !showsSaved(); }
+    [[nodiscard]] bool isProposal() const {
+        return proposal() != nullptr && !hidesProposal_ && !showsSaved();
+    }
 
     [[nodiscard]] bool showsSaved() const;
     void showSaved(bool on);
     /// True if the document itself is shown, not a proposal or the saved version.
-    [[nodiscard]] bool showsDocument() const { return proposal() == nullptr && !showsSaved(); }
+    [[nodiscard]] bool showsDocument() const {
+        return (proposal() == nullptr || hidesProposal_) && !showsSaved();
+    }
 
 Q_SIGNALS:
     void changed(tenter::desktop::ShownProject::Changes changes);
@@ -67,6 +75,7 @@ private:
         std::optional<project::Trial> trial;
         Proposal proposal;
         bool showsSaved = false;
+        bool hidesProposal = false;
     };
     [[nodiscard]] State state() const;
     void follow() const;
@@ -81,6 +90,7 @@ private:
     mutable std::optional<project::Trial> trial_;
     mutable Proposal proposal_;
     mutable bool showsSaved_ = false;
+    bool hidesProposal_ = false;
     mutable std::shared_ptr<const project::Project> tried_;  // null until `project` is called after a change
     State announced_;
 };

@@ -85,6 +85,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(comparison_, &compare::Comparison::finished, this,
             [this] { note_->showMessage(compare::headline(*comparison_)); });
     connect(comparison_, &compare::Comparison::failed, note_, &StatusNote::showMessage);
+    connect(side_, &panels::SidePanel::copied, note_, &StatusNote::showMessage);
     connect(side_, &panels::SidePanel::importRowRequested, this, [this] { importRow(); });
     connect(side_, &panels::SidePanel::ownMarkupRequested, this, &MainWindow::useOwnMarkup);
     followSession();
@@ -213,6 +214,11 @@ void MainWindow::enableOwnMarkup() {
                            session_.shown.project().row().given.has_value());
 }
 
+void MainWindow::showPreviewState() {
+    preview_->setEnabled(session_.shown.proposal() != nullptr);
+    preview_->setChecked(session_.shown.isProposal());
+}
+
 // Keys that the focused widget does not use.
 void MainWindow::keyPressEvent(QKeyEvent* event) {
     if (saved_->handleKey(*event)) return;
@@ -220,7 +226,7 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
     if (auto* button = qobject_cast<QAbstractButton*>(focusWidget()); enter && button != nullptr)
         // As in dialogs.
         button->click();
-    else if (event->key() == Qt::Key_Escape && session_.shown.isProposal())
+    else if (event->key() == Qt::Key_Escape && session_.shown.proposal() != nullptr)
         session_.shown.propose(nullptr);
     else if (!session_.document.hasProject() || !navigation_->handleWidthKey(*event))
         QMainWindow::keyPressEvent(event);

@@ -78,6 +78,7 @@ private:
     void useOwnMarkup();
     void revertToSaved();
     void enableOwnMarkup();
+    void showPreviewState();
 
     Session& session_;
     FileController* files_;
@@ -104,6 +105,7 @@ private:
     page_import::ImportDialog* given_ = nullptr;
     new_row::NewRowDialog* newRow_ = nullptr;
     QMenu* recentMenu_ = nullptr;
+    QAction* preview_ = nullptr;
     QAction* ownMarkup_ = nullptr;
     QAction* stopWeighting_ = nullptr;
     QList<QAction*> projectActions_;

@@ -123,6 +123,13 @@ void MainWindow::buildViewMenu() {
                                  this, &MainWindow::compareWithBrowser));
     menu->addSeparator();
     menu->addAction(needsProject(saved_->action()));
+    // Enabled while there is a proposal: see showPreviewState.
+    preview_ = menu->addAction("Show previe&w", QKeySequence(Qt::Key_F4), this,
+                               [this](bool on) { session_.shown.hideProposal(!on); });
+    preview_->setCheckable(true);
+    onChange(session_.shown, ShownProject::Change::Proposal | ShownProject::Change::Content, this,
+             &MainWindow::showPreviewState);
+    showPreviewState();
     menu->addSeparator();
     QMenu* panels = menu->addMenu("&Panels");
     const auto addPanel = [&](const QString& title, Qt::Key key, panels::PanelKind kind) {
