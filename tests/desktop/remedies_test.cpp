@@ -1,5 +1,6 @@
 // Remedies in the list of findings, chosen by mouse and keyboard, and undone.
 #include <QListView>
+#include <QScrollBar>
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -148,6 +149,25 @@ private Q_SLOTS:
         session().shown.showSaved(false);
         QTRY_VERIFY(checking().isFresh());
         QVERIFY(panel_->remedies().box() != nullptr);
+    }
+
+    // At 1280 × 800 the remedies of a long finding are below the fold.
+    void areReachedByKeyAndByWheel() {
+        click(rowOf("out-of-line"));
+        waitForRemedies();
+        QVERIFY(!buttons().empty());
+        QWidget* const first = buttons().front();
+        QTest::keyClick(list_, Qt::Key_Tab);
+        QVERIFY(first->hasFocus());
+        QTRY_VERIFY(first->visibleRegion().boundingRect() == first->rect());
+        // One turn of the wheel scrolls by less than half of what the list shows.
+        list_->verticalScrollBar()->setValue(0);
+        const QPointF at(list_->viewport()->rect().center());
+        QWheelEvent turn(at, list_->viewport()->mapToGlobal(at), {}, {0, -120}, Qt::NoButton, Qt::NoModifier,
+                         Qt::NoScrollPhase, false);
+        QApplication::sendEvent(list_->viewport(), &turn);
+        QVERIFY(list_->verticalScrollBar()->value() > 0);
+        QVERIFY(list_->verticalScrollBar()->value() < list_->viewport()->height() / 2);
     }
 
 private:

@@ -20,7 +20,6 @@ constexpr int below = 8;
 constexpr int headHeight = 16;
 constexpr int gap = 4;
 constexpr int wordRoom = 64;
-constexpr int shareRoom = 100;
 constexpr int closedLines = 2;
 constexpr int mostLines = 40;
 constexpr std::size_t rangesClosed = 2;
@@ -125,7 +124,9 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
                       shareTitle(finding.share, model_.checks().audience()));
     // The length of the thin line represents all widths, or all visits.
     const int from = left + wordRoom;
-    const int whole = line.right() - shareRoom - from;
+    const int shareRoom =
+        QFontMetrics(small).horizontalAdvance(shareTitle(0.001, model_.checks().audience()));
+    const int whole = line.right() - shareRoom - 12 - from;
     const int middle = line.center().y();
     painter->fillRect(QRect(from, middle, whole, 1), ink.faint);
     painter->fillRect(QRect(from, middle - 4, 1, 9), ink.line);

@@ -1,6 +1,7 @@
 #include "findings/panel.h"
 
 #include <QFrame>
+#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -12,6 +13,8 @@
 namespace tenter::desktop::findings {
 
 namespace {
+
+constexpr int scrollStep = 20;  // px, a third of a turn of the wheel
 
 // In the order of the filter's segments 1 to 3; segment 0 shows all findings.
 constexpr checks::Severity severities[] = {checks::Severity::Error, checks::Severity::Warning,
@@ -57,6 +60,8 @@ Panel::Panel(Session& session, QWidget* parent)
     setFocusProxy(list_);
     list_->setResizeMode(QListView::Adjust);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    // Otherwise one turn of the wheel goes on by the height of the open finding, past its remedies.
+    list_->verticalScrollBar()->setSingleStep(scrollStep);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     // Always visible, so that lines do not break again when the scroll bar appears or disappears.
     list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);

@@ -1,5 +1,7 @@
 #include "findings/row_remedies.h"
 
+#include <QEvent>
+#include <QScrollBar>
 #include <utility>
 
 namespace tenter::desktop::findings {
@@ -73,6 +75,7 @@ void RowRemedies::showAnswer() {
     for (RemedyButton* button : box_->buttons()) {
         QWidget::setTabOrder(before, button);
         before = button;
+        button->installEventFilter(this);
     }
     resizeRow();
 }
@@ -83,6 +86,18 @@ void RowRemedies::resizeRow() {
     if (list_.currentIndex() != index) return;
     const bool tall = list_.visualRect(index).height() > list_.viewport()->height();
     list_.scrollTo(index, tall ? QAbstractItemView::PositionAtTop : QAbstractItemView::EnsureVisible);
+}
+
+// A remedy that has the focus is in sight, with its effect.
+bool RowRemedies::eventFilter(QObject* watched, QEvent* event) {
+    if (auto* button = qobject_cast<RemedyButton*>(watched);
+        button != nullptr && event->type() == QEvent::FocusIn) {
+        const int top = button->mapTo(list_.viewport(), QPoint(0, 0)).y();
+        const int below = top + button->height() + 8 - list_.viewport()->height();
+        if (below > 0) list_.verticalScrollBar()->setValue(list_.verticalScrollBar()->value() + below);
+        if (top < 0) list_.verticalScrollBar()->setValue(list_.verticalScrollBar()->value() + top - 8);
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 void RowRemedies::apply(int index) {

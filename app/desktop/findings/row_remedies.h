@@ -26,6 +26,9 @@ public:
     /// The box in the open row; null if there is none.
     [[nodiscard]] RemedyBox* box() const { return box_; }
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     /// What an answer belongs to.
     struct Asked {
