@@ -4,6 +4,7 @@
 #include <QMimeData>
 #include <QShortcut>
 #include <QSplitter>
+#include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
 #include "controls/inks.h"
@@ -27,6 +28,23 @@ QLabel* demiBold(QLabel* label) {
     label->setFont(font);
     return label;
 }
+
+/// Items as high as their whole text: the default height loses the end of some.
+class WholeText : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
+                                 const QModelIndex& index) const override {
+        const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+        if (view == nullptr) return QStyledItemDelegate::sizeHint(option, index);
+        constexpr int margins = 2 * 6;  // at both sides of the text, and of the item
+        const int width = view->viewport()->width() - 2 * margins;
+        const QRect text = QFontMetrics(option.font)
+                               .boundingRect(QRect(0, 0, width, 9999), Qt::TextWordWrap,
+                                             index.data(Qt::DisplayRole).toString());
+        return {width, text.height() + option.fontMetrics.leading() + 8};
+    }
+};
 
 /// What the import replaces in a project with so many cards.
 QString replaceTitle(std::size_t cards) {
@@ -119,6 +137,7 @@ QWidget* ImportDialog::buildFound() {
     box->addLayout(head);
     report_ = new QListWidget(found);
     report_->setWordWrap(true);
+    report_->setItemDelegate(new WholeText(report_));
     report_->setTextElideMode(Qt::ElideNone);
     report_->setSpacing(2);
     report_->setResizeMode(QListView::Adjust);

@@ -25,7 +25,7 @@ Exports::Exports(const Session& session, StatusNote& note, ProblemPanel& problem
     add("Copy &stylesheet", keys(Qt::ControlModifier | Qt::ShiftModifier), &Exports::copyStylesheet);
     add("Copy stylesheets of &all variants", keys(Qt::ControlModifier | Qt::ShiftModifier | Qt::AltModifier),
         &Exports::copyAllStylesheets);
-    ownMarkup_ << add("Copy &markup", {}, &Exports::copyMarkup)
+    ownMarkup_ << add("Copy &markup", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), &Exports::copyMarkup)
                << add("Copy stylesheet and mar&kup", {}, &Exports::copyBoth)
                << add("Copy &class names", {}, &Exports::copyClasses);
     add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier), &Exports::copySize);

@@ -46,7 +46,9 @@ FileController::FileController(Document& document, QWidget* window)
 QString FileController::startFolder() const {
     if (!document_.file().empty()) return fromPath(document_.file().parent_path());
     if (const QStringList files = recent(); !files.isEmpty()) return QFileInfo(files.first()).path();
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    // A new account may have no folder for documents yet.
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo(documents).isDir() ? documents : QDir::homePath();
 }
 
 void FileController::openDialog() {

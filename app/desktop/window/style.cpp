@@ -75,6 +75,26 @@ void drawCheckBox(QPainter* painter, const QStyleOption* option) {
     painter->restore();
 }
 
+void drawRadioButton(QPainter* painter, const QStyleOption* option) {
+    const bool on = option->state.testFlag(QStyle::State_On);
+    const bool enabled = option->state.testFlag(QStyle::State_Enabled);
+    const QPalette& palette = option->palette;
+    const QColor ink = palette.color(enabled ? QPalette::WindowText : QPalette::Mid);
+    const QRectF ring = QRectF(option->rect).adjusted(1.5, 1.5, -1.5, -1.5);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(on ? ink : palette.color(QPalette::Mid), on ? 1.5 : 1));
+    painter->setBrush(palette.color(QPalette::Base));
+    painter->drawEllipse(ring);
+    if (on) {
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(ink);
+        const double inset = ring.width() * 0.26;
+        painter->drawEllipse(ring.adjusted(inset, inset, -inset, -inset));
+    }
+    painter->restore();
+}
+
 void drawSign(QPainter* painter, const QRect& rect, controls::Glyph sign, const QColor& colour) {
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
@@ -113,7 +133,8 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
             return;
         case PE_Frame:
             if (widget && (widget->inherits("QTextEdit") || widget->inherits("QPlainTextEdit") ||
-                           widget->inherits("QListWidget") || widget->inherits("QTreeView"))) {
+                           widget->inherits("QListWidget") || widget->inherits("QUndoView") ||
+                           widget->inherits("QTreeView"))) {
                 drawField(painter, option);
                 return;
             }
@@ -132,6 +153,9 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
         case PE_IndicatorCheckBox:
             drawCheckBox(painter, option);
             return;
+        case PE_IndicatorRadioButton:
+            drawRadioButton(painter, option);
+            return;
         case PE_FrameFocusRect:
             if (widget && widget->inherits("QAbstractItemView")) return;
             // A flat tool button draws its box, and so its ring, only under the pointer.
@@ -145,6 +169,12 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
                            widget->inherits("QComboBox") || widget->inherits("QLineEdit")))
                 return;
             drawBox(painter, option->rect, Qt::transparent, option->palette.color(QPalette::Highlight), 2);
+            return;
+        case PE_PanelMenu:
+            drawBox(painter, option->rect, option->palette.color(QPalette::Base),
+                    option->palette.color(QPalette::Mid));
+            return;
+        case PE_FrameMenu:
             return;
         case PE_PanelScrollAreaCorner:
             painter->fillRect(option->rect, option->palette.color(QPalette::Window));
@@ -292,6 +322,8 @@ int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWi
             return 0;
         case PM_IndicatorWidth:
         case PM_IndicatorHeight:
+        case PM_ExclusiveIndicatorWidth:
+        case PM_ExclusiveIndicatorHeight:
         case PM_SmallIconSize:
         case PM_ButtonIconSize:
             return 16;
