@@ -5,9 +5,15 @@
 #include <QMenu>
 #include <QProcess>
 #include <QScrollBar>
+#include <QTextDocument>
+#include <QTextEdit>
+#include <QTreeWidget>
 #include <QtTest>
 
 #include "at_the_window.h"
+#include "emit/class_names.h"
+#include "pictures/uploads.h"
+#include "project/cascade.h"
 
 namespace tenter::desktop {
 
@@ -92,6 +98,151 @@ private Q_SLOTS:
         seek("gap");
         tabs->setFocus();
         QVERIFY(!list->isVisible());
+    }
+
+    // Bands with sizes of their own: a size for all variants has no effect until they are removed.
+    void usesAValueInAllBandsByOneButton() {
+        session().view.setWidth(1200);
+        session().selection.selectRole("heading");
+        settle();
+        const project::Project before = project();
+        type("Heading font size at the smaller width", "18");
+        type("Heading font size: the smaller width", "400");
+        type("Heading font size at the larger width", "30");
+        type("Heading font size: the larger width", "1600");
+        const auto sizeOf = [&](std::size_t variant, std::size_t band) {
+            return project::resolve(project(), project().row().variants[variant], band)
+                .text.find("heading")
+                ->size;
+        };
+        QVERIFY(sizeOf(0, 2)->sizeAt(1600) != 30);
+        auto* everywhere = named<QToolButton>("Use in all variants and bands: Heading font size");
+        QVERIFY(everywhere != nullptr && everywhere->isVisible());
+        const int steps = document().undoStack().count();
+        // Tab goes from the fields to it: past Paste size, reset and Overridden in this band.
+        field("Heading font size: the larger width")->setFocus();
+        for (int i = 0; i < 4; ++i)
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(everywhere));
+        QTest::keyClick(everywhere, Qt::Key_Space);
+        settle();
+        QCOMPARE(document().undoStack().count(), steps + 1);
+        QCOMPARE(document().undoStack().undoText(), QString("Use heading font size in all bands"));
+        for (std::size_t i = 0; i < project().row().variants.size(); ++i)
+            for (std::size_t band = 0; band < project().row().variants[i].bands.size(); ++band) {
+                QVERIFY(std::abs(sizeOf(i, band)->sizeAt(400) - 18) < 0.01);
+                QVERIFY(std::abs(sizeOf(i, band)->sizeAt(1600) - 30) < 0.01);
+            }
+        QVERIFY(!everywhere->isVisible());
+        // The sizes of other roles stay.
+        const auto bodyOf = [](const project::Project& of) {
+            return project::resolve(of, of.row().variants[0], 0).text.find("body")->size;
+        };
+        QVERIFY(bodyOf(before) == bodyOf(project()));
+        document().undoStack().undo();
+        settle();
+        QVERIFY(everywhere->isVisible());
+    }
+
+    void copiesTheClassesOfTheElementsFromTheRowPanel() {
+        openPanel(panels::PanelKind::Row);
+        const std::string line = emit::classLine(project(), session().view.variant());
+        auto* classes = named<QLabel>("Classes for the elements of your page");
+        QVERIFY(classes != nullptr);
+        QTextDocument shown;
+        shown.setHtml(classes->text());
+        QCOMPARE(shown.toPlainText().replace(QChar::Nbsp, ' ').remove(QChar(0x2060)),
+                 QString::fromStdString(line));
+        QTest::keyClick(seek("CMS classes"), Qt::Key_Return);
+        auto* copy = named<QPushButton>("Copy class names");
+        QTRY_VERIFY(copy->hasFocus());
+        QTest::keyClick(copy, Qt::Key_Space);
+        QCOMPARE(QGuiApplication::clipboard()->text(), QString::fromStdString(line) + '\n');
+        QTRY_VERIFY(named<QLabel>("Last message")->text().startsWith("Class names copied: row .walks-trio"));
+        // One class, without the dot, by its link.
+        Q_EMIT classes->linkActivated("walks-card");
+        QCOMPARE(QGuiApplication::clipboard()->text(), QString("walks-card"));
+        // They follow the variant.
+        session().view.setVariant(1);
+        settle();
+        QVERIFY(classes->text().contains("walks-pair"));
+    }
+
+    void keepsTheHeadOfACardInSight() {
+        for (const auto panel : {panels::PanelKind::Words, panels::PanelKind::Pictures}) {
+            openPanel(panel);
+            QToolButton* next = nullptr;
+            for (auto* one : side().findChildren<QToolButton*>())
+                if (one->accessibleName() == "Next card" && one->isVisible()) next = one;
+            QVERIFY(next != nullptr);
+            session().selection.select(Place{0, 1});
+            settle();
+            for (auto* scroll : side().findChildren<QScrollArea*>())
+                if (scroll->isVisible()) scroll->verticalScrollBar()->setValue(9999);
+            const QPoint at = next->mapTo(window_.get(), next->rect().center());
+            QTest::mouseClick(window_->windowHandle(), Qt::LeftButton, {}, at);
+            settle();
+            QCOMPARE(session().selection.card(), std::optional<std::size_t>(1));
+            QCOMPARE(next->mapTo(window_.get(), next->rect().center()), at);
+            QVERIFY(next->visibleRegion().boundingRect() == next->rect());
+        }
+    }
+
+    void marksThePartWhoseTextIsTypedIn() {
+        session().selection.select(Place{0, 1});
+        openPanel(panels::PanelKind::Words);
+        const auto roleOfMarked = [&]() -> std::string {
+            const auto& parts = project().row().cards[0].parts;
+            const auto* text = std::get_if<project::TextPart>(&parts[*session().selection.place()->part]);
+            return text == nullptr ? "picture" : text->role;
+        };
+        auto* link = named<QLineEdit>("Link address of the button");
+        QVERIFY(link != nullptr && link->isVisible());
+        link->setFocus();
+        QTest::keyClicks(link, "x");
+        QCOMPARE(roleOfMarked(), std::string("button"));
+        // Also if something else was selected meanwhile.
+        auto* text = named<QTextEdit>("Body text");
+        text->setFocus();
+        session().selection.select(Place{0, 0});
+        QTest::keyClicks(text, "y");
+        QCOMPARE(roleOfMarked(), std::string("body"));
+    }
+
+    void saysWhatToUploadForEachPicture() {
+        session().selection.select(Place{0, 0});
+        openPanel(panels::PanelKind::Pictures);
+        const auto uploads = pictures::uploadsOf(project(), document().store(), session().view.profile());
+        QVERIFY(uploads.size() > 2);
+        auto* table = named<QTreeWidget>("Files to upload");
+        QTRY_COMPARE(table->topLevelItemCount(), static_cast<int>(uploads.size()));
+        for (int i = 0; i < table->topLevelItemCount(); ++i) {
+            const auto& one = uploads[static_cast<std::size_t>(i)];
+            QCOMPARE(table->topLevelItem(i)->text(2),
+                     QString("%1 × %2").arg(one.size.width).arg(one.size.height));
+            QCOMPARE(table->topLevelItem(i)->toolTip(1).isEmpty(), !one.isTooSmall);
+        }
+        auto* upload = named<QLabel>("File to upload");
+        QCOMPARE(upload->text(), "Upload " + QString::fromStdString(pictures::sizeLabel(uploads[0].size)));
+        // A click on a line goes to that picture.
+        const QRect second = table->visualItemRect(table->topLevelItem(1));
+        QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, second.center());
+        settle();
+        QCOMPARE(session().selection.card(), std::optional<std::size_t>(uploads[1].place.card));
+        QCOMPARE(upload->text(), "Upload " + QString::fromStdString(pictures::sizeLabel(uploads[1].size)));
+        // A smaller file is too small, and a huge one is not.
+        auto* verdict = named<QLabel>("Present file");
+        for (const int width : {200, 9000}) {
+            document().edit("Other file", [&](project::Project& project) {
+                auto& picture = std::get<project::PicturePart>(project.part(uploads[1].place));
+                picture.height = picture.height * width / picture.width;
+                picture.width = width;
+            });
+            settle();
+            QTRY_VERIFY2(verdict->text().startsWith(width == 200 ? "This picture is too small: 200 × "
+                                                                 : "This picture is large enough: 9000 × "),
+                         qPrintable(verdict->text()));
+        }
     }
 
     void findsByWordsThatPeopleUse() {

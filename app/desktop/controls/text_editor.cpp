@@ -39,6 +39,7 @@ bool TextEditor::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusIn) {
         start_ = value_;
         touched_ = false;
+        Q_EMIT focused();
     }
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);

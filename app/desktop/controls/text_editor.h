@@ -21,6 +21,9 @@ public:
     void setName(const QString& name) override;
     void setPlaceholder(const QString& text) { field_->setPlaceholderText(text); }
 
+Q_SIGNALS:
+    void focused();
+
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 

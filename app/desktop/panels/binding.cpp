@@ -6,6 +6,7 @@
 #include "document/wording.h"
 #include "panels/computed.h"
 #include "panels/row_parts.h"
+#include "project/file.h"
 
 namespace tenter::desktop::panels {
 
@@ -79,6 +80,26 @@ void Binding::reset() {
 
 void Binding::editOverridingLayer() {
     if (held_.overriddenBy) context_.session.scope.setLayer(*held_.overriddenBy);
+}
+
+void Binding::removeOverrides() {
+    const bool allVariants = isForAllVariants();
+    const std::size_t current = context_.session.view.variant();
+    const QString lower = name().isEmpty() ? name() : name()[0].toLower() + name().mid(1);
+    project::Problems problems;
+    const auto remove = [&](project::Settings& settings) {
+        project::setSetting(settings, path(), {}, problems);
+    };
+    context_.edit("Use " + lower + " in all bands", [&](project::Project& project) {
+        auto& variants = project.row().variants;
+        for (std::size_t i = 0; i < variants.size(); ++i) {
+            if (!allVariants && i != current) continue;
+            if (allVariants) remove(variants[i].set);
+            for (project::Band& band : variants[i].bands)
+                remove(band.set);
+        }
+    });
+    refresh();
 }
 
 QString Binding::description() const {

@@ -30,6 +30,13 @@ public:
     void reset();
     /// Makes the layer that overrides the value the edit scope.
     void editOverridingLayer();
+    /// Removes the values of this setting from all layers that override the layer being edited, at every
+    /// width.
+    void removeOverrides();
+    /// True if edits apply to all variants.
+    [[nodiscard]] bool isForAllVariants() const {
+        return context_.session.scope.layer() == project::CascadeLayer::Style;
+    }
     /// Where the value comes from and what overrides it, in one or two sentences.
     [[nodiscard]] QString description() const;
 

@@ -37,6 +37,8 @@ public:
     /// True if its edits apply to the edit scope.
     [[nodiscard]] virtual bool takesScope() const { return true; }
     [[nodiscard]] const std::vector<Findable>& findables() const { return findables_; }
+    /// What stands above the panel and does not scroll with it; null if there is nothing.
+    [[nodiscard]] virtual QWidget* head() const { return nullptr; }
 
 protected:
     /// Starts a section. What is added next belongs to it.

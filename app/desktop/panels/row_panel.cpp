@@ -110,6 +110,11 @@ void RowPanel::buildVariant() {
         [this](Project& p, const Json& v) {
             p.row().variants[session().view.variant()].className = textOf(v);
         });
+    classes_ = new ClassesLine;
+    addWidget(classes_);
+    addFindable("Class names of the elements", classes_->button(), {},
+                "CMS classes, CSS class, copy classes");
+    connect(classes_, &ClassesLine::copied, this, &RowPanel::copied);
     variants_ = new VariantButtons(context());
     addWidget(variants_);
     addFindable("Add a variant", variants_->addButton());
@@ -224,6 +229,7 @@ void RowPanel::refresh() {
     bands_->refresh();
     padding_->refresh();
     variants_->refresh();
+    classes_->showClasses(session().shown.project(), session().view.variant());
     const auto& variants = session().shown.project().row().variants;
     variantName_->setPlaceholder(
         QString::fromStdString(variants[std::min(session().view.variant(), variants.size() - 1)].className));

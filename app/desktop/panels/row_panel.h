@@ -3,6 +3,7 @@
 
 #include "controls/text_editor.h"
 #include "panels/bands_table.h"
+#include "panels/classes_line.h"
 #include "panels/dimension_drawing.h"
 #include "panels/leeway_box.h"
 #include "panels/panel.h"
@@ -18,6 +19,9 @@ public:
     void refresh() override;
     void refreshPixels() override;
 
+Q_SIGNALS:
+    void copied(const QString& message);  ///< to the clipboard
+
 private:
     void buildRow();
     void buildCard();
@@ -29,6 +33,7 @@ private:
     DimensionDrawing* padding_ = nullptr;
     controls::TextEditor* variantName_ = nullptr;
     VariantButtons* variants_ = nullptr;
+    ClassesLine* classes_ = nullptr;
     LeewayBox* leeway_ = nullptr;
 };
 

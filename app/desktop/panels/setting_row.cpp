@@ -27,7 +27,8 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
       title_(new QLabel(title, this)),
       pixels_(new QLabel(this)),
       reset_(resetButton(this)),
-      overridden_(new QToolButton(this)) {
+      overridden_(new QToolButton(this)),
+      everywhere_(new QToolButton(this)) {
     title_->setBuddy(editor);
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
         new controls::Scrub(title_, &number->field());
@@ -42,6 +43,10 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     overridden_->setForegroundRole(QPalette::PlaceholderText);
     overridden_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     overridden_->hide();
+    everywhere_->setAutoRaise(true);
+    everywhere_->setForegroundRole(QPalette::PlaceholderText);
+    everywhere_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    everywhere_->hide();
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(markRoom, 0, 0, 0);
     grid->setHorizontalSpacing(4);
@@ -60,9 +65,24 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     if (isLength) grid->addWidget(pixels_, 0, 2);
     grid->addWidget(reset_, 0, 3);
     grid->addWidget(overridden_, 2, 0, 1, 4, Qt::AlignLeft);
+    grid->addWidget(everywhere_, 3, 0, 1, 4, Qt::AlignLeft);
+    // The buttons follow the field. The editor is older than the row, so it would come last. The list of a
+    // combo box is a window of its own.
+    QWidget* last = editor_;
+    for (QWidget* field : editor_->findChildren<QWidget*>())
+        if ((field->focusPolicy() & Qt::TabFocus) != 0 && field->window() == window()) last = field;
+    for (QWidget* button : {reset_, overridden_, everywhere_}) {
+        QWidget::setTabOrder(last, button);
+        last = button;
+    }
     connect(binding_, &Binding::refreshed, this, &SettingRow::showOrigin);
     connect(reset_, &QToolButton::clicked, binding_, &Binding::reset);
     connect(overridden_, &QToolButton::clicked, binding_, &Binding::editOverridingLayer);
+    connect(everywhere_, &QToolButton::clicked, binding_, [this] {
+        // The button goes with what it removes.
+        editor_->setFocus();
+        binding_->removeOverrides();
+    });
 }
 
 void SettingRow::setTall() {
@@ -83,12 +103,19 @@ void SettingRow::showOrigin() {
     editor_->setResettable(held.setHere);
     reset_->setAccessibleName("Reset " + binding_->name());
     overridden_->setVisible(held.overriddenBy.has_value());
+    everywhere_->setVisible(held.overriddenBy.has_value());
     if (held.overriddenBy) {
         overridden_->setText(*held.overriddenBy == project::CascadeLayer::Band
                                  ? "Overridden in this band"
                                  : "Overridden in this variant");
         overridden_->setToolTip(binding_->description() + " Click to edit that value.");
         overridden_->setAccessibleDescription(binding_->description());
+        const bool all = binding_->isForAllVariants();
+        everywhere_->setText(all ? "Use in all variants and bands" : "Use in all bands");
+        everywhere_->setAccessibleName(everywhere_->text() + ": " + binding_->name());
+        everywhere_->setToolTip(toolTipText(
+            QString("Remove the values of %1 that override this one. You can undo it.")
+                .arg(all ? QString("variants and bands") : QString("the bands of this variant"))));
     }
     QString tip = binding_->description();
     if (!explanation_.isEmpty()) tip.prepend(explanation_ + '\n');

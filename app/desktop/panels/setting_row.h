@@ -39,6 +39,7 @@ private:
     QLabel* pixels_;
     QToolButton* reset_;
     QToolButton* overridden_;  ///< shown if a nearer layer overrides the value; edits that layer
+    QToolButton* everywhere_;  ///< shown with `overridden_`; removes what overrides the value
 };
 
 }  // namespace tenter::desktop::panels

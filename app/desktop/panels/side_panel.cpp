@@ -71,7 +71,9 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     head->addWidget(scope_);
     head->addWidget(scopeNote_);
 
-    addPanel(PanelKind::Row, "Row", new RowPanel(context_));
+    auto* row = new RowPanel(context_);
+    connect(row, &RowPanel::copied, this, &SidePanel::copied);
+    addPanel(PanelKind::Row, "Row", row);
     addPanel(PanelKind::Text, "Text", new TextPanel(context_));
     addPanel(PanelKind::Spacing, "Spacing", new SpacingPanel(context_));
     addPanel(PanelKind::Colour, "Colour", new ColourPanel(context_));
@@ -85,7 +87,7 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     soon_.setInterval(0);
     connect(&soon_, &QTimer::timeout, this, &SidePanel::refreshNow);
     connect(tabs_, &QTabBar::currentChanged, this, [this] {
-        stack_->setCurrentWidget(currentPage().area);
+        stack_->setCurrentWidget(currentPage().page);
         showMessage({});
         refreshNow();
     });
@@ -131,8 +133,19 @@ void SidePanel::addPanel(PanelKind kind, const QString& title, Panel* panel) {
     scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(panel);
-    stack_->addWidget(scroll);
-    pages_.push_back({kind, panel, scroll});
+    auto* page = new QWidget;
+    auto* box = new QVBoxLayout(page);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(0);
+    if (QWidget* head = panel->head()) {
+        auto* pinned = new QHBoxLayout;
+        pinned->setContentsMargins(12, 8, 24, 4);
+        pinned->addWidget(head);
+        box->addLayout(pinned);
+    }
+    box->addWidget(scroll, 1);
+    stack_->addWidget(page);
+    pages_.push_back({kind, panel, page});
     tabs_->addTab(title);
 }
 

@@ -39,6 +39,7 @@ public:
     [[nodiscard]] QSize minimumSizeHint() const override { return {328, 200}; }
 
 Q_SIGNALS:
+    void copied(const QString& message);  ///< to the clipboard
     void importRowRequested();
     void ownMarkupRequested();  ///< the imported markup must be replaced by Tenter’s
 
@@ -48,11 +49,11 @@ protected:
 private:
     void showMessage(const QString& text);
     void fitFoot();
-    /// A panel with the scroll area that is its page.
+    /// A panel, and its page: its head, which stays, above the scroll area that it is in.
     struct Page {
         PanelKind kind;
         Panel* panel;
-        QScrollArea* area;
+        QWidget* page;
     };
     void addPanel(PanelKind kind, const QString& title, Panel* panel);
     void showHeader();

@@ -30,23 +30,21 @@ struct WordsPanel::Line : QWidget {
 
 namespace {
 
-/// `Room for 14 more characters in 2 lines, at 961 px`.
+/// `Wish of at most 2 lines: room for 14 more characters, at 961 px viewport width`.
 QString roomTitle(const checks::RoomForCopy& room) {
-    const QString lines = linesTitle(static_cast<std::size_t>(room.lines));
-    const QString at = ", at " + pixels(room.width);
-    if (room.spare == 0) return "No room for more characters in " + lines + at;
     const int count = std::abs(room.spare);
-    const QString characters = count == 1 ? "character" : "characters";
-    return (room.spare < 0 ? QString("%1 %2 too long for %3") : QString("Room for %1 more %2 in %3"))
-               .arg(count)
-               .arg(characters, lines) +
-           at;
+    const QString characters = QString::number(count) + (count == 1 ? " character" : " characters");
+    const QString what = room.spare < 0    ? characters + " too long"
+                         : room.spare == 0 ? QString("no room for more characters")
+                                           : "room for " + QString(characters).replace(' ', " more ");
+    return "Wish of at most " + linesTitle(static_cast<std::size_t>(room.lines)) + ": " + what + ", at " +
+           pixels(room.width) + " viewport width";
 }
 
 QString roomExplained(const checks::RoomForCopy& room) {
-    return QString("A wish allows %1 line%2. The fewest characters fit at a viewport width of %3.")
-        .arg(room.lines)
-        .arg(room.lines == 1 ? "" : "s", pixels(room.width));
+    return QString("The text has %1 characters. The fewest characters fit at a viewport width of %2.")
+        .arg(room.characters)
+        .arg(pixels(room.width));
 }
 
 QToolButton* small(QWidget* parent, Glyph sign, const QString& name) {
@@ -87,7 +85,6 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
     connect(&rest_, &QTimer::timeout, this, &WordsPanel::showRoom);
     section({});
     addWidget(given_);
-    addWidget(bar_);
     lines_->setContentsMargins(12, 8, 0, 0);
     lines_->setSpacing(16);
     addWidget(holder_);
@@ -277,14 +274,13 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         connect(link, &QToolButton::clicked, copy, &CopyEdit::editLink);
         connect(lineBreak, &QToolButton::clicked, copy, &CopyEdit::breakLine);
         connect(copy, &CopyEdit::edited, this, [this, part, copy, title] {
+            selectPart(part);
             editPart(part, "Change " + title.toLower() + " text",
                      [copy](project::TextPart& text) { text.copy = copy->copyText(); });
         });
         connect(copy, &CopyEdit::editingFinished, this, [this] { document().endGesture(); });
         // The mark in the row follows the text that is edited.
-        connect(copy, &CopyEdit::focused, this, [this, part] {
-            if (card_) session().selection.select(Place{*card_, part});
-        });
+        connect(copy, &CopyEdit::focused, this, [this, part] { selectPart(part); });
         if (!builtGiven_) {
             connect(copy, &CopyEdit::moveRequested, this, [this, part](int by) {
                 const std::size_t to = part + static_cast<std::size_t>(by);
@@ -309,9 +305,12 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     if (role == "button") {
         line->link = new controls::TextEditor({}, line);
         line->link->setName("Link address of the button");
+        const auto select = [this, part] { selectPart(part); };
+        connect(line->link, &controls::TextEditor::focused, this, select);
         line->name = new controls::TextEditor({}, line);
         line->name->setName("Accessible name of the button");
         line->name->setPlaceholder("same as its text");
+        connect(line->name, &controls::TextEditor::focused, this, select);
         box->addWidget(labelled(line, "Link address", line->link));
         box->addWidget(labelled(line, "Accessible name", line->name));
         const auto join = [&](controls::TextEditor* editor, const QString& name,
@@ -328,6 +327,11 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         join(line->name, "Change button accessible name", &project::TextPart::name);
     }
     return line;
+}
+
+void WordsPanel::selectPart(std::size_t part) {
+    const Place place{card_.value_or(0), part};
+    if (card_ && session().selection.place() != place) session().selection.select(place);
 }
 
 void WordsPanel::editPart(std::size_t part, const QString& name,

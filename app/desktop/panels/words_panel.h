@@ -25,6 +25,7 @@ protected:
 
 public:
     [[nodiscard]] bool takesScope() const override { return false; }
+    [[nodiscard]] QWidget* head() const override { return bar_; }
 
 Q_SIGNALS:
     void importRowRequested();
@@ -39,6 +40,8 @@ private:
     /// Shows below each text how many more characters fit.
     void showRoom();
     Line* buildLine(std::size_t part);
+    /// The mark in the row goes to the part whose text is edited.
+    void selectPart(std::size_t part);
     void editPart(std::size_t part, const QString& name,
                   const std::function<void(project::TextPart&)>& change);
     void addPart(const std::string& role);
