@@ -75,6 +75,9 @@ private Q_SLOTS:
         press("Discard");
         QVERIFY(!session().shown.isProposal());
         QVERIFY(document().project() == before);
+        // The button is where the table was, not scrolled away.
+        QVERIFY(box_->button()->hasFocus());
+        QTRY_VERIFY(box_->button()->visibleRegion().boundingRect() == box_->button()->rect());
         QCOMPARE(document().undoStack().count(), steps);
         press("Solve sizes");
         window_->findChild<panels::SidePanel*>()->openPanel(panels::PanelKind::Row);

@@ -116,7 +116,7 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     });
     connect(stop_, &QPushButton::clicked, this, [this] {
         discard();
-        solve_->setFocus();
+        goBack();
     });
     connect(&job_, &BackgroundJob::runningChanged, this, [this](bool running) {
         if (!running) showProgress(false);
@@ -127,7 +127,10 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     findingsTimer_.setSingleShot(true);
     findingsTimer_.setInterval(findingsWait);
     connect(&findingsTimer_, &QTimer::timeout, this, &SolveBox::compareFindings);
-    connect(discard_, &QPushButton::clicked, this, &SolveBox::discard);
+    connect(discard_, &QPushButton::clicked, this, [this] {
+        discard();
+        goBack();
+    });
     connect(view_, &AnswerView::placeChosen, this, [this](const PlotMark& place) {
         goTo(place, context_.session.view, context_.session.selection);
     });
@@ -312,7 +315,7 @@ void SolveBox::apply() {
     const ShownProject::Proposal solved = solved_;
     discard();
     context_.edit("Solve sizes", [&](project::Project& project) { project = *solved; });
-    solve_->setFocus();
+    goBack();
 }
 
 void SolveBox::discard() {
@@ -341,7 +344,13 @@ void SolveBox::keyPressEvent(QKeyEvent* event) {
         return;
     }
     discard();
+    goBack();
+}
+
+// Without the table, other settings move to where it was.
+void SolveBox::goBack() {
     solve_->setFocus();
+    bringIntoView(this, solve_);
 }
 
 void SolveBox::hideEvent(QHideEvent* event) {

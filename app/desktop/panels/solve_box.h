@@ -55,6 +55,8 @@ private:
     void showProgress(bool running);
     void apply();
     void discard();
+    /// Gives the focus to the button Solve sizes, in sight.
+    void goBack();
     void close();
     void clearResolutions();
     void addResolution(const solve::Resolution& resolution);

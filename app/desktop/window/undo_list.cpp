@@ -15,11 +15,13 @@ public:
     UndoList(QUndoStack& undo, QWidget* parent) : QDialog(parent) {
         setWindowTitle("Undo list");
         setAttribute(Qt::WA_DeleteOnClose);
-        resize(320, 480);
+        resize(400, 480);
         auto* note = new QLabel("Choose a step to return to the row as it was after that step.", this);
         note->setWordWrap(true);
         auto* list = new QUndoView(&undo, this);
         list->setEmptyLabel("As opened");
+        list->setTextElideMode(Qt::ElideMiddle);
+        list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         list->setAccessibleName("Undo list");
         auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
         connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
