@@ -33,14 +33,13 @@ namespace {
 
 constexpr int leftGutter = 136;  // px, for the names of lanes and the values of plots
 constexpr int rightGutter = 88;  // px, for the labels of lines
-constexpr int rulerHeight = 40;
-constexpr int bandsHeight = 28;
+constexpr int rulerHeight = 36;
+constexpr int bandsHeight = 26;
 constexpr int wrapsHeight = 24;
-constexpr int findingsHeight = 40;
+constexpr int findingsHeight = 32;
 constexpr int audienceHeight = 32;
 constexpr int differencesHeight = 24;
 constexpr int comparisonHeight = 28;
-constexpr int tallWindow = 960;  // px; a window at least this high has room for every lane
 
 }  // namespace
 
@@ -78,7 +77,9 @@ AxisPane::AxisPane(Session& session, QWidget* parent)
     connect(&lanes_, &LaneStack::changed, this, [this](bool opened) {
         arrange();
         if (opened) onRow();
+        limitHeight();
         updateGeometry();
+        Q_EMIT lanesChanged();
     });
     connect(&scaleActions_, &ScaleActions::changed, this, &AxisPane::rescale);
     onChange(session_.layouts, LayoutCache::Change::Row, this, &AxisPane::onRow);
@@ -104,7 +105,7 @@ void AxisPane::addLanes(QWidget* findings, QWidget* audience, QWidget* thumbnail
                explained(glossary::wrapPoint,
                          tr("Each tick marks one change of a line count. Ticks of the selected text are "
                             "longer.")),
-               wraps_, wrapsHeight, 0);
+               wraps_, wrapsHeight, 0, WindowIsTall);
     lanes_.add(tr("Findings"), {},
                tr("The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
                   "line to show the finding."),
@@ -113,23 +114,23 @@ void AxisPane::addLanes(QWidget* findings, QWidget* audience, QWidget* thumbnail
                audienceHeight, 0);
     lanes_.add(tr("Chromium/Firefox"), {},
                tr("The widths at which some text has a different number of lines in Chromium and Firefox."),
-               differences_, differencesHeight, 0, WindowIsTall);
+               differences_, differencesHeight, 0, WindowIsVeryTall);
     lanes_.nameInFull(tr("Chromium/Firefox differences"));
     lanes_.add(
         tr("Thumbnails"), tr("at key widths"),
         tr("Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
            "the worst finding. Click one to go to its width."),
-        thumbnails, ThumbnailsLane::laneHeight, 0, WindowIsTall);
+        thumbnails, ThumbnailsLane::laneHeight, 0, WindowIsVeryTall);
     lanes_.add(
         tr("Font size"), tr("px"),
         explained(glossary::ramp,
                   tr("Drag the ends of a ramp to change it. Sizes in hatched areas do not satisfy a wish.")),
-        sizes_, 0, 0.58);
+        sizes_, 0, 0.58, WindowIsTall);
     lanes_.add(
         tr("Measure"), tr("characters"),
         explained(glossary::measure, tr("Dashed lines mark the comfortable range: 45 to 75 characters in "
                                         "one column, 40 to 50 in several columns.")),
-        measure_, 0, 0.42);
+        measure_, 0, 0.42, WindowIsTall);
     lanes_.add(tr("Card height"), tr("px"), tr("The height of each card at each viewport width."), heights_,
                0, 0.42, Chosen);
     lanes_.add(tr("Picture size"), tr("px"),
@@ -157,16 +158,25 @@ void AxisPane::addComparisonLane(const compare::Comparison& comparison) {
 // ---- Arrangement of lanes
 
 bool AxisPane::windowIsTall() const {
-    return window()->height() >= tallWindow;
+    return window()->height() >= LaneStack::tallWindow;
 }
 
-// Chosen so that in a window of 1280 × 800 px the row view has more than half of the height.
 QSize AxisPane::sizeHint() const {
-    return {900, windowIsTall() ? 448 : 328};
+    return {900, rulerHeight + lanes_.comfortableHeight(windowIsTall())};
 }
 
 QSize AxisPane::minimumSizeHint() const {
     return {480, rulerHeight + lanes_.minimumHeight()};
+}
+
+// Without a plot, more height would stay empty.
+void AxisPane::limitHeight() {
+    setMaximumHeight(lanes_.hasPlot() ? QWIDGETSIZE_MAX : minimumSizeHint().height());
+}
+
+void AxisPane::chooseLanes(const std::optional<QStringList>& names) {
+    lanes_.chooseLanes(names);
+    lanes_.openForWindow(window()->height());
 }
 
 void AxisPane::arrange() {
@@ -192,13 +202,14 @@ void AxisPane::rescale() {
 }
 
 void AxisPane::resizeEvent(QResizeEvent*) {
-    lanes_.openForWindow(windowIsTall());
+    lanes_.openForWindow(window()->height());
     arrange();
+    limitHeight();
 }
 
 void AxisPane::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    lanes_.openForWindow(windowIsTall());
+    lanes_.openForWindow(window()->height());
     onRow();
 }
 

@@ -36,6 +36,10 @@ public:
 
     /// One toggle action per lane or plot, which opens and closes it.
     [[nodiscard]] QList<QAction*> laneActions() const { return lanes_.actions(); }
+    /// The names of the open lanes and plots, if the user has chosen them.
+    [[nodiscard]] std::optional<QStringList> chosenLanes() const { return lanes_.chosenLanes(); }
+    /// Opens these lanes and plots; without names, those that the height of the window allows.
+    void chooseLanes(const std::optional<QStringList>& names);
     /// Adds the lane “Browser comparison”. It appears when the comparison has its first result.
     void addComparisonLane(const compare::Comparison& comparison);
     /// Zoom in, Zoom out, Whole range, and the toggle Equal room for each band.
@@ -56,6 +60,10 @@ public:
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 
+Q_SIGNALS:
+    /// A lane was opened or closed, so that another height is comfortable.
+    void lanesChanged();
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
@@ -74,6 +82,7 @@ private:
     void addLanes(QWidget* findings, QWidget* audience, QWidget* thumbnails);
     [[nodiscard]] bool windowIsTall() const;
     void arrange();
+    void limitHeight();
     void rescale();
     void onRow();
     void onSelection();

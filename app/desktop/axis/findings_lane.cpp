@@ -18,6 +18,7 @@ namespace tenter::desktop::axis {
 namespace {
 
 constexpr double levelHeight = 6;
+constexpr double runHeight = 5;
 constexpr double shortestRun = 4;     // px, so that a single width can be seen and clicked
 constexpr double leastDimension = 8;  // px; a shorter range is drawn as one tick
 constexpr double hitReach = 2;        // px beyond the ends of a range
@@ -66,10 +67,12 @@ QRectF FindingsLane::place(std::size_t finding, std::size_t run) const {
     const sweep::Interval& span = checks_.findings()[finding].widths[run];
     const double from = std::round(scale_.x(span.from));
     const double to = std::max(from + shortestRun, std::round(scale_.x(span.to)));
-    // The levels in use are centred in the lane.
+    // The levels in use are centred in the lane; four or more stand closer together, so that they stay
+    // inside.
     const int last = *std::ranges::max_element(levels_);
-    const double middle = std::floor(height() / 2.0) + (levels_[finding] - last / 2.0) * levelHeight;
-    return {from, std::round(middle) - 2, to - from, 5};
+    const double apart = std::min(levelHeight, (height() - runHeight - 2.0) / std::max(1, last));
+    const double middle = std::floor(height() / 2.0) + (levels_[finding] - last / 2.0) * apart;
+    return {from, std::round(middle) - 2, to - from, runHeight};
 }
 
 std::vector<std::size_t> FindingsLane::at(const QPointF& point) const {

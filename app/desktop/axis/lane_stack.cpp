@@ -13,6 +13,10 @@ namespace {
 constexpr int nameHeight = 28;  // px at the top of a lane in which its name is centred
 constexpr int closedHeight = 22;
 constexpr int leastPlotHeight = 56;
+constexpr int veryTallWindow = 1240;
+// The comfortable height of a plot with a share of 1, px.
+constexpr double shortPlot = 160;
+constexpr double tallPlot = 220;
 
 }  // namespace
 
@@ -59,10 +63,27 @@ void LaneStack::setAvailable(const QWidget* content, bool available) {
     Q_EMIT changed(false);
 }
 
-void LaneStack::openForWindow(bool tall) {
+void LaneStack::openForWindow(int height) {
     if (chosenByUser_) return;
+    for (const Lane& lane : lanes_) {
+        if (lane.opens == OpensWhen::WindowIsTall) lane.action->setChecked(height >= tallWindow);
+        if (lane.opens == OpensWhen::WindowIsVeryTall) lane.action->setChecked(height >= veryTallWindow);
+    }
+}
+
+std::optional<QStringList> LaneStack::chosenLanes() const {
+    if (!chosenByUser_) return std::nullopt;
+    QStringList names;
     for (const Lane& lane : lanes_)
-        if (lane.opens == OpensWhen::WindowIsTall) lane.action->setChecked(tall);
+        if (lane.action->isChecked()) names << lane.disclosure->text();
+    return names;
+}
+
+void LaneStack::chooseLanes(const std::optional<QStringList>& names) {
+    chosenByUser_ = names.has_value();
+    for (const Lane& lane : lanes_)
+        lane.action->setChecked(names ? names->contains(lane.disclosure->text())
+                                      : lane.opens == OpensWhen::Always);
 }
 
 QList<QAction*> LaneStack::actions() const {
@@ -70,6 +91,20 @@ QList<QAction*> LaneStack::actions() const {
     for (const Lane& lane : lanes_)
         actions.append(lane.action);
     return actions;
+}
+
+bool LaneStack::hasPlot() const {
+    return std::ranges::any_of(lanes_, [](const Lane& lane) { return lane.isOpen() && lane.height == 0; });
+}
+
+int LaneStack::comfortableHeight(bool tall) const {
+    int height = arrangeClosed(std::nullopt);
+    for (const Lane& lane : lanes_) {
+        if (!lane.isOpen()) continue;
+        const double plot = lane.share * (tall ? tallPlot : shortPlot);
+        height += lane.height > 0 ? lane.height : std::max(leastPlotHeight, static_cast<int>(plot));
+    }
+    return height;
 }
 
 int LaneStack::minimumHeight() const {

@@ -15,8 +15,8 @@ class LaneStack : public QObject {
     Q_OBJECT
 
 public:
-    /// When a lane opens without a click: always, if the window is tall enough, or never.
-    enum class OpensWhen { Always, WindowIsTall, Chosen };
+    /// When a lane opens without a click: always, if the window is tall or very tall, or never.
+    enum class OpensWhen { Always, WindowIsTall, WindowIsVeryTall, Chosen };
 
     explicit LaneStack(QWidget& pane) : pane_(pane) {}
     /// Adds a lane of `height` px, or a plot with a `share` of the remaining height. `subtitle` is the unit
@@ -29,12 +29,24 @@ public:
     void moveLastBelow(const QWidget* content);
     /// Shows or hides a lane with its name, whether it is open or closed.
     void setAvailable(const QWidget* content, bool available);
-    /// Opens the lanes that need a tall window if it is tall, and closes them if it is not, unless the user
-    /// has opened or closed a lane.
-    void openForWindow(bool tall);
+    /// Opens the lanes for which a window of this height (px) has room, and closes the others, unless the
+    /// user has opened or closed a lane.
+    void openForWindow(int height);
+    /// A window of at least this height has room for the main plots, px.
+    static constexpr int tallWindow = 960;
+
+    /// The names of the open lanes, if the user has opened or closed a lane.
+    [[nodiscard]] std::optional<QStringList> chosenLanes() const;
+    /// Opens the lanes of these names and closes the others, as if the user did; without names, the height of
+    /// the window decides again.
+    void chooseLanes(const std::optional<QStringList>& names);
 
     /// One toggle action per lane, which opens and closes it.
     [[nodiscard]] QList<QAction*> actions() const;
+    /// The height at which the open plots are comfortable to read in a tall window or a short one.
+    [[nodiscard]] int comfortableHeight(bool tall) const;
+    /// True if a plot is open, which can use more height.
+    [[nodiscard]] bool hasPlot() const;
     /// The height below which open lanes and names of closed ones do not fit.
     [[nodiscard]] int minimumHeight() const;
     /// Places all lanes from `top` downwards in the pane. Returns where the names of closed lanes begin.

@@ -242,6 +242,8 @@ void SizePlot::placeHandles() {
     for (auto it = unused.begin(); it != unused.end(); ++it) {
         if (it.value()->isDragged()) continue;
         handles_.remove(it.key());
+        // Before the event loop runs, it is not deleted until the loop ends.
+        it.value()->hide();
         it.value()->deleteLater();
     }
     placeMarks();

@@ -1,11 +1,14 @@
 #include "findings/panel.h"
 
 #include <QFrame>
+#include <QHBoxLayout>
 #include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "controls/glyphs.h"
 #include "document/wording.h"
+#include "findings/caution.h"
 #include "findings/silencing.h"
 #include "findings/wording.h"
 #include "session/changes.h"
@@ -15,10 +18,19 @@ namespace tenter::desktop::findings {
 namespace {
 
 constexpr int scrollStep = 20;  // px, a third of a turn of the wheel
+constexpr int drawerHeadHeight = 40;
+constexpr int leastBody = 160;
+constexpr int usualBody = 340;
 
 // In the order of the filter's segments 1 to 3; segment 0 shows all findings.
 constexpr checks::Severity severities[] = {checks::Severity::Error, checks::Severity::Warning,
                                            checks::Severity::Note};
+
+QString counted(const Model& model, checks::Severity severity) {
+    const int count = model.count(severity);
+    const QString one = severityTitle(severity).toLower();
+    return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? one : one + 's');
+}
 
 QFrame* hairline(QWidget* parent) {
     auto* line = new QFrame(parent);
@@ -35,23 +47,61 @@ Panel::Panel(Session& session, QWidget* parent)
       checks_(session.checks),
       document_(session.document),
       model_(new Model(session.checks, this)),
-      filter_(new controls::Segments(this)),
-      list_(new QListView(this)),
+      head_(new QToolButton(this)),
+      counts_(new QLabel(this)),
+      body_(new QWidget(this)),
+      filter_(new controls::Segments(body_)),
+      list_(new QListView(body_)),
       delegate_(new Delegate(*model_, list_)),
       remedies_(new RowRemedies(session, *model_, *list_, *delegate_, this)),
-      empty_(new QLabel(this)),
-      stack_(new QStackedWidget(this)),
+      empty_(new QLabel(body_)),
+      stack_(new QStackedWidget(body_)),
       menu_(new QMenu(this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
+    box->addWidget(hairline(this));
+    auto* bar = new QWidget(this);
+    bar->setFixedHeight(drawerHeadHeight);
+    auto* head = new QHBoxLayout(bar);
+    head->setContentsMargins(8, 0, 24, 0);
+    head_->setText("Findings");
+    head_->setAutoRaise(true);
+    head_->setIconSize({12, 12});
+    head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    head_->setFocusPolicy(Qt::StrongFocus);
+    head_->setToolTip("Show or hide the findings (Alt+7)");
+    QFont strong = head_->font();
+    strong.setWeight(QFont::DemiBold);
+    head_->setFont(strong);
+    counts_->setForegroundRole(QPalette::PlaceholderText);
+    head->addWidget(head_);
+    head->addStretch(1);
+    head->addWidget(counts_);
+    box->addWidget(bar);
+    buildBody();
+    box->addWidget(body_, 1);
+    connect(head_, &QToolButton::clicked, this, [this] { setOpen(!isOpen()); });
+    onChange(checks_, CheckRunner::Change::Findings, this, &Panel::onFindings);
+    onChange(checks_, CheckRunner::Change::Chosen, this, [this] {
+        if (checks_.chosen()) setOpen(true);
+        onChosen();
+    });
+    onFindings();
+    setOpen(false);
+}
+
+void Panel::buildBody() {
+    auto* box = new QVBoxLayout(body_);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(0);
     filter_->setFilling(true);
     filter_->setAccessibleName("Filter findings by severity");
-    auto* head = new QVBoxLayout;
-    head->setContentsMargins(24, 8, 24, 8);
-    head->addWidget(filter_);
-    box->addLayout(head);
-    box->addWidget(hairline(this));
+    auto* filter = new QVBoxLayout;
+    filter->setContentsMargins(24, 0, 24, 8);
+    filter->addWidget(filter_);
+    box->addLayout(filter);
+    box->addWidget(hairline(body_));
 
     list_->setModel(model_);
     list_->setItemDelegate(delegate_);
@@ -74,16 +124,8 @@ Panel::Panel(Session& session, QWidget* parent)
     stack_->addWidget(list_);
     stack_->addWidget(empty_);
     box->addWidget(stack_, 1);
-
-    box->addWidget(hairline(this));
-    auto* caution = new QLabel(QString::fromUtf8(checks::caution.data(), checks::caution.size()), this);
-    caution->setWordWrap(true);
-    caution->setForegroundRole(QPalette::PlaceholderText);
-    caution->setContentsMargins(24, 8, 16, 8);
-    QFont small = caution->font();
-    small.setPixelSize(11);
-    caution->setFont(small);
-    box->addWidget(caution);
+    box->addWidget(hairline(body_));
+    box->addWidget(new Caution(body_));
 
     connect(filter_, &controls::Segments::chosen, this, [this](int index) {
         model_->setSeverity(index == 0 ? std::nullopt : std::optional(severities[index - 1]));
@@ -95,7 +137,7 @@ Panel::Panel(Session& session, QWidget* parent)
     connect(list_, &QListView::clicked, this, choose);
     connect(list_, &QListView::activated, this, choose);
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this](const QModelIndex& current) { setOpen(current.row()); });
+            [this](const QModelIndex& current) { showDetails(current.row()); });
     for (QWidget* widget : {static_cast<QWidget*>(list_), static_cast<QWidget*>(empty_)}) {
         widget->setContextMenuPolicy(Qt::CustomContextMenu);
         connect(widget, &QWidget::customContextMenuRequested, this, [this, widget](const QPoint& at) {
@@ -103,9 +145,25 @@ Panel::Panel(Session& session, QWidget* parent)
             if (!menu_->isEmpty()) menu_->popup(widget->mapToGlobal(at));
         });
     }
-    onChange(checks_, CheckRunner::Change::Findings, this, &Panel::onFindings);
-    onChange(checks_, CheckRunner::Change::Chosen, this, &Panel::onChosen);
-    onFindings();
+}
+
+void Panel::setOpen(bool open) {
+    const bool was = isOpen();
+    head_->setIcon(controls::glyph(open ? controls::Glyph::Down : controls::Glyph::Right));
+    head_->setAccessibleDescription(open ? "Expanded" : "Collapsed");
+    body_->setVisible(open);
+    // A closed drawer takes the height of its head only.
+    setMaximumHeight(open ? QWIDGETSIZE_MAX : drawerHeadHeight + 1);
+    updateGeometry();
+    if (open != was) Q_EMIT opened(open);
+}
+
+QSize Panel::sizeHint() const {
+    return {328, drawerHeadHeight + 1 + (isOpen() ? usualBody : 0)};
+}
+
+QSize Panel::minimumSizeHint() const {
+    return {304, drawerHeadHeight + 1 + (isOpen() ? leastBody : 0)};
 }
 
 std::string Panel::currentCheck() const {
@@ -114,7 +172,7 @@ std::string Panel::currentCheck() const {
     return checks_.findings()[model_->indexOf(current.row())].check;
 }
 
-void Panel::setOpen(int row) {
+void Panel::showDetails(int row) {
     const int before = delegate_->open();
     if (row == before) return;
     delegate_->setOpen(row);
@@ -131,13 +189,20 @@ void Panel::setOpen(int row) {
         });
 }
 
+// The counts of all severities that have findings.
+void Panel::showHead() {
+    QStringList counts;
+    for (const checks::Severity severity : severities)
+        if (model_->count(severity) > 0) counts << counted(*model_, severity);
+    const bool checking = counts.isEmpty() && !checks_.isFresh();
+    counts_->setText(checking ? "Checking…" : counts.isEmpty() ? "None" : counts.join(", "));
+    head_->setAccessibleName("Findings: " + counts_->text());
+}
+
 void Panel::showFilter() {
-    const auto titled = [](int count, const QString& one) {
-        return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? one : one + 's');
-    };
     QStringList texts{"All"};
     for (const checks::Severity severity : severities)
-        texts << titled(model_->count(severity), severityTitle(severity).toLower());
+        texts << counted(*model_, severity);
     filter_->setTexts(texts, {"All findings", texts[1], texts[2], texts[3]});
     int current = 0;
     for (int i = 0; i < 3; ++i) {
@@ -150,6 +215,7 @@ void Panel::showFilter() {
 }
 
 void Panel::onFindings() {
+    showHead();
     showFilter();
     const bool none = model_->rowCount() == 0;
     const QString range = widthsInSentence(checks_.project().leastWidth, checks_.project().mostWidth);
@@ -175,7 +241,7 @@ void Panel::onChosen() {
     const auto chosen = checks_.chosen();
     const int row = chosen ? model_->rowOf(*chosen) : -1;
     if (row >= 0 && row != list_->currentIndex().row()) list_->setCurrentIndex(model_->index(row));
-    if (!list_->currentIndex().isValid()) setOpen(-1);
+    if (!list_->currentIndex().isValid()) showDetails(-1);
     remedies_->follow();
     list_->viewport()->update();
 }

@@ -1,10 +1,12 @@
-// The panel “Findings”: filter, list with remedies, and a note on the limits of automated checks.
+// The drawer “Findings”: a head with the counts, and below it filter, list with remedies, and a note on the
+// limits of automated checks.
 #pragma once
 
 #include <QLabel>
 #include <QListView>
 #include <QMenu>
 #include <QStackedWidget>
+#include <QToolButton>
 #include <QWidget>
 
 #include "controls/segments.h"
@@ -24,19 +26,30 @@ public:
     /// Name of the check that reported the current finding of the list; empty if there is none.
     [[nodiscard]] std::string currentCheck() const;
     [[nodiscard]] RowRemedies& remedies() { return *remedies_; }
-    [[nodiscard]] QSize sizeHint() const override { return {328, 304}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {304, 160}; }
+    /// Shows or hides what is below the head.
+    void setOpen(bool open);
+    [[nodiscard]] bool isOpen() const { return !body_->isHidden(); }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+Q_SIGNALS:
+    void opened(bool open);
 
 private:
     void onFindings();
     void onChosen();
+    void buildBody();
+    void showHead();
     void showFilter();
-    void setOpen(int row);
+    void showDetails(int row);
     [[nodiscard]] QString silencedTitle() const;
 
     CheckRunner& checks_;
     Document& document_;
     Model* model_;
+    QToolButton* head_;
+    QLabel* counts_;
+    QWidget* body_;
     controls::Segments* filter_;
     QListView* list_;
     Delegate* delegate_;

@@ -22,7 +22,7 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr int footHeight = 48;
+constexpr int leastFoot = 40;
 
 QLabel* quietLabel(QWidget* parent) {
     auto* label = new QLabel(parent);
@@ -51,15 +51,11 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     box->addWidget(tabs_);
     box->addWidget(header_);
     box->addWidget(stack_, 1);
-    auto* line = new QFrame(this);
-    line->setFixedHeight(1);
-    line->setAutoFillBackground(true);
-    line->setBackgroundRole(QPalette::Midlight);
-    box->addWidget(line);
     box->addWidget(foot_);
-    foot_->setFixedHeight(footHeight);
+    foot_->setFrameShape(QFrame::StyledPanel);
     foot_->setContentsMargins(24, 4, 12, 4);
     foot_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    foot_->hide();
 
     auto* head = new QVBoxLayout(header_);
     head->setContentsMargins(24, 12, 24, 4);
@@ -112,11 +108,15 @@ void SidePanel::showMessage(const QString& text) {
     foot_->setText(text);
     fitFoot();
     messageFor_ = text.isEmpty() ? nullptr : QApplication::focusWidget();
+    if (text.isEmpty() || messageFor_ == nullptr || !stack_->isAncestorOf(messageFor_)) return;
+    // The message takes room from the panel: its field stays in view.
+    layout()->activate();
+    currentPage().area->ensureWidgetVisible(messageFor_, 0, 8);
 }
 
-// Only a message of many lines takes room from the panel above it.
 void SidePanel::fitFoot() {
-    foot_->setFixedHeight(std::max(footHeight, foot_->text().isEmpty() ? 0 : foot_->heightForWidth(width())));
+    foot_->setVisible(!foot_->text().isEmpty());
+    if (!foot_->text().isEmpty()) foot_->setFixedHeight(std::max(leastFoot, foot_->heightForWidth(width())));
 }
 
 void SidePanel::resizeEvent(QResizeEvent* event) {

@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScrollBar>
+#include <QTimer>
 #include <QWheelEvent>
 
 #include "document/wording.h"
@@ -50,6 +51,7 @@ RowView::~RowView() = default;
 void RowView::addActions() {
     fitAction_ = new QAction(tr("&Fit to window"), this);
     fitAction_->setCheckable(true);
+    fitAction_->setShortcut(Qt::CTRL | Qt::Key_9);
     connect(fitAction_, &QAction::toggled, this, &RowView::setFit);
     allVariants_ = new QAction(tr("All &variants"), this);
     allVariants_->setCheckable(true);
@@ -86,6 +88,8 @@ void RowView::onOpened() {
     pictures_.clear();
     horizontalScrollBar()->setValue(0);
     verticalScrollBar()->setValue(0);
+    // The room is known when the window has arranged itself.
+    QTimer::singleShot(0, this, [this] { sheets_.revealCards(); });
 }
 
 void RowView::onSelection(SelectionModel::Changes changes) {

@@ -32,7 +32,7 @@ public:
     [[nodiscard]] QAction* actualSizeAction() const { return actualSize_; }
     /// The toggle All variants: shows every variant at the current width, beside or below each other.
     [[nodiscard]] QAction* allVariantsAction() const { return allVariants_; }
-    /// Fits the whole width of the page into the window. Any other zoom ends it.
+    /// Fits the width of the page and the height of a whole card into the window. Any other zoom ends it.
     void setFit(bool fit);
     [[nodiscard]] bool fit() const { return sheets_.fit(); }
     /// View px per CSS px.

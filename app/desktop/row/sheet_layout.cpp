@@ -13,6 +13,18 @@ constexpr int singleStep = 32;  // view px
 constexpr double leastZoom = 0.1;
 constexpr double mostZoom = 8;
 
+constexpr double besideCards = 8;  // px of the page above and below cards that are revealed
+
+// The rectangle around the first line of cards, CSS px of the page.
+QRectF firstCards(const layout::Layout& layout) {
+    QRectF around;
+    for (const layout::LaidCard& card : layout.cards) {
+        if (card.box.y > layout.cards.front().box.y + 0.5) break;
+        around |= QRectF(card.box.x, card.box.y, card.box.width, card.box.height);
+    }
+    return around;
+}
+
 }  // namespace
 
 void SheetLayout::arrange() {
@@ -29,7 +41,10 @@ void SheetLayout::arrange() {
         add(layouts_.layout());
     const QSize view = area_.viewport()->size();
     if (fit_) {
-        const double fitted = std::max(leastZoom, fittingZoom(pages, view));
+        // Of a single page, the part down to the end of the first line of cards has to fit.
+        std::vector<QSizeF> fitting = pages;
+        if (!all) fitting.front().setHeight(firstCards(layouts_.layout()).bottom() + besideCards);
+        const double fitted = std::max(leastZoom, fittingZoom(fitting, view));
         if (fitted != zoom_) {
             zoom_ = fitted;
             Q_EMIT zoomChanged(zoom_);
@@ -140,6 +155,14 @@ void SheetLayout::ensureVisible(std::size_t part) {
     const QWidget* const view = area_.viewport();
     reveal(area_.horizontalScrollBar(), rect.left(), rect.right(), view->width());
     reveal(area_.verticalScrollBar(), rect.top(), rect.bottom(), view->height());
+}
+
+void SheetLayout::revealCards() {
+    if (showsAll()) return;
+    const QRectF cards = firstCards(layouts_.layout()).adjusted(0, -besideCards, 0, besideCards);
+    const double room = area_.viewport()->height();
+    if (cards.bottom() * zoom_ > room && cards.height() * zoom_ <= room)
+        area_.verticalScrollBar()->setValue(static_cast<int>(std::floor(cards.top() * zoom_)));
 }
 
 void SheetLayout::ensureActiveVisible() {

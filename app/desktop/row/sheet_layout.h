@@ -42,7 +42,7 @@ public:
     /// The number of pages to the left of this one.
     [[nodiscard]] int placeOf(std::size_t sheet) const { return sheets_.all[sheet].place; }
 
-    /// Fits the whole width of the page into the viewport. Any other zoom ends it.
+    /// Fits the width of the page, and its top with whole cards, into the viewport. Any other zoom ends it.
     void setFit(bool fit);
     [[nodiscard]] bool fit() const { return fit_; }
     /// View px per CSS px.
@@ -67,6 +67,8 @@ public:
 
     /// Scrolls so that the part with this index in the current layout is visible.
     void ensureVisible(std::size_t part);
+    /// Scrolls down to the first line of cards, if it then fits the view and does not without.
+    void revealCards();
     /// Scrolls so that the page of the current variant is visible, if there are several pages.
     void ensureActiveVisible();
 

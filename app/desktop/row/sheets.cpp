@@ -7,7 +7,8 @@ namespace tenter::desktop::row {
 
 namespace {
 
-constexpr int belowSheet = 24;    // view px below a page if there are several
+constexpr int belowSheet = 24;  // view px below a page if there are several
+constexpr double zoomStep = 0.05;
 constexpr double readable = 0.3;  // smallest zoom at which text can be read
 constexpr double sides = gutter + edgeRoom;
 
@@ -44,10 +45,10 @@ double fittingZoom(const std::vector<QSizeF>& pages, const QSizeF& room) {
         const double wide = (room.width() / across - sides) / pages.front().width();
         // Height of captions and gaps, which does not depend on the zoom.
         const double fixed = arranged(pages, 0, across).size.height();
-        const double tall =
-            pages.size() == 1
-                ? 1
-                : (room.height() - fixed) / std::max(1.0, arranged(pages, 1, across).size.height() - fixed);
+        double tall =
+            (room.height() - fixed) / std::max(1.0, arranged(pages, 1, across).size.height() - fixed);
+        // In steps, so that the zoom does not follow every change of a line count.
+        if (tall < 1) tall = std::floor(tall / zoomStep) * zoomStep;
         best = std::max(best, std::min({1.0, wide, std::max(tall, readable)}));
     }
     return best;

@@ -27,8 +27,8 @@ struct Sheets {
 Sheets arranged(const std::vector<QSizeF>& pages, double zoom, int across);
 /// The number of pages that fit beside each other in `room` view px; at least 1.
 int fittingAcross(const std::vector<QSizeF>& pages, double zoom, double room);
-/// The largest zoom, at most 1, at which the pages fit into `room` (view px). One page must fit in width
-/// only; several must also fit in height, unless their text would become too small to read.
+/// The largest zoom, at most 1, at which the pages fit into `room` (view px) in width, and in height unless
+/// their text would become too small to read.
 double fittingZoom(const std::vector<QSizeF>& pages, const QSizeF& room);
 
 }  // namespace tenter::desktop::row

@@ -2,8 +2,10 @@
 
 #include <QAbstractButton>
 #include <QCloseEvent>
+#include <QHBoxLayout>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QScreen>
 #include <QSettings>
 #include <QStatusBar>
 #include <QTimer>
@@ -23,12 +25,17 @@ namespace tenter::desktop::window {
 namespace {
 
 const QString geometryKey = "geometry";
+constexpr int topHeight = 40;               // px
+constexpr QSize leastFirstSize{1024, 700};  // px
+constexpr QSize mostFirstSize{1760, 1100};  // px
+constexpr double shareOfScreen = 0.94;
 
 }  // namespace
 
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QMainWindow(parent),
       session_(session),
+      menus_(new QMenuBar(this)),
       files_(new FileController(session_.document, this)),
       row_(new row::RowView(session_, this)),
       comparison_(new compare::Comparison(session_.layouts, session_.document, this)),
@@ -41,32 +48,42 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       breaks_(new BreakChoice(session_.view, this)),
       browserZoom_(new BrowserZoom(session_.view, *row_, *note_, this)),
       saved_(new SavedVersion(session_.document, session_.shown, *note_, this)),
-      strip_(new Strip(session_.view, session_.layouts, *row_, *breaks_, *side_, this)),
+      strip_(new Strip(session_.view, session_.layouts, *row_, *side_, this)),
+      choices_(new ViewChoices(*row_, *breaks_, this)),
       exports_(new Exports(session_, *note_, *problems_, this)),
       audience_(std::make_unique<AudienceImport>(session_.checks, *files_, *note_, *problems_)),
       drops_(
           std::make_unique<Drops>(session_.document, session_.selection, *row_, *files_, *audience_, *note_)),
       navigation_(std::make_unique<Navigation>(session_.view, session_.checks, *axis_, *findings_, *note_)) {
     setAcceptDrops(true);
-    resize(1280, 800);
-    if (const auto kept = QSettings().value(geometryKey).toByteArray(); !kept.isEmpty())
-        restoreGeometry(kept);
+    takeRoom();
+    // Menus and the strip share one line, so that the row has more height.
+    auto* top = new QWidget(this);
+    auto* line = new QHBoxLayout(top);
+    line->setContentsMargins(8, 0, 0, 0);
+    line->setSpacing(0);
+    menus_->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);
+    line->addWidget(menus_);
+    line->addWidget(strip_, 1);
+    line->addStretch();
+    top->setFixedHeight(topHeight);
+    setMenuWidget(top);
 
     auto* central = new QWidget(this);
     auto* box = new QVBoxLayout(central);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
-    box->addWidget(strip_);
     box->addWidget(problems_);
     stack_ = new QStackedWidget(central);
     stack_->addWidget(start_);
-    stack_->addWidget(work_ = buildWork());
+    stack_->addWidget(work_ = new WorkArea(*row_, *axis_, *side_, *findings_, this));
     box->addWidget(stack_, 1);
     setCentralWidget(central);
     statusBar()->setSizeGripEnabled(false);
     statusBar()->setContentsMargins(16, 0, 16, 0);
     statusBar()->addWidget(note_, 1);
     new StatusFacts(session_, *statusBar());
+    statusBar()->addPermanentWidget(choices_);
     axis_->addComparisonLane(*comparison_);
     strip_->addExports(*exports_);
     buildMenus();
@@ -106,6 +123,14 @@ MainWindow::~MainWindow() {
     hide();
 }
 
+// The last size, or at the first start most of the screen.
+void MainWindow::takeRoom() {
+    const QSize room = screen()->availableSize() * shareOfScreen;
+    resize(room.expandedTo(leastFirstSize).boundedTo(mostFirstSize));
+    if (const auto kept = QSettings().value(geometryKey).toByteArray(); !kept.isEmpty())
+        restoreGeometry(kept);
+}
+
 void MainWindow::followSession() {
     connect(&session_.document, &Document::opened, this, &MainWindow::showProject);
     connect(&session_.document, &Document::fileChanged, this, &MainWindow::showTitle);
@@ -113,32 +138,6 @@ void MainWindow::followSession() {
         note_->showMessage(refusal(session_.document.project(), problems.front()));
     });
     onChange(session_.layouts, LayoutCache::Change::Row, this, &MainWindow::enableOwnMarkup);
-}
-
-QWidget* MainWindow::buildWork() {
-    auto* left = new QSplitter(Qt::Vertical, this);
-    left->addWidget(row_);
-    left->addWidget(axis_);
-    left->setChildrenCollapsible(false);
-    // At 1280 × 800 the row view has the larger half.
-    left->setStretchFactor(0, 1);
-    left->setStretchFactor(1, 1);
-    left->setSizes({540, 460});
-    auto* across = new QSplitter(Qt::Horizontal, this);
-    across->addWidget(left);
-    auto* right = new QSplitter(Qt::Vertical, this);
-    right->addWidget(side_);
-    right->addWidget(findings_);
-    right->setChildrenCollapsible(false);
-    right->setStretchFactor(0, 3);
-    right->setStretchFactor(1, 2);
-    right->setSizes({390, 310});
-    across->addWidget(right);
-    across->setChildrenCollapsible(false);
-    across->setStretchFactor(0, 1);
-    across->setStretchFactor(1, 0);
-    across->setSizes({1280 - side_->sizeHint().width(), side_->sizeHint().width()});
-    return across;
 }
 
 void MainWindow::showTitle() {
@@ -149,8 +148,9 @@ void MainWindow::showTitle() {
 
 void MainWindow::showProject() {
     const bool has = session_.document.hasProject();
-    stack_->setCurrentWidget(has ? work_ : start_);
+    stack_->setCurrentWidget(has ? static_cast<QWidget*>(work_) : start_);
     strip_->setVisible(has);
+    choices_->setVisible(has);
     for (QAction* action : projectActions_)
         action->setEnabled(has);
     if (has) row_->setFocus();
@@ -242,6 +242,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         return;
     }
     QSettings().setValue(geometryKey, saveGeometry());
+    work_->save();
     event->accept();
 }
 

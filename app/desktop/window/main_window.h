@@ -2,7 +2,6 @@
 #pragma once
 
 #include <QMainWindow>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <memory>
 
@@ -24,6 +23,8 @@
 #include "window/status_note.h"
 #include "window/strip.h"
 #include "window/tooltips.h"
+#include "window/view_choices.h"
+#include "window/work_area.h"
 
 namespace tenter::desktop::compare {
 class CompareDialog;
@@ -57,7 +58,7 @@ protected:
     void dropEvent(QDropEvent* event) override;
 
 private:
-    QWidget* buildWork();
+    void takeRoom();
     void followSession();
     void buildMenus();
     void buildFileMenu();
@@ -81,6 +82,7 @@ private:
     void showPreviewState();
 
     Session& session_;
+    QMenuBar* menus_;
     FileController* files_;
     row::RowView* row_;
     compare::Comparison* comparison_;
@@ -94,13 +96,14 @@ private:
     BrowserZoom* browserZoom_;
     SavedVersion* saved_;
     Strip* strip_;
+    ViewChoices* choices_;
     Exports* exports_;
     std::unique_ptr<AudienceImport> audience_;
     std::unique_ptr<Drops> drops_;
     std::unique_ptr<Navigation> navigation_;
     WrappedTooltips tooltips_;
     QStackedWidget* stack_ = nullptr;
-    QWidget* work_ = nullptr;  // row view, axis and panels
+    WorkArea* work_ = nullptr;
     compare::CompareDialog* compare_ = nullptr;
     page_import::ImportDialog* given_ = nullptr;
     new_row::NewRowDialog* newRow_ = nullptr;

@@ -24,7 +24,7 @@ void MainWindow::buildMenus() {
 }
 
 void MainWindow::buildFileMenu() {
-    QMenu* menu = menuBar()->addMenu("&File");
+    QMenu* menu = menus_->addMenu("&File");
     menu->addAction("&New row…", QKeySequence::New, this, [this] { newRow(); });
     QMenu* samples = menu->addMenu("New from sa&mple");
     samples->setToolTipsVisible(true);
@@ -71,7 +71,7 @@ void MainWindow::fillRecent() {
 }
 
 void MainWindow::buildEditMenu() {
-    QMenu* menu = menuBar()->addMenu("&Edit");
+    QMenu* menu = menus_->addMenu("&Edit");
     QAction* undo = session_.document.undoStack().createUndoAction(this, "&Undo");
     QAction* redo = session_.document.undoStack().createRedoAction(this, "&Redo");
     undo->setShortcut(QKeySequence::Undo);
@@ -100,7 +100,7 @@ void MainWindow::buildEditMenu() {
 }
 
 void MainWindow::buildViewMenu() {
-    QMenu* menu = menuBar()->addMenu("&View");
+    QMenu* menu = menus_->addMenu("&View");
     for (QAction* action : {row_->actualSizeAction(), row_->fitAction(), row_->allVariantsAction()})
         menu->addAction(needsProject(action));
     menu->addSeparator();
@@ -142,12 +142,16 @@ void MainWindow::buildViewMenu() {
     addPanel("&Colour", Qt::Key_4, panels::PanelKind::Colour);
     addPanel("&Words", Qt::Key_5, panels::PanelKind::Words);
     addPanel("&Pictures", Qt::Key_6, panels::PanelKind::Pictures);
-    needsProject(panels->addAction("&Findings", QKeySequence(Qt::ALT | Qt::Key_7), this,
-                                   [this] { findings_->setFocus(Qt::ShortcutFocusReason); }));
+    needsProject(panels->addAction("&Findings", QKeySequence(Qt::ALT | Qt::Key_7), this, [this] {
+        findings_->setOpen(true);
+        findings_->setFocus(Qt::ShortcutFocusReason);
+    }));
+    panels->addSeparator();
+    needsProject(panels->addAction("Reset &layout of the window", this, [this] { work_->reset(); }));
 }
 
 void MainWindow::buildGoMenu() {
-    QMenu* menu = menuBar()->addMenu("&Go");
+    QMenu* menu = menus_->addMenu("&Go");
     // These keys are handled in keyPressEvent, after the fields. As shortcuts they would not reach the
     // fields.
     const auto add = [&](const QString& text, const QString& key, auto&& go) {
@@ -177,7 +181,7 @@ void MainWindow::buildGoMenu() {
 }
 
 void MainWindow::buildHelpMenu() {
-    QMenu* menu = menuBar()->addMenu("&Help");
+    QMenu* menu = menus_->addMenu("&Help");
     menu->addAction("&Keyboard shortcuts", QKeySequence(Qt::Key_F1), this, [this] { showShortcuts(this); });
     menu->addAction("&About Tenter", this, [this] { showAbout(this); });
 }

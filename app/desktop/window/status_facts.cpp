@@ -24,6 +24,8 @@ StatusFacts::StatusFacts(Session& session, QStatusBar& bar) : QObject(&bar), ses
     trialNote_->hide();
     connect(trialNote_, &QPushButton::clicked, this, [this] { session_.shown.tryOut(std::nullopt); });
     onChange(session_.shown, ShownProject::Change::TextTest, this, &StatusFacts::showTrial);
+    fontNotes_->setContentsMargins(0, 0, 12, 0);
+    givenNote_->setContentsMargins(0, 0, 12, 0);
     bar.addPermanentWidget(trialNote_);
     bar.addPermanentWidget(givenNote_);
     bar.addPermanentWidget(fontNotes_);

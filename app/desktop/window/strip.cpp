@@ -11,16 +11,9 @@
 
 namespace tenter::desktop::window {
 
-namespace {
-
-constexpr int stripHeight = 48;
-
-}  // namespace
-
-Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, BreakChoice& breaks,
-             panels::SidePanel& side, QWidget* parent)
+Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, panels::SidePanel& side,
+             QWidget* parent)
     : QWidget(parent), layouts_(layouts) {
-    setFixedHeight(stripHeight);
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(16, 0, 16, 0);
     box->setSpacing(12);
@@ -30,36 +23,18 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     variants_ = new controls::Segments(this);
     variants_->setAccessibleName("Variant");
     search_ = new SettingSearch(side, this);
-    search_->setFixedWidth(232);
-    auto* breaksLabel = new QLabel("Line breaks as in", this);
-    breaksLabel->setForegroundRole(QPalette::PlaceholderText);
-    engines_ = new controls::Segments(this);
-    engines_->setAccessibleName("Line breaks as in");
-    QStringList engines;
-    QStringList names;
-    for (const text::BreakProfile* profile : text::profiles()) {
-        engines << engineTitle(*profile);
-        names << "Line breaks as in " + engineTitle(*profile);
-    }
-    engines_->setTexts(engines, names);
+    search_->setFixedWidth(208);
     box->addWidget(label);
     box->addWidget(variants_);
     all_ = new QToolButton(this);
     all_->setDefaultAction(row.allVariantsAction());
     all_->setAccessibleName("All variants at this width");
     box->addWidget(all_);
-    box->addSpacing(12);
-    box->addWidget(breaksLabel);
-    box->addWidget(engines_);
     box->addStretch(1);
     box->addWidget(search_);
     connect(variants_, &controls::Segments::chosen, this,
             [&view](int index) { view.setVariant(static_cast<std::size_t>(index)); });
     connect(variants_, &controls::Segments::doubleClicked, this, [&side] { side.goToVariantName(); });
-    connect(engines_, &controls::Segments::chosen, &breaks, &BreakChoice::choose);
-    const auto showBreaks = [this, &breaks] { engines_->setCurrent(breaks.current()); };
-    connect(&breaks, &BreakChoice::changed, this, showBreaks);
-    showBreaks();
     onChange(layouts_, LayoutCache::Change::Row, this, &Strip::showVariants);
     showVariants();
 }

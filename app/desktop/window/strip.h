@@ -1,4 +1,4 @@
-// The strip above the row: the variant, the line-breaking rules, and the search for a setting.
+// The strip beside the menus: the variant, the search for a setting, and what leaves the program.
 #pragma once
 
 #include <QToolButton>
@@ -8,7 +8,6 @@
 #include "panels/side_panel.h"
 #include "row/row_view.h"
 #include "session/layout_cache.h"
-#include "window/break_choice.h"
 #include "window/exports.h"
 #include "window/setting_search.h"
 
@@ -18,8 +17,8 @@ class Strip : public QWidget {
     Q_OBJECT
 
 public:
-    Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, BreakChoice& breaks,
-          panels::SidePanel& side, QWidget* parent);
+    Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& row, panels::SidePanel& side,
+          QWidget* parent);
     [[nodiscard]] SettingSearch* search() const { return search_; }
     /// Adds the button that copies the stylesheet, and a menu of everything that can be copied.
     void addExports(Exports& exports);
@@ -29,7 +28,6 @@ private:
     const LayoutCache& layouts_;
     controls::Segments* variants_;
     QToolButton* all_;
-    controls::Segments* engines_;
     SettingSearch* search_;
 };
 

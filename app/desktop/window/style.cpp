@@ -105,6 +105,18 @@ void drawSign(QPainter* painter, const QRect& rect, controls::Glyph sign, const 
     painter->restore();
 }
 
+void drawMenuTitle(const QStyle& style, QPainter* painter, const QStyleOptionMenuItem& item) {
+    const bool open = item.state.testFlag(QStyle::State_Sunken);
+    const bool over = item.state.testFlag(QStyle::State_Selected);
+    if (open || over)
+        painter->fillRect(item.rect, item.palette.color(open ? QPalette::Highlight : QPalette::Button));
+    const int mnemonic = style.styleHint(QStyle::SH_UnderlineShortcut, &item) != 0 ? Qt::TextShowMnemonic
+                                                                                   : Qt::TextHideMnemonic;
+    style.drawItemText(painter, item.rect, Qt::AlignCenter | mnemonic, item.palette,
+                       item.state.testFlag(QStyle::State_Enabled), item.text,
+                       open ? QPalette::HighlightedText : QPalette::WindowText);
+}
+
 void drawScrollBar(QPainter* painter, const QStyleOptionSlider* option, const QRect& slider) {
     const QPalette& palette = option->palette;
     painter->fillRect(option->rect, palette.color(QPalette::Window));
@@ -200,6 +212,13 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
             painter->fillRect(QRect(centre.x(), option->rect.top(), 1, option->rect.height()), line);
         else
             painter->fillRect(QRect(option->rect.left(), centre.y(), option->rect.width(), 1), line);
+        return;
+    }
+    // The menus stand beside other controls, so nothing underlines them.
+    if (element == CE_MenuBarEmptyArea) return;
+    if (const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
+        item != nullptr && element == CE_MenuBarItem) {
+        drawMenuTitle(*this, painter, *item);
         return;
     }
     if (element == CE_ProgressBar) {

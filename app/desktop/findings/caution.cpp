@@ -1,0 +1,28 @@
+#include "findings/caution.h"
+
+#include "checks/finding.h"
+
+namespace tenter::desktop::findings {
+
+Caution::Caution(QWidget* parent) : QLabel(parent) {
+    setForegroundRole(QPalette::PlaceholderText);
+    setContentsMargins(24, 6, 16, 6);
+    setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    QFont small = font();
+    small.setPixelSize(11);
+    setFont(small);
+    const QString whole = QString::fromUtf8(checks::caution.data(), checks::caution.size());
+    setToolTip(whole);
+    setAccessibleName(whole);
+    connect(this, &QLabel::linkActivated, this, [this](const QString& link) { show(link == "more"); });
+    show(false);
+}
+
+void Caution::show(bool inFull) {
+    const QString whole = QString::fromUtf8(checks::caution.data(), checks::caution.size()).toHtmlEscaped();
+    setWordWrap(inFull);
+    setText(inFull ? whole + " <a href=\"less\">Less</a>"
+                   : "Checks cover part of WCAG 2.2 only. <a href=\"more\">Read more</a>");
+}
+
+}  // namespace tenter::desktop::findings
