@@ -156,6 +156,7 @@ private:
         window_->resize(1280, 800);
         window_->show();
         window_->openFile(sample());
+        openPlotsAndFindings(*window_);
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     }
     Session& session() { return window_->session; }

@@ -25,6 +25,7 @@
 #include "axis/thumbnails_lane.h"
 #include "axis/wraps_lane.h"
 #include "controls/segments.h"
+#include "findings/caution.h"
 #include "findings/panel.h"
 #include "findings/silencing.h"
 #include "findings/wording.h"
@@ -81,11 +82,22 @@ private Q_SLOTS:
         QVERIFY(single > 0);
     }
 
+    // Real keys: Tab goes to the link, Enter opens the whole text, and again closes it.
+    void theLimitsOpenToTheirFullText() {
+        auto* caution = panel_->findChild<findings::Caution*>();
+        const int line = caution->height();
+        caution->setFocus(Qt::TabFocusReason);
+        QTest::keyClick(caution, Qt::Key_Tab);
+        QTest::keyClick(caution, Qt::Key_Return);
+        QVERIFY2(caution->text().contains("do not prove conformance"), qPrintable(caution->text()));
+        QTRY_VERIFY(caution->height() > line);
+    }
+
     void alwaysShowsTheLimitsOfAutomatedChecks() {
         const auto hasCaution = [&] {
-            for (const QLabel* label : panel_->findChildren<QLabel*>())
-                if (label->isVisible() && label->text().contains("do not prove conformance")) return true;
-            return false;
+            const auto* caution = panel_->findChild<findings::Caution*>();
+            return caution->isVisible() && caution->text().contains("Checks cover part of WCAG 2.2 only") &&
+                   caution->accessibleName().contains("do not prove conformance");
         };
         QVERIFY(hasCaution());
         emptyCards();

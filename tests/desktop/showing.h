@@ -25,6 +25,15 @@ public:
     TestWindow() : MainWindow(session) {}
 };
 
+/// Opens what a window of 1280 × 800 shows on demand: findings, wrap points, and the plots of size and
+/// measure.
+inline void openPlotsAndFindings(const window::MainWindow& window) {
+    window.findChild<axis::AxisPane*>()->chooseLanes(
+        QStringList{"Bands", "Wrap points", "Findings", "Audience", "Font size", "Measure", "Comparison"});
+    window.findChild<findings::Panel*>()->setOpen(true);
+}
+
+/// A window with a project, its plots and its findings.
 inline std::unique_ptr<TestWindow> shownWindow(const QString& file) {
     QStandardPaths::setTestModeEnabled(true);
     QSettings().clear();
@@ -32,6 +41,7 @@ inline std::unique_ptr<TestWindow> shownWindow(const QString& file) {
     window->resize(1280, 800);
     window->show();
     window->openFile(file);
+    openPlotsAndFindings(*window);
     return window;
 }
 

@@ -87,10 +87,12 @@ private Q_SLOTS:
         const int right = qRound(axis_->scale().right()) - 2;
         int lines = 0;
         for (int y = 0; y < image.height(); ++y) {
-            // A grid line is faint and may lie between two rows of pixels. Hatching is not horizontal.
+            // A grid line is faint and may lie between two rows of pixels. Hatching is not horizontal, and
+            // the edge of a curve has its colour.
             const auto isFaint = [&](int x) {
-                const double contrast = row::contrast(image.pixelColor(x, y), ink.ground);
-                return contrast >= 1.02 && contrast <= 1.4;
+                const QColor pixel = image.pixelColor(x, y);
+                const double contrast = row::contrast(pixel, ink.ground);
+                return contrast >= 1.02 && contrast <= 1.4 && std::abs(pixel.red() - pixel.blue()) <= 8;
             };
             if (!isFaint(left) || !isFaint(left + 3) || !isFaint(left + 6)) continue;
             ++lines;

@@ -64,11 +64,13 @@ void LaneStack::setAvailable(const QWidget* content, bool available) {
 }
 
 void LaneStack::openForWindow(int height) {
-    if (chosenByUser_) return;
-    for (const Lane& lane : lanes_) {
-        if (lane.opens == OpensWhen::WindowIsTall) lane.action->setChecked(height >= tallWindow);
-        if (lane.opens == OpensWhen::WindowIsVeryTall) lane.action->setChecked(height >= veryTallWindow);
-    }
+    const auto opens = height >= veryTallWindow ? OpensWhen::WindowIsVeryTall
+                       : height >= tallWindow   ? OpensWhen::WindowIsTall
+                                                : OpensWhen::Always;
+    if (chosenByUser_ || opened_ == opens) return;
+    opened_ = opens;
+    for (const Lane& lane : lanes_)
+        if (lane.opens != OpensWhen::Chosen) lane.action->setChecked(lane.opens <= opens);
 }
 
 std::optional<QStringList> LaneStack::chosenLanes() const {
@@ -81,6 +83,7 @@ std::optional<QStringList> LaneStack::chosenLanes() const {
 
 void LaneStack::chooseLanes(const std::optional<QStringList>& names) {
     chosenByUser_ = names.has_value();
+    opened_.reset();
     for (const Lane& lane : lanes_)
         lane.action->setChecked(names ? names->contains(lane.disclosure->text())
                                       : lane.opens == OpensWhen::Always);

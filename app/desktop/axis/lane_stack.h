@@ -77,7 +77,8 @@ private:
 
     QWidget& pane_;
     QList<Lane> lanes_;
-    bool chosenByUser_ = false;  // then the height of the window no longer opens or closes lanes
+    bool chosenByUser_ = false;        // then the height of the window no longer opens or closes lanes
+    std::optional<OpensWhen> opened_;  // which lanes were opened for the height of the window
     int closedFrom_ = 0;
 };
 

@@ -84,7 +84,7 @@ Panel::Panel(Session& session, QWidget* parent)
     connect(head_, &QToolButton::clicked, this, [this] { setOpen(!isOpen()); });
     onChange(checks_, CheckRunner::Change::Findings, this, &Panel::onFindings);
     onChange(checks_, CheckRunner::Change::Chosen, this, [this] {
-        if (checks_.chosen()) setOpen(true);
+        openForChosen();
         onChosen();
     });
     onFindings();
@@ -246,12 +246,24 @@ void Panel::onChosen() {
     list_->viewport()->update();
 }
 
+// An edit can report the same choice again: a drawer that was closed since then stays closed.
+void Panel::openForChosen() {
+    const auto chosen = checks_.chosen();
+    if (!chosen) return;
+    const checks::Finding& finding = checks_.findings()[*chosen];
+    const std::pair now{finding.check, finding.place};
+    if (now == openedFor_) return;
+    openedFor_ = now;
+    setOpen(true);
+}
+
 bool Panel::go(int direction) {
     const auto chosen = checks_.chosen();
     const int now = chosen ? model_->rowOf(*chosen) : -1;
     const int next = now >= 0 ? now + direction : direction > 0 ? 0 : model_->rowCount() - 1;
     if (next < 0 || next >= model_->rowCount()) return false;
     checks_.choose(model_->indexOf(next));
+    setOpen(true);
     return true;
 }
 

@@ -38,6 +38,7 @@ Q_SIGNALS:
 private:
     void onFindings();
     void onChosen();
+    void openForChosen();
     void buildBody();
     void showHead();
     void showFilter();
@@ -56,6 +57,8 @@ private:
     RowRemedies* remedies_;
     QLabel* empty_;
     QStackedWidget* stack_;
+    /// The check and the place of the finding for which the drawer was opened last.
+    std::pair<std::string, std::optional<project::PartRef>> openedFor_;
     QMenu* menu_;  ///< context menu of the list
 };
 

@@ -74,6 +74,7 @@ void SheetLayout::setFit(bool fit) {
     Q_EMIT fitChanged(fit);
     if (!fit) zoom_ = 1;
     arrange();
+    if (fit) area_.verticalScrollBar()->setValue(0);
     Q_EMIT zoomChanged(zoom_);
 }
 

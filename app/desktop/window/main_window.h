@@ -48,6 +48,8 @@ public:
     explicit MainWindow(Session& session, QWidget* parent = nullptr);
     ~MainWindow() override;
     void openFile(const QString& file) { files_->open(file); }
+    /// The menus. They are not QMainWindow’s menu bar, because they share a line with the strip.
+    [[nodiscard]] QMenuBar* menuBar() const { return menus_; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;

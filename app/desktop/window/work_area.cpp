@@ -92,6 +92,7 @@ void WorkArea::save() const {
 void WorkArea::reset() {
     findingsHeight_ = 0;
     axis_.chooseLanes({});
+    row_.fitAction()->setChecked(false);
     arrangeFirst();
 }
 
