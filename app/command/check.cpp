@@ -5,7 +5,9 @@
 
 #include "audience.h"
 #include "emit/findings.h"
+#include "emit/junit.h"
 #include "emit/room_for_copy.h"
+#include "emit/sarif.h"
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
@@ -17,11 +19,21 @@ namespace tenter::command {
 namespace {
 
 struct CheckArguments : Arguments {
+    std::vector<std::string> projects;
     bool json = false;
+    bool sarif = false;
+    bool junit = false;
     bool room = false;
     bool remedies = false;
     std::string failOn = "error";
     std::string audience;
+};
+
+/// A project, opened and checked.
+struct Result {
+    std::unique_ptr<Opened> opened;
+    emit::CheckedProject checked;
+    emit::RemediesOfAll remedies;
 };
 
 /// The remedies of each finding.
@@ -44,37 +56,100 @@ std::string roomOf(Opened& opened, const checks::Options& options, bool json) {
     return emit::roomSentence() + "\n" + emit::roomTable(opened.project, rooms);
 }
 
+std::string listOf(const std::vector<Result>& results, const std::string& shareOf) {
+    std::string out;
+    for (const Result& result : results) {
+        if (results.size() > 1) out += (out.empty() ? "" : "\n") + result.checked.file + "\n\n";
+        out += emit::findingsList(result.opened->project, result.checked.checked, shareOf, result.remedies);
+    }
+    return out;
+}
+
+std::string jsonOf(const std::vector<Result>& results, bool remedies) {
+    const Result& first = results.front();
+    if (results.size() == 1) {
+        const std::vector<checks::Finding>& findings = first.checked.checked.findings;
+        return remedies ? emit::findingsJson(first.opened->project, findings, first.remedies)
+                        : emit::findingsJson(findings);
+    }
+    std::vector<const project::Project*> projects;
+    std::vector<std::string> files;
+    std::vector<std::vector<checks::Finding>> findings;
+    std::vector<emit::RemediesOfAll> tried;
+    for (const Result& result : results) {
+        projects.push_back(&result.opened->project);
+        files.push_back(result.checked.file);
+        findings.push_back(result.checked.checked.findings);
+        if (remedies) tried.push_back(result.remedies);
+    }
+    return emit::findingsJson(projects, files, findings, tried);
+}
+
+std::string printed(const CheckArguments& arguments, const std::vector<Result>& results,
+                    checks::Severity failOn) {
+    if (!arguments.sarif && !arguments.junit)
+        return arguments.json ? jsonOf(results, arguments.remedies)
+                              : listOf(results, arguments.audience.empty() ? "widths" : "visits");
+    std::vector<emit::CheckedProject> checked;
+    checked.reserve(results.size());
+    for (const Result& result : results)
+        checked.push_back(result.checked);
+    return arguments.sarif ? emit::sarif(checked) : emit::junit(checked, failOn);
+}
+
 int runCheck(CheckArguments arguments) {
     const auto failOn = checks::severityOf(arguments.failOn);
     if (!failOn)
         return refuse("--fail-on",
                       "The severity must be note, warning or error; it is \"" + arguments.failOn + "\".", "");
+    if (arguments.room && arguments.projects.size() > 1)
+        return refuse("--room", "The room for text is that of one project, but there are several.",
+                      "Name one PROJECT.");
     checks::Options options;
     const bool both = arguments.engine.empty();
     if (both) arguments.engine = text::defaultProfile().name();
     if (!readVisits(arguments.audience, options.audience)) return wrongInput;
-    const std::unique_ptr<Opened> opened = openProject(arguments);
-    if (!opened) return wrongInput;
-    if (!both) options.profile = opened->profile;
-    options.untried = opened->untried;
-    if (arguments.room) return deliver(arguments, roomOf(*opened, options, arguments.json));
-    const checks::Checked checked =
-        checks::checkAll(opened->project, opened->variant, opened->store, options);
-    const std::vector<checks::Finding>& findings = checked.findings;
-    const std::string shareOf = options.audience.empty() ? "widths" : "visits";
-    const emit::RemediesOfAll remedies =
-        arguments.remedies ? remediesOf(*opened, findings, options) : emit::RemediesOfAll();
-    const auto asJson = [&] {
-        return arguments.remedies ? emit::findingsJson(opened->project, findings, remedies)
-                                  : emit::findingsJson(findings);
-    };
-    const int delivered =
-        deliver(arguments,
-                arguments.json ? asJson() : emit::findingsList(opened->project, checked, shareOf, remedies));
+    std::vector<Result> results;
+    for (const std::string& file : arguments.projects) {
+        arguments.project = file;
+        Result result;
+        result.opened = openProject(arguments);
+        if (!result.opened) return wrongInput;
+        Opened& opened = *result.opened;
+        if (!both) options.profile = opened.profile;
+        options.untried = opened.untried;
+        if (arguments.room) return deliver(arguments, roomOf(opened, options, arguments.json));
+        result.checked = {file, fileText(file).value_or(""),
+                          opened.project.row().variants[opened.variant].className,
+                          checks::checkAll(opened.project, opened.variant, opened.store, options)};
+        if (arguments.remedies)
+            result.remedies = remediesOf(opened, result.checked.checked.findings, options);
+        results.push_back(std::move(result));
+    }
+    const int delivered = deliver(arguments, printed(arguments, results, *failOn));
     if (delivered != done) return delivered;
-    const bool any = std::ranges::any_of(
-        findings, [&](const checks::Finding& finding) { return finding.severity >= *failOn; });
+    const bool any = std::ranges::any_of(results, [&](const Result& result) {
+        return std::ranges::any_of(result.checked.checked.findings, [&](const checks::Finding& finding) {
+            return finding.severity >= *failOn;
+        });
+    });
     return any ? hasFindings : done;
+}
+
+void addFormats(CLI::App& verb, CheckArguments& arguments) {
+    CLI::Option* json =
+        verb.add_flag("--json", arguments.json,
+                      "Print JSON instead of a list. In JSON, the first card and the first part have the "
+                      "number 0. With several projects, each finding names its file.");
+    CLI::Option* sarif =
+        verb.add_flag("--sarif", arguments.sarif,
+                      "Print SARIF 2.1.0, which pipelines show beside the lines of the project file.");
+    CLI::Option* junit = verb.add_flag(
+        "--junit", arguments.junit,
+        "Print JUnit XML: one test suite for each project, one test case for each check. A finding at or "
+        "above --fail-on is a failure.");
+    json->excludes(sarif)->excludes(junit);
+    sarif->excludes(junit);
 }
 
 }  // namespace
@@ -84,28 +159,36 @@ void addCheck(CLI::App& app, Action& action) {
     arguments->engine.clear();
     CLI::App* verb =
         app.add_subcommand("check", "Print findings: what is wrong or could be better, at which widths");
-    addFiles(*verb, *arguments);
+    verb->add_option("PROJECT", arguments->projects, "One or more project files, *.tenter.json.")
+        ->required()
+        ->type_name("FILE");
+    addOut(*verb, *arguments, "PROJECT");
     addVariant(*verb, *arguments);
     CLI::Option* trial = addTrial(*verb, *arguments);
     addEngine(*verb, *arguments);
-    verb->add_flag("--json", arguments->json,
-                   "Print JSON instead of a list. In JSON, the first card and the first part have the "
-                   "number 0.");
-    verb->add_flag(
+    addFormats(*verb, *arguments);
+    CLI::Option* room = verb->add_flag(
         "--room", arguments->room,
         "Print the room for text instead of findings: the number of characters that you can add to each "
         "text before it needs more lines than its wish allows.");
-    verb->add_flag("--remedies", arguments->remedies,
-                   "Also print the remedies of each finding: changes that Tenter has tried, and what else "
-                   "each of them does. The verb remedy applies one, by its number such as 2.1.")
-        ->excludes(trial);
+    CLI::Option* remedies =
+        verb->add_flag(
+                "--remedies", arguments->remedies,
+                "Also print the remedies of each finding: changes that Tenter has tried, and what else "
+                "each of them does. The verb remedy applies one, by its number such as 2.1.")
+            ->excludes(trial);
+    for (const char* format : {"--sarif", "--junit"}) {
+        room->excludes(verb->get_option(format));
+        remedies->excludes(verb->get_option(format));
+    }
     verb->add_option("--fail-on", arguments->failOn,
                      "Lowest severity of a finding that makes the exit code 1: note, warning or error. "
                      "Default: error.")
         ->type_name("SEVERITY");
     addAudience(*verb, arguments->audience);
     setHelpEnd(*verb, checks::caution,
-               {"check row.tenter.json", "check row.tenter.json --audience visits.csv --fail-on warning"},
+               {"check row.tenter.json --audience visits.csv --fail-on warning",
+                "check row.tenter.json changed.tenter.json --junit --out findings.xml"},
                {{0, "Done. No finding reaches the severity of --fail-on."},
                 {1, "Done. At least one finding reaches the severity of --fail-on."},
                 exitWrongInput()});

@@ -70,9 +70,13 @@ int run(int argc, char** argv) {
     tenter::command::addStylesheet(app, action);
     tenter::command::addMarkup(app, action);
     tenter::command::addPage(app, action);
+    tenter::command::addFolder(app, action);
+    tenter::command::addTokens(app, action);
+    tenter::command::addDiff(app, action);
     tenter::command::addReport(app, action);
     tenter::command::addNew(app, action);
     tenter::command::addAdopt(app, action);
+    tenter::command::addIntake(app, action);
     tenter::command::addSize(app, action);
     tenter::command::addSolve(app, action);
     for (CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))

@@ -38,9 +38,14 @@ void addFiles(CLI::App& verb, Arguments& arguments) {
     verb.add_option("PROJECT", arguments.project, "Project file, *.tenter.json.")
         ->required()
         ->type_name("FILE");
+    addOut(verb, arguments, "PROJECT");
+}
+
+void addOut(CLI::App& verb, Arguments& arguments, const std::string& notThese) {
     verb.add_option("--out", arguments.out,
                     "Write to this file instead of standard output. If writing fails, the old file stays "
-                    "unchanged. FILE must not be PROJECT.")
+                    "unchanged. FILE must not be " +
+                        notThese + ".")
         ->type_name("FILE");
 }
 
@@ -78,6 +83,13 @@ std::optional<std::string> fileText(const std::string& file) {
     return text;
 }
 
+bool wouldOverwrite(const Arguments& arguments, const std::string& file) {
+    std::error_code error;
+    if (arguments.out.empty() || !std::filesystem::equivalent(file, arguments.out, error)) return false;
+    refuse("--out", "This is the project file; --out would overwrite it.", "Choose another file.");
+    return true;
+}
+
 std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     const text::BreakProfile* profile = text::profile(arguments.engine);
     if (profile == nullptr) {
@@ -95,11 +107,7 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
                "Use " + project::trialWords() + ".");
         return nullptr;
     }
-    std::error_code error;
-    if (!arguments.out.empty() && std::filesystem::equivalent(arguments.project, arguments.out, error)) {
-        refuse("--out", "This is the project file; --out would overwrite it.", "Choose another file.");
-        return nullptr;
-    }
+    if (wouldOverwrite(arguments, arguments.project)) return nullptr;
     project::Problems problems;
     std::optional<project::Project> project = project::read(arguments.project, problems, checks::isCheckName);
     printProblems(problems);

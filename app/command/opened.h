@@ -26,6 +26,8 @@ struct Arguments {
 
 /// Adds PROJECT and --out.
 void addFiles(CLI::App& verb, Arguments& arguments);
+/// Adds --out, for verbs with other input files than PROJECT; `notThese` names them.
+void addOut(CLI::App& verb, Arguments& arguments, const std::string& notThese);
 /// Adds --variant.
 CLI::Option* addVariant(CLI::App& verb, Arguments& arguments);
 /// Adds --engine. Its default is the engine of `arguments`, or every engine if that is empty.
@@ -44,6 +46,9 @@ struct Opened {
     text::Fonts fonts;
     text::ParagraphStore store{fonts};
 };
+
+/// True if --out names `file`, a project file. A message has been printed then.
+bool wouldOverwrite(const Arguments& arguments, const std::string& file);
 
 /// Reads the project of the arguments. Null if anything is wrong; a message has been printed.
 std::unique_ptr<Opened> openProject(const Arguments& arguments);

@@ -2,10 +2,10 @@
 
 #include <memory>
 
-#include "emit/follow.h"
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
+#include "sheet_form.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -15,44 +15,30 @@ namespace {
 struct StylesheetArguments : Arguments {
     bool allVariants = false;
     std::string markup;
-    std::string unit;
-    std::string follow;
+    FormArguments form;
 };
 
-/// True if --markup, --unit and --follow have values that exist. If not, a message has been printed.
-bool optionsAreKnown(const StylesheetArguments& arguments) {
-    if (!arguments.markup.empty() && arguments.markup != "own" && arguments.markup != "given") {
-        refuse("--markup", "The markup must be own or given; it is \"" + arguments.markup + "\".", "");
-    } else if (!arguments.unit.empty() && arguments.unit != "rem" && arguments.unit != "px") {
-        refuse("--unit", "The unit must be rem or px; it is \"" + arguments.unit + "\".", "");
-    } else if (!arguments.follow.empty() && arguments.follow != "viewport" && arguments.follow != "card") {
-        refuse("--follow", "The width must be viewport or card; it is \"" + arguments.follow + "\".", "");
-    } else {
-        return true;
-    }
-    return false;
-}
-
 int runStylesheet(const StylesheetArguments& arguments) {
-    if (!optionsAreKnown(arguments)) return wrongInput;
+    if (!arguments.markup.empty() && arguments.markup != "own" && arguments.markup != "given")
+        return refuse("--markup", "The markup must be own or given; it is \"" + arguments.markup + "\".", "");
+    if (!formIsKnown(arguments.form)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
+    const bool given =
+        arguments.markup.empty() ? opened->project.row().given.has_value() : arguments.markup == "given";
+    if (given && arguments.form.layer)
+        return refuse("--layer", "The row was imported: rules of its theme would override those in a layer.",
+                      "Leave out --layer, or use --markup own.");
     emit::StylesheetOptions options;
     options.variants = {opened->variant};
     if (arguments.allVariants) options.variants = project::everyVariant(opened->project);
-    options.unit = opened->project.unit;
-    if (!arguments.unit.empty()) options.unit = arguments.unit == "px" ? units::Unit::Px : units::Unit::Rem;
-    if (!arguments.follow.empty()) {
-        const auto target = arguments.follow == "card" ? project::Follow::Card : project::Follow::Viewport;
-        project::Problems problems;
-        opened->project = emit::following(opened->project, target, options.variants, opened->store,
-                                          *opened->profile, problems);
-        for (project::Problem& problem : problems)
-            problem.file = arguments.project;
-        printProblems(problems);
+    applyForm(arguments.form, arguments.project, *opened, options);
+    if (arguments.form.lateFonts) {
+        const emit::LateFonts late = emit::lateFonts(opened->project, options.variants, opened->store);
+        reportLateFonts(late);
+        opened->project = late.project;
+        options.fontRules = emit::lateFontRules(late, options.form.comments, options.form.minified);
     }
-    const bool given =
-        arguments.markup.empty() ? opened->project.row().given.has_value() : arguments.markup == "given";
     if (!given) return deliver(arguments, emit::stylesheet(opened->project, options));
     project::Problems problems;
     const std::optional<std::string> sheet = emit::givenStylesheet(opened->project, options, problems);
@@ -80,20 +66,12 @@ void addStylesheet(CLI::App& app, Action& action) {
                      "of the imported "
                      "page). Default: given if the project has an imported row, else own.")
         ->type_name("KIND");
-    verb->add_option("--unit", arguments->unit,
-                     "Unit of font sizes: rem or px. Default: the project's setting.")
-        ->type_name("UNIT");
-    verb->add_option(
-            "--follow", arguments->follow,
-            "Width that font sizes follow: viewport (CSS unit vw) or card (cqi). Ramps that follow the other "
-            "width are converted band by band. Their sizes at both ends of a band do not change. Default: as "
-            "in the "
-            "project.")
-        ->type_name("WIDTH");
+    addForm(*verb, arguments->form);
     setHelpEnd(
         *verb,
         "Band: a range of viewport widths between two breakpoints, with its own columns, spacing and sizes.",
-        {"stylesheet row.tenter.json --out row.css", "stylesheet row.tenter.json --all-variants --unit px"},
+        {"stylesheet row.tenter.json --out row.css",
+         "stylesheet row.tenter.json --all-variants --unit px --properties --layer"},
         {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runStylesheet(*arguments); }; });
 }

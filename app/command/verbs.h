@@ -19,9 +19,13 @@ void addRemedy(CLI::App& app, Action& action);
 void addStylesheet(CLI::App& app, Action& action);
 void addMarkup(CLI::App& app, Action& action);
 void addPage(CLI::App& app, Action& action);
+void addFolder(CLI::App& app, Action& action);
+void addTokens(CLI::App& app, Action& action);
+void addDiff(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
 void addNew(CLI::App& app, Action& action);
 void addAdopt(CLI::App& app, Action& action);
+void addIntake(CLI::App& app, Action& action);
 void addSize(CLI::App& app, Action& action);
 void addSolve(CLI::App& app, Action& action);
 

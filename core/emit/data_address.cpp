@@ -74,6 +74,18 @@ std::string emptyPicture(double width, double height) {
                                             "\"/>");
 }
 
+std::string pictureTrouble(const std::filesystem::path& file) {
+    std::error_code error;
+    if (!std::filesystem::is_regular_file(file, error)) return "does not exist";
+    if (std::filesystem::file_size(file, error) > mostBytes || error) return "is larger than 64 MB";
+    std::ifstream in(file, std::ios::binary);
+    std::string start(4096, '\0');
+    in.read(start.data(), static_cast<std::streamsize>(start.size()));
+    if (!in.is_open() || in.bad()) return "cannot be read";
+    start.resize(static_cast<std::size_t>(in.gcount()));
+    return pictureType(start) ? "" : "is not a PNG, JPEG, WebP, GIF, SVG or AVIF file";
+}
+
 EmbeddedPicture embedPicture(const std::filesystem::path& file) {
     std::error_code error;
     if (!std::filesystem::is_regular_file(file, error)) return {"", "does not exist"};

@@ -21,6 +21,9 @@ std::optional<std::string> pictureType(std::string_view bytes);
 /// The `data:` address of an empty picture of that size in pixels.
 std::string emptyPicture(double width, double height);
 
+/// Why a file cannot be a picture of a page, as a predicate such as `does not exist`; empty if it can.
+std::string pictureTrouble(const std::filesystem::path& file);
+
 /// A picture file as a `data:` address, or the reason why it is not one.
 struct EmbeddedPicture {
     std::string address;

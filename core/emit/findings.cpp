@@ -23,9 +23,9 @@ std::string enginesJson(const checks::Profiles& profiles) {
     return ", \"engine\": " + (profiles.size() == 1 ? names : "[" + names + "]");
 }
 
-/// `more`: further members, from the comma on.
-std::string findingJson(const Finding& finding, const std::string& more = {}) {
-    std::string out = "{\"check\": " + jsonString(finding.check) +
+/// `more`: further members, from the comma on. `first`: members before the others, up to the comma.
+std::string findingJson(const Finding& finding, const std::string& more = {}, const std::string& first = {}) {
+    std::string out = "{" + first + "\"check\": " + jsonString(finding.check) +
                       ", \"severity\": " + jsonString(checks::word(finding.severity));
     if (finding.place)
         out += ", \"card\": " + std::to_string(finding.place->card) +
@@ -67,6 +67,22 @@ std::string findingsJson(const project::Project& project, const std::vector<Find
     for (std::size_t i = 0; i < findings.size(); ++i)
         out += (i == 0 ? "\n " : ",\n ") +
                findingJson(findings[i], ", \"remedies\": " + remediesJson(project, i + 1, remedies.at(i)));
+    return out + "]\n";
+}
+
+std::string findingsJson(const std::vector<const project::Project*>& projects,
+                         const std::vector<std::string>& files,
+                         const std::vector<std::vector<Finding>>& findings,
+                         const std::vector<RemediesOfAll>& remedies) {
+    std::string out = "[";
+    for (std::size_t p = 0; p < projects.size(); ++p)
+        for (std::size_t i = 0; i < findings[p].size(); ++i) {
+            std::string more;
+            if (!remedies.empty())
+                more = ", \"remedies\": " + remediesJson(*projects[p], i + 1, remedies[p].at(i));
+            out += (out.size() == 1 ? "\n " : ",\n ") +
+                   findingJson(findings[p][i], more, "\"project\": " + jsonString(files[p]) + ", ");
+        }
     return out + "]\n";
 }
 

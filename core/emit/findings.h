@@ -18,6 +18,13 @@ std::string findingsJson(const std::vector<checks::Finding>& findings);
 std::string findingsJson(const project::Project& project, const std::vector<checks::Finding>& findings,
                          const RemediesOfAll& remedies);
 
+/// The findings of several projects in one array; each finding names the file of its project. `files`,
+/// `findings` and, if it is not empty, `remedies` have one entry for each project.
+std::string findingsJson(const std::vector<const project::Project*>& projects,
+                         const std::vector<std::string>& files,
+                         const std::vector<std::vector<checks::Finding>>& findings,
+                         const std::vector<RemediesOfAll>& remedies);
+
 /// `0 errors, 4 warnings, 1 note`.
 std::string findingCounts(const std::vector<checks::Finding>& findings);
 

@@ -5,7 +5,10 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <fstream>
+#include <iterator>
 #include <map>
+#include <utility>
 
 #include "emit/data_address.h"
 #include "emit/escape.h"
@@ -97,7 +100,7 @@ public:
             if (run.fallback) {
                 const std::string name = "Tenter fallback " + run.face->family();
                 addOnce(fonts.fallbacks, name);
-                collect(paragraph, i, rule(name, run.face).characters);
+                collect(paragraph, i, rule(name, run.face, true).characters);
             } else {
                 addListed(run.face, list, fonts);
             }
@@ -117,16 +120,16 @@ private:
         const bool named = contains(list, family) && !text::isGenericFamily(family);
         const std::string name = named ? family : "Tenter " + family;
         addOnce(named ? fonts.listed : fonts.standIns, name);
-        rule(name, face);
+        rule(name, face, !named);
     }
 
-    FaceRule& rule(const std::string& family, const text::FacePtr& face) {
+    FaceRule& rule(const std::string& family, const text::FacePtr& face, bool renamed) {
         for (FaceRule& known : rules_)
             if (known.family == family && known.face->file() == face->file() &&
                 known.face->index() == face->index() && known.face->minWeight() == face->minWeight() &&
                 known.face->maxWeight() == face->maxWeight())
                 return known;
-        return rules_.emplace_back(FaceRule{family, face, {}});
+        return rules_.emplace_back(FaceRule{family, face, {}, renamed});
     }
 
     std::vector<FaceRule>& rules_;
@@ -175,14 +178,32 @@ std::string unicodeRange(const std::set<char32_t>& characters) {
 std::string FaceRule::css() const {
     const std::string bytes = singleFont(*face);
     const bool cff = bytes.starts_with("OTTO");
+    return css("url(\"" + dataAddress(cff ? "font/otf" : "font/ttf", bytes) + "\") format(\"" +
+               (cff ? "opentype" : "truetype") + "\")");
+}
+
+std::string FaceRule::css(const std::string& source, const std::string& descriptors) const {
     std::string weight = units::number(face->minWeight());
     if (face->maxWeight() != face->minWeight()) weight += " " + units::number(face->maxWeight());
-    std::string out = "@font-face {\n  font-family: " + cssString(family) + ";\n  src: url(\"" +
-                      dataAddress(cff ? "font/otf" : "font/ttf", bytes) + "\") format(\"" +
-                      (cff ? "opentype" : "truetype") + "\");\n  font-weight: " + weight +
-                      ";\n  font-style: " + (face->italic() ? "italic" : "normal") + ";\n";
+    std::string out = "@font-face {\n  font-family: " + cssString(family) + ";\n  src: " + source +
+                      ";\n  font-weight: " + weight +
+                      ";\n  font-style: " + (face->italic() ? "italic" : "normal") + ";\n" + descriptors;
     if (!characters.empty()) out += "  unicode-range: " + unicodeRange(characters) + ";\n";
     return out + "}\n";
+}
+
+FontFile fontFile(const text::Face& face) {
+    std::ifstream stream(face.file(), std::ios::binary);
+    std::string start(4, '\0');
+    stream.read(start.data(), 4);
+    for (const auto& [signature, format] : {std::pair{"wOF2", "woff2"}, std::pair{"wOFF", "woff"}}) {
+        if (!stream || start != signature) continue;
+        std::string rest{std::istreambuf_iterator<char>(stream), {}};
+        if (!stream.bad()) return {start + rest, format, format};
+    }
+    std::string bytes = singleFont(face);
+    const bool cff = bytes.starts_with("OTTO");
+    return {std::move(bytes), cff ? "otf" : "ttf", cff ? "opentype" : "truetype"};
 }
 
 PageFonts pageFonts(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {

@@ -16,8 +16,25 @@ struct FaceRule {
     text::FacePtr face;
     /// The characters that the rule is for; empty: all characters of the font.
     std::set<char32_t> characters;
+    /// True if the page has its own name for the font: it was found for a generic family or for missing
+    /// characters.
+    bool renamed = false;
+    /// The rule with the font embedded.
     [[nodiscard]] std::string css() const;
+    /// The rule with `source` as its `src`, and with further `descriptors`, such as `  font-display:
+    /// swap;\n`.
+    [[nodiscard]] std::string css(const std::string& source, const std::string& descriptors = {}) const;
 };
+
+/// A font as a file that browsers read. CSS Fonts 4 § 4.3.1.
+struct FontFile {
+    std::string bytes;
+    std::string extension;  ///< `ttf`, `otf`, `woff` or `woff2`
+    std::string format;     ///< for `format()`: `truetype`, `opentype`, `woff` or `woff2`
+};
+
+/// The face as a file of its own. A WOFF or WOFF2 file stays as it is.
+FontFile fontFile(const text::Face& face);
 
 /// A project whose family lists name only fonts of `faces`. Fonts found by their names keep them; fonts used
 /// for a generic family or for missing characters get new names.

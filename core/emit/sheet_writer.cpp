@@ -37,6 +37,10 @@ std::vector<std::size_t> indices(const Block& block) {
 }  // namespace
 
 void SheetWriter::line(const std::string& content) {
+    if (form_.minified) {
+        text_ += content;
+        return;
+    }
     text_.append(static_cast<std::size_t>(depth_) * 2, ' ');
     text_ += content;
     text_ += '\n';
@@ -44,16 +48,16 @@ void SheetWriter::line(const std::string& content) {
 }
 
 void SheetWriter::gap() {
-    if (!fresh_) text_ += '\n';
+    if (!fresh_ && !form_.minified) text_ += '\n';
     fresh_ = true;
 }
 
 void SheetWriter::comment(const std::string& sentence) {
-    line("/* " + cssComment(sentence) + " */");
+    if (form_.comments && !form_.minified) line("/* " + cssComment(sentence) + " */");
 }
 
 void SheetWriter::open(const std::string& content) {
-    line(content + " {");
+    line(content + (form_.minified ? "{" : " {"));
     ++depth_;
     fresh_ = true;
 }
@@ -82,11 +86,29 @@ void SheetWriter::writeRule(const std::vector<std::size_t>& variants, const Rule
     for (std::size_t i = 0; i + 1 < variants.size(); ++i)
         line(selector(variants[i], rule) + ",");
     open(selector(variants.back(), rule));
-    for (const Declaration& declaration : declarations)
-        line(declaration.property + ": " + declaration.value +
-             (declaration.important ? " !important;" : ";") +
-             (declaration.remark.empty() ? "" : " /* " + cssComment(declaration.remark) + " */"));
+    for (std::size_t i = 0; i < declarations.size(); ++i)
+        writeDeclaration(declarations[i], i + 1 == declarations.size());
     close();
+}
+
+void SheetWriter::writeDeclaration(const Declaration& declaration, bool isLast) {
+    const std::string value = declaration.value + (declaration.important ? " !important" : "");
+    if (form_.minified) return line(declaration.property + ":" + value + (isLast ? "" : ";"));
+    const bool remarked = form_.comments && !declaration.remark.empty();
+    line(declaration.property + ": " + value + ";" +
+         (remarked ? " /* " + cssComment(declaration.remark) + " */" : ""));
+}
+
+void SheetWriter::add(const std::string& rules) {
+    if (rules.empty()) return;
+    gap();
+    text_ += rules;
+    fresh_ = rules.ends_with("\n\n");
+}
+
+void SheetWriter::openLayer(const std::string& name) {
+    gap();
+    open("@layer " + cssIdentifier(name));
 }
 
 void SheetWriter::writeShared(const Block& block, When when) {

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "emit/band_changes.h"
+#include "emit/stylesheet.h"
 
 namespace tenter::emit {
 
@@ -11,10 +12,15 @@ namespace tenter::emit {
 /// a block share is printed once, under all their selectors.
 class SheetWriter {
 public:
-    explicit SheetWriter(const project::Project& project) : project_(project) {}
+    SheetWriter(const project::Project& project, const SheetForm& form) : project_(project), form_(form) {}
 
     void comment(const std::string& sentence);
     void write(const Block& block);
+    /// Adds rules that are printed already; empty: nothing.
+    void add(const std::string& rules);
+    /// Puts what follows into the cascade layer `name`.
+    void openLayer(const std::string& name);
+    void closeLayer() { close(); }
     [[nodiscard]] const std::string& text() const { return text_; }
 
 private:
@@ -26,10 +32,12 @@ private:
     void open(const std::string& line);
     void close();
     void line(const std::string& content);
+    void writeDeclaration(const Declaration& declaration, bool isLast);
     void gap();
     [[nodiscard]] std::string selector(std::size_t variant, const Rule& rule) const;
 
     const project::Project& project_;
+    SheetForm form_;
     std::string text_;
     int depth_ = 0;
     bool several_ = false;  ///< true if the stylesheet has several variants

@@ -1,6 +1,7 @@
 #include "emit/stylesheet.h"
 
 #include "emit/band_changes.h"
+#include "emit/custom_properties.h"
 #include "emit/sentences.h"
 #include "emit/sheet_writer.h"
 #include "project/cascade.h"
@@ -15,10 +16,16 @@ std::string printed(const project::Project& project, const StylesheetOptions& op
     for (const std::size_t variant : options.variants)
         if (variant < project.row().variants.size()) variants.push_back(variant);
     if (variants.empty()) return {};
-    SheetWriter writer(project);
+    std::vector<Block> all = blocks(project, variants, options.unit, given);
+    if (options.form.properties) moveToCustomProperties(project, given, all);
+    SheetWriter writer(project, options.form);
     writer.comment(headSentence(project, variants));
-    for (const Block& block : blocks(project, variants, options.unit, given))
+    writer.add(options.fontRules);
+    const bool layered = options.form.layer && given == nullptr;
+    if (layered) writer.openLayer(project.row().name);
+    for (const Block& block : all)
         writer.write(block);
+    if (layered) writer.closeLayer();
     return writer.text();
 }
 

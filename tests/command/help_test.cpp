@@ -91,6 +91,11 @@ protected:
         const Finished adopted =
             run({"adopt", "row.tenter.json", "page.html", "--out", "imported.tenter.json"});
         ASSERT_EQ(adopted.code, 0) << adopted.err;
+        const Finished changed =
+            run({"solve", "row.tenter.json", "body.size=-17", "--out", "changed.tenter.json"});
+        ASSERT_EQ(changed.code, 0) << changed.err;
+        ASSERT_EQ(run({"stylesheet", "row.tenter.json", "--out", "row.css"}).code, 0);
+        ASSERT_EQ(run({"folder", "row.tenter.json", "--into", "site"}).code, 0);
     }
     Finished run(const Words& words) const { return tenterCli(words, folder_.path()); }
 
@@ -125,10 +130,10 @@ TEST_F(Examples, OfTheProgramWork) {
     expectExamplesWork(tenterCli({"--help"}).out, {0, 1});
 }
 
-// Only check and solve have a result that is not simply done.
+// Only check, diff and solve have a result that is not simply done.
 TEST(Help, ListsTheExitCodesOfTheVerb) {
     for (const std::string& verb : verbs()) {
-        const bool judges = verb == "check" || verb == "solve";
+        const bool judges = verb == "check" || verb == "diff" || verb == "solve";
         EXPECT_EQ(exitCodesIn(helpOf(verb)), (judges ? std::set{0, 1, 2} : std::set{0, 2})) << verb;
     }
 }

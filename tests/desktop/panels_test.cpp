@@ -12,8 +12,10 @@
 
 #include "at_the_window.h"
 #include "emit/class_names.h"
+#include "panels/binding.h"
 #include "pictures/uploads.h"
 #include "project/cascade.h"
+#include "project/differences/setting_names.h"
 
 namespace tenter::desktop {
 
@@ -46,6 +48,21 @@ private Q_SLOTS:
         settle();
         QVERIFY(!session().shown.isProposal() && label("Change “") != nullptr);
         everyPanelFits("in a conflict", panels::PanelKind::Text);
+    }
+
+    // `tenter-cli diff` names settings without a window.
+    void haveTheLabelsThatDifferencesOfProjectsName() {
+        const auto bindings = window_->findChildren<panels::Binding*>();
+        QVERIFY(bindings.size() > 40);
+        for (const panels::Binding* binding : bindings) {
+            QString label = QString::fromStdString(project::settingName(binding->path()));
+            QVERIFY2(label.contains(" › "), qPrintable(label));
+            label.remove(0, label.indexOf(" › ") + 3);
+            const qsizetype subject = label.lastIndexOf(" of ");
+            const QString& title = binding->title();
+            QVERIFY2(label == title || (subject > 0 && label.left(subject) == title),
+                     qPrintable(label + " is " + title));
+        }
     }
 
     void goesToTheFoundSettingThatIsLit() {

@@ -1,8 +1,11 @@
 #include "sample.h"
 
+#include <gtest/gtest.h>
+
 #include <array>
 
 #include "project/cascade.h"
+#include "project/file.h"
 
 namespace tenter::tests {
 
@@ -180,6 +183,13 @@ Project randomProject(std::mt19937& random) {
             band.set = draw.settings();
     }
     return project;
+}
+
+project::Project shipped(const std::string& name) {
+    project::Problems problems;
+    auto read = project::read(TENTER_SOURCE_DIR "/sample-projects/" + name + ".tenter.json", problems);
+    EXPECT_TRUE(read.has_value()) << name;
+    return read.value_or(project::Project{});
 }
 
 }  // namespace tenter::tests

@@ -12,6 +12,9 @@ namespace tenter::tests {
 /// walks-trio (3 columns, 2 up to 980.5 px, 1 up to 640 px).
 project::Project walks();
 
+/// The sample project with that name, such as `shore-walks`.
+project::Project shipped(const std::string& name);
+
 /// A card that says `copy` in a body.
 project::Card saying(const std::string& copy);
 

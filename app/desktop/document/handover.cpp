@@ -5,6 +5,7 @@
 
 #include "emit/class_names.h"
 #include "emit/follow.h"
+#include "emit/late_fonts.h"
 #include "emit/page.h"
 #include "emit/saved_page.h"
 #include "emit/stylesheet.h"
@@ -20,6 +21,34 @@ std::optional<std::string> stylesheetOf(const project::Project& project,
     options.unit = project.unit;
     if (project.row().given) return emit::givenStylesheet(project, options, problems);
     return emit::stylesheet(project, options);
+}
+
+project::Project followingChoice(const project::Project& project, const std::vector<std::size_t>& variants,
+                                 const SheetChoice& choice, text::ParagraphStore& store,
+                                 project::Problems& problems) {
+    if (!choice.follow) return project;
+    return emit::following(project, *choice.follow, variants, store, text::defaultProfile(), problems);
+}
+
+std::optional<std::string> stylesheetOf(const project::Project& project,
+                                        const std::vector<std::size_t>& variants, const SheetChoice& choice,
+                                        text::ParagraphStore& store, project::Problems& problems,
+                                        QStringList* notes) {
+    project::Project chosen = followingChoice(project, variants, choice, store, problems);
+    emit::StylesheetOptions options;
+    options.variants = variants;
+    options.unit = choice.unit;
+    options.form = choice.form;
+    if (choice.lateFonts) {
+        const emit::LateFonts late = emit::lateFonts(chosen, variants, store);
+        if (notes != nullptr)
+            for (const std::string& sentence : emit::lateFontSentences(late))
+                *notes << QString::fromStdString(sentence);
+        options.fontRules = emit::lateFontRules(late, choice.form.comments, choice.form.minified);
+        chosen = late.project;
+    }
+    if (chosen.row().given) return emit::givenStylesheet(chosen, options, problems);
+    return emit::stylesheet(chosen, options);
 }
 
 std::string markupOf(const project::Project& project, std::size_t variant) {

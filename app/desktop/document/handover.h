@@ -1,10 +1,12 @@
 // The results that leave the program (stylesheet, page, font size).
 #pragma once
 
+#include <QStringList>
 #include <filesystem>
 #include <optional>
 #include <string>
 
+#include "emit/stylesheet.h"
 #include "project/problem.h"
 #include "project/project.h"
 #include "text/paragraph_store.h"
@@ -17,6 +19,24 @@ namespace tenter::desktop {
 std::optional<std::string> stylesheetOf(const project::Project& project,
                                         const std::vector<std::size_t>& variants,
                                         project::Problems& problems);
+/// The form of a stylesheet that a person chose.
+struct SheetChoice {
+    units::Unit unit = units::Unit::Rem;    ///< Rem or Px
+    std::optional<project::Follow> follow;  ///< unset: as the project has it
+    emit::SheetForm form;
+    bool lateFonts = false;  ///< with fallback fonts for web fonts
+};
+/// The stylesheet in that form; the same text as `tenter-cli stylesheet` prints with these options. `notes`,
+/// if not null, gets sentences about what the fallback fonts change. Can run on any thread with its own
+/// `store`.
+std::optional<std::string> stylesheetOf(const project::Project& project,
+                                        const std::vector<std::size_t>& variants, const SheetChoice& choice,
+                                        text::ParagraphStore& store, project::Problems& problems,
+                                        QStringList* notes);
+/// The project with ramps that follow the chosen width.
+project::Project followingChoice(const project::Project& project, const std::vector<std::size_t>& variants,
+                                 const SheetChoice& choice, text::ParagraphStore& store,
+                                 project::Problems& problems);
 /// The HTML of the row for Tenter’s stylesheet; the same text as `tenter-cli markup` prints.
 std::string markupOf(const project::Project& project, std::size_t variant);
 /// The classes that the elements of the row need, on one line.

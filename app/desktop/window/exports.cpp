@@ -31,6 +31,12 @@ Exports::Exports(const Session& session, StatusNote& note, ProblemPanel& problem
     add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier), &Exports::copySize);
 }
 
+void Exports::addDialog(const QString& text, std::function<void()> open) {
+    auto* action = new QAction(text, this);
+    connect(action, &QAction::triggered, this, std::move(open));
+    actions_ << action;
+}
+
 QAction* Exports::add(const QString& text, const QKeySequence& keys, void (Exports::*copy)()) {
     auto* action = new QAction(text, this);
     action->setShortcut(keys);

@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QObject>
+#include <functional>
 #include <vector>
 
 #include "session/session.h"
@@ -16,6 +17,8 @@ class Exports : public QObject {
 
 public:
     Exports(const Session& session, StatusNote& note, ProblemPanel& problems, QObject* parent);
+    /// Adds an action that opens a dialog, after those that copy.
+    void addDialog(const QString& text, std::function<void()> open);
     /// Copies the stylesheet of the current variant: the first action of the control.
     [[nodiscard]] QAction* first() const { return actions_.front(); }
     /// All actions, in the order of the menu.

@@ -18,6 +18,7 @@
 #include "new_row/new_row_dialog.h"
 #include "page_import/import_dialog.h"
 #include "session/changes.h"
+#include "window/export_dialogs.h"
 #include "window/status_facts.h"
 
 namespace tenter::desktop::window {
@@ -85,6 +86,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     new StatusFacts(session_, *statusBar());
     statusBar()->addPermanentWidget(choices_);
     axis_->addComparisonLane(*comparison_);
+    addExportDialogs(*exports_, session_, *this);
     strip_->addExports(*exports_);
     buildMenus();
 

@@ -1,0 +1,70 @@
+#include <algorithm>
+#include <cstdio>
+#include <memory>
+
+#include "help.h"
+#include "intake/own_project.h"
+#include "opened.h"
+#include "outcome.h"
+#include "project/file.h"
+#include "project/utf8.h"
+#include "verbs.h"
+
+namespace tenter::command {
+
+namespace {
+
+struct IntakeArguments : Arguments {
+    double root = 16;
+};
+
+int runIntake(const IntakeArguments& arguments) {
+    std::filesystem::path file = arguments.project;
+    std::error_code error;
+    if (std::filesystem::is_directory(file, error)) file /= "index.html";
+    const std::optional<std::string> bytes = fileText(file.string());
+    if (!bytes)
+        return refuse(file.string(), "The file cannot be read.",
+                      "Check its name, its folder and its permissions.");
+    if (wouldOverwrite(arguments, file.string())) return wrongInput;
+    intake::OwnSource source{*bytes, file, std::filesystem::path(arguments.out).parent_path(),
+                             arguments.root};
+    if (source.projectFolder.empty())
+        source.projectFolder = arguments.out.empty() ? file.parent_path() : std::filesystem::path(".");
+    project::Problems problems;
+    const bool isSheet = file.extension() == ".css";
+    const std::optional<intake::OwnProject> read =
+        isSheet ? intake::projectOfSheet(source, problems) : intake::projectOfPage(source, problems);
+    printProblems(problems);
+    if (!read) return wrongInput;
+    for (const std::string& sentence : read->report)
+        std::fprintf(stderr, "%s\n", project::visible(sentence).c_str());
+    return deliver(arguments, project::write(read->project));
+}
+
+}  // namespace
+
+void addIntake(CLI::App& app, Action& action) {
+    auto arguments = std::make_shared<IntakeArguments>();
+    CLI::App* verb =
+        app.add_subcommand("intake", "Print the project of a stylesheet or page that Tenter wrote");
+    verb->add_option("FILE", arguments->project,
+                     "Stylesheet (*.css), page (*.html), or folder with an index.html.")
+        ->required()
+        ->type_name("FILE");
+    verb->add_option("--root", arguments->root,
+                     "Root font size of the theme, for a stylesheet alone: px from 1 to 100. Default: 16.")
+        ->check(numberFrom(1, 100))
+        ->type_name("PX");
+    addOut(*verb, *arguments, "FILE");
+    setHelpEnd(
+        *verb,
+        "Reads every form of stylesheet that Tenter prints for its own markup. A stylesheet alone has no "
+        "texts: its project has one card with placeholder texts. Standard error lists what to check. Use "
+        "adopt for pages that Tenter did not write.",
+        {"intake row.css --out again.tenter.json", "intake site --out from-site.tenter.json"},
+        {exitDone(), exitWrongInput()});
+    verb->callback([&action, arguments] { action = [arguments] { return runIntake(*arguments); }; });
+}
+
+}  // namespace tenter::command

@@ -1,0 +1,86 @@
+#include "export/sheet_choices.h"
+
+#include <QVBoxLayout>
+
+#include "document/wording.h"
+
+namespace tenter::desktop::exporting {
+
+SheetChoices::SheetChoices(QFormLayout& form, QWidget* parent)
+    : QObject(parent),
+      unit_(new controls::Segments(parent)),
+      follow_(new controls::Segments(parent)),
+      boxes_(new QWidget(parent)) {
+    unit_->setTexts({"rem", "px"}, {"Font sizes in rem", "Font sizes in px"});
+    follow_->setTexts(
+        {"As set", "Viewport width", "Card width"},
+        {"Font sizes follow the width that the project sets", "Font sizes follow the viewport width, in vw",
+         "Font sizes follow the card width, in cqi"});
+    auto* column = new QVBoxLayout(boxes_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    properties_ = box("Custom &properties on the row",
+                      "Values are custom properties on the row; media queries set only these.");
+    layer_ = box("Cascade &layer",
+                 "All rules are in a layer with the name of the row. Rules of a theme that are in no layer "
+                 "override them.");
+    comments_ = box("Co&mments", "Comments say what each band and each font size is for.");
+    minified_ = box("Mi&nified", "No comments, line breaks or spaces that change nothing.");
+    late_ = box("Fallback fonts for &late web fonts",
+                "Installed fonts with the widths and heights of the web fonts, for the time until these have "
+                "loaded.");
+    form.addRow("Size unit", unit_);
+    form.addRow("Sizes grow with", follow_);
+    form.addRow("Form", boxes_);
+    for (controls::Segments* segments : {unit_, follow_})
+        connect(segments, &controls::Segments::chosen, this, [this] { Q_EMIT changed(); });
+}
+
+QCheckBox* SheetChoices::box(const QString& text, const QString& explanation) {
+    auto* made = new QCheckBox(text, boxes_);
+    made->setToolTip(toolTipText(explanation));
+    boxes_->layout()->addWidget(made);
+    connect(made, &QCheckBox::clicked, this, [this] {
+        comments_->setEnabled(!minified_->isChecked());
+        Q_EMIT changed();
+    });
+    return made;
+}
+
+void SheetChoices::restore(const Choices& choices, const project::Project& project) {
+    const bool px = project.unit == units::Unit::Px;
+    unit_->setCurrent(choices.value("unit", px ? "px" : "rem").toString() == "px" ? 1 : 0);
+    follow_->setCurrent(choices.value("follow", 0).toInt());
+    properties_->setChecked(choices.value("properties", false).toBool());
+    layer_->setChecked(choices.value("layer", false).toBool() && !project.row().given);
+    layer_->setEnabled(!project.row().given);
+    comments_->setChecked(choices.value("comments", true).toBool());
+    minified_->setChecked(choices.value("minified", false).toBool());
+    late_->setChecked(choices.value("lateFonts", false).toBool());
+    comments_->setEnabled(!minified_->isChecked());
+}
+
+void SheetChoices::remember(const Choices& choices) const {
+    choices.set("unit", unit_->current() == 1 ? "px" : "rem");
+    choices.set("follow", follow_->current());
+    choices.set("properties", properties_->isChecked());
+    if (layer_->isEnabled()) choices.set("layer", layer_->isChecked());
+    choices.set("comments", comments_->isChecked());
+    choices.set("minified", minified_->isChecked());
+    choices.set("lateFonts", late_->isChecked());
+}
+
+SheetChoice SheetChoices::value() const {
+    SheetChoice choice;
+    choice.unit = unit_->current() == 1 ? units::Unit::Px : units::Unit::Rem;
+    if (follow_->current() == 1) choice.follow = project::Follow::Viewport;
+    if (follow_->current() == 2) choice.follow = project::Follow::Card;
+    choice.form.properties = properties_->isChecked();
+    choice.form.layer = layer_->isChecked();
+    choice.form.comments = comments_->isChecked();
+    choice.form.minified = minified_->isChecked();
+    choice.lateFonts = late_->isChecked();
+    return choice;
+}
+
+}  // namespace tenter::desktop::exporting

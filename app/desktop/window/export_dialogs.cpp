@@ -1,0 +1,28 @@
+#include "window/export_dialogs.h"
+
+#include "export/page_folder_dialog.h"
+#include "export/stylesheet_dialog.h"
+#include "export/tokens_dialog.h"
+
+namespace tenter::desktop::window {
+
+namespace {
+
+template <class Dialog>
+void addDialog(Exports& exports, const QString& text, Session& session, QWidget& window) {
+    exports.addDialog(text, [&session, &window, dialog = static_cast<Dialog*>(nullptr)]() mutable {
+        if (dialog == nullptr) dialog = new Dialog(session, &window);
+        dialog->show();
+        dialog->raise();
+    });
+}
+
+}  // namespace
+
+void addExportDialogs(Exports& exports, Session& session, QWidget& window) {
+    addDialog<exporting::StylesheetDialog>(exports, "St&ylesheet…", session, window);
+    addDialog<exporting::PageFolderDialog>(exports, "&Page folder…", session, window);
+    addDialog<exporting::TokensDialog>(exports, "&Design tokens…", session, window);
+}
+
+}  // namespace tenter::desktop::window

@@ -1,0 +1,59 @@
+// Serves a folder on 127.0.0.1, and a frame around its page that can have any width.
+import {readFile} from 'node:fs/promises';
+import {createServer} from 'node:http';
+import path from 'node:path';
+
+const types = {'.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml', '.ttf': 'font/ttf', '.otf': 'font/otf', '.woff2': 'font/woff2'};
+
+const frame = `<!doctype html>
+<html lang="en"><title>Frame</title><link rel="icon" href="data:,">
+<style>body { margin: 0 } iframe { border: 0; display: block; visibility: hidden; height: 600px; width: 1000px }</style>
+<iframe title="Row" scrolling="no" src="/site/index.html"></iframe>`;
+
+export class FolderServer {
+  #folder = null;
+  #replaced = new Map();
+  /** Whether fonts are there; if not, the page stays as it is before they have loaded. */
+  fontsCome = true;
+  #server = createServer((request, response) => this.#answer(request, response));
+  /** The paths asked for below the folder, in order. */
+  asked = [];
+
+  async start() {
+    await new Promise((resolve) => this.#server.listen(0, '127.0.0.1', resolve));
+    this.origin = `http://127.0.0.1:${this.#server.address().port}`;
+    return this;
+  }
+
+  stop() {
+    this.#server.closeAllConnections();
+    return new Promise((resolve) => this.#server.close(resolve));
+  }
+
+  /** Serves `folder` from now on; `replaced` are texts of files to serve instead, by name. */
+  serve(folder, replaced = {}) {
+    this.#folder = folder;
+    this.#replaced = new Map(Object.entries(replaced));
+    this.asked = [];
+  }
+
+  async #answer(request, response) {
+    const name = decodeURIComponent(new URL(request.url, this.origin).pathname);
+    if (name === '/') {
+      response.writeHead(200, {'content-type': types['.html'], 'cache-control': 'no-store'}).end(frame);
+      return;
+    }
+    const file = name.replace(/^\/site\//, '');
+    this.asked.push(file);
+    if (!this.fontsCome && file.startsWith('fonts/')) {
+      response.writeHead(404).end();
+      return;
+    }
+    try {
+      const bytes = this.#replaced.get(file) ?? (await readFile(path.join(this.#folder, file)));
+      response.writeHead(200, {'content-type': types[path.extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-store'}).end(bytes);
+    } catch {
+      response.writeHead(404).end();
+    }
+  }
+}

@@ -1,0 +1,210 @@
+// A stylesheet or a page that Tenter wrote comes back as the project: the same values at every width.
+#include "intake/own_project.h"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <fstream>
+#include <set>
+
+#include "emit/css_reader.h"
+#include "emit/page_folder.h"
+#include "emit/stylesheet.h"
+#include "project/cascade.h"
+#include "project/file.h"
+
+namespace tenter::intake {
+namespace {
+
+namespace fs = std::filesystem;
+using units::Length;
+
+const fs::path samples = TENTER_SOURCE_DIR "/sample-projects";
+const std::vector<std::string> names{"bird-counts", "ferry-words", "night-sky", "season", "shore-walks"};
+
+project::Project sample(const std::string& name) {
+    project::Problems problems;
+    auto read = project::read(samples / (name + ".tenter.json"), problems);
+    EXPECT_TRUE(read.has_value()) << name;
+    return read.value_or(project::Project{});
+}
+
+std::string sheetOf(const project::Project& project, const emit::SheetForm& form) {
+    return emit::stylesheet(project, {project::everyVariant(project), project.unit, form, {}});
+}
+
+/// Widths beside every breakpoint, and some between.
+std::vector<double> widthsOf(const project::Project& project) {
+    std::vector<double> widths{320, 500, 777, 1000, 1333, 1900};
+    for (const project::Variant& variant : project.row().variants)
+        for (const project::Band& band : variant.bands)
+            if (band.upTo) {
+                widths.push_back(*band.upTo);
+                widths.push_back(*band.upTo + 0.5);
+            }
+    for (const project::PageRange& range : project.page.ranges)
+        if (range.upTo) widths.push_back(*range.upTo);
+    return widths;
+}
+
+/// Fails where the stylesheets of two projects have other values; font sizes may differ by 0.01 px.
+void expectSameRow(const project::Project& expected, const project::Project& actual) {
+    const tests::CssSheet one = tests::readCss(sheetOf(expected, {}));
+    const tests::CssSheet other = tests::readCss(sheetOf(actual, {}));
+    std::set<std::string> selectors;
+    for (const tests::CssRule& rule : one.rules)
+        selectors.insert(rule.selectors.begin(), rule.selectors.end());
+    for (const double width : widthsOf(expected)) {
+        for (const std::string& selector : selectors) {
+            auto values = tests::computed(one, selector, width);
+            auto found = tests::computed(other, selector, width);
+            const bool isText = values.contains("font-family");
+            if (isText) {
+                values.erase("font-size");
+                found.erase("font-size");
+            }
+            EXPECT_EQ(found, values) << selector << " at " << width;
+        }
+        for (const project::Variant& variant : expected.row().variants) {
+            const auto at = actual.row().findVariant(variant.className);
+            ASSERT_TRUE(at.has_value()) << variant.className;
+            const project::Variant& read = actual.row().variants[*at];
+            const auto before = project::resolve(expected, variant, project::bandAt(variant, width));
+            const auto after = project::resolve(actual, read, project::bandAt(read, width));
+            for (const auto& [role, style] : before.text.roles) {
+                const project::TextStyle* text = after.text.find(role);
+                if (text == nullptr) continue;
+                EXPECT_EQ(text->follow, style.follow) << role;
+                EXPECT_NEAR(text->size->sizeAt(width), style.size->sizeAt(width), 0.01)
+                    << role << " at " << width;
+            }
+        }
+    }
+}
+
+TEST(OwnSheet, OfEverySampleInEveryFormComesBack) {
+    const std::vector<emit::SheetForm> forms{{},
+                                             {.properties = true},
+                                             {.layer = true},
+                                             {.comments = false},
+                                             {.minified = true},
+                                             {.properties = true, .layer = true, .minified = true}};
+    for (const std::string& name : names)
+        for (std::size_t form = 0; form < forms.size(); ++form) {
+            SCOPED_TRACE(name + ", form " + std::to_string(form));
+            const project::Project project = sample(name);
+            const std::string css = sheetOf(project, forms[form]);
+            project::Problems problems;
+            const double root = project.page.rootSize.resolve(units::usualReaderSize, 1000.0);
+            auto read = projectOfSheet({css, "row.css", ".", root}, problems);
+            ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
+            EXPECT_EQ(read->report.size(), 1U) << ::testing::PrintToString(read->report);
+            EXPECT_EQ(read->project.unit, project.unit);
+            // A stylesheet has no cards, which decide what a stylesheet contains.
+            read->project.row().cards = project.row().cards;
+            expectSameRow(project, read->project);
+        }
+}
+
+TEST(OwnPage, OfEverySampleComesBackWithItsTextsAndPictures) {
+    for (const char* name :
+         {"bird-counts", "ferry-words", "marsh-ar", "night-sky", "season", "shore-walks"}) {
+        SCOPED_TRACE(name);
+        const project::Project project = sample(name);
+        text::Fonts fonts;
+        fonts.use(project.fonts, samples);
+        text::ParagraphStore store(fonts);
+        project::Problems problems;
+        emit::PageFolderOptions options;
+        options.sheet.unit = project.unit;
+        const auto folder = emit::pageFolder(project, samples, options, store, problems);
+        ASSERT_TRUE(folder.has_value());
+        std::string path = (fs::temp_directory_path() / "tenter-intake-XXXXXX").string();
+        ASSERT_NE(mkdtemp(path.data()), nullptr);
+        const fs::path site = fs::path(path) / "site";
+        ASSERT_TRUE(project::replaceFolder(site, folder->files, problems));
+        std::ifstream stream(site / "index.html", std::ios::binary);
+        const std::string html{std::istreambuf_iterator<char>(stream), {}};
+        const auto read = projectOfPage({html, site / "index.html", site, 16}, problems);
+        ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
+        EXPECT_TRUE(read->report.empty()) << read->report.front();
+        EXPECT_EQ(read->project.name, project.name);
+        EXPECT_EQ(read->project.language, project.language);
+        EXPECT_EQ(read->project.rightToLeft, project.rightToLeft);
+        EXPECT_EQ(read->project.row().headingLevel, project.row().headingLevel);
+        for (const double width : widthsOf(project)) {
+            const project::PageSettings before = project.page.at(width);
+            const project::PageSettings after = read->project.page.at(width);
+            EXPECT_EQ(after.rootSize.css(), before.rootSize.css()) << width;
+            EXPECT_EQ(after.container.width.css(), before.container.width.css()) << width;
+            EXPECT_EQ(after.container.maxWidth.css(), before.container.maxWidth.css()) << width;
+            EXPECT_EQ(after.container.background.css(), before.container.background.css()) << width;
+            EXPECT_EQ(after.container.padding.left.value_or(Length()).css(),
+                      before.container.padding.left.value_or(Length()).css())
+                << width;
+        }
+        ASSERT_EQ(read->project.row().cards.size(), project.row().cards.size());
+        for (std::size_t c = 0; c < project.row().cards.size(); ++c) {
+            const auto& before = project.row().cards[c].parts;
+            const auto& after = read->project.row().cards[c].parts;
+            ASSERT_EQ(after.size(), before.size());
+            for (std::size_t p = 0; p < before.size(); ++p)
+                if (const auto* text = std::get_if<project::TextPart>(&before[p])) {
+                    const auto& same = std::get<project::TextPart>(after[p]);
+                    EXPECT_EQ(same.role, text->role);
+                    EXPECT_EQ(project::plainText(same.copy), project::plainText(text->copy));
+                    EXPECT_EQ(same.name, text->name);
+                } else {
+                    const auto& picture = std::get<project::PicturePart>(after[p]);
+                    EXPECT_TRUE(fs::exists(site / picture.file)) << picture.file;
+                    EXPECT_EQ(picture.alt, std::get<project::PicturePart>(before[p]).alt);
+                    EXPECT_NEAR(picture.focusX, std::get<project::PicturePart>(before[p]).focusX, 1e-6);
+                }
+        }
+        project::Project one = project;
+        one.row().variants.resize(1);
+        expectSameRow(one, read->project);
+        fs::remove_all(path);
+    }
+}
+
+TEST(OwnSheet, OfOthersIsRefused) {
+    for (const char* css : {"", ".a { color: red }", ".walks .walks-title { color: red }", "/* x", "}{"}) {
+        project::Problems problems;
+        EXPECT_FALSE(projectOfSheet({css, "row.css", ".", 16}, problems)) << css;
+        EXPECT_EQ(problems.size(), 1U) << css;
+    }
+    project::Problems problems;
+    EXPECT_FALSE(projectOfPage({"<p>Hello</p>", "page.html", ".", 16}, problems));
+    EXPECT_EQ(problems.size(), 1U);
+}
+
+TEST(OwnSheet, ReportsWhatItDoesNotUnderstand) {
+    std::string css = sheetOf(sample("shore-walks"), {});
+    const std::string gap = "column-gap: 1.75rem";
+    const std::size_t at = css.find(gap);
+    ASSERT_NE(at, std::string::npos);
+    css.replace(at, gap.size(), "column-gap: 3ch");
+    project::Problems problems;
+    const auto read = projectOfSheet({css, "row.css", ".", 16}, problems);
+    ASSERT_TRUE(read.has_value());
+    ASSERT_GE(read->report.size(), 2U);
+    EXPECT_EQ(read->report.front(), "Warning: The value “3ch” of column-gap of the row was not understood.");
+}
+
+// What a project cannot express is reported with both values.
+TEST(OwnSheet, ReportsValuesThatTheProjectDoesNotGive) {
+    std::string css = sheetOf(sample("shore-walks"), {});
+    const std::string display = "text-decoration: none";
+    const std::size_t at = css.find(display);
+    ASSERT_NE(at, std::string::npos);
+    css.replace(at, display.size(), "text-decoration: underline");
+    project::Problems problems;
+    const auto read = projectOfSheet({css, "row.css", ".", 16}, problems);
+    ASSERT_TRUE(read.has_value());
+    EXPECT_EQ(read->report.front(),
+              "Warning: The value “underline” of text-decoration of the button is “none” in the project.");
+}
+
+}  // namespace
+}  // namespace tenter::intake
