@@ -1,6 +1,6 @@
 #include "export/sheet_choices.h"
 
-#include <QVBoxLayout>
+#include <QGridLayout>
 
 #include "document/wording.h"
 
@@ -16,9 +16,12 @@ SheetChoices::SheetChoices(QFormLayout& form, QWidget* parent)
         {"As set", "Viewport width", "Card width"},
         {"Font sizes follow the width that the project sets", "Font sizes follow the viewport width, in vw",
          "Font sizes follow the card width, in cqi"});
-    auto* column = new QVBoxLayout(boxes_);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(4);
+    // Two to a line, because the list of files needs the room below. The form must not squeeze them.
+    auto* grid = new QGridLayout(boxes_);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(16);
+    grid->setVerticalSpacing(4);
+    boxes_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     properties_ = box("Custom &properties on the row",
                       "Values are custom properties on the row; media queries set only these.");
     layer_ = box("Cascade &layer",
@@ -39,7 +42,9 @@ SheetChoices::SheetChoices(QFormLayout& form, QWidget* parent)
 QCheckBox* SheetChoices::box(const QString& text, const QString& explanation) {
     auto* made = new QCheckBox(text, boxes_);
     made->setToolTip(toolTipText(explanation));
-    boxes_->layout()->addWidget(made);
+    auto* grid = static_cast<QGridLayout*>(boxes_->layout());
+    const int count = grid->count();
+    grid->addWidget(made, count / 2, count % 2);
     connect(made, &QCheckBox::clicked, this, [this] {
         comments_->setEnabled(!minified_->isChecked());
         Q_EMIT changed();
