@@ -43,7 +43,7 @@ struct Parts {
         listen(shown = std::make_unique<ShownProject>(document), first);
         listen(view = std::make_unique<ViewState>(document, *shown), first);
         listen(selection = std::make_unique<SelectionModel>(document, *shown), first);
-        listen(scope = std::make_unique<EditScope>(document, *view), first);
+        listen(scope = std::make_unique<EditScope>(document, *view, *selection), first);
         listen(layouts = std::make_unique<LayoutCache>(document, *shown, *view), first);
         listen(checks = std::make_unique<CheckRunner>(document, *shown, *view, *selection, *layouts), first);
         listen(engines = std::make_unique<EngineSweep>(*layouts), first);

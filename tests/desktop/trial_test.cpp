@@ -9,9 +9,9 @@
 #include <QtTest>
 
 #include "checks/room_for_copy.h"
+#include "controls/copy_edit.h"
 #include "controls/number_field.h"
 #include "document/wording.h"
-#include "panels/copy_edit.h"
 #include "panels/side_panel.h"
 #include "panels/trial_box.h"
 #include "row/row_view.h"
@@ -67,10 +67,10 @@ private Q_SLOTS:
         session().selection.select(Place{0, 1});
         choice(trialTitle(Trial::Kind::LongerCopy))->click();
         const auto& words = std::get<project::TextPart>(document().project().row().cards[0].parts[1]).copy;
-        QTRY_VERIFY(window_->findChild<panels::CopyEdit*>() != nullptr);
-        const auto edits = window_->findChildren<panels::CopyEdit*>();
+        QTRY_VERIFY(window_->findChild<controls::CopyEdit*>() != nullptr);
+        const auto edits = window_->findChildren<controls::CopyEdit*>();
         const auto shown = std::ranges::find_if(
-            edits, [&](const panels::CopyEdit* edit) { return edit->copyText() == words; });
+            edits, [&](const controls::CopyEdit* edit) { return edit->copyText() == words; });
         QVERIFY(shown != edits.end());
         QVERIFY(project::plainText(
                     std::get<project::TextPart>(session().shown.project().row().cards[0].parts[1]).copy)

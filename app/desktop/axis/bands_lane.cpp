@@ -6,6 +6,7 @@
 #include "axis/curves.h"
 #include "document/wording.h"
 #include "row/ink.h"
+#include "row/value_flag.h"
 
 namespace tenter::desktop::axis {
 
@@ -18,8 +19,10 @@ void BandsLane::addEdge() {
     auto* edge = new Handle(Handle::Shape::Edge, this);
     const auto index = static_cast<int>(edges_.size());
     edges_.append(edge);
-    connect(edge, &Handle::grabbed, this, [this] {
+    connect(edge, &Handle::grabbed, this, [this, index] {
         session_.document.endGesture();
+        const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
+        grabbed_ = bands.breakpoints[static_cast<std::size_t>(index)];
         Q_EMIT edgeGrabbed();
     });
     connect(edge, &Handle::movedTo, this,
@@ -30,10 +33,14 @@ void BandsLane::addEdge() {
             moveEdge(index, std::round(bands.breakpoints[static_cast<std::size_t>(index)]) +
                                 right * (coarse ? 10 : 1));
     });
-    connect(edge, &Handle::released, this, [this] {
-        session_.document.endGesture();
-        Q_EMIT edgeReleased();
-    });
+    connect(edge, &Handle::released, this, &BandsLane::endDrag);
+    connect(edge, &Handle::cancelled, this, [this, index] { moveEdge(index, grabbed_); });
+}
+
+void BandsLane::endDrag() {
+    session_.document.endGesture();
+    Q_EMIT edgeReleased();
+    update();
 }
 
 void BandsLane::moveEdge(int edge, double breakpoint) {
@@ -106,6 +113,22 @@ void BandsLane::paintEvent(QPaintEvent*) {
         painter.fillRect(place, ink.ground);
         painter.setPen(ink.text);
         painter.drawText(place, Qt::AlignCenter, label);
+    }
+    paintDragged(painter);
+}
+
+void BandsLane::paintDragged(QPainter& painter) const {
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
+    for (std::size_t i = 0; i < bands.breakpoints.size() && i < static_cast<std::size_t>(edges_.size());
+         ++i) {
+        if (!edges_[static_cast<qsizetype>(i)]->isDragged()) continue;
+        // Beside the handle, which would hide it.
+        const QString value = tr("Breakpoint %1").arg(pixels(bands.breakpoints[i]));
+        const double room = fontMetrics().horizontalAdvance(value) + 32;
+        const double x = scale_.x(bands.breakpoints[i]);
+        const bool left = x + room > scale_.right();
+        const QRectF beside(left ? x - room : x, 0, room, height());
+        row::paintFlag(painter, beside, value, rect(), row::Ink::of(palette()));
     }
 }
 

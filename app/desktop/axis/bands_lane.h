@@ -31,9 +31,13 @@ protected:
 private:
     void addEdge();
     void moveEdge(int edge, double breakpoint);
+    void endDrag();
+    /// The breakpoint that is dragged, with its value.
+    void paintDragged(QPainter& painter) const;
     Session& session_;
     const WidthScale& scale_;
     QList<Handle*> edges_;
+    double grabbed_ = 0;  // the breakpoint that is dragged, as it was before
 };
 
 }  // namespace tenter::desktop::axis

@@ -73,6 +73,13 @@ void Handle::mouseReleaseEvent(QMouseEvent*) {
 }
 
 void Handle::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && dragged_) {
+        dragged_ = false;
+        Q_EMIT cancelled();
+        Q_EMIT released();
+        update();
+        return;
+    }
     const int right = event->key() == Qt::Key_Right ? 1 : event->key() == Qt::Key_Left ? -1 : 0;
     const int up = event->key() == Qt::Key_Up ? 1 : event->key() == Qt::Key_Down ? -1 : 0;
     if ((right == 0 && up == 0) || (up != 0 && shape_ == Shape::Edge)) {

@@ -24,6 +24,8 @@ Q_SIGNALS:
     /// Steps to the right and upwards (negative: left, down); `coarse` means ten times as far.
     void nudged(int right, int up, bool coarse);
     void released();
+    /// Escape during a drag: the value from before it is to be restored. `released` follows.
+    void cancelled();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

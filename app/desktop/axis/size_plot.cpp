@@ -173,6 +173,7 @@ Handle* SizePlot::addHandle(const QString& name) {
     connect(handle, &Handle::grabbed, this, [this, find] {
         if (const RampEnd* end = find()) session_.selection.selectRole(std::string(end->role));
         session_.document.endGesture();
+        grabbed_ = session_.document.project();
         holdValues(true);
         dragged_ = true;
         Q_EMIT handleGrabbed();
@@ -192,6 +193,11 @@ Handle* SizePlot::addHandle(const QString& name) {
         const double times = coarse ? 10 : 1;
         moveTo(name, right == 0 ? end->width : std::round(end->width) + right * times,
                up == 0 ? end->size : std::round(end->size * 10 + up * times) / 10);
+    });
+    connect(handle, &Handle::cancelled, this, [this, name] {
+        session_.scope.edit(
+            tr("Change font size"), [this](project::Project& project) { project = grabbed_; },
+            QStringLiteral("ramp ") + name);
     });
     connect(handle, &Handle::released, this, [this] {
         session_.document.endGesture();

@@ -61,7 +61,8 @@ private:
     std::vector<SizeCurve> before_;  ///< the sizes in the document, while a proposal is shown
     std::vector<RampEnd> ends_;
     solve::Allowed allowed_;
-    bool dragged_ = false;  ///< an end of a ramp is being dragged
+    bool dragged_ = false;      ///< an end of a ramp is being dragged
+    project::Project grabbed_;  ///< the project before that
     QMap<QString, Handle*> handles_;
     std::vector<WishMark*> marks_;
     std::size_t band_ = 0;

@@ -15,6 +15,7 @@
 
 namespace tenter::desktop::panels {
 
+using controls::CopyEdit;
 using controls::Glyph;
 using controls::glyph;
 

@@ -5,8 +5,8 @@
 #include <QPushButton>
 #include <QTimer>
 
+#include "controls/copy_edit.h"
 #include "panels/card_bar.h"
-#include "panels/copy_edit.h"
 #include "panels/panel.h"
 #include "panels/trial_box.h"
 

@@ -40,6 +40,11 @@ std::optional<std::size_t> indexOf(const layout::Layout& layout,
     return std::nullopt;
 }
 
+const layout::Box* boxOf(const layout::Layout& layout, const Place& place) {
+    if (const auto part = indexOf(layout, place.partRef())) return &layout.parts[*part].box;
+    return !place.part && place.card < layout.cards.size() ? &layout.cards[place.card].box : nullptr;
+}
+
 project::PartRef refOf(const layout::Layout& layout, std::size_t part) {
     return {cardOf(layout, part), layout.parts[part].index};
 }

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "session/layout_cache.h"
+#include "session/place.h"
 
 namespace tenter::desktop::row {
 
@@ -17,6 +18,8 @@ std::size_t cardOf(const layout::Layout& layout, std::size_t part);
 std::optional<std::size_t> cardAt(const layout::Layout& layout, const QPointF& page);
 /// Converts a part of the project to an index into `Layout::parts`, and back; empty if there is none.
 std::optional<std::size_t> indexOf(const layout::Layout& layout, const std::optional<project::PartRef>& part);
+/// The box of a card or a part of the project; null if it is not laid out.
+const layout::Box* boxOf(const layout::Layout& layout, const Place& place);
 project::PartRef refOf(const layout::Layout& layout, std::size_t part);
 /// The part reached from `current` by moving `cards` cards and `parts` parts along the row, as an index into
 /// `Layout::parts`; empty if there is none. Without a current part: the first, or the last card's first when

@@ -89,14 +89,16 @@ void Pointer::press(const QMouseEvent& event) {
         dragFrom_ = event.position();
         dragWidth_ = view_.width();
     } else if (event.button() == Qt::LeftButton) {
-        select(event.position());
+        select(event);
         return;
     }
     Q_EMIT pointedChanged();
 }
 
-// A click on the page or the caption of another variant makes it the current one.
-void Pointer::select(const QPointF& view) {
+// A click on the page or the caption of another variant makes it the current one. With Ctrl it adds to what
+// is selected, with Shift it selects what is between.
+void Pointer::select(const QMouseEvent& event) {
+    const QPointF view = event.position();
     std::optional<Place> place;
     if (const auto sheet = sheets_.sheetAt(view)) {
         const layout::Layout& layout = sheets_.rowOn(*sheet).layout;
@@ -104,7 +106,12 @@ void Pointer::select(const QPointF& view) {
             place = Place::of(refOf(layout, *part));
         if (sheets_.showsAll()) view_.setVariant(*sheet);
     }
-    selection_.select(place);
+    if (place && (event.modifiers() & Qt::ControlModifier) != 0)
+        selection_.toggle(*place);
+    else if (place && (event.modifiers() & Qt::ShiftModifier) != 0)
+        selection_.extend(*place);
+    else
+        selection_.select(place);
     hover(view);
 }
 

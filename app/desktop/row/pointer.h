@@ -55,7 +55,7 @@ private:
     void setHotEdge(std::optional<std::size_t> sheet);
     void setHovered(std::optional<Pointed> pointed);
     [[nodiscard]] bool hasHoverColours(const std::optional<Pointed>& at) const;
-    void select(const QPointF& view);
+    void select(const QMouseEvent& event);
     void hover(const QPointF& view);
 
     ViewState& view_;

@@ -9,6 +9,7 @@
 #include "document/wording.h"
 #include "row/figures.h"
 #include "row/lookup.h"
+#include "row/scroll_keys.h"
 #include "session/changes.h"
 
 namespace tenter::desktop::row {
@@ -21,6 +22,7 @@ RowView::RowView(Session& session, QWidget* parent)
       marks_(session.selection, sheets_, *this),
       painter_(session, sheets_, overlays_, marks_, *this, pictures_),
       pointer_(session.view, session.selection, sheets_, *this),
+      editing_(session, sheets_, *this),
       figures_(new FigureBox(viewport())) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
@@ -36,6 +38,8 @@ RowView::RowView(Session& session, QWidget* parent)
     connect(&pointer_, &Pointer::pointedChanged, this, &RowView::showFigures);
     connect(&pointer_, &Pointer::dropped, this, &RowView::onLayout);
     connect(&pointer_, &Pointer::zoomTurned, this, &RowView::zoomAbout);
+    connect(&editing_, &editing::RowEditing::message, this, &RowView::message);
+    connect(&editing_, &editing::RowEditing::busyChanged, this, &RowView::showFigures);
     onChange(session_.layouts, LayoutCache::Change::Layout, this, &RowView::onLayout);
     onChange(session_.layouts, LayoutCache::Change::Row, &pictures_, &Pictures::retryMissing);
     onChange(session_.layouts, LayoutCache::Change::Variant, this, &RowView::ensureSheetVisible);
@@ -69,6 +73,7 @@ void RowView::addActions() {
 void RowView::redraw() {
     painter_.invalidate();
     viewport()->update();
+    editing_.follow();
 }
 
 void RowView::onLayout() {
@@ -178,10 +183,12 @@ void RowView::paintEvent(QPaintEvent* event) {
     if (currentRow().layout.cards.empty()) marks_.paintEmpty(painter);
     for (std::size_t i = 0; i < sheets_.count(); ++i) {
         const LaidOutRow row = sheets_.rowOn(i);
-        if (const auto part = indexOf(row.layout, session_.selection.part()))
-            marks_.paintSelection(painter, i, *part, groundOf(row));
+        for (const Place& place : session_.selection.all())
+            if (const layout::Box* box = boxOf(row.layout, place); box && !editing_.isTyping())
+                marks_.paintSelection(painter, i, *box, groundOf(row));
         marks_.paintEdge(painter, i, pointer_.hotEdge() == i);
     }
+    editing_.paint(painter);
     if (hasFocus() && byKeyboard_) marks_.paintFocus(painter);
 }
 
@@ -189,7 +196,7 @@ void RowView::showFigures() {
     std::optional<Pointed> at = pointer_.pointed();
     if (!at && byKeyboard_ && hasFocus())
         if (const auto part = selectedPart()) at = Pointed{sheets_.active(), *part};
-    if (!at || at->sheet >= sheets_.count() || pointer_.isDragging() ||
+    if (!at || at->sheet >= sheets_.count() || pointer_.isDragging() || editing_.isBusy() ||
         at->part >= sheets_.rowOn(at->sheet).layout.parts.size()) {
         figures_->hide();
         return;
@@ -204,15 +211,21 @@ void RowView::showFigures() {
 
 void RowView::mousePressEvent(QMouseEvent* event) {
     byKeyboard_ = false;
-    pointer_.press(*event);
+    if (!editing_.press(*event)) pointer_.press(*event);
 }
 
 void RowView::mouseMoveEvent(QMouseEvent* event) {
+    if (editing_.move(*event)) return;
     pointer_.move(*event);
+    if (!pointer_.isDragging()) editing_.hover(event->position());
 }
 
 void RowView::mouseReleaseEvent(QMouseEvent* event) {
-    pointer_.release(*event);
+    if (!editing_.release(*event)) pointer_.release(*event);
+}
+
+void RowView::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (!editing_.doubleClick(*event)) mousePressEvent(event);
 }
 
 void RowView::wheelEvent(QWheelEvent* event) {
@@ -221,7 +234,10 @@ void RowView::wheelEvent(QWheelEvent* event) {
 }
 
 bool RowView::viewportEvent(QEvent* event) {
-    if (event->type() == QEvent::Leave) pointer_.leave();
+    if (event->type() == QEvent::Leave) {
+        pointer_.leave();
+        editing_.leave();
+    }
     return QAbstractScrollArea::viewportEvent(event);
 }
 
@@ -238,35 +254,14 @@ bool RowView::moveSelection(int cards, int parts) {
 }
 
 void RowView::keyPressEvent(QKeyEvent* event) {
-    switch (event->key()) {
-        case Qt::Key_Up:
-            moveSelection(0, -1);
-            return;
-        case Qt::Key_Down:
-            moveSelection(0, 1);
-            return;
-        case Qt::Key_PageUp:
-            verticalScrollBar()->triggerAction(QAbstractSlider::SliderPageStepSub);
-            return;
-        case Qt::Key_PageDown:
-            verticalScrollBar()->triggerAction(QAbstractSlider::SliderPageStepAdd);
-            return;
-        case Qt::Key_Home:
-            verticalScrollBar()->setValue(0);
-            return;
-        case Qt::Key_End:
-            verticalScrollBar()->setValue(verticalScrollBar()->maximum());
-            return;
-        case Qt::Key_Escape:
-            if (session_.selection.place()) {
-                session_.selection.select({});
-                return;
-            }
-            break;
-        default:
-            break;
-    }
-    event->ignore();
+    const int key = event->key();
+    if (editing_.key(*event) || scrollByKey(*this, key)) return;
+    if (key == Qt::Key_Up || key == Qt::Key_Down)
+        moveSelection(0, key == Qt::Key_Up ? -1 : 1);
+    else if (key == Qt::Key_Escape && session_.selection.place())
+        session_.selection.select({});
+    else
+        event->ignore();
 }
 
 // Tab moves from card to card, and leaves the view after the last one.

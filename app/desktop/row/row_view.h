@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "row/editing/row_editing.h"
 #include "row/overlay_actions.h"
 #include "row/pictures.h"
 #include "row/pointer.h"
@@ -32,6 +33,8 @@ public:
     [[nodiscard]] QAction* actualSizeAction() const { return actualSize_; }
     /// The toggle All variants: shows every variant at the current width, beside or below each other.
     [[nodiscard]] QAction* allVariantsAction() const { return allVariants_; }
+    /// The context menu.
+    [[nodiscard]] editing::RowMenu& menu() { return editing_.menu(); }
     /// Fits the width of the page and the height of a whole card into the window. Any other zoom ends it.
     void setFit(bool fit);
     [[nodiscard]] bool fit() const { return sheets_.fit(); }
@@ -51,6 +54,7 @@ public:
 
 Q_SIGNALS:
     void zoomChanged(double zoom);
+    void message(const QString& text);  ///< for the status line
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -59,7 +63,9 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override { editing_.openMenu(*event); }
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
@@ -91,6 +97,7 @@ private:
     SheetMarks marks_;
     SheetPainter painter_;
     Pointer pointer_;
+    editing::RowEditing editing_;
     FigureBox* figures_;
     QAction *fitAction_ = nullptr, *actualSize_ = nullptr, *allVariants_ = nullptr;
     bool fitAlone_ = false;  // whether the page was fitted when the view last showed a single variant

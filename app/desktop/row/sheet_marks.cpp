@@ -45,15 +45,14 @@ void SheetMarks::paintCaption(QPainter& painter, std::size_t sheet) const {
 }
 
 // Marks at the corners do not hide the part. They are fainter in variants that are not the current one.
-void SheetMarks::paintSelection(QPainter& painter, std::size_t sheet, std::size_t part,
+void SheetMarks::paintSelection(QPainter& painter, std::size_t sheet, const layout::Box& selected,
                                 const QColor& ground) const {
-    const layout::Layout& layout = sheets_.rowOn(sheet).layout;
     const QColor strong = contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
     const QColor accent = sheet == sheets_.active()
                               ? legible(Ink::of(area_.palette()).accent, ground, strong, 3)
                               : mixed(ground, strong, 0.6);
     const QRectF box =
-        QRectF(sheets_.projection(sheet).rect(layout.parts[part].box).toAlignedRect()).adjusted(-4, -4, 4, 4);
+        QRectF(sheets_.projection(sheet).rect(selected).toAlignedRect()).adjusted(-4, -4, 4, 4);
     const double arm = std::min({12.0, box.width() / 3, box.height() / 3});
     painter.setRenderHint(QPainter::Antialiasing, false);
     for (const QPointF& corner : {box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight()}) {

@@ -19,8 +19,10 @@ public:
         : selection_(selection), sheets_(sheets), area_(area) {}
     /// Paints the caption above a page, underlined for the current variant.
     void paintCaption(QPainter& painter, std::size_t sheet) const;
-    /// Marks the corners of the selected part. `ground` is the background colour below it.
-    void paintSelection(QPainter& painter, std::size_t sheet, std::size_t part, const QColor& ground) const;
+    /// Marks the corners of what is selected on a page; `box` in CSS px. `ground` is the background colour
+    /// below it.
+    void paintSelection(QPainter& painter, std::size_t sheet, const layout::Box& box,
+                        const QColor& ground) const;
     /// Paints the right edge of a page with its grip; `hot`: it is hovered or dragged.
     void paintEdge(QPainter& painter, std::size_t sheet, bool hot) const;
     /// Paints the advice for a row without cards.

@@ -5,8 +5,9 @@
 
 namespace tenter::desktop {
 
-EditScope::EditScope(Document& document, const ViewState& view, QObject* parent)
-    : QObject(parent), document_(document), view_(view), opening_(document.opening()) {
+EditScope::EditScope(Document& document, const ViewState& view, const SelectionModel& selection,
+                     QObject* parent)
+    : QObject(parent), document_(document), view_(view), selection_(selection), opening_(document.opening()) {
     connect(&document_, &Document::opened, this, &EditScope::announce);
 }
 
@@ -33,12 +34,29 @@ project::Settings& EditScope::settingsOf(project::Project& project) const {
                                project::bandAt(project.row().variants[variant], view_.width()));
 }
 
+std::vector<std::string> EditScope::pathsOf(const std::string& path) const {
+    const std::string start = "text/";
+    const std::size_t slash = path.find('/', start.size());
+    if (selection_.others().empty() || !path.starts_with(start) || slash == std::string::npos) return {path};
+    const std::vector<std::string> roles = selection_.roles();
+    if (std::ranges::find(roles, path.substr(start.size(), slash - start.size())) == roles.end())
+        return {path};
+    std::vector<std::string> paths;
+    paths.reserve(roles.size());
+    for (const std::string& role : roles)
+        paths.push_back(start + role + path.substr(slash));
+    return paths;
+}
+
 project::Problems EditScope::setSetting(const QString& name, const std::string& path,
                                         const project::Json& value, const QString& gesture) {
     project::Problems problems;
     project::Problems refusal = document_.edit(
         name,
-        [&](project::Project& project) { project::setSetting(settingsOf(project), path, value, problems); },
+        [&](project::Project& project) {
+            for (const std::string& each : pathsOf(path))
+                project::setSetting(settingsOf(project), each, value, problems);
+        },
         gesture);
     return problems.empty() ? refusal : problems;
 }

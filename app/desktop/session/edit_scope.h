@@ -4,6 +4,7 @@
 #include <QObject>
 
 #include "project/cascade.h"
+#include "session/selection_model.h"
 #include "session/view_state.h"
 
 namespace tenter::desktop {
@@ -12,7 +13,8 @@ class EditScope : public QObject {
     Q_OBJECT
 
 public:
-    EditScope(Document& document, const ViewState& view, QObject* parent = nullptr);
+    EditScope(Document& document, const ViewState& view, const SelectionModel& selection,
+              QObject* parent = nullptr);
 
     /// All variants in a project that was just opened.
     [[nodiscard]] project::CascadeLayer layer() const;
@@ -20,7 +22,8 @@ public:
     /// The settings of `project` in that layer, of the current variant and of the band at the current width.
     project::Settings& settingsOf(project::Project& project) const;
 
-    /// Changes one setting (`path` as in project::setSetting) in that layer; null removes it. `name` is the
+    /// Changes one setting (`path` as in project::setSetting) in that layer; null removes it. A setting of a
+    /// role that is one of several selected roles is changed for all of them. `name` is the
     /// name of the undo step. Returns problems and changes nothing if the value is not allowed.
     project::Problems setSetting(const QString& name, const std::string& path, const project::Json& value,
                                  const QString& gesture = {});
@@ -36,8 +39,11 @@ Q_SIGNALS:
 private:
     void announce();
 
+    [[nodiscard]] std::vector<std::string> pathsOf(const std::string& path) const;
+
     Document& document_;
     const ViewState& view_;
+    const SelectionModel& selection_;
     mutable project::CascadeLayer layer_ = project::CascadeLayer::Style;
     mutable int opening_;
     project::CascadeLayer announced_ = project::CascadeLayer::Style;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <tuple>
 
 #include "project/project.h"
 
@@ -19,6 +20,10 @@ struct Place {
         return part ? std::optional(project::PartRef{card, *part, row}) : std::nullopt;
     }
     friend bool operator==(const Place&, const Place&) = default;
+    /// By row, then card, then part; a card comes before its parts.
+    friend bool operator<(const Place& a, const Place& b) {
+        return std::tie(a.row, a.card, a.part) < std::tie(b.row, b.card, b.part);
+    }
 };
 
 }  // namespace tenter::desktop

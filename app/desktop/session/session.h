@@ -20,7 +20,7 @@ struct Session {
     ShownProject shown{document};
     ViewState view{document, shown};
     SelectionModel selection{document, shown};
-    EditScope scope{document, view};
+    EditScope scope{document, view, selection};
     PlotAnnotations plot;
     LayoutCache layouts{document, shown, view};
     CheckRunner checks{document, shown, view, selection, layouts};

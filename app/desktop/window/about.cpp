@@ -4,6 +4,7 @@
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -60,8 +61,15 @@ void showShortcuts(QWidget* parent) {
         std::pair{"Up, Down in a number", "One step; with Shift 10 steps, with Alt a tenth"},
         std::pair{"Escape in a field", "Restore the value from before typing"},
         std::pair{"Empty a field", "Reset to inherited value"},
+        std::pair{"Enter on a text of the row", "Edit it there, as a double click does"},
+        std::pair{"Tab, Ctrl+Enter, Escape in it", "Next text; done; restore the text"},
+        std::pair{"Alt+Left, Alt+Right in the row", "Move the selected card"},
+        std::pair{"Ctrl+D, Delete in the row", "Duplicate the card; remove the selected part or card"},
+        std::pair{"Ctrl+click, Shift+click in the row", "Select several parts"},
+        std::pair{"Menu key in the row", "What can be done with the selected part"},
+        std::pair{"Escape during a drag", "Restore what it changed"},
         std::pair{"Ctrl+B, Ctrl+I, Ctrl+K in a text", "Strong, emphasis, link"},
-        std::pair{"Alt+Up, Alt+Down in a text", "Move its part up, down"},
+        std::pair{"Alt+Up, Alt+Down in a text or the row", "Move its part up, down"},
         std::pair{"Ctrl+Shift+Delete in a text", "Remove its part"},
     };
     QDialog dialog(parent);
@@ -69,15 +77,23 @@ void showShortcuts(QWidget* parent) {
     auto* box = new QVBoxLayout(&dialog);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
-    auto* form = new QFormLayout;
-    form->setHorizontalSpacing(32);
-    form->setVerticalSpacing(8);
-    for (const auto& [key, action] : shortcuts) {
+    // Two columns, so that all keys are seen at once on a small screen.
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(48);
+    QFormLayout* form = nullptr;
+    for (std::size_t i = 0; i < shortcuts.size(); ++i) {
+        if (i % ((shortcuts.size() + 1) / 2) == 0) {
+            form = new QFormLayout;
+            form->setHorizontalSpacing(32);
+            form->setVerticalSpacing(8);
+            columns->addLayout(form);
+        }
+        const auto& [key, action] = shortcuts[i];
         auto* label = new QLabel(key, &dialog);
         label->setForegroundRole(QPalette::PlaceholderText);
         form->addRow(label, new QLabel(action, &dialog));
     }
-    box->addLayout(form);
+    box->addLayout(columns);
     runWithCloseButton(dialog, box);
 }
 

@@ -28,7 +28,8 @@ Exports::Exports(const Session& session, StatusNote& note, ProblemPanel& problem
     ownMarkup_ << add("Copy &markup", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), &Exports::copyMarkup)
                << add("Copy stylesheet and mar&kup", {}, &Exports::copyBoth)
                << add("Copy &class names", {}, &Exports::copyClasses);
-    add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier), &Exports::copySize);
+    copySize_ = add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier),
+                    &Exports::copySize);
 }
 
 void Exports::addDialog(const QString& text, std::function<void()> open) {

@@ -21,6 +21,8 @@ public:
     void addDialog(const QString& text, std::function<void()> open);
     /// Copies the stylesheet of the current variant: the first action of the control.
     [[nodiscard]] QAction* first() const { return actions_.front(); }
+    /// Copies the font size of the selected text.
+    [[nodiscard]] QAction* copySizeAction() const { return copySize_; }
     /// All actions, in the order of the menu.
     [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
     /// Enables or disables the actions that need markup of Tenter’s own.
@@ -48,6 +50,7 @@ private:
     ProblemPanel& problems_;
     QList<QAction*> actions_;
     QList<QAction*> ownMarkup_;
+    QAction* copySize_;
     QWidget* control_ = nullptr;
 };
 

@@ -105,6 +105,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
             [this] { note_->showMessage(compare::headline(*comparison_)); });
     connect(comparison_, &compare::Comparison::failed, note_, &StatusNote::showMessage);
     connect(side_, &panels::SidePanel::copied, note_, &StatusNote::showMessage);
+    connect(row_, &row::RowView::message, note_, &StatusNote::showMessage);
+    connect(&row_->menu(), &row::editing::RowMenu::settingsRequested, this, &MainWindow::showSettings);
     connect(side_, &panels::SidePanel::importRowRequested, this, [this] { importRow(); });
     connect(side_, &panels::SidePanel::ownMarkupRequested, this, &MainWindow::useOwnMarkup);
     followSession();
@@ -157,6 +159,21 @@ void MainWindow::showProject() {
         action->setEnabled(has);
     if (has) row_->setFocus();
     enableOwnMarkup();
+}
+
+// Opens the panel with the settings of what is selected.
+void MainWindow::showSettings() {
+    const auto place = session_.selection.place();
+    if (!place)
+        side_->openPanel(panels::PanelKind::Row);
+    else if (!place->part)
+        side_->openPanel(panels::PanelKind::Spacing);
+    else if (std::holds_alternative<project::PicturePart>(
+                 session_.document.project().part(*place->partRef())))
+        side_->openPanel(panels::PanelKind::Pictures);
+    else
+        side_->openPanel(panels::PanelKind::Text);
+    side_->setFocus(Qt::ShortcutFocusReason);
 }
 
 void MainWindow::compareWithBrowser() {

@@ -71,6 +71,7 @@ private:
     QAction* needsProject(QAction* action);
     void showTitle();
     void showProject();
+    void showSettings();
     void compareWithBrowser();
     void fillRecent();
     /// Opens the dialog for a new row, with files if there are any.

@@ -80,8 +80,9 @@ void MainWindow::buildEditMenu() {
     needsProject(menu->addAction("Undo &list…", QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Z), this,
                                  [this] { showUndoList(session_.document.undoStack(), this); }));
     menu->addSeparator();
-    needsProject(
+    QAction* solve = needsProject(
         menu->addAction("&Solve sizes", QKeySequence(Qt::Key_F9), this, [this] { side_->solveSizes(); }));
+    row_->menu().setActions({exports_->copySizeAction()}, {solve});
     menu->addSeparator();
     // Enabled only for an imported row: see enableOwnMarkup.
     ownMarkup_ = menu->addAction("Use Tenter’s &markup", this, &MainWindow::useOwnMarkup);

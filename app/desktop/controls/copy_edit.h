@@ -6,7 +6,7 @@
 
 #include "project/project.h"
 
-namespace tenter::desktop::panels {
+namespace tenter::desktop::controls {
 
 class CopyEdit : public QTextEdit {
     Q_OBJECT
@@ -38,15 +38,18 @@ protected:
     void focusOutEvent(QFocusEvent* event) override;
     void insertFromMimeData(const QMimeData* source) override;
     void resizeEvent(QResizeEvent* event) override;
+    /// True while `setCopy` replaces the text.
+    [[nodiscard]] bool isFilling() const { return filling_; }
+    /// Makes the editor as tall as its text.
+    virtual void fitHeight();
 
 private:
     /// The tool that `event` is the shortcut of; empty if none.
     [[nodiscard]] std::function<void()> toolFor(const QKeyEvent& event);
     void toggle(project::Run::Kind kind);
-    void fitHeight();
     [[nodiscard]] QTextCharFormat formatOf(const project::Run& run) const;
 
     bool filling_ = false;
 };
 
-}  // namespace tenter::desktop::panels
+}  // namespace tenter::desktop::controls

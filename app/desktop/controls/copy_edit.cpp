@@ -1,4 +1,4 @@
-#include "panels/copy_edit.h"
+#include "controls/copy_edit.h"
 
 #include <QInputDialog>
 #include <QKeyEvent>
@@ -6,7 +6,7 @@
 #include <QTextBlock>
 #include <cmath>
 
-namespace tenter::desktop::panels {
+namespace tenter::desktop::controls {
 
 using project::Run;
 
@@ -74,7 +74,8 @@ void CopyEdit::setCopy(const project::Copy& copy) {
         if (run.kind == Run::Kind::Break)
             cursor.insertText(QString(QChar::LineSeparator), {});
         else
-            cursor.insertText(QString::fromStdString(run.text), formatOf(run));
+            // A line feed in a run is white space, not a line break.
+            cursor.insertText(QString::fromStdString(run.text).replace('\n', ' '), formatOf(run));
     }
     cursor.setPosition(std::min(at, document()->characterCount() - 1));
     setTextCursor(cursor);
@@ -202,4 +203,4 @@ void CopyEdit::fitHeight() {
     if (height != maximumHeight() || height != minimumHeight()) setFixedHeight(height);
 }
 
-}  // namespace tenter::desktop::panels
+}  // namespace tenter::desktop::controls
