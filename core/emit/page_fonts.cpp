@@ -15,6 +15,7 @@
 #include "emit/values.h"
 #include "layout/layout.h"
 #include "text/generic_families.h"
+#include "text/unicode.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -68,18 +69,13 @@ std::string hexadecimal(char32_t character) {
     return out;
 }
 
-/// The characters of one cluster.
+/// The characters that engines look up in a face for one cluster.
 void collect(const text::Paragraph& paragraph, std::size_t cluster, std::set<char32_t>& out) {
-    const std::u16string& text = paragraph.text();
+    const std::u16string_view all = paragraph.text();
     const auto& clusters = paragraph.clusters();
-    const std::size_t end = cluster + 1 < clusters.size() ? clusters[cluster + 1].begin : text.size();
-    for (std::size_t i = clusters[cluster].begin; i < end; ++i) {
-        char32_t character = text[i];
-        const bool high = character >= 0xD800 && character < 0xDC00;
-        if (high && i + 1 < end && text[i + 1] >= 0xDC00 && text[i + 1] < 0xE000)
-            character = 0x10000 + ((character - 0xD800) << 10) + (text[++i] - 0xDC00U);
-        out.insert(character);
-    }
+    const std::size_t begin = clusters[cluster].begin;
+    const std::size_t end = cluster + 1 < clusters.size() ? clusters[cluster + 1].begin : all.size();
+    out.merge(text::charactersShaped(all.substr(begin, end - begin)));
 }
 
 /// The families that one role uses in one band.

@@ -18,7 +18,7 @@ inline constexpr double fitTolerance = 1e-6;
 struct LineStart {
     std::uint32_t cluster = 0;
     double correction = 0;      ///< em, added to the line's width because of how it starts
-    double insideLigature = 0;  ///< em, from the start of the ligature in which the line starts
+    double insideLigature = 0;  ///< em; `Opportunity::insideLigature` of the cut at which the line starts
 };
 
 /// Breaks a paragraph greedily. CSS Text 3 § 5. `Policy` decides what fits and receives the lines:
@@ -66,6 +66,10 @@ private:
         return at.needsTwoBefore && at.cluster < start.cluster + 2;
     }
 
+    static const Number& lesser(const Number& one, const Number& other) {
+        return units::atStart(other) < units::atStart(one) ? other : one;
+    }
+
     /// The last opportunity from index `next` on to which the line fits. A soft hyphen that does not fit does
     /// not end the search if the text before it fits.
     Choice lastThatFits(const LineStart& start, std::size_t next) {
@@ -82,7 +86,7 @@ private:
                 if (all[k].kind == Opportunity::Kind::Forced) return line;
                 continue;
             }
-            if (!afterHyphen) line.over = width;
+            line.over = afterHyphen ? lesser(line.over, width) : width;
             if (!isHyphen(all[k]) || !policy_.fits(width - hyphenWidth(all[k]))) break;
             afterHyphen = true;
         }
@@ -101,7 +105,7 @@ private:
             const Number width = widthTo(start, all[next]);
             const Number besideHyphen = isHyphen(all[next]) ? width : width + hyphenWidth(all[next]);
             if (!policy_.fits(besideHyphen)) {
-                line.over = besideHyphen;
+                line.over = lesser(over, besideHyphen);
                 break;
             }
             line = {&all[next], width, over};
@@ -201,7 +205,7 @@ private:
     }
 
     /// The last of `places_` to which the line fits, not counting hyphens. The engine finds it in the
-    /// unbroken text, in which every place inside a ligature is at the start of the ligature. Only then does
+    /// unbroken text, in which every place inside a ligature is at one end of the ligature. Only then does
     /// it reshape the end of the line, and goes back place by place until the reshaped line fits. It does not
     /// check a line without a position at which breaks change no glyph, unless it went back to it. If the
     /// line fits to no place, the one found first is kept. Measured in Chromium 156.
@@ -210,7 +214,6 @@ private:
         const double inStart = start.correction - start.insideLigature;
         std::size_t found = places_.size();
         for (std::size_t i = 0; i < places_.size(); ++i) {
-            if (places_[i]->onlyIfNoneFits) continue;
             Opportunity unbroken = *places_[i];
             unbroken.endCorrection = 0;
             unbroken.endLetterUnits = 0;
@@ -226,7 +229,6 @@ private:
         const Number unbrokenOver = cut.line.over;
         for (std::size_t i = found + 1; i-- > 0;) {
             const Opportunity& place = *places_[i];
-            if (place.onlyIfNoneFits) continue;
             const bool joined = start.cluster > place.affected;
             Number reshaped = widthTo(start, place);
             if (isHyphen(place)) reshaped = reshaped - hyphenWidth(place);

@@ -250,10 +250,14 @@ void ParagraphBuilder::addLacked(std::vector<FontNote>& notes, std::u16string_vi
 
 std::vector<hb_script_t> ParagraphBuilder::findScripts() const {
     if (!profile_.resolvesScriptsByPiece()) return scriptsOf(text_);
-    // The style of a link has the same font as plain text.
+    // The style of a link has the same font as plain text; so have emphasis in italics and strong text in the
+    // heaviest weight.
     const auto styleAt = [&](std::size_t unit) {
-        const project::Run::Kind kind = copy_[copyRunOf(unit)].kind;
-        return kind == project::Run::Kind::Link ? project::Run::Kind::Plain : kind;
+        using Kind = project::Run::Kind;
+        const Kind kind = copy_[copyRunOf(unit)].kind;
+        const bool same = kind == Kind::Link || (kind == Kind::Emphasis && style_.italic) ||
+                          (kind == Kind::Strong && bolder(style_.weight) == style_.weight);
+        return same ? Kind::Plain : kind;
     };
     std::vector<hb_script_t> scripts;
     for (std::size_t begin = 0; begin < text_.size();) {
@@ -552,12 +556,25 @@ void ParagraphBuilder::correctOverflowOpportunities(Paragraph& paragraph) const 
         if (profile_.reshapesAtBreaks()) {
             cut.affected = affectedBy(cut.cluster);
             cut.reshapes = unsafe_[cut.cluster];
-            cut.insideLigature = static_cast<float>(made_->ems(ligatureStart_[cut.cluster], cut.cluster));
+            cut.insideLigature = insideLigature(cut.cluster);
             correct(cut);
+            if (cut.kind == Opportunity::Kind::SoftHyphen) cut.endCorrection += made_->hyphenAdvance_;
         } else {
             keepLigature(cut);
         }
     }
+}
+
+// Chromium 156 takes every place inside a ligature for its left edge, which in text from right to left is
+// where it ends.
+float ParagraphBuilder::insideLigature(std::uint32_t cluster) const {
+    const std::uint32_t first = ligatureStart_[cluster];
+    if (first == cluster) return 0;
+    if (made_->clusters_[cluster].level % 2 == 0) return static_cast<float>(made_->ems(first, cluster));
+    std::uint32_t end = cluster;
+    while (end < ligatureStart_.size() && ligatureStart_[end] == first)
+        ++end;
+    return -static_cast<float>(made_->ems(cluster, end));
 }
 
 std::uint32_t ParagraphBuilder::affectedBy(std::uint32_t cluster) const {
@@ -587,17 +604,15 @@ void ParagraphBuilder::addOverflowOpportunities() {
     for (const Opportunity& word : made_->opportunities_) {
         for (std::uint32_t i = begin + 1; i < word.lineEnd; ++i) {
             if (!graphemes_[clusters[i].begin]) continue;
-            // A letter is parted from its soft hyphen only in Chromium. With `hyphens: none`, that is done
-            // only in a column of one letter, and the same is true of a cut after a soft hyphen (Chromium
-            // 156).
-            const bool before = text_[clusters[i].begin] == softHyphen;
-            if (before && !profile_.reservesHyphen()) continue;
-            const bool beside = before || text_[clusters[i].begin - 1] == softHyphen;
+            // A letter is parted from its soft hyphen only in Chromium. Chromium draws a hyphen where a word
+            // is cut after a soft hyphen, even with `hyphens: none` (measured in Chromium 156).
+            if (text_[clusters[i].begin] == softHyphen && !profile_.reservesHyphen()) continue;
+            const bool hyphen = text_[clusters[i].begin - 1] == softHyphen && profile_.reservesHyphen();
             const bool always = profile_.breaksOverflowingWordBefore(text_, clusters[i].begin);
-            Opportunity cut =
-                opportunity(i, always ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap);
+            const Opportunity::Kind kind =
+                always ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap;
+            Opportunity cut = opportunity(i, hyphen ? Opportunity::Kind::SoftHyphen : kind);
             cut.lineEnd = i;
-            cut.onlyIfNoneFits = beside && !style_.softHyphens && profile_.reservesHyphen();
             made_->overflowOpportunities_.push_back(cut);
         }
         begin = word.cluster;

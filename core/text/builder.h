@@ -64,6 +64,7 @@ private:
     [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
     void correct(Opportunity& opportunity) const;
     /// The last cluster before `cluster` at which a break changes no glyph before `cluster`.
+    [[nodiscard]] float insideLigature(std::uint32_t cluster) const;
     [[nodiscard]] std::uint32_t affectedBy(std::uint32_t cluster) const;
     void keepLigature(Opportunity& cut) const;
 

@@ -62,12 +62,11 @@ struct Opportunity {
     /// True if a line does not end here that starts only one character before.
     bool needsTwoBefore = false;
     /// Values with which the engine decides if a line that is cut here fits. `fitCorrection`: em, added to
-    /// its width. `insideLigature`: em, from the start of the ligature in which the cut is. `reshapes`: the
-    /// cut changes glyphs. A line that starts after cluster `affected` is not corrected.
+    /// its width. `insideLigature`: em, from the place that the engine takes for the cut inside a ligature.
+    /// `reshapes`: the cut changes glyphs. A line that starts after cluster `affected` is not corrected.
     float fitCorrection = 0, insideLigature = 0;
     std::uint32_t affected = 0;
     bool reshapes = false;
-    bool onlyIfNoneFits = false;  ///< a cut that an engine makes only if the line fits to no cut
 };
 
 /// A place in the copy that a paragraph was made from.

@@ -3,6 +3,7 @@
 #include <unicode/brkiter.h>
 #include <unicode/casemap.h>
 #include <unicode/edits.h>
+#include <unicode/normalizer2.h>
 #include <unicode/uchar.h>
 #include <unicode/unistr.h>
 #include <unicode/uscript.h>
@@ -225,6 +226,24 @@ bool holdsEmoji(std::u16string_view text) {
         at += unitsOf(character);
     }
     return false;
+}
+
+std::set<char32_t> charactersShaped(std::u16string_view text) {
+    std::set<char32_t> found;
+    const auto add = [&found](const icu::UnicodeString& characters) {
+        for (std::int32_t i = 0; i < characters.length(); i = characters.moveIndex32(i, 1))
+            found.insert(static_cast<char32_t>(characters.char32At(i)));
+    };
+    const icu::UnicodeString own(text.data(), static_cast<std::int32_t>(text.size()));
+    add(own);
+    for (const auto& instance : {&icu::Normalizer2::getNFDInstance, &icu::Normalizer2::getNFCInstance}) {
+        UErrorCode status = U_ZERO_ERROR;
+        const icu::Normalizer2* normalizer = instance(status);
+        if (U_SUCCESS(status)) add(normalizer->normalize(own, status));
+    }
+    for (const char32_t vowel : {U'\u0E33', U'\u0EB3'})
+        if (found.contains(vowel)) found.insert({vowel - 1, vowel == U'\u0E33' ? U'\u0E4D' : U'\u0ECD'});
+    return found;
 }
 
 std::u16string toUtf16(std::string_view text) {

@@ -175,6 +175,16 @@ TEST(Lines, GoOnPastASoftHyphenThatDoesNotFit) {
     }
 }
 
+// "xx aa i·i" is wider with the hyphen of its soft hyphen than whole: where all of it fits decides the slack.
+TEST(Lines, MeasureSlackToWhereTheTextAfterASoftHyphenFits) {
+    const ParagraphPtr paragraph = test::prepare("xx aa i\u00ADi", test::styleOf("Lato"));
+    LineQuery query = test::at(15, 1000);
+    const double whole = test::linesOf(*paragraph, query).at(0).width;
+    query.available = whole - 0.01;
+    ASSERT_EQ(test::linesOf(*paragraph, query).size(), 2U);
+    EXPECT_NEAR(test::linesOf(*paragraph, query).at(0).slack, 0.01 / whole, 1e-6);
+}
+
 // Measured in Chromium 156: if the text before a soft hyphen fits, but not with the hyphen, the line is
 // broken again in the available width less that of the hyphen; a letter and its soft hyphen may then be
 // parted. Firefox 153 breaks as if the soft hyphen were not there, but never parts the two.

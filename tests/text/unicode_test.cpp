@@ -17,5 +17,15 @@ TEST(BreaksByDictionary, IsTrueOfTheScriptsOfClassSa) {
     EXPECT_FALSE(breaksByDictionary(std::u16string(1, char16_t(0xD83C))));
 }
 
+// Measured in Chromium 156: with SARA AM but not its parts in the `unicode-range` of a face, another face
+// draws the whole word.
+TEST(Unicode, FindsTheCharactersThatShapingLooksUp) {
+    EXPECT_EQ(charactersShaped(u"น้ำ"), (std::set<char32_t>{0xE19, 0xE32, 0xE33, 0xE49, 0xE4D}));
+    EXPECT_EQ(charactersShaped(u"ຳ"), (std::set<char32_t>{0xEB2, 0xEB3, 0xECD}));
+    EXPECT_EQ(charactersShaped(u"é"), (std::set<char32_t>{U'e', 0xE9, 0x301}));
+    EXPECT_EQ(charactersShaped(u"e\u0301"), (std::set<char32_t>{U'e', 0xE9, 0x301}));
+    EXPECT_EQ(charactersShaped(u"\U0001F30A"), (std::set<char32_t>{0x1F30A}));
+}
+
 }  // namespace
 }  // namespace tenter::text

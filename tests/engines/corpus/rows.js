@@ -219,6 +219,27 @@ export const rows = {
     style: narrow({heading: {family: ['Lato'], overflowWrap: 'break-word', hyphens: 'manual'}, body: {family: ['Lato'], overflowWrap: 'anywhere', hyphens: 'manual'}, note: {family: ['Lato'], overflowWrap: 'normal', hyphens: 'manual'}}),
     cards: ['Wind\u00ADjacken', 'Will\u00ADmm', 'xx aa-i\u00ADmm', 'i\u00ADi\u00ADmm ok', 'iilliiii\u00ADm', 'under-12s-over-60s', 'kişi aa\u00ADiktir', 'Sali\u00ADne, Fil\u00ADi'].map((word) => ['heading', 'body', 'note'].map((role) => textPart(role, word))),
   }),
+  // Words with soft hyphens that are cut although hyphens are off, and boxes as wide as their widest letter.
+  parted: row('parted', {
+    most: 6,
+    style: narrow({heading: {family: ['Lato'], overflowWrap: 'break-word', hyphens: 'none'}, body: {family: ['Inter'], weight: 700, letterSpacing: '-0.04em', overflowWrap: 'anywhere', hyphens: 'none', case: 'uppercase'}, note: {family: ['Karla'], weight: 870, letterSpacing: '-0.03em', case: 'uppercase', overflowWrap: 'anywhere', place: 'start'}}),
+    cards: ['Watt\u00ADwan\u00ADderung', 'Wil\u00ADlmm', 'Sali\u00ADne, Fil\u00ADi', 'xx aa-i\u00ADmm', 'kişi aa\u00ADiktir', 'i\u00ADi\u00ADmm'].map((word) => ['heading', 'body', 'note'].map((role) => textPart(role, word))),
+  }),
+  // Ligatures that are cut in text from right to left.
+  joined: row('joined', {
+    most: 6,
+    direction: 'rtl',
+    language: 'ar',
+    style: narrow({heading: {family: ['Noto Sans Arabic'], weight: 700, overflowWrap: 'anywhere'}, body: {family: ['Noto Naskh Arabic'], overflowWrap: 'anywhere'}}),
+    cards: ['ي إلى المنى', 'ونصغي إلى الطيور', 'لا بلى'].map((text) => ['heading', 'body'].map((role) => textPart(role, text))),
+  }),
+  // A vowel that shaping splits into two characters, drawn with a fallback font.
+  vowels: row('vowels', {
+    language: 'th',
+    heading: {family: ['Inter', 'Noto Sans Thai'], weight: 700},
+    body: {family: ['Inter', 'Noto Serif Thai'], overflowWrap: 'anywhere'},
+    cards: ['สิ่งที่ทะเลทิ้งไว้เมื่อน้ำลง', 'รุ่งเช้าเหนือบึงน้ำเค็ม', 'น้ำ'].map((text) => [textPart('heading', text), {role: 'body', copy: [text, ' ', {strong: text}]}]),
+  }),
   brackets: row('brackets', {
     direction: 'rtl',
     language: 'ar',

@@ -64,6 +64,18 @@ test('an extra line, or a size that differs by a fiftieth of a pixel, is a diffe
   assert.deepEqual(differencesAfter((engine) => (engine.parts[1].fontSize += 0.02)), ['0.1 heading: font size']);
 });
 
+test('lines that overlap are counted by the height of their box, and only those', () => {
+  const seen = (lineHeight, height) => differencesAfter((engine, tenter) => {
+    tenter.cards[0].parts[1].lineHeight = lineHeight;
+    engine.parts[1].lines = [600, 300, 20];
+    engine.parts[1].box[3] = height;
+  });
+  assert.deepEqual(seen(4, 48), []);
+  assert.deepEqual(seen(4, 52), ['0.1 heading: lines']);
+  assert.deepEqual(seen(24, 48), ['0.1 heading: lines']);
+  assert.deepEqual(seen(1, 48), ['0.1 heading: lines']);
+});
+
 test('a part or a card on one side only is a difference', () => {
   assert.deepEqual(differencesAfter((engine) => engine.parts.pop()), ['0.1 heading: part']);
   assert.deepEqual(differencesAfter((engine, tenter) => tenter.cards[0].parts.pop()), ['0.1: part']);

@@ -43,6 +43,7 @@ export function readLayout(widths, fresh = false) {
     return nodes;
   }
 
+  // A line can be of no width, such as that of a zero-width space in a column without room.
   // Texts on one line may have boxes of different height (another font), but their middles are less than half a line
   // apart, and the middles of neighbouring lines are a line apart.
   function lineWidths(part) {
@@ -53,7 +54,7 @@ export function readLayout(widths, fresh = false) {
       const all = range.getClientRects();
       for (let i = 0; i < all.length; ++i) {
         const {top, bottom, left, right} = all[i];
-        if (bottom > top && (right > left || node.localName === 'br')) rects.push({middle: (top + bottom) / 2, left, right});
+        if (bottom > top) rects.push({middle: (top + bottom) / 2, left, right});
       }
     }
     rects.sort((a, b) => a.middle - b.middle);

@@ -52,6 +52,15 @@ function textFactors(role) {
   ];
 }
 
+/** Page ranges that end near `ends` (CSS px), with a container and mostly a root size of their own. */
+const ranges = (...ends) => (random) => ends.map((end) => {
+  const [px, rem, vw, percent] = [length('px', 300, 1100), length('rem', 25, 60), length('vw', 55, 98), length('%', 60, 100)];
+  const one = (...lengths) => lengths[Math.floor(random() * lengths.length)](random);
+  const root = [rounded(between(9, 22)(random)), '62.5%', 'calc(11px + 0.4vw)', undefined][Math.floor(random() * 4)];
+  const sides = {left: one(length('px', 0, 24), length('rem', 0, 1.5), length('vw', 0, 2)), right: one(length('px', 0, 24), length('%', 0, 3))};
+  return {upTo: Math.round(end + 120 * (random() - 0.5)), ...(root && {rootSize: root}), container: {width: one(px, rem, vw, percent), ...(random() < 0.4 && {maxWidth: one(px, rem, vw)}), ...(random() < 0.5 && {padding: sides})}};
+});
+
 export const roles = ['heading', 'body', 'button', 'note'];
 
 export const factors = [
@@ -59,6 +68,7 @@ export const factors = [
   {name: 'page.container.width', kind: 'container', path: ['page', 'container', 'width'], levels: [absent, length('%', 70, 100), length('px', 500, 1400), length('rem', 30, 80), length('em', 30, 80), length('vw', 60, 100)]},
   {name: 'page.container.maxWidth', kind: 'container', path: ['page', 'container', 'maxWidth'], levels: [absent, length('px', 600, 1500), length('rem', 40, 90), length('em', 40, 90), length('vw', 70, 99), length('%', 70, 99)]},
   {name: 'page.container.padding', kind: 'container', path: ['page', 'container', 'padding'], levels: [absent, ...outside.map(sides)]},
+  {name: 'page.ranges', kind: 'ranges', path: ['page', 'ranges'], levels: [absent, ranges(760), ranges(590, 1180)]},
   {name: 'row.columns', kind: 'columns', path: ['columns'], levels: [1, 2, 3, 4, 5, 6].map(always)},
   {name: 'row.width', kind: 'row.width', path: ['style', 'row', 'width'], levels: [absent, length('%', 60, 100), length('px', 300, 1500), length('rem', 20, 80), length('em', 20, 80), length('vw', 60, 105)]},
   {name: 'row.maxWidth', kind: 'row.maxWidth', path: ['style', 'row', 'maxWidth'], levels: [absent, length('px', 500, 1500), length('rem', 30, 90), length('em', 30, 90), length('vw', 70, 99), length('%', 70, 99)]},
