@@ -73,6 +73,7 @@ int run(int argc, char** argv) {
     tenter::command::addFolder(app, action);
     tenter::command::addTokens(app, action);
     tenter::command::addDiff(app, action);
+    tenter::command::addPictures(app, action);
     tenter::command::addReport(app, action);
     tenter::command::addNew(app, action);
     tenter::command::addAdopt(app, action);

@@ -6,6 +6,7 @@
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
+#include "picture_address.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -14,6 +15,8 @@ namespace {
 
 struct MarkupArguments : Arguments {
     bool classes = false;
+    std::string pictures;
+    std::string address;
 };
 
 /// The elements and their classes in two columns.
@@ -28,14 +31,33 @@ std::string classTable(const project::Project& project, std::size_t variant) {
     return out;
 }
 
+/// Prints which pictures the listing has no files for.
+void reportUncut(const Opened& opened, const pictures::Listing& listing, const Arguments& arguments) {
+    for (const project::PartRef& place : emit::uncutPictures(opened.project, opened.variant, listing))
+        printProblem({arguments.project,
+                      "/cards/" + std::to_string(place.card) + "/parts/" + std::to_string(place.part),
+                      "The folder has no cut files of this picture for this variant; the markup has the "
+                      "picture itself.",
+                      "Cut the pictures again."});
+}
+
 int runMarkup(const MarkupArguments& arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     if (opened->project.row().given)
         return refuse(arguments.project, "The row was imported, so its markup is on its page.",
                       "Print the page with tenter-cli page, or remove \"given\" from the project.");
-    return deliver(arguments, arguments.classes ? classTable(opened->project, opened->variant)
-                                                : emit::markup(opened->project, opened->variant));
+    if (arguments.classes) return deliver(arguments, classTable(opened->project, opened->variant));
+    if (arguments.pictures.empty()) return deliver(arguments, emit::markup(opened->project, opened->variant));
+    const std::optional<pictures::Listing> listing = pictures::listingIn(arguments.pictures);
+    if (!listing)
+        return refuse(
+            arguments.pictures,
+            "The folder has no " + std::string(pictures::listingName) + ", the listing of cut pictures.",
+            "Cut the pictures with tenter-cli pictures first.");
+    reportUncut(*opened, *listing, arguments);
+    const emit::CutPictures cut{&*listing, pictureAddress(arguments, arguments.pictures, arguments.address)};
+    return deliver(arguments, emit::markup(opened->project, opened->variant, cut));
 }
 
 }  // namespace
@@ -47,6 +69,11 @@ void addMarkup(CLI::App& app, Action& action) {
     addVariant(*verb, *arguments);
     verb->add_flag("--classes", arguments->classes,
                    "Print which class each kind of element needs, for a page that has its own markup.");
+    verb->add_option("--pictures", arguments->pictures,
+                     "Folder into which tenter-cli pictures has cut the pictures: the HTML offers its files "
+                     "to browsers with srcset and sizes. Default: each picture's own file.")
+        ->type_name("FOLDER");
+    addPictureAddress(*verb, arguments->address);
     setHelpEnd(*verb, "The HTML has the classes, alternative texts and heading levels of the project.",
                {"markup row.tenter.json --out row.html", "markup row.tenter.json --classes"},
                {exitDone(), exitWrongInput()});

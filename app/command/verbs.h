@@ -22,6 +22,7 @@ void addPage(CLI::App& app, Action& action);
 void addFolder(CLI::App& app, Action& action);
 void addTokens(CLI::App& app, Action& action);
 void addDiff(CLI::App& app, Action& action);
+void addPictures(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
 void addNew(CLI::App& app, Action& action);
 void addAdopt(CLI::App& app, Action& action);

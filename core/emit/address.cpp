@@ -1,5 +1,7 @@
 #include "emit/address.h"
 
+#include <system_error>
+
 #include "emit/escape.h"
 #include "units/ascii.h"
 
@@ -22,6 +24,14 @@ std::string pathAddress(std::string_view path) {
         }
     }
     return out;
+}
+
+std::string folderAddress(const std::filesystem::path& folder, const std::filesystem::path& from) {
+    std::error_code error;
+    const std::filesystem::path relative =
+        std::filesystem::relative(folder, from.empty() ? "." : from, error);
+    if (error || relative.empty() || relative == ".") return {};
+    return pathAddress(relative.generic_string()) + "/";
 }
 
 }  // namespace tenter::emit

@@ -26,6 +26,12 @@ public:
     MarkupWriter(const project::Project& project, const MarkupOptions& options, project::Problems& problems)
         : project_(project), options_(options), problems_(problems), stands_(positionsNeedClasses(project)) {}
 
+    [[nodiscard]] std::string pictureAt(const project::PartRef& place) const {
+        const project::Card& card = project_.row().cards[place.card];
+        return picture(std::get<PicturePart>(card.parts[place.part]), picturePosition(card, place.part), {},
+                       {}, sourcesOf(place.card, place.part));
+    }
+
     std::string row(const std::string& className) {
         std::string opening =
             "<section" + attribute("class", className) + attribute("lang", project_.language);
@@ -59,7 +65,7 @@ private:
             if (options_.marked)
                 mark = attribute("data-tenter-part", std::to_string(index) + "." + std::to_string(i));
             if (const auto* shown = std::get_if<PicturePart>(&card.parts[i])) {
-                picture(*shown, picturePosition(card, i), place, mark);
+                line(2, picture(*shown, picturePosition(card, i), place, mark, sourcesOf(index, i)));
             } else {
                 text(std::get<TextPart>(card.parts[i]), place, mark);
             }
@@ -67,21 +73,47 @@ private:
         line(1, "</article>");
     }
 
-    void picture(const PicturePart& part, const PicturePosition& stand, const std::string& place,
-                 const std::string& mark) {
+    [[nodiscard]] std::optional<PictureSources> sourcesOf(std::size_t card, std::size_t part) const {
+        return options_.sources ? options_.sources(card, part) : std::nullopt;
+    }
+
+    [[nodiscard]] std::string picture(const PicturePart& part, const PicturePosition& stand,
+                                      const std::string& place, const std::string& mark,
+                                      const std::optional<PictureSources>& sources) const {
         std::string classes = partClass("picture");
         if (stands_) classes += " " + partClass("picture-" + stand.word());
-        std::string out = "<img" + attribute("class", classes) +
-                          attribute("src", options_.address(part, place)) + attribute("alt", part.alt);
-        if (part.width > 0 && part.height > 0)
-            out += attribute("width", units::number(part.width, 0)) +
-                   attribute("height", units::number(part.height, 0));
+        std::string out = "<img" + attribute("class", classes);
+        double width = part.width;
+        double height = part.height;
+        if (sources) {
+            out += attribute("srcset", sources->srcset) + attribute("sizes", sources->sizes) +
+                   attribute("src", sources->src);
+            width = sources->size.width;
+            height = sources->size.height;
+        } else {
+            out += attribute("src", options_.address(part, place));
+        }
+        out += attribute("alt", part.alt);
+        if (width > 0 && height > 0)
+            out +=
+                attribute("width", units::number(width, 0)) + attribute("height", units::number(height, 0));
         std::string style;
         if (const std::string own = ownRatio(part); !own.empty()) style = "aspect-ratio: " + own;
         if (const std::string own = ownPosition(part); !own.empty())
             style += (style.empty() ? "object-position: " : "; object-position: ") + own;
         if (!style.empty()) out += attribute("style", style);
-        line(2, out + mark + ">");
+        out += mark + ">";
+        return sources ? amongAlternatives(out, *sources) : out;
+    }
+
+    /// The element inside `<picture>`, which makes no box, so that the image stays a child of the card's box.
+    static std::string amongAlternatives(const std::string& image, const PictureSources& sources) {
+        if (sources.alternatives.empty()) return image;
+        std::string out = "<picture style=\"display: contents\">";
+        for (const PictureSources::Alternative& one : sources.alternatives)
+            out += "<source" + attribute("type", one.type) + attribute("srcset", one.srcset) +
+                   attribute("sizes", sources.sizes) + ">";
+        return out + image + "</picture>";
     }
 
     void text(const TextPart& part, const std::string& place, const std::string& mark) {
@@ -147,12 +179,33 @@ std::string writeMarkup(const project::Project& project, std::size_t variant, co
     return MarkupWriter(project, options, problems).row(project.row().variants.at(variant).className);
 }
 
-std::string markup(const project::Project& project, std::size_t variant) {
+std::string pictureElement(const project::Project& project, const project::PartRef& place,
+                           const MarkupOptions& options) {
+    project::Problems ignored;
+    return MarkupWriter(project, options, ignored).pictureAt(place);
+}
+
+std::string markup(const project::Project& project, std::size_t variant, const CutPictures& cut) {
     if (variant >= project.row().variants.size()) return {};
     MarkupOptions options;
     options.address = [](const PicturePart& part, const std::string&) { return pathAddress(part.file); };
+    if (cut.listing != nullptr) options.sources = sourcesIn(project, variant, cut);
     project::Problems ignored;
     return writeMarkup(project, variant, options, ignored);
+}
+
+std::string pictureElements(const project::Project& project, std::size_t variant, const CutPictures& cut) {
+    const std::string& className = project.row().variants.at(variant).className;
+    MarkupOptions options;
+    options.address = [](const PicturePart& part, const std::string&) { return pathAddress(part.file); };
+    options.sources = sourcesIn(project, variant, cut);
+    std::string out;
+    for (const pictures::ListedPicture& picture : cut.listing->pictures) {
+        if (picture.variant != className || !options.sources(picture.card, picture.part)) continue;
+        out += "<!-- " + html(className) + ", card " + std::to_string(picture.card + 1) + " -->\n";
+        out += pictureElement(project, {picture.card, picture.part}, options) + "\n";
+    }
+    return out;
 }
 
 }  // namespace tenter::emit

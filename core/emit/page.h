@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <string>
 
+#include "emit/picture_sources.h"
 #include "project/problem.h"
 #include "project/project.h"
 #include "text/paragraph_store.h"
@@ -16,7 +17,10 @@ namespace tenter::emit {
 std::string page(const project::Project& project, std::size_t variant, const std::filesystem::path& folder,
                  text::ParagraphStore& store, project::Problems& problems);
 
-/// The markup of the row alone.
-std::string markup(const project::Project& project, std::size_t variant);
+/// The markup of the row alone, with the cut files of `cut` if it has any.
+std::string markup(const project::Project& project, std::size_t variant, const CutPictures& cut = {});
+
+/// The elements of the pictures of `variant` that `cut` has files for, each below a comment with its card.
+std::string pictureElements(const project::Project& project, std::size_t variant, const CutPictures& cut);
 
 }  // namespace tenter::emit

@@ -5,17 +5,15 @@
 #include <limits>
 
 #include "layout/prepared.h"
+#include "pictures/crop.h"
 #include "sweep/curve_writer.h"
 
 namespace tenter::pictures {
 
 namespace {
 
-/// Ratios that differ by less than this share are one ratio: at 4000 px it is less than half a pixel.
-constexpr double sameRatio = 1e-4;
-
-/// A file that has less than this share of a pixel too few is wide enough: the excess is rounding.
-constexpr double rounding = 0.01;
+/// Lengths that differ by less than this are equal: the difference is rounding, px.
+constexpr double sameLength = 0.01;
 
 /// The value of `curve` just above viewport width `width`.
 double valueAbove(const sweep::Curve& curve, double width) {
@@ -79,12 +77,12 @@ sweep::Curve drawnWidth(const std::vector<Piece>& pieces, double ratio) {
         const double excess[2] = {piece.height[0] * ratio - piece.width[0],
                                   piece.height[1] * ratio - piece.width[1]};
         const auto addEnd = [&](int end, double at) {
-            const double by = excess[end] > rounding ? excess[end] : 0;
+            const double by = excess[end] > sameLength ? excess[end] : 0;
             sweep::add(drawn, at, piece.width[end] + by);
         };
         addEnd(0, piece.from);
-        if ((excess[0] > rounding && excess[1] < -rounding) ||
-            (excess[0] < -rounding && excess[1] > rounding)) {
+        if ((excess[0] > sameLength && excess[1] < -sameLength) ||
+            (excess[0] < -sameLength && excess[1] > sameLength)) {
             const double share = excess[0] / (excess[0] - excess[1]);
             sweep::add(drawn, piece.from + (piece.to - piece.from) * share,
                        piece.width[0] + (piece.width[1] - piece.width[0]) * share);
@@ -114,7 +112,7 @@ void setRatios(const std::vector<Piece>& pieces, Slot& slot) {
 SlotPoint largestOf(const sweep::Curve& drawn) {
     SlotPoint largest;
     for (const sweep::Vertex& vertex : drawn)
-        if (vertex.value > largest.value + rounding) largest = vertex;
+        if (vertex.value > largest.value + sameLength) largest = vertex;
     return largest;
 }
 
@@ -134,8 +132,8 @@ Slot slotOf(const project::PicturePart& picture, const layout::PreparedRow& row,
 
 PixelSize sizeFor(double width, double ratio) {
     if (!(width > 0) || !(ratio > 0)) return {};
-    const double whole = std::ceil(width - rounding);
-    return {static_cast<int>(whole), static_cast<int>(std::max(1L, std::lround(whole / ratio)))};
+    const int whole = wholePixels(width);
+    return {whole, heightFor(whole, ratio)};
 }
 
 /// The largest width at which a file with `ratio` is drawn in the slot, CSS px.
@@ -144,6 +142,10 @@ double largestDrawn(const Slot& slot, double ratio) {
 }
 
 }  // namespace
+
+int wholePixels(double px) {
+    return static_cast<int>(std::ceil(px - sameLength));
+}
 
 std::optional<double> Slot::fileRatio() const {
     if (file.width <= 0 || file.height <= 0) return std::nullopt;

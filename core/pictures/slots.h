@@ -15,6 +15,12 @@ struct PixelSize {
     friend bool operator==(const PixelSize&, const PixelSize&) = default;
 };
 
+/// The smallest whole number of pixels that is at least `px`; less than 0.01 px too few is rounding.
+int wholePixels(double px);
+
+/// Aspect ratios that differ by less than this share are one: at 4000 px it is less than half a pixel.
+inline constexpr double sameRatio = 1e-4;
+
 /// A width of a curve with its value, both CSS px.
 using SlotPoint = sweep::Vertex;
 

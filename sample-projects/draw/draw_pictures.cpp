@@ -1,13 +1,15 @@
-// Draws every scene into a folder as JPEG.
+// Draws every scene into a folder as JPEG; with SCALE, that many times as wide and as tall.
 #include <QDir>
 #include <QFileInfo>
 #include <cstdio>
+#include <cstdlib>
 
 #include "scenes.h"
 
 int main(int argc, char** argv) {
-    if (argc != 2) {
-        std::fprintf(stderr, "usage: draw-pictures FOLDER\n");
+    const int scale = argc == 3 ? std::atoi(argv[2]) : 1;
+    if (argc < 2 || argc > 3 || scale < 1 || scale > 8) {
+        std::fprintf(stderr, "usage: draw-pictures FOLDER [SCALE]   SCALE: 1 to 8\n");
         return 2;
     }
     const QDir folder(QString::fromLocal8Bit(argv[1]));
@@ -16,7 +18,8 @@ int main(int argc, char** argv) {
         return 2;
     }
     for (const draw::Scene& scene : draw::scenes()) {
-        QImage image(scene.size, QImage::Format_RGB32);
+        QImage image(scene.size * scale, QImage::Format_RGB32);
+        image.setDevicePixelRatio(scale);
         image.fill(Qt::black);
         scene.paint(image);
         const QString file = folder.filePath(QString::fromLatin1(scene.name) + ".jpg");

@@ -1,6 +1,7 @@
 #include "window/export_dialogs.h"
 
 #include "export/page_folder_dialog.h"
+#include "export/pictures_dialog.h"
 #include "export/stylesheet_dialog.h"
 #include "export/tokens_dialog.h"
 
@@ -22,6 +23,7 @@ void addDialog(Exports& exports, const QString& text, Session& session, QWidget&
 void addExportDialogs(Exports& exports, Session& session, QWidget& window) {
     addDialog<exporting::StylesheetDialog>(exports, "St&ylesheet…", session, window);
     addDialog<exporting::PageFolderDialog>(exports, "&Page folder…", session, window);
+    addDialog<exporting::PicturesDialog>(exports, "P&ictures…", session, window);
     addDialog<exporting::TokensDialog>(exports, "&Design tokens…", session, window);
 }
 
