@@ -128,8 +128,8 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     findingsTimer_.setInterval(findingsWait);
     connect(&findingsTimer_, &QTimer::timeout, this, &SolveBox::compareFindings);
     connect(discard_, &QPushButton::clicked, this, [this] {
-        discard();
         goBack();
+        discard();
     });
     connect(view_, &AnswerView::placeChosen, this, [this](const PlotMark& place) {
         goTo(place, context_.session.view, context_.session.selection);
@@ -313,9 +313,9 @@ void SolveBox::addResolution(const solve::Resolution& resolution) {
 void SolveBox::apply() {
     if (!solved_) return;
     const ShownProject::Proposal solved = solved_;
+    goBack();
     discard();
     context_.edit("Solve sizes", [&](project::Project& project) { project = *solved; });
-    goBack();
 }
 
 void SolveBox::discard() {
@@ -343,11 +343,12 @@ void SolveBox::keyPressEvent(QKeyEvent* event) {
         QWidget::keyPressEvent(event);
         return;
     }
-    discard();
     goBack();
+    discard();
 }
 
-// Without the table, other settings move to where it was.
+// Before the table is hidden: a hidden widget passes its focus on to the next one, and the panel scrolls
+// there.
 void SolveBox::goBack() {
     solve_->setFocus();
     bringIntoView(this, solve_);
