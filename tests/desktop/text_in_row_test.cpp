@@ -241,7 +241,10 @@ private Q_SLOTS:
         row_->setFit(true);
         QVERIFY(row_->zoom() < 1);
         doubleClick(lineStart(1, "heading") + QPoint(1, 0));
-        type("Far ");
+        const double zoom = row_->zoom();
+        type("Far from here, and far from anything that you know, ");
+        // The scale stays until the text is done, though the card has grown.
+        QCOMPARE(row_->zoom(), zoom);
         QVERIFY(words(1, "heading").starts_with("Far "));
         press(Qt::Key_Return, Qt::ControlModifier);
         row_->allVariantsAction()->setChecked(true);

@@ -39,7 +39,7 @@ RowView::RowView(Session& session, QWidget* parent)
     connect(&pointer_, &Pointer::dropped, this, &RowView::onLayout);
     connect(&pointer_, &Pointer::zoomTurned, this, &RowView::zoomAbout);
     connect(&editing_, &editing::RowEditing::message, this, &RowView::message);
-    connect(&editing_, &editing::RowEditing::busyChanged, this, &RowView::showFigures);
+    connect(&editing_, &editing::RowEditing::busyChanged, this, &RowView::onLayout);
     onChange(session_.layouts, LayoutCache::Change::Layout, this, &RowView::onLayout);
     onChange(session_.layouts, LayoutCache::Change::Row, &pictures_, &Pictures::retryMissing);
     onChange(session_.layouts, LayoutCache::Change::Variant, this, &RowView::ensureSheetVisible);

@@ -40,7 +40,7 @@ void SheetLayout::arrange() {
     else
         add(layouts_.layout());
     const QSize view = area_.viewport()->size();
-    if (fit_) {
+    if (fit_ && !zoomHeld_) {
         // Of a single page, the part down to the end of the first line of cards has to fit.
         std::vector<QSizeF> fitting = pages;
         if (!all) fitting.front().setHeight(firstCards(layouts_.layout()).bottom() + besideCards);
@@ -71,6 +71,7 @@ void SheetLayout::setScrollRanges() {
 void SheetLayout::setFit(bool fit) {
     if (fit == fit_) return;
     fit_ = fit;
+    zoomHeld_ = false;
     Q_EMIT fitChanged(fit);
     if (!fit) zoom_ = 1;
     arrange();

@@ -22,9 +22,14 @@ public:
     SheetLayout(const LayoutCache& layouts, QAbstractScrollArea& area) : layouts_(layouts), area_(area) {}
 
     /// Shows a page for each variant from the next `arrange` on.
-    void setAllVariants(bool all) { allVariants_ = all; }
+    void setAllVariants(bool all) {
+        allVariants_ = all;
+        zoomHeld_ = false;
+    }
     /// While true, no page moves to another line.
     void holdLines(bool hold) { linesHeld_ = hold; }
+    /// While true, fitting does not change the zoom; `setFit` and `setAllVariants` end that.
+    void holdZoom(bool hold) { zoomHeld_ = hold; }
     /// Arranges the pages again and sets the ranges of the scroll bars.
     void arrange();
 
@@ -84,6 +89,7 @@ private:
     int across_ = 1;  // pages beside each other
     bool allVariants_ = false;
     bool linesHeld_ = false;
+    bool zoomHeld_ = false;
     bool fit_ = false;
     double zoom_ = 1;
 };

@@ -26,6 +26,8 @@ RowEditing::RowEditing(Session& session, SheetLayout& sheets, QAbstractScrollAre
       cards_(session, sheets, area),
       commands_(session),
       menu_(session, text_, commands_, area) {
+    // A row that fits the window must not change its scale under the pointer or the caret.
+    connect(this, &RowEditing::busyChanged, this, [this] { sheets_.holdZoom(isBusy()); });
     connect(&text_, &TextEditing::message, this, &RowEditing::message);
     connect(&text_, &TextEditing::begun, this, &RowEditing::busyChanged);
     connect(&text_, &TextEditing::ended, this, &RowEditing::busyChanged);
