@@ -5,13 +5,15 @@ import path from 'node:path';
 
 const types = {'.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml', '.ttf': 'font/ttf', '.otf': 'font/otf', '.woff2': 'font/woff2'};
 
-const frame = `<!doctype html>
+/** Each folder that is served has paths of its own, so that browsers do not take its fonts from their caches. */
+const framed = (number) => `<!doctype html>
 <html lang="en"><title>Frame</title><link rel="icon" href="data:,">
 <style>body { margin: 0 } iframe { border: 0; display: block; visibility: hidden; height: 600px; width: 1000px }</style>
-<iframe title="Row" scrolling="no" src="/site/index.html"></iframe>`;
+<iframe title="Row" scrolling="no" src="/${number}/index.html"></iframe>`;
 
 export class FolderServer {
   #folder = null;
+  #number = 0;
   #replaced = new Map();
   /** Whether fonts are there; if not, the page stays as it is before they have loaded. */
   fontsCome = true;
@@ -33,6 +35,7 @@ export class FolderServer {
   /** Serves `folder` from now on; `replaced` are texts of files to serve instead, by name. */
   serve(folder, replaced = {}) {
     this.#folder = folder;
+    ++this.#number;
     this.#replaced = new Map(Object.entries(replaced));
     this.asked = [];
   }
@@ -40,10 +43,10 @@ export class FolderServer {
   async #answer(request, response) {
     const name = decodeURIComponent(new URL(request.url, this.origin).pathname);
     if (name === '/') {
-      response.writeHead(200, {'content-type': types['.html'], 'cache-control': 'no-store'}).end(frame);
+      response.writeHead(200, {'content-type': types['.html'], 'cache-control': 'no-store'}).end(framed(this.#number));
       return;
     }
-    const file = name.replace(/^\/site\//, '');
+    const file = name.replace(/^\/\d+\//, '');
     this.asked.push(file);
     if (!this.fontsCome && file.startsWith('fonts/')) {
       response.writeHead(404).end();
