@@ -75,6 +75,8 @@ int run(int argc, char** argv) {
     tenter::command::addDiff(app, action);
     tenter::command::addPictures(app, action);
     tenter::command::addReport(app, action);
+    tenter::command::addPicture(app, action);
+    tenter::command::addSheet(app, action);
     tenter::command::addNew(app, action);
     tenter::command::addAdopt(app, action);
     tenter::command::addIntake(app, action);

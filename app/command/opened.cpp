@@ -135,6 +135,14 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     return opened;
 }
 
+void printMissingPictures(const Arguments& arguments, const std::vector<std::string>& files) {
+    for (const std::string& file : files)
+        printProblem(project::Problem{arguments.project, "",
+                                      "The picture file \"" + file +
+                                          "\" cannot be read; an empty place with its name is shown instead.",
+                                      "Put the file there, or choose another."});
+}
+
 int deliver(const Arguments& arguments, const std::string& content) {
     return deliver(arguments, [&](const Sink& sink) { sink(content); });
 }

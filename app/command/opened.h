@@ -53,6 +53,9 @@ bool wouldOverwrite(const Arguments& arguments, const std::string& file);
 /// Reads the project of the arguments. Null if anything is wrong; a message has been printed.
 std::unique_ptr<Opened> openProject(const Arguments& arguments);
 
+/// Says for each picture file in `files` that it cannot be read and what is shown instead.
+void printMissingPictures(const Arguments& arguments, const std::vector<std::string>& files);
+
 /// The content of a file; empty if it does not exist or cannot be read.
 std::optional<std::string> fileText(const std::string& file);
 

@@ -24,6 +24,8 @@ void addTokens(CLI::App& app, Action& action);
 void addDiff(CLI::App& app, Action& action);
 void addPictures(CLI::App& app, Action& action);
 void addReport(CLI::App& app, Action& action);
+void addPicture(CLI::App& app, Action& action);
+void addSheet(CLI::App& app, Action& action);
 void addNew(CLI::App& app, Action& action);
 void addAdopt(CLI::App& app, Action& action);
 void addIntake(CLI::App& app, Action& action);

@@ -6,10 +6,11 @@
 #include <string>
 #include <string_view>
 
+#include "units/base64.h"
+
 namespace tenter::emit {
 
-/// Base64 of `bytes`. RFC 4648 § 4.
-std::string base64(std::string_view bytes);
+using units::base64;
 
 /// `data:TYPE;base64,…`. RFC 2397.
 std::string dataAddress(std::string_view type, std::string_view bytes);

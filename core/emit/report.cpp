@@ -5,50 +5,19 @@
 
 #include "checks/checks.h"
 #include "checks/key_widths.h"
-#include "css/breakpoints.h"
 #include "emit/findings.h"
+#include "emit/key_figures.h"
 #include "emit/room_for_copy.h"
 #include "emit/sentences.h"
 #include "emit/table.h"
 #include "emit/usage.h"
 #include "layout/layout.h"
 #include "pictures/uploads.h"
-#include "project/wording.h"
-#include "sweep/differences.h"
 #include "units/quantities.h"
 
 namespace tenter::emit {
 
 namespace {
-
-/// The figures of a role over all cards of a layout.
-struct RoleFigures {
-    bool there = false;
-    double size = 0;          ///< CSS px
-    std::uint32_t lines = 0;  ///< the most of any card
-    double slack = 1;         ///< the smallest of any card
-};
-
-RoleFigures figuresOf(const layout::PreparedRow& row, const layout::Layout& laid, const std::string& role) {
-    RoleFigures out;
-    for (const layout::LaidPart& part : laid.parts) {
-        if (part.picture || row.roles()[part.role] != role) continue;
-        out.there = true;
-        out.size = part.fontSize;
-        out.lines = std::max(out.lines, part.lineCount);
-        out.slack = std::min(out.slack, part.slack);
-    }
-    return out;
-}
-
-/// `281.6 × 225.3`, of the widest picture.
-std::string widestPicture(const layout::Layout& laid) {
-    const layout::Box* widest = nullptr;
-    for (const layout::LaidPart& part : laid.parts)
-        if (part.picture && (widest == nullptr || part.box.width > widest->width)) widest = &part.box;
-    return widest == nullptr ? "none"
-                             : units::figure(widest->width, 1) + " × " + units::figure(widest->height, 1);
-}
 
 Cells headOf(const std::vector<RoleUse>& uses) {
     Cells cells{"viewport", "columns", "content width", "widest picture"};
@@ -78,30 +47,6 @@ Cells lineOf(const layout::PreparedRow& row, const std::vector<RoleUse>& uses, c
     return cells;
 }
 
-/// One sentence: at which whole widths the break profiles give different line counts.
-std::string engineDifferences(const project::Project& project, std::size_t variant,
-                              text::ParagraphStore& store) {
-    std::vector<layout::PreparedRow> rows;
-    std::vector<std::string> browsers;
-    for (const text::BreakProfile* profile : text::profiles()) {
-        rows.emplace_back(project, variant, store, *profile);
-        browsers.emplace_back(profile->title());
-    }
-    std::vector<const layout::PreparedRow*> compared;
-    compared.reserve(rows.size());
-    for (const layout::PreparedRow& row : rows)
-        compared.push_back(&row);
-    const std::vector<sweep::WidthRange> ranges =
-        sweep::widthRangesOf(sweep::lineDifferences(compared, project.leastWidth, project.mostWidth));
-    const std::string names = project::listed(browsers);
-    if (ranges.empty()) return names + " give the same line counts at every whole width.\n";
-    std::vector<std::string> widths;
-    widths.reserve(ranges.size());
-    for (const sweep::WidthRange& range : ranges)
-        widths.push_back(units::pxRange(range.first, range.last));
-    return names + " give different line counts at " + project::listed(widths) + ".\n";
-}
-
 /// The room for text as a table; empty if no wish limits a line count.
 std::string roomForCopy(const project::Project& project, std::size_t variant, text::ParagraphStore& store) {
     const std::vector<checks::RoomForCopy> rooms = checks::roomForCopy(project, variant, store);
@@ -128,16 +73,6 @@ std::string pictureUploads(const project::Project& project, text::ParagraphStore
     return "Pictures: the file to upload so that it fills its largest slot, over all widths and variants, on "
            "screens with\n2 device pixels per CSS px.\n" +
            table(lines) + "\n";
-}
-
-/// One sentence: the breakpoints of the page's theme. Empty without given markup.
-std::string themeBreakpoints(const project::Project& project) {
-    if (!project.row().given) return {};
-    std::vector<std::string> widths;
-    for (const css::Breakpoint& breakpoint : css::breakpointsOf(css::readSheet(project.row().given->theme)))
-        widths.push_back(units::px(breakpoint.width));
-    return widths.empty() ? "The page’s theme has no breakpoints.\n\n"
-                          : "The page’s theme has breakpoints at " + project::listed(widths) + ".\n\n";
 }
 
 /// The headline and the explanation of the tables.
@@ -169,14 +104,15 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
         for (const checks::KeyWidth& key : checks::keyWidths(project, i, findings))
             lines.push_back(lineOf(row, uses, layout::layOut(row, key.width), key.why));
         out += "." + oneLine(variant.className) + "\n" + table(lines) + "\n" +
-               engineDifferences(project, i, store) + "\n" + roomForCopy(project, i, store) +
+               engineDifferences(project, i, store) + "\n\n" + roomForCopy(project, i, store) +
                "Findings: " + findingCounts(findings) + ".\n\n" +
                findingParagraphs(project, findings, "widths", 2);
         for (const text::FontNote& note : row.notes())
             if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
     }
     out += pictureUploads(project, store, profile);
-    out += themeBreakpoints(project);
+    const std::string theme = themeBreakpoints(project);
+    if (!theme.empty()) out += theme + "\n\n";
     if (!notes.empty()) out += "Fonts\n";
     for (const text::FontNote& note : notes)
         out += "  " + oneLine(note.family) + " " + oneLine(note.says) + ".\n";

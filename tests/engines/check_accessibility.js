@@ -7,19 +7,13 @@ import {launch} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
 import {PageServer} from './lib/page_server.js';
 import {table} from './lib/report.js';
-import {variantsIn} from './lib/samples.js';
+import {middlesOf, variantsIn} from './lib/samples.js';
 import {Tenter} from './lib/tenter.js';
 
 /** Rules that a sample is meant to fail, by sample. */
 const meant = {};
 
 const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'];
-
-/** The middle of each band within the range, in whole CSS px. */
-function middles({from, to, breakpoints}) {
-  const edges = [from, ...breakpoints.filter((edge) => edge > from && edge < to), to];
-  return edges.slice(1).map((edge, i) => Math.round((edges[i] + edge) / 2));
-}
 
 const given = options({cli: undefined, samples: undefined, browser: undefined});
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -34,7 +28,7 @@ try {
     const tab = await browser.newPage();
     await tab.goto(server.add(await tenter.page(one.file, one.variant)).alone, {timeout: 600_000});
     await tab.evaluate(axe);
-    for (const width of middles(one)) {
+    for (const width of middlesOf(one)) {
       await tab.setViewport({width, height: 900});
       const result = await tab.evaluate(
         (tags) => window.axe.run(document, {runOnly: {type: 'tag', values: tags}, rules: {'target-size': {enabled: true}}}),

@@ -5,7 +5,7 @@
 namespace tenter::desktop::row {
 
 QPainterPath rounded(const QRectF& rect, const Corners& corners) {
-    const Corners fit = corners.fitted(rect.size());
+    const Corners fit = corners.fitted(rect.width(), rect.height());
     QPainterPath path;
     const auto corner = [&path](double x, double y, double radius, double from) {
         if (radius > 0) path.arcTo(QRectF(x, y, 2 * radius, 2 * radius), from, -90);
@@ -62,7 +62,7 @@ Cut cutBox(const QRect& rect, const Corners& fit) {
 template <class Plain>
 void fillCut(QPainter& painter, const QRect& rect, const Corners& corners, const QBrush& brush,
              Plain&& plain) {
-    const Corners fit = corners.fitted(rect.size());
+    const Corners fit = corners.fitted(rect.width(), rect.height());
     const Cut cut = cutBox(rect, fit);
     for (const QRect& piece : cut.plain)
         if (!piece.isEmpty()) plain(piece);
@@ -109,7 +109,7 @@ void strokeBox(QPainter& painter, const QRect& rect, const Corners& corners, int
         fillBox(painter, rect, corners, colour);
         return;
     }
-    const Corners fit = corners.fitted(rect.size());
+    const Corners fit = corners.fitted(rect.width(), rect.height());
     const auto side = [&](int x, int y, int w, int h) {
         if (w > 0 && h > 0) painter.fillRect(QRect(x, y, w, h), colour);
     };

@@ -3,13 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "draw/text_line.h"
+
 namespace tenter::desktop::row {
 
 namespace {
 
 constexpr std::size_t mostBytes = 12U << 20U;
-constexpr double obliqueSkew = 0.25;  // from memory: browser engines skew a face by 14 degrees
-constexpr double mostSize = 2000;     // device px; larger glyphs do not fit on a screen
+constexpr double mostSize = 2000;  // device px; larger glyphs do not fit on a screen
 
 /// FreeType's state is not safe to use on several threads, so each has its own.
 FT_Library library() {
@@ -52,7 +53,7 @@ std::uint32_t SizedFace::rasterise(std::uint32_t glyph, unsigned phase) {
     if (outline.points.empty() || outline.contours.empty() || library() == nullptr) return index;
 
     const double factor = size_ * 64 / outlines_.face().scale();  // to 26.6 device px
-    const double lean = leaning_ ? obliqueSkew : 0;
+    const double lean = leaning_ ? draw::obliqueSkew : 0;
     const double shift = phase * 64.0 / phases;
     std::vector<FT_Vector> points;
     points.reserve(outline.points.size());

@@ -27,14 +27,10 @@ project::PartRef refOf(const layout::Layout& layout, std::size_t part);
 std::optional<std::size_t> partBeside(const layout::Layout& layout, std::optional<std::size_t> current,
                                       int cards, int parts);
 
-/// The text style of a part; null for pictures.
-const project::TextStyle* styleOf(const LaidOutRow& row, const layout::LaidPart& part);
-/// `picture` or the role's name.
-std::string kindOf(const LaidOutRow& row, const layout::LaidPart& part);
-/// The part in the project; null if the project does not have it.
-const project::Part* sourceOf(const LaidOutRow& row, std::size_t card, const layout::LaidPart& part);
-/// The basis for resolving lengths: `em` is 1 em and `percent` is 100 %, both in CSS px.
-units::LengthBasis basisOf(const LaidOutRow& row, double em, double percent = 0);
+using draw::basisOf;
+using draw::kindOf;
+using draw::sourceOf;
+using draw::styleOf;
 
 /// Font size of `role` at the width of the layout, CSS px; empty if no part uses the role.
 std::optional<double> fontSizeHere(const LaidOutRow& row, const std::string& role);

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <optional>
 
+#include "draw/row_drawing.h"
 #include "row/canvas.h"
 #include "row/pictures.h"
 #include "row/shadows.h"
@@ -12,12 +13,7 @@
 
 namespace tenter::desktop::row {
 
-/// The parts with the pointer and with the keyboard focus, as indices into `Layout::parts`.
-struct Attention {
-    std::optional<std::size_t> hovered;
-    std::optional<std::size_t> focused;
-    friend bool operator==(const Attention&, const Attention&) = default;
-};
+using draw::Attention;
 
 class RowPainter {
 public:
@@ -29,16 +25,12 @@ public:
     void clear() { text_.clear(); }
 
 private:
-    void card(QPainter& painter, Canvas& canvas, const LaidOutRow& row, std::size_t index,
-              const Attention& attention);
-    void picture(QPainter& painter, Canvas& canvas, const LaidOutRow& row, std::size_t card,
-                 const layout::LaidPart& part);
-    void text(QPainter& painter, Canvas& canvas, const LaidOutRow& row, const layout::LaidPart& part,
-              bool hovered, bool focused);
+    struct Painting;
     const Document& document_;
     Pictures& pictures_;
     Shadows shadows_;
     TextPainter text_;
+    draw::Drawing drawing_;  // of the last row, for its memory
 };
 
 /// The part that shows its hover colours while the pointer is at point `page` (CSS px), as an index into

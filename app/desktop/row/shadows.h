@@ -1,4 +1,4 @@
-// Box shadows with a Gaussian blur, cached as nine pieces that fit boxes of any size.
+// Box shadows with a Gaussian blur, cached as nine pieces (draw/shadow_patch.h).
 #pragma once
 
 #include <QImage>
@@ -6,27 +6,16 @@
 #include <map>
 #include <tuple>
 
+#include "draw/drawing.h"
 #include "row/canvas.h"
 
 namespace tenter::desktop::row {
 
-/// A shadow in device px. The blur is a Gaussian with a standard deviation of half of `blur`. CSS Backgrounds
-/// 3 § 6.
-struct ShadowLook {
-    double x = 0;
-    double y = 0;
-    double blur = 0;
-    double spread = 0;
-    QColor colour;
-};
-
 class Shadows {
 public:
-    /// Draws the shadow of a box outside its border edge. If the box is `opaque`, the shadow is not clipped,
-    /// because the box will be painted over it.
-    void paint(QPainter& painter, const QRectF& box, double radius, const ShadowLook& look, bool opaque);
-    /// The largest distance that a shadow extends beyond its box, device px.
-    static double reach(const ShadowLook& look);
+    /// Draws the shadow outside the border edge of its box. If the box is covered by an opaque one, the
+    /// shadow is not clipped.
+    void paint(QPainter& painter, const Canvas& canvas, const draw::CastShadow& shadow);
 
 private:
     using Key = std::tuple<long, long, QRgb>;  // radius, blur in quarter px; colour

@@ -1,68 +1,11 @@
 #include "row/text_painter.h"
 
-#include <hb-ot.h>
-
 #include <algorithm>
 #include <cmath>
-
-#include "row/visual_order.h"
 
 namespace tenter::desktop::row {
 
 namespace {
-
-// The correction of the advance at the start of a line that begins at `cluster` without a space before it.
-double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) {
-    const auto at = [cluster](const std::vector<text::Opportunity>& list) {
-        const auto found = std::lower_bound(
-            list.begin(), list.end(), cluster,
-            [](const text::Opportunity& one, std::uint32_t value) { return one.cluster < value; });
-        return found != list.end() && found->cluster == cluster ? &*found : nullptr;
-    };
-    if (const text::Opportunity* regular = at(paragraph.opportunities())) return regular->startCorrection;
-    const text::Opportunity* emergency = at(paragraph.overflowOpportunities());
-    return emergency != nullptr ? emergency->startCorrection : 0;
-}
-
-using UnderlineRows = TextPainter::UnderlineRows;
-
-struct UnderlineLook {
-    double below = 0;  // em, distance of its upper edge below the baseline
-    double thickness = 0;
-};
-
-UnderlineLook underlineOf(const text::Face& face) {
-    hb_position_t offset = 0;
-    hb_position_t size = 0;
-    UnderlineLook look{0.1, 0.05};
-    if (hb_ot_metrics_get_position(face.font(), HB_OT_METRICS_TAG_UNDERLINE_OFFSET, &offset) != 0 &&
-        offset < 0)
-        look.below = -offset / face.scale();
-    if (hb_ot_metrics_get_position(face.font(), HB_OT_METRICS_TAG_UNDERLINE_SIZE, &size) != 0 && size > 0)
-        look.thickness = size / face.scale();
-    return look;
-}
-
-// The underline of text with font size `size`, device px.
-UnderlineRows underlineRows(const UnderlineLook& look, double size) {
-    return {std::max(1, static_cast<int>(std::lround(look.below * size))),
-            std::max(1, static_cast<int>(std::lround(look.thickness * size)))};
-}
-
-// Browser engines round the ascent and descent of a face to whole device px, and Chromium rounds down the
-// space above (measured with Chromium 156: without this, every third line is one pixel off). The layout does
-// the same for a scale of 1; at another scale the baseline is computed again.
-int baselineOf(const Canvas& canvas, const layout::LaidPart& part, const layout::LaidLine& laid) {
-    if (canvas.scale == 1 || !part.paragraph->strut())
-        return static_cast<int>(std::lround(canvas.y(laid.baseline)));
-    const text::Face& face = *part.paragraph->strut();
-    const double size = part.fontSize * canvas.scale;
-    const double height = part.lineHeight * canvas.scale;
-    const double top = canvas.y(laid.baseline - laid.extent.above);
-    const double ascent = std::round(face.ascent() * size);
-    const double descent = std::round(face.descent() * size);
-    return static_cast<int>(std::lround(top + std::floor((height - ascent - descent) / 2) + ascent));
-}
 
 // Blends `over` into `under` with `alpha` (0 to 255), two channels at a time.
 inline QRgb blended(QRgb under, QRgb over, std::uint32_t alpha) {
@@ -76,21 +19,17 @@ inline QRgb blended(QRgb under, QRgb over, std::uint32_t alpha) {
 }  // namespace
 
 void TextPainter::paint(Canvas& canvas, const layout::Layout& layout, const layout::LaidPart& part,
-                        const TextLook& look) {
-    if (part.paragraph == nullptr || part.lineCount == 0 || look.colour.alpha() == 0) return;
+                        const draw::ShowText& look) {
+    if (part.paragraph == nullptr || part.lineCount == 0 || look.colour.isTransparent()) return;
     const double size = part.fontSize * canvas.scale;
     if (!(size > 0.5)) return;
-    colour_ = look.colour.rgb();
+    colour_ = qRgb(look.colour.red, look.colour.green, look.colour.blue);
     for (unsigned i = 0; i < 256; ++i)
-        opacity_[i] = static_cast<std::uint8_t>((i * static_cast<unsigned>(look.colour.alpha()) + 127) / 255);
+        opacity_[i] = static_cast<std::uint8_t>((i * unsigned{look.colour.alpha} + 127) / 255);
 
     faces_.clear();
     for (const text::ShapedRun& run : part.paragraph->runs()) {
-        // A missing italic is synthesised, as in browsers. A missing weight is not: the stylesheet has
-        // `font-synthesis` without weight.
-        const bool italic = look.italic || run.kind == project::Run::Kind::Emphasis;
-        const bool leaning = run.face && italic && !run.face->italic();
-        faces_.push_back(run.face ? &glyphs_.sized(run.face, size, leaning) : nullptr);
+        faces_.push_back(run.face ? &glyphs_.sized(run.face, size, draw::leans(run, look.italic)) : nullptr);
     }
     const double reach = 1.5 * part.fontSize;
     for (std::uint32_t i = 0; i < part.lineCount; ++i) {
@@ -101,67 +40,58 @@ void TextPainter::paint(Canvas& canvas, const layout::Layout& layout, const layo
     }
 }
 
-void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layout::LaidLine& laid,
-                       const TextLook& look) {
-    const text::Paragraph& paragraph = *part.paragraph;
-    const double size = part.fontSize * canvas.scale;
-    const double letterSpacing = part.letterSpacing * canvas.scale;
-    const double wordSpacing = part.wordSpacing * canvas.scale;
-    const int baseline = baselineOf(canvas, part, laid);
-    double pen = canvas.x(laid.x);
-    visualOrder(paragraph, laid.line.first, laid.line.end, order_);
-    const double correction = startCorrection(paragraph, laid.line.first);
-
-    spans_.clear();
-    crossings_.clear();
+/// Draws the glyphs of a line and collects its underlines.
+struct TextPainter::LineVisitor {
+    TextPainter& owner;
+    Canvas& canvas;
+    const text::Paragraph& paragraph;
+    bool underlineLinks;
+    double size;
+    int baseline;
+    bool inLink = false;
     const text::Face* underlined = nullptr;
-    UnderlineLook rule;
-    const auto draw = [&](SizedFace& face, const text::Glyph& glyph, bool links) {
-        const double x = pen + glyph.x * size;
+    draw::UnderlineLook rule{};
+
+    void cluster(std::uint32_t index, double from, double advance) {
+        const text::ShapedRun& run = paragraph.runs()[paragraph.clusters()[index].run];
+        inLink = underlineLinks && run.kind == project::Run::Kind::Link && run.face != nullptr;
+        if (!inLink) return;
+        if (underlined != run.face.get()) {
+            underlined = run.face.get();
+            rule = draw::underlineOf(*underlined);
+        }
+        if (!owner.spans_.empty() && std::abs(owner.spans_.back().to - from) < 0.01)
+            owner.spans_.back().to = from + advance;
+        else
+            owner.spans_.push_back({from, from + advance});
+    }
+
+    void glyph(std::uint16_t run, const text::Glyph& glyph, double x) {
+        if (owner.faces_[run] == nullptr) return;
+        SizedFace& face = *owner.faces_[run];
         const long quarter = std::lround(x * phases);
         const int penX = static_cast<int>(quarter >> 2);
         const Coverage& coverage = face.of(glyph.id, static_cast<unsigned>(quarter & 3));
         const int y = baseline - static_cast<int>(std::lround(glyph.y * size));
-        blend(canvas, face, coverage, penX, y);
-        if (links) noteCrossing(face, coverage, penX, baseline - y, underlineRows(rule, size));
-    };
-    const auto hyphen = [&] {
-        if (!laid.line.hyphen || laid.line.end == laid.line.first) return;
-        const std::uint16_t run = paragraph.clusters()[laid.line.end - 1].run;
-        if (faces_[run] != nullptr) draw(*faces_[run], paragraph.hyphen(), false);
-        pen += paragraph.hyphenAdvance() * size;
-    };
-
-    if (paragraph.rightToLeft()) hyphen();
-    for (const std::uint32_t index : order_) {
-        const text::Cluster& cluster = paragraph.clusters()[index];
-        const double spacing = cluster.letterUnits * letterSpacing + cluster.wordUnits * wordSpacing;
-        double advance = cluster.advance * size + spacing;
-        if (index == laid.line.first) advance += correction * size;
-        const text::ShapedRun& run = paragraph.runs()[cluster.run];
-        const bool links = look.underlineLinks && run.kind == project::Run::Kind::Link && run.face != nullptr;
-        if (links) {
-            if (underlined != run.face.get()) {
-                underlined = run.face.get();
-                rule = underlineOf(*underlined);
-            }
-            if (!spans_.empty() && std::abs(spans_.back().to - pen) < 0.01)
-                spans_.back().to = pen + advance;
-            else
-                spans_.push_back({pen, pen + advance});
-        }
-        if (cluster.visible && faces_[cluster.run] != nullptr) {
-            // Spacing comes after a cluster in the cluster's own direction.
-            const double before = (cluster.level & 1) != 0 ? spacing : 0;
-            pen += before;
-            for (std::uint32_t i = 0; i < cluster.glyphCount; ++i)
-                draw(*faces_[cluster.run], paragraph.glyphs()[cluster.firstGlyph + i], links);
-            pen -= before;
-        }
-        pen += advance;
+        owner.blend(canvas, face, coverage, penX, y);
+        if (inLink) owner.noteCrossing(face, coverage, penX, baseline - y, draw::underlineRows(rule, size));
     }
-    if (!paragraph.rightToLeft()) hyphen();
-    if (underlined != nullptr) underline(canvas, *underlined, size, baseline);
+
+    void hyphen(std::uint16_t run, const text::Glyph& hyphen, double x) {
+        inLink = false;
+        glyph(run, hyphen, x);
+    }
+};
+
+void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layout::LaidLine& laid,
+                       const draw::ShowText& look) {
+    const double size = part.fontSize * canvas.scale;
+    const int baseline = canvas.baseline(part, laid);
+    spans_.clear();
+    crossings_.clear();
+    LineVisitor visitor{*this, canvas, *part.paragraph, look.underlineLinks, size, baseline};
+    draw::walkLine(part, laid, canvas.scale, canvas.x(laid.x), order_, visitor);
+    if (visitor.underlined != nullptr) underline(canvas, *visitor.underlined, size, baseline);
 }
 
 void TextPainter::blend(Canvas& canvas, const SizedFace& face, const Coverage& coverage, int penX,
@@ -189,7 +119,7 @@ void TextPainter::blend(Canvas& canvas, const SizedFace& face, const Coverage& c
 }
 
 void TextPainter::noteCrossing(const SizedFace& face, const Coverage& coverage, int penX, int raised,
-                               UnderlineRows rows) {
+                               draw::UnderlineRows rows) {
     constexpr std::uint8_t visible = 64;
     const int first = std::max(0, coverage.top + raised + rows.below);
     const int last = std::min<int>(coverage.height, coverage.top + raised + rows.below + rows.count);
@@ -211,7 +141,7 @@ void TextPainter::noteCrossing(const SizedFace& face, const Coverage& coverage, 
 
 // CSS Text Decoration 4 § 4: the underline has a gap where a glyph crosses it.
 void TextPainter::underline(Canvas& canvas, const text::Face& face, double size, int baseline) {
-    const UnderlineRows rows = underlineRows(underlineOf(face), size);
+    const draw::UnderlineRows rows = draw::underlineRows(draw::underlineOf(face), size);
     const int top = baseline + rows.below;
     std::sort(crossings_.begin(), crossings_.end(),
               [](const Ink& a, const Ink& b) { return a.from < b.from; });

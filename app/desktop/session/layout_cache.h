@@ -6,6 +6,7 @@
 #include <memory>
 #include <utility>
 
+#include "draw/row.h"
 #include "layout/layout.h"
 #include "session/view_state.h"
 
@@ -25,17 +26,7 @@ struct RowKey {
 };
 
 /// The row of one variant, laid out at one width. Valid until the next change of the session.
-struct LaidOutRow {
-    const project::Project& project;
-    const layout::PreparedRow& prepared;
-    const layout::Layout& layout;
-    /// The settings of the row at that width.
-    [[nodiscard]] const project::Settings& settings() const { return prepared.settings(layout.band); }
-    /// Root size and container at that width.
-    [[nodiscard]] project::PageSettings page() const { return project.page.at(layout.width); }
-    /// 1 rem in CSS px at that width.
-    [[nodiscard]] double rem() const { return prepared.rem(layout.width); }
-};
+using draw::LaidOutRow;
 
 /// Prepares rows and lays them out at the current width when they are read, and keeps them until the project
 /// that is shown, the width, the variant or the break profile changes. What it returns is up to date in every

@@ -31,3 +31,9 @@ export async function variantsIn(folder) {
   }
   return all;
 }
+
+/** The middle of each band within the range, in whole CSS px. */
+export function middlesOf({from, to, breakpoints}) {
+  const edges = [from, ...breakpoints.filter((edge) => edge > from && edge < to), to];
+  return edges.slice(1).map((edge, i) => Math.round((edges[i] + edge) / 2));
+}

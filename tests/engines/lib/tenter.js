@@ -25,6 +25,14 @@ export class Tenter {
     return this.#out('page', project, '--variant', variant);
   }
 
+  /** The row at `width` (CSS px) as a PNG picture, or as SVG if `ratio` is null. */
+  async picture(project, variant, width, ratio) {
+    const form = ratio === null ? ['--svg'] : ['--ratio', String(ratio)];
+    const words = ['picture', project, '--variant', variant, '--width', String(width), ...form];
+    const {stdout} = await run(this.program, words, {maxBuffer: 1 << 30, encoding: 'buffer'});
+    return stdout;
+  }
+
   /** The widths at which the line count of a part changes, under one break profile. */
   async wraps(project, variant, engine) {
     return JSON.parse(await this.#out('wraps', project, '--variant', variant, '--engine', engine, '--json'));

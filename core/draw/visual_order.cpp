@@ -1,10 +1,10 @@
-#include "row/visual_order.h"
+#include "draw/visual_order.h"
 
 #include <unicode/ubidi.h>
 
 #include <numeric>
 
-namespace tenter::desktop::row {
+namespace tenter::draw {
 
 void visualOrder(const text::Paragraph& paragraph, std::uint32_t first, std::uint32_t end,
                  std::vector<std::uint32_t>& order) {
@@ -24,4 +24,4 @@ void visualOrder(const text::Paragraph& paragraph, std::uint32_t first, std::uin
         order[i] = first + static_cast<std::uint32_t>(map[i]);
 }
 
-}  // namespace tenter::desktop::row
+}  // namespace tenter::draw

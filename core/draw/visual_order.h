@@ -6,11 +6,11 @@
 
 #include "text/paragraph.h"
 
-namespace tenter::desktop::row {
+namespace tenter::draw {
 
 /// Writes the indices of the clusters [first, end) of `paragraph` into `order`, from left to right. UAX #9,
 /// rule L2.
 void visualOrder(const text::Paragraph& paragraph, std::uint32_t first, std::uint32_t end,
                  std::vector<std::uint32_t>& order);
 
-}  // namespace tenter::desktop::row
+}  // namespace tenter::draw

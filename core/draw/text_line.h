@@ -1,0 +1,80 @@
+// The positions of the glyphs of a laid line.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "draw/visual_order.h"
+#include "layout/layout.h"
+
+namespace tenter::draw {
+
+/// The correction of the advance, in em, at the start of a line that begins at `cluster` without a space
+/// before it.
+double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster);
+
+/// The slope of a synthesised italic, as a share of the height. From memory: browser engines skew a face by
+/// 14 degrees.
+inline constexpr double obliqueSkew = 0.25;
+
+/// True if the glyphs of a run must be skewed: the text is italic and the face is not. A missing weight is
+/// not synthesised: the stylesheet has `font-synthesis` without weight.
+bool leans(const text::ShapedRun& run, bool italic);
+
+/// An underline in em, from metrics of the face.
+struct UnderlineLook {
+    double below = 0;  ///< distance of its upper edge below the baseline
+    double thickness = 0;
+};
+UnderlineLook underlineOf(const text::Face& face);
+
+/// An underline in whole device px: its distance below the baseline and its thickness.
+struct UnderlineRows {
+    int below = 1;
+    int count = 1;
+};
+/// The underline of text with font size `size` (device px).
+UnderlineRows underlineRows(const UnderlineLook& look, double size);
+
+/// Calls `visitor` for everything on the line, from left to right:
+/// - `visitor.cluster(index, from, advance)` for each cluster, visible or not;
+/// - `visitor.glyph(run, glyph, x)` for each glyph; `x` is the position of its origin;
+/// - `visitor.hyphen(run, glyph, x)` for the hyphen that is drawn at a soft hyphen.
+/// Positions are in px of `scale` px per CSS px, and `pen` is that of the line's left edge. `order` is
+/// scratch memory.
+template <class Visitor>
+void walkLine(const layout::LaidPart& part, const layout::LaidLine& laid, double scale, double pen,
+              std::vector<std::uint32_t>& order, Visitor&& visitor) {
+    const text::Paragraph& paragraph = *part.paragraph;
+    const double size = part.fontSize * scale;
+    const double letterSpacing = part.letterSpacing * scale;
+    const double wordSpacing = part.wordSpacing * scale;
+    visualOrder(paragraph, laid.line.first, laid.line.end, order);
+    const double correction = startCorrection(paragraph, laid.line.first);
+    const auto hyphen = [&] {
+        if (!laid.line.hyphen || laid.line.end == laid.line.first) return;
+        const std::uint16_t run = paragraph.clusters()[laid.line.end - 1].run;
+        visitor.hyphen(run, paragraph.hyphen(), pen + paragraph.hyphen().x * size);
+        pen += paragraph.hyphenAdvance() * size;
+    };
+    if (paragraph.rightToLeft()) hyphen();
+    for (const std::uint32_t index : order) {
+        const text::Cluster& cluster = paragraph.clusters()[index];
+        const double spacing = cluster.letterUnits * letterSpacing + cluster.wordUnits * wordSpacing;
+        double advance = cluster.advance * size + spacing;
+        if (index == laid.line.first) advance += correction * size;
+        visitor.cluster(index, pen, advance);
+        if (cluster.visible) {
+            // Spacing comes after a cluster in the cluster's own direction.
+            const double before = (cluster.level & 1) != 0 ? spacing : 0;
+            for (std::uint32_t i = 0; i < cluster.glyphCount; ++i) {
+                const text::Glyph& glyph = paragraph.glyphs()[cluster.firstGlyph + i];
+                visitor.glyph(cluster.run, glyph, pen + before + glyph.x * size);
+            }
+        }
+        pen += advance;
+    }
+    if (!paragraph.rightToLeft()) hyphen();
+}
+
+}  // namespace tenter::draw
