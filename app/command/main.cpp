@@ -39,6 +39,11 @@ std::string sentenceOf(const CLI::ParseError& error) {
         const std::size_t at = what.find(excludes);
         if (at != std::string::npos) what.replace(at, excludes.size(), " cannot be used together with ");
     }
+    if (dynamic_cast<const CLI::RequiresError*>(&error) != nullptr) {
+        const std::string needs = " requires ";
+        const std::size_t at = what.find(needs);
+        if (at != std::string::npos) what = what.replace(at, needs.size(), " can be used only with ") + ".";
+    }
     return what;
 }
 

@@ -1,10 +1,9 @@
 #include "draw/picture_source.h"
 
-#include <vips/vips.h>
-
 #include <algorithm>
 #include <cmath>
-#include <limits>
+
+#include "pictures/image_library.h"
 
 namespace tenter::draw {
 
@@ -14,48 +13,44 @@ namespace {
 constexpr double mostPixels = 4e8;
 constexpr int jpegQuality = 88;
 
-bool isReady() {
-    static const bool ready = vips_init("tenter") == 0;
-    return ready;
-}
+using Image = pictures::ImagePtr;
 
-struct Release {
-    void operator()(VipsImage* image) const { g_object_unref(image); }
-};
-using Image = std::unique_ptr<VipsImage, Release>;
+const pictures::ImageLibrary& library() {
+    return pictures::imageLibrary();
+}
 
 /// What a function of libvips has made: it writes `image` while the first argument is computed.
 Image owned(int failed, VipsImage*& image) {
     if (failed == 0) return Image(image);
-    vips_error_clear();
+    library().vips_error_clear();
     return nullptr;
 }
 
 std::unique_ptr<CutPicture> pixelsOf(VipsImage* image) {
     VipsImage* next = nullptr;
-    const bool hasAlpha = vips_image_hasalpha(image) != 0;
-    Image rgb = owned(vips_colourspace(image, &next, VIPS_INTERPRETATION_sRGB, nullptr), next);
+    const bool hasAlpha = library().vips_image_hasalpha(image) != 0;
+    Image rgb = owned(library().vips_colourspace(image, &next, VIPS_INTERPRETATION_sRGB, nullptr), next);
     if (!rgb) return nullptr;
     if (!hasAlpha) {
         next = nullptr;
-        rgb = owned(vips_addalpha(rgb.get(), &next, nullptr), next);
+        rgb = owned(library().vips_addalpha(rgb.get(), &next, nullptr), next);
         if (!rgb) return nullptr;
     }
     next = nullptr;
-    const Image bytes = owned(vips_cast_uchar(rgb.get(), &next, nullptr), next);
-    if (!bytes || vips_image_get_bands(bytes.get()) != 4) return nullptr;
+    const Image bytes = owned(library().vips_cast_uchar(rgb.get(), &next, nullptr), next);
+    if (!bytes || library().vips_image_get_bands(bytes.get()) != 4) return nullptr;
     std::size_t size = 0;
-    void* const memory = vips_image_write_to_memory(bytes.get(), &size);
+    void* const memory = library().vips_image_write_to_memory(bytes.get(), &size);
     if (memory == nullptr) {
-        vips_error_clear();
+        library().vips_error_clear();
         return nullptr;
     }
     auto cut = std::make_unique<CutPicture>();
-    cut->width = vips_image_get_width(bytes.get());
-    cut->height = vips_image_get_height(bytes.get());
+    cut->width = library().vips_image_get_width(bytes.get());
+    cut->height = library().vips_image_get_height(bytes.get());
     const auto* const first = static_cast<const std::uint8_t*>(memory);
     cut->pixels.assign(first, first + size);
-    g_free(memory);
+    library().g_free(memory);
     cut->opaque = true;
     for (std::size_t i = 3; hasAlpha && i < size; i += 4)
         cut->opaque = cut->opaque && cut->pixels[i] == 255;
@@ -64,15 +59,15 @@ std::unique_ptr<CutPicture> pixelsOf(VipsImage* image) {
 
 std::unique_ptr<CutPicture> readCut(const std::filesystem::path& file, int width, int height, double focusX,
                                     double focusY) {
-    if (!isReady()) return nullptr;
-    const Image head(vips_image_new_from_file(file.c_str(), nullptr));
+    if (!library().trouble.empty()) return nullptr;
+    const Image head(library().vips_image_new_from_file(file.c_str(), nullptr));
     if (!head) {
-        vips_error_clear();
+        library().vips_error_clear();
         return nullptr;
     }
-    double fileWidth = vips_image_get_width(head.get());
-    double fileHeight = vips_image_get_page_height(head.get());
-    if (vips_image_get_orientation_swap(head.get()) != 0) std::swap(fileWidth, fileHeight);
+    double fileWidth = library().vips_image_get_width(head.get());
+    double fileHeight = library().vips_image_get_page_height(head.get());
+    if (library().vips_image_get_orientation_swap(head.get()) != 0) std::swap(fileWidth, fileHeight);
     if (fileWidth * fileHeight > mostPixels) return nullptr;
     const Crop crop = coverCrop(fileWidth, fileHeight, width, height, focusX, focusY);
     const double factor = width / crop.width;
@@ -82,24 +77,26 @@ std::unique_ptr<CutPicture> readCut(const std::filesystem::path& file, int width
     const int wholeWidth = std::max(width, scaled(fileWidth));
     const int wholeHeight = std::max(height, scaled(fileHeight));
     VipsImage* next = nullptr;
-    const Image whole = owned(vips_thumbnail(file.c_str(), &next, wholeWidth, "height", wholeHeight, "size",
-                                             VIPS_SIZE_FORCE, "export_profile", "srgb", nullptr),
-                              next);
+    const Image whole =
+        owned(library().vips_thumbnail(file.c_str(), &next, wholeWidth, "height", wholeHeight, "size",
+                                       VIPS_SIZE_FORCE, "export_profile", "srgb", nullptr),
+              next);
     if (!whole) return nullptr;
     const auto place = [factor](double at, int room) {
         return std::clamp(static_cast<int>(std::lround(at * factor)), 0, std::max(0, room));
     };
     next = nullptr;
     const Image cut = owned(
-        vips_extract_area(whole.get(), &next, place(crop.x, vips_image_get_width(whole.get()) - width),
-                          place(crop.y, vips_image_get_height(whole.get()) - height), width, height, nullptr),
+        library().vips_extract_area(
+            whole.get(), &next, place(crop.x, library().vips_image_get_width(whole.get()) - width),
+            place(crop.y, library().vips_image_get_height(whole.get()) - height), width, height, nullptr),
         next);
     return cut ? pixelsOf(cut.get()) : nullptr;
 }
 
 std::unique_ptr<EncodedPicture> encode(const CutPicture& cut) {
-    const Image image(vips_image_new_from_memory(cut.pixels.data(), cut.pixels.size(), cut.width, cut.height,
-                                                 4, VIPS_FORMAT_UCHAR));
+    const Image image(library().vips_image_new_from_memory(cut.pixels.data(), cut.pixels.size(), cut.width,
+                                                           cut.height, 4, VIPS_FORMAT_UCHAR));
     if (!image) return nullptr;
     image->Type = VIPS_INTERPRETATION_sRGB;
     void* bytes = nullptr;
@@ -108,21 +105,21 @@ std::unique_ptr<EncodedPicture> encode(const CutPicture& cut) {
     auto made = std::make_unique<EncodedPicture>();
     if (cut.opaque) {
         VipsImage* next = nullptr;
-        const Image rgb = owned(vips_extract_band(image.get(), &next, 0, "n", 3, nullptr), next);
+        const Image rgb = owned(library().vips_extract_band(image.get(), &next, 0, "n", 3, nullptr), next);
         if (!rgb) return nullptr;
         made->type = "image/jpeg";
-        failed = vips_jpegsave_buffer(rgb.get(), &bytes, &size, "Q", jpegQuality, "strip", TRUE,
-                                      "optimize_coding", TRUE, nullptr);
+        failed = library().vips_jpegsave_buffer(rgb.get(), &bytes, &size, "Q", jpegQuality, "strip", TRUE,
+                                                "optimize_coding", TRUE, nullptr);
     } else {
         made->type = "image/png";
-        failed = vips_pngsave_buffer(image.get(), &bytes, &size, "strip", TRUE, nullptr);
+        failed = library().vips_pngsave_buffer(image.get(), &bytes, &size, "strip", TRUE, nullptr);
     }
     if (failed != 0) {
-        vips_error_clear();
+        library().vips_error_clear();
         return nullptr;
     }
     made->bytes.assign(static_cast<const char*>(bytes), size);
-    g_free(bytes);
+    library().g_free(bytes);
     return made;
 }
 

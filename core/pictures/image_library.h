@@ -18,8 +18,11 @@ namespace tenter::pictures {
     USE(vips_error_clear)                \
     USE(vips_type_find)                  \
     USE(vips_foreign_find_load_buffer)   \
+    USE(vips_image_new_from_file)        \
     USE(vips_image_new_from_buffer)      \
     USE(vips_image_new_from_memory_copy) \
+    USE(vips_image_new_from_memory)      \
+    USE(vips_image_write_to_memory)      \
     USE(vips_image_copy_memory)          \
     USE(vips_image_get_width)            \
     USE(vips_image_get_height)           \
@@ -27,15 +30,19 @@ namespace tenter::pictures {
     USE(vips_image_get_format)           \
     USE(vips_image_get_interpretation)   \
     USE(vips_image_get_n_pages)          \
+    USE(vips_image_get_page_height)      \
     USE(vips_image_get_orientation)      \
+    USE(vips_image_get_orientation_swap) \
     USE(vips_image_get_typeof)           \
     USE(vips_image_get_blob)             \
     USE(vips_image_get_fields)           \
     USE(vips_image_hasalpha)             \
     USE(vips_image_remove)               \
+    USE(vips_addalpha)                   \
     USE(vips_autorot)                    \
     USE(vips_bandjoin2)                  \
     USE(vips_cast)                       \
+    USE(vips_cast_uchar)                 \
     USE(vips_colourspace)                \
     USE(vips_copy)                       \
     USE(vips_extract_area)               \
@@ -47,6 +54,7 @@ namespace tenter::pictures {
     USE(vips_premultiply)                \
     USE(vips_resize)                     \
     USE(vips_shrink)                     \
+    USE(vips_thumbnail)                  \
     USE(vips_unpremultiply)              \
     USE(vips_jpegsave_buffer)            \
     USE(vips_pngsave_buffer)             \

@@ -8,28 +8,28 @@
 namespace tenter::tests {
 namespace {
 
-const std::string sample = TENTER_SAMPLES "/shore-walks.tenter.json";
+const std::string shoreWalks = TENTER_SAMPLES "/shore-walks.tenter.json";
 
 TEST(Picture, IsPngOfTheWidestViewportUnlessAWidthIsGiven) {
-    const Finished widest = tenterCli({"picture", sample});
+    const Finished widest = tenterCli({"picture", shoreWalks});
     ASSERT_EQ(widest.code, 0) << widest.err;
     EXPECT_TRUE(widest.out.starts_with("\x89PNG"));
     EXPECT_EQ(widest.err, "");
     EXPECT_EQ(widest.out.substr(16, 4), std::string("\0\0\x07\x58", 4));  // 1880
-    const Finished narrow = tenterCli({"picture", sample, "--width", "360", "--ratio", "2"});
+    const Finished narrow = tenterCli({"picture", shoreWalks, "--width", "360", "--ratio", "2"});
     EXPECT_EQ(narrow.out.substr(16, 4), std::string("\0\0\x02\xD0", 4));  // 720
 }
 
 TEST(Picture, IsTheSameEveryTime) {
-    EXPECT_EQ(tenterCli({"picture", sample, "--width", "500"}).out,
-              tenterCli({"picture", sample, "--width", "500"}).out);
-    EXPECT_EQ(tenterCli({"picture", sample, "--width", "500", "--svg"}).out,
-              tenterCli({"picture", sample, "--width", "500", "--svg"}).out);
+    EXPECT_EQ(tenterCli({"picture", shoreWalks, "--width", "500"}).out,
+              tenterCli({"picture", shoreWalks, "--width", "500"}).out);
+    EXPECT_EQ(tenterCli({"picture", shoreWalks, "--width", "500", "--svg"}).out,
+              tenterCli({"picture", shoreWalks, "--width", "500", "--svg"}).out);
 }
 
 TEST(Picture, SaysWhichPictureFilesCannotBeRead) {
     const Folder folder;
-    const std::string project = folder.write("row.tenter.json", contentOf(sample));
+    const std::string project = folder.write("row.tenter.json", contentOf(shoreWalks));
     std::filesystem::create_directory(folder.file("pictures"));
     for (const auto& entry : std::filesystem::directory_iterator(TENTER_SAMPLES "/pictures"))
         folder.write("pictures/" + entry.path().filename().string(), "not a picture");
@@ -46,7 +46,7 @@ TEST(Picture, RefusesWidthsAndRatiosThatCannotBe) {
                                                   {"--ratio", "9"},
                                                   {"--svg", "--ratio", "2"},
                                                   {"--width", "9000", "--ratio", "8"}}) {
-        std::vector<std::string> words{"picture", sample};
+        std::vector<std::string> words{"picture", shoreWalks};
         words.insert(words.end(), wrong.begin(), wrong.end());
         const Finished finished = tenterCli(words);
         EXPECT_EQ(finished.code, 2) << wrong[0];
@@ -60,7 +60,7 @@ TEST(Picture, ThatCannotBeWrittenChangesNoFile) {
     std::filesystem::create_directory(folder.file("folder"));
     for (const std::string& out :
          {folder.file("folder"), folder.file("no-folder/row.png"), std::string("/dev/full")}) {
-        const Finished refused = tenterCli({"picture", sample, "--width", "500", "--out", out});
+        const Finished refused = tenterCli({"picture", shoreWalks, "--width", "500", "--out", out});
         EXPECT_EQ(refused.code, 2) << out;
         EXPECT_EQ(refused.errorLines(), 1U) << refused.err;
         EXPECT_EQ(folder.names(), std::vector<std::string>{"folder"});

@@ -10,7 +10,7 @@
 namespace tenter::tests {
 namespace {
 
-const std::string samples = TENTER_SAMPLES "/";
+const std::string sheetSamples = TENTER_SAMPLES "/";
 
 std::string outputOf(const std::string& command) {
     std::string out;
@@ -37,7 +37,7 @@ protected:
     void SetUp() override {
         const auto [sample, paper] = GetParam();
         const Finished finished =
-            tenterCli({"sheet", samples + sample + ".tenter.json", "--pdf", "--paper", paper, "--date",
+            tenterCli({"sheet", sheetSamples + sample + ".tenter.json", "--pdf", "--paper", paper, "--date",
                        "2026-11-29", "--out", folder_.file("sheet.pdf")});
         ASSERT_EQ(finished.code, 0) << finished.err;
         ASSERT_EQ(finished.err, "");
@@ -97,15 +97,15 @@ INSTANTIATE_TEST_SUITE_P(Samples, PdfSheet,
                          });
 
 TEST(Sheet, IsHtmlWithTheDateOfTheEnvironmentOrTheArgument) {
-    const Finished given = tenterCli(
-        {"sheet", samples + "shore-walks.tenter.json", "--date", "2025-03-01", "--variant", "walks-pair"});
+    const Finished given = tenterCli({"sheet", sheetSamples + "shore-walks.tenter.json", "--date",
+                                      "2025-03-01", "--variant", "walks-pair"});
     ASSERT_EQ(given.code, 0) << given.err;
     EXPECT_TRUE(given.out.starts_with("<!doctype html>"));
     EXPECT_NE(given.out.find("<time datetime=\"2025-03-01\">2025-03-01</time>"), std::string::npos);
     EXPECT_EQ(given.out.find("walks-trio"), std::string::npos);
     ASSERT_EQ(setenv("SOURCE_DATE_EPOCH", "86400", 1), 0);
     const Finished reproduced =
-        tenterCli({"sheet", samples + "shore-walks.tenter.json", "--variant", "walks-pair"});
+        tenterCli({"sheet", sheetSamples + "shore-walks.tenter.json", "--variant", "walks-pair"});
     unsetenv("SOURCE_DATE_EPOCH");
     EXPECT_NE(reproduced.out.find("1970-01-02"), std::string::npos);
 }
@@ -116,7 +116,7 @@ TEST(Sheet, RefusesADateOrAPaperThatCannotBe) {
                                                   {"--pdf", "--paper", "a5"},
                                                   {"--paper", "a4"},
                                                   {"--variant", "none"}}) {
-        std::vector<std::string> words{"sheet", samples + "shore-walks.tenter.json"};
+        std::vector<std::string> words{"sheet", sheetSamples + "shore-walks.tenter.json"};
         words.insert(words.end(), wrong.begin(), wrong.end());
         const Finished finished = tenterCli(words);
         EXPECT_EQ(finished.code, 2) << wrong.back();

@@ -1,7 +1,9 @@
 #include "window/export_dialogs.h"
 
 #include "export/page_folder_dialog.h"
+#include "export/picture_dialog.h"
 #include "export/pictures_dialog.h"
+#include "export/spec_sheet_dialog.h"
 #include "export/stylesheet_dialog.h"
 #include "export/tokens_dialog.h"
 
@@ -24,7 +26,9 @@ void addExportDialogs(Exports& exports, Session& session, QWidget& window) {
     addDialog<exporting::StylesheetDialog>(exports, "St&ylesheet…", session, window);
     addDialog<exporting::PageFolderDialog>(exports, "&Page folder…", session, window);
     addDialog<exporting::PicturesDialog>(exports, "P&ictures…", session, window);
+    addDialog<exporting::SpecSheetDialog>(exports, "Spec s&heet…", session, window);
     addDialog<exporting::TokensDialog>(exports, "&Design tokens…", session, window);
+    addDialog<exporting::PictureDialog>(exports, "Picture of this &view…", session, window);
 }
 
 }  // namespace tenter::desktop::window
