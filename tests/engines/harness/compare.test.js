@@ -76,6 +76,23 @@ test('lines that overlap are counted by the height of their box, and only those'
   assert.deepEqual(seen(1, 48), ['0.1 heading: lines']);
 });
 
+test('an excluded part of another height excuses the heights of its card and row, but no widths', () => {
+  const change = (text, width) => (engine, tenter) => {
+    tenter.cards[0].parts[1].lines[0].text = text;
+    for (const box of [engine.row, engine.cards[0], engine.parts[1].box]) box[3] += 2;
+    engine.row[2] += width;
+  };
+  const found = (text, width) => {
+    const engine = laidOut();
+    const tenter = computed();
+    change(text, width)(engine[0], tenter[0]);
+    return compareLayouts('gecko', engine, tenter).differences.map(({where, what}) => `${where}: ${what}`);
+  };
+  assert.deepEqual(found('น้ำ', 0), []);
+  assert.deepEqual(found('น้ำ', 1), ['row: width']);
+  assert.deepEqual(found('a', 0), ['row: height', 'card 0: height', '0.1 heading: height']);
+});
+
 test('a part or a card on one side only is a difference', () => {
   assert.deepEqual(differencesAfter((engine) => engine.parts.pop()), ['0.1 heading: part']);
   assert.deepEqual(differencesAfter((engine, tenter) => tenter.cards[0].parts.pop()), ['0.1: part']);
