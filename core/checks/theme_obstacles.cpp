@@ -41,10 +41,30 @@ std::string namedElements(const std::string& role) {
     return "the " + role;
 }
 
+/// What could not be read of the page around the row.
+void reportUnread(const Subject& subject, Findings& out) {
+    for (std::string sentence : subject.project.row().given->unread) {
+        Cause cause;
+        cause.add({0, 0}, subject.whole(), 0);
+        // The advice at its end is that of the report of the import.
+        constexpr std::string_view advice = ". Check the container in the project.";
+        if (sentence.ends_with(advice)) sentence.resize(sentence.size() - advice.size());
+        if (sentence.ends_with('.')) sentence.pop_back();
+        report(out, cause,
+               {Severity::Error,
+                "CSS 2 § 10.3, CSS Values 4",
+                {sentence, "So the row on its page can be at another place, with another width than here",
+                 "Import the row again and measure the page in a browser, or set the container of the page"},
+                sentence});
+    }
+}
+
 void checkThemeObstacles(const Subject& subject, Findings& out) {
+    if (subject.project.row().given) reportUnread(subject, out);
     if (!subject.project.row().given ||
         std::string(subject.project.row().given->theme).find("important") == std::string::npos) {
         // A style attribute can have it too.
+        if (subject.project.row().given) reportUnread(subject, out);
         if (!subject.project.row().given ||
             std::string(subject.project.row().given->markup).find("important") == std::string::npos)
             return;

@@ -2,6 +2,7 @@
 // 6, § 7; CSS Variables 1.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <set>
@@ -82,61 +83,90 @@ private:
 /// True if browsers of today support what a condition of `@supports` asks for. CSS Conditional 4 § 2.
 bool isSupported(std::string_view condition);
 
+/// Lengths of the first font of a family list, in em. CSS Values 4 § 6.1.1.
+struct FontMeasures {
+    double zero = 0.5;       ///< 1ch: the advance of 0
+    double xHeight = 0.5;    ///< 1ex
+    double capHeight = 0.7;  ///< 1cap
+    double ideograph = 1;    ///< 1ic: the advance of the water ideograph
+};
+
+/// Finds them for values of font-family, font-weight and font-style; an empty value is the initial one.
+using FontLookup = std::function<FontMeasures(const std::string& families, const std::string& weight,
+                                              const std::string& style)>;
+
 /// The values of elements in an interval of viewport widths in which no media condition changes. Its upper
 /// end belongs to it, its lower end does not.
 class Styles {
 public:
+    using Element = Elements::Element;
     /// The interval from `least` to `most` in CSS px, finite. `rightToLeft`: the direction of the page.
     Styles(const StyleRules& rules, double least, double most, bool rightToLeft);
 
     /// The value of a longhand with variables replaced: lower case, `inherit` and its like resolved. Empty if
     /// no declaration sets it, or if it has its initial value.
-    [[nodiscard]] std::string value(Elements::Element element, const std::string& property);
+    [[nodiscard]] std::string value(Element element, const std::string& property);
     /// The same as a length by width; `percentage` is 100 %. Empty for keywords and for what is not read; the
     /// latter leaves a problem in `problems`. `fallback` is the value if none is set.
-    [[nodiscard]] std::optional<Line> length(Elements::Element element, const std::string& property,
+    [[nodiscard]] std::optional<Line> length(Element element, const std::string& property,
                                              std::optional<Line> percentage, const std::string& fallback);
     /// A length that is written in the context of an element.
-    [[nodiscard]] std::optional<Line> lengthOf(Elements::Element element, const std::string& text,
+    [[nodiscard]] std::optional<Line> lengthOf(Element element, const std::string& text,
                                                std::optional<Line> percentage);
-    [[nodiscard]] Line fontSize(Elements::Element element);
-    [[nodiscard]] std::optional<Line> lineHeight(Elements::Element element);
+    [[nodiscard]] Line fontSize(Element element);
+    [[nodiscard]] std::optional<Line> lineHeight(Element element);
 
     /// The widths inside the interval at which a value changes its slope. Values are exact up to the first.
     [[nodiscard]] const std::set<double>& bends() const { return bends_; }
     /// The smaller and larger of two quantities, with a bend where they cross.
     [[nodiscard]] Line smaller(const Line& one, const Line& other);
     [[nodiscard]] Line larger(const Line& one, const Line& other);
+    /// Sets the width of the content box of an element that is a query container. Elements in it are read
+    /// after that. CSS Conditional 5 § 4.
+    void setContainer(Element element, const Line& width) { containers_[element] = width; }
+    /// The strongest declaration of a property of an element, or of the ancestor from which it inherits; null
+    /// if there is none. Valid as long as the object.
+    [[nodiscard]] const Applying* winner(Element element, const std::string& property);
+    /// Finds the font for units that depend on one. Without it they are not read.
+    FontLookup fonts;
+    /// True if a length in such a unit was read.
+    [[nodiscard]] bool usedFonts() const { return usedFonts_; }
     Problems problems;
 
 private:
     struct Longhands {
         std::map<std::string, std::vector<Applying>> byProperty;  ///< strongest first
     };
-    const Longhands& of(Elements::Element element);
-    [[nodiscard]] bool applies(const Applying& applying);
-    [[nodiscard]] bool holds(const Sheet& sheet, std::size_t condition);
-    std::optional<std::string> variable(Elements::Element element, const std::string& name);
-    std::optional<std::string> substituted(Elements::Element element, std::string_view text);
+    const Longhands& of(Element element);
+    [[nodiscard]] bool applies(const Applying& applying, Element element);
+    [[nodiscard]] bool holds(const Sheet& sheet, std::size_t condition, Element element);
+    [[nodiscard]] bool holdsInContainer(const std::string& condition, Element element);
+    [[nodiscard]] std::optional<Line> containerOf(Element element, const std::string& name);
+    [[nodiscard]] Element rootOf(Element element) const;
+    [[nodiscard]] std::optional<Line> fontUnit(Element element, std::string_view unit);
+    std::optional<std::string> variable(Element element, const std::string& name);
+    std::optional<std::string> substituted(Element element, std::string_view text);
     /// The winning text, and the element that set it.
     struct Source {
         std::string text;
-        Elements::Element element = 0;
+        Element element = 0;
     };
-    std::optional<Source> source(Elements::Element element, const std::string& property);
+    std::optional<Source> source(Element element, const std::string& property);
     [[nodiscard]] Line first(const PiecewiseLinear& value);
-    [[nodiscard]] CalculationBasis basisFor(Elements::Element element);
+    [[nodiscard]] CalculationBasis basisFor(Element element);
 
     const StyleRules& rules_;
     double least_;
     double most_;
     bool rightToLeft_;
-    std::unordered_map<Elements::Element, Longhands> longhands_;
-    std::map<std::pair<Elements::Element, std::string>, std::optional<std::string>> variables_;
-    std::set<std::pair<Elements::Element, std::string>> open_;
-    std::unordered_map<Elements::Element, Line> fontSizes_;
+    std::unordered_map<Element, Longhands> longhands_;
+    std::map<std::pair<Element, std::string>, std::optional<std::string>> variables_;
+    std::set<std::pair<Element, std::string>> open_;
+    std::unordered_map<Element, Line> fontSizes_;
     std::map<std::pair<const Sheet*, std::size_t>, bool> conditions_;
     std::set<double> bends_;
+    std::map<Element, Line> containers_;
+    bool usedFonts_ = false;
 };
 
 /// The ends of the intervals in which no media condition of declarations for `elements` changes, between

@@ -30,6 +30,8 @@ public:
     /// False if the element may have siblings that the tree does not contain. Selectors then match if they
     /// could match with such siblings.
     [[nodiscard]] virtual bool knowsSiblings(Element /*element*/) const { return true; }
+    /// False if selectors do not match where only unknown siblings could make them match.
+    [[nodiscard]] virtual bool assumesSiblings() const { return true; }
 };
 
 }  // namespace tenter::css

@@ -30,7 +30,7 @@ struct Sides {
 };
 
 /// CSS Logical 1 § 4, in horizontal text.
-constexpr std::array<Sides, 48> logicalSides{{
+constexpr std::array<Sides, 50> logicalSides{{
     {"inline-size", "width", ""},
     {"block-size", "height", ""},
     {"min-inline-size", "min-width", ""},
@@ -77,6 +77,8 @@ constexpr std::array<Sides, 48> logicalSides{{
     {"overflow-block", "overflow-y", ""},
     {"border-inline", "border-left", "border-right"},
     {"border-block", "border-top", "border-bottom"},
+    {"border-block-start", "border-top", ""},
+    {"border-block-end", "border-bottom", ""},
     {"border-inline-start", "border-left", "start"},
     {"border-inline-end", "border-right", "end"},
 }};
@@ -155,18 +157,34 @@ std::vector<Longhand> fontOf(const Words& words) {
     constexpr std::array<std::string_view, 10> sizes{"xx-small",  "x-small", "small",    "medium",
                                                      "large",     "x-large", "xx-large", "larger",
                                                      "xxx-large", "smaller"};
-    std::vector<Longhand> out = {{"font-family", {}}, {"font-style", {}}, {"font-weight", {}}};
+    std::vector<Longhand> out;
+    std::string style = "normal";
+    std::string weight = "normal";
     for (std::size_t i = 0; i < words.size(); ++i) {
         Tokeniser tokeniser(words[i]);
         const Token token = tokeniser.next();
         const bool isSize = token.is(TokenKind::Dimension) || token.is(TokenKind::Percentage) ||
                             token.is(TokenKind::Function) || isIn(sizes, words[i]);
-        if (!isSize || token.isFunction("oblique")) continue;
+        if (!isSize || token.isFunction("oblique")) {
+            if (isIn(std::array<std::string_view, 2>{"italic", "oblique"}, words[i])) style = words[i];
+            if (token.is(TokenKind::Number) ||
+                isIn(std::array<std::string_view, 3>{"bold", "bolder", "lighter"}, words[i]))
+                weight = words[i];
+            continue;
+        }
         out.push_back({"font-size", words[i]});
         const bool hasLine = i + 2 < words.size() && words[i + 1] == "/";
         out.push_back({"line-height", hasLine ? words[i + 2] : "normal"});
+        std::string family;
+        for (std::size_t rest = i + (hasLine ? 3 : 1); rest < words.size(); ++rest)
+            family.append(family.empty() ? "" : " ").append(words[rest]);
+        out.push_back({"font-family", family});
+        out.push_back({"font-style", style});
+        out.push_back({"font-weight", weight});
         return out;
     }
+    for (const char* property : {"font-family", "font-style", "font-weight"})
+        out.push_back({property, {}});
     out.push_back({"font-size", {}});
     out.push_back({"line-height", {}});
     return out;
@@ -196,6 +214,55 @@ std::vector<Longhand> borderOf(const Words& sides, const Words& words) {
     return out;
 }
 
+/// CSS Grid 2 § 8.4. A missing end is the same name as the start, or automatic.
+std::vector<Longhand> gridPlacesOf(std::string_view name, const Words& words) {
+    Words lines(1);
+    for (const std::string& word : words) {
+        if (word == "/")
+            lines.emplace_back();
+        else
+            lines.back().append(lines.back().empty() ? "" : " ").append(word);
+    }
+    const bool isArea = name == "grid-area";
+    const auto lineAt = [&](std::size_t i, std::size_t opposite) -> std::string {
+        if (i < lines.size()) return lines[i];
+        const std::string& other = lines[std::min(opposite, lines.size() - 1)];
+        const bool isName = !other.empty() && (isLetter(other[0]) || other[0] == '_' || other[0] == '-') &&
+                            !other.starts_with("span") && other != "auto" && !isNumber(other);
+        return isName ? other : "auto";
+    };
+    if (!isArea)
+        return {{std::string(name) + "-start", lineAt(0, 0)}, {std::string(name) + "-end", lineAt(1, 0)}};
+    return {{"grid-row-start", lineAt(0, 0)},
+            {"grid-column-start", lineAt(1, 0)},
+            {"grid-row-end", lineAt(2, 0)},
+            {"grid-column-end", lineAt(3, 1)}};
+}
+
+/// CSS Grid 2 § 7.4 and § 7.8: rows, strings with the areas of each row, and columns after `/`.
+std::vector<Longhand> gridTemplateOf(const Words& words) {
+    std::string areas;
+    std::string rows;
+    std::string columns;
+    bool isPast = false;
+    for (const std::string& word : words) {
+        const bool isString = word[0] == '"' || word[0] == '\'';
+        if (word == "/")
+            isPast = true;
+        else if (isString && !isPast)
+            areas.append(areas.empty() ? "" : " ").append(word);
+        else
+            (isPast ? columns : rows).append((isPast ? columns : rows).empty() ? "" : " ").append(word);
+    }
+    const auto orNone = [](const std::string& text) { return text.empty() ? std::string("none") : text; };
+    // Rows or columns that `auto-flow` makes are not explicit ones.
+    if (columns.find("auto-flow") != std::string::npos) columns.clear();
+    if (rows.find("auto-flow") != std::string::npos) rows.clear();
+    return known({{"grid-template-columns", orNone(columns)},
+                  {"grid-template-rows", orNone(rows)},
+                  {"grid-template-areas", orNone(areas)}});
+}
+
 bool refersToVariables(std::string_view value) {
     return lowered(value).find("var(") != std::string::npos;
 }
@@ -205,6 +272,17 @@ std::vector<Longhand> readOnes(std::string_view name, const Words& words) {
     if (name == "flex") return flexOf(words);
     if (name == "flex-flow") return flexFlowOf(words);
     if (name == "font") return fontOf(words);
+    if (name == "container") {
+        const auto slash = std::ranges::find(words, "/");
+        std::string names;
+        for (auto word = words.begin(); word != slash; ++word)
+            names.append(names.empty() ? "" : " ").append(*word);
+        return known(
+            {{"container-name", names},
+             {"container-type", slash == words.end() || slash + 1 == words.end() ? "normal" : *(slash + 1)}});
+    }
+    if (name == "grid-template" || name == "grid") return gridTemplateOf(words);
+    if (name == "grid-column" || name == "grid-row" || name == "grid-area") return gridPlacesOf(name, words);
     if (name == "border") return borderOf({"top", "right", "bottom", "left"}, words);
     for (const char* side : {"top", "right", "bottom", "left"})
         if (name == std::string("border-") + side) return borderOf({side}, words);
@@ -249,7 +327,7 @@ std::vector<Longhand> physicalLonghands(std::string_view property, std::string_v
         if (first.starts_with("border-") && first.find('-', 7) == std::string::npos) {
             // A border of one or two sides.
             std::vector<Longhand> out = physicalLonghands(first, value, rightToLeft);
-            if (!oneSide) {
+            if (!oneSide && !sides.second.empty()) {
                 const std::vector<Longhand> other = physicalLonghands(sides.second, value, rightToLeft);
                 out.insert(out.end(), other.begin(), other.end());
             }

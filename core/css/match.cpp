@@ -16,7 +16,8 @@ using Step = std::optional<Element> (Elements::*)(Element) const;
 
 class Matcher {
 public:
-    Matcher(const Elements& elements, ActivePseudoClasses active) : elements_(elements), active_(active) {}
+    Matcher(const Elements& elements, ActivePseudoClasses active)
+        : elements_(elements), active_(active), optimistic_(elements.assumesSiblings()) {}
 
     // Goes from the subject to the left with the set of all elements that a compound can match. Trying one
     // element at a time would take exponential time for many combinators.

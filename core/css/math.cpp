@@ -16,6 +16,8 @@ namespace tenter::css {
 namespace {
 
 constexpr int deepestCalculation = 100;
+/// The number for `infinity`: larger than every length that browsers can lay out, and times 1px still exact.
+constexpr double endless = 1e12;
 constexpr std::size_t mostTokens = 10'000;
 
 const char* const addUnit = "Give the number a unit, such as 16px or 1rem.";
@@ -23,6 +25,14 @@ const char* const addUnit = "Give the number a unit, such as 16px or 1rem.";
 bool isMathFunction(const Token& token) {
     return token.isFunction("calc") || token.isFunction("min") || token.isFunction("max") ||
            token.isFunction("clamp");
+}
+
+constexpr std::array<std::string_view, 13> furtherFunctions{
+    "round", "mod", "rem", "abs", "sign", "pow", "sqrt", "exp", "log", "sin", "cos", "tan", "hypot"};
+
+bool isFurtherFunction(const Token& token) {
+    return std::ranges::any_of(furtherFunctions,
+                               [&](std::string_view name) { return token.isFunction(name); });
 }
 
 class Calculator {
@@ -125,7 +135,9 @@ private:
         }
         if (unit == "lh" && basis_.line) return part(number, *basis_.line);
         if (unit == "rlh" && basis_.rootLine) return part(number, *basis_.rootLine);
-        const bool variant = basis_.allUnits && (unit == "svw" || unit == "lvw" || unit == "dvw");
+        const bool variant = basis_.allUnits && unit.size() == 3 &&
+                             std::string_view("sld").find(unit[0]) != std::string_view::npos &&
+                             (unit.substr(1) == "vw" || unit.substr(1) == "vi");
         if (unit == "vw" || unit == "vi" || variant) {
             used_.viewport = true;
             return part(number / 100, basis_.viewport);
@@ -134,6 +146,8 @@ private:
             used_.container = true;
             return part(number / 100, *basis_.container);
         }
+        if (basis_.fontUnit)
+            if (const std::optional<Line> one = basis_.fontUnit(unit)) return part(number, *one);
         const double absolute = basis_.allUnits ? absoluteUnit(unit) : 0;
         return absolute > 0 ? std::optional(Line{number * absolute, 0}) : std::nullopt;
     }
@@ -175,6 +189,8 @@ private:
                 return readNested([this] { return readSum(); });
             case TokenKind::Function:
                 if (isMathFunction(here)) return readNested([this, &here] { return readFunction(here); });
+                if (basis_.allUnits && isFurtherFunction(here))
+                    return readNested([this, &here] { return readFurther(here); });
                 if (here.isFunction("var"))
                     return wrong("The value of var() is set elsewhere and not known here.",
                                  "Write that value instead.");
@@ -183,6 +199,10 @@ private:
             case TokenKind::Ident:
                 if (depth_ > 0 && here.isIdent("pi")) return step(), numberOf(std::numbers::pi);
                 if (depth_ > 0 && here.isIdent("e")) return step(), numberOf(std::numbers::e);
+                if (depth_ > 0 && basis_.allUnits && here.isIdent("infinity"))
+                    return step(), numberOf(endless);
+                if (depth_ > 0 && basis_.allUnits && here.isIdent("-infinity"))
+                    return step(), numberOf(-endless);
                 break;
             default:
                 break;
@@ -365,6 +385,93 @@ private:
         for (std::size_t i = 1; i < arguments->size(); ++i)
             value = min ? smaller(value, *(*arguments)[i]) : larger(value, *(*arguments)[i]);
         return value;
+    }
+
+    /// A number, or a length that does not change with the width, in CSS px; empty for other lengths.
+    static std::optional<double> constant(const Calculated& value) {
+        if (value.isNumber) return value.number;
+        const std::vector<Vertex>& vertices = value.length.vertices();
+        for (const Vertex& vertex : vertices)
+            if (std::abs(vertex.value - vertices.front().value) > 1e-9) return std::nullopt;
+        return vertices.front().value;
+    }
+
+    // § 10.3 to § 10.6. Of lengths that change with the width only abs() is piecewise linear.
+    std::optional<Calculated> readFurther(const Token& function) {
+        const std::string name = lowered(function.text);
+        std::string strategy = "nearest";
+        skipSpaces();
+        if (name == "round" && token().is(TokenKind::Ident)) {
+            strategy = lowered(token().text);
+            step();
+            skipSpaces();
+            if (!token().is(TokenKind::Comma)) return unexpectedInside();
+            step();
+        }
+        const auto arguments = readArguments(function);
+        if (!arguments) return std::nullopt;
+        const Calculated& first = *arguments->front();
+        if (name == "abs" && !first.isNumber && arguments->size() == 1)
+            return Calculated{false, 0, first.length.most(first.length.times(-1)), {}};
+        std::vector<double> values;
+        for (const std::optional<Calculated>& argument : *arguments) {
+            const std::optional<double> value = constant(*argument);
+            if (!value)
+                return wrongAt(function,
+                               "The function " + name +
+                                   "() of a length that changes with the viewport "
+                                   "width is not supported.",
+                               "Write its value instead.");
+            values.push_back(*value);
+        }
+        const std::optional<double> result = furtherValue(name, strategy, values);
+        if (!result)
+            return wrongAt(function, "The function " + name + "() has wrong values.",
+                           "Write its value instead.");
+        const bool isLength = !first.isNumber && (name == "round" || name == "mod" || name == "rem" ||
+                                                  name == "abs" || name == "hypot");
+        return checked(isLength ? lengthOf({*result, 0}) : numberOf(*result), function);
+    }
+
+    static double rounded(const std::string& strategy, double value, double interval) {
+        const double count = value / interval;
+        if (strategy == "up") return std::ceil(count) * interval;
+        if (strategy == "down") return std::floor(count) * interval;
+        if (strategy == "to-zero") return std::trunc(count) * interval;
+        return std::floor(count + 0.5) * interval;
+    }
+
+    /// The value of such a function; empty for a wrong number of values.
+    static std::optional<double> furtherValue(const std::string& name, const std::string& strategy,
+                                              const std::vector<double>& values) {
+        const double one = values.front();
+        const std::size_t count = values.size();
+        if (name == "round" && count <= 2)
+            return rounded(strategy, one, count == 2 ? std::abs(values[1]) : 1);
+        if (count == 2) {
+            const double two = values[1];
+            if (name == "mod") return one - two * std::floor(one / two);
+            if (name == "rem") return std::fmod(one, two);
+            if (name == "pow") return std::pow(one, two);
+            if (name == "log") return std::log(one) / std::log(two);
+        }
+        if (name == "hypot") {
+            double sum = 0;
+            for (const double value : values)
+                sum += value * value;
+            return std::sqrt(sum);
+        }
+        if (count != 1) return std::nullopt;
+        if (name == "abs") return std::abs(one);
+        if (name == "sign") return one > 0 ? 1 : one < 0 ? -1 : 0;
+        if (name == "sqrt") return std::sqrt(one);
+        if (name == "exp") return std::exp(one);
+        if (name == "log") return std::log(one);
+        // Numbers are angles in rad. § 10.4.
+        if (name == "sin") return std::sin(one);
+        if (name == "cos") return std::cos(one);
+        if (name == "tan") return std::tan(one);
+        return std::nullopt;
     }
 
     std::string_view text_;

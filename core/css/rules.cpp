@@ -6,6 +6,7 @@
 #include "css/ascii.h"
 #include "css/declaration_reader.h"
 #include "css/layers.h"
+#include "css/scopes.h"
 #include "css/token_cursor.h"
 
 namespace tenter::css {
@@ -16,6 +17,7 @@ namespace {
 struct OpenBlock {
     std::optional<std::size_t> condition;
     std::optional<std::size_t> layer;
+    std::optional<std::size_t> scope;  ///< index in the reader's scopes
 };
 
 std::optional<ConditionKind> conditionKind(std::string_view atRule) {
@@ -213,6 +215,15 @@ private:
     std::optional<OpenBlock> opened(const std::string& name, std::string_view prelude, const Token& keyword) {
         OpenBlock block = enclosing();
         const std::optional<ConditionKind> kind = conditionKind(name);
+        if (name == "scope" && blocks_.size() < deepestBlock) {
+            Scope scope = scopeOf(prelude);
+            if (!scope.root.empty()) {
+                if (block.scope) scope.root = scopedSelectors(scopes_[*block.scope], scope.root);
+                scopes_.push_back(std::move(scope));
+                block.scope = scopes_.size() - 1;
+                return block;
+            }
+        }
         if (!kind && name != "layer") {
             sheet_.skipped.push_back({name, lines_->lineOf(keyword.begin)});
             return std::nullopt;
@@ -268,6 +279,10 @@ private:
 
     // A rule without declarations, under the conditions that are open now.
     std::optional<StyleRule> ruleFor(const Token& first, std::string selectors) {
+        if (const std::optional<std::size_t> scope = enclosing().scope) {
+            selectors = scopedSelectors(scopes_[*scope], selectors);
+            if (selectors.size() > longestSelector) return std::nullopt;
+        }
         std::optional<SelectorList> list = readSelectorsOf(first, selectors);
         if (!list) return std::nullopt;
         StyleRule rule;
@@ -385,6 +400,7 @@ private:
     std::vector<OpenBlock> blocks_;
     std::size_t outermost_ = 0;  // how many of the blocks are conditions of the whole source
     LayerTree layers_;
+    std::vector<Scope> scopes_;
     Sheet sheet_;
 };
 

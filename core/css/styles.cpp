@@ -51,21 +51,99 @@ Line times(const Line& line, double factor) {
 Styles::Styles(const StyleRules& rules, double least, double most, bool rightToLeft)
     : rules_(rules), least_(least), most_(most), rightToLeft_(rightToLeft) {}
 
-bool Styles::holds(const Sheet& sheet, std::size_t condition) {
-    const auto known = conditions_.find({&sheet, condition});
-    if (known != conditions_.end()) return known->second;
+bool Styles::holds(const Sheet& sheet, std::size_t condition, Element element) {
     const Condition& one = sheet.conditions[condition];
     bool holds = false;
-    if (one.kind == ConditionKind::Media) holds = holdsOnScreen(one.text, most_);
-    if (one.kind == ConditionKind::Supports) holds = isSupported(one.text);
-    if (holds && one.parent) holds = this->holds(sheet, *one.parent);
-    conditions_[{&sheet, condition}] = holds;
-    return holds;
+    if (one.kind == ConditionKind::Container) {
+        holds = holdsInContainer(one.text, element);
+    } else {
+        const auto known = conditions_.find({&sheet, condition});
+        holds = known != conditions_.end()         ? known->second
+                : one.kind == ConditionKind::Media ? holdsOnScreen(one.text, most_)
+                                                   : isSupported(one.text);
+        conditions_[{&sheet, condition}] = holds;
+    }
+    return holds && (!one.parent || this->holds(sheet, *one.parent, element));
 }
 
-bool Styles::applies(const Applying& applying) {
+bool Styles::applies(const Applying& applying, Element element) {
     if (applying.rule == nullptr || !applying.rule->condition) return true;
-    return holds(rules_.sheetOf(applying.origin), *applying.rule->condition);
+    return holds(rules_.sheetOf(applying.origin), *applying.rule->condition, element);
+}
+
+/// The width of the nearest query container around an element, with that name if it is not empty. Empty if
+/// there is none, or if its width is not known.
+std::optional<Line> Styles::containerOf(Element element, const std::string& name) {
+    for (std::optional<Element> at = rules_.elements().parent(element); at;
+         at = rules_.elements().parent(*at)) {
+        const auto known = containers_.find(*at);
+        if (known == containers_.end()) continue;
+        const std::vector<std::string> names = valueParts(value(*at, "container-name"));
+        if (name.empty() || std::ranges::find(names, name) != names.end()) return known->second;
+    }
+    return std::nullopt;
+}
+
+bool Styles::holdsInContainer(const std::string& condition, Element element) {
+    // `name (inline-size > 400px)` as the media condition `(width > 400px)`, in horizontal text.
+    std::string text = lowered(trimmed(condition));
+    std::string name;
+    if (const std::size_t end = text.find_first_of(" \t\n("); end != std::string::npos && isLetter(text[0])) {
+        name = text.substr(0, end);
+        if (name == "not")
+            name.clear();
+        else
+            text = trimmed(text.substr(end));
+    }
+    for (std::size_t at = text.find("inline-size"); at != std::string::npos; at = text.find("inline-size"))
+        text.replace(at, std::string_view("inline-size").size(), "width");
+    const std::optional<Line> width = containerOf(element, name);
+    if (!width) return false;
+    const auto widthAt = [&](double viewport) { return width->atZero + width->perPx * viewport; };
+    // An interval has its upper end, but not its lower one.
+    constexpr double below = 0.02;
+    if (std::abs(width->perPx) > 1e-9)
+        for (const double limit : mediaWidths(text)) {
+            const double at = (limit - width->atZero) / width->perPx;
+            const Truth there = mediaHolds(text, limit);
+            const bool differsBelow = mediaHolds(text, limit - below * width->perPx) != there;
+            const double bend = differsBelow ? at - below : at;
+            if (bend > least_ && bend < most_) bends_.insert(bend);
+        }
+    return mediaHolds(text, widthAt((least_ + most_) / 2)) == Truth::True;
+}
+
+const Applying* Styles::winner(Element element, const std::string& property) {
+    for (std::optional<Element> at = element; at; at = rules_.elements().parent(*at)) {
+        const auto& byProperty = of(*at).byProperty;
+        const auto list = byProperty.find(property);
+        if (list != byProperty.end() && !list->second.empty()) return &list->second.front();
+        if (!isInherited(property)) return nullptr;
+    }
+    return nullptr;
+}
+
+Styles::Element Styles::rootOf(Element element) const {
+    while (const std::optional<Element> parent = rules_.elements().parent(element))
+        element = *parent;
+    return element;
+}
+
+/// What 1ch, 1ex, 1cap or 1ic is for an element, or for the root with `r` before the unit.
+std::optional<Line> Styles::fontUnit(Element element, std::string_view unit) {
+    if (!fonts) return std::nullopt;
+    double FontMeasures::*measure = nullptr;
+    const std::string_view own = unit.starts_with("r") ? unit.substr(1) : unit;
+    if (own == "ch") measure = &FontMeasures::zero;
+    if (own == "ex") measure = &FontMeasures::xHeight;
+    if (own == "cap") measure = &FontMeasures::capHeight;
+    if (own == "ic") measure = &FontMeasures::ideograph;
+    if (measure == nullptr) return std::nullopt;
+    usedFonts_ = true;
+    if (own != unit) element = rootOf(element);
+    const FontMeasures found =
+        fonts(value(element, "font-family"), value(element, "font-weight"), value(element, "font-style"));
+    return times(fontSize(element), found.*measure);
 }
 
 const Styles::Longhands& Styles::of(Element element) {
@@ -73,7 +151,7 @@ const Styles::Longhands& Styles::of(Element element) {
     Longhands& longhands = known->second;
     if (!isNew) return longhands;
     for (const Applying& applying : rules_.atRest(element)) {
-        if (!applies(applying) || !isUnderstood(*applying.declaration)) continue;
+        if (!applies(applying, element) || !isUnderstood(*applying.declaration)) continue;
         const Declaration& declaration = *applying.declaration;
         if (declaration.property.starts_with("--")) {
             longhands.byProperty[declaration.property].push_back(applying);
@@ -228,10 +306,9 @@ CalculationBasis Styles::basisFor(Element element) {
     basis.most = most_;
     basis.allUnits = true;
     basis.em = fontSize(element);
-    Element root = element;
-    while (const std::optional<Element> parent = rules_.elements().parent(root))
-        root = *parent;
-    basis.root = fontSize(root);
+    basis.root = fontSize(rootOf(element));
+    basis.container = containerOf(element, {}).value_or(Line{0, 1});
+    basis.fontUnit = [this, element](std::string_view unit) { return fontUnit(element, unit); };
     return basis;
 }
 
@@ -241,10 +318,7 @@ std::optional<Line> Styles::lengthOf(Element element, const std::string& text,
     basis.percentage = percentage;
     if (lowered(text).find("lh") != std::string::npos) {
         basis.line = lineHeight(element);
-        Element root = element;
-        while (const std::optional<Element> parent = rules_.elements().parent(root))
-            root = *parent;
-        basis.rootLine = lineHeight(root);
+        basis.rootLine = lineHeight(rootOf(element));
     }
     const std::optional<Calculated> value = calculate(text, basis, problems);
     if (!value) return std::nullopt;
@@ -289,10 +363,13 @@ Line Styles::fontSize(Element element) {
             basis.allUnits = true;
             basis.em = outer;
             basis.percentage = outer;
-            Element root = element;
-            while (const std::optional<Element> above = rules_.elements().parent(root))
-                root = *above;
+            const Element root = rootOf(element);
             if (root != element) basis.root = fontSize(root);
+            basis.container = containerOf(element, {}).value_or(Line{0, 1});
+            // Font units of font-size are those of the parent. CSS Values 4 § 6.1.1.
+            basis.fontUnit = [this, element = parent.value_or(element)](std::string_view unit) {
+                return fontUnit(element, unit);
+            };
             const std::optional<Calculated> value = calculate(word, basis, problems);
             size = value && !value->isNumber ? first(value->length) : outer;
         }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <span>
 #include <string_view>
+#include <vector>
 
 #include "markup/neutral_values.h"
 
@@ -23,7 +24,8 @@ public:
             {"direction", scope_.project.rightToLeft ? "rtl" : "ltr", markup::neutral::lettering}};
         into(row, markup::rowResets);
         into(row, direction);
-        keepMargins(row);
+        const auto rule = std::ranges::find(rules_, row, &Rule::selector);
+        if (rule != rules_.end()) keepMargins(*rule, true);
         into(row, markup::letterResets);
         into(row, markup::motionResets);
         boxes(row, "no extra item in the grid", true);
@@ -65,19 +67,33 @@ private:
     }
 
     /// Keeps the theme's margins above and below the row, which are distances of the page, unless one is
-    /// negative: those make up for gutters that the row does not have.
-    void keepMargins(const std::string& row) {
-        if (themeUnknown_ || scope_.given->rowMarginsAreNegative()) return;
-        const auto rule = std::ranges::find(rules_, row, &Rule::selector);
-        if (rule == rules_.end()) return;
-        const auto margin = std::ranges::find(rule->declarations, "margin", &Declaration::property);
-        if (margin == rule->declarations.end()) return;
-        Declaration right = *margin;
-        margin->property = "margin-left";
-        margin->value = "auto";
-        right.property = "margin-right";
-        right.value = "auto";
-        rule->declarations.insert(std::next(margin), std::move(right));
+    /// negative: that makes up for gutters that the row does not have. `isRow`: the rule is that of the row,
+    /// which has a font size of its own.
+    void keepMargins(Rule& rule, bool isRow) const {
+        if (themeUnknown_) return;
+        const std::string across = isRow ? "auto" : "0";
+        const auto margin = std::ranges::find(rule.declarations, "margin", &Declaration::property);
+        if (margin == rule.declarations.end()) return;
+        std::vector<Declaration> sides;
+        const auto add = [&](const char* property, const std::string& value) {
+            sides.push_back(*margin);
+            sides.back().property = property;
+            sides.back().value = value;
+        };
+        const GivenSheet& given = *scope_.given;
+        if (given.isMarginAboveNegative() && given.isMarginBelowNegative()) return;
+        if (given.isMarginAboveNegative())
+            add("margin-top", "0");
+        else if (isRow && given.marginAbove())
+            add("margin-top", *given.marginAbove());
+        if (given.isMarginBelowNegative())
+            add("margin-bottom", "0");
+        else if (isRow && given.marginBelow())
+            add("margin-bottom", *given.marginBelow());
+        add("margin-left", across);
+        add("margin-right", across);
+        const auto at = rule.declarations.erase(margin);
+        rule.declarations.insert(at, sides.begin(), sides.end());
     }
 
     /// Resets for boxes that a theme adds before and after an element.
@@ -127,13 +143,7 @@ private:
     void resetOuter() {
         Rule rule;
         apply(rule, markup::outerResets);
-        if (!themeUnknown_ && !scope_.given->rowMarginsAreNegative()) {
-            const auto margin = std::ranges::find(rule.declarations, "margin", &Declaration::property);
-            Declaration right = *margin;
-            margin->property = "margin-left";
-            right.property = "margin-right";
-            rule.declarations.insert(std::next(margin), std::move(right));
-        }
+        keepMargins(rule, false);
         rules_.push_back(std::move(rule));
         boxes("", "no extra box next to the row", true);
     }

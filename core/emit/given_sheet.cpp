@@ -150,9 +150,12 @@ GivenSheet::GivenSheet(markup::GivenRow row, const project::Project& project, pr
     for (const auto& [role, nodes] : inside)
         inside_[role] = groupsOf(*row_, project, nodes, problems);
     findOwnPictures(project, problems);
-    for (const NodeId node : {row_->row, row_->classElement})
-        for (const char* side : {"margin-top", "margin-bottom"})
-            negativeMargins_ = negativeMargins_ || facts_.canBeNegative(node, side);
+    for (const NodeId node : {row_->row, row_->classElement}) {
+        negativeAbove_ = negativeAbove_ || facts_.canBeNegative(node, "margin-top");
+        negativeBelow_ = negativeBelow_ || facts_.canBeNegative(node, "margin-bottom");
+    }
+    marginAbove_ = facts_.fontRelative(row_->row, "margin-top");
+    marginBelow_ = facts_.fontRelative(row_->row, "margin-bottom");
 }
 
 void GivenSheet::findOwnPictures(const project::Project& project, project::Problems& problems) {

@@ -49,9 +49,14 @@ public:
     /// The pictures with their own ratio or focal point, grouped by these.
     [[nodiscard]] const std::vector<OwnPicture>& ownPictures() const { return ownPictures_; }
     [[nodiscard]] bool knowsTheme() const { return knowsTheme_; }
-    /// True if the theme gives the row, or the element with the class, a negative margin above or below at
-    /// some viewport width.
-    [[nodiscard]] bool rowMarginsAreNegative() const { return negativeMargins_; }
+    /// True if the theme gives the row, or the element with the class, a negative margin above it at some
+    /// viewport width; the same for the margin below.
+    [[nodiscard]] bool isMarginAboveNegative() const { return negativeAbove_; }
+    [[nodiscard]] bool isMarginBelowNegative() const { return negativeBelow_; }
+    /// The theme's margins above and below the row in CSS, if they depend on its font size, which the
+    /// stylesheet sets. Empty if they do not.
+    [[nodiscard]] const std::optional<std::string>& marginAbove() const { return marginAbove_; }
+    [[nodiscard]] const std::optional<std::string>& marginBelow() const { return marginBelow_; }
 
 private:
     GivenSheet(markup::GivenRow row, const project::Project& project, project::Problems& problems);
@@ -65,7 +70,9 @@ private:
     std::map<std::string, std::vector<ElementGroup>> inside_;
     std::vector<OwnPicture> ownPictures_;
     bool knowsTheme_ = false;
-    bool negativeMargins_ = false;
+    bool negativeAbove_ = false;
+    bool negativeBelow_ = false;
+    std::optional<std::string> marginAbove_, marginBelow_;
 };
 
 }  // namespace tenter::emit

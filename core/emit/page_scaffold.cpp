@@ -1,5 +1,6 @@
 #include "emit/page_scaffold.h"
 
+#include <algorithm>
 #include <vector>
 
 #include "emit/escape.h"
@@ -22,12 +23,24 @@ std::string marginOf(project::ContainerPlace place) {
     return place == project::ContainerPlace::Start ? "margin-inline: 0 auto" : "margin-inline: auto 0";
 }
 
-PageDeclarations declarationsOf(const project::PageSettings& page, double readerSize) {
+bool isShifted(const project::Page& page) {
+    return !page.container.shift.isZero() ||
+           std::ranges::any_of(page.ranges, [](const project::PageRange& range) {
+               return range.container.shift && !range.container.shift->isZero();
+           });
+}
+
+/// `shifted`: whether the container is beside its place at some width.
+PageDeclarations declarationsOf(const project::PageSettings& page, double readerSize, bool shifted) {
     const project::Container& container = page.container;
-    return {"font-size: " + page.rootSize.cssFor(readerSize),
-            {"width: " + container.width.css(), "max-width: " + container.maxWidth.css(),
-             marginOf(container.place), "padding: " + sides(container.padding),
-             "background: " + container.background.css()}};
+    PageDeclarations out{"font-size: " + page.rootSize.cssFor(readerSize),
+                         {"width: " + container.width.css(), "max-width: " + container.maxWidth.css(),
+                          marginOf(container.place), "padding: " + sides(container.padding),
+                          "background: " + container.background.css()}};
+    if (shifted)
+        out.container.push_back("position: relative; left: calc(" + units::number(container.shift.percent) +
+                                "% + " + units::number(container.shift.px) + "px)");
+    return out;
 }
 
 /// The media query of a page range: only what differs from the next wider viewports.
@@ -57,7 +70,7 @@ std::string containerClass(const project::Project& project) {
 std::string scaffold(const project::Page& page, const std::string& container) {
     const bool isOpen = !page.ranges.empty() && !page.ranges.back().upTo;
     std::size_t range = page.ranges.size() - (isOpen ? 1 : 0);
-    PageDeclarations wider = declarationsOf(page.settings(range), page.readerSize);
+    PageDeclarations wider = declarationsOf(page.settings(range), page.readerSize, isShifted(page));
     std::string out = "html {\n  " + wider.root + ";\n";
     if (page.scrollbar.always) out += "  overflow-y: scroll;\n";
     out += "}\n\nbody {\n  margin: 0;\n}\n\n." + cssIdentifier(container) + " {\n  box-sizing: border-box;\n";
@@ -65,7 +78,7 @@ std::string scaffold(const project::Page& page, const std::string& container) {
         out += "  " + declaration + ";\n";
     out += "}\n";
     while (range-- > 0) {
-        PageDeclarations here = declarationsOf(page.settings(range), page.readerSize);
+        PageDeclarations here = declarationsOf(page.settings(range), page.readerSize, isShifted(page));
         out += rangeQuery(*page.ranges[range].upTo, here, wider, container);
         wider = std::move(here);
     }

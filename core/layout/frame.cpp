@@ -38,6 +38,8 @@ Frame frameAt(const IntervalPlan& interval, double width) {
         const double spare = frame.pageWidth - frame.containerWidth;
         if (spare > 0) frame.container.x = isLeft ? 0 : spare;
     }
+    const project::Shift& shift = interval.page.containerShift;
+    frame.container.x += shift.percent / 100 * frame.pageWidth + shift.px;
     const Box room{frame.container.x + frame.containerPadding.left, frame.containerPadding.top,
                    frame.containerContentWidth, 0};
     frame.row = centredIn(room, frame.rowWidth, band.rightToLeft);

@@ -73,6 +73,7 @@ struct PagePlan {
     units::RootSize rootSize;
     double readerSize = units::usualReaderSize;  ///< CSS px
     units::Length containerWidth, containerMaxWidth;
+    project::Shift containerShift;
     Lengths containerPadding;
     project::ContainerPlace containerPlace = project::ContainerPlace::Center;
     units::Colour background;  ///< of the container

@@ -281,12 +281,15 @@ void setPage(const ThemePage& around, bool container, project::Page& page, Repor
     if (container) report.found.push_back(around.containerSentence());
 }
 
+std::string measuringPageFor(const project::Project& project, const Tree& page, NodeId row,
+                             const std::vector<PageSheet>& sheets) {
+    return measuringPage(page, row, sheets, static_cast<int>(std::ceil(project.leastWidth)),
+                         static_cast<int>(std::floor(project.mostWidth)));
+}
+
 /// Measures the page in a browser and corrects what was read from its CSS.
-void measure(ThemePage& around, const Tree& page, NodeId row, const std::vector<PageSheet>& sheets,
-             const project::Project& project, const PageToAdopt& asked, Report& report) {
-    const std::optional<std::string> posted =
-        asked.browse(measuringPage(page, row, sheets, static_cast<int>(std::ceil(project.leastWidth)),
-                                   static_cast<int>(std::floor(project.mostWidth))));
+void measure(ThemePage& around, const std::string& html, const Browse& browse, Report& report) {
+    const std::optional<std::string> posted = browse(html);
     const auto measured = posted ? readMeasured(*posted) : std::nullopt;
     if (!measured) {
         report.cautions.emplace_back(
@@ -295,6 +298,8 @@ void measure(ThemePage& around, const Tree& page, NodeId row, const std::vector<
     }
     if (correct(around, *measured)) return;
     around.cautions.clear();
+    around.notes.clear();
+    around.unread.clear();
     report.found.emplace_back(
         "A browser confirms the container and the root font size at every whole viewport width.");
 }
@@ -322,15 +327,20 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     const PageStyles styles(sheets);
     const std::string theme = styles.affecting(whole, found->pageRow);
     std::optional<ThemePage> around;
-    if (!theme.empty())
-        around =
-            themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth, project.mostWidth);
-    if (around && page.browse)
-        measure(*around, whole, rowOnPage(whole, *found), sheets, project, page, report);
+    // A whole page says where its row is, even if none of its rules affects the row.
+    if (!theme.empty() || (!page.theme && !sheets.empty()))
+        around = themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth,
+                           project.mostWidth, styles.names());
+    std::string measuring;
+    if (around && (page.browse || page.wantsMeasuringPage))
+        measuring = measuringPageFor(project, whole, rowOnPage(whole, *found), sheets);
+    if (around && page.browse) measure(*around, measuring, page.browse, report);
     std::optional<Adopted> adopted = Adopter(project, page, std::move(*found), report, problems).adopted();
     if (!adopted) return std::nullopt;
     project::Given& given = *adopted->project.row().given;
     if (page.theme || !theme.empty()) given.theme = theme;
+    given.unread = around ? around->unread : std::vector<std::string>();
+    if (given.unread.size() > project::mostUnread) given.unread.resize(project::mostUnread);
     if (theme.empty()) {
         // A row without its stylesheets says nothing about its theme, so the project's theme stays.
         report.found.push_back(given.theme.empty()
@@ -340,11 +350,14 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
         if (page.theme && !isBlank(*page.theme))
             report.cautions.emplace_back(
                 "No rule of the theme's CSS affects the row. Check that it is the right CSS.");
-    } else {
+    }
+    if (around) {
         setPage(*around, !page.theme || hasContainer(keptTree, classElement), adopted->project.page, report);
-        report.cautions.insert(report.cautions.end(), around->cautions.begin(), around->cautions.end());
+        for (const auto* sentences : {&around->cautions, &around->notes})
+            report.cautions.insert(report.cautions.end(), sentences->begin(), sentences->end());
     }
     adopted->report = report.lines();
+    if (page.wantsMeasuringPage) adopted->measuringPage = std::move(measuring);
     return adopted;
 }
 

@@ -30,6 +30,8 @@ struct PageToAdopt {
     std::optional<std::string> theme = {};
     /// Measures the container and the root size in a browser; unset: they are only read from the CSS.
     Browse browse = {};
+    /// True to get the page with which a browser can measure them later.
+    bool wantsMeasuringPage = false;
 };
 
 /// The result of an import.
@@ -37,6 +39,7 @@ struct Adopted {
     project::Project project;
     std::vector<std::string>
         report;  ///< one sentence each: first what to check (`Warning: …`), then what was found
+    std::string measuringPage;  ///< if wanted and if the page has CSS for the row: see markup::measuringPage
 };
 
 /// The project with the row of the page. Replaced are: `given`, the cards, language and direction, the

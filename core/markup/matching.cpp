@@ -63,7 +63,8 @@ bool TreeElements::isEmpty(Element element) const {
     return tree_[static_cast<NodeId>(element)].firstChild == noNode;
 }
 
-KeptElements::KeptElements(const Tree& tree) : TreeElements(tree), chain_(tree.size()) {
+KeptElements::KeptElements(const Tree& tree, bool assumes)
+    : TreeElements(tree), assumes_(assumes), chain_(tree.size()) {
     // The chain: below the body each element is an only child. The last of them, the row, may have one card.
     NodeId at = tree.isEmpty() ? noNode : tree.body();
     while (at != noNode) {

@@ -34,10 +34,13 @@ private:
 /// The elements of a tree that has only the chain of ancestors of a row, without their siblings.
 class KeptElements final : public TreeElements {
 public:
-    explicit KeptElements(const Tree& tree);
+    /// `assumes`: whether selectors match that could match with the siblings that are missing.
+    explicit KeptElements(const Tree& tree, bool assumes = true);
     [[nodiscard]] bool knowsSiblings(Element element) const override;
+    [[nodiscard]] bool assumesSiblings() const override { return assumes_; }
 
 private:
+    bool assumes_;
     std::vector<bool> chain_;  ///< by node: true for the row and its ancestors
 };
 

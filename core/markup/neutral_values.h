@@ -129,9 +129,10 @@ inline constexpr Neutral textResets[] = {
     {"rotate", "none", neutral::place},
     {"text-box", "normal", neutral::heights},
 };
-/// A transition of lengths would lag behind the width of the page.
+/// A transition of lengths would lag behind the width of the page, and an animation can change boxes.
 inline constexpr Neutral motionResets[] = {
     {"transition", "none", "overrides the theme's transition of all properties"},
+    {"animation", "none", "overrides the theme's animation"},
 };
 /// For the first letter or line of a text, which themes enlarge.
 inline constexpr Neutral firstResets[] = {

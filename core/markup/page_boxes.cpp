@@ -5,6 +5,7 @@
 
 #include "css/ascii.h"
 #include "css/longhands.h"
+#include "markup/page_grid.h"
 #include "project/wording.h"
 
 namespace tenter::markup {
@@ -39,6 +40,49 @@ void PageBoxes::say(NodeId node, const std::string& what) {
                      ". Check the container in the project.");
 }
 
+/// Says of a property with its value where it is set: `max-width: 60vh (look.css:12)`.
+std::string PageBoxes::written(NodeId node, const std::string& property) {
+    const std::string value = styles_.value(node, property);
+    std::string text = property + ": " + (value.size() > 80 ? value.substr(0, 80) + "…" : value);
+    const css::Applying* winner = styles_.winner(node, property);
+    if (winner == nullptr || winner->origin == css::Origin::Browser) return text;
+    if (winner->rule == nullptr) return text + " (in its style attribute)";
+    const std::string name =
+        winner->rule->source < sheetNames_.size() ? sheetNames_[winner->rule->source] : "";
+    const std::string line = std::to_string(winner->rule->line);
+    return text + (name.empty() ? " (line " + line + " of a style element)" : " (" + name + ":" + line + ")");
+}
+
+void PageBoxes::sayUnsupported(NodeId node, const std::string& property) {
+    say(node, "has " + written(node, property) + ", which is not supported");
+}
+
+/// A length; 0 for keywords, and, with a caution, for what is not read.
+Line PageBoxes::lengthOf(NodeId node, const std::string& property, const Line& percentage) {
+    const std::size_t problems = styles_.problems.size();
+    const std::optional<Line> length = styles_.length(node, property, percentage, "0");
+    if (!length && styles_.problems.size() > problems) sayUnsupported(node, property);
+    return length.value_or(Line{});
+}
+
+/// Properties of an element around the row that move or size it in ways that are not computed.
+void PageBoxes::sayWhatMoves(NodeId node) {
+    const std::string columns = styles_.value(node, "column-count");
+    const std::string columnWidth = styles_.value(node, "column-width");
+    if (!isIn(columns, {"", "auto"}) || !isIn(columnWidth, {"", "auto"}))
+        say(node, "has columns, so the width that it gives the row is not known");
+    if (!isIn(styles_.value(node, "zoom"), {"", "1", "normal", "100%"})) sayUnsupported(node, "zoom");
+    if (!isIn(styles_.value(node, "writing-mode"), {"", "horizontal-tb", "lr", "lr-tb", "rl"}))
+        sayUnsupported(node, "writing-mode");
+    for (const char* property : {"transform", "translate", "scale", "rotate"})
+        if (!isIn(styles_.value(node, property), {"", "none"})) sayUnsupported(node, property);
+    const std::string position = styles_.value(node, "position");
+    if (isIn(position, {"relative", "sticky"}))
+        for (const char* side : {"left", "right"})
+            if (!isIn(styles_.value(node, side), {"", "auto", "0", "0px"}) && position == "relative")
+                sayUnsupported(node, side);
+}
+
 PageBoxes::Context PageBoxes::contextOf(NodeId node) {
     const std::string display = styles_.value(node, "display");
     if (isIn(display, {"grid", "inline-grid"})) return Context::Grid;
@@ -57,11 +101,9 @@ PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain) {
         box = within(box, node, context, parent);
         context = contextOf(node);
         parent = node;
-        if (!styles_.value(node, "column-count").empty() && styles_.value(node, "column-count") != "auto")
-            say(node, "has columns, so the width that it gives the row is not known");
-        const std::string zoom = styles_.value(node, "zoom");
-        if (!isIn(zoom, {"", "1", "normal", "100%"}))
-            say(node, "has zoom: " + zoom + ", which is not supported");
+        sayWhatMoves(node);
+        if (isIn(styles_.value(node, "container-type"), {"inline-size", "size"}))
+            styles_.setContainer(node, box.width);
     }
     return box;
 }
@@ -73,14 +115,12 @@ css::Line PageBoxes::borderOf(NodeId node, const std::string& side) {
     if (width == "thin") return {1, 0};
     if (isIn(width, {"", "medium"})) return {3, 0};
     if (width == "thick") return {5, 0};
-    return styles_.lengthOf(node, width, std::nullopt).value_or(Line{});
+    return lengthOf(node, "border-" + side + "-width", {});
 }
 
 PageBoxes::Edges PageBoxes::edgesOf(NodeId node, const Line& percentage) {
     Edges edges;
-    const auto read = [&](const std::string& property) {
-        return styles_.length(node, property, percentage, "0").value_or(Line{});
-    };
+    const auto read = [&](const std::string& property) { return lengthOf(node, property, percentage); };
     edges.autoLeft = styles_.value(node, "margin-left") == "auto";
     edges.autoRight = styles_.value(node, "margin-right") == "auto";
     edges.marginLeft = read("margin-left");
@@ -98,9 +138,9 @@ std::optional<Line> PageBoxes::sizeOf(NodeId node, const std::string& property, 
     if (!size) {
         const std::string value = styles_.value(node, property);
         if (styles_.problems.size() > problems)
-            say(node, "has " + property + ": " + value + ", which is not supported");
-        else if (isIn(value, {"min-content", "max-content"}))
-            say(node, "has " + property + ": " + value + ", so its width depends on its content");
+            sayUnsupported(node, property);
+        else if (isIn(value, {"min-content", "max-content", "fit-content"}))
+            say(node, "has " + written(node, property) + ", so its width depends on its content");
         return std::nullopt;
     }
     if (styles_.value(node, "box-sizing") != "border-box") return size;
@@ -140,6 +180,57 @@ double PageBoxes::alignmentOf(const std::string& value) const {
     return value.find("end") != std::string::npos ? 1 : 0;
 }
 
+/// The room that floats before a float take on its line, at its side. Empty if it is not known.
+std::optional<Line> PageBoxes::besideFloats(NodeId node, const PageBox& outer, const Line& content,
+                                            const Edges& edges, bool toRight) {
+    const auto sideOf = [&](NodeId one) {
+        const std::string side = styles_.value(one, "float");
+        return isIn(side, {"right", "inline-end"}) ? 1 : isIn(side, {"left", "inline-start"}) ? -1 : 0;
+    };
+    const int side = toRight ? 1 : -1;
+    Line taken;
+    Line opposite;
+    for (const NodeId child : inFlow(tree_[node].parent)) {
+        if (child == node) break;
+        const int own = sideOf(child);
+        const std::string clear = styles_.value(child, "clear");
+        if (own == 0) {
+            // Floats before a block in the flow can reach past it.
+            if (at(taken) > 0.02 || at(opposite) > 0.02) return std::nullopt;
+            continue;
+        }
+        const Edges around = edgesOf(child, outer.width);
+        const std::optional<Line> width = sizeOf(child, "width", outer.width, around);
+        if (!width) return std::nullopt;
+        const Line size = limited(child, *width, outer.width, around) + around.insideLeft +
+                          around.insideRight + around.marginLeft + around.marginRight;
+        if (!isIn(clear, {"", "none"}) || at(taken + opposite + size - outer.width) > 0.02)
+            taken = opposite = Line{};
+        (own == side ? taken : opposite) = (own == side ? taken : opposite) + size;
+    }
+    const Line size = content + edges.insideLeft + edges.insideRight + edges.marginLeft + edges.marginRight;
+    if (!isIn(styles_.value(node, "clear"), {"", "none"})) return Line{};
+    return at(taken + opposite + size - outer.width) > 0.02 ? Line{} : taken;
+}
+
+/// Where a box in a line is: 0 at the start, 0.5 in the centre, 1 at the end.
+double PageBoxes::inLine(NodeId node, NodeId parent) {
+    for (NodeId child = tree_[parent].firstChild; child != noNode; child = tree_[child].next) {
+        if (child == node) continue;
+        const bool isText = tree_[child].isText();
+        const std::string display = isText ? "" : styles_.value(child, "display");
+        const bool isInline = isText ? !isBlank(tree_[child].text)
+                                     : isIn(display, {"", "inline"}) || display.starts_with("inline-");
+        if (isInline) say(node, "is in a line with other content, so its place is not known");
+    }
+    const std::string align = styles_.value(parent, "text-align");
+    const bool rightToLeft = styles_.value(parent, "direction") == "rtl";
+    if (align.find("center") != std::string::npos) return 0.5;
+    if (isIn(align, {"left", "-webkit-left"})) return rightToLeft ? 1 : 0;
+    if (isIn(align, {"right", "-webkit-right"})) return rightToLeft ? 0 : 1;
+    return align == "end" ? 1 : 0;
+}
+
 PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, NodeId parent) {
     const std::string position = styles_.value(node, "position");
     if (isIn(position, {"absolute", "fixed"}))
@@ -171,13 +262,15 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
         content = outer.width - edges.marginLeft - edges.marginRight - edges.insideLeft - edges.insideRight;
     content = limited(node, *content, outer.width, edges);
     if (floats) {
-        const Line size =
-            *content + edges.insideLeft + edges.insideRight + edges.marginLeft + edges.marginRight;
-        if (at(outer.width - size) > 0.5 && tree_[node].parent != noNode &&
-            tree_.elementChildren(tree_[node].parent).size() > 1)
-            say(node, "floats next to other elements, so its place is not known");
-        alignment = floating == "right" ? 1 : 0;
+        const bool toRight = floating == "right" || floating == "inline-end";
+        const std::optional<Line> beside = besideFloats(node, outer, *content, edges, toRight);
+        if (!beside) say(node, "floats next to other elements, so its place is not known");
+        const Line room = outer.width - beside.value_or(Line{});
+        PageBox free{toRight ? outer.left : outer.left + beside.value_or(Line{}), room};
+        return placed(free, node, *content, edges, toRight ? 1 : 0);
     }
+    if (display.starts_with("inline") && context == Context::Block && parent != noNode)
+        alignment = inLine(node, parent);
     return placed(outer, node, *content, edges, alignment);
 }
 
@@ -188,11 +281,19 @@ std::vector<NodeId> PageBoxes::inFlow(NodeId parent) {
         if (isIn(styles_.value(child, "position"), {"absolute", "fixed"})) continue;
         found.push_back(child);
     }
+    // CSS Flexbox 1 § 5.4.
+    const auto orderOf = [&](NodeId child) {
+        css::Problems ignored;
+        const std::string order = styles_.value(child, "order");
+        const auto value = order.empty() ? std::nullopt : css::calculate(order, {}, ignored);
+        return value && value->isNumber ? value->number : 0.0;
+    };
+    std::ranges::stable_sort(found, {}, orderOf);
     return found;
 }
 
 Line PageBoxes::gapOf(NodeId node, const Line& percentage) {
-    return styles_.length(node, "column-gap", percentage, "0").value_or(Line{});
+    return lengthOf(node, "column-gap", percentage);
 }
 
 /// The flex base size with margins. CSS Flexbox 1 § 9.2.
@@ -244,6 +345,8 @@ PageBox PageBoxes::inFlexRow(const PageBox& outer, NodeId node, NodeId parent) {
         known = known && (item.isKnown || (line.size() == 1 && item.grow > 0));
     }
     const Line free = outer.width - taken;
+    if (line.size() > 1 && !wraps && at(free) < -0.02)
+        say(node, "is in a flex container that is too narrow for its elements");
     if (!known) say(node, "is in a flex container next to elements whose width depends on their content");
     Line before;
     Line content = outer.width - around;
@@ -264,156 +367,59 @@ PageBox PageBoxes::inFlexRow(const PageBox& outer, NodeId node, NodeId parent) {
         alignment = 0;
     }
     if (line.size() == 1) return placed(outer, node, content, edges, alignment);
-    const bool rightToLeft = styles_.value(parent, "direction") == "rtl";
+    const bool reversed = styles_.value(parent, "flex-direction") == "row-reverse";
+    const bool rightToLeft = (styles_.value(parent, "direction") == "rtl") != reversed;
     if (rightToLeft)
         return {outer.left + outer.width - before - edges.marginRight - edges.insideRight - content, content};
     return {outer.left + before + edges.marginLeft + edges.insideLeft, content};
 }
 
-/// The columns of a grid; empty if a width depends on content. CSS Grid 2 § 7.2, § 12.
-std::optional<std::vector<Line>> PageBoxes::columnsOf(NodeId grid, const Line& whole, const Line& gap) {
-    struct Track {
-        Line least;
-        Line most;         ///< the same as `least` for a fixed track
-        double share = 0;  ///< of what is left, in fr
-        bool grows = false;
-    };
-    std::vector<Track> tracks;
-    const auto lengthIn = [&](const std::string& word) { return styles_.lengthOf(grid, word, whole); };
-    const auto shareIn = [](const std::string& word) {
-        css::Problems ignored;
-        const bool isShare = word.size() > 2 && word.ends_with("fr");
-        const auto value =
-            isShare ? css::calculate(word.substr(0, word.size() - 2), {}, ignored) : std::nullopt;
-        return value && value->isNumber ? value->number : 0.0;
-    };
-    const auto inside = [](const std::string& word) {
-        const std::size_t open = word.find('(');
-        return word.substr(open + 1, word.rfind(')') - open - 1);
-    };
-    const auto add = [&](const std::string& word) {
-        Track track;
-        if (word.starts_with("[")) return true;
-        if (word.starts_with("minmax(")) {
-            const std::string both = inside(word);
-            const std::size_t comma = both.find(',');
-            if (comma == std::string::npos) return false;
-            const std::string least(css::trimmed(std::string_view(both).substr(0, comma)));
-            const std::string most(css::trimmed(std::string_view(both).substr(comma + 1)));
-            const auto from = lengthIn(least);
-            if (!from) return false;
-            track.least = *from;
-            track.share = shareIn(most);
-            track.grows = true;
-            const auto to = track.share > 0 ? std::optional(whole) : most == "auto" ? whole : lengthIn(most);
-            if (!to) return false;
-            track.most = *to;
-        } else if (const double share = shareIn(word); share > 0) {
-            track.share = share;
-            track.grows = true;
-        } else if (word == "auto") {
-            track.most = whole;
-            track.grows = true;
-        } else if (const auto length = lengthIn(word)) {
-            track.least = track.most = *length;
-        } else {
-            return false;
-        }
-        tracks.push_back(track);
-        return true;
-    };
-    const std::size_t problems = styles_.problems.size();
-    for (const std::string& word : css::valueParts(styles_.value(grid, "grid-template-columns"))) {
-        if (word == "none") continue;
-        if (!word.starts_with("repeat(")) {
-            if (!add(word)) return std::nullopt;
-            continue;
-        }
-        const std::string both = inside(word);
-        const std::size_t comma = both.find(',');
-        css::Problems ignored;
-        const auto count =
-            comma == std::string::npos ? std::nullopt : css::calculate(both.substr(0, comma), {}, ignored);
-        if (!count || !count->isNumber || count->number < 1 || count->number > 100) return std::nullopt;
-        for (int i = 0; i < static_cast<int>(count->number); ++i)
-            for (const std::string& one : css::valueParts(std::string_view(both).substr(comma + 1)))
-                if (!add(one)) return std::nullopt;
-    }
-    if (tracks.empty()) return std::vector<Line>{whole};
-    Line left = whole - static_cast<double>(tracks.size() - 1) * gap;
-    double shares = 0;
-    std::size_t growing = 0;
-    for (const Track& track : tracks) {
-        shares += track.share;
-        if (track.share == 0) left = left - track.least;
-        growing += track.grows && track.share == 0 ? 1U : 0U;
-    }
-    // Several tracks that grow share what is left by their content.
-    const bool isAuto = shares == 0 && growing > 0;
-    if ((isAuto && growing > 1) || (shares > 0 && growing > 0)) return std::nullopt;
-    std::vector<Line> columns;
-    for (const Track& track : tracks) {
-        Line width = track.least;
-        if (track.share > 0)
-            width =
-                styles_.larger(track.least, track.share / std::max(1.0, shares) * styles_.larger(left, {}));
-        else if (track.grows)
-            width = styles_.larger(track.least,
-                                   styles_.smaller(track.most, track.least + styles_.larger(left, {})));
-        columns.push_back(width);
-    }
-    styles_.problems.resize(problems);
-    return columns;
-}
-
 /// The cell of a grid item; empty if it is not known.
 std::optional<PageBox> PageBoxes::cellOf(const PageBox& outer, NodeId node, NodeId parent) {
     const Line gap = gapOf(parent, outer.width);
-    const auto columns = columnsOf(parent, outer.width, gap);
-    if (!columns) return std::nullopt;
-    const auto count = static_cast<int>(columns->size());
-    const std::string areas = styles_.value(parent, "grid-template-areas");
-    if (count > 1 && !isIn(areas, {"", "none"})) return std::nullopt;
-    // Items without a place follow each other; every one before must have none, too.
-    const auto placeOf = [&](NodeId child) {
-        std::string place = styles_.value(child, "grid-column");
-        if (place.empty()) place = styles_.value(child, "grid-column-start");
-        return place;
-    };
-    int first = 0;
-    int span = 1;
-    const std::string place = placeOf(node);
-    if (isIn(place, {"", "auto"})) {
-        for (const NodeId child : inFlow(parent)) {
-            if (child == node) break;
-            if (!isIn(placeOf(child), {"", "auto"}) && count > 1) return std::nullopt;
-            ++first;
+    const std::size_t problems = styles_.problems.size();
+    const auto grid = gridTemplateOf(
+        styles_.value(parent, "grid-template-columns"), styles_.value(parent, "grid-template-areas"),
+        outer.width, [&](const std::string& text) { return styles_.lengthOf(parent, text, outer.width); });
+    if (!grid) return std::nullopt;
+    styles_.problems.resize(problems);
+    const std::size_t count = grid->tracks.size();
+    std::vector<bool> isEmpty(count, true);
+    std::optional<GridPlace> own;
+    std::size_t before = 0;  // items without a place that come before the element
+    bool allAutomatic = true;
+    bool isPast = false;
+    for (const NodeId child : inFlow(parent)) {
+        const auto place = gridPlaceOf(styles_.value(child, "grid-column-start"),
+                                       styles_.value(child, "grid-column-end"), *grid);
+        if (child == node) {
+            own = place;
+            isPast = true;
         }
-        first %= count;
-    } else {
-        const std::vector<std::string> words = css::valueParts(place);
-        const auto lineOf = [&](const std::string& word) {
-            css::Problems ignored;
-            const auto value = css::calculate(word, {}, ignored);
-            if (!value || !value->isNumber || value->number == 0) return 0;
-            const int line = static_cast<int>(value->number);
-            return line > 0 ? line : count + 2 + line;
-        };
-        const int from = lineOf(words.front());
-        int to = from + 1;
-        if (words.size() == 3 && words[1] == "/") to = lineOf(words[2]);
-        if (words.size() == 4 && words[1] == "/" && words[2] == "span") to = from + lineOf(words[3]);
-        if (from < 1 || to <= from || to > count + 1) return std::nullopt;
-        first = from - 1;
-        span = to - from;
+        if (place)
+            std::fill(isEmpty.begin() + (place->from - 1), isEmpty.begin() + (place->to - 1), false);
+        else if (count > 1)
+            isEmpty.assign(count, false);
+        allAutomatic = allAutomatic && (place.has_value() == false);
+        if (!isPast) ++before;
     }
+    if (!own) {
+        // Items without a place follow each other; every one before must have none, too.
+        const std::string span =
+            styles_.value(node, "grid-column-start") + styles_.value(node, "grid-column-end");
+        if (count > 1 && (!allAutomatic || span.find("span") != std::string::npos)) return std::nullopt;
+        const int first = static_cast<int>(before % count) + 1;
+        own = GridPlace{first, first + 1};
+    }
+    const auto columns = gridColumns(*grid, outer.width, gap, isEmpty, styles_);
+    if (!columns) return std::nullopt;
     PageBox cell{outer.left, {}};
-    for (int i = 0; i < first + span; ++i) {
+    for (int i = 0; i < own->to - 1; ++i) {
         const Line& width = (*columns)[static_cast<std::size_t>(i)];
-        if (i < first)
+        if (i < own->from - 1)
             cell.left = cell.left + width + gap;
         else
-            cell.width = cell.width + width + (i > first ? gap : Line{});
+            cell.width = cell.width + width + (i >= own->from ? gap : Line{});
     }
     if (styles_.value(parent, "direction") == "rtl")
         cell.left = 2 * outer.left + outer.width - cell.left - cell.width;

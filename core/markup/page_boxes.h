@@ -23,8 +23,10 @@ struct PageBox {
 /// with a sentence in `cautions`.
 class PageBoxes {
 public:
-    PageBoxes(const Tree& tree, css::Styles& styles, double middle, std::set<std::string>& cautions)
-        : tree_(tree), styles_(styles), middle_(middle), cautions_(cautions) {}
+    /// `middle`: a width inside the interval. `sheetNames`: the names of the sources of the page's rules.
+    PageBoxes(const Tree& tree, css::Styles& styles, double middle, std::set<std::string>& cautions,
+              const std::vector<std::string>& sheetNames)
+        : tree_(tree), styles_(styles), middle_(middle), cautions_(cautions), sheetNames_(sheetNames) {}
 
     /// The content box of the last element of `chain`, which starts at the root.
     PageBox contentBox(const std::vector<NodeId>& chain);
@@ -46,9 +48,10 @@ private:
     PageBox within(const PageBox& outer, NodeId node, Context context, NodeId parent);
     PageBox inFlexRow(const PageBox& outer, NodeId node, NodeId parent);
     PageBox inGrid(const PageBox& outer, NodeId node, NodeId parent);
-    std::optional<std::vector<css::Line>> columnsOf(NodeId grid, const css::Line& whole,
-                                                    const css::Line& gap);
     std::optional<PageBox> cellOf(const PageBox& outer, NodeId node, NodeId parent);
+    std::optional<css::Line> besideFloats(NodeId node, const PageBox& outer, const css::Line& content,
+                                          const Edges& edges, bool toRight);
+    double inLine(NodeId node, NodeId parent);
     PageBox placed(const PageBox& outer, NodeId node, css::Line content, const Edges& edges,
                    double alignment);
     [[nodiscard]] Context contextOf(NodeId node);
@@ -63,12 +66,17 @@ private:
     [[nodiscard]] css::Line gapOf(NodeId node, const css::Line& percentage);
     [[nodiscard]] double alignmentOf(const std::string& value) const;
     [[nodiscard]] double at(const css::Line& line) const { return line.atZero + line.perPx * middle_; }
+    [[nodiscard]] css::Line lengthOf(NodeId node, const std::string& property, const css::Line& percentage);
     void say(NodeId node, const std::string& what);
+    void sayUnsupported(NodeId node, const std::string& property);
+    void sayWhatMoves(NodeId node);
+    [[nodiscard]] std::string written(NodeId node, const std::string& property);
 
     const Tree& tree_;
     css::Styles& styles_;
     double middle_;
     std::set<std::string>& cautions_;
+    const std::vector<std::string>& sheetNames_;
 };
 
 }  // namespace tenter::markup

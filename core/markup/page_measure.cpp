@@ -95,6 +95,7 @@ Placed placedAt(const ThemePage& theme, double width) {
     double start = std::max(0.0, (width - outer) / 2);
     if (container.place == project::ContainerPlace::Start) start = 0;
     if (container.place == project::ContainerPlace::End) start = std::max(0.0, width - outer);
+    start += container.shift.percent / 100 * width + container.shift.px;
     return {start + left, outer - left - right, here.rootSize.atZero + here.rootSize.perPx * width};
 }
 
@@ -228,10 +229,13 @@ bool correct(ThemePage& theme, const std::vector<MeasuredPage>& measured) {
     theme.ranges = rangesOf(pieces, exact);
     theme.ranges.back().upTo = std::numeric_limits<double>::infinity();
     theme.cautions.clear();
+    theme.notes.clear();
+    theme.unread.clear();
     if (content.any) theme.cautions.push_back(content.sentence("width of the container"));
     if (left.any) theme.cautions.push_back(left.sentence("position of the container"));
     if (root.any) theme.cautions.push_back(root.sentence("root font size"));
-    if (!exact) theme.cautions.push_back(inexactPlace());
+    if (!exact) theme.unread.push_back(inexactPlace());
+    theme.cautions.insert(theme.cautions.end(), theme.unread.begin(), theme.unread.end());
     return true;
 }
 

@@ -192,6 +192,14 @@ std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& f
 PageStyles::PageStyles(std::vector<PageSheet> sheets)
     : sheets_(std::move(sheets)), sheet_(sheetFrom(sheets_)) {}
 
+std::vector<std::string> PageStyles::names() const {
+    std::vector<std::string> names;
+    names.reserve(sheets_.size());
+    for (const PageSheet& sheet : sheets_)
+        names.push_back(sheet.name);
+    return names;
+}
+
 std::string PageStyles::affecting(const Tree& page, NodeId row) const {
     const TreeElements elements(page);
     const css::Sheet none;

@@ -44,6 +44,8 @@ public:
     PageStyles& operator=(const PageStyles&) = delete;
 
     [[nodiscard]] const css::Sheet& sheet() const { return sheet_; }
+    /// The names of the sheets; the sources of the rules are numbered like them.
+    [[nodiscard]] std::vector<std::string> names() const;
     /// The rules that match `row`, an element in it or one of its ancestors, as CSS text: one on a line, with
     /// file and line in a comment at its end if the sheet is a file.
     [[nodiscard]] std::string affecting(const Tree& page, NodeId row) const;

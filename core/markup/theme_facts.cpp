@@ -12,6 +12,7 @@
 #include "markup/browser_sheet.h"
 #include "markup/matching.h"
 #include "markup/theme.h"
+#include "units/number.h"
 
 namespace tenter::markup {
 
@@ -22,9 +23,8 @@ struct Shorthand {
     std::string_view longhands;
 };
 
-/// Shorthands that css::longhandsOf does not expand, and logical sides, which count as both physical ones.
-/// CSS Cascade 5 § 3.1, CSS Logical 1.
-constexpr std::array<Shorthand, 30> furtherShorthands{{
+/// Shorthands that css::longhandsOf does not expand. CSS Cascade 5 § 3.1.
+constexpr std::array<Shorthand, 19> furtherShorthands{{
     {"font",
      "font-family font-size font-style font-weight font-stretch font-variant-caps font-variant-ligatures "
      "font-kerning font-feature-settings line-height"},
@@ -43,22 +43,11 @@ constexpr std::array<Shorthand, 30> furtherShorthands{{
     {"text-decoration", "text-decoration-line text-decoration-style text-decoration-color"},
     {"outline", "outline-width outline-style outline-color"},
     {"columns", "column-count column-width"},
-    {"transition", "transition transition-property"},
+    {"transition", "transition transition-property transition-duration"},
+    {"animation", "animation animation-name"},
     {"white-space", "white-space text-wrap-mode"},
     {"text-wrap", "text-wrap-mode text-wrap-style"},
     {"flex-flow", "flex-direction flex-wrap"},
-    {"margin-inline", "margin-left margin-right"},
-    {"margin-inline-start", "margin-left margin-right"},
-    {"margin-inline-end", "margin-left margin-right"},
-    {"margin-block", "margin-top margin-bottom"},
-    {"padding-inline", "padding-left padding-right"},
-    {"padding-inline-start", "padding-left padding-right"},
-    {"padding-inline-end", "padding-left padding-right"},
-    {"padding-block", "padding-top padding-bottom"},
-    {"inline-size", "width"},
-    {"block-size", "height"},
-    {"max-inline-size", "max-width"},
-    {"inset-block", "top bottom"},
 }};
 
 std::string tidied(std::string_view value) {
@@ -94,7 +83,8 @@ bool changesNoLength(const std::string& property, const std::string& value) {
     constexpr std::array<std::string_view, 14> harmless{
         "color",  "background", "border-color", "box-shadow", "text-shadow", "opacity", "transform",
         "filter", "outline",    "fill",         "stroke",     "visibility",  "none",    "text-decoration"};
-    if ((property != "transition" && property != "transition-property") || value.empty()) return false;
+    if (property == "transition-duration" && (value == "0s" || value == "0ms")) return true;
+    if (!property.starts_with("transition") || value.empty()) return false;
     std::string_view rest = value;
     while (true) {
         const std::size_t comma = std::min(rest.find(','), rest.size());
@@ -112,8 +102,29 @@ bool changesNoLength(const std::string& property, const std::string& value) {
     }
 }
 
+/// The longhands of a logical property. Those of both directions count; a value is known if it is the same in
+/// both. Empty for other properties. CSS Logical 1.
+std::vector<css::Longhand> logicalLonghands(const std::string& property, const std::string& value) {
+    if (property.find("inline") == std::string::npos && property.find("block") == std::string::npos)
+        return {};
+    std::vector<css::Longhand> both = css::physicalLonghands(property, value, false);
+    if (both.size() == 1 && both.front().property == property) return {};
+    for (css::Longhand& other : css::physicalLonghands(property, value, true)) {
+        const auto same = std::ranges::find(both, other.property, &css::Longhand::property);
+        if (same == both.end())
+            both.push_back(std::move(other));
+        else if (same->value != other.value)
+            same->value.reset();
+    }
+    for (css::Longhand& longhand : both)
+        if (longhand.value) longhand.value = tidied(*longhand.value);
+    return both;
+}
+
 std::vector<css::Longhand> longhandsIn(const std::string& written, const std::string& value) {
     const std::string property = standardName(written);
+    if (std::vector<css::Longhand> logical = logicalLonghands(property, value); !logical.empty())
+        return logical;
     std::vector<css::Longhand> longhands = css::longhandsOf(property, value);
     for (css::Longhand& longhand : longhands)
         if (longhand.value) longhand.value = tidied(*longhand.value);
@@ -124,7 +135,7 @@ std::vector<css::Longhand> longhandsIn(const std::string& written, const std::st
     const bool isWord = std::ranges::all_of(value, [](char c) { return css::isLetter(c); });
     // `font` resets longhands that it cannot set to their initial values. CSS Fonts 4 § 2.8.
     const auto firstValue = [&](std::string_view longhand) -> std::optional<std::string> {
-        if (property == "transition") return tidied(value);
+        if (property == "transition" || property == "animation") return tidied(value);
         if (property != "font" || isWord) return std::nullopt;
         const bool said = (longhand == "font-variant-caps" && value.find("caps") != std::string::npos) ||
                           (longhand == "font-stretch" && (value.find("condensed") != std::string::npos ||
@@ -253,6 +264,11 @@ ThemeValue ThemeFacts::valueOf(const Subjects& subjects, const std::string& prop
             if (same == wanted.end()) continue;
             if (same->value && !said.value.empty() && *same->value == said.value) continue;
             if (changesNoLength(said.property, said.value)) continue;
+            // A duration alone is for all properties; with a list of properties that list says it.
+            if (said.property == "transition-duration" &&
+                std::ranges::find(all->second, "transition-property", &Declared::property) !=
+                    all->second.end())
+                continue;
             // The browser's own sheet sets no inherited property of elements around a row.
             if (above && said.origin == Origin::Browser) continue;
             found.differs = true;
@@ -278,11 +294,12 @@ ThemeValue ThemeFacts::valueOf(const Subjects& subjects, const std::string& prop
     return found;
 }
 
-bool ThemeFacts::canBeNegative(NodeId node, const std::string& property) const {
+/// Visits the intervals of widths in which no condition changes, until `visit` returns false.
+void ThemeFacts::forIntervals(const css::Elements& elements, NodeId node,
+                              const std::function<bool(css::Styles&, double, double)>& visit) const {
     // All viewports that a project can have.
     constexpr double narrowest = 1;
     constexpr double widest = 10'000;
-    const TreeElements elements(tree_);
     const css::StyleRules rules(elements, browserSheet(), theme_);
     std::vector<css::Elements::Element> chain;
     for (NodeId at = node; at != noNode; at = tree_[at].parent)
@@ -292,13 +309,42 @@ bool ThemeFacts::canBeNegative(NodeId node, const std::string& property) const {
     double from = narrowest;
     for (const double end : ends) {
         css::Styles styles(rules, from, end, false);
-        const auto value = styles.length(node, property, css::Line{0, 1}, "0");
-        if (!styles.problems.empty() && !value) return true;
-        if (value && std::min(value->atZero + value->perPx * from, value->atZero + value->perPx * end) < 0)
-            return true;
+        if (!visit(styles, from, end)) return;
         from = end;
     }
-    return false;
+}
+
+bool ThemeFacts::canBeNegative(NodeId node, const std::string& property) const {
+    bool isNegative = false;
+    for (const bool assumes : {true, false})
+        forIntervals(KeptElements(tree_, assumes), node, [&](css::Styles& styles, double from, double to) {
+            const auto value = styles.length(node, property, css::Line{0, 1}, "0");
+            isNegative = isNegative || (!styles.problems.empty() && !value) ||
+                         (value && std::min(value->atZero + value->perPx * from,
+                                            value->atZero + value->perPx * to) < 0);
+            return !isNegative;
+        });
+    return isNegative;
+}
+
+std::optional<std::string> ThemeFacts::fontRelative(NodeId node, const std::string& property) const {
+    std::optional<css::Line> whole;
+    bool isSame = true;
+    bool isRelative = false;
+    forIntervals(KeptElements(tree_), node, [&](css::Styles& styles, double, double) {
+        const auto value = styles.length(node, property, css::Line{0, 1}, "0");
+        isSame = value && styles.bends().empty() && (!whole || *whole == *value);
+        whole = value;
+        const std::string text = styles.value(node, property);
+        // The stylesheet gives the row the root's font size.
+        const bool isOther = !(styles.fontSize(node) == styles.fontSize(0));
+        for (std::size_t at = text.find("em"); at != std::string::npos; at = text.find("em", at + 1))
+            isRelative = isRelative || (isOther && (at == 0 || text[at - 1] != 'r'));
+        return isSame;
+    });
+    if (!isSame || !isRelative || !whole) return std::nullopt;
+    const std::string px = units::number(whole->atZero) + "px";
+    return whole->perPx == 0 ? px : "calc(" + px + " + " + units::number(whole->perPx * 100) + "vw)";
 }
 
 bool ThemeFacts::affects(const Subjects& subjects) const {

@@ -1,12 +1,16 @@
 // The declarations of a theme for the elements of a row. The stylesheet overrides them only where necessary.
 #pragma once
 
+#include <functional>
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
+#include "css/cascade.h"
+#include "css/elements.h"
 #include "css/rules.h"
 #include "css/selectors.h"
 #include "markup/tree.h"
@@ -46,6 +50,10 @@ public:
                                      const std::string& value, bool inherited) const;
     /// True if a length of the element is negative at some viewport width, or is not known at some.
     [[nodiscard]] bool canBeNegative(NodeId node, const std::string& property) const;
+    /// The value of a length of an element as CSS text in px and vw, if it is relative to the font size of
+    /// the element, if this is not that of the root, and if the value is the same line over all viewport
+    /// widths. Else empty.
+    [[nodiscard]] std::optional<std::string> fontRelative(NodeId node, const std::string& property) const;
     /// True if the theme has any declaration for the subjects.
     [[nodiscard]] bool affects(const Subjects& subjects) const;
 
@@ -64,6 +72,8 @@ private:
     };
     void read(const css::Sheet& sheet, Origin origin, std::string_view source);
     void readAttributes();
+    void forIntervals(const css::Elements& elements, NodeId node,
+                      const std::function<bool(css::Styles&, double from, double to)>& visit) const;
     void add(NodeId node, const std::string& pseudo, const std::string& property, const std::string& value,
              const Declared& how);
 

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "markup/browser_sheet.h"
+#include "markup/font_measures.h"
 #include "markup/matching.h"
 #include "markup/page_boxes.h"
 #include "project/rules.h"
@@ -39,8 +40,12 @@ std::vector<NodeId> around(const Tree& tree, NodeId row) {
 
 class PageReader {
 public:
-    PageReader(const Tree& tree, NodeId row, const css::Sheet& page)
-        : tree_(tree), chain_(around(tree, row)), elements_(tree), rules_(elements_, browserSheet(), page) {
+    PageReader(const Tree& tree, NodeId row, const css::Sheet& page, std::vector<std::string> sheetNames)
+        : tree_(tree),
+          chain_(around(tree, row)),
+          sheetNames_(std::move(sheetNames)),
+          elements_(tree),
+          rules_(elements_, browserSheet(), page) {
         for (const NodeId node : chain_)
             if (const std::string* direction = tree[node].find("dir")) rightToLeft_ = *direction == "rtl";
         elementsAround_.assign(chain_.begin(), chain_.end());
@@ -63,6 +68,7 @@ public:
     }
 
     [[nodiscard]] const std::set<std::string>& cautions() const { return cautions_; }
+    [[nodiscard]] bool usesFonts() const { return usesFonts_; }
     [[nodiscard]] const std::vector<double>& breakpoints() const { return breakpoints_; }
 
 private:
@@ -72,10 +78,11 @@ private:
         constexpr std::size_t most = 400;
         while (upTo - from > shortest && pieces_.size() < most) {
             css::Styles styles(rules_, from, upTo, rightToLeft_);
+            styles.fonts = fonts_;
             PagePiece piece{from, upTo, Line{16, 0}, {}, {255, 255, 255, 255}, rightToLeft_};
             std::set<std::string> cautions;
             if (!chain_.empty()) piece.root = rootOf(styles, cautions);
-            PageBoxes boxes(tree_, styles, (from + upTo) / 2, cautions);
+            PageBoxes boxes(tree_, styles, (from + upTo) / 2, cautions, sheetNames_);
             piece.box = boxes.contentBox(chain_);
             for (const NodeId node : chain_)
                 if (const auto colour = backgroundOf(styles, node)) piece.background = *colour;
@@ -90,6 +97,7 @@ private:
                 continue;
             }
             cautions_.insert(cautions.begin(), cautions.end());
+            usesFonts_ = usesFonts_ || styles.usedFonts();
             pieces_.push_back(piece);
             return;
         }
@@ -111,6 +119,9 @@ private:
 
     const Tree& tree_;
     std::vector<NodeId> chain_;
+    std::vector<std::string> sheetNames_;
+    css::FontLookup fonts_ = fontLookup();
+    bool usesFonts_ = false;
     TreeElements elements_;
     css::StyleRules rules_;
     std::vector<css::Elements::Element> elementsAround_;
@@ -124,10 +135,25 @@ Length inPx(double px) {
     return Length::px(std::abs(px) < 0.005 ? 0 : px);
 }
 
-/// A padding; a container cannot have a negative one.
-Length paddingOf(double px, bool& exact) {
-    exact = exact && px > -0.005;
-    return inPx(std::max(px, 0.0));
+bool isFlat(const Line& line) {
+    return std::abs(line.perPx) < sameSlope;
+}
+
+/// Puts a box with these left and right edges (distances from those of the page) at the side of the page if
+/// it keeps its distance from it; false if it does not.
+bool putAtSide(const PagePiece& piece, const Line& left, const Line& right, project::Container& container) {
+    const bool isLeft = isFlat(left);
+    if (isLeft == isFlat(right)) return false;
+    const Line& width = piece.box.width;
+    const double near = isLeft ? left.atZero : right.atZero;
+    const double beyond = isFlat(width) ? 0 : -width.atZero - near;
+    if (near < -0.005 || beyond < -0.005) return false;
+    container.place =
+        isLeft != piece.rightToLeft ? project::ContainerPlace::Start : project::ContainerPlace::End;
+    container.width = isFlat(width) ? inPx(width.atZero + near) : Length::percent(width.perPx * 100);
+    (isLeft ? container.padding.left : container.padding.right) = inPx(near);
+    if (beyond > 0.005) (isLeft ? container.padding.right : container.padding.left) = inPx(beyond);
+    return true;
 }
 
 /// The container with the content box of `piece`; `exact` becomes false if no container has it.
@@ -138,44 +164,52 @@ project::Container containerOf(const PagePiece& piece, bool& exact) {
     const Line width = piece.box.width;
     const Line right{-left.atZero - width.atZero, 1 - left.perPx - width.perPx};
     const bool even = std::abs(left.perPx - right.perPx) < sameSlope;
-    if (even && std::abs(width.perPx) < sameSlope) {
+    if (even && isFlat(width)) {
         const double lead = left.atZero - right.atZero;
         container.width = Length::px(width.atZero + std::abs(lead));
         if (lead > 0.005) container.padding.left = inPx(lead);
         if (lead < -0.005) container.padding.right = inPx(-lead);
         return container;
     }
-    if (even) {
+    if (even && left.atZero > -0.005 && right.atZero > -0.005) {
         container.width = Length::percent(width.perPx * 100);
-        if (std::abs(left.atZero) > 0.005) container.padding.left = paddingOf(left.atZero, exact);
-        if (std::abs(right.atZero) > 0.005) container.padding.right = paddingOf(right.atZero, exact);
+        if (left.atZero > 0.005) container.padding.left = inPx(left.atZero);
+        if (right.atZero > 0.005) container.padding.right = inPx(right.atZero);
         return container;
     }
-    if (std::abs(left.atZero) < 0.005 && std::abs(right.atZero) < 0.005) {
+    if (!even && std::abs(left.atZero) < 0.005 && std::abs(right.atZero) < 0.005 && left.perPx > -sameSlope &&
+        right.perPx > -sameSlope) {
         container.padding.left = Length::percent(left.perPx * 100);
         container.padding.right = Length::percent(right.perPx * 100);
         return container;
     }
-    // At one side of the page.
-    const bool isLeft = std::abs(left.perPx) < sameSlope;
-    if (isLeft || std::abs(right.perPx) < sameSlope) {
-        const bool isFixed = std::abs(width.perPx) < sameSlope;
-        const double beside = isLeft ? left.atZero : right.atZero;
-        const double beyond = isFixed ? 0 : -width.atZero - beside;
-        container.place =
-            isLeft != piece.rightToLeft ? project::ContainerPlace::Start : project::ContainerPlace::End;
-        container.width = isFixed ? inPx(width.atZero + beside) : Length::percent(width.perPx * 100);
-        (isLeft ? container.padding.left : container.padding.right) = paddingOf(beside, exact);
-        if (std::abs(beyond) > 0.005)
-            (isLeft ? container.padding.right : container.padding.left) = paddingOf(beyond, exact);
+    if (putAtSide(piece, left, right, container)) return container;
+    // Somewhere between: a width and equal paddings, and a shift from the centre.
+    Line outer = width;
+    const double rems = width.atZero / piece.root.atZero;
+    if (!isFlat(piece.root) && piece.root.atZero > 0 && rems > 0 &&
+        std::abs(width.perPx - rems * piece.root.perPx) < sameSlope) {
+        container.width = Length::rem(rems);
+    } else if (isFlat(width)) {
+        container.width = inPx(width.atZero);
+    } else if (width.perPx > 0 && width.atZero < 0.005) {
+        outer.atZero = 0;
+        container.width = Length::percent(width.perPx * 100);
+        container.padding.left = container.padding.right = inPx(-width.atZero / 2);
+    } else if (width.perPx < 0 && width.atZero > 0) {
+        outer.perPx = 0;
+        container.width = inPx(width.atZero);
+        container.padding.left = container.padding.right = Length::percent(-width.perPx * 50);
+    } else {
+        exact = false;
+        container.width = Length::percent(std::max(0.0, width.perPx * 100));
         return container;
     }
-    // Neither in the centre nor at a side: the same width in the centre.
-    exact = false;
-    container.width =
-        std::abs(width.perPx) < sameSlope ? inPx(width.atZero) : Length::percent(width.perPx * 100);
-    if (std::abs(width.perPx) >= sameSlope && std::abs(width.atZero) > 0.005)
-        container.padding.left = container.padding.right = paddingOf(-width.atZero / 2, exact);
+    const double side = (outer.atZero - width.atZero) / 2;
+    const double sidePerPx = (outer.perPx - width.perPx) / 2;
+    const auto tidied = [](double value) { return std::round(value * 1e6) / 1e6; };
+    container.shift.percent = tidied((left.perPx - sidePerPx - (1 - outer.perPx) / 2) * 100);
+    container.shift.px = tidied(left.atZero - side + outer.atZero / 2);
     return container;
 }
 
@@ -222,6 +256,7 @@ project::ContainerChange changed(const project::Container& narrow, const project
     if (narrow.width != wide.width) change.width = narrow.width;
     if (narrow.maxWidth != wide.maxWidth) change.maxWidth = narrow.maxWidth;
     if (narrow.place != wide.place) change.place = narrow.place;
+    if (narrow.shift != wide.shift) change.shift = narrow.shift;
     if (narrow.background != wide.background) change.background = narrow.background;
     for (const auto side : {&project::Sides::left, &project::Sides::right})
         if (narrow.padding.*side != wide.padding.*side)
@@ -282,13 +317,14 @@ std::vector<ThemeRange> rangesOf(const std::vector<PagePiece>& pieces, bool& exa
 }
 
 std::string inexactPlace() {
-    return "The theme puts the row neither in the centre nor at a side of the page. Tenter shows it in the "
-           "centre, with the same width.";
+    return "The content of an element around the row is wider than this element at some viewport widths. "
+           "Tenter shows the row with less width there.";
 }
 
-ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, double narrowest, double widest) {
+ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, double narrowest, double widest,
+                    std::vector<std::string> sheetNames) {
     ThemePage page;
-    PageReader reader(tree, row, sheet);
+    PageReader reader(tree, row, sheet, std::move(sheetNames));
     bool exact = true;
     page.ranges = rangesOf(reader.pieces(narrowest, widest), exact);
     // As many as a project holds; the widest ones, because the narrowest of them reaches down to 0.
@@ -299,6 +335,11 @@ ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, doubl
     page.ranges.back().upTo = endless;
     page.cautions.assign(reader.cautions().begin(), reader.cautions().end());
     if (!exact) page.cautions.push_back(inexactPlace());
+    page.unread = page.cautions;
+    if (reader.usesFonts())
+        page.notes.emplace_back(
+            "The theme has lengths in ch, ex, cap or ic around the row. They depend on the font. Tenter "
+            "assumes the fonts of this computer.");
     page.breakpoints = reader.breakpoints();
     return page;
 }

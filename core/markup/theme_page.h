@@ -39,6 +39,8 @@ struct ThemePage {
     /// Rising; at least one. The last range has no upper end: its `upTo` is infinite.
     std::vector<ThemeRange> ranges;
     std::vector<std::string> cautions;  ///< what could not be read, a sentence each
+    std::vector<std::string> unread;    ///< those of them after which the page can differ from the ranges
+    std::vector<std::string> notes;     ///< what holds only here, such as lengths of an installed font
     std::vector<double> breakpoints;    ///< widths at which a media condition of the theme changes, CSS px
 
     /// The root size in px at wide viewports.
@@ -51,7 +53,9 @@ struct ThemePage {
 };
 
 /// The root size and the container of `row`, the content box of its parent, between two viewport widths
-/// (CSS px). `page` has the rules of the theme, `tree` all elements that they refer to.
-ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& page, double narrowest, double widest);
+/// (CSS px). `page` has the rules of the theme, from sources with these names, `tree` all elements that they
+/// refer to.
+ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& page, double narrowest, double widest,
+                    std::vector<std::string> sheetNames = {});
 
 }  // namespace tenter::markup

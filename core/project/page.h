@@ -17,11 +17,21 @@ struct Scrollbar {
     friend bool operator==(const Scrollbar&, const Scrollbar&) = default;
 };
 
+/// A distance to the right; negative: to the left.
+struct Shift {
+    double percent = 0;  ///< of the width of the page
+    double px = 0;
+    FileKeys fileKeys;
+    friend bool operator==(const Shift&, const Shift&) = default;
+    [[nodiscard]] bool isZero() const { return percent == 0 && px == 0; }
+};
+
 /// The container of the row; by default the whole page.
 struct Container {
     Length width = Length::percent(100);
     Length maxWidth = Length::ofNone();
     ContainerPlace place = ContainerPlace::Center;
+    Shift shift;    ///< from that place
     Sides padding;  ///< unset: 0
     Colour background{255, 255, 255, 255};
     FileKeys fileKeys;
@@ -32,6 +42,7 @@ struct Container {
 struct ContainerChange {
     std::optional<Length> width, maxWidth;
     std::optional<ContainerPlace> place;
+    std::optional<Shift> shift;
     Sides padding;
     std::optional<Colour> background;
     FileKeys fileKeys;

@@ -121,6 +121,9 @@ struct Given {
     std::vector<std::pair<std::string, std::string>> selectors;
     SharedText theme;                ///< the rules of the page's stylesheets that affect the row
     std::optional<int> levelBefore;  ///< level of the last heading before the row on its page, 1 to 6
+    /// What Tenter could not read of the page around the row, a sentence each: the row on its page can have
+    /// another place and width than the project says.
+    std::vector<std::string> unread;
     FileKeys fileKeys, selectorsFileKeys;
     /// The selector of a role; null if there is none.
     [[nodiscard]] const std::string* find(const std::string& role) const;

@@ -12,6 +12,7 @@ bool readValue(ReadContext& context, const Json& json, Card& out);
 bool readValue(ReadContext& context, const Json& json, Band& out);
 bool readValue(ReadContext& context, const Json& json, Variant& out);
 bool readValue(ReadContext& context, const Json& json, Scrollbar& out);
+bool readValue(ReadContext& context, const Json& json, Shift& out);
 bool readValue(ReadContext& context, const Json& json, Container& out);
 bool readValue(ReadContext& context, const Json& json, ContainerChange& out);
 bool readValue(ReadContext& context, const Json& json, PageRange& out);

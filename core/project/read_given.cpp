@@ -27,7 +27,8 @@ bool readSelectors(ReadContext& context, const Json& json, Given& out) {
 }  // namespace
 
 bool readValue(ReadContext& context, const Json& json, Given& out) {
-    ObjectReader object(context, json, out.fileKeys, {"markup", "selectors", "theme", "levelBefore"});
+    ObjectReader object(context, json, out.fileKeys,
+                        {"markup", "selectors", "theme", "levelBefore", "unread"});
     object.require("markup", out.markup, "Add the HTML of the row.");
     if (const Json* selectors = object.find("selectors")) {
         const ReadContext::Step step = context.at("selectors");
@@ -37,6 +38,10 @@ bool readValue(ReadContext& context, const Json& json, Given& out) {
     }
     object.read("theme", out.theme);
     if (int level = 0; object.read("levelBefore", level)) out.levelBefore = level;
+    if (const Json* unread = object.find("unread")) {
+        const ReadContext::Step step = context.at("unread");
+        readList(context, *unread, mostUnread, out.unread);
+    }
     return context.isSound();
 }
 

@@ -5,13 +5,22 @@ namespace tenter::project {
 
 namespace {
 
+bool readShift(ReadContext& context, const Json& json, Shift& out) {
+    ObjectReader object(context, json, out.fileKeys, {"percent", "px"});
+    object.read("percent", out.percent);
+    object.read("px", out.px);
+    return context.isSound();
+}
+
 /// Reads a container or a change of one: they have the same members.
 template <class AnyContainer>
 bool readContainer(ReadContext& context, const Json& json, AnyContainer& out) {
-    ObjectReader object(context, json, out.fileKeys, {"width", "maxWidth", "place", "padding", "background"});
+    ObjectReader object(context, json, out.fileKeys,
+                        {"width", "maxWidth", "place", "shift", "padding", "background"});
     object.read("width", out.width);
     object.read("maxWidth", out.maxWidth);
     object.read("place", out.place);
+    object.read("shift", out.shift);
     object.read("padding", out.padding);
     object.read("background", out.background);
     return context.isSound();
@@ -24,6 +33,10 @@ bool readValue(ReadContext& context, const Json& json, Scrollbar& out) {
     object.read("width", out.width);
     object.read("always", out.always);
     return context.isSound();
+}
+
+bool readValue(ReadContext& context, const Json& json, Shift& out) {
+    return readShift(context, json, out);
 }
 
 bool readValue(ReadContext& context, const Json& json, Container& out) {

@@ -10,7 +10,7 @@ using units::Unit;
 
 namespace {
 
-constexpr std::array<NumberRule, 44> numberRules{{
+constexpr std::array<NumberRule, 46> numberRules{{
     {"limits/pictureFactor", 0.1, 10},
     {"limits/pictureComfort", 0.1, 10},
     {"limits/leastZoom", 1, 20},
@@ -43,6 +43,8 @@ constexpr std::array<NumberRule, 44> numberRules{{
     {"parts/*/focus/*", 0, 1},
     {"parts/*/size/*", 1, 100000},
     {"page/scrollbar/width", 0, 40},
+    {"shift/percent", -100, 100},
+    {"shift/px", -10000, 10000},
     {"ranges/*/upTo", 1, 10000},
     {"rootSize", 1, 100},
     {"page/readerSize", 8, 64},

@@ -17,6 +17,7 @@ inline constexpr std::size_t mostParts = 50;  ///< of a card
 inline constexpr std::size_t mostVariants = 50;
 inline constexpr std::size_t mostBands = 50;  ///< of a variant
 inline constexpr std::size_t mostPageRanges = 50;
+inline constexpr std::size_t mostUnread = 100;
 inline constexpr std::size_t mostFonts = 100;
 inline constexpr std::size_t mostWishes = 1000;
 

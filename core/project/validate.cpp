@@ -188,12 +188,19 @@ void check(ReadContext& context, const Variant& variant) {
     if (context.isSound()) checkBandEnds(context, variant.bands);
 }
 
+void checkShift(ReadContext& context, const Shift& shift) {
+    const ReadContext::Step step = context.at("shift");
+    checkAt(context, "percent", shift.percent);
+    checkAt(context, "px", shift.px);
+}
+
 void check(ReadContext& context, const PageRange& range) {
     checkAt(context, "upTo", range.upTo);
     checkAt(context, "rootSize", range.rootSize);
     const ReadContext::Step container = context.at("container");
     checkAt(context, "width", range.container.width);
     checkAt(context, "maxWidth", range.container.maxWidth);
+    if (range.container.shift) checkShift(context, *range.container.shift);
     checkAt(context, "padding", range.container.padding);
 }
 
@@ -208,6 +215,7 @@ void check(ReadContext& context, const Page& page) {
         const ReadContext::Step container = context.at("container");
         checkAt(context, "width", page.container.width);
         checkAt(context, "maxWidth", page.container.maxWidth);
+        checkShift(context, page.container.shift);
         checkAt(context, "padding", page.container.padding);
     }
     checkList(context, "ranges", page.ranges, mostPageRanges);

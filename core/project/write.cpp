@@ -92,12 +92,20 @@ Json written(const Scrollbar& value) {
     return object.take();
 }
 
+Json written(const Shift& value) {
+    ObjectWriter object(value.fileKeys);
+    object.put("percent", written(value.percent), value.percent != 0);
+    object.put("px", written(value.px), value.px != 0);
+    return object.take();
+}
+
 Json written(const Container& value) {
     const Container usual;
     ObjectWriter object(value.fileKeys);
     object.put("width", written(value.width), value.width != usual.width);
     object.put("maxWidth", written(value.maxWidth), value.maxWidth != usual.maxWidth);
     object.put("place", written(value.place), value.place != usual.place);
+    object.putUnlessEmpty("shift", written(value.shift));
     object.putUnlessEmpty("padding", written(value.padding));
     object.put("background", written(value.background), value.background != usual.background);
     return object.take();
@@ -108,6 +116,7 @@ Json written(const ContainerChange& value) {
     if (value.width) object.put("width", written(*value.width), true);
     if (value.maxWidth) object.put("maxWidth", written(*value.maxWidth), true);
     if (value.place) object.put("place", written(*value.place), true);
+    if (value.shift) object.put("shift", written(*value.shift), true);
     object.putUnlessEmpty("padding", written(value.padding));
     if (value.background) object.put("background", written(*value.background), true);
     return object.take();
@@ -153,6 +162,7 @@ Json written(const Given& value) {
     object.put("selectors", selectors.take(), true);
     object.put("theme", value.theme, !value.theme.empty());
     if (value.levelBefore) object.put("levelBefore", *value.levelBefore, true);
+    object.put("unread", value.unread, !value.unread.empty());
     return object.take();
 }
 

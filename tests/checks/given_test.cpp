@@ -62,6 +62,20 @@ TEST(ThemeObstacleCheck, ReportsWhatNoStylesheetOverrides) {
     EXPECT_FALSE(has(plain, "theme-obstacle"));
 }
 
+// What the import could not read is an error until the page is measured.
+TEST(ThemeObstacleCheck, ReportsWhatWasNotRead) {
+    project::Project project = printed("<h3>Low tide</h3>", "<h3>High water</h3>");
+    project.row().given->unread = {
+        "The <main> around the row has max-width: 60vh (look.css:3), which is not supported. Check the "
+        "container "
+        "in the project."};
+    const Finding found = findingOf(project, "theme-obstacle");
+    EXPECT_EQ(found.severity, Severity::Error);
+    EXPECT_NE(found.says.find("has max-width: 60vh (look.css:3), which is not supported. So the row"),
+              std::string::npos)
+        << found.says;
+}
+
 // G141: a heading is at most one level deeper than the one before it.
 TEST(HeadingLevelsCheck, ReportsHeadingsThatSkipALevel) {
     const Finding found = findingOf(printed("<h2>Low tide</h2>", "<h4>High water</h4>"), "heading-levels");

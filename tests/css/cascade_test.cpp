@@ -195,5 +195,61 @@ TEST(Longhands, ArePhysicalAndHaveValues) {
     EXPECT_EQ(longhands("order", "2"), "order=2;");
 }
 
+// CSS Cascade 6 § 2.5: elements inside a root and not inside a limit, both included.
+TEST(Cascade, KnowsScopes) {
+    EXPECT_EQ(Page("@scope (body) { div { width: 1px } }").value("width"), "1px");
+    EXPECT_EQ(Page("@scope (#a) { :scope { width: 1px } }").value("width"), "1px");
+    EXPECT_EQ(Page("@scope (#a) { > div { width: 1px } }").value("width"), "");
+    EXPECT_EQ(Page("@scope (body) to (.b) { div { width: 1px } }").value("width"), "");
+    EXPECT_EQ(Page("@scope (body) to (p) { > div, p::before { width: 1px } }").value("width"), "1px");
+    EXPECT_EQ(Page("@scope (p, html) { & .b { width: 1px } } .b { width: 2px }").value("width"), "2px");
+    EXPECT_EQ(Page("@scope (p, html) { :scope .b { width: 1px } } .b { width: 2px }").value("width"), "1px");
+    EXPECT_EQ(Page("@scope (#a) { div { width: 1px } } div { width: 2px }").value("width"), "2px");
+    EXPECT_EQ(Page("@scope { div { width: 1px } }").value("width"), "");
+}
+
+// CSS Conditional 5 § 4: the nearest container, with that name if there is one.
+TEST(Cascade, HoldsConditionsOnContainers) {
+    const Page page(
+        "@container (min-width: 400px) { div { width: 1px } } "
+        "@container hall (inline-size < 300px) { div { height: 2px } } body { container: hall / "
+        "inline-size }");
+    const auto values = [&](double width) {
+        Styles styles(page.rules, 600, 1000, false);
+        styles.setContainer(*page.tree.parent(page.element), Line{width, 0});
+        return styles.value(page.element, "width") + " " + styles.value(page.element, "height");
+    };
+    EXPECT_EQ(values(400), "1px ");
+    EXPECT_EQ(values(399), " ");
+    EXPECT_EQ(values(299), " 2px");
+    Styles growing(page.rules, 600, 1000, false);
+    growing.setContainer(*page.tree.parent(page.element), Line{0, 0.5});
+    static_cast<void>(growing.value(page.element, "width"));
+    ASSERT_EQ(growing.bends().size(), 1U);
+    EXPECT_NEAR(*growing.bends().begin(), 800, 0.021);
+}
+
+// CSS Values 4 § 6.1.1: 1ch is the advance of 0 in the font of the element.
+TEST(Cascade, ReadsUnitsOfFonts) {
+    const Page page(
+        "html { font: 10px Root } div { font: italic 700 20px/1 Own, serif; width: 3ch; height: "
+        "2rex; max-width: 5cap }");
+    Styles styles(page.rules, 999, 1001, false);
+    styles.fonts = [](const std::string& families, const std::string& weight, const std::string& style) {
+        const bool isOwn = families == "own , serif" && weight == "700" && style == "italic";
+        return isOwn ? FontMeasures{0.6, 0.4, 0.7, 1} : FontMeasures{0.5, 0.45, 0.8, 1};
+    };
+    const auto px = [&](const std::string& property) {
+        return styles.length(page.element, property, std::nullopt, "auto").value_or(Line{-1, 0}).atZero;
+    };
+    EXPECT_DOUBLE_EQ(px("width"), 36);
+    EXPECT_DOUBLE_EQ(px("height"), 9);
+    EXPECT_DOUBLE_EQ(px("max-width"), 70);
+    EXPECT_TRUE(styles.usedFonts());
+    Styles without(page.rules, 999, 1001, false);
+    EXPECT_FALSE(without.length(page.element, "width", std::nullopt, "auto").has_value());
+    EXPECT_EQ(without.problems.size(), 1U);
+}
+
 }  // namespace
 }  // namespace tenter::css

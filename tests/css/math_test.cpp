@@ -213,5 +213,32 @@ TEST(CssMath, AcceptsAnyInput) {
     EXPECT_GT(vertices(many + ")").size(), 700U);
 }
 
+// CSS Values 4 § 10.3 to § 10.6, of constants; only abs() also of what changes with the width.
+TEST(CssMath, CalculatesFurtherFunctionsOfConstants) {
+    CalculationBasis basis;
+    basis.allUnits = true;
+    const auto px = [&](std::string_view text) {
+        Problems problems;
+        const auto value = calculate(text, basis, problems);
+        return value && !value->isNumber ? value->length.at(1000) : -1;
+    };
+    EXPECT_DOUBLE_EQ(px("round(14px, 10px)"), 10);
+    EXPECT_DOUBLE_EQ(px("round(15px, 10px)"), 20);
+    EXPECT_DOUBLE_EQ(px("round(up, 11px, 10px)"), 20);
+    EXPECT_DOUBLE_EQ(px("round(down, -11px, 10px)"), -20);
+    EXPECT_DOUBLE_EQ(px("round(to-zero, -11px, 10px)"), -10);
+    EXPECT_DOUBLE_EQ(px("mod(-18px, 5px)"), 2);
+    EXPECT_DOUBLE_EQ(px("rem(-18px, 5px)"), -3);
+    EXPECT_DOUBLE_EQ(px("hypot(3px, 4px)"), 5);
+    EXPECT_DOUBLE_EQ(px("calc(sign(-2px) * -3px)"), 3);
+    EXPECT_DOUBLE_EQ(px("calc(pow(2, 3) * sqrt(4) * 1px)"), 16);
+    EXPECT_DOUBLE_EQ(px("abs(200px - 50vw)"), 300);
+    EXPECT_DOUBLE_EQ(px("min(infinity * 1px, 7px)"), 7);
+    EXPECT_DOUBLE_EQ(px("round(50vw, 10px)"), -1);
+    EXPECT_DOUBLE_EQ(px("mod(18px, 5)"), -1);
+    basis.allUnits = false;
+    EXPECT_DOUBLE_EQ(px("round(14px, 10px)"), -1);
+}
+
 }  // namespace
 }  // namespace tenter::css

@@ -1,20 +1,24 @@
 // Importing a row from a page, and pasting a font size, by mouse and keyboard. Copied stylesheets are
 // compared with the command line, which the engine tests compare with browsers. The pages are the invented
 // themes of those tests.
+#include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QMenu>
 #include <QMenuBar>
 #include <QProcess>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QToolButton>
 #include <QtTest>
 #include <algorithm>
 
 #include "axis/size_plot.h"
+#include "compare/check_offer.h"
 #include "document/wording.h"
 #include "page_import/import_dialog.h"
 #include "panels/side_panel.h"
@@ -158,6 +162,78 @@ private Q_SLOTS:
         QCOMPARE(dialog->reader().result().row->cards.size(), std::size_t{3});
     }
 
+    // The height of the page is not known from its CSS; the browser measures in a frame 900 px high.
+    void importsWhatABrowserMeasures() {
+        const QString chromium = QStandardPaths::findExecutable("chromium");
+        if (chromium.isEmpty()) QSKIP("Chromium is not installed");
+        page_import::ImportDialog* dialog = openDialog();
+        QVERIFY(dialog != nullptr);
+        dialog->measuring().setBrowsers({{compare::Browser::Kind::Chromium, "Chromium", chromium}});
+        paste(dialog, pageOfHeight());
+        QVERIFY(reportHas(dialog, "max-width: 60vh (line 1 of a style element), which is not supported"));
+        QVERIFY(!dialog->reader().result().adopted->project.row().given->unread.empty());
+        measureBox(dialog)->click();
+        QVERIFY(dialog->reader().isMeasuring() && !importButton(dialog)->isEnabled());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 120000);
+        QVERIFY(reportHas(dialog, "width of the container differs"));
+        QVERIFY(!reportHas(dialog, "not supported"));
+        importButton(dialog)->click();
+        QCOMPARE(document().project().page.container.width, units::Length::px(540));
+        QVERIFY(document().project().row().given->unread.empty());
+    }
+
+    void stopsTheBrowserThatMeasures() {
+        QTemporaryDir folder;
+        page_import::ImportDialog* dialog = openDialog();
+        QVERIFY(dialog != nullptr);
+        dialog->measuring().setBrowsers({script(folder, "sleep 300")});
+        paste(dialog, pageOfHeight());
+        measureBox(dialog)->click();
+        QVERIFY(dialog->reader().isMeasuring());
+        for (auto* button : dialog->measuring().findChildren<QPushButton*>())
+            button->click();
+        QVERIFY(!dialog->reader().isMeasuring() && !measureBox(dialog)->isChecked());
+        QVERIFY(importButton(dialog)->isEnabled());
+        QVERIFY(reportHas(dialog, "not supported"));
+    }
+
+    void reportsWhyTheBrowserDidNotMeasure() {
+        QTemporaryDir folder;
+        page_import::ImportDialog* dialog = openDialog();
+        QVERIFY(dialog != nullptr);
+        dialog->measuring().setBrowsers({script(folder, "echo 'no display of any kind' >&2; exit 3")});
+        paste(dialog, pageOfHeight());
+        measureBox(dialog)->click();
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isMeasuring(), 60000);
+        const auto* state = named<QLabel>(dialog, "State of the measuring");
+        QVERIFY2(state->text().contains("no display of any kind"), qPrintable(state->text()));
+        QVERIFY(importButton(dialog)->isEnabled());
+        dialog->measuring().setBrowsers({});
+        QVERIFY(!measureBox(dialog)->isEnabled());
+    }
+
+    void offersToCheckTheRowOfASavedPage() {
+        auto* offer = window_->findChild<compare::CheckOffer*>();
+        importRow("almanac");
+        QVERIFY(!offer->isVisible());  // pasted: there is no page to check in
+        page_import::ImportDialog* dialog = openDialog();
+        QVERIFY(dialog != nullptr);
+        dialog->openPage(QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/almanac.html"));
+        QTRY_VERIFY_WITH_TIMEOUT(importButton(dialog)->isEnabled(), 5000);
+        importButton(dialog)->click();
+        const std::vector<compare::Browser> browsers = compare::installedBrowsers();
+        if (browsers.empty()) QSKIP("no browser is installed");
+        QVERIFY(offer->isVisible());
+        const auto* text = named<QLabel>(offer, "Check of the imported row");
+        QVERIFY2(text->text().contains("almanac.html"), qPrintable(text->text()));
+        const QList<QPushButton*> buttons = offer->findChildren<QPushButton*>();
+        buttons.first()->click();
+        QTRY_VERIFY_WITH_TIMEOUT(text->text().contains("agrees with Tenter at all"), 240000);
+        QVERIFY2(text->text().contains("100\u00A0% of the parts agree"), qPrintable(text->text()));
+        document().startNew(document().project(), {});
+        QVERIFY(!offer->isVisible());
+    }
+
     void copiesTheStylesheetThatTheCommandLinePrints() {
         importRow("almanac");
         QTemporaryDir folder;
@@ -283,6 +359,30 @@ private:
         for (auto* button : dialog->findChildren<QPushButton*>())
             if (button->text() == "&Import row") return button;
         return nullptr;
+    }
+
+    static QString pageOfHeight() {
+        return QStringLiteral(
+            "<!doctype html><html><head><style>body { margin: 0 } .site { max-width: 60vh; margin: 0 auto }"
+            "</style></head><body><main class=\"site\"><div class=\"walks-3\">"
+            "<div><h3>Low tide</h3><p>Bring boots.</p><a href=\"#a\">Walk</a></div>"
+            "<div><h3>High tide</h3><p>Stay away.</p><a href=\"#b\">Wait</a></div>"
+            "</div></main></body></html>");
+    }
+    /// A browser that runs `commands` of the shell instead.
+    static compare::Browser script(const QTemporaryDir& folder, const QByteArray& commands) {
+        QFile file(folder.filePath("browser"));
+        if (!file.open(QIODevice::WriteOnly)) return {};
+        file.write("#!/bin/sh\n" + commands + "\n");
+        file.setPermissions(QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+        return {compare::Browser::Kind::Chromium, "Chromium", file.fileName()};
+    }
+    static QCheckBox* measureBox(page_import::ImportDialog* dialog) {
+        return dialog->measuring().findChild<QCheckBox*>();
+    }
+    static bool reportHas(QDialog* dialog, const QString& words) {
+        const auto* report = named<QListWidget>(dialog, "Import report");
+        return !report->findItems(words, Qt::MatchContains).isEmpty();
     }
 
     static void paste(page_import::ImportDialog* dialog, const QString& html) {

@@ -220,8 +220,10 @@ TEST(ThemePage, KnowsTheBodysMargin) {
 TEST(ThemePage, CautionsAboutWhatItCannotRead) {
     const ThemePage page = pageOf(".wrap { width: calc(100% - 3vh) }");
     EXPECT_EQ(page.cautions,
-              std::vector<std::string>{"The <div class=\"wrap\"> around the row has width: calc(100% - 3vh), "
-                                       "which is not supported. Check the container in the project."});
+              std::vector<std::string>{"The <div class=\"wrap\"> around the row has width: calc(100% - 3vh) "
+                                       "(line 1 of a style element), which is not supported. Check the "
+                                       "container in the project."});
+    EXPECT_EQ(page.unread, page.cautions);
     EXPECT_EQ(pageOf("html { font-size: 2vh }").cautions.size(), 1U);
     EXPECT_EQ(pageOf(".wrap { display: inline-block }").cautions.size(), 1U);
     EXPECT_EQ(pageOf(".wrap { position: absolute }").cautions.size(), 1U);
@@ -304,6 +306,145 @@ TEST(ThemePage, SaysTheContainerInASentence) {
         "side.");
     EXPECT_EQ(pageOf(".wrap { display: inline-block }").containerSentence(),
               "Container (assumed): 100\u00A0% of the viewport width.");
+}
+
+/// The content box that a container has at a viewport width: its left edge and its width.
+std::pair<double, double> contentBoxOf(const project::Container& container, double width) {
+    units::LengthBasis basis;
+    basis.percent = basis.vw = width;
+    double outer = container.width.resolve(basis);
+    if (!container.maxWidth.isNone()) outer = std::min(outer, container.maxWidth.resolve(basis));
+    const double left = container.padding.left.value_or(units::Length()).resolve(basis);
+    const double right = container.padding.right.value_or(units::Length()).resolve(basis);
+    double start = (width - outer) / 2 + container.shift.percent / 100 * width + container.shift.px;
+    if (container.place == project::ContainerPlace::Start) start = 0;
+    if (container.place == project::ContainerPlace::End) start = width - outer;
+    return {start + left, outer - left - right};
+}
+
+void expectBox(const ThemePage& page, double width, double left, double content) {
+    EXPECT_EQ(page.unread.size(), 0U) << page.unread.front();
+    const auto range =
+        std::ranges::find_if(page.ranges, [&](const ThemeRange& one) { return width <= one.upTo; });
+    const auto [x, w] = contentBoxOf(range->container, width);
+    EXPECT_NEAR(x, left, 0.01) << width;
+    EXPECT_NEAR(w, content, 0.01) << width;
+}
+
+// CSS 2 § 10.3.3: places that are neither in the centre nor at a side.
+TEST(ThemePage, PutsTheContainerBesideTheCentre) {
+    const ThemePage share = pageOf(
+        ".outer { margin-left: 12.5%; width: 75%; padding-right: 40px; box-sizing: border-box } "
+        ".wrap { padding-left: 6% }");
+    expectBox(share, 1000, 125 + 0.06 * 710, 710 - 0.06 * 710);
+    expectBox(share, 400, 50 + 0.06 * 260, 260 - 0.06 * 260);
+    const ThemePage wide = pageOf(
+        ".outer { max-width: 1400px; width: 87.5%; padding-left: 12.5%; margin: 0 auto; box-sizing: "
+        "border-box }");
+    expectBox(wide, 1800, 200 + 225, 1400 - 225);
+    expectBox(wide, 1000, 62.5 + 125, 750);
+    const ThemePage overflowing = pageOf(".outer { width: 100%; padding: 0 30px 0 10px }");
+    expectBox(overflowing, 700, 10, 700);
+}
+
+// CSS 2 § 9.5.1: floats beside each other.
+TEST(ThemePage, PutsFloatsBesideEachOther) {
+    const std::string halves = "<div class=outer><div class=half></div><div class=half>";
+    const std::string css = ".half { float: left; width: 50%; padding: 0 15px; box-sizing: border-box }";
+    expectBox(pageOf(css, halves), 1000, 515, 470);
+    expectBox(pageOf(css + ".half { width: 60% }", halves), 1000, 15, 570);
+    expectBox(pageOf(css + ".half { float: right }", halves), 1000, 15, 470);
+}
+
+// CSS 2 § 9.2.2 and CSS Text 3 § 6.1: a box in a line alone.
+TEST(ThemePage, AlignsABoxInALine) {
+    expectBox(pageOf(".outer { text-align: center } .wrap { display: inline-block; width: 80% }"), 1000, 100,
+              800);
+    EXPECT_EQ(pageOf(".wrap { display: inline-block; width: 80% }", "<div class=outer>Low<div class=wrap>")
+                  .unread.size(),
+              1U);
+}
+
+// CSS Grid 2 § 7.1, § 8.1 and § 12.
+TEST(ThemePage, PutsTheContainerIntoNamedColumns) {
+    const std::string lines =
+        ".outer { display: grid; grid-template-columns: [all-start] minmax(1rem, 1fr) [main-start] minmax(0, "
+        "60rem) [main-end] minmax(1rem, 1fr) [all-end] } .wrap { grid-column: main }";
+    expectBox(pageOf(lines), 600, 16, 568);
+    expectBox(pageOf(lines), 1600, 320, 960);
+    expectBox(pageOf(lines + " .wrap { grid-column: all }"), 600, 0, 600);
+    expectBox(pageOf(".outer { display: grid; grid: 'top top' 'side main' / 200px 1fr; column-gap: 20px } "
+                     ".wrap { grid-area: main }"),
+              1000, 220, 780);
+    expectBox(pageOf(".outer { display: grid; grid-template-columns: auto minmax(0, 1fr) auto; "
+                     "grid-template-areas: 'a b c' } .wrap { "
+                     "grid-area: b }"),
+              1000, 0, 1000);
+    EXPECT_EQ(pageOf(".outer { display: grid; grid-template-columns: auto 1fr }").unread.size(), 1U);
+}
+
+TEST(ThemePage, SaysWhatMovesTheContainer) {
+    for (const char* css :
+         {"writing-mode: vertical-rl", "zoom: 1.25", "transform: translateX(10px)", "padding: 0 2vmin",
+          "column-width: 200px", "position: relative; left: 50%", "width: fit-content"})
+        EXPECT_EQ(pageOf(std::string(".wrap { ") + css + " }").unread.empty(), false) << css;
+    for (const char* css : {"writing-mode: initial", "zoom: 1", "transform: none", "position: relative"})
+        EXPECT_EQ(pageOf(std::string(".wrap { ") + css + " }").unread.size(), 0U) << css;
+}
+
+TEST(ThemePage, OrdersFlexItems) {
+    const std::string two = "<div class=outer><div class=side></div><div class=wrap>";
+    const std::string css = ".outer { display: flex } .side { width: 200px } .wrap { flex: 1 } ";
+    expectBox(pageOf(css, two), 1000, 200, 800);
+    expectBox(pageOf(css + ".side { order: 1 }", two), 1000, 0, 800);
+    expectBox(pageOf(css + ".outer { flex-direction: row-reverse }", two), 1000, 0, 800);
+}
+
+// Lengths relative to the font size of the row, which the stylesheet changes.
+TEST_F(Facts, ComputeMarginsRelativeToTheFont) {
+    const auto above = [&](const std::string& css) {
+        return ThemeFacts(tree, css).fontRelative(byClass(tree, "row"), "margin-top");
+    };
+    EXPECT_EQ(above(".row { font-size: 20px; margin-top: 2em }"), "40px");
+    EXPECT_EQ(above("body { font-size: calc(10px + 1vw) } .row { margin-top: 1em }"), "calc(10px + 1vw)");
+    EXPECT_EQ(above(".row { margin-top: 2em }"), std::nullopt);
+    EXPECT_EQ(above(".row { font-size: 20px; margin-top: 2rem }"), std::nullopt);
+    EXPECT_EQ(
+        above(".row { font-size: 20px; margin-top: 2em } @media (min-width: 700px) { .row { margin: 0 } }"),
+        std::nullopt);
+}
+
+TEST_F(Facts, ExpandLogicalProperties) {
+    const ThemeFacts facts(tree,
+                           ".tide { margin-block-start: 1rem; border-block-end: 1px solid; min-inline-size: "
+                           "3px; padding-inline: 0 }");
+    EXPECT_TRUE(facts.valueOf(tide, "margin-top", "0", false).differs);
+    EXPECT_TRUE(facts.valueOf(tide, "border", "0", false).differs);
+    EXPECT_TRUE(facts.valueOf(tide, "min-width", "0", false).differs);
+    EXPECT_FALSE(facts.valueOf(tide, "padding-left", "0", false).differs);
+}
+
+// CSS Transitions 1 § 2.2: without a list of properties a duration is for all of them.
+TEST_F(Facts, KnowTransitionsByDurationAndAnimations) {
+    EXPECT_TRUE(ThemeFacts(tree, ".tide { transition-duration: 1s }")
+                    .valueOf(tide, "transition", "none", false)
+                    .differs);
+    EXPECT_FALSE(ThemeFacts(tree, ".tide { transition-duration: 1s; transition-property: color }")
+                     .valueOf(tide, "transition", "none", false)
+                     .differs);
+    EXPECT_TRUE(
+        ThemeFacts(tree, ".tide { animation-name: rise }").valueOf(tide, "animation", "none", false).differs);
+    EXPECT_FALSE(
+        ThemeFacts(tree, ".tide { animation: none }").valueOf(tide, "animation", "none", false).differs);
+}
+
+// Siblings that are not kept can make a selector match or not.
+TEST_F(Facts, KnowNegativeLengthsBesideUnknownSiblings) {
+    const ThemeFacts facts(tree,
+                           ".row { margin-top: -9px } .row:first-child { margin-top: 0 } .row:last-child { "
+                           "margin-bottom: -9px }");
+    EXPECT_TRUE(facts.canBeNegative(byClass(tree, "row"), "margin-top"));
+    EXPECT_TRUE(facts.canBeNegative(byClass(tree, "row"), "margin-bottom"));
 }
 
 }  // namespace

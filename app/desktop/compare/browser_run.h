@@ -1,9 +1,7 @@
 // One run of a browser without a window, which measures the layout of a page at many widths.
 #pragma once
 
-#include <QElapsedTimer>
 #include <QObject>
-#include <QProcess>
 #include <QTimer>
 #include <memory>
 #include <vector>
@@ -12,6 +10,7 @@
 
 namespace tenter::desktop::compare {
 
+class BrowserProcess;
 class PageHost;
 
 class BrowserRun : public QObject {
@@ -33,18 +32,16 @@ Q_SIGNALS:
     void failed(const QString& why);
 
 private:
-    struct Process;
     /// Passes on the layouts that the page has sent, and returns the widths to measure next as JSON.
     QByteArray next(const QByteArray& sent);
     void fail(const QString& why);
-    void ended();
 
     Browser browser_;
     std::vector<double> widths_;
     std::size_t requestedCount_ = 0;  // number of `widths_` that were sent to the browser
     std::vector<double> requested_;   // the widths that the browser measures now
     std::unique_ptr<PageHost> host_;
-    std::unique_ptr<Process> process_;
+    std::unique_ptr<BrowserProcess> process_;
     QTimer timeout_;
     bool over_ = false;
 };

@@ -78,6 +78,13 @@ QString headline(const Comparison& comparison) {
            " of " + widths + sofar;
 }
 
+QString agreementTitle(const Comparison& comparison) {
+    const judge::Summary& summary = comparison.summary();
+    if (summary.parts == 0) return {};
+    const double share = 1 - static_cast<double>(summary.differingParts) / static_cast<double>(summary.parts);
+    return percent(std::floor(share * 1e4) / 1e4, 2) + " of the parts agree";
+}
+
 QString verdictTitle(const Comparison& comparison, const judge::Verdict& verdict, std::size_t most) {
     QStringList lines;
     if (verdict.agrees())

@@ -62,6 +62,7 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
       page_(new PageInput(this)),
       notice_(new NoRowNotice),
       row_(new RowReview),
+      measure_(new MeasureSwitch(*reader_, this)),
       stack_(new QStackedWidget(this)) {
     setWindowTitle("Import row from page");
     setWindowModality(Qt::WindowModal);
@@ -81,6 +82,7 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
     leftBox->setContentsMargins(0, 0, 8, 0);
     leftBox->setSpacing(16);
     leftBox->addWidget(page_, 1);
+    leftBox->addWidget(measure_);
     leftBox->addWidget(buildFound(), 1);
     stack_->addWidget(empty_ = buildEmpty());
     stack_->addWidget(notice_);

@@ -8,6 +8,7 @@
 #include <QRadioButton>
 #include <filesystem>
 
+#include "page_import/measure_switch.h"
 #include "page_import/no_row_notice.h"
 #include "page_import/page_input.h"
 #include "page_import/row_reader.h"
@@ -24,6 +25,7 @@ public:
     void openPage(const QString& file);
     [[nodiscard]] RowReader& reader() { return *reader_; }
     [[nodiscard]] RowReview& row() { return *row_; }
+    [[nodiscard]] MeasureSwitch& measuring() { return *measure_; }
 
 Q_SIGNALS:
     void imported(int cards);
@@ -53,6 +55,7 @@ private:
     PageInput* page_;
     NoRowNotice* notice_;
     RowReview* row_;
+    MeasureSwitch* measure_;
     QStackedWidget* stack_;
     QWidget* empty_ = nullptr;
     QListWidget* report_ = nullptr;

@@ -23,7 +23,21 @@ markup::PageToAdopt pageOfRequest(const ImportRequest& request, std::vector<mark
 ImportResult readWith(const ImportRequest& request, const std::vector<markup::RoleChoice>& choices) {
     ImportResult result;
     result.choices = choices;
-    result.adopted = markup::adopt(*request.project, pageOfRequest(request, choices), result.problems);
+    markup::PageToAdopt page = pageOfRequest(request, choices);
+    page.wantsMeasuringPage = request.measures;
+    bool isOther = false;
+    if (request.measures && !request.measured.page.empty())
+        page.browse = [&](const std::string& html) {
+            isOther = html != request.measured.page;
+            return isOther ? std::nullopt : std::optional(request.measured.text);
+        };
+    result.adopted = markup::adopt(*request.project, page, result.problems);
+    if (isOther) {
+        page.browse = {};
+        result.problems.clear();
+        result.adopted = markup::adopt(*request.project, page, result.problems);
+    }
+    if (result.adopted && !page.browse) result.toMeasure = std::move(result.adopted->measuringPage);
     if (result.adopted) result.row = markup::givenRow(result.adopted->project, result.problems);
     if (!result.row) result.adopted.reset();
     return result;

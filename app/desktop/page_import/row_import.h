@@ -20,6 +20,12 @@ struct RoleAssignment {
     std::string role;
 };
 
+/// What a browser measured on a page.
+struct Measurement {
+    std::string page;  ///< the page that it opened; see markup::measuringPage
+    std::string text;  ///< what the page posted
+};
+
 struct ImportRequest {
     std::shared_ptr<const project::Project> project;  ///< into which the row goes; null: a new project
     QByteArray bytes;
@@ -27,6 +33,8 @@ struct ImportRequest {
     std::filesystem::path projectFolder;
     std::vector<markup::RoleChoice> choices;  ///< selectors that the user has set so far
     std::optional<std::string> theme;         ///< theme CSS typed by the user, instead of that of the page
+    bool measures = false;                    ///< whether a browser measures the page
+    Measurement measured;                     ///< of an earlier reading; used if it is of the same page
     /// The next correction: the role of an element, or the selector of a role.
     std::variant<std::monostate, RoleAssignment, markup::RoleChoice> change;
 };
@@ -37,6 +45,9 @@ struct ImportResult {
     std::optional<markup::GivenRow> row;      ///< the elements of the imported row
     project::Problems problems;               ///< why no row was found, or warnings beside a row
     project::Problems refused;                ///< why the correction could not be applied
+    /// The page that a browser has to open before the row can be imported with measured values; empty: the
+    /// row has them, or nothing is to be measured.
+    std::string toMeasure;
 };
 
 /// Reads the page. Can be called on any thread. A correction that selects nothing, or after which no row is

@@ -62,8 +62,39 @@ void RowReader::readAgain() {
     start(std::monostate());
 }
 
+void RowReader::setMeasuring(const std::optional<compare::Browser>& browser) {
+    browser_ = browser;
+    measured_ = {};
+    readAgain();
+}
+
+void RowReader::measure() {
+    run_ = std::make_unique<compare::PageRun>(*browser_, QByteArray::fromStdString(result_.toMeasure));
+    // Queued, because the run must not be deleted while it emits a signal. A late answer is dropped.
+    connect(
+        run_.get(), &compare::PageRun::posted, this,
+        [this, job = job_](const QByteArray& text) {
+            if (job != job_) return;
+            measured_ = {std::move(result_.toMeasure), text.toStdString()};
+            readAgain();
+        },
+        Qt::QueuedConnection);
+    connect(
+        run_.get(), &compare::PageRun::failed, this,
+        [this, job = job_](const QString& why) {
+            if (job != job_) return;
+            run_.reset();
+            Q_EMIT measuringFailed(why);
+            Q_EMIT finished();
+        },
+        Qt::QueuedConnection);
+    run_->start();
+    Q_EMIT started();
+}
+
 void RowReader::start(decltype(ImportRequest::change) change) {
     typingTimer_.stop();
+    run_.reset();
     const quint64 job = ++job_;
     pool_.clear();
     if (bytes_.isEmpty()) {
@@ -77,6 +108,8 @@ void RowReader::start(decltype(ImportRequest::change) change) {
                           folder.empty() ? std::filesystem::path(".") : folder,
                           result_.choices,
                           theme_,
+                          browser_.has_value(),
+                          measured_,
                           std::move(change)};
     reading_ = true;
     Q_EMIT started();
@@ -98,6 +131,7 @@ void RowReader::start(decltype(ImportRequest::change) change) {
 void RowReader::onResult(ImportResult result) {
     reading_ = false;
     result_ = std::move(result);
+    if (browser_ && !result_.toMeasure.empty()) measure();
     Q_EMIT finished();
 }
 

@@ -5,7 +5,9 @@
 #include <QObject>
 #include <QThreadPool>
 #include <QTimer>
+#include <memory>
 
+#include "compare/page_run.h"
 #include "document/document.h"
 #include "page_import/row_import.h"
 
@@ -31,12 +33,17 @@ public:
     /// Whether the row goes into a new project. Reads the page again.
     void setIntoNew(bool on);
     [[nodiscard]] bool isIntoNew() const { return intoNew_; }
+    /// Measures the container and the root font size of the page in `browser` from now on; empty: not.
+    void setMeasuring(const std::optional<compare::Browser>& browser);
+    [[nodiscard]] bool isMeasuring() const { return run_ != nullptr; }
     /// The folder in which a new project looks for its pictures.
     [[nodiscard]] std::filesystem::path folderOfNew() const;
     /// Reads the page again, for example because the project has changed.
     void readAgain();
     [[nodiscard]] bool hasPage() const { return !bytes_.isEmpty(); }
-    [[nodiscard]] bool isReading() const { return reading_ || typingTimer_.isActive(); }
+    [[nodiscard]] bool isReading() const { return reading_ || typingTimer_.isActive() || isMeasuring(); }
+    /// The saved page; empty for pasted or typed HTML.
+    [[nodiscard]] const std::filesystem::path& file() const { return file_; }
     [[nodiscard]] bool hasChoices() const { return !result_.choices.empty() || theme_.has_value(); }
     [[nodiscard]] const std::optional<std::string>& typedTheme() const { return theme_; }
     [[nodiscard]] const ImportResult& result() const { return result_; }
@@ -44,10 +51,13 @@ public:
 Q_SIGNALS:
     void started();   ///< a page is being read; `result` is out of date
     void finished();  ///< `result` is up to date
+    /// The row has the values of the CSS.
+    void measuringFailed(const QString& why);  ///< `why` is a message for the user
 
 private:
     void start(decltype(ImportRequest::change) change);
     void onResult(ImportResult result);
+    void measure();
 
     Document& document_;
     QThreadPool pool_;
@@ -59,6 +69,9 @@ private:
     bool intoNew_ = false;
     bool reading_ = false;
     quint64 job_ = 0;
+    std::optional<compare::Browser> browser_;
+    Measurement measured_;
+    std::unique_ptr<compare::PageRun> run_;
 };
 
 }  // namespace tenter::desktop::page_import

@@ -11,6 +11,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "compare/check_offer.h"
 #include "compare/compare_dialog.h"
 #include "compare/wording.h"
 #include "document/refusal.h"
@@ -75,6 +76,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
     box->addWidget(problems_);
+    box->addWidget(check_ = new compare::CheckOffer(*comparison_, central));
     stack_ = new QStackedWidget(central);
     stack_->addWidget(start_);
     stack_->addWidget(work_ = new WorkArea(*row_, *axis_, *side_, *findings_, this));
@@ -107,6 +109,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(side_, &panels::SidePanel::copied, note_, &StatusNote::showMessage);
     connect(row_, &row::RowView::message, note_, &StatusNote::showMessage);
     connect(&row_->menu(), &row::editing::RowMenu::settingsRequested, this, &MainWindow::showSettings);
+    connect(&session_.document, &Document::opened, check_, &QWidget::hide);
+    connect(check_, &compare::CheckOffer::detailsRequested, this, [this] {
+        compareWithBrowser();
+        compare_->setSavedPage(check_->page());
+    });
     connect(side_, &panels::SidePanel::importRowRequested, this, [this] { importRow(); });
     connect(side_, &panels::SidePanel::ownMarkupRequested, this, &MainWindow::useOwnMarkup);
     followSession();
@@ -195,22 +202,32 @@ void MainWindow::newRow(const QStringList& files) {
 void MainWindow::importRow(const QString& page) {
     if (given_ == nullptr) {
         given_ = new page_import::ImportDialog(session_.document, this);
-        connect(given_, &page_import::ImportDialog::importedAsNew, this, &MainWindow::startProject);
+        connect(given_, &page_import::ImportDialog::importedAsNew, this,
+                [this](const project::Project& project, const std::filesystem::path& folder,
+                       const QString& message) {
+                    if (startProject(project, folder, message)) offerCheck();
+                });
         connect(given_, &page_import::ImportDialog::imported, this, [this](int cards) {
             problems_->hide();
             note_->showMessage(
                 QString("Row imported from a page: %1 card%2").arg(cards).arg(cards == 1 ? "" : "s"));
+            offerCheck();
         });
     }
     given_->open();
     if (!page.isEmpty()) given_->openPage(page);
 }
 
-void MainWindow::startProject(const project::Project& project, const std::filesystem::path& folder,
+bool MainWindow::startProject(const project::Project& project, const std::filesystem::path& folder,
                               const QString& message) {
     const std::filesystem::path usual = files_->startFolder().toStdString();
-    if (files_->startNew(project, folder.empty() ? usual : folder, message) && newRow_ != nullptr)
-        newRow_->reset();
+    const bool started = files_->startNew(project, folder.empty() ? usual : folder, message);
+    if (started && newRow_ != nullptr) newRow_->reset();
+    return started;
+}
+
+void MainWindow::offerCheck() {
+    check_->offer(QString::fromStdString(given_->reader().file().string()), compare::installedBrowsers());
 }
 
 void MainWindow::useOwnMarkup() {

@@ -27,6 +27,7 @@
 #include "window/work_area.h"
 
 namespace tenter::desktop::compare {
+class CheckOffer;
 class CompareDialog;
 class Comparison;
 }  // namespace tenter::desktop::compare
@@ -77,8 +78,11 @@ private:
     /// Opens the dialog for a new row, with files if there are any.
     void newRow(const QStringList& files = {});
     void importRow(const QString& page = {});
-    void startProject(const project::Project& project, const std::filesystem::path& folder,
+    /// False if the person keeps the open project.
+    bool startProject(const project::Project& project, const std::filesystem::path& folder,
                       const QString& message);
+    /// Offers to check the row that was imported last in a browser.
+    void offerCheck();
     void useOwnMarkup();
     void revertToSaved();
     void enableOwnMarkup();
@@ -107,6 +111,7 @@ private:
     WrappedTooltips tooltips_;
     QStackedWidget* stack_ = nullptr;
     WorkArea* work_ = nullptr;
+    compare::CheckOffer* check_ = nullptr;
     compare::CompareDialog* compare_ = nullptr;
     page_import::ImportDialog* given_ = nullptr;
     new_row::NewRowDialog* newRow_ = nullptr;

@@ -47,6 +47,9 @@ export function readSurroundings(rowClass, neighbourSelector, footerSelector, wi
   return JSON.stringify(
     widths.map((width) => {
       frame.style.width = `${width}px`;
+      box(section);
+      // A theme's transitions between two widths are not of interest.
+      for (const animation of inner.getAnimations()) animation.finish();
       return {width, section: box(section), neighbour: all(neighbour), footer: all(footer)};
     }),
   );
