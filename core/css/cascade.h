@@ -91,9 +91,10 @@ struct FontMeasures {
     double ideograph = 1;    ///< 1ic: the advance of the water ideograph
 };
 
-/// Finds them for values of font-family, font-weight and font-style; an empty value is the initial one.
-using FontLookup = std::function<FontMeasures(const std::string& families, const std::string& weight,
-                                              const std::string& style)>;
+/// Finds them for values of font-family, font-weight and font-style; an empty value is the initial one. Empty
+/// if they are not known.
+using FontLookup = std::function<std::optional<FontMeasures>(
+    const std::string& families, const std::string& weight, const std::string& style)>;
 
 /// The values of elements in an interval of viewport widths in which no media condition changes. Its upper
 /// end belongs to it, its lower end does not.

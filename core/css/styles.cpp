@@ -141,9 +141,9 @@ std::optional<Line> Styles::fontUnit(Element element, std::string_view unit) {
     if (measure == nullptr) return std::nullopt;
     usedFonts_ = true;
     if (own != unit) element = rootOf(element);
-    const FontMeasures found =
+    const std::optional<FontMeasures> found =
         fonts(value(element, "font-family"), value(element, "font-weight"), value(element, "font-style"));
-    return times(fontSize(element), found.*measure);
+    return found ? std::optional(times(fontSize(element), (*found).*measure)) : std::nullopt;
 }
 
 const Styles::Longhands& Styles::of(Element element) {

@@ -52,12 +52,14 @@ double metricOf(const text::Face& face, hb_ot_metrics_tag_t metric, double other
 
 class Lookup {
 public:
-    css::FontMeasures find(const std::string& families, const std::string& weight, const std::string& style) {
+    std::optional<css::FontMeasures> find(const std::string& families, const std::string& weight,
+                                          const std::string& style) {
+        // Each browser has a default family of its own.
+        if (families.empty()) return std::nullopt;
         const auto [known, isNew] = known_.try_emplace({families, weight, style});
         if (!isNew) return known->second;
         if (!fonts_) fonts_ = std::make_unique<text::Fonts>();
-        std::vector<std::string> list = familiesIn(families);
-        if (list.empty()) list.emplace_back("serif");
+        const std::vector<std::string> list = familiesIn(families);
         const auto faces = fonts_->find(list, weightIn(weight), style == "italic" || style == "oblique");
         if (faces.empty() || faces.front() == nullptr) return known->second;
         const text::Face& face = *faces.front();

@@ -25,6 +25,7 @@ inline constexpr std::string_view looks = "overrides the theme's look";
 inline constexpr std::string_view lettering = "overrides the theme's type";
 }  // namespace neutral
 
+/// Without grid-column: the place of the row in a grid around it is that of the page.
 inline constexpr Neutral rowResets[] = {
     {"float", "none", neutral::columns, true},
     {"position", "static", neutral::place},
@@ -50,7 +51,6 @@ inline constexpr Neutral rowResets[] = {
     {"order", "0", neutral::place},
     {"align-self", "auto", neutral::place},
     {"justify-self", "auto", neutral::place},
-    {"grid-column", "auto", neutral::place},
     {"columns", "auto", neutral::columns},
     {"writing-mode", "horizontal-tb", neutral::lettering},
     {"contain", "none", neutral::heights},

@@ -91,7 +91,7 @@ PageBoxes::Context PageBoxes::contextOf(NodeId node) {
                                                                        : Context::FlexRow;
 }
 
-PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain) {
+PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain, NodeId row) {
     PageBox box;
     Context context = Context::Block;
     NodeId parent = noNode;
@@ -105,6 +105,14 @@ PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain) {
         if (isIn(styles_.value(node, "container-type"), {"inline-size", "size"}))
             styles_.setContainer(node, box.width);
     }
+    if (parent == noNode) return box;
+    if (context == Context::Grid) {
+        if (const std::optional<PageBox> cell = cellOf(box, row, parent)) return *cell;
+        say(parent, "is a grid whose columns depend on their content");
+    }
+    const bool wraps = styles_.value(parent, "flex-wrap").starts_with("wrap");
+    if (context == Context::FlexRow && !wraps && inFlow(parent).size() > 1)
+        say(parent, "puts the row beside other elements in a flex container");
     return box;
 }
 
@@ -115,7 +123,10 @@ css::Line PageBoxes::borderOf(NodeId node, const std::string& side) {
     if (width == "thin") return {1, 0};
     if (isIn(width, {"", "medium"})) return {3, 0};
     if (width == "thick") return {5, 0};
-    return lengthOf(node, "border-" + side + "-width", {});
+    Line line = lengthOf(node, "border-" + side + "-width", {});
+    // Browsers make borders whole px wide, at least 1. CSS Values 4 § 5.4.
+    if (line.perPx == 0 && line.atZero > 0) line.atZero = std::max(1.0, std::floor(line.atZero + 1e-9));
+    return line;
 }
 
 PageBoxes::Edges PageBoxes::edgesOf(NodeId node, const Line& percentage) {
@@ -361,7 +372,9 @@ PageBox PageBoxes::inFlexRow(const PageBox& outer, NodeId node, NodeId parent) {
     // One item shrinks to its container; several are assumed to fit.
     if (line.size() == 1) content = styles_.smaller(content, outer.width - around);
     content = limited(node, content, outer.width, edges);
-    double alignment = grows > 0 ? 0 : alignmentOf(styles_.value(parent, "justify-content"));
+    // An item at its maximum width leaves room, even if it grows.
+    double alignment = alignmentOf(styles_.value(parent, "justify-content"));
+    if (line.size() > 1 && grows > 0) alignment = 0;
     if (line.size() > 1 && alignment > 0) {
         before = before + alignment * free;
         alignment = 0;
@@ -390,8 +403,13 @@ std::optional<PageBox> PageBoxes::cellOf(const PageBox& outer, NodeId node, Node
     bool allAutomatic = true;
     bool isPast = false;
     for (const NodeId child : inFlow(parent)) {
-        const auto place = gridPlaceOf(styles_.value(child, "grid-column-start"),
-                                       styles_.value(child, "grid-column-end"), *grid);
+        const std::string start = styles_.value(child, "grid-column-start");
+        const std::string end = styles_.value(child, "grid-column-end");
+        const auto place = gridPlaceOf(start, end, *grid);
+        // A line outside the template makes columns that depend on content.
+        const bool isPlaced = !(isIn(start, {"", "auto"}) || start.starts_with("span ")) ||
+                              !(isIn(end, {"", "auto"}) || end.starts_with("span "));
+        if (!place && isPlaced) return std::nullopt;
         if (child == node) {
             own = place;
             isPast = true;

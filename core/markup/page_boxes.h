@@ -28,8 +28,9 @@ public:
               const std::vector<std::string>& sheetNames)
         : tree_(tree), styles_(styles), middle_(middle), cautions_(cautions), sheetNames_(sheetNames) {}
 
-    /// The content box of the last element of `chain`, which starts at the root.
-    PageBox contentBox(const std::vector<NodeId>& chain);
+    /// The content box of the last element of `chain`, which starts at the root; in a grid, the cell of
+    /// `row`, its child, there.
+    PageBox contentBox(const std::vector<NodeId>& chain, NodeId row);
 
 private:
     enum class Context { Block, FlexRow, FlexColumn, Grid };

@@ -109,14 +109,14 @@ private:
             if (comma == std::string::npos) return false;
             const std::string least(css::trimmed(std::string_view(both).substr(0, comma)));
             const std::string most(css::trimmed(std::string_view(both).substr(comma + 1)));
-            track.dependsOnContent = isByContent(least);
-            const auto from = track.dependsOnContent ? std::optional(Line{}) : length_(least);
+            // Content is assumed to be narrower than the maximum.
+            const auto from = isByContent(least) ? std::optional(Line{}) : length_(least);
             if (!from) return false;
             track.least = *from;
             track.share = shareIn(most);
             track.stretches = most == "auto";
             const bool isOpen = track.share > 0 || isByContent(most);
-            track.dependsOnContent = track.dependsOnContent || (isOpen && track.share == 0 && most != "auto");
+            track.dependsOnContent = isOpen && track.share == 0;
             const auto to = isOpen ? std::optional(whole_) : length_(most);
             if (!to) return false;
             track.most = *to;

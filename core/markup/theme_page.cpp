@@ -42,6 +42,7 @@ class PageReader {
 public:
     PageReader(const Tree& tree, NodeId row, const css::Sheet& page, std::vector<std::string> sheetNames)
         : tree_(tree),
+          row_(row),
           chain_(around(tree, row)),
           sheetNames_(std::move(sheetNames)),
           elements_(tree),
@@ -83,7 +84,7 @@ private:
             std::set<std::string> cautions;
             if (!chain_.empty()) piece.root = rootOf(styles, cautions);
             PageBoxes boxes(tree_, styles, (from + upTo) / 2, cautions, sheetNames_);
-            piece.box = boxes.contentBox(chain_);
+            piece.box = boxes.contentBox(chain_, row_);
             for (const NodeId node : chain_)
                 if (const auto colour = backgroundOf(styles, node)) piece.background = *colour;
             const auto bend = std::ranges::find_if(styles.bends(), [&](double width) {
@@ -118,6 +119,7 @@ private:
     }
 
     const Tree& tree_;
+    NodeId row_;
     std::vector<NodeId> chain_;
     std::vector<std::string> sheetNames_;
     css::FontLookup fonts_ = fontLookup();
