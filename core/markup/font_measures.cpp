@@ -20,7 +20,7 @@ std::vector<std::string> familiesIn(const std::string& list) {
     std::vector<std::string> families;
     std::string family;
     for (css::TokenCursor cursor(list);; cursor.step()) {
-        const css::Token token = cursor.token();
+        const css::Token& token = cursor.token();
         if (token.is(css::TokenKind::Comma) || token.is(css::TokenKind::End)) {
             if (!family.empty()) families.push_back(std::move(family));
             family.clear();

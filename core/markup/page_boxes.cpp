@@ -418,7 +418,7 @@ std::optional<PageBox> PageBoxes::cellOf(const PageBox& outer, NodeId node, Node
             std::fill(isEmpty.begin() + (place->from - 1), isEmpty.begin() + (place->to - 1), false);
         else if (count > 1)
             isEmpty.assign(count, false);
-        allAutomatic = allAutomatic && (place.has_value() == false);
+        allAutomatic = allAutomatic && !place;
         if (!isPast) ++before;
     }
     if (!own) {

@@ -194,8 +194,7 @@ std::optional<std::vector<Line>> gridColumns(const GridTemplate& grid, const Lin
     double shares = 0;
     std::size_t growing = 0;
     std::size_t stretching = 0;
-    for (std::size_t i = 0; i < tracks.size(); ++i) {
-        const GridTrack& track = tracks[i];
+    for (const GridTrack& track : tracks) {
         shares += track.share;
         stretching += track.stretches ? 1U : 0U;
         growing +=

@@ -1,12 +1,14 @@
 // Tests the stylesheet for existing markup in the markup of public CSS frameworks (frameworks/frameworks.js). Each row is
 // imported from its page, which links the framework's stylesheet. The emitted stylesheet is then added to the page as a CMS
-// does it. Row, cards, parts, sizes, lines and words must match Tenter's geometry, as in check_given.js. A page whose
-// project has an error finding about its theme is not compared. Source: the browser engine itself.
+// does it. Row, cards, parts, sizes, lines and words must match Tenter's geometry, as in check_given.js. `--pages written`
+// takes pages whose style sheets are written in different ways (frameworks/written.js) instead; some of them must have an
+// error finding about their theme. Source: the browser engine itself.
 import {mkdtemp, readFile, rm, writeFile, mkdir} from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 
-import {frameworkPages} from './frameworks/frameworks.js';
+import {frameworkPages, rowClass} from './frameworks/frameworks.js';
+import {writtenPages} from './frameworks/written.js';
 import {countsOff, most, mostTight, verdict} from './lib/bars.js';
 import {launch, profileOf} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
@@ -16,7 +18,7 @@ import {differenceLine, table} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
 import {baseFor} from './lib/themes.js';
 
-const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, step: '20', only: '', shown: '4', keep: '', widths: ''});
+const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, step: '20', pages: 'frameworks', only: '', shown: '4', keep: '', widths: ''});
 const profile = profileOf[given.engine];
 const widths = given.widths ? given.widths.split(',').map(Number) : [];
 if (!given.widths) for (let width = 320; width <= 1920; width += Number(given.step)) widths.push(width);
@@ -45,6 +47,11 @@ async function adopted(page) {
   return {file, selectors: JSON.parse(project).given.selectors};
 }
 
+async function expectFinding(page, file) {
+  const has = (await tenter.check(file, rowClass, profile)).some(({check, severity}) => check === 'theme-obstacle' && severity === 'error');
+  if (!has) faults.push(`${page.name}: no error finding about its theme`);
+}
+
 function tell(page, {found, moved, copy}) {
   const {wrong, others, tooTight} = verdict(found, {profile, balanced: new Set(), some: true});
   const differences = [...wrong, ...moved];
@@ -67,10 +74,12 @@ function tell(page, {found, moved, copy}) {
 }
 
 try {
-  for (const page of await frameworkPages()) {
+  for (const page of given.pages === 'written' ? writtenPages() : await frameworkPages()) {
     if (!page.name.includes(given.only)) continue;
     try {
-      tell(page, await judgeGiven(setting, page, await adopted(page)));
+      const imported = await adopted(page);
+      if (page.isObstacle) await expectFinding(page, imported.file);
+      else tell(page, await judgeGiven(setting, page, imported));
     } catch (error) {
       faults.push(`${page.name}: ${error.message.split('\n').slice(0, 3).join(' ')}`);
       console.log(faults.at(-1));

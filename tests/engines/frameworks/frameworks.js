@@ -15,7 +15,7 @@ function drawing(width, height, ground, hill) {
   return `src="data:image/svg+xml,${encodeURIComponent(svg)}" width="${width}" height="${height}"`;
 }
 
-const cards = [
+export const cards = [
   {
     picture: drawing(600, 400, '#dfe9ee', '#5d7f8c'),
     alt: 'A weir below a bridge',
@@ -47,7 +47,7 @@ const cards = [
 ];
 
 const img = (card, classes = '') => `<img ${classes && `class="${classes}" `}${card.picture} alt="${card.alt}">`;
-const paragraphs = (card, classes = '') => card.text.map((text) => `<p${classes && ` class="${classes}"`}>${text}</p>`).join('\n');
+export const paragraphs = (card, classes = '') => card.text.map((text) => `<p${classes && ` class="${classes}"`}>${text}</p>`).join('\n');
 const link = (card, classes = '') => `<a ${classes && `class="${classes}" `}href="#${card.title.toLowerCase().replaceAll(' ', '-')}">${card.link}</a>`;
 const each = (card) => cards.map(card).join('\n');
 const some = (card) => cards.slice(1, 3).map(card).join('\n');
@@ -257,7 +257,8 @@ const frameworks = {
   },
 };
 
-function page({body, main = ''}, head) {
+/** A page with `body` in its main element, and `head`. */
+export function documentOf({body, main = ''}, head) {
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -295,7 +296,7 @@ export async function frameworkPages() {
     for (const [kind, markup] of Object.entries(markups)) {
       const links = sheets.map(([name]) => `<link rel="stylesheet" href="${name}">`).join('\n');
       const styles = sheets.map(([, text]) => `<style>${text}</style>`).join('\n');
-      pages.push({framework, kind, name: `${framework}-${kind}`, linked: page(markup, links), html: page(markup, styles), sheets, cards: markup.cards, neighbour: '#more', footer: '.page-end'});
+      pages.push({framework, kind, name: `${framework}-${kind}`, linked: documentOf(markup, links), html: documentOf(markup, styles), sheets, cards: markup.cards, neighbour: '#more', footer: '.page-end'});
     }
   }
   return pages;
