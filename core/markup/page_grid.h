@@ -47,7 +47,7 @@ struct GridPlace {
 std::optional<GridPlace> gridPlaceOf(const std::string& start, const std::string& end,
                                      const GridTemplate& grid);
 
-/// The widths of the tracks. `isEmpty` tells of each whether no item is in it, so that content takes no room.
+/// The widths of the tracks. `isEmpty` says of each whether no item is in it, so that content takes no room.
 /// Empty if a width depends on content.
 std::optional<std::vector<css::Line>> gridColumns(const GridTemplate& grid, const css::Line& whole,
                                                   const css::Line& gap, const std::vector<bool>& isEmpty,
