@@ -12,13 +12,13 @@ namespace tenter::command {
 
 namespace {
 
-struct PictureArguments : Arguments {
+struct RowPictureArguments : Arguments {
     std::optional<double> width;
     double ratio = 1;
     bool svg = false;
 };
 
-int runPicture(const PictureArguments& arguments) {
+int runPicture(const RowPictureArguments& arguments) {
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     const double ratio = arguments.svg ? 1 : arguments.ratio;
@@ -42,7 +42,7 @@ int runPicture(const PictureArguments& arguments) {
 }  // namespace
 
 void addPicture(CLI::App& app, Action& action) {
-    auto arguments = std::make_shared<PictureArguments>();
+    auto arguments = std::make_shared<RowPictureArguments>();
     CLI::App* verb =
         app.add_subcommand("picture", "Print the row at one viewport width as a PNG or SVG picture");
     addFiles(*verb, *arguments);
