@@ -145,7 +145,7 @@ void SidePanel::addPanel(PanelKind kind, const QString& title, Panel* panel) {
     }
     box->addWidget(scroll, 1);
     stack_->addWidget(page);
-    pages_.push_back({kind, panel, page});
+    pages_.push_back({kind, panel, page, scroll});
     tabs_->addTab(title);
 }
 

@@ -54,6 +54,7 @@ private:
         PanelKind kind;
         Panel* panel;
         QWidget* page;
+        QScrollArea* area;  ///< that scrolls the panel
     };
     void addPanel(PanelKind kind, const QString& title, Panel* panel);
     void showHeader();
