@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "row/lookup.h"
-#include "row/visual_order.h"
+#include "draw/visual_order.h"
 
 namespace tenter::desktop::row::editing {
 
@@ -100,7 +100,7 @@ void TextMap::addLine(const layout::LaidPart& part, const layout::LaidLine& laid
     double pen = laid.x;
     if (laid.line.hyphen && rightToLeft_) pen += paragraph.hyphenAdvance() * part.fontSize;
     std::vector<std::uint32_t> order;
-    visualOrder(paragraph, laid.line.first, laid.line.end, order);
+    draw::visualOrder(paragraph, laid.line.first, laid.line.end, order);
     for (const std::uint32_t index : order) {
         Piece& piece = pieces_[line.first + (index - laid.line.first)];
         piece.left = pen;
