@@ -165,6 +165,7 @@ void SidePanel::goToVariantName() {
 }
 
 void SidePanel::solveSizes() {
+    Q_EMIT roomNeeded();
     openPanel(PanelKind::Text);
     findChild<SolveBox*>()->button()->click();
 }
@@ -255,6 +256,7 @@ std::vector<SidePanel::Place> SidePanel::places() const {
 }
 
 void SidePanel::go(const Place& place) {
+    Q_EMIT roomNeeded();
     openPanel(place.panel);
     const Findable& findable = current()->findables()[place.findable];
     if (!findable.subject.empty() && current()->takesRoles())

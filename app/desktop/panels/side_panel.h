@@ -40,6 +40,7 @@ public:
 
 Q_SIGNALS:
     void copied(const QString& message);  ///< to the clipboard
+    void roomNeeded();  ///< the user asked for a setting or an answer here, which should be in full sight
     void importRowRequested();
     void ownMarkupRequested();  ///< the imported markup must be replaced by Tenter’s
 

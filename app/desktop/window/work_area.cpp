@@ -44,6 +44,10 @@ WorkArea::WorkArea(row::RowView& row, axis::AxisPane& axis, panels::SidePanel& s
     setStretchFactor(1, 0);
     connect(&axis_, &axis::AxisPane::lanesChanged, this, &WorkArea::fitAxis);
     connect(&findings_, &findings::Panel::opened, this, &WorkArea::fitFindings);
+    // A short window has room for the settings or the findings.
+    connect(&side_, &panels::SidePanel::roomNeeded, this, [this] {
+        if (window()->height() < tallWindow) findings_.setOpen(false);
+    });
 }
 
 void WorkArea::showEvent(QShowEvent* event) {

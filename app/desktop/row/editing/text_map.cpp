@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "row/lookup.h"
 #include "draw/visual_order.h"
+#include "row/lookup.h"
 
 namespace tenter::desktop::row::editing {
 
