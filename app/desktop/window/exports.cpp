@@ -30,6 +30,10 @@ Exports::Exports(const Session& session, StatusNote& note, ProblemPanel& problem
                << add("Copy &class names", {}, &Exports::copyClasses);
     copySize_ = add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier),
                     &Exports::copySize);
+    // Above it what is copied, below it what is written to files.
+    auto* line = new QAction(this);
+    line->setSeparator(true);
+    actions_ << line;
 }
 
 void Exports::addDialog(const QString& text, std::function<void()> open) {

@@ -159,7 +159,7 @@ const styles = {
     @layer base { html { font-size:calc(14px + .25vw) }body { line-height:1.6 }h3 { font-size:1.5rem } }
     @layer components { .wrap { max-width:75rem; margin-inline:auto; padding-inline:1.25rem }.deck { display:grid; grid-template-columns:repeat(3,1fr); gap:1.25rem }@media(width<60rem) { .deck { grid-template-columns:1fr 1fr } }@media(width<36rem) { .deck { grid-template-columns:1fr } }.card { padding:1rem; display:flex; flex-direction:column }@layer deep { .card { padding:3rem } } }
     @layer utilities { .mt { margin-top:2rem }.card { gap:.5rem } }`,
-    (r) => `<div class="wrap"><h2>What to see</h2>${r}</div>`, 'class="deck mt"', simple,
+    (r) => `<div class="wrap"><h2>What to see</h2>${r}</div>`, 'class="deck mt"', simple, {hasFluidRoot: true},
   ),
   layeredimportant: style(
     `
@@ -504,13 +504,13 @@ const obstacles = ['layeredimportant', 'units', 'math', 'vh', 'writingaround', '
 
 /** Every page, with the members of those of frameworkPages(). */
 export function writtenPages() {
-  return Object.entries(styles).map(([name, {css, around, row, card, tag = 'div', bodyClass = '', rightToLeft = false}]) => {
+  return Object.entries(styles).map(([name, {css, around, row, card, tag = 'div', bodyClass = '', rightToLeft = false, hasFluidRoot = false}]) => {
     const attributes = row.includes('class="') ? row.replace('class="', `class="${rowClass} `) : `class="${rowClass}" ${row}`;
     const main = `<${tag} ${attributes}>${cards.map(card).join('\n')}</${tag}>`;
     const body = `<section id="works">${around(main)}</section><section id="more"><div class="box"><h2>Nearby</h2></div></section>`;
     const html = documentOf({body}, `<style>${css}</style>`)
       .replace('<body>', `<body${bodyClass && ` class="${bodyClass}"`}>`)
       .replace('<html lang="en">', `<html lang="en"${rightToLeft ? ' dir="rtl"' : ''}>`);
-    return {framework: name, kind: 'written', name, linked: html, html, sheets: [], cards: cards.length, neighbour: '#more', footer: '.page-end', isObstacle: obstacles.includes(name)};
+    return {framework: name, kind: 'written', name, linked: html, html, sheets: [], cards: cards.length, neighbour: '#more', footer: '.page-end', hasFluidRoot, isObstacle: obstacles.includes(name)};
   });
 }
