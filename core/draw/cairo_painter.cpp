@@ -39,7 +39,7 @@ void attach(cairo_surface_t* surface, const EncodedPicture& picture) {
     if (picture.type != "image/jpeg") return;
     auto* const bytes = static_cast<unsigned char*>(std::malloc(picture.bytes.size()));
     if (bytes == nullptr) return;
-    std::memcpy(bytes, picture.bytes.data(), picture.bytes.size());
+    std::ranges::copy(picture.bytes, bytes);
     if (cairo_surface_set_mime_data(surface, CAIRO_MIME_TYPE_JPEG, bytes, picture.bytes.size(), std::free,
                                     bytes) != CAIRO_STATUS_SUCCESS)
         std::free(bytes);

@@ -143,11 +143,14 @@ void reportDifferences(const OwnSheet& sheet, OwnProject& out) {
                     const auto found = own->second.find(property);
                     const std::string now = found == own->second.end() ? "not set" : found->second;
                     if (now == value || said.size() >= most) continue;
-                    std::string says = "Warning: The value “" + value + "” of " + property + " of the ";
+                    std::string says = "Warning: The value “";
+                    says.append(value).append("” of ").append(property).append(" of the ");
                     says.append(element.empty() ? "row" : element).append(" is ");
                     says.append(found == own->second.end() ? now : "“" + now + "”")
                         .append(" in the project.");
-                    if (said.insert(element + " " + property).second) out.report.push_back(std::move(says));
+                    std::string key = element;
+                    key.append(" ").append(property);
+                    if (said.insert(std::move(key)).second) out.report.push_back(std::move(says));
                 }
             }
         }

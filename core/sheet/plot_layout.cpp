@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <ranges>
 
 #include "units/quantities.h"
 
@@ -52,9 +53,9 @@ void moveApart(std::vector<double>& places, double distance, double from, double
         next = places[i] + distance;
     }
     double last = to;
-    for (auto i = order.rbegin(); i != order.rend(); ++i) {
-        places[*i] = std::min(places[*i], last);
-        last = places[*i] - distance;
+    for (const std::size_t i : std::views::reverse(order)) {
+        places[i] = std::min(places[i], last);
+        last = places[i] - distance;
     }
 }
 
