@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ranges>
 
 #include "units/quantities.h"
 
@@ -53,10 +52,10 @@ void moveApart(std::vector<double>& places, double distance, double from, double
         next = places[i] + distance;
     }
     double last = to;
-    for (const std::size_t i : std::views::reverse(order)) {
+    std::for_each(order.rbegin(), order.rend(), [&](std::size_t i) {
         places[i] = std::min(places[i], last);
         last = places[i] - distance;
-    }
+    });
 }
 
 class Layouter {
