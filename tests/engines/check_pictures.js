@@ -21,7 +21,7 @@ async function calmUpTo(one, width, ratio) {
   return found.width;
 }
 
-const given = options({cli: undefined, samples: undefined, browser: undefined});
+const given = options({cli: undefined, samples: undefined, browser: undefined, only: ''});
 const tenter = new Tenter(given.cli);
 const server = await new PageServer().start();
 const rows = [];
@@ -31,7 +31,7 @@ for (const ratio of [1, 2]) {
   const browser = await launch('chromium', given.browser, ratio);
   try {
     const judge = await browser.newPage();
-    for (const one of await variantsIn(given.samples)) {
+    for (const one of (await variantsIn(given.samples)).filter(({variant}) => variant.includes(given.only))) {
       const tab = await browser.newPage();
       await tab.goto(server.add(await tenter.page(one.file, one.variant)).alone, {timeout: 600_000});
       for (const middle of middlesOf(one)) {

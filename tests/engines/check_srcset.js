@@ -74,7 +74,7 @@ const readPictures = () =>
     }),
   );
 
-const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined});
+const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, only: ''});
 const folder = await mkdtemp(path.join(tmpdir(), 'tenter-srcset-'));
 const pages = new Map();
 const server = await serve(folder, pages);
@@ -87,7 +87,7 @@ const fail = (text) => {
 
 try {
   const prepared = [];
-  for (const [i, one] of (await variantsIn(given.samples)).entries()) {
+  for (const [i, one] of (await variantsIn(given.samples)).filter(({variant}) => variant.includes(given.only)).entries()) {
     const words = [one.file, '--variant', one.variant];
     const formats = i % 2 === 0 ? 'jpeg' : 'jpeg,webp';
     await run(given.cli, ['pictures', ...words, '--into', path.join(folder, `cut${i}`), '--format', formats, '--json'], {maxBuffer: 1 << 26});
