@@ -70,7 +70,7 @@ wanted() { [[ -z $only || $only == "$1" ]]; }
 
 if wanted window; then
     open shore-walks
-    press ctrl+Left shift+Right
+    press F6 ctrl+Left shift+Right
     shoot window
     close
 fi
@@ -82,7 +82,7 @@ if wanted finding; then
 fi
 if wanted solve; then
     open shore-walks
-    press F9
+    press F6 F9
     sleep 2
     shoot solve
     close

@@ -9,7 +9,8 @@ import {middlesOf, variantsIn} from './lib/samples.js';
 import {Tenter} from './lib/tenter.js';
 
 // Measured with Chromium 156 on the samples; what remains is the antialiasing of text and the resampling of photographs.
-const bounds = {structure: 0.93, worst: 16, colour: 4};
+// At ratio 2 edges of boxes can lie one device px apart.
+const bounds = {structure: 0.93, worst: {1: 16, 2: 32}, colour: 4};
 
 /** The next width, from `width` down in steps, at which no line is a tight fit, which Chromium may break differently. */
 async function calmUpTo(one, width, ratio) {
@@ -48,7 +49,7 @@ for (const ratio of [1, 2]) {
           const {structure, worst, colour, sizes} = await compareFiles(judge, shot, picture);
           // Chromium's page is whole CSS px tall.
           const sameSize = sizes[0][0] === sizes[1][0] && Math.abs(sizes[0][1] - sizes[1][1]) <= ratio;
-          const fails = structure < bounds.structure || worst > bounds.worst || colour > bounds.colour || !sameSize;
+          const fails = structure < bounds.structure || worst > bounds.worst[ratio] || colour > bounds.colour || !sameSize;
           failures += fails;
           rows.push([one.sample, one.variant, width, ratio, form, structure.toFixed(3), worst.toFixed(1), colour.toFixed(2), sizes.map((size) => size.join('×')).join(' '), fails ? 'FAILS' : '']);
         }

@@ -126,11 +126,13 @@ void AxisPane::addLanes(QWidget* findings, QWidget* audience, QWidget* thumbnail
         explained(glossary::ramp,
                   tr("Drag the ends of a ramp to change it. Sizes in hatched areas do not satisfy a wish.")),
         sizes_, 0, 0.58, WindowIsTall);
+    lanes_.setKey(Qt::Key_F6);
     lanes_.add(
         tr("Measure"), tr("characters"),
         explained(glossary::measure, tr("Dashed lines mark the comfortable range: 45 to 75 characters in "
                                         "one column, 40 to 50 in several columns.")),
         measure_, 0, 0.42, WindowIsTall);
+    lanes_.setKey(Qt::SHIFT | Qt::Key_F6);
     lanes_.add(tr("Card height"), tr("px"), tr("The height of each card at each viewport width."), heights_,
                0, 0.42, Chosen);
     lanes_.add(tr("Picture size"), tr("px"),

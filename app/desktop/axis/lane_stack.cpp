@@ -48,6 +48,10 @@ void LaneStack::nameInFull(const QString& name) {
     lanes_.last().disclosure->setAccessibleName(name);
 }
 
+void LaneStack::setKey(const QKeySequence& key) {
+    lanes_.last().action->setShortcut(key);
+}
+
 void LaneStack::moveLastBelow(const QWidget* content) {
     const auto above = std::ranges::find(lanes_, content, &Lane::content);
     lanes_.move(lanes_.size() - 1, above - lanes_.begin() + 1);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QAction>
+#include <QKeySequence>
 #include <QObject>
 #include <QPainter>
 #include <optional>
@@ -25,6 +26,8 @@ public:
              int height, double share, OpensWhen opens = OpensWhen::Always);
     /// Gives the last lane added a longer name in menus and for screen readers.
     void nameInFull(const QString& name);
+    /// Gives the last lane added a key that opens and closes it.
+    void setKey(const QKeySequence& key);
     /// Moves the last lane added to the place below another.
     void moveLastBelow(const QWidget* content);
     /// Shows or hides a lane with its name, whether it is open or closed.

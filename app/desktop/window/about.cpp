@@ -44,6 +44,8 @@ void showShortcuts(QWidget* parent) {
         std::pair{"Ctrl+1 to Ctrl+4", "Overlays: boxes, measure, tight fits, Chromium/Firefox differences"},
         std::pair{"Ctrl+Shift+B", "Compare with browser"},
         std::pair{"F3", "Show all variants at this width, or one"},
+        std::pair{"Ctrl+0, Ctrl+9", "Actual size, fit whole cards to the window"},
+        std::pair{"F6, Shift+F6", "Open or close the plot of font size, of measure"},
         std::pair{"Hold F2", "Show saved version"},
         std::pair{"F9", "Solve sizes"},
         std::pair{"F4", "Show the preview of solved sizes, or the current sizes"},
