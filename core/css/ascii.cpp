@@ -33,13 +33,6 @@ bool mayFollow(std::uint8_t lead, std::uint8_t second) {
 
 }  // namespace
 
-std::string lowered(std::string_view text) {
-    std::string result(text);
-    for (char& c : result)
-        c = lowered(c);
-    return result;
-}
-
 bool sameIgnoringCase(std::string_view one, std::string_view other) {
     return std::ranges::equal(one, other, [](char a, char b) { return lowered(a) == lowered(b); });
 }

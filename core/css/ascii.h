@@ -10,6 +10,7 @@ namespace tenter::css {
 
 using units::isDigit;
 using units::isLetter;
+using units::lowered;
 constexpr bool isHexDigit(char c) {
     return isDigit(c) || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
 }
@@ -21,11 +22,6 @@ constexpr bool isNewline(char c) {
 constexpr bool isSpace(char c) {
     return c == ' ' || c == '\t' || isNewline(c);
 }
-constexpr char lowered(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-/// `text` with ASCII letters in lower case.
-std::string lowered(std::string_view text);
 /// True if the texts are equal except for the case of ASCII letters. CSS Values 4 § 2.
 bool sameIgnoringCase(std::string_view one, std::string_view other);
 /// `text` without white space at its ends.

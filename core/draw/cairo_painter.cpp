@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstring>
 
+#include "draw/device_ring.h"
 #include "draw/row_drawing.h"
 #include "draw/text_block.h"
 #include "draw/text_line.h"
@@ -85,12 +86,8 @@ struct CairoPainter::Painting {
     }
 
     void operator()(const OutlineBox& outline) const {
-        const int width = grid.borderWidth(outline.width);
-        const int out = static_cast<int>(std::lround(outline.offset * grid.scale)) + width;
-        const DeviceBox at = grid.snapped(outline.box);
-        const double radius = outline.corners.topLeft * grid.scale;
-        ring({at.x - out, at.y - out, at.width + 2 * out, at.height + 2 * out},
-             Corners::all(radius > 0 ? radius + out : 0), width, outline.colour);
+        const DeviceRing around = ringOf(outline, grid);
+        ring(around.box, around.corners, around.width, outline.colour);
     }
 
     void operator()(const CastShadow& shadow) const {

@@ -1,9 +1,9 @@
 #include "draw/glyph_outline.h"
 
-#include <hb.h>
-
 #include <algorithm>
 #include <limits>
+
+#include "draw/outline_reader.h"
 
 namespace tenter::draw {
 
@@ -48,20 +48,6 @@ void cubicTo(hb_draw_funcs_t*, void* data, hb_draw_state_t*, float ax, float ay,
 
 void closePath(hb_draw_funcs_t*, void* data, hb_draw_state_t*, void*) {
     readerOf(data).outline->verbs.push_back(Verb::Close);
-}
-
-hb_draw_funcs_t* drawFunctions() {
-    static hb_draw_funcs_t* const functions = [] {
-        hb_draw_funcs_t* made = hb_draw_funcs_create();
-        hb_draw_funcs_set_move_to_func(made, moveTo, nullptr, nullptr);
-        hb_draw_funcs_set_line_to_func(made, lineTo, nullptr, nullptr);
-        hb_draw_funcs_set_quadratic_to_func(made, quadraticTo, nullptr, nullptr);
-        hb_draw_funcs_set_cubic_to_func(made, cubicTo, nullptr, nullptr);
-        hb_draw_funcs_set_close_path_func(made, closePath, nullptr, nullptr);
-        hb_draw_funcs_make_immutable(made);
-        return made;
-    }();
-    return functions;
 }
 
 OutlinePoint pointBetween(OutlinePoint a, OutlinePoint b, double share) {
@@ -165,11 +151,9 @@ const GlyphOutline& GlyphOutlines::of(const text::Face& face, std::uint32_t glyp
     const auto [kept, isNew] = kept_.try_emplace({&face, glyph});
     if (!isNew) return kept->second;
     Reader reader{&kept->second, face.scale()};
-#if HB_VERSION_ATLEAST(7, 0, 0)
-    hb_font_draw_glyph(face.font(), glyph, drawFunctions(), &reader);
-#else
-    hb_font_get_glyph_shape(face.font(), glyph, drawFunctions(), &reader);
-#endif
+    static hb_draw_funcs_t* const functions =
+        drawFunctions({moveTo, lineTo, quadraticTo, cubicTo, closePath});
+    readOutline(face, glyph, functions, &reader);
     return kept->second;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "draw/device_ring.h"
 #include "draw/row_drawing.h"
 #include "draw/shadow_patch.h"
 #include "draw/text_block.h"
@@ -93,12 +94,8 @@ struct SvgPainter::Painting {
     }
 
     void operator()(const OutlineBox& outline) const {
-        const int width = grid.borderWidth(outline.width);
-        const int far = static_cast<int>(std::lround(outline.offset * grid.scale)) + width;
-        const DeviceBox at = grid.snapped(outline.box);
-        const double radius = outline.corners.topLeft * grid.scale;
-        ring({at.x - far, at.y - far, at.width + 2 * far, at.height + 2 * far},
-             Corners::all(radius > 0 ? radius + far : 0), width, outline.colour);
+        const DeviceRing around = ringOf(outline, grid);
+        ring(around.box, around.corners, around.width, outline.colour);
     }
 
     void operator()(const CastShadow& shadow) const {

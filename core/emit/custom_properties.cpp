@@ -8,6 +8,7 @@
 
 #include "emit/escape.h"
 #include "emit/rules.h"
+#include "units/ascii.h"
 
 namespace tenter::emit {
 
@@ -21,17 +22,7 @@ constexpr std::array<std::string_view, 9> oftenChanged{"font-size", "color",   "
 /// Letters, digits and single hyphens of a selector: `heading-a-hover` of ` .walks-heading a:hover` without
 /// `walks-`.
 std::string wordsOf(std::string_view selector, const std::string& prefix) {
-    std::string out;
-    for (const char c : selector) {
-        const bool kept = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
-                          c == '-' || c == '_';
-        if (kept)
-            out += c;
-        else if (!out.empty() && out.back() != '-')
-            out += '-';
-    }
-    while (!out.empty() && out.back() == '-')
-        out.pop_back();
+    std::string out = units::hyphenated(selector, units::isWordCharacter);
     if (out.starts_with(prefix + "-")) out.erase(0, prefix.size() + 1);
     return out;
 }

@@ -14,6 +14,7 @@
 #include "emit/page_scaffold.h"
 #include "project/titles.h"
 #include "text/embedding.h"
+#include "units/ascii.h"
 #include "units/number.h"
 #include "units/quantities.h"
 
@@ -22,14 +23,6 @@ namespace tenter::emit {
 namespace fs = std::filesystem;
 
 namespace {
-
-/// ASCII letters in lower case.
-std::string lowerCase(std::string text) {
-    std::ranges::transform(text, text.begin(), [](char c) {
-        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    });
-    return text;
-}
 
 /// Names of files that differ from each other even where case does not count.
 class FreeNames {
@@ -41,7 +34,7 @@ public:
             name.append("/").append(stem);
             if (count > 1) name.append("-").append(std::to_string(count));
             name += ending;
-            if (taken_.insert(lowerCase(name)).second) return name;
+            if (taken_.insert(units::lowered(name)).second) return name;
         }
     }
 
@@ -51,16 +44,8 @@ private:
 
 /// A family name in lower-case letters, digits and hyphens.
 std::string fileStem(const std::string& family) {
-    std::string out;
-    for (const char c : lowerCase(family)) {
-        const bool kept = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-        if (kept)
-            out += c;
-        else if (!out.empty() && out.back() != '-')
-            out += '-';
-    }
-    while (!out.empty() && out.back() == '-')
-        out.pop_back();
+    const std::string out = units::hyphenated(
+        units::lowered(family), [](char c) { return units::isLowerLetter(c) || units::isDigit(c); });
     return out.empty() ? "font" : out;
 }
 

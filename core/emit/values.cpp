@@ -5,6 +5,7 @@
 
 #include "emit/escape.h"
 #include "text/generic_families.h"
+#include "units/ascii.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -13,12 +14,6 @@ namespace {
 
 std::string css(const std::optional<units::Length>& length) {
     return length.value_or(units::Length()).css();
-}
-
-std::string lowered(const std::string& text) {
-    std::string out = text;
-    std::ranges::transform(out, out.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? char(c + 32) : c; });
-    return out;
 }
 
 }  // namespace
@@ -54,7 +49,7 @@ std::string families(const std::vector<std::string>& list) {
     std::string out;
     for (const std::string& family : list) {
         if (!out.empty()) out += ", ";
-        out += text::isGenericFamily(family) ? lowered(family) : cssString(family);
+        out += text::isGenericFamily(family) ? units::lowered(family) : cssString(family);
     }
     return out;
 }

@@ -1,7 +1,6 @@
 #include "pictures/cut_plan.h"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <map>
 #include <set>
@@ -11,6 +10,7 @@
 #include "pictures/sizes.h"
 #include "pictures/source.h"
 #include "sweep/sweep.h"
+#include "units/ascii.h"
 
 namespace tenter::pictures {
 
@@ -18,23 +18,9 @@ namespace {
 
 /// A name that every server and system accepts: letters, digits, `-` and `_` of ASCII.
 std::string plainStem(const std::filesystem::path& file) {
-    std::string stem;
-    for (const char c : file.stem().string()) {
-        const bool isPlain = std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '_';
-        if (isPlain && static_cast<unsigned char>(c) < 0x80)
-            stem += c;
-        else if (!stem.empty() && stem.back() != '-')
-            stem += '-';
-    }
-    while (!stem.empty() && stem.back() == '-')
-        stem.pop_back();
+    const std::string stem = units::hyphenated(
+        file.stem().string(), [](char c) { return units::isLetter(c) || units::isDigit(c) || c == '_'; });
     return stem.empty() ? "picture" : stem;
-}
-
-std::string lowerCase(std::string text) {
-    std::ranges::transform(text, text.begin(),
-                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return text;
 }
 
 /// A slot with what `sizes` says about it.
@@ -202,7 +188,7 @@ private:
             std::set<std::string> names;
             for (const Format format : picture.formats)
                 for (const PixelSize& size : picture.sizes)
-                    names.insert(lowerCase(nameOf(stem, size, format)));
+                    names.insert(units::lowered(nameOf(stem, size, format)));
             if (std::ranges::any_of(names, [&](const std::string& name) { return taken_.contains(name); }))
                 continue;
             taken_.merge(names);

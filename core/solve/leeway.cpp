@@ -45,26 +45,6 @@ Interval widthsOf(const project::Project& project, const project::Variant& varia
     return {std::max(from, project.leastWidth), std::min(to, project.mostWidth)};
 }
 
-Length lengthOf(double value, Unit unit) {
-    switch (unit) {
-        case Unit::Rem:
-            return Length::rem(value);
-        case Unit::Em:
-            return Length::em(value);
-        case Unit::Percent:
-            return Length::percent(value);
-        case Unit::Vw:
-            return Length::vw(value);
-        case Unit::Cqi:
-            return Length::cqi(value);
-        case Unit::Px:
-        case Unit::Auto:
-        case Unit::None:
-            break;
-    }
-    return Length::px(value);
-}
-
 void put(project::Settings& set, LeewaySetting setting, const Length& length) {
     if (setting == LeewaySetting::ColumnGap) set.row.columnGap = length;
     if (setting == LeewaySetting::CardPadding) set.card.padding.left = set.card.padding.right = length;
@@ -149,7 +129,7 @@ public:
         const Interval values = valuesToTest(setting, current.unit(), project_.mostWidth);
         const auto with = [&](double value) {
             project::Variant one = singleBand(variant_, band);
-            put(one.bands[0].set, setting, lengthOf(value, current.unit()));
+            put(one.bands[0].set, setting, Length::in(value, current.unit()));
             return one;
         };
         leeway.range = nearestRange(values, leeway.current,
@@ -342,7 +322,7 @@ project::Project withValue(const project::Project& project, std::size_t variant,
     if (setting == LeewaySetting::Breakpoint)
         there.upTo = value;
     else
-        put(there.set, setting, lengthOf(value, unit));
+        put(there.set, setting, Length::in(value, unit));
     return changed;
 }
 

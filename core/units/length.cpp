@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "units/ascii.h"
 #include "units/number.h"
 #include "units/scan.h"
 
@@ -22,15 +23,6 @@ constexpr std::array<std::pair<Unit, std::string_view>, 6> units{{{Unit::Px, "px
                                                                   {Unit::Percent, "%"},
                                                                   {Unit::Vw, "vw"},
                                                                   {Unit::Cqi, "cqi"}}};
-
-// Units and keywords are ASCII case-insensitive. CSS Values 4 § 2.
-std::string lowered(std::string_view text) {
-    std::string result(text);
-    for (char& c : result) {
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    }
-    return result;
-}
 
 }  // namespace
 
@@ -57,6 +49,9 @@ Length Length::vw(double value) {
 Length Length::cqi(double value) {
     return of(value, Unit::Cqi);
 }
+Length Length::in(double value, Unit unit) {
+    return of(value, unit == Unit::Auto || unit == Unit::None ? Unit::Px : unit);
+}
 Length Length::ofAuto() {
     return {0, Unit::Auto};
 }
@@ -66,6 +61,7 @@ Length Length::ofNone() {
 
 std::optional<Length> Length::parse(std::string_view text) {
     if (text.size() > 64) return std::nullopt;
+    // Units and keywords are ASCII case-insensitive. CSS Values 4 § 2.
     const std::string lower = lowered(text);
     if (lower == "auto") return ofAuto();
     if (lower == "none") return ofNone();

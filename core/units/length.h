@@ -32,6 +32,8 @@ public:
     static Length percent(double value);
     static Length vw(double value);
     static Length cqi(double value);
+    /// `value` in `unit`; in px if `unit` is a keyword.
+    static Length in(double value, Unit unit);
     static Length ofAuto();
     static Length ofNone();
     /// The length written in `text`, such as `12px`, `0`, `1.5em`, `5%`, `auto` or `none`. Empty for any

@@ -10,6 +10,7 @@
 #include "compare/wording.h"
 #include "controls/glossary.h"
 #include "controls/inks.h"
+#include "controls/selectable_label.h"
 #include "document/wording.h"
 
 namespace tenter::desktop::compare {
@@ -17,13 +18,6 @@ namespace tenter::desktop::compare {
 namespace {
 
 constexpr int mostListed = 200;
-
-QLabel* wrappedLabel(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    return label;
-}
 
 }  // namespace
 
@@ -34,7 +28,7 @@ CompareDialog::CompareDialog(Comparison& comparison, Session& session, QWidget* 
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
-    QLabel* about = wrappedLabel(
+    QLabel* about = controls::selectableLabel(
         "A browser on this computer lays out the row at every width, in the background and without network "
         "access. Tenter compares the result with its own layout.",
         this);
@@ -42,7 +36,7 @@ CompareDialog::CompareDialog(Comparison& comparison, Session& session, QWidget* 
     box->addWidget(about);
     box->addWidget(choice_ = buildChoice());
     box->addWidget(place_ = buildPlace());
-    box->addWidget(none_ = wrappedLabel(noBrowserText(), this));
+    box->addWidget(none_ = controls::selectableLabel(noBrowserText(), this));
     again_ = new QPushButton("Search again", this);
     box->addWidget(again_, 0, Qt::AlignLeft);
     progress_ = new QProgressBar(this);
@@ -50,13 +44,13 @@ CompareDialog::CompareDialog(Comparison& comparison, Session& session, QWidget* 
     progress_->setFixedHeight(8);
     progress_->setAccessibleName("Widths compared");
     box->addWidget(progress_);
-    headline_ = wrappedLabel({}, this);
+    headline_ = controls::selectableLabel({}, this);
     QFont bold = headline_->font();
     bold.setWeight(QFont::DemiBold);
     headline_->setFont(bold);
     headline_->setAccessibleName("Result");
     box->addWidget(headline_);
-    stale_ = wrappedLabel("The row has changed since this comparison. Compare again.", this);
+    stale_ = controls::selectableLabel("The row has changed since this comparison. Compare again.", this);
     box->addWidget(stale_);
     box->addWidget(figures_ = buildFigures());
     listTitle_ = new QLabel("Differences from Tenter (select one to show it in the row)", this);

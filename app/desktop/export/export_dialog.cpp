@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <utility>
 
+#include "controls/selectable_label.h"
 #include "project/file.h"
 
 namespace tenter::desktop::exporting {
@@ -17,14 +18,6 @@ namespace {
 
 /// Time without a change of the choices after which a plan starts, ms.
 constexpr int planPause = 120;
-
-QLabel* wrappedLabel(QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    return label;
-}
 
 }  // namespace
 
@@ -35,8 +28,8 @@ ExportDialog::ExportDialog(Session& session, ExportKind kind, QWidget* parent)
       destination_(new Destination(kind_.destination, kind_.filter, this)),
       options_(new QFormLayout),
       list_(new FileList(kind_.contentTitle, this)),
-      headline_(wrappedLabel(this)),
-      notes_(wrappedLabel(this)),
+      headline_(controls::selectableLabel({}, this)),
+      notes_(controls::selectableLabel({}, this)),
       doing_(new QLabel(this)),
       progress_(new QProgressBar(this)),
       open_(new QPushButton("&Open folder", this)),
@@ -48,7 +41,7 @@ ExportDialog::ExportDialog(Session& session, ExportKind kind, QWidget* parent)
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
-    QLabel* about = wrappedLabel(this);
+    QLabel* about = controls::selectableLabel({}, this);
     about->setText(kind_.about);
     about->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(about);

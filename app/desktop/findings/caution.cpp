@@ -4,6 +4,14 @@
 
 namespace tenter::desktop::findings {
 
+namespace {
+
+QString wholeText() {
+    return QString::fromUtf8(checks::caution.data(), checks::caution.size());
+}
+
+}  // namespace
+
 Caution::Caution(QWidget* parent) : QLabel(parent) {
     setForegroundRole(QPalette::PlaceholderText);
     setContentsMargins(24, 6, 16, 6);
@@ -11,17 +19,15 @@ Caution::Caution(QWidget* parent) : QLabel(parent) {
     QFont small = font();
     small.setPixelSize(11);
     setFont(small);
-    const QString whole = QString::fromUtf8(checks::caution.data(), checks::caution.size());
-    setToolTip(whole);
-    setAccessibleName(whole);
+    setToolTip(wholeText());
+    setAccessibleName(wholeText());
     connect(this, &QLabel::linkActivated, this, [this](const QString& link) { show(link == "more"); });
     show(false);
 }
 
 void Caution::show(bool inFull) {
-    const QString whole = QString::fromUtf8(checks::caution.data(), checks::caution.size()).toHtmlEscaped();
     setWordWrap(inFull);
-    setText(inFull ? whole + " <a href=\"less\">Less</a>"
+    setText(inFull ? wholeText().toHtmlEscaped() + " <a href=\"less\">Less</a>"
                    : "Checks cover part of WCAG 2.2 only. <a href=\"more\">Read more</a>");
 }
 

@@ -4,28 +4,17 @@
 #include <QVBoxLayout>
 
 #include "controls/inks.h"
+#include "controls/selectable_label.h"
 #include "page_import/role_bar.h"
 #include "page_import/wording.h"
 
 namespace tenter::desktop::page_import {
 
-namespace {
-
-QLabel* wrapped(QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    return label;
-}
-
-}  // namespace
-
 NoRowNotice::NoRowNotice(QWidget* parent)
     : QWidget(parent),
-      title_(wrapped(this)),
-      reason_(wrapped(this)),
-      selectorError_(wrapped(this)),
+      title_(controls::selectableLabel({}, this)),
+      reason_(controls::selectableLabel({}, this)),
+      selectorError_(controls::selectableLabel({}, this)),
       form_(new QWidget(this)),
       selector_(new QLineEdit(form_)) {
     auto* box = new QVBoxLayout(this);

@@ -5,6 +5,7 @@
 #include <QSignalBlocker>
 #include <utility>
 
+#include "controls/selectable_label.h"
 #include "document/wording.h"
 #include "panels/into_view.h"
 #include "remedy/wording.h"
@@ -41,10 +42,7 @@ void setTextOrHide(QLabel* label, const QString& text) {
 }
 
 QLabel* textLabel(const QString& accessibleName, QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    auto* label = controls::selectableLabel({}, parent);
     label->setAccessibleName(accessibleName);
     return label;
 }

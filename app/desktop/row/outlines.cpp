@@ -3,6 +3,8 @@
 #include <cmath>
 #include <limits>
 
+#include "draw/outline_reader.h"
+
 namespace tenter::desktop::row {
 
 namespace {
@@ -44,31 +46,15 @@ void closePath(hb_draw_funcs_t*, void* data, hb_draw_state_t*, void*) {
     outline.contours.push_back(static_cast<short>(outline.points.size() - 1));
 }
 
-hb_draw_funcs_t* drawFunctions() {
-    static hb_draw_funcs_t* const functions = [] {
-        hb_draw_funcs_t* made = hb_draw_funcs_create();
-        hb_draw_funcs_set_move_to_func(made, moveTo, nullptr, nullptr);
-        hb_draw_funcs_set_line_to_func(made, lineTo, nullptr, nullptr);
-        hb_draw_funcs_set_quadratic_to_func(made, quadraticTo, nullptr, nullptr);
-        hb_draw_funcs_set_cubic_to_func(made, cubicTo, nullptr, nullptr);
-        hb_draw_funcs_set_close_path_func(made, closePath, nullptr, nullptr);
-        hb_draw_funcs_make_immutable(made);
-        return made;
-    }();
-    return functions;
-}
-
 }  // namespace
 
 const Outline& Outlines::of(std::uint32_t glyph) {
     std::unique_ptr<Outline>& kept = kept_[glyph];
     if (kept) return *kept;
     kept = std::make_unique<Outline>();
-#if HB_VERSION_ATLEAST(7, 0, 0)
-    hb_font_draw_glyph(face_->font(), glyph, drawFunctions(), kept.get());
-#else
-    hb_font_get_glyph_shape(face_->font(), glyph, drawFunctions(), kept.get());
-#endif
+    static hb_draw_funcs_t* const functions =
+        draw::drawFunctions({moveTo, lineTo, quadraticTo, cubicTo, closePath});
+    draw::readOutline(*face_, glyph, functions, kept.get());
     // FreeType counts points with 16 bits. A glyph with more points is not drawn.
     if (kept->points.size() > static_cast<std::size_t>(std::numeric_limits<short>::max())) *kept = {};
     return *kept;

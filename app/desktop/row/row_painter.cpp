@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <cmath>
 
+#include "draw/device_ring.h"
 #include "row/boxes.h"
 #include "row/ink.h"
 #include "row/lookup.h"
@@ -84,11 +85,9 @@ struct RowPainter::Painting {
     }
 
     void operator()(const draw::OutlineBox& outline) const {
-        const int width = canvas.borderWidth(outline.width);
-        const int out = static_cast<int>(std::lround(outline.offset * canvas.scale)) + width;
-        const double radius = outline.corners.topLeft * canvas.scale;
-        strokeBox(painter, canvas.snapped(outline.box).adjusted(-out, -out, out, out),
-                  Corners::all(radius > 0 ? radius + out : 0), width, colourOf(outline.colour));
+        const draw::DeviceRing around = draw::ringOf(outline, canvas);
+        strokeBox(painter, Canvas::rectOf(around.box), around.corners, around.width,
+                  colourOf(outline.colour));
     }
 
     void operator()(const draw::CastShadow& shadow) const {

@@ -11,16 +11,11 @@
 #include <array>
 #include <utility>
 
+#include "controls/selectable_label.h"
+
 namespace tenter::desktop::window {
 
 namespace {
-
-QLabel* text(const QString& words, QWidget* parent) {
-    auto* label = new QLabel(words, parent);
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    return label;
-}
 
 void runWithCloseButton(QDialog& dialog, QVBoxLayout* box) {
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
@@ -111,21 +106,21 @@ void showAbout(QWidget* parent) {
     font.setPointSizeF(font.pointSizeF() * 1.6);
     title->setFont(font);
     box->addWidget(title);
-    box->addWidget(
-        text("A tenter is a frame that stretches cloth to an even width. Tenter does the same with a row of "
-             "cards: "
-             "it computes the row at every viewport width and writes the stylesheet for it.",
-             &dialog));
-    box->addWidget(text(
+    box->addWidget(controls::selectableLabel(
+        "A tenter is a frame that stretches cloth to an even width. Tenter does the same with a row of "
+        "cards: "
+        "it computes the row at every viewport width and writes the stylesheet for it.",
+        &dialog));
+    box->addWidget(controls::selectableLabel(
         "Zoom: text that grows with the viewport grows less than the browser zoom. Such text can fail WCAG "
         "2.2 SC 1.4.4, which requires that text can be enlarged to 200\u00A0%. Keep the largest size of a "
         "ramp at most 2.5 times the smallest. Test the published page at 200\u00A0% and 400\u00A0% zoom, "
         "with the keyboard and with a screen reader.",
         &dialog));
-    box->addWidget(
-        text("Tenter is free software under the GNU General Public License, version 3 or later. It has no "
-             "warranty.",
-             &dialog));
+    box->addWidget(controls::selectableLabel(
+        "Tenter is free software under the GNU General Public License, version 3 or later. It has no "
+        "warranty.",
+        &dialog));
     runWithCloseButton(dialog, box);
 }
 

@@ -7,7 +7,6 @@ namespace tenter::desktop::window {
 
 namespace {
 
-constexpr int tallWindow = 960;        // px; a window at least this high shows settings and findings at once
 constexpr double findingsShare = 0.6;  // of the height beside the row, for the drawer when it opens
 
 const QString acrossKey = "arrangement/across";
@@ -46,7 +45,7 @@ WorkArea::WorkArea(row::RowView& row, axis::AxisPane& axis, panels::SidePanel& s
     connect(&findings_, &findings::Panel::opened, this, &WorkArea::fitFindings);
     // A short window has room for the settings or the findings.
     connect(&side_, &panels::SidePanel::roomNeeded, this, [this] {
-        if (window()->height() < tallWindow) findings_.setOpen(false);
+        if (window()->height() < axis::LaneStack::tallWindow) findings_.setOpen(false);
     });
 }
 
@@ -61,7 +60,7 @@ void WorkArea::arrangeFirst() {
     setSizes({width() - side_.sizeHint().width(), side_.sizeHint().width()});
     axisHint_ = axis_.sizeHint().height();
     left_->setSizes({left_->height() - axisHint_, axisHint_});
-    findings_.setOpen(window()->height() >= tallWindow);
+    findings_.setOpen(window()->height() >= axis::LaneStack::tallWindow);
     fitFindings(findings_.isOpen());
 }
 

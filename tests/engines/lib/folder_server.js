@@ -1,7 +1,8 @@
 // Serves a folder on 127.0.0.1, and a frame around its page that can have any width.
 import {readFile} from 'node:fs/promises';
-import {createServer} from 'node:http';
 import path from 'node:path';
+
+import {LocalServer} from './local_server.js';
 
 const types = {'.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml', '.ttf': 'font/ttf', '.otf': 'font/otf', '.woff2': 'font/woff2'};
 
@@ -11,26 +12,14 @@ const framed = (number) => `<!doctype html>
 <style>body { margin: 0 } iframe { border: 0; display: block; visibility: hidden; height: 600px; width: 1000px }</style>
 <iframe title="Row" scrolling="no" src="/${number}/index.html"></iframe>`;
 
-export class FolderServer {
+export class FolderServer extends LocalServer {
   #folder = null;
   #number = 0;
   #replaced = new Map();
   /** Whether fonts are there; if not, the page stays as it is before they have loaded. */
   fontsCome = true;
-  #server = createServer((request, response) => this.#answer(request, response));
   /** The paths asked for below the folder, in order. */
   asked = [];
-
-  async start() {
-    await new Promise((resolve) => this.#server.listen(0, '127.0.0.1', resolve));
-    this.origin = `http://127.0.0.1:${this.#server.address().port}`;
-    return this;
-  }
-
-  stop() {
-    this.#server.closeAllConnections();
-    return new Promise((resolve) => this.#server.close(resolve));
-  }
 
   /** Serves `folder` from now on; `replaced` are texts of files to serve instead, by name. */
   serve(folder, replaced = {}) {
@@ -40,7 +29,7 @@ export class FolderServer {
     this.asked = [];
   }
 
-  async #answer(request, response) {
+  async answer(request, response) {
     const name = decodeURIComponent(new URL(request.url, this.origin).pathname);
     if (name === '/') {
       response.writeHead(200, {'content-type': types['.html'], 'cache-control': 'no-store'}).end(framed(this.#number));

@@ -1,6 +1,7 @@
 // Serves pages on 127.0.0.1: each page, and a frame around it that can have any width.
 import {createHash} from 'node:crypto';
-import {createServer} from 'node:http';
+
+import {LocalServer} from './local_server.js';
 
 // The frame does not scroll; otherwise a page taller than it would lose the width of a scrollbar. For tests with a
 // scrollbar every page is made taller. The frame is invisible, so that the engine does not paint it.
@@ -13,11 +14,10 @@ const framed = ({height, scrolling}, number) => `<!doctype html>
 <style>body { margin: 0 } iframe { border: 0; display: block; visibility: hidden; height: ${height}px }</style>
 <iframe title="Row" scrolling="${scrolling}" src="/page/${number}"></iframe>`;
 
-export class PageServer {
+export class PageServer extends LocalServer {
   #pages = [];
   #fontFiles;
   #fonts = new Map();
-  #server = createServer((request, response) => this.#answer(request, response));
   /** The requested paths, in order. */
   asked = [];
 
@@ -26,18 +26,8 @@ export class PageServer {
    *   have the same fonts, and opening a page then takes half the time.
    */
   constructor(fontFiles = false) {
+    super();
     this.#fontFiles = fontFiles;
-  }
-
-  async start() {
-    await new Promise((resolve) => this.#server.listen(0, '127.0.0.1', resolve));
-    this.origin = `http://127.0.0.1:${this.#server.address().port}`;
-    return this;
-  }
-
-  stop() {
-    this.#server.closeAllConnections();
-    return new Promise((resolve) => this.#server.close(resolve));
   }
 
   /** Serves `html`; returns its addresses, in a frame (that scrolls if `scrolled`) and alone. */
@@ -64,7 +54,7 @@ export class PageServer {
     });
   }
 
-  #answer(request, response) {
+  answer(request, response) {
     this.asked.push(request.url);
     const [, kind, number] = request.url.split('/');
     if (kind === 'font' && this.#fonts.has(number)) {

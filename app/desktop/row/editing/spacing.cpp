@@ -33,23 +33,6 @@ Box widened(Box box, double reach) {
     return box;
 }
 
-Length lengthOf(double value, Unit unit) {
-    switch (unit) {
-        case Unit::Rem:
-            return Length::rem(value);
-        case Unit::Em:
-            return Length::em(value);
-        case Unit::Percent:
-            return Length::percent(value);
-        case Unit::Vw:
-            return Length::vw(value);
-        case Unit::Cqi:
-            return Length::cqi(value);
-        default:
-            return Length::px(value);
-    }
-}
-
 // Steps in which a person writes lengths.
 double stepOf(Unit unit) {
     switch (unit) {
@@ -168,11 +151,11 @@ std::optional<Spacing> spacingAt(const LaidOutRow& row, const QPointF& page, dou
 
 Length grown(const Spacing& spacing, double by) {
     const Unit unit = spacing.value.unit();
-    const double one = lengthOf(1, unit).resolve(spacing.basis);
+    const double one = Length::in(1, unit).resolve(spacing.basis);
     if (by == 0 || one <= 0) return spacing.value;
     const double step = stepOf(unit);
     const double steps = std::round((spacing.value.value() + by / one) / step);
-    return lengthOf(std::max(0.0, steps * step), unit);
+    return Length::in(std::max(0.0, steps * step), unit);
 }
 
 QString lengthTitle(const Length& length) {
