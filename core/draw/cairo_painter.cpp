@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstring>
+#include <span>
 
 #include "draw/device_ring.h"
 #include "draw/row_drawing.h"
@@ -210,7 +211,9 @@ void CairoPainter::paint(cairo_t* context, const Drawing& drawing, const layout:
 void CairoPainter::paintText(cairo_t* context, const layout::LaidPart& part, const layout::LaidLine& line,
                              const DeviceGrid& grid, bool italic, bool underlineLinks) {
     const LineInk ink = lineInk(grid, part, line, italic, underlineLinks, outlines_);
-    for (const PlacedGlyph& glyph : ink.glyphs)
+    const bool isShown =
+        shower_ != nullptr && part.paragraph != nullptr && shower_->show(context, *part.paragraph, ink);
+    for (const PlacedGlyph& glyph : isShown ? std::span<const PlacedGlyph>() : std::span(ink.glyphs))
         addGlyph(context, outlines_.of(*glyph.face, glyph.id), ink.size, glyph.x, glyph.y,
                  glyph.leaning ? obliqueSkew : 0);
     for (const UnderlinePiece& piece : ink.underlines)

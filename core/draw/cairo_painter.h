@@ -21,11 +21,22 @@ struct PaintOptions {
     bool encodePictures = false;  ///< opaque pictures carry their JPEG files, which a PDF takes as they are
 };
 
+/// Shows glyphs with a font where the format of the picture has fonts.
+class GlyphShower {
+public:
+    virtual ~GlyphShower() = default;
+    /// Shows the glyphs of `ink`, which are of `paragraph`, in the colour of the context. False, and nothing
+    /// shown, if they must be outlines.
+    virtual bool show(cairo_t* context, const text::Paragraph& paragraph, const LineInk& ink) = 0;
+};
+
 /// Paints rows. Keeps outlines, shadows and pictures from one row to the next.
 class CairoPainter {
 public:
     /// `store` shapes the words in place of a missing picture.
-    CairoPainter(PictureSource& pictures, text::ParagraphStore& store) : pictures_(pictures), store_(store) {}
+    /// With `shower`, texts are glyphs of fonts where it can show them, and outlines elsewhere.
+    CairoPainter(PictureSource& pictures, text::ParagraphStore& store, GlyphShower* shower = nullptr)
+        : pictures_(pictures), store_(store), shower_(shower) {}
 
     /// Paints `drawing`, whose texts are in `layout`. Boxes and baselines are rounded to `grid`; the units of
     /// the context are its px.
@@ -43,6 +54,7 @@ private:
     cairo_surface_t* mask(int width, int height, double radius, double blur);
     PictureSource& pictures_;
     text::ParagraphStore& store_;
+    GlyphShower* shower_;
     GlyphOutlines outlines_;
     std::map<std::pair<long, long>, ShadowPatch> patches_;            // by radius and blur, quarter px
     std::map<std::tuple<int, int, long, long>, CairoSurface> masks_;  // with the size

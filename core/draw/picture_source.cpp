@@ -3,14 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "pictures/image_library.h"
+#include "pictures/source.h"
 
 namespace tenter::draw {
 
 namespace {
 
-// A file may claim any size. A picture of more px than this is not read.
-constexpr double mostPixels = 4e8;
+// Pixels of all decoded files that are kept.
+constexpr double mostPixelsKept = 64e6;
 constexpr int jpegQuality = 88;
 
 using Image = pictures::ImagePtr;
@@ -26,28 +26,47 @@ Image owned(int failed, VipsImage*& image) {
     return nullptr;
 }
 
-std::unique_ptr<CutPicture> pixelsOf(VipsImage* image) {
+double pixelsOf(VipsImage* image) {
+    return static_cast<double>(library().vips_image_get_width(image)) *
+           library().vips_image_get_height(image);
+}
+
+/// `image` with 8 bits, colours multiplied by opacity: the mean of transparent and opaque pixels is then
+/// right.
+Image prepared(const pictures::Source& source) {
     VipsImage* next = nullptr;
-    const bool hasAlpha = library().vips_image_hasalpha(image) != 0;
-    Image rgb = owned(library().vips_colourspace(image, &next, VIPS_INTERPRETATION_sRGB, nullptr), next);
-    if (!rgb) return nullptr;
-    if (!hasAlpha) {
+    Image image =
+        owned(library().vips_colourspace(source.image.get(), &next, VIPS_INTERPRETATION_sRGB, nullptr), next);
+    if (!image) return nullptr;
+    if (source.hasAlpha) {
         next = nullptr;
-        rgb = owned(library().vips_addalpha(rgb.get(), &next, nullptr), next);
-        if (!rgb) return nullptr;
+        image = owned(library().vips_premultiply(image.get(), &next, nullptr), next);
+        if (!image) return nullptr;
     }
     next = nullptr;
-    const Image bytes = owned(library().vips_cast_uchar(rgb.get(), &next, nullptr), next);
-    if (!bytes || library().vips_image_get_bands(bytes.get()) != 4) return nullptr;
+    const Image bytes = owned(library().vips_cast_uchar(image.get(), &next, nullptr), next);
+    return bytes ? Image(library().vips_image_copy_memory(bytes.get())) : nullptr;
+}
+
+/// The rows of `image`, which has three bands or four.
+std::unique_ptr<CutPicture> cutOf(const Image& image) {
+    const bool hasAlpha = library().vips_image_get_bands(image.get()) == 4;
+    VipsImage* next = nullptr;
+    Image rgba = hasAlpha ? owned(library().vips_unpremultiply(image.get(), &next, nullptr), next)
+                          : owned(library().vips_addalpha(image.get(), &next, nullptr), next);
+    if (!rgba) return nullptr;
+    next = nullptr;
+    rgba = owned(library().vips_cast_uchar(rgba.get(), &next, nullptr), next);
+    if (!rgba || library().vips_image_get_bands(rgba.get()) != 4) return nullptr;
     std::size_t size = 0;
-    void* const memory = library().vips_image_write_to_memory(bytes.get(), &size);
+    void* const memory = library().vips_image_write_to_memory(rgba.get(), &size);
     if (memory == nullptr) {
         library().vips_error_clear();
         return nullptr;
     }
     auto cut = std::make_unique<CutPicture>();
-    cut->width = library().vips_image_get_width(bytes.get());
-    cut->height = library().vips_image_get_height(bytes.get());
+    cut->width = library().vips_image_get_width(rgba.get());
+    cut->height = library().vips_image_get_height(rgba.get());
     const auto* const first = static_cast<const std::uint8_t*>(memory);
     cut->pixels.assign(first, first + size);
     library().g_free(memory);
@@ -57,41 +76,11 @@ std::unique_ptr<CutPicture> pixelsOf(VipsImage* image) {
     return cut;
 }
 
-std::unique_ptr<CutPicture> readCut(const std::filesystem::path& file, int width, int height, double focusX,
-                                    double focusY) {
-    if (!library().trouble.empty()) return nullptr;
-    const Image head(library().vips_image_new_from_file(file.c_str(), nullptr));
-    if (!head) {
-        library().vips_error_clear();
-        return nullptr;
-    }
-    double fileWidth = library().vips_image_get_width(head.get());
-    double fileHeight = library().vips_image_get_page_height(head.get());
-    if (library().vips_image_get_orientation_swap(head.get()) != 0) std::swap(fileWidth, fileHeight);
-    if (fileWidth * fileHeight > mostPixels) return nullptr;
-    const Crop crop = coverCrop(fileWidth, fileHeight, width, height, focusX, focusY);
-    const double factor = width / crop.width;
-    const auto scaled = [factor](double length) {
-        return std::max(1, static_cast<int>(std::lround(length * factor)));
-    };
-    const int wholeWidth = std::max(width, scaled(fileWidth));
-    const int wholeHeight = std::max(height, scaled(fileHeight));
-    VipsImage* next = nullptr;
-    const Image whole =
-        owned(library().vips_thumbnail(file.c_str(), &next, wholeWidth, "height", wholeHeight, "size",
-                                       VIPS_SIZE_FORCE, "export_profile", "srgb", nullptr),
-              next);
-    if (!whole) return nullptr;
-    const auto place = [factor](double at, int room) {
-        return std::clamp(static_cast<int>(std::lround(at * factor)), 0, std::max(0, room));
-    };
-    next = nullptr;
-    const Image cut = owned(
-        library().vips_extract_area(
-            whole.get(), &next, place(crop.x, library().vips_image_get_width(whole.get()) - width),
-            place(crop.y, library().vips_image_get_height(whole.get()) - height), width, height, nullptr),
-        next);
-    return cut ? pixelsOf(cut.get()) : nullptr;
+/// Start and length of the whole pixels of a side of `whole` that are nearest to those from `start` on.
+std::pair<int, int> wholePixels(double start, double length, int whole) {
+    const int first = std::clamp(static_cast<int>(std::lround(start)), 0, whole - 1);
+    const int end = std::clamp(static_cast<int>(std::lround(start + length)), first + 1, whole);
+    return {first, end - first};
 }
 
 std::unique_ptr<EncodedPicture> encode(const CutPicture& cut) {
@@ -134,11 +123,73 @@ Crop coverCrop(double width, double height, double slotWidth, double slotHeight,
     return {(width - shownWidth) * focusX, (height - shownHeight) * focusY, shownWidth, shownHeight};
 }
 
+/// The file at a size from which a cover of `width` × `height` px can be cut. Null if it cannot be read.
+VipsImage* PictureSource::decoded(const std::string& file, int width, int height) {
+    const auto [at, isNew] = decoded_.try_emplace(file);
+    Decoded& kept = at->second;
+    kept.lastUse = ++uses_;
+    // Twice the size, so that what the decoder has left out is not missed.
+    const pictures::PixelSize enough{2 * width, 2 * height};
+    const bool isTooSmall = kept.isSmaller && kept.image &&
+                            (library().vips_image_get_width(kept.image.get()) < enough.width ||
+                             library().vips_image_get_height(kept.image.get()) < enough.height);
+    if (isNew || isTooSmall) {
+        kept.image.reset();
+        const pictures::Read<pictures::Source> read = pictures::readSource(folder_ / file, enough);
+        if (read.value) {
+            kept.image = prepared(*read.value);
+            kept.isSmaller = read.value->isSmaller;
+            makeRoom();
+        }
+    }
+    return kept.image.get();
+}
+
+/// Forgets the decoded files that have not been used for longest.
+void PictureSource::makeRoom() {
+    const auto pixels = [this] {
+        double sum = 0;
+        for (const auto& [file, kept] : decoded_)
+            if (kept.image) sum += pixelsOf(kept.image.get());
+        return sum;
+    };
+    while (pixels() > mostPixelsKept) {
+        auto oldest = decoded_.end();
+        for (auto at = decoded_.begin(); at != decoded_.end(); ++at)
+            if (at->second.image && at->second.lastUse != uses_ &&
+                (oldest == decoded_.end() || at->second.lastUse < oldest->second.lastUse))
+                oldest = at;
+        if (oldest == decoded_.end()) return;
+        decoded_.erase(oldest);
+    }
+}
+
+std::unique_ptr<CutPicture> PictureSource::readCut(const std::string& file, int width, int height,
+                                                   double focusX, double focusY) {
+    if (!library().trouble.empty()) return nullptr;
+    VipsImage* const image = decoded(file, width, height);
+    if (image == nullptr) return nullptr;
+    const int wholeWidth = library().vips_image_get_width(image);
+    const int wholeHeight = library().vips_image_get_height(image);
+    const Crop crop = coverCrop(wholeWidth, wholeHeight, width, height, focusX, focusY);
+    const auto [left, across] = wholePixels(crop.x, crop.width, wholeWidth);
+    const auto [top, down] = wholePixels(crop.y, crop.height, wholeHeight);
+    VipsImage* next = nullptr;
+    const Image area =
+        owned(library().vips_extract_area(image, &next, left, top, across, down, nullptr), next);
+    if (!area) return nullptr;
+    next = nullptr;
+    const Image cut = owned(library().vips_resize(area.get(), &next, static_cast<double>(width) / across,
+                                                  "vscale", static_cast<double>(height) / down, nullptr),
+                            next);
+    return cut ? cutOf(cut) : nullptr;
+}
+
 const CutPicture* PictureSource::cut(const std::string& file, int width, int height, double focusX,
                                      double focusY) {
     if (file.empty() || width <= 0 || height <= 0) return nullptr;
     const auto [kept, isNew] = kept_.try_emplace({file, width, height, focusX, focusY});
-    if (isNew) kept->second.cut = readCut(folder_ / file, width, height, focusX, focusY);
+    if (isNew) kept->second.cut = readCut(file, width, height, focusX, focusY);
     return kept->second.cut.get();
 }
 

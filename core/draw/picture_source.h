@@ -9,6 +9,8 @@
 #include <tuple>
 #include <vector>
 
+#include "pictures/image_library.h"
+
 namespace tenter::draw {
 
 /// A picture in the size of its slot: rows of RGBA, 8 bits a channel, sRGB, alpha not premultiplied.
@@ -37,7 +39,8 @@ struct Crop {
 Crop coverCrop(double width, double height, double slotWidth, double slotHeight, double focusX,
                double focusY);
 
-/// Reads the pictures of a project. Keeps what it has cut.
+/// Reads the pictures of a project. Keeps what it has cut, and the files that it has decoded within a limit
+/// of memory.
 class PictureSource {
 public:
     /// `folder`: that of the project file.
@@ -58,8 +61,21 @@ private:
         std::unique_ptr<CutPicture> cut;
         std::unique_ptr<EncodedPicture> encoded;
     };
+    /// A file that has been decoded; without an image, it cannot be read.
+    struct Decoded {
+        pictures::ImagePtr image;  ///< 8 bits, three bands, or four with colours multiplied by opacity
+        bool isSmaller = false;    ///< than the file
+        std::uint64_t lastUse = 0;
+    };
+    std::unique_ptr<CutPicture> readCut(const std::string& file, int width, int height, double focusX,
+                                        double focusY);
+    VipsImage* decoded(const std::string& file, int width, int height);
+    void makeRoom();
+
     std::filesystem::path folder_;
     std::map<Key, Kept> kept_;
+    std::map<std::string, Decoded> decoded_;
+    std::uint64_t uses_ = 0;
 };
 
 }  // namespace tenter::draw

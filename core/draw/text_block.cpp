@@ -38,7 +38,7 @@ TextBlock::TextBlock(const project::Copy& copy, const BlockStyle& style, double 
     shaping.weight = style.weight;
     shaping.language = style.language;
     shaping.rightToLeft = style.rightToLeft;
-    shaping.ligatures = style.letterSpacing == 0;
+    shaping.ligatures = style.ligatures && style.letterSpacing == 0;
     const text::BreakProfile& profile = text::defaultProfile();
     paragraph_ = store.get(copy, shaping, profile);
     part_.fontSize = style.size;

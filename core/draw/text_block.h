@@ -19,6 +19,7 @@ struct BlockStyle {
     double size = 16;
     double lineHeight = 22;
     double letterSpacing = 0;
+    bool ligatures = true;
     TextAlign align = TextAlign::Start;
     units::Colour colour;
     std::string language = "en";

@@ -54,7 +54,6 @@ namespace tenter::pictures {
     USE(vips_premultiply)                \
     USE(vips_resize)                     \
     USE(vips_shrink)                     \
-    USE(vips_thumbnail)                  \
     USE(vips_unpremultiply)              \
     USE(vips_jpegsave_buffer)            \
     USE(vips_pngsave_buffer)             \

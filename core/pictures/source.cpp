@@ -60,6 +60,7 @@ bool isAllowed(const char* loader) {
 struct Opened {
     std::string bytes;
     ImagePtr image;
+    bool isJpeg = false;
 };
 
 void checkSize(VipsImage* image) {
@@ -76,11 +77,13 @@ Opened open(std::string bytes) {
     const ImageLibrary& vips = imageLibrary();
     if (!vips.trouble.empty())
         throw Trouble{"cannot be read. " + vips.trouble, "Install the package libvips42."};
-    Opened opened{std::move(bytes), nullptr};
-    if (!isAllowed(vips.vips_foreign_find_load_buffer(opened.bytes.data(), opened.bytes.size()))) {
+    Opened opened{std::move(bytes), nullptr, false};
+    const char* const loader = vips.vips_foreign_find_load_buffer(opened.bytes.data(), opened.bytes.size());
+    if (!isAllowed(loader)) {
         vips.vips_error_clear();
         throw Trouble{"is not a picture of a known format", formatsFix};
     }
+    opened.isJpeg = std::string_view(loader).starts_with("VipsForeignLoadJpeg");
     opened.image.reset(vips.vips_image_new_from_buffer(opened.bytes.data(), opened.bytes.size(), "", "access",
                                                        VIPS_ACCESS_SEQUENTIAL, "fail_on", VIPS_FAIL_ON_ERROR,
                                                        nullptr));
@@ -200,12 +203,32 @@ SourceInfo infoOf(const std::filesystem::path& file) {
     return info;
 }
 
-Source decode(const std::filesystem::path& file) {
+/// The largest of 8, 4, 2 and 1 by which the decoder can divide the sides of `image` and keep `enough`.
+int divisorFor(VipsImage* image, PixelSize enough) {
+    const ImageLibrary& vips = imageLibrary();
+    if (vips.vips_image_get_orientation(image) >= 5) std::swap(enough.width, enough.height);
+    for (const int divisor : {8, 4, 2})
+        if (vips.vips_image_get_width(image) / divisor >= enough.width &&
+            vips.vips_image_get_height(image) / divisor >= enough.height)
+            return divisor;
+    return 1;
+}
+
+Source decode(const std::filesystem::path& file, const std::optional<PixelSize>& enough) {
     const ImageLibrary& vips = imageLibrary();
     std::string bytes = contentOf(file);
     if (isVector(bytes)) throw Trouble{"is a vector drawing, which needs no cutting", "Use it as it is."};
     Opened opened = open(std::move(bytes));
     Source source;
+    const int divisor = enough && opened.isJpeg ? divisorFor(opened.image.get(), *enough) : 1;
+    if (divisor > 1) {
+        opened.image.reset(vips.vips_image_new_from_buffer(opened.bytes.data(), opened.bytes.size(), "",
+                                                           "access", VIPS_ACCESS_SEQUENTIAL, "fail_on",
+                                                           VIPS_FAIL_ON_ERROR, "shrink", divisor, nullptr));
+        if (opened.image == nullptr)
+            throw Trouble{"is truncated or damaged (" + vips.takeError() + ")", againFix};
+        source.isSmaller = true;
+    }
     source.image = upright(inMemory(inSrgb(std::move(opened.image))));
     source.size = {vips.vips_image_get_width(source.image.get()),
                    vips.vips_image_get_height(source.image.get())};
@@ -236,8 +259,8 @@ Read<SourceInfo> readInfo(const std::filesystem::path& file) {
     return guarded<SourceInfo>([&] { return infoOf(file); });
 }
 
-Read<Source> readSource(const std::filesystem::path& file) {
-    return guarded<Source>([&] { return decode(file); });
+Read<Source> readSource(const std::filesystem::path& file, const std::optional<PixelSize>& enough) {
+    return guarded<Source>([&] { return decode(file, enough); });
 }
 
 }  // namespace tenter::pictures

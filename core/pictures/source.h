@@ -30,6 +30,7 @@ struct Source {
     ImagePtr image;
     PixelSize size;
     bool hasAlpha = false;
+    bool isSmaller = false;  ///< decoded at a fraction of the size of the file
 };
 
 /// A value, or why there is none: `is truncated or damaged`, without subject and full stop.
@@ -44,7 +45,8 @@ struct Read {
 Read<SourceInfo> readInfo(const std::filesystem::path& file);
 
 /// Decodes `file`: orientation applied, converted to sRGB by its embedded profile. Of an animation the first
-/// frame. A truncated file is an error.
-Read<Source> readSource(const std::filesystem::path& file);
+/// frame. A truncated file is an error. With `enough`, a JPEG is decoded at a half, a quarter or an eighth of
+/// its size if that still has so many pixels on both sides, which takes a fraction of the time and memory.
+Read<Source> readSource(const std::filesystem::path& file, const std::optional<PixelSize>& enough = {});
 
 }  // namespace tenter::pictures

@@ -17,9 +17,12 @@ namespace tenter::sheet {
 
 namespace {
 
-constexpr double gutter = 18;          // between columns of the page, pt
-constexpr double leastCaption = 92;    // of a caption of a thumbnail, pt
-constexpr double thumbnailGap = 14;    // between thumbnails, pt
+constexpr double gutter = 18;        // between columns of the page, pt
+constexpr double leastCaption = 92;  // of a caption of a thumbnail, pt
+constexpr double thumbnailGap = 14;  // between thumbnails, pt
+constexpr double shelfSpace = 14;    // below a line of thumbnails, pt
+constexpr double leastShelf = 0.42;  // height of a line of thumbnails as a share of the page
+constexpr double mostShelf = 0.64;
 constexpr double plotHeight = 168;     // pt
 constexpr double picturePixels = 2.4;  // px of a picture per pt: 170 dpi
 
@@ -43,7 +46,7 @@ units::Colour inkOf(Ink ink) {
 class Setter {
 public:
     Setter(const Sheet& sheet, PdfWriter& out, draw::PictureSource& pictures, text::ParagraphStore& store)
-        : sheet_(sheet), out_(out), painter_(pictures, store) {}
+        : sheet_(sheet), out_(out), painter_(pictures, store, &out.glyphs()) {}
 
     void cover() {
         const draw::TextBlock kind = out_.block("Spec sheet", look::body(look::accent, 600), out_.width());
@@ -82,10 +85,13 @@ public:
     void operator()(const Table& table) { setTable(out_, table); }
 
     void operator()(const Thumbnails& thumbnails) {
-        const double captions = 2 * look::noteHeight * 2 + 4;
+        const double around = 2 * look::noteHeight * 2 + 4 + shelfSpace;
+        const double page = out_.bottom() - out_.top();
+        // Somewhat smaller thumbnails rather than most of a page left empty above them.
+        const double room = out_.room();
+        const double tallest = room > leastShelf * page ? std::min(room, mostShelf * page) : mostShelf * page;
         const Shelves shelves =
-            shelvesOf(thumbnails, out_.width(), 0.62 * (out_.bottom() - out_.top()) - captions, leastCaption,
-                      thumbnailGap);
+            shelvesOf(thumbnails, out_.width(), tallest - around, leastCaption, thumbnailGap);
         for (const Shelf& shelf : shelves.shelves)
             set(thumbnails, shelf, shelves.scale);
     }
@@ -171,7 +177,7 @@ private:
             captionHeight =
                 std::max(captionHeight, captions.back().title.height() + captions.back().why.height());
         }
-        out_.begin(captionHeight + 4 + shelf.height() + 14);
+        out_.begin(captionHeight + 4 + shelf.height());
         double x = 0;
         for (std::size_t i = 0; i < shelf.items.size(); ++i) {
             const ShelfItem& item = shelf.items[i];
@@ -180,7 +186,7 @@ private:
             picture(thumbnails.list[item.index], item, scale, x, out_.y() + captionHeight + 4);
             x += item.place + thumbnailGap;
         }
-        out_.advance(captionHeight + 4 + shelf.height() + 14);
+        out_.advance(captionHeight + 4 + shelf.height() + shelfSpace);
     }
 
     void picture(const Thumbnail& thumbnail, const ShelfItem& item, double scale, double x, double y) {

@@ -13,6 +13,8 @@ draw::BlockStyle styleOf(double size, double lineHeight, const units::Colour& co
     style.lineHeight = lineHeight;
     style.colour = colour;
     style.weight = weight;
+    // Not every reader of tags knows a glyph that stands for two letters.
+    style.ligatures = false;
     return style;
 }
 

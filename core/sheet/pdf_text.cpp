@@ -1,14 +1,15 @@
 #include "sheet/pdf_text.h"
 
 #include <cairo-ft.h>
+#include <hb.h>
 
 #include <algorithm>
 #include <mutex>
 #include <string>
 #include <vector>
 
-#include "draw/cairo_painter.h"
 #include "draw/text_line.h"
+#include "text/embedding.h"
 #include "units/number.h"
 
 namespace tenter::sheet {
@@ -42,6 +43,34 @@ void release(void* data) {
     delete owned;
 }
 
+/// The characters that the glyphs of a cluster stand for, with those of clusters without glyphs after it: of
+/// a ligature, the first has the glyph. A no-break space becomes a space, because the two share a glyph, and
+/// a glyph of a PDF stands for one text.
+std::string textOf(const text::Paragraph& paragraph, std::uint32_t cluster) {
+    const auto& clusters = paragraph.clusters();
+    std::uint32_t end = cluster + 1;
+    while (end < clusters.size() && clusters[end].glyphCount == 0 && clusters[end].visible &&
+           clusters[end].run == clusters[cluster].run)
+        ++end;
+    std::string text = paragraph.utf8(cluster, end);
+    return text == "\u00A0" || text == "\u202F" ? " " : text;
+}
+
+/// True if the glyphs of a PDF's font are those of `face`.
+bool canBeEmbedded(const text::Face& face) {
+    unsigned count = 0;
+    const int* const axes = hb_font_get_var_coords_normalized(face.font(), &count);
+    if (std::any_of(axes, axes + count, [](int axis) { return axis != 0; })) return false;
+    const text::Embedding allowed = text::embeddingOf(face);
+    return allowed != text::Embedding::Restricted && allowed != text::Embedding::BitmapsOnly;
+}
+
+text::FacePtr shared(const text::Paragraph& paragraph, const text::Face* face) {
+    for (const text::ShapedRun& run : paragraph.runs())
+        if (run.face.get() == face) return run.face;
+    return nullptr;
+}
+
 }  // namespace
 
 /// Cairo's fonts for faces.
@@ -49,6 +78,7 @@ struct PdfText::Fonts {
     struct Face {
         cairo_font_face_t* face = nullptr;
         cairo_font_options_t* options = nullptr;
+        bool canBeEmbedded = false;
     };
     std::map<text::FacePtr, Face> faces;
 
@@ -84,6 +114,7 @@ struct PdfText::Fonts {
         if (cairo_font_face_set_user_data(made.face, &ownership, owned.get(), release) ==
             CAIRO_STATUS_SUCCESS)
             static_cast<void>(owned.release());
+        made.canBeEmbedded = canBeEmbedded(*face);
         made.options = cairo_font_options_create();
         cairo_font_options_set_hint_style(made.options, CAIRO_HINT_STYLE_NONE);
         cairo_font_options_set_hint_metrics(made.options, CAIRO_HINT_METRICS_OFF);
@@ -155,7 +186,7 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
             const bool rightToLeft = (paragraph.clusters()[at].level & 1U) != 0;
             if (runs.empty() || runs.back().face != face || runs.back().rightToLeft != rightToLeft)
                 runs.push_back({face, rightToLeft, {}, {}});
-            if (isNew) runs.back().clusters.push_back({paragraph.utf8(at, at + 1), 0});
+            if (isNew) runs.back().clusters.push_back({textOf(paragraph, at), 0});
             isNew = false;
             ++runs.back().clusters.back().glyphs;
             runs.back().glyphs.push_back({glyph.id, from, baseline - glyph.y * size});
@@ -180,6 +211,30 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
 void PdfText::show(cairo_t* context, const draw::TextBlock& block, double x, double y) {
     for (std::size_t i = 0; i < block.lines().size(); ++i)
         showLine(context, block, i, x, y);
+}
+
+bool PdfText::show(cairo_t* context, const text::Paragraph& paragraph, const draw::LineInk& ink) {
+    std::vector<Run> runs;
+    std::uint32_t last = 0;
+    for (const draw::PlacedGlyph& glyph : ink.glyphs) {
+        if (glyph.leaning) return false;
+        const bool rightToLeft = (paragraph.clusters()[glyph.cluster].level & 1U) != 0;
+        if (runs.empty() || runs.back().face.get() != glyph.face || runs.back().rightToLeft != rightToLeft) {
+            const text::FacePtr owner = shared(paragraph, glyph.face);
+            const Fonts::Face* const face = owner ? fonts_->of(owner) : nullptr;
+            if (face == nullptr || !face->canBeEmbedded) return false;
+            runs.push_back({owner, rightToLeft, {}, {}});
+        }
+        Run& run = runs.back();
+        if (run.clusters.empty() || glyph.cluster != last)
+            run.clusters.push_back({textOf(paragraph, glyph.cluster), 0});
+        last = glyph.cluster;
+        ++run.clusters.back().glyphs;
+        run.glyphs.push_back({glyph.id, glyph.x, glyph.y});
+    }
+    for (const Run& run : runs)
+        showRun(context, run, ink.size);
+    return true;
 }
 
 }  // namespace tenter::sheet

@@ -4,16 +4,16 @@
 #include <map>
 #include <memory>
 
-#include "draw/cairo_handles.h"
+#include "draw/cairo_painter.h"
 #include "draw/text_block.h"
 
 namespace tenter::sheet {
 
 /// Shows text in a PDF with the very faces that it was measured with. They must live as long.
-class PdfText {
+class PdfText : public draw::GlyphShower {
 public:
     PdfText();
-    ~PdfText();
+    ~PdfText() override;
     PdfText(const PdfText&) = delete;
     PdfText& operator=(const PdfText&) = delete;
 
@@ -22,6 +22,9 @@ public:
     void showLine(cairo_t* context, const draw::TextBlock& block, std::size_t index, double x, double y);
     /// Shows all lines.
     void show(cairo_t* context, const draw::TextBlock& block, double x, double y);
+    /// Shows the glyphs with fonts if a PDF can hold these: their licences allow embedding, and a
+    /// variable one is at its default axes, because Cairo 1.16 writes no others.
+    bool show(cairo_t* context, const text::Paragraph& paragraph, const draw::LineInk& ink) override;
 
 private:
     struct Fonts;

@@ -60,11 +60,15 @@ double PdfWriter::heightOf(const Waiting& heading, bool isAtTop) {
            (heading.level == 2 ? 8 : 6);
 }
 
-bool PdfWriter::begin(double height) {
-    double needed = height;
+double PdfWriter::room() {
+    double left = bottom() - y_;
     for (std::size_t i = 0; i < waiting_.size(); ++i)
-        needed += heightOf(waiting_[i], i == 0 && y_ == top_);
-    const bool isNewPage = y_ + needed > bottom() && y_ > top_;
+        left -= heightOf(waiting_[i], i == 0 && y_ == top_);
+    return left;
+}
+
+bool PdfWriter::begin(double height) {
+    const bool isNewPage = height > room() && y_ > top_;
     if (isNewPage) newPage();
     const std::vector<Waiting> headings = std::move(waiting_);
     waiting_.clear();

@@ -36,6 +36,8 @@ public:
     /// Says that `height` is needed in one piece. Headings that wait come first; they and the piece go to a
     /// new page if they do not fit. True if a page has begun.
     bool begin(double height);
+    /// The height that is left on the page below the headings that wait.
+    [[nodiscard]] double room();
     /// Keeps a heading until the block below it begins, so that none stands alone at the end of a page.
     void heading(int level, const std::string& text, const std::string& detail);
 
@@ -59,6 +61,9 @@ public:
     /// Opens a figure with an alternative text and returns what to draw with.
     cairo_t* beginFigure(const std::string& alternativeText);
     void endFigure() { close(); }
+
+    /// What shows the texts of a drawing with fonts.
+    draw::GlyphShower& glyphs() { return text_; }
 
     /// Ends the file; empty if there was not enough memory.
     std::string finish();

@@ -136,8 +136,31 @@ private:
         for (const Limit& limit : plot_.limits) {
             const double y = y_.at(limit.value);
             line({{x_.from, y}, {x_.to, y}}, Ink::Quiet, 0.5, {1, 1.5});
-            label(x_.to, y + out_.textSize * 1.05, Anchor::End, limit.label);
+            const double below = y + out_.textSize * 1.05;
+            const bool isAtStart =
+                crossings(limit.label, Anchor::Start, below) < crossings(limit.label, Anchor::End, below);
+            if (isAtStart)
+                label(x_.from + out_.textSize * 0.4, below, Anchor::Start, limit.label);
+            else
+                label(x_.to, below, Anchor::End, limit.label);
         }
+    }
+
+    /// How much of a label at an end of the plot the series cross, as a number of places.
+    [[nodiscard]] int crossings(const std::string& text, Anchor end, double baseline) const {
+        constexpr int places = 24;
+        const double width = out_.textSize * 0.5 * static_cast<double>(text.size());
+        const double from = end == Anchor::Start
+                                ? plot_.least
+                                : plot_.most - width * (plot_.most - plot_.least) / (x_.to - x_.from);
+        const double step = width * (plot_.most - plot_.least) / (x_.to - x_.from) / places;
+        int count = 0;
+        for (int i = 0; i <= places; ++i)
+            for (const Series& series : plot_.series) {
+                const double y = y_.at(sweep::valueAt(series.curve, std::min(from + i * step, plot_.most)));
+                count += y > baseline - out_.textSize * 1.1 && y < baseline + out_.textSize * 0.4 ? 1 : 0;
+            }
+        return count;
     }
 
     void series() {

@@ -87,6 +87,14 @@ std::string sizeOf(const project::TextStyle& style) {
            units::px(ramp.to().size) + " at " + units::px(ramp.to().width) + card;
 }
 
+/// `text` with no-break spaces.
+std::string inOnePiece(const std::string& text) {
+    std::string out;
+    for (const char c : text)
+        out += c == ' ' ? std::string("\u00A0") : std::string(1, c);
+    return out;
+}
+
 std::string fontOf(const project::TextStyle& style) {
     std::string out = style.family && !style.family->empty() ? style.family->front() : "";
     if (style.weight) out += " " + units::figure(*style.weight, 0);
@@ -119,7 +127,7 @@ Table keyFigures(const VariantFacts& facts) {
         const project::RowSettings& settings = facts.row.settings(laid.band).row;
         std::vector<std::string> cells{
             units::figure(laid.width), std::to_string(settings.columns.value_or(1)),
-            units::figure(facts.row.cardWidth(laid.width), 1), emit::widestPicture(laid)};
+            units::figure(facts.row.cardWidth(laid.width), 1), inOnePiece(emit::widestPicture(laid))};
         double slack = 1;
         for (const std::string& role : roles) {
             const emit::RoleFigures figures = emit::figuresOf(facts.row, laid, role);
@@ -273,7 +281,7 @@ std::optional<Table> slotsTable(const VariantFacts& facts) {
         table.columns.push_back({"File at " + units::figure(ratio, 0) + "×", true});
     const auto pixels = [](const pictures::PixelSize& size) {
         return size.width == 0 ? std::string("–")
-                               : std::to_string(size.width) + " × " + std::to_string(size.height);
+                               : inOnePiece(std::to_string(size.width) + " × " + std::to_string(size.height));
     };
     for (const pictures::Slot& slot : slots) {
         const auto* picture = std::get_if<project::PicturePart>(&facts.project.part(slot.place));

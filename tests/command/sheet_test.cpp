@@ -84,6 +84,9 @@ TEST_P(PdfSheet, HasHeadingsTablesFiguresAndFindingsInItsTagTree) {
             "Automated checks cover only a part of WCAG 2.2. They do not prove conformance. That needs"),
         std::string::npos);
     EXPECT_NE(tree.find("Check the licence of each font before it goes on a site"), std::string::npos);
+    // No letter of a ligature is lost, nor what follows a no-break space.
+    EXPECT_NE(tree.find("Width of the worst finding"), std::string::npos);
+    EXPECT_NE(tree.find("\"1880 px, "), std::string::npos);
 }
 
 INSTANTIATE_TEST_SUITE_P(Samples, PdfSheet,

@@ -70,6 +70,33 @@ TEST_F(Sources, AreTurnedUpright) {
     expectNear(pixelAt(turned.image, 10, 10), {30, 30, 200}, 6);
 }
 
+// Twice the size of a thumbnail is enough for it; more than the file has is the whole file.
+TEST_F(Sources, AreDecodedSmallerIfThatIsEnough) {
+    const ImagePtr image = quarters(640, 400);
+    vips_image_set_int(image.get(), "orientation", 6);
+    const std::filesystem::path file = folder_.file("turned.jpg");
+    ASSERT_EQ(vips_jpegsave(image.get(), file.c_str(), "Q", 100, nullptr), 0);
+    struct Case {
+        PixelSize enough, decoded;
+    };
+    for (const Case& one :
+         {Case{{50, 80}, {50, 80}}, Case{{51, 80}, {100, 160}}, Case{{100, 161}, {200, 320}},
+          Case{{320, 200}, {400, 640}}, Case{{900, 900}, {400, 640}}}) {
+        const Read<Source> read = readSource(file, one.enough);
+        ASSERT_TRUE(read.value.has_value()) << read.trouble;
+        const Source& source = *read.value;
+        EXPECT_EQ(source.size, one.decoded) << one.enough.width;
+        EXPECT_EQ(source.isSmaller, one.decoded.width < 400);
+        expectNear(pixelAt(source.image, source.size.width * 3 / 4, source.size.height / 4), {200, 30, 30},
+                   6);
+        expectNear(pixelAt(source.image, source.size.width / 4, source.size.height * 3 / 4), {200, 200, 30},
+                   6);
+    }
+    const std::filesystem::path png = folder_.file("whole.png");
+    test::writePng(image, png);
+    EXPECT_EQ(readSource(png, PixelSize{10, 10}).value->isSmaller, false);
+}
+
 TEST_F(Sources, OfAWideColourSpaceKeepTheirColours) {
     const ImagePtr image = drawn(32, 32, [](int, int) { return Pixel{180, 90, 40}; });
     VipsImage* wide = nullptr;
