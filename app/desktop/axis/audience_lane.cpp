@@ -43,6 +43,16 @@ QString AudienceLane::toolTipAt(double x) const {
            findings::percentTitle(there / all) + " of all visits";
 }
 
+controls::DataTable AudienceLane::data() const {
+    controls::DataTable table{{tr("Viewport width"), tr("Visits"), tr("Share of all visits")}, {}};
+    double all = 0;
+    for (const auto& [width, visits] : checks_.audience().visits)
+        all += visits;
+    for (const auto& [width, visits] : checks_.audience().visits)
+        table.rows.append({pixels(width), figure(visits, 0), findings::percentTitle(visits / all)});
+    return table;
+}
+
 bool AudienceLane::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);

@@ -4,11 +4,12 @@
 #include <QWidget>
 
 #include "axis/width_scale.h"
+#include "controls/data_table.h"
 #include "session/check_runner.h"
 
 namespace tenter::desktop::axis {
 
-class AudienceLane : public QWidget {
+class AudienceLane : public QWidget, public controls::HasData {
     Q_OBJECT
 
 public:
@@ -16,6 +17,7 @@ public:
     /// The visits near position `x` (px in the lane): `360–393 px: 4120 visits, 31 % of all visits`. Empty if
     /// there are none.
     [[nodiscard]] QString toolTipAt(double x) const;
+    [[nodiscard]] controls::DataTable data() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

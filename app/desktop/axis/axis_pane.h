@@ -57,6 +57,11 @@ public:
     [[nodiscard]] const std::vector<css::Breakpoint>& themeBreakpoints() const { return theme_.all(); }
     /// The theme's breakpoints near position `x` (px in the pane), a line for each; may be empty.
     [[nodiscard]] QString rulerToolTipAt(double x) const { return theme_.toolTipAt(x); }
+    /// The viewport width and its limits, CSS px.
+    [[nodiscard]] double viewportWidth() const { return session_.view.width(); }
+    void setViewportWidth(double width) { session_.view.setWidth(width); }
+    [[nodiscard]] double leastWidth() const { return session_.shown.project().leastWidth; }
+    [[nodiscard]] double mostWidth() const { return session_.shown.project().mostWidth; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
 

@@ -15,6 +15,15 @@ BandsLane::BandsLane(Session& session, const WidthScale& scale, QWidget* parent)
     setAccessibleName(tr("Bands"));
 }
 
+controls::DataTable BandsLane::data() const {
+    controls::DataTable table{{tr("Viewport widths"), tr("Columns")}, {}};
+    const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
+    for (std::size_t i = 0; i < bands.count(); ++i)
+        table.rows.append({widthsTitle(std::floor(bands.first(i)) + (i == 0 ? 0 : 1), bands.last(i)),
+                           QString::number(session_.layouts.row().settings(i).row.columns.value_or(1))});
+    return table;
+}
+
 void BandsLane::addEdge() {
     auto* edge = new Handle(Handle::Shape::Edge, this);
     const auto index = static_cast<int>(edges_.size());

@@ -7,17 +7,19 @@
 
 #include "axis/handle.h"
 #include "axis/width_scale.h"
+#include "controls/data_table.h"
 #include "session/session.h"
 
 namespace tenter::desktop::axis {
 
-class BandsLane : public QWidget {
+class BandsLane : public QWidget, public controls::HasData {
     Q_OBJECT
 
 public:
     BandsLane(Session& session, const WidthScale& scale, QWidget* parent);
     /// Moves the handles to the current breakpoints.
     void refresh();
+    [[nodiscard]] controls::DataTable data() const override;
 
 Q_SIGNALS:
     /// While an edge is dragged, the scale must not change.

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "compare/wording.h"
+#include "document/wording.h"
 #include "row/ink.h"
 
 namespace tenter::desktop::axis {
@@ -53,6 +54,14 @@ QString ComparisonLane::toolTipAt(double x) const {
         if (worst == nullptr || barOf(it->second) > barOf(*worst)) worst = &it->second;
     return worst == nullptr ? tr("Not compared at this width")
                             : compare::verdictTitle(comparison_, *worst, mostInTitle);
+}
+
+controls::DataTable ComparisonLane::data() const {
+    controls::DataTable table{{tr("Viewport widths"), tr("Difference")}, {}};
+    for (const judge::DifferingRun& run : comparison_.runs())
+        table.rows.append(
+            {widthsTitle(run.first, run.last), compare::differenceTitle(comparison_, run.worst)});
+    return table;
 }
 
 bool ComparisonLane::event(QEvent* event) {

@@ -6,16 +6,18 @@
 
 #include "axis/width_scale.h"
 #include "compare/comparison.h"
+#include "controls/data_table.h"
 
 namespace tenter::desktop::axis {
 
-class ComparisonLane : public QWidget {
+class ComparisonLane : public QWidget, public controls::HasData {
     Q_OBJECT
 
 public:
     ComparisonLane(const compare::Comparison& comparison, const WidthScale& scale, QWidget* parent);
     /// The worst result near position `x` (px in the lane), as text.
     [[nodiscard]] QString toolTipAt(double x) const;
+    [[nodiscard]] controls::DataTable data() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -68,6 +68,20 @@ QString DifferencesLane::toolTipAt(double x) const {
     return lines.join('\n');
 }
 
+controls::DataTable DifferencesLane::data() const {
+    controls::DataTable table{{tr("Viewport widths"), tr("Text")}, {}};
+    for (const text::BreakProfile* profile : text::profiles())
+        table.heads << tr("Lines in %1").arg(engineTitle(*profile));
+    for (const sweep::LineDifference& difference : sweep_.differences()) {
+        QStringList cells{widthsTitle(difference.first, difference.last),
+                          partTitle(layouts_.project(), difference.place.card, difference.place.part)};
+        for (const auto lines : difference.lines)
+            cells << QString::number(lines);
+        table.rows.append(cells);
+    }
+    return table;
+}
+
 bool DifferencesLane::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);

@@ -6,11 +6,12 @@
 #include <optional>
 
 #include "axis/width_scale.h"
+#include "controls/data_table.h"
 #include "session/engine_sweep.h"
 
 namespace tenter::desktop::axis {
 
-class DifferencesLane : public QWidget {
+class DifferencesLane : public QWidget, public controls::HasData {
     Q_OBJECT
 
 public:
@@ -22,6 +23,7 @@ public:
     /// The differences near position `x` (px in the lane), a line for each part: `784–792 px: heading, card
     /// 2: 2 lines in Chromium, 3 lines in Firefox`. Empty if there are none.
     [[nodiscard]] QString toolTipAt(double x) const;
+    [[nodiscard]] controls::DataTable data() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "checks/phrases.h"
 #include "document/wording.h"
 #include "findings/weight.h"
 #include "findings/wording.h"
@@ -102,6 +103,18 @@ bool FindingsLane::event(QEvent* event) {
             : findings::describe(checks_.project(), checks_.findings()[under.front()], checks_.audience());
     QToolTip::showText(help->globalPos(), toolTipText(text), this);
     return true;
+}
+
+controls::DataTable FindingsLane::data() const {
+    controls::DataTable table{{tr("Severity"), tr("Viewport widths"), tr("Finding")}, {}};
+    for (const checks::Finding& finding : checks_.findings()) {
+        QStringList widths;
+        for (const sweep::Interval& range : finding.widths)
+            widths << QString::fromStdString(checks::atWidths(checks_.project(), range));
+        table.rows.append({findings::severityTitle(finding.severity), widths.join(", "),
+                           QString::fromStdString(finding.says)});
+    }
+    return table;
 }
 
 // A click next to all findings is left to the pane, which drags the width.

@@ -6,11 +6,12 @@
 #include <vector>
 
 #include "axis/width_scale.h"
+#include "controls/data_table.h"
 #include "session/check_runner.h"
 
 namespace tenter::desktop::axis {
 
-class FindingsLane : public QWidget {
+class FindingsLane : public QWidget, public controls::HasData {
     Q_OBJECT
 
 public:
@@ -19,6 +20,7 @@ public:
     [[nodiscard]] std::vector<std::size_t> at(const QPointF& point) const;
     /// The rectangle of one width range of a finding, px of the lane; empty if the indices are out of range.
     [[nodiscard]] QRectF place(std::size_t finding, std::size_t run) const;
+    [[nodiscard]] controls::DataTable data() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -8,10 +8,17 @@
 
 namespace tenter::desktop::axis {
 
+namespace {
+
+constexpr int handleSide = 24;     // px of the square that can be pressed. WCAG 2.2 SC 2.5.8
+constexpr double ringReach = 9.5;  // px from the centre to the ring that shows the focus
+
+}  // namespace
+
 Handle::Handle(Shape shape, QWidget* parent) : QWidget(parent), shape_(shape) {
     setFocusPolicy(Qt::StrongFocus);
     setCursor(shape == Shape::Edge ? Qt::SizeHorCursor : Qt::SizeAllCursor);
-    resize(shape == Shape::Edge ? QSize(13, 24) : QSize(19, 19));
+    resize(handleSide, handleSide);
 }
 
 void Handle::setProminent(bool on) {
@@ -46,7 +53,8 @@ void Handle::paintEvent(QPaintEvent*) {
     if (hasFocus()) {
         painter.setPen(QPen(ink.accent, 1.5));
         painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 3, 3);
+        painter.drawRoundedRect(
+            QRectF(centre.x() - ringReach, centre.y() - ringReach, 2 * ringReach, 2 * ringReach), 3, 3);
     }
 }
 
@@ -91,6 +99,12 @@ void Handle::keyPressEvent(QKeyEvent* event) {
         Q_EMIT grabbed();
     }
     Q_EMIT nudged(right, up, (event->modifiers() & Qt::ShiftModifier) != 0);
+}
+
+void Handle::nudge(int steps) {
+    Q_EMIT grabbed();
+    Q_EMIT nudged(shape_ == Shape::Edge ? steps : 0, shape_ == Shape::Edge ? 0 : steps, false);
+    Q_EMIT released();
 }
 
 void Handle::keyReleaseEvent(QKeyEvent* event) {

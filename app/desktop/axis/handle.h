@@ -16,6 +16,8 @@ public:
     [[nodiscard]] bool isProminent() const { return prominent_; }
     [[nodiscard]] bool isDragged() const { return dragged_; }
     void setCentre(const QPointF& centre);
+    /// Moves by steps: the end of a ramp upwards, an edge to the right; negative: down, to the left.
+    void nudge(int steps);
 
 Q_SIGNALS:
     void grabbed();

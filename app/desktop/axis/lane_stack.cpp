@@ -11,7 +11,7 @@ namespace tenter::desktop::axis {
 namespace {
 
 constexpr int nameHeight = 28;  // px at the top of a lane in which its name is centred
-constexpr int closedHeight = 22;
+constexpr int closedHeight = 24;
 constexpr int leastPlotHeight = 56;
 constexpr int veryTallWindow = 1240;
 // The comfortable height of a plot with a share of 1, px.

@@ -60,7 +60,7 @@ void MeasurePlot::restyle() {
         pen.setCosmetic(true);
         const bool labelled = chosen || (!selected && curves_.size() == 1);
         lines.push_back({curve.pieces, pen, labelled ? tr("card %1").arg(curve.card + 1) : QString(),
-                         chosen ? ink.accentText : ink.quiet});
+                         chosen ? ink.accentText : ink.quiet, tr("Card %1").arg(curve.card + 1)});
     }
     if (!selected && lines.size() > 1) lines.front().label = tr("cards 1–%1").arg(lines.size());
     setLines(std::move(lines));

@@ -7,6 +7,8 @@
 #include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <set>
 
 #include "document/wording.h"
 #include "row/canvas.h"
@@ -28,6 +30,32 @@ double niceStep(double range, double most) {
     }
 }
 
+/// The ends of the range, every 100 px, and the whole widths at both sides of every breakpoint.
+std::set<double> tabulatedWidths(const WidthScale& scale) {
+    constexpr int apart = 100;
+    std::set<double> widths{scale.least(), scale.most()};
+    for (int step = 1; step * apart < scale.most(); ++step)
+        if (step * apart > scale.least()) widths.insert(step * apart);
+    for (const double breakpoint : scale.breakpoints()) {
+        widths.insert(std::floor(breakpoint));
+        widths.insert(std::floor(breakpoint) + 1);
+    }
+    return widths;
+}
+
+/// The value of a curve at a width; empty outside it.
+std::optional<double> valueOn(const Pieces& pieces, double width) {
+    for (const QVector<QPointF>& piece : pieces)
+        for (qsizetype i = 1; i < piece.size(); ++i) {
+            const QPointF from = piece[i - 1];
+            const QPointF to = piece[i];
+            if (width < from.x() || width > to.x()) continue;
+            const double part = to.x() > from.x() ? (width - from.x()) / (to.x() - from.x()) : 0;
+            return from.y() + (to.y() - from.y()) * part;
+        }
+    return std::nullopt;
+}
+
 }  // namespace
 
 Plot::Plot(const WidthScale& scale, QWidget* parent) : QChartView(parent), scale_(scale) {
@@ -36,6 +64,8 @@ Plot::Plot(const WidthScale& scale, QWidget* parent) : QChartView(parent), scale
     setFocusPolicy(Qt::NoFocus);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // A graphics view makes its viewport take the focus.
+    viewport()->setFocusPolicy(Qt::NoFocus);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     chart()->setAnimationOptions(QChart::NoAnimation);
     chart()->legend()->hide();
@@ -124,6 +154,21 @@ void Plot::refresh() {
     chart()->layout()->activate();
     stale_ = true;
     viewport()->update();
+}
+
+controls::DataTable Plot::data() const {
+    controls::DataTable table{{tr("Viewport width")}, {}};
+    for (const Line& line : lines_)
+        table.heads << line.name;
+    for (const double width : tabulatedWidths(scale_)) {
+        QStringList cells{pixels(width)};
+        for (const Line& line : lines_) {
+            const auto value = valueOn(line.pieces, width);
+            cells << (value ? figure(*value, 2) : QString());
+        }
+        table.rows.append(cells);
+    }
+    return table;
 }
 
 void Plot::fillSeries() {

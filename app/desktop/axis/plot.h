@@ -8,11 +8,12 @@
 
 #include "axis/curves.h"
 #include "axis/width_scale.h"
+#include "controls/data_table.h"
 #include "row/ink.h"
 
 namespace tenter::desktop::axis {
 
-class Plot : public QChartView {
+class Plot : public QChartView, public controls::HasData {
     Q_OBJECT
 
 public:
@@ -25,6 +26,8 @@ public:
     void refresh();
     /// Freezes the range of the value axis, for example while a handle is dragged.
     void holdValues(bool on);
+    /// The values of each line at round widths and at both sides of every breakpoint.
+    [[nodiscard]] controls::DataTable data() const override;
 
 protected:
     struct Line {
@@ -32,6 +35,7 @@ protected:
         QPen pen;
         QString label;  ///< shown at the right end of the line; may be empty
         QColor ink;     ///< colour of the label
+        QString name;   ///< head of the column in the table
     };
     void setLines(std::vector<Line> lines);
     /// Sets the smallest and largest value that the value axis must show.

@@ -135,7 +135,7 @@ void SizePlot::restyle() {
         const SizeCurve& curve = curves_[i];
         const bool chosen = curve.role == session_.selection.role();
         lines.push_back({curve.pieces, penOf(i, curve.role, ink), QString::fromStdString(curve.role),
-                         chosen ? ink.accentText : ink.quiet});
+                         chosen ? ink.accentText : ink.quiet, roleTitle(curve.role)});
     }
     setLines(std::move(lines));
 }

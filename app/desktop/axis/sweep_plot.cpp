@@ -96,7 +96,9 @@ void SweepPlot::restyle() {
             label = curve.height ? tr("slot height") : tr("slot width");
         else if (chosen || curves_.size() == 1)
             label = tr("card %1").arg(curve.card + 1);
-        lines.push_back({{curve.points}, pen, label, chosen ? ink.accentText : ink.quiet});
+        const QString name = pictures ? (curve.height ? tr("Slot height") : tr("Slot width"))
+                                      : tr("Card %1").arg(curve.card + 1);
+        lines.push_back({{curve.points}, pen, label, chosen ? ink.accentText : ink.quiet, name});
     }
     if (!pictures && lines.size() > 1 && !selection_.card())
         lines.front().label = tr("cards 1–%1").arg(lines.size());

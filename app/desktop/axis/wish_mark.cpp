@@ -10,7 +10,7 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr int side = 17;             // px, of the clickable square
+constexpr int side = 24;             // px, of the clickable square. WCAG 2.2 SC 2.5.8
 constexpr double cornerReach = 4.5;  // px from the centre to a corner of the lozenge
 
 }  // namespace

@@ -67,6 +67,15 @@ std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
     return Stop{*stop, text};
 }
 
+controls::DataTable WrapsLane::data() const {
+    controls::DataTable table{{tr("Viewport width"), tr("Text"), tr("Lines below"), tr("Lines above")}, {}};
+    for (const sweep::WrapPoint& wrap : checks_.sweep().wraps)
+        table.rows.append({pixels(wrap.width),
+                           partTitle(layouts_.project(), wrap.place.card, wrap.place.part),
+                           QString::number(wrap.below), QString::number(wrap.above)});
+    return table;
+}
+
 QString WrapsLane::toolTipAt(double x) const {
     const double from = scale_.width(x - pointerReach);
     const double to = scale_.width(x + pointerReach);

@@ -6,11 +6,12 @@
 #include <optional>
 
 #include "axis/width_scale.h"
+#include "controls/data_table.h"
 #include "session/check_runner.h"
 
 namespace tenter::desktop::axis {
 
-class WrapsLane : public QWidget {
+class WrapsLane : public QWidget, public controls::HasData {
     Q_OBJECT
 
 public:
@@ -25,6 +26,7 @@ public:
     [[nodiscard]] std::optional<Stop> next(int direction) const;
     /// The wrap points near position `x` (px in the lane), a line for each; empty if there are none.
     [[nodiscard]] QString toolTipAt(double x) const;
+    [[nodiscard]] controls::DataTable data() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -13,7 +13,7 @@ CheckOffer::CheckOffer(Comparison& comparison, QWidget* parent)
     : QFrame(parent),
       comparison_(comparison),
       text_(new QLabel(this)),
-      check_(new QPushButton(this)),
+      check_(new QPushButton("&Check", this)),
       details_(new QPushButton("Show &details…", this)) {
     auto* close = new QPushButton("Close", this);
     auto* box = new QHBoxLayout(this);

@@ -1,5 +1,6 @@
 #include "controls/fold.h"
 
+#include "controls/expander.h"
 #include "controls/glyphs.h"
 
 namespace tenter::desktop::controls {
@@ -20,7 +21,7 @@ Fold::Fold(const QString& title, QWidget* parent)
     all->addWidget(content_);
     box_->setContentsMargins(0, 0, 0, 0);
     box_->setSpacing(4);
-    button_->setCheckable(true);
+    markAsExpander(*button_);
     button_->setAutoRaise(true);
     button_->setIconSize({12, 12});
     button_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
@@ -33,7 +34,6 @@ void Fold::setOpen(bool open) {
     button_->setChecked(open);
     content_->setVisible(open);
     button_->setIcon(glyph(open ? Glyph::Down : Glyph::Right));
-    button_->setAccessibleDescription(open ? "Expanded" : "Collapsed");
     showTitle();
 }
 

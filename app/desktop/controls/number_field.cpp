@@ -1,5 +1,6 @@
 #include "controls/number_field.h"
 
+#include <QAccessible>
 #include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QMenu>
@@ -145,6 +146,13 @@ void NumberField::commit() {
     Q_EMIT typingFinished();
 }
 
+void NumberField::enter(const QString& text) {
+    start_ = amount_;
+    setText(text);
+    typed();
+    commit();
+}
+
 void NumberField::stepBy(double steps) {
     applyWaiting();
     if (kind_.keywords.contains(amount_.unit)) return;
@@ -261,6 +269,9 @@ void NumberField::paintEvent(QPaintEvent* event) {
 
 void NumberField::showAmount() {
     setText(formatted(amount_, kind_));
+    if (!QAccessible::isActive()) return;
+    QAccessibleValueChangeEvent event(this, amount_.value);
+    QAccessible::updateAccessibility(&event);
 }
 
 }  // namespace tenter::desktop::controls

@@ -31,6 +31,8 @@ public:
     /// Changes the value by `steps` steps of an arrow key. `finish` ends the edit.
     void stepBy(double steps);
     void finish() { commit(); }
+    /// Enters `text` as if it was typed and finished by Enter.
+    void enter(const QString& text);
     /// 10 with Shift, 0.1 with Alt, else 1.
     static double stepsFor(Qt::KeyboardModifiers modifiers);
     [[nodiscard]] QSize sizeHint() const override;

@@ -88,6 +88,8 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
             button->first = i == 0;
             button->setText(texts[i]);
             button->setCheckable(true);
+            // The group decides; this makes screen readers call it a radio button.
+            button->setAutoExclusive(true);
             button->setFocusPolicy(Qt::StrongFocus);
             button->setSizePolicy(filling_ ? QSizePolicy::Expanding : QSizePolicy::Preferred,
                                   QSizePolicy::Fixed);

@@ -6,6 +6,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "controls/expander.h"
 #include "controls/glyphs.h"
 #include "document/wording.h"
 #include "findings/caution.h"
@@ -66,6 +67,7 @@ Panel::Panel(Session& session, QWidget* parent)
     auto* head = new QHBoxLayout(bar);
     head->setContentsMargins(8, 0, 24, 0);
     head_->setText("Findings");
+    controls::markAsExpander(*head_);
     head_->setAutoRaise(true);
     head_->setIconSize({12, 12});
     head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
@@ -150,7 +152,7 @@ void Panel::buildBody() {
 void Panel::setOpen(bool open) {
     const bool was = isOpen();
     head_->setIcon(controls::glyph(open ? controls::Glyph::Down : controls::Glyph::Right));
-    head_->setAccessibleDescription(open ? "Expanded" : "Collapsed");
+    head_->setChecked(open);
     body_->setVisible(open);
     // A closed drawer takes the height of its head only.
     setMaximumHeight(open ? QWIDGETSIZE_MAX : drawerHeadHeight + 1);

@@ -23,6 +23,7 @@ NoRowNotice::NoRowNotice(QWidget* parent)
     QFont bold = title_->font();
     bold.setWeight(QFont::DemiBold);
     title_->setFont(bold);
+    title_->setAccessibleName("Result");
     reason_->setAccessibleName("Why no row was found");
     selector_->setPlaceholderText("such as .walk, then press Enter");
     selector_->setFixedWidth(256);

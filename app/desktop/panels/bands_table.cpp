@@ -8,6 +8,7 @@
 
 #include "controls/glyphs.h"
 #include "document/wording.h"
+#include "panels/row_parts.h"
 
 namespace tenter::desktop::panels {
 
@@ -39,7 +40,7 @@ struct BandsTable::Line : QWidget {
             label->setForegroundRole(QPalette::PlaceholderText);
         upTo->field().setAlwaysFilled(true);
         remove->setAutoRaise(true);
-        remove->setFixedSize(20, 20);
+        remove->setFixedSize(buttonSide, buttonSide);
         remove->setIconSize({14, 14});
         remove->setIcon(controls::glyph(controls::Glyph::Remove));
         box->addWidget(extent);
@@ -62,7 +63,10 @@ struct BandsTable::Line : QWidget {
 };
 
 BandsTable::BandsTable(Context& context, QWidget* parent)
-    : QWidget(parent), context_(context), lines_(new QVBoxLayout), add_(new QPushButton(this)) {
+    : QWidget(parent),
+      context_(context),
+      lines_(new QVBoxLayout),
+      add_(new QPushButton("Add breakpoint", this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
@@ -127,8 +131,8 @@ void BandsTable::refresh() {
             const double above = i + 1 < bands.size() ? bands[i + 1].upTo.value_or(widest) : widest;
             line.upTo->field().setLimits(i == 0 ? narrowest : below + 1, above - 1);
             line.upTo->setValue(*bands[i].upTo);
-            line.upTo->setName(QString("Breakpoint %1").arg(i + 1));
         }
+        line.upTo->setName(QString("Breakpoint %1").arg(i + 1));
         const int columns = session.layouts.row().settings(i).row.columns.value_or(1);
         line.columns->setValue(columns);
         line.columns->setMarked(bands[i].set.row.columns.has_value());

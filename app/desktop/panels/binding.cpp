@@ -36,6 +36,7 @@ Binding::Binding(Context& context, controls::Editor& editor, std::string subject
     connect(&editor_, &controls::Editor::cleared, this, &Binding::reset);
     connect(&editor_, &controls::Editor::rejected, this,
             [this](const QString& why) { context_.showError(name(), why); });
+    editor_.setName(name());
     if (QWidget* field = editor_.focusProxy()) field->installEventFilter(this);
 }
 

@@ -75,6 +75,8 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
+    file_->setAccessibleName("File");
+    slot_->setAccessibleName("Slot");
     slot_->setForegroundRole(QPalette::PlaceholderText);
     slot_->setToolTip(glossary::slot);
     box->addWidget(file_);

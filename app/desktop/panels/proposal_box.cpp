@@ -14,8 +14,8 @@ ProposalBox::ProposalBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       text_(new QLabel(this)),
-      apply_(new QPushButton(this)),
-      discard_(new QPushButton(this)) {
+      apply_(new QPushButton("Apply", this)),
+      discard_(new QPushButton("Close", this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 4, 24, 0);
     box->setSpacing(8);

@@ -8,8 +8,8 @@
 namespace tenter::desktop::panels {
 
 inline constexpr int titleWidth = 104;  ///< px: fits the longest label
-inline constexpr int buttonSide = 20;
-inline constexpr int markRoom = 12;  ///< left of the title, for the dot
+inline constexpr int buttonSide = 24;   ///< px. WCAG 2.2 SC 2.5.8
+inline constexpr int markRoom = 12;     ///< left of the title, for the dot
 
 /// A reset button that keeps its space while it is hidden.
 QToolButton* resetButton(QWidget* parent);

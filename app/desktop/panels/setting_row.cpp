@@ -38,6 +38,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     pixels_->setForegroundRole(QPalette::PlaceholderText);
     overridden_->setAutoRaise(true);
     overridden_->setIcon(controls::glyph(controls::Glyph::Reach));
+    overridden_->setText("Overridden in this band");
     overridden_->setIconSize({12, 12});
     overridden_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     overridden_->setForegroundRole(QPalette::PlaceholderText);
@@ -75,6 +76,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
         QWidget::setTabOrder(last, button);
         last = button;
     }
+    nameButtons();
     connect(binding_, &Binding::refreshed, this, &SettingRow::showOrigin);
     connect(reset_, &QToolButton::clicked, binding_, &Binding::reset);
     connect(overridden_, &QToolButton::clicked, binding_, &Binding::editOverridingLayer);
@@ -97,11 +99,17 @@ void SettingRow::refreshPixels() {
     pixels_->setText(px ? pixels(*px, 1) : QString());
 }
 
+void SettingRow::nameButtons() {
+    reset_->setAccessibleName("Reset " + binding_->name());
+    overridden_->setAccessibleName(overridden_->text() + ": " + binding_->name());
+    everywhere_->setText(binding_->isForAllVariants() ? "Use in all variants and bands" : "Use in all bands");
+    everywhere_->setAccessibleName(everywhere_->text() + ": " + binding_->name());
+}
+
 void SettingRow::showOrigin() {
     const SettingValue& held = binding_->held();
     reset_->setVisible(held.setHere);
     editor_->setResettable(held.setHere);
-    reset_->setAccessibleName("Reset " + binding_->name());
     overridden_->setVisible(held.overriddenBy.has_value());
     everywhere_->setVisible(held.overriddenBy.has_value());
     if (held.overriddenBy) {
@@ -111,14 +119,13 @@ void SettingRow::showOrigin() {
         overridden_->setToolTip(binding_->description() + " Click to edit that value.");
         overridden_->setAccessibleDescription(binding_->description());
         const bool all = binding_->isForAllVariants();
-        everywhere_->setText(all ? "Use in all variants and bands" : "Use in all bands");
-        everywhere_->setAccessibleName(everywhere_->text() + ": " + binding_->name());
         everywhere_->setToolTip(toolTipText(
             QString("Remove the values of %1 that override this one. You can undo it.")
                 .arg(all ? QString("variants and bands") : QString("the bands of this variant"))));
     }
     QString tip = binding_->description();
     if (!explanation_.isEmpty()) tip.prepend(explanation_ + '\n');
+    nameButtons();
     (title_->isHidden() ? static_cast<QWidget*>(editor_) : title_)->setToolTip(tip);
     title_->setForegroundRole(held.setHere ? QPalette::WindowText : QPalette::PlaceholderText);
     refreshPixels();

@@ -57,7 +57,7 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
       stop_(new QPushButton("Stop", progress_)),
       foot_(new QWidget(this)),
       apply_(new QPushButton("Apply sizes", foot_)),
-      discard_(new QPushButton(foot_)),
+      discard_(new QPushButton("Close", foot_)),
       preview_(new QCheckBox("Preview (F4)", foot_)),
       findings_(textLabel("Findings that come and go", this)),
       summary_(textLabel("Result", this)),

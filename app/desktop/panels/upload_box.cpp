@@ -80,6 +80,7 @@ UploadLine::UploadLine(QWidget* parent)
         box->addWidget(label);
     }
     size_->setAccessibleName("File to upload");
+    why_->setAccessibleName("Reason");
     verdict_->setAccessibleName("Present file");
     hide();
 }

@@ -12,6 +12,7 @@
 #include "controls/text_editor.h"
 #include "document/new_card.h"
 #include "document/wording.h"
+#include "panels/row_parts.h"
 
 namespace tenter::desktop::panels {
 
@@ -53,7 +54,7 @@ QToolButton* small(QWidget* parent, Glyph sign, const QString& name) {
     button->setIcon(glyph(sign));
     button->setIconSize({14, 14});
     button->setAutoRaise(true);
-    button->setFixedSize(22, 22);
+    button->setFixedSize(buttonSide, buttonSide);
     button->setAccessibleName(name);
     button->setToolTip(name);
     return button;
@@ -247,7 +248,9 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     const bool isText = role != "picture";
     const auto tool = [&](Glyph sign, const QString& name, const QString& keys) {
         QToolButton* button = small(line, sign, isText ? name + " (" + keys + ")" : name);
-        button->setAccessibleName(name);
+        // Every text has the same tools.
+        button->setAccessibleName(name.contains(title, Qt::CaseInsensitive) ? name
+                                                                            : name + ", " + title.toLower());
         if (isText) button->setFocusPolicy(Qt::NoFocus);
         return button;
     };

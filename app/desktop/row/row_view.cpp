@@ -1,5 +1,6 @@
 #include "row/row_view.h"
 
+#include <QAccessible>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScrollBar>
@@ -101,6 +102,17 @@ void RowView::onSelection(SelectionModel::Changes changes) {
     onLayout();
     if (changes & SelectionModel::Change::Reveal)
         if (const auto part = selectedPart()) ensureVisible(*part);
+    announceSelection();
+}
+
+// To a screen reader the focus moves to the selected part.
+void RowView::announceSelection() {
+    if (!QAccessible::isActive() || !hasFocus()) return;
+    QAccessibleInterface* const self = QAccessible::queryAccessibleInterface(this);
+    QAccessibleInterface* const selected = self != nullptr ? self->focusChild() : nullptr;
+    if (selected == nullptr || selected == self) return;
+    QAccessibleEvent event(selected, QAccessible::Focus);
+    QAccessible::updateAccessibility(&event);
 }
 
 std::optional<std::size_t> RowView::selectedPart() const {
@@ -145,6 +157,11 @@ std::optional<Place> RowView::placeAt(const QPointF& view) const {
     if (const auto part = partAt(layout, page)) return Place::of(refOf(layout, *part));
     if (const auto card = cardAt(layout, page)) return Place{*card, {}};
     return std::nullopt;
+}
+
+QRectF RowView::rectOf(const Place& place) const {
+    const layout::Box* const box = boxOf(currentRow().layout, place);
+    return box != nullptr ? sheets_.projection().rect(*box) : QRectF();
 }
 
 // ---- Zoom

@@ -50,6 +50,10 @@ public:
     [[nodiscard]] std::vector<Sheet> sheetsInView() const { return sheets_.inView(); }
     /// The card at a point of the viewport, and its part if there is one at that point.
     [[nodiscard]] std::optional<Place> placeAt(const QPointF& view) const;
+    /// The rectangle of a card or a part of the current variant, px of the viewport; empty if it is not laid
+    /// out.
+    [[nodiscard]] QRectF rectOf(const Place& place) const;
+    [[nodiscard]] Session& session() const { return session_; }
     [[nodiscard]] QSize sizeHint() const override { return {900, 520}; }
 
 Q_SIGNALS:
@@ -79,6 +83,7 @@ private:
     void onOpened();
     void onSelection(SelectionModel::Changes changes);
     void describe();
+    void announceSelection();
     void redraw();
     void zoomAbout(double zoom, const QPointF& view);
     void setAllVariants(bool on);

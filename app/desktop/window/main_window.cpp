@@ -11,6 +11,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "accessible/factory.h"
 #include "compare/check_offer.h"
 #include "compare/compare_dialog.h"
 #include "compare/wording.h"
@@ -57,6 +58,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       drops_(
           std::make_unique<Drops>(session_.document, session_.selection, *row_, *files_, *audience_, *note_)),
       navigation_(std::make_unique<Navigation>(session_.view, session_.checks, *axis_, *findings_, *note_)) {
+    accessible::install();
     setAcceptDrops(true);
     takeRoom();
     // Menus and the strip share one line, so that the row has more height.

@@ -1,12 +1,16 @@
 #include "window/setting_search.h"
 
 #include <QKeyEvent>
+#include <QPainter>
+#include <QStyle>
 
 #include "controls/glyphs.h"
 
 namespace tenter::desktop::window {
 
 namespace {
+
+constexpr int iconRoom = 20;  // px left of the text
 
 /// Another word for a word in a label: what people may search for instead.
 struct Synonym {
@@ -109,11 +113,21 @@ SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     setAccessibleName("Find setting");
     setToolTip("Find a setting by its label or another word for it (Ctrl+F)");
     setClearButtonEnabled(false);
-    addAction(controls::glyph(controls::Glyph::Search), QLineEdit::LeadingPosition);
+    setTextMargins(iconRoom, 0, 0, 0);
     for (std::size_t i = 0; i < places_.size(); ++i)
         list_->add(places_[i].words, wordsFor(places_[i]), static_cast<int>(i));
     connect(this, &QLineEdit::textEdited, list_, &SettingList::find);
     connect(list_, &SettingList::chosen, this, &SettingSearch::go);
+}
+
+// The icon is a drawing: as an action of the field it would be a button without a function.
+void SettingSearch::paintEvent(QPaintEvent* event) {
+    QLineEdit::paintEvent(event);
+    QPainter painter(this);
+    const QRect box(0, 0, iconRoom + 8, height());
+    controls::glyph(controls::Glyph::Search)
+        .paint(&painter, QStyle::visualRect(layoutDirection(), rect(), box).adjusted(4, 0, 0, 0),
+               Qt::AlignCenter);
 }
 
 bool SettingSearch::event(QEvent* event) {

@@ -18,7 +18,7 @@ StatusFacts::StatusFacts(Session& session, QStatusBar& bar) : QObject(&bar), ses
     givenNote_->setToolTip(
         "The stylesheet is for the markup of the imported page. For a stylesheet with Tenter’s own markup, "
         "choose Edit › Use Tenter’s markup.");
-    trialNote_ = new QPushButton(&bar);
+    trialNote_ = new QPushButton("Text test", &bar);
     trialNote_->setFlat(true);
     trialNote_->setToolTip("End this text test");
     trialNote_->hide();

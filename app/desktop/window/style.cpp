@@ -269,7 +269,8 @@ QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, con
     QSize result = QProxyStyle::sizeFromContents(type, option, size, widget);
     if (type == CT_PushButton) result = {std::max(result.width(), size.width() + 24), controlHeight};
     if (type == CT_ComboBox || type == CT_LineEdit) result.setHeight(controlHeight);
-    if (type == CT_CheckBox) result.setHeight(std::max(result.height(), controlHeight));
+    if (type == CT_CheckBox || type == CT_RadioButton)
+        result.setHeight(std::max(result.height(), controlHeight));
     if (type == CT_MenuItem) {
         const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
         if (item && item->menuItemType != QStyleOptionMenuItem::Separator)
@@ -325,7 +326,13 @@ QRect Style::subElementRect(SubElement element, const QStyleOption* option, cons
         if (const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
             frame && frame->lineWidth > 0)
             return option->rect.adjusted(5, 1, -5, -1);
-    return QProxyStyle::subElementRect(element, option, widget);
+    QRect result = QProxyStyle::subElementRect(element, option, widget);
+    // A check box can be clicked in its whole height. WCAG 2.2 SC 2.5.8.
+    if (element == SE_CheckBoxClickRect || element == SE_RadioButtonClickRect) {
+        result.setTop(option->rect.top());
+        result.setBottom(option->rect.bottom());
+    }
+    return result;
 }
 
 int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {

@@ -1,0 +1,58 @@
+#include "accessible/factory.h"
+
+#include <QAccessible>
+#include <QComboBox>
+
+#include "accessible/axis_interface.h"
+#include "accessible/expander_interface.h"
+#include "accessible/handle_interface.h"
+#include "accessible/label_interface.h"
+#include "accessible/number_field_interface.h"
+#include "accessible/row_interface.h"
+#include "accessible/table_interface.h"
+#include "controls/expander.h"
+#include "controls/segments.h"
+
+namespace tenter::desktop::accessible {
+
+namespace {
+
+/// Names a widget that Qt makes inside another, which nobody else can name before it exists.
+void nameInnerWidget(QWidget& widget, const QString& className) {
+    if (!widget.accessibleName().isEmpty()) return;
+    if (className == "QComboBoxListView") {
+        QWidget* owner = widget.parentWidget();
+        while (owner != nullptr && qobject_cast<QComboBox*>(owner) == nullptr)
+            owner = owner->parentWidget();
+        if (owner != nullptr) widget.setAccessibleName(owner->accessibleName());
+    }
+}
+
+/// The interface for `object` as one of its classes, `className`; null if Qt’s own is right.
+QAccessibleInterface* make(const QString& className, QObject* object) {
+    auto* widget = qobject_cast<QWidget*>(object);
+    if (widget == nullptr) return nullptr;
+    nameInnerWidget(*widget, className);
+    if (auto* field = qobject_cast<controls::NumberField*>(widget)) return new NumberFieldInterface(field);
+    if (auto* field = qobject_cast<QLineEdit*>(widget)) return new LineEditInterface(field);
+    if (auto* label = qobject_cast<QLabel*>(widget);
+        label != nullptr && label->buddy() == nullptr && !label->accessibleName().isEmpty())
+        return new LabelInterface(label);
+    if (controls::isExpander(*widget)) return new ExpanderInterface(static_cast<QAbstractButton*>(widget));
+    if (auto* handle = qobject_cast<axis::Handle*>(widget)) return new HandleInterface(handle);
+    if (auto* pane = qobject_cast<axis::AxisPane*>(widget)) return new AxisInterface(pane);
+    if (auto* view = qobject_cast<row::RowView*>(widget)) return new RowInterface(view);
+    if (const auto* source = dynamic_cast<controls::HasData*>(widget))
+        return new TableInterface(widget, *source);
+    if (qobject_cast<controls::Segments*>(widget) != nullptr)
+        return new QAccessibleWidget(widget, QAccessible::Grouping);
+    return nullptr;
+}
+
+}  // namespace
+
+void install() {
+    QAccessible::installFactory(make);
+}
+
+}  // namespace tenter::desktop::accessible
