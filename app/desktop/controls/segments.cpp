@@ -12,6 +12,7 @@ namespace tenter::desktop::controls {
 namespace {
 
 constexpr int sidePadding = 12;
+constexpr int elisionRoom = 8;  // px; with less the text is cut
 
 class Segment : public QAbstractButton {
 public:
@@ -22,7 +23,7 @@ public:
         return {fontMetrics().horizontalAdvance(text()) + 2 * sidePadding, 28};
     }
     [[nodiscard]] QSize minimumSizeHint() const override {
-        return {fontMetrics().horizontalAdvance(text()) + 12, 28};
+        return {fontMetrics().horizontalAdvance(text()) + elisionRoom, 28};
     }
 
 protected:
@@ -45,7 +46,7 @@ protected:
         painter.drawRect(box);
         painter.setPen(ink);
         painter.drawText(rect(), Qt::AlignCenter,
-                         fontMetrics().elidedText(text(), Qt::ElideRight, width() - 8));
+                         fontMetrics().elidedText(text(), Qt::ElideRight, width() - elisionRoom));
         if (hasFocus() && window()->testAttribute(Qt::WA_KeyboardFocusChange)) {
             painter.setBrush(Qt::NoBrush);
             painter.setPen(QPen(

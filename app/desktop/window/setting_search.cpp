@@ -10,6 +10,7 @@ namespace tenter::desktop::window {
 
 namespace {
 
+constexpr int iconSide = 16;
 constexpr int iconRoom = 20;  // px left of the text
 
 /// Another word for a word in a label: what people may search for instead.
@@ -124,10 +125,9 @@ SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
 void SettingSearch::paintEvent(QPaintEvent* event) {
     QLineEdit::paintEvent(event);
     QPainter painter(this);
-    const QRect box(0, 0, iconRoom + 8, height());
+    const QRect box(6, (height() - iconSide) / 2, iconSide, iconSide);
     controls::glyph(controls::Glyph::Search)
-        .paint(&painter, QStyle::visualRect(layoutDirection(), rect(), box).adjusted(4, 0, 0, 0),
-               Qt::AlignCenter);
+        .paint(&painter, QStyle::visualRect(layoutDirection(), rect(), box));
 }
 
 bool SettingSearch::event(QEvent* event) {

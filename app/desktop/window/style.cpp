@@ -5,6 +5,7 @@
 #include <QStyleOption>
 #include <QToolButton>
 
+#include "controls/expander.h"
 #include "controls/glyphs.h"
 #include "window/setting_list.h"
 
@@ -36,10 +37,11 @@ void drawField(QPainter* painter, const QStyleOption* option) {
             focus ? 2 : 1);
 }
 
-void drawButton(QPainter* painter, const QStyleOption* option, bool flat) {
+/// `shownOn`: false for a button that shows in another way that it is checked.
+void drawButton(QPainter* painter, const QStyleOption* option, bool flat, bool shownOn = true) {
     const QStyle::State state = option->state;
     const QPalette& palette = option->palette;
-    const bool down = state.testFlag(QStyle::State_Sunken) || state.testFlag(QStyle::State_On);
+    const bool down = state.testFlag(QStyle::State_Sunken) || (shownOn && state.testFlag(QStyle::State_On));
     const bool over = state.testFlag(QStyle::State_MouseOver) && state.testFlag(QStyle::State_Enabled);
     QColor fill = flat ? QColor(Qt::transparent) : palette.color(QPalette::Base);
     if (over) fill = palette.color(QPalette::Button);
@@ -160,7 +162,7 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
             drawButton(painter, option, false);
             return;
         case PE_PanelButtonTool:
-            drawButton(painter, option, true);
+            drawButton(painter, option, true, widget == nullptr || !controls::isExpander(*widget));
             return;
         case PE_IndicatorCheckBox:
             drawCheckBox(painter, option);
