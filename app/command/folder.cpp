@@ -14,6 +14,7 @@ namespace {
 struct FolderArguments : Arguments {
     std::string into;
     bool noFonts = false;
+    bool wholePictures = false;
     FormArguments form;
 };
 
@@ -33,8 +34,15 @@ int runFolder(const FolderArguments& arguments) {
     if (options.lateFonts)
         reportLateFonts(emit::lateFonts(opened->project, options.sheet.variants, opened->store));
     project::Problems problems;
-    const std::optional<emit::PageFolder> folder =
-        emit::pageFolder(opened->project, opened->folder, options, opened->store, problems);
+    std::optional<emit::FolderCuts> cuts;
+    if (!arguments.wholePictures) {
+        cuts.emplace(opened->project, opened->folder, opened->variant, opened->store, *opened->profile);
+        options.cuts = &*cuts;
+    }
+    std::optional<emit::PageFolder> folder;
+    if (project::canReplaceFolder(arguments.into, problems) &&
+        (!cuts || cuts->write(arguments.into, problems)))
+        folder = emit::pageFolder(opened->project, opened->folder, options, opened->store, problems);
     const bool written = folder && project::replaceFolder(arguments.into, folder->files, problems);
     for (project::Problem& problem : problems)
         if (problem.file.empty()) problem.file = arguments.project;
@@ -57,6 +65,9 @@ void addFolder(CLI::App& app, Action& action) {
     addVariant(*verb, *arguments);
     verb->add_flag("--no-fonts", arguments->noFonts,
                    "Leave out all fonts. Without it, fonts are included if their files allow it.");
+    verb->add_flag("--whole-pictures", arguments->wholePictures,
+                   "Copy the picture files as they are. Without it, each picture is cut to its slot in up to "
+                   "four widths, for screens with 1, 2 and 3 device pixels per CSS px; none is enlarged.");
     addForm(*verb, arguments->form);
     setHelpEnd(
         *verb,

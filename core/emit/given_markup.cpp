@@ -85,7 +85,9 @@ private:
             const auto* picture = std::get_if<project::PicturePart>(&card.parts[p]);
             const auto* text = std::get_if<project::TextPart>(&card.parts[p]);
             if (picture != nullptr && given.parts[p].role == "picture") {
-                if (!keepsText_) writePicture(node, *picture, at);
+                if (!keepsText_)
+                    writePicture(node, *picture, at,
+                                 options_.sources ? options_.sources(c, p) : std::nullopt);
             } else if (text != nullptr && given.parts[p].role == text->role) {
                 if (!keepsText_)
                     writeText(node, *text);
@@ -97,10 +99,17 @@ private:
         }
     }
 
-    void writePicture(NodeId node, const project::PicturePart& picture, const std::string& place) {
+    void writePicture(NodeId node, const project::PicturePart& picture, const std::string& place,
+                      const std::optional<PictureSources>& sources) {
         for (const char* name : {"srcset", "sizes", "loading"})
             dropAttribute(tree_[node], name);
-        setAttribute(tree_[node], "src", options_.address(picture, place));
+        if (sources) {
+            setAttribute(tree_[node], "srcset", sources->srcset);
+            setAttribute(tree_[node], "sizes", sources->sizes);
+            setAttribute(tree_[node], "src", sources->src);
+        } else {
+            setAttribute(tree_[node], "src", options_.address(picture, place));
+        }
         setAttribute(tree_[node], "alt", picture.alt);
     }
 

@@ -158,12 +158,42 @@ private:
                hiddenHeadings(project_, options_.variant);
         MarkupOptions marked;
         marked.depth = 1;
+        if (options_.cuts != nullptr) {
+            addCuts(*options_.cuts);
+            marked.sources = sourcesIn(project_, options_.variant, {&options_.cuts->listing(), "pictures/"});
+        }
         marked.address = [&](const project::PicturePart& part, const std::string& place) {
             return picture(part, place);
         };
         out += given_ ? writeGivenMarkup(project_, options_.variant, *given_, marked, problems_)
                       : writeMarkup(project_, options_.variant, marked, problems_);
         return out + "</main>\n</body>\n</html>\n";
+    }
+
+    /// The cut files, and what is wrong with pictures that could not be cut.
+    void addCuts(const FolderCuts& cuts) {
+        for (const pictures::CutPicture& picture : cuts.plan().pictures)
+            for (const pictures::CutFile& file : picture.files) {
+                const fs::path name = file.name;
+                copied_.push_back({names_.take("pictures", name.stem().string(), name.extension().string()),
+                                   "", cuts.file(file.name)});
+            }
+        // What the page itself reports is more: it says what is shown instead.
+        for (const project::Problem& trouble : cuts.troubles()) {
+            const auto* part = pictureAt(trouble.place);
+            if (part == nullptr || pictureTrouble(folder_ / fs::path(part->file)).empty())
+                problems_.push_back(trouble);
+        }
+    }
+
+    /// The picture with the place `/cards/C/parts/P/picture`.
+    [[nodiscard]] const project::PicturePart* pictureAt(const std::string& place) const {
+        const std::vector<project::Card>& cards = project_.row().cards;
+        for (std::size_t c = 0; c < cards.size(); ++c)
+            for (std::size_t p = 0; p < cards[c].parts.size(); ++p)
+                if (place == "/cards/" + std::to_string(c) + "/parts/" + std::to_string(p) + "/picture")
+                    return std::get_if<project::PicturePart>(&cards[c].parts[p]);
+        return nullptr;
     }
 
     /// The address of a picture, which is copied into the folder once.

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "emit/folder_cuts.h"
 #include "emit/stylesheet.h"
 #include "project/problem.h"
 #include "project/replace_folder.h"
@@ -19,6 +20,7 @@ struct PageFolderOptions {
     bool fonts = true;          ///< include the fonts whose permission allows it
     bool lateFonts = false;     ///< `row.css` has fallback fonts for the time until the fonts have loaded
     StylesheetOptions sheet{};  ///< the form of `row.css`; its variants are ignored
+    const FolderCuts* cuts = nullptr;  ///< the cut pictures of the variant; null: pictures are copied whole
 };
 
 /// A font that the folder contains, or leaves out.
@@ -36,6 +38,7 @@ struct PageFolder {
 
 /// `index.html` with the row in its markup, `row.css` (its stylesheet), `page.css` (what the theme of a site
 /// would set), `fonts.css`, and the files in `pictures/` and `fonts/`. The page requests nothing else.
+/// Pictures that are not cut, such as vector drawings, are copied.
 /// Missing pictures are problems; the page shows empty ones. Empty, with problems, if the given markup
 /// contains no row. `folder`: that of the project file.
 std::optional<PageFolder> pageFolder(const project::Project& project, const std::filesystem::path& folder,

@@ -96,12 +96,14 @@ private:
         if (!read.value)
             plan_.problems.push_back(
                 {"", place, "The picture file \"" + file + "\" " + read.trouble + ".", read.fix});
-        else if (read.value->isVector)
+        else if (read.value->isVector) {
             plan_.problems.push_back(
                 {"", place,
                  "The picture file \"" + file +
                      "\" is a vector drawing: it is sharp at every size, so it is not cut.",
                  "Use it as it is."});
+            plan_.vectors.push_back(place);
+        }
         const auto stored = infos_.emplace(file, std::move(read.value)).first;
         return stored->second ? &*stored->second : nullptr;
     }

@@ -68,7 +68,8 @@ struct CutPlan {
     std::vector<CutUse> uses;  ///< by variant, then card, then part
     /// Every picture file of the project, none of which may be written over.
     std::vector<std::filesystem::path> sources;
-    project::Problems problems;  ///< pictures that cannot be cut, and those that need no cutting
+    project::Problems problems;        ///< pictures that cannot be cut, and those that need no cutting
+    std::vector<std::string> vectors;  ///< places of the latter: vector drawings
     bool isCancelled = false;
     [[nodiscard]] std::size_t fileCount() const;
 };

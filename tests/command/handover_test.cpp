@@ -18,16 +18,22 @@ TEST(FolderVerb, WritesTheFilesThatItLists) {
     const Finished finished = tenterCli({"folder", shore, "--into", site});
     ASSERT_EQ(finished.code, 0) << finished.err;
     EXPECT_EQ(finished.err, "");
-    for (const char* name : {"index.html", "row.css", "page.css", "fonts.css", "pictures/low-tide.jpg"}) {
+    for (const char* name :
+         {"index.html", "row.css", "page.css", "fonts.css", "pictures/low-tide-1200x800.jpg"}) {
         EXPECT_TRUE(fs::exists(fs::path(site) / name)) << name;
         EXPECT_NE(finished.out.find(std::string(name) + "  "), std::string::npos) << finished.out;
     }
-    EXPECT_EQ(contentOf(site + "/pictures/low-tide.jpg"), contentOf(TENTER_SAMPLES "/pictures/low-tide.jpg"));
     EXPECT_EQ(contentOf(site + "/row.css"), tenterCli({"stylesheet", shore}).out);
     // Again, in another form: the folder is replaced.
     ASSERT_EQ(tenterCli({"folder", shore, "--into", site, "--minified", "--no-fonts"}).code, 0);
     EXPECT_EQ(contentOf(site + "/row.css"), tenterCli({"stylesheet", shore, "--minified"}).out);
     EXPECT_FALSE(fs::exists(fs::path(site) / "fonts"));
+    // And with the pictures themselves.
+    ASSERT_EQ(tenterCli({"folder", shore, "--into", site, "--whole-pictures"}).code, 0);
+    EXPECT_EQ(contentOf(site + "/pictures/low-tide.jpg"), contentOf(TENTER_SAMPLES "/pictures/low-tide.jpg"));
+    EXPECT_FALSE(fs::exists(site + "/pictures/low-tide-1200x800.jpg"));
+    EXPECT_EQ(contentOf(site + "/index.html").find("srcset"), std::string::npos);
+    EXPECT_EQ(folder.names(), std::vector<std::string>{"site"});
 }
 
 TEST(FolderVerb, RefusesAFolderThatIsNotItsOwn) {

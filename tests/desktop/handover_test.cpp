@@ -2,6 +2,7 @@
 // what tenter-cli prints.
 #include <QCheckBox>
 #include <QClipboard>
+#include <QComboBox>
 #include <QDir>
 #include <QFile>
 #include <QGuiApplication>
@@ -92,6 +93,32 @@ private Q_SLOTS:
             QVERIFY2(QFile::exists(folder_->filePath("site/" + name)), qPrintable(name));
         QCOMPARE(dialog.outcome()->files.size(), dialog.plan().files.size());
         QCOMPARE(contentOf("site/row.css"), printed({"stylesheet", sample}));
+    }
+
+    void cutsPicturesOrCopiesThem() {
+        PageFolderDialog dialog(*session_, nullptr);
+        show(dialog, "site");
+        const auto pictures = [&] {
+            QStringList names;
+            for (const ExportFile& file : dialog.plan().files)
+                if (file.content == "picture") names << file.name;
+            return names;
+        };
+        QVERIFY(dialog.plan().isEstimate);
+        QVERIFY(pictures().contains("pictures/low-tide-1200x800.jpg"));
+        for (const ExportFile& file : dialog.plan().files)
+            QVERIFY2(file.bytes > 0, qPrintable(file.name));
+        write(dialog);
+        QVERIFY(contentOf("site/index.html").contains(" srcset=\"pictures/low-tide-"));
+        auto* const choice = dialog.findChild<QComboBox*>("pictures");
+        choice->setCurrentIndex(1);
+        Q_EMIT choice->activated(1);
+        QTRY_VERIFY(!dialog.isPlanning());
+        QTRY_VERIFY(pictures().contains("pictures/low-tide.jpg"));
+        QVERIFY(!dialog.plan().isEstimate);
+        write(dialog);
+        QVERIFY(!contentOf("site/index.html").contains("srcset"));
+        QVERIFY(!QFile::exists(folder_->filePath("site/pictures/low-tide-1200x800.jpg")));
     }
 
     void leavesOutFontsAndRefusesAFolderOfOthers() {

@@ -6,6 +6,7 @@
 
 #include <fstream>
 #include <regex>
+#include <set>
 
 #include "emit/sample.h"
 #include "project/file.h"
@@ -112,6 +113,98 @@ TEST(PageFolder, CopiesAPictureOnceAndKeepsNamesApart) {
     EXPECT_EQ(tests::count(page, "src=\"pictures/dune%20one.png\""), 2U);
     EXPECT_EQ(tests::count(page, "src=\"pictures/Dune%20One-2.png\""), 1U);
     fs::remove_all(at);
+}
+
+/// A folder that is removed with its content.
+class OwnFolder {
+public:
+    OwnFolder() {
+        std::string name = (fs::temp_directory_path() / "tenter-folder-XXXXXX").string();
+        path_ = mkdtemp(name.data());
+    }
+    ~OwnFolder() { fs::remove_all(path_); }
+    OwnFolder(const OwnFolder&) = delete;
+    OwnFolder& operator=(const OwnFolder&) = delete;
+    [[nodiscard]] fs::path file(const std::string& name) const { return path_ / name; }
+
+private:
+    fs::path path_;
+};
+
+/// A page folder with cut pictures, and what it was made from.
+struct CutFolder {
+    explicit CutFolder(const project::Project& project, const fs::path& at)
+        : cuts(project, at, 0, store, text::defaultProfile()) {
+        project::Problems problems;
+        isWritten = cuts.write(site.file("site"), problems);
+        EXPECT_TRUE(problems.empty()) << problems.front().line();
+        PageFolderOptions options;
+        options.cuts = &cuts;
+        const auto made = pageFolder(project, at, options, store, problems);
+        EXPECT_TRUE(made.has_value());
+        if (made) folder = *made;
+        EXPECT_TRUE(project::replaceFolder(site.file("site"), folder.files, problems));
+        EXPECT_TRUE(problems.empty()) << problems.front().line();
+    }
+
+    OwnFolder site;
+    text::Fonts fonts;
+    text::ParagraphStore store{fonts};
+    FolderCuts cuts;
+    bool isWritten = false;
+    PageFolder folder;
+};
+
+TEST(PageFolder, HasPicturesCutToTheirSlots) {
+    const project::Project project = tests::shipped("season");
+    const CutFolder made(project, samples);
+    ASSERT_TRUE(made.isWritten);
+    const std::string page = contentOf(made.folder, "index.html");
+    EXPECT_EQ(tests::count(page, "<img "), project.row().cards.size());
+    EXPECT_EQ(tests::count(page, " srcset=\"pictures/"), project.row().cards.size());
+    EXPECT_EQ(tests::count(page, " sizes=\"(max-width: "), project.row().cards.size());
+    static const std::regex candidate(R"re((pictures/[^ "]*) (\d+)w)re");
+    std::set<std::string> offered;
+    for (std::sregex_iterator at(page.begin(), page.end(), candidate), end; at != end; ++at) {
+        offered.insert((*at)[1].str());
+        // No picture of the sample is wider; the widest slot has 491.6 px.
+        EXPECT_LE(std::stoi((*at)[2].str()), 1200);
+        EXPECT_TRUE(fs::exists(made.site.file("site/" + (*at)[1].str()))) << (*at)[1].str();
+    }
+    // Every picture of the folder is offered, and none is there whole.
+    for (const project::FolderFile& file : made.folder.files)
+        EXPECT_TRUE(!file.name.starts_with("pictures/") || offered.contains(file.name)) << file.name;
+    EXPECT_FALSE(fs::exists(made.site.file("site/pictures/dunes.jpg")));
+    EXPECT_GE(offered.size(), 3 * project.row().cards.size());
+}
+
+// Only what can be cut is cut: a vector drawing is shipped as it is, without a word.
+TEST(PageFolder, KeepsVectorDrawings) {
+    const OwnFolder at;
+    std::ofstream(at.file("own.svg")) << "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 3 2\"/>";
+    project::Project project = tests::shipped("shore-walks");
+    std::get<project::PicturePart>(project.row().cards[0].parts[0]).file = at.file("own.svg").string();
+    const CutFolder made(project, samples);
+    EXPECT_NE(find(made.folder, "pictures/own.svg"), nullptr);
+    EXPECT_EQ(tests::count(contentOf(made.folder, "index.html"), " srcset="), project.row().cards.size() - 1);
+}
+
+TEST(PageFolder, LeavesNothingBehindIfPicturesCannotBeCut) {
+    const OwnFolder at;
+    fs::copy_file(samples / "pictures/dunes.jpg", at.file("torn.jpg"));
+    fs::resize_file(at.file("torn.jpg"), 40000);
+    project::Project project = tests::shipped("shore-walks");
+    std::get<project::PicturePart>(project.row().cards[0].parts[0]).file = at.file("torn.jpg").string();
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    project::Problems problems;
+    {
+        FolderCuts cuts(project, samples, 0, store, text::defaultProfile());
+        EXPECT_FALSE(cuts.write(at.file("site"), problems));
+    }
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_NE(problems[0].line().find("truncated"), std::string::npos) << problems[0].line();
+    EXPECT_EQ(std::distance(fs::directory_iterator(at.file(".")), fs::directory_iterator()), 1);
 }
 
 TEST(PageFolder, ShowsAnEmptyPictureForAMissingOneAndReportsIt) {

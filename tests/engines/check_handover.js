@@ -1,7 +1,8 @@
 // What leaves the program, in a browser: the page folder of every sample at ten widths and two pixel ratios is as
-// `geometry` computes it and requests only its own files; every form of the stylesheet lays out the same row; and until
-// fonts have loaded, `--late-fonts` moves fewer lines. Sources: the browser engine; CSS Cascade 5 (layers), CSS Custom
-// Properties 1, CSS Fonts 5 (size-adjust).
+// `geometry` computes it, requests only its own files and loads of each picture the file that its slot needs; every form
+// of the stylesheet lays out the same row; and until fonts have loaded, `--late-fonts` moves fewer lines. Sources: the
+// browser engine; HTML § 4.8.4 (srcset and sizes), CSS Cascade 5 (layers), CSS Custom Properties 1, CSS Fonts 5
+// (size-adjust).
 import {execFile} from 'node:child_process';
 import {mkdtemp, readFile, readdir, rm} from 'node:fs/promises';
 import os from 'node:os';
@@ -14,6 +15,7 @@ import {options} from './lib/command_line.js';
 import {compareLayouts} from './lib/compare.js';
 import {FolderServer} from './lib/folder_server.js';
 import {readLayout} from './lib/read_layout.js';
+import {readPictures, wrongCandidates} from './lib/read_pictures.js';
 import {differenceLine, table} from './lib/report.js';
 import {variantsIn} from './lib/samples.js';
 import {Tenter} from './lib/tenter.js';
@@ -120,6 +122,23 @@ async function judgeLate(browser, one, folder) {
   lateRows.push([one.sample, one.variant, widths.length, plain.lines, adjusted.lines, Number(plain.height.toFixed(1)), Number(adjusted.height.toFixed(1))]);
 }
 
+/** Loads the page of `folder` afresh at each width; each picture must be sharp. Returns how many there were. */
+async function judgePictures(browser, folder, widths, ratio, name) {
+  const tab = await browser.newPage();
+  let count = 0;
+  for (const width of widths) {
+    // Paths of its own, so that no load finds the files of an earlier one.
+    server.serve(folder);
+    await tab.goto(`${server.origin}/?width=${width}`, {waitUntil: 'load', timeout: 600_000});
+    const seen = await tab.evaluate(readPictures);
+    if (seen.length === 0) faults.push(`${name}, ${width} px: no pictures`);
+    count += seen.length;
+    for (const what of wrongCandidates(seen, ratio)) faults.push(`${name}, ${width} px: ${what}`);
+  }
+  await tab.close();
+  return count;
+}
+
 /** True if layouts differ from the computed ones as little as those of the usual form may. */
 function isAsComputed(read, computed, one) {
   const {wrong, tooTight} = verdict({...compareLayouts(profile, read, computed), texts: []}, {profile, balanced: one.balanced, some: true});
@@ -133,10 +152,15 @@ async function judge(browser, one, ratio) {
   const widths = spreadWidths(one, 10);
   server.serve(folder);
   const text = await layoutsOf(browser, one, widths, name);
+  const asked = [...server.asked];
   const files = await filesIn(folder);
-  for (const file of server.asked) if (!files.includes(file)) faults.push(`${name}: the page requested ${file}, which is not in the folder`);
-  const unasked = files.filter((file) => file !== 'tenter-folder.json' && !server.asked.includes(file));
+  for (const file of asked) if (!files.includes(file)) faults.push(`${name}: the page requested ${file}, which is not in the folder`);
+  const page = await readFile(path.join(folder, 'index.html'), 'utf8');
+  // Of a picture, a browser loads the candidates that it needs.
+  const isUsed = (file) => asked.includes(file) || (file.startsWith('pictures/') && page.includes(`${file} `));
+  const unasked = files.filter((file) => file !== 'tenter-folder.json' && !isUsed(file));
   for (const file of unasked) faults.push(`${name}: the page does not use ${file}`);
+  const pictures = await judgePictures(browser, folder, widths, ratio, name);
   const computed = await tenter.geometry(one.file, one.variant, widths, profile, ratio);
   const found = compareLayouts(profile, JSON.parse(text), computed);
   const {wrong, tooTight} = verdict({...found, texts: []}, {profile, balanced: one.balanced, some: true});
@@ -160,7 +184,7 @@ async function judge(browser, one, ratio) {
     same = `${same} of ${forms.length}`;
     await judgeLate(browser, one, folder);
   }
-  rows.push([one.sample, one.variant, ratio, widths.length, found.pairs, countsOff(found), wrong.length, Number(found.largestBox.toFixed(3)), files.length, same]);
+  rows.push([one.sample, one.variant, ratio, widths.length, found.pairs, countsOff(found), wrong.length, Number(found.largestBox.toFixed(3)), files.length, pictures, same]);
 }
 
 try {
@@ -177,7 +201,7 @@ try {
   await rm(temporary, {recursive: true});
 }
 console.log(`\nPage folders in ${given.engine}:`);
-console.log(table(['sample', 'variant', 'ratio', 'widths', 'parts', 'tight fits', 'differences', 'largest box px', 'files', 'same forms'], rows));
+console.log(table(['sample', 'variant', 'ratio', 'widths', 'parts', 'tight fits', 'differences', 'largest box px', 'files', 'pictures', 'same forms'], rows));
 console.log('\nTexts with other line counts, and change of the height, until fonts have loaded:');
 console.log(table(['sample', 'variant', 'widths', 'texts', 'texts with fallback', 'height px', 'height px with fallback'], lateRows));
 console.log(`${shifts.plain} texts move; with fallback fonts ${shifts.adjusted}.`);

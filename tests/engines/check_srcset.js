@@ -10,6 +10,7 @@ import {promisify} from 'node:util';
 
 import {launch} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
+import {readPictures, wrongCandidates} from './lib/read_pictures.js';
 import {table} from './lib/report.js';
 import {variantsIn} from './lib/samples.js';
 
@@ -43,36 +44,6 @@ async function serve(folder, pages) {
   await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
   return {origin: `http://127.0.0.1:${server.address().port}`, asked, stop: () => (server.closeAllConnections(), server.close())};
 }
-
-/**
- * The index of the candidate that browsers load: the narrowest that is wide enough for `needed` device px, or the widest. HTML § 4.8.4.2.2 leaves
- * the choice to them; both do this (measured: Chromium 156, Firefox 153).
- */
-function chosen(widths, needed) {
-  const enough = widths.findIndex((width) => width >= needed);
-  return enough < 0 ? widths.length - 1 : enough;
-}
-
-/** What the page shows of each picture. `drawn` is the width under `object-fit: cover`, CSS px. */
-const readPictures = () =>
-  Promise.all(
-    [...document.images].map(async (image) => {
-      await image.decode().catch(() => null);
-      const {width, height} = image.getBoundingClientRect();
-      const [wide, high] = [Number(image.getAttribute('width')), Number(image.getAttribute('height'))];
-      // Sides of files are whole pixels, so their ratio differs a little from that of the slot.
-      const isWhole = Math.abs((width * high) / (height * wide) - 1) < 0.005;
-      const source = [...(image.parentElement.matches('picture') ? image.parentElement.querySelectorAll('source') : []), image].find(
-        (one) => one === image || ['image/webp', 'image/avif', 'image/png', 'image/jpeg'].includes(one.type),
-      );
-      return {
-        current: image.currentSrc,
-        natural: image.naturalWidth,
-        drawn: isWhole ? width : Math.max(width, (height * wide) / high),
-        candidates: source.srcset.split(', ').map((one) => one.split(' ')).map(([address, w]) => ({address, width: parseInt(w)})),
-      };
-    }),
-  );
 
 const given = options({cli: undefined, samples: undefined, engine: undefined, browser: undefined, only: ''});
 const folder = await mkdtemp(path.join(tmpdir(), 'tenter-srcset-'));
@@ -115,22 +86,8 @@ try {
           ++loads;
           const where = `${one.sample}, ${one.variant}, ${width} px, ratio ${ratio}`;
           if (seen.length === 0) fail(`${where}: no pictures`);
-          for (const {current, natural, drawn, candidates} of seen) {
-            ++pictures;
-            const index = candidates.findIndex(({address}) => current.endsWith(address));
-            if (index < 0) {
-              fail(`${where}: ${current} is no candidate`);
-              continue;
-            }
-            // Engines lay out on grids of 1/60 and 1/64 px, `sizes` is rounded to 0.01 px: near a tie both are right.
-            const offered = candidates.map((candidate) => candidate.width);
-            const right = new Set([drawn * 0.999, drawn, drawn * 1.001].map((size) => chosen(offered, ratio * size)));
-            if (!right.has(index)) fail(`${where}: ${current} for a slot of ${drawn} px, not ${[...right].map((i) => offered[i])}`);
-            const needed = drawn * ratio * 0.999;
-            if (candidates.at(-1).width >= needed && candidates[index].width < needed) fail(`${where}: ${current} is narrower than its slot of ${drawn} px`);
-            // With `w` descriptors the natural width is the source size that `sizes` gives, in whole px. HTML § 4.8.4.2.1.
-            if (natural > drawn * 1.001 + 1.01 || natural < drawn * 0.999 - 1.01) fail(`${where}: sizes says ${natural} px, the slot is ${drawn} px`);
-          }
+          pictures += seen.length;
+          for (const what of wrongCandidates(seen, ratio)) fail(`${where}: ${what}`);
         }
         rows.push([one.sample, one.variant, ratio, loads, pictures]);
       }

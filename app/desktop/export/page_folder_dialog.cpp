@@ -2,6 +2,9 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <cmath>
+#include <functional>
+#include <memory>
 
 #include "document/wording.h"
 #include "emit/page_folder.h"
@@ -17,15 +20,21 @@ struct Request {
     std::filesystem::path folder;  ///< of the project file
     std::size_t variant = 0;
     bool fonts = true;
+    bool cutPictures = true;
     SheetChoice sheet;
 };
 
+/// The content of the folder, with what it refers to.
 struct Made {
     std::optional<emit::PageFolder> folder;
     project::Problems problems;
+    std::unique_ptr<project::Project> project;  ///< `cuts` refer to it
+    std::unique_ptr<emit::FolderCuts> cuts;
 };
 
-Made madeFor(const Request& request) {
+/// `write` writes the cut pictures; false: nothing more is made.
+Made madeFor(const Request& request, const std::stop_token& stop,
+             const std::function<bool(emit::FolderCuts&, project::Problems&)>& write = {}) {
     text::Fonts fonts;
     fonts.use(request.project.fonts, request.folder);
     text::ParagraphStore store(fonts);
@@ -36,9 +45,15 @@ Made madeFor(const Request& request) {
     options.lateFonts = request.sheet.lateFonts;
     options.sheet.unit = request.sheet.unit;
     options.sheet.form = request.sheet.form;
-    const project::Project project =
-        followingChoice(request.project, {request.variant}, request.sheet, store, out.problems);
-    out.folder = emit::pageFolder(project, request.folder, options, store, out.problems);
+    out.project = std::make_unique<project::Project>(
+        followingChoice(request.project, {request.variant}, request.sheet, store, out.problems));
+    if (request.cutPictures) {
+        out.cuts = std::make_unique<emit::FolderCuts>(*out.project, request.folder, request.variant, store,
+                                                      text::defaultProfile(), stop);
+        options.cuts = out.cuts.get();
+        if (write && !write(*out.cuts, out.problems)) return out;
+    }
+    out.folder = emit::pageFolder(*out.project, request.folder, options, store, out.problems);
     return out;
 }
 
@@ -50,12 +65,33 @@ QString kindOf(const std::string& name) {
     return name.starts_with("fonts/") ? "font" : "picture";
 }
 
-std::vector<ExportFile> filesOf(const emit::PageFolder& folder, const QString& state) {
+/// The size that a cut file will have, bytes; 0 if `name` is none.
+double estimateOf(const emit::FolderCuts& cuts, const std::string& name) {
+    for (const tenter::pictures::CutPicture& picture : cuts.plan().pictures)
+        for (const tenter::pictures::CutFile& file : picture.files)
+            if (name == "pictures/" + file.name) return file.estimatedBytes;
+    return 0;
+}
+
+std::vector<ExportFile> filesOf(const Made& made, const QString& state) {
     std::vector<ExportFile> files;
-    for (const project::FolderFile& file : folder.files)
-        files.push_back(
-            {QString::fromStdString(file.name), kindOf(file.name), static_cast<qint64>(file.size()), state});
+    for (const project::FolderFile& file : made.folder->files) {
+        auto bytes = static_cast<qint64>(file.size());
+        if (bytes == 0 && made.cuts) bytes = std::llround(estimateOf(*made.cuts, file.name));
+        files.push_back({QString::fromStdString(file.name), kindOf(file.name), bytes, state});
+    }
     return files;
+}
+
+/// What people should know about single pictures.
+QStringList pictureNotes(const Made& made) {
+    QStringList notes;
+    if (!made.cuts) return notes;
+    for (const tenter::pictures::CutPicture& picture : made.cuts->plan().pictures)
+        for (const std::string& note : picture.notes)
+            notes << QString("%1: %2").arg(QString::fromStdString(picture.source),
+                                           QString::fromStdString(note));
+    return notes;
 }
 
 QStringList fontNotes(const emit::PageFolder& folder) {
@@ -88,11 +124,22 @@ PageFolderDialog::PageFolderDialog(Session& session, QWidget* parent)
            {}},
           parent),
       variant_(new VariantChoice(false, this)),
+      pictures_(new QComboBox(this)),
       fonts_(new QCheckBox("Include &fonts that allow it", this)) {
     options()->addRow("&Variant", variant_);
+    pictures_->addItem("Cut to their slots", "cut");
+    pictures_->addItem("Copied as they are", "whole");
+    pictures_->setObjectName("pictures");
+    pictures_->setAccessibleName("Pictures");
+    pictures_->setToolTip(
+        "Cut: up to four files of each picture, for screens with 1, 2 and 3 device pixels per CSS px. None "
+        "is "
+        "enlarged.");
+    options()->addRow("&Pictures", pictures_);
     options()->addRow("Fonts", fonts_);
     sheet_ = new SheetChoices(*options(), this);
     connect(variant_, &QComboBox::activated, this, &PageFolderDialog::replan);
+    connect(pictures_, &QComboBox::activated, this, &PageFolderDialog::replan);
     connect(fonts_, &QCheckBox::clicked, this, &PageFolderDialog::replan);
     connect(sheet_, &SheetChoices::changed, this, &PageFolderDialog::replan);
 }
@@ -103,49 +150,65 @@ QString PageFolderDialog::usualDestination() const {
 
 void PageFolderDialog::restore(const Choices& choices) {
     variant_->restore(choices, session());
+    pictures_->setCurrentIndex(std::max(0, pictures_->findData(choices.value("pictures", "cut"))));
     fonts_->setChecked(choices.value("fonts", true).toBool());
     sheet_->restore(choices, session().document.project());
 }
 
 void PageFolderDialog::remember(const Choices& choices) const {
     variant_->remember(choices);
+    choices.set("pictures", pictures_->currentData());
     choices.set("fonts", fonts_->isChecked());
     sheet_->remember(choices);
 }
 
 Planner PageFolderDialog::planner() const {
-    return [request = Request{session().document.project(), session().document.folder(),
-                              variant_->variants().front(), fonts_->isChecked(), sheet_->value()},
-            path = destination().path()](const std::stop_token&) {
+    return [request =
+                Request{session().document.project(), session().document.folder(),
+                        variant_->variants().front(), fonts_->isChecked(), cutsPictures(), sheet_->value()},
+            path = destination().path()](const std::stop_token& stop) {
         Plan plan;
-        plan.isEstimate = false;
+        plan.isEstimate = request.cutPictures;
         project::Problems refused;
         if (!project::canReplaceFolder(path.toStdString(), refused)) {
             plan.problem = sentencesOf(refused).join(' ');
             return plan;
         }
-        const Made made = madeFor(request);
+        const Made made = madeFor(request, stop);
         if (!made.folder) {
             plan.problem = sentencesOf(made.problems).join(' ');
             return plan;
         }
-        plan.files = filesOf(*made.folder, QFileInfo::exists(path) ? "replaced" : "new");
-        plan.notes = sentencesOf(made.problems) + fontNotes(*made.folder);
+        plan.files = filesOf(made, QFileInfo::exists(path) ? "replaced" : "new");
+        plan.notes = sentencesOf(made.problems) + pictureNotes(made) + fontNotes(*made.folder);
         return plan;
     };
 }
 
 Writer PageFolderDialog::writer() const {
-    return [request = Request{session().document.project(), session().document.folder(),
-                              variant_->variants().front(), fonts_->isChecked(), sheet_->value()},
+    return [request =
+                Request{session().document.project(), session().document.folder(),
+                        variant_->variants().front(), fonts_->isChecked(), cutsPictures(), sheet_->value()},
             path = destination().path()](const std::stop_token& stop, const Report& report) {
         Outcome outcome;
-        Made made = madeFor(request);
-        if (!made.folder) {
-            outcome.failure = sentencesOf(made.problems).join(' ');
+        QDir().mkpath(QFileInfo(path).path());
+        project::Problems refused;
+        if (!project::canReplaceFolder(path.toStdString(), refused)) {
+            outcome.failure = sentencesOf(refused).join(' ');
             return outcome;
         }
-        QDir().mkpath(QFileInfo(path).path());
+        const Made made = madeFor(request, stop, [&](emit::FolderCuts& cuts, project::Problems& problems) {
+            return cuts.write(path.toStdString(), problems, stop,
+                              [&](const tenter::pictures::CutProgress& progress) {
+                                  report({static_cast<int>(progress.done), static_cast<int>(progress.total),
+                                          QString::fromStdString("pictures/" + progress.name)});
+                              });
+        });
+        if (!made.folder) {
+            outcome.failure = sentencesOf(made.problems).join(' ');
+            outcome.isStopped = stop.stop_requested();
+            return outcome;
+        }
         const int total = static_cast<int>(made.folder->files.size());
         project::Problems problems;
         const bool written =
@@ -157,10 +220,14 @@ Writer PageFolderDialog::writer() const {
         outcome.failure = sentencesOf(problems).join(' ');
         outcome.isStopped = !written && problems.empty();
         if (!written) return outcome;
-        outcome.files = filesOf(*made.folder, "written");
-        outcome.notes = sentencesOf(made.problems) + fontNotes(*made.folder);
+        outcome.files = filesOf(made, "written");
+        outcome.notes = sentencesOf(made.problems) + pictureNotes(made) + fontNotes(*made.folder);
         return outcome;
     };
+}
+
+bool PageFolderDialog::cutsPictures() const {
+    return pictures_->currentData() == "cut";
 }
 
 }  // namespace tenter::desktop::exporting

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QCheckBox>
+#include <QComboBox>
 
 #include "export/export_dialog.h"
 #include "export/sheet_choices.h"
@@ -24,7 +25,10 @@ protected:
     [[nodiscard]] Writer writer() const override;
 
 private:
+    [[nodiscard]] bool cutsPictures() const;
+
     VariantChoice* variant_;
+    QComboBox* pictures_;
     QCheckBox* fonts_;
     SheetChoices* sheet_;
 };

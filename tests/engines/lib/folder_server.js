@@ -1,4 +1,4 @@
-// Serves a folder on 127.0.0.1, and a frame around its page that can have any width.
+// Serves a folder on 127.0.0.1, and a frame around its page that can have any width (`/?width=860`).
 import {readFile} from 'node:fs/promises';
 import path from 'node:path';
 
@@ -7,9 +7,9 @@ import {LocalServer} from './local_server.js';
 const types = {'.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml', '.ttf': 'font/ttf', '.otf': 'font/otf', '.woff2': 'font/woff2'};
 
 /** Each folder that is served has paths of its own, so that browsers do not take its fonts from their caches. */
-const framed = (number) => `<!doctype html>
+const framed = (number, width) => `<!doctype html>
 <html lang="en"><title>Frame</title><link rel="icon" href="data:,">
-<style>body { margin: 0 } iframe { border: 0; display: block; visibility: hidden; height: 600px; width: 1000px }</style>
+<style>body { margin: 0 } iframe { border: 0; display: block; visibility: hidden; height: 600px; width: ${width}px }</style>
 <iframe title="Row" scrolling="no" src="/${number}/index.html"></iframe>`;
 
 export class FolderServer extends LocalServer {
@@ -30,9 +30,11 @@ export class FolderServer extends LocalServer {
   }
 
   async answer(request, response) {
-    const name = decodeURIComponent(new URL(request.url, this.origin).pathname);
+    const url = new URL(request.url, this.origin);
+    const name = decodeURIComponent(url.pathname);
     if (name === '/') {
-      response.writeHead(200, {'content-type': types['.html'], 'cache-control': 'no-store'}).end(framed(this.#number));
+      const width = Number(url.searchParams.get('width') ?? 1000);
+      response.writeHead(200, {'content-type': types['.html'], 'cache-control': 'no-store'}).end(framed(this.#number, width));
       return;
     }
     const file = name.replace(/^\/\d+\//, '');
