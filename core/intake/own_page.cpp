@@ -1,9 +1,11 @@
 #include "intake/own_page.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "css/longhands.h"
+#include "css/math.h"
 #include "css/media.h"
 #include "intake/sheet_values.h"
 
@@ -69,8 +71,11 @@ private:
             });
             if (!concernsPage(rule) || !holds) continue;
             Values& into = rule.selectorText == "html" ? values.root : values.container;
-            for (const css::Declaration& declaration : rule.declarations)
+            for (const css::Declaration& declaration : rule.declarations) {
+                // The shorthand of all sides sets those in the line, too.
+                if (declaration.property == "margin") into.erase("margin-inline");
                 into[declaration.property] = declaration.value;
+            }
         }
         return values;
     }
@@ -82,6 +87,21 @@ private:
     static units::RootSize rootOf(const PageValues& values, const units::RootSize& usual) {
         return units::RootSize::parse(valueIn(values.root, "font-size", "16px")).value_or(usual);
     }
+    /// The distance of the container from its place, as `left` has it: a part of the page's width and px.
+    static project::Shift shiftOf(const Values& container) {
+        css::CalculationBasis basis;
+        basis.least = 0;
+        basis.most = 1000;
+        basis.percentage = css::Line{0, 1};
+        css::Problems unread;
+        const auto left = css::calculate(valueIn(container, "left", "0px"), basis, unread);
+        project::Shift shift;
+        if (!left || left->isNumber) return shift;
+        const auto tidied = [](double value) { return std::round(value * 1e6) / 1e6; };
+        shift.px = tidied(left->length.at(basis.least));
+        shift.percent = tidied((left->length.at(basis.most) - shift.px) / (basis.most / 100));
+        return shift;
+    }
     static project::Container containerOf(const PageValues& values) {
         project::Container out;
         const Values& own = values.container;
@@ -90,6 +110,7 @@ private:
         const std::string inlineMargin = valueIn(own, "margin-inline", "");
         if (inlineMargin == "0 auto") out.place = project::ContainerPlace::Start;
         if (inlineMargin == "auto 0") out.place = project::ContainerPlace::End;
+        out.shift = shiftOf(own);
         const std::vector<std::string> sides = css::valueParts(valueIn(own, "padding", "0"));
         const auto side = [&](std::size_t index) {
             // One to four values. CSS Box 4 § 4.2.
@@ -108,6 +129,7 @@ private:
         if (here.width != page.width) out.width = here.width;
         if (here.maxWidth != page.maxWidth) out.maxWidth = here.maxWidth;
         if (here.place != page.place) out.place = here.place;
+        if (here.shift != page.shift) out.shift = here.shift;
         if (here.background != page.background) out.background = here.background;
         const auto side = [](const std::optional<Length>& now, const std::optional<Length>& usual) {
             return now == usual ? std::optional<Length>() : std::optional<Length>(now.value_or(Length()));

@@ -9,7 +9,9 @@
 
 #include "emit/css_reader.h"
 #include "emit/page_folder.h"
+#include "emit/page_scaffold.h"
 #include "emit/stylesheet.h"
+#include "intake/own_page.h"
 #include "project/cascade.h"
 #include "project/file.h"
 
@@ -165,6 +167,32 @@ TEST(OwnPage, OfEverySampleComesBackWithItsTextsAndPictures) {
         one.row().variants.resize(1);
         expectSameRow(one, read->project);
         fs::remove_all(path);
+    }
+}
+
+TEST(OwnPage, HasItsContainerBesideItsPlace) {
+    project::Page page;
+    page.container.width = Length::px(900);
+    page.container.place = project::ContainerPlace::Start;
+    page.container.shift = {-3.25, 40.5, {}};
+    project::PageRange narrow;
+    narrow.upTo = 700;
+    narrow.container.width = Length::percent(90);
+    narrow.container.place = project::ContainerPlace::Center;
+    narrow.container.shift = project::Shift{};
+    project::PageRange middle;
+    middle.upTo = 1100;
+    middle.container.shift = project::Shift{0, -12, {}};
+    page.ranges = {narrow, middle};
+    const project::Page read = ownPage(css::readSheet(emit::scaffold(page, "container")), {"container"});
+    for (const double width : {400.0, 700.0, 701.0, 1100.0, 1101.0, 1800.0}) {
+        SCOPED_TRACE(width);
+        const project::Container before = page.at(width).container;
+        const project::Container after = read.at(width).container;
+        EXPECT_EQ(after.width.css(), before.width.css());
+        EXPECT_EQ(after.place, before.place);
+        EXPECT_EQ(after.shift.percent, before.shift.percent);
+        EXPECT_EQ(after.shift.px, before.shift.px);
     }
 }
 
