@@ -117,6 +117,8 @@ public:
     [[nodiscard]] Line fontSize(Element element);
     [[nodiscard]] std::optional<Line> lineHeight(Element element);
 
+    [[nodiscard]] double least() const { return least_; }
+    [[nodiscard]] double most() const { return most_; }
     /// The widths inside the interval at which a value changes its slope. Values are exact up to the first.
     [[nodiscard]] const std::set<double>& bends() const { return bends_; }
     /// The smaller and larger of two quantities, with a bend where they cross.

@@ -1,6 +1,7 @@
 #include "css/match.h"
 
 #include <algorithm>
+#include <iterator>
 #include <unordered_set>
 #include <vector>
 
@@ -24,17 +25,23 @@ public:
     [[nodiscard]] bool is(Element element, const Complex& selector) const {
         if (!is(element, selector.compounds.back())) return false;
         std::vector<Element> candidates = {element};
-        for (std::size_t i = selector.compounds.size() - 1; i > 0 && !candidates.empty(); --i) {
+        // Elements beside which the tree may lack one that matches. Its ancestors are theirs.
+        std::vector<Element> besideMissing;
+        for (std::size_t i = selector.compounds.size() - 1; i > 0; --i) {
             const Combinator combinator = selector.compounds[i].combinator;
-            const bool beside =
-                combinator == Combinator::NextSibling || combinator == Combinator::SubsequentSibling;
-            if (beside &&
-                std::ranges::any_of(candidates, [&](Element one) { return !elements_.knowsSiblings(one); }))
-                return optimistic_;
+            if (isBeside(combinator)) {
+                if (optimistic_)
+                    std::ranges::copy_if(candidates, std::back_inserter(besideMissing),
+                                         [&](Element one) { return !elements_.knowsSiblings(one); });
+            } else {
+                candidates.insert(candidates.end(), besideMissing.begin(), besideMissing.end());
+                besideMissing.clear();
+            }
             candidates = before(candidates, combinator);
             keepThose(candidates, selector.compounds[i - 1]);
+            if (candidates.empty() && besideMissing.empty()) return false;
         }
-        return !candidates.empty();
+        return true;
     }
 
     [[nodiscard]] bool is(Element element, const SelectorList& list) const {
@@ -42,6 +49,10 @@ public:
     }
 
 private:
+    static bool isBeside(Combinator combinator) {
+        return combinator == Combinator::NextSibling || combinator == Combinator::SubsequentSibling;
+    }
+
     void keepThose(std::vector<Element>& candidates, const Compound& compound) const {
         std::erase_if(candidates, [&](Element each) { return !is(each, compound); });
     }

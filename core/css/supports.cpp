@@ -12,12 +12,72 @@ namespace {
 
 constexpr int deepestSupports = 32;
 
-/// Properties and values with these prefixes are of other browsers than Chromium and Firefox, or of one.
+/// The keywords of properties whose values themes ask for. CSS Display 3 § 2, CSS Positioned Layout 3 § 2.
+constexpr std::array<std::string_view, 32> displays{"block",
+                                                    "inline",
+                                                    "inline-block",
+                                                    "flow-root",
+                                                    "none",
+                                                    "contents",
+                                                    "list-item",
+                                                    "flex",
+                                                    "inline-flex",
+                                                    "grid",
+                                                    "inline-grid",
+                                                    "table",
+                                                    "inline-table",
+                                                    "table-row",
+                                                    "table-row-group",
+                                                    "table-cell",
+                                                    "table-column",
+                                                    "table-column-group",
+                                                    "table-header-group",
+                                                    "table-footer-group",
+                                                    "table-caption",
+                                                    "ruby",
+                                                    "ruby-text",
+                                                    "math",
+                                                    "-webkit-box",
+                                                    "-webkit-flex",
+                                                    "-webkit-inline-box",
+                                                    "-webkit-inline-flex",
+                                                    "inherit",
+                                                    "initial",
+                                                    "unset",
+                                                    "revert"};
+constexpr std::array<std::string_view, 9> positions{"static",  "relative", "absolute", "fixed", "sticky",
+                                                    "inherit", "initial",  "unset",    "revert"};
+
+/// Properties and values with these words are of other browsers than Chromium and Firefox, or of one.
 bool isSupportedDeclaration(std::string_view declaration) {
-    constexpr std::array<std::string_view, 7> foreign{
-        "-ms-", "-moz-", "-o-", "-khtml-", "-apple-", "-webkit-touch-callout", "hanging-punctuation"};
+    constexpr std::array<std::string_view, 20> foreign{"-ms-",
+                                                       "-moz-",
+                                                       "-o-",
+                                                       "-khtml-",
+                                                       "-apple-",
+                                                       "-webkit-backdrop-filter",
+                                                       "-webkit-hyphens",
+                                                       "-webkit-initial-letter",
+                                                       "-webkit-marquee",
+                                                       "-webkit-overflow-scrolling",
+                                                       "-webkit-sticky",
+                                                       "-webkit-text-decoration",
+                                                       "-webkit-touch-callout",
+                                                       "constant(",
+                                                       "grid-lanes",
+                                                       "hanging-punctuation",
+                                                       "line-height-step",
+                                                       "margin-trim",
+                                                       "masonry",
+                                                       "expression("};
     const std::string text = lowered(declaration);
-    if (text.find(':') == std::string::npos) return false;
+    const std::size_t colon = text.find(':');
+    if (colon == std::string::npos) return false;
+    const std::string_view property = trimmed(std::string_view(text).substr(0, colon));
+    const std::string_view value = trimmed(std::string_view(text).substr(colon + 1));
+    const bool isWord = std::ranges::all_of(value, [](char c) { return isLetter(c) || c == '-'; });
+    if (property == "display" && isWord) return std::ranges::find(displays, value) != displays.end();
+    if (property == "position" && isWord) return std::ranges::find(positions, value) != positions.end();
     return std::ranges::none_of(foreign,
                                 [&](std::string_view word) { return text.find(word) != std::string::npos; });
 }
@@ -77,7 +137,9 @@ private:
         }
         cursor_.returnTo(open);
         cursor_.skipBlock();
-        return isSupportedDeclaration(text_.substr(open.end, cursor_.token().begin - open.end));
+        std::string_view inside = text_.substr(open.end, cursor_.token().begin - open.end);
+        inside = inside.substr(0, inside.rfind(')'));
+        return isSupportedDeclaration(inside);
     }
 
     std::string_view text_;

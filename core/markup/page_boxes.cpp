@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "css/ascii.h"
 #include "css/longhands.h"
 #include "markup/page_grid.h"
+#include "markup/page_lines.h"
 #include "project/wording.h"
 
 namespace tenter::markup {
@@ -14,18 +16,8 @@ namespace {
 
 using css::Line;
 
-Line operator+(const Line& one, const Line& other) {
-    return {one.atZero + other.atZero, one.perPx + other.perPx};
-}
-Line operator-(const Line& one, const Line& other) {
-    return {one.atZero - other.atZero, one.perPx - other.perPx};
-}
-Line operator*(double factor, const Line& line) {
-    return {factor * line.atZero, factor * line.perPx};
-}
-
-bool isIn(std::string_view word, std::initializer_list<std::string_view> words) {
-    return std::ranges::find(words, word) != words.end();
+double lineAt(const Line& line, double width) {
+    return line.atZero + line.perPx * width;
 }
 
 std::string tagInWords(const Node& node) {
@@ -74,18 +66,14 @@ void PageBoxes::sayWhatMoves(NodeId node) {
     if (!isIn(styles_.value(node, "zoom"), {"", "1", "normal", "100%"})) sayUnsupported(node, "zoom");
     if (!isIn(styles_.value(node, "writing-mode"), {"", "horizontal-tb", "lr", "lr-tb", "rl"}))
         sayUnsupported(node, "writing-mode");
-    for (const char* property : {"transform", "translate", "scale", "rotate"})
+    for (const char* property : {"scale", "rotate"})
         if (!isIn(styles_.value(node, property), {"", "none"})) sayUnsupported(node, property);
-    const std::string position = styles_.value(node, "position");
-    if (isIn(position, {"relative", "sticky"}))
-        for (const char* side : {"left", "right"})
-            if (!isIn(styles_.value(node, side), {"", "auto", "0", "0px"}) && position == "relative")
-                sayUnsupported(node, side);
 }
 
 PageBoxes::Context PageBoxes::contextOf(NodeId node) {
     const std::string display = styles_.value(node, "display");
     if (isIn(display, {"grid", "inline-grid"})) return Context::Grid;
+    if (isIn(display, {"table", "inline-table", "table-row", "table-row-group"})) return Context::Table;
     if (!isIn(display, {"flex", "inline-flex"})) return Context::Block;
     return styles_.value(node, "flex-direction").starts_with("column") ? Context::FlexColumn
                                                                        : Context::FlexRow;
@@ -98,10 +86,13 @@ PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain, NodeId row) {
     for (const NodeId node : chain) {
         const std::string display = styles_.value(node, "display");
         if (display == "contents") continue;
-        box = within(box, node, context, parent);
+        const PageBox outer = box;
+        box = within(outer, node, context, parent);
+        move(box, outer, node);
         context = contextOf(node);
         parent = node;
         sayWhatMoves(node);
+        noteContaining(node, box);
         if (isIn(styles_.value(node, "container-type"), {"inline-size", "size"}))
             styles_.setContainer(node, box.width);
     }
@@ -113,6 +104,7 @@ PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain, NodeId row) {
     const bool wraps = styles_.value(parent, "flex-wrap").starts_with("wrap");
     if (context == Context::FlexRow && !wraps && inFlow(parent).size() > 1)
         say(parent, "puts the row beside other elements in a flex container");
+    if (context == Context::Table) return inAnonymousCell(box, row, parent);
     return box;
 }
 
@@ -125,8 +117,15 @@ css::Line PageBoxes::borderOf(NodeId node, const std::string& side) {
     if (width == "thick") return {5, 0};
     Line line = lengthOf(node, "border-" + side + "-width", {});
     // Browsers make borders whole px wide, at least 1. CSS Values 4 § 5.4.
-    if (line.perPx == 0 && line.atZero > 0) line.atZero = std::max(1.0, std::floor(line.atZero + 1e-9));
-    return line;
+    constexpr double mostSteps = 40;
+    const double steps = std::abs(line.perPx) * (styles_.most() - styles_.least());
+    if (steps > mostSteps) return line;
+    if (line.perPx != 0)
+        for (double step = std::ceil(std::min(lineAt(line, styles_.least()), lineAt(line, styles_.most())));
+             step <= std::max(lineAt(line, styles_.least()), lineAt(line, styles_.most())); ++step)
+            std::ignore = styles_.larger(line, {step, 0});
+    const double px = at(line);
+    return {px > 0 ? std::max(1.0, std::floor(px + 1e-9)) : 0, 0};
 }
 
 PageBoxes::Edges PageBoxes::edgesOf(NodeId node, const Line& percentage) {
@@ -244,12 +243,16 @@ double PageBoxes::inLine(NodeId node, NodeId parent) {
 
 PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, NodeId parent) {
     const std::string position = styles_.value(node, "position");
-    if (isIn(position, {"absolute", "fixed"}))
+    if (isIn(position, {"absolute", "fixed"})) {
+        if (const std::optional<PageBox> box = outOfFlow(node, position == "fixed")) return *box;
         say(node, "has position: " + position + ", so its place is not known");
-    else if (context == Context::FlexRow)
+    } else if (context == Context::FlexRow) {
         return inFlexRow(outer, node, parent);
-    else if (context == Context::Grid)
+    } else if (context == Context::Grid) {
         return inGrid(outer, node, parent);
+    } else if (context == Context::Table) {
+        return inTable(outer, node, parent);
+    }
     Edges edges = edgesOf(node, outer.width);
     std::optional<Line> content = sizeOf(node, "width", outer.width, edges);
     const std::string display = styles_.value(node, "display");
@@ -305,86 +308,6 @@ std::vector<NodeId> PageBoxes::inFlow(NodeId parent) {
 
 Line PageBoxes::gapOf(NodeId node, const Line& percentage) {
     return lengthOf(node, "column-gap", percentage);
-}
-
-/// The flex base size with margins. CSS Flexbox 1 § 9.2.
-PageBoxes::Item PageBoxes::itemOf(NodeId node, const Line& percentage) {
-    const Edges edges = edgesOf(node, percentage);
-    Item item;
-    const std::string grow = styles_.value(node, "flex-grow");
-    css::Problems ignored;
-    if (!grow.empty())
-        if (const auto value = css::calculate(grow, {}, ignored)) item.grow = value->number;
-    std::optional<Line> content;
-    if (isIn(styles_.value(node, "flex-basis"), {"", "auto"}))
-        content = sizeOf(node, "width", percentage, edges);
-    else
-        content = sizeOf(node, "flex-basis", percentage, edges);
-    item.isKnown = content.has_value();
-    item.size = limited(node, content.value_or(Line{}), percentage, edges) + edges.insideLeft +
-                edges.insideRight + edges.marginLeft + edges.marginRight;
-    return item;
-}
-
-PageBox PageBoxes::inFlexRow(const PageBox& outer, NodeId node, NodeId parent) {
-    const Edges edges = edgesOf(node, outer.width);
-    const Line around = edges.insideLeft + edges.insideRight + edges.marginLeft + edges.marginRight;
-    const std::vector<NodeId> children = inFlow(parent);
-    const bool wraps = styles_.value(parent, "flex-wrap").starts_with("wrap");
-    const Line gap = gapOf(parent, outer.width);
-    // The line of the flex container on which the element is. CSS Flexbox 1 § 9.3.
-    std::vector<std::pair<NodeId, Item>> line;
-    Line taken;
-    bool found = false;
-    for (const NodeId child : children) {
-        const Item item = itemOf(child, outer.width);
-        const Line next = taken + item.size + (line.empty() ? Line{} : gap);
-        if (wraps && !line.empty() && at(next - outer.width) > 0.02) {
-            if (found) break;
-            line.clear();
-            taken = item.size;
-        } else {
-            taken = next;
-        }
-        line.emplace_back(child, item);
-        found = found || child == node;
-    }
-    double grows = 0;
-    bool known = true;
-    for (const auto& [child, item] : line) {
-        grows += item.grow;
-        known = known && (item.isKnown || (line.size() == 1 && item.grow > 0));
-    }
-    const Line free = outer.width - taken;
-    if (line.size() > 1 && !wraps && at(free) < -0.02)
-        say(node, "is in a flex container that is too narrow for its elements");
-    if (!known) say(node, "is in a flex container next to elements whose width depends on their content");
-    Line before;
-    Line content = outer.width - around;
-    for (const auto& [child, item] : line) {
-        const bool isOwn = child == node;
-        Line size = item.size;
-        if (grows > 0) size = size + item.grow / std::max(1.0, grows) * free;
-        if (isOwn && (known || line.size() > 1)) content = size - around;
-        if (isOwn) break;
-        before = before + size + gap;
-    }
-    // One item shrinks to its container; several are assumed to fit.
-    if (line.size() == 1) content = styles_.smaller(content, outer.width - around);
-    content = limited(node, content, outer.width, edges);
-    // An item at its maximum width leaves room, even if it grows.
-    double alignment = alignmentOf(styles_.value(parent, "justify-content"));
-    if (line.size() > 1 && grows > 0) alignment = 0;
-    if (line.size() > 1 && alignment > 0) {
-        before = before + alignment * free;
-        alignment = 0;
-    }
-    if (line.size() == 1) return placed(outer, node, content, edges, alignment);
-    const bool reversed = styles_.value(parent, "flex-direction") == "row-reverse";
-    const bool rightToLeft = (styles_.value(parent, "direction") == "rtl") != reversed;
-    if (rightToLeft)
-        return {outer.left + outer.width - before - edges.marginRight - edges.insideRight - content, content};
-    return {outer.left + before + edges.marginLeft + edges.insideLeft, content};
 }
 
 /// The cell of a grid item; empty if it is not known.

@@ -1,7 +1,8 @@
-// The content boxes of the elements around a row, by viewport width. CSS 2 § 10.3.3, CSS Sizing 3, CSS
-// Flexbox 1 § 9, CSS Grid 2 § 12.
+// The content boxes of the elements around a row, by viewport width. CSS 2 § 10.3 and § 17.5, CSS Sizing 3,
+// CSS Flexbox 1 § 9, CSS Grid 2 § 12.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <set>
 #include <string>
@@ -33,22 +34,43 @@ public:
     PageBox contentBox(const std::vector<NodeId>& chain, NodeId row);
 
 private:
-    enum class Context { Block, FlexRow, FlexColumn, Grid };
+    enum class Context { Block, FlexRow, FlexColumn, Grid, Table };
     /// Margins, borders and paddings of an element in CSS px; auto margins are 0.
     struct Edges {
         css::Line marginLeft, marginRight, insideLeft, insideRight;
         bool autoLeft = false;
         bool autoRight = false;
     };
-    /// A border box and its margins along a line.
+    /// A flex item.
     struct Item {
-        css::Line size;
+        NodeId node = noNode;
+        css::Line base;    ///< flex base size of its content, CSS px
+        css::Line size;    ///< hypothetical size of its content: within its limits
+        css::Line around;  ///< paddings, borders and margins
         bool isKnown = true;
         double grow = 0;
+        double shrink = 1;
+        bool autoLeft = false;
+        bool autoRight = false;
     };
     PageBox within(const PageBox& outer, NodeId node, Context context, NodeId parent);
     PageBox inFlexRow(const PageBox& outer, NodeId node, NodeId parent);
+    std::vector<Item> lineOf(const PageBox& outer, NodeId node, NodeId parent);
+    [[nodiscard]] double shareBefore(const std::vector<Item>& line, std::ptrdiff_t index,
+                                     const std::string& justify, bool fromRight) const;
+    static css::Line totalOf(const std::vector<Item>& line);
+    [[nodiscard]] bool shrinksEvenly(const std::vector<Item>& line) const;
+    void resolve(std::vector<Item>& line, const css::Line& room, const css::Line& percentage);
     PageBox inGrid(const PageBox& outer, NodeId node, NodeId parent);
+    PageBox inTable(const PageBox& outer, NodeId node, NodeId parent);
+    std::optional<css::Line> cellBefore(const PageBox& outer, NodeId node, NodeId parent, css::Line& width);
+    PageBox inAnonymousCell(const PageBox& outer, NodeId row, NodeId parent);
+    NodeId tableOf(NodeId node);
+    css::Line spacingOf(NodeId table);
+    std::optional<PageBox> outOfFlow(NodeId node, bool isFixed);
+    void move(PageBox& box, const PageBox& outer, NodeId node);
+    void noteContaining(NodeId node, const PageBox& box);
+    std::optional<css::Line> translationOf(NodeId node, const css::Line& size);
     std::optional<PageBox> cellOf(const PageBox& outer, NodeId node, NodeId parent);
     std::optional<css::Line> besideFloats(NodeId node, const PageBox& outer, const css::Line& content,
                                           const Edges& edges, bool toRight);
@@ -63,6 +85,7 @@ private:
     [[nodiscard]] css::Line limited(NodeId node, css::Line content, const css::Line& percentage,
                                     const Edges& edges);
     [[nodiscard]] Item itemOf(NodeId node, const css::Line& percentage);
+    [[nodiscard]] double numberOf(NodeId node, const std::string& property, double usual);
     [[nodiscard]] std::vector<NodeId> inFlow(NodeId parent);
     [[nodiscard]] css::Line gapOf(NodeId node, const css::Line& percentage);
     [[nodiscard]] double alignmentOf(const std::string& value) const;
@@ -78,6 +101,8 @@ private:
     double middle_;
     std::set<std::string>& cautions_;
     const std::vector<std::string>& sheetNames_;
+    /// The padding box of the nearest element around that positioned elements refer to.
+    PageBox containing_;
 };
 
 }  // namespace tenter::markup

@@ -384,9 +384,10 @@ TEST(ThemePage, PutsTheContainerIntoNamedColumns) {
 }
 
 TEST(ThemePage, SaysWhatMovesTheContainer) {
-    for (const char* css :
-         {"writing-mode: vertical-rl", "zoom: 1.25", "transform: translateX(10px)", "padding: 0 2vmin",
-          "column-width: 200px", "position: relative; left: 50%", "width: fit-content"})
+    for (const char* css : {"writing-mode: vertical-rl", "zoom: 1.25", "transform: rotate(2deg)",
+                            "padding: 0 2vmin", "column-width: 200px", "position: relative; left: 2vmin",
+                            "width: fit-content", "position: absolute", "position: absolute; left: 0",
+                            "position: fixed; right: 0; width: max-content"})
         EXPECT_EQ(pageOf(std::string(".wrap { ") + css + " }").unread.empty(), false) << css;
     for (const char* css : {"writing-mode: initial", "zoom: 1", "transform: none", "position: relative"})
         EXPECT_EQ(pageOf(std::string(".wrap { ") + css + " }").unread.size(), 0U) << css;

@@ -29,24 +29,40 @@ export function markGiven(rowClass, selectors) {
  * Lays out the framed page at each of `widths` (CSS px) and returns boxes as JSON text, as [x, y, width, height] from the
  * page's top left corner: of the section of the row (for its distance to the neighbour), and of the neighbour and the
  * footer, each with all elements in it, itself first.
+ *
+ * If `rowSelector` is a string, the row is made a box of its own: a block formatting context without negative margins.
+ * Tenter's row is a grid with its own gaps, so what sticks out of the page's row (margins of its cards, floats, negative
+ * margins that undo gutters) is inside of it. The selector is below the element of class `rowClass`; empty: that element.
  */
-export function readSurroundings(rowClass, neighbourSelector, footerSelector, widths) {
+export function readSurroundings(rowClass, neighbourSelector, footerSelector, widths, rowSelector = null) {
   const frame = document.querySelector('iframe');
   const inner = frame.contentDocument;
   const neighbour = inner.querySelector(neighbourSelector);
   const footer = inner.querySelector(footerSelector);
-  let section = inner.querySelector(`.${CSS.escape(rowClass)}`);
+  const classed = inner.querySelector(`.${CSS.escape(rowClass)}`);
+  let section = classed;
   while (!section.parentElement.contains(neighbour)) section = section.parentElement;
+  const contained = rowSelector === null ? [] : [...new Set([classed, rowSelector ? classed.querySelector(rowSelector) : classed])];
+  const styles = contained.map((element) => element.getAttribute('style') ?? '');
 
   function box(element) {
     const {x, y, width, height} = element.getBoundingClientRect();
     return [x, y, width, height].map((number) => Math.round(number * 1e4) / 1e4);
   }
 
+  function contain(element, i) {
+    element.setAttribute('style', styles[i]);
+    const {display, marginTop, marginBottom} = inner.defaultView.getComputedStyle(element);
+    if (['block', 'list-item'].includes(display)) element.style.setProperty('display', 'flow-root', 'important');
+    if (parseFloat(marginTop) < 0) element.style.setProperty('margin-top', '0', 'important');
+    if (parseFloat(marginBottom) < 0) element.style.setProperty('margin-bottom', '0', 'important');
+  }
+
   const all = (element) => [element, ...element.querySelectorAll('*')].map(box);
   return JSON.stringify(
     widths.map((width) => {
       frame.style.width = `${width}px`;
+      contained.forEach(contain);
       box(section);
       // A theme's transitions between two widths are not of interest.
       for (const animation of inner.getAnimations()) animation.finish();

@@ -7,8 +7,8 @@ import {markGiven, readSurroundings} from './given_page.js';
 import {MeasuredPage} from './measured_page.js';
 import {rowClass, withStylesheet} from './themes.js';
 
-async function surroundings(page, theme, widths) {
-  return JSON.parse(await page.run(readSurroundings, rowClass, theme.neighbour, theme.footer, widths));
+async function surroundings(page, theme, widths, rowSelector = null) {
+  return JSON.parse(await page.run(readSurroundings, rowClass, theme.neighbour, theme.footer, widths, rowSelector));
 }
 
 /**
@@ -20,7 +20,7 @@ async function surroundings(page, theme, widths) {
 export async function judgeGiven({browser, server, tenter, profile, widths}, theme, {file, selectors}) {
   const computed = (await tenter.geometry(file, rowClass, widths, profile)).map(computedFromRow);
   const plain = await MeasuredPage.open(browser, server, theme.html);
-  const before = await surroundings(plain, theme, widths);
+  const before = await surroundings(plain, theme, widths, selectors.row ?? '');
   await plain.close();
 
   const page = await MeasuredPage.open(browser, server, withStylesheet(theme.html, await tenter.stylesheetForGiven(file, rowClass)));
