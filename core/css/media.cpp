@@ -265,6 +265,21 @@ Truth mediaHolds(std::string_view queries, double width) {
     return MediaReader(queries, width).read();
 }
 
+bool dependsOnHeight(std::string_view queries) {
+    constexpr std::array<std::string_view, 3> features{"height", "orientation", "aspect-ratio"};
+    const std::string text = lowered(queries);
+    const bool isNamed = std::ranges::any_of(
+        features, [&](std::string_view name) { return text.find(name) != std::string::npos; });
+    if (!isNamed) return false;
+    std::vector<double> widths{1};
+    for (const double width : mediaWidths(queries)) {
+        widths.push_back(width);
+        widths.push_back(width + 0.01);
+    }
+    return std::ranges::any_of(widths,
+                               [&](double width) { return mediaHolds(queries, width) == Truth::Unknown; });
+}
+
 bool holdsOnScreen(std::string_view queries, double width) {
     if (queries.size() > longestQueries) return false;
     return MediaReader(queries, width, true).read() == Truth::True;

@@ -19,6 +19,9 @@ Truth mediaHolds(std::string_view queries, double width);
 /// pointer that hovers, without reduced motion. Conditions on anything else are false.
 bool holdsOnScreen(std::string_view queries, double width);
 
+/// True if the value depends on the height of the viewport at some width.
+bool dependsOnHeight(std::string_view queries);
+
 /// The widths in CSS px, ascending, at which `mediaHolds` changes: its value just below or just above
 /// differs. Without those of lengths that depend on the viewport themselves.
 std::vector<double> mediaWidths(std::string_view queries);

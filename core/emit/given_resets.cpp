@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "markup/neutral_values.h"
+#include "project/cascade.h"
 
 namespace tenter::emit {
 
@@ -134,10 +135,12 @@ private:
         }
     }
 
+    /// True if a card is one link in some band.
     [[nodiscard]] bool anyLinked() const {
-        return std::ranges::any_of(rules_, [](const Rule& rule) {
-            return rule.selector.ends_with("::after") && rule.declarations.size() > 1;
-        });
+        const project::Variant& variant = scope_.project.row().variants[scope_.given->row().variant];
+        for (std::size_t band = 0; band < variant.bands.size(); ++band)
+            if (project::resolve(scope_.project, variant, band).card.linked.value_or(false)) return true;
+        return false;
     }
 
     void resetOuter() {

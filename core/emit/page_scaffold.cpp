@@ -33,8 +33,12 @@ bool isShifted(const project::Page& page) {
 /// `shifted`: whether the container is beside its place at some width.
 PageDeclarations declarationsOf(const project::PageSettings& page, double readerSize, bool shifted) {
     const project::Container& container = page.container;
+    const auto widened = [&](const units::Length& width) {
+        if (container.addedWidth == 0 || width.isNone()) return width.css();
+        return "calc(" + width.css() + " + " + units::number(container.addedWidth) + "px)";
+    };
     PageDeclarations out{"font-size: " + page.rootSize.cssFor(readerSize),
-                         {"width: " + container.width.css(), "max-width: " + container.maxWidth.css(),
+                         {"width: " + widened(container.width), "max-width: " + widened(container.maxWidth),
                           marginOf(container.place), "padding: " + sides(container.padding),
                           "background: " + container.background.css()}};
     if (shifted)

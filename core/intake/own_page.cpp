@@ -87,6 +87,15 @@ private:
     static units::RootSize rootOf(const PageValues& values, const units::RootSize& usual) {
         return units::RootSize::parse(valueIn(values.root, "font-size", "16px")).value_or(usual);
     }
+    /// The length before the px that a sum adds to it: `calc(50% + 90px)`.
+    static std::optional<Length> lengthOf(const std::string& value, double& added) {
+        const std::size_t plus = value.find(" + ");
+        if (!value.starts_with("calc(") || plus == std::string::npos) return Length::parse(value);
+        constexpr std::size_t opening = 5;
+        const auto px = Length::parse(value.substr(plus + 3, value.rfind(')') - plus - 3));
+        if (px && px->unit() == units::Unit::Px) added = px->value();
+        return Length::parse(value.substr(opening, plus - opening));
+    }
     /// The distance of the container from its place, as `left` has it: a part of the page's width and px.
     static project::Shift shiftOf(const Values& container) {
         css::CalculationBasis basis;
@@ -105,8 +114,9 @@ private:
     static project::Container containerOf(const PageValues& values) {
         project::Container out;
         const Values& own = values.container;
-        if (const auto width = Length::parse(valueIn(own, "width", "100%"))) out.width = *width;
-        if (const auto most = Length::parse(valueIn(own, "max-width", "none"))) out.maxWidth = *most;
+        double ignored = 0;
+        if (const auto width = lengthOf(valueIn(own, "width", "100%"), out.addedWidth)) out.width = *width;
+        if (const auto most = lengthOf(valueIn(own, "max-width", "none"), ignored)) out.maxWidth = *most;
         const std::string inlineMargin = valueIn(own, "margin-inline", "");
         if (inlineMargin == "0 auto") out.place = project::ContainerPlace::Start;
         if (inlineMargin == "auto 0") out.place = project::ContainerPlace::End;
@@ -128,6 +138,7 @@ private:
         project::ContainerChange out;
         if (here.width != page.width) out.width = here.width;
         if (here.maxWidth != page.maxWidth) out.maxWidth = here.maxWidth;
+        if (here.addedWidth != page.addedWidth) out.addedWidth = here.addedWidth;
         if (here.place != page.place) out.place = here.place;
         if (here.shift != page.shift) out.shift = here.shift;
         if (here.background != page.background) out.background = here.background;

@@ -80,7 +80,8 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     sizes.basis.percent = sizes.pageWidth;
     sizes.containerPadding = page.containerPadding.resolve(sizes.basis);
     sizes.containerWidth =
-        limited(page.containerWidth.resolve(sizes.basis), page.containerMaxWidth, sizes.basis);
+        limited(page.containerWidth.resolve(sizes.basis), page.containerMaxWidth, sizes.basis) +
+        Number(page.containerAddedWidth);
     const EdgesOf<Number>& containerEdges = sizes.containerPadding;
     sizes.containerContentWidth =
         units::max(none, sizes.containerWidth - containerEdges.left - containerEdges.right);

@@ -120,6 +120,7 @@ PagePlan pagePlan(const project::Page& page, std::size_t range) {
     plan.containerMaxWidth = settings.container.maxWidth;
     plan.containerPadding = lengths(settings.container.padding);
     plan.containerPlace = settings.container.place;
+    plan.containerAddedWidth = settings.container.addedWidth;
     plan.containerShift = settings.container.shift;
     plan.background = settings.container.background;
     return plan;

@@ -73,6 +73,7 @@ struct PagePlan {
     units::RootSize rootSize;
     double readerSize = units::usualReaderSize;  ///< CSS px
     units::Length containerWidth, containerMaxWidth;
+    double containerAddedWidth = 0;  ///< CSS px
     project::Shift containerShift;
     Lengths containerPadding;
     project::ContainerPlace containerPlace = project::ContainerPlace::Center;

@@ -135,8 +135,9 @@ PageBoxes::Edges PageBoxes::edgesOf(NodeId node, const Line& percentage) {
     edges.autoRight = styles_.value(node, "margin-right") == "auto";
     edges.marginLeft = read("margin-left");
     edges.marginRight = read("margin-right");
-    edges.insideLeft = read("padding-left") + borderOf(node, "left");
-    edges.insideRight = read("padding-right") + borderOf(node, "right");
+    // A calculation below 0 is 0. CSS Values 4 § 10.12.
+    edges.insideLeft = styles_.larger(read("padding-left"), {}) + borderOf(node, "left");
+    edges.insideRight = styles_.larger(read("padding-right"), {}) + borderOf(node, "right");
     return edges;
 }
 
@@ -172,7 +173,9 @@ PageBox PageBoxes::placed(const PageBox& outer, NodeId node, Line content, const
     const Line size = content + edges.insideLeft + edges.insideRight;
     const Line free = outer.width - size - edges.marginLeft - edges.marginRight;
     Line left = outer.left + edges.marginLeft + edges.insideLeft;
-    const bool rightToLeft = styles_.value(node, "direction") == "rtl";
+    // CSS 2 § 10.3.3: the direction of the containing block.
+    const NodeId around = tree_[node].parent;
+    const bool rightToLeft = around != noNode && styles_.value(around, "direction") == "rtl";
     if (edges.autoLeft && edges.autoRight) {
         left = left + 0.5 * styles_.larger(free, {});
     } else if (edges.autoLeft) {
@@ -314,9 +317,21 @@ Line PageBoxes::gapOf(NodeId node, const Line& percentage) {
 std::optional<PageBox> PageBoxes::cellOf(const PageBox& outer, NodeId node, NodeId parent) {
     const Line gap = gapOf(parent, outer.width);
     const std::size_t problems = styles_.problems.size();
+    const auto repetitions = [&](const Line& least, bool collapses) {
+        constexpr int most = 200;
+        const double each = at(least + gap);
+        const double fitting = each > 0 ? std::floor((at(outer.width + gap) + 1e-6) / each) : 1;
+        const int count = static_cast<int>(std::clamp(fitting, 1.0, static_cast<double>(most)));
+        // Where one column more fits, or one less.
+        for (const int other : {count, count + 1})
+            if (other > 1) std::ignore = styles_.larger(other * (least + gap) - gap, outer.width);
+        const int items = static_cast<int>(std::max<std::size_t>(inFlow(parent).size(), 1));
+        return collapses ? std::min(count, items) : count;
+    };
     const auto grid = gridTemplateOf(
         styles_.value(parent, "grid-template-columns"), styles_.value(parent, "grid-template-areas"),
-        outer.width, [&](const std::string& text) { return styles_.lengthOf(parent, text, outer.width); });
+        outer.width, [&](const std::string& text) { return styles_.lengthOf(parent, text, outer.width); },
+        repetitions);
     if (!grid) return std::nullopt;
     styles_.problems.resize(problems);
     const std::size_t count = grid->tracks.size();

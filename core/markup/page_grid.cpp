@@ -44,7 +44,8 @@ bool isByContent(const std::string& word) {
 
 class TemplateReader {
 public:
-    TemplateReader(const Line& whole, const GridLength& length) : whole_(whole), length_(length) {}
+    TemplateReader(const Line& whole, const GridLength& length, const GridRepetitions& repetitions)
+        : whole_(whole), length_(length), repetitions_(repetitions) {}
 
     bool read(std::string_view columns) {
         for (const std::string& word : css::valueParts(columns)) {
@@ -82,7 +83,10 @@ private:
         const std::string both = inside(word);
         const std::size_t comma = both.find(',');
         if (comma == std::string::npos) return false;
-        const std::optional<double> count = numberIn(std::string_view(both).substr(0, comma));
+        const std::string_view times = css::trimmed(std::string_view(both).substr(0, comma));
+        if (times == "auto-fill" || times == "auto-fit")
+            return repeatToFill(std::string_view(both).substr(comma + 1), times == "auto-fit");
+        const std::optional<double> count = numberIn(times);
         if (!count || *count < 1 || *count > mostTracks) return false;
         for (int i = 0; i < static_cast<int>(*count); ++i)
             for (const std::string& one : css::valueParts(std::string_view(both).substr(comma + 1)))
@@ -90,7 +94,20 @@ private:
         return true;
     }
 
+    /// One column as often as it fits. § 7.2.3.2.
+    bool repeatToFill(std::string_view column, bool collapses) {
+        const std::vector<std::string> words = css::valueParts(column);
+        if (words.size() != 1 || !grid.tracks.empty() || !add(words.front())) return false;
+        const GridTrack track = grid.tracks.front();
+        const bool isFixed = !track.dependsOnContent && !(track.least == Line{});
+        if (!isFixed) return false;
+        grid.tracks.assign(static_cast<std::size_t>(repetitions_(track.least, collapses)), track);
+        isFilled_ = true;
+        return true;
+    }
+
     bool add(const std::string& word) {
+        if (isFilled_) return false;
         if (word.starts_with("[")) {
             for (const std::string& one : css::valueParts(std::string_view(word).substr(1, word.size() - 2)))
                 name(one, static_cast<int>(grid.tracks.size()) + 1);
@@ -137,6 +154,8 @@ private:
 
     const Line& whole_;
     const GridLength& length_;
+    const GridRepetitions& repetitions_;
+    bool isFilled_ = false;  ///< by automatic repetitions
 };
 
 }  // namespace
@@ -149,8 +168,9 @@ int GridTemplate::find(std::string_view name) const {
 }
 
 std::optional<GridTemplate> gridTemplateOf(std::string_view columns, std::string_view areas,
-                                           const Line& whole, const GridLength& length) {
-    TemplateReader reader(whole, length);
+                                           const Line& whole, const GridLength& length,
+                                           const GridRepetitions& repetitions) {
+    TemplateReader reader(whole, length, repetitions);
     if (!reader.read(columns)) return std::nullopt;
     if (areas != "none") reader.readAreas(areas);
     if (reader.grid.tracks.empty()) reader.grid.tracks.push_back({{}, whole, 0, true, true});

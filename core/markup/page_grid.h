@@ -33,10 +33,15 @@ struct GridTemplate {
 /// Reads lengths in the context of the grid; `whole` is its content width.
 using GridLength = std::function<std::optional<css::Line>(const std::string&)>;
 
+/// How many times a column is repeated: `least` is its smallest width, `collapses` is true for auto-fit,
+/// which has no columns without items.
+using GridRepetitions = std::function<int(const css::Line& least, bool collapses)>;
+
 /// Reads the values of grid-template-columns and grid-template-areas. Empty for what is not supported, such
-/// as a number of columns that depends on the width.
+/// as automatic repetitions next to other columns.
 std::optional<GridTemplate> gridTemplateOf(std::string_view columns, std::string_view areas,
-                                           const css::Line& whole, const GridLength& length);
+                                           const css::Line& whole, const GridLength& length,
+                                           const GridRepetitions& repetitions);
 
 /// The columns between two lines, the first from 1: `1 / 3`, `main`, `span 2`, `2 / -1`. Empty for automatic
 /// places and for what is not read.

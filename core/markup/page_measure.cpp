@@ -90,6 +90,7 @@ Placed placedAt(const ThemePage& theme, double width) {
     const project::Container& container = here.container;
     double outer = pxOf(container.width, width);
     if (!container.maxWidth.isNone()) outer = std::min(outer, pxOf(container.maxWidth, width));
+    outer += container.addedWidth;
     const double left = pxOf(container.padding.left.value_or(units::Length()), width);
     const double right = pxOf(container.padding.right.value_or(units::Length()), width);
     double start = std::max(0.0, (width - outer) / 2);

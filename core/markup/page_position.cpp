@@ -28,7 +28,7 @@ std::optional<PageBox> PageBoxes::outOfFlow(NodeId node, bool isFixed) {
         content = around.width - *left - *right - edges.marginLeft - edges.marginRight - inside;
     }
     content = limited(node, *content, around.width, edges);
-    const bool rightToLeft = styles_.value(node, "direction") == "rtl";
+    const bool rightToLeft = styles_.value(tree_[node].parent, "direction") == "rtl";
     if (left && right && (edges.autoLeft || edges.autoRight)) {
         const PageBox between{around.left + *left, around.width - *left - *right};
         return placed(between, node, *content, edges, 0);
@@ -82,7 +82,8 @@ void PageBoxes::move(PageBox& box, const PageBox& outer, NodeId node) {
     if (styles_.value(node, "position") == "relative") {
         const std::optional<Line> left = side("left");
         const std::optional<Line> right = side("right");
-        const bool rightToLeft = styles_.value(node, "direction") == "rtl";
+        const bool rightToLeft =
+            tree_[node].parent != noNode && styles_.value(tree_[node].parent, "direction") == "rtl";
         if (left && !(right && rightToLeft))
             box.left = box.left + *left;
         else if (right)

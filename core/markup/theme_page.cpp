@@ -1,16 +1,19 @@
 #include "markup/theme_page.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <optional>
 #include <set>
 
+#include "css/media.h"
 #include "markup/browser_sheet.h"
 #include "markup/font_measures.h"
 #include "markup/matching.h"
 #include "markup/page_boxes.h"
 #include "project/rules.h"
+#include "project/wording.h"
 #include "units/quantities.h"
 
 namespace tenter::markup {
@@ -36,6 +39,19 @@ std::vector<NodeId> around(const Tree& tree, NodeId row) {
         nodes.push_back(at);
     std::ranges::reverse(nodes);
     return nodes;
+}
+
+/// True for a property that can change the width or the horizontal place of what is in the element.
+bool changesPlace(std::string_view property) {
+    constexpr std::array<std::string_view, 21> parts{
+        "margin",    "padding",  "border",     "width", "inline-size", "inset",   "left",
+        "right",     "display",  "float",      "flex",  "grid",        "column",  "gap",
+        "transform", "position", "box-sizing", "font",  "zoom",        "justify", "align"};
+    if (property.find("top") != std::string_view::npos || property.find("bottom") != std::string_view::npos ||
+        property.find("color") != std::string_view::npos || property.find("radius") != std::string_view::npos)
+        return false;
+    return std::ranges::any_of(
+        parts, [&](std::string_view part) { return property.find(part) != std::string_view::npos; });
 }
 
 class PageReader {
@@ -66,6 +82,23 @@ public:
             from = end;
         }
         return std::move(pieces_);
+    }
+
+    /// Cautions for what applies to the elements around the row at some heights of the window only.
+    void sayWhatNeedsHeight() {
+        for (const NodeId node : chain_)
+            for (const css::Applying& applying : rules_.atRest(node)) {
+                if (applying.rule == nullptr || !changesPlace(applying.declaration->property)) continue;
+                for (const css::Condition* condition :
+                     rules_.sheetOf(applying.origin).conditionsOf(*applying.rule))
+                    if (condition->kind == css::ConditionKind::Media && css::dependsOnHeight(condition->text))
+                        cautions_.insert(
+                            "The <" + tree_[node].name + "> around the row has " +
+                            applying.declaration->property + " under the media condition " +
+                            project::inQuotes(condition->text) +
+                            ", which depends on the height of the window. Check the container in the "
+                            "project.");
+            }
     }
 
     [[nodiscard]] const std::set<std::string>& cautions() const { return cautions_; }
@@ -158,6 +191,21 @@ bool putAtSide(const PagePiece& piece, const Line& left, const Line& right, proj
     return true;
 }
 
+double tidied(double value) {
+    return std::round(value * 1e6) / 1e6;
+}
+
+/// Shifts a container without paddings from the start of the page to its left edge in `piece`. Where it is
+/// wider than a page from right to left, it starts at the right edge, too.
+void placeAtStart(const PagePiece& piece, project::Container& container) {
+    const Line& left = piece.box.left;
+    const Line& width = piece.box.width;
+    const Line start = piece.rightToLeft ? Line{-width.atZero, 1 - width.perPx} : Line{};
+    container.place = project::ContainerPlace::Start;
+    container.shift.percent = tidied((left.perPx - start.perPx) * 100);
+    container.shift.px = tidied(left.atZero - start.atZero);
+}
+
 /// The container with the content box of `piece`; `exact` becomes false if no container has it.
 project::Container containerOf(const PagePiece& piece, bool& exact) {
     project::Container container;
@@ -202,14 +250,18 @@ project::Container containerOf(const PagePiece& piece, bool& exact) {
         outer.perPx = 0;
         container.width = inPx(width.atZero);
         container.padding.left = container.padding.right = Length::percent(-width.perPx * 50);
+    } else if (width.perPx > 0) {
+        container.width = Length::percent(width.perPx * 100);
+        container.addedWidth = tidied(width.atZero);
+        placeAtStart(piece, container);
+        return container;
     } else {
         exact = false;
-        container.width = Length::percent(std::max(0.0, width.perPx * 100));
+        container.width = Length::percent(0);
         return container;
     }
     const double side = (outer.atZero - width.atZero) / 2;
     const double sidePerPx = (outer.perPx - width.perPx) / 2;
-    const auto tidied = [](double value) { return std::round(value * 1e6) / 1e6; };
     container.shift.percent = tidied((left.perPx - sidePerPx - (1 - outer.perPx) / 2) * 100);
     container.shift.px = tidied(left.atZero - side + outer.atZero / 2);
     return container;
@@ -257,6 +309,7 @@ project::ContainerChange changed(const project::Container& narrow, const project
     project::ContainerChange change;
     if (narrow.width != wide.width) change.width = narrow.width;
     if (narrow.maxWidth != wide.maxWidth) change.maxWidth = narrow.maxWidth;
+    if (narrow.addedWidth != wide.addedWidth) change.addedWidth = narrow.addedWidth;
     if (narrow.place != wide.place) change.place = narrow.place;
     if (narrow.shift != wide.shift) change.shift = narrow.shift;
     if (narrow.background != wide.background) change.background = narrow.background;
@@ -335,6 +388,7 @@ ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, doubl
                           page.ranges.end() - static_cast<std::ptrdiff_t>(project::mostPageRanges));
     if (page.ranges.empty()) page.ranges.push_back({});
     page.ranges.back().upTo = endless;
+    reader.sayWhatNeedsHeight();
     page.cautions.assign(reader.cautions().begin(), reader.cautions().end());
     if (!exact) page.cautions.push_back(inexactPlace());
     page.unread = page.cautions;
@@ -356,6 +410,7 @@ std::string ThemePage::containerSentence() const {
     sentence +=
         inWords(wide.width) + (wide.width.unit() == Unit::Percent ? " of the viewport width" : " wide");
     if (!wide.maxWidth.isNone()) sentence += ", at most " + inWords(wide.maxWidth);
+    if (wide.addedWidth > 0) sentence += ", and " + units::px(wide.addedWidth);
     const std::optional<Length>& left = wide.padding.left;
     const std::optional<Length>& right = wide.padding.right;
     if (left && left == right) {

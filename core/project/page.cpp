@@ -31,6 +31,7 @@ PageSettings Page::settings(std::size_t range) const {
     set(there.container.width, change.container.width);
     set(there.container.maxWidth, change.container.maxWidth);
     set(there.container.place, change.container.place);
+    set(there.container.addedWidth, change.container.addedWidth);
     set(there.container.shift, change.container.shift);
     set(there.container.background, change.container.background);
     const Sides& padding = change.container.padding;

@@ -30,6 +30,7 @@ struct Shift {
 struct Container {
     Length width = Length::percent(100);
     Length maxWidth = Length::ofNone();
+    double addedWidth = 0;  ///< CSS px, added to the width within its maximum
     ContainerPlace place = ContainerPlace::Center;
     Shift shift;    ///< from that place
     Sides padding;  ///< unset: 0
@@ -41,6 +42,7 @@ struct Container {
 /// What a page range changes of the container; an unset member is that of the page.
 struct ContainerChange {
     std::optional<Length> width, maxWidth;
+    std::optional<double> addedWidth;
     std::optional<ContainerPlace> place;
     std::optional<Shift> shift;
     Sides padding;

@@ -16,9 +16,10 @@ bool readShift(ReadContext& context, const Json& json, Shift& out) {
 template <class AnyContainer>
 bool readContainer(ReadContext& context, const Json& json, AnyContainer& out) {
     ObjectReader object(context, json, out.fileKeys,
-                        {"width", "maxWidth", "place", "shift", "padding", "background"});
+                        {"width", "maxWidth", "addedWidth", "place", "shift", "padding", "background"});
     object.read("width", out.width);
     object.read("maxWidth", out.maxWidth);
+    object.read("addedWidth", out.addedWidth);
     object.read("place", out.place);
     object.read("shift", out.shift);
     object.read("padding", out.padding);

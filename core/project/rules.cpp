@@ -10,7 +10,7 @@ using units::Unit;
 
 namespace {
 
-constexpr std::array<NumberRule, 46> numberRules{{
+constexpr std::array<NumberRule, 47> numberRules{{
     {"limits/pictureFactor", 0.1, 10},
     {"limits/pictureComfort", 0.1, 10},
     {"limits/leastZoom", 1, 20},
@@ -45,6 +45,7 @@ constexpr std::array<NumberRule, 46> numberRules{{
     {"page/scrollbar/width", 0, 40},
     {"shift/percent", -100, 100},
     {"shift/px", -10000, 10000},
+    {"container/addedWidth", 0, 10000},
     {"ranges/*/upTo", 1, 10000},
     {"rootSize", 1, 100},
     {"page/readerSize", 8, 64},

@@ -200,6 +200,7 @@ void check(ReadContext& context, const PageRange& range) {
     const ReadContext::Step container = context.at("container");
     checkAt(context, "width", range.container.width);
     checkAt(context, "maxWidth", range.container.maxWidth);
+    checkAt(context, "addedWidth", range.container.addedWidth);
     if (range.container.shift) checkShift(context, *range.container.shift);
     checkAt(context, "padding", range.container.padding);
 }
@@ -215,6 +216,7 @@ void check(ReadContext& context, const Page& page) {
         const ReadContext::Step container = context.at("container");
         checkAt(context, "width", page.container.width);
         checkAt(context, "maxWidth", page.container.maxWidth);
+        checkAt(context, "addedWidth", page.container.addedWidth);
         checkShift(context, page.container.shift);
         checkAt(context, "padding", page.container.padding);
     }

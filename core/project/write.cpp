@@ -104,6 +104,7 @@ Json written(const Container& value) {
     ObjectWriter object(value.fileKeys);
     object.put("width", written(value.width), value.width != usual.width);
     object.put("maxWidth", written(value.maxWidth), value.maxWidth != usual.maxWidth);
+    object.put("addedWidth", written(value.addedWidth), value.addedWidth != 0);
     object.put("place", written(value.place), value.place != usual.place);
     object.putUnlessEmpty("shift", written(value.shift));
     object.putUnlessEmpty("padding", written(value.padding));
@@ -115,6 +116,7 @@ Json written(const ContainerChange& value) {
     ObjectWriter object(value.fileKeys);
     if (value.width) object.put("width", written(*value.width), true);
     if (value.maxWidth) object.put("maxWidth", written(*value.maxWidth), true);
+    if (value.addedWidth) object.put("addedWidth", written(*value.addedWidth), true);
     if (value.place) object.put("place", written(*value.place), true);
     if (value.shift) object.put("shift", written(*value.shift), true);
     object.putUnlessEmpty("padding", written(value.padding));

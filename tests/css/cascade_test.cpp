@@ -163,6 +163,15 @@ TEST(Cascade, KnowsWhatBrowsersSupport) {
     EXPECT_TRUE(isSupported("selector(:focus-visible)"));
     EXPECT_FALSE(isSupported("(-webkit-touch-callout: none)"));
     EXPECT_TRUE(isSupported("(-ms-x: y) or (color: red)"));
+    // Compared with CSS.supports() of Chromium and Firefox.
+    for (const char* both : {"(display: -webkit-box)", "(position: sticky)", "(--a: b)", "(gap: 1px)",
+                             "(-webkit-appearance: none)", "(padding: env(safe-area-inset-left))"})
+        EXPECT_TRUE(isSupported(both)) << both;
+    for (const char* none : {"(display: -ms-grid)", "(display: masonry)", "(position: -webkit-sticky)",
+                             "(-webkit-hyphens: none)", "(-webkit-overflow-scrolling: touch)",
+                             "(margin-trim: inline)", "(padding: constant(safe-area-inset-left))"})
+        EXPECT_FALSE(isSupported(none)) << none;
+    EXPECT_TRUE(isSupported("(display: grid) and (not (display: nonsense))"));
 }
 
 std::string longhands(std::string_view property, std::string_view value, bool rightToLeft = false) {

@@ -158,5 +158,32 @@ TEST_F(CssMatch, TakesNoLongerForManyCombinators) {
     EXPECT_FALSE(matches(*list, tree, element));
 }
 
+// The section has siblings that the tree lacks. Their ancestors are those of the section.
+TEST_F(CssMatch, KnowsTheAncestorsOfElementsThatAreMissing) {
+    class Missing final : public Tree {
+    public:
+        explicit Missing(const Tree& tree) : Tree(tree) {}
+        [[nodiscard]] bool knowsSiblings(Element element) const override { return tag(element) != "section"; }
+    };
+    const Missing missing(tree_);
+    const auto matched = [&](std::string_view text) {
+        Problems problems;
+        const auto list = readSelectors(text, problems);
+        EXPECT_TRUE(list) << text;
+        int count = 0;
+        for (std::size_t i = 0; list && i < missing.size(); ++i)
+            count += matches(*list, missing, i) ? 1 : 0;
+        return count;
+    };
+    for (const char* selector : {".x ~ .row", ".x + .row", "body > .x ~ .row", "html .x ~ .y + .row",
+                                 ".x:hover ~ section", "h2 ~ .row", ":not(.x ~ .row).row"})
+        EXPECT_EQ(matched(selector), 1) << selector;
+    for (const char* selector :
+         {".x .y ~ .row", ".x > .y + .row", ".row .y ~ .row", "html > .y ~ .row", "body body > .y ~ .row"})
+        EXPECT_EQ(matched(selector), 0) << selector;
+    EXPECT_EQ(matched(".x ~ .row .card"), 4);
+    EXPECT_EQ(matched(".x .y ~ .row .card"), 0);
+}
+
 }  // namespace
 }  // namespace tenter::css

@@ -183,6 +183,9 @@ TEST(OwnPage, HasItsContainerBesideItsPlace) {
     project::PageRange middle;
     middle.upTo = 1100;
     middle.container.shift = project::Shift{0, -12, {}};
+    middle.container.width = Length::percent(50);
+    middle.container.maxWidth = Length::rem(40);
+    middle.container.addedWidth = 90.5;
     page.ranges = {narrow, middle};
     const project::Page read = ownPage(css::readSheet(emit::scaffold(page, "container")), {"container"});
     for (const double width : {400.0, 700.0, 701.0, 1100.0, 1101.0, 1800.0}) {
@@ -190,6 +193,8 @@ TEST(OwnPage, HasItsContainerBesideItsPlace) {
         const project::Container before = page.at(width).container;
         const project::Container after = read.at(width).container;
         EXPECT_EQ(after.width.css(), before.width.css());
+        EXPECT_EQ(after.maxWidth.css(), before.maxWidth.css());
+        EXPECT_EQ(after.addedWidth, before.addedWidth);
         EXPECT_EQ(after.place, before.place);
         EXPECT_EQ(after.shift.percent, before.shift.percent);
         EXPECT_EQ(after.shift.px, before.shift.px);

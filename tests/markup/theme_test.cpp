@@ -314,11 +314,13 @@ std::pair<double, double> contentBoxOf(const project::Container& container, doub
     basis.percent = basis.vw = width;
     double outer = container.width.resolve(basis);
     if (!container.maxWidth.isNone()) outer = std::min(outer, container.maxWidth.resolve(basis));
+    outer += container.addedWidth;
     const double left = container.padding.left.value_or(units::Length()).resolve(basis);
     const double right = container.padding.right.value_or(units::Length()).resolve(basis);
-    double start = (width - outer) / 2 + container.shift.percent / 100 * width + container.shift.px;
+    double start = std::max(0.0, (width - outer) / 2);
     if (container.place == project::ContainerPlace::Start) start = 0;
-    if (container.place == project::ContainerPlace::End) start = width - outer;
+    if (container.place == project::ContainerPlace::End) start = std::max(0.0, width - outer);
+    start += container.shift.percent / 100 * width + container.shift.px;
     return {start + left, outer - left - right};
 }
 
@@ -399,6 +401,97 @@ TEST(ThemePage, OrdersFlexItems) {
     expectBox(pageOf(css, two), 1000, 200, 800);
     expectBox(pageOf(css + ".side { order: 1 }", two), 1000, 0, 800);
     expectBox(pageOf(css + ".outer { flex-direction: row-reverse }", two), 1000, 0, 800);
+}
+
+// CSS Flexbox 1 § 9.7: growing and shrinking, with items at their limits.
+TEST(ThemePage, SizesFlexItems) {
+    const std::string two = "<div class=outer><div class=side></div><div class=wrap>";
+    const std::string css = ".outer { display: flex } ";
+    expectBox(pageOf(css + ".side { flex: 1 1 100px; max-width: 150px } .wrap { flex: 1 1 300px }", two),
+              1000, 150, 850);
+    expectBox(pageOf(css + ".side { flex: 0 0 280px } .wrap { width: 100% }", two), 1000, 280, 720);
+    expectBox(pageOf(css + ".side { width: 50% } .wrap { width: 75% }", two), 1000, 400, 600);
+    expectBox(pageOf(css + ".side { width: 20%; min-width: 200px } .wrap { width: 100% }", two), 500, 200,
+              300);
+    // The line breaks where the items no longer fit: at 620 px.
+    const ThemePage wraps = pageOf(
+        css + ".outer { flex-wrap: wrap; gap: 20px } .side { flex: 1 1 200px } .wrap { flex: 1 1 400px }",
+        two);
+    expectBox(wraps, 619, 0, 619);
+    expectBox(wraps, 621, 220.5, 400.5);
+    const std::string widths = ".side { width: 200px } .wrap { width: 500px } ";
+    expectBox(pageOf(css + widths + ".outer { justify-content: space-between }", two), 1000, 500, 500);
+    expectBox(pageOf(css + widths + ".outer { justify-content: space-evenly }", two), 1000, 400, 500);
+    expectBox(pageOf(css + widths + ".wrap { margin-left: auto }", two), 1000, 500, 500);
+    EXPECT_EQ(pageOf(css + ".side { width: 300px } .wrap { width: 100% }", two).unread.size(), 1U);
+}
+
+// CSS 2 § 17.5.2, CSS Positioned Layout 3 § 3 and § 4.
+TEST(ThemePage, PlacesCellsAndPositionedElements) {
+    const std::string two = "<div class=outer><div class=side></div><div class=wrap>";
+    const std::string cells = ".outer { display: table; width: 100% } .side, .wrap { display: table-cell } ";
+    expectBox(pageOf(cells + ".outer { border-spacing: 10px } .side { width: 200px }", two), 1000, 220, 770);
+    expectBox(pageOf(cells + ".side { width: 30% } .wrap { padding: 0 20px }", two), 1000, 320, 660);
+    expectBox(pageOf(cells + ".outer { table-layout: fixed }", two), 1000, 500, 500);
+    EXPECT_EQ(pageOf(cells, two).unread.size(), 1U);
+    expectBox(
+        pageOf(".outer { position: relative; margin: 0 100px; padding: 0 10px } .wrap { position: absolute; "
+               "left: 5%; right: 40px }"),
+        1000, 140, 720);
+    expectBox(pageOf(".wrap { position: absolute; right: 10%; width: 300px }"), 1000, 600, 300);
+    expectBox(pageOf(".wrap { position: fixed; left: 0; right: 0; width: 400px; margin: auto }"), 1000, 300,
+              400);
+    expectBox(pageOf(".outer { padding: 0 100px } .wrap { position: relative; left: 50%; width: 100vw; "
+                     "margin-left: -50vw }"),
+              1000, 0, 1000);
+    expectBox(pageOf(".outer { padding: 0 100px } .wrap { position: relative; left: 50%; width: 900px; "
+                     "transform: translate(-50%, 3px) translateZ(0) }"),
+              1000, 50, 900);
+    expectBox(pageOf(".wrap { position: relative; right: 7px; translate: 2px }"), 1000, -5, 1000);
+}
+
+TEST(ThemePage, SaysWhatDependsOnTheHeightOfTheWindow) {
+    for (const char* condition : {"(orientation: portrait)", "(min-height: 700px) and (min-width: 900px)",
+                                  "screen and (max-width: 600px) and (min-aspect-ratio: 1/1)"})
+        EXPECT_EQ(pageOf(std::string("@media ") + condition + " { .wrap { padding: 0 9px } }").unread.size(),
+                  1U)
+            << condition;
+    for (const char* condition :
+         {"print and (orientation: portrait)", "(min-width: 700px)", "(hover: hover)"})
+        EXPECT_EQ(pageOf(std::string("@media ") + condition + " { .wrap { padding: 0 9px } }").unread.size(),
+                  0U)
+            << condition;
+    EXPECT_EQ(pageOf("@media (min-height: 700px) { .wrap { margin-top: 9px; color: red } }").unread.size(),
+              0U);
+}
+
+// CSS 2 § 10.3.3: an over-constrained box stands at the start of its containing block.
+TEST(ThemePage, UsesTheDirectionOfTheContainingBlock) {
+    expectBox(pageOf(".outer { direction: rtl } .wrap { direction: ltr; width: 80% }"), 1000, 200, 800);
+    expectBox(pageOf(".wrap { direction: rtl; width: 80% }"), 1000, 0, 800);
+    expectBox(pageOf(".wrap { padding: 0 calc((100vw - 1200px)/2) }"), 1000, 0, 1000);
+    expectBox(pageOf(".wrap { padding: 0 calc((100vw - 1200px)/2) }"), 1600, 200, 1200);
+}
+
+// CSS Grid 2 § 7.2.3.2.
+TEST(ThemePage, RepeatsColumnsToFill) {
+    const std::string two = "<div class=outer><div class=side></div><div class=wrap>";
+    const std::string grid = ".outer { display: grid; gap: 20px; grid-template-columns: ";
+    const ThemePage fill = pageOf(grid + "repeat(auto-fill, minmax(200px, 1fr)) }", two);
+    expectBox(fill, 600, 310, 290);
+    expectBox(fill, 659, 339.5, 319.5);
+    expectBox(fill, 660.5, 226.833, 206.833);
+    expectBox(pageOf(grid + "repeat(auto-fit, minmax(min(100%, 200px), 1fr)) }", two), 1000, 510, 490);
+    expectBox(pageOf(grid + "repeat(auto-fill, 150px) }", two), 1000, 170, 150);
+    EXPECT_EQ(pageOf(grid + "200px repeat(auto-fill, 150px) }", two).unread.size(), 1U);
+}
+
+// Browsers make borders whole px wide.
+TEST(ThemePage, StepsBordersThatFollowTheViewport) {
+    const ThemePage page = pageOf(".wrap { border: 0 solid; border-left-width: clamp(1px, .2vw, 4px) }");
+    expectBox(page, 900, 1, 899);
+    expectBox(page, 1100, 2, 1098);
+    expectBox(page, 1900, 3, 1897);
 }
 
 // Lengths relative to the font size of the row, which the stylesheet changes.

@@ -114,14 +114,24 @@ void PageInput::setPage(const QByteArray& bytes, const QString& name, const QStr
     const QSignalBlocker quiet(box_);
     box_->clear();
     summaryTitle_->setText(name + ", " + sizeTitle(bytes.size()));
-    stack_->setCurrentWidget(summary_);
+    turnTo(summary_);
     Q_EMIT pageChanged(bytes, file, true);
 }
 
 void PageInput::showBox() {
-    stack_->setCurrentWidget(box_);
+    turnTo(box_);
     focusBox();
     Q_EMIT pageChanged({}, {}, true);
+}
+
+/// Shows the box for HTML, which fills the room, or the summary, which leaves it to the report.
+void PageInput::turnTo(QWidget* shown) {
+    const bool isBox = shown == box_;
+    box_->setSizePolicy(isBox ? QSizePolicy::Expanding : QSizePolicy::Ignored,
+                        isBox ? QSizePolicy::Expanding : QSizePolicy::Ignored);
+    for (QWidget* around : {static_cast<QWidget*>(stack_), static_cast<QWidget*>(this)})
+        around->setSizePolicy(QSizePolicy::Preferred, isBox ? QSizePolicy::Expanding : QSizePolicy::Maximum);
+    stack_->setCurrentWidget(shown);
 }
 
 void PageInput::focusBox() {

@@ -42,6 +42,7 @@ Q_SIGNALS:
 private:
     void setPage(const QByteArray& bytes, const QString& name, const QString& file);
     void showBox();
+    void turnTo(QWidget* shown);
 
     QStackedWidget* stack_;
     PageBox* box_;

@@ -99,7 +99,11 @@ void Comparison::comparePage() {
     const Container& fresh = after.container;
     each("container/width", "Container width", old.width, fresh.width);
     each("container/maxWidth", "Maximum width", old.maxWidth, fresh.maxWidth);
+    each("container/addedWidth", "Added width", old.addedWidth, fresh.addedWidth);
     each("container/place", "Container position", old.place, fresh.place);
+    each("container/shift/percent", "Container shift, share of the page", old.shift.percent,
+         fresh.shift.percent);
+    each("container/shift/px", "Container shift, px", old.shift.px, fresh.shift.px);
     each("container/padding/top", "Container padding top", old.padding.top, fresh.padding.top);
     each("container/padding/right", "Side padding, right", old.padding.right, fresh.padding.right);
     each("container/padding/bottom", "Container padding bottom", old.padding.bottom, fresh.padding.bottom);

@@ -1,11 +1,7 @@
 // Pages whose style sheets are written in different ways: utility classes, floats, nested and layered rules, logical and
 // custom properties, container queries and so on. The text and the names are invented.
 import {cards, documentOf, paragraphs, rowClass} from './frameworks.js';
-
-/** A style sheet, what is around the row, the attributes of the row's element, a card, and further facts. */
-const style = (css, around, row, card, facts = {}) => ({css, around, row, card, ...facts});
-const simple = (c) => `<div class="card"><img ${c.picture} alt=""><h3>${c.title}</h3>${paragraphs(c)}<a class="btn" href="#">${c.link}</a></div>`;
-const box = (r) => `<div class="box"><h2>What to see</h2>${r}</div>`;
+import {box, simple, style, stylesAround} from './written_around.js';
 
 const styles = {
   utility: style(
@@ -497,10 +493,11 @@ const styles = {
     .card { contain:strict; height:500px; content-visibility:auto }`,
     box, 'class="deck"', simple,
   ),
+  ...stylesAround,
 };
 
 /** Pages with what no stylesheet can override, or Tenter does not read. They must have an error finding about their theme. */
-const obstacles = ['layeredimportant', 'units', 'math', 'vh', 'writingaround', 'zoom', 'transform', 'fitcontent'];
+const obstacles = ['layeredimportant', 'units', 'math', 'vh', 'writingaround', 'zoom', 'fitcontent', 'windowheight'];
 
 /** Every page, with the members of those of frameworkPages(). */
 export function writtenPages() {

@@ -42,7 +42,8 @@ export function readSurroundings(rowClass, neighbourSelector, footerSelector, wi
   const classed = inner.querySelector(`.${CSS.escape(rowClass)}`);
   let section = classed;
   while (!section.parentElement.contains(neighbour)) section = section.parentElement;
-  const contained = rowSelector === null ? [] : [...new Set([classed, rowSelector ? classed.querySelector(rowSelector) : classed])];
+  const row = rowSelector ? classed.querySelector(rowSelector) : classed;
+  const contained = rowSelector === null ? [] : [...new Set([classed, row])];
   const styles = contained.map((element) => element.getAttribute('style') ?? '');
 
   function box(element) {
@@ -53,7 +54,7 @@ export function readSurroundings(rowClass, neighbourSelector, footerSelector, wi
   function contain(element, i) {
     element.setAttribute('style', styles[i]);
     const {display, marginTop, marginBottom} = inner.defaultView.getComputedStyle(element);
-    if (['block', 'list-item'].includes(display)) element.style.setProperty('display', 'flow-root', 'important');
+    if (element === row && ['block', 'list-item'].includes(display)) element.style.setProperty('display', 'flow-root', 'important');
     if (parseFloat(marginTop) < 0) element.style.setProperty('margin-top', '0', 'important');
     if (parseFloat(marginBottom) < 0) element.style.setProperty('margin-bottom', '0', 'important');
   }
