@@ -50,20 +50,37 @@ double metricOf(const text::Face& face, hb_ot_metrics_tag_t metric, double other
     return has ? position / face.scale() : otherwise;
 }
 
+bool isGeneric(std::string_view family) {
+    return css::sameIgnoringCase(family, "serif") || css::sameIgnoringCase(family, "sans-serif") ||
+           css::sameIgnoringCase(family, "monospace") || css::sameIgnoringCase(family, "system-ui");
+}
+
+bool isOfOneSystem(std::string_view family) {
+    return css::sameIgnoringCase(family, "-apple-system") ||
+           css::sameIgnoringCase(family, "BlinkMacSystemFont") || css::lowered(family).starts_with("ui-");
+}
+
 class Lookup {
 public:
     std::optional<css::FontMeasures> find(const std::string& families, const std::string& weight,
                                           const std::string& style) {
-        // Each browser has a default family of its own.
-        if (families.empty()) return std::nullopt;
         const auto [known, isNew] = known_.try_emplace({families, weight, style});
         if (!isNew) return known->second;
         if (!fonts_) fonts_ = std::make_unique<text::Fonts>();
-        const std::vector<std::string> list = familiesIn(families);
+        std::vector<std::string> list = familiesIn(families);
+        // Names of the system's own family, which other systems do not know.
+        while (list.size() > 1 && isOfOneSystem(list.front()))
+            list.erase(list.begin());
+        // Each browser has a default family of its own, and substitutes of its own for families that it
+        // lacks.
+        if (list.empty()) return std::nullopt;
         const auto faces = fonts_->find(list, weightIn(weight), style == "italic" || style == "oblique");
-        if (faces.empty() || faces.front() == nullptr) return known->second;
+        if (faces.empty() || faces.front() == nullptr) return std::nullopt;
         const text::Face& face = *faces.front();
-        css::FontMeasures& measures = known->second;
+        if (!isGeneric(list.front()) && !css::sameIgnoringCase(face.family(), list.front()))
+            return std::nullopt;
+        known->second.emplace();
+        css::FontMeasures& measures = *known->second;
         measures.zero = advanceOf(face, U'0', 0.5);
         measures.xHeight = metricOf(face, HB_OT_METRICS_TAG_X_HEIGHT, 0.5);
         measures.capHeight = metricOf(face, HB_OT_METRICS_TAG_CAP_HEIGHT, face.ascent());
@@ -73,7 +90,7 @@ public:
 
 private:
     std::unique_ptr<text::Fonts> fonts_;
-    std::map<std::tuple<std::string, std::string, std::string>, css::FontMeasures> known_;
+    std::map<std::tuple<std::string, std::string, std::string>, std::optional<css::FontMeasures>> known_;
 };
 
 }  // namespace

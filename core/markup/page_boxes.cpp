@@ -66,6 +66,10 @@ void PageBoxes::sayWhatMoves(NodeId node) {
     if (!isIn(styles_.value(node, "zoom"), {"", "1", "normal", "100%"})) sayUnsupported(node, "zoom");
     if (!isIn(styles_.value(node, "writing-mode"), {"", "horizontal-tb", "lr", "lr-tb", "rl"}))
         sayUnsupported(node, "writing-mode");
+    // A scrollbar of the page is known, that of another element is not. CSS Overflow 3 § 3.3.
+    const bool isPage = tree_[node].parent == noNode || node == tree_.body();
+    if (!isPage && styles_.value(node, "overflow-y") == "scroll")
+        say(node, "has " + written(node, "overflow-y") + ", so a scrollbar can take room from the row");
     for (const char* property : {"scale", "rotate"})
         if (!isIn(styles_.value(node, property), {"", "none"})) sayUnsupported(node, property);
 }
