@@ -52,7 +52,7 @@ std::vector<PageBoxes::Item> PageBoxes::lineOf(const PageBox& outer, NodeId node
     Line taken;
     bool found = false;
     for (const NodeId child : inFlow(parent)) {
-        Item item = itemOf(child, outer.width);
+        const Item item = itemOf(child, outer.width);
         const Line next = taken + item.size + item.around + (line.empty() ? Line{} : gap);
         // The line changes at the width at which the item just fits.
         if (wraps && !line.empty()) std::ignore = styles_.larger(next, outer.width);
@@ -63,7 +63,7 @@ std::vector<PageBoxes::Item> PageBoxes::lineOf(const PageBox& outer, NodeId node
         } else {
             taken = next;
         }
-        line.push_back(std::move(item));
+        line.push_back(item);
         found = found || child == node;
     }
     return line;
