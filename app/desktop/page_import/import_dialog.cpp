@@ -35,10 +35,12 @@ public:
     using QStyledItemDelegate::QStyledItemDelegate;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const override {
-        const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+        const auto* view = qobject_cast<const QListView*>(option.widget);
         if (view == nullptr) return QStyledItemDelegate::sizeHint(option, index);
-        constexpr int margins = 2 * 6;  // at both sides of the text, and of the item
-        const int width = view->viewport()->width() - 2 * margins;
+        // The room that the style leaves for the text, less what its lines may be wider than measured here.
+        const int margin = view->style()->pixelMetric(QStyle::PM_FocusFrameHMargin, &option, view) + 1;
+        constexpr int leeway = 2;
+        const int width = view->viewport()->width() - 2 * (view->spacing() + margin) - leeway;
         const QRect text = QFontMetrics(option.font)
                                .boundingRect(QRect(0, 0, width, 9999), Qt::TextWordWrap,
                                              index.data(Qt::DisplayRole).toString());
