@@ -137,7 +137,7 @@ std::string findingsText(const project::Project& before, const project::Project&
     checks::Options checking;
     checking.profile = options.profile;
     const remedy::Effects effects = remedy::effectsOf(before, after, variants, opened.store, checking);
-    std::string text = "\nFindings:\n" + remedy::summaryOf(effects) + "\n";
+    std::string text = "\nFindings:\n" + remedy::summaryOf(before, effects) + "\n";
     for (const std::string& change : remedy::changesOf(before, effects))
         text += "  " + change + "\n";
     return text;

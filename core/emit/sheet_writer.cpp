@@ -53,7 +53,7 @@ void SheetWriter::gap() {
 }
 
 void SheetWriter::comment(const std::string& sentence) {
-    if (form_.comments && !form_.minified) line("/* " + cssComment(sentence) + " */");
+    if (!sentence.empty() && form_.comments && !form_.minified) line("/* " + cssComment(sentence) + " */");
 }
 
 void SheetWriter::open(const std::string& content) {

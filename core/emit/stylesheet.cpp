@@ -2,6 +2,7 @@
 
 #include "emit/band_changes.h"
 #include "emit/custom_properties.h"
+#include "emit/needed_fonts.h"
 #include "emit/sentences.h"
 #include "emit/sheet_writer.h"
 #include "project/cascade.h"
@@ -20,6 +21,7 @@ std::string printed(const project::Project& project, const StylesheetOptions& op
     if (options.form.properties) moveToCustomProperties(project, given, all);
     SheetWriter writer(project, options.form);
     writer.comment(headSentence(project, variants));
+    writer.comment(fontSentence(project, variants));
     writer.add(options.fontRules);
     const bool layered = options.form.layer && given == nullptr;
     if (layered) writer.openLayer(project.row().name);

@@ -116,4 +116,14 @@ std::string largestSlotSentence(const project::Project& project, const PictureUp
     return sentence + ".";
 }
 
+std::string otherSlotsSentence(const PictureUpload& upload) {
+    // A file can be a pixel larger by rounding.
+    const auto exceeds = [&](int pixels, double slot) { return pixels > slot * upload.pixelRatio + 2; };
+    if (exceeds(upload.size.height, upload.slotHeight))
+        return "At other widths the slot is taller for its width, so the file is taller.";
+    if (exceeds(upload.size.width, upload.slotWidth))
+        return "At other widths the slot is wider for its height, so the file is wider.";
+    return {};
+}
+
 }  // namespace tenter::pictures

@@ -33,6 +33,10 @@ double wholeWidthOf(const PictureUpload& upload);
 /// `1038 × 692 px`.
 std::string sizeLabel(const PixelSize& size);
 
+/// Why the file is larger than that slot in one direction: `At other widths the slots are taller.`; empty if
+/// it is not.
+std::string otherSlotsSentence(const PictureUpload& upload);
+
 /// `The largest slot is 519 × 346 px, at 590 px viewport width in the variant “Home page”.` The variant is
 /// named only if the project has several.
 std::string largestSlotSentence(const project::Project& project, const PictureUpload& upload);

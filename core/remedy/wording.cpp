@@ -1,6 +1,7 @@
 #include "remedy/wording.h"
 
 #include <array>
+#include <set>
 
 #include "checks/phrases.h"
 #include "project/titles.h"
@@ -27,6 +28,36 @@ std::string bySeverity(const std::vector<Change>& changes) {
     return project::listed(parts);
 }
 
+/// `: "tight-fit" and "measure"`: the checks of the changes, each once, in alphabetical order, and the number
+/// of variants if there are several. With more than three checks only the variants.
+std::string about(const std::vector<Change>& changes) {
+    constexpr std::size_t mostNames = 3;
+    std::set<std::string> checks;
+    std::set<std::size_t> variants;
+    for (const Change& change : changes) {
+        checks.insert(change.finding.check);
+        variants.insert(change.variant);
+    }
+    std::vector<std::string> names;
+    names.reserve(checks.size());
+    for (const std::string& check : checks)
+        names.push_back(project::inQuotes(check));
+    std::string text;
+    if (variants.size() > 1) text += " in " + counted(variants.size(), "variant");
+    if (names.size() <= mostNames) text += ": " + project::listed(names);
+    return text;
+}
+
+/// ` in the variant “Region page”` or ` in 2 variants`; empty if the project has one variant.
+std::string whichVariants(const project::Project& project, const std::vector<Change>& changes) {
+    std::set<std::size_t> variants;
+    for (const Change& change : changes)
+        variants.insert(change.variant);
+    if (project.row().variants.size() < 2 || variants.empty()) return {};
+    if (variants.size() > 1) return " in " + counted(variants.size(), "variant");
+    return " in the variant " + project::quotedTitle(project, *variants.begin());
+}
+
 }  // namespace
 
 std::string titleOf(const Remedy& remedy) {
@@ -39,9 +70,10 @@ std::string effectOf(const Remedy& remedy, const std::string& shareOf) {
     if (!remedy.removes)
         add("From " + units::percent(remedy.share) + " to " + units::percent(remedy.shareAfter) + " of " +
             shareOf);
-    if (!remedy.lost.empty()) add("Removes " + counted(remedy.lost.size(), "other finding"));
-    if (!remedy.gained.empty()) add("Adds " + bySeverity(remedy.gained));
-    if (!remedy.grown.empty()) add("Widens " + bySeverity(remedy.grown));
+    if (!remedy.lost.empty())
+        add("Removes " + counted(remedy.lost.size(), "other finding") + about(remedy.lost));
+    if (!remedy.gained.empty()) add("Adds " + bySeverity(remedy.gained) + about(remedy.gained));
+    if (!remedy.grown.empty()) add("Widens " + bySeverity(remedy.grown) + about(remedy.grown));
     if (remedy.move.distance > 0)
         add("Boxes move by up to " + units::px(remedy.move.distance, remedy.move.distance < 1 ? 1 : 0) +
             ", at " + units::px(remedy.move.width, 0));
@@ -56,11 +88,13 @@ std::string sentenceOf(const project::Project& project, const Change& change) {
     return "Variant " + project::quotedTitle(project, change.variant) + ": " + what;
 }
 
-std::string summaryOf(const Effects& effects) {
+std::string summaryOf(const project::Project& project, const Effects& effects) {
     if (!effects.any()) return "No finding comes or goes.";
     std::string text;
     const auto add = [&](const char* verb, const std::vector<Change>& changes) {
-        if (!changes.empty()) text += (text.empty() ? "" : " ") + (verb + bySeverity(changes)) + ".";
+        if (!changes.empty())
+            text += (text.empty() ? "" : " ") + (verb + bySeverity(changes)) +
+                    whichVariants(project, changes) + ".";
     };
     add("Removes ", effects.lost);
     add("Adds ", effects.gained);

@@ -16,9 +16,9 @@ std::string titleOf(const Remedy& remedy);
 /// are of `shareOf`, `widths` or `visits`.
 std::string effectOf(const Remedy& remedy, const std::string& shareOf);
 
-/// How many findings come and go: `Removes 1 warning and 2 notes. Adds 1 note.`, or `No finding comes or
-/// goes.`
-std::string summaryOf(const Effects& effects);
+/// How many findings come and go: `Removes 1 warning and 2 notes. Adds 1 note in the variant “Home
+/// page”.`, or `No finding comes or goes.` Variants are named only if the project has several.
+std::string summaryOf(const project::Project& project, const Effects& effects);
 
 /// Each finding that is removed, added or widened as a sentence: `Removes: the button “Book” has 2 lines; …`.
 std::vector<std::string> changesOf(const project::Project& project, const Effects& effects);

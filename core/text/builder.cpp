@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 
+#include "text/font_weight.h"
 #include "text/generic_families.h"
 #include "text/scripts.h"
 #include "text/unicode.h"
@@ -31,13 +32,6 @@ bool isIgnorable(char32_t character) {
 bool isMadeSpace(char32_t character) {
     return (character >= 0x2000 && character <= 0x200A) || character == 0x202F || character == 0x205F ||
            character == ideographicSpace;
-}
-
-/// The weight that `font-weight: bolder` gives. CSS Fonts 4 § 2.2.1.
-double bolder(double weight) {
-    if (weight < 350) return 400;
-    if (weight < 550) return 700;
-    return std::max(weight, 900.0);
 }
 
 }  // namespace

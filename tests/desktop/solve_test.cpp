@@ -135,7 +135,7 @@ private Q_SLOTS:
                     return label->text();
             return {};
         };
-        QTRY_COMPARE(summary(), "Findings: " + QString::fromStdString(remedy::summaryOf(effects)));
+        QTRY_COMPARE(summary(), "Findings: " + QString::fromStdString(remedy::summaryOf(before, effects)));
         using Kind = panels::AnswerModel::RowKind;
         QMap<panels::AnswerModel::Effect, std::size_t> seen;
         bool isUnderOther = false;
@@ -179,7 +179,7 @@ private Q_SLOTS:
         press("Solve sizes");
         QTRY_VERIFY(session().shown.isProposal());
         const project::Project after = session().shown.project();
-        auto* check = box_->findChild<QCheckBox*>();
+        auto* check = previewSwitch();
         QVERIFY(check->isVisible() && check->isChecked() && check->text().contains("F4"));
         QTest::keyClick(window_.get(), Qt::Key_F4);
         QVERIFY(session().shown.project() == before && session().shown.proposal() != nullptr);
@@ -225,10 +225,10 @@ private Q_SLOTS:
         }
         // Tab reaches the table from the buttons; arrow keys and Enter go to a place.
         session().view.setWidth(document().project().mostWidth);
-        for (QPushButton* button : box_->findChildren<QPushButton*>())
+        for (QPushButton* button : window_->findChildren<QPushButton*>())
             if (button->text() == "Discard") button->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
-        QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(box_->findChild<QCheckBox*>()));
+        QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(previewSwitch()));
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(table()));
         table()->setCurrentIndex(index);
@@ -431,8 +431,13 @@ private:
             if (model()->kind(row) == kind) return row;
         return -1;
     }
+    QCheckBox* previewSwitch() const {
+        for (QCheckBox* one : window_->findChildren<QCheckBox*>())
+            if (one->text() == "Preview (F4)") return one;
+        return nullptr;
+    }
     void press(const QString& text) {
-        for (QPushButton* button : box_->findChildren<QPushButton*>())
+        for (QPushButton* button : window_->findChildren<QPushButton*>())
             if (button->text() == text && button->isVisible()) {
                 QTest::mouseClick(button, Qt::LeftButton);
                 waitForJobs(*window_);

@@ -122,11 +122,15 @@ TEST(Remedies, SayWhatStays) {
     remedy.shareAfter = 0.04;
     remedy.move = {24.2, 931};
     remedy.lost.resize(1);
+    remedy.lost[0].finding.check = "measure";
     remedy.gained.resize(2);
-    EXPECT_EQ(
-        effectOf(remedy, "visits"),
-        "From 31\u00A0% to 4\u00A0% of visits. Removes 1 other finding. Adds 2 notes. Boxes move by up to "
-        "24\u00A0px, at 931\u00A0px.");
+    remedy.gained[0].finding.check = "tight-fit";
+    remedy.gained[1].finding.check = "last-word";
+    remedy.gained[1].variant = 1;
+    EXPECT_EQ(effectOf(remedy, "visits"),
+              "From 31\u00A0% to 4\u00A0% of visits. Removes 1 other finding: \"measure\". Adds 2 notes in 2 "
+              "variants: "
+              "\"last-word\" and \"tight-fit\". Boxes move by up to 24\u00A0px, at 931\u00A0px.");
 }
 
 TEST(Remedies, HaveTheFewestSideEffectsFirst) {

@@ -115,7 +115,7 @@ QVector<QPointF> SizePlot::previewed() const {
     if (!session_.plot.sizePreview()) return points;
     const SizePreview& preview = *session_.plot.sizePreview();
     const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
-    const bool band = session_.scope.layer() == project::CascadeLayer::Band;
+    const bool band = session_.scope.layerOf("text/" + preview.role + "/size") == project::CascadeLayer::Band;
     const double first = band ? bands.first(session_.layouts.band()) : bands.least;
     const double last = band ? bands.last(session_.layouts.band()) : bands.most;
     const double rem = session_.shown.project().page.readerSize / 16;

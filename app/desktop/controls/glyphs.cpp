@@ -84,10 +84,6 @@ QPainterPath glyphPath(Glyph glyph) {
             path.arcTo(QRectF(3.5, 3.5, 9, 9), 150, -285);
             line(path, {{3.4, 2.6}, {3.6, 6.4}, {7.4, 6.2}});
             break;
-        case Glyph::Reach:
-            line(path, {{4, 12}, {11.5, 4.5}});
-            line(path, {{6, 4.5}, {11.5, 4.5}, {11.5, 10}});
-            break;
         case Glyph::Strong:
             path.moveTo(5, 3);
             path.lineTo(5, 13);

@@ -13,7 +13,6 @@ enum class Glyph {
     Left,
     Right,
     Reset,
-    Reach,
     Strong,
     Emphasis,
     Link,

@@ -20,7 +20,7 @@ constexpr int below = 8;
 constexpr int headHeight = 16;
 constexpr int gap = 4;
 constexpr int wordRoom = 64;
-constexpr int closedLines = 2;
+constexpr int closedLines = 6;
 constexpr int mostLines = 40;
 constexpr std::size_t rangesClosed = 2;
 constexpr std::size_t rangesOpen = 6;
@@ -57,6 +57,11 @@ int setText(QPainter* painter, const QString& text, const QFont& font, const QPo
     return lines * metrics.lineSpacing();
 }
 
+/// A closed finding says what is wrong, an open one also why it matters and what to do.
+QString textOf(const checks::Finding& finding, bool open) {
+    return open ? QString::fromStdString(finding.says) : whatTitle(finding);
+}
+
 QString basisTitle(const checks::Finding& finding) {
     return "Basis: " + QString::fromStdString(finding.source);
 }
@@ -78,8 +83,7 @@ QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& 
     const int room = width - side - rightSide;
     const QFont small = smaller(option.font);
     int height = above + headHeight + gap;
-    height += setText(nullptr, QString::fromStdString(finding.says), option.font, {}, room,
-                      open ? mostLines : closedLines);
+    height += setText(nullptr, textOf(finding, open), option.font, {}, room, open ? mostLines : closedLines);
     const QString widths =
         otherWidthsTitle(model_.checks().project(), finding, open ? rangesOpen : rangesClosed);
     if (open || !widths.isEmpty()) height += gap;
@@ -137,8 +141,8 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     int y = line.bottom() + 1 + gap;
     painter->setPen(strong);
     painter->setFont(option.font);
-    y += setText(painter, QString::fromStdString(finding.says), option.font, {left, y}, room,
-                 open ? mostLines : closedLines);
+    y +=
+        setText(painter, textOf(finding, open), option.font, {left, y}, room, open ? mostLines : closedLines);
     y += gap;
     painter->setPen(ink.quiet);
     painter->setFont(small);

@@ -1,13 +1,14 @@
 #include "findings/panel.h"
 
-#include <QFrame>
 #include <QHBoxLayout>
 #include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "controls/expander.h"
 #include "controls/glyphs.h"
+#include "controls/separator.h"
 #include "document/wording.h"
 #include "findings/caution.h"
 #include "findings/silencing.h"
@@ -33,14 +34,6 @@ QString counted(const Model& model, checks::Severity severity) {
     return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? one : one + 's');
 }
 
-QFrame* hairline(QWidget* parent) {
-    auto* line = new QFrame(parent);
-    line->setFixedHeight(1);
-    line->setAutoFillBackground(true);
-    line->setBackgroundRole(QPalette::Midlight);
-    return line;
-}
-
 }  // namespace
 
 Panel::Panel(Session& session, QWidget* parent)
@@ -49,6 +42,7 @@ Panel::Panel(Session& session, QWidget* parent)
       document_(session.document),
       model_(new Model(session.checks, this)),
       head_(new QToolButton(this)),
+      bar_(new QWidget(this)),
       counts_(new QLabel(this)),
       body_(new QWidget(this)),
       filter_(new controls::Segments(body_)),
@@ -61,10 +55,10 @@ Panel::Panel(Session& session, QWidget* parent)
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
-    box->addWidget(hairline(this));
-    auto* bar = new QWidget(this);
-    bar->setFixedHeight(drawerHeadHeight);
-    auto* head = new QHBoxLayout(bar);
+    box->addWidget(controls::separator(this));
+    bar_->setFixedHeight(drawerHeadHeight);
+    bar_->installEventFilter(this);
+    auto* head = new QHBoxLayout(bar_);
     head->setContentsMargins(8, 0, 24, 0);
     head_->setText("Findings");
     controls::markAsExpander(*head_);
@@ -80,7 +74,7 @@ Panel::Panel(Session& session, QWidget* parent)
     head->addWidget(head_);
     head->addStretch(1);
     head->addWidget(counts_);
-    box->addWidget(bar);
+    box->addWidget(bar_);
     buildBody();
     box->addWidget(body_, 1);
     connect(head_, &QToolButton::clicked, this, [this] { setOpen(!isOpen()); });
@@ -93,6 +87,13 @@ Panel::Panel(Session& session, QWidget* parent)
     setOpen(false);
 }
 
+// The whole head opens and closes the drawer.
+bool Panel::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != bar_ || event->type() != QEvent::MouseButtonRelease) return false;
+    head_->click();
+    return true;
+}
+
 void Panel::buildBody() {
     auto* box = new QVBoxLayout(body_);
     box->setContentsMargins(0, 0, 0, 0);
@@ -103,7 +104,7 @@ void Panel::buildBody() {
     filter->setContentsMargins(24, 0, 24, 8);
     filter->addWidget(filter_);
     box->addLayout(filter);
-    box->addWidget(hairline(body_));
+    box->addWidget(controls::separator(body_));
 
     list_->setModel(model_);
     list_->setItemDelegate(delegate_);
@@ -126,7 +127,7 @@ void Panel::buildBody() {
     stack_->addWidget(list_);
     stack_->addWidget(empty_);
     box->addWidget(stack_, 1);
-    box->addWidget(hairline(body_));
+    box->addWidget(controls::separator(body_));
     box->addWidget(new Caution(body_));
 
     connect(filter_, &controls::Segments::chosen, this, [this](int index) {
@@ -176,6 +177,7 @@ std::string Panel::currentCheck() const {
 
 void Panel::showDetails(int row) {
     const int before = delegate_->open();
+    if (row >= 0) lastRow_ = row;
     if (row == before) return;
     delegate_->setOpen(row);
     remedies_->follow();
@@ -230,6 +232,9 @@ void Panel::onFindings() {
         empty_->setText("No findings at any width " + range + "." + silencedTitle());
     stack_->setCurrentWidget(none ? static_cast<QWidget*>(empty_) : list_);
     onChosen();
+    // When the current finding has gone, the keyboard goes on from its neighbour.
+    if (!none && list_->hasFocus() && !list_->currentIndex().isValid())
+        list_->setCurrentIndex(model_->index(std::min(lastRow_, model_->rowCount() - 1)));
 }
 
 QString Panel::silencedTitle() const {

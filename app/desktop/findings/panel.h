@@ -35,6 +35,9 @@ public:
 Q_SIGNALS:
     void opened(bool open);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void onFindings();
     void onChosen();
@@ -49,6 +52,7 @@ private:
     Document& document_;
     Model* model_;
     QToolButton* head_;
+    QWidget* bar_;  ///< the head
     QLabel* counts_;
     QWidget* body_;
     controls::Segments* filter_;
@@ -57,6 +61,7 @@ private:
     RowRemedies* remedies_;
     QLabel* empty_;
     QStackedWidget* stack_;
+    int lastRow_ = 0;  ///< of the finding that was current last
     /// The check and the place of the finding for which the drawer was opened last.
     std::pair<std::string, std::optional<project::PartRef>> openedFor_;
     QMenu* menu_;  ///< context menu of the list

@@ -1,5 +1,6 @@
 #include "findings/remedy_button.h"
 
+#include <QKeyEvent>
 #include <QStyleOptionButton>
 #include <QStylePainter>
 
@@ -51,6 +52,14 @@ QSize RemedyButton::sizeHint() const {
 
 QSize RemedyButton::minimumSizeHint() const {
     return {leastWidth, heightForWidth(std::max(leastWidth, width()))};
+}
+
+// As in dialogs. Otherwise Enter would reach the list of findings, which opens the finding again.
+void RemedyButton::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        click();
+    else
+        QPushButton::keyPressEvent(event);
 }
 
 void RemedyButton::paintEvent(QPaintEvent*) {

@@ -105,8 +105,9 @@ void RowRemedies::apply(int index) {
     const remedy::Remedy remedy = search_.answer()->at(static_cast<std::size_t>(index));
     // The button goes with its finding.
     list_.setFocus();
-    session_.scope.edit(QString::fromStdString(remedy.label),
-                        [&](project::Project& project) { project = remedy.project; });
+    const QString label = QString::fromStdString(remedy.label);
+    if (session_.scope.edit(label, [&](project::Project& project) { project = remedy.project; }))
+        Q_EMIT applied(label);
 }
 
 }  // namespace tenter::desktop::findings

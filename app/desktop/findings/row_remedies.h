@@ -26,6 +26,9 @@ public:
     /// The box in the open row; null if there is none.
     [[nodiscard]] RemedyBox* box() const { return box_; }
 
+Q_SIGNALS:
+    void applied(const QString& label);  ///< a remedy has changed the project
+
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 

@@ -10,6 +10,10 @@ QString severityTitle(checks::Severity severity) {
     return QString::fromStdString(checks::capitalised(std::string(word)));
 }
 
+QString whatTitle(const checks::Finding& finding) {
+    return QString::fromStdString(checks::textOf({finding.statement.what, {}, {}}, finding.profiles));
+}
+
 QString percentTitle(double share) {
     // A small share must not be shown as 0 %.
     return share > 0 && share < 0.01 ? "under " + percent(0.01) : percent(share);

@@ -8,6 +8,8 @@
 namespace tenter::desktop::findings {
 
 /// `Error`, `Warning`, `Note`.
+/// What is wrong and where: the first sentence of what the finding says.
+QString whatTitle(const checks::Finding& finding);
 QString severityTitle(checks::Severity severity);
 /// A share (0 to 1) as a percentage: `15 %`, `under 1 %`.
 QString percentTitle(double share);

@@ -174,6 +174,7 @@ QWidget* NewRowDialog::buildPreview() {
     image_->setAccessibleName("Preview of the row");
     image_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     image_->setMinimumSize(240, 160);
+    image_->installEventFilter(this);
     notes_ = new QLabel(side);
     notes_->setWordWrap(true);
     notes_->setTextFormat(Qt::PlainText);
@@ -210,6 +211,12 @@ QLayout* NewRowDialog::buildFoot() {
         connect(new QShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(key)), this),
                 &QShortcut::activated, this, &NewRowDialog::create);
     return foot;
+}
+
+// The preview fills its frame, whose height changes with the notes below it.
+bool NewRowDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == image_ && event->type() == QEvent::Resize) refresh();
+    return QDialog::eventFilter(watched, event);
 }
 
 QString NewRowDialog::lookName() const {

@@ -64,12 +64,16 @@ bool isChanged(const solve::EndSize& end) {
 
 AnswerModel::AnswerModel(QObject* parent) : QAbstractTableModel(parent) {}
 
-void AnswerModel::setTable(const project::Project& project, const solve::AnswerTable& table) {
+void AnswerModel::setTable(const project::Project& project, const solve::AnswerTable& table,
+                           std::size_t first) {
     beginResetModel();
     rows_.clear();
     conflicts_ = table.conflict.has_value();
     QString title;
-    for (const solve::SizeRow& sizes : table.rows) {
+    std::vector<solve::SizeRow> ordered = table.rows;
+    std::ranges::stable_partition(ordered,
+                                  [&](const solve::SizeRow& sizes) { return sizes.variant == first; });
+    for (const solve::SizeRow& sizes : ordered) {
         QString own = roleTitle(sizes.role);
         if (table.variants.size() > 1) own += ", " + variantTitle(project.row().variants[sizes.variant]);
         if (own != title) rows_.push_back(Row{RowKind::Title, own, {}, {}, {}, {}, {}, {}});

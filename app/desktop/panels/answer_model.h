@@ -23,7 +23,8 @@ public:
 
     explicit AnswerModel(QObject* parent = nullptr);
     /// Shows `table`, the answer for `project`: its sizes and limits, or the places of its conflict.
-    void setTable(const project::Project& project, const solve::AnswerTable& table);
+    /// The rows of the variant with the index `first` come first.
+    void setTable(const project::Project& project, const solve::AnswerTable& table, std::size_t first);
     /// Adds the findings that come and go with the sizes, each below the role and band that has its worst
     /// place. `project` is the one that `setTable` was called with.
     void setEffects(const project::Project& project, const remedy::Effects& effects);

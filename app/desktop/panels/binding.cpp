@@ -1,6 +1,5 @@
 #include "panels/binding.h"
 
-#include <QEvent>
 #include <utility>
 
 #include "document/wording.h"
@@ -37,7 +36,6 @@ Binding::Binding(Context& context, controls::Editor& editor, std::string subject
     connect(&editor_, &controls::Editor::rejected, this,
             [this](const QString& why) { context_.showError(name(), why); });
     editor_.setName(name());
-    if (QWidget* field = editor_.focusProxy()) field->installEventFilter(this);
 }
 
 std::string Binding::path() const {
@@ -79,42 +77,30 @@ void Binding::reset() {
     refresh();
 }
 
-void Binding::editOverridingLayer() {
-    if (held_.overriddenBy) context_.session.scope.setLayer(*held_.overriddenBy);
-}
-
-void Binding::removeOverrides() {
+void Binding::useInWholeScope() {
     const bool allVariants = isForAllVariants();
     const std::size_t current = context_.session.view.variant();
     const QString lower = name().isEmpty() ? name() : name()[0].toLower() + name().mid(1);
     project::Problems problems;
-    const auto remove = [&](project::Settings& settings) {
-        project::setSetting(settings, path(), {}, problems);
+    const auto put = [&](project::Settings& settings, const project::Json& value) {
+        project::setSetting(settings, path(), value, problems);
     };
+    const project::Json value = held_.from ? held_.value : project::Json();
     context_.edit("Use " + lower + " in all bands", [&](project::Project& project) {
         auto& variants = project.row().variants;
         for (std::size_t i = 0; i < variants.size(); ++i) {
             if (!allVariants && i != current) continue;
-            if (allVariants) remove(variants[i].set);
+            if (allVariants) put(variants[i].set, {});
             for (project::Band& band : variants[i].bands)
-                remove(band.set);
+                put(band.set, {});
         }
+        put(allVariants ? project.row().style : variants[current].set, value);
     });
     refresh();
 }
 
 QString Binding::description() const {
-    QString text = name() + ": " + originTitle(context_.session, held_) + '.';
-    if (held_.overriddenBy)
-        text += QString(" Overridden at this width by %1: %2.")
-                    .arg(scopeTitle(context_.session.layouts, *held_.overriddenBy),
-                         editor_.textOf(held_.overridingValue));
-    return text;
-}
-
-bool Binding::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::FocusIn) context_.showMessage(description());
-    return QObject::eventFilter(watched, event);
+    return name() + ": " + originTitle(context_.session, held_) + '.';
 }
 
 }  // namespace tenter::desktop::panels

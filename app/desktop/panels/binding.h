@@ -28,23 +28,18 @@ public:
     [[nodiscard]] std::optional<double> pixels() const;
     /// Removes the value from the layer being edited.
     void reset();
-    /// Makes the layer that overrides the value the edit scope.
-    void editOverridingLayer();
-    /// Removes the values of this setting from all layers that override the layer being edited, at every
-    /// width.
-    void removeOverrides();
+    /// Sets the value for the whole edit scope: in its layer, and removes the values of variants and bands
+    /// that would override it.
+    void useInWholeScope();
     /// True if edits apply to all variants.
     [[nodiscard]] bool isForAllVariants() const {
         return context_.session.scope.layer() == project::CascadeLayer::Style;
     }
-    /// Where the value comes from and what overrides it, in one or two sentences.
+    /// Where the value comes from, as a sentence.
     [[nodiscard]] QString description() const;
 
 Q_SIGNALS:
     void refreshed();
-
-protected:
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void put(const project::Json& value);

@@ -62,6 +62,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
       ratio_(nullptr),
       own_(nullptr),
       upload_(new UploadLine),
+      summary_(new QLabel),
       uploads_(new UploadTable),
       job_(new UploadJob(context.session, this)) {
     section({});
@@ -101,6 +102,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     auto* table = new QWidget;
     auto* tableBox = new QVBoxLayout(table);
     tableBox->setContentsMargins(12, 0, 24, 0);
+    tableBox->addWidget(summary_);
     tableBox->addWidget(uploads_);
     addWidget(table);
     addFindable("Files to upload", uploads_, {}, "size of pictures, pixels, resolution, too small");
@@ -131,7 +133,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
             "focus");
     });
     connect(uploads_, &UploadTable::placeChosen, this,
-            [this](const project::PartRef& part) { session().selection.select(Place::of(part)); });
+            [this](const project::PartRef& part) { session().selection.select(Place::of(part), true); });
     connect(job_, &UploadJob::finished, this, &PicturesPanel::showUploads);
     connect(focus_, &FocusPicker::released, this, [this] { document().endGesture(); });
 }
@@ -198,6 +200,11 @@ void PicturesPanel::refresh() {
 void PicturesPanel::showUploads() {
     upload_->showUpload(job_->project(), job_->find(place()));
     uploads_->showUploads(job_->project(), job_->uploads(), place());
+    const auto small = std::ranges::count_if(job_->uploads(), &pictures::PictureUpload::isTooSmall);
+    const auto all = job_->uploads().size();
+    summary_->setVisible(all > 0);
+    summary_->setText(small == 0 ? QString("No picture is too small.")
+                                 : QString("%1 of %2 pictures are too small.").arg(small).arg(all));
 }
 
 void PicturesPanel::refreshPixels() {

@@ -43,6 +43,7 @@ private:
     controls::TextEditor* ratio_;
     QWidget* own_;
     UploadLine* upload_;
+    QLabel* summary_;  ///< how many are too small
     UploadTable* uploads_;
     UploadJob* job_;
 };

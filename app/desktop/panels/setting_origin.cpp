@@ -1,5 +1,6 @@
 #include "panels/setting_origin.h"
 
+#include <algorithm>
 #include <array>
 
 #include "document/wording.h"
@@ -28,34 +29,45 @@ project::Json defaultAt(const std::string& path) {
     return project::settingAt(settings, path);
 }
 
+bool differsElsewhere(const Session& session, const std::string& path, const project::Json& value) {
+    const auto differs = [&](const project::Settings& settings) {
+        const project::Json own = project::settingAt(settings, path);
+        return !own.is_null() && own != value;
+    };
+    const CascadeLayer scope = session.scope.layer();
+    const auto& variants = session.shown.project().row().variants;
+    for (std::size_t i = 0; i < variants.size(); ++i) {
+        if (scope == CascadeLayer::Band || (scope == CascadeLayer::Variant && i != session.view.variant()))
+            continue;
+        if (scope == CascadeLayer::Style && differs(variants[i].set)) return true;
+        if (std::ranges::any_of(variants[i].bands, differs, &project::Band::set)) return true;
+    }
+    return false;
+}
+
 }  // namespace
 
 SettingValue settingValue(const Session& session, const std::string& path) {
     constexpr std::array nearestFirst{CascadeLayer::Band, CascadeLayer::Variant, CascadeLayer::Style};
+    const CascadeLayer edited = session.scope.layerOf(path);
     SettingValue result;
-    bool reached = false;
     for (const CascadeLayer layer : nearestFirst) {
-        reached = reached || layer == session.scope.layer();
+        if (layer > edited) continue;
         project::Json value = project::settingAt(layerOf(session, layer), path);
         if (value.is_null()) continue;
-        if (!reached) {
-            if (result.overriddenBy) continue;
-            result.overriddenBy = layer;
-            result.overridingValue = std::move(value);
-            continue;
-        }
         result.value = std::move(value);
         result.from = layer;
-        result.setHere = layer == session.scope.layer();
+        result.setHere = layer == edited;
         break;
     }
     if (!result.from) result.value = defaultAt(path);
-    if (result.overriddenBy && result.overridingValue == result.value) result.overriddenBy.reset();
+    result.isNearer = edited > session.scope.layer();
+    result.differsElsewhere = differsElsewhere(session, path, result.value);
     return result;
 }
 
 QString originTitle(const Session& session, const SettingValue& setting) {
-    if (setting.setHere) return "set here, for " + scopeTitle(session.layouts, session.scope.layer());
+    if (setting.setHere) return "set for " + scopeTitle(session.layouts, *setting.from);
     if (setting.from) return "inherited from " + scopeTitle(session.layouts, *setting.from);
     return QStringLiteral("default value");
 }

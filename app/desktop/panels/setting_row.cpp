@@ -3,7 +3,6 @@
 #include <QGridLayout>
 
 #include "controls/choice_editors.h"
-#include "controls/glyphs.h"
 #include "controls/number_editors.h"
 #include "controls/scrub.h"
 #include "document/wording.h"
@@ -27,7 +26,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
       title_(new QLabel(title, this)),
       pixels_(new QLabel(this)),
       reset_(resetButton(this)),
-      overridden_(new QToolButton(this)),
+      reach_(new QLabel(this)),
       everywhere_(new QToolButton(this)) {
     title_->setBuddy(editor);
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
@@ -36,14 +35,9 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     pixels_->setFixedWidth(pixelsWidth);
     pixels_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     pixels_->setForegroundRole(QPalette::PlaceholderText);
-    overridden_->setAutoRaise(true);
-    overridden_->setIcon(controls::glyph(controls::Glyph::Reach));
-    overridden_->setText("Overridden in this band");
-    overridden_->setIconSize({12, 12});
-    overridden_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    overridden_->setForegroundRole(QPalette::PlaceholderText);
-    overridden_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-    overridden_->hide();
+    reach_->setWordWrap(true);
+    reach_->setForegroundRole(QPalette::PlaceholderText);
+    reach_->hide();
     everywhere_->setAutoRaise(true);
     everywhere_->setForegroundRole(QPalette::PlaceholderText);
     everywhere_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
@@ -65,25 +59,24 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
         grid->addWidget(editor_, 0, 1, 1, isLength ? 1 : 2);
     if (isLength) grid->addWidget(pixels_, 0, 2);
     grid->addWidget(reset_, 0, 3);
-    grid->addWidget(overridden_, 2, 0, 1, 4, Qt::AlignLeft);
+    grid->addWidget(reach_, 2, 0, 1, 4);
     grid->addWidget(everywhere_, 3, 0, 1, 4, Qt::AlignLeft);
     // The buttons follow the field. The editor is older than the row, so it would come last. The list of a
     // combo box is a window of its own.
     QWidget* last = editor_;
     for (QWidget* field : editor_->findChildren<QWidget*>())
         if ((field->focusPolicy() & Qt::TabFocus) != 0 && field->window() == window()) last = field;
-    for (QWidget* button : {reset_, overridden_, everywhere_}) {
+    for (QWidget* button : {reset_, everywhere_}) {
         QWidget::setTabOrder(last, button);
         last = button;
     }
     nameButtons();
     connect(binding_, &Binding::refreshed, this, &SettingRow::showOrigin);
     connect(reset_, &QToolButton::clicked, binding_, &Binding::reset);
-    connect(overridden_, &QToolButton::clicked, binding_, &Binding::editOverridingLayer);
     connect(everywhere_, &QToolButton::clicked, binding_, [this] {
-        // The button goes with what it removes.
+        // The button goes with what it changes.
         editor_->setFocus();
-        binding_->removeOverrides();
+        binding_->useInWholeScope();
     });
 }
 
@@ -101,7 +94,6 @@ void SettingRow::refreshPixels() {
 
 void SettingRow::nameButtons() {
     reset_->setAccessibleName("Reset " + binding_->name());
-    overridden_->setAccessibleName(overridden_->text() + ": " + binding_->name());
     everywhere_->setText(binding_->isForAllVariants() ? "Use in all variants and bands" : "Use in all bands");
     everywhere_->setAccessibleName(everywhere_->text() + ": " + binding_->name());
 }
@@ -110,17 +102,17 @@ void SettingRow::showOrigin() {
     const SettingValue& held = binding_->held();
     reset_->setVisible(held.setHere);
     editor_->setResettable(held.setHere);
-    overridden_->setVisible(held.overriddenBy.has_value());
-    everywhere_->setVisible(held.overriddenBy.has_value());
-    if (held.overriddenBy) {
-        overridden_->setText(*held.overriddenBy == project::CascadeLayer::Band
-                                 ? "Overridden in this band"
-                                 : "Overridden in this variant");
-        overridden_->setToolTip(binding_->description() + " Click to edit that value.");
-        overridden_->setAccessibleDescription(binding_->description());
+    const bool isPart = held.isNearer || held.differsElsewhere;
+    reach_->setVisible(isPart);
+    everywhere_->setVisible(isPart);
+    if (isPart) {
+        const bool isBand = held.from == project::CascadeLayer::Band;
         const bool all = binding_->isForAllVariants();
+        reach_->setText(held.isNearer ? (isBand ? "Set for this band only." : "Set for this variant only.")
+                        : all         ? "Some variants or bands have another value."
+                                      : "Some bands have another value.");
         everywhere_->setToolTip(toolTipText(
-            QString("Remove the values of %1 that override this one. You can undo it.")
+            QString("Remove the other values of this setting from %1. You can undo it.")
                 .arg(all ? QString("variants and bands") : QString("the bands of this variant"))));
     }
     QString tip = binding_->description();

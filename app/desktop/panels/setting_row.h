@@ -39,8 +39,8 @@ private:
     QLabel* title_;
     QLabel* pixels_;
     QToolButton* reset_;
-    QToolButton* overridden_;  ///< shown if a nearer layer overrides the value; edits that layer
-    QToolButton* everywhere_;  ///< shown with `overridden_`; removes what overrides the value
+    QLabel* reach_;            ///< shown if the value is not that of the whole edit scope
+    QToolButton* everywhere_;  ///< shown with `reach_`; uses the value in the whole edit scope
 };
 
 }  // namespace tenter::desktop::panels

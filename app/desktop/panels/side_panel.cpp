@@ -6,6 +6,8 @@
 #include <algorithm>
 
 #include "controls/glossary.h"
+#include "controls/segments.h"
+#include "controls/separator.h"
 #include "document/wording.h"
 #include "panels/colour_panel.h"
 #include "panels/into_view.h"
@@ -37,13 +39,15 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
       target_(session.document, session.selection),
-      context_{session, target_, [this](const QString& text) { showMessage(text); }},
+      context_{session, target_, [this](const QString& text) { showMessage(text); },
+               [this](QWidget* widget) { pinned_->addWidget(widget); }},
       tabs_(new Tabs(this)),
       header_(new QWidget(this)),
       subject_(new controls::CalmCombo(header_)),
       scope_(new controls::Segments(header_)),
       scopeNote_(quietLabel(header_)),
       stack_(new QStackedWidget(this)),
+      pinned_(new QVBoxLayout),
       foot_(quietLabel(this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
@@ -51,14 +55,14 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     box->addWidget(tabs_);
     box->addWidget(header_);
     box->addWidget(stack_, 1);
+    box->addLayout(pinned_);
     box->addWidget(foot_);
-    foot_->setFrameShape(QFrame::StyledPanel);
-    foot_->setContentsMargins(24, 4, 12, 4);
+    foot_->setContentsMargins(24, 8, 24, 8);
     foot_->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     foot_->hide();
 
     auto* head = new QVBoxLayout(header_);
-    head->setContentsMargins(24, 12, 24, 4);
+    head->setContentsMargins(24, 12, 24, 8);
     head->setSpacing(8);
     subject_->setAccessibleName("Part or role to edit");
     scope_->setFilling(true);
@@ -66,6 +70,7 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     head->addWidget(subject_);
     head->addWidget(scope_);
     head->addWidget(scopeNote_);
+    box->insertWidget(2, controls::separator(this));
 
     auto* row = new RowPanel(context_);
     connect(row, &RowPanel::copied, this, &SidePanel::copied);
@@ -156,6 +161,12 @@ const SidePanel::Page& SidePanel::currentPage() const {
 void SidePanel::openPanel(PanelKind kind) {
     const auto page = std::ranges::find(pages_, kind, &Page::kind);
     tabs_->setCurrentIndex(static_cast<int>(page - pages_.begin()));
+}
+
+void SidePanel::goToPanel(PanelKind kind) {
+    openPanel(kind);
+    currentPage().area->verticalScrollBar()->setValue(0);
+    tabs_->setFocus(Qt::ShortcutFocusReason);
 }
 
 void SidePanel::goToVariantName() {

@@ -31,6 +31,8 @@ public:
     /// Opens the panel of `place` and gives its field the focus.
     void go(const Place& place);
     void openPanel(PanelKind kind);
+    /// Opens a panel at its top, with the keyboard on its tab.
+    void goToPanel(PanelKind kind);
     /// Gives the focus to the name of the current variant, selected.
     void goToVariantName();
     /// Opens the Text panel and clicks its button Solve sizes.
@@ -77,6 +79,7 @@ private:
     controls::Segments* scope_;
     QLabel* scopeNote_;
     QStackedWidget* stack_;
+    QVBoxLayout* pinned_;  ///< below the panels
     QLabel* foot_;
     QPointer<QWidget> messageFor_;  ///< had the focus when the message in the foot was shown
     std::vector<Page> pages_;       ///< in the order of the tabs

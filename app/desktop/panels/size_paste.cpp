@@ -24,10 +24,10 @@ project::Json rampJson(const units::Ramp& ramp) {
 
 }  // namespace
 
-ScopeWidths scopeWidths(const Session& session, project::Follow follow) {
+ScopeWidths scopeWidths(const Session& session, const std::string& role, project::Follow follow) {
     const project::Project& project = session.shown.project();
     ScopeWidths widths{project.leastWidth, project.mostWidth};
-    if (session.scope.layer() == project::CascadeLayer::Band) {
+    if (session.scope.layerOf("text/" + role + "/size") == project::CascadeLayer::Band) {
         const project::Variant& variant = project.row().variants[session.view.variant()];
         const std::size_t band = session.layouts.band();
         if (band > 0) widths.from = std::max(widths.from, variant.bands[band - 1].upTo.value_or(widths.from));
@@ -111,7 +111,7 @@ bool SizePaste::eventFilter(QObject* watched, QEvent* event) {
 }
 
 intake::SizeContext SizePaste::contextOf(project::Follow follow) const {
-    const ScopeWidths widths = scopeWidths(context_.session, follow);
+    const ScopeWidths widths = scopeWidths(context_.session, context_.session.selection.role(), follow);
     intake::SizeContext context;
     context.least = widths.from;
     context.most = widths.to;

@@ -41,12 +41,12 @@ private:
     std::optional<intake::SizeReading> reading_;
 };
 
-/// The widths of the current band if that is the edit scope, else all widths of the project, CSS px. For
-/// sizes that grow with the card: the widths of its content there.
+/// The widths of the current band if an edit of the size of `role` changes that band only, else all widths of
+/// the project, CSS px. For sizes that grow with the card: the widths of its content there.
 struct ScopeWidths {
     double from = 320;
     double to = 1920;
 };
-ScopeWidths scopeWidths(const Session& session, project::Follow follow);
+ScopeWidths scopeWidths(const Session& session, const std::string& role, project::Follow follow);
 
 }  // namespace tenter::desktop::panels

@@ -55,7 +55,7 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
       solve_(new QPushButton("Solve sizes", this)),
       progress_(new QWidget(this)),
       stop_(new QPushButton("Stop", progress_)),
-      foot_(new QWidget(this)),
+      foot_(new QWidget),
       apply_(new QPushButton("Apply sizes", foot_)),
       discard_(new QPushButton("Close", foot_)),
       preview_(new QCheckBox("Preview (F4)", foot_)),
@@ -82,7 +82,7 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     progress_->hide();
     above->addWidget(progress_);
     auto* footBox = new QVBoxLayout(foot_);
-    footBox->setContentsMargins(0, 0, 0, 0);
+    footBox->setContentsMargins(24, 8, 24, 8);
     footBox->setSpacing(4);
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
@@ -92,7 +92,9 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     footBox->addLayout(row);
     footBox->addWidget(preview_);
     preview_->setToolTip("Show the row with the solved sizes; off: with the current sizes");
-    above->addWidget(foot_);
+    // The answer can be longer than the panel is high.
+    context_.pin(foot_);
+    foot_->installEventFilter(this);
     above->addWidget(summary_);
     above->addWidget(findings_);
     box->addLayout(above);
@@ -132,11 +134,6 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     connect(view_, &AnswerView::placeChosen, this, [this](const PlotMark& place) {
         goTo(place, context_.session.view, context_.session.selection);
     });
-    setTabOrder(solve_, stop_);
-    setTabOrder(stop_, apply_);
-    setTabOrder(apply_, discard_);
-    setTabOrder(discard_, preview_);
-    setTabOrder(preview_, view_);
     context_.session.shown.setProposer([this]() -> ShownProject::Proposal {
         if (!task_) return nullptr;
         task_ = currentTask();
@@ -168,9 +165,19 @@ void SolveBox::solve() {
     Task task = currentTask();
     if (task_ == task) return;
     task_ = std::move(task);
+    orderTabs();
     context_.session.shown.propose(preview(clickWait));
     showAnswer();
     bringIntoView(this, solve_);
+}
+
+// The buttons below the panel follow the one above. When the box is built, they are not in one window yet.
+void SolveBox::orderTabs() {
+    setTabOrder(solve_, stop_);
+    setTabOrder(stop_, apply_);
+    setTabOrder(apply_, discard_);
+    setTabOrder(discard_, preview_);
+    setTabOrder(preview_, view_);
 }
 
 void SolveBox::onProposal() {
@@ -242,7 +249,7 @@ void SolveBox::showProgress(bool running) {
 }
 
 void SolveBox::showTable(const solve::AnswerTable& table) {
-    model_->setTable(task_->project, table);
+    model_->setTable(task_->project, table, context_.session.view.variant());
     clearResolutions();
     QString advice = asText(table.notes);
     if (table.conflict) {
@@ -273,7 +280,8 @@ void SolveBox::compareFindings() {
         [this](const remedy::Effects& effects) {
             if (!task_) return;
             model_->setEffects(task_->project, effects);
-            findings_->setText("Findings: " + QString::fromStdString(remedy::summaryOf(effects)));
+            findings_->setText("Findings: " +
+                               QString::fromStdString(remedy::summaryOf(task_->project, effects)));
         });
 }
 
@@ -336,11 +344,22 @@ void SolveBox::close() {
     context_.session.plot.setMarks({});
 }
 
+// The buttons below the panel are no children of the box.
+bool SolveBox::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == foot_ && event->type() == QEvent::KeyPress) {
+        event->ignore();
+        keyPressEvent(static_cast<QKeyEvent*>(event));
+        return event->isAccepted();
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
 void SolveBox::keyPressEvent(QKeyEvent* event) {
     if (event->key() != Qt::Key_Escape || !task_) {
         QWidget::keyPressEvent(event);
         return;
     }
+    event->accept();
     goBack();
     discard();
 }

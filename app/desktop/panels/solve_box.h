@@ -27,6 +27,7 @@ public:
     [[nodiscard]] QPushButton* button() const { return solve_; }
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
@@ -56,6 +57,7 @@ private:
     void apply();
     void discard();
     /// Gives the focus to the button Solve sizes, in sight.
+    void orderTabs();
     void goBack();
     void close();
     void clearResolutions();

@@ -41,6 +41,8 @@ struct Context {
     Target& target;
     /// Shows a line in the foot of the side panel until the next edit, or until the field loses the focus.
     std::function<void(const QString&)> showMessage;
+    /// Puts a widget below the panels, where it does not scroll away; it is shown when it is not hidden.
+    std::function<void(QWidget*)> pin;
     /// Edits the document (Document::edit). If the edit is refused, shows why: there, behind `control`, the
     /// name of the field or button, if it has one. True if it is not refused.
     bool edit(const QString& name, const std::function<void(project::Project&)>& change,

@@ -89,7 +89,8 @@ void TextPanel::refresh() {
     const SettingValue follow = settingValue(session(), "text/" + role + "/follow");
     const bool card = follow.value == "card";
     size_->setWidthTitle(card ? "Width of the card’s content" : "Viewport width");
-    const ScopeWidths ends = scopeWidths(session(), card ? project::Follow::Card : project::Follow::Viewport);
+    const ScopeWidths ends =
+        scopeWidths(session(), role, card ? project::Follow::Card : project::Follow::Viewport);
     size_->setEnds(ends.from, ends.to);
     if (role != pasteFor_ && !paste_->isHidden()) paste_->cancel();
     paste_->refresh();

@@ -12,8 +12,8 @@ namespace tenter::desktop::panels {
 
 namespace {
 
-constexpr int mostRows = 8;  // of the table, without scrolling
-constexpr int lineHeight = 26;
+constexpr int mostRows = 24;  // of the table, without scrolling
+constexpr int lineHeight = 40;
 constexpr int cellMargin = 4;
 constexpr int firstWait = 150;  // ms, with fonts to load
 constexpr int laterWait = 20;   // ms
@@ -89,8 +89,11 @@ void UploadLine::showUpload(const project::Project& project, const pictures::Pic
     setVisible(upload != nullptr && upload->size.width > 0);
     if (upload == nullptr || upload->size.width <= 0) return;
     size_->setText("Upload " + sizeText(upload->size));
-    why_->setText(QString::fromStdString(pictures::largestSlotSentence(project, *upload)) + " The file has " +
-                  figure(upload->pixelRatio) + " image pixels per CSS px there, for high-density screens.");
+    QStringList why{QString::fromStdString(pictures::largestSlotSentence(project, *upload)),
+                    "High-density screens need " + figure(upload->pixelRatio) + " image pixels per CSS px."};
+    if (const std::string others = pictures::otherSlotsSentence(*upload); !others.empty())
+        why << QString::fromStdString(others);
+    why_->setText(why.join(' '));
     const bool known = upload->file.width > 0;
     verdict_->setVisible(known);
     if (!known) return;
@@ -104,8 +107,8 @@ void UploadLine::showUpload(const project::Project& project, const pictures::Pic
 
 UploadTable::UploadTable(QWidget* parent) : QTreeWidget(parent) {
     setHeader(new PlainHeader(cellMargin, this));
-    setColumnCount(3);
-    setHeaderLabels({"Picture", "Now, px", "Upload, px"});
+    setColumnCount(2);
+    setHeaderLabels({"Picture and its size", "Upload, px"});
     setAccessibleName("Files to upload");
     setRootIsDecorated(false);
     setItemsExpandable(false);
@@ -115,20 +118,24 @@ UploadTable::UploadTable(QWidget* parent) : QTreeWidget(parent) {
     setTextElideMode(Qt::ElideMiddle);
     header()->setStretchLastSection(false);
     header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    for (const int column : {1, 2})
-        header()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+    header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     const auto choose = [this](QTreeWidgetItem* item) {
         const int row = indexOfTopLevelItem(item);
         if (row >= 0) Q_EMIT placeChosen(uploads_[static_cast<std::size_t>(row)].place);
     };
     connect(this, &QTreeWidget::itemClicked, this, choose);
     connect(this, &QTreeWidget::itemActivated, this, choose);
+    // The arrow keys show each picture in the row.
+    connect(this, &QTreeWidget::currentItemChanged, this, [this, choose](QTreeWidgetItem* item) {
+        if (hasFocus() && !isFilling_) choose(item);
+    });
 }
 
 void UploadTable::showUploads(const project::Project& project,
                               const std::vector<pictures::PictureUpload>& uploads,
                               const std::optional<project::PartRef>& current) {
     uploads_ = uploads;
+    isFilling_ = true;
     const auto count = static_cast<int>(uploads.size());
     while (topLevelItemCount() > count)
         delete takeTopLevelItem(count);
@@ -140,21 +147,17 @@ void UploadTable::showUploads(const project::Project& project,
         const QString name =
             picture == nullptr ? QString() : QFileInfo(QString::fromStdString(picture->file)).fileName();
         QTreeWidgetItem* item = topLevelItem(i);
-        item->setText(0, QString("%1. %2").arg(one.place.card + 1).arg(name));
-        item->setText(1, bareSize(one.file));
-        for (const int column : {1, 2})
-            item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
-        item->setText(2, one.size.width > 0 ? bareSize(one.size) : QString("no slot"));
-        const QString verdict = one.isTooSmall ? "too small: " : "";
-        item->setData(0, Qt::AccessibleTextRole,
-                      QString("Card %1, %2, %3now %4, upload %5")
-                          .arg(one.place.card + 1)
-                          .arg(name, verdict, item->text(1), item->text(2)));
-        item->setToolTip(1, one.isTooSmall ? "Too small for its largest slot" : QString());
-        item->setForeground(1, one.isTooSmall ? QBrush(controls::caution(palette()))
-                                              : QBrush(palette().color(QPalette::Text)));
+        const QString now = bareSize(one.file) + (one.isTooSmall ? ", too small" : "");
+        item->setText(0, QString("%1. %2\n%3").arg(one.place.card + 1).arg(name, now));
+        item->setText(1, one.size.width > 0 ? bareSize(one.size) : QString("no slot"));
+        item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
+        item->setData(
+            0, Qt::AccessibleTextRole,
+            QString("Card %1, %2, %3, upload %4").arg(one.place.card + 1).arg(name, now, item->text(1)));
+        item->setToolTip(0, name);
         if (current && one.place == *current) setCurrentItem(item);
     }
+    isFilling_ = false;
     setVisible(count > 0);
     setFixedHeight(header()->sizeHint().height() + std::min(count, mostRows) * lineHeight + 2 * frameWidth());
 }

@@ -70,6 +70,7 @@ Q_SIGNALS:
 
 private:
     std::vector<pictures::PictureUpload> uploads_;
+    bool isFilling_ = false;  ///< the current line changes because the table is filled
 };
 
 }  // namespace tenter::desktop::panels

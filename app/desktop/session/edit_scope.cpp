@@ -1,6 +1,7 @@
 #include "session/edit_scope.h"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <utility>
 
 namespace tenter::desktop {
@@ -28,10 +29,21 @@ void EditScope::announce() {
     if (std::exchange(announced_, layer()) != layer()) Q_EMIT changed();
 }
 
-project::Settings& EditScope::settingsOf(project::Project& project) const {
+std::pair<std::size_t, std::size_t> EditScope::variantAndBand(const project::Project& project) const {
     const std::size_t variant = std::min(view_.variant(), project.row().variants.size() - 1);
-    return project::settingsOf(project, layer(), variant,
-                               project::bandAt(project.row().variants[variant], view_.width()));
+    return {variant, project::bandAt(project.row().variants[variant], view_.width())};
+}
+
+project::CascadeLayer EditScope::layerOf(const std::string& path) const {
+    using project::CascadeLayer;
+    const project::Project& project = document_.project();
+    const auto [variant, band] = variantAndBand(project);
+    for (const CascadeLayer nearer : {CascadeLayer::Band, CascadeLayer::Variant}) {
+        if (nearer <= layer()) break;
+        if (!project::settingAt(project::settingsOf(project, nearer, variant, band), path).is_null())
+            return nearer;
+    }
+    return layer();
 }
 
 std::vector<std::string> EditScope::pathsOf(const std::string& path) const {
@@ -54,8 +66,10 @@ project::Problems EditScope::setSetting(const QString& name, const std::string& 
     project::Problems refusal = document_.edit(
         name,
         [&](project::Project& project) {
+            const auto [variant, band] = variantAndBand(project);
             for (const std::string& each : pathsOf(path))
-                project::setSetting(settingsOf(project), each, value, problems);
+                project::setSetting(project::settingsOf(project, layerOf(each), variant, band), each, value,
+                                    problems);
         },
         gesture);
     return problems.empty() ? refusal : problems;

@@ -19,10 +19,11 @@ public:
     /// All variants in a project that was just opened.
     [[nodiscard]] project::CascadeLayer layer() const;
     void setLayer(project::CascadeLayer layer);
-    /// The settings of `project` in that layer, of the current variant and of the band at the current width.
-    project::Settings& settingsOf(project::Project& project) const;
+    /// The layer in which an edit changes the setting at `path`: `layer()`, or a more specific one that sets
+    /// the value at the current width, because otherwise the edit would have no effect there.
+    [[nodiscard]] project::CascadeLayer layerOf(const std::string& path) const;
 
-    /// Changes one setting (`path` as in project::setSetting) in that layer; null removes it. A setting of a
+    /// Changes one setting (`path` as in project::setSetting) in its layer; null removes it. A setting of a
     /// role that is one of several selected roles is changed for all of them. `name` is the
     /// name of the undo step. Returns problems and changes nothing if the value is not allowed.
     project::Problems setSetting(const QString& name, const std::string& path, const project::Json& value,
@@ -40,6 +41,8 @@ private:
     void announce();
 
     [[nodiscard]] std::vector<std::string> pathsOf(const std::string& path) const;
+    /// The current variant of `project`, and its band at the current width.
+    [[nodiscard]] std::pair<std::size_t, std::size_t> variantAndBand(const project::Project& project) const;
 
     Document& document_;
     const ViewState& view_;

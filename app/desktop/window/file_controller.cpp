@@ -9,6 +9,8 @@
 #include <QStandardPaths>
 #include <cstdlib>
 
+#include "units/ascii.h"
+
 namespace tenter::desktop::window {
 
 namespace {
@@ -23,6 +25,13 @@ std::filesystem::path toPath(const QString& file) {
 
 QString fromPath(const std::filesystem::path& path) {
     return QString::fromStdString(path.string());
+}
+
+/// `shore-walks.tenter.json` for a project with the name “Shore walks”. A name without ASCII letters gives
+/// the name of the row.
+QString firstFileName(const project::Project& project) {
+    const std::string name = units::hyphenated(units::lowered(project.name), units::isWordCharacter);
+    return QString::fromStdString(name.empty() ? project.row().name : name) + project::fileEnding;
 }
 
 /// What is lost without saving: `If you discard them, you lose 3 changes. The last one is “Move breakpoint”.`
@@ -101,10 +110,7 @@ bool FileController::save() {
 bool FileController::saveAs() {
     const QString name = fromPath(document_.file().filename());
     const QString suggested =
-        QDir(startFolder())
-            .filePath(name.isEmpty()
-                          ? QString::fromStdString(document_.project().row().name) + project::fileEnding
-                          : name);
+        QDir(startFolder()).filePath(name.isEmpty() ? firstFileName(document_.project()) : name);
     QFileDialog dialog(window_, "Save project as", startFolder(), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix("tenter.json");

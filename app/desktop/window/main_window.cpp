@@ -104,6 +104,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         problems_->hide();
         note_->showMessage(message);
     });
+    connect(&findings_->remedies(), &findings::RowRemedies::applied, note_, [this](const QString& label) {
+        note_->showMessage("Applied: " + label + ". Undo restores the row.");
+    });
     connect(files_, &FileController::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
     connect(comparison_, &compare::Comparison::finished, this,
             [this] { note_->showMessage(compare::headline(*comparison_)); });

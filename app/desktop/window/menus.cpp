@@ -135,7 +135,7 @@ void MainWindow::buildViewMenu() {
     QMenu* panels = menu->addMenu("&Panels");
     const auto addPanel = [&](const QString& title, Qt::Key key, panels::PanelKind kind) {
         needsProject(panels->addAction(title, QKeySequence(Qt::ALT | key), this,
-                                       [this, kind] { side_->openPanel(kind); }));
+                                       [this, kind] { side_->goToPanel(kind); }));
     };
     addPanel("&Row", Qt::Key_1, panels::PanelKind::Row);
     addPanel("&Text", Qt::Key_2, panels::PanelKind::Text);

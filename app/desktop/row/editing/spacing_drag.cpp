@@ -42,25 +42,17 @@ std::size_t SpacingDrag::band() const {
                            session_.view.width());
 }
 
-// The layer that edits change; but a more specific one if that sets the value, or the drag would do nothing.
-project::CascadeLayer SpacingDrag::layerOf(const std::string& path) const {
-    using project::CascadeLayer;
-    const CascadeLayer scope = session_.scope.layer();
-    for (const CascadeLayer layer : {CascadeLayer::Band, CascadeLayer::Variant}) {
-        if (layer <= scope) break;
-        const auto& settings =
-            project::settingsOf(session_.document.project(), layer, session_.view.variant(), band());
-        if (!project::settingAt(settings, path).is_null()) return layer;
-    }
-    return scope;
-}
-
 bool SpacingDrag::press(const QPointF& view) {
     if (!hover(view)) return false;
     if (sheets_.showsAll()) session_.view.setVariant(hotSheet_);
     session_.document.endGesture();
-    drag_ =
-        Drag{*hot_, hotSheet_, view, sheets_.zoom(), layerOf(hot_->path), session_.document.project(), false};
+    drag_ = Drag{*hot_,
+                 hotSheet_,
+                 view,
+                 sheets_.zoom(),
+                 session_.scope.layerOf(hot_->path),
+                 session_.document.project(),
+                 false};
     area_.viewport()->update();
     return true;
 }

@@ -44,7 +44,6 @@ private:
         bool moved = false;
     };
     void put(const units::Length& value);
-    [[nodiscard]] project::CascadeLayer layerOf(const std::string& path) const;
     [[nodiscard]] std::size_t band() const;
 
     Session& session_;
