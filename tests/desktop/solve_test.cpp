@@ -284,7 +284,7 @@ private Q_SLOTS:
         QVERIFY2(says().contains("•\u00A0heading on one line"), qPrintable(says()));
         QVERIFY2(says().contains("•\u00A0heading at least 60\u00A0px"), qPrintable(says()));
         const auto offered = [&]() -> QPushButton* {
-            for (QPushButton* button : box_->findChildren<QPushButton*>())
+            for (QPushButton* button : window_->findChildren<QPushButton*>())
                 if (button->isVisible() && button->accessibleName().startsWith("Apply: Change “"))
                     return button;
             return nullptr;
@@ -310,7 +310,7 @@ private Q_SLOTS:
         });
         auto* job = box_->findChild<BackgroundJob*>();
         const auto button = [&](const QString& text) {
-            for (QPushButton* one : box_->findChildren<QPushButton*>())
+            for (QPushButton* one : window_->findChildren<QPushButton*>())
                 if (one->text() == text && one->isVisible()) return one;
             return static_cast<QPushButton*>(nullptr);
         };

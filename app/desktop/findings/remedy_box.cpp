@@ -36,9 +36,7 @@ void RemedyBox::showSearch() {
 void RemedyBox::showRemedies(const project::Project& project, const std::vector<remedy::Remedy>& remedies,
                              const std::string& shareOf) {
     clear();
-    title_->setText(remedies.empty()
-                        ? "Tenter found no remedy for this finding."
-                        : "Remedies");
+    title_->setText(remedies.empty() ? "Tenter found no remedy for this finding." : "Remedies");
     for (const remedy::Remedy& remedy : remedies) {
         QStringList details;
         for (const std::string& change : remedy::changesOf(project, remedy))
