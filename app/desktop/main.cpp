@@ -6,6 +6,9 @@
 #include <cstdio>
 
 #include "arguments.h"
+#include "recovery/failure_report.h"
+#include "recovery/safe_application.h"
+#include "recovery/unsaved_work.h"
 #include "row/row_picture.h"
 #include "window/main_window.h"
 #include "window/theme.h"
@@ -44,7 +47,9 @@ int openWindow(const Arguments& arguments) {
     Session session;
     window::MainWindow mainWindow(session);
     mainWindow.show();
+    recovery::watchForCrashes(recovery::stateFolder());
     if (!arguments.project.isEmpty()) mainWindow.openFile(arguments.project);
+    mainWindow.keepUnsavedWork(recovery::stateFolder());
     return QApplication::exec();
 }
 
@@ -67,7 +72,7 @@ int main(int argc, char** argv) {
 
     QApplication::setDesktopFileName("org.tenter.Tenter");
     QApplication::setHighDpiScaleFactorRoundingPolicy(Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
-    const QApplication application(argc, argv);
+    const recovery::SafeApplication application(argc, argv);
     return arguments->picture.isEmpty() ? openWindow(*arguments)
                                         : writePicture(arguments->picture, arguments->project);
 }

@@ -1,5 +1,6 @@
 #include "axis/size_plot.h"
 
+#include <QToolTip>
 #include <algorithm>
 #include <cmath>
 
@@ -15,6 +16,14 @@ constexpr double snapReach =
 constexpr int previewSteps = 240;
 constexpr double leastSize = 1;
 constexpr double mostSize = 400;
+
+/// The roundest number that is at most `reach` from `value`: what a person means who drags to a place between
+/// two pixels.
+double roundest(double value, double reach) {
+    for (const double step : {100.0, 50.0, 20.0, 10.0, 5.0, 2.0, 1.0, 0.5, 0.2})
+        if (const double near = std::round(value / step) * step; std::abs(near - value) <= reach) return near;
+    return std::round(value * 10) / 10;
+}
 
 }  // namespace
 
@@ -178,14 +187,19 @@ Handle* SizePlot::addHandle(const QString& name) {
         dragged_ = true;
         Q_EMIT handleGrabbed();
     });
-    connect(handle, &Handle::movedTo, this, [this, name](const QPointF& centre) {
-        double width = std::round(scale_.width(centre.x()));
+    connect(handle, &Handle::movedTo, this, [this, name, find](const QPointF& centre) {
+        const double x = centre.x();
+        double width = roundest(scale_.width(x), scale_.width(x + 1) - scale_.width(x));
         std::vector<double> stops = scale_.breakpoints();
         stops.push_back(scale_.least());
         stops.push_back(scale_.most());
         for (const double stop : stops)
-            if (std::abs(scale_.x(stop) - centre.x()) < snapReach) width = stop;
-        moveTo(name, width, std::round(valueAt(centre.y()) * 10) / 10);
+            if (std::abs(scale_.x(stop) - x) < snapReach) width = stop;
+        const double y = centre.y();
+        moveTo(name, width, roundest(valueAt(y), std::abs(valueAt(y + 1) - valueAt(y))));
+        if (const RampEnd* const end = find())
+            QToolTip::showText(mapToGlobal(QPoint(qRound(x) + 12, qRound(y) + 12)),
+                               tr("%1 at %2").arg(pixels(end->size), pixels(end->width, 0)), this);
     });
     connect(handle, &Handle::nudged, this, [this, name, find](int right, int up, bool coarse) {
         const RampEnd* const end = find();
@@ -200,6 +214,7 @@ Handle* SizePlot::addHandle(const QString& name) {
             QStringLiteral("ramp ") + name);
     });
     connect(handle, &Handle::released, this, [this] {
+        QToolTip::hideText();
         session_.document.endGesture();
         holdValues(false);
         dragged_ = false;

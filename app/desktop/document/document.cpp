@@ -59,9 +59,12 @@ void Document::begin(project::Project project, const fs::path& folder) {
 }
 
 bool Document::open(const fs::path& file, project::Problems& problems) {
+    // Before it is read: a change in between is noticed later.
+    const FileStamp stamp = FileStamp::of(file);
     auto project = project::read(file, problems, checks::isCheckName);
     if (!project) return false;
     file_ = file;
+    stamp_ = stamp;
     begin(std::move(*project), file.parent_path());
     return true;
 }
@@ -81,6 +84,40 @@ void Document::startNew(project::Project project, const fs::path& folder) {
     Q_EMIT fileChanged();
 }
 
+void Document::restore(project::Project project, const fs::path& file, const fs::path& folder) {
+    project::Problems problems;
+    if (!file.empty() && open(file, problems) &&
+        edit("Restore unsaved changes", [&](project::Project& now) { now = project; }).empty()) {
+        endGesture();
+        return;
+    }
+    startNew(std::move(project), folder);
+}
+
+bool Document::reload(project::Problems& problems) {
+    const FileStamp stamp = FileStamp::of(file_);
+    const auto project = project::read(file_, problems, checks::isCheckName);
+    if (!project) return false;
+    endGesture();
+    problems = edit("Load changed file", [&](project::Project& now) { now = *project; });
+    if (!problems.empty()) return false;
+    endGesture();
+    stamp_ = stamp;
+    saved_ = project_;
+    isUnsaved_ = false;
+    undo_.setClean();
+    Q_EMIT fileChanged();
+    return true;
+}
+
+bool Document::isChangedOnDisk() const {
+    return !file_.empty() && FileStamp::of(file_) != stamp_;
+}
+
+void Document::acceptChangeOnDisk() {
+    stamp_ = FileStamp::of(file_);
+}
+
 bool Document::save(project::Problems& problems) {
     return saveAs(file_, problems);
 }
@@ -97,6 +134,7 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
     }
     if (!project::replaceFile(file, text, problems)) return false;
     file_ = file;
+    stamp_ = FileStamp::of(file);
     if (folder_ != file.parent_path()) {
         folder_ = file.parent_path();
         fonts_.use(project_->fonts, folder_);

@@ -7,6 +7,7 @@
 #include <functional>
 #include <memory>
 
+#include "document/file_stamp.h"
 #include "project/file.h"
 #include "project/project.h"
 #include "text/paragraph_store.h"
@@ -22,6 +23,8 @@ public:
 
     /// Before anything is opened: a blank project of one variant and no cards.
     [[nodiscard]] const project::Project& project() const { return *project_; }
+    /// The same, for other threads: it never changes.
+    [[nodiscard]] std::shared_ptr<const project::Project> snapshot() const { return project_; }
     /// The project as it was last saved or opened.
     [[nodiscard]] const project::Project& savedProject() const { return *saved_; }
     /// Another number after every change of the content: for those who look before `changed` reaches them.
@@ -48,6 +51,18 @@ public:
     /// A new project, which must be valid and counts as changed until it is saved. `folder`: where its files
     /// are.
     void startNew(project::Project project, const std::filesystem::path& folder);
+    /// Opens `project`, unsaved changes of the project in `file`: as one undoable step after the content of
+    /// the file, or as a new project if there is no file or it cannot be opened. `folder`: where its files
+    /// are.
+    void restore(project::Project project, const std::filesystem::path& file,
+                 const std::filesystem::path& folder);
+    /// Loads the file again, after another program has changed it, as one undoable step. On failure nothing
+    /// changes and `problems` says why.
+    bool reload(project::Problems& problems);
+    /// True if another program has changed or removed the file since it was opened or saved.
+    [[nodiscard]] bool isChangedOnDisk() const;
+    /// The change on the disk is known: `isChangedOnDisk` is false until the next one.
+    void acceptChangeOnDisk();
     bool save(project::Problems& problems);
     /// Saves to another file. Pictures and fonts go along into its folder (see collectFiles).
     bool saveAs(const std::filesystem::path& file, project::Problems& problems);
@@ -79,6 +94,7 @@ private:
     bool hasProject_ = false;
     bool isUnsaved_ = false;
     std::filesystem::path file_, folder_;
+    FileStamp stamp_;  ///< of the file as it was opened or saved
     QUndoStack undo_;
     int gestureSerial_ = 0;
     text::Fonts fonts_;

@@ -1,5 +1,6 @@
 #include "findings/panel.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QScrollBar>
 #include <QTimer>

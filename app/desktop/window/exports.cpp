@@ -25,9 +25,9 @@ Exports::Exports(const Session& session, StatusNote& note, ProblemPanel& problem
     add("Copy &stylesheet", keys(Qt::ControlModifier | Qt::ShiftModifier), &Exports::copyStylesheet);
     add("Copy stylesheets of &all variants", keys(Qt::ControlModifier | Qt::ShiftModifier | Qt::AltModifier),
         &Exports::copyAllStylesheets);
-    ownMarkup_ << add("Copy &markup", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), &Exports::copyMarkup)
-               << add("Copy stylesheet and mar&kup", {}, &Exports::copyBoth)
-               << add("Copy &class names", {}, &Exports::copyClasses);
+    add("Copy &markup", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), &Exports::copyMarkup);
+    add("Copy stylesheet and mar&kup", {}, &Exports::copyBoth);
+    add("Copy &class names", {}, &Exports::copyClasses);
     copySize_ = add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier),
                     &Exports::copySize);
     // Above it what is copied, below it what is written to files.
@@ -50,10 +50,13 @@ QAction* Exports::add(const QString& text, const QKeySequence& keys, void (Expor
     return action;
 }
 
-void Exports::refresh() {
-    const Document& document = session_.document;
-    for (QAction* action : ownMarkup_)
-        action->setEnabled(document.hasProject() && !document.project().row().given);
+bool Exports::hasOwnMarkup() {
+    if (!session_.document.project().row().given) return true;
+    note_.showMessage(
+        "This row keeps the markup of its page, so there is none to copy. Edit › Use Tenter’s markup gives "
+        "the "
+        "row markup of its own.");
+    return false;
 }
 
 std::optional<std::string> Exports::stylesheet(const std::vector<std::size_t>& variants) {
@@ -99,11 +102,13 @@ void Exports::copyAllStylesheets() {
 }
 
 void Exports::copyMarkup() {
+    if (!hasOwnMarkup()) return;
     const std::size_t variant = session_.view.variant();
     put("Markup", title({variant}), markupOf(session_.document.project(), variant));
 }
 
 void Exports::copyBoth() {
+    if (!hasOwnMarkup()) return;
     const std::size_t variant = session_.view.variant();
     const auto css = stylesheet({variant});
     if (!css) return;
@@ -112,6 +117,7 @@ void Exports::copyBoth() {
 }
 
 void Exports::copyClasses() {
+    if (!hasOwnMarkup()) return;
     const std::size_t variant = session_.view.variant();
     put("Class names", title({variant}), classesOf(session_.document.project(), variant) + "\n");
 }

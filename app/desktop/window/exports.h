@@ -25,8 +25,6 @@ public:
     [[nodiscard]] QAction* copySizeAction() const { return copySize_; }
     /// All actions, in the order of the menu.
     [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
-    /// Enables or disables the actions that need markup of Tenter’s own.
-    void refresh();
     /// The control that shows beside itself what was copied.
     void setControl(QWidget* control) { control_ = control; }
 
@@ -38,6 +36,8 @@ private:
     void copyBoth();
     void copyClasses();
     void copySize();
+    /// False for an imported row, whose markup is that of its page; says so.
+    bool hasOwnMarkup();
     /// The stylesheets of variants, given by index; empty, with the problems shown, if there is none.
     std::optional<std::string> stylesheet(const std::vector<std::size_t>& variants);
     /// `2 variants` or the class of the only one.
@@ -49,7 +49,6 @@ private:
     StatusNote& note_;
     ProblemPanel& problems_;
     QList<QAction*> actions_;
-    QList<QAction*> ownMarkup_;
     QAction* copySize_;
     QWidget* control_ = nullptr;
 };

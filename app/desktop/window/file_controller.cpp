@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScopedValueRollback>
 #include <QSettings>
 #include <QStandardPaths>
 #include <cstdlib>
@@ -98,6 +99,7 @@ bool FileController::startNew(const project::Project& project, const std::filesy
 
 bool FileController::save() {
     if (document_.file().empty()) return saveAs();
+    if (!mayReplaceFile()) return false;
     project::Problems problems;
     if (!document_.save(problems)) {
         Q_EMIT failed("The project could not be saved. The file is unchanged.", problems);
@@ -105,6 +107,67 @@ bool FileController::save() {
     }
     Q_EMIT done("Saved " + title());
     return true;
+}
+
+bool FileController::restore(const recovery::UnsavedWork& work) {
+    if (!maybeSave()) return false;
+    document_.restore(work.project, work.file, work.folder);
+    Q_EMIT done("Restored the unsaved changes. Save the project to keep them.");
+    return true;
+}
+
+bool FileController::mayReplaceFile() {
+    const bool exists = QFileInfo::exists(fromPath(document_.file()));
+    if (!exists || !document_.isChangedOnDisk()) return true;
+    // The box itself deactivates and activates the window, which asks, too (checkDisk).
+    const QScopedValueRollback<bool> asking(isAsking_, true);
+    QMessageBox box(QMessageBox::NoIcon, "File changed",
+                    "Another program has changed “" + title() + "” since you opened or saved it.",
+                    QMessageBox::NoButton, window_);
+    box.setInformativeText("If you save over it, the changes of the other program are lost.");
+    auto* over = box.addButton("Save &over it", QMessageBox::DestructiveRole);
+    auto* as = box.addButton("Save &as…", QMessageBox::AcceptRole);
+    auto* cancel = box.addButton("Cancel", QMessageBox::RejectRole);
+    box.setDefaultButton(as);
+    box.setEscapeButton(cancel);
+    box.exec();
+    if (box.clickedButton() == as) {
+        saveAs();
+        return false;
+    }
+    return box.clickedButton() == over;
+}
+
+void FileController::checkDisk() {
+    if (isAsking_ || !document_.isChangedOnDisk()) return;
+    const QScopedValueRollback<bool> asking(isAsking_, true);
+    if (!QFileInfo::exists(fromPath(document_.file()))) {
+        document_.acceptChangeOnDisk();
+        Q_EMIT done("The file " + title() + " was removed or renamed. Saving writes it again.");
+        return;
+    }
+    QMessageBox box(QMessageBox::NoIcon, "File changed", "Another program has changed “" + title() + "”.",
+                    QMessageBox::NoButton, window_);
+    box.setInformativeText(document_.isModified()
+                               ? "If you load it, Undo restores your version with its unsaved changes."
+                               : "If you load it, Undo restores the version from before.");
+    auto* load = box.addButton("&Load it", QMessageBox::AcceptRole);
+    auto* keep = box.addButton("&Keep mine", QMessageBox::RejectRole);
+    auto* as = box.addButton("Save mine &as…", QMessageBox::ActionRole);
+    box.setDefaultButton(load);
+    box.setEscapeButton(keep);
+    box.exec();
+    if (box.clickedButton() == load) {
+        project::Problems problems;
+        if (document_.reload(problems))
+            Q_EMIT done("Loaded the changed file. Undo restores the version from before.");
+        else
+            Q_EMIT failed(title() + " could not be loaded. Your version stays open.", problems);
+    } else if (box.clickedButton() == as) {
+        saveAs();
+    }
+    // Asked once for each change.
+    if (!document_.file().empty()) document_.acceptChangeOnDisk();
 }
 
 bool FileController::saveAs() {

@@ -6,6 +6,7 @@
 #include <QWidget>
 
 #include "document/document.h"
+#include "recovery/unsaved_work.h"
 
 namespace tenter::desktop::window {
 
@@ -22,6 +23,11 @@ public:
     /// are. False if the person keeps the open project.
     bool startNew(const project::Project& project, const std::filesystem::path& folder,
                   const QString& message);
+    /// Opens unsaved changes of a program that did not close by itself. False if the person keeps the open
+    /// project.
+    bool restore(const recovery::UnsavedWork& work);
+    /// Asks what to do if another program has changed the file.
+    void checkDisk();
     /// Returns true if the project was saved.
     bool save();
     bool saveAs();
@@ -40,10 +46,13 @@ Q_SIGNALS:
     void done(const QString& message);
 
 private:
+    /// Asks whether to save over a file that another program has changed. True: go on.
+    bool mayReplaceFile();
     void remember(const std::filesystem::path& file);
 
     Document& document_;
     QWidget* window_;
+    bool isAsking_ = false;  ///< a question about the file is open
 };
 
 }  // namespace tenter::desktop::window

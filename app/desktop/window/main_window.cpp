@@ -19,6 +19,9 @@
 #include "document/wording.h"
 #include "new_row/new_row_dialog.h"
 #include "page_import/import_dialog.h"
+#include "recovery/failure_report.h"
+#include "recovery/offer.h"
+#include "recovery/recorder.h"
 #include "session/changes.h"
 #include "window/export_dialogs.h"
 #include "window/status_facts.h"
@@ -77,6 +80,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     auto* box = new QVBoxLayout(central);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
+    box->addWidget(recovery_ = new recovery::Offer(central));
     box->addWidget(problems_);
     box->addWidget(check_ = new compare::CheckOffer(*comparison_, central));
     stack_ = new QStackedWidget(central);
@@ -107,6 +111,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(&findings_->remedies(), &findings::RowRemedies::applied, note_, [this](const QString& label) {
         note_->showMessage("Applied: " + label + ". Undo restores the row.");
     });
+    connect(recovery_, &recovery::Offer::restoreRequested, this, &MainWindow::restoreUnsavedWork);
     connect(files_, &FileController::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
     connect(comparison_, &compare::Comparison::finished, this,
             [this] { note_->showMessage(compare::headline(*comparison_)); });
@@ -250,7 +255,6 @@ void MainWindow::revertToSaved() {
 }
 
 void MainWindow::enableOwnMarkup() {
-    exports_->refresh();
     ownMarkup_->setEnabled(session_.document.hasProject() &&
                            session_.shown.project().row().given.has_value());
 }
@@ -258,6 +262,39 @@ void MainWindow::enableOwnMarkup() {
 void MainWindow::showPreviewState() {
     preview_->setEnabled(session_.shown.proposal() != nullptr);
     preview_->setChecked(session_.shown.isProposal());
+}
+
+void MainWindow::keepUnsavedWork(const QString& folder) {
+    recorder_ = new recovery::Recorder(session_.document, folder + "/recovery", this);
+    connect(recorder_, &recovery::Recorder::failed, note_, [this](const QString& why) {
+        note_->showMessage("Unsaved changes cannot be kept for a restart. " + why);
+    });
+    recovery_->offer(recovery::leftovers(folder + "/recovery"));
+    const QString reports = recovery::crashReports(folder);
+    if (reports.isEmpty()) return;
+    recovery::removeCrashReports(folder);
+    const QString safety = recovery_->current() != nullptr
+                               ? "Your unsaved changes were kept. You can restore them in the window."
+                               : "There were no unsaved changes.";
+    QTimer::singleShot(0, this, [this, reports, safety] {
+        recovery::showFailure(this, "Tenter was ended by an internal error.",
+                              safety + " The report helps to fix the error; it has no content of your files.",
+                              reports);
+    });
+}
+
+void MainWindow::restoreUnsavedWork() {
+    const recovery::Leftover* const leftover = recovery_->current();
+    if (leftover == nullptr || !files_->restore(leftover->work)) return;
+    recorder_->adopt(leftover->recoveryFile);
+    recovery_->next();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    // After a change of the file, the person comes back from another program.
+    if (event->type() == QEvent::ActivationChange && isActiveWindow())
+        QTimer::singleShot(0, files_, &FileController::checkDisk);
 }
 
 // Keys that the focused widget does not use.
@@ -282,6 +319,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         event->ignore();
         return;
     }
+    // Changes that were not saved are discarded now.
+    if (recorder_ != nullptr) recorder_->discard();
     QSettings().setValue(geometryKey, saveGeometry());
     work_->save();
     event->accept();

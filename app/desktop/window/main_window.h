@@ -32,6 +32,11 @@ class CompareDialog;
 class Comparison;
 }  // namespace tenter::desktop::compare
 
+namespace tenter::desktop::recovery {
+class Offer;
+class Recorder;
+}  // namespace tenter::desktop::recovery
+
 namespace tenter::desktop::page_import {
 class ImportDialog;
 }
@@ -49,10 +54,14 @@ public:
     explicit MainWindow(Session& session, QWidget* parent = nullptr);
     ~MainWindow() override;
     void openFile(const QString& file) { files_->open(file); }
+    /// Keeps unsaved changes in recovery files in `folder` from now on. Offers to restore those of a program
+    /// that did not close by itself, and shows reports of its error.
+    void keepUnsavedWork(const QString& folder);
     /// The menus. They are not QMainWindow’s menu bar, because they share a line with the strip.
     [[nodiscard]] QMenuBar* menuBar() const { return menus_; }
 
 protected:
+    void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
@@ -87,6 +96,7 @@ private:
     void revertToSaved();
     void enableOwnMarkup();
     void showPreviewState();
+    void restoreUnsavedWork();
 
     Session& session_;
     QMenuBar* menus_;
@@ -112,6 +122,8 @@ private:
     QStackedWidget* stack_ = nullptr;
     WorkArea* work_ = nullptr;
     compare::CheckOffer* check_ = nullptr;
+    recovery::Offer* recovery_ = nullptr;
+    recovery::Recorder* recorder_ = nullptr;  ///< null: unsaved changes are not kept
     compare::CompareDialog* compare_ = nullptr;
     page_import::ImportDialog* given_ = nullptr;
     new_row::NewRowDialog* newRow_ = nullptr;

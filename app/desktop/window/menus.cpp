@@ -77,6 +77,12 @@ void MainWindow::buildEditMenu() {
     undo->setShortcut(QKeySequence::Undo);
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu->addActions({undo, redo});
+    // The row may show the step at another width only.
+    QUndoStack& stack = session_.document.undoStack();
+    connect(undo, &QAction::triggered, note_,
+            [this, &stack] { note_->showMessage("Undone: " + stack.redoText()); });
+    connect(redo, &QAction::triggered, note_,
+            [this, &stack] { note_->showMessage("Done again: " + stack.undoText()); });
     needsProject(menu->addAction("Undo &list…", QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_Z), this,
                                  [this] { showUndoList(session_.document.undoStack(), this); }));
     menu->addSeparator();

@@ -1,0 +1,110 @@
+#include "recovery/offer.h"
+
+#include <QFile>
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QMessageBox>
+#include <QVBoxLayout>
+
+#include "row/row_thumbnail.h"
+
+namespace tenter::desktop::recovery {
+
+namespace {
+
+constexpr QSize thumbnailSize{144, 96};  // px
+constexpr double viewportWidth = 1200;   // CSS px, as on the start page
+
+QString nameOf(const UnsavedWork& work) {
+    return work.file.empty() ? QString::fromStdString(work.project.name)
+                             : QString::fromStdString(work.file.filename().string());
+}
+
+}  // namespace
+
+Offer::Offer(QWidget* parent) : QFrame(parent), picture_(new QLabel(this)), text_(new QLabel(this)) {
+    setAutoFillBackground(true);
+    setAccessibleName("Unsaved changes");
+    auto* restore = new QPushButton("&Restore changes", this);
+    auto* discard = new QPushButton("&Discard changes…", this);
+    auto* later = new QPushButton("&Not now", this);
+    picture_->setFixedSize(thumbnailSize);
+    picture_->setFrameShape(QFrame::StyledPanel);
+    picture_->setAccessibleName("Thumbnail of the unsaved row");
+    text_->setWordWrap(true);
+    text_->setTextFormat(Qt::PlainText);
+    text_->setAccessibleName("What can be restored");
+    auto* box = new QHBoxLayout(this);
+    box->setContentsMargins(16, 8, 16, 8);
+    box->setSpacing(16);
+    box->addWidget(picture_);
+    auto* side = new QVBoxLayout;
+    side->setSpacing(8);
+    side->addStretch(1);
+    side->addWidget(text_);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(8);
+    for (QPushButton* button : {restore, discard, later}) {
+        button->setAutoDefault(false);
+        buttons->addWidget(button);
+    }
+    buttons->addStretch(1);
+    side->addLayout(buttons);
+    side->addStretch(1);
+    box->addLayout(side, 1);
+    connect(restore, &QPushButton::clicked, this, &Offer::restoreRequested);
+    connect(discard, &QPushButton::clicked, this, &Offer::discard);
+    // The files stay for the next start.
+    connect(later, &QPushButton::clicked, this, [this] { offer({}); });
+    hide();
+}
+
+void Offer::offer(std::vector<Leftover> leftovers) {
+    leftovers_ = std::move(leftovers);
+    showCurrent();
+}
+
+void Offer::next() {
+    if (leftovers_.empty()) return;
+    leftovers_.erase(leftovers_.begin());
+    showCurrent();
+}
+
+void Offer::showCurrent() {
+    job_.cancel();
+    setVisible(!leftovers_.empty());
+    if (leftovers_.empty()) return;
+    const UnsavedWork& work = leftovers_.front().work;
+    const QString time = QLocale().toString(work.time.toLocalTime(), QLocale::ShortFormat);
+    QString text = "Tenter did not close by itself. There are unsaved changes of “" + nameOf(work) +
+                   "” from " + time + ".";
+    if (work.file.empty()) text += " This project was never saved.";
+    if (leftovers_.size() > 1)
+        text += QString(" %1 more can be restored after it.").arg(leftovers_.size() - 1);
+    text_->setText(text);
+    picture_->clear();
+    const double ratio = devicePixelRatioF();
+    job_.start(
+        [project = work.project, folder = work.folder, size = (QSizeF(thumbnailSize) * ratio).toSize()](
+            const std::stop_token&) { return row::rowThumbnail(project, folder, viewportWidth, size); },
+        [this, ratio](const QImage& image) {
+            QPixmap shown = QPixmap::fromImage(image);
+            shown.setDevicePixelRatio(ratio);
+            picture_->setPixmap(shown);
+        });
+}
+
+void Offer::discard() {
+    QMessageBox box(QMessageBox::NoIcon, "Discard unsaved changes",
+                    "Discard the unsaved changes of “" + nameOf(leftovers_.front().work) + "”?",
+                    QMessageBox::NoButton, this);
+    box.setInformativeText("They cannot be restored after that. The saved file stays as it is.");
+    auto* discard = box.addButton("&Discard changes", QMessageBox::DestructiveRole);
+    box.setEscapeButton(box.addButton("Cancel", QMessageBox::RejectRole));
+    box.exec();
+    if (box.clickedButton() != discard) return;
+    QFile::remove(leftovers_.front().recoveryFile);
+    next();
+}
+
+}  // namespace tenter::desktop::recovery
