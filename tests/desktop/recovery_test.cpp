@@ -150,7 +150,7 @@ private Q_SLOTS:
         leave("Second", {});
         window_->keepUnsavedWork(state_->path());
         QVERIFY(label("1 more can be restored") != nullptr);
-        press("&Not now");
+        press("No&t now");
         QVERIFY(!window_->findChild<recovery::Offer*>()->isVisible());
         QCOMPARE(recovery::leftovers(recoveryFolder()).size(), std::size_t(2));
     }

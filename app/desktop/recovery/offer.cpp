@@ -27,7 +27,7 @@ Offer::Offer(QWidget* parent) : QFrame(parent), picture_(new QLabel(this)), text
     setAccessibleName("Unsaved changes");
     auto* restore = new QPushButton("&Restore changes", this);
     auto* discard = new QPushButton("&Discard changes…", this);
-    auto* later = new QPushButton("&Not now", this);
+    auto* later = new QPushButton("No&t now", this);
     picture_->setFixedSize(thumbnailSize);
     picture_->setFrameShape(QFrame::StyledPanel);
     picture_->setAccessibleName("Thumbnail of the unsaved row");
@@ -76,7 +76,7 @@ void Offer::showCurrent() {
     if (leftovers_.empty()) return;
     const UnsavedWork& work = leftovers_.front().work;
     const QString time = QLocale().toString(work.time.toLocalTime(), QLocale::ShortFormat);
-    QString text = "Tenter did not close by itself. There are unsaved changes of “" + nameOf(work) +
+    QString text = "Tenter closed unexpectedly. It kept the unsaved changes of “" + nameOf(work) +
                    "” from " + time + ".";
     if (work.file.empty()) text += " This project was never saved.";
     if (leftovers_.size() > 1)
