@@ -1,3 +1,4 @@
+#include <cstdio>
 #include <memory>
 
 #include "emit/page_folder.h"
@@ -38,6 +39,9 @@ int runFolder(const FolderArguments& arguments) {
     if (!arguments.wholePictures) {
         cuts.emplace(opened->project, opened->folder, opened->variant, opened->store, *opened->profile);
         options.cuts = &*cuts;
+        for (const pictures::CutPicture& picture : cuts->plan().pictures)
+            for (const std::string& note : picture.notes)
+                std::fprintf(stderr, "%s: %s\n", picture.source.c_str(), note.c_str());
     }
     std::optional<emit::PageFolder> folder;
     if (project::canReplaceFolder(arguments.into, problems) &&

@@ -26,6 +26,16 @@ using markup::Tree;
 
 namespace {
 
+/// The address of the last candidate of `srcset`, which Tenter writes by rising width: the picture that lacks
+/// nothing the others have. Empty without candidates.
+std::string widestCandidate(const markup::Node& image) {
+    const std::string* const list = image.find("srcset");
+    if (list == nullptr) return {};
+    const std::size_t comma = list->rfind(", ");
+    const std::string last = comma == std::string::npos ? *list : list->substr(comma + 2);
+    return last.substr(0, last.find(' '));
+}
+
 /// A viewport width above all breakpoints, CSS px.
 constexpr double widest = 100000;
 
@@ -233,6 +243,7 @@ private:
     void addPicture(NodeId node, project::Card& card) {
         std::string address;
         project::PicturePart part = markup::picturePartOf(tree_, node, address);
+        if (const std::string widest = widestCandidate(tree_[node]); !widest.empty()) address = widest;
         if (address.empty()) {
             out_.report.push_back("Warning: The picture “" + part.alt +
                                   "” is embedded in the page and was left out. Add it under Pictures.");

@@ -118,13 +118,18 @@ bool syncPath(const fs::path& path, int flags) {
     return close(descriptor) == 0 && synced;
 }
 
-/// Copies a file; `error` says why it could not.
-bool copyFile(const fs::path& from, const fs::path& to, std::error_code& error) {
-    if (!fs::copy_file(from, to, error)) return false;
-    std::error_code ignored;
-    fs::permissions(to, fs::perms::owner_write, fs::perm_options::add, ignored);
-    if (syncPath(to, O_WRONLY)) return true;
-    error = std::error_code(errno, std::generic_category());
+/// Reads a file to copy; false with the reason in `why`.
+bool readWhole(const fs::path& file, std::string& bytes, std::string& why) {
+    std::error_code error;
+    const std::uintmax_t size = fs::file_size(file, error);
+    if (error) {
+        why = error.message();
+        return false;
+    }
+    bytes.resize(size);
+    std::ifstream in(file, std::ios::binary);
+    if (in.read(bytes.data(), static_cast<std::streamsize>(size))) return true;
+    why = "It cannot be read";
     return false;
 }
 
@@ -133,14 +138,15 @@ bool writeInto(const fs::path& folder, const FolderFile& file, std::string& why)
     const fs::path path = folder / fs::path(file.name);
     std::error_code error;
     fs::create_directories(path.parent_path(), error);
-    if (!error && !file.source.empty()) copyFile(file.source, path, error);
     if (error) {
         why = error.message();
         return false;
     }
-    if (!file.source.empty()) return true;
+    // Not the library's copying, which reports a full disk as an error of input and output.
+    std::string bytes;
+    if (!file.source.empty() && !readWhole(file.source, bytes, why)) return false;
     Problems problems;
-    if (replaceFile(path, file.content, problems)) return true;
+    if (replaceFile(path, file.source.empty() ? file.content : bytes, problems)) return true;
     why = errorText();
     return false;
 }

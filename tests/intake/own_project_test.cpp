@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 #include <unistd.h>
 
+#include <cmath>
 #include <fstream>
 #include <set>
 
@@ -119,11 +120,14 @@ TEST(OwnPage, OfEverySampleComesBackWithItsTextsAndPictures) {
         project::Problems problems;
         emit::PageFolderOptions options;
         options.sheet.unit = project.unit;
-        const auto folder = emit::pageFolder(project, samples, options, store, problems);
-        ASSERT_TRUE(folder.has_value());
         std::string path = (fs::temp_directory_path() / "tenter-intake-XXXXXX").string();
         ASSERT_NE(mkdtemp(path.data()), nullptr);
         const fs::path site = fs::path(path) / "site";
+        emit::FolderCuts cuts(project, samples, options.variant, store, text::defaultProfile());
+        ASSERT_TRUE(cuts.write(site, problems));
+        options.cuts = &cuts;
+        const auto folder = emit::pageFolder(project, samples, options, store, problems);
+        ASSERT_TRUE(folder.has_value());
         ASSERT_TRUE(project::replaceFolder(site, folder->files, problems));
         std::ifstream stream(site / "index.html", std::ios::binary);
         const std::string html{std::istreambuf_iterator<char>(stream), {}};
@@ -159,6 +163,10 @@ TEST(OwnPage, OfEverySampleComesBackWithItsTextsAndPictures) {
                 } else {
                     const auto& picture = std::get<project::PicturePart>(after[p]);
                     EXPECT_TRUE(fs::exists(site / picture.file)) << picture.file;
+                    // Of the cut files the widest, which is the one that the markup gives the size of.
+                    const std::string size = "-" + std::to_string(std::lround(picture.width)) + "x" +
+                                             std::to_string(std::lround(picture.height)) + ".jpg";
+                    EXPECT_TRUE(picture.file.ends_with(size)) << picture.file;
                     EXPECT_EQ(picture.alt, std::get<project::PicturePart>(before[p]).alt);
                     EXPECT_NEAR(picture.focusX, std::get<project::PicturePart>(before[p]).focusX, 1e-6);
                 }

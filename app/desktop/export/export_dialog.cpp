@@ -37,7 +37,7 @@ ExportDialog::ExportDialog(Session& session, ExportKind kind, QWidget* parent)
       close_(new QPushButton("Close", this)) {
     setWindowTitle(kind_.title);
     setWindowModality(Qt::WindowModal);
-    resize(640, 640);
+    resize(640, 704);
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
@@ -115,7 +115,8 @@ void ExportDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
     if (isWriting()) return;
     const Choices remembered = choices();
-    destination_->setPath(remembered.value("destination", usualDestination()).toString());
+    const QString last = remembered.value("destination", QString()).toString();
+    destination_->setPath(last.isEmpty() ? usualDestination() : destinationAfter(last));
     restore(remembered);
     replan();
 }

@@ -60,6 +60,8 @@ protected:
 
     /// Where to write if nothing was chosen before: an absolute path.
     [[nodiscard]] virtual QString usualDestination() const = 0;
+    /// Where to write if the last file or folder was `last`: there again.
+    [[nodiscard]] virtual QString destinationAfter(const QString& last) const { return last; }
     /// Shows the choices of this project. Called before the dialog is shown.
     virtual void restore(const Choices& choices) = 0;
     /// Remembers them. Called before writing.

@@ -1,6 +1,7 @@
 #include "export/picture_dialog.h"
 
 #include <QFileInfo>
+#include <QRegularExpression>
 #include <memory>
 
 #include "draw/row_picture.h"
@@ -82,6 +83,14 @@ void PictureDialog::setEnding() {
 QString PictureDialog::usualDestination() const {
     const QString width = QString::number(session().layouts.width(), 'g', 8);
     return projectFolder() + "/" + projectName() + "-" + width + "px" + (isSvg() ? ".svg" : ".png");
+}
+
+// A name that was proposed for another width gives way to one for this width, in the same folder.
+QString PictureDialog::destinationAfter(const QString& last) const {
+    static const QRegularExpression end("-[0-9.]+px\\.(png|svg)$");
+    const QFileInfo file(last);
+    const bool isProposed = file.fileName().remove(end) == projectName() && file.fileName().contains(end);
+    return isProposed ? file.path() + "/" + QFileInfo(usualDestination()).fileName() : last;
 }
 
 void PictureDialog::restore(const Choices& choices) {

@@ -16,6 +16,7 @@ public:
 
 protected:
     [[nodiscard]] QString usualDestination() const override;
+    [[nodiscard]] QString destinationAfter(const QString& last) const override;
     void restore(const Choices& choices) override;
     void remember(const Choices& choices) const override;
     [[nodiscard]] Planner planner() const override;

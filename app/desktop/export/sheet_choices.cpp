@@ -16,8 +16,10 @@ SheetChoices::SheetChoices(QFormLayout& form, QWidget* parent)
         {"As set", "Viewport width", "Card width"},
         {"Font sizes follow the width that the project sets", "Font sizes follow the viewport width, in vw",
          "Font sizes follow the card width, in cqi"});
-    // Two to a line, because the list of files needs the room below. The form must not squeeze them.
+    // Two to a line, because the list of files needs the room below. The form must not squeeze them, which a
+    // dialog with wrapped texts does without the constraint.
     auto* grid = new QGridLayout(boxes_);
+    grid->setSizeConstraint(QLayout::SetMinimumSize);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(16);
     grid->setVerticalSpacing(4);
