@@ -29,10 +29,6 @@ public:
         const text::ShapedRun& run = paragraph_.runs()[paragraph_.clusters()[index].run];
         inLink_ = underlineLinks_ && run.kind == project::Run::Kind::Link && run.face != nullptr;
         if (!inLink_) return;
-        if (underlined_ != run.face.get()) {
-            underlined_ = run.face.get();
-            look_ = underlineOf(*underlined_);
-        }
         if (!spans_.empty() && std::abs(spans_.back().to - from) < 0.01)
             spans_.back().to = from + advance;
         else
@@ -43,7 +39,7 @@ public:
         place(run, glyph, x);
         if (!inLink_ || ink_.glyphs.empty()) return;
         const PlacedGlyph& placed = ink_.glyphs.back();
-        const UnderlineRows rows = underlineRows(look_, ink_.size);
+        const UnderlineRows rows = underlineRows(ink_.size);
         const double raised = glyph.y * ink_.size;
         const double top = (-rows.below - raised) / ink_.size;
         const double bottom = (-rows.below - rows.count - raised) / ink_.size;
@@ -57,8 +53,8 @@ public:
     void hyphen(std::uint16_t run, const text::Glyph& glyph, double x) { place(run, glyph, x); }
 
     void underline() {
-        if (underlined_ == nullptr) return;
-        const UnderlineRows rows = underlineRows(look_, ink_.size);
+        if (spans_.empty()) return;
+        const UnderlineRows rows = underlineRows(ink_.size);
         std::ranges::sort(crossings_, {}, &Span::from);
         const auto add = [&](double from, double to) {
             if (to > from)
@@ -92,8 +88,6 @@ private:
     GlyphOutlines& outlines_;
     std::uint32_t cluster_ = 0;
     bool inLink_ = false;
-    const text::Face* underlined_ = nullptr;
-    UnderlineLook look_;
     std::vector<Span> spans_, crossings_;
 };
 

@@ -1,7 +1,5 @@
 #include "draw/text_line.h"
 
-#include <hb-ot.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -23,21 +21,10 @@ bool leans(const text::ShapedRun& run, bool italic) {
     return run.face && (italic || run.kind == project::Run::Kind::Emphasis) && !run.face->italic();
 }
 
-UnderlineLook underlineOf(const text::Face& face) {
-    hb_position_t offset = 0;
-    hb_position_t size = 0;
-    UnderlineLook look{0.1, 0.05};
-    if (hb_ot_metrics_get_position(face.font(), HB_OT_METRICS_TAG_UNDERLINE_OFFSET, &offset) != 0 &&
-        offset < 0)
-        look.below = -offset / face.scale();
-    if (hb_ot_metrics_get_position(face.font(), HB_OT_METRICS_TAG_UNDERLINE_SIZE, &size) != 0 && size > 0)
-        look.thickness = size / face.scale();
-    return look;
-}
-
-UnderlineRows underlineRows(const UnderlineLook& look, double size) {
-    return {std::max(1, static_cast<int>(std::lround(look.below * size))),
-            std::max(1, static_cast<int>(std::lround(look.thickness * size)))};
+UnderlineRows underlineRows(double size) {
+    const double tenth = size / 10;
+    return {std::max(1, static_cast<int>(std::ceil(tenth / 2))),
+            std::max(1, static_cast<int>(std::floor(tenth)))};
 }
 
 }  // namespace tenter::draw

@@ -12,6 +12,7 @@
 #include "draw/row_picture.h"
 #include "draw/shadow_patch.h"
 #include "draw/text_block.h"
+#include "draw/text_line.h"
 #include "project/file.h"
 
 namespace tenter::draw {
@@ -37,6 +38,21 @@ TEST(DeviceGrid, RoundsBoxesToTheNearestPxAndBordersDown) {
 }
 
 // CSS Images 3 § 5.5 and CSS Backgrounds 3 § 3.6: the spare length is shared by the focal point.
+// Measured in Chromium 156 with four faces at pixel ratios 1 and 2: rows below the baseline, and their
+// number.
+TEST(UnderlineRows, AreThoseOfChromium) {
+    struct Case {
+        double size;
+        int below, count;
+    };
+    for (const Case& one :
+         {Case{10, 1, 1}, Case{16, 1, 1}, Case{19, 1, 1}, Case{20, 1, 2}, Case{22, 2, 2}, Case{29.2, 2, 2},
+          Case{31, 2, 3}, Case{40, 2, 4}, Case{44, 3, 4}, Case{60, 3, 6}}) {
+        EXPECT_EQ(underlineRows(one.size).below, one.below) << one.size;
+        EXPECT_EQ(underlineRows(one.size).count, one.count) << one.size;
+    }
+}
+
 TEST(CoverCrop, KeepsTheRatioOfTheSlotAroundTheFocalPoint) {
     const Crop wide = coverCrop(400, 100, 100, 100, 0.25, 0.5);
     EXPECT_DOUBLE_EQ(wide.x, 75);

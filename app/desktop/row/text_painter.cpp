@@ -49,17 +49,11 @@ struct TextPainter::LineVisitor {
     double size;
     int baseline;
     bool inLink = false;
-    const text::Face* underlined = nullptr;
-    draw::UnderlineLook rule{};
 
     void cluster(std::uint32_t index, double from, double advance) {
         const text::ShapedRun& run = paragraph.runs()[paragraph.clusters()[index].run];
         inLink = underlineLinks && run.kind == project::Run::Kind::Link && run.face != nullptr;
         if (!inLink) return;
-        if (underlined != run.face.get()) {
-            underlined = run.face.get();
-            rule = draw::underlineOf(*underlined);
-        }
         if (!owner.spans_.empty() && std::abs(owner.spans_.back().to - from) < 0.01)
             owner.spans_.back().to = from + advance;
         else
@@ -74,7 +68,7 @@ struct TextPainter::LineVisitor {
         const Coverage& coverage = face.of(glyph.id, static_cast<unsigned>(quarter & 3));
         const int y = baseline - static_cast<int>(std::lround(glyph.y * size));
         owner.blend(canvas, face, coverage, penX, y);
-        if (inLink) owner.noteCrossing(face, coverage, penX, baseline - y, draw::underlineRows(rule, size));
+        if (inLink) owner.noteCrossing(face, coverage, penX, baseline - y, draw::underlineRows(size));
     }
 
     void hyphen(std::uint16_t run, const text::Glyph& hyphen, double x) {
@@ -91,7 +85,7 @@ void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layou
     crossings_.clear();
     LineVisitor visitor{*this, canvas, *part.paragraph, look.underlineLinks, size, baseline};
     draw::walkLine(part, laid, canvas.scale, canvas.x(laid.x), order_, visitor);
-    if (visitor.underlined != nullptr) underline(canvas, *visitor.underlined, size, baseline);
+    if (!spans_.empty()) underline(canvas, size, baseline);
 }
 
 void TextPainter::blend(Canvas& canvas, const SizedFace& face, const Coverage& coverage, int penX,
@@ -140,8 +134,8 @@ void TextPainter::noteCrossing(const SizedFace& face, const Coverage& coverage, 
 }
 
 // CSS Text Decoration 4 § 4: the underline has a gap where a glyph crosses it.
-void TextPainter::underline(Canvas& canvas, const text::Face& face, double size, int baseline) {
-    const draw::UnderlineRows rows = draw::underlineRows(draw::underlineOf(face), size);
+void TextPainter::underline(Canvas& canvas, double size, int baseline) {
+    const draw::UnderlineRows rows = draw::underlineRows(size);
     const int top = baseline + rows.below;
     std::sort(crossings_.begin(), crossings_.end(),
               [](const Ink& a, const Ink& b) { return a.from < b.from; });

@@ -32,7 +32,7 @@ private:
     void blend(Canvas& canvas, const SizedFace& face, const Coverage& coverage, int penX, int baseline);
     void noteCrossing(const SizedFace& face, const Coverage& coverage, int penX, int raised,
                       draw::UnderlineRows rows);
-    void underline(Canvas& canvas, const text::Face& face, double size, int baseline);
+    void underline(Canvas& canvas, double size, int baseline);
     Glyphs glyphs_;
     std::vector<SizedFace*> faces_;  // of the runs of the part being painted
     std::vector<std::uint32_t> order_;
