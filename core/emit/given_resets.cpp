@@ -126,6 +126,8 @@ private:
             Rule rule;
             rule.selector = inner.selector;
             apply(rule, markup::innerResets);
+            // An inherited size would follow that of the part late.
+            apply(rule, markup::motionResets);
             const bool bold = inner.tag == "strong" || inner.tag == "b";
             const bool italic = inner.tag == "em" || inner.tag == "i";
             if (!bold && !italic) apply(rule, markup::plainResets);

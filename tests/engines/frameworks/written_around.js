@@ -150,6 +150,17 @@ export const stylesAround = {
     .page { display:grid; grid-template-columns:repeat(auto-fill,minmax(min(100%,500px),1fr)); gap:1rem; padding:0 1rem }`,
     (r) => `<div class="page">${box(r)}<div>Other</div></div>`, 'class="deck"', simple,
   ),
+  everything: style(
+    `
+    * { max-width:100%; transition:all .3s; letter-spacing:.02em }
+    * { line-height:1.25!important }
+    [class] { min-width:0 }
+    div { display:flex; flex-direction:column }
+    body { margin:0 }
+    .box { padding:0 16px }
+    .deck>* { min-height:500px }`,
+    box, 'class="deck"', simple,
+  ),
   numbered: style(
     `
     body { margin:0; counter-reset:number }
