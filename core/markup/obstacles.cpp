@@ -48,15 +48,25 @@ private:
                 add(node, place, std::string(reset.property), std::string(reset.value));
         for (const std::string_view property : properties)
             add(node, place, std::string(property), "");
+        boxes(node, place);
+    }
+
+    /// Boxes before and after an element, which the stylesheet removes.
+    void boxes(NodeId node, const Obstacle& place) {
+        for (const char* pseudo : {"before", "after"})
+            add(node, place, "content", "none", pseudo);
     }
 
     void wrappers(const std::vector<NodeId>& nodes, const Obstacle& place) {
-        for (const NodeId node : nodes)
+        for (const NodeId node : nodes) {
             add(node, place, "display", row_.tree[node].isHtml("a") ? "flex" : "contents");
+            boxes(node, place);
+        }
     }
 
-    void add(NodeId node, Obstacle place, const std::string& property, const std::string& value) {
-        const ThemeValue theme = facts_.valueOf({{node}, ""}, property, value, false);
+    void add(NodeId node, Obstacle place, const std::string& property, const std::string& value,
+             const std::string& pseudo = {}) {
+        const ThemeValue theme = facts_.valueOf({{node}, pseudo}, property, value, false);
         if (theme.unbeatable.empty() || !known_.emplace(property, theme.unbeatable, place.role).second)
             return;
         place.property = property;

@@ -47,16 +47,18 @@ TEST(ThemeObstacleCheck, ReportsWhatNoStylesheetOverrides) {
         "@layer base;\n@layer base { .walk { float: left !important; color: red !important; } } /* "
         "look.css:12 */\n"
         ".walk p { float: left !important; }\n@layer base { @media print { p { float: left !important; } } "
-        "}\n";
+        "}\n@layer base { h3::before { content: '1' !important; } }\n";
     std::vector<std::string> said;
     for (const Finding& finding : findingsOf(project))
         if (finding.check == "theme-obstacle") {
             EXPECT_EQ(finding.severity, Severity::Error);
             said.push_back(finding.says);
         }
-    ASSERT_EQ(said.size(), 2U);
-    EXPECT_NE((said[0] + said[1]).find("“.walk” in look.css:12 sets float of the card"), std::string::npos);
-    EXPECT_NE((said[0] + said[1]).find("“style attribute” sets margin of the heading"), std::string::npos);
+    ASSERT_EQ(said.size(), 3U);
+    const std::string all = said[0] + said[1] + said[2];
+    EXPECT_NE(all.find("“.walk” in look.css:12 sets float of the card"), std::string::npos);
+    EXPECT_NE(all.find("“style attribute” sets margin of the heading"), std::string::npos);
+    EXPECT_NE(all.find("“h3::before” sets content of the heading"), std::string::npos);
     project::Project plain = printed("<h3>Low tide</h3>", "<h3>High water</h3>");
     plain.row().given->theme = ".walk { float: left !important; }\n";
     EXPECT_FALSE(has(plain, "theme-obstacle"));
