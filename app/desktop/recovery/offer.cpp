@@ -76,8 +76,8 @@ void Offer::showCurrent() {
     if (leftovers_.empty()) return;
     const UnsavedWork& work = leftovers_.front().work;
     const QString time = QLocale().toString(work.time.toLocalTime(), QLocale::ShortFormat);
-    QString text = "Tenter closed unexpectedly. It kept the unsaved changes of “" + nameOf(work) +
-                   "” from " + time + ".";
+    QString text = "Tenter closed unexpectedly. It kept the unsaved changes of “" + nameOf(work) + "” from " +
+                   time + ".";
     if (work.file.empty()) text += " This project was never saved.";
     if (leftovers_.size() > 1)
         text += QString(" %1 more can be restored after it.").arg(leftovers_.size() - 1);
