@@ -8,6 +8,7 @@
 #include "outcome.h"
 #include "project/file.h"
 #include "project/utf8.h"
+#include "start/page_project.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -17,6 +18,23 @@ namespace {
 struct IntakeArguments : Arguments {
     double root = 16;
 };
+
+/// Prints the project of a page that Tenter did not write.
+int printOtherPage(const IntakeArguments& arguments, const intake::OwnSource& source) {
+    markup::PageToAdopt page;
+    page.bytes = source.bytes;
+    page.file = source.file;
+    page.projectFolder = source.projectFolder.empty() ? "." : source.projectFolder;
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    project::Problems problems;
+    const std::optional<markup::Adopted> adopted = start::newProjectFrom(page, store, problems);
+    printProblems(problems);
+    if (!adopted) return wrongInput;
+    for (const std::string& sentence : adopted->report)
+        std::fprintf(stderr, "%s\n", project::visible(sentence).c_str());
+    return deliver(arguments, project::write(adopted->project));
+}
 
 int runIntake(const IntakeArguments& arguments) {
     std::filesystem::path file = arguments.project;
@@ -35,6 +53,7 @@ int runIntake(const IntakeArguments& arguments) {
     const bool isSheet = file.extension() == ".css";
     const std::optional<intake::OwnProject> read =
         isSheet ? intake::projectOfSheet(source, problems) : intake::projectOfPage(source, problems);
+    if (!read && !isSheet) return printOtherPage(arguments, source);
     printProblems(problems);
     if (!read) return wrongInput;
     for (const std::string& sentence : read->report)
@@ -47,7 +66,7 @@ int runIntake(const IntakeArguments& arguments) {
 void addIntake(CLI::App& app, Action& action) {
     auto arguments = std::make_shared<IntakeArguments>();
     CLI::App* verb =
-        app.add_subcommand("intake", "Print the project of a stylesheet or page that Tenter wrote");
+        app.add_subcommand("intake", "Print a project that is read from a page or from Tenter's stylesheet");
     verb->add_option("FILE", arguments->project,
                      "Stylesheet (*.css), page (*.html), or folder with an index.html.")
         ->required()
@@ -60,8 +79,10 @@ void addIntake(CLI::App& app, Action& action) {
     setHelpEnd(
         *verb,
         "Reads every form of stylesheet that Tenter prints for its own markup. A stylesheet alone has no "
-        "texts: its project has one card with placeholder texts. Standard error lists what to check. Use "
-        "adopt for pages that Tenter did not write.",
+        "texts: its project has one card with placeholder texts. Of any other page it reads the row of "
+        "cards: "
+        "markup, columns, breakpoints, sizes, spacing and colours. Standard error lists what to check, first "
+        "what a project cannot hold. Use adopt to put the row of a page into an existing project.",
         {"intake row.css --out again.tenter.json", "intake site --out from-site.tenter.json"},
         {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runIntake(*arguments); }; });

@@ -90,12 +90,11 @@ int printRowOfPage(const NewArguments& arguments) {
     page.projectFolder = std::filesystem::absolute(arguments.out.empty() ? "x" : arguments.out).parent_path();
     text::Fonts fonts;
     text::ParagraphStore store(fonts);
-    project::Project project = start::projectForPage(page, store);
-    if (!arguments.name.empty()) project.name = arguments.name;
     project::Problems problems;
-    const std::optional<markup::Adopted> adopted = markup::adopt(project, page, problems);
+    std::optional<markup::Adopted> adopted = start::newProjectFrom(page, store, problems);
     printProblems(problems);
     if (!adopted) return wrongInput;
+    if (!arguments.name.empty()) adopted->project.name = arguments.name;
     printNotes(adopted->report);
     return deliver(arguments, project::write(adopted->project));
 }
@@ -173,9 +172,10 @@ void addNew(CLI::App& app, Action& action) {
         ->type_name("FILE")
         ->expected(1)
         ->take_all();
-    verb->add_option("--page", arguments->page,
-                     "HTML page with a row of cards to import, instead of TEXT: markup, name, class, columns "
-                     "and colours are those of the page. Default: no page.")
+    verb->add_option(
+            "--page", arguments->page,
+            "HTML page with a row of cards to import, instead of TEXT: markup, name, class, columns, "
+            "breakpoints, sizes, spacing and colours are those of the page. Default: no page.")
         ->type_name("FILE");
     verb->add_flag("--markdown", arguments->markdown,
                    "Print the cards as they were understood, as Markdown, instead of the project.");

@@ -102,7 +102,9 @@ class Styles {
 public:
     using Element = Elements::Element;
     /// The interval from `least` to `most` in CSS px, finite. `rightToLeft`: the direction of the page.
-    Styles(const StyleRules& rules, double least, double most, bool rightToLeft);
+    /// `active`: the dynamic pseudo-classes that match every element; their names must outlive the object.
+    Styles(const StyleRules& rules, double least, double most, bool rightToLeft,
+           ActivePseudoClasses active = {});
 
     /// The value of a longhand with variables replaced: lower case, `inherit` and its like resolved. Empty if
     /// no declaration sets it, or if it has its initial value.
@@ -162,6 +164,7 @@ private:
     double least_;
     double most_;
     bool rightToLeft_;
+    ActivePseudoClasses active_;
     std::unordered_map<Element, Longhands> longhands_;
     std::map<std::pair<Element, std::string>, std::optional<std::string>> variables_;
     std::set<std::pair<Element, std::string>> open_;

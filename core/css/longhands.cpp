@@ -194,6 +194,7 @@ std::vector<Longhand> fontOf(const Words& words) {
 std::vector<Longhand> borderOf(const Words& sides, const Words& words) {
     std::string style = "none";
     std::string width = "medium";
+    std::string colour = "currentcolor";
     for (const std::string& word : words) {
         Tokeniser tokeniser(word);
         const Token token = tokeniser.next();
@@ -204,12 +205,14 @@ std::vector<Longhand> borderOf(const Words& sides, const Words& words) {
         else if (token.is(TokenKind::Dimension) || token.is(TokenKind::Number) || isCalculation ||
                  isIn(std::array<std::string_view, 3>{"thin", "medium", "thick"}, word))
             width = word;
+        else
+            colour = word;
     }
     std::vector<Longhand> out;
     for (const std::string& side : sides) {
         out.push_back({"border-" + side + "-width", width});
         out.push_back({"border-" + side + "-style", style});
-        out.push_back({"border-" + side + "-color", {}});
+        out.push_back({"border-" + side + "-color", colour});
     }
     return out;
 }

@@ -48,8 +48,9 @@ Line times(const Line& line, double factor) {
 
 }  // namespace
 
-Styles::Styles(const StyleRules& rules, double least, double most, bool rightToLeft)
-    : rules_(rules), least_(least), most_(most), rightToLeft_(rightToLeft) {}
+Styles::Styles(const StyleRules& rules, double least, double most, bool rightToLeft,
+               ActivePseudoClasses active)
+    : rules_(rules), least_(least), most_(most), rightToLeft_(rightToLeft), active_(active) {}
 
 bool Styles::holds(const Sheet& sheet, std::size_t condition, Element element) {
     const Condition& one = sheet.conditions[condition];
@@ -150,7 +151,9 @@ const Styles::Longhands& Styles::of(Element element) {
     const auto [known, isNew] = longhands_.try_emplace(element);
     Longhands& longhands = known->second;
     if (!isNew) return longhands;
-    for (const Applying& applying : rules_.atRest(element)) {
+    std::vector<Applying> withActive;
+    if (!active_.empty()) withActive = rules_.applyingTo(element, {}, active_);
+    for (const Applying& applying : active_.empty() ? rules_.atRest(element) : withActive) {
         if (!applies(applying, element) || !isUnderstood(*applying.declaration)) continue;
         const Declaration& declaration = *applying.declaration;
         if (declaration.property.starts_with("--")) {

@@ -28,8 +28,7 @@ std::string tagInWords(const Node& node) {
 }  // namespace
 
 void PageBoxes::say(NodeId node, const std::string& what) {
-    cautions_.insert("The " + tagInWords(tree_[node]) + " around the row " + what +
-                     ". Check the container in the project.");
+    cautions_.insert("The " + tagInWords(tree_[node]) + " " + where_ + " " + what + ". " + advice_);
 }
 
 /// Says of a property with its value where it is set: `max-width: 60vh (look.css:12)`.
@@ -110,6 +109,58 @@ PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain, NodeId row) {
         say(parent, "puts the row beside other elements in a flex container");
     if (context == Context::Table) return inAnonymousCell(box, row, parent);
     return box;
+}
+
+PageBoxes::Boxes PageBoxes::boxesOf(const PageBox& outer, NodeId parent, const std::vector<NodeId>& chain) {
+    Boxes boxes{outer, outer};
+    Context context = parent == noNode ? Context::Block : contextOf(parent);
+    for (const NodeId node : chain) {
+        if (styles_.value(node, "display") == "contents") continue;
+        Line percentage = boxes.content.width;
+        if (context == Context::Grid)
+            if (const std::optional<PageBox> cell = cellOf(boxes.content, node, parent))
+                percentage = cell->width;
+        boxes.content = within(boxes.content, node, context, parent);
+        const Edges edges = edgesOf(node, percentage);
+        boxes.border = {boxes.content.left - edges.insideLeft,
+                        boxes.content.width + edges.insideLeft + edges.insideRight};
+        context = contextOf(node);
+        parent = node;
+        if (isIn(styles_.value(node, "container-type"), {"inline-size", "size"}))
+            styles_.setContainer(node, boxes.content.width);
+    }
+    return boxes;
+}
+
+std::optional<std::size_t> PageBoxes::columnsOf(NodeId grid, const Line& width) {
+    const std::size_t problems = styles_.problems.size();
+    const auto read = gridTemplateOf(
+        styles_.value(grid, "grid-template-columns"), styles_.value(grid, "grid-template-areas"), width,
+        [&](const std::string& text) { return styles_.lengthOf(grid, text, width); },
+        [&](const Line& least, bool collapses) { return repetitionsOf(grid, width, least, collapses); });
+    styles_.problems.resize(problems);
+    return read ? std::optional(read->tracks.size()) : std::nullopt;
+}
+
+/// How many columns of at least `least` fit a grid with the content width `whole`. CSS Grid 2 § 7.2.3.2.
+int PageBoxes::repetitionsOf(NodeId grid, const Line& whole, const Line& least, bool collapses) {
+    constexpr int most = 200;
+    const Line gap = gapOf(grid, whole);
+    const double each = at(least + gap);
+    const double fitting = each > 0 ? std::floor((at(whole + gap) + 1e-6) / each) : 1;
+    const int count = static_cast<int>(std::clamp(fitting, 1.0, static_cast<double>(most)));
+    // Where one column more fits, or one less.
+    for (const int other : {count, count + 1})
+        if (other > 1) std::ignore = styles_.larger(other * (least + gap) - gap, whole);
+    const int items = static_cast<int>(std::max<std::size_t>(inFlow(grid).size(), 1));
+    return collapses ? std::min(count, items) : count;
+}
+
+/// True if `one` is the wider in the middle of the interval; a bend where that changes.
+bool PageBoxes::isWider(const Line& one, const Line& other) {
+    constexpr double rounding = 0.02;
+    std::ignore = styles_.larger(one, other);
+    return at(one - other) > rounding;
 }
 
 css::Line PageBoxes::borderOf(NodeId node, const std::string& side) {
@@ -221,13 +272,13 @@ std::optional<Line> PageBoxes::besideFloats(NodeId node, const PageBox& outer, c
         if (!width) return std::nullopt;
         const Line size = limited(child, *width, outer.width, around) + around.insideLeft +
                           around.insideRight + around.marginLeft + around.marginRight;
-        if (!isIn(clear, {"", "none"}) || at(taken + opposite + size - outer.width) > 0.02)
+        if (!isIn(clear, {"", "none"}) || isWider(taken + opposite + size, outer.width))
             taken = opposite = Line{};
         (own == side ? taken : opposite) = (own == side ? taken : opposite) + size;
     }
     const Line size = content + edges.insideLeft + edges.insideRight + edges.marginLeft + edges.marginRight;
     if (!isIn(styles_.value(node, "clear"), {"", "none"})) return Line{};
-    return at(taken + opposite + size - outer.width) > 0.02 ? Line{} : taken;
+    return isWider(taken + opposite + size, outer.width) ? Line{} : taken;
 }
 
 /// Where a box in a line is: 0 at the start, 0.5 in the centre, 1 at the end.
@@ -295,13 +346,20 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
     return placed(outer, node, *content, edges, alignment);
 }
 
+void PageBoxes::addInFlow(NodeId parent, std::vector<NodeId>& found) {
+    for (const NodeId child : tree_.elementChildren(parent)) {
+        const std::string display = styles_.value(child, "display");
+        if (display == "none" || isIn(styles_.value(child, "position"), {"absolute", "fixed"})) continue;
+        if (display == "contents")
+            addInFlow(child, found);
+        else
+            found.push_back(child);
+    }
+}
+
 std::vector<NodeId> PageBoxes::inFlow(NodeId parent) {
     std::vector<NodeId> found;
-    for (const NodeId child : tree_.elementChildren(parent)) {
-        if (styles_.value(child, "display") == "none") continue;
-        if (isIn(styles_.value(child, "position"), {"absolute", "fixed"})) continue;
-        found.push_back(child);
-    }
+    addInFlow(parent, found);
     // CSS Flexbox 1 § 5.4.
     const auto orderOf = [&](NodeId child) {
         css::Problems ignored;
@@ -321,21 +379,12 @@ Line PageBoxes::gapOf(NodeId node, const Line& percentage) {
 std::optional<PageBox> PageBoxes::cellOf(const PageBox& outer, NodeId node, NodeId parent) {
     const Line gap = gapOf(parent, outer.width);
     const std::size_t problems = styles_.problems.size();
-    const auto repetitions = [&](const Line& least, bool collapses) {
-        constexpr int most = 200;
-        const double each = at(least + gap);
-        const double fitting = each > 0 ? std::floor((at(outer.width + gap) + 1e-6) / each) : 1;
-        const int count = static_cast<int>(std::clamp(fitting, 1.0, static_cast<double>(most)));
-        // Where one column more fits, or one less.
-        for (const int other : {count, count + 1})
-            if (other > 1) std::ignore = styles_.larger(other * (least + gap) - gap, outer.width);
-        const int items = static_cast<int>(std::max<std::size_t>(inFlow(parent).size(), 1));
-        return collapses ? std::min(count, items) : count;
-    };
     const auto grid = gridTemplateOf(
         styles_.value(parent, "grid-template-columns"), styles_.value(parent, "grid-template-areas"),
         outer.width, [&](const std::string& text) { return styles_.lengthOf(parent, text, outer.width); },
-        repetitions);
+        [&](const Line& least, bool collapses) {
+            return repetitionsOf(parent, outer.width, least, collapses);
+        });
     if (!grid) return std::nullopt;
     styles_.problems.resize(problems);
     const std::size_t count = grid->tracks.size();

@@ -33,6 +33,22 @@ public:
     /// `row`, its child, there.
     PageBox contentBox(const std::vector<NodeId>& chain, NodeId row);
 
+    /// The boxes of an element.
+    struct Boxes {
+        PageBox border;
+        PageBox content;
+    };
+    /// The boxes of the last element of `chain`, each element of which is inside the one before. The first is
+    /// a child of `parent`, which has the content box `outer`; without a parent it is in a block container.
+    Boxes boxesOf(const PageBox& outer, NodeId parent, const std::vector<NodeId>& chain);
+    /// The number of columns of a grid container with that content width; empty if it is not known.
+    std::optional<std::size_t> columnsOf(NodeId grid, const css::Line& width);
+    /// Sentences are about an element "around the row"; this names other elements and what to do.
+    void setSubject(std::string where, std::string advice) {
+        where_ = std::move(where);
+        advice_ = std::move(advice);
+    }
+
 private:
     enum class Context { Block, FlexRow, FlexColumn, Grid, Table };
     /// Margins, borders and paddings of an element in CSS px; auto margins are 0.
@@ -75,6 +91,10 @@ private:
     std::optional<css::Line> besideFloats(NodeId node, const PageBox& outer, const css::Line& content,
                                           const Edges& edges, bool toRight);
     double inLine(NodeId node, NodeId parent);
+    [[nodiscard]] int repetitionsOf(NodeId grid, const css::Line& whole, const css::Line& least,
+                                    bool collapses);
+    [[nodiscard]] bool isWider(const css::Line& one, const css::Line& other);
+    void addInFlow(NodeId parent, std::vector<NodeId>& found);
     PageBox placed(const PageBox& outer, NodeId node, css::Line content, const Edges& edges,
                    double alignment);
     [[nodiscard]] Context contextOf(NodeId node);
@@ -103,6 +123,8 @@ private:
     const std::vector<std::string>& sheetNames_;
     /// The padding box of the nearest element around that positioned elements refer to.
     PageBox containing_;
+    std::string where_ = "around the row";
+    std::string advice_ = "Check the container in the project.";
 };
 
 }  // namespace tenter::markup

@@ -6,10 +6,11 @@
 #include "markup/encoding.h"
 #include "markup/given.h"
 #include "project/cascade.h"
+#include "project/file.h"
 #include "project/validate.h"
 #include "solve/columns.h"
 #include "start/new_row.h"
-#include "start/page_style.h"
+#include "start/page_look.h"
 
 namespace tenter::start {
 
@@ -77,35 +78,87 @@ int likelyColumns(std::size_t cards) {
     return cards <= 4 ? std::max(static_cast<int>(cards), 1) : cards % 4 == 0 ? 4 : 3;
 }
 
+/// The layer and the path in it that a JSON pointer names; empty if it names no setting.
+std::optional<std::pair<project::Settings*, std::string>> settingNamed(project::Project& project,
+                                                                       const std::string& pointer) {
+    const auto after = [&](const std::string& start) {
+        return pointer.starts_with(start) ? std::optional(pointer.substr(start.size())) : std::nullopt;
+    };
+    if (const auto path = after("/style/")) return std::pair{&project.row().style, *path};
+    std::vector<project::Band>& bands = project.row().variants.front().bands;
+    for (std::size_t i = 0; i < bands.size(); ++i)
+        if (const auto path = after("/variants/0/bands/" + std::to_string(i) + "/set/"))
+            return std::pair{&bands[i].set, *path};
+    return std::nullopt;
+}
+
+/// Unsets the settings that a project cannot have, each with a sentence. False if that is not enough.
+bool isSoundWithout(PageProject& made) {
+    constexpr int mostRounds = 200;
+    for (int round = 0; round < mostRounds; ++round) {
+        const project::Problems refused = project::validate(made.project);
+        if (refused.empty()) return true;
+        const auto named = settingNamed(made.project, refused.front().place);
+        project::Problems ignored;
+        if (!named || !project::setSetting(*named->first, named->second, nullptr, ignored)) return false;
+        made.report.push_back("Warning: " + named->second + " of the page is not in the project. " +
+                              refused.front().what);
+    }
+    return false;
+}
+
 }  // namespace
 
-project::Project projectForPage(const markup::PageToAdopt& page, text::ParagraphStore& store) {
-    project::Project project = emptyProject(placeholderClass);
+PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore& store) {
+    PageProject made{emptyProject(placeholderClass), {}};
+    project::Project& project = made.project;
     project::Problems ignored;
     const auto adopted = markup::adopt(project, page, ignored);
     const auto characters = markup::charactersOf(page.bytes, page.file.string(), ignored);
     const auto tree = markup::parse(characters.utf8, page.file.string(), ignored);
     const auto row = adopted ? markup::givenRow(adopted->project, ignored) : std::nullopt;
-    if (!adopted || !tree || !row) return emptyProject("cards");
+    if (!adopted || !tree || !row) return {emptyProject("cards"), {}};
 
     if (std::string name = nameOfPage(*tree, page.file); !name.empty()) project.name = std::move(name);
     std::string className = classOfRow(*tree, row->tree[row->row]);
     project.row().name = className.empty() ? rowNameOf(project.name) : rowNameOf(className);
     if (className.empty()) className = project.row().name;
+    project::Variant& variant = project.row().variants.front();
     const std::string theme = adopted->project.row().given->theme;
-    project.row().style = pageStyle(*row, theme, project.mostWidth);
-    const int stated = pageColumns(*row, theme, project.mostWidth);
-    const int columns = stated > 0 ? stated : likelyColumns(adopted->project.row().cards.size());
+    if (!theme.empty()) {
+        PageLook look = pageLook(*row, theme, adopted->project.page, project.leastWidth, project.mostWidth,
+                                 store.fonts());
+        project.row().style = std::move(look.style);
+        if (!look.bands.empty()) variant.bands = std::move(look.bands);
+        made.report = std::move(look.report);
+    } else if (const int columns = likelyColumns(adopted->project.row().cards.size()); columns > 1) {
+        // Breakpoints follow from the cards.
+        project::Project whole = adopted->project;
+        whole.row().given.reset();
+        variant = solve::withColumns(whole, 0, columns, className, store);
+    }
+    variant.className = className;
+    if (isSoundWithout(made)) return made;
+    PageProject usual{emptyProject(className), {}};
+    usual.project.name = project.name;
+    usual.project.row().name = project.row().name;
+    usual.report.emplace_back(
+        "Warning: The settings of the page were not imported, because a project cannot have them.");
+    return usual;
+}
 
-    // Breakpoints follow from the cards and the container of the page.
-    project::Project whole = adopted->project;
-    whole.row().style = project.row().style;
-    whole.row().given.reset();
-    if (columns > 1) project.row().variants.front() = solve::withColumns(whole, 0, columns, className, store);
-    project.row().variants.front().className = className;
-    // What the theme states may be out of the range of a project.
-    if (!project::validate(project).empty()) project.row().style = {};
-    return project::validate(project).empty() ? project : emptyProject(className);
+std::optional<markup::Adopted> newProjectFrom(const markup::PageToAdopt& page, text::ParagraphStore& store,
+                                              project::Problems& problems) {
+    const PageProject made = projectForPage(page, store);
+    std::optional<markup::Adopted> adopted = markup::adopt(made.project, page, problems);
+    if (adopted) adopted->report = withLook(std::move(adopted->report), made.report);
+    return adopted;
+}
+
+std::vector<std::string> withLook(std::vector<std::string> report, const std::vector<std::string>& look) {
+    const auto isFinding = [](const std::string& line) { return !line.starts_with("Warning: "); };
+    report.insert(std::ranges::find_if(report, isFinding), look.begin(), look.end());
+    return report;
 }
 
 }  // namespace tenter::start

@@ -7,9 +7,24 @@
 
 namespace tenter::start {
 
+/// A project for the row of a page, and what to check in it.
+struct PageProject {
+    project::Project project;
+    std::vector<std::string> report;  ///< `Warning: …`, a sentence each; see PageLook
+};
+
 /// The project into which the row of a page is imported if there is no other: its name is the title of the
-/// page, its class that of the row, its columns and colours those of the theme. `markup::adopt` puts the row
-/// into it. If no row is found, a project with one column and usual settings.
-project::Project projectForPage(const markup::PageToAdopt& page, text::ParagraphStore& store);
+/// page, its class that of the row, its settings those of the page (page_look.h). `markup::adopt` puts the
+/// row into it. If the page has no CSS for the row, columns by the number of cards and usual settings. If no
+/// row is found, a project with one column and usual settings.
+PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore& store);
+
+/// A new project with the row of a page: `projectForPage` and `markup::adopt` with both reports. Empty, with
+/// problems, if no row is found.
+std::optional<markup::Adopted> newProjectFrom(const markup::PageToAdopt& page, text::ParagraphStore& store,
+                                              project::Problems& problems);
+
+/// The sentences of an import with those about the look of the page: cautions first.
+std::vector<std::string> withLook(std::vector<std::string> report, const std::vector<std::string>& look);
 
 }  // namespace tenter::start

@@ -16,7 +16,7 @@ protected:
         page.bytes = html;
         page.file = file;
         page.projectFolder = ".";
-        const project::Project own = projectForPage(page, store_);
+        const project::Project own = projectForPage(page, store_).project;
         EXPECT_TRUE(project::validate(own).empty());
         project::Problems problems;
         const auto adopted = markup::adopt(own, page, problems);
@@ -103,7 +103,7 @@ TEST_F(PageProject, IgnoresValuesThatAProjectCannotHold) {
 TEST_F(PageProject, IsUsualIfThePageHasNoRow) {
     markup::PageToAdopt nothing;
     nothing.bytes = "nothing of the kind";
-    EXPECT_EQ(projectForPage(nothing, store_).row().variants.size(), 1U);
+    EXPECT_EQ(projectForPage(nothing, store_).project.row().variants.size(), 1U);
 }
 
 }  // namespace

@@ -228,7 +228,8 @@ void ImportDialog::updateState() {
     guess_->setVisible(reader_->hasChoices());
     consequence_->setText(!has ? QString()
                           : reader_->isIntoNew()
-                              ? "Makes a new project with the name, class and colours of the page."
+                              ? "Makes a new project with the columns, breakpoints, sizes, spacing and "
+                                "colours of the page. The list says what a project cannot hold."
                               : "You can undo the import.");
     if (has || (failed_.isEmpty() && !reader_->hasPage())) {
         stack_->setCurrentWidget(has ? static_cast<QWidget*>(row_) : empty_);

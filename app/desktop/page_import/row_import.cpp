@@ -63,13 +63,17 @@ std::optional<std::vector<markup::RoleChoice>> changedChoices(const ImportReques
 
 ImportResult readRow(const ImportRequest& request) {
     if (request.project == nullptr) {
-        // Name, class, columns and colours of a new project are those of the page.
+        // Name, class and settings of a new project are those of the page.
         text::Fonts fonts;
         text::ParagraphStore store(fonts);
         ImportRequest own = request;
-        own.project = std::make_shared<project::Project>(
-            tenter::start::projectForPage(pageOfRequest(request, request.choices), store));
-        return readRow(own);
+        tenter::start::PageProject made =
+            tenter::start::projectForPage(pageOfRequest(request, request.choices), store);
+        own.project = std::make_shared<project::Project>(std::move(made.project));
+        ImportResult result = readRow(own);
+        if (result.adopted)
+            result.adopted->report = tenter::start::withLook(std::move(result.adopted->report), made.report);
+        return result;
     }
     if (std::holds_alternative<std::monostate>(request.change)) return readWith(request, request.choices);
     project::Problems refused;

@@ -50,6 +50,12 @@ export class Tenter {
     return this.#out('adopt', base, page);
   }
 
+  /** A new project with the row of a saved page, as text, and the report of the import. */
+  async newFromPage(page) {
+    const {stdout, stderr} = await run(this.program, ['new', '--page', page], {maxBuffer: 1 << 30});
+    return {project: stdout, report: stderr};
+  }
+
   /** The stylesheet of one variant for the markup of its page. */
   stylesheetForGiven(project, variant) {
     return this.#out('stylesheet', project, '--variant', variant, '--markup', 'given');
