@@ -245,7 +245,9 @@ private:
             return boxes.boxesOf(content, card_,
                                  {chain.begin(), chain.begin() + static_cast<std::ptrdiff_t>(count)});
         };
-        const PageBox slot = boxOf(picture, picture.size()).border;
+        // A picture that is positioned fills the element around it.
+        const bool isPositioned = value(picture.back(), "position") == "absolute";
+        const PageBox slot = boxOf(picture, isPositioned ? shared + 1 : picture.size()).border;
         const PageBox column = boxOf(text, shared + 1).border;
         if (context_.at(column.left) < context_.at(sum(slot.left, slot.width)) - 0.1) {
             note("beside", parent, "flex-direction",
