@@ -43,6 +43,19 @@ TEST_F(NewVerb, SaysThatTheTextIsAnExample) {
     EXPECT_NE(made.out.find("\"name\": \"Shore\""), std::string::npos);
 }
 
+TEST_F(NewVerb, TakesTheSettingsOfAPageAsIntakeDoes) {
+    const std::string page = std::string(TENTER_SAMPLES) + "/../tests/start/pages/plain.html";
+    const Finished made = tenterCli({"new", "--page", page});
+    EXPECT_EQ(made.code, 0) << made.err;
+    EXPECT_NE(made.out.find("\"upTo\": 800"), std::string::npos);
+    EXPECT_NE(made.out.find("\"maxWidth\": \"1180px\""), std::string::npos);
+    const Finished read = tenterCli({"intake", page, "--out", folder_.file("row.tenter.json")});
+    EXPECT_EQ(read.code, 0) << read.err;
+    const Finished checked = tenterCli({"stylesheet", folder_.file("row.tenter.json"), "--markup", "given"});
+    EXPECT_EQ(checked.code, 0) << checked.err;
+    EXPECT_NE(checked.out.find("repeat(3, minmax(0, 1fr))"), std::string::npos);
+}
+
 TEST_F(NewVerb, RefusesWrongArgumentsInOneLine) {
     for (const std::vector<std::string>& arguments : {std::vector<std::string>{"new", "--look", "sepia"},
                                                       {"new", "--columns", "0"},
