@@ -20,7 +20,8 @@ Usage: tenter [OPTIONS] [PROJECT]
                       Default: the start page with samples and recent projects.
 
 Options:
-  --theme light|dark  Colours of the window. Default: light or dark as in the system.
+  --theme THEME       Colours of the window: light, dark, contrast-light or
+                      contrast-dark. Default: as in the system.
   --picture FILE      Write the row at six viewport widths to FILE, a PNG image, and exit.
                       Needs PROJECT, but no display. Example: --picture row.png
   -h, --help          Print this help and exit.
@@ -88,7 +89,7 @@ std::optional<Arguments> readArguments(const QStringList& words, int& exitCode) 
     QCommandLineParser parser;
     const QCommandLineOption helpOption(QStringList{"h", "help"});
     const QCommandLineOption versionOption(QStringList{"v", "version"});
-    const QCommandLineOption theme("theme", {}, "light|dark");
+    const QCommandLineOption theme("theme", {}, "theme");
     const QCommandLineOption picture("picture", {}, "FILE");
     parser.addOptions({helpOption, versionOption, theme, picture});
     if (!parser.parse(own)) {
@@ -109,8 +110,10 @@ std::optional<Arguments> readArguments(const QStringList& words, int& exitCode) 
 
     const QStringList projects = parser.positionalArguments();
     Arguments arguments{parser.value(theme), parser.value(picture), projects.value(0)};
-    if (parser.isSet(theme) && arguments.theme != "light" && arguments.theme != "dark") {
-        refuse("--theme must be light or dark; it is \"" + arguments.theme + "\".");
+    static const QStringList themes{"light", "dark", "contrast-light", "contrast-dark"};
+    if (parser.isSet(theme) && !themes.contains(arguments.theme)) {
+        refuse("--theme must be light, dark, contrast-light or contrast-dark; it is \"" + arguments.theme +
+               "\".");
         return std::nullopt;
     }
     if (projects.size() > 1) {

@@ -8,7 +8,7 @@
 namespace tenter::desktop {
 
 struct Arguments {
-    QString theme;    ///< `light` or `dark`; empty: as the system
+    QString theme;    ///< of `window::useTheme`
     QString picture;  ///< PNG file to write the row to, instead of opening the window; empty: none
     QString project;  ///< project file to open; empty: none
 };

@@ -13,6 +13,7 @@
 #include "axis/comparison_lane.h"
 #include "axis/cursor.h"
 #include "axis/curves.h"
+#include "axis/data_dialog.h"
 #include "axis/differences_lane.h"
 #include "axis/findings_lane.h"
 #include "axis/measure_plot.h"
@@ -23,6 +24,7 @@
 #include "axis/wraps_lane.h"
 #include "compare/comparison.h"
 #include "controls/glossary.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "row/ink.h"
 #include "session/changes.h"
@@ -49,13 +51,12 @@ AxisPane::AxisPane(Session& session, QWidget* parent)
       theme_(scale_),
       engineSweep_(new EngineSweep(session.layouts, this)),
       lanes_(*this),
-      scaleActions_(session.view, scale_, this) {
+      scaleActions_(session.view, scale_, this),
+      data_(new QAction(tr("Show data as &table…"), this)) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Viewport width axis"));
     setAttribute(Qt::WA_OpaquePaintEvent);
-    QFont small = font();
-    small.setPixelSize(11);
-    setFont(small);
+    setFont(controls::smallFont(font()));
     ruler_ = new Ruler(scale_, this);
     bands_ = new BandsLane(session_, scale_, this);
     wraps_ = new WrapsLane(session_.layouts, session_.selection, session_.checks, scale_, this);
@@ -91,6 +92,8 @@ AxisPane::AxisPane(Session& session, QWidget* parent)
         scaleFrozen_ = false;
         onRow();
     });
+    data_->setShortcut(Qt::CTRL | Qt::Key_T);
+    connect(data_, &QAction::triggered, this, &AxisPane::showData);
     onRow();
 }
 
@@ -100,27 +103,27 @@ void AxisPane::addLanes(QWidget* findings, QWidget* audience, QWidget* thumbnail
         return QString::fromUtf8(ownWord) + ".\n" + then;
     };
     lanes_.add(tr("Bands"), {}, explained(glossary::band, tr("Drag a breakpoint to move it.")), bands_,
-               bandsHeight, 0);
+               controls::scaled(bandsHeight), 0);
     lanes_.add(tr("Wrap points"), {},
                explained(glossary::wrapPoint,
                          tr("Each tick marks one change of a line count. Ticks of the selected text are "
                             "longer.")),
-               wraps_, wrapsHeight, 0, WindowIsTall);
+               wraps_, controls::scaled(wrapsHeight), 0, WindowIsTall);
     lanes_.add(tr("Findings"), {},
                tr("The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
                   "line to show the finding."),
-               findings, findingsHeight, 0);
+               findings, controls::scaled(findingsHeight), 0);
     lanes_.add(tr("Audience"), {}, tr("The number of visits at each viewport width."), audience,
-               audienceHeight, 0);
+               controls::scaled(audienceHeight), 0);
     lanes_.add(tr("Chromium/Firefox"), {},
                tr("The widths at which some text has a different number of lines in Chromium and Firefox."),
-               differences_, differencesHeight, 0, WindowIsVeryTall);
+               differences_, controls::scaled(differencesHeight), 0, WindowIsVeryTall);
     lanes_.nameInFull(tr("Chromium/Firefox differences"));
     lanes_.add(
         tr("Thumbnails"), tr("at key widths"),
         tr("Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
            "the worst finding. Click one to go to its width."),
-        thumbnails, ThumbnailsLane::laneHeight, 0, WindowIsVeryTall);
+        thumbnails, ThumbnailsLane::laneHeight(), 0, WindowIsVeryTall);
     lanes_.add(
         tr("Font size"), tr("px"),
         explained(glossary::ramp,
@@ -149,7 +152,7 @@ void AxisPane::addComparisonLane(const compare::Comparison& comparison) {
         tr("Comparison"), {},
         tr("Result of the last comparison with a browser. A thin line: the browser agrees with Tenter at "
            "this width. A bar: it differs. A taller bar is a larger difference."),
-        lane, comparisonHeight, 0);
+        lane, controls::scaled(comparisonHeight), 0);
     lanes_.nameInFull(tr("Comparison with browser"));
     lanes_.moveLastBelow(differences_);
     lanes_.setAvailable(lane, false);
@@ -164,11 +167,11 @@ bool AxisPane::windowIsTall() const {
 }
 
 QSize AxisPane::sizeHint() const {
-    return {900, rulerHeight + lanes_.comfortableHeight(windowIsTall())};
+    return {900, controls::scaled(rulerHeight) + lanes_.comfortableHeight(windowIsTall())};
 }
 
 QSize AxisPane::minimumSizeHint() const {
-    return {480, rulerHeight + lanes_.minimumHeight()};
+    return {480, controls::scaled(rulerHeight) + lanes_.minimumHeight()};
 }
 
 // Without a plot, more height would stay empty.
@@ -182,9 +185,10 @@ void AxisPane::chooseLanes(const std::optional<QStringList>& names) {
 }
 
 void AxisPane::arrange() {
-    scale_.setSpan(leftGutter, std::max(leftGutter + 40, width() - rightGutter));
-    ruler_->setGeometry(0, 0, width(), rulerHeight);
-    lanesBottom_ = lanes_.arrange(rulerHeight);
+    scale_.setSpan(controls::scaled(leftGutter),
+                   std::max(controls::scaled(leftGutter) + 40, width() - controls::scaled(rightGutter)));
+    ruler_->setGeometry(0, 0, width(), controls::scaled(rulerHeight));
+    lanesBottom_ = lanes_.arrange(controls::scaled(rulerHeight));
     cursor_->setGeometry(0, 0, width(), lanesBottom_);
     cursor_->raise();
     rescale();
@@ -276,6 +280,13 @@ void AxisPane::onWidth() {
         rescale();
     }
     cursor_->follow();
+}
+
+void AxisPane::showData() {
+    if (dialog_ == nullptr) dialog_ = new DataDialog(lanes_, session_, window());
+    dialog_->show();
+    dialog_->raise();
+    dialog_->activateWindow();
 }
 
 // ---- Pointer and keyboard

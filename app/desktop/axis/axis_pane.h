@@ -20,6 +20,7 @@ namespace tenter::desktop::axis {
 
 class BandsLane;
 class Cursor;
+class DataDialog;
 class DifferencesLane;
 class MeasurePlot;
 class Ruler;
@@ -44,6 +45,8 @@ public:
     void addComparisonLane(const compare::Comparison& comparison);
     /// Zoom in, Zoom out, Whole range, and the toggle Equal room for each band.
     [[nodiscard]] QList<QAction*> scaleActions() const { return scaleActions_.all(); }
+    /// Shows the data of the open lanes and plots as a table.
+    [[nodiscard]] QAction* dataAction() const { return data_; }
     [[nodiscard]] const WidthScale& scale() const { return scale_; }
     /// Moves the width to the next (+1) or previous (−1) band end: a breakpoint, or the first px above it.
     void goToBandEdge(int direction);
@@ -92,6 +95,7 @@ private:
     void onRow();
     void onSelection();
     void onWidth();
+    void showData();
 
     Session& session_;
     WidthScale scale_;
@@ -108,6 +112,8 @@ private:
     Cursor* cursor_ = nullptr;
     LaneStack lanes_;
     ScaleActions scaleActions_;
+    QAction* data_;
+    DataDialog* dialog_ = nullptr;
     bool scaleFrozen_ = false;
     bool dragging_ = false;
     int lanesBottom_ = 0;  // px from the top, where the names of closed lanes begin

@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <cmath>
 
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "row/ink.h"
 
@@ -33,7 +34,7 @@ QRect Cursor::flag() const {
     const int x = static_cast<int>(std::lround(scale_.x(layouts_.width())));
     const int width = fontMetrics().horizontalAdvance(text()) + 18;
     // Near the right end there is no room, so the flag is on the left of the hairline.
-    return {x + width > this->width() - 4 ? x - width + 1 : x, 1, width, flagHeight};
+    return {x + width > this->width() - 4 ? x - width + 1 : x, 1, width, controls::scaled(flagHeight)};
 }
 
 QRect Cursor::strip() const {
@@ -60,7 +61,8 @@ void Cursor::paintEvent(QPaintEvent*) {
     const double x = std::round(scale_.x(layouts_.width()));
     if (x < scale_.left() - 1 || x > scale_.right() + 1) return;
     QPainter painter(this);
-    painter.fillRect(QRectF(x, flagHeight, 1, height() - flagHeight), ink.accent);
+    painter.fillRect(QRectF(x, controls::scaled(flagHeight), 1, height() - controls::scaled(flagHeight)),
+                     ink.accent);
 
     painter.setRenderHint(QPainter::Antialiasing, true);
     if (sizes_.isVisible()) {

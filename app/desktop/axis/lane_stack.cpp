@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "axis/disclosure.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 
 namespace tenter::desktop::axis {
@@ -100,6 +101,15 @@ QList<QAction*> LaneStack::actions() const {
     return actions;
 }
 
+QList<LaneStack::Data> LaneStack::openData() const {
+    QList<Data> open;
+    for (const Lane& lane : lanes_)
+        if (const auto* source = dynamic_cast<const controls::HasData*>(lane.content);
+            source && lane.isOpen())
+            open.append({lane.disclosure->accessibleName(), source});
+    return open;
+}
+
 bool LaneStack::hasPlot() const {
     return std::ranges::any_of(lanes_, [](const Lane& lane) { return lane.isOpen() && lane.height == 0; });
 }
@@ -135,11 +145,13 @@ int LaneStack::arrangeClosed(std::optional<int> y) const {
             ++rows;
         }
         if (y)
-            lane.disclosure->setGeometry(x, *y + rows * closedHeight - (closedHeight + name.height()) / 2,
+            lane.disclosure->setGeometry(x,
+                                         *y + rows * controls::scaled(closedHeight) -
+                                             (controls::scaled(closedHeight) + name.height()) / 2,
                                          name.width(), name.height());
         x += name.width() + apart;
     }
-    return rows * closedHeight;
+    return rows * controls::scaled(closedHeight);
 }
 
 int LaneStack::arrange(int top) {
@@ -162,7 +174,9 @@ int LaneStack::arrange(int top) {
         const QSize name = lane.disclosure->sizeHint();
         lane.disclosure->setGeometry(
             6,
-            lane.height > 0 ? std::max(y + 4, y + std::min(room, nameHeight) / 2 - name.height() / 2) : y + 4,
+            lane.height > 0
+                ? std::max(y + 4, y + std::min(room, controls::scaled(nameHeight)) / 2 - name.height() / 2)
+                : y + 4,
             name.width(), name.height());
         lane.disclosure->raise();
         y += room;

@@ -7,6 +7,8 @@
 #include <QPainter>
 #include <optional>
 
+#include "controls/data_table.h"
+
 namespace tenter::desktop::axis {
 
 class Disclosure;
@@ -46,6 +48,12 @@ public:
 
     /// One toggle action per lane, which opens and closes it.
     [[nodiscard]] QList<QAction*> actions() const;
+    /// The open lanes that have data.
+    struct Data {
+        QString name;
+        const controls::HasData* source;
+    };
+    [[nodiscard]] QList<Data> openData() const;
     /// The height at which the open plots are comfortable to read in a tall window or a short one.
     [[nodiscard]] int comfortableHeight(bool tall) const;
     /// True if a plot is open, which can use more height.

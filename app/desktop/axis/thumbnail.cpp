@@ -68,7 +68,7 @@ void Thumbnail::paintEvent(QPaintEvent*) {
     painter.fillRect(QRectF(page.right(), page.top(), 1, page.height()), frame);
     // A cropped page has no bottom edge.
     if (!cropped_) painter.fillRect(QRectF(page.left() - 1, page.bottom(), page.width() + 2, 1), frame);
-    const QRectF captions(2, pictureHeight + 4, width() - 4, captionHeight - 4);
+    const QRectF captions(2, pictureHeight + 4, width() - 4, captionHeight() - 4);
     painter.setPen(current_ ? ink.accentText : ink.text);
     painter.drawText(captions, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, accessibleName());
     if (hasFocus()) {

@@ -6,6 +6,7 @@
 #include <QImage>
 
 #include "checks/key_widths.h"
+#include "controls/text_scale.h"
 #include "row/pictures.h"
 #include "row/row_painter.h"
 #include "session/layout_cache.h"
@@ -26,7 +27,7 @@ public:
     void setCurrent(bool on);
     /// Height of the picture and of the two lines below it, px.
     static constexpr int pictureHeight = 64;
-    static constexpr int captionHeight = 2 * 16 + 4;
+    static int captionHeight() { return controls::scaled(2 * 16 + 4); }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -73,7 +73,7 @@ void ThumbnailsLane::arrange() {
     for (std::size_t i = 0; i < thumbnails_.size(); ++i)
         thumbnails_[i]->setGeometry(
             static_cast<int>(std::lround(scale_.left() + step * static_cast<double>(i))), leaderHeight,
-            static_cast<int>(std::floor(cell)), Thumbnail::pictureHeight + Thumbnail::captionHeight);
+            static_cast<int>(std::floor(cell)), Thumbnail::pictureHeight + Thumbnail::captionHeight());
 }
 
 void ThumbnailsLane::onWidth() {

@@ -16,7 +16,9 @@ class ThumbnailsLane : public QWidget {
 
 public:
     static constexpr int leaderHeight = 12;
-    static constexpr int laneHeight = leaderHeight + Thumbnail::pictureHeight + Thumbnail::captionHeight + 4;
+    static int laneHeight() {
+        return leaderHeight + Thumbnail::pictureHeight + Thumbnail::captionHeight() + 4;
+    }
     ThumbnailsLane(Session& session, const WidthScale& scale, QWidget* parent);
     [[nodiscard]] const std::vector<Thumbnail*>& thumbnails() const { return thumbnails_; }
 

@@ -23,6 +23,14 @@ QString titleOf(const std::vector<Choice>& choices, const Json& value) {
     return index < 0 ? QString() : choices[static_cast<std::size_t>(index)].title;
 }
 
+/// `One of: Upright, Italic.`
+QString oneOf(const std::vector<Choice>& choices) {
+    QStringList titles;
+    for (const Choice& choice : choices)
+        titles << choice.title;
+    return "One of: " + titles.join(", ") + '.';
+}
+
 void fill(Editor* editor, QWidget* field) {
     auto* box = new QHBoxLayout(editor);
     box->setContentsMargins(0, 0, 0, 0);
@@ -62,6 +70,10 @@ QString SegmentEditor::textOf(const Json& value) const {
     return titleOf(choices_, value);
 }
 
+QString SegmentEditor::accepts() const {
+    return oneOf(choices_);
+}
+
 void SegmentEditor::setName(const QString& name) {
     segments_->setAccessibleName(name);
     for (int i = 0; i < static_cast<int>(choices_.size()); ++i)
@@ -96,6 +108,10 @@ Json ListEditor::value() const {
 
 QString ListEditor::textOf(const Json& value) const {
     return titleOf(choices_, value);
+}
+
+QString ListEditor::accepts() const {
+    return oneOf(choices_);
 }
 
 void ListEditor::setName(const QString& name) {

@@ -26,6 +26,7 @@ public:
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
     [[nodiscard]] QString textOf(const Json& value) const override;
+    [[nodiscard]] QString accepts() const override;
     void setName(const QString& name) override;
 
 private:
@@ -44,6 +45,7 @@ public:
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
     [[nodiscard]] QString textOf(const Json& value) const override;
+    [[nodiscard]] QString accepts() const override;
     void setName(const QString& name) override;
 
 private:
@@ -60,6 +62,7 @@ public:
     explicit CheckEditor(const QString& text, QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
+    [[nodiscard]] QString accepts() const override { return "On or off."; }
     void setName(const QString& name) override;
 
 private:

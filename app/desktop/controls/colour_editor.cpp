@@ -9,6 +9,8 @@ namespace tenter::desktop::controls {
 
 namespace {
 
+constexpr const char* hexadecimal = "Enter #rgb, #rrggbb, #rrggbbaa (aa is the opacity) or transparent";
+
 QColor toQt(const units::Colour& colour) {
     return {colour.red, colour.green, colour.blue, colour.alpha};
 }
@@ -57,7 +59,7 @@ ColourEditor::ColourEditor(QWidget* parent)
     box->addWidget(swatch_);
     box->addWidget(field_, 1);
     setFocusProxy(field_);
-    field_->setToolTip("Enter #rgb, #rrggbb, #rrggbbaa (aa is the opacity) or transparent");
+    field_->setToolTip(hexadecimal);
     field_->setMaxLength(12);
     field_->setMinimumWidth(48);
     field_->installEventFilter(this);
@@ -74,6 +76,10 @@ void ColourEditor::setValue(const Json& value) {
 
 Json ColourEditor::value() const {
     return colour_.css();
+}
+
+QString ColourEditor::accepts() const {
+    return QString(hexadecimal) + '.';
 }
 
 void ColourEditor::setName(const QString& name) {

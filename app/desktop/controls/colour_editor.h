@@ -16,6 +16,7 @@ public:
     explicit ColourEditor(QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
+    [[nodiscard]] QString accepts() const override;
     void setName(const QString& name) override;
 
 protected:

@@ -22,6 +22,8 @@ public:
     [[nodiscard]] virtual Json value() const = 0;
     /// `value` in words, as the editor shows it.
     [[nodiscard]] virtual QString textOf(const Json& value) const;
+    /// What can be entered, as a sentence; empty for any text.
+    [[nodiscard]] virtual QString accepts() const { return {}; }
     /// The accessible name of the field.
     virtual void setName(const QString& name) = 0;
     /// Shows in the editor itself whether the value is set in the layer being edited.

@@ -50,6 +50,12 @@ Json NumberEditor::value() const {
     return amount.value == 0 ? "0" : units::number(amount.value) + amount.unit.toStdString();
 }
 
+QString NumberEditor::accepts() const {
+    QString text = requirement(field_->kind());
+    text[0] = text[0].toUpper();
+    return text + '.';
+}
+
 void NumberEditor::setName(const QString& name) {
     field_->setAccessibleName(name);
 }

@@ -14,6 +14,7 @@ public:
     explicit NumberEditor(AmountKind kind, QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
+    [[nodiscard]] QString accepts() const override;
     void setName(const QString& name) override;
     void setMarked(bool marked) override;
     void setResettable(bool resettable) override;

@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "controls/inks.h"
+#include "controls/text_scale.h"
 #include "units/number.h"
 
 namespace tenter::desktop::controls {
@@ -65,10 +66,10 @@ void NumberField::setMarked(bool marked) {
 }
 
 QSize NumberField::sizeHint() const {
-    return {88, 28};
+    return {scaled(88), scaled(28)};
 }
 QSize NumberField::minimumSizeHint() const {
-    return {48, 28};
+    return {scaled(48), scaled(28)};
 }
 
 bool NumberField::event(QEvent* event) {

@@ -6,6 +6,7 @@
 #include <QStyle>
 
 #include "controls/inks.h"
+#include "controls/text_scale.h"
 
 namespace tenter::desktop::controls {
 
@@ -20,10 +21,10 @@ public:
     bool first = false;
 
     [[nodiscard]] QSize sizeHint() const override {
-        return {fontMetrics().horizontalAdvance(text()) + 2 * sidePadding, 28};
+        return {fontMetrics().horizontalAdvance(text()) + 2 * sidePadding, scaled(28)};
     }
     [[nodiscard]] QSize minimumSizeHint() const override {
-        return {fontMetrics().horizontalAdvance(text()) + elisionRoom, 28};
+        return {fontMetrics().horizontalAdvance(text()) + elisionRoom, scaled(28)};
     }
 
 protected:
@@ -46,7 +47,7 @@ protected:
         painter.drawRect(box);
         painter.setPen(ink);
         painter.drawText(rect(), Qt::AlignCenter,
-                         fontMetrics().elidedText(text(), Qt::ElideRight, width() - elisionRoom));
+                         fontMetrics().elidedText(text(), Qt::ElideRight, width() - elisionRoom / 2));
         if (hasFocus() && window()->testAttribute(Qt::WA_KeyboardFocusChange)) {
             painter.setBrush(Qt::NoBrush);
             painter.setPen(QPen(

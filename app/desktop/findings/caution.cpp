@@ -1,6 +1,7 @@
 #include "findings/caution.h"
 
 #include "checks/finding.h"
+#include "controls/text_scale.h"
 
 namespace tenter::desktop::findings {
 
@@ -16,9 +17,7 @@ Caution::Caution(QWidget* parent) : QLabel(parent) {
     setForegroundRole(QPalette::PlaceholderText);
     setContentsMargins(24, 6, 16, 6);
     setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
-    QFont small = font();
-    small.setPixelSize(11);
-    setFont(small);
+    setFont(controls::smallFont(font()));
     setToolTip(wholeText());
     setAccessibleName(wholeText());
     connect(this, &QLabel::linkActivated, this, [this](const QString& link) { show(link == "more"); });

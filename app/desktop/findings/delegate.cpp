@@ -5,6 +5,7 @@
 #include <QTextLayout>
 #include <cmath>
 
+#include "controls/text_scale.h"
 #include "findings/weight.h"
 #include "findings/wording.h"
 #include "row/ink.h"
@@ -66,12 +67,6 @@ QString basisTitle(const checks::Finding& finding) {
     return "Basis: " + QString::fromStdString(finding.source);
 }
 
-QFont smaller(const QFont& font) {
-    QFont small = font;
-    small.setPixelSize(11);
-    return small;
-}
-
 }  // namespace
 
 Delegate::Delegate(const Model& model, QObject* parent) : QStyledItemDelegate(parent), model_(model) {}
@@ -81,8 +76,8 @@ QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& 
     const bool open = index.row() == open_;
     const int width = widthOf(option);
     const int room = width - side - rightSide;
-    const QFont small = smaller(option.font);
-    int height = above + headHeight + gap;
+    const QFont small = controls::smallFont(option.font);
+    int height = above + controls::scaled(headHeight) + gap;
     height += setText(nullptr, textOf(finding, open), option.font, {}, room, open ? mostLines : closedLines);
     const QString widths =
         otherWidthsTitle(model_.checks().project(), finding, open ? rangesOpen : rangesClosed);
@@ -114,20 +109,20 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
 
     const QColor strong = fresh ? ink.text : ink.quiet;
     const Weight weight = weightOf(finding.severity);
-    QFont head = smaller(option.font);
+    QFont head = controls::smallFont(option.font);
     head.setWeight(weight.font);
     painter->setFont(head);
     painter->setPen(strong);
-    const QRect line(left, box.top() + above, room, headHeight);
-    painter->drawText(QRect(left, line.top(), wordRoom, headHeight), Qt::AlignVCenter | Qt::AlignLeft,
-                      severityTitle(finding.severity));
-    const QFont small = smaller(option.font);
+    const QRect line(left, box.top() + above, room, controls::scaled(headHeight));
+    painter->drawText(QRect(left, line.top(), controls::scaled(wordRoom), controls::scaled(headHeight)),
+                      Qt::AlignVCenter | Qt::AlignLeft, severityTitle(finding.severity));
+    const QFont small = controls::smallFont(option.font);
     painter->setFont(small);
     painter->setPen(ink.quiet);
     painter->drawText(line, Qt::AlignVCenter | Qt::AlignRight,
                       shareTitle(finding.share, model_.checks().audience()));
     // The length of the thin line represents all widths, or all visits.
-    const int from = left + wordRoom;
+    const int from = left + controls::scaled(wordRoom);
     const int shareRoom =
         QFontMetrics(small).horizontalAdvance(shareTitle(0.001, model_.checks().audience()));
     const int whole = line.right() - shareRoom - 12 - from;

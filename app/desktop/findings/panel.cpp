@@ -10,6 +10,7 @@
 #include "controls/expander.h"
 #include "controls/glyphs.h"
 #include "controls/separator.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "findings/caution.h"
 #include "findings/silencing.h"
@@ -57,7 +58,7 @@ Panel::Panel(Session& session, QWidget* parent)
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
     box->addWidget(controls::separator(this));
-    bar_->setFixedHeight(drawerHeadHeight);
+    bar_->setFixedHeight(controls::scaled(drawerHeadHeight));
     bar_->installEventFilter(this);
     auto* head = new QHBoxLayout(bar_);
     head->setContentsMargins(8, 0, 24, 0);
@@ -157,17 +158,17 @@ void Panel::setOpen(bool open) {
     head_->setChecked(open);
     body_->setVisible(open);
     // A closed drawer takes the height of its head only.
-    setMaximumHeight(open ? QWIDGETSIZE_MAX : drawerHeadHeight + 1);
+    setMaximumHeight(open ? QWIDGETSIZE_MAX : controls::scaled(drawerHeadHeight) + 1);
     updateGeometry();
     if (open != was) Q_EMIT opened(open);
 }
 
 QSize Panel::sizeHint() const {
-    return {328, drawerHeadHeight + 1 + (isOpen() ? usualBody : 0)};
+    return {controls::scaled(328), controls::scaled(drawerHeadHeight) + 1 + (isOpen() ? usualBody : 0)};
 }
 
 QSize Panel::minimumSizeHint() const {
-    return {304, drawerHeadHeight + 1 + (isOpen() ? leastBody : 0)};
+    return {controls::scaled(304), controls::scaled(drawerHeadHeight) + 1 + (isOpen() ? leastBody : 0)};
 }
 
 std::string Panel::currentCheck() const {

@@ -1,6 +1,7 @@
 #include "findings/remedy_box.h"
 
 #include "checks/phrases.h"
+#include "controls/text_scale.h"
 #include "remedy/wording.h"
 
 namespace tenter::desktop::findings {
@@ -11,9 +12,7 @@ RemedyBox::RemedyBox(QWidget* parent) : QWidget(parent), title_(new QLabel(this)
     box->setContentsMargins(24, 0, 16, 8);
     box->setSpacing(4);
     box->addStretch(1);
-    QFont small = title_->font();
-    small.setPixelSize(11);
-    title_->setFont(small);
+    title_->setFont(controls::smallFont(title_->font()));
     title_->setForegroundRole(QPalette::PlaceholderText);
     title_->setWordWrap(true);
     box->addWidget(title_);

@@ -4,6 +4,7 @@
 #include <QStyleOptionButton>
 #include <QStylePainter>
 
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "row/ink.h"
 
@@ -36,9 +37,7 @@ RemedyButton::RemedyButton(const QString& title, const QString& effect, const QS
 }
 
 QFont RemedyButton::effectFont() const {
-    QFont small = font();
-    small.setPixelSize(11);
-    return small;
+    return controls::smallFont(font());
 }
 
 int RemedyButton::heightForWidth(int width) const {

@@ -5,6 +5,7 @@
 
 #include "controls/inks.h"
 #include "controls/selectable_label.h"
+#include "controls/text_scale.h"
 #include "page_import/role_bar.h"
 #include "page_import/wording.h"
 
@@ -26,7 +27,7 @@ NoRowNotice::NoRowNotice(QWidget* parent)
     title_->setAccessibleName("Result");
     reason_->setAccessibleName("Why no row was found");
     selector_->setPlaceholderText("such as .walk, then press Enter");
-    selector_->setFixedWidth(256);
+    selector_->setFixedWidth(controls::scaled(256));
     selector_->setAccessibleName("Selector of the cards");
     selectorError_->setAccessibleName("Problem with the selector");
     auto* form = new QFormLayout(form_);

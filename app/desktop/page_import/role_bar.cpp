@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "controls/inks.h"
+#include "controls/text_scale.h"
 #include "css/places.h"
 #include "css/selectors.h"
 #include "document/wording.h"
@@ -61,7 +62,7 @@ RoleBar::RoleBar(QWidget* parent)
     element_->setAccessibleName("Selected element");
     element_->setTextFormat(Qt::PlainText);
     role_->setAccessibleName("Role of the selected element, in every card");
-    role_->setFixedWidth(176);
+    role_->setFixedWidth(controls::scaled(176));
     selector_->setAccessibleName("Selector of all elements with this role");
     problem_->setWordWrap(true);
     problem_->setTextFormat(Qt::PlainText);

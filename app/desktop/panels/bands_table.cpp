@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "controls/glyphs.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "panels/row_parts.h"
 
@@ -33,9 +34,9 @@ struct BandsTable::Line : QWidget {
         auto* box = new QHBoxLayout(this);
         box->setContentsMargins(12, 0, 0, 0);
         box->setSpacing(4);
-        extent->setMinimumWidth(extentWidth);
-        unit->setFixedWidth(56);
-        columns->setFixedWidth(48);
+        extent->setMinimumWidth(controls::scaled(extentWidth));
+        unit->setFixedWidth(controls::scaled(56));
+        columns->setFixedWidth(controls::scaled(48));
         for (QLabel* label : {extent, unit})
             label->setForegroundRole(QPalette::PlaceholderText);
         upTo->field().setAlwaysFilled(true);
@@ -123,7 +124,7 @@ void BandsTable::refresh() {
         const bool last = !bands[i].upTo;
         const double below = i == 0 ? narrowest : bands[i - 1].upTo.value_or(narrowest);
         line.upTo->setVisible(!last);
-        line.extent->setMaximumWidth(last ? QWIDGETSIZE_MAX : extentWidth);
+        line.extent->setMaximumWidth(last ? QWIDGETSIZE_MAX : controls::scaled(extentWidth));
         line.extent->setSizePolicy(last ? QSizePolicy::Expanding : QSizePolicy::Preferred,
                                    QSizePolicy::Preferred);
         line.extent->setText(last ? bandWidths(variant, i) : "up to");

@@ -4,8 +4,11 @@
 #include <QPainterPath>
 
 #include "controls/inks.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "panels/computed.h"
+#include "panels/row_parts.h"
+#include "panels/setting_help.h"
 
 namespace tenter::desktop::panels {
 
@@ -65,7 +68,8 @@ bool DimensionDrawing::hasPadding() const {
 
 QSize DimensionDrawing::sizeHint() const {
     const int strips = (hasMargin() ? 2 : 0) + (hasPadding() ? 2 : 0);
-    return {280, strips * stripHeight + contentHeight + 2};
+    return {controls::scaled(280),
+            strips * controls::scaled(stripHeight) + controls::scaled(contentHeight) + 2};
 }
 
 void DimensionDrawing::refresh() {
@@ -74,6 +78,10 @@ void DimensionDrawing::refresh() {
         fields_[i].editor->setVisible(has);
         if (!has) continue;
         fields_[i].binding->refresh();
+        const std::string about = subject();
+        const bool isBox = about == "card" || about == "picture" || about == "row";
+        setHelp(*fields_[i].editor, *fields_[i].editor, fields_[i].binding->title(),
+                settingHelp((isBox ? about : "text") + (i < 4 ? "/margin/" : "/padding/") + sides[i % 4]));
         fields_[i].editor->setMarked(fields_[i].binding->held().setHere);
     }
     updateGeometry();
@@ -90,7 +98,9 @@ DimensionDrawing::Boxes DimensionDrawing::boxes() const {
     Boxes boxes;
     boxes.margin = rect().adjusted(0, 0, -1, -1);
     const auto shrunk = [](const QRect& box, bool really) {
-        return really ? box.adjusted(stripWidth, stripHeight, -stripWidth, -stripHeight) : box;
+        return really ? box.adjusted(controls::scaled(stripWidth), controls::scaled(stripHeight),
+                                     -controls::scaled(stripWidth), -controls::scaled(stripHeight))
+                      : box;
     };
     boxes.border = shrunk(boxes.margin, hasMargin());
     boxes.content = shrunk(boxes.border, hasPadding());
@@ -112,9 +122,10 @@ void DimensionDrawing::place() {
         if (i % 4 == 1) centre.setX((outer.right() + inner.right()) / 2 + 1);
         if (i % 4 == 2) centre.setY((outer.bottom() + inner.bottom()) / 2 + 1);
         if (i % 4 == 3) centre.setX((outer.left() + inner.left()) / 2);
-        const int wide = i % 2 == 0 ? midField : sideField;
-        fields_[i].editor->setGeometry(centre.x() - wide / 2 + 1, centre.y() - fieldHeight / 2, wide,
-                                       fieldHeight);
+        const int wide = i % 2 == 0 ? controls::scaled(midField) : controls::scaled(sideField);
+        fields_[i].editor->setGeometry(centre.x() - wide / 2 + 1,
+                                       centre.y() - controls::scaled(fieldHeight) / 2, wide,
+                                       controls::scaled(fieldHeight));
     }
     QWidget* before = nullptr;
     for (const Field& field : fields_) {

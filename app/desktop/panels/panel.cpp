@@ -2,6 +2,10 @@
 
 #include <utility>
 
+#include "panels/setting_help.h"
+
+#include "controls/text_scale.h"
+
 namespace tenter::desktop::panels {
 
 Panel::Panel(Context& context, QWidget* parent)
@@ -26,7 +30,7 @@ QWidget* Panel::section(const QString& title) {
         font.setWeight(QFont::DemiBold);
         label->setFont(font);
         label->setContentsMargins(12, 0, 0, 0);
-        label->setFixedHeight(24);
+        label->setMinimumHeight(controls::scaled(24));
         box_->addWidget(label);
         sectionLabel_ = label;
     }
@@ -78,6 +82,8 @@ void Panel::addPart(Panel* part) {
 void Panel::addFindable(const QString& words, QWidget* field, const std::string& subject,
                         const QString& also) {
     findables_.push_back({words, sectionTitle_, field, subject, also});
+    if (const QString help = propertyHelp(words); !help.isEmpty() && helpOf(field).isEmpty())
+        field->setWhatsThis(whatsThisText(words, help, {}));
 }
 
 void Panel::close() {

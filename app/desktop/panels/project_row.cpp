@@ -5,7 +5,9 @@
 
 #include "controls/number_editors.h"
 #include "controls/scrub.h"
+#include "document/wording.h"
 #include "panels/row_parts.h"
+#include "panels/setting_help.h"
 
 namespace tenter::desktop::panels {
 
@@ -21,7 +23,7 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
     title_->setBuddy(editor);
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
         new controls::Scrub(title_, &number->field());
-    title_->setFixedWidth(titleWidth);
+    title_->setFixedWidth(titleWidth());
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(markRoom, 0, buttonSide + 4, 0);
     grid->setHorizontalSpacing(4);
@@ -30,6 +32,9 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
     grid->addWidget(editor_, 0, 1);
     grid->setColumnStretch(1, 1);
     editor_->setName(name_);
+    const QString help = propertyHelp(name_);
+    title_->setToolTip(toolTipText(help));
+    setHelp(*this, *editor_, title.isEmpty() ? name_ : title, help);
     connect(editor_, &controls::Editor::edited, this, [this] {
         if (!editing_) start_ = get_(context_.session.document.project());
         editing_ = true;

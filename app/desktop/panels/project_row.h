@@ -27,8 +27,6 @@ public:
     void refresh();
     /// Puts the title above the editor, which then has the whole width.
     void setTall();
-    /// Sets the tooltip of the title: what the property means.
-    void explain(const QString& text) { title_->setToolTip(text); }
     [[nodiscard]] controls::Editor& editor() const { return *editor_; }
     [[nodiscard]] QString title() const { return title_->text(); }
 

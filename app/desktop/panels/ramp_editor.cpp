@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "controls/glossary.h"
+#include "controls/text_scale.h"
 
 namespace tenter::desktop::panels {
 
@@ -74,7 +75,7 @@ RampEditor::RampEditor(QWidget* parent)
         each->setColumnStretch(2, 1);
     }
     for (QLabel* label : {from_, to_}) {
-        label->setFixedWidth(88);
+        label->setFixedWidth(controls::scaled(88));
         label->setAlignment(Qt::AlignCenter);
         label->setForegroundRole(QPalette::PlaceholderText);
     }
@@ -112,6 +113,10 @@ void RampEditor::keepWidthsInOrder() {
 Json RampEditor::value() const {
     if (!fluid_) return number(1);
     return Json::array({point(number(0), number(1)), point(number(2), number(3))});
+}
+
+QString RampEditor::accepts() const {
+    return fields_[1]->accepts();
 }
 
 void RampEditor::setName(const QString& name) {

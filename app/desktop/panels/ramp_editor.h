@@ -16,6 +16,7 @@ public:
     explicit RampEditor(QWidget* parent = nullptr);
     void setValue(const project::Json& value) override;
     [[nodiscard]] project::Json value() const override;
+    [[nodiscard]] QString accepts() const override;
     void setName(const QString& name) override;
     void setMarked(bool marked) override;
     void setResettable(bool resettable) override;

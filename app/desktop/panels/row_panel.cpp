@@ -67,10 +67,8 @@ void RowPanel::buildRow() {
     setting("Column gap", new NumberEditor(lengthKind(lengths)), "row", "columnGap");
     setting("Row gap", new NumberEditor(lengthKind(gapLengths)), "row", "rowGap");
     setting("Last line of cards", new SegmentEditor({{"start", "At start"}, {"center", "Centred"}}), "row",
-            "lastLine")
-        ->explain("Position of the cards in a last line that is not full.");
-    setting("Align parts", new SegmentEditor({{"none", "Off"}, {"subgrid", "On"}}), "row", "level")
-        ->explain("Starts the same part of neighbouring cards at the same height.");
+            "lastLine");
+    setting("Align parts", new SegmentEditor({{"none", "Off"}, {"subgrid", "On"}}), "row", "level");
 
     section("Leeway");
     explain(glossary::leeway);
@@ -93,10 +91,7 @@ void RowPanel::buildVariant() {
     variantName_ = new TextEditor;
     property(
         "Name", "Variant name", variantName_, [=](const Project& p) { return Json(shownVariant(p).name); },
-        [this](Project& p, const Json& v) { p.row().variants[session().view.variant()].name = textOf(v); })
-        ->explain(
-            "The purpose of the variant, such as Home page. Tenter shows it instead of the class. A column "
-            "count alone is not shown, because the bands have column counts, too.");
+        [this](Project& p, const Json& v) { p.row().variants[session().view.variant()].name = textOf(v); });
     auto* className = new TextEditor([this](const QString& text) {
         if (QString wrong = wrongWithClass(text); !wrong.isEmpty()) return wrong;
         const auto other = document().project().row().findVariant(text.toStdString());
@@ -125,8 +120,7 @@ void RowPanel::buildCard() {
     setting("Picture", new SegmentEditor({{"stacked", "Above text"}, {"beside", "Beside text"}}), "card",
             "direction");
     setting("Picture width", new NumberEditor(lengthKind({"%"}, {}, 0, 100)), "card", "pictureShare");
-    setting("Full-bleed picture", new CheckEditor("Full-bleed picture"), "card", "bleed")
-        ->explain("The picture covers the padding of the card.");
+    setting("Full-bleed picture", new CheckEditor("Full-bleed picture"), "card", "bleed");
     setting("Whole card is a link", new CheckEditor("Whole card is a link"), "card", "linked");
 }
 
@@ -136,21 +130,18 @@ void RowPanel::buildPage() {
     property(
         "Container width", "Container width", new NumberEditor(lengthKind({"%", "px", "rem", "vw"})),
         [](const Project& p) { return Json(p.page.container.width.css()); },
-        [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); })
-        ->explain("Width of the container: the element of the page that contains the row.");
+        [](Project& p, const Json& v) { p.page.container.width = lengthOf(v, units::Length::percent(100)); });
     property(
         "Maximum width", "Container maximum width",
         new NumberEditor(lengthKind({"px", "rem", "%", "vw"}, {"none"})),
         [](const Project& p) { return Json(p.page.container.maxWidth.css()); },
-        [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); })
-        ->explain("Maximum width of the container.");
+        [=](Project& p, const Json& v) { p.page.container.maxWidth = lengthOf(v, none); });
     property(
         "Side padding", "Container side padding", new NumberEditor(lengthKind({"px", "rem", "%", "vw"})),
         [](const Project& p) { return Json(p.page.container.padding.left.value_or(units::Length()).css()); },
         [](Project& p, const Json& v) {
             p.page.container.padding.left = p.page.container.padding.right = lengthOf(v, {});
-        })
-        ->explain("Left and right padding of the container.");
+        });
     property(
         "Background", "Container background", new controls::ColourEditor,
         [](const Project& p) { return Json(p.page.container.background.css()); },
@@ -161,8 +152,7 @@ void RowPanel::buildPage() {
     property(
         "Scrollbar", "Scrollbar width", px(0, 40, 1),
         [](const Project& p) { return Json(p.page.scrollbar.width); },
-        [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); })
-        ->explain("Part of the viewport width that the scrollbar covers.");
+        [](Project& p, const Json& v) { p.page.scrollbar.width = v.get<double>(); });
     property(
         "", "Scrollbar always visible", new CheckEditor("Always visible"),
         [](const Project& p) { return Json(p.page.scrollbar.always); },
@@ -170,23 +160,19 @@ void RowPanel::buildPage() {
     property(
         "Theme root size", "Theme root size", px(1, 100, 0.5),
         [](const Project& p) { return Json(p.page.rootSize.resolve(units::usualReaderSize, p.mostWidth)); },
-        [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); })
-        ->explain("Font size that the theme gives to the root element: 1\u00A0rem.");
+        [](Project& p, const Json& v) { p.page.rootSize = v.get<double>(); });
     property(
         "Reader text size", "Reader text size", px(8, 64, 1),
         [](const Project& p) { return Json(p.page.readerSize); },
-        [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); })
-        ->explain("Text size that the reader has set in the browser; 16\u00A0px unless changed.");
+        [](Project& p, const Json& v) { p.page.readerSize = v.get<double>(); });
     property(
         "Smallest viewport", "Smallest viewport width", px(200, 5000, 10),
         [](const Project& p) { return Json(p.leastWidth); },
-        [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); })
-        ->explain("The smallest viewport width that Tenter shows, checks and solves.");
+        [](Project& p, const Json& v) { p.leastWidth = std::min(v.get<double>(), p.mostWidth - 1); });
     property(
         "Largest viewport", "Largest viewport width", px(200, 5000, 10),
         [](const Project& p) { return Json(p.mostWidth); },
-        [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); })
-        ->explain("The largest viewport width that Tenter shows, checks and solves.");
+        [](Project& p, const Json& v) { p.mostWidth = std::max(v.get<double>(), p.leastWidth + 1); });
 }
 
 void RowPanel::buildProject() {
@@ -197,8 +183,7 @@ void RowPanel::buildProject() {
     property(
         "Class prefix", "Class prefix", new TextEditor(wrongWithClass),
         [](const Project& p) { return Json(p.row().name); },
-        [](Project& p, const Json& v) { p.row().name = textOf(v); })
-        ->explain("The class names of the parts start with it, such as season in .season-card.");
+        [](Project& p, const Json& v) { p.row().name = textOf(v); });
     auto* language = new TextEditor([](const QString& text) {
         static const QRegularExpression shape("^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$");
         return shape.match(text).hasMatch() ? QString()

@@ -3,6 +3,7 @@
 #include <QPainter>
 
 #include "controls/glyphs.h"
+#include "panels/setting_help.h"
 
 namespace tenter::desktop::panels {
 
@@ -17,6 +18,15 @@ QToolButton* resetButton(QWidget* parent) {
     keep.setRetainSizeWhenHidden(true);
     button->setSizePolicy(keep);
     return button;
+}
+
+void setHelp(QWidget& row, const controls::Editor& editor, const QString& title, const QString& help) {
+    if (help.isEmpty()) return;
+    const QString text = whatsThisText(title, help, editor.accepts());
+    row.setWhatsThis(text);
+    // Screen readers read it from the field itself.
+    for (QWidget* field : editor.findChildren<QWidget*>())
+        if (field->focusPolicy() != Qt::NoFocus) field->setWhatsThis(text);
 }
 
 void paintSetHere(QWidget* row, int y) {

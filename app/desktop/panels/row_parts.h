@@ -5,14 +5,22 @@
 #include <QToolButton>
 #include <QWidget>
 
+#include "controls/editor.h"
+#include "controls/text_scale.h"
+
 namespace tenter::desktop::panels {
 
-inline constexpr int titleWidth = 104;  ///< px: fits the longest label
-inline constexpr int buttonSide = 24;   ///< px. WCAG 2.2 SC 2.5.8
-inline constexpr int markRoom = 12;     ///< left of the title, for the dot
+/// Width in px that fits the longest label.
+inline int titleWidth() {
+    return controls::scaled(104);
+}
+inline constexpr int buttonSide = 24;  ///< px. WCAG 2.2 SC 2.5.8
+inline constexpr int markRoom = 12;    ///< left of the title, for the dot
 
 /// A reset button that keeps its space while it is hidden.
 QToolButton* resetButton(QWidget* parent);
+/// Sets the text for What’s this of `row` and of the fields of `editor`. Without help there is none.
+void setHelp(QWidget& row, const controls::Editor& editor, const QString& title, const QString& help);
 /// Paints the dot left of a title whose vertical centre is at `y`.
 void paintSetHere(QWidget* row, int y);
 /// `Change heading line height`, or `Reset …`, for the setting with the accessible name `name`.

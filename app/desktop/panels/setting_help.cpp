@@ -125,6 +125,38 @@ constexpr Help properties[] = {
      "This share of each line stays free, so that another browser does not add a line. Slack is the smallest "
      "change of the text width that moves a line break."},
     {"Solver: slack < 500\u00A0px", "The same at viewport widths below 500\u00A0px."},
+    // What is no single setting; the key is what Find setting shows.
+    {"Breakpoints",
+     "A breakpoint is a viewport width at which the columns change. Between two breakpoints is a band: a "
+     "range of widths with its own columns, spacing and sizes."},
+    {"Leeway of a breakpoint, gap, padding or width",
+     "Leeway: the range in which a value can change while all wishes stay satisfied."},
+    {"Padding", "The space inside the edges. Padding at the sides makes what is inside narrower."},
+    {"Margin", "The space around a part. Margins do not collapse."},
+    {"Class names of the elements",
+     "The class that each element of your page needs, so that the stylesheet applies to it."},
+    {"Add a variant",
+     "A variant has the same cards with another column count, its own class and its own sizes."},
+    {"Use card width for all sizes",
+     "Makes the font sizes of all roles follow the width of the card, or the viewport width, and keeps the "
+     "sizes that they have now."},
+    {"Solve sizes",
+     "Computes font sizes that satisfy every wish at every width, as near to the current sizes as possible. "
+     "The sizes are shown as a preview first."},
+    {"Text of a card",
+     "The texts, pictures and buttons of the selected card. The layout follows each letter."},
+    {"Link address", "The address that the button leads to."},
+    {"Accessible name",
+     "What screen readers read in place of the text of the button. It must contain that text."},
+    {"Longer text, longest heading, no pictures, one more card",
+     "Shows the row with other texts, pictures or cards. The project is not changed."},
+    {"Picture file", "The file of the picture. It stays where it is; the project has its place."},
+    {"Alternative text", "What screen readers read in place of the picture; empty for a decorative picture."},
+    {"Focal point", "The point of the picture that stays visible when its slot has another ratio."},
+    {"Files to upload",
+     "For every picture the file that fills its slot at all viewport widths, in all variants, on screens "
+     "with "
+     "2 device pixels per CSS px."},
     {"Solver: ignored cards", "The numbers of the cards that the wishes do not apply to."},
 };
 
@@ -146,6 +178,12 @@ QString settingHelp(const std::string& path) {
 
 QString propertyHelp(const QString& name) {
     return helpIn(properties, name.toStdString());
+}
+
+QString helpOf(const QWidget* widget) {
+    for (; widget != nullptr; widget = widget->parentWidget())
+        if (!widget->whatsThis().isEmpty()) return widget->whatsThis();
+    return {};
 }
 
 QString whatsThisText(const QString& title, const QString& help, const QString& accepts) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QWidget>
 #include <string>
 
 namespace tenter::desktop::panels {
@@ -14,5 +15,8 @@ QString settingHelp(const std::string& path);
 QString propertyHelp(const QString& name);
 /// Text for What’s this: the title, what the setting is, and what can be entered.
 QString whatsThisText(const QString& title, const QString& help, const QString& accepts);
+
+/// The text for What’s this of `widget` or of the nearest widget around it that has one; empty if none has.
+QString helpOf(const QWidget* widget);
 
 }  // namespace tenter::desktop::panels

@@ -7,6 +7,7 @@
 #include "controls/scrub.h"
 #include "document/wording.h"
 #include "panels/row_parts.h"
+#include "panels/setting_help.h"
 
 namespace tenter::desktop::panels {
 
@@ -31,8 +32,8 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     title_->setBuddy(editor);
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
         new controls::Scrub(title_, &number->field());
-    title_->setFixedWidth(titleWidth);
-    pixels_->setFixedWidth(pixelsWidth);
+    title_->setFixedWidth(titleWidth());
+    pixels_->setFixedWidth(controls::scaled(pixelsWidth));
     pixels_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     pixels_->setForegroundRole(QPalette::PlaceholderText);
     reach_->setWordWrap(true);
@@ -70,6 +71,8 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
         QWidget::setTabOrder(last, button);
         last = button;
     }
+    explanation_ = settingHelp((subject.empty() ? std::string("text") : subject) + '/' + setting);
+    setHelp(*this, *editor_, title, explanation_);
     nameButtons();
     connect(binding_, &Binding::refreshed, this, &SettingRow::showOrigin);
     connect(reset_, &QToolButton::clicked, binding_, &Binding::reset);

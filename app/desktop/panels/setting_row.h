@@ -18,8 +18,6 @@ public:
                const std::string& setting, QWidget* parent = nullptr, const QString& name = {});
     /// Puts the title above the editor, which then has the whole width.
     void setTall();
-    /// Adds `text`, what the setting does, to the tooltip of the title.
-    void explain(const QString& text) { explanation_ = text; }
     void refresh() { binding_->refresh(); }
     void refreshPixels();
     [[nodiscard]] Binding& binding() const { return *binding_; }

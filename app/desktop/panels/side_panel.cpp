@@ -13,6 +13,7 @@
 #include "panels/into_view.h"
 #include "panels/pictures_panel.h"
 #include "panels/row_panel.h"
+#include "panels/setting_help.h"
 #include "panels/solve_box.h"
 #include "panels/spacing_panel.h"
 #include "panels/tabs.h"
@@ -264,6 +265,26 @@ std::vector<SidePanel::Place> SidePanel::places() const {
         }
     }
     return places;
+}
+
+const Findable& SidePanel::findableOf(const Place& place) const {
+    return std::ranges::find(pages_, place.panel, &Page::kind)->panel->findables()[place.findable];
+}
+
+std::vector<SidePanel::Topic> SidePanel::topics() const {
+    std::vector<Topic> topics;
+    for (const Place& place : places())
+        topics.push_back({place.words, helpOf(findableOf(place).field)});
+    return topics;
+}
+
+QString SidePanel::topicOf(const QWidget* widget) const {
+    for (const Place& place : places()) {
+        const QWidget* field = findableOf(place).field;
+        if (field == widget || field->isAncestorOf(widget) || field->focusProxy() == widget)
+            return place.words;
+    }
+    return {};
 }
 
 void SidePanel::go(const Place& place) {

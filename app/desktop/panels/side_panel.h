@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "controls/choice_editors.h"
+#include "controls/text_scale.h"
 #include "panels/panel.h"
 #include "panels/panel_kind.h"
 
@@ -28,6 +29,15 @@ public:
         std::size_t findable;
     };
     [[nodiscard]] std::vector<Place> places() const;
+    /// Help on a setting: `Line height  ·  Text › Lines`, and the text for What’s this as HTML.
+    struct Topic {
+        QString title;
+        QString help;
+    };
+    /// Help on all settings, in the order of the panels.
+    [[nodiscard]] std::vector<Topic> topics() const;
+    /// The title of the topic about the setting that `widget` belongs to; empty if it belongs to none.
+    [[nodiscard]] QString topicOf(const QWidget* widget) const;
     /// Opens the panel of `place` and gives its field the focus.
     void go(const Place& place);
     void openPanel(PanelKind kind);
@@ -37,8 +47,8 @@ public:
     void goToVariantName();
     /// Opens the Text panel and clicks its button Solve sizes.
     void solveSizes();
-    [[nodiscard]] QSize sizeHint() const override { return {328, 600}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {328, 200}; }
+    [[nodiscard]] QSize sizeHint() const override { return {controls::scaled(328), 600}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {controls::scaled(328), 200}; }
 
 Q_SIGNALS:
     void copied(const QString& message);  ///< to the clipboard
@@ -66,6 +76,7 @@ private:
     void refreshSoon();
     void refreshNow();
     void onWidth();
+    [[nodiscard]] const Findable& findableOf(const Place& place) const;
     /// The page of the current tab.
     [[nodiscard]] const Page& currentPage() const;
     [[nodiscard]] Panel* current() const { return currentPage().panel; }

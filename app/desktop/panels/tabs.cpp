@@ -3,6 +3,7 @@
 #include <QPainter>
 
 #include "controls/inks.h"
+#include "controls/text_scale.h"
 
 namespace tenter::desktop::panels {
 
@@ -16,11 +17,11 @@ Tabs::Tabs(QWidget* parent) : QTabBar(parent) {
 }
 
 QSize Tabs::tabSizeHint(int index) const {
-    return {fontMetrics().horizontalAdvance(tabText(index)) + 14, 40};
+    return {fontMetrics().horizontalAdvance(tabText(index)) + 14, controls::scaled(40)};
 }
 
 QSize Tabs::minimumTabSizeHint(int index) const {
-    return {fontMetrics().horizontalAdvance(tabText(index)) + 4, 40};
+    return {fontMetrics().horizontalAdvance(tabText(index)) + 4, controls::scaled(40)};
 }
 
 void Tabs::paintEvent(QPaintEvent*) {

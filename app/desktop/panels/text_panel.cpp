@@ -54,7 +54,6 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     auto* follow =
         setting("Grows with", new SegmentEditor({{"viewport", "Viewport width"}, {"card", "Card width"}}), {},
                 "follow");
-    follow->explain("Whether the font size follows the viewport width or the width of the card.");
     follow->setTall();
     addWidget(scale_);
     addFindable("Use card width for all sizes", scale_->button());
@@ -69,14 +68,12 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
             "wordSpacing");
     setting("Text align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {},
             "align");
-    setting("Text wrap", new SegmentEditor({{"wrap", "Normal"}, {"balance", "Balanced"}}), {}, "wrap")
-        ->explain("Balanced: lines of similar length.");
+    setting("Text wrap", new SegmentEditor({{"wrap", "Normal"}, {"balance", "Balanced"}}), {}, "wrap");
     setting("Long words",
             new ListEditor({{"normal", "Overflow"}, {"break-word", "Break"}, {"anywhere", "Break anywhere"}}),
             {}, "overflowWrap");
     setting("Hyphens", new SegmentEditor({{"none", "None"}, {"manual", "Soft hyphens"}}), {}, "hyphens");
-    setting("Minimum lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines")
-        ->explain("Reserves the height of this number of lines, so that shorter texts take as much space.");
+    setting("Minimum lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines");
     close();
 }
 

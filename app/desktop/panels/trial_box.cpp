@@ -6,6 +6,7 @@
 
 #include "checks/checks.h"
 #include "controls/number_editors.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "session/changes.h"
 
@@ -78,7 +79,7 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     share_->setAccessibleName("Longer by");
     share_->setAlwaysFilled(true);
     share_->setAmount({100 * project::usualLonger, {}});
-    share_->setFixedWidth(72);
+    share_->setFixedWidth(controls::scaled(72));
     longer->addWidget(label);
     longer->addWidget(share_);
     longer->addStretch(1);

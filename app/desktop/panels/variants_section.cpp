@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "controls/number_editors.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "panels/into_view.h"
 #include "project/cascade.h"
@@ -36,7 +37,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     before->setBuddy(columns_);
     columns_->setAccessibleName("Variant with this many columns");
     columns_->setAlwaysFilled(true);
-    columns_->setFixedWidth(48);
+    columns_->setFixedWidth(controls::scaled(48));
     asked->addWidget(before);
     asked->addWidget(columns_);
     asked->addWidget(new QLabel("columns", this));

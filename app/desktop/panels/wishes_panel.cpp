@@ -104,19 +104,13 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
     moreRows_.push_back(choice<bool>("Sizes", "sizes", &RoleWishes::locked,
                                      new SegmentEditor({{"free", "May change"}, {"stay", "Locked"}}),
                                      {{"free", false}, {"stay", true}}));
-    auto* growth =
-        number("Growth at most", "growth at most", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px"));
-    growth->editor().setToolTip(toolTipText("Largest growth per 100\u00A0px of viewport width"));
-    moreRows_.push_back(growth);
-    auto* narrower = choice<bool>("Narrower column", "narrower column", &RoleWishes::withColumn,
-                                  new SegmentEditor({{"with", "No growth"}, {"free", "Free"}}),
-                                  {{"with", true}, {"free", false}});
-    narrower->editor().setToolTip(toolTipText("No growth: the text does not grow where its column narrows"));
-    moreRows_.push_back(narrower);
-    auto* zoom =
-        number("Double at zoom", "double at zoom", &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100);
-    zoom->editor().setToolTip(toolTipText("Browser zoom at which the text is twice as large"));
-    moreRows_.push_back(zoom);
+    moreRows_.push_back(
+        number("Growth at most", "growth at most", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px")));
+    moreRows_.push_back(choice<bool>("Narrower column", "narrower column", &RoleWishes::withColumn,
+                                     new SegmentEditor({{"with", "No growth"}, {"free", "Free"}}),
+                                     {{"with", true}, {"free", false}}));
+    moreRows_.push_back(number("Double at zoom", "double at zoom", &RoleWishes::zoom,
+                               numberKind(200, 2000, 50, 0, "%"), 100));
     using At = project::AtBreakpoints;
     moreRows_.push_back(choice<At>(
         "Breakpoints", "breakpoints", &RoleWishes::breakpoints,
@@ -125,8 +119,6 @@ WishesPanel::WishesPanel(Context& context, QWidget* parent)
     variants_ = choice<bool>("Variants", "variants", &RoleWishes::sameInVariants,
                              new SegmentEditor({{"free", "Own sizes"}, {"same", "Same size"}}),
                              {{"free", false}, {"same", true}});
-    variants_->editor().setToolTip(toolTipText(
-        "Same size: at each width every variant has the same size. All variants are solved together."));
     moreRows_.push_back(variants_);
 
     solver_ = fold("Solver settings for all roles");
@@ -429,7 +421,7 @@ void WishesPanel::addGeneral() {
                                   : value == "calmest" ? Aim::Calmest
                                                        : Aim::Nearest);
          }});
-    auto* grid = general<units::Length>(
+    general<units::Length>(
         "Size grid", "size grid", &Wishes::grid,
         new NumberEditor(controls::lengthKind({"px", "rem"}, {QString::fromStdString(noWish)}, 0, 16)),
         {[](const units::Length& step) { return Json(step.value() == 0 ? noWish : step.css()); },
@@ -437,21 +429,12 @@ void WishesPanel::addGeneral() {
              return value.is_string() && value != noWish ? units::Length::parse(value.get<std::string>())
                                                          : std::optional(units::Length());
          }});
-    grid->editor().setToolTip(toolTipText("The end sizes of ramps are multiples of this length"));
     const Conversion<double> percent{[](double share) { return Json(share * 100); },
                                      [](const Json& value) { return numberIn(value, 100); }};
     const auto share = [](double most) { return new NumberEditor(numberKind(0, most, 1, 1, "%")); };
-    general<double>("Reserve", "reserve", &Wishes::reserve, share(50), percent)
-        ->editor()
-        .setToolTip(toolTipText("Space for longer text, such as a translation, without another line"));
-    const QString kept = "This share of each line stays free, so that another browser does not add a line";
-    const QString ownWord = ".\n" + QString::fromUtf8(glossary::slack);
-    general<double>("Slack", "slack", &Wishes::slack, share(20), percent)
-        ->editor()
-        .setToolTip(toolTipText(kept + ownWord));
-    general<double>("Slack < 500\u00A0px", "slack < 500\u00A0px", &Wishes::narrowSlack, share(20), percent)
-        ->editor()
-        .setToolTip(toolTipText(kept + " at viewport widths below 500\u00A0px" + ownWord));
+    general<double>("Reserve", "reserve", &Wishes::reserve, share(50), percent);
+    general<double>("Slack", "slack", &Wishes::slack, share(20), percent);
+    general<double>("Slack < 500\u00A0px", "slack < 500\u00A0px", &Wishes::narrowSlack, share(20), percent);
 }
 
 void WishesPanel::addWithout() {

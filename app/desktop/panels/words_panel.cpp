@@ -10,9 +10,11 @@
 #include "checks/room_for_copy.h"
 #include "controls/glyphs.h"
 #include "controls/text_editor.h"
+#include "controls/text_scale.h"
 #include "document/new_card.h"
 #include "document/wording.h"
 #include "panels/row_parts.h"
+#include "panels/setting_help.h"
 
 namespace tenter::desktop::panels {
 
@@ -65,9 +67,10 @@ QWidget* labelled(QWidget* parent, const QString& title, controls::TextEditor* e
     auto* box = new QHBoxLayout(widget);
     box->setContentsMargins(0, 0, 0, 0);
     auto* label = new QLabel(title, widget);
-    label->setFixedWidth(112);
+    label->setFixedWidth(controls::scaled(112));
     label->setForegroundRole(QPalette::PlaceholderText);
     label->setBuddy(editor);
+    setHelp(*widget, *editor, title, propertyHelp(title));
     box->addWidget(label);
     box->addWidget(editor, 1);
     return widget;
@@ -265,6 +268,7 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     if (isText) {
         auto* copy = line->copy = new CopyEdit(line);
         copy->setAccessibleName(title + " text");
+        copy->setWhatsThis(whatsThisText(title + " text", propertyHelp("Text of a card"), {}));
         label->setBuddy(copy);
         auto* strong = tool(Glyph::Strong, "Strong", "Ctrl+B");
         auto* emphasis = tool(Glyph::Emphasis, "Emphasis", "Ctrl+I");

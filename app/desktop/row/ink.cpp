@@ -46,6 +46,12 @@ Ink Ink::of(const QPalette& palette) {
     ink.quiet = legible(mixed(ink.ground, ink.text, 0.6), ink.ground, ink.text);
     ink.line = mixed(ink.ground, ink.text, 0.45);
     ink.faint = mixed(ink.ground, ink.text, 0.12);
+    // Who has chosen black and white gets no greys for what must be read.
+    constexpr double blackAndWhite = 20;
+    if (contrast(ink.ground, ink.text) >= blackAndWhite) {
+        ink.quiet = ink.line = ink.text;
+        ink.faint = mixed(ink.ground, ink.text, 0.5);
+    }
     ink.accent = legible(palette.color(QPalette::Highlight), ink.ground, ink.text, 3);
     ink.accentText = legible(ink.accent, ink.ground, ink.text);
     const QColor light = Qt::white;

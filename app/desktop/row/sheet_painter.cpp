@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "controls/text_scale.h"
 #include "row/finding_mark.h"
 #include "row/ink.h"
 #include "row/lookup.h"
@@ -100,9 +101,7 @@ void SheetPainter::paintOver(QPainter& painter, std::size_t sheet) {
     }
     painter.save();
     painter.setClipRect(seen);
-    QFont small = area_.font();
-    small.setPixelSize(11);
-    painter.setFont(small);
+    painter.setFont(controls::smallFont(area_.font()));
     OverlayTools tools{painter,
                        session_.layouts,
                        sheets_.variantOn(sheet),

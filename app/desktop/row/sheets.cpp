@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "controls/text_scale.h"
+
 namespace tenter::desktop::row {
 
 namespace {
@@ -18,7 +20,7 @@ Sheets arranged(const std::vector<QSizeF>& pages, double zoom, int across) {
     Sheets sheets;
     if (pages.empty()) return sheets;
     const double width = std::ceil(pages.front().width() * zoom);
-    const double above = pages.size() > 1 ? captionHeight : 0;
+    const double above = pages.size() > 1 ? controls::scaled(captionHeight) : 0;
     double top = 0;
     double bottom = 0;
     for (std::size_t i = 0; i < pages.size(); ++i) {

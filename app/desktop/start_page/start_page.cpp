@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "controls/inks.h"
+#include "controls/text_scale.h"
 
 namespace tenter::desktop::start_page {
 
@@ -123,12 +124,12 @@ QWidget* StartPage::buildHead(QWidget* parent) {
     QFont strong = fresh->font();
     strong.setWeight(QFont::DemiBold);
     fresh->setFont(strong);
-    fresh->setFixedHeight(40);
+    fresh->setFixedHeight(controls::scaled(40));
     fresh->setAttribute(Qt::WA_Hover);
     auto* open = new QPushButton("&Open project…", head);
     auto* import = new QPushButton("&Import row from page…", head);
     for (QPushButton* button : {open, import})
-        button->setMinimumHeight(40);
+        button->setMinimumHeight(controls::scaled(40));
     line->addWidget(fresh);
     line->addWidget(open);
     line->addWidget(import);

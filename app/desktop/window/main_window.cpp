@@ -15,6 +15,7 @@
 #include "compare/check_offer.h"
 #include "compare/compare_dialog.h"
 #include "compare/wording.h"
+#include "controls/text_scale.h"
 #include "document/refusal.h"
 #include "document/wording.h"
 #include "new_row/new_row_dialog.h"
@@ -57,6 +58,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       strip_(new Strip(session_.view, session_.layouts, *row_, *side_, this)),
       choices_(new ViewChoices(*row_, *breaks_, this)),
       exports_(new Exports(session_, *note_, *problems_, this)),
+      help_(new help::Help(*menus_, *side_, this)),
       audience_(std::make_unique<AudienceImport>(session_.checks, *files_, *note_, *problems_)),
       drops_(
           std::make_unique<Drops>(session_.document, session_.selection, *row_, *files_, *audience_, *note_)),
@@ -73,7 +75,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     line->addWidget(menus_);
     line->addWidget(strip_, 1);
     line->addStretch();
-    top->setFixedHeight(topHeight);
+    top->setFixedHeight(controls::scaled(topHeight));
     setMenuWidget(top);
 
     auto* central = new QWidget(this);

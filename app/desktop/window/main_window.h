@@ -7,6 +7,7 @@
 
 #include "axis/axis_pane.h"
 #include "findings/panel.h"
+#include "help/help.h"
 #include "panels/side_panel.h"
 #include "row/row_view.h"
 #include "session/session.h"
@@ -115,6 +116,7 @@ private:
     Strip* strip_;
     ViewChoices* choices_;
     Exports* exports_;
+    help::Help* help_;
     std::unique_ptr<AudienceImport> audience_;
     std::unique_ptr<Drops> drops_;
     std::unique_ptr<Navigation> navigation_;

@@ -4,7 +4,6 @@
 
 #include "findings/silencing.h"
 #include "session/changes.h"
-#include "window/about.h"
 #include "window/main_window.h"
 #include "window/undo_list.h"
 
@@ -117,6 +116,8 @@ void MainWindow::buildViewMenu() {
     QMenu* lanes = menu->addMenu("&Lanes and plots");
     for (QAction* action : axis_->laneActions())
         lanes->addAction(needsProject(action));
+    lanes->addSeparator();
+    lanes->addAction(needsProject(axis_->dataAction()));
     QMenu* scale = menu->addMenu("Axis &scale");
     for (QAction* action : axis_->scaleActions())
         scale->addAction(needsProject(action));
@@ -189,8 +190,7 @@ void MainWindow::buildGoMenu() {
 
 void MainWindow::buildHelpMenu() {
     QMenu* menu = menus_->addMenu("&Help");
-    menu->addAction("&Keyboard shortcuts", QKeySequence(Qt::Key_F1), this, [this] { showShortcuts(this); });
-    menu->addAction("&About Tenter", this, [this] { showAbout(this); });
+    menu->addActions(help_->actions());
 }
 
 }  // namespace tenter::desktop::window

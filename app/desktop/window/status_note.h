@@ -1,9 +1,7 @@
-// A message in the status bar that fades after some seconds.
+// A message in the status bar that goes after some seconds.
 #pragma once
 
-#include <QGraphicsOpacityEffect>
 #include <QLabel>
-#include <QPropertyAnimation>
 #include <QTimer>
 
 namespace tenter::desktop::window {
@@ -18,8 +16,6 @@ public:
 private:
     void fit();
 
-    QGraphicsOpacityEffect* effect_;
-    QPropertyAnimation fade_;
     QTimer hold_;
 };
 

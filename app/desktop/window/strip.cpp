@@ -6,6 +6,7 @@
 #include <QPushButton>
 
 #include "controls/glossary.h"
+#include "controls/text_scale.h"
 #include "document/wording.h"
 #include "session/changes.h"
 
@@ -23,7 +24,8 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     variants_ = new controls::Segments(this);
     variants_->setAccessibleName("Variant");
     search_ = new SettingSearch(side, this);
-    search_->setFixedWidth(208);
+    search_->setMinimumWidth(controls::scaled(96));
+    search_->setMaximumWidth(controls::scaled(208));
     box->addWidget(label);
     box->addWidget(variants_);
     all_ = new QToolButton(this);
@@ -31,7 +33,7 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     all_->setAccessibleName("All variants at this width");
     box->addWidget(all_);
     box->addStretch(1);
-    box->addWidget(search_);
+    box->addWidget(search_, 4);
     connect(variants_, &controls::Segments::chosen, this,
             [&view](int index) { view.setVariant(static_cast<std::size_t>(index)); });
     connect(variants_, &controls::Segments::doubleClicked, this, [&side] { side.goToVariantName(); });

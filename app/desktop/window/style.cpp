@@ -7,6 +7,7 @@
 
 #include "controls/expander.h"
 #include "controls/glyphs.h"
+#include "controls/text_scale.h"
 #include "window/setting_list.h"
 
 namespace tenter::desktop::window {
@@ -269,17 +270,18 @@ void Style::drawComplexControl(ComplexControl control, const QStyleOptionComplex
 QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                               const QWidget* widget) const {
     QSize result = QProxyStyle::sizeFromContents(type, option, size, widget);
-    if (type == CT_PushButton) result = {std::max(result.width(), size.width() + 24), controlHeight};
-    if (type == CT_ComboBox || type == CT_LineEdit) result.setHeight(controlHeight);
+    if (type == CT_PushButton)
+        result = {std::max(result.width(), size.width() + 24), controls::scaled(controlHeight)};
+    if (type == CT_ComboBox || type == CT_LineEdit) result.setHeight(controls::scaled(controlHeight));
     if (type == CT_CheckBox || type == CT_RadioButton)
-        result.setHeight(std::max(result.height(), controlHeight));
+        result.setHeight(std::max(result.height(), controls::scaled(controlHeight)));
     if (type == CT_MenuItem) {
         const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
         if (item && item->menuItemType != QStyleOptionMenuItem::Separator)
-            result.setHeight(std::max(result.height(), controlHeight));
+            result.setHeight(std::max(result.height(), controls::scaled(controlHeight)));
     }
-    if (type == CT_ItemViewItem) result.setHeight(std::max(result.height(), 26));
-    if (type == CT_MenuBarItem) result = {size.width() + 18, 32};
+    if (type == CT_ItemViewItem) result.setHeight(std::max(result.height(), controls::scaled(26)));
+    if (type == CT_MenuBarItem) result = {size.width() + 18, controls::scaled(32)};
     return result;
 }
 
@@ -364,6 +366,8 @@ int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWi
 
 int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                      QStyleHintReturn* data) const {
+    // Nothing moves by itself, for people whom movement disturbs.
+    if (hint == SH_Widget_Animation_Duration) return 0;
     if (hint == SH_ComboBox_Popup) return 0;
     if (hint == SH_EtchDisabledText || hint == SH_DitherDisabledText) return 0;
     if (hint == SH_ScrollBar_Transient || hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QGuiApplication>
 
+#include "row/ink.h"
 #include "window/style.h"
 
 namespace tenter::desktop::window {
@@ -42,6 +43,13 @@ QPalette made(const Colours& c) {
     return palette;
 }
 
+/// True if the person has chosen black and white in the system: 21 : 1, with some tolerance.
+bool systemHasHighContrast() {
+    constexpr double least = 20;
+    const QPalette palette = QGuiApplication::palette();
+    return row::contrast(palette.color(QPalette::Window), palette.color(QPalette::WindowText)) >= least;
+}
+
 bool systemIsDark() {
     const QPalette palette = QGuiApplication::palette();
     return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
@@ -59,10 +67,24 @@ QPalette darkPalette() {
                  0xff343c3a, 0xff62c3cb, 0xff0c1a1b, 0xffe8ecea, 0xff1d2221});
 }
 
+QPalette contrastLightPalette() {
+    return made({0xffffffff, 0xffffffff, 0xff000000, 0xff000000, 0xff595959, 0xffe0e0e0, 0xff000000,
+                 0xff000000, 0xff0000b4, 0xffffffff, 0xff000000, 0xffffffff});
+}
+
+QPalette contrastDarkPalette() {
+    return made({0xff000000, 0xff000000, 0xffffffff, 0xffffffff, 0xffa6a6a6, 0xff333333, 0xffffffff,
+                 0xffffffff, 0xffffff00, 0xff000000, 0xffffffff, 0xff000000});
+}
+
 void useTheme(const QString& wanted) {
-    const bool dark = wanted.isEmpty() ? systemIsDark() : wanted == "dark";
+    const bool dark = wanted.isEmpty() ? systemIsDark() : wanted.endsWith("dark");
+    const bool contrast = wanted.isEmpty() ? systemHasHighContrast() : wanted.startsWith("contrast");
     QApplication::setStyle(new Style);
-    QApplication::setPalette(dark ? darkPalette() : lightPalette());
+    if (contrast)
+        QApplication::setPalette(dark ? contrastDarkPalette() : contrastLightPalette());
+    else
+        QApplication::setPalette(dark ? darkPalette() : lightPalette());
 }
 
 }  // namespace tenter::desktop::window

@@ -6,13 +6,17 @@
 
 namespace tenter::desktop::window {
 
-/// Sets the style and the palette of the application. `wanted`: `light`, `dark`, or empty for the scheme of
-/// the system.
+/// Sets the style and the palette of the application. `wanted`: `light`, `dark`, `contrast-light`,
+/// `contrast-dark`, or empty for what the system has.
 void useTheme(const QString& wanted);
 
 /// The palettes. Contrast on window and base: text and secondary text at least 4.5 : 1, lines of controls at
 /// least 3 : 1. WCAG 2.2 SC 1.4.3, 1.4.11.
 QPalette lightPalette();
 QPalette darkPalette();
+/// Black and white only, for people who have chosen high contrast in their system. Text, secondary text and
+/// lines of controls: 21 : 1.
+QPalette contrastLightPalette();
+QPalette contrastDarkPalette();
 
 }  // namespace tenter::desktop::window

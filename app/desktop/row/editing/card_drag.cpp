@@ -134,9 +134,7 @@ void CardDrag::paint(QPainter& painter) const {
     else
         line = QRectF(line.x(), centre.y() - lineWidth / 2, line.width(), lineWidth);
     painter.fillRect(line, ink.accent);
-    QFont small = area_.font();
-    small.setPixelSize(12);
-    painter.setFont(small);
+    painter.setFont(area_.font());
     const std::size_t before = drag_->to.before;
     const QString text =
         before < layout.cards.size() ? tr("Before card %1").arg(before + 1) : tr("After card %1").arg(before);

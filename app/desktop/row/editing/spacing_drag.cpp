@@ -113,9 +113,7 @@ void SpacingDrag::paint(QPainter& painter) const {
     QColor hatching = ink.accent;
     hatching.setAlpha(drag_ ? 255 : 128);
     paintHatching(painter, place, {}, hatching);
-    QFont small = area_.font();
-    small.setPixelSize(12);
-    painter.setFont(small);
+    painter.setFont(area_.font());
     QString text = shown->name + ' ' + lengthTitle(shown->value);
     if (shown->value.unit() != units::Unit::Px)
         text += QStringLiteral(" = ") + pixels(shown->across ? shown->area.width : shown->area.height, 1);
