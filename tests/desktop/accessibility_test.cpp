@@ -253,6 +253,9 @@ private Q_SLOTS:
         const auto placeOf = [this](const QWidget* widget) {
             return QRect(widget->mapTo(&side(), QPoint()), widget->size());
         };
+        const auto nameOf = [](QWidget* widget) {
+            return QAccessible::queryAccessibleInterface(widget)->text(QAccessible::Name);
+        };
         const auto isInDrawing = [](const QWidget* widget) {
             for (; widget != nullptr; widget = widget->parentWidget())
                 if (qobject_cast<const panels::DimensionDrawing*>(widget) != nullptr) return true;
@@ -267,6 +270,8 @@ private Q_SLOTS:
         for (int step = 0; step < 200; ++step) {
             QTest::keyClick(widget, Qt::Key_Tab);
             widget = QApplication::focusWidget();
+            // A label with links keeps the focus from link to link.
+            if (widget == before) continue;
             if (!panel->isAncestorOf(widget)) {
                 if (before != nullptr) break;
                 continue;
@@ -277,7 +282,7 @@ private Q_SLOTS:
                 const QRect to = placeOf(widget);
                 const bool below = to.center().y() > from.bottom();
                 const bool beside = to.left() >= from.right() && to.bottom() > from.top();
-                if (!below && !beside) wrong << before->accessibleName() + " → " + widget->accessibleName();
+                if (!below && !beside) wrong << nameOf(before) + " → " + nameOf(widget);
             }
             before = widget;
         }
@@ -341,7 +346,7 @@ private Q_SLOTS:
                 expect(widget, 0, metrics.height() + 4);
             }
         }
-        QVERIFY(count > 5);
+        QVERIFY(count > 2);
         QVERIFY2(clipped.isEmpty(), qPrintable(clipped.join('\n')));
     }
 
@@ -400,9 +405,9 @@ private Q_SLOTS:
         axis.interface->valueInterface()->setCurrentValue(700);
         QCOMPARE(session().view.width(), 700.0);
         // A wish, solve, apply.
-        const AccessibleNode lines = node(QAccessible::SpinBox, "Wish: lines at most");
-        QVERIFY(lines.interface != nullptr);
-        lines.interface->setText(QAccessible::Value, "2");
+        const AccessibleNode most = node(QAccessible::SpinBox, "Wish: size at most");
+        QVERIFY(most.interface != nullptr);
+        most.interface->setText(QAccessible::Value, "24");
         settle();
         const project::Project before = project();
         const AccessibleNode solve = node(QAccessible::Button, "Solve sizes");

@@ -10,6 +10,7 @@
 #include "controls/text_scale.h"
 #include "document/wording.h"
 #include "panels/row_parts.h"
+#include "panels/setting_help.h"
 
 namespace tenter::desktop::panels {
 
@@ -77,6 +78,7 @@ BandsTable::BandsTable(Context& context, QWidget* parent)
     foot->setContentsMargins(12, 0, 24, 0);
     foot->addWidget(add_, 1);
     box->addLayout(foot);
+    setWhatsThis(whatsThisText("Breakpoints", propertyHelp("Breakpoints"), {}));
     add_->setIcon(controls::glyph(controls::Glyph::Add));
     connect(add_, &QPushButton::clicked, this, &BandsTable::addBreakpoint);
 }

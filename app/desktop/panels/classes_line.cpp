@@ -58,6 +58,7 @@ ClassesLine::ClassesLine(QWidget* parent)
     classes_->setAccessibleName("Classes for the elements of your page");
     classes_->setToolTip("Click a class to copy it without the dot");
     copy_->setAccessibleName("Copy class names");
+    setTabOrder(copy_, classes_);
     connect(copy_, &QPushButton::clicked, this,
             [this] { copy(line_ + '\n', "Class names copied: " + line_, copy_); });
     connect(classes_, &QLabel::linkActivated, this,

@@ -64,13 +64,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     grid->addWidget(everywhere_, 3, 0, 1, 4, Qt::AlignLeft);
     // The buttons follow the field. The editor is older than the row, so it would come last. The list of a
     // combo box is a window of its own.
-    QWidget* last = editor_;
-    for (QWidget* field : editor_->findChildren<QWidget*>())
-        if ((field->focusPolicy() & Qt::TabFocus) != 0 && field->window() == window()) last = field;
-    for (QWidget* button : {reset_, everywhere_}) {
-        QWidget::setTabOrder(last, button);
-        last = button;
-    }
+    chain({reset_, everywhere_}, false);
     explanation_ = settingHelp((subject.empty() ? std::string("text") : subject) + '/' + setting);
     setHelp(*this, *editor_, title, explanation_);
     nameButtons();
@@ -83,11 +77,23 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     });
 }
 
+void SettingRow::chain(const std::vector<QWidget*>& buttons, bool resetFirst) {
+    std::vector<QWidget*> order;
+    if (resetFirst) order.push_back(reset_);
+    for (QWidget* field : editor_->findChildren<QWidget*>())
+        if ((field->focusPolicy() & Qt::TabFocus) != 0 && field->window() == window()) order.push_back(field);
+    order.insert(order.end(), buttons.begin(), buttons.end());
+    for (std::size_t i = 1; i < order.size(); ++i)
+        QWidget::setTabOrder(order[i - 1], order[i]);
+}
+
 void SettingRow::setTall() {
     auto* grid = static_cast<QGridLayout*>(layout());
     grid->removeWidget(editor_);
     grid->addWidget(editor_, 1, 0, 1, 4);
     title_->setMinimumHeight(buttonSide);
+    // The reset button is beside the title, above the editor.
+    chain({everywhere_}, true);
 }
 
 void SettingRow::refreshPixels() {

@@ -85,6 +85,8 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     longer->addStretch(1);
     longer->addWidget(all_);
     box->addLayout(longer);
+    setTabOrder(lines_.back().choice, share_);
+    setTabOrder(share_, all_);
     all_->setToolTip(toolTipText("Shows next to each test how many findings it adds or removes"));
     connect(all_, &QPushButton::clicked, this, &TrialBox::runAll);
     connect(share_, &controls::NumberField::amountEdited, this, [this] {

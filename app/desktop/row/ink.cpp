@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "controls/inks.h"
+
 namespace tenter::desktop::row {
 
 namespace {
@@ -47,8 +49,7 @@ Ink Ink::of(const QPalette& palette) {
     ink.line = mixed(ink.ground, ink.text, 0.45);
     ink.faint = mixed(ink.ground, ink.text, 0.12);
     // Who has chosen black and white gets no greys for what must be read.
-    constexpr double blackAndWhite = 20;
-    if (contrast(ink.ground, ink.text) >= blackAndWhite) {
+    if (controls::isBlackAndWhite(palette)) {
         ink.quiet = ink.line = ink.text;
         ink.faint = mixed(ink.ground, ink.text, 0.5);
     }

@@ -1,5 +1,6 @@
 #include "window/export_dialogs.h"
 
+#include "controls/text_scale.h"
 #include "export/page_folder_dialog.h"
 #include "export/picture_dialog.h"
 #include "export/pictures_dialog.h"
@@ -14,7 +15,10 @@ namespace {
 template <class Dialog>
 void addDialog(Exports& exports, const QString& text, Session& session, QWidget& window) {
     exports.addDialog(text, [&session, &window, dialog = static_cast<Dialog*>(nullptr)]() mutable {
-        if (dialog == nullptr) dialog = new Dialog(session, &window);
+        if (dialog == nullptr) {
+            dialog = new Dialog(session, &window);
+            dialog->resize(controls::scaled(dialog->width()), controls::scaled(dialog->height()));
+        }
         dialog->show();
         dialog->raise();
     });
