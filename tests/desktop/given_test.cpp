@@ -268,6 +268,12 @@ private Q_SLOTS:
         QTRY_VERIFY(!buttonIsThere("Add card after this one") && !buttonIsThere("Remove heading"));
         auto* whose = named<QLabel>(window_.get(), "Markup of the row");
         QVERIFY(whose->isVisible());
+        // There is no markup of Tenter’s own to copy, and that is said.
+        QGuiApplication::clipboard()->setText("before");
+        action("Copy markup")->trigger();
+        QCOMPARE(QGuiApplication::clipboard()->text(), QString("before"));
+        QVERIFY(
+            named<QLabel>(window_.get(), "Last message")->text().contains("keeps the markup of its page"));
         QAction* own = action("Use Tenter’s markup");
         QVERIFY(own != nullptr && own->isEnabled());
         own->trigger();

@@ -118,6 +118,19 @@ private Q_SLOTS:
         QVERIFY(clipboard().startsWith("row .walks-trio, card ."));
     }
 
+    // Alt and a number lead into a panel at its top, also if it is open already.
+    void goesToAPanelByItsNumber() {
+        for (const int key : {Qt::Key_6, Qt::Key_2, Qt::Key_2}) {
+            QTest::keyClick(window_.get(), static_cast<Qt::Key>(key), Qt::AltModifier);
+            settle();
+            auto* tabs = side().findChild<QTabBar*>();
+            QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(tabs));
+            QCOMPARE(tabs->currentIndex(), key - static_cast<int>(Qt::Key_1));
+            QTest::keyClick(tabs, Qt::Key_Tab);
+            QVERIFY(side().isAncestorOf(QApplication::focusWidget()));
+        }
+    }
+
     void revertsToTheSavedProjectInOneStepAndGoesBackInTheList() {
         const project::Project edited = project();
         const auto trigger = [this](const QString& text) {

@@ -90,6 +90,32 @@ private Q_SLOTS:
         QCOMPARE(document().undoStack().count(), 1);
     }
 
+    void areAppliedByEnterToo() {
+        click(rowOf("button-lines"));
+        waitForRemedies();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        const remedy::Remedy remedy = panel_->remedies().search().answer()->front();
+        QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(buttons().front()));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        QVERIFY(document().project() == remedy.project);
+        const QString said = "Applied: " + QString::fromStdString(remedy.label);
+        const auto labels = window_->findChildren<QLabel*>();
+        QVERIFY(std::ranges::any_of(labels, [&](const QLabel* one) { return one->text().startsWith(said); }));
+        // The keyboard goes on at a finding that is there.
+        QTRY_VERIFY(checking().isFresh());
+        QVERIFY(list_->hasFocus());
+        QTRY_VERIFY(list_->currentIndex().isValid());
+    }
+
+    void areInADrawerThatItsWholeHeadOpens() {
+        auto* head = panel_->findChild<QToolButton*>()->parentWidget();
+        const bool open = panel_->isOpen();
+        QTest::mouseClick(head, Qt::LeftButton, {}, QPoint(head->width() / 2, head->height() / 2));
+        QCOMPARE(panel_->isOpen(), !open);
+        QTest::mouseClick(head, Qt::LeftButton, {}, QPoint(head->width() / 2, head->height() / 2));
+        QCOMPARE(panel_->isOpen(), open);
+    }
+
     // Walking through the list opens one finding after the other.
     void followTheOpenFinding() {
         click(0);

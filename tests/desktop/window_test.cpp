@@ -202,6 +202,29 @@ private Q_SLOTS:
         QCOMPARE(session().layouts.row().fontSize(heading(), 1880), before);
     }
 
+    // A pixel is more than a px of the viewport: the round number that it covers is meant.
+    void dragsARampsEndToRoundNumbers() {
+        axis::Handle* end = upperEnd();
+        const double pixel = axis_->scale().width(301) - axis_->scale().width(300);
+        QVERIFY(pixel > 1);
+        const QPoint centre = end->mapTo(axis_, end->rect().center());
+        const int toRight = qRound(axis_->scale().x(1500)) - centre.x();
+        QTest::mousePress(end, Qt::LeftButton, {}, end->rect().center());
+        QTest::mouseMove(end, end->rect().center() + QPoint(toRight / 2, 0));
+        QTest::mouseMove(
+            end, end->rect().center() +
+                     QPoint(qRound(axis_->scale().x(1500)) - end->mapTo(axis_, end->rect().center()).x(), 0));
+        QTest::mouseRelease(end, Qt::LeftButton, {}, end->rect().center());
+        const units::Ramp ramp = *session()
+                                      .layouts.row()
+                                      .settings(session().layouts.row().bandAt(1880))
+                                      .text.find(heading())
+                                      ->size;
+        QCOMPARE(ramp.to().width, 1500.0);
+        // Half px: as round as a pixel of the plot allows.
+        QCOMPARE(ramp.to().size * 10, std::round(ramp.to().size * 10));
+    }
+
     void movesARampsEndByKeys() {
         axis::Handle* end = upperEnd();
         const double before = session().layouts.row().fontSize(heading(), 1880);

@@ -67,6 +67,18 @@ TEST(Uploads, FillTheLargestSlotOfEveryVariantOfTheSamples) {
     EXPECT_GT(seen, 20);
 }
 
+TEST(Uploads, SayWhyTheFileExceedsTheLargestSlot) {
+    PictureUpload upload;
+    upload.slotWidth = 500;
+    upload.slotHeight = 300;
+    upload.size = {1000, 600};
+    EXPECT_EQ(otherSlotsSentence(upload), "");
+    upload.size = {1000, 800};
+    EXPECT_NE(otherSlotsSentence(upload).find("taller"), std::string::npos);
+    upload.size = {1200, 600};
+    EXPECT_NE(otherSlotsSentence(upload).find("wider"), std::string::npos);
+}
+
 TEST(Uploads, NameTheVariantWithTheLargestSlot) {
     project::Problems problems;
     const auto project =

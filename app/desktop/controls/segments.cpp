@@ -24,7 +24,8 @@ public:
         return {fontMetrics().horizontalAdvance(text()) + 2 * sidePadding, scaled(28)};
     }
     [[nodiscard]] QSize minimumSizeHint() const override {
-        return {fontMetrics().horizontalAdvance(text()) + elisionRoom, scaled(28)};
+        // One px more, because the advance is rounded.
+        return {fontMetrics().horizontalAdvance(text()) + elisionRoom + 1, scaled(28)};
     }
 
 protected:

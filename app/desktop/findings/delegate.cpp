@@ -22,6 +22,7 @@ constexpr int headHeight = 16;
 constexpr int gap = 4;
 constexpr int wordRoom = 64;
 constexpr int closedLines = 6;
+constexpr int closedWidthLines = 2;
 constexpr int mostLines = 40;
 constexpr std::size_t rangesClosed = 2;
 constexpr std::size_t rangesOpen = 6;
@@ -82,7 +83,7 @@ QSize Delegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& 
     const QString widths =
         otherWidthsTitle(model_.checks().project(), finding, open ? rangesOpen : rangesClosed);
     if (open || !widths.isEmpty()) height += gap;
-    height += setText(nullptr, widths, small, {}, room, open ? mostLines : 1);
+    height += setText(nullptr, widths, small, {}, room, open ? mostLines : closedWidthLines);
     if (open) height += setText(nullptr, basisTitle(finding), small, {}, room, mostLines);
     if (open && roomBelow_) height += roomBelow_(width);
     return {width, height + below};
@@ -143,7 +144,7 @@ void Delegate::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     painter->setFont(small);
     y += setText(painter,
                  otherWidthsTitle(model_.checks().project(), finding, open ? rangesOpen : rangesClosed),
-                 small, {left, y}, room, open ? mostLines : 1);
+                 small, {left, y}, room, open ? mostLines : closedWidthLines);
     if (open) setText(painter, basisTitle(finding), small, {left, y}, room, mostLines);
     if ((option.state & QStyle::State_HasFocus) != 0) {
         painter->setPen(QPen(ink.accent, 2));

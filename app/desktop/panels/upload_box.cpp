@@ -155,6 +155,7 @@ void UploadTable::showUploads(const project::Project& project,
             0, Qt::AccessibleTextRole,
             QString("Card %1, %2, %3, upload %4").arg(one.place.card + 1).arg(name, now, item->text(1)));
         item->setToolTip(0, name);
+        item->setSizeHint(0, {0, lineHeight});
         if (current && one.place == *current) setCurrentItem(item);
     }
     isFilling_ = false;

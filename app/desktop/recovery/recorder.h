@@ -17,7 +17,7 @@ class Recorder : public QObject {
     Q_OBJECT
 
 public:
-    static constexpr int delay = 300;  ///< ms
+    static constexpr int delay = 100;  ///< ms
 
     /// `folder` is made if it is missing.
     Recorder(const Document& document, const QString& folder, QObject* parent = nullptr);
