@@ -21,17 +21,27 @@ std::set<std::uint32_t> breaksOf(const text::Paragraph& paragraph) {
     return breaks;
 }
 
-/// The offsets in UTF-16 units at which the part's lines start at `width`.
-std::vector<std::uint32_t> startsAt(const Subject& subject, const CheckedPart& part, double width) {
+/// The part's lines at `width`.
+std::vector<text::Line> brokenAt(const Subject& subject, const CheckedPart& part, double width) {
     const layout::IntervalPlan& interval = subject.row.at(width);
     const layout::PartPlan& plan = interval.part(part.place);
-    const text::Paragraph& paragraph = *plan.paragraph;
     std::vector<text::Line> lines;
-    text::breakLines(paragraph,
-                     layout::textInlineSizes<double>(interval.roles[plan.role], paragraph,
+    text::breakLines(*plan.paragraph,
+                     layout::textInlineSizes<double>(interval.roles[plan.role], *plan.paragraph,
                                                      layout::inlineSizesAt(interval, width))
                          .query,
                      subject.row.profile(), lines);
+    return lines;
+}
+
+const text::Paragraph& paragraphOf(const Subject& subject, const CheckedPart& part, double width) {
+    return *subject.row.band(subject.row.bandAt(width)).part(part.place).paragraph;
+}
+
+/// The offsets in UTF-16 units at which the part's lines start at `width`.
+std::vector<std::uint32_t> startsAt(const Subject& subject, const CheckedPart& part, double width) {
+    const text::Paragraph& paragraph = paragraphOf(subject, part, width);
+    const std::vector<text::Line> lines = brokenAt(subject, part, width);
     std::vector<std::uint32_t> starts;
     starts.reserve(lines.size());
     for (const text::Line& line : lines)
@@ -45,10 +55,6 @@ struct PartialBreak {
     std::string written;                ///< the word around it, with `<wbr>` at the break
     std::vector<std::string> allowing;  ///< the browsers that allow it
 };
-
-const text::Paragraph& paragraphOf(const Subject& subject, const CheckedPart& part, double width) {
-    return *subject.row.band(subject.row.bandAt(width)).part(part.place).paragraph;
-}
 
 /// The first such break among the lines of the part at `width`.
 PartialBreak partialBreak(const Subjects& subjects, const CheckedPart& part, double width) {
@@ -158,6 +164,18 @@ Statement statementOf(const Subjects& subjects, const DifferentLines& found) {
                 (two ? "both browsers" : "all browsers") + hyphen};
 }
 
+/// Narrower ranges in which line counts differ are not reported: browsers lay out at whole px, and their
+/// rounding moves wrap points by as much. CSS px.
+constexpr double narrowestDifference = 0.5;
+
+/// True if rounding alone can cause another line count at `width`: a line has next to no slack there.
+bool isRounding(const Subjects& subjects, const CheckedPart& part, double width) {
+    return std::ranges::any_of(subjects, [&](const Subject& subject) {
+        const std::vector<text::Line> lines = brokenAt(subject, part, width);
+        return std::ranges::any_of(lines, [](const auto& line) { return line.slack < text::roundingSlack; });
+    });
+}
+
 void compareEngines(const Subjects& subjects, Findings& out) {
     const std::vector<CheckedPart>& parts = subjects.front().parts;
     std::map<std::string, DifferentLines> causes;  // by the character before the break
@@ -167,8 +185,10 @@ void compareEngines(const Subjects& subjects, Findings& out) {
             const sweep::Interval& span = counts.widths;
             const bool same = std::ranges::all_of(
                 counts.lines, [&](std::uint32_t lines) { return lines == counts.lines.front(); });
-            if (same || span.to - span.from <= leastDifference) continue;
-            const PartialBreak at = partialBreak(subjects, parts[i], (span.from + span.to) / 2);
+            if (same || span.to - span.from <= narrowestDifference) continue;
+            const double middle = (span.from + span.to) / 2;
+            const PartialBreak at = partialBreak(subjects, parts[i], middle);
+            if (at.after.empty() && isRounding(subjects, parts[i], middle)) continue;
             DifferentLines& found = causes[at.after];
             if (!found.cause.add(parts[i].place, span, span.to - span.from)) continue;
             found.lines = counts.lines;

@@ -49,8 +49,8 @@ void walkLine(const layout::LaidPart& part, const layout::LaidLine& laid, double
     const auto hyphen = [&] {
         if (!laid.line.hyphen || laid.line.end == laid.line.first) return;
         const std::uint16_t run = paragraph.clusters()[laid.line.end - 1].run;
-        visitor.hyphen(run, paragraph.hyphen(), pen + paragraph.hyphen().x * size);
-        pen += paragraph.hyphenAdvance() * size;
+        visitor.hyphen(run, paragraph.runs()[run].hyphen, pen);
+        pen += paragraph.hyphenAdvanceBefore(laid.line.end) * size;
     };
     if (paragraph.rightToLeft()) hyphen();
     for (const std::uint32_t index : order) {

@@ -2,6 +2,8 @@
 // one viewport width (double) or over a range of widths (units::Linear).
 #pragma once
 
+#include <cmath>
+
 #include "layout/prepared.h"
 #include "text/lines.h"
 
@@ -70,8 +72,7 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     const double scrollbar = page.scrollbar.width;
     const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
     sizes.basis.vw = vwExcludesScrollbar ? width - scrollbar : width;
-    // The mean of the sizes that the engine truncates the root's size to, so that it stays linear.
-    const double truncation = page.rootSize.isFluid() ? band.profile->fluidStep() / 2 : 0;
+    const double truncation = page.rootSize.truncation(sizes.basis.vw, band.profile->fluidStep());
     sizes.basis.rem = page.rootSize.resolve(page.readerSize, sizes.basis.vw, truncation);
     sizes.basis.em = sizes.basis.rem;
     sizes.basis.cqi = sizes.basis.vw;
@@ -153,8 +154,25 @@ struct TextInlineSizes {
     EdgesOf<Number> margin, padding;
     Number edges = 0;                 ///< padding and border of both sides
     Number available = 0;             ///< content width of its box
+    bool fitsLabel = false;           ///< true if its text on one line decides that width
+    bool fitsWord = false;            ///< true if a word that is not cut decides that width
     text::LineQueryOf<Number> query;  ///< the values its lines are broken with
 };
+
+/// Letter or word spacing in CSS px as the engine adds it: rounded to its grid where it does not depend on
+/// the width, less the mean truncation where it follows the viewport.
+template <class Number>
+Number drawnSpacing(const RolePlan& role, const units::Length& spacing,
+                    const units::LengthBasisOf<Number>& basis) {
+    const text::BreakProfile& profile = *role.profile;
+    const auto drawn = [&](double length) { return profile.drawnAdvance(length); };
+    const Number length = spacing.resolve(basis);
+    if (spacing.unit() == units::Unit::Px || (spacing.unit() == units::Unit::Rem && !role.fluidRoot))
+        return drawn(units::atStart(length));
+    if (spacing.unit() == units::Unit::Em) return role.size.resolveDrawn(spacing.value(), basis, 0, drawn);
+    if (spacing.unit() != units::Unit::Vw) return length;
+    return length - Number(std::copysign(profile.fluidStep() / 2, spacing.value()));
+}
 
 /// Inline sizes of `paragraph` in `role`, in a card of the sizes `card`.
 template <class Number>
@@ -171,10 +189,12 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
     part.border = partBorder(role, part.basis);
     part.edges = part.padding.left + part.padding.right + 2 * part.border;
     const Number room = units::max(none, card.cardContent - part.margin.left - part.margin.right);
-    part.query = {role.size.resolveReduced(card.basis, text::fluidTruncation),
+    const text::Face* face = paragraph.strut().get();
+    const auto drawnSize = [&](double size) { return role.profile->drawnSize(size, face); };
+    part.query = {role.size.resolveDrawn(1, card.basis, role.profile->meanTruncation(), drawnSize),
                   room - part.edges,
-                  part.letterSpacing,
-                  part.wordSpacing,
+                  drawnSpacing(role, role.letterSpacing, part.basis),
+                  drawnSpacing(role, role.wordSpacing, part.basis),
                   role.overflowWrap,
                   role.balance};
     part.available = part.query.available;
@@ -185,14 +205,17 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
         const units::Order spare = units::order(most, part.query.available);
         if (spare.less) {
             part.available = most;
+            part.fitsLabel = true;
         } else {
-            part.query.available = units::max(part.query.available, text::minContent(paragraph, part.query));
+            const Number least = text::minContent(paragraph, part.query);
+            part.fitsWord = units::order(part.query.available, least).less;
+            part.query.available = units::max(part.query.available, least);
             part.available = part.query.available;
         }
         units::limitRange(part.available, spare.until);
         units::limitRange(part.query.available, spare.until);
     }
-    part.query.available = units::max(none, part.query.available);
+    part.query.available = units::max(none, part.query.available) + role.profile->fitAllowance();
     part.available = units::max(none, part.available);
     return part;
 }

@@ -100,11 +100,7 @@ private:
         part.border = across.border;
         part.paragraph = plan.paragraph.get();
         part.available = across.available;
-        part.box.width =
-            across.edges + (across.available < across.query.available
-                                ? text::labelWidth(paragraph, labelQuery(role, across.query, snapped),
-                                                   snapped.em, *band_.profile)
-                                : part.available);
+        part.box.width = across.edges + contentWidth(role, paragraph, across, snapped);
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();
@@ -119,6 +115,18 @@ private:
         part.box.height = std::max(part.box.height, part.minimumHeight) + part.padding.top +
                           part.padding.bottom + 2 * part.border;
         part.measure = meanMeasure(paragraph, part);
+    }
+
+    /// Content width of a part's box. Where the text decides it, it follows from the size that the engine
+    /// draws at this width, not from the mean of its truncations.
+    [[nodiscard]] double contentWidth(const RolePlan& role, const text::Paragraph& paragraph,
+                                      const TextInlineSizes<double>& across,
+                                      const units::LengthBasis& snapped) const {
+        if (!across.fitsLabel && !across.fitsWord) return across.available;
+        text::LineQuery query = labelQuery(role, across.query, snapped);
+        if (across.fitsLabel) return text::labelWidth(paragraph, query, snapped.em, *band_.profile);
+        query.size = band_.profile->drawnSize(snapped.em, paragraph.strut().get());
+        return text::minContent(paragraph, query);
     }
 
     /// Height of the minimum lines of a role. The stylesheet prints it as one length, which the engine rounds

@@ -35,6 +35,7 @@ RolePlan rolePlan(const TextStyle& style, const units::RootSize& rootSize, units
     plan.overflowWrap = *style.overflowWrap;
     plan.balance = style.wrap == project::Wrap::Balance;
     plan.keepLines = *style.keepLines;
+    plan.fluidRoot = rootSize.isFluid();
     plan.profile = &profile;
     return plan;
 }

@@ -32,6 +32,7 @@ struct RolePlan {
     project::OverflowWrap overflowWrap = project::OverflowWrap::Normal;
     bool balance = false;
     int keepLines = 0;
+    bool fluidRoot = false;  ///< true if the root's font size depends on the viewport width
     const text::BreakProfile* profile = nullptr;
 };
 

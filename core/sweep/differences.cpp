@@ -12,7 +12,11 @@ namespace {
 /// Collects the differences of every part, width by width, rising.
 class DifferenceCollector {
 public:
-    explicit DifferenceCollector(std::size_t rows) : layouts_(rows), lines_(rows) {}
+    explicit DifferenceCollector(const std::vector<const layout::PreparedRow*>& rows)
+        : layouts_(rows.size()),
+          lines_(rows.size()),
+          unlikeProfiles_(std::ranges::any_of(
+              rows, [&](const auto* row) { return &row->profile() != &rows.front()->profile(); })) {}
 
     void lookAt(const std::vector<const layout::PreparedRow*>& rows, double width) {
         for (std::size_t i = 0; i < rows.size(); ++i)
@@ -34,28 +38,38 @@ public:
     }
 
 private:
+    struct Open {
+        LineDifference difference;
+        bool byRule = false;  ///< true if rounding alone does not explain it at some width
+    };
+
     void compare(std::size_t index, std::size_t card, double width) {
         for (std::size_t i = 0; i < layouts_.size(); ++i)
             lines_[i] = layouts_[i].parts[index].lineCount;
-        std::optional<LineDifference>& open = open_[index];
+        std::optional<Open>& open = open_[index];
+        const bool byRule = !unlikeProfiles_ || std::ranges::all_of(layouts_, [&](const auto& layout) {
+            return layout.parts[index].slack >= text::roundingSlack;
+        });
         const bool differs =
             std::any_of(lines_.begin(), lines_.end(), [&](auto count) { return count != lines_.front(); });
-        if (differs && open && open->lines == lines_) {
-            open->last = width;
-            return;
+        if (!(differs && open && open->difference.lines == lines_)) {
+            close(open);
+            if (!differs) return;
+            open = Open{{width, width, {card, layouts_.front().parts[index].index}, lines_}};
         }
-        close(open);
-        if (differs) open = LineDifference{width, width, {card, layouts_.front().parts[index].index}, lines_};
+        open->difference.last = width;
+        open->byRule = open->byRule || byRule;
     }
 
-    void close(std::optional<LineDifference>& open) {
-        if (open) done_.push_back(std::move(*open));
+    void close(std::optional<Open>& open) {
+        if (open && open->byRule) done_.push_back(std::move(open->difference));
         open.reset();
     }
 
     std::vector<layout::Layout> layouts_;  // one for each row
     std::vector<std::uint32_t> lines_;
-    std::vector<std::optional<LineDifference>> open_;  // one for each part
+    bool unlikeProfiles_;                    // false if all rows have one profile, which rounds in one way
+    std::vector<std::optional<Open>> open_;  // one for each part
     std::vector<LineDifference> done_;
 };
 
@@ -75,7 +89,7 @@ std::vector<double> wholeWidths(double least, double most) {
 std::vector<LineDifference> lineDifferences(const std::vector<const layout::PreparedRow*>& rows, double least,
                                             double most, const std::function<bool()>& goOn) {
     if (rows.size() < 2) return {};
-    DifferenceCollector collector(rows.size());
+    DifferenceCollector collector(rows);
     for (const double width : wholeWidths(least, most)) {
         if (goOn && !goOn()) return {};
         collector.lookAt(rows, width);

@@ -25,9 +25,10 @@ struct WidthRange {
     friend bool operator==(const WidthRange&, const WidthRange&) = default;
 };
 
-/// The differences at `least`, at `most` (CSS px) and at every whole width between them, sorted by first
-/// width, card and part. `rows` are one variant prepared under several profiles. `goOn` is called before each
-/// width; if it returns false the search stops and the result is empty.
+/// The differences that are not caused by rounding alone (text::roundingSlack) at `least`, at `most` (CSS px)
+/// and at every whole width between them, sorted by first width, card and part. `rows` are one variant
+/// prepared under several profiles. `goOn` is called before each width; if it returns false the search stops
+/// and the result is empty.
 std::vector<LineDifference> lineDifferences(const std::vector<const layout::PreparedRow*>& rows, double least,
                                             double most, const std::function<bool()>& goOn = {});
 

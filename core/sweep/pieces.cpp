@@ -72,12 +72,13 @@ private:
         piece.width = text.available;
         piece.size = text.basis.em;
         piece.advance = paragraph.ems(0, clusters) * piece.size +
-                        paragraph.letters(0, clusters) * query.letterSpacing +
-                        paragraph.words(0, clusters) * query.wordSpacing;
+                        paragraph.letters(0, clusters) * text.letterSpacing +
+                        paragraph.words(0, clusters) * text.wordSpacing;
         piece.graphemes = paragraph.graphemes(0, clusters);
         const double until =
             std::min({piece.width.until, piece.advance.until, query.size.until, query.available.until,
-                      across.cardContent.until, across.basis.rem.until});
+                      query.letterSpacing.until, query.wordSpacing.until, across.cardContent.until,
+                      across.basis.rem.until});
         piece.to = stride_.next(from, until, to);
         breakLines(paragraph, query, piece);
         return piece.to;

@@ -57,7 +57,8 @@ private:
         return lineWidth(paragraph_, query_, start.cluster, start.correction, opportunity);
     }
     [[nodiscard]] Number hyphenWidth(const Opportunity& at) const {
-        return paragraph_.hyphenAdvance() * query_.size + at.endLetterUnits * query_.letterSpacing;
+        return paragraph_.hyphenAdvanceBefore(at.cluster) * query_.size +
+               at.endLetterUnits * query_.letterSpacing;
     }
     static bool isHyphen(const Opportunity& at) { return at.kind == Opportunity::Kind::SoftHyphen; }
     /// True if the line from `start` does not end at `at`, because the engine does not look at the character

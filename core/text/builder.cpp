@@ -57,7 +57,6 @@ std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     for (const Item& item : items_)
         item.face ? shape(item) : shapeBreak(item);
     addSums();
-    shapeHyphen();
     addOpportunities();
     std::shared_ptr<Paragraph> made = made_;
     // From here on the paragraph owns its builder (Paragraph::prepare), so the builder must not own the
@@ -321,7 +320,9 @@ std::uint16_t ParagraphBuilder::runOf(std::size_t unit, const FacePtr& face) {
     const project::Run& run = copy_[copyRunOf(unit)];
     const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRunOf(unit)];
     const FacePtr strut = faces.empty() ? nullptr : faces.front();
-    made_->runs_.push_back({face, run.kind, run.to, static_cast<bool>(fallback_[unit]), strut});
+    ShapedRun made{face, run.kind, run.to, static_cast<bool>(fallback_[unit]), strut, {}, 0};
+    addHyphen(made);
+    made_->runs_.push_back(std::move(made));
     made_->unlikeStruts_ = made_->unlikeStruts_ || strut != made_->strut_;
     return static_cast<std::uint16_t>(runKeys_.size() - 1);
 }
@@ -459,19 +460,13 @@ void ParagraphBuilder::addSums() {
     }
 }
 
-void ParagraphBuilder::shapeHyphen() {
-    if (text_.find(softHyphen) == std::u16string::npos || facesOfCopyRun_.empty()) return;
-    for (const std::vector<FacePtr>& faces : facesOfCopyRun_) {
-        if (faces.empty()) continue;
-        hb_codepoint_t glyph = 0;
-        const FacePtr& face = faces.front();
-        if (hb_font_get_nominal_glyph(face->font(), 0x2010, &glyph) == 0)
-            hb_font_get_nominal_glyph(face->font(), '-', &glyph);
-        made_->hyphen_ = {glyph, 0, 0};
-        made_->hyphenAdvance_ =
-            static_cast<float>(hb_font_get_glyph_h_advance(face->font(), glyph) / face->scale());
-        return;
-    }
+void ParagraphBuilder::addHyphen(ShapedRun& run) const {
+    if (!run.face || text_.find(softHyphen) == std::u16string::npos) return;
+    hb_codepoint_t glyph = 0;
+    hb_font_t* font = run.face->font();
+    if (hb_font_get_nominal_glyph(font, 0x2010, &glyph) == 0) hb_font_get_nominal_glyph(font, '-', &glyph);
+    run.hyphen.id = glyph;
+    run.hyphenAdvance = static_cast<float>(hb_font_get_glyph_h_advance(font, glyph) / run.face->scale());
 }
 
 Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Kind kind) const {
@@ -494,7 +489,7 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
             made.affected = affectedBy(cluster);
             made.reshapes = unsafe_[cluster];
         }
-        made.endCorrection += made_->hyphenAdvance_;
+        made.endCorrection += made_->hyphenAdvanceBefore(cluster);
         made.endLetterUnits = profile_.spacesHyphen() ? 1 : 0;
     }
     return made;
@@ -551,8 +546,10 @@ void ParagraphBuilder::correctOverflowOpportunities(Paragraph& paragraph) const 
             cut.affected = affectedBy(cut.cluster);
             cut.reshapes = unsafe_[cut.cluster];
             cut.insideLigature = insideLigature(cut.cluster);
+            cut.endCorrection = 0;
             correct(cut);
-            if (cut.kind == Opportunity::Kind::SoftHyphen) cut.endCorrection += made_->hyphenAdvance_;
+            if (cut.kind == Opportunity::Kind::SoftHyphen)
+                cut.endCorrection += made_->hyphenAdvanceBefore(cut.cluster);
         } else {
             keepLigature(cut);
         }

@@ -50,7 +50,7 @@ private:
     void addSums();
     void addOpportunities();
     void addOverflowOpportunities();
-    void shapeHyphen();
+    void addHyphen(ShapedRun& run) const;
 
     /// Index in the copy of the run that holds code unit `unit` of the text.
     [[nodiscard]] std::size_t copyRunOf(std::size_t unit) const { return sources_[unit].run; }

@@ -97,6 +97,13 @@ std::string readWhole(const std::filesystem::path& file) {
     return std::move(bytes).str();
 }
 
+bool hasTable(hb_face_t* face, hb_tag_t table) {
+    hb_blob_t* blob = hb_face_reference_table(face, table);
+    const bool has = hb_blob_get_length(blob) > 0;
+    hb_blob_destroy(blob);
+    return has;
+}
+
 /// The big-endian 16-bit number at byte `at` of a font table; 0 if the table is shorter.
 unsigned twoBytes(hb_face_t* face, hb_tag_t table, unsigned at) {
     hb_blob_t* blob = hb_face_reference_table(face, table);
@@ -249,6 +256,8 @@ struct Fonts::Cache {
         const unsigned selection = twoBytes(hbFace, HB_TAG('O', 'S', '/', '2'), 62);
         const unsigned flags = twoBytes(hbFace, HB_TAG('h', 'e', 'a', 'd'), 16);
         face->roundsUp_ = (selection & 0x80U) == 0 && (flags & 0x08U) == 0;
+        face->isPostScript_ =
+            hasTable(hbFace, HB_TAG('C', 'F', 'F', ' ')) || hasTable(hbFace, HB_TAG('C', 'F', 'F', '2'));
         hb_face_destroy(hbFace);
         if (!readable) return nullptr;
         hb_font_extents_t extents{};

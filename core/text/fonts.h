@@ -43,6 +43,8 @@ public:
     /// True if FreeType rounds ascent and descent up instead of to the nearest px: the face sets neither
     /// USE_TYPO_METRICS (OS/2 fsSelection bit 7) nor integer sizes (head flags bit 3).
     [[nodiscard]] bool roundsUp() const { return roundsUp_; }
+    /// True if its outlines are PostScript's (a table `CFF ` or `CFF2`), not TrueType's.
+    [[nodiscard]] bool isPostScript() const { return isPostScript_; }
     /// The PostScript name of the font, UTF-8; empty if it has none.
     [[nodiscard]] std::string postScriptName() const;
     /// True if the face has a glyph for `character`.
@@ -61,7 +63,7 @@ private:
     std::shared_ptr<const std::string> bytes_;
     hb_font_t* font_ = nullptr;
     double scale_ = 1, ascent_ = 0.8, descent_ = 0.2;
-    bool roundsUp_ = false;
+    bool roundsUp_ = false, isPostScript_ = false;
 };
 
 using FacePtr = std::shared_ptr<const Face>;

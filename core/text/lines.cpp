@@ -46,7 +46,8 @@ void breakAt(const Paragraph& paragraph, const LineQuery& query, const std::vect
 
 double labelWidth(const Paragraph& paragraph, const LineQuery& query, double size,
                   const BreakProfile& profile) {
-    const double drawn = profile.drawnSize(size);
+    std::size_t run = paragraph.runs().size();
+    double drawn = size;
     const double letter = profile.drawnAdvance(query.letterSpacing);
     const double word = profile.drawnAdvance(query.wordSpacing);
     double widest = 0;
@@ -56,6 +57,10 @@ double labelWidth(const Paragraph& paragraph, const LineQuery& query, double siz
         double width = 0;
         for (std::uint32_t i = first; i < end.lineEnd; ++i) {
             const Cluster& cluster = paragraph.clusters()[i];
+            if (cluster.run != run) {
+                run = cluster.run;
+                drawn = profile.drawnSize(size, paragraph.runs()[run].face.get());
+            }
             width += profile.drawnAdvance(paragraph.ems(i, i + 1) * drawn) + cluster.letterUnits * letter +
                      cluster.wordUnits * word;
         }

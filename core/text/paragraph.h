@@ -32,6 +32,9 @@ struct ShapedRun {
     /// First face of the family in this run's manner: it decides how tall the run's box is on its line,
     /// whatever face draws the characters. CSS Inline 3 § 5.3.
     FacePtr strut;
+    /// The hyphen drawn at a soft hyphen of this run, and its advance in em.
+    Glyph hyphen;
+    float hyphenAdvance = 0;
 };
 
 /// The smallest piece of shaped text, in logical order.
@@ -136,9 +139,11 @@ public:
     [[nodiscard]] std::uint32_t graphemes(std::uint32_t first, std::uint32_t end) const {
         return graphemes_[end] - graphemes_[first];
     }
-    /// The hyphen drawn at a soft hyphen: glyph and advance in ems.
-    [[nodiscard]] const Glyph& hyphen() const { return hyphen_; }
-    [[nodiscard]] float hyphenAdvance() const { return hyphenAdvance_; }
+    /// The advance in em of the hyphen of a line that ends before cluster `cluster`, above 0. The run of its
+    /// soft hyphen decides: bold and italic have hyphens of other widths.
+    [[nodiscard]] float hyphenAdvanceBefore(std::uint32_t cluster) const {
+        return runs_[clusters_[cluster - 1].run].hyphenAdvance;
+    }
     /// Clusters [first, end) as UTF-8.
     [[nodiscard]] std::string utf8(std::uint32_t first, std::uint32_t end) const;
     /// Memory held, in bytes, without what faces hold: an estimate.
@@ -158,8 +163,6 @@ private:
     std::vector<Opportunity> opportunities_, overflowOpportunities_;
     std::vector<double> ems_;
     std::vector<std::uint32_t> letters_, words_, graphemes_;
-    Glyph hyphen_;
-    float hyphenAdvance_ = 0;
     bool rightToLeft_ = false;
     bool spacesMinContent_ = true;
     bool reservesHyphen_ = true;

@@ -42,12 +42,6 @@ struct LineExtent {
     double below = 0;
 };
 
-/// Mean amount by which engines truncate a font size that follows the viewport, in CSS px: 0.0128 in Chromium
-/// (to 1/100 px, then to 1/64 px), 0.0083 in Firefox (to 1/60 px), measured. Lines are broken at the size
-/// less this amount, so that the engines' sizes lie equally on both sides of it and wrap points keep a closed
-/// form. One figure serves both profiles, so that it causes no difference between them.
-inline constexpr double fluidTruncation = 0.0105;
-
 /// The rules of one browser engine for line breaks, case mapping, rounding and `text-wrap: balance`.
 class BreakProfile {
 public:
@@ -131,10 +125,18 @@ public:
     /// The step in CSS px to which the engine truncates the `vw` term of a font size when it computes
     /// heights, and of the root's font size, which lengths in rem refer to; 0 if it does not truncate.
     [[nodiscard]] virtual double fluidStep() const = 0;
-    /// A font size, and an advance or spacing at that size, rounded to the engine's grid, in CSS px. They
-    /// decide the width of a box that shrinks to its label.
-    [[nodiscard]] virtual double drawnSize(double size) const = 0;
+    /// A font size at which the engine draws `face` (null: a TrueType face), and an advance or spacing at
+    /// that size, rounded to the engine's grid, in CSS px. They decide the width of a box that shrinks to
+    /// its label, and where lines break if the size does not depend on the width.
+    [[nodiscard]] virtual double drawnSize(double size, const Face* face) const = 0;
     [[nodiscard]] virtual double drawnAdvance(double advance) const = 0;
+    /// Mean amount in CSS px by which the engine truncates a font size that follows the viewport or card.
+    /// Lines are broken at the size less this amount, so that the engine's sizes lie equally on both sides
+    /// of it and wrap points keep a closed form.
+    [[nodiscard]] virtual double meanTruncation() const = 0;
+    /// CSS px by which a line may exceed the available width and still fit, on average over the grid of
+    /// line and width.
+    [[nodiscard]] virtual double fitAllowance() const = 0;
     /// Largest difference between a font size in this engine and the computed one that counts as agreement,
     /// in CSS px.
     [[nodiscard]] virtual double sizeTolerance() const = 0;

@@ -61,10 +61,17 @@ public:
     [[nodiscard]] Number resolve(const LengthBasisOf<Number>& basis) const {
         return flat_ ? minimum_.resolve(basis) : clamped(slope_.resolve(basis), basis);
     }
-    /// Font size in CSS px with the term that follows the viewport or card reduced by `reduction` CSS px.
-    template <class Number>
-    [[nodiscard]] Number resolveReduced(const LengthBasisOf<Number>& basis, double reduction) const {
-        return flat_ ? minimum_.resolve(basis) : clamped(slope_.resolve(basis) - reduction, basis);
+    /// `factor` times the font size, in CSS px, as an engine draws it: the term that follows the viewport or
+    /// card reduced by `reduction` CSS px, and the constant sizes at the ends of the ramp, times `factor`,
+    /// rounded by `drawn`, a function of CSS px. So the result stays linear in the width.
+    template <class Number, class Drawn>
+    [[nodiscard]] Number resolveDrawn(double factor, const LengthBasisOf<Number>& basis, double reduction,
+                                      const Drawn& drawn) const {
+        const Number least = drawn(factor * atStart(minimum_.resolve(basis)));
+        if (flat_) return least;
+        const Number most = drawn(factor * atStart(maximum_.resolve(basis)));
+        const Number between = factor * (base_.resolve(basis) + slope_.resolve(basis) - Number(reduction));
+        return factor < 0 ? min(least, max(between, most)) : max(least, min(between, most));
     }
     /// Font size in CSS px with the `vw` term truncated to a multiple of `step` CSS px; a `step` of 0 changes
     /// nothing.

@@ -1,5 +1,6 @@
 #include "units/root_size.h"
 
+#include <cmath>
 #include <utility>
 #include <vector>
 
@@ -102,6 +103,13 @@ std::optional<RootSize> RootSize::parse(std::string_view text) {
         if (!readSum(text, made)) return std::nullopt;
     }
     return of(made);
+}
+
+double RootSize::truncation(double vw, double step) const {
+    if (!isFluid() || step == 0) return 0;
+    // The number before `vw` is a float, the viewport a whole number of steps.
+    const double steps = static_cast<float>(calculation_.vw) * std::round(vw / step) / 100;
+    return std::abs(calculation_.vw / 100 * vw - std::trunc(steps) * step);
 }
 
 std::string RootSize::cssFor(double readerSize) const {

@@ -55,6 +55,13 @@ public:
     /// `reduction`, in CSS px, is subtracted from the size of the term in vw.
     template <class Number = double>
     [[nodiscard]] Number resolve(double readerSize, const Number& vw, double reduction = 0) const;
+    /// The amount in CSS px by which the term in vw shrinks in an engine that truncates it to multiples of
+    /// `step` CSS px (0: it does not). `vw` is 100 vw in CSS px. Exact at one width; over a range of widths
+    /// the mean, so that the size stays linear.
+    [[nodiscard]] double truncation(double vw, double step) const;
+    [[nodiscard]] double truncation(const Linear& /*vw*/, double step) const {
+        return isFluid() ? step / 2 : 0;
+    }
     /// CSS text that `parse` reads; of a number, its length in px.
     [[nodiscard]] std::string css() const;
     /// CSS text with the same size where the reader's text size is `readerSize` CSS px and the browser's is

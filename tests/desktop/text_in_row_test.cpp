@@ -311,7 +311,8 @@ private Q_SLOTS:
                     const layout::LaidLine& line = row.layout.lines[part.firstLine + n];
                     // The caret stands before a hyphen that only the line has.
                     const double hyphen =
-                        line.line.hyphen ? part.paragraph->hyphenAdvance() * part.fontSize : 0;
+                        line.line.hyphen ? part.paragraph->hyphenAdvanceBefore(line.line.end) * part.fontSize
+                                         : 0;
                     const double end = line.x + line.line.width - hyphen;
                     const bool rightToLeft = part.paragraph->rightToLeft();
                     const auto first = map.startOf(n);

@@ -123,6 +123,30 @@ TEST(Layout, ShrinksButtonsToTheirLabels) {
     EXPECT_DOUBLE_EQ(part(narrow, 0, 0).box.width, 180);
 }
 
+// Measured: 12.599 px is 0.7874rem in the stylesheet and 805/64 px in Chromium 156. In Firefox 153 it is
+// 756/60 px, which in the TrueType face Karla becomes 806/64 px; letter spacing of 0.64 px becomes 38/60 px.
+TEST(Layout, BreaksLinesAtTheSizeThatTheEngineDraws) {
+    auto project = projectOf(styleOf("{}", plainCard), columns(1), three);
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    const auto lineAt = [&](double size, const char* spacing, const text::BreakProfile& profile) {
+        auto& body = project.row().style.text.of("body");
+        body.size = units::Ramp::flat(size);
+        body.letterSpacing = units::Length::parse(spacing);
+        return layOut(PreparedRow(project, 0, store, profile), 900).lines[1].line.width;
+    };
+    const text::BreakProfile& blink = text::blink();
+    const text::BreakProfile& gecko = text::gecko();
+    EXPECT_NEAR(lineAt(12.599, "0", blink) / lineAt(16, "0", blink), 805.0 / 64 / 16, 1e-6);
+    EXPECT_NEAR(lineAt(12.599, "0", gecko) / lineAt(16, "0", gecko), 806.0 / 64 / 16, 1e-6);
+    const auto spacing = [&](const text::BreakProfile& profile) {
+        return (lineAt(16, "0.64px", profile) - lineAt(16, "0.01px", profile)) /
+               (lineAt(16, "1px", profile) - lineAt(16, "0.01px", profile));
+    };
+    EXPECT_NEAR(spacing(blink), 0.63 / 0.99, 1e-6);
+    EXPECT_NEAR(spacing(gecko), (38.0 - 1) / (60 - 1), 1e-6);
+}
+
 // CSS Writing Modes 4 § 2.1: a right-to-left row is the mirror image of the left-to-right row.
 TEST(Layout, MirrorsARowRightToLeft) {
     const std::string style = styleOf(R"({"columnGap": "24px", "width": "80%"})", plainCard);

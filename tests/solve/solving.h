@@ -145,8 +145,9 @@ private:
             if ((few && part.measure < *few - 1e-6) || (many && part.measure > *many + 1e-6))
                 return "measure";
         }
+        const double fitting = part.available + row_.profile().fitAllowance() + 1e-6;
         for (std::uint32_t line = 0; line < part.lineCount; ++line)
-            if (laid_.lines[part.firstLine + line].line.width > part.available + 1e-6) return "a word";
+            if (laid_.lines[part.firstLine + line].line.width > fitting) return "a word";
         return nullptr;
     }
 

@@ -78,8 +78,12 @@ public:
         return base_.lineHeight(length, declared);
     }
     [[nodiscard]] double fluidStep() const override { return base_.fluidStep(); }
-    [[nodiscard]] double drawnSize(double size) const override { return base_.drawnSize(size); }
+    [[nodiscard]] double drawnSize(double size, const text::Face* face) const override {
+        return base_.drawnSize(size, face);
+    }
     [[nodiscard]] double drawnAdvance(double advance) const override { return base_.drawnAdvance(advance); }
+    [[nodiscard]] double meanTruncation() const override { return base_.meanTruncation(); }
+    [[nodiscard]] double fitAllowance() const override { return base_.fitAllowance(); }
     [[nodiscard]] double sizeTolerance() const override { return base_.sizeTolerance(); }
     [[nodiscard]] text::LineExtent extent(const text::Face& face, double size,
                                           double lineHeight) const override {

@@ -2,6 +2,7 @@
 // the width of the text.
 #include "sweep/differences.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "../layout/laying.h"
@@ -68,7 +69,16 @@ TEST(Differences, AreEmptyWhereBothBreakOnlyAtSpaces) {
     EXPECT_TRUE(lineDifferences({&blink, &gecko}, 120, 400).empty());
 }
 
-// Every whole width is laid out one by one.
+/// True if one of `differences` is of the part with index `part` at the width of `layout`.
+bool isCovered(const std::vector<LineDifference>& differences, const layout::Layout& layout,
+               std::size_t part) {
+    return std::ranges::any_of(differences, [&](const LineDifference& one) {
+        return one.first <= layout.width && layout.width <= one.last &&
+               layout.cards[one.place.card].firstPart + one.place.part == part;
+    });
+}
+
+// Every whole width is laid out one by one. What is left out is rounding: a line has next to no slack.
 TEST(Differences, AgreeWithEachWidth) {
     const project::Project project = sampleProject("shore-walks");
     const auto blink = prepared(project, text::blink());
@@ -80,7 +90,11 @@ TEST(Differences, AgreeWithEachWidth) {
         const layout::Layout a = layout::layOut(blink, width);
         const layout::Layout b = layout::layOut(gecko, width);
         for (std::size_t i = 0; i < a.parts.size(); ++i)
-            if (a.parts[i].lineCount != b.parts[i].lineCount) ++differing;
+            if (a.parts[i].lineCount != b.parts[i].lineCount) {
+                ++differing;
+                const bool isRounding = std::min(a.parts[i].slack, b.parts[i].slack) < text::roundingSlack;
+                EXPECT_TRUE(isRounding || isCovered(differences, a, i)) << width;
+            }
         for (const LineDifference& difference : differences) {
             if (width < difference.first || width > difference.last) continue;
             ++covered;
@@ -89,8 +103,8 @@ TEST(Differences, AgreeWithEachWidth) {
                       (std::vector<std::uint32_t>{a.parts[part].lineCount, b.parts[part].lineCount}));
         }
     }
-    EXPECT_GT(differing, 0U);
-    EXPECT_EQ(covered, differing);
+    EXPECT_GT(covered, 0U);
+    EXPECT_LE(covered, differing);
 }
 
 TEST(Differences, StopWhenAsked) {

@@ -158,7 +158,8 @@ double advanceOf(const std::string& text, const std::string& family) {
 TEST(WrapPoints, AreWhereTheSumOfAdvancesFits) {
     const std::string copy = "The ferry leaves the quay an hour before low water on most days";
     const double ems = advanceOf(copy, "Vollkorn");
-    const double expected = (8 - text::fluidTruncation) * ems / (1 - 0.02 * ems);
+    // Chromium also lets a line exceed its width by 1/64 px.
+    const double expected = ((8 - text::blink().meanTruncation()) * ems - 1.0 / 64) / (1 - 0.02 * ems);
     ASSERT_GT(expected, 400);
     ASSERT_LT(expected, 800);
     auto project = paragraph(copy, "[[400, 16], [800, 24]]");

@@ -1,6 +1,8 @@
 // Rounding of font sizes and advances in browser engines, measured without hinting.
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 #include "preparing.h"
 
 namespace tenter::text {
@@ -8,10 +10,12 @@ namespace {
 
 // Measured in Chromium 156: width of a heading in Vollkorn relative to its advances at 640 px.
 TEST(Grids, ChromiumTruncatesSizesToHundredthsThenToSixtyFourths) {
-    EXPECT_EQ(blink().drawnSize(16), 16);
-    EXPECT_EQ(blink().drawnSize(16.4325) * 64, 1051);
-    EXPECT_EQ(blink().drawnSize(16.4725) * 64, 1054);
-    EXPECT_EQ(blink().drawnSize(16.5525) * 64, 1059);
+    const auto drawn = [](double size) { return blink().drawnSize(size, nullptr); };
+    EXPECT_EQ(drawn(16), 16);
+    EXPECT_EQ(drawn(16.4325) * 64, 1051);
+    EXPECT_EQ(drawn(16.4725) * 64, 1054);
+    EXPECT_EQ(drawn(16.5525) * 64, 1059);
+    EXPECT_EQ(drawn(16.72) * 64, 1069);  // as a float it is less than 16.72
     EXPECT_EQ(blink().drawnAdvance(7.2503), 7.2503);
 }
 
@@ -26,6 +30,29 @@ TEST(Grids, FirefoxRoundsEachAdvanceOfALabel) {
     EXPECT_NEAR(label(400, 15.826), 27.61667, 1e-5);
     EXPECT_NEAR(label(700, 15.814), 29.11667, 1.01 / 60);  // one of its advances lies between two steps
     EXPECT_NEAR(label(700, 15.826), 29.15, 1e-5);
+}
+
+// Measured in Firefox 153: the letters and digits of ASCII at 14.311 px, without kerning.
+TEST(Grids, FirefoxDrawsTrueTypeInSixtyFourthsOnly) {
+    const auto drawn = [](const char* family) {
+        return gecko().drawnSize(14.311, test::fonts().find({family}, 400, false).front().get());
+    };
+    EXPECT_EQ(drawn("Lato"), 916.0 / 64);
+    EXPECT_DOUBLE_EQ(drawn("Cabin"), 859.0 / 60);
+}
+
+// The mean is that of all sizes, here of a million between 10 and 40 px.
+TEST(Grids, TheMeanTruncationIsThatOfAllSizes) {
+    double lost = 0;
+    double lostInSteps = 0;
+    constexpr int count = 1'000'000;
+    for (int i = 0; i < count; ++i) {
+        const double size = 10 + 30.0 * i / count;
+        lost += size - blink().drawnSize(size, nullptr);
+        lostInSteps += size - std::trunc(size / gecko().fluidStep()) * gecko().fluidStep();
+    }
+    EXPECT_NEAR(blink().meanTruncation(), lost / count, 1e-4);
+    EXPECT_NEAR(gecko().meanTruncation(), lostInSteps / count, 1e-4);
 }
 
 // Measured in Firefox 153: letter spacing is rounded to 1/60 px.

@@ -127,6 +127,31 @@ TEST(Lines, CutsAWordOnlyWhereItWouldOverflow) {
         EXPECT_NE(line.substr(0, 2), "\u0301");
 }
 
+// Measured in Chromium 156 and Firefox 153: the hyphen of emphasised text is that of the italic face.
+TEST(Lines, AHyphenIsOfTheFaceOfItsRun) {
+    const project::Copy copy{{project::Run::Kind::Emphasis, "Fern\u00ADglas ", ""},
+                             {project::Run::Kind::Plain, "Fern\u00ADglas", ""}};
+    for (const BreakProfile* profile : profiles()) {
+        const ParagraphPtr paragraph =
+            Paragraph::prepare(copy, test::styleOf("Cabin"), test::fonts(), *profile);
+        const auto hyphenOf = [&](bool italic) {
+            const FacePtr face = test::fonts().find({"Cabin"}, 400, italic).front();
+            hb_codepoint_t glyph = 0;
+            EXPECT_TRUE(hb_font_get_nominal_glyph(face->font(), 0x2010, &glyph) != 0 ||
+                        hb_font_get_nominal_glyph(face->font(), '-', &glyph) != 0);
+            return hb_font_get_glyph_h_advance(face->font(), glyph) / face->scale();
+        };
+        ASSERT_NE(hyphenOf(true), hyphenOf(false));
+        std::vector<double> hyphens;
+        for (const Opportunity& end : paragraph->opportunities())
+            if (end.kind == Opportunity::Kind::SoftHyphen)
+                hyphens.push_back(paragraph->hyphenAdvanceBefore(end.cluster));
+        ASSERT_EQ(hyphens.size(), 2U);
+        EXPECT_NEAR(hyphens[0], hyphenOf(true), 1e-6);
+        EXPECT_NEAR(hyphens[1], hyphenOf(false), 1e-6);
+    }
+}
+
 // CSS Text 3 § 5.4, Unicode U+00AD: a soft hyphen draws a hyphen only where the line breaks at it.
 TEST(Lines, SoftHyphensDrawAHyphenWhereTheyBreak) {
     const ParagraphPtr paragraph = test::prepare("Gezeiten\u00ADtabelle");
@@ -135,7 +160,7 @@ TEST(Lines, SoftHyphensDrawAHyphenWhereTheyBreak) {
     ASSERT_EQ(lines.size(), 2U);
     EXPECT_TRUE(lines[0].hyphen);
     EXPECT_FALSE(lines[1].hyphen);
-    EXPECT_NEAR(lines[0].width, wide("Gezeiten", 18) + paragraph->hyphenAdvance() * 18, 0.001);
+    EXPECT_NEAR(lines[0].width, wide("Gezeiten", 18) + paragraph->runs()[0].hyphenAdvance * 18, 0.001);
     query.available = 1000;
     EXPECT_NEAR(test::linesOf(*paragraph, query).at(0).width, wide("Gezeitentabelle", 18), 0.001);
     ShapingStyle none = test::styleOf("Vollkorn");

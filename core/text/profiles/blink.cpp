@@ -122,14 +122,22 @@ public:
     }
     [[nodiscard]] double borderAllowance() const override { return 0; }
     [[nodiscard]] double fluidStep() const override { return 0; }
-    [[nodiscard]] double drawnSize(double size) const override {
-        return std::floor(std::floor(size * ratio_ * 100) / 100 * 64) / 64 / ratio_;
+    /// The size is a float before it is rounded down to 1/100 px. Measured in Chromium 156: 16.72 px is
+    /// drawn at 16.703125 px, as 16.71 px is.
+    [[nodiscard]] double drawnSize(double size, const Face*) const override {
+        return std::floor(hundredths(size) * 64) / 64 / ratio_;
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return advance; }
+    /// Half of 1/100 px, and 12/1600 px, the mean remainder of hundredths divided by 1/64.
+    [[nodiscard]] double meanTruncation() const override { return 0.0125 / ratio_; }
+    /// A line, rounded up to 1/64 px, fits in the available width, rounded down, plus 1/64 px. Paddings and
+    /// gaps are rounded down, too, so boxes are 0.007 px wider than computed on average (measured in
+    /// Chromium 156 in 60 random rows), which cancels the rounding of the line.
+    [[nodiscard]] double fitAllowance() const override { return 1.0 / 64 / ratio_; }
     /// Metrics are those of the size rounded down to 0.01 px. Measured in Chromium 156 with EB Garamond 08
     /// (ascent 726 of 1000): at 15.841445 px the ascent is 11 px, although 0.726 · 15.841445 is 11.5009.
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
-        const double drawn = std::floor(size * ratio_ * 100) / 100;
+        const double drawn = hundredths(size);
         const double over = std::round(face.ascent() * drawn);
         const double under = std::round(face.descent() * drawn);
         const double above = (over + std::floor((lineHeight * ratio_ - over - under) / 2)) / ratio_;
@@ -148,6 +156,10 @@ public:
     }
 
 private:
+    /// A font size in device px, rounded down to 1/100.
+    [[nodiscard]] double hundredths(double size) const {
+        return std::floor(static_cast<float>(size * ratio_) * 100.0F) / 100.0;
+    }
     /// Chromium's layout unit is 1/64 device px; it computes in floats before it truncates to the unit.
     [[nodiscard]] double floor64(double length) const {
         return std::floor(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;

@@ -168,15 +168,18 @@ public:
     /// px becomes 2 px.
     [[nodiscard]] double borderAllowance() const override { return 0.5 / 60; }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
-    /// FreeType stores sizes in 1/64 device px.
-    [[nodiscard]] double drawnSize(double size) const override {
-        return std::round(round60(size) * ratio_ * 64) / 64 / ratio_;
+    /// FreeType scales TrueType faces in steps of 1/64 device px, other faces at any size. Measured in
+    /// Firefox 153 in two faces of each kind, at 158 sizes.
+    [[nodiscard]] double drawnSize(double size, const Face* face) const override {
+        return face != nullptr && face->isPostScript() ? round60(size) : stepped(size);
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return round60(advance); }
+    [[nodiscard]] double meanTruncation() const override { return fluidStep() / 2; }
+    [[nodiscard]] double fitAllowance() const override { return 0; }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
         // FreeType stores the scale from font units to 1/64 px in steps of 1/65 536, and rounds metrics to
         // 1/64 px before it rounds them up to px.
-        const double perUnit = std::round(drawnSize(size) * ratio_ * 64 * 65536 / face.unitsPerEm()) / 65536;
+        const double perUnit = std::round(stepped(size) * ratio_ * 64 * 65536 / face.unitsPerEm()) / 65536;
         const auto whole = [&](double em) {
             const double metric = em * face.unitsPerEm() * perUnit;
             return (face.roundsUp() ? std::ceil(std::round(metric) / 64) : std::round(metric / 64)) / ratio_;
@@ -203,6 +206,10 @@ public:
     }
 
 private:
+    /// A font size in steps of FreeType, in CSS px.
+    [[nodiscard]] double stepped(double size) const {
+        return std::round(round60(size) * ratio_ * 64) / 64 / ratio_;
+    }
     static bool breaksBefore(std::u16string_view text, std::size_t i, bool icu) {
         const char16_t before = text[i - 1];
         const char16_t after = text[i];

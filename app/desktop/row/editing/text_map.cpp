@@ -98,7 +98,7 @@ void TextMap::addLine(const layout::LaidPart& part, const layout::LaidLine& laid
                cluster.wordUnits * part.wordSpacing;
     };
     double pen = laid.x;
-    if (laid.line.hyphen && rightToLeft_) pen += paragraph.hyphenAdvance() * part.fontSize;
+    if (laid.line.hyphen && rightToLeft_) pen += paragraph.hyphenAdvanceBefore(laid.line.end) * part.fontSize;
     std::vector<std::uint32_t> order;
     draw::visualOrder(paragraph, laid.line.first, laid.line.end, order);
     for (const std::uint32_t index : order) {
