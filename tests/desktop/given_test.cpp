@@ -23,6 +23,7 @@
 #include "page_import/import_dialog.h"
 #include "panels/side_panel.h"
 #include "panels/size_paste.h"
+#include "project/cascade.h"
 #include "project/file.h"
 #include "showing.h"
 #include "window/main_window.h"
@@ -303,7 +304,11 @@ private Q_SLOTS:
         QTest::keyClick(text, Qt::Key_Return);
         QCOMPARE(document().undoStack().count(), 1);
         QVERIFY(!session().plot.sizePreview().has_value() && !paste->isVisible());
-        const auto size = document().project().row().style.text.find("heading")->size;
+        // The band sets the size itself, so it is changed there.
+        const project::Variant& variant = document().project().row().variants[session().view.variant()];
+        const auto size = project::resolve(document().project(), variant, session().layouts.band())
+                              .text.find("heading")
+                              ->size;
         QVERIFY(size && qAbs(size->sizeAt(320) - 19.2) < 0.01 && qAbs(size->sizeAt(1600) - 32) < 0.01);
         document().undoStack().undo();
         QVERIFY(document().project() == before);

@@ -218,7 +218,7 @@ private Q_SLOTS:
         const units::Ramp ramp = *session()
                                       .layouts.row()
                                       .settings(session().layouts.row().bandAt(1880))
-                                      .text.find(heading())
+                                      .text.find("heading")
                                       ->size;
         QCOMPARE(ramp.to().width, 1500.0);
         // Half px: as round as a pixel of the plot allows.
