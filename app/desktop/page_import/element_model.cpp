@@ -1,9 +1,18 @@
 #include "page_import/element_model.h"
 
+#include <QFontMetrics>
+#include <QGuiApplication>
+
 #include "document/wording.h"
 #include "page_import/wording.h"
 
 namespace tenter::desktop::page_import {
+
+namespace {
+
+constexpr int roleMargin = 8;  // px
+
+}  // namespace
 
 void ElementModel::setRow(const markup::GivenRow* row) {
     beginResetModel();
@@ -68,6 +77,10 @@ QVariant ElementModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::AccessibleTextRole && index.column() == Element)
         return roles_[node].isEmpty() ? title : title + ", " + roles_[node];
     if (role == Qt::ToolTipRole && index.column() == Element) return title;
+    // Room before the scroll bar.
+    if (role == Qt::SizeHintRole && index.column() == Role)
+        return QSize(QFontMetrics(QGuiApplication::font()).horizontalAdvance(roles_[node]) + 2 * roleMargin,
+                     0);
     if (role != Qt::DisplayRole) return {};
     return index.column() == Element ? title : roles_[node];
 }

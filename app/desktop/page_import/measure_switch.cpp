@@ -58,8 +58,8 @@ MeasureSwitch::MeasureSwitch(RowReader& reader, QWidget* parent)
 void MeasureSwitch::setBrowsers(std::vector<compare::Browser> browsers) {
     browsers_ = std::move(browsers);
     box_->setEnabled(!browsers_.empty());
-    box_->setText(browsers_.empty() ? QString("&Measure the page in a browser (none is installed)")
-                                    : "&Measure the page in " + browsers_.front().title);
+    box_->setText(browsers_.empty() ? QString("&Measure container and root size (no browser is installed)")
+                                    : "&Measure container and root size in " + browsers_.front().title);
     if (browsers_.empty()) box_->setChecked(false);
     updateState();
 }

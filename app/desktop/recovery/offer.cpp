@@ -3,9 +3,9 @@
 #include <QFile>
 #include <QHBoxLayout>
 #include <QLocale>
-#include <QMessageBox>
 #include <QVBoxLayout>
 
+#include "controls/question.h"
 #include "row/row_thumbnail.h"
 
 namespace tenter::desktop::recovery {
@@ -95,14 +95,13 @@ void Offer::showCurrent() {
 }
 
 void Offer::discard() {
-    QMessageBox box(QMessageBox::NoIcon, "Discard unsaved changes",
-                    "Discard the unsaved changes of “" + nameOf(leftovers_.front().work) + "”?",
-                    QMessageBox::NoButton, this);
-    box.setInformativeText("They cannot be restored after that. The saved file stays as it is.");
-    auto* discard = box.addButton("&Discard changes", QMessageBox::DestructiveRole);
-    box.setEscapeButton(box.addButton("Cancel", QMessageBox::RejectRole));
-    box.exec();
-    if (box.clickedButton() != discard) return;
+    enum { Cancel, DiscardChanges };
+    const int answer = controls::ask(
+        this, "Discard unsaved changes",
+        "Discard the unsaved changes of “" + nameOf(leftovers_.front().work) + "”?",
+        "They cannot be restored after that. The saved file stays as it is.",
+        {{"Cancel", QMessageBox::RejectRole}, {"&Discard changes", QMessageBox::DestructiveRole}});
+    if (answer != DiscardChanges) return;
     QFile::remove(leftovers_.front().recoveryFile);
     next();
 }

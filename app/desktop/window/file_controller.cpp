@@ -3,13 +3,12 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
-#include <QPushButton>
 #include <QScopedValueRollback>
 #include <QSettings>
 #include <QStandardPaths>
 #include <cstdlib>
 
+#include "controls/question.h"
 #include "units/ascii.h"
 
 namespace tenter::desktop::window {
@@ -121,21 +120,16 @@ bool FileController::mayReplaceFile() {
     if (!exists || !document_.isChangedOnDisk()) return true;
     // The box itself deactivates and activates the window, which asks, too (checkDisk).
     const QScopedValueRollback<bool> asking(isAsking_, true);
-    QMessageBox box(QMessageBox::NoIcon, "File changed",
-                    "Another program has changed “" + title() + "” since you opened or saved it.",
-                    QMessageBox::NoButton, window_);
-    box.setInformativeText("If you save over it, the changes of the other program are lost.");
-    auto* over = box.addButton("Save &over it", QMessageBox::DestructiveRole);
-    auto* as = box.addButton("Save &as…", QMessageBox::AcceptRole);
-    auto* cancel = box.addButton("Cancel", QMessageBox::RejectRole);
-    box.setDefaultButton(as);
-    box.setEscapeButton(cancel);
-    box.exec();
-    if (box.clickedButton() == as) {
-        saveAs();
-        return false;
-    }
-    return box.clickedButton() == over;
+    enum { SaveAs, Replace };
+    const int answer =
+        controls::ask(window_, "File changed",
+                      "Another program has changed “" + title() + "” since you opened or saved it.",
+                      "If you save over it, the changes of the other program are lost.",
+                      {{"Save &as…"},
+                       {"Save &over it", QMessageBox::DestructiveRole},
+                       {"Cancel", QMessageBox::RejectRole}});
+    if (answer == SaveAs) saveAs();
+    return answer == Replace;
 }
 
 void FileController::checkDisk() {
@@ -146,24 +140,19 @@ void FileController::checkDisk() {
         Q_EMIT done("The file " + title() + " was removed or renamed. Saving writes it again.");
         return;
     }
-    QMessageBox box(QMessageBox::NoIcon, "File changed", "Another program has changed “" + title() + "”.",
-                    QMessageBox::NoButton, window_);
-    box.setInformativeText(document_.isModified()
-                               ? "If you load it, Undo restores your version with its unsaved changes."
-                               : "If you load it, Undo restores the version from before.");
-    auto* load = box.addButton("&Load it", QMessageBox::AcceptRole);
-    auto* keep = box.addButton("&Keep mine", QMessageBox::RejectRole);
-    auto* as = box.addButton("Save mine &as…", QMessageBox::ActionRole);
-    box.setDefaultButton(load);
-    box.setEscapeButton(keep);
-    box.exec();
-    if (box.clickedButton() == load) {
+    enum { Load, SaveAs };
+    const int answer = controls::ask(
+        window_, "File changed", "Another program has changed “" + title() + "”.",
+        document_.isModified() ? "If you load it, Undo restores your version with its unsaved changes."
+                               : "If you load it, Undo restores the version from before.",
+        {{"&Load it"}, {"Save mine &as…", QMessageBox::ActionRole}, {"&Keep mine", QMessageBox::RejectRole}});
+    if (answer == Load) {
         project::Problems problems;
         if (document_.reload(problems))
             Q_EMIT done("Loaded the changed file. Undo restores the version from before.");
         else
             Q_EMIT failed(title() + " could not be loaded. Your version stays open.", problems);
-    } else if (box.clickedButton() == as) {
+    } else if (answer == SaveAs) {
         saveAs();
     }
     // Asked once for each change.
@@ -193,19 +182,13 @@ bool FileController::maybeSave() {
     if (!document_.isModified()) return true;
     const QString name = document_.file().empty() ? QString::fromStdString(document_.project().name)
                                                   : fromPath(document_.file().filename());
-    QMessageBox box(QMessageBox::NoIcon, "Unsaved changes", "Save the changes to “" + name + "”?",
-                    QMessageBox::NoButton, window_);
-    box.setInformativeText(document_.isUnsaved()
-                               ? "This project has never been saved. If you discard it, you lose it."
-                               : lossTitle(document_.undoStack()));
-    auto* save = box.addButton("&Save", QMessageBox::AcceptRole);
-    auto* discard = box.addButton("&Discard changes", QMessageBox::DestructiveRole);
-    auto* cancel = box.addButton("Cancel", QMessageBox::RejectRole);
-    box.setDefaultButton(save);
-    box.setEscapeButton(cancel);
-    box.exec();
-    if (box.clickedButton() == save) return this->save();
-    return box.clickedButton() == discard;
+    enum { Save, DiscardChanges };
+    const int answer = controls::ask(
+        window_, "Unsaved changes", "Save the changes to “" + name + "”?",
+        document_.isUnsaved() ? "This project has never been saved. If you discard it, you lose it."
+                              : lossTitle(document_.undoStack()),
+        {{"&Save"}, {"&Discard changes", QMessageBox::DestructiveRole}, {"Cancel", QMessageBox::RejectRole}});
+    return answer == Save ? save() : answer == DiscardChanges;
 }
 
 QStringList FileController::recent() const {
