@@ -220,7 +220,9 @@ private Q_SLOTS:
                                       .settings(session().layouts.row().bandAt(1880))
                                       .text.find("heading")
                                       ->size;
-        QCOMPARE(ramp.to().width, 1500.0);
+        const double width = ramp.to().width;
+        QVERIFY2(qAbs(width - 1500) < 4 * pixel, qPrintable(QString::number(width)));
+        QVERIFY2(std::fmod(width, 5) == 0 || std::fmod(width, 2) == 0, qPrintable(QString::number(width)));
         // Half px: as round as a pixel of the plot allows.
         QCOMPARE(ramp.to().size * 10, std::round(ramp.to().size * 10));
     }

@@ -58,7 +58,10 @@ void expectCovered(const Swept& swept) {
             const Slot& slot = slots.at(next++);
             if (!(slot.cutRatio > 0) || isNearJump(slot.drawn, width)) continue;
             const double drawn = drawnIn(part.box, slot.cutRatio);
-            const double within = gridOf(laid) * std::max(1.0, slot.cutRatio) + 1e-6 * drawn;
+            // Of the lengths that make a box, at least one in rem.
+            const double root =
+                2 * test::rootShare(swept.row, laid) * std::max(laid.container.width, laid.row.width);
+            const double within = (gridOf(laid) + root) * std::max(1.0, slot.cutRatio) + 1e-6 * drawn;
             ASSERT_NEAR(sweep::valueAt(slot.drawn, width), drawn, within) << swept.name << " at " << width;
             ASSERT_LE(drawn, slot.largest.value + within) << swept.name << " at " << width;
         }

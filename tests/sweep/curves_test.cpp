@@ -31,21 +31,13 @@ double largestOf(const Curve& curve) {
     return largest;
 }
 
-/// Largest share by which lengths in rem at one width differ from those of a range of widths: a layout at one
-/// width truncates the root's font size exactly, a sweep by the mean of the engine's truncations.
-double rootShare(const Swept& swept, const layout::Layout& laid) {
-    const layout::IntervalPlan& interval = swept.row.interval(laid.interval);
-    if (!interval.page.rootSize.isFluid()) return 0;
-    return swept.row.profile().fluidStep() / 2 / swept.row.rem(laid.width);
-}
-
 void expectStraightCurves(const Swept& swept) {
     const Sweep all = sweep(swept.row, swept.project.leastWidth, swept.project.mostWidth);
     std::mt19937 random(29);
     for (int i = 0; i < 300; ++i) {
         const double width = test::somewhere(all.least, all.most, random);
         const layout::Layout laid = layout::layOut(swept.row, width);
-        const double share = rootShare(swept, laid);
+        const double share = test::rootShare(swept.row, laid);
         // Of the widths that are added and subtracted for a width of a part, at least one in rem.
         const double within = 1e-6 + 2 * share * std::max(laid.container.width, laid.row.width);
         for (std::size_t part = 0; part < laid.parts.size(); ++part) {

@@ -66,6 +66,13 @@ inline double somewhere(double least, double most, std::mt19937& random) {
     return std::uniform_real_distribution<double>(least, most)(random);
 }
 
+/// Largest share by which lengths in rem at one width differ from those of a range of widths: a layout at one
+/// width truncates the root's font size exactly, a sweep by the mean of the engine's truncations.
+inline double rootShare(const layout::PreparedRow& row, const layout::Layout& laid) {
+    if (!row.interval(laid.interval).page.rootSize.isFluid()) return 0;
+    return row.profile().fluidStep() / 2 / row.rem(laid.width);
+}
+
 /// The line count of each part at `width` (CSS px), by card, then part; 0 for pictures.
 inline std::vector<std::uint32_t> countsAt(const layout::PreparedRow& row, double width) {
     std::vector<std::uint32_t> counts;

@@ -80,8 +80,11 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
 void SettingRow::chain(const std::vector<QWidget*>& buttons, bool resetFirst) {
     std::vector<QWidget*> order;
     if (resetFirst) order.push_back(reset_);
-    for (QWidget* field : editor_->findChildren<QWidget*>())
-        if ((field->focusPolicy() & Qt::TabFocus) != 0 && field->window() == window()) order.push_back(field);
+    // The fields keep their own order.
+    for (QWidget* field = editor_->nextInFocusChain(); field != editor_; field = field->nextInFocusChain())
+        if (editor_->isAncestorOf(field) && (field->focusPolicy() & Qt::TabFocus) != 0 &&
+            field->window() == window())
+            order.push_back(field);
     order.insert(order.end(), buttons.begin(), buttons.end());
     for (std::size_t i = 1; i < order.size(); ++i)
         QWidget::setTabOrder(order[i - 1], order[i]);
