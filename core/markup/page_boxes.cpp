@@ -175,10 +175,12 @@ css::Line PageBoxes::borderOf(NodeId node, const std::string& side) {
     constexpr double mostSteps = 40;
     const double steps = std::abs(line.perPx) * (styles_.most() - styles_.least());
     if (steps > mostSteps) return line;
-    if (line.perPx != 0)
-        for (double step = std::ceil(std::min(lineAt(line, styles_.least()), lineAt(line, styles_.most())));
-             step <= std::max(lineAt(line, styles_.least()), lineAt(line, styles_.most())); ++step)
-            std::ignore = styles_.larger(line, {step, 0});
+    if (line.perPx != 0) {
+        const auto [least, most] = std::minmax(lineAt(line, styles_.least()), lineAt(line, styles_.most()));
+        // `larger` notes the viewport width at which the line reaches each whole px.
+        for (int step = static_cast<int>(std::ceil(least)); step <= most; ++step)
+            std::ignore = styles_.larger(line, {static_cast<double>(step), 0});
+    }
     const double px = at(line);
     return {px > 0 ? std::max(1.0, std::floor(px + 1e-9)) : 0, 0};
 }
