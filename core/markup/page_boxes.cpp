@@ -176,7 +176,7 @@ css::Line PageBoxes::borderOf(NodeId node, const std::string& side) {
     const double steps = std::abs(line.perPx) * (styles_.most() - styles_.least());
     if (steps > mostSteps) return line;
     if (line.perPx != 0) {
-        const auto [least, most] = std::minmax(lineAt(line, styles_.least()), lineAt(line, styles_.most()));
+        const auto [least, most] = std::minmax({lineAt(line, styles_.least()), lineAt(line, styles_.most())});
         // `larger` notes the viewport width at which the line reaches each whole px.
         for (int step = static_cast<int>(std::ceil(least)); step <= most; ++step)
             std::ignore = styles_.larger(line, {static_cast<double>(step), 0});
