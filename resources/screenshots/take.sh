@@ -28,7 +28,7 @@ started+=($!)
 for _ in {1..50}; do [[ -s $work/display ]] && break; sleep 0.1; done
 DISPLAY=:$(<"$work/display")
 export DISPLAY
-export XDG_CONFIG_HOME=$work/config XDG_CACHE_HOME=$work/cache XDG_DATA_HOME=$work/data QT_SCALE_FACTOR=1
+export XDG_CONFIG_HOME=$work/config XDG_STATE_HOME=$work/state XDG_CACHE_HOME=$work/cache XDG_DATA_HOME=$work/data QT_SCALE_FACTOR=1
 unset WAYLAND_DISPLAY QT_QPA_PLATFORM
 cat >"$work/rc.xml" <<'XML'
 <openbox_config xmlns="http://openbox.org/3.4/rc">
