@@ -8,6 +8,7 @@
 #include "text/profile.h"
 #include "text/profiles/blink_ascii.h"
 #include "text/unicode.h"
+#include "units/rounding.h"
 
 namespace tenter::text {
 namespace {
@@ -125,7 +126,7 @@ public:
     /// The size is a float before it is rounded down to 1/100 px. Measured in Chromium 156: 16.72 px is
     /// drawn at 16.703125 px, as 16.71 px is.
     [[nodiscard]] double drawnSize(double size, const Face*) const override {
-        return std::floor(hundredths(size) * 64) / 64 / ratio_;
+        return units::wholeBelow(hundredths(size) * 64) / 64 / ratio_;
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return advance; }
     /// Half of 1/100 px, and 12/1600 px, the mean remainder of hundredths divided by 1/64.
@@ -138,9 +139,9 @@ public:
     /// (ascent 726 of 1000): at 15.841445 px the ascent is 11 px, although 0.726 · 15.841445 is 11.5009.
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
         const double drawn = hundredths(size);
-        const double over = std::round(face.ascent() * drawn);
-        const double under = std::round(face.descent() * drawn);
-        const double above = (over + std::floor((lineHeight * ratio_ - over - under) / 2)) / ratio_;
+        const double over = units::wholeNearest(face.ascent() * drawn);
+        const double under = units::wholeNearest(face.descent() * drawn);
+        const double above = (over + units::wholeBelow((lineHeight * ratio_ - over - under) / 2)) / ratio_;
         return {above, lineHeight - above};
     }
 
@@ -158,14 +159,14 @@ public:
 private:
     /// A font size in device px, rounded down to 1/100.
     [[nodiscard]] double hundredths(double size) const {
-        return std::floor(static_cast<float>(size * ratio_) * 100.0F) / 100.0;
+        return units::wholeBelow(static_cast<float>(size * ratio_) * 100.0F) / 100.0;
     }
     /// Chromium's layout unit is 1/64 device px; it computes in floats before it truncates to the unit.
     [[nodiscard]] double floor64(double length) const {
-        return std::floor(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;
+        return units::wholeBelow(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;
     }
     [[nodiscard]] double round64(double length) const {
-        return std::round(length * ratio_ * 64) / 64 / ratio_;
+        return units::wholeNearest(length * ratio_ * 64) / 64 / ratio_;
     }
     static bool breaksBefore(std::u16string_view text, std::size_t i, bool icu) {
         const char16_t before = text[i - 1];

@@ -9,6 +9,7 @@
 #include "text/fonts.h"
 #include "text/profile.h"
 #include "text/unicode.h"
+#include "units/rounding.h"
 
 namespace tenter::text {
 namespace {
@@ -43,7 +44,7 @@ bool endsCapitalizedWord(char32_t character) {
 
 /// Rounds to Firefox's app unit, 1/60 px.
 double round60(double length) {
-    return std::round(length * 60) / 60;
+    return units::wholeNearest(length * 60) / 60;
 }
 
 /// Keeps a length that is a whole number of app units from being truncated to one less, because of the
@@ -152,10 +153,11 @@ public:
     /// unit lower than 19.2 px.
     [[nodiscard]] double snapped(double length, const units::Length& declared) const override {
         if (declared.unit() == units::Unit::Vw && declared.value() != 0) {
-            const double viewport = std::round(length / declared.value() * 100 * 60);
+            const double viewport = units::wholeNearest(length / declared.value() * 100 * 60);
             return std::trunc(static_cast<float>(declared.value()) * viewport / 100) / 60;
         }
-        if (declared.unit() == units::Unit::Percent) return std::floor(length * 60 + appUnitNoise) / 60;
+        if (declared.unit() == units::Unit::Percent)
+            return units::wholeBelow(length * 60 + appUnitNoise) / 60;
         return round60(length);
     }
     [[nodiscard]] double lineHeight(double size, double number) const override {
@@ -179,10 +181,13 @@ public:
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {
         // FreeType stores the scale from font units to 1/64 px in steps of 1/65 536, and rounds metrics to
         // 1/64 px before it rounds them up to px.
-        const double perUnit = std::round(stepped(size) * ratio_ * 64 * 65536 / face.unitsPerEm()) / 65536;
+        const double perUnit =
+            units::wholeNearest(stepped(size) * ratio_ * 64 * 65536 / face.unitsPerEm()) / 65536;
         const auto whole = [&](double em) {
             const double metric = em * face.unitsPerEm() * perUnit;
-            return (face.roundsUp() ? std::ceil(std::round(metric) / 64) : std::round(metric / 64)) / ratio_;
+            return (face.roundsUp() ? std::ceil(units::wholeNearest(metric) / 64)
+                                    : units::wholeNearest(metric / 64)) /
+                   ratio_;
         };
         const double over = whole(face.ascent());
         const double under = whole(face.descent());
@@ -208,7 +213,7 @@ public:
 private:
     /// A font size in steps of FreeType, in CSS px.
     [[nodiscard]] double stepped(double size) const {
-        return std::round(round60(size) * ratio_ * 64) / 64 / ratio_;
+        return units::wholeNearest(round60(size) * ratio_ * 64) / 64 / ratio_;
     }
     static bool breaksBefore(std::u16string_view text, std::size_t i, bool icu) {
         const char16_t before = text[i - 1];
