@@ -8,6 +8,7 @@
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
+#include "pictures/source.h"
 #include "project/file.h"
 #include "project/utf8.h"
 #include "verbs.h"
@@ -49,6 +50,7 @@ int runAdopt(const AdoptArguments& arguments) {
                       "Check its name, its folder and its permissions.");
     page.bytes = *bytes;
     page.file = arguments.page;
+    page.pictureSize = pictures::sizeOfFile;
     if (!arguments.theme.empty()) {
         page.theme = fileText(arguments.theme);
         if (!page.theme)

@@ -6,6 +6,7 @@
 #include "intake/own_project.h"
 #include "opened.h"
 #include "outcome.h"
+#include "pictures/source.h"
 #include "project/file.h"
 #include "project/utf8.h"
 #include "start/page_project.h"
@@ -24,6 +25,7 @@ int printOtherPage(const IntakeArguments& arguments, const intake::OwnSource& so
     markup::PageToAdopt page;
     page.bytes = source.bytes;
     page.file = source.file;
+    page.pictureSize = pictures::sizeOfFile;
     page.projectFolder = source.projectFolder.empty() ? "." : source.projectFolder;
     text::Fonts fonts;
     text::ParagraphStore store(fonts);

@@ -9,6 +9,7 @@
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
+#include "pictures/source.h"
 #include "project/file.h"
 #include "project/rules.h"
 #include "project/utf8.h"
@@ -87,6 +88,7 @@ int printRowOfPage(const NewArguments& arguments) {
     markup::PageToAdopt page;
     page.bytes = *bytes;
     page.file = arguments.page;
+    page.pictureSize = pictures::sizeOfFile;
     page.projectFolder = std::filesystem::absolute(arguments.out.empty() ? "x" : arguments.out).parent_path();
     text::Fonts fonts;
     text::ParagraphStore store(fonts);

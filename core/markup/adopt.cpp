@@ -194,11 +194,22 @@ private:
         } else if (!file.isThere && std::ranges::find(missing_, inQuotes(file.name)) == missing_.end()) {
             missing_.push_back(inQuotes(file.name));
         }
+        // The attributes of the markup can be those of the slot.
+        if (file.isThere && page_.pictureSize) {
+            if (const auto size = page_.pictureSize(folder() / file.name)) {
+                part.width = size->first;
+                part.height = size->second;
+            }
+        }
         if (ownRatio && part.width == 0) {
             part.ratio = project::Ratio{3, 2};
             sizeless_.push_back(inQuotes(part.file));
         }
         return part;
+    }
+
+    [[nodiscard]] std::filesystem::path folder() const {
+        return page_.projectFolder.empty() ? "." : page_.projectFolder;
     }
 
     void reportPictures() {

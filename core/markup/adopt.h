@@ -2,9 +2,11 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "markup/page_measure.h"
@@ -26,6 +28,8 @@ struct PageToAdopt {
     std::filesystem::path file;           ///< the saved file; named in problems
     std::filesystem::path projectFolder;  ///< the folder of the project file
     std::vector<RoleChoice> choices;
+    /// Width and height of a picture file, image pixels, or nothing; unset: sizes are those of the markup.
+    std::function<std::optional<std::pair<int, int>>(const std::filesystem::path&)> pictureSize = {};
     /// CSS of the theme given by the person, instead of the stylesheets of the page.
     std::optional<std::string> theme = {};
     /// Measures the container and the root size in a browser; unset: they are only read from the CSS.

@@ -259,6 +259,12 @@ Read<SourceInfo> readInfo(const std::filesystem::path& file) {
     return guarded<SourceInfo>([&] { return infoOf(file); });
 }
 
+std::optional<std::pair<int, int>> sizeOfFile(const std::filesystem::path& file) {
+    const Read<SourceInfo> info = readInfo(file);
+    if (!info.value || info.value->isVector) return std::nullopt;
+    return std::pair(info.value->size.width, info.value->size.height);
+}
+
 Read<Source> readSource(const std::filesystem::path& file, const std::optional<PixelSize>& enough) {
     return guarded<Source>([&] { return decode(file, enough); });
 }

@@ -44,6 +44,10 @@ struct Read {
 /// Reads what `file` says about itself: JPEG, PNG, WebP, AVIF, GIF, TIFF or SVG.
 Read<SourceInfo> readInfo(const std::filesystem::path& file);
 
+/// Width and height of a picture file, image pixels, after its orientation has been applied; empty if it
+/// cannot be read or has none (SVG).
+std::optional<std::pair<int, int>> sizeOfFile(const std::filesystem::path& file);
+
 /// Decodes `file`: orientation applied, converted to sRGB by its embedded profile. Of an animation the first
 /// frame. A truncated file is an error. With `enough`, a JPEG is decoded at a half, a quarter or an eighth of
 /// its size if that still has so many pixels on both sides, which takes a fraction of the time and memory.

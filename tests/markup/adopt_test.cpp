@@ -1,5 +1,7 @@
 #include "markup/adopt.h"
 
+#include <unistd.h>
+
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
@@ -238,6 +240,34 @@ TEST(Adopt, names_each_picture_that_has_no_address_of_its_own) {
     ASSERT_TRUE(adopted.has_value());
     EXPECT_EQ(std::get<project::PicturePart>(adopted->project.row().cards[0].parts[0]).file, "picture-1");
     EXPECT_EQ(std::get<project::PicturePart>(adopted->project.row().cards[1].parts[0]).file, "picture-2");
+}
+
+// The attributes of a picture can be the size of its slot.
+TEST(Adopt, takes_the_sizes_of_pictures_from_their_files) {
+    const std::filesystem::path folder =
+        std::filesystem::temp_directory_path() / ("tenter-adopt-" + std::to_string(getpid()));
+    std::filesystem::create_directories(folder);
+    std::ofstream(folder / "low.jpg") << "a picture";
+    PageToAdopt page;
+    const std::string row =
+        "<div class=deck><div class=pool><img src=low.jpg width=300 height=200><h3>Low</h3></div>"
+        "<div class=pool><img src=gone.jpg width=300 height=200><h3>High</h3></div></div>";
+    page.bytes = row;
+    page.file = folder / "page.html";
+    page.projectFolder = folder;
+    page.pictureSize = [&](const std::filesystem::path& file) {
+        EXPECT_EQ(file.filename(), "low.jpg");
+        EXPECT_TRUE(std::filesystem::exists(file));
+        return std::optional(std::pair(640, 400));
+    };
+    project::Problems problems;
+    const auto adopted = adopt(smallProject(), page, problems);
+    std::filesystem::remove_all(folder);
+    ASSERT_TRUE(adopted.has_value());
+    const auto& cards = adopted->project.row().cards;
+    EXPECT_EQ(std::get<project::PicturePart>(cards[0].parts[0]).width, 640);
+    EXPECT_EQ(std::get<project::PicturePart>(cards[0].parts[0]).height, 400);
+    EXPECT_EQ(std::get<project::PicturePart>(cards[1].parts[0]).width, 300);
 }
 
 TEST(Adopt, says_in_one_line_why_it_cannot) {

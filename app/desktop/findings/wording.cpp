@@ -16,7 +16,7 @@ QString whatTitle(const checks::Finding& finding) {
 
 QString percentTitle(double share) {
     // A small share must not be shown as 0 %.
-    return share > 0 && share < 0.01 ? "under " + percent(0.01) : percent(share);
+    return share < 0.01 ? "under " + percent(0.01) : percent(share);
 }
 
 QString shareTitle(double share, const checks::Audience& audience) {

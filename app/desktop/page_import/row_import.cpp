@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "markup/choose.h"
+#include "pictures/source.h"
 #include "start/page_project.h"
 
 namespace tenter::desktop::page_import {
@@ -14,6 +15,7 @@ markup::PageToAdopt pageOfRequest(const ImportRequest& request, std::vector<mark
     markup::PageToAdopt page;
     page.bytes = {request.bytes.constData(), static_cast<std::size_t>(request.bytes.size())};
     page.file = request.file;
+    page.pictureSize = pictures::sizeOfFile;
     page.projectFolder = request.projectFolder;
     page.choices = std::move(choices);
     page.theme = request.theme;

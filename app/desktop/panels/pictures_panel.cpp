@@ -102,6 +102,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     auto* table = new QWidget;
     auto* tableBox = new QVBoxLayout(table);
     tableBox->setContentsMargins(12, 0, 24, 0);
+    summary_->setWordWrap(true);
     tableBox->addWidget(summary_);
     tableBox->addWidget(uploads_);
     addWidget(table);
@@ -202,9 +203,14 @@ void PicturesPanel::showUploads() {
     uploads_->showUploads(job_->project(), job_->uploads(), place());
     const auto small = std::ranges::count_if(job_->uploads(), &pictures::PictureUpload::isTooSmall);
     const auto all = job_->uploads().size();
+    const auto unknown = std::ranges::count_if(
+        job_->uploads(), [](const pictures::PictureUpload& one) { return one.file.width <= 0; });
     summary_->setVisible(all > 0);
-    summary_->setText(small == 0 ? QString("No picture is too small.")
-                                 : QString("%1 of %2 pictures are too small.").arg(small).arg(all));
+    QString text = small == 0 ? QString("No picture is too small.")
+                              : QString("%1 of %2 pictures are too small.").arg(small).arg(all);
+    if (unknown > 0)
+        text = QString("The sizes of %1 of %2 pictures are not known. ").arg(unknown).arg(all) + text;
+    summary_->setText(text);
 }
 
 void PicturesPanel::refreshPixels() {

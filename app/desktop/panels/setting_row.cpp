@@ -39,8 +39,6 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     reach_->setWordWrap(true);
     reach_->setForegroundRole(QPalette::PlaceholderText);
     reach_->hide();
-    everywhere_->setAutoRaise(true);
-    everywhere_->setForegroundRole(QPalette::PlaceholderText);
     everywhere_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     everywhere_->hide();
     auto* grid = new QGridLayout(this);
@@ -118,11 +116,11 @@ void SettingRow::showOrigin() {
     reach_->setVisible(isPart);
     everywhere_->setVisible(isPart);
     if (isPart) {
-        const bool isBand = held.from == project::CascadeLayer::Band;
         const bool all = binding_->isForAllVariants();
-        reach_->setText(held.isNearer ? (isBand ? "Set for this band only." : "Set for this variant only.")
-                        : all         ? "Some variants or bands have another value."
-                                      : "Some bands have another value.");
+        const bool isOwn = held.isNearer && held.from;
+        reach_->setText(isOwn ? "Applies to " + scopeTitle(context_.session.layouts, *held.from) + " only."
+                        : all ? QString("Some variants or bands have another value.")
+                              : QString("Some bands have another value."));
         everywhere_->setToolTip(toolTipText(
             QString("Remove the other values of this setting from %1. You can undo it.")
                 .arg(all ? QString("variants and bands") : QString("the bands of this variant"))));
