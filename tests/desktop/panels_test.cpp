@@ -135,7 +135,7 @@ private Q_SLOTS:
         // The edits change what applies at this width: the size of the band.
         QVERIFY(std::abs(sizeOf(0, 2)->sizeAt(1600) - 30) < 0.01);
         QVERIFY(sizeOf(0, 1)->sizeAt(1600) != 30);
-        auto* everywhere = named<QToolButton>("Use in all variants and bands: Heading font size");
+        auto* everywhere = named<QPushButton>("Use in all variants and bands: Heading font size");
         QVERIFY(everywhere != nullptr && everywhere->isVisible());
         const int steps = document().undoStack().count();
         // Tab goes from the fields to it: past Paste size.

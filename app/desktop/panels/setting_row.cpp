@@ -28,7 +28,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
       pixels_(new QLabel(this)),
       reset_(resetButton(this)),
       reach_(new QLabel(this)),
-      everywhere_(new QToolButton(this)) {
+      everywhere_(new QPushButton(this)) {
     title_->setBuddy(editor);
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
         new controls::Scrub(title_, &number->field());
@@ -68,7 +68,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     nameButtons();
     connect(binding_, &Binding::refreshed, this, &SettingRow::showOrigin);
     connect(reset_, &QToolButton::clicked, binding_, &Binding::reset);
-    connect(everywhere_, &QToolButton::clicked, binding_, [this] {
+    connect(everywhere_, &QPushButton::clicked, binding_, [this] {
         // The button goes with what it changes.
         editor_->setFocus();
         binding_->useInWholeScope();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QPushButton>
 #include <QToolButton>
 #include <vector>
 
@@ -42,7 +43,7 @@ private:
     QLabel* pixels_;
     QToolButton* reset_;
     QLabel* reach_;            ///< shown if the value is not that of the whole edit scope
-    QToolButton* everywhere_;  ///< shown with `reach_`; uses the value in the whole edit scope
+    QPushButton* everywhere_;  ///< shown with `reach_`; uses the value in the whole edit scope
 };
 
 }  // namespace tenter::desktop::panels
