@@ -195,7 +195,8 @@ Handle* SizePlot::addHandle(const QString& name) {
         stops.push_back(scale_.most());
         for (const double stop : stops)
             if (std::abs(scale_.x(stop) - x) < snapReach) width = stop;
-        const double y = centre.y();
+        // The axis of sizes stays as it is during a drag: beyond it the point would be out of sight.
+        const double y = std::clamp(centre.y(), area().top(), area().bottom());
         moveTo(name, width, roundest(valueAt(y), std::abs(valueAt(y + 1) - valueAt(y))));
         if (const RampEnd* const end = find())
             QToolTip::showText(mapToGlobal(QPoint(qRound(x) + 12, qRound(y) + 12)),
