@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "checks/alignable.h"
 #include "checks/check.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
@@ -69,9 +70,8 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
                      lineCount(static_cast<std::size_t>(lines[role])) + ", but none of them needs " +
                      std::to_string(lines[role]),
                  "Each of these cards has an empty line",
-                 "Reduce the minimum at these widths (Text › Minimum lines), or align the parts instead (Row "
-                 "› Align "
-                 "parts)"},
+                 std::string("Reduce the minimum at these widths (Text › Minimum lines)") +
+                     (canAlignParts(subject) ? ", or align the parts instead (Row › Align parts)" : "")},
                 "kept " + role});
     }
 }

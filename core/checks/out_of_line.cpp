@@ -4,12 +4,12 @@
 #include <cmath>
 #include <map>
 
+#include "checks/alignable.h"
 #include "checks/check.h"
 #include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "checks/run_joiner.h"
 #include "layout/prepared.h"
-#include "project/conflicts.h"
 #include "units/quantities.h"
 
 namespace tenter::checks {
@@ -167,15 +167,6 @@ void reportOutOfLine(Findings& out, const Cause& cause, const std::string& what,
             "common practice, no source",
             {what, "The texts below do not start at the same height", fix},
             key});
-}
-
-/// False if another setting prevents that parts are aligned, such as a centred last line of cards.
-bool canAlignParts(const Subject& subject) {
-    project::Project aligned = subject.project;
-    for (std::size_t i = 0; i < subject.variant.bands.size(); ++i)
-        if (subject.row.band(i).columns > 1)
-            aligned.row().variants[subject.variantIndex].bands[i].set.row.level = project::Level::Subgrid;
-    return project::conflicts(aligned).empty();
 }
 
 void reportLines(Findings& out, const Subject& subject, const std::string& role, const UnevenLines& uneven) {
