@@ -45,6 +45,12 @@ TEST(SpareRoomCheck, NotesMinimumLinesThatNoTextHas) {
     const Finding kept = findingOf(row("B"), "spare-room");
     EXPECT_NE(kept.says.find("reserve space for 2 lines, but none of them needs 2."), std::string::npos)
         << kept.says;
+    EXPECT_NE(kept.says.find("or align the parts instead (Row › Align parts)"), std::string::npos)
+        << kept.says;
+    // A centred last line of cards does not allow it.
+    project::Project centred = row("B");
+    set(centred, "row/lastLine", "\"center\"");
+    EXPECT_EQ(findingOf(centred, "spare-room").says.find("align the parts"), std::string::npos);
     EXPECT_FALSE(has(row("Low tide and the long way round by the wall"), "spare-room"));
 }
 
