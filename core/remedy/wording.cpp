@@ -28,33 +28,37 @@ std::string bySeverity(const std::vector<Change>& changes) {
     return project::listed(parts);
 }
 
+std::set<std::size_t> variantsOf(const std::vector<Change>& changes) {
+    std::set<std::size_t> variants;
+    for (const Change& change : changes)
+        variants.insert(change.variant);
+    return variants;
+}
+
+/// ` in 2 variants`; empty for one.
+std::string inSeveral(const std::set<std::size_t>& variants) {
+    return variants.size() > 1 ? " in " + counted(variants.size(), "variant") : std::string();
+}
+
 /// `: "tight-fit" and "measure"`: the checks of the changes, each once, in alphabetical order, and the number
 /// of variants if there are several. With more than three checks only the variants.
 std::string about(const std::vector<Change>& changes) {
     constexpr std::size_t mostNames = 3;
     std::set<std::string> checks;
-    std::set<std::size_t> variants;
-    for (const Change& change : changes) {
+    for (const Change& change : changes)
         checks.insert(change.finding.check);
-        variants.insert(change.variant);
-    }
     std::vector<std::string> names;
     names.reserve(checks.size());
     for (const std::string& check : checks)
         names.push_back(project::inQuotes(check));
-    std::string text;
-    if (variants.size() > 1) text += " in " + counted(variants.size(), "variant");
-    if (names.size() <= mostNames) text += ": " + project::listed(names);
-    return text;
+    return inSeveral(variantsOf(changes)) + (names.size() <= mostNames ? ": " + project::listed(names) : "");
 }
 
 /// ` in the variant “Region page”` or ` in 2 variants`; empty if the project has one variant.
 std::string whichVariants(const project::Project& project, const std::vector<Change>& changes) {
-    std::set<std::size_t> variants;
-    for (const Change& change : changes)
-        variants.insert(change.variant);
+    const std::set<std::size_t> variants = variantsOf(changes);
     if (project.row().variants.size() < 2 || variants.empty()) return {};
-    if (variants.size() > 1) return " in " + counted(variants.size(), "variant");
+    if (variants.size() > 1) return inSeveral(variants);
     return " in the variant " + project::quotedTitle(project, *variants.begin());
 }
 

@@ -66,10 +66,7 @@ private:
         card.border.width = Length();
         card.border.colour = Colour{0, 0, 0, 0};
         const Line top = borderAt(context_, card_, "top");
-        bool isEven = true;
-        for (const char* side : {"right", "bottom", "left"})
-            isEven = isEven && context_.isSame(borderAt(context_, card_, side), top);
-        if (!isEven)
+        if (!hasEvenBorder(context_, card_))
             note("card border", card_, "border-top-width",
                  ": the borders of the card's sides differ. The project has that of the top on every side.");
         if (!context_.isSame(top, {})) {

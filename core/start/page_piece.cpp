@@ -1,6 +1,7 @@
 #include "start/page_piece.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "css/ascii.h"
@@ -122,6 +123,13 @@ Line borderAt(const PieceContext& context, markup::NodeId node, const std::strin
     Line line = lengthAt(context, node, property, {});
     if (line.perPx == 0 && line.atZero > 0) line.atZero = std::max(1.0, std::floor(line.atZero + 1e-9));
     return line;
+}
+
+bool hasEvenBorder(const PieceContext& context, markup::NodeId node) {
+    const Line top = borderAt(context, node, "top");
+    return std::ranges::all_of(std::array{"right", "bottom", "left"}, [&](const char* side) {
+        return context.isSame(borderAt(context, node, side), top);
+    });
 }
 
 }  // namespace tenter::start

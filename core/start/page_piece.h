@@ -99,6 +99,8 @@ css::Line lengthAt(const PieceContext& context, markup::NodeId node, const std::
                    const css::Line& percentage);
 /// The width of a border; 0 where its style is none. Whole px, as browsers draw it. CSS Values 4 § 5.4.
 css::Line borderAt(const PieceContext& context, markup::NodeId node, const std::string& side);
+/// True if the borders of all sides of an element have one width.
+bool hasEvenBorder(const PieceContext& context, markup::NodeId node);
 /// The radius of the corners of an element.
 units::Length radiusAt(const PieceContext& context, markup::NodeId node, const LengthFinder& lengths);
 /// Reads the row into `reading`: columns, gaps, width and padding. Returns the border box of the first card.

@@ -173,10 +173,7 @@ private:
         style_.border.width = Length();
         style_.border.colour = Colour{0, 0, 0, 0};
         const Line top = borderAt(context_, node_, "top");
-        bool isEven = true;
-        for (const char* name : {"right", "bottom", "left"})
-            isEven = isEven && context_.isSame(borderAt(context_, node_, name), top);
-        if (!isEven) {
+        if (!hasEvenBorder(context_, node_)) {
             note("border-bottom-width", ": the borders of the sides differ. The project has none.");
         } else if (!context_.isSame(top, {})) {
             style_.border.width =

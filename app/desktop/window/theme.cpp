@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QGuiApplication>
 
+#include "controls/inks.h"
 #include "row/ink.h"
 #include "window/style.h"
 
@@ -50,11 +51,6 @@ bool systemHasHighContrast() {
     return row::contrast(palette.color(QPalette::Window), palette.color(QPalette::WindowText)) >= least;
 }
 
-bool systemIsDark() {
-    const QPalette palette = QGuiApplication::palette();
-    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
-}
-
 }  // namespace
 
 QPalette lightPalette() {
@@ -78,7 +74,8 @@ QPalette contrastDarkPalette() {
 }
 
 void useTheme(const QString& wanted) {
-    const bool dark = wanted.isEmpty() ? systemIsDark() : wanted.endsWith("dark");
+    const bool dark =
+        wanted.isEmpty() ? controls::isDark(QGuiApplication::palette()) : wanted.endsWith("dark");
     const bool contrast = wanted.isEmpty() ? systemHasHighContrast() : wanted.startsWith("contrast");
     QApplication::setStyle(new Style);
     if (contrast)
