@@ -81,7 +81,7 @@ private:
             card.border.colour = found.value_or(Colour{0, 0, 0, 255});
             const std::string style = value(card_, "border-top-style");
             if (style != "solid")
-                note("card border style", card_, "border-top-style", ": borders of a project are solid.");
+                note("card border style", card_, "border-top-style", ": Tenter draws a solid border.");
         }
         card.radius = radiusAt(context_, card_, lengths_);
         card.direction = project::Direction::Stacked;
@@ -248,7 +248,7 @@ private:
         const PageBox column = boxOf(text, shared + 1).border;
         if (context_.at(column.left) < context_.at(sum(slot.left, slot.width)) - 0.1) {
             note("beside", parent, "flex-direction",
-                 ": a picture of a project is beside the text at the start only.");
+                 ": Tenter places a picture beside the text at its start only.");
             return;
         }
         for (const std::string& sentence : cautions)
@@ -267,10 +267,10 @@ private:
         const double share = context_.at(slot.width) / std::max(1.0, context_.at(inner_));
         card.pictureShare = Length::percent(share * 100);
         if (!context_.isSame(slot.width, {inner_.atZero * share, inner_.perPx * share}))
-            note(
-                "share", picture, "width",
-                ": a picture beside the text has a share of the card's width in a project. It is that at one "
-                "viewport width of each band.");
+            note("share", picture, "width",
+                 ": Tenter gives a picture beside the text a share of the card's width. The share is exact "
+                 "at one "
+                 "viewport width of each band.");
         // From the picture to the text: the distance in the line, and what is inside the element of the text.
         Inset before;
         before.width = column.width;
@@ -286,8 +286,7 @@ private:
         card.padding.left = lengths_.nearest(distance, written, card_, "padding-left");
         if (!*card.bleed && !context_.isSame(slot.left, distance))
             note("beside distance", card_, "padding-left",
-                 ": the distance from the picture to the text is in a project that from the edge to the "
-                 "picture.");
+                 ": Tenter uses one distance on both sides of the picture: that from the edge of the card.");
         content_ = less(inner_, sum(start, common.right));
     }
 
@@ -388,17 +387,19 @@ private:
              {"color", "font-weight", "font-family", "text-transform", "background-color"})
             for (const NodeId node : nodes->nodes)
                 if (value(node, property) != value(nodes->nodes.front(), property))
-                    context_.notes.add(role + property + " alike",
-                                       role + ": " + context_.notes.written(context_.styles, node, property) +
-                                           ": some elements of this role differ from the first, which the "
-                                           "project has.");
+                    context_.notes.add(
+                        role + property + " alike",
+                        role + ": " + context_.notes.written(context_.styles, node, property) +
+                            ": some elements of this role differ. Tenter uses the value of the "
+                            "first.");
         for (const NodeId node : nodes->nodes)
             if (!context_.isSame(context_.styles.fontSize(node),
                                  context_.styles.fontSize(nodes->nodes.front())))
-                context_.notes.add(role + " sizes",
-                                   role + ": " + context_.notes.written(context_.styles, node, "font-size") +
-                                       ": some elements of this role have another size than the first, which "
-                                       "the project has.");
+                context_.notes.add(
+                    role + " sizes",
+                    role + ": " + context_.notes.written(context_.styles, node, "font-size") +
+                        ": some elements of this role have another size. Tenter uses the size of "
+                        "the first.");
     }
 
     void sayNarrow(const GivenPart& part, const std::string& role, const Inset& inset) {
@@ -410,19 +411,19 @@ private:
         if (isReached)
             context_.notes.add(role + "max-width",
                                role + ": " + context_.notes.written(context_.styles, part.node, "max-width") +
-                                   ": text of a project has no maximum width. It fills the card.");
+                                   ": Tenter has no maximum width for text. The text fills the card.");
         const std::string wrap = value(part.node, "white-space");
         if (wrap == "nowrap")
             context_.notes.add(role + "white-space",
                                role + ": " +
                                    context_.notes.written(context_.styles, part.node, "white-space") +
-                                   ": text of a project wraps.");
+                                   ": Tenter breaks this text into lines.");
         const std::string clamp = value(part.node, "-webkit-line-clamp");
         if (!clamp.empty() && clamp != "none")
             context_.notes.add(role + "clamp",
                                role + ": " +
                                    context_.notes.written(context_.styles, part.node, "-webkit-line-clamp") +
-                                   ": text of a project is never cut.");
+                                   ": Tenter shows the whole text.");
     }
 
     static std::optional<Ratio> ratioIn(std::string text) {
@@ -442,8 +443,9 @@ private:
         const double ratio = context_.at(width) / std::max(0.001, context_.at(height));
         if (!context_.isSame(width, {height.atZero * ratio, height.perPx * ratio}))
             note("picture height", node, property,
-                 ": a picture of a project has a ratio instead of a height. It is that at one viewport width "
-                 "of each band.");
+                 ": Tenter gives a picture an aspect ratio instead of a height. The ratio is exact at one "
+                 "viewport "
+                 "width of each band.");
         return {std::round(ratio * 1000) / 1000, 1};
     }
 
@@ -492,7 +494,8 @@ private:
                 break;
         }
         if (isFixed && fit != "cover" && !fit.empty())
-            note("picture fit", part.node, "object-fit", ": pictures of a project cover their box.");
+            note("picture fit", part.node, "object-fit",
+                 ": Tenter crops the picture so that it covers its box.");
         sayNarrowPicture(part, width);
     }
 
@@ -501,7 +504,7 @@ private:
         const auto size = context_.styles.length(part.node, "width", width, "auto");
         const bool isNarrower = size && context_.at(*size) < context_.at(width) - 0.5;
         if (isNarrower)
-            note("picture width", part.node, "width", ": pictures of a project are as wide as their card.");
+            note("picture width", part.node, "width", ": Tenter makes pictures as wide as their card.");
         if (!own.empty() && own != "auto") return;
         const std::string* attribute = context_.row.tree[part.node].find("width");
         const auto natural = attribute == nullptr ? std::nullopt : units::scanNumber(*attribute);

@@ -96,7 +96,7 @@ Length LengthFinder::nearest(const Line& line, const std::vector<std::string>& w
     const Length near = Length::px(negative ? size : std::max(0.0, size));
     context_.notes.add(property + std::to_string(node),
                        context_.notes.written(context_.styles, node, property) +
-                           " is not a length of a project. The project has " + units::px(near.value()) +
+                           " is a length that Tenter does not have. It uses " + units::px(near.value()) +
                            ", which is the length at " + units::px(std::round(context_.middle())) + ".");
     return near;
 }

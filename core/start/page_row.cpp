@@ -148,8 +148,8 @@ private:
         context_.notes.add("row width",
                            context_.notes.written(context_.styles, row_, "width") + ", " +
                                context_.notes.written(context_.styles, row_, "margin-left") +
-                               ": the place of the row in its container is not one of a project. "
-                               "The project has the nearest at some viewport widths.");
+                               ": Tenter cannot place the row there at every width. It uses the nearest "
+                               "place.");
         setPadding(Length::px(std::max(0.0, std::round(context_.at(leftSpace) * 100) / 100)),
                    Length::px(std::max(0.0, std::round(context_.at(rightSpace) * 100) / 100)));
     }

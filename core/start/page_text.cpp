@@ -110,7 +110,7 @@ private:
                        : atEnd                                   ? project::Align::End
                                                                  : project::Align::Start;
         if (align == "justify")
-            note("text-align", ": a project does not justify text. It starts at the start.");
+            note("text-align", ": Tenter does not justify text. It aligns the text at the start.");
     }
 
     Length spacing(const std::string& property) const {
@@ -174,7 +174,7 @@ private:
         style_.border.colour = Colour{0, 0, 0, 0};
         const Line top = borderAt(context_, node_, "top");
         if (!hasEvenBorder(context_, node_)) {
-            note("border-bottom-width", ": the borders of the sides differ. The project has none.");
+            note("border-bottom-width", ": the borders of the sides differ. Tenter draws no border.");
         } else if (!context_.isSame(top, {})) {
             style_.border.width =
                 lengths_.nearest(top, {value("border-top-width")}, node_, "border-top-width", false);
@@ -234,7 +234,7 @@ Length radiusAt(const PieceContext& context, NodeId node, const LengthFinder& le
     if (parts.front().find('%') != std::string::npos) {
         context.notes.add(property + std::to_string(node),
                           context.notes.written(context.styles, node, property) +
-                              ": a radius of a project is no percentage. The project has 999\u00A0px.");
+                              ": Tenter has no percentages for corners. It uses 999\u00A0px.");
         return Length::px(999);
     }
     const auto line = context.styles.lengthOf(node, parts.front(), Line{});
