@@ -15,7 +15,7 @@ import {options} from './lib/command_line.js';
 import {compareLayouts} from './lib/compare.js';
 import {FolderServer} from './lib/folder_server.js';
 import {readLayout} from './lib/read_layout.js';
-import {readPictures, wrongCandidates} from './lib/read_pictures.js';
+import {judgeCandidates} from './lib/read_pictures.js';
 import {differenceLine, table} from './lib/report.js';
 import {variantsIn} from './lib/samples.js';
 import {Tenter} from './lib/tenter.js';
@@ -130,10 +130,10 @@ async function judgePictures(browser, folder, widths, ratio, name) {
     // Paths of its own, so that no load finds the files of an earlier one.
     server.serve(folder);
     await tab.goto(`${server.origin}/?width=${width}`, {waitUntil: 'load', timeout: 600_000});
-    const seen = await tab.evaluate(readPictures);
+    const {seen, wrong} = await judgeCandidates(tab, ratio);
     if (seen.length === 0) faults.push(`${name}, ${width} px: no pictures`);
     count += seen.length;
-    for (const what of wrongCandidates(seen, ratio)) faults.push(`${name}, ${width} px: ${what}`);
+    for (const what of wrong) faults.push(`${name}, ${width} px: ${what}`);
   }
   await tab.close();
   return count;

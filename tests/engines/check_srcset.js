@@ -10,7 +10,7 @@ import {promisify} from 'node:util';
 
 import {launch} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
-import {readPictures, wrongCandidates} from './lib/read_pictures.js';
+import {judgeCandidates} from './lib/read_pictures.js';
 import {table} from './lib/report.js';
 import {variantsIn} from './lib/samples.js';
 
@@ -81,13 +81,13 @@ try {
           pages.set(load, html);
           await tab.setViewport({width, height: 900, deviceScaleFactor: ratio});
           await tab.goto(`${server.origin}/page/${load}`, {timeout: 600_000});
-          const seen = await tab.evaluate(readPictures);
+          const {seen, wrong} = await judgeCandidates(tab, ratio);
           pages.delete(load);
           ++loads;
           const where = `${one.sample}, ${one.variant}, ${width} px, ratio ${ratio}`;
           if (seen.length === 0) fail(`${where}: no pictures`);
           pictures += seen.length;
-          for (const what of wrongCandidates(seen, ratio)) fail(`${where}: ${what}`);
+          for (const what of wrong) fail(`${where}: ${what}`);
         }
         rows.push([one.sample, one.variant, ratio, loads, pictures]);
       }

@@ -10,7 +10,7 @@ function chosen(widths, needed) {
 }
 
 /** Judges what `readPictures` has read at `ratio`; returns what is wrong, as sentences without a subject. */
-export function wrongCandidates(seen, ratio) {
+function wrongCandidates(seen, ratio) {
   const wrong = [];
   for (const {current, natural, drawn, candidates} of seen) {
     const index = candidates.findIndex(({address}) => current.endsWith(address));
@@ -30,8 +30,22 @@ export function wrongCandidates(seen, ratio) {
   return wrong;
 }
 
+/**
+ * Reads the pictures of the page in `tab` and judges them at `ratio`; returns `{seen, wrong}`. A browser may choose once more
+ * just after loading, when a frame gets its width: what is wrong is read again until it is right or `patience` ms are over.
+ */
+export async function judgeCandidates(tab, ratio, patience = 10_000) {
+  const end = Date.now() + patience;
+  for (;;) {
+    const seen = await tab.evaluate(readPictures);
+    const wrong = wrongCandidates(seen, ratio);
+    if (wrong.length === 0 || Date.now() > end) return {seen, wrong};
+    await new Promise((later) => setTimeout(later, 200));
+  }
+}
+
 /** Runs in the browser: what the page shows of each picture. `drawn` is the width under `object-fit: cover`, CSS px. */
-export const readPictures = () =>
+const readPictures = () =>
   Promise.all(
     [...(document.querySelector('iframe')?.contentDocument ?? document).images].map(async (image) => {
       await image.decode().catch(() => null);
