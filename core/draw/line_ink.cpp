@@ -96,6 +96,7 @@ private:
 LineInk lineInk(const DeviceGrid& grid, const layout::LaidPart& part, const layout::LaidLine& line,
                 bool italic, bool underlineLinks, GlyphOutlines& outlines) {
     LineInk ink;
+    ink.line = line.line;
     ink.size = part.fontSize * grid.scale;
     if (part.paragraph == nullptr || !(ink.size > 0)) return ink;
     ink.glyphs.reserve(line.line.end - line.line.first + 1);

@@ -29,6 +29,7 @@ struct UnderlinePiece {
 /// What is drawn of one line.
 struct LineInk {
     double size = 0;  ///< font size, px
+    text::Line line;  ///< its clusters
     std::vector<PlacedGlyph> glyphs;
     std::vector<UnderlinePiece> underlines;
 };

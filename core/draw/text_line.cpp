@@ -5,16 +5,15 @@
 
 namespace tenter::draw {
 
-double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster) {
-    const auto at = [cluster](const std::vector<text::Opportunity>& list) {
-        const auto found = std::lower_bound(
-            list.begin(), list.end(), cluster,
-            [](const text::Opportunity& one, std::uint32_t value) { return one.cluster < value; });
-        return found != list.end() && found->cluster == cluster ? &*found : nullptr;
-    };
-    if (const text::Opportunity* regular = at(paragraph.opportunities())) return regular->startCorrection;
-    const text::Opportunity* emergency = at(paragraph.overflowOpportunities());
-    return emergency != nullptr ? emergency->startCorrection : 0;
+const text::ReshapedCluster* find(const std::vector<text::ReshapedCluster>& reshaped, std::uint32_t index) {
+    const auto at = std::ranges::find(reshaped, index, &text::ReshapedCluster::index);
+    return at != reshaped.end() ? &*at : nullptr;
+}
+
+std::span<const text::Glyph> glyphsOf(const text::Paragraph& paragraph, const text::Cluster& cluster,
+                                      const text::ReshapedCluster* own) {
+    if (own != nullptr) return own->glyphs;
+    return std::span(paragraph.glyphs()).subspan(cluster.firstGlyph, cluster.glyphCount);
 }
 
 bool leans(const text::ShapedRun& run, bool italic) {

@@ -2,16 +2,13 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 #include "draw/visual_order.h"
 #include "layout/layout.h"
 
 namespace tenter::draw {
-
-/// The correction of the advance, in em, at the start of a line that begins at `cluster` without a space
-/// before it.
-double startCorrection(const text::Paragraph& paragraph, std::uint32_t cluster);
 
 /// The slope of a synthesised italic, as a share of the height. From memory: browser engines skew a face by
 /// 14 degrees.
@@ -31,6 +28,13 @@ struct UnderlineRows {
 /// both from the face.
 UnderlineRows underlineRows(double size);
 
+/// The entry for cluster `index`; null if the line's breaks leave that cluster as it is.
+const text::ReshapedCluster* find(const std::vector<text::ReshapedCluster>& reshaped, std::uint32_t index);
+
+/// The glyphs of a cluster on its line; `own` is what `find` returns for it.
+std::span<const text::Glyph> glyphsOf(const text::Paragraph& paragraph, const text::Cluster& cluster,
+                                      const text::ReshapedCluster* own);
+
 /// Calls `visitor` for everything on the line, from left to right:
 /// - `visitor.cluster(index, from, advance)` for each cluster, visible or not;
 /// - `visitor.glyph(run, glyph, x)` for each glyph; `x` is the position of its origin;
@@ -45,7 +49,7 @@ void walkLine(const layout::LaidPart& part, const layout::LaidLine& laid, double
     const double letterSpacing = part.letterSpacing * scale;
     const double wordSpacing = part.wordSpacing * scale;
     visualOrder(paragraph, laid.line.first, laid.line.end, order);
-    const double correction = startCorrection(paragraph, laid.line.first);
+    const std::vector<text::ReshapedCluster> reshaped = paragraph.reshaped(laid.line.first, laid.line.end);
     const auto hyphen = [&] {
         if (!laid.line.hyphen || laid.line.end == laid.line.first) return;
         const std::uint16_t run = paragraph.clusters()[laid.line.end - 1].run;
@@ -55,17 +59,15 @@ void walkLine(const layout::LaidPart& part, const layout::LaidLine& laid, double
     if (paragraph.rightToLeft()) hyphen();
     for (const std::uint32_t index : order) {
         const text::Cluster& cluster = paragraph.clusters()[index];
+        const text::ReshapedCluster* own = find(reshaped, index);
         const double spacing = cluster.letterUnits * letterSpacing + cluster.wordUnits * wordSpacing;
-        double advance = cluster.advance * size + spacing;
-        if (index == laid.line.first) advance += correction * size;
+        const double advance = (own != nullptr ? own->advance : cluster.advance) * size + spacing;
         visitor.cluster(index, pen, advance);
         if (cluster.visible) {
             // Spacing comes after a cluster in the cluster's own direction.
             const double before = (cluster.level & 1) != 0 ? spacing : 0;
-            for (std::uint32_t i = 0; i < cluster.glyphCount; ++i) {
-                const text::Glyph& glyph = paragraph.glyphs()[cluster.firstGlyph + i];
+            for (const text::Glyph& glyph : glyphsOf(paragraph, cluster, own))
                 visitor.glyph(cluster.run, glyph, pen + before + glyph.x * size);
-            }
         }
         pen += advance;
     }

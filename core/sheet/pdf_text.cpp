@@ -43,16 +43,25 @@ void release(void* data) {
     delete owned;
 }
 
-/// The characters that the glyphs of a cluster stand for, with those of clusters without glyphs after it: of
-/// a ligature, the first has the glyph. A no-break space becomes a space, because the two share a glyph, and
-/// a glyph of a PDF stands for one text.
-std::string textOf(const text::Paragraph& paragraph, std::uint32_t cluster) {
+/// The characters that the glyphs of a cluster stand for, with those of the line's clusters without glyphs
+/// beside it: of a ligature, the leftmost has the glyph. A no-break space becomes a space, because the two
+/// share a glyph, and a glyph of a PDF stands for one text.
+std::string textOf(const text::Paragraph& paragraph, const text::Line& line, std::uint32_t cluster,
+                   const std::vector<text::ReshapedCluster>& reshaped) {
     const auto& clusters = paragraph.clusters();
+    const auto belongs = [&](std::uint32_t index) {
+        return clusters[index].visible && clusters[index].run == clusters[cluster].run &&
+               draw::glyphsOf(paragraph, clusters[index], draw::find(reshaped, index)).empty();
+    };
+    std::uint32_t first = cluster;
     std::uint32_t end = cluster + 1;
-    while (end < clusters.size() && clusters[end].glyphCount == 0 && clusters[end].visible &&
-           clusters[end].run == clusters[cluster].run)
-        ++end;
-    std::string text = paragraph.utf8(cluster, end);
+    if ((clusters[cluster].level & 1U) != 0)
+        while (first > line.first && belongs(first - 1))
+            --first;
+    else
+        while (end < line.end && belongs(end))
+            ++end;
+    std::string text = paragraph.utf8(first, end);
     return text == "\u00A0" || text == "\u202F" ? " " : text;
 }
 
@@ -170,8 +179,11 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
     const text::Paragraph& paragraph = *part.paragraph;
     const double baseline = y + line.baseline;
     std::vector<Run> runs;
+    const std::vector<text::ReshapedCluster> reshaped = paragraph.reshaped(line.line.first, line.line.end);
     struct Visitor {
         const text::Paragraph& paragraph;
+        const text::Line& line;
+        const std::vector<text::ReshapedCluster>& reshaped;
         std::vector<Run>& runs;
         double baseline, size;
         std::uint32_t at = 0;
@@ -186,7 +198,7 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
             const bool rightToLeft = (paragraph.clusters()[at].level & 1U) != 0;
             if (runs.empty() || runs.back().face != face || runs.back().rightToLeft != rightToLeft)
                 runs.push_back({face, rightToLeft, {}, {}});
-            if (isNew) runs.back().clusters.push_back({textOf(paragraph, at), 0});
+            if (isNew) runs.back().clusters.push_back({textOf(paragraph, line, at, reshaped), 0});
             isNew = false;
             ++runs.back().clusters.back().glyphs;
             runs.back().glyphs.push_back({glyph.id, from, baseline - glyph.y * size});
@@ -194,7 +206,8 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
         void hyphen(std::uint16_t, const text::Glyph&, double) {}
     };
     std::vector<std::uint32_t> order;
-    draw::walkLine(part, line, 1, x + line.x, order, Visitor{paragraph, runs, baseline, part.fontSize});
+    draw::walkLine(part, line, 1, x + line.x, order,
+                   Visitor{paragraph, line.line, reshaped, runs, baseline, part.fontSize});
     if (line.line.next > line.line.end && !runs.empty() && !paragraph.rightToLeft()) {
         const text::Cluster& space = paragraph.clusters()[line.line.end];
         if (space.glyphCount == 1 && paragraph.runs()[space.run].face == runs.back().face) {
@@ -214,6 +227,7 @@ void PdfText::show(cairo_t* context, const draw::TextBlock& block, double x, dou
 }
 
 bool PdfText::show(cairo_t* context, const text::Paragraph& paragraph, const draw::LineInk& ink) {
+    const std::vector<text::ReshapedCluster> reshaped = paragraph.reshaped(ink.line.first, ink.line.end);
     std::vector<Run> runs;
     std::uint32_t last = 0;
     for (const draw::PlacedGlyph& glyph : ink.glyphs) {
@@ -227,7 +241,7 @@ bool PdfText::show(cairo_t* context, const text::Paragraph& paragraph, const dra
         }
         Run& run = runs.back();
         if (run.clusters.empty() || glyph.cluster != last)
-            run.clusters.push_back({textOf(paragraph, glyph.cluster), 0});
+            run.clusters.push_back({textOf(paragraph, ink.line, glyph.cluster, reshaped), 0});
         last = glyph.cluster;
         ++run.clusters.back().glyphs;
         run.glyphs.push_back({glyph.id, glyph.x, glyph.y});

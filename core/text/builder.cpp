@@ -43,10 +43,14 @@ ParagraphBuilder::ParagraphBuilder(const project::Copy& copy, const ShapingStyle
       fonts_(fonts),
       profile_(profile),
       text_(made_->text_),
-      sources_(made_->sources_) {}
+      sources_(made_->sources_),
+      items_(made_->items_) {
+    made_->shaper_ = ItemShaper(profile, style_.language, style_.ligatures);
+}
 
 std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     made_->rightToLeft_ = style_.rightToLeft;
+    made_->reshapesAtBreaks_ = profile_.reshapesAtBreaks();
     made_->spacesMinContent_ = profile_.spacesMinContent();
     made_->reservesHyphen_ = profile_.reservesHyphen();
     collectText();
@@ -279,39 +283,6 @@ void ParagraphBuilder::itemise() {
     }
 }
 
-ParagraphBuilder::Buffer ParagraphBuilder::shaped(const Item& item, std::uint32_t begin,
-                                                  std::uint32_t end) const {
-    Buffer buffer(hb_buffer_create(), &hb_buffer_destroy);
-    hb_buffer_add_utf16(buffer.get(), reinterpret_cast<const std::uint16_t*>(text_.data()),
-                        static_cast<int>(text_.size()), begin, static_cast<int>(end - begin));
-    hb_buffer_set_direction(buffer.get(), item.level % 2 != 0 ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
-    hb_buffer_set_script(buffer.get(),
-                         item.script == HB_SCRIPT_COMMON ? profile_.scriptOfCommon() : item.script);
-    hb_buffer_set_language(buffer.get(), hb_language_from_string(style_.language.c_str(), -1));
-    std::vector<hb_feature_t> off;
-    const auto turnOff = [&](hb_tag_t feature) { off.push_back({feature, 0, 0, static_cast<unsigned>(-1)}); };
-    // font-variant-ligatures: none. CSS Fonts 4 § 6.4.
-    if (!style_.ligatures)
-        for (const hb_tag_t feature :
-             {HB_TAG('l', 'i', 'g', 'a'), HB_TAG('c', 'l', 'i', 'g'), HB_TAG('c', 'a', 'l', 't')})
-            turnOff(feature);
-    std::array<char, 4> script{};
-    hb_tag_to_string(hb_script_to_iso15924_tag(item.script), script.data());
-    if (!profile_.kerns({script.data(), script.size()})) turnOff(HB_TAG('k', 'e', 'r', 'n'));
-    hb_shape(item.face->font(), buffer.get(), off.data(), static_cast<unsigned>(off.size()));
-    return buffer;
-}
-
-double ParagraphBuilder::advance(const Item& item, std::uint32_t begin, std::uint32_t end) const {
-    const Buffer buffer = shaped(item, begin, end);
-    unsigned count = 0;
-    const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer.get(), &count);
-    double sum = 0;
-    for (unsigned i = 0; i < count; ++i)
-        sum += positions[i].x_advance;
-    return sum / item.face->scale();
-}
-
 std::uint16_t ParagraphBuilder::runOf(std::size_t unit, const FacePtr& face) {
     const std::pair<std::size_t, FacePtr> wanted{copyRunOf(unit), face};
     const auto known = std::find(runKeys_.begin(), runKeys_.end(), wanted);
@@ -328,42 +299,13 @@ std::uint16_t ParagraphBuilder::runOf(std::size_t unit, const FacePtr& face) {
 }
 
 void ParagraphBuilder::shape(const Item& item) {
-    const Buffer buffer = shaped(item, item.begin, item.end);
-    unsigned count = 0;
-    const hb_glyph_info_t* infos = hb_buffer_get_glyph_infos(buffer.get(), &count);
-    const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer.get(), &count);
-    const double scale = item.face->scale();
-
-    struct Span {
-        unsigned first, end;
-    };
-    std::vector<Span> spans;  // glyphs of each cluster, in visual order
-    for (unsigned i = 0; i < count;) {
-        unsigned end = i + 1;
-        while (end < count && infos[end].cluster == infos[i].cluster)
-            ++end;
-        spans.push_back({i, end});
-        i = end;
-    }
-    if (item.level % 2 != 0) std::reverse(spans.begin(), spans.end());
-
-    for (std::size_t s = 0; s < spans.size(); ++s) {
-        const std::uint32_t begin = infos[spans[s].first].cluster;
-        const std::uint32_t end = s + 1 < spans.size() ? infos[spans[s + 1].first].cluster : item.end;
+    const ShapedPiece piece = made_->shaper_.shape(text_, item, item.begin, item.end);
+    for (const ShapedPiece::Span& span : piece.spans) {
         const auto firstGlyph = static_cast<std::uint32_t>(made_->glyphs_.size());
-        const bool visible = hasInk(begin, end);
-        double x = 0;
-        bool unsafe = false;
-        for (unsigned i = spans[s].first; i < spans[s].end; ++i) {
-            unsafe =
-                unsafe || (hb_glyph_info_get_glyph_flags(&infos[i]) & HB_GLYPH_FLAG_UNSAFE_TO_BREAK) != 0;
-            if (visible)
-                made_->glyphs_.push_back({infos[i].codepoint,
-                                          static_cast<float>(x + positions[i].x_offset / scale),
-                                          static_cast<float>(positions[i].y_offset / scale)});
-            x += positions[i].x_advance / scale;
-        }
-        addClusters(item, begin, end, firstGlyph, x, unsafe);
+        if (hasInk(span.begin, span.end))
+            made_->glyphs_.insert(made_->glyphs_.end(), piece.glyphs.begin() + span.firstGlyph,
+                                  piece.glyphs.begin() + span.endGlyph);
+        addClusters(item, span.begin, span.end, firstGlyph, span.advance, span.unsafe);
     }
 }
 
@@ -418,7 +360,8 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
         cluster.advance = static_cast<float>(share);
         made_->clusters_.push_back(cluster);
         exact_.push_back(share);
-        unsafe_.push_back(i > 0 || unsafe);
+        const Joint first = unsafe ? Joint::Shaped : Joint::None;
+        made_->joints_.push_back(i > 0 ? Joint::Ligature : first);
         itemOf_.push_back(static_cast<std::uint32_t>(&item - items_.data()));
         ligatureStart_.push_back(static_cast<std::uint32_t>(made_->clusters_.size() - 1 - i));
     }
@@ -433,7 +376,7 @@ void ParagraphBuilder::shapeBreak(const Item& item) {
     cluster.run = runOf(item.begin, nullptr);
     made_->clusters_.push_back(cluster);
     exact_.push_back(0);
-    unsafe_.push_back(false);
+    made_->joints_.push_back(Joint::None);
     itemOf_.push_back(static_cast<std::uint32_t>(&item - items_.data()));
     ligatureStart_.push_back(static_cast<std::uint32_t>(made_->clusters_.size() - 1));
 }
@@ -487,7 +430,7 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
     if (kind == Opportunity::Kind::SoftHyphen) {
         if (profile_.reshapesAtBreaks()) {
             made.affected = affectedBy(cluster);
-            made.reshapes = unsafe_[cluster];
+            made.reshapes = isUnsafe(cluster);
         }
         made.endCorrection += made_->hyphenAdvanceBefore(cluster);
         made.endLetterUnits = profile_.spacesHyphen() ? 1 : 0;
@@ -499,20 +442,22 @@ void ParagraphBuilder::correct(Opportunity& made) const {
     const std::uint32_t at = made.cluster;
     const auto count = static_cast<std::uint32_t>(made_->clusters_.size());
     if (!profile_.reshapesAtBreaks() || at == 0 || at >= count) return;
-    if (!unsafe_[at] || itemOf_[at] != itemOf_[at - 1]) return;
+    if (!isUnsafe(at) || itemOf_[at] != itemOf_[at - 1]) return;
     std::uint32_t first = at - 1;
-    while (first > 0 && unsafe_[first] && itemOf_[first - 1] == itemOf_[at])
+    while (first > 0 && isUnsafe(first) && itemOf_[first - 1] == itemOf_[at])
         --first;
     std::uint32_t last = at + 1;
-    while (last < count && unsafe_[last] && itemOf_[last] == itemOf_[at])
+    while (last < count && isUnsafe(last) && itemOf_[last] == itemOf_[at])
         ++last;
     const Item& item = items_[itemOf_[at]];
     const std::uint32_t begin = made_->clusters_[first].begin;
     const std::uint32_t middle = made_->clusters_[at].begin;
     const std::uint32_t end =
         last < count && itemOf_[last] == itemOf_[at] ? made_->clusters_[last].begin : item.end;
-    made.endCorrection = static_cast<float>(advance(item, begin, middle) - made_->ems(first, at));
-    made.startCorrection = static_cast<float>(advance(item, middle, end) - made_->ems(at, last));
+    made.endCorrection =
+        static_cast<float>(made_->shaper_.advance(text_, item, begin, middle) - made_->ems(first, at));
+    made.startCorrection =
+        static_cast<float>(made_->shaper_.advance(text_, item, middle, end) - made_->ems(at, last));
 }
 
 void ParagraphBuilder::addOpportunities() {
@@ -544,7 +489,7 @@ void ParagraphBuilder::correctOverflowOpportunities(Paragraph& paragraph) const 
     for (Opportunity& cut : paragraph.overflowOpportunities_) {
         if (profile_.reshapesAtBreaks()) {
             cut.affected = affectedBy(cut.cluster);
-            cut.reshapes = unsafe_[cut.cluster];
+            cut.reshapes = isUnsafe(cut.cluster);
             cut.insideLigature = insideLigature(cut.cluster);
             cut.endCorrection = 0;
             correct(cut);
@@ -570,7 +515,7 @@ float ParagraphBuilder::insideLigature(std::uint32_t cluster) const {
 
 std::uint32_t ParagraphBuilder::affectedBy(std::uint32_t cluster) const {
     std::uint32_t first = cluster - 1;
-    while (first > 0 && unsafe_[first] && itemOf_[first - 1] == itemOf_[cluster - 1])
+    while (first > 0 && isUnsafe(first) && itemOf_[first - 1] == itemOf_[cluster - 1])
         --first;
     return first;
 }

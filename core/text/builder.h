@@ -21,15 +21,7 @@ public:
     void correctOverflowOpportunities(Paragraph& paragraph) const;
 
 private:
-    /// UTF-16 code units [begin, end) with one face, level and script: shaped in one call.
-    struct Item {
-        std::uint32_t begin = 0;
-        std::uint32_t end = 0;
-        FacePtr face;
-        std::uint8_t level = 0;
-        hb_script_t script = HB_SCRIPT_COMMON;
-    };
-    using Buffer = std::unique_ptr<hb_buffer_t, decltype(&hb_buffer_destroy)>;
+    using Joint = Paragraph::Joint;
 
     void collectText();
     void applyCase();
@@ -57,8 +49,10 @@ private:
     [[nodiscard]] bool hasInk(std::uint32_t begin, std::uint32_t end) const;
     [[nodiscard]] FacePtr faceFor(std::u16string_view grapheme, std::size_t copyRun, bool& fallback);
     [[nodiscard]] std::uint16_t runOf(std::size_t unit, const FacePtr& face);
-    [[nodiscard]] Buffer shaped(const Item& item, std::uint32_t begin, std::uint32_t end) const;
-    [[nodiscard]] double advance(const Item& item, std::uint32_t begin, std::uint32_t end) const;
+    /// True if a break before cluster `cluster` changes glyphs.
+    [[nodiscard]] bool isUnsafe(std::uint32_t cluster) const {
+        return made_->joints_[cluster] != Joint::None;
+    }
     /// The opportunity before cluster `cluster`, with the change of width that reshaping to that break
     /// causes.
     [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
@@ -80,9 +74,8 @@ private:
     std::vector<bool> fallback_;                        // for each unit
     BreakMap graphemes_;                                // for each unit, true if a grapheme starts there
     std::vector<std::vector<FacePtr>> facesOfCopyRun_;  // for each run of the copy, its candidate faces
-    std::vector<Item> items_;
+    std::vector<Item>& items_;
     std::vector<std::pair<std::size_t, FacePtr>> runKeys_;
-    std::vector<bool> unsafe_;                  // for each cluster, true if a break before it changes glyphs
     std::vector<std::uint32_t> itemOf_;         // for each cluster
     std::vector<std::uint32_t> ligatureStart_;  // for each cluster, the first cluster of its ligature
     std::vector<double> exact_;                 // for each cluster, its advance in em

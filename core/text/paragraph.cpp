@@ -51,7 +51,7 @@ std::size_t Paragraph::memory() const {
     const auto bytes = [](const auto& list) { return list.capacity() * sizeof(*list.data()); };
     return sizeof(Paragraph) + bytes(text_) + bytes(sources_) + bytes(clusters_) + bytes(glyphs_) +
            bytes(runs_) + bytes(opportunities_) + bytes(overflowOpportunities_) + bytes(ems_) +
-           bytes(letters_) + bytes(words_) + bytes(graphemes_);
+           bytes(letters_) + bytes(words_) + bytes(graphemes_) + bytes(joints_) + bytes(items_);
 }
 
 }  // namespace tenter::text

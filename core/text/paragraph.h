@@ -12,16 +12,10 @@
 
 #include "project/project.h"
 #include "text/fonts.h"
+#include "text/item_shaper.h"
 #include "text/profile.h"
 
 namespace tenter::text {
-
-/// A glyph, measured in ems, in visual order within its cluster.
-struct Glyph {
-    std::uint32_t id = 0;
-    float x = 0;  ///< from the cluster's left edge
-    float y = 0;  ///< up from the baseline
-};
 
 /// A run of characters in one manner, face and direction.
 struct ShapedRun {
@@ -49,6 +43,13 @@ struct Cluster {
     std::uint8_t letterUnits = 0;  ///< times letter spacing is added
     std::uint8_t wordUnits = 0;    ///< times word spacing is added
     float advance = 0;             ///< em, spacing not included
+};
+
+/// A cluster as it is drawn on a line that starts or ends beside it, inside what was shaped together.
+struct ReshapedCluster {
+    std::uint32_t index = 0;  ///< in the paragraph
+    float advance = 0;        ///< em, spacing not included
+    std::vector<Glyph> glyphs;
 };
 
 /// A place where a line may or must end: before cluster `cluster`.
@@ -144,6 +145,11 @@ public:
     [[nodiscard]] float hyphenAdvanceBefore(std::uint32_t cluster) const {
         return runs_[clusters_[cluster - 1].run].hyphenAdvance;
     }
+    /// The clusters of the line of clusters [first, end) that the breaks at its ends change, in order: a
+    /// ligature that a break divides, letters that no longer join or kern. An engine that does not reshape
+    /// lines keeps all advances; the letters of its divided ligatures are here too, because it draws a share
+    /// of the ligature that no glyph shows.
+    [[nodiscard]] std::vector<ReshapedCluster> reshaped(std::uint32_t first, std::uint32_t end) const;
     /// Clusters [first, end) as UTF-8.
     [[nodiscard]] std::string utf8(std::uint32_t first, std::uint32_t end) const;
     /// Memory held, in bytes, without what faces hold: an estimate.
@@ -153,10 +159,21 @@ public:
 
 private:
     friend class ParagraphBuilder;
+    /// What joins a cluster with the one before it. Shaped: a break between them changes glyphs.
+    enum class Joint : std::uint8_t { None, Shaped, Ligature };
+
+    [[nodiscard]] const Item& itemOf(std::uint32_t cluster) const;
+    /// True if a line that ends before `cluster` draws glyphs that differ from those of unbroken text.
+    [[nodiscard]] bool breakChangesGlyphs(std::uint32_t cluster) const;
+    void addReshaped(std::uint32_t first, std::uint32_t end, std::vector<ReshapedCluster>& list) const;
+
     std::u16string text_;
     std::vector<CopyPosition> sources_;  // for each unit of the text, and its end; never falls
     std::vector<Cluster> clusters_;
+    std::vector<Joint> joints_;  // for each cluster
     std::vector<Glyph> glyphs_;
+    std::vector<Item> items_;
+    ItemShaper shaper_;
     std::vector<ShapedRun> runs_;
     FacePtr strut_;
     bool unlikeStruts_ = false;
@@ -164,6 +181,7 @@ private:
     std::vector<double> ems_;
     std::vector<std::uint32_t> letters_, words_, graphemes_;
     bool rightToLeft_ = false;
+    bool reshapesAtBreaks_ = true;
     bool spacesMinContent_ = true;
     bool reservesHyphen_ = true;
     std::vector<FontNote> notes_;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "draw/text_line.h"
 #include "draw/visual_order.h"
 #include "row/lookup.h"
 
@@ -11,19 +12,9 @@ namespace tenter::desktop::row::editing {
 
 namespace {
 
-using text::Opportunity;
 using text::Paragraph;
 
 constexpr double usualSpace = 0.25;  // em
-
-// The correction of the advance at the start of a line that begins at `cluster` without a space before it.
-double startCorrection(const Paragraph& paragraph, std::uint32_t cluster) {
-    for (const auto* list : {&paragraph.opportunities(), &paragraph.overflowOpportunities()}) {
-        const auto found = std::ranges::lower_bound(*list, cluster, {}, &Opportunity::cluster);
-        if (found != list->end() && found->cluster == cluster) return found->startCorrection;
-    }
-    return 0;
-}
 
 std::vector<bool> graphemeStarts(const QString& text) {
     std::vector<bool> starts(static_cast<std::size_t>(text.size()) + 1, false);
@@ -91,11 +82,12 @@ void TextMap::addLine(const layout::LaidPart& part, const layout::LaidLine& laid
         piece.line = lines_.size();
         pieces_.push_back(piece);
     }
+    const std::vector<text::ReshapedCluster> reshaped = paragraph.reshaped(laid.line.first, laid.line.end);
     const auto advanceOf = [&](std::uint32_t index) {
         const text::Cluster& cluster = clusters[index];
-        const double start = index == laid.line.first ? startCorrection(paragraph, index) : 0;
-        return (cluster.advance + start) * part.fontSize + cluster.letterUnits * part.letterSpacing +
-               cluster.wordUnits * part.wordSpacing;
+        const text::ReshapedCluster* own = draw::find(reshaped, index);
+        return (own != nullptr ? own->advance : cluster.advance) * part.fontSize +
+               cluster.letterUnits * part.letterSpacing + cluster.wordUnits * part.wordSpacing;
     };
     double pen = laid.x;
     if (laid.line.hyphen && rightToLeft_) pen += paragraph.hyphenAdvanceBefore(laid.line.end) * part.fontSize;
