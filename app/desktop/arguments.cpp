@@ -6,6 +6,8 @@
 #include <array>
 #include <cstdio>
 
+#include "language/language.h"
+
 namespace tenter::desktop {
 
 namespace {
@@ -22,6 +24,8 @@ Usage: tenter [OPTIONS] [PROJECT]
 Options:
   --theme THEME       Colours of the window: light, dark, contrast-light or
                       contrast-dark. Default: as in the system.
+  --language CODE     Language of the window: en (English) or de (German).
+                      Default: as in the system (LANGUAGE, LANG). Example: --language de
   --picture FILE      Write the row at six viewport widths to FILE, a PNG image, and exit.
                       Needs PROJECT, but no display. Example: --picture row.png
   -h, --help          Print this help and exit.
@@ -91,7 +95,8 @@ std::optional<Arguments> readArguments(const QStringList& words, int& exitCode) 
     const QCommandLineOption versionOption(QStringList{"v", "version"});
     const QCommandLineOption theme("theme", {}, "theme");
     const QCommandLineOption picture("picture", {}, "FILE");
-    parser.addOptions({helpOption, versionOption, theme, picture});
+    const QCommandLineOption code("language", {}, "CODE");
+    parser.addOptions({helpOption, versionOption, theme, code, picture});
     if (!parser.parse(own)) {
         QString why = parser.errorText();
         if (const QStringList unknown = parser.unknownOptionNames(); !unknown.isEmpty())
@@ -109,11 +114,16 @@ std::optional<Arguments> readArguments(const QStringList& words, int& exitCode) 
     }
 
     const QStringList projects = parser.positionalArguments();
-    Arguments arguments{parser.value(theme), parser.value(picture), projects.value(0)};
+    Arguments arguments{parser.value(theme), parser.value(code), parser.value(picture), projects.value(0)};
     static const QStringList themes{"light", "dark", "contrast-light", "contrast-dark"};
     if (parser.isSet(theme) && !themes.contains(arguments.theme)) {
         refuse("--theme must be light, dark, contrast-light or contrast-dark; it is \"" + arguments.theme +
                "\".");
+        return std::nullopt;
+    }
+    if (const QStringList codes = language::available();
+        parser.isSet(code) && !codes.contains(arguments.language)) {
+        refuse("--language must be " + codes.join(" or ") + "; it is \"" + arguments.language + "\".");
         return std::nullopt;
     }
     if (projects.size() > 1) {

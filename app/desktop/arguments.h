@@ -8,9 +8,10 @@
 namespace tenter::desktop {
 
 struct Arguments {
-    QString theme;    ///< of `window::useTheme`
-    QString picture;  ///< PNG file to write the row to, instead of opening the window; empty: none
-    QString project;  ///< project file to open; empty: none
+    QString theme;     ///< of `window::useTheme`
+    QString language;  ///< of `language::use`
+    QString picture;   ///< PNG file to write the row to, instead of opening the window; empty: none
+    QString project;   ///< project file to open; empty: none
 };
 
 /// The arguments in `words` (the first word is the program's name), or empty if the program must exit with

@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "arguments.h"
+#include "language/language.h"
 #include "recovery/failure_report.h"
 #include "recovery/safe_application.h"
 #include "recovery/unsaved_work.h"
@@ -73,6 +74,7 @@ int main(int argc, char** argv) {
     QApplication::setDesktopFileName("org.tenter.Tenter");
     QApplication::setHighDpiScaleFactorRoundingPolicy(Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
     const recovery::SafeApplication application(argc, argv);
+    language::use(arguments->language);
     return arguments->picture.isEmpty() ? openWindow(*arguments)
                                         : writePicture(arguments->picture, arguments->project);
 }

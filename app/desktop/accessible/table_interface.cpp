@@ -32,8 +32,7 @@ void* TableInterface::interface_cast(QAccessible::InterfaceType type) {
 QString TableInterface::text(QAccessible::Text kind) const {
     const QString text = QAccessibleWidget::text(kind);
     if (kind != QAccessible::Description || !text.isEmpty()) return text;
-    return rowCount() == 1 ? QObject::tr("Table with 1 row")
-                           : QObject::tr("Table with %1 rows").arg(rowCount());
+    return QObject::tr("Table with %n row(s)", nullptr, rowCount());
 }
 
 int TableInterface::columnCount() const {

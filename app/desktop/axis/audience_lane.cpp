@@ -22,7 +22,7 @@ constexpr double barWidth = 4;  // px; a bar shows the sum of the visits within 
 
 AudienceLane::AudienceLane(const CheckRunner& checks, const WidthScale& scale, QWidget* parent)
     : QWidget(parent), checks_(checks), scale_(scale) {
-    setAccessibleName(tr("Visits at each viewport width"));
+    setAccessibleName(QObject::tr("Visits at each viewport width"));
     onChange(checks_, CheckRunner::Change::Audience, this, qOverload<>(&QWidget::update));
 }
 
@@ -39,12 +39,13 @@ QString AudienceLane::toolTipAt(double x) const {
         there += visits;
     }
     if (there == 0) return {};
-    return widthsTitle(first, last) + ": " + figure(there, 0) + (there == 1 ? " visit, " : " visits, ") +
-           findings::percentTitle(there / all) + " of all visits";
+    return QObject::tr("%1: %n visit(s), %2 of all visits", nullptr, static_cast<int>(std::lround(there)))
+        .arg(widthsTitle(first, last), findings::percentTitle(there / all));
 }
 
 controls::DataTable AudienceLane::data() const {
-    controls::DataTable table{{tr("Viewport width"), tr("Visits"), tr("Share of all visits")}, {}};
+    controls::DataTable table{
+        {QObject::tr("Viewport width"), QObject::tr("Visits"), QObject::tr("Share of all visits")}, {}};
     double all = 0;
     for (const auto& [width, visits] : checks_.audience().visits)
         all += visits;

@@ -52,9 +52,9 @@ AxisPane::AxisPane(Session& session, QWidget* parent)
       engineSweep_(new EngineSweep(session.layouts, this)),
       lanes_(*this),
       scaleActions_(session.view, scale_, this),
-      data_(new QAction(tr("Show data as &table…"), this)) {
+      data_(new QAction(QObject::tr("Show data as &table…"), this)) {
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Viewport width axis"));
+    setAccessibleName(QObject::tr("Viewport width axis"));
     setAttribute(Qt::WA_OpaquePaintEvent);
     setFont(controls::smallFont(font()));
     ruler_ = new Ruler(scale_, this);
@@ -100,48 +100,57 @@ AxisPane::AxisPane(Session& session, QWidget* parent)
 void AxisPane::addLanes(QWidget* findings, QWidget* audience, QWidget* thumbnails) {
     using enum LaneStack::OpensWhen;
     const auto explained = [](const char* ownWord, const QString& then) {
-        return QString::fromUtf8(ownWord) + ".\n" + then;
+        return QObject::tr(ownWord) + ".\n" + then;
     };
-    lanes_.add(tr("Bands"), {}, explained(glossary::band, tr("Drag a breakpoint to move it.")), bands_,
+    lanes_.add(QT_TRANSLATE_NOOP("QObject", "Bands"), {},
+               explained(glossary::band, QObject::tr("Drag a breakpoint to move it.")), bands_,
                controls::scaled(bandsHeight), 0);
-    lanes_.add(tr("Wrap points"), {},
-               explained(glossary::wrapPoint,
-                         tr("Each tick marks one change of a line count. Ticks of the selected text are "
-                            "longer.")),
-               wraps_, controls::scaled(wrapsHeight), 0, WindowIsTall);
-    lanes_.add(tr("Findings"), {},
-               tr("The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
-                  "line to show the finding."),
-               findings, controls::scaled(findingsHeight), 0);
-    lanes_.add(tr("Audience"), {}, tr("The number of visits at each viewport width."), audience,
-               controls::scaled(audienceHeight), 0);
-    lanes_.add(tr("Chromium/Firefox"), {},
-               tr("The widths at which some text has a different number of lines in Chromium and Firefox."),
-               differences_, controls::scaled(differencesHeight), 0, WindowIsVeryTall);
-    lanes_.nameInFull(tr("Chromium/Firefox differences"));
     lanes_.add(
-        tr("Thumbnails"), tr("at key widths"),
-        tr("Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
-           "the worst finding. Click one to go to its width."),
+        QT_TRANSLATE_NOOP("QObject", "Wrap points"), {},
+        explained(glossary::wrapPoint,
+                  QObject::tr("Each tick marks one change of a line count. Ticks of the selected text are "
+                              "longer.")),
+        wraps_, controls::scaled(wrapsHeight), 0, WindowIsTall);
+    lanes_.add(
+        QT_TRANSLATE_NOOP("QObject", "Findings"), {},
+        QObject::tr(
+            "The widths at which each finding occurs. A thicker line is a more severe finding. Click a "
+            "line to show the finding."),
+        findings, controls::scaled(findingsHeight), 0);
+    lanes_.add(QT_TRANSLATE_NOOP("QObject", "Audience"), {},
+               QObject::tr("The number of visits at each viewport width."), audience,
+               controls::scaled(audienceHeight), 0);
+    lanes_.add(
+        QT_TRANSLATE_NOOP("QObject", "Chromium/Firefox"), {},
+        QObject::tr("The widths at which some text has a different number of lines in Chromium and Firefox."),
+        differences_, controls::scaled(differencesHeight), 0, WindowIsVeryTall);
+    lanes_.nameInFull(QObject::tr("Chromium/Firefox differences"));
+    lanes_.add(
+        QT_TRANSLATE_NOOP("QObject", "Thumbnails"), QObject::tr("at key widths"),
+        QObject::tr(
+            "Small pictures of the row at the ends of the range, on both sides of each breakpoint and at "
+            "the worst finding. Click one to go to its width."),
         thumbnails, ThumbnailsLane::laneHeight(), 0, WindowIsVeryTall);
     lanes_.add(
-        tr("Font size"), tr("px"),
+        QT_TRANSLATE_NOOP("QObject", "Font size"), QObject::tr("px"),
         explained(glossary::ramp,
-                  tr("Drag the ends of a ramp to change it. Sizes in hatched areas do not satisfy a wish.")),
+                  QObject::tr(
+                      "Drag the ends of a ramp to change it. Sizes in hatched areas do not satisfy a wish.")),
         sizes_, 0, 0.58, WindowIsTall);
     lanes_.setKey(Qt::Key_F6);
-    lanes_.add(
-        tr("Measure"), tr("characters"),
-        explained(glossary::measure, tr("Dashed lines mark the comfortable range: 45 to 75 characters in "
-                                        "one column, 40 to 50 in several columns.")),
-        measure_, 0, 0.42, WindowIsTall);
+    lanes_.add(QT_TRANSLATE_NOOP("QObject", "Measure"), QObject::tr("characters"),
+               explained(glossary::measure,
+                         QObject::tr("Dashed lines mark the comfortable range: 45 to 75 characters in "
+                                     "one column, 40 to 50 in several columns.")),
+               measure_, 0, 0.42, WindowIsTall);
     lanes_.setKey(Qt::SHIFT | Qt::Key_F6);
-    lanes_.add(tr("Card height"), tr("px"), tr("The height of each card at each viewport width."), heights_,
-               0, 0.42, Chosen);
-    lanes_.add(tr("Picture size"), tr("px"),
-               explained(glossary::slot,
-                         tr("The plot shows the width and height of the slot at each viewport width.")),
-               slots_, 0, 0.42, Chosen);
+    lanes_.add(QT_TRANSLATE_NOOP("QObject", "Card height"), QObject::tr("px"),
+               QObject::tr("The height of each card at each viewport width."), heights_, 0, 0.42, Chosen);
+    lanes_.add(
+        QT_TRANSLATE_NOOP("QObject", "Picture size"), QObject::tr("px"),
+        explained(glossary::slot,
+                  QObject::tr("The plot shows the width and height of the slot at each viewport width.")),
+        slots_, 0, 0.42, Chosen);
 }
 
 AxisPane::~AxisPane() = default;
@@ -149,11 +158,12 @@ AxisPane::~AxisPane() = default;
 void AxisPane::addComparisonLane(const compare::Comparison& comparison) {
     auto* lane = new ComparisonLane(comparison, scale_, this);
     lanes_.add(
-        tr("Comparison"), {},
-        tr("Result of the last comparison with a browser. A thin line: the browser agrees with Tenter at "
-           "this width. A bar: it differs. A taller bar is a larger difference."),
+        QT_TRANSLATE_NOOP("QObject", "Comparison"), {},
+        QObject::tr(
+            "Result of the last comparison with a browser. A thin line: the browser agrees with Tenter at "
+            "this width. A bar: it differs. A taller bar is a larger difference."),
         lane, controls::scaled(comparisonHeight), 0);
-    lanes_.nameInFull(tr("Comparison with browser"));
+    lanes_.nameInFull(QObject::tr("Comparison with browser"));
     lanes_.moveLastBelow(differences_);
     lanes_.setAvailable(lane, false);
     connect(&comparison, &compare::Comparison::changed, this,

@@ -12,11 +12,11 @@ namespace tenter::desktop::axis {
 
 BandsLane::BandsLane(Session& session, const WidthScale& scale, QWidget* parent)
     : QWidget(parent), session_(session), scale_(scale) {
-    setAccessibleName(tr("Bands"));
+    setAccessibleName(QObject::tr("Bands"));
 }
 
 controls::DataTable BandsLane::data() const {
-    controls::DataTable table{{tr("Viewport widths"), tr("Columns")}, {}};
+    controls::DataTable table{{QObject::tr("Viewport widths"), QObject::tr("Columns")}, {}};
     const Bands bands = Bands::of(session_.shown.project(), session_.view.variant());
     for (std::size_t i = 0; i < bands.count(); ++i)
         table.rows.append({widthsTitle(std::floor(bands.first(i)) + (i == 0 ? 0 : 1), bands.last(i)),
@@ -62,7 +62,7 @@ void BandsLane::moveEdge(int edge, double breakpoint) {
     if (low > high) return;
     breakpoint = std::clamp(breakpoint, low, high);
     session_.scope.edit(
-        tr("Move breakpoint"),
+        QObject::tr("Move breakpoint"),
         [&](project::Project& project) {
             project.row().variants[session_.view.variant()].bands[at].upTo = breakpoint;
         },
@@ -84,8 +84,8 @@ void BandsLane::refresh() {
         edge->setCentre({x, height() / 2.0});
         edge->setVisible(x >= scale_.left() - 1 && x <= scale_.right() + 1);
         edge->setEnabled(!session_.shown.showsSaved());
-        edge->setAccessibleName(tr("Breakpoint at %1").arg(pixels(breakpoint)));
-        edge->setToolTip(tr("Breakpoint at %1. Drag to move it.").arg(pixels(breakpoint)));
+        edge->setAccessibleName(QObject::tr("Breakpoint at %1").arg(pixels(breakpoint)));
+        edge->setToolTip(QObject::tr("Breakpoint at %1. Drag to move it.").arg(pixels(breakpoint)));
     }
     update();
 }
@@ -132,7 +132,7 @@ void BandsLane::paintDragged(QPainter& painter) const {
          ++i) {
         if (!edges_[static_cast<qsizetype>(i)]->isDragged()) continue;
         // Beside the handle, which would hide it.
-        const QString value = tr("Breakpoint %1").arg(pixels(bands.breakpoints[i]));
+        const QString value = QObject::tr("Breakpoint %1").arg(pixels(bands.breakpoints[i]));
         const double room = fontMetrics().horizontalAdvance(value) + 32;
         const double x = scale_.x(bands.breakpoints[i]);
         const bool left = x + room > scale_.right();

@@ -38,7 +38,7 @@ double barOf(const judge::Verdict& verdict) {
 ComparisonLane::ComparisonLane(const compare::Comparison& comparison, const WidthScale& scale,
                                QWidget* parent)
     : QWidget(parent), comparison_(comparison), scale_(scale) {
-    setAccessibleName(tr("Comparison with browser"));
+    setAccessibleName(QObject::tr("Comparison with browser"));
     connect(&comparison_, &compare::Comparison::changed, this, [this] {
         setAccessibleDescription(compare::headline(comparison_));
         update();
@@ -52,12 +52,12 @@ QString ComparisonLane::toolTipAt(double x) const {
     for (auto it = verdicts.lower_bound(scale_.width(x - verdictReach));
          it != verdicts.end() && it->first <= to; ++it)
         if (worst == nullptr || barOf(it->second) > barOf(*worst)) worst = &it->second;
-    return worst == nullptr ? tr("Not compared at this width")
+    return worst == nullptr ? QObject::tr("Not compared at this width")
                             : compare::verdictTitle(comparison_, *worst, mostInTitle);
 }
 
 controls::DataTable ComparisonLane::data() const {
-    controls::DataTable table{{tr("Viewport widths"), tr("Difference")}, {}};
+    controls::DataTable table{{QObject::tr("Viewport widths"), QObject::tr("Difference")}, {}};
     for (const judge::DifferingRun& run : comparison_.runs())
         table.rows.append(
             {widthsTitle(run.first, run.last), compare::differenceTitle(comparison_, run.worst)});

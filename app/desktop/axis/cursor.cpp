@@ -26,7 +26,7 @@ Cursor::Cursor(const LayoutCache& layouts, const WidthScale& scale, const SizePl
 QString Cursor::text() const {
     const double width = layouts_.width();
     const int columns = layouts_.row().settings(layouts_.band()).row.columns.value_or(1);
-    return tr("%1 · %2\u00A0rem · %3")
+    return QObject::tr("%1 · %2\u00A0rem · %3")
         .arg(pixels(width), figure(width / layouts_.row().rem(width)), columnsTitle(columns));
 }
 

@@ -15,13 +15,13 @@ namespace tenter::desktop::axis {
 
 DataDialog::DataDialog(const LaneStack& lanes, Session& session, QWidget* parent)
     : QDialog(parent), lanes_(lanes), lane_(new controls::CalmCombo(this)), table_(new QTableWidget(this)) {
-    setWindowTitle(tr("Data of lanes and plots"));
+    setWindowTitle(QObject::tr("Data of lanes and plots"));
     resize(controls::scaled(640), controls::scaled(520));
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(16, 16, 16, 16);
     box->setSpacing(8);
-    lane_->setAccessibleName(tr("Lane or plot"));
-    table_->setAccessibleName(tr("Data"));
+    lane_->setAccessibleName(QObject::tr("Lane or plot"));
+    table_->setAccessibleName(QObject::tr("Data"));
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->verticalHeader()->hide();
@@ -30,7 +30,7 @@ DataDialog::DataDialog(const LaneStack& lanes, Session& session, QWidget* parent
     box->addWidget(lane_);
     box->addWidget(table_, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    QPushButton* copy = buttons->addButton(tr("Copy table"), QDialogButtonBox::ActionRole);
+    QPushButton* copy = buttons->addButton(QObject::tr("Copy table"), QDialogButtonBox::ActionRole);
     box->addWidget(buttons);
     connect(copy, &QPushButton::clicked, this, &DataDialog::copy);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

@@ -22,7 +22,7 @@ constexpr std::size_t mostDifferencesListed = 6;
 DifferencesLane::DifferencesLane(const LayoutCache& layouts, const EngineSweep& sweep,
                                  const WidthScale& scale, QWidget* parent)
     : QWidget(parent), layouts_(layouts), sweep_(sweep), scale_(scale) {
-    setAccessibleName(tr("Chromium/Firefox differences"));
+    setAccessibleName(QObject::tr("Chromium/Firefox differences"));
     connect(&sweep_, &EngineSweep::changed, this, [this] {
         describe();
         update();
@@ -33,7 +33,8 @@ void DifferencesLane::describe() {
     QStringList widths;
     for (const sweep::WidthRange& range : sweep_.ranges())
         widths << widthsTitle(range.first, range.last);
-    setAccessibleDescription(widths.isEmpty() ? tr("No differences in line count") : widths.join(", "));
+    setAccessibleDescription(widths.isEmpty() ? QObject::tr("No differences in line count")
+                                              : widths.join(", "));
 }
 
 std::optional<double> DifferencesLane::next(int direction) const {
@@ -64,14 +65,14 @@ QString DifferencesLane::toolTipAt(double x) const {
                      partTitle(layouts_.project(), difference.place.card, difference.place.part) + ": " +
                      counts.join(", ");
     }
-    if (more > 0) lines << tr("and %1 more").arg(more);
+    if (more > 0) lines << QObject::tr("and %1 more").arg(more);
     return lines.join('\n');
 }
 
 controls::DataTable DifferencesLane::data() const {
-    controls::DataTable table{{tr("Viewport widths"), tr("Text")}, {}};
+    controls::DataTable table{{QObject::tr("Viewport widths"), QObject::tr("Text")}, {}};
     for (const text::BreakProfile* profile : text::profiles())
-        table.heads << tr("Lines in %1").arg(engineTitle(*profile));
+        table.heads << QObject::tr("Lines in %1").arg(engineTitle(*profile));
     for (const sweep::LineDifference& difference : sweep_.differences()) {
         QStringList cells{widthsTitle(difference.first, difference.last),
                           partTitle(layouts_.project(), difference.place.card, difference.place.part)};
@@ -98,7 +99,7 @@ void DifferencesLane::paintEvent(QPaintEvent*) {
     painter.setPen(ink.faint);
     painter.drawLine(QPointF(all.left(), middle), QPointF(all.right(), middle));
     if (sweep_.isFresh() && sweep_.ranges().empty()) {
-        const QString none = tr("No differences in line count");
+        const QString none = QObject::tr("No differences in line count");
         const QRectF place(all.left(), 0, fontMetrics().horizontalAdvance(none) + 8, height());
         painter.fillRect(place, ink.ground);
         painter.setPen(ink.quiet);

@@ -30,7 +30,7 @@ constexpr int levelCount = 5;
 
 FindingsLane::FindingsLane(CheckRunner& checks, const WidthScale& scale, QWidget* parent)
     : QWidget(parent), checks_(checks), scale_(scale) {
-    setAccessibleName(tr("Findings at each viewport width"));
+    setAccessibleName(QObject::tr("Findings at each viewport width"));
     setMouseTracking(true);
     onChange(checks_, CheckRunner::Change::Findings, this, [this] {
         arrange();
@@ -58,9 +58,8 @@ void FindingsLane::arrange() {
         onto.insert(onto.end(), finding.widths.begin(), finding.widths.end());
     }
     const auto count = checks_.findings().size();
-    setAccessibleDescription(count == 0   ? tr("No findings")
-                             : count == 1 ? tr("1 finding")
-                                          : tr("%1 findings").arg(count));
+    setAccessibleDescription(count == 0 ? QObject::tr("No findings")
+                                        : QObject::tr("%n finding(s)", nullptr, static_cast<int>(count)));
 }
 
 QRectF FindingsLane::place(std::size_t finding, std::size_t run) const {
@@ -106,7 +105,8 @@ bool FindingsLane::event(QEvent* event) {
 }
 
 controls::DataTable FindingsLane::data() const {
-    controls::DataTable table{{tr("Severity"), tr("Viewport widths"), tr("Finding")}, {}};
+    controls::DataTable table{
+        {QObject::tr("Severity"), QObject::tr("Viewport widths"), QObject::tr("Finding")}, {}};
     for (const checks::Finding& finding : checks_.findings()) {
         QStringList widths;
         for (const sweep::Interval& range : finding.widths)
@@ -144,7 +144,7 @@ void FindingsLane::paintEvent(QPaintEvent* event) {
     if (all.empty() && checks_.isFresh()) {
         painter.setPen(ink.quiet);
         painter.drawText(QRectF(scale_.left(), 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft,
-                         tr("No findings"));
+                         QObject::tr("No findings"));
         return;
     }
     const auto chosen = checks_.chosen();

@@ -21,8 +21,9 @@ constexpr double tallPlot = 220;
 
 }  // namespace
 
-void LaneStack::add(const QString& name, const QString& subtitle, const QString& description,
-                    QWidget* content, int height, double share, OpensWhen opens) {
+void LaneStack::add(const char* key, const QString& subtitle, const QString& description, QWidget* content,
+                    int height, double share, OpensWhen opens) {
+    const QString name = QObject::tr(key);
     const bool open = opens == OpensWhen::Always;
     auto* action = new QAction(name, &pane_);
     action->setCheckable(true);
@@ -41,7 +42,7 @@ void LaneStack::add(const QString& name, const QString& subtitle, const QString&
         content->setVisible(opened);
         Q_EMIT changed(opened);
     });
-    lanes_.append({content, disclosure, action, opens, height, share});
+    lanes_.append({key, content, disclosure, action, opens, height, share});
 }
 
 void LaneStack::nameInFull(const QString& name) {
@@ -80,18 +81,17 @@ void LaneStack::openForWindow(int height) {
 
 std::optional<QStringList> LaneStack::chosenLanes() const {
     if (!chosenByUser_) return std::nullopt;
-    QStringList names;
+    QStringList keys;
     for (const Lane& lane : lanes_)
-        if (lane.action->isChecked()) names << lane.disclosure->text();
-    return names;
+        if (lane.action->isChecked()) keys << lane.key;
+    return keys;
 }
 
-void LaneStack::chooseLanes(const std::optional<QStringList>& names) {
-    chosenByUser_ = names.has_value();
+void LaneStack::chooseLanes(const std::optional<QStringList>& keys) {
+    chosenByUser_ = keys.has_value();
     opened_.reset();
     for (const Lane& lane : lanes_)
-        lane.action->setChecked(names ? names->contains(lane.disclosure->text())
-                                      : lane.opens == OpensWhen::Always);
+        lane.action->setChecked(keys ? keys->contains(lane.key) : lane.opens == OpensWhen::Always);
 }
 
 QList<QAction*> LaneStack::actions() const {

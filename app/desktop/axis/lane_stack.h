@@ -22,9 +22,10 @@ public:
     enum class OpensWhen { Always, WindowIsTall, WindowIsVeryTall, Chosen };
 
     explicit LaneStack(QWidget& pane) : pane_(pane) {}
-    /// Adds a lane of `height` px, or a plot with a `share` of the remaining height. `subtitle` is the unit
-    /// of the values, `description` the tooltip of its name.
-    void add(const QString& name, const QString& subtitle, const QString& description, QWidget* content,
+    /// Adds a lane of `height` px, or a plot with a `share` of the remaining height. `key` is its name in
+    /// English, shown in the window's language; `subtitle` is the unit of the values, `description` the
+    /// tooltip of its name.
+    void add(const char* key, const QString& subtitle, const QString& description, QWidget* content,
              int height, double share, OpensWhen opens = OpensWhen::Always);
     /// Gives the last lane added a longer name in menus and for screen readers.
     void nameInFull(const QString& name);
@@ -40,11 +41,11 @@ public:
     /// A window of at least this height has room for the main plots, px.
     static constexpr int tallWindow = 960;
 
-    /// The names of the open lanes, if the user has opened or closed a lane.
+    /// The keys of the open lanes, if the user has opened or closed a lane.
     [[nodiscard]] std::optional<QStringList> chosenLanes() const;
-    /// Opens the lanes of these names and closes the others, as if the user did; without names, the height of
+    /// Opens the lanes of these keys and closes the others, as if the user did; without keys, the height of
     /// the window decides again.
-    void chooseLanes(const std::optional<QStringList>& names);
+    void chooseLanes(const std::optional<QStringList>& keys);
 
     /// One toggle action per lane, which opens and closes it.
     [[nodiscard]] QList<QAction*> actions() const;
@@ -72,6 +73,7 @@ Q_SIGNALS:
 
 private:
     struct Lane {
+        QString key;
         QWidget* content;
         Disclosure* disclosure;
         QAction* action;

@@ -17,7 +17,7 @@ constexpr int refineMilliseconds = 140;
 MeasurePlot::MeasurePlot(const LayoutCache& layouts, const SelectionModel& selection, const WidthScale& scale,
                          QWidget* parent)
     : Plot(scale, parent), layouts_(layouts), selection_(selection) {
-    setAccessibleName(tr("Measure at each viewport width"));
+    setAccessibleName(QObject::tr("Measure at each viewport width"));
     refine_.setSingleShot(true);
     refine_.setInterval(refineMilliseconds);
     connect(&refine_, &QTimer::timeout, this, [this] { read(fineSamples); });
@@ -59,10 +59,10 @@ void MeasurePlot::restyle() {
         QPen pen(chosen ? ink.accent : row::mixed(ink.ground, ink.text, 0.6), chosen ? 2.25 : 1);
         pen.setCosmetic(true);
         const bool labelled = chosen || (!selected && curves_.size() == 1);
-        lines.push_back({curve.pieces, pen, labelled ? tr("card %1").arg(curve.card + 1) : QString(),
-                         chosen ? ink.accentText : ink.quiet, tr("Card %1").arg(curve.card + 1)});
+        lines.push_back({curve.pieces, pen, labelled ? QObject::tr("card %1").arg(curve.card + 1) : QString(),
+                         chosen ? ink.accentText : ink.quiet, QObject::tr("Card %1").arg(curve.card + 1)});
     }
-    if (!selected && lines.size() > 1) lines.front().label = tr("cards 1–%1").arg(lines.size());
+    if (!selected && lines.size() > 1) lines.front().label = QObject::tr("cards 1–%1").arg(lines.size());
     setLines(std::move(lines));
 }
 

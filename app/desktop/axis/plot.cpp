@@ -157,7 +157,7 @@ void Plot::refresh() {
 }
 
 controls::DataTable Plot::data() const {
-    controls::DataTable table{{tr("Viewport width")}, {}};
+    controls::DataTable table{{QObject::tr("Viewport width")}, {}};
     for (const Line& line : lines_)
         table.heads << line.name;
     for (const double width : tabulatedWidths(scale_)) {

@@ -15,15 +15,15 @@ QAction* ScaleActions::add(const QString& text, const QKeySequence& shortcut, Do
 
 ScaleActions::ScaleActions(const ViewState& view, WidthScale& scale, QObject* parent)
     : QObject(parent), view_(view), scale_(scale) {
-    add(tr("Zoom &in"), Qt::CTRL | Qt::ALT | Qt::Key_Plus,
+    add(QObject::tr("Zoom &in"), Qt::CTRL | Qt::ALT | Qt::Key_Plus,
         [this] { zoomAbout(scale_.x(view_.width()), zoomStep); });
-    add(tr("Zoom &out"), Qt::CTRL | Qt::ALT | Qt::Key_Minus,
+    add(QObject::tr("Zoom &out"), Qt::CTRL | Qt::ALT | Qt::Key_Minus,
         [this] { zoomAbout(scale_.x(view_.width()), 1 / zoomStep); });
-    add(tr("&Whole range"), Qt::CTRL | Qt::ALT | Qt::Key_0, [this] {
+    add(QObject::tr("&Whole range"), Qt::CTRL | Qt::ALT | Qt::Key_0, [this] {
         scale_.showWhole();
         Q_EMIT changed();
     });
-    QAction* const equal = add(tr("&Equal room for each band"), {}, [] {});
+    QAction* const equal = add(QObject::tr("&Equal room for each band"), {}, [] {});
     equal->setCheckable(true);
     connect(equal, &QAction::toggled, this, [this](bool on) {
         scale_.setEqualRoom(on);

@@ -29,7 +29,7 @@ double roundest(double value, double reach) {
 
 SizePlot::SizePlot(Session& session, const WidthScale& scale, QWidget* parent)
     : Plot(scale, parent), session_(session) {
-    setAccessibleName(tr("Font size of each role at each viewport width"));
+    setAccessibleName(QObject::tr("Font size of each role at each viewport width"));
     onChange(session_.plot, PlotAnnotations::Change::SizePreview, this, &SizePlot::rebuild);
     onChange(session_.plot, PlotAnnotations::Change::Marks, this, &SizePlot::onMarks);
     // A pasted size is shown at the widths of the edit scope.
@@ -200,7 +200,7 @@ Handle* SizePlot::addHandle(const QString& name) {
         moveTo(name, width, roundest(valueAt(y), std::abs(valueAt(y + 1) - valueAt(y))));
         if (const RampEnd* const end = find())
             QToolTip::showText(mapToGlobal(QPoint(qRound(x) + 12, qRound(y) + 12)),
-                               tr("%1 at %2").arg(pixels(end->size), pixels(end->width, 0)), this);
+                               QObject::tr("%1 at %2").arg(pixels(end->size), pixels(end->width, 0)), this);
     });
     connect(handle, &Handle::nudged, this, [this, name, find](int right, int up, bool coarse) {
         const RampEnd* const end = find();
@@ -211,7 +211,7 @@ Handle* SizePlot::addHandle(const QString& name) {
     });
     connect(handle, &Handle::cancelled, this, [this, name] {
         session_.scope.edit(
-            tr("Change font size"), [this](project::Project& project) { project = grabbed_; },
+            QObject::tr("Change font size"), [this](project::Project& project) { project = grabbed_; },
             QStringLiteral("ramp ") + name);
     });
     connect(handle, &Handle::released, this, [this] {
@@ -235,7 +235,7 @@ void SizePlot::moveTo(const QString& name, double width, double size) {
     size = std::clamp(size, leastSize, mostSize);
     const double cardWidth = end.followsCard ? session_.layouts.row().cardWidth(width) : 0;
     session_.scope.edit(
-        tr("Change font size of %1").arg(QString::fromStdString(end.role)),
+        QObject::tr("Change font size of %1").arg(QString::fromStdString(end.role)),
         [&](project::Project& project) {
             moveEnd(project, session_.view.variant(), end, cardWidth, width, size);
         },
@@ -256,10 +256,10 @@ void SizePlot::placeHandles() {
         handle->setEnabled(session_.shown.showsDocument());
         handle->setVisible(place.x() >= scale_.left() - 6 && place.x() <= scale_.right() + 6);
         if (chosen) handle->raise();
-        const QString summary = tr("%1: %2 at viewport width %3")
+        const QString summary = QObject::tr("%1: %2 at viewport width %3")
                                     .arg(roleTitle(end.role), pixels(end.size), pixels(end.width, 0));
         handle->setAccessibleName(summary);
-        handle->setToolTip(tr("%1. Drag to change the ramp.").arg(summary));
+        handle->setToolTip(QObject::tr("%1. Drag to change the ramp.").arg(summary));
     }
     for (auto it = unused.begin(); it != unused.end(); ++it) {
         if (it.value()->isDragged()) continue;

@@ -24,8 +24,8 @@ QVector<QPointF> pointsOf(const sweep::Curve& curve) {
 SweepPlot::SweepPlot(Quantity quantity, const CheckRunner& checks, const SelectionModel& selection,
                      const WidthScale& scale, QWidget* parent)
     : Plot(scale, parent), quantity_(quantity), checks_(checks), selection_(selection) {
-    setAccessibleName(quantity == Quantity::CardHeight ? tr("Card height at each viewport width")
-                                                       : tr("Picture size at each viewport width"));
+    setAccessibleName(quantity == Quantity::CardHeight ? QObject::tr("Card height at each viewport width")
+                                                       : QObject::tr("Picture size at each viewport width"));
     onChange(checks_, CheckRunner::Change::Sweep, this, &SweepPlot::rebuild);
     onChange(selection_, SelectionModel::Change::Place, this, &SweepPlot::rebuild);
 }
@@ -93,15 +93,16 @@ void SweepPlot::restyle() {
         pen.setCosmetic(true);
         QString label;
         if (pictures)
-            label = curve.height ? tr("slot height") : tr("slot width");
+            label = curve.height ? QObject::tr("slot height") : QObject::tr("slot width");
         else if (chosen || curves_.size() == 1)
-            label = tr("card %1").arg(curve.card + 1);
-        const QString name = pictures ? (curve.height ? tr("Slot height") : tr("Slot width"))
-                                      : tr("Card %1").arg(curve.card + 1);
+            label = QObject::tr("card %1").arg(curve.card + 1);
+        const QString name = pictures
+                                 ? (curve.height ? QObject::tr("Slot height") : QObject::tr("Slot width"))
+                                 : QObject::tr("Card %1").arg(curve.card + 1);
         lines.push_back({{curve.points}, pen, label, chosen ? ink.accentText : ink.quiet, name});
     }
     if (!pictures && lines.size() > 1 && !selection_.card())
-        lines.front().label = tr("cards 1–%1").arg(lines.size());
+        lines.front().label = QObject::tr("cards 1–%1").arg(lines.size());
     setLines(std::move(lines));
 }
 

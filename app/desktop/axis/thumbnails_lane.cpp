@@ -19,7 +19,7 @@ constexpr int widestCell = 176;      // px
 
 ThumbnailsLane::ThumbnailsLane(Session& session, const WidthScale& scale, QWidget* parent)
     : QWidget(parent), session_(session), scale_(scale) {
-    setAccessibleName(tr("Thumbnails at key widths"));
+    setAccessibleName(QObject::tr("Thumbnails at key widths"));
     idleTimer_.setSingleShot(true);
     idleTimer_.setInterval(thumbnailDelay);
     connect(&idleTimer_, &QTimer::timeout, this, &ThumbnailsLane::rebuild);

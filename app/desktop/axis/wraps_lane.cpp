@@ -22,11 +22,11 @@ constexpr qsizetype mostWrapsListed = 6;
 WrapsLane::WrapsLane(const LayoutCache& layouts, const SelectionModel& selection, const CheckRunner& checks,
                      const WidthScale& scale, QWidget* parent)
     : QWidget(parent), layouts_(layouts), selection_(selection), checks_(checks), scale_(scale) {
-    setAccessibleName(tr("Wrap points"));
+    setAccessibleName(QObject::tr("Wrap points"));
     onChange(checks_, CheckRunner::Change::Sweep, this, qOverload<>(&QWidget::update));
     onChange(checks_, CheckRunner::Change::Findings, this, [this] {
         const std::size_t count = checks_.sweep().wraps.size();
-        setAccessibleDescription(count == 1 ? tr("1 wrap point") : tr("%1 wrap points").arg(count));
+        setAccessibleDescription(QObject::tr("%n wrap point(s)", nullptr, static_cast<int>(count)));
         update();
     });
     onChange(selection_, SelectionModel::Change::Place, this, qOverload<>(&QWidget::update));
@@ -61,14 +61,16 @@ std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
     if (!stop) return std::nullopt;
     QString text = pixels(*stop) + ": " + changeTitle(*passed.front(), direction);
     if (passed.size() > 1)
-        text += (passed.size() == 2 ? tr("; %1 more change at this width")
-                                    : tr("; %1 more changes at this width"))
-                    .arg(passed.size() - 1);
+        text =
+            QObject::tr("%1; %n more change(s) at this width", nullptr, static_cast<int>(passed.size()) - 1)
+                .arg(text);
     return Stop{*stop, text};
 }
 
 controls::DataTable WrapsLane::data() const {
-    controls::DataTable table{{tr("Viewport width"), tr("Text"), tr("Lines below"), tr("Lines above")}, {}};
+    controls::DataTable table{{QObject::tr("Viewport width"), QObject::tr("Text"), QObject::tr("Lines below"),
+                               QObject::tr("Lines above")},
+                              {}};
     for (const sweep::WrapPoint& wrap : checks_.sweep().wraps)
         table.rows.append({pixels(wrap.width),
                            partTitle(layouts_.project(), wrap.place.card, wrap.place.part),
@@ -88,7 +90,7 @@ QString WrapsLane::toolTipAt(double x) const {
         else
             lines << pixels(wrap.width) + ": " + changeTitle(wrap, 1);
     }
-    if (more > 0) lines << (more == 1 ? tr("%1 more change") : tr("%1 more changes")).arg(more);
+    if (more > 0) lines << QObject::tr("%n more change(s)", "of line counts", static_cast<int>(more));
     return lines.join('\n');
 }
 
@@ -110,7 +112,7 @@ void WrapsLane::paintEvent(QPaintEvent* event) {
     if (sweep.wraps.empty()) {
         painter.setPen(ink.quiet);
         painter.drawText(QRectF(scale_.left(), 0, width(), height() - 4), Qt::AlignVCenter | Qt::AlignLeft,
-                         tr("No wrap points"));
+                         QObject::tr("No wrap points"));
         return;
     }
     // Results of an earlier state of the row are drawn fainter.

@@ -67,9 +67,23 @@ std::vector<Browser> installedBrowsers() {
 }
 
 QString noBrowserText() {
-    return QStringLiteral(
+    return QObject::tr(
         "No browser was found. Install Chromium (sudo apt install chromium) or Firefox (sudo apt install "
         "firefox-esr), then choose Search again.");
+}
+
+QString noResponseText(const Browser& browser, int seconds) {
+    return QObject::tr(
+               "%1 did not respond for %n second(s) and was stopped. Try again when the computer is "
+               "less busy.",
+               nullptr, seconds)
+        .arg(browser.title);
+}
+
+QString noPortText(const Browser& browser) {
+    return QObject::tr(
+               "No free network port was found on this computer to show the page to %1. Try again later.")
+        .arg(browser.title);
 }
 
 QStringList arguments(const Browser& browser, const QString& folder, const QUrl& page) {

@@ -23,6 +23,10 @@ struct Browser {
 std::vector<Browser> installedBrowsers();
 /// Text for a computer without a browser: what Tenter looks for and how to install one.
 QString noBrowserText();
+/// Why a run of `browser` was stopped: no answer for `seconds`.
+QString noResponseText(const Browser& browser, int seconds);
+/// Why `browser` was not started: no free network port.
+QString noPortText(const Browser& browser);
 
 /// Command-line arguments with which `browser` opens `page` without a window, with its profile in `folder`.
 QStringList arguments(const Browser& browser, const QString& folder, const QUrl& page);

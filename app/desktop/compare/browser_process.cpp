@@ -26,15 +26,18 @@ BrowserProcess::BrowserProcess(Browser browser, QObject* parent)
     : QObject(parent), browser_(std::move(browser)) {
     connect(&process_, &QProcess::errorOccurred, this, [this](QProcess::ProcessError error) {
         if (error == QProcess::FailedToStart)
-            Q_EMIT failed(browser_.program + " could not be started: " + process_.errorString() + '.');
+            Q_EMIT failed(
+                QObject::tr("%1 could not be started: %2.").arg(browser_.program, process_.errorString()));
     });
     connect(&process_, &QProcess::finished, this, &BrowserProcess::ended);
 }
 
 void BrowserProcess::open(const QUrl& page) {
     if (!folder_.isValid() || !prepareFolder(browser_, folder_.path())) {
-        Q_EMIT failed("The temporary folder for " + browser_.title +
-                      " could not be created. Free some disk space and try again.");
+        Q_EMIT failed(
+            QObject::tr(
+                "The temporary folder for %1 could not be created. Free some disk space and try again.")
+                .arg(browser_.title));
         return;
     }
 #ifdef Q_OS_UNIX
@@ -68,8 +71,8 @@ BrowserProcess::~BrowserProcess() {
 void BrowserProcess::ended() {
     const QString output = QString::fromUtf8(process_.readAllStandardError()).trimmed();
     const QString last = output.section('\n', -1).left(300);
-    Q_EMIT failed(browser_.title + " closed before it was finished." +
-                  (last.isEmpty() ? QString() : " Its last message: " + last));
+    Q_EMIT failed(QObject::tr("%1 closed before it was finished.").arg(browser_.title) +
+                  (last.isEmpty() ? QString() : ' ' + QObject::tr("Its last message: %1").arg(last)));
 }
 
 }  // namespace tenter::desktop::compare

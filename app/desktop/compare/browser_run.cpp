@@ -26,17 +26,14 @@ BrowserRun::BrowserRun(Browser browser, const QByteArray& html, std::vector<doub
     host_->addAnswer("layouts", [this](const QByteArray& sent) { return next(sent); });
     host_->addAnswer("failed", [this](const QByteArray& message) {
         // Queued, because the host is still answering this request.
-        const QString why =
-            browser_.title + " could not measure the page: " + QString::fromUtf8(message.left(400)) + '.';
+        const QString why = QObject::tr("%1 could not measure the page: %2.")
+                                .arg(browser_.title, QString::fromUtf8(message.left(400)));
         QTimer::singleShot(0, this, [this, why] { fail(why); });
         return QByteArray("{}");
     });
     timeout_.setSingleShot(true);
     timeout_.setInterval(timeoutSeconds * 1000);
-    connect(&timeout_, &QTimer::timeout, this, [this] {
-        fail(browser_.title + " did not respond for " + QString::number(timeoutSeconds) +
-             " seconds and was stopped. Try again when the computer is less busy.");
-    });
+    connect(&timeout_, &QTimer::timeout, this, [this] { fail(noResponseText(browser_, timeoutSeconds)); });
 }
 
 BrowserRun::~BrowserRun() = default;
@@ -45,8 +42,7 @@ void BrowserRun::start() {
     process_ = std::make_unique<BrowserProcess>(browser_);
     connect(process_.get(), &BrowserProcess::failed, this, &BrowserRun::fail);
     if (!host_->listen()) {
-        fail("No free network port was found on this computer to show the page to " + browser_.title +
-             ". Try again later.");
+        fail(noPortText(browser_));
         return;
     }
     timeout_.start();

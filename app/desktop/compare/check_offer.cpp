@@ -13,14 +13,14 @@ CheckOffer::CheckOffer(Comparison& comparison, QWidget* parent)
     : QFrame(parent),
       comparison_(comparison),
       text_(new QLabel(this)),
-      check_(new QPushButton("&Check", this)),
-      details_(new QPushButton("Show &details…", this)) {
-    auto* close = new QPushButton("Close", this);
+      check_(new QPushButton(QObject::tr("&Check"), this)),
+      details_(new QPushButton(QObject::tr("Show &details…"), this)) {
+    auto* close = new QPushButton(QObject::tr("Close"), this);
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(16, 8, 16, 8);
     box->setSpacing(8);
     text_->setWordWrap(true);
-    text_->setAccessibleName("Check of the imported row");
+    text_->setAccessibleName(QObject::tr("Check of the imported row"));
     box->addWidget(text_, 1);
     box->addWidget(check_);
     box->addWidget(details_);
@@ -60,14 +60,15 @@ void CheckOffer::startOrStop() {
 void CheckOffer::updateState() {
     if (browsers_.empty()) return;
     const bool running = isOurs_ && comparison_.isRunning();
-    check_->setText(running ? QString("&Stop") : "&Check in " + browsers_.front().title);
+    check_->setText(running ? QObject::tr("&Stop")
+                            : QObject::tr("&Check in %1").arg(browsers_.front().title));
     details_->setVisible(isOurs_);
     QPalette ink = palette();
     if (isOurs_ && !failure_.isEmpty()) ink.setColor(QPalette::WindowText, controls::caution(ink));
     text_->setPalette(ink);
     if (!isOurs_) {
-        text_->setText("Check the imported row at every viewport width, on its page " +
-                       QFileInfo(file_).fileName() + "?");
+        text_->setText(QObject::tr("Check the imported row at every viewport width, on its page %1?")
+                           .arg(QFileInfo(file_).fileName()));
         return;
     }
     if (!failure_.isEmpty()) {

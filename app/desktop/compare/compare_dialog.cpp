@@ -23,46 +23,48 @@ constexpr int mostListed = 200;
 
 CompareDialog::CompareDialog(Comparison& comparison, Session& session, QWidget* parent)
     : QDialog(parent), comparison_(comparison), session_(session) {
-    setWindowTitle("Compare with browser");
+    setWindowTitle(QObject::tr("Compare with browser"));
     resize(560, 520);
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
-    QLabel* about = controls::selectableLabel(
-        "A browser on this computer lays out the row at every width, in the background and without network "
-        "access. Tenter compares the result with its own layout.",
-        this);
+    QLabel* about =
+        controls::selectableLabel(QObject::tr("A browser on this computer lays out the row at every width, "
+                                              "in the background and without network "
+                                              "access. Tenter compares the result with its own layout."),
+                                  this);
     about->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(about);
     box->addWidget(choice_ = buildChoice());
     box->addWidget(place_ = buildPlace());
     box->addWidget(none_ = controls::selectableLabel(noBrowserText(), this));
-    again_ = new QPushButton("Search again", this);
+    again_ = new QPushButton(QObject::tr("Search again"), this);
     box->addWidget(again_, 0, Qt::AlignLeft);
     progress_ = new QProgressBar(this);
     progress_->setTextVisible(false);
     progress_->setFixedHeight(8);
-    progress_->setAccessibleName("Widths compared");
+    progress_->setAccessibleName(QObject::tr("Widths compared"));
     box->addWidget(progress_);
     headline_ = controls::selectableLabel({}, this);
     QFont bold = headline_->font();
     bold.setWeight(QFont::DemiBold);
     headline_->setFont(bold);
-    headline_->setAccessibleName("Result");
+    headline_->setAccessibleName(QObject::tr("Result"));
     box->addWidget(headline_);
-    stale_ = controls::selectableLabel("The row has changed since this comparison. Compare again.", this);
+    stale_ = controls::selectableLabel(
+        QObject::tr("The row has changed since this comparison. Compare again."), this);
     box->addWidget(stale_);
     box->addWidget(figures_ = buildFigures());
-    listTitle_ = new QLabel("Differences from Tenter (select one to show it in the row)", this);
+    listTitle_ = new QLabel(QObject::tr("Differences from Tenter (select one to show it in the row)"), this);
     listTitle_->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(listTitle_);
     list_ = new QListWidget(this);
-    list_->setAccessibleName("Differences from Tenter");
+    list_->setAccessibleName(QObject::tr("Differences from Tenter"));
     list_->setUniformItemSizes(true);
     box->addWidget(list_, 1);
     box->addStretch(0);
     auto* foot = new QHBoxLayout;
-    auto* close = new QPushButton("Close", this);
+    auto* close = new QPushButton(QObject::tr("Close"), this);
     close->setAutoDefault(false);
     foot->addStretch(1);
     foot->addWidget(close);
@@ -88,7 +90,7 @@ QWidget* CompareDialog::buildChoice() {
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     segments_ = new controls::Segments(choice);
-    segments_->setAccessibleName("Browser");
+    segments_->setAccessibleName(QObject::tr("Browser"));
     start_ = new QPushButton(choice);
     start_->setDefault(true);
     row->addWidget(segments_);
@@ -103,14 +105,14 @@ QWidget* CompareDialog::buildPlace() {
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     places_ = new controls::Segments(place);
-    places_->setAccessibleName("Page for the comparison");
-    places_->setTexts({"Row only", "In saved page…"},
-                      {"The row on an empty page, in the container set in this project",
-                       "The row in a saved copy of its page, with the theme CSS"});
+    places_->setAccessibleName(QObject::tr("Page for the comparison"));
+    places_->setTexts({QObject::tr("Row only"), QObject::tr("In saved page…")},
+                      {QObject::tr("The row on an empty page, in the container set in this project"),
+                       QObject::tr("The row in a saved copy of its page, with the theme CSS")});
     places_->setCurrent(0);
     saved_ = new QLabel(place);
     saved_->setForegroundRole(QPalette::PlaceholderText);
-    saved_->setAccessibleName("Saved page");
+    saved_->setAccessibleName(QObject::tr("Saved page"));
     row->addWidget(places_);
     row->addWidget(saved_, 1);
     connect(places_, &controls::Segments::chosen, this, &CompareDialog::choosePlace);
@@ -124,8 +126,9 @@ void CompareDialog::choosePlace(int index) {
     }
     const QString start = savedPage_.isEmpty() ? QString::fromStdString(session_.document.folder().string())
                                                : QFileInfo(savedPage_).path();
-    const QString file = QFileDialog::getOpenFileName(this, "Open saved page", start,
-                                                      "Pages (*.html *.htm *.xhtml);;All files (*)");
+    const QString file =
+        QFileDialog::getOpenFileName(this, QObject::tr("Open saved page"), start,
+                                     QObject::tr("Pages (*.html *.htm *.xhtml);;All files (*)"));
     setSavedPage(file.isEmpty() ? savedPage_ : file);
 }
 
@@ -154,16 +157,19 @@ QWidget* CompareDialog::buildFigures() {
         form->addRow(label, value);
         return value;
     };
-    parts_ = add("Parts compared", "Each part counts once at each width.");
+    parts_ = add(QObject::tr("Parts compared"), QObject::tr("Each part counts once at each width."));
     differing_ =
-        add("Parts that differ",
-            "A part differs if its line count differs, if its box differs by more than 0.5\u00A0px, or "
-            "if its font size differs by more than 0.01\u00A0px (0.02\u00A0px in Firefox).");
-    tight_ = add("Tight fits with other line counts",
-                 QString::fromUtf8(glossary::tightFit) + ".\nThey are not counted as parts that differ.");
-    box_ = add("Largest box difference",
-               "The largest difference of a position, width or height, and where it occurs.");
-    size_ = add("Largest font size difference", "The largest difference between the font sizes of a part.");
+        add(QObject::tr("Parts that differ"),
+            QObject::tr(
+                "A part differs if its line count differs, if its box differs by more than 0.5\u00A0px, or "
+                "if its font size differs by more than 0.01\u00A0px (0.02\u00A0px in Firefox)."));
+    tight_ = add(
+        QObject::tr("Tight fits with other line counts"),
+        QObject::tr(glossary::tightFit) + ".\n" + QObject::tr("They are not counted as parts that differ."));
+    box_ = add(QObject::tr("Largest box difference"),
+               QObject::tr("The largest difference of a position, width or height, and where it occurs."));
+    size_ = add(QObject::tr("Largest font size difference"),
+                QObject::tr("The largest difference between the font sizes of a part."));
     return figures;
 }
 
@@ -211,7 +217,7 @@ void CompareDialog::updateState() {
     place_->setVisible(!none && session_.shown.project().row().given.has_value());
     segments_->setEnabled(!running);
     places_->setEnabled(!running);
-    start_->setText(running ? "Stop" : "Compare");
+    start_->setText(running ? QObject::tr("Stop") : QObject::tr("Compare"));
     progress_->setVisible(running);
     progress_->setMaximum(static_cast<int>(comparison_.total()));
     progress_->setValue(static_cast<int>(comparison_.done()));
@@ -227,13 +233,14 @@ void CompareDialog::updateState() {
     figures_->setVisible(any);
     if (any) {
         const auto whole = [](std::size_t count) { return figure(static_cast<double>(count), 0); };
-        parts_->setText(whole(summary.parts) + " at " + whole(summary.widths) +
-                        (summary.widths == 1 ? " width" : " widths"));
+        parts_->setText(QObject::tr("%1 at %n width(s)", "number of parts", static_cast<int>(summary.widths))
+                            .arg(whole(summary.parts)));
         differing_->setText(whole(summary.differingParts));
         tight_->setText(whole(summary.tightFits));
-        box_->setText(summary.largestBox > 0 ? smallPixels(summary.largestBox) + " at viewport width " +
-                                                   pixels(summary.largestBoxAt)
-                                             : smallPixels(0));
+        box_->setText(summary.largestBox > 0
+                          ? QObject::tr("%1 at viewport width %2")
+                                .arg(smallPixels(summary.largestBox), pixels(summary.largestBoxAt))
+                          : smallPixels(0));
         size_->setText(smallPixels(summary.largestSize));
     }
     const bool differs = !comparison_.runs().empty();

@@ -18,6 +18,7 @@ struct Comparison::Worker {
     std::filesystem::path folder;
     const text::BreakProfile* profile = nullptr;
     QString savedPage;
+    QString browser;  ///< its title
     BackgroundFonts fonts;
     std::optional<layout::PreparedRow> row;
     layout::Layout layout;
@@ -34,23 +35,27 @@ struct Comparison::Worker {
     }
 
     /// Compares the browser's layouts with Tenter's. Returns nothing if `json` is not valid or has other
-    /// widths; `error` is then the end of a sentence that starts with the name of the browser.
+    /// widths; `error` is then a sentence.
     std::vector<judge::Verdict> judgeLayouts(const std::vector<double>& widths, const QByteArray& json,
                                              QString& error) {
         std::string invalid;
         auto measured =
             judge::parseBrowserLayouts({json.constData(), static_cast<std::size_t>(json.size())}, invalid);
         if (!measured || measured->size() != widths.size()) {
-            error = "sent a result that cannot be understood: " +
-                    (measured ? "the number of widths is wrong" : QString::fromStdString(invalid));
+            error =
+                (measured ? QObject::tr(
+                                "%1 sent a result that cannot be understood: the number of widths is wrong.")
+                          : QObject::tr("%1 sent a result that cannot be understood: %2."))
+                    .arg(browser);
+            if (!measured) error = error.arg(QString::fromStdString(invalid));
             return {};
         }
         std::vector<judge::Verdict> verdicts;
         for (std::size_t i = 0; i < widths.size(); ++i) {
             judge::BrowserLayout& browserLayout = (*measured)[i];
             if (browserLayout.width != widths[i]) {
-                error = "laid out the page " + pixels(browserLayout.width) + " wide instead of " +
-                        pixels(widths[i]);
+                error = QObject::tr("%1 laid out the page %2 wide instead of %3.")
+                            .arg(browser, pixels(browserLayout.width), pixels(widths[i]));
                 return {};
             }
             layout::layOut(*row, browserLayout.width, layout);
@@ -103,6 +108,7 @@ void Comparison::start(const Browser& browser, std::vector<double> widths, const
     worker_->folder = document_.folder();
     worker_->profile = &browser_.profile();
     worker_->savedPage = savedPage;
+    worker_->browser = browser_.title;
     struct Page {
         QByteArray html;
         QString problem;
@@ -116,7 +122,7 @@ void Comparison::start(const Browser& browser, std::vector<double> widths, const
         },
         [this](const Page& page) {
             if (page.html.isEmpty())
-                fail("The page for the comparison could not be written. " + page.problem);
+                fail(QObject::tr("The page for the comparison could not be written.") + ' ' + page.problem);
             else
                 run(page.html);
         });
@@ -159,7 +165,7 @@ void Comparison::judgeMeasured(const std::vector<double>& widths, const QByteArr
             if (judged.error.isEmpty())
                 addVerdicts(judged.verdicts);
             else
-                fail(browser_.title + ' ' + judged.error + '.');
+                fail(judged.error);
         });
 }
 

@@ -28,10 +28,8 @@ PageRun::PageRun(Browser browser, const QByteArray& html, QObject* parent)
     });
     timeout_.setSingleShot(true);
     timeout_.setInterval(pageTimeoutSeconds * 1000);
-    connect(&timeout_, &QTimer::timeout, this, [this] {
-        fail(browser_.title + " did not respond for " + QString::number(pageTimeoutSeconds) +
-             " seconds and was stopped. Try again when the computer is less busy.");
-    });
+    connect(&timeout_, &QTimer::timeout, this,
+            [this] { fail(noResponseText(browser_, pageTimeoutSeconds)); });
 }
 
 PageRun::~PageRun() = default;
@@ -40,8 +38,7 @@ void PageRun::start() {
     process_ = std::make_unique<BrowserProcess>(browser_);
     connect(process_.get(), &BrowserProcess::failed, this, &PageRun::fail);
     if (!host_->listen()) {
-        fail("No free network port was found on this computer to show the page to " + browser_.title +
-             ". Try again later.");
+        fail(noPortText(browser_));
         return;
     }
     timeout_.start();

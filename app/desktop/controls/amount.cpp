@@ -2,36 +2,36 @@
 
 #include <QRegularExpression>
 
+#include "document/wording.h"
+#include "language/language.h"
 #include "units/number.h"
-#include "units/quantities.h"
 
 namespace tenter::desktop::controls {
 
 namespace {
 
+/// With an ASCII minus sign and the decimal point of the window's language.
 QString plainNumber(double value, int decimals) {
-    return QString::fromStdString(units::number(value, decimals));
-}
-
-/// The same with a true minus sign, for sentences.
-QString shownNumber(double value, int decimals) {
-    return QString::fromStdString(units::figure(value, decimals));
+    return QString::fromStdString(units::number(value, decimals)).replace('.', language::decimalPoint());
 }
 
 /// `em, rem or px`.
 QString oneOf(const QStringList& words) {
     if (words.size() < 2) return words.value(0);
-    return words.mid(0, words.size() - 1).join(", ") + " or " + words.last();
+    return QObject::tr("%1 or %2").arg(words.mid(0, words.size() - 1).join(", "), words.last());
 }
 
 }  // namespace
 
 QString requirement(const AmountKind& kind) {
-    QString text = QString(kind.decimals == 0 ? "enter a whole number" : "enter a number") + " from " +
-                   shownNumber(kind.least, kind.decimals) + " to " + shownNumber(kind.most, kind.decimals);
-    if (!kind.units.isEmpty()) text += " in " + oneOf(kind.units);
-    if (!kind.keywords.isEmpty()) text += ", or " + oneOf(kind.keywords);
-    return text;
+    const QString text = (kind.decimals == 0 ? QObject::tr("enter a whole number from %1 to %2")
+                                             : QObject::tr("enter a number from %1 to %2"))
+                             .arg(figure(kind.least, kind.decimals), figure(kind.most, kind.decimals));
+    const QString inUnits =
+        kind.units.isEmpty() ? text : QObject::tr("%1 in %2", "number in units").arg(text, oneOf(kind.units));
+    return kind.keywords.isEmpty()
+               ? inUnits
+               : QObject::tr("%1, or %2", "number or keyword").arg(inUnits, oneOf(kind.keywords));
 }
 
 Reading read(const QString& typed, const AmountKind& kind, const Amount& before) {

@@ -28,7 +28,7 @@ QString oneOf(const std::vector<Choice>& choices) {
     QStringList titles;
     for (const Choice& choice : choices)
         titles << choice.title;
-    return "One of: " + titles.join(", ") + '.';
+    return QObject::tr("One of: %1.").arg(titles.join(", "));
 }
 
 void fill(Editor* editor, QWidget* field) {

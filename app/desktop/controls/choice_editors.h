@@ -62,7 +62,7 @@ public:
     explicit CheckEditor(const QString& text, QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
-    [[nodiscard]] QString accepts() const override { return "On or off."; }
+    [[nodiscard]] QString accepts() const override { return QObject::tr("On or off."); }
     void setName(const QString& name) override;
 
 private:

@@ -9,7 +9,9 @@ namespace tenter::desktop::controls {
 
 namespace {
 
-constexpr const char* hexadecimal = "Enter #rgb, #rrggbb, #rrggbbaa (aa is the opacity) or transparent";
+QString hexadecimal() {
+    return QObject::tr("Enter #rgb, #rrggbb, #rrggbbaa (aa is the opacity) or transparent");
+}
 
 QColor toQt(const units::Colour& colour) {
     return {colour.red, colour.green, colour.blue, colour.alpha};
@@ -59,7 +61,7 @@ ColourEditor::ColourEditor(QWidget* parent)
     box->addWidget(swatch_);
     box->addWidget(field_, 1);
     setFocusProxy(field_);
-    field_->setToolTip(hexadecimal);
+    field_->setToolTip(hexadecimal());
     field_->setMaxLength(12);
     field_->setMinimumWidth(48);
     field_->installEventFilter(this);
@@ -79,14 +81,14 @@ Json ColourEditor::value() const {
 }
 
 QString ColourEditor::accepts() const {
-    return QString(hexadecimal) + '.';
+    return hexadecimal() + '.';
 }
 
 void ColourEditor::setName(const QString& name) {
     name_ = name;
     field_->setAccessibleName(name);
-    swatch_->setAccessibleName(name + ", choose");
-    swatch_->setToolTip("Choose colour");
+    swatch_->setAccessibleName(QObject::tr("%1, choose", "button beside the field of a colour").arg(name));
+    swatch_->setToolTip(QObject::tr("Choose colour"));
 }
 
 bool ColourEditor::eventFilter(QObject* watched, QEvent* event) {
@@ -136,8 +138,8 @@ void ColourEditor::commit() {
             Q_EMIT edited();
         }
     } else {
-        Q_EMIT rejected("enter #rgb, #rrggbb, #rrggbbaa or transparent; the value stays " +
-                        QString::fromStdString(colour_.css()));
+        Q_EMIT rejected(QObject::tr("enter #rgb, #rrggbb, #rrggbbaa or transparent; the value stays %1")
+                            .arg(QString::fromStdString(colour_.css())));
     }
     field_->setText(QString::fromStdString(colour_.css()));
     display(colour_);

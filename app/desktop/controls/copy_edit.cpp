@@ -123,8 +123,9 @@ void CopyEdit::editLink() {
     if (!cursor.hasSelection()) return;
     bool ok = false;
     const QString before = cursor.charFormat().anchorHref();
-    const QString to = QInputDialog::getText(
-        this, "Link", "Link address (leave empty to remove the link):", QLineEdit::Normal, before, &ok);
+    const QString to = QInputDialog::getText(this, QObject::tr("Link"),
+                                             QObject::tr("Link address (leave empty to remove the link):"),
+                                             QLineEdit::Normal, before, &ok);
     if (!ok) return;
     const auto kind = to.isEmpty() ? Run::Kind::Plain : Run::Kind::Link;
     cursor.setCharFormat(formatOf({kind, {}, to.toStdString()}));

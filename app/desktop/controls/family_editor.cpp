@@ -42,7 +42,7 @@ FamilyEditor::FamilyEditor(std::function<std::vector<std::string>()> families, Q
     list_->setMaxVisibleItems(16);
     list_->completer()->setCompletionMode(QCompleter::PopupCompletion);
     list_->completer()->setFilterMode(Qt::MatchContains);
-    list_->setToolTip("Separate families by commas. The first one that is available is used.");
+    list_->setToolTip(QObject::tr("Separate families by commas. The first one that is available is used."));
     list_->installEventFilter(this);
     list_->lineEdit()->installEventFilter(this);
     connect(list_, &QComboBox::textActivated, this, &FamilyEditor::choose);

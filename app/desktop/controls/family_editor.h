@@ -18,7 +18,7 @@ public:
     FamilyEditor(std::function<std::vector<std::string>()> families, QWidget* parent = nullptr);
     void setValue(const Json& value) override;
     [[nodiscard]] Json value() const override;
-    [[nodiscard]] QString accepts() const override { return "Separate families by commas."; }
+    [[nodiscard]] QString accepts() const override { return QObject::tr("Separate families by commas."); }
     void setName(const QString& name) override;
     /// Fills the list again when it is next opened.
     void forgetFamilies() { filled_ = false; }

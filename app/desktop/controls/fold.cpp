@@ -44,7 +44,7 @@ void Fold::setCount(int count) {
 
 void Fold::showTitle() {
     const bool showsCount = made_ > 0 && !button_->isChecked();
-    button_->setText(showsCount ? QString("%1, %2 set").arg(title_).arg(made_) : title_);
+    button_->setText(showsCount ? QObject::tr("%1, %2 set").arg(title_).arg(made_) : title_);
 }
 
 void unfold(QWidget* widget) {

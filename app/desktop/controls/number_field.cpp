@@ -108,7 +108,7 @@ bool NumberField::isIntermediate(const Amount& amount) const {
     if (std::abs(amount.value) < kind_.usual) return true;
     // The "1" typed on the way from 16 to 18: it has fewer digits than the value before.
     return amount.unit == start_.unit && wholeDigits(amount.value) < wholeDigits(start_.value) &&
-           !text().contains('.');
+           !text().contains('.') && !text().contains(',');
 }
 
 void NumberField::apply(const Amount& amount) {
@@ -138,7 +138,7 @@ void NumberField::commit() {
         const bool applied = !(amount_ == start_);
         amount_ = start_;
         if (applied) Q_EMIT reverted();
-        Q_EMIT rejected(reading.why + "; the value stays " + formatted(amount_, kind_));
+        Q_EMIT rejected(QObject::tr("%1; the value stays %2").arg(reading.why, formatted(amount_, kind_)));
     }
     touched_ = false;
     invalid_ = false;
@@ -243,11 +243,12 @@ void NumberField::mouseReleaseEvent(QMouseEvent* event) {
 
 void NumberField::contextMenuEvent(QContextMenuEvent* event) {
     QMenu menu(this);
-    menu.addAction("&Copy", this, &QLineEdit::copy);
-    menu.addAction("&Paste", this, &QLineEdit::paste);
+    menu.addAction(QObject::tr("&Copy"), this, &QLineEdit::copy);
+    menu.addAction(QObject::tr("&Paste"), this, &QLineEdit::paste);
     if (!alwaysFilled_) {
         menu.addSeparator();
-        QAction* inherit = menu.addAction("&Reset to inherited value", this, [this] { Q_EMIT cleared(); });
+        QAction* inherit =
+            menu.addAction(QObject::tr("&Reset to inherited value"), this, [this] { Q_EMIT cleared(); });
         inherit->setEnabled(resettable_);
     }
     menu.exec(event->globalPos());

@@ -73,7 +73,8 @@ void TextEditor::commit() {
     if (!touched_) return;
     touched_ = false;
     if (field_->text() != value_) {
-        if (accepts_) Q_EMIT rejected(accepts_(field_->text()) + "; the value stays “" + value_ + "”");
+        if (accepts_)
+            Q_EMIT rejected(QObject::tr("%1; the value stays “%2”").arg(accepts_(field_->text()), value_));
         field_->setText(value_);
     }
     start_ = value_;

@@ -72,8 +72,10 @@ private:
     /// An absolute name that stays would make a file that cannot be opened.
     void reportMissing(const fs::path& source) {
         failed_ = true;
-        problems_.push_back({source.string(), "", "This file does not exist any more.",
-                             "Choose the picture or the font again, or remove it from the project."});
+        problems_.push_back(
+            {source.string(), "", QObject::tr("This file does not exist any more.").toStdString(),
+             QObject::tr("Choose the picture or the font again, or remove it from the project.")
+                 .toStdString()});
     }
 
     void copy(const fs::path& source, const fs::path& target) {
@@ -81,8 +83,13 @@ private:
         fs::create_directories(target.parent_path(), error);
         if (fs::copy_file(source, target, error)) return;
         failed_ = true;
-        problems_.push_back({target.string(), "", "the file could not be copied here: " + error.message(),
-                             "save into a folder that you may write to, on a disk with enough space"});
+        problems_.push_back(
+            {target.string(), "",
+             QObject::tr("the file could not be copied here: %1")
+                 .arg(QString::fromLocal8Bit(error.message().c_str()))
+                 .toStdString(),
+             QObject::tr("save into a folder that you may write to, on a disk with enough space")
+                 .toStdString()});
     }
 
     fs::path from_, to_;

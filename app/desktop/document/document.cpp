@@ -87,7 +87,7 @@ void Document::startNew(project::Project project, const fs::path& folder) {
 void Document::restore(project::Project project, const fs::path& file, const fs::path& folder) {
     project::Problems problems;
     if (!file.empty() && open(file, problems) &&
-        edit("Restore unsaved changes", [&](project::Project& now) { now = project; }).empty()) {
+        edit(QObject::tr("Restore unsaved changes"), [&](project::Project& now) { now = project; }).empty()) {
         endGesture();
         return;
     }
@@ -99,7 +99,7 @@ bool Document::reload(project::Problems& problems) {
     const auto project = project::read(file_, problems, checks::isCheckName);
     if (!project) return false;
     endGesture();
-    problems = edit("Load changed file", [&](project::Project& now) { now = *project; });
+    problems = edit(QObject::tr("Load changed file"), [&](project::Project& now) { now = *project; });
     if (!problems.empty()) return false;
     endGesture();
     stamp_ = stamp;
@@ -127,9 +127,12 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
     if (!carried) return false;
     const std::string text = project::write(*carried);
     if (text.size() > project::largestFile) {
-        problems.push_back({file.string(), "", "The project is too large to be opened again.",
-                            "Shorten its texts or the theme CSS of the imported row. The largest file is " +
-                                std::to_string(project::largestFile >> 20U) + " MB."});
+        problems.push_back(
+            {file.string(), "", QObject::tr("The project is too large to be opened again.").toStdString(),
+             QObject::tr("Shorten its texts or the theme CSS of the imported row. The largest file "
+                         "is %1 MB.")
+                 .arg(project::largestFile >> 20U)
+                 .toStdString()});
         return false;
     }
     if (!project::replaceFile(file, text, problems)) return false;
@@ -142,7 +145,8 @@ bool Document::saveAs(const fs::path& file, project::Problems& problems) {
         tellChanged();
     }
     // Names of files alone do not make a project invalid.
-    edit("Copy files into project folder", [&](project::Project& project) { project = *carried; });
+    edit(QObject::tr("Copy files into project folder"),
+         [&](project::Project& project) { project = *carried; });
     saved_ = project_;
     isUnsaved_ = false;
     endGesture();

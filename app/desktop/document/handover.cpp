@@ -75,8 +75,9 @@ std::string savedPageWithStylesheet(const project::Project& project, std::size_t
                                     project::Problems& problems) {
     std::ifstream stream(savedPage, std::ios::binary);
     if (!stream || !std::filesystem::is_regular_file(savedPage)) {
-        problems.push_back({savedPage.string(), "", "the saved page cannot be read",
-                            "check that the file still exists and that you may read it"});
+        problems.push_back(
+            {savedPage.string(), "", QObject::tr("the saved page cannot be read").toStdString(),
+             QObject::tr("check that the file still exists and that you may read it").toStdString()});
         return {};
     }
     const std::string bytes{std::istreambuf_iterator<char>(stream), {}};

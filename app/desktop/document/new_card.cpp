@@ -1,15 +1,16 @@
 #include "document/new_card.h"
 
-#include <algorithm>
+#include "document/wording.h"
 
 namespace tenter::desktop {
 
 project::TextPart newTextPart(const std::string& role) {
-    std::string kind = role == "body" ? "paragraph" : role;
-    std::replace(kind.begin(), kind.end(), '-', ' ');
+    const QString text =
+        role == "body" ? QObject::tr("New paragraph", "text of a new part")
+                       : QObject::tr("New %1", "text of a new part; its role").arg(roleInSentence(role));
     project::TextPart part;
     part.role = role;
-    part.copy = {{project::Run::Kind::Plain, "New " + kind, {}}};
+    part.copy = {{project::Run::Kind::Plain, text.toStdString(), {}}};
     if (role == "button") part.link = "#";
     return part;
 }

@@ -57,7 +57,8 @@ bool isFontName(const QString& file) {
 QString placeFont(Document& document, const QString& file, const std::string& role) {
     const QString name = QFileInfo(file).fileName();
     QString unreadable =
-        name + ": this file cannot be read as a font. Choose a TTF, OTF, WOFF or WOFF2 file.";
+        QObject::tr("%1: this file cannot be read as a font. Choose a TTF, OTF, WOFF or WOFF2 file.")
+            .arg(name);
     QFile content(file);
     if (!content.open(QIODevice::ReadOnly)) return unreadable;
     const auto bytes = text::sfntBytes(content.readAll().toStdString());
@@ -68,8 +69,8 @@ QString placeFont(Document& document, const QString& file, const std::string& ro
     project::FontEntry entry = entryOf(face.get());
     if (entry.family.empty()) return unreadable;
     entry.file = storedPath(QFileInfo(file).absoluteFilePath().toStdString(), document.folder());
-    const project::Problems problems =
-        document.edit("Add font " + QString::fromStdString(entry.family), [&](project::Project& project) {
+    const project::Problems problems = document.edit(
+        QObject::tr("Add font %1").arg(QString::fromStdString(entry.family)), [&](project::Project& project) {
             const bool there =
                 std::any_of(project.fonts.begin(), project.fonts.end(),
                             [&](const project::FontEntry& font) { return font.file == entry.file; });

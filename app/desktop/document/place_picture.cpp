@@ -51,23 +51,25 @@ PlacedPictures placePictures(Document& document, std::size_t card, const QString
     for (const QString& file : files) {
         const auto picture = picturePartOf(file, document.folder());
         if (!picture)
-            return {0, QFileInfo(file).fileName() +
-                           " cannot be read as a picture. Use a PNG, JPEG or WebP file."};
+            return {0, QObject::tr("%1 cannot be read as a picture. Use a PNG, JPEG or WebP file.")
+                           .arg(QFileInfo(file).fileName())};
         pictures.push_back(*picture);
     }
     const auto& cards = document.project().row().cards;
     const bool empty = cards.empty();
-    if (!empty && card >= cards.size()) return {0, "Drop the picture on a card."};
+    if (!empty && card >= cards.size()) return {0, QObject::tr("Drop the picture on a card.")};
     const std::size_t count = empty ? pictures.size() : std::min(pictures.size(), cards.size() - card);
     if (document.project().row().given)
         for (std::size_t i = 0; !empty && i < count; ++i)
             if (const auto& parts = cards[card + i].parts;
                 std::none_of(parts.begin(), parts.end(), isPicture))
-                return {0, QString("Card %1 of the imported row has no picture. Add one in the page, then "
-                                   "import the row again.")
-                               .arg(card + i + 1)};
-    const project::Problems problems =
-        document.edit(count == 1 ? "Place picture" : "Place pictures", [&](project::Project& project) {
+                return {0,
+                        QObject::tr("Card %1 of the imported row has no picture. Add one in the page, then "
+                                    "import the row again.")
+                            .arg(card + i + 1)};
+    const project::Problems problems = document.edit(
+        count == 1 ? QObject::tr("Place picture") : QObject::tr("Place pictures"),
+        [&](project::Project& project) {
             if (empty) project.row().cards.assign(count, newCard());
             for (std::size_t i = 0; i < count; ++i)
                 put(project.row().cards[empty ? i : card + i], pictures[i], i == 0 ? part : std::nullopt);

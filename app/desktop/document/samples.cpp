@@ -52,8 +52,11 @@ QString describe(const nlohmann::json& json) {
             names.back().toInt(&number);
             onlyNumbers = onlyNumbers && number;
         }
-    const QString variants = names.join(", ") + (onlyNumbers ? " columns" : "");
-    return QStringLiteral("%1 cards; variants: %2").arg(sizeOf(json, "cards")).arg(variants);
+    const QString variants = onlyNumbers
+                                 ? QObject::tr("%1 columns", "list of column counts").arg(names.join(", "))
+                                 : names.join(", ");
+    return QObject::tr("%n card(s); variants: %1", nullptr, static_cast<int>(sizeOf(json, "cards")))
+        .arg(variants);
 }
 
 }  // namespace

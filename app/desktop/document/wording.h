@@ -26,6 +26,12 @@ QString widthsInSentence(double first, double last);
 QString partTitle(const project::Project& project, std::size_t card, std::size_t part);
 /// `Heading`, `Body`; also `Card`, `Picture` and `Row` for the names that are not roles of text.
 QString roleTitle(const std::string& role);
+/// The same inside a sentence: `heading`.
+QString roleInSentence(const std::string& role);
+/// A title inside a sentence: with a small first letter in languages that write nouns so.
+QString inSentence(const QString& title);
+/// `Ctrl+Right` as the window's language names these keys.
+QString keysTitle(const QString& keys);
 /// `1 column`, `3 columns`.
 QString columnsTitle(int columns);
 /// `1 line`, `3 lines`.

@@ -12,15 +12,16 @@ Destination::Destination(Kind kind, const QString& filter, QWidget* parent)
       kind_(kind),
       filter_(filter),
       field_(new QLineEdit(this)),
-      button_(new QPushButton("C&hoose…", this)) {
+      button_(new QPushButton(QObject::tr("C&hoose…"), this)) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     row->addWidget(field_, 1);
     row->addWidget(button_);
     setFocusProxy(field_);
-    field_->setAccessibleName(kind == Kind::Folder ? "Folder" : "File");
-    button_->setAccessibleName(kind == Kind::Folder ? "Choose folder" : "Choose file");
+    field_->setAccessibleName(kind == Kind::Folder ? QObject::tr("Folder") : QObject::tr("File"));
+    button_->setAccessibleName(kind == Kind::Folder ? QObject::tr("Choose folder")
+                                                    : QObject::tr("Choose file"));
     button_->setAutoDefault(false);
     connect(field_, &QLineEdit::textEdited, this, &Destination::changed);
     connect(button_, &QPushButton::clicked, this, &Destination::choose);
@@ -42,16 +43,22 @@ QString Destination::folder() const {
 
 QString Destination::problem() const {
     const bool isFolder = kind_ == Kind::Folder;
-    if (path().isEmpty()) return isFolder ? "Choose a folder to write to." : "Choose a file to write to.";
-    if (!QDir::isAbsolutePath(path())) return "The path must be complete. Choose the folder with the button.";
-    if (isFolder && QFileInfo(path()).isFile()) return "There is a file of this name. Choose a folder.";
-    if (!isFolder && QFileInfo(path()).isDir()) return "There is a folder of this name. Choose a file.";
+    if (path().isEmpty())
+        return isFolder ? QObject::tr("Choose a folder to write to.")
+                        : QObject::tr("Choose a file to write to.");
+    if (!QDir::isAbsolutePath(path()))
+        return QObject::tr("The path must be complete. Choose the folder with the button.");
+    if (isFolder && QFileInfo(path()).isFile())
+        return QObject::tr("There is a file of this name. Choose a folder.");
+    if (!isFolder && QFileInfo(path()).isDir())
+        return QObject::tr("There is a folder of this name. Choose a file.");
     // Folders that do not exist are made, so the nearest one that exists must be writable.
     QString nearest = folder();
     while (!QFileInfo::exists(nearest) && QFileInfo(nearest).path() != nearest)
         nearest = QFileInfo(nearest).path();
-    if (!QFileInfo(nearest).isDir()) return "There is no such folder. Choose another folder.";
-    if (!QFileInfo(nearest).isWritable()) return "This folder is read-only. Choose another folder.";
+    if (!QFileInfo(nearest).isDir()) return QObject::tr("There is no such folder. Choose another folder.");
+    if (!QFileInfo(nearest).isWritable())
+        return QObject::tr("This folder is read-only. Choose another folder.");
     return {};
 }
 
@@ -60,10 +67,10 @@ void Destination::choose() {
     if (kind_ == Kind::Folder)
         while (!start.isEmpty() && !QFileInfo::exists(start) && QFileInfo(start).path() != start)
             start = QFileInfo(start).path();
-    const QString chosen = kind_ == Kind::Folder
-                               ? QFileDialog::getExistingDirectory(this, "Choose folder", start)
-                               : QFileDialog::getSaveFileName(this, "Choose file", start, filter_, nullptr,
-                                                              QFileDialog::DontConfirmOverwrite);
+    const QString chosen =
+        kind_ == Kind::Folder ? QFileDialog::getExistingDirectory(this, QObject::tr("Choose folder"), start)
+                              : QFileDialog::getSaveFileName(this, QObject::tr("Choose file"), start, filter_,
+                                                             nullptr, QFileDialog::DontConfirmOverwrite);
     if (chosen.isEmpty()) return;
     setPath(chosen);
     Q_EMIT changed();

@@ -32,9 +32,9 @@ ExportDialog::ExportDialog(Session& session, ExportKind kind, QWidget* parent)
       notes_(controls::selectableLabel({}, this)),
       doing_(new QLabel(this)),
       progress_(new QProgressBar(this)),
-      open_(new QPushButton("&Open folder", this)),
+      open_(new QPushButton(QObject::tr("&Open folder"), this)),
       write_(new QPushButton(kind_.verb, this)),
-      close_(new QPushButton("Close", this)) {
+      close_(new QPushButton(QObject::tr("Close"), this)) {
     setWindowTitle(kind_.title);
     setWindowModality(Qt::WindowModal);
     resize(640, 704);
@@ -48,7 +48,9 @@ ExportDialog::ExportDialog(Session& session, ExportKind kind, QWidget* parent)
     options_->setHorizontalSpacing(16);
     options_->setVerticalSpacing(8);
     options_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    options_->addRow(kind_.destination == Destination::Kind::Folder ? "&Folder" : "&File", destination_);
+    options_->addRow(
+        kind_.destination == Destination::Kind::Folder ? QObject::tr("&Folder") : QObject::tr("&File"),
+        destination_);
     box->addLayout(options_);
     box->addWidget(buildState(), 1);
     auto* foot = new QHBoxLayout;
@@ -84,13 +86,13 @@ QWidget* ExportDialog::buildState() {
     QFont bold = headline_->font();
     bold.setWeight(QFont::DemiBold);
     headline_->setFont(bold);
-    headline_->setAccessibleName("Result");
-    notes_->setAccessibleName("Notes");
+    headline_->setAccessibleName(QObject::tr("Result"));
+    notes_->setAccessibleName(QObject::tr("Notes"));
     progress_->setTextVisible(false);
     progress_->setFixedHeight(8);
-    progress_->setAccessibleName("Progress");
+    progress_->setAccessibleName(QObject::tr("Progress"));
     doing_->setForegroundRole(QPalette::PlaceholderText);
-    doing_->setAccessibleName("File being written");
+    doing_->setAccessibleName(QObject::tr("File being written"));
     box->addWidget(headline_);
     box->addWidget(progress_);
     box->addWidget(doing_);
@@ -192,20 +194,22 @@ void ExportDialog::updateState() {
     const bool isWritable = !isPlanning() && wrong.isEmpty() && !plan_.files.empty();
     QStringList notes;
     if (isWriting()) {
-        headline_->setText(writing_->stop_requested() ? "Stopping…" : "Writing…");
+        headline_->setText(writing_->stop_requested() ? QObject::tr("Stopping…") : QObject::tr("Writing…"));
     } else if (isDone) {
         const QString total = totalTitle(outcome_->files, false);
         if (!outcome_->failure.isEmpty())
             headline_->setText(outcome_->failure);
         else
-            headline_->setText((outcome_->isStopped ? "Stopped. Complete so far: " : "Written: ") + total);
+            headline_->setText((outcome_->isStopped ? QObject::tr("Stopped. Complete so far: %1")
+                                                    : QObject::tr("Written: %1"))
+                                   .arg(total));
         notes = outcome_->notes;
     } else if (isPlanning()) {
-        headline_->setText("Reading…");
+        headline_->setText(QObject::tr("Reading…"));
     } else if (!wrong.isEmpty()) {
         headline_->setText(wrong);
     } else {
-        headline_->setText("Will be written: " + totalTitle(plan_.files, plan_.isEstimate));
+        headline_->setText(QObject::tr("Will be written: %1").arg(totalTitle(plan_.files, plan_.isEstimate)));
         notes = plan_.notes;
     }
     notes_->setText(notes.join('\n'));
@@ -214,7 +218,7 @@ void ExportDialog::updateState() {
     doing_->setVisible(isWriting());
     for (QPushButton* button : resultButtons_)
         button->setVisible(isDone && !outcome_->files.empty());
-    write_->setText(isWriting() ? "Stop" : kind_.verb);
+    write_->setText(isWriting() ? QObject::tr("Stop") : kind_.verb);
     write_->setEnabled(isWriting() ? !writing_->stop_requested() : isWritable);
     destination_->setEnabled(!isWriting());
     for (int row = 0; row < options_->rowCount(); ++row)

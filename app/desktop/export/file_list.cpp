@@ -8,7 +8,7 @@ namespace {
 
 QString sizeTitle(qint64 bytes, bool isEstimate) {
     if (bytes < 0) return {};
-    return (isEstimate ? "about " : "") + bytesTitle(bytes);
+    return isEstimate ? QObject::tr("about %1").arg(bytesTitle(bytes)) : bytesTitle(bytes);
 }
 
 }  // namespace
@@ -18,8 +18,8 @@ FileList::FileList(const QString& contentTitle, QWidget* parent)
     setRootIsDecorated(false);
     setUniformRowHeights(true);
     setSelectionMode(QAbstractItemView::SingleSelection);
-    setAccessibleName("Files");
-    setHeaderLabels({"File", contentTitle_, "Size", "State"});
+    setAccessibleName(QObject::tr("Files"));
+    setHeaderLabels({QObject::tr("File"), contentTitle_, QObject::tr("Size"), QObject::tr("State")});
     header()->setSectionsMovable(false);
     header()->setStretchLastSection(false);
     header()->setSectionResizeMode(QHeaderView::ResizeToContents);

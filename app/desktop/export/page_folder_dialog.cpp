@@ -58,11 +58,11 @@ Made madeFor(const Request& request, const std::stop_token& stop,
 }
 
 QString kindOf(const std::string& name) {
-    if (name == "index.html") return "page";
-    if (name == "row.css") return "stylesheet of the row";
-    if (name == "page.css") return "page around the row";
-    if (name == "fonts.css") return "rules of the fonts";
-    return name.starts_with("fonts/") ? "font" : "picture";
+    if (name == "index.html") return QObject::tr("page");
+    if (name == "row.css") return QObject::tr("stylesheet of the row");
+    if (name == "page.css") return QObject::tr("page around the row");
+    if (name == "fonts.css") return QObject::tr("rules of the fonts");
+    return name.starts_with("fonts/") ? QObject::tr("font") : QObject::tr("picture");
 }
 
 /// The size that a cut file will have, bytes; 0 if `name` is none.
@@ -100,12 +100,13 @@ QStringList fontNotes(const emit::PageFolder& folder) {
     for (const emit::ShippedFont& font : folder.fonts) {
         shipped = shipped || !font.file.empty();
         const QString note =
-            QString("Without the font %1: it %2.")
+            QObject::tr("Without the font %1: it %2.")
                 .arg(QString::fromStdString(font.family), QString::fromStdString(font.reason));
         if (!font.reason.empty() && !notes.contains(note)) notes << note;
     }
     if (shipped)
-        notes << "Fonts are included if their files allow it. Check their licences before you publish them.";
+        notes << QObject::tr(
+            "Fonts are included if their files allow it. Check their licences before you publish them.");
     return notes;
 }
 
@@ -115,28 +116,29 @@ PageFolderDialog::PageFolderDialog(Session& session, QWidget* parent)
     : ExportDialog(
           session,
           {"folder",
-           "Export page folder",
-           "Write folder",
-           "Writes the row as a page with its stylesheet, pictures and fonts. The page opens from disk "
-           "and requests nothing else.",
-           "Content",
+           QObject::tr("Export page folder"),
+           QObject::tr("Write folder"),
+           QObject::tr(
+               "Writes the row as a page with its stylesheet, pictures and fonts. The page opens from disk "
+               "and requests nothing else."),
+           QObject::tr("Content"),
            Destination::Kind::Folder,
            {}},
           parent),
       variant_(new VariantChoice(false, this)),
       pictures_(new QComboBox(this)),
-      fonts_(new QCheckBox("Include &fonts that allow it", this)) {
-    options()->addRow("&Variant", variant_);
-    pictures_->addItem("Cut to their slots", "cut");
-    pictures_->addItem("Copied as they are", "whole");
+      fonts_(new QCheckBox(QObject::tr("Include &fonts that allow it"), this)) {
+    options()->addRow(QObject::tr("&Variant"), variant_);
+    pictures_->addItem(QObject::tr("Cut to their slots"), "cut");
+    pictures_->addItem(QObject::tr("Copied as they are"), "whole");
     pictures_->setObjectName("pictures");
-    pictures_->setAccessibleName("Pictures");
-    pictures_->setToolTip(
+    pictures_->setAccessibleName(QObject::tr("Pictures"));
+    pictures_->setToolTip(QObject::tr(
         "Cut: up to four files of each picture, for screens with 1, 2 and 3 device pixels per CSS px. None "
         "is "
-        "enlarged.");
-    options()->addRow("&Pictures", pictures_);
-    options()->addRow("Fonts", fonts_);
+        "enlarged."));
+    options()->addRow(QObject::tr("&Pictures"), pictures_);
+    options()->addRow(QObject::tr("Fonts"), fonts_);
     sheet_ = new SheetChoices(*options(), this);
     connect(variant_, &QComboBox::activated, this, &PageFolderDialog::replan);
     connect(pictures_, &QComboBox::activated, this, &PageFolderDialog::replan);
@@ -179,7 +181,8 @@ Planner PageFolderDialog::planner() const {
             plan.problem = sentencesOf(made.problems).join(' ');
             return plan;
         }
-        plan.files = filesOf(made, QFileInfo::exists(path) ? "replaced" : "new");
+        plan.files = filesOf(
+            made, QFileInfo::exists(path) ? QObject::tr("replaced", "file") : QObject::tr("new", "file"));
         plan.notes = sentencesOf(made.problems) + pictureNotes(made) + fontNotes(*made.folder);
         return plan;
     };
@@ -220,7 +223,7 @@ Writer PageFolderDialog::writer() const {
         outcome.failure = sentencesOf(problems).join(' ');
         outcome.isStopped = !written && problems.empty();
         if (!written) return outcome;
-        outcome.files = filesOf(made, "written");
+        outcome.files = filesOf(made, QObject::tr("written", "file"));
         outcome.notes = sentencesOf(made.problems) + pictureNotes(made) + fontNotes(*made.folder);
         return outcome;
     };

@@ -38,13 +38,13 @@ FileContent pictureOf(const View& view) {
     std::string bytes = view.ratio > 0 ? draw::pngPicture(row, ratio, pictures, store, out.problems)
                                        : draw::svgPicture(row, pictures, store);
     for (const std::string& file : pictures.missing())
-        out.notes << QString(
+        out.notes << QObject::tr(
                          "The picture file “%1” cannot be read; an empty place with its name is shown "
                          "instead.")
                          .arg(QString::fromStdString(file));
     if (bytes.empty()) return out;
     out.text = std::move(bytes);
-    out.about = QString("%1 × %2 px")
+    out.about = QObject::tr("%1 × %2 px")
                     .arg(std::lround(layout.width * ratio))
                     .arg(std::lround(layout.pageHeight * ratio));
     return out;
@@ -53,16 +53,19 @@ FileContent pictureOf(const View& view) {
 }  // namespace
 
 PictureDialog::PictureDialog(Session& session, QWidget* parent)
-    : ExportDialog(session,
-                   {"picture", "Export picture of this view", "Write picture",
-                    "Writes the row at the current viewport width as a picture, as a browser would draw it.",
-                    "Size", Destination::Kind::File, "Pictures (*.png *.svg)"},
-                   parent),
+    : ExportDialog(
+          session,
+          {"picture", QObject::tr("Export picture of this view"), QObject::tr("Write picture"),
+           QObject::tr(
+               "Writes the row at the current viewport width as a picture, as a browser would draw it."),
+           QObject::tr("Size"), Destination::Kind::File, QObject::tr("Pictures (*.png *.svg)")},
+          parent),
       form_(new controls::Segments(this)) {
-    form_->setTexts({"PNG, 1×", "PNG, 2×", "SVG"},
-                    {"One pixel per CSS px", "Two pixels per CSS px, for sharp screens and print",
-                     "Vector, with text as outlines"});
-    options()->addRow("Form", form_);
+    form_->setTexts({QObject::tr("PNG, 1×"), QObject::tr("PNG, 2×"), QObject::tr("SVG")},
+                    {QObject::tr("One pixel per CSS px"),
+                     QObject::tr("Two pixels per CSS px, for sharp screens and print"),
+                     QObject::tr("Vector, with text as outlines")});
+    options()->addRow(QObject::tr("Form"), form_);
     connect(form_, &controls::Segments::chosen, this, [this] {
         setEnding();
         replan();

@@ -34,7 +34,7 @@ QString text(const std::string& utf8) {
 }
 
 QString pixelSize(const PixelSize& size) {
-    return QString("%1 × %2\u00A0px").arg(size.width).arg(size.height);
+    return QObject::tr("%1 × %2\u00A0px").arg(size.width).arg(size.height);
 }
 
 QString sentence(const tenter::project::Problem& problem) {
@@ -51,14 +51,14 @@ QStringList notesOf(const CutPlan& plan, bool hasAudience) {
             notes << text(picture.source) + ": " + text(note);
         if (picture.isTooSmall)
             notes
-                << QString(
+                << QObject::tr(
                        "%1 has too few pixels for screens with 2 device pixels per CSS px. Use a file of at "
                        "least %2.")
                        .arg(text(picture.source), pixelSize(picture.upload));
     }
     if (!hasAudience && plan.fileCount() > 0)
-        notes
-            << "Every viewport width counts the same. Import an audience for widths that suit your visitors.";
+        notes << QObject::tr(
+            "Every viewport width counts the same. Import an audience for widths that suit your visitors.");
     return notes;
 }
 
@@ -80,30 +80,33 @@ struct PicturesDialog::Request {
 };
 
 PicturesDialog::PicturesDialog(Session& session, QWidget* parent)
-    : ExportDialog(session,
-                   {"pictures",
-                    "Pictures",
-                    "Write pictures",
-                    "Cuts each picture to the sizes that the row needs at all viewport widths, and gives the "
-                    "markup that lets browsers load the right one. Your own pictures do not change.",
-                    "Pixels",
-                    Destination::Kind::Folder,
-                    {}},
-                   parent),
+    : ExportDialog(
+          session,
+          {"pictures",
+           QObject::tr("Pictures"),
+           QObject::tr("Write pictures"),
+           QObject::tr(
+               "Cuts each picture to the sizes that the row needs at all viewport widths, and gives the "
+               "markup that lets browsers load the right one. Your own pictures do not change."),
+           QObject::tr("Pixels"),
+           Destination::Kind::Folder,
+           {}},
+          parent),
       variants_(new controls::Segments(this)),
       candidates_(new QComboBox(this)),
       quality_(new QComboBox(this)),
       address_(new QLineEdit(this)),
-      copy_(new QPushButton("Copy &markup", this)) {
-    variants_->setTexts({"This variant", "All variants"},
-                        {"Files for the variant that the window shows", "Files that serve all variants"});
-    variants_->setAccessibleName("Variants");
+      copy_(new QPushButton(QObject::tr("Copy &markup"), this)) {
+    variants_->setTexts({QObject::tr("This variant"), QObject::tr("All variants")},
+                        {QObject::tr("Files for the variant that the window shows"),
+                         QObject::tr("Files that serve all variants")});
+    variants_->setAccessibleName(QObject::tr("Variants"));
     for (int count = 1; count <= tenter::pictures::mostCandidates; ++count)
         candidates_->addItem(QString::number(count), count);
-    candidates_->setAccessibleName("Files for each picture and format");
-    candidates_->setToolTip(
-        "With more files, browsers load fewer pixels than they do not show. Four are enough for most rows.");
-    quality_->addItem("Usual for each format", 0);
+    candidates_->setAccessibleName(QObject::tr("Files for each picture and format"));
+    candidates_->setToolTip(QObject::tr(
+        "With more files, browsers load fewer pixels than they do not show. Four are enough for most rows."));
+    quality_->addItem(QObject::tr("Usual for each format"), 0);
     for (int quality = 95; quality >= 30; quality -= 5)
         quality_->addItem(QString::number(quality), quality);
     for (QComboBox* box : {candidates_, quality_}) {
@@ -111,18 +114,18 @@ PicturesDialog::PicturesDialog(Session& session, QWidget* parent)
         box->setMinimumWidth(216);
         connect(box, &QComboBox::currentIndexChanged, this, &PicturesDialog::replan);
     }
-    quality_->setAccessibleName("Quality");
-    quality_->setToolTip(
+    quality_->setAccessibleName(QObject::tr("Quality"));
+    quality_->setToolTip(QObject::tr(
         "Of 100; not used for PNG. Usual: 80 for JPEG, 78 for WebP, 58 for AVIF. A lower quality gives "
-        "smaller files.");
-    address_->setPlaceholderText("Path from the project");
-    address_->setAccessibleName("Address on the site");
-    address_->setToolTip("Address of the folder in the copied markup, such as /media/.");
-    options()->addRow("&Variants", variants_);
-    options()->addRow("Formats", buildFormats());
-    options()->addRow("Files for &each", candidates_);
-    options()->addRow("&Quality", quality_);
-    options()->addRow("&Address on the site", address_);
+        "smaller files."));
+    address_->setPlaceholderText(QObject::tr("Path from the project"));
+    address_->setAccessibleName(QObject::tr("Address on the site"));
+    address_->setToolTip(QObject::tr("Address of the folder in the copied markup, such as /media/."));
+    options()->addRow(QObject::tr("&Variants"), variants_);
+    options()->addRow(QObject::tr("Formats"), buildFormats());
+    options()->addRow(QObject::tr("Files for &each"), candidates_);
+    options()->addRow(QObject::tr("&Quality"), quality_);
+    options()->addRow(QObject::tr("&Address on the site"), address_);
     addResultButton(copy_);
     connect(variants_, &controls::Segments::chosen, this, &PicturesDialog::replan);
     connect(copy_, &QPushButton::clicked, this, &PicturesDialog::copyMarkup);
@@ -199,7 +202,7 @@ Planner PicturesDialog::planner() const {
     return [request = request()](const std::stop_token& stop) {
         Plan out;
         if (request->options.formats.empty()) {
-            out.problem = "Choose at least one format.";
+            out.problem = QObject::tr("Choose at least one format.");
             return out;
         }
         const CutPlan plan = request->plan(stop);
@@ -208,18 +211,20 @@ Planner PicturesDialog::planner() const {
             for (const CutFile& file : picture.files) {
                 const std::filesystem::path path = request->folder / file.name;
                 std::error_code error;
-                QString state = std::filesystem::exists(path, error) ? "will be replaced" : "new";
+                QString state = std::filesystem::exists(path, error) ? QObject::tr("will be replaced", "file")
+                                                                     : QObject::tr("new", "file");
                 auto bytes = static_cast<qint64>(file.estimatedBytes);
                 if (isThere[out.files.size()]) {
-                    state = "up to date";
+                    state = QObject::tr("up to date", "file");
                     bytes = static_cast<qint64>(std::filesystem::file_size(path, error));
                 }
                 out.files.push_back({text(file.name), pixelSize(file.size), bytes, state});
             }
         out.notes = notesOf(plan, !request->options.visits.empty());
         if (out.files.empty() && !plan.isCancelled)
-            out.problem = out.notes.isEmpty() ? "The row has no pictures. Add some in the Pictures panel."
-                                              : "No picture of the row can be cut.";
+            out.problem = out.notes.isEmpty()
+                              ? QObject::tr("The row has no pictures. Add some in the Pictures panel.")
+                              : QObject::tr("No picture of the row can be cut.");
         return out;
     };
 }
@@ -234,8 +239,9 @@ Writer PicturesDialog::writer() const {
                     {static_cast<int>(progress.done), static_cast<int>(progress.total), text(progress.name)});
             });
         for (const WrittenFile& file : result.files)
-            out.files.push_back({text(file.name), pixelSize(file.size), static_cast<qint64>(file.bytes),
-                                 file.isKept ? "was up to date" : "written"});
+            out.files.push_back(
+                {text(file.name), pixelSize(file.size), static_cast<qint64>(file.bytes),
+                 file.isKept ? QObject::tr("was up to date", "file") : QObject::tr("written", "file")});
         out.isStopped = result.isStopped || plan.isCancelled;
         for (const tenter::project::Problem& problem : result.problems)
             out.notes << text(problem.line());

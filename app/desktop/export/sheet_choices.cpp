@@ -11,11 +11,11 @@ SheetChoices::SheetChoices(QFormLayout& form, QWidget* parent)
       unit_(new controls::Segments(parent)),
       follow_(new controls::Segments(parent)),
       boxes_(new QWidget(parent)) {
-    unit_->setTexts({"rem", "px"}, {"Font sizes in rem", "Font sizes in px"});
-    follow_->setTexts(
-        {"As set", "Viewport width", "Card width"},
-        {"Font sizes follow the width that the project sets", "Font sizes follow the viewport width, in vw",
-         "Font sizes follow the card width, in cqi"});
+    unit_->setTexts({"rem", "px"}, {QObject::tr("Font sizes in rem"), QObject::tr("Font sizes in px")});
+    follow_->setTexts({QObject::tr("As set"), QObject::tr("Viewport width"), QObject::tr("Card width")},
+                      {QObject::tr("Font sizes follow the width that the project sets"),
+                       QObject::tr("Font sizes follow the viewport width, in vw"),
+                       QObject::tr("Font sizes follow the card width, in cqi")});
     // Two to a line, because the list of files needs the room below. The form must not squeeze them, which a
     // dialog with wrapped texts does without the constraint.
     auto* grid = new QGridLayout(boxes_);
@@ -24,19 +24,25 @@ SheetChoices::SheetChoices(QFormLayout& form, QWidget* parent)
     grid->setHorizontalSpacing(16);
     grid->setVerticalSpacing(4);
     boxes_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    properties_ = box("Custom &properties on the row",
-                      "Values are custom properties on the row; media queries set only these.");
-    layer_ = box("Cascade &layer",
-                 "All rules are in a layer with the name of the row. Rules of a theme that are in no layer "
-                 "override them.");
-    comments_ = box("Co&mments", "Comments say what each band and each font size is for.");
-    minified_ = box("Mi&nified", "No comments, line breaks or spaces that change nothing.");
-    late_ = box("Fallback fonts for &late web fonts",
+    properties_ = box(QObject::tr("Custom &properties on the row"),
+                      QObject::tr("Values are custom properties on the row; media queries set only these."));
+    layer_ =
+        box(QObject::tr("Cascade &layer"),
+            QObject::tr(
+                "All rules are in a layer with the name of the row. Rules of a theme that are in no layer "
+                "override them."));
+    comments_ =
+        box(QObject::tr("Co&mments"), QObject::tr("Comments say what each band and each font size is for."));
+    minified_ =
+        box(QObject::tr("Mi&nified"), QObject::tr("No comments, line breaks or spaces that change nothing."));
+    late_ =
+        box(QObject::tr("Fallback fonts for &late web fonts"),
+            QObject::tr(
                 "Installed fonts with the widths and heights of the web fonts, for the time until these have "
-                "loaded.");
-    form.addRow("Size unit", unit_);
-    form.addRow("Sizes grow with", follow_);
-    form.addRow("Form", boxes_);
+                "loaded."));
+    form.addRow(QObject::tr("Size unit"), unit_);
+    form.addRow(QObject::tr("Sizes grow with"), follow_);
+    form.addRow(QObject::tr("Form"), boxes_);
     for (controls::Segments* segments : {unit_, follow_})
         connect(segments, &controls::Segments::chosen, this, [this] { Q_EMIT changed(); });
 }

@@ -30,7 +30,7 @@ Outcome write(const Order& order, const std::stop_token& stop, const Report& rep
     const QString name = QFileInfo(order.path).fileName();
     const auto isStopped = [&] { return stop.stop_requested(); };
     Outcome outcome;
-    report({0, 3, "Checking the row"});
+    report({0, 3, QObject::tr("Checking the row")});
     text::Fonts fonts;
     fonts.use(order.project.fonts, order.folder);
     text::ParagraphStore store(fonts);
@@ -43,7 +43,7 @@ Outcome write(const Order& order, const std::stop_token& stop, const Report& rep
                        .value_or("");
     options.isStopped = isStopped;
     const sheet::Sheet content = sheet::buildSheet(order.project, store, options);
-    report({1, 3, "Setting " + name});
+    report({1, 3, QObject::tr("Setting %1").arg(name)});
     draw::PictureSource pictures(order.folder);
     std::string bytes;
     if (!isStopped())
@@ -53,42 +53,43 @@ Outcome write(const Order& order, const std::stop_token& stop, const Report& rep
     outcome.isStopped = isStopped();
     if (outcome.isStopped) return outcome;
     for (const std::string& file : pictures.missing())
-        outcome.notes << QString(
+        outcome.notes << QObject::tr(
                              "The picture file “%1” cannot be read; an empty place with its name is "
                              "shown instead.")
                              .arg(QString::fromStdString(file));
     if (bytes.empty()) {
-        outcome.failure = "There is not enough memory for the spec sheet. Choose one variant.";
+        outcome.failure = QObject::tr("There is not enough memory for the spec sheet. Choose one variant.");
         return outcome;
     }
-    report({2, 3, "Writing " + name});
+    report({2, 3, QObject::tr("Writing %1").arg(name)});
     project::Problems problems;
     QDir().mkpath(QFileInfo(order.path).path());
     if (!project::replaceFile(order.path.toStdString(), bytes, problems)) {
         outcome.failure = sentencesOf(problems).join(' ');
         return outcome;
     }
-    outcome.files.push_back(
-        {name, order.form == 0 ? "HTML" : "PDF", static_cast<qint64>(bytes.size()), "written"});
+    outcome.files.push_back({name, order.form == 0 ? "HTML" : "PDF", static_cast<qint64>(bytes.size()),
+                             QObject::tr("written", "file")});
     return outcome;
 }
 
 }  // namespace
 
 SpecSheetDialog::SpecSheetDialog(Session& session, QWidget* parent)
-    : ExportDialog(session,
-                   {"spec-sheet", "Export spec sheet", "Write spec sheet",
-                    "Writes the row at its key widths, its sizes, spacing and picture slots, and the "
-                    "findings, for the client and for whoever maintains the row.",
-                    "Content", Destination::Kind::File, "Spec sheets (*.html *.pdf)"},
-                   parent),
+    : ExportDialog(
+          session,
+          {"spec-sheet", QObject::tr("Export spec sheet"), QObject::tr("Write spec sheet"),
+           QObject::tr("Writes the row at its key widths, its sizes, spacing and picture slots, and the "
+                       "findings, for the client and for whoever maintains the row."),
+           QObject::tr("Content"), Destination::Kind::File, QObject::tr("Spec sheets (*.html *.pdf)")},
+          parent),
       variant_(new VariantChoice(true, this)),
       form_(new controls::Segments(this)) {
-    form_->setTexts(
-        {"HTML", "PDF, A4", "PDF, Letter"},
-        {"One file that needs no other file", "Tagged PDF, 210 × 297 mm", "Tagged PDF, 8.5 × 11 in"});
-    options()->addRow("&Variant", variant_);
-    options()->addRow("Form", form_);
+    form_->setTexts({QObject::tr("HTML"), QObject::tr("PDF, A4"), QObject::tr("PDF, Letter")},
+                    {QObject::tr("One file that needs no other file"),
+                     QObject::tr("Tagged PDF, 210 × 297 mm"), QObject::tr("Tagged PDF, 8.5 × 11 in")});
+    options()->addRow(QObject::tr("&Variant"), variant_);
+    options()->addRow(QObject::tr("Form"), form_);
     connect(variant_, &QComboBox::activated, this, &SpecSheetDialog::replan);
     connect(form_, &controls::Segments::chosen, this, [this] {
         setEnding();
@@ -121,8 +122,9 @@ void SpecSheetDialog::remember(const Choices& choices) const {
 Planner SpecSheetDialog::planner() const {
     return [path = destination().path(), isPdf = isPdf()](const std::stop_token&) {
         Plan plan;
-        plan.files.push_back({QFileInfo(path).fileName(), isPdf ? "PDF" : "HTML", -1,
-                              QFileInfo::exists(path) ? "replaced" : "new"});
+        plan.files.push_back(
+            {QFileInfo(path).fileName(), isPdf ? "PDF" : "HTML", -1,
+             QFileInfo::exists(path) ? QObject::tr("replaced", "file") : QObject::tr("new", "file")});
         return plan;
     };
 }

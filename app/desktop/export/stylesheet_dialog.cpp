@@ -4,6 +4,8 @@
 #include <QGuiApplication>
 #include <algorithm>
 
+#include "document/wording.h"
+
 namespace tenter::desktop::exporting {
 
 namespace {
@@ -11,8 +13,8 @@ namespace {
 /// `214 lines, minified 2.6 kB`.
 QString aboutSheet(const std::string& css, std::size_t minified) {
     const auto lines = std::ranges::count(css, '\n');
-    const QString size = "minified " + bytesTitle(static_cast<qint64>(minified));
-    return lines == 0 ? size : QString("%1 lines, ").arg(lines) + size;
+    const QString size = QObject::tr("minified %1").arg(bytesTitle(static_cast<qint64>(minified)));
+    return lines == 0 ? size : linesTitle(static_cast<std::size_t>(lines)) + ", " + size;
 }
 
 /// The stylesheet, measured with fonts of its own, because it may run on any thread.
@@ -38,14 +40,15 @@ FileContent contentOf(const project::Project& project, const std::filesystem::pa
 StylesheetDialog::StylesheetDialog(Session& session, QWidget* parent)
     : ExportDialog(
           session,
-          {"stylesheet", "Export stylesheet", "Write stylesheet",
-           "Writes the CSS of the row to a file, or copies it to paste into a site. Every form lays out "
-           "the same row.",
-           "Content", Destination::Kind::File, "CSS (*.css)"},
+          {"stylesheet", QObject::tr("Export stylesheet"), QObject::tr("Write stylesheet"),
+           QObject::tr(
+               "Writes the CSS of the row to a file, or copies it to paste into a site. Every form lays out "
+               "the same row."),
+           QObject::tr("Content"), Destination::Kind::File, QObject::tr("CSS (*.css)")},
           parent),
       variant_(new VariantChoice(true, this)),
-      copy_(new QPushButton("&Copy stylesheet", this)) {
-    options()->addRow("&Variant", variant_);
+      copy_(new QPushButton(QObject::tr("&Copy stylesheet"), this)) {
+    options()->addRow(QObject::tr("&Variant"), variant_);
     sheet_ = new SheetChoices(*options(), this);
     options()->addRow(QString(), copy_);
     copy_->setAutoDefault(false);
@@ -61,7 +64,7 @@ QString StylesheetDialog::usualDestination() const {
 void StylesheetDialog::restore(const Choices& choices) {
     variant_->restore(choices, session());
     sheet_->restore(choices, session().document.project());
-    copy_->setText("&Copy stylesheet");
+    copy_->setText(QObject::tr("&Copy stylesheet"));
 }
 
 void StylesheetDialog::remember(const Choices& choices) const {
@@ -88,7 +91,7 @@ void StylesheetDialog::copy() {
     if (!made.text) return;
     QGuiApplication::clipboard()->setText(QString::fromStdString(*made.text));
     remember(Choices(session().document.file(), "stylesheet"));
-    copy_->setText("Copied: " + bytesTitle(static_cast<qint64>(made.text->size())));
+    copy_->setText(QObject::tr("Copied: %1").arg(bytesTitle(static_cast<qint64>(made.text->size()))));
 }
 
 }  // namespace tenter::desktop::exporting

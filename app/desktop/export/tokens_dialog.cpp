@@ -7,16 +7,18 @@ namespace tenter::desktop::exporting {
 TokensDialog::TokensDialog(Session& session, QWidget* parent)
     : ExportDialog(
           session,
-          {"tokens", "Export design tokens", "Write design tokens",
-           "Writes sizes, typography, spacing and colours as JSON, in the Design Tokens Format 2025.10, "
-           "for design programs and style guides.",
-           "Content", Destination::Kind::File, "Design tokens (*.tokens.json)"},
+          {"tokens", QObject::tr("Export design tokens"), QObject::tr("Write design tokens"),
+           QObject::tr(
+               "Writes sizes, typography, spacing and colours as JSON, in the Design Tokens Format 2025.10, "
+               "for design programs and style guides."),
+           QObject::tr("Content"), Destination::Kind::File, QObject::tr("Design tokens (*.tokens.json)")},
           parent),
       variant_(new VariantChoice(true, this)),
       unit_(new controls::Segments(this)) {
-    unit_->setTexts({"px", "rem"}, {"Dimensions in px", "Dimensions in rem: multiples of 16 px"});
-    options()->addRow("&Variant", variant_);
-    options()->addRow("Unit", unit_);
+    unit_->setTexts({"px", "rem"},
+                    {QObject::tr("Dimensions in px"), QObject::tr("Dimensions in rem: multiples of 16 px")});
+    options()->addRow(QObject::tr("&Variant"), variant_);
+    options()->addRow(QObject::tr("Unit"), unit_);
     connect(variant_, &QComboBox::activated, this, &TokensDialog::replan);
     connect(unit_, &controls::Segments::chosen, this, &TokensDialog::replan);
 }
@@ -41,7 +43,7 @@ ContentMaker TokensDialog::content() const {
         FileContent out;
         out.text = emit::tokens(project, {variants, unit});
         const auto count = QString::fromStdString(*out.text).count("\"$value\"");
-        out.about = QString("%1 tokens").arg(count);
+        out.about = QObject::tr("%n token(s)", nullptr, static_cast<int>(count));
         return out;
     };
 }

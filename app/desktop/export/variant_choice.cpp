@@ -5,13 +5,13 @@
 namespace tenter::desktop::exporting {
 
 VariantChoice::VariantChoice(bool hasAll, QWidget* parent) : QComboBox(parent), hasAll_(hasAll) {
-    setAccessibleName("Variant");
+    setAccessibleName(QObject::tr("Variant"));
 }
 
 void VariantChoice::restore(const Choices& choices, const Session& session) {
     const project::Row& row = session.document.project().row();
     clear();
-    if (hasAll_) addItem("All variants", QString());
+    if (hasAll_) addItem(QObject::tr("All variants"), QString());
     for (const project::Variant& variant : row.variants)
         addItem(variantTitle(variant), QString::fromStdString(variant.className));
     const QString now =

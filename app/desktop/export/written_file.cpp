@@ -24,9 +24,9 @@ Planner filePlanner(const QString& path, ContentMaker make) {
             return plan;
         }
         plan.notes = content.notes + sentencesOf(content.problems);
-        plan.files.push_back({QFileInfo(path).fileName(), content.about,
-                              static_cast<qint64>(content.text->size()),
-                              QFileInfo::exists(path) ? "replaced" : "new"});
+        plan.files.push_back(
+            {QFileInfo(path).fileName(), content.about, static_cast<qint64>(content.text->size()),
+             QFileInfo::exists(path) ? QObject::tr("replaced", "file") : QObject::tr("new", "file")});
         return plan;
     };
 }
@@ -46,7 +46,7 @@ Writer fileWriter(const QString& path, ContentMaker make) {
             return outcome;
         }
         outcome.files.push_back({QFileInfo(path).fileName(), content.about,
-                                 static_cast<qint64>(content.text->size()), "written"});
+                                 static_cast<qint64>(content.text->size()), QObject::tr("written", "file")});
         return outcome;
     };
 }

@@ -26,8 +26,8 @@ Caution::Caution(QWidget* parent) : QLabel(parent) {
 
 void Caution::show(bool inFull) {
     setWordWrap(inFull);
-    setText(inFull ? wholeText().toHtmlEscaped() + " <a href=\"less\">Less</a>"
-                   : "Checks cover part of WCAG 2.2 only. <a href=\"more\">Read more</a>");
+    setText(inFull ? wholeText().toHtmlEscaped() + " <a href=\"less\">" + QObject::tr("Less") + "</a>"
+                   : QObject::tr("Checks cover part of WCAG 2.2 only. <a href=\"more\">Read more</a>"));
 }
 
 }  // namespace tenter::desktop::findings

@@ -65,7 +65,7 @@ QString textOf(const checks::Finding& finding, bool open) {
 }
 
 QString basisTitle(const checks::Finding& finding) {
-    return "Basis: " + QString::fromStdString(finding.source);
+    return QObject::tr("Basis: %1").arg(QString::fromStdString(finding.source));
 }
 
 }  // namespace

@@ -32,8 +32,28 @@ constexpr checks::Severity severities[] = {checks::Severity::Error, checks::Seve
 
 QString counted(const Model& model, checks::Severity severity) {
     const int count = model.count(severity);
-    const QString one = severityTitle(severity).toLower();
-    return QStringLiteral("%1 %2").arg(count).arg(count == 1 ? one : one + 's');
+    switch (severity) {
+        case checks::Severity::Error:
+            return QObject::tr("%n error(s)", nullptr, count);
+        case checks::Severity::Warning:
+            return QObject::tr("%n warning(s)", nullptr, count);
+        case checks::Severity::Note:
+            break;
+    }
+    return QObject::tr("%n note(s)", nullptr, count);
+}
+
+/// `No warnings at any width from 320 to 1920 px.`
+QString noneTitle(checks::Severity severity, const QString& range) {
+    switch (severity) {
+        case checks::Severity::Error:
+            return QObject::tr("No errors at any width %1.").arg(range);
+        case checks::Severity::Warning:
+            return QObject::tr("No warnings at any width %1.").arg(range);
+        case checks::Severity::Note:
+            break;
+    }
+    return QObject::tr("No notes at any width %1.").arg(range);
 }
 
 }  // namespace
@@ -62,13 +82,13 @@ Panel::Panel(Session& session, QWidget* parent)
     bar_->installEventFilter(this);
     auto* head = new QHBoxLayout(bar_);
     head->setContentsMargins(8, 0, 24, 0);
-    head_->setText("Findings");
+    head_->setText(QObject::tr("Findings"));
     controls::markAsExpander(*head_);
     head_->setAutoRaise(true);
     head_->setIconSize({12, 12});
     head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     head_->setFocusPolicy(Qt::StrongFocus);
-    head_->setToolTip("Show or hide the findings (Alt+7)");
+    head_->setToolTip(QObject::tr("Show or hide the findings (Alt+7)"));
     QFont strong = head_->font();
     strong.setWeight(QFont::DemiBold);
     head_->setFont(strong);
@@ -101,7 +121,7 @@ void Panel::buildBody() {
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(0);
     filter_->setFilling(true);
-    filter_->setAccessibleName("Filter findings by severity");
+    filter_->setAccessibleName(QObject::tr("Filter findings by severity"));
     auto* filter = new QVBoxLayout;
     filter->setContentsMargins(24, 0, 24, 8);
     filter->addWidget(filter_);
@@ -111,7 +131,7 @@ void Panel::buildBody() {
     list_->setModel(model_);
     list_->setItemDelegate(delegate_);
     list_->setFrameShape(QFrame::NoFrame);
-    list_->setAccessibleName("Findings");
+    list_->setAccessibleName(QObject::tr("Findings"));
     setFocusProxy(list_);
     list_->setResizeMode(QListView::Adjust);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -201,15 +221,17 @@ void Panel::showHead() {
     for (const checks::Severity severity : severities)
         if (model_->count(severity) > 0) counts << counted(*model_, severity);
     const bool checking = counts.isEmpty() && !checks_.isFresh();
-    counts_->setText(checking ? "Checking…" : counts.isEmpty() ? "None" : counts.join(", "));
-    head_->setAccessibleName("Findings: " + counts_->text());
+    counts_->setText(checking           ? QObject::tr("Checking…")
+                     : counts.isEmpty() ? QObject::tr("None")
+                                        : counts.join(", "));
+    head_->setAccessibleName(QObject::tr("Findings: %1").arg(counts_->text()));
 }
 
 void Panel::showFilter() {
-    QStringList texts{"All"};
+    QStringList texts{QObject::tr("All")};
     for (const checks::Severity severity : severities)
         texts << counted(*model_, severity);
-    filter_->setTexts(texts, {"All findings", texts[1], texts[2], texts[3]});
+    filter_->setTexts(texts, {QObject::tr("All findings"), texts[1], texts[2], texts[3]});
     int current = 0;
     for (int i = 0; i < 3; ++i) {
         const bool is = model_->severity() == severities[i];
@@ -226,12 +248,11 @@ void Panel::onFindings() {
     const bool none = model_->rowCount() == 0;
     const QString range = widthsInSentence(checks_.project().leastWidth, checks_.project().mostWidth);
     if (none && !checks_.isFresh())
-        empty_->setText("Checking every width " + range + "…");
+        empty_->setText(QObject::tr("Checking every width %1…").arg(range));
     else if (none && model_->severity())
-        empty_->setText("No " + severityTitle(*model_->severity()).toLower() + "s at any width " + range +
-                        ".");
+        empty_->setText(noneTitle(*model_->severity(), range));
     else if (none)
-        empty_->setText("No findings at any width " + range + "." + silencedTitle());
+        empty_->setText(QObject::tr("No findings at any width %1.").arg(range) + silencedTitle());
     stack_->setCurrentWidget(none ? static_cast<QWidget*>(empty_) : list_);
     onChosen();
     // When the current finding has gone, the keyboard goes on from its neighbour.
@@ -242,7 +263,8 @@ void Panel::onFindings() {
 QString Panel::silencedTitle() const {
     const std::size_t count = checks_.project().checking.silenced.size();
     if (count == 0) return {};
-    return count == 1 ? " One check is silenced." : QString(" %1 checks are silenced.").arg(count);
+    return ' ' + (count == 1 ? QObject::tr("One check is silenced.")
+                             : QObject::tr("%n check(s) are silenced.", nullptr, static_cast<int>(count)));
 }
 
 // The chosen finding becomes the current row of the list, also if it was chosen on the axis.

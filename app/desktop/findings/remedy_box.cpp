@@ -29,13 +29,14 @@ void RemedyBox::clear() {
 
 void RemedyBox::showSearch() {
     clear();
-    title_->setText("Trying remedies…");
+    title_->setText(QObject::tr("Trying remedies…"));
 }
 
 void RemedyBox::showRemedies(const project::Project& project, const std::vector<remedy::Remedy>& remedies,
                              const std::string& shareOf) {
     clear();
-    title_->setText(remedies.empty() ? "Tenter found no remedy for this finding." : "Remedies");
+    title_->setText(remedies.empty() ? QObject::tr("Tenter found no remedy for this finding.")
+                                     : QObject::tr("Remedies"));
     for (const remedy::Remedy& remedy : remedies) {
         QStringList details;
         for (const std::string& change : remedy::changesOf(project, remedy))

@@ -6,8 +6,15 @@
 namespace tenter::desktop::findings {
 
 QString severityTitle(checks::Severity severity) {
-    const std::string_view word = checks::word(severity);
-    return QString::fromStdString(checks::capitalised(std::string(word)));
+    switch (severity) {
+        case checks::Severity::Error:
+            return QObject::tr("Error");
+        case checks::Severity::Warning:
+            return QObject::tr("Warning");
+        case checks::Severity::Note:
+            break;
+    }
+    return QObject::tr("Note");
 }
 
 QString whatTitle(const checks::Finding& finding) {
@@ -16,16 +23,18 @@ QString whatTitle(const checks::Finding& finding) {
 
 QString percentTitle(double share) {
     // A small share must not be shown as 0 %.
-    return share < 0.01 ? "under " + percent(0.01) : percent(share);
+    return share < 0.01 ? QObject::tr("under %1").arg(percent(0.01)) : percent(share);
 }
 
 QString shareTitle(double share, const checks::Audience& audience) {
-    return percentTitle(share) + (audience.empty() ? " of widths" : " of visits");
+    return (audience.empty() ? QObject::tr("%1 of widths") : QObject::tr("%1 of visits"))
+        .arg(percentTitle(share));
 }
 
 QString otherWidthsTitle(const project::Project& project, const checks::Finding& finding, std::size_t most) {
     const std::string widths = checks::widthsBeyondText(project, finding, most);
-    return widths.empty() ? QString() : "All affected widths: " + QString::fromStdString(widths);
+    return widths.empty() ? QString()
+                          : QObject::tr("All affected widths: %1").arg(QString::fromStdString(widths));
 }
 
 QString describe(const project::Project& project, const checks::Finding& finding,

@@ -12,10 +12,10 @@ namespace tenter::desktop::help {
 
 Help::Help(const QMenuBar& menus, const panels::SidePanel& side, QWidget* window)
     : QObject(window), menus_(menus), side_(side), window_(window) {
-    add("&Manual", QKeySequence(Qt::Key_F1), &Help::showManual);
-    add("&What’s this?", QKeySequence(Qt::SHIFT | Qt::Key_F1), &Help::showWhatsThis);
-    add("&Keyboard shortcuts", QKeySequence(Qt::CTRL | Qt::Key_F1), &Help::showShortcuts);
-    add("&About Tenter", {}, &Help::showAbout);
+    add(QObject::tr("&Manual"), QKeySequence(Qt::Key_F1), &Help::showManual);
+    add(QObject::tr("&What’s this?"), QKeySequence(Qt::SHIFT | Qt::Key_F1), &Help::showWhatsThis);
+    add(QObject::tr("&Keyboard shortcuts"), QKeySequence(Qt::CTRL | Qt::Key_F1), &Help::showShortcuts);
+    add(QObject::tr("&About Tenter"), {}, &Help::showAbout);
 }
 
 QAction* Help::add(const QString& text, const QKeySequence& keys, void (Help::*run)()) {

@@ -41,12 +41,14 @@ QString readmeChapter(const QString& title) {
 
 QString manualText(const std::vector<panels::SidePanel::Topic>& topics,
                    const std::vector<ShortcutGroup>& shortcuts) {
-    QString text = readmeChapter("A first session") + '\n' + readmeChapter("Terms") + "\n## Settings\n\n";
+    QString text = readmeChapter("A first session") + '\n' + readmeChapter("Terms") + "\n## " +
+                   escaped(QObject::tr("Settings")) + "\n\n";
     for (const panels::SidePanel::Topic& topic : topics)
         text += "### " + escaped(topic.title) + "\n\n" + helpText(topic.help) + "\n\n";
-    text += "## Keyboard shortcuts\n\n";
+    text += "## " + escaped(QObject::tr("Keyboard shortcuts")) + "\n\n";
     for (const ShortcutGroup& group : shortcuts) {
-        text += "### " + escaped(group.title) + "\n\n| Keys | Effect |\n| --- | --- |\n";
+        text += "### " + escaped(group.title) + "\n\n| " + escaped(QObject::tr("Keys")) + " | " +
+                escaped(QObject::tr("Effect")) + " |\n| --- | --- |\n";
         for (const Shortcut& shortcut : group.shortcuts)
             text += "| " + escaped(shortcut.keys) + " | " + escaped(shortcut.does) + " |\n";
         text += '\n';

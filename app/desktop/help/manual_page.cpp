@@ -19,7 +19,7 @@ constexpr double leading = 130;     // % of the usual distance of lines
 }  // namespace
 
 ManualPage::ManualPage(QWidget* parent) : QTextBrowser(parent) {
-    setAccessibleName("Manual");
+    setAccessibleName(QObject::tr("Manual"));
     setOpenLinks(false);
     document()->setDocumentMargin(24);
 }

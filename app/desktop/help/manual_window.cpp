@@ -14,20 +14,20 @@ namespace tenter::desktop::help {
 ManualWindow::ManualWindow(QWidget* parent)
     : QDialog(parent),
       search_(new QLineEdit(this)),
-      missing_(new QLabel("Not found", this)),
+      missing_(new QLabel(QObject::tr("Not found"), this)),
       contents_(new QTreeWidget(this)),
       page_(new ManualPage(this)) {
-    setWindowTitle("Tenter manual");
+    setWindowTitle(QObject::tr("Tenter manual"));
     resize(controls::scaled(960), controls::scaled(680));
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(16, 16, 16, 16);
     box->setSpacing(8);
     auto* head = new QHBoxLayout;
     head->setSpacing(8);
-    auto* next = new QPushButton("Find next", this);
+    auto* next = new QPushButton(QObject::tr("Find next"), this);
     next->setAutoDefault(false);
-    search_->setPlaceholderText("Find in the manual");
-    search_->setAccessibleName("Find in the manual");
+    search_->setPlaceholderText(QObject::tr("Find in the manual"));
+    search_->setAccessibleName(QObject::tr("Find in the manual"));
     search_->setFixedWidth(controls::scaled(240));
     missing_->setForegroundRole(QPalette::PlaceholderText);
     missing_->hide();
@@ -37,7 +37,7 @@ ManualWindow::ManualWindow(QWidget* parent)
     head->addStretch(1);
     box->addLayout(head);
     auto* split = new QSplitter(Qt::Horizontal, this);
-    contents_->setAccessibleName("Contents");
+    contents_->setAccessibleName(QObject::tr("Contents"));
     contents_->header()->hide();
     split->addWidget(contents_);
     split->addWidget(page_);

@@ -10,14 +10,14 @@
 namespace tenter::desktop::help {
 
 ShortcutDialog::ShortcutDialog(const std::vector<ShortcutGroup>& groups, QWidget* parent) : QDialog(parent) {
-    setWindowTitle("Keyboard shortcuts");
+    setWindowTitle(QObject::tr("Keyboard shortcuts"));
     resize(controls::scaled(600), controls::scaled(640));
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
     auto* list = new QTreeWidget(this);
-    list->setAccessibleName("Keyboard shortcuts");
-    list->setHeaderLabels({"Keys", "Effect"});
+    list->setAccessibleName(QObject::tr("Keyboard shortcuts"));
+    list->setHeaderLabels({QObject::tr("Keys"), QObject::tr("Effect")});
     list->setRootIsDecorated(false);
     list->setIndentation(16);
     for (const ShortcutGroup& group : groups) {

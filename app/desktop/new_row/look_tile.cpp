@@ -16,7 +16,7 @@ LookTile::LookTile(const QString& title, const QString& description, QWidget* pa
     : QAbstractButton(parent) {
     setText(title);
     setCheckable(true);
-    setAccessibleName("Look: " + title);
+    setAccessibleName(QObject::tr("Look: %1").arg(title));
     setAccessibleDescription(description);
     setToolTip(description);
     setFocusPolicy(Qt::StrongFocus);

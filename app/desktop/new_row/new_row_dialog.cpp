@@ -15,6 +15,7 @@
 #include <array>
 
 #include "controls/inks.h"
+#include "document/wording.h"
 #include "start/example_text.h"
 #include "start/language.h"
 #include "start/looks.h"
@@ -44,7 +45,7 @@ QVBoxLayout* columnIn(QWidget* widget, int left, int right) {
 }  // namespace
 
 NewRowDialog::NewRowDialog(QWidget* parent) : QDialog(parent) {
-    setWindowTitle("New row");
+    setWindowTitle(QObject::tr("New row"));
     setWindowModality(Qt::WindowModal);
     setAcceptDrops(true);
     resize(1184, 696);
@@ -77,15 +78,15 @@ QWidget* NewRowDialog::buildChoices() {
     QStringList names;
     for (int i = 1; i <= tenter::start::mostNewColumns; ++i) {
         counts << QString::number(i);
-        names << (i == 1 ? QString("1 column") : QString("%1 columns").arg(i));
+        names << columnsTitle(i);
     }
     columns_->setTexts(counts, names);
     columns_->setCurrent(2);
     columns_->setFilling(true);
-    box->addWidget(title("Columns on wide screens", choices));
+    box->addWidget(title(QObject::tr("Columns on wide screens"), choices));
     box->addWidget(columns_);
     box->addSpacing(8);
-    box->addWidget(title("Look", choices));
+    box->addWidget(title(QObject::tr("Look"), choices));
     auto* grid = new QGridLayout;
     grid->setSpacing(8);
     looks_ = new QButtonGroup(this);
@@ -103,21 +104,22 @@ QWidget* NewRowDialog::buildChoices() {
     box->addLayout(grid);
     box->addSpacing(8);
     language_ = new QComboBox(choices);
-    language_->setAccessibleName("Language");
-    language_->addItem("As the text", QString());
+    language_->setAccessibleName(QObject::tr("Language"));
+    language_->addItem(QObject::tr("As the text"), QString());
     for (const tenter::start::LanguageName& one : tenter::start::commonLanguages())
         language_->addItem(QString::fromStdString(one.name), QString::fromStdString(one.tag));
     direction_ = new QComboBox(choices);
-    direction_->setAccessibleName("Direction");
-    direction_->addItems({"As the language", "Left to right", "Right to left"});
+    direction_->setAccessibleName(QObject::tr("Direction"));
+    direction_->addItems(
+        {QObject::tr("As the language"), QObject::tr("Left to right"), QObject::tr("Right to left")});
     name_ = new QLineEdit(choices);
-    name_->setAccessibleName("Name");
+    name_->setAccessibleName(QObject::tr("Name"));
     auto* form = new QFormLayout;
     form->setHorizontalSpacing(16);
     form->setVerticalSpacing(8);
-    form->addRow("&Language", language_);
-    form->addRow("&Direction", direction_);
-    form->addRow("&Name", name_);
+    form->addRow(QObject::tr("&Language"), language_);
+    form->addRow(QObject::tr("&Direction"), direction_);
+    form->addRow(QObject::tr("&Name"), name_);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     box->addLayout(form);
     box->addStretch(1);
@@ -134,16 +136,17 @@ QWidget* NewRowDialog::buildText() {
     auto* box = columnIn(side, 8, 16);
     text_ = new TextBox(side);
     format_ = new QComboBox(side);
-    format_->setAccessibleName("Format of the text");
+    format_->setAccessibleName(QObject::tr("Format of the text"));
     format_->setMinimumWidth(144);
-    format_->addItems({"Guess format", "Plain lines", "Markdown", "HTML", "Table"});
+    format_->addItems({QObject::tr("Guess format"), QObject::tr("Plain lines"), QObject::tr("Markdown"),
+                       QObject::tr("HTML"), QObject::tr("Table")});
     auto* head = new QHBoxLayout;
-    head->addWidget(title("&Text", side, text_), 1);
+    head->addWidget(title(QObject::tr("&Text"), side, text_), 1);
     head->addWidget(format_);
     box->addLayout(head);
     box->addWidget(text_, 1);
     box->addSpacing(8);
-    box->addWidget(title("Pictures", side));
+    box->addWidget(title(QObject::tr("Pictures"), side));
     pictures_ = new PictureList(side);
     box->addWidget(pictures_);
     connect(text_, &QPlainTextEdit::textChanged, this, &NewRowDialog::refresh);
@@ -160,30 +163,30 @@ QWidget* NewRowDialog::buildPreview() {
     QStringList texts;
     QStringList names;
     for (const int width : previewWidths) {
-        texts << QString("%1\u00A0px").arg(width);
-        names << QString("Preview at a viewport width of %1\u00A0px").arg(width);
+        texts << QObject::tr("%1\u00A0px").arg(width);
+        names << QObject::tr("Preview at a viewport width of %1\u00A0px").arg(width);
     }
     widths_->setTexts(texts, names);
     widths_->setCurrent(0);
     auto* head = new QHBoxLayout;
-    head->addWidget(title("Preview", side), 1);
+    head->addWidget(title(QObject::tr("Preview"), side), 1);
     head->addWidget(widths_);
     image_ = new QLabel(side);
     image_->setAlignment(Qt::AlignTop | Qt::AlignHCenter);
     image_->setFrameShape(QFrame::StyledPanel);
-    image_->setAccessibleName("Preview of the row");
+    image_->setAccessibleName(QObject::tr("Preview of the row"));
     image_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     image_->setMinimumSize(240, 160);
     image_->installEventFilter(this);
     notes_ = new QLabel(side);
     notes_->setWordWrap(true);
     notes_->setTextFormat(Qt::PlainText);
-    notes_->setAccessibleName("What to check");
+    notes_->setAccessibleName(QObject::tr("What to check"));
     understood_ = new UnderstoodView(side);
     box->addLayout(head);
     box->addWidget(image_, 3);
     box->addSpacing(8);
-    box->addWidget(title("&Cards that Tenter finds in the text", side, understood_));
+    box->addWidget(title(QObject::tr("&Cards that Tenter finds in the text"), side, understood_));
     box->addWidget(understood_, 2);
     box->addWidget(notes_);
     connect(widths_, &controls::Segments::chosen, this, &NewRowDialog::refresh);
@@ -194,11 +197,12 @@ QLayout* NewRowDialog::buildFoot() {
     auto* foot = new QHBoxLayout;
     foot->setSpacing(8);
     auto* about = new QLabel(
-        "Tenter sets breakpoints, font sizes and spacing. You can change everything afterwards.", this);
+        QObject::tr("Tenter sets breakpoints, font sizes and spacing. You can change everything afterwards."),
+        this);
     about->setForegroundRole(QPalette::PlaceholderText);
-    auto* cancel = new QPushButton("Cancel", this);
-    create_ = new QPushButton("Create &row", this);
-    create_->setToolTip("Create the row (Ctrl+Enter)");
+    auto* cancel = new QPushButton(QObject::tr("Cancel"), this);
+    create_ = new QPushButton(QObject::tr("Create &row"), this);
+    create_->setToolTip(QObject::tr("Create the row (Ctrl+Enter)"));
     for (QPushButton* button : {cancel, create_})
         button->setAutoDefault(false);
     foot->addWidget(about, 1);
@@ -270,7 +274,7 @@ void NewRowDialog::create() {
     const project::Project project = result.made.project;
     const std::size_t cards = project.row().cards.size();
     QString message =
-        QString("New row with %1 card%2. Save it to keep it.").arg(cards).arg(cards == 1 ? "" : "s");
+        QObject::tr("New row with %n card(s). Save it to keep it.", nullptr, static_cast<int>(cards));
     const std::filesystem::path folder = pictures_->folder();
     accept();
     Q_EMIT created(project, folder, message);

@@ -11,14 +11,16 @@
 namespace tenter::desktop::new_row {
 
 PictureList::PictureList(QWidget* parent)
-    : QWidget(parent), list_(new QLabel(this)), clear_(new QPushButton("Remove pictures", this)) {
+    : QWidget(parent),
+      list_(new QLabel(this)),
+      clear_(new QPushButton(QObject::tr("Remove pictures"), this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
     list_->setWordWrap(true);
     list_->setTextFormat(Qt::PlainText);
-    list_->setAccessibleName("Pictures");
-    auto* choose = new QPushButton("&Choose pictures…", this);
+    list_->setAccessibleName(QObject::tr("Pictures"));
+    auto* choose = new QPushButton(QObject::tr("&Choose pictures…"), this);
     auto* line = new QHBoxLayout;
     line->setSpacing(8);
     line->addWidget(choose);
@@ -37,8 +39,9 @@ void PictureList::choose() {
     const QString start = files_.isEmpty()
                               ? QStandardPaths::writableLocation(QStandardPaths::PicturesLocation)
                               : QFileInfo(files_.first()).path();
-    const QStringList files = QFileDialog::getOpenFileNames(
-        this, "Choose pictures", start, "Pictures (*.png *.jpg *.jpeg *.webp);;All files (*)");
+    const QStringList files =
+        QFileDialog::getOpenFileNames(this, QObject::tr("Choose pictures"), start,
+                                      QObject::tr("Pictures (*.png *.jpg *.jpeg *.webp);;All files (*)"));
     if (!files.isEmpty()) add(files);
 }
 
@@ -48,8 +51,8 @@ void PictureList::add(const QStringList& files) {
         if (picturePartOf(file, {}))
             files_ << QFileInfo(file).absoluteFilePath();
         else
-            problem =
-                QFileInfo(file).fileName() + " cannot be read as a picture. Use a PNG, JPEG or WebP file.";
+            problem = QObject::tr("%1 cannot be read as a picture. Use a PNG, JPEG or WebP file.")
+                          .arg(QFileInfo(file).fileName());
     }
     show(problem);
     Q_EMIT changed();
@@ -65,8 +68,10 @@ void PictureList::show(const QString& problem) {
     QStringList names;
     for (qsizetype i = 0; i < std::min<qsizetype>(files_.size(), 4); ++i)
         names << QString("%1. %2").arg(i + 1).arg(QFileInfo(files_[i]).fileName());
-    if (files_.size() > 4) names << QString("and %1 more").arg(files_.size() - 4);
-    if (names.isEmpty()) names << "Drop pictures on this window: one for each card, in their order.";
+    if (files_.size() > 4)
+        names << QObject::tr("and %n more", "pictures", static_cast<int>(files_.size()) - 4);
+    if (names.isEmpty())
+        names << QObject::tr("Drop pictures on this window: one for each card, in their order.");
     if (!problem.isEmpty()) names.prepend(problem);
     QPalette ink = palette();
     ink.setColor(QPalette::WindowText, problem.isEmpty() ? controls::quiet(ink) : controls::caution(ink));

@@ -31,11 +31,11 @@ QString textOfPaste(const QMimeData& source) {
 
 TextBox::TextBox(QWidget* parent) : QPlainTextEdit(parent) {
     setTabChangesFocus(true);
-    setAccessibleName("Text of the cards");
-    setPlaceholderText(
+    setAccessibleName(QObject::tr("Text of the cards"));
+    setPlaceholderText(QObject::tr(
         "Paste the text of your cards here: plain lines, Markdown, HTML, or rows of a spreadsheet.\n\n"
         "Heading of the first card\nIts text, one or more lines\nLabel of its button\n\n"
-        "Heading of the second card\n…\n\nWithout text, the row has example text.");
+        "Heading of the second card\n…\n\nWithout text, the row has example text."));
 }
 
 bool TextBox::canInsertFromMimeData(const QMimeData* source) const {

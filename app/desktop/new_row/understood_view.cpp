@@ -9,7 +9,7 @@ namespace tenter::desktop::new_row {
 UnderstoodView::UnderstoodView(QWidget* parent) : QTreeWidget(parent) {
     setColumnCount(2);
     setHeaderHidden(true);
-    setAccessibleName("Cards as the text was understood");
+    setAccessibleName(QObject::tr("Cards as the text was understood"));
     setUniformRowHeights(true);
     setIndentation(16);
     setTextElideMode(Qt::ElideRight);
@@ -22,13 +22,13 @@ UnderstoodView::UnderstoodView(QWidget* parent) : QTreeWidget(parent) {
 void UnderstoodView::setCards(const std::vector<tenter::start::PastedCard>& cards) {
     clear();
     for (std::size_t i = 0; i < cards.size(); ++i) {
-        auto* card = new QTreeWidgetItem(this, {QString("Card %1").arg(i + 1)});
+        auto* card = new QTreeWidgetItem(this, {QObject::tr("Card %1").arg(i + 1)});
         QFont strong = font();
         strong.setWeight(QFont::DemiBold);
         card->setFont(0, strong);
         card->setFirstColumnSpanned(true);
         if (!cards[i].alt.empty())
-            new QTreeWidgetItem(card, {"Picture", QString::fromStdString(cards[i].alt)});
+            new QTreeWidgetItem(card, {QObject::tr("Picture"), QString::fromStdString(cards[i].alt)});
         for (const project::TextPart& part : cards[i].parts) {
             const QString text = QString::fromStdString(project::plainText(part.copy)).simplified();
             auto* item = new QTreeWidgetItem(card, {roleTitle(part.role), text});

@@ -113,7 +113,7 @@ DrawnBox* drawn(QAbstractButton* button) {
 
 CardDrawing::CardDrawing(QWidget* parent)
     : QScrollArea(parent), sheet_(new QWidget), more_(new QLabel(sheet_)) {
-    setAccessibleName("Cards of the row and their parts");
+    setAccessibleName(QObject::tr("Cards of the row and their parts"));
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
@@ -142,15 +142,14 @@ void CardDrawing::setRow(const markup::GivenRow* row) {
     const std::size_t count = row == nullptr ? 0 : row->cards.size();
     for (std::size_t c = 0; c < std::min(count, mostCards); ++c) {
         const markup::GivenCard& card = row->cards[c];
-        CardBoxes boxes{addBox(card.node, QString("Card %1").arg(c + 1), {}, true)};
+        CardBoxes boxes{addBox(card.node, QObject::tr("Card %1").arg(c + 1), {}, true)};
         for (const markup::GivenPart& part : card.parts)
             boxes.push_back(addBox(part.node, roleTitle(part.role), firstWords(row->tree, part.node), false));
         cards_.push_back(std::move(boxes));
     }
-    more_->setText(
-        count > mostCards
-            ? QString("and %1 more %2").arg(count - mostCards).arg(count - mostCards == 1 ? "card" : "cards")
-            : QString());
+    more_->setText(count > mostCards
+                       ? QObject::tr("and %n more card(s)", nullptr, static_cast<int>(count - mostCards))
+                       : QString());
     more_->setVisible(count > mostCards);
     arrange();
 }

@@ -87,7 +87,7 @@ QVariant ElementModel::data(const QModelIndex& index, int role) const {
 
 QVariant ElementModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    return section == Element ? QString("Element") : QString("Role");
+    return section == Element ? QObject::tr("Element") : QObject::tr("Role");
 }
 
 }  // namespace tenter::desktop::page_import

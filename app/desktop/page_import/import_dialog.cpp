@@ -50,9 +50,10 @@ public:
 
 /// What the import replaces in a project with so many cards.
 QString replaceTitle(std::size_t cards) {
-    if (cards == 0) return "&This project, which has no cards";
-    return cards == 1 ? QString("&This project: replace its card and its text")
-                      : QString("&This project: replace its %1 cards and their text").arg(cards);
+    if (cards == 0) return QObject::tr("&This project, which has no cards");
+    return cards == 1 ? QObject::tr("&This project: replace its card and its text")
+                      : QObject::tr("&This project: replace its %n card(s) and their text", nullptr,
+                                    static_cast<int>(cards));
 }
 
 }  // namespace
@@ -66,7 +67,7 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
       row_(new RowReview),
       measure_(new MeasureSwitch(*reader_, this)),
       stack_(new QStackedWidget(this)) {
-    setWindowTitle("Import row from page");
+    setWindowTitle(QObject::tr("Import row from page"));
     setWindowModality(Qt::WindowModal);
     setAcceptDrops(true);
     resize(1120, 680);
@@ -74,8 +75,9 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
     box->setContentsMargins(24, 24, 24, 16);
     box->setSpacing(16);
     auto* about = paragraph(
-        "For a row of cards that is already on a page. Tenter leaves its HTML unchanged and writes a "
-        "stylesheet for it. Tenter runs no scripts of the page and loads nothing from the network.",
+        QObject::tr(
+            "For a row of cards that is already on a page. Tenter leaves its HTML unchanged and writes a "
+            "stylesheet for it. Tenter runs no scripts of the page and loads nothing from the network."),
         this);
     about->setForegroundRole(QPalette::PlaceholderText);
     box->addWidget(about);
@@ -130,13 +132,14 @@ QWidget* ImportDialog::buildFound() {
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
     auto* head = new QHBoxLayout;
-    guess_ = new QPushButton("&Guess again", found);
+    guess_ = new QPushButton(QObject::tr("&Guess again"), found);
     guess_->setAutoDefault(false);
-    guess_->setToolTip("Discard the roles, selectors and theme CSS that you set, and guess them again");
+    guess_->setToolTip(
+        QObject::tr("Discard the roles, selectors and theme CSS that you set, and guess them again"));
     QSizePolicy kept = guess_->sizePolicy();
     kept.setRetainSizeWhenHidden(true);
     guess_->setSizePolicy(kept);
-    head->addWidget(demiBold(new QLabel("Import report", found)), 1);
+    head->addWidget(demiBold(new QLabel(QObject::tr("Import report"), found)), 1);
     head->addWidget(guess_);
     box->addLayout(head);
     report_ = new QListWidget(found);
@@ -148,7 +151,7 @@ QWidget* ImportDialog::buildFound() {
     report_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     report_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     report_->setSelectionMode(QAbstractItemView::SingleSelection);
-    report_->setAccessibleName("Import report");
+    report_->setAccessibleName(QObject::tr("Import report"));
     box->addWidget(report_, 1);
     connect(guess_, &QPushButton::clicked, reader_, &RowReader::guessAgain);
     return found;
@@ -159,11 +162,12 @@ QWidget* ImportDialog::buildEmpty() {
     auto* box = new QVBoxLayout(empty);
     box->setContentsMargins(16, 32, 0, 0);
     box->setSpacing(8);
-    box->addWidget(demiBold(paragraph("No page yet", empty)));
+    box->addWidget(demiBold(paragraph(QObject::tr("No page yet"), empty)));
     auto* how = paragraph(
-        "Paste the HTML of a page, or only of its row of cards, into the box on the left.\n\n"
-        "Or open a saved page, or drop one on this window. Then Tenter also reads the stylesheets that were "
-        "saved with it.",
+        QObject::tr("Paste the HTML of a page, or only of its row of cards, into the box on the left.\n\n"
+                    "Or open a saved page, or drop one on this window. Then Tenter also reads the "
+                    "stylesheets that were "
+                    "saved with it."),
         empty);
     how->setForegroundRole(QPalette::PlaceholderText);
     how->setMaximumWidth(480);
@@ -177,9 +181,9 @@ QLayout* ImportDialog::buildFoot() {
     foot->setSpacing(8);
     consequence_ = paragraph({}, this);
     consequence_->setForegroundRole(QPalette::PlaceholderText);
-    auto* cancel = new QPushButton("Cancel", this);
-    import_ = new QPushButton("&Import row", this);
-    import_->setToolTip("Import this row (Ctrl+Enter)");
+    auto* cancel = new QPushButton(QObject::tr("Cancel"), this);
+    import_ = new QPushButton(QObject::tr("&Import row"), this);
+    import_->setToolTip(QObject::tr("Import this row (Ctrl+Enter)"));
     for (QPushButton* button : {cancel, import_})
         button->setAutoDefault(false);
     destination_ = new QWidget(this);
@@ -187,9 +191,9 @@ QLayout* ImportDialog::buildFoot() {
     choice->setContentsMargins(0, 0, 0, 0);
     choice->setSpacing(16);
     intoThis_ = new QRadioButton(destination_);
-    intoNew_ = new QRadioButton("A &new project", destination_);
+    intoNew_ = new QRadioButton(QObject::tr("A &new project"), destination_);
     intoThis_->setChecked(true);
-    choice->addWidget(new QLabel("Import into:", destination_));
+    choice->addWidget(new QLabel(QObject::tr("Import into:"), destination_));
     choice->addWidget(intoThis_);
     choice->addWidget(intoNew_);
     foot->addWidget(destination_);
@@ -226,11 +230,12 @@ void ImportDialog::updateState() {
     const bool has = result.adopted.has_value() && failed_.isEmpty();
     import_->setEnabled(has && !busy);
     guess_->setVisible(reader_->hasChoices());
-    consequence_->setText(!has ? QString()
-                          : reader_->isIntoNew()
-                              ? "Makes a new project with the columns, breakpoints, sizes, spacing and "
-                                "colours of the page. The list says what a project cannot hold."
-                              : "You can undo the import.");
+    consequence_->setText(
+        !has ? QString()
+        : reader_->isIntoNew()
+            ? QObject::tr("Makes a new project with the columns, breakpoints, sizes, spacing and "
+                          "colours of the page. The list says what a project cannot hold.")
+            : QObject::tr("You can undo the import."));
     if (has || (failed_.isEmpty() && !reader_->hasPage())) {
         stack_->setCurrentWidget(has ? static_cast<QWidget*>(row_) : empty_);
         return;
@@ -276,22 +281,23 @@ void ImportDialog::importRow() {
         const project::Project made = from;
         const std::filesystem::path folder = reader_->folderOfNew();
         accept();
-        Q_EMIT importedAsNew(made, folder,
-                             QString("New project with the row of the page: %1 card%2. Save it to keep it.")
-                                 .arg(cards)
-                                 .arg(cards == 1 ? "" : "s"));
+        Q_EMIT importedAsNew(
+            made, folder,
+            QObject::tr("New project with the row of the page: %n card(s). Save it to keep it.", nullptr,
+                        static_cast<int>(cards)));
         return;
     }
-    const project::Problems problems = document_.edit("Import row from page", [&](project::Project& project) {
-        project.row().given = from.row().given;
-        project.row().cards = from.row().cards;
-        project.language = from.language;
-        project.rightToLeft = from.rightToLeft;
-        project.row().headingLevel = from.row().headingLevel;
-        project.page.rootSize = from.page.rootSize;
-        project.page.container = from.page.container;
-        project.page.ranges = from.page.ranges;
-    });
+    const project::Problems problems =
+        document_.edit(QObject::tr("Import row from page"), [&](project::Project& project) {
+            project.row().given = from.row().given;
+            project.row().cards = from.row().cards;
+            project.language = from.language;
+            project.rightToLeft = from.rightToLeft;
+            project.row().headingLevel = from.row().headingLevel;
+            project.page.rootSize = from.page.rootSize;
+            project.page.container = from.page.container;
+            project.page.ranges = from.page.ranges;
+        });
     if (!problems.empty()) {
         row_->bar()->showProblem(refusal(document_.project(), problems.front()));
         return;

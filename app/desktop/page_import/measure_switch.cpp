@@ -14,7 +14,7 @@ MeasureSwitch::MeasureSwitch(RowReader& reader, QWidget* parent)
     : QWidget(parent),
       reader_(reader),
       box_(new QCheckBox(this)),
-      stop_(new QPushButton("&Stop", this)),
+      stop_(new QPushButton(QObject::tr("&Stop"), this)),
       state_(new QLabel(this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
@@ -25,18 +25,18 @@ MeasureSwitch::MeasureSwitch(RowReader& reader, QWidget* parent)
     line->addWidget(stop_);
     box->addLayout(line);
     box->addWidget(state_);
-    box_->setToolTip(toolTipText(
+    box_->setToolTip(toolTipText(QObject::tr(
         "The browser lays out the page at every whole viewport width, without scripts and without network "
         "access. Tenter reads the position and width of the container and the root font size. Where they "
         "differ from the CSS as Tenter reads it, the report says so and Tenter imports the measured "
-        "values."));
+        "values.")));
     stop_->setAutoDefault(false);
-    stop_->setToolTip("Stop the browser and import what the CSS says");
+    stop_->setToolTip(QObject::tr("Stop the browser and import what the CSS says"));
     QSizePolicy kept = stop_->sizePolicy();
     kept.setRetainSizeWhenHidden(true);
     stop_->setSizePolicy(kept);
     state_->setWordWrap(true);
-    state_->setAccessibleName("State of the measuring");
+    state_->setAccessibleName(QObject::tr("State of the measuring"));
     connect(box_, &QCheckBox::toggled, this, [this](bool on) {
         failure_.clear();
         reader_.setMeasuring(on && !browsers_.empty() ? std::optional(browsers_.front()) : std::nullopt);
@@ -58,8 +58,9 @@ MeasureSwitch::MeasureSwitch(RowReader& reader, QWidget* parent)
 void MeasureSwitch::setBrowsers(std::vector<compare::Browser> browsers) {
     browsers_ = std::move(browsers);
     box_->setEnabled(!browsers_.empty());
-    box_->setText(browsers_.empty() ? QString("&Measure container and root size (no browser is installed)")
-                                    : "&Measure container and root size in " + browsers_.front().title);
+    box_->setText(browsers_.empty()
+                      ? QObject::tr("&Measure container and root size (no browser is installed)")
+                      : QObject::tr("&Measure container and root size in %1").arg(browsers_.front().title));
     if (browsers_.empty()) box_->setChecked(false);
     updateState();
 }
@@ -70,7 +71,9 @@ void MeasureSwitch::updateState() {
     QPalette ink = palette();
     if (!failure_.isEmpty()) ink.setColor(QPalette::WindowText, controls::caution(ink));
     state_->setPalette(ink);
-    state_->setText(measuring ? browsers_.front().title + " lays out the page at every width…" : failure_);
+    state_->setText(measuring
+                        ? QObject::tr("%1 lays out the page at every width…").arg(browsers_.front().title)
+                        : failure_);
     state_->setVisible(!state_->text().isEmpty());
 }
 

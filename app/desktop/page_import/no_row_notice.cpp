@@ -24,16 +24,16 @@ NoRowNotice::NoRowNotice(QWidget* parent)
     QFont bold = title_->font();
     bold.setWeight(QFont::DemiBold);
     title_->setFont(bold);
-    title_->setAccessibleName("Result");
-    reason_->setAccessibleName("Why no row was found");
-    selector_->setPlaceholderText("such as .walk, then press Enter");
+    title_->setAccessibleName(QObject::tr("Result"));
+    reason_->setAccessibleName(QObject::tr("Why no row was found"));
+    selector_->setPlaceholderText(QObject::tr("such as .walk, then press Enter"));
     selector_->setFixedWidth(controls::scaled(256));
-    selector_->setAccessibleName("Selector of the cards");
-    selectorError_->setAccessibleName("Problem with the selector");
+    selector_->setAccessibleName(QObject::tr("Selector of the cards"));
+    selectorError_->setAccessibleName(QObject::tr("Problem with the selector"));
     auto* form = new QFormLayout(form_);
     form->setContentsMargins(0, 8, 0, 0);
     form->setHorizontalSpacing(8);
-    form->addRow("&Selector of the cards", selector_);
+    form->addRow(QObject::tr("&Selector of the cards"), selector_);
     for (QWidget* each : {static_cast<QWidget*>(title_), static_cast<QWidget*>(reason_), form_,
                           static_cast<QWidget*>(selectorError_)})
         box->addWidget(each);
@@ -57,21 +57,21 @@ void NoRowNotice::setTitle(const QString& title, bool cautious) {
 }
 
 void NoRowNotice::showReading() {
-    setTitle("Reading the page…", false);
+    setTitle(QObject::tr("Reading the page…"), false);
     reason_->clear();
     selectorError_->clear();
     form_->hide();
 }
 
 void NoRowNotice::showProblems(const project::Problems& problems, const project::Problems& refused) {
-    setTitle("No row to import", true);
+    setTitle(QObject::tr("No row to import"), true);
     reason_->setText(problemSentences(problems));
     selectorError_->setText(problemSentences(refused));
     form_->show();
 }
 
 void NoRowNotice::showFailure(const QString& why) {
-    setTitle("This page cannot be read", true);
+    setTitle(QObject::tr("This page cannot be read"), true);
     reason_->setText(why);
     selectorError_->clear();
     form_->hide();

@@ -21,8 +21,8 @@ PageBox::PageBox(QWidget* parent) : QPlainTextEdit(parent) {
     QFont fixed = QFontDatabase::systemFont(QFontDatabase::FixedFont);
     fixed.setPointSizeF(font().pointSizeF());
     setFont(fixed);
-    setPlaceholderText("Paste the HTML of a page here,\nor only of its row of cards");
-    setAccessibleName("HTML of the page, or only of its row");
+    setPlaceholderText(QObject::tr("Paste the HTML of a page here,\nor only of its row of cards"));
+    setAccessibleName(QObject::tr("HTML of the page, or only of its row"));
 }
 
 bool PageBox::canInsertFromMimeData(const QMimeData* source) const {
@@ -55,12 +55,12 @@ PageInput::PageInput(QWidget* parent)
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
     auto* head = new QHBoxLayout;
-    auto* title = new QLabel("&Page", this);
+    auto* title = new QLabel(QObject::tr("&Page"), this);
     QFont bold = title->font();
     bold.setWeight(QFont::DemiBold);
     title->setFont(bold);
     title->setBuddy(box_);
-    auto* open = new QPushButton("&Open saved page…", this);
+    auto* open = new QPushButton(QObject::tr("&Open saved page…"), this);
     open->setAutoDefault(false);
     head->addWidget(title, 1);
     head->addWidget(open);
@@ -74,8 +74,8 @@ PageInput::PageInput(QWidget* parent)
     summaryBox->setSpacing(8);
     summaryTitle_->setWordWrap(true);
     summaryTitle_->setTextFormat(Qt::PlainText);
-    summaryTitle_->setAccessibleName("Page that was read");
-    auto* instead = new QPushButton("&Paste HTML instead", summary_);
+    summaryTitle_->setAccessibleName(QObject::tr("Page that was read"));
+    auto* instead = new QPushButton(QObject::tr("&Paste HTML instead"), summary_);
     instead->setAutoDefault(false);
     summaryBox->addWidget(summaryTitle_);
     summaryBox->addWidget(instead, 0, Qt::AlignLeft);
@@ -85,7 +85,7 @@ PageInput::PageInput(QWidget* parent)
     connect(instead, &QPushButton::clicked, this, &PageInput::showBox);
     connect(box_, &PageBox::fileInserted, this, &PageInput::open);
     connect(box_, &PageBox::largeTextInserted, this,
-            [this](const QByteArray& bytes) { setPage(bytes, "Pasted text", {}); });
+            [this](const QByteArray& bytes) { setPage(bytes, QObject::tr("Pasted text"), {}); });
     connect(box_, &QPlainTextEdit::textChanged, this,
             [this] { Q_EMIT pageChanged(box_->toPlainText().toUtf8(), {}, false); });
 }
@@ -93,8 +93,9 @@ PageInput::PageInput(QWidget* parent)
 void PageInput::chooseFile() {
     const QString start =
         folder_.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DownloadLocation) : folder_;
-    const QString file = QFileDialog::getOpenFileName(this, "Open saved page", start,
-                                                      "Pages (*.html *.htm *.xhtml);;All files (*)");
+    const QString file =
+        QFileDialog::getOpenFileName(this, QObject::tr("Open saved page"), start,
+                                     QObject::tr("Pages (*.html *.htm *.xhtml);;All files (*)"));
     if (!file.isEmpty()) open(file);
 }
 
@@ -102,7 +103,9 @@ void PageInput::open(const QString& file) {
     QFile page(file);
     const QString name = QFileInfo(file).fileName();
     if (!QFileInfo(file).isFile() || !page.open(QIODevice::ReadOnly)) {
-        Q_EMIT failed(name + ": this file cannot be read. Check that it exists and that you may read it.");
+        Q_EMIT failed(
+            QObject::tr("%1: this file cannot be read. Check that it exists and that you may read it.")
+                .arg(name));
         return;
     }
     folder_ = QFileInfo(file).path();

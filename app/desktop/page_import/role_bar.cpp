@@ -16,7 +16,7 @@ namespace tenter::desktop::page_import {
 namespace {
 
 QString barRoleTitle(const std::string& role) {
-    return role.empty() ? QString("None") : roleTitle(role);
+    return role.empty() ? QObject::tr("None") : roleTitle(role);
 }
 
 bool isInCard(const markup::GivenRow& row, markup::NodeId node) {
@@ -31,26 +31,26 @@ QString selectorProblem(const QString& selector) {
     const std::string text = selector.toStdString();
     css::Problems problems;
     if (css::readSelectors(text, problems) && problems.empty()) return {};
-    if (problems.empty()) return "This is not a selector. Write one, such as .walk-title.";
+    if (problems.empty()) return QObject::tr("This is not a selector. Write one, such as .walk-title.");
     const css::Place place = css::Lines(text).placeOf(problems.front().offset);
     project::Problem problem;
     problem.what = problems.front().what;
     problem.fix = problems.front().fix;
-    return QString("Column %1: %2").arg(place.column).arg(problemSentence(problem));
+    return QObject::tr("Column %1: %2").arg(place.column).arg(problemSentence(problem));
 }
 
 RoleBar::RoleBar(QWidget* parent)
     : QWidget(parent),
       element_(new QLabel(this)),
       role_(new controls::CalmCombo(this)),
-      selectorLabel_(new QLabel("&Selector", this)),
+      selectorLabel_(new QLabel(QObject::tr("&Selector"), this)),
       selector_(new QLineEdit(this)),
       problem_(new QLabel(this)) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(8);
-    auto* roleLabel = new QLabel("&Role", this);
+    auto* roleLabel = new QLabel(QObject::tr("&Role"), this);
     roleLabel->setBuddy(role_);
     selectorLabel_->setBuddy(selector_);
     for (QLabel* label : {roleLabel, selectorLabel_})
@@ -59,14 +59,14 @@ RoleBar::RoleBar(QWidget* parent)
     bold.setWeight(QFont::DemiBold);
     element_->setFont(bold);
     element_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    element_->setAccessibleName("Selected element");
+    element_->setAccessibleName(QObject::tr("Selected element"));
     element_->setTextFormat(Qt::PlainText);
-    role_->setAccessibleName("Role of the selected element, in every card");
+    role_->setAccessibleName(QObject::tr("Role of the selected element, in every card"));
     role_->setFixedWidth(controls::scaled(176));
-    selector_->setAccessibleName("Selector of all elements with this role");
+    selector_->setAccessibleName(QObject::tr("Selector of all elements with this role"));
     problem_->setWordWrap(true);
     problem_->setTextFormat(Qt::PlainText);
-    problem_->setAccessibleName("Problem with the last change");
+    problem_->setAccessibleName(QObject::tr("Problem with the last change"));
     problem_->hide();
     grid->addWidget(element_, 0, 0, 1, 4);
     grid->addWidget(roleLabel, 1, 0);
@@ -89,7 +89,7 @@ void RoleBar::showElement(const markup::GivenRow* row, markup::NodeId node) {
     role_->setEnabled(any);
     currentRole_ = any ? roleOf(*row, node) : std::string();
     element_->setText(any ? elementTitle(row->tree, node)
-                          : QString("Select an element in the tree or in the drawing"));
+                          : QObject::tr("Select an element in the tree or in the drawing"));
     element_->setToolTip(any ? element_->text() : QString());
     offered_.clear();
     if (any && isInCard(*row, node)) {
@@ -109,8 +109,9 @@ void RoleBar::showElement(const markup::GivenRow* row, markup::NodeId node) {
     shownSelector_ = found == nullptr ? QString() : QString::fromStdString(found->selector);
     selector_->setText(shownSelector_);
     selector_->setEnabled(found != nullptr);
-    selector_->setPlaceholderText(found == nullptr ? "no selector without a role"
-                                                   : "empty: the element with the variant’s class");
+    selector_->setPlaceholderText(found == nullptr
+                                      ? QObject::tr("no selector without a role")
+                                      : QObject::tr("empty: the element with the variant’s class"));
 }
 
 void RoleBar::fillRoles() {
@@ -118,7 +119,7 @@ void RoleBar::fillRoles() {
     for (const std::string& role : offered_)
         role_->addItem(barRoleTitle(role));
     const auto at = std::ranges::find(offered_, currentRole_);
-    if (offered_.size() > 3) role_->addItem("New role…");
+    if (offered_.size() > 3) role_->addItem(QObject::tr("New role…"));
     role_->setCurrentIndex(at == offered_.end() ? -1 : static_cast<int>(at - offered_.begin()));
 }
 
@@ -126,8 +127,9 @@ void RoleBar::chooseRole(int index) {
     std::string role;
     if (index >= static_cast<int>(offered_.size())) {
         const QString typed =
-            QInputDialog::getText(this, "New role",
-                                  "Name of the role in lower-case letters, such as kicker or price:")
+            QInputDialog::getText(
+                this, QObject::tr("New role"),
+                QObject::tr("Name of the role in lower-case letters, such as kicker or price:"))
                 .trimmed();
         fillRoles();
         if (typed.isEmpty()) return;

@@ -30,7 +30,7 @@ RowReview::RowReview(QWidget* parent)
     tree_->setHeaderHidden(true);
     tree_->setUniformRowHeights(true);
     tree_->setIndentation(16);
-    tree_->setAccessibleName("Elements of the row");
+    tree_->setAccessibleName(QObject::tr("Elements of the row"));
     tree_->header()->setStretchLastSection(false);
     tree_->header()->setSectionResizeMode(ElementModel::Element, QHeaderView::Stretch);
     tree_->header()->setSectionResizeMode(ElementModel::Role, QHeaderView::ResizeToContents);
@@ -65,10 +65,10 @@ QWidget* RowReview::buildTheme() {
     themeTitle_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     theme_ = new QPlainTextEdit(theme);
     theme_->setTabChangesFocus(true);
-    theme_->setAccessibleName("Theme CSS that applies to the row");
+    theme_->setAccessibleName(QObject::tr("Theme CSS that applies to the row"));
     theme_->setPlaceholderText(
-        "Paste the CSS of the page’s theme, or write the rules that apply to the row, such as:\n"
-        "html { font-size: 62.5% }  a { color: #064; text-decoration: underline }");
+        QObject::tr("Paste the CSS of the page’s theme, or write the rules that apply to the row, such as:\n"
+                    "html { font-size: 62.5% }  a { color: #064; text-decoration: underline }"));
     QFont fixed = QFontDatabase::systemFont(QFontDatabase::FixedFont);
     fixed.setPointSizeF(font().pointSizeF());
     theme_->setFont(fixed);
@@ -117,10 +117,11 @@ void RowReview::showTheme() {
     QString css = themeNow();
     const bool open = themeTitle_->isChecked();
     themeTitle_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
-    themeTitle_->setText(css.isEmpty()
-                             ? QString("Theme CSS that applies to the row: none yet. Paste or write it here")
-                             : "Theme CSS that applies to the row, " + sizeTitle(css.toUtf8().size()) +
-                                   (typedTheme_ ? ", typed by you" : ""));
+    themeTitle_->setText(
+        css.isEmpty() ? QObject::tr("Theme CSS that applies to the row: none yet. Paste or write it here")
+                      : (typedTheme_ ? QObject::tr("Theme CSS that applies to the row, %1, typed by you")
+                                     : QObject::tr("Theme CSS that applies to the row, %1"))
+                            .arg(sizeTitle(css.toUtf8().size())));
     theme_->setVisible(open);
     // CSS too large to edit is shown up to the limit, read-only.
     theme_->setReadOnly(css.size() > largePage);

@@ -3,12 +3,15 @@
 #include <algorithm>
 
 #include "document/wording.h"
+#include "findings/wording.h"
 
 namespace tenter::desktop::panels {
 
 namespace {
 
-const QString otherFindings = QStringLiteral("Other findings");
+QString otherFindings() {
+    return QObject::tr("Other findings");
+}
 
 PlotMark markOf(const solve::Limit& limit, bool conflicts) {
     const solve::Binding& binding = limit.binding;
@@ -28,16 +31,17 @@ QString limitText(const std::string& text) {
     return sentence;
 }
 
-QString effectWord(AnswerModel::Effect effect) {
+/// `Removes warning: ` before what a finding says.
+QString effectTitle(AnswerModel::Effect effect, const QString& severity) {
     switch (effect) {
         case AnswerModel::Effect::Removes:
-            return QStringLiteral("Removes ");
+            return QObject::tr("Removes %1:", "severity of a finding").arg(severity);
         case AnswerModel::Effect::Adds:
-            return QStringLiteral("Adds ");
+            return QObject::tr("Adds %1:", "severity of a finding").arg(severity);
         case AnswerModel::Effect::Widens:
             break;
     }
-    return QStringLiteral("Widens ");
+    return QObject::tr("Widens %1:", "severity of a finding").arg(severity);
 }
 
 /// The role of the part with the worst place; empty for a finding of the row or of a picture.
@@ -105,8 +109,8 @@ std::optional<std::size_t> AnswerModel::placeFor(const project::Project& project
 
 void AnswerModel::setEffects(const project::Project& project, const remedy::Effects& effects) {
     beginResetModel();
-    std::erase_if(rows_,
-                  [](const Row& row) { return row.kind == RowKind::Finding || row.title == otherFindings; });
+    std::erase_if(
+        rows_, [](const Row& row) { return row.kind == RowKind::Finding || row.title == otherFindings(); });
     const bool several = project.row().variants.size() > 1;
     std::vector<Row> others;
     const auto add = [&](Effect effect, const std::vector<remedy::Change>& changes) {
@@ -118,9 +122,8 @@ void AnswerModel::setEffects(const project::Project& project, const remedy::Effe
             const std::optional<std::size_t> at = placeFor(project, change);
             const std::string what =
                 checks::textOf({change.finding.statement.what, {}, {}}, change.finding.profiles);
-            const QString severity =
-                QString::fromUtf8(std::string(checks::word(change.finding.severity)).c_str());
-            row.text = effectWord(effect) + severity + ": ";
+            row.text =
+                effectTitle(effect, inSentence(findings::severityTitle(change.finding.severity))) + ' ';
             if (!at) {
                 if (several) row.text += variantTitle(project.row().variants[change.variant]) + ": ";
                 row.text += QString::fromStdString(what);
@@ -138,7 +141,7 @@ void AnswerModel::setEffects(const project::Project& project, const remedy::Effe
     add(Effect::Widens, effects.grown);
     if (!others.empty()) {
         Row title;
-        title.title = otherFindings;
+        title.title = otherFindings();
         rows_.push_back(std::move(title));
         rows_.insert(rows_.end(), others.begin(), others.end());
     }
@@ -177,9 +180,10 @@ QString AnswerModel::spokenText(const QModelIndex& index) const {
     if (row.kind == RowKind::Title || index.column() == Band) return text(index).replace('\n', ", ");
     const solve::EndSize& end = endOf(row.sizes, index.column());
     const QString where =
-        QString("%1, %2, at %3: ").arg(row.title, columnsTitle(row.sizes.columns), pixels(end.width));
-    return where + (isChanged(end) ? QString("%1, was %2").arg(pixels(end.after), pixels(end.before))
-                                   : pixels(end.before) + ", unchanged");
+        QObject::tr("%1, %2, at %3:").arg(row.title, columnsTitle(row.sizes.columns), pixels(end.width));
+    return where + ' ' +
+           (isChanged(end) ? QObject::tr("%1, was %2", "sizes").arg(pixels(end.after), pixels(end.before))
+                           : QObject::tr("%1, unchanged", "size").arg(pixels(end.before)));
 }
 
 QVariant AnswerModel::data(const QModelIndex& index, int role) const {
@@ -199,7 +203,9 @@ QVariant AnswerModel::data(const QModelIndex& index, int role) const {
 
 QVariant AnswerModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    return section == Band ? "Sizes in px" : section == NarrowEnd ? "Narrow end" : "Wide end";
+    return section == Band        ? QObject::tr("Sizes in px")
+           : section == NarrowEnd ? QObject::tr("Narrow end")
+                                  : QObject::tr("Wide end");
 }
 
 std::optional<PlotMark> AnswerModel::placeOf(const QModelIndex& index) const {

@@ -19,7 +19,7 @@ const QString widestSizes = QStringLiteral("88.88 → 88.88");
 AnswerView::AnswerView(AnswerModel& model, QWidget* parent) : QTableView(parent), model_(model) {
     setModel(&model_);
     setItemDelegate(new AnswerDelegate(model_, this));
-    setAccessibleName("Sizes before and after, their limits and their findings");
+    setAccessibleName(QObject::tr("Sizes before and after, their limits and their findings"));
     setFrameShape(QFrame::NoFrame);
     setShowGrid(false);
     setSelectionMode(QAbstractItemView::NoSelection);

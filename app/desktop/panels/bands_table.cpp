@@ -68,7 +68,7 @@ BandsTable::BandsTable(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       lines_(new QVBoxLayout),
-      add_(new QPushButton("Add breakpoint", this)) {
+      add_(new QPushButton(QObject::tr("Add breakpoint"), this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
@@ -78,7 +78,7 @@ BandsTable::BandsTable(Context& context, QWidget* parent)
     foot->setContentsMargins(12, 0, 24, 0);
     foot->addWidget(add_, 1);
     box->addLayout(foot);
-    setWhatsThis(whatsThisText("Breakpoints", propertyHelp("Breakpoints"), {}));
+    setWhatsThis(whatsThisText(QObject::tr("Breakpoints"), propertyHelp(QObject::tr("Breakpoints")), {}));
     add_->setIcon(controls::glyph(controls::Glyph::Add));
     connect(add_, &QPushButton::clicked, this, &BandsTable::addBreakpoint);
 }
@@ -108,7 +108,8 @@ void BandsTable::build(std::size_t count) {
                 context_.session.document.endGesture();
             });
             connect(editor, &controls::Editor::rejected, this, [this, line, editor](const QString& why) {
-                context_.showError(editor == line->columns ? "Columns" : "Breakpoint", why);
+                context_.showError(
+                    editor == line->columns ? QObject::tr("Columns") : QObject::tr("Breakpoint"), why);
             });
         }
         connect(line->remove, &QToolButton::clicked, this, [this, band] { removeBand(band); });
@@ -129,29 +130,31 @@ void BandsTable::refresh() {
         line.extent->setMaximumWidth(last ? QWIDGETSIZE_MAX : controls::scaled(extentWidth));
         line.extent->setSizePolicy(last ? QSizePolicy::Expanding : QSizePolicy::Preferred,
                                    QSizePolicy::Preferred);
-        line.extent->setText(last ? bandWidths(variant, i) : "up to");
+        line.extent->setText(last ? bandWidths(variant, i) : QObject::tr("up to"));
         if (!last) {
             const double above = i + 1 < bands.size() ? bands[i + 1].upTo.value_or(widest) : widest;
             line.upTo->field().setLimits(i == 0 ? narrowest : below + 1, above - 1);
             line.upTo->setValue(*bands[i].upTo);
         }
-        line.upTo->setName(QString("Breakpoint %1").arg(i + 1));
+        line.upTo->setName(QObject::tr("Breakpoint %1").arg(i + 1));
         const int columns = session.layouts.row().settings(i).row.columns.value_or(1);
         line.columns->setValue(columns);
         line.columns->setMarked(bands[i].set.row.columns.has_value());
-        line.columns->setName("Columns, " + bandWidths(variant, i));
-        line.unit->setText(columns == 1 ? "column" : "columns");
+        line.columns->setName(QObject::tr("Columns, %1", "widths of a band").arg(bandWidths(variant, i)));
+        line.unit->setText(QObject::tr("column(s)", "after their number", columns));
         line.remove->setVisible(bands.size() > 1);
-        line.remove->setAccessibleName("Remove band, " + bandWidths(variant, i));
-        line.remove->setToolTip(last ? "Remove this band. The next narrower band then covers its widths."
-                                     : "Remove this band. The next wider band then covers its widths.");
+        line.remove->setAccessibleName(
+            QObject::tr("Remove band, %1", "widths of a band").arg(bandWidths(variant, i)));
+        line.remove->setToolTip(
+            last ? QObject::tr("Remove this band. The next narrower band then covers its widths.")
+                 : QObject::tr("Remove this band. The next wider band then covers its widths."));
     }
     refreshWidth();
 }
 
 void BandsTable::refreshWidth() {
     const Session& session = context_.session;
-    add_->setText("Add breakpoint at " + pixels(std::round(session.view.width())));
+    add_->setText(QObject::tr("Add breakpoint at %1").arg(pixels(std::round(session.view.width()))));
     const std::size_t band = session.layouts.band();
     for (std::size_t i = 0; i < built_.size(); ++i) {
         built_[i]->current = i == band && built_.size() > 1;
@@ -162,7 +165,7 @@ void BandsTable::refreshWidth() {
 void BandsTable::setColumns(std::size_t band, int columns) {
     const std::size_t variant = context_.session.view.variant();
     context_.edit(
-        "Change columns",
+        QObject::tr("Change columns"),
         [&](project::Project& project) {
             auto& set = project.row().variants[variant].bands[band].set.row.columns;
             if (columns > 0)
@@ -176,7 +179,7 @@ void BandsTable::setColumns(std::size_t band, int columns) {
 void BandsTable::moveBreakpoint(std::size_t band, double width) {
     const std::size_t variant = context_.session.view.variant();
     context_.edit(
-        "Move breakpoint",
+        QObject::tr("Move breakpoint"),
         [&](project::Project& project) {
             auto& bands = project.row().variants[variant].bands;
             if (bands[band].upTo) bands[band].upTo = width;
@@ -189,10 +192,10 @@ void BandsTable::addBreakpoint() {
     const double width = std::round(context_.session.view.width());
     const auto& bands = context_.session.document.project().row().variants[variant].bands;
     if (std::any_of(bands.begin(), bands.end(), [&](const project::Band& b) { return b.upTo == width; })) {
-        context_.showMessage("There is already a breakpoint at " + pixels(width) + ".");
+        context_.showMessage(QObject::tr("There is already a breakpoint at %1.").arg(pixels(width)));
         return;
     }
-    context_.edit("Add breakpoint", [&](project::Project& project) {
+    context_.edit(QObject::tr("Add breakpoint"), [&](project::Project& project) {
         project::Variant& edited = project.row().variants[variant];
         const std::size_t band = project::bandAt(edited, width);
         project::Band below = edited.bands[band];
@@ -203,7 +206,7 @@ void BandsTable::addBreakpoint() {
 
 void BandsTable::removeBand(std::size_t band) {
     const std::size_t variant = context_.session.view.variant();
-    context_.edit("Remove band", [&](project::Project& project) {
+    context_.edit(QObject::tr("Remove band"), [&](project::Project& project) {
         auto& bands = project.row().variants[variant].bands;
         if (bands.size() < 2) return;
         bands.erase(bands.begin() + static_cast<std::ptrdiff_t>(band));

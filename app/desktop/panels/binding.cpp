@@ -43,8 +43,8 @@ std::string Binding::path() const {
 }
 
 QString Binding::name() const {
-    const QString lower = title_.isEmpty() ? title_ : title_[0].toLower() + title_.mid(1);
-    return roleTitle(subject_.empty() ? context_.target.subject() : subject_) + ' ' + lower;
+    return QObject::tr("%1 %2", "role and setting: Heading font size")
+        .arg(roleTitle(subject_.empty() ? context_.target.subject() : subject_), inSentence(title_));
 }
 
 std::optional<double> Binding::pixels() const {
@@ -80,13 +80,13 @@ void Binding::reset() {
 void Binding::useInWholeScope() {
     const bool allVariants = isForAllVariants();
     const std::size_t current = context_.session.view.variant();
-    const QString lower = name().isEmpty() ? name() : name()[0].toLower() + name().mid(1);
+
     project::Problems problems;
     const auto put = [&](project::Settings& settings, const project::Json& value) {
         project::setSetting(settings, path(), value, problems);
     };
     const project::Json value = held_.from ? held_.value : project::Json();
-    context_.edit("Use " + lower + " in all bands", [&](project::Project& project) {
+    context_.edit(QObject::tr("Use %1 in all bands").arg(inSentence(name())), [&](project::Project& project) {
         auto& variants = project.row().variants;
         for (std::size_t i = 0; i < variants.size(); ++i) {
             if (!allVariants && i != current) continue;

@@ -19,8 +19,8 @@ CardBar::CardBar(Context& context, bool editing, QWidget* parent)
     QFont font = title_->font();
     font.setWeight(QFont::DemiBold);
     title_->setFont(font);
-    previous_ = button(glyph(Glyph::Left), "Previous card");
-    next_ = button(glyph(Glyph::Right), "Next card");
+    previous_ = button(glyph(Glyph::Left), QObject::tr("Previous card"));
+    next_ = button(glyph(Glyph::Right), QObject::tr("Next card"));
     box->addWidget(title_);
     box->addWidget(previous_);
     box->addWidget(next_);
@@ -28,10 +28,10 @@ CardBar::CardBar(Context& context, bool editing, QWidget* parent)
     connect(previous_, &QToolButton::clicked, this, [this] { go(-1); });
     connect(next_, &QToolButton::clicked, this, [this] { go(1); });
     if (!editing) return;
-    earlier_ = button(glyph(Glyph::Up), "Move card one place earlier");
-    later_ = button(glyph(Glyph::Down), "Move card one place later");
-    add_ = button(glyph(Glyph::Add), "Add card after this one");
-    remove_ = button(glyph(Glyph::Remove), "Remove card");
+    earlier_ = button(glyph(Glyph::Up), QObject::tr("Move card one place earlier"));
+    later_ = button(glyph(Glyph::Down), QObject::tr("Move card one place later"));
+    add_ = button(glyph(Glyph::Add), QObject::tr("Add card after this one"));
+    remove_ = button(glyph(Glyph::Remove), QObject::tr("Remove card"));
     for (QToolButton* each : {earlier_, later_, add_, remove_})
         box->addWidget(each);
     connect(earlier_, &QToolButton::clicked, this, [this] { moveCard(-1); });
@@ -60,7 +60,7 @@ void CardBar::refresh() {
     const project::Project& project = context_.session.shown.untried();
     const std::size_t count = project.row().cards.size();
     const auto card = cardOf(context_.session);
-    title_->setText(card ? QString("Card %1 of %2").arg(*card + 1).arg(count) : QString("No cards"));
+    title_->setText(card ? QObject::tr("Card %1 of %2").arg(*card + 1).arg(count) : QObject::tr("No cards"));
     previous_->setEnabled(card && *card > 0);
     next_->setEnabled(card && *card + 1 < count);
     if (!add_) return;
@@ -92,7 +92,7 @@ void CardBar::go(int by) {
 
 void CardBar::addCard() {
     const auto card = cardOf(context_.session);
-    const bool accepted = context_.edit("Add card", [&](project::Project& project) {
+    const bool accepted = context_.edit(QObject::tr("Add card"), [&](project::Project& project) {
         if (!card) {
             project.row().cards.push_back(newCard());
         } else {
@@ -106,7 +106,7 @@ void CardBar::addCard() {
 void CardBar::removeCard() {
     const auto card = cardOf(context_.session);
     if (!card) return;
-    context_.edit("Remove card", [&](project::Project& project) {
+    context_.edit(QObject::tr("Remove card"), [&](project::Project& project) {
         project.row().cards.erase(project.row().cards.begin() + static_cast<std::ptrdiff_t>(*card));
     });
 }
@@ -115,7 +115,7 @@ void CardBar::moveCard(int by) {
     const auto card = cardOf(context_.session);
     const auto to = cardBeside(by);
     if (!to) return;
-    context_.edit("Move card", [&](project::Project& project) {
+    context_.edit(QObject::tr("Move card"), [&](project::Project& project) {
         std::swap(project.row().cards[*card], project.row().cards[*to]);
     });
     context_.session.selection.select(Place{*to, context_.session.selection.place().value_or(Place{}).part});

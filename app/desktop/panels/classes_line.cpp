@@ -34,16 +34,16 @@ QString linked(const std::vector<emit::ClassName>& names) {
 
 ClassesLine::ClassesLine(QWidget* parent)
     : QWidget(parent),
-      title_(new QLabel("Classes for the elements of your page", this)),
+      title_(new QLabel(QObject::tr("Classes for the elements of your page"), this)),
       classes_(new QLabel(this)),
-      copy_(new QPushButton("Copy", this)) {
+      copy_(new QPushButton(QObject::tr("Copy"), this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 4, 24, 4);
     box->setSpacing(4);
     title_->setForegroundRole(QPalette::PlaceholderText);
-    title_->setToolTip(toolTipText(
+    title_->setToolTip(toolTipText(QObject::tr(
         "The stylesheet reaches only elements with these classes. Enter them in your CMS, or copy "
-        "the markup (Export › Copy markup), which has them."));
+        "the markup (Export › Copy markup), which has them.")));
     auto* head = new QHBoxLayout;
     head->setSpacing(8);
     head->addWidget(title_, 1);
@@ -55,14 +55,15 @@ ClassesLine::ClassesLine(QWidget* parent)
     classes_->setTextFormat(Qt::RichText);
     // Not selectable, because a copied name would have word joiners.
     classes_->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
-    classes_->setAccessibleName("Classes for the elements of your page");
-    classes_->setToolTip("Click a class to copy it without the dot");
-    copy_->setAccessibleName("Copy class names");
+    classes_->setAccessibleName(QObject::tr("Classes for the elements of your page"));
+    classes_->setToolTip(QObject::tr("Click a class to copy it without the dot"));
+    copy_->setAccessibleName(QObject::tr("Copy class names"));
     setTabOrder(copy_, classes_);
     connect(copy_, &QPushButton::clicked, this,
-            [this] { copy(line_ + '\n', "Class names copied: " + line_, copy_); });
-    connect(classes_, &QLabel::linkActivated, this,
-            [this](const QString& name) { copy(name, "Class name copied: " + name, classes_); });
+            [this] { copy(line_ + '\n', QObject::tr("Class names copied: %1").arg(line_), copy_); });
+    connect(classes_, &QLabel::linkActivated, this, [this](const QString& name) {
+        copy(name, QObject::tr("Class name copied: %1").arg(name), classes_);
+    });
 }
 
 void ClassesLine::showClasses(const project::Project& project, std::size_t variant) {

@@ -3,6 +3,7 @@
 #include "controls/colour_editor.h"
 #include "controls/number_editors.h"
 #include "document/handover.h"
+#include "document/wording.h"
 #include "panels/computed.h"
 #include "project/cascade.h"
 #include "row/lookup.h"
@@ -24,10 +25,10 @@ const QStringList corners{"px", "rem", "em"};
 ColourPanel::ColourPanel(Context& context, QWidget* parent) : Panel(context, parent) {
     buildText();
     buildCard();
-    begin("Row", "row");
-    add("Background", new ColourEditor, "background");
-    begin("Picture", "picture");
-    add("Corner radius", new NumberEditor(lengthKind(corners)), "radius");
+    begin(QObject::tr("Row"), "row");
+    add(QObject::tr("Background"), new ColourEditor, "background");
+    begin(QObject::tr("Picture"), "picture");
+    add(QObject::tr("Corner radius"), new NumberEditor(lengthKind(corners)), "radius");
     close();
 }
 
@@ -39,9 +40,12 @@ void ColourPanel::add(const QString& title, controls::Editor* editor, const std:
     Part& part = parts_.back();
     // Rows for text roles follow the target; the others have a subject of their own.
     // Several sections have a colour and a width: their names say which.
-    const bool isShared = part.title == "Border" || part.title == "Hover" || part.title == "Focus ring" ||
-                          part.title == "Shadow";
-    const QString name = isShared && setting != "radius" ? part.title + ' ' + title.toLower() : title;
+    const bool isShared = part.title == QObject::tr("Border") || part.title == QObject::tr("Hover") ||
+                          part.title == QObject::tr("Focus ring") || part.title == QObject::tr("Shadow");
+    const QString name =
+        isShared && setting != "radius"
+            ? QObject::tr("%1 %2", "section and setting: Border width").arg(part.title, inSentence(title))
+            : title;
     auto* row = new SettingRow(context(), title, editor, part.subject, setting, this, name);
     addWidget(row);
     part.rows.push_back({row, roles});
@@ -57,40 +61,40 @@ bool ColourPanel::isFor(For roles) const {
 }
 
 void ColourPanel::buildText() {
-    begin("Colours", {});
-    add("Text", new ColourEditor, "colour");
-    add("Background", new ColourEditor, "background");
-    plain_ = new ContrastLine("text on background");
+    begin(QObject::tr("Colours"), {});
+    add(QObject::tr("Text"), new ColourEditor, "colour");
+    add(QObject::tr("Background"), new ColourEditor, "background");
+    plain_ = new ContrastLine(QObject::tr("text on background"));
     addWidget(plain_);
-    begin("Border", {});
-    add("Colour", new ColourEditor, "border/colour");
-    add("Width", new NumberEditor(lengthKind(strokes)), "border/width");
-    add("Corner radius", new NumberEditor(lengthKind(corners)), "radius");
-    begin("Hover", {}, For::Links);
-    add("Text", new ColourEditor, "hover/colour");
-    add("Background", new ColourEditor, "hover/background", For::Buttons);
-    add("Border", new ColourEditor, "hover/borderColour", For::Buttons);
-    hover_ = new ContrastLine("on hover");
+    begin(QObject::tr("Border"), {});
+    add(QObject::tr("Colour"), new ColourEditor, "border/colour");
+    add(QObject::tr("Width"), new NumberEditor(lengthKind(strokes)), "border/width");
+    add(QObject::tr("Corner radius"), new NumberEditor(lengthKind(corners)), "radius");
+    begin(QObject::tr("Hover"), {}, For::Links);
+    add(QObject::tr("Text"), new ColourEditor, "hover/colour");
+    add(QObject::tr("Background"), new ColourEditor, "hover/background", For::Buttons);
+    add(QObject::tr("Border"), new ColourEditor, "hover/borderColour", For::Buttons);
+    hover_ = new ContrastLine(QObject::tr("on hover"));
     addWidget(hover_);
-    begin("Focus ring", {}, For::Links);
-    add("Colour", new ColourEditor, "focus/colour");
-    add("Width", new NumberEditor(lengthKind(strokes)), "focus/width");
-    add("Offset", new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
+    begin(QObject::tr("Focus ring"), {}, For::Links);
+    add(QObject::tr("Colour"), new ColourEditor, "focus/colour");
+    add(QObject::tr("Width"), new NumberEditor(lengthKind(strokes)), "focus/width");
+    add(QObject::tr("Offset"), new NumberEditor(lengthKind(strokes, {}, -100, 100)), "focus/offset");
 }
 
 void ColourPanel::buildCard() {
-    begin("Card", "card");
-    add("Background", new ColourEditor, "background");
-    begin("Border", "card");
-    add("Colour", new ColourEditor, "border/colour");
-    add("Width", new NumberEditor(lengthKind(strokes)), "border/width");
-    add("Corner radius", new NumberEditor(lengthKind(corners)), "radius");
-    begin("Shadow", "card");
-    add("Colour", new ColourEditor, "shadow/colour");
-    add("Offset x", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/x");
-    add("Offset y", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/y");
-    add("Blur", new NumberEditor(lengthKind({"px"})), "shadow/blur");
-    add("Spread", new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/spread");
+    begin(QObject::tr("Card"), "card");
+    add(QObject::tr("Background"), new ColourEditor, "background");
+    begin(QObject::tr("Border"), "card");
+    add(QObject::tr("Colour"), new ColourEditor, "border/colour");
+    add(QObject::tr("Width"), new NumberEditor(lengthKind(strokes)), "border/width");
+    add(QObject::tr("Corner radius"), new NumberEditor(lengthKind(corners)), "radius");
+    begin(QObject::tr("Shadow"), "card");
+    add(QObject::tr("Colour"), new ColourEditor, "shadow/colour");
+    add(QObject::tr("Offset x"), new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/x");
+    add(QObject::tr("Offset y"), new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/y");
+    add(QObject::tr("Blur"), new NumberEditor(lengthKind({"px"})), "shadow/blur");
+    add(QObject::tr("Spread"), new NumberEditor(lengthKind({"px"}, {}, -1000, 1000)), "shadow/spread");
 }
 
 void ColourPanel::refresh() {

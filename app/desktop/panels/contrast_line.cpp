@@ -30,15 +30,17 @@ bool isLarge(double size, double weight) {
 }
 
 QString contrastVerdict(double ratio, double size, double weight) {
-    if (ratio >= enoughAtAaa) return "Passes for text of any size (WCAG 2.2 SC 1.4.3, at AAA 1.4.6)";
-    if (ratio >= enoughForAny) return "Passes for text of any size (WCAG 2.2 SC 1.4.3)";
+    if (ratio >= enoughAtAaa)
+        return QObject::tr("Passes for text of any size (WCAG 2.2 SC 1.4.3, at AAA 1.4.6)");
+    if (ratio >= enoughForAny) return QObject::tr("Passes for text of any size (WCAG 2.2 SC 1.4.3)");
     const QString here = pixels(size, 1);
     if (ratio >= enoughForLarge && isLarge(size, weight))
-        return "Passes at " + here + ", which is large text (WCAG 2.2 SC 1.4.3)";
+        return QObject::tr("Passes at %1, which is large text (WCAG 2.2 SC 1.4.3)").arg(here);
     if (ratio >= enoughForLarge)
-        return "Too low at " + here + ": needs " + ratioTitle(enoughForAny) + ", or text of at least " +
-               pixels(24) + " (" + pixels(18.66) + " if bold; WCAG 2.2 SC 1.4.3)";
-    return "Too low for text of any size: needs " + ratioTitle(enoughForAny) + " (WCAG 2.2 SC 1.4.3)";
+        return QObject::tr("Too low at %1: needs %2, or text of at least %3 (%4 if bold; WCAG 2.2 SC 1.4.3)")
+            .arg(here, ratioTitle(enoughForAny), pixels(24), pixels(18.66));
+    return QObject::tr("Too low for text of any size: needs %1 (WCAG 2.2 SC 1.4.3)")
+        .arg(ratioTitle(enoughForAny));
 }
 
 ContrastLine::ContrastLine(const QString& title, QWidget* parent) : QWidget(parent), title_(title) {

@@ -22,6 +22,19 @@ constexpr int stripWidth = 62;   // width of a left or right strip
 constexpr int contentHeight = 56;
 constexpr std::array sides{"top", "right", "bottom", "left"};
 
+QString sideTitle(bool margin, std::size_t side) {
+    switch (side) {
+        case 0:
+            return margin ? QObject::tr("Margin top") : QObject::tr("Padding top");
+        case 1:
+            return margin ? QObject::tr("Margin right") : QObject::tr("Padding right");
+        case 2:
+            return margin ? QObject::tr("Margin bottom") : QObject::tr("Padding bottom");
+        default:
+            return margin ? QObject::tr("Margin left") : QObject::tr("Padding left");
+    }
+}
+
 /// Parallel lines at 45° between two rectangles.
 void hatch(QPainter& painter, const QRect& outer, const QRect& inner) {
     QPainterPath band;
@@ -47,7 +60,7 @@ DimensionDrawing::DimensionDrawing(Context& context, const std::string& subject,
         if (margin && side == "top" && subject_.empty()) kind.keywords = {"auto"};
         Field& field = fields_[i];
         field.editor = new controls::NumberEditor(kind, this);
-        const QString title = QString(margin ? "Margin " : "Padding ") + QString::fromStdString(side);
+        const QString title = sideTitle(margin, i % 4);
         field.binding =
             new Binding(context_, *field.editor, subject_, (margin ? "margin/" : "padding/") + side, title);
     }

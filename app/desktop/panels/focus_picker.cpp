@@ -22,9 +22,9 @@ FocusPicker::FocusPicker(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setCursor(Qt::CrossCursor);
-    setAccessibleName("Focal point");
-    setToolTip(
-        "This point stays visible when the slot crops the picture. Click to set it, or use the arrow keys.");
+    setAccessibleName(QObject::tr("Focal point"));
+    setToolTip(QObject::tr(
+        "This point stays visible when the slot crops the picture. Click to set it, or use the arrow keys."));
 }
 
 void FocusPicker::preview(const QString& file, double x, double y, double ratio) {
@@ -40,7 +40,7 @@ void FocusPicker::preview(const QString& file, double x, double y, double ratio)
     x_ = x;
     y_ = y;
     ratio_ = ratio;
-    setAccessibleDescription(percent(x) + " from the left, " + percent(y) + " from the top");
+    setAccessibleDescription(QObject::tr("%1 from the left, %2 from the top").arg(percent(x), percent(y)));
     update();
 }
 
@@ -60,7 +60,8 @@ void FocusPicker::paintEvent(QPaintEvent*) {
         painter.setPen(QPen(controls::quiet(palette()), 1, Qt::DashLine));
         painter.drawRect(box);
         painter.drawText(box.adjusted(12, 0, -12, 0), Qt::AlignCenter | Qt::TextWordWrap,
-                         file_.isEmpty() ? "No picture" : "The file cannot be read as a picture.");
+                         file_.isEmpty() ? QObject::tr("No picture")
+                                         : QObject::tr("The file cannot be read as a picture."));
     } else {
         painter.drawImage(box, image_);
         // CSS Images 3 § 5.5: object-fit cover, positioned at the focal point.

@@ -13,12 +13,21 @@ namespace {
 struct Entry {
     solve::LeewaySetting setting;
     const char* title;
+    const char* name;
     const char* undoName;
 };
-constexpr Entry entries[] = {{solve::LeewaySetting::Breakpoint, "Breakpoint", "Change breakpoint"},
-                             {solve::LeewaySetting::ColumnGap, "Column gap", "Change column gap"},
-                             {solve::LeewaySetting::CardPadding, "Card padding", "Change card padding"},
-                             {solve::LeewaySetting::RowWidth, "Row width", "Change row width"}};
+constexpr Entry entries[] = {{solve::LeewaySetting::Breakpoint, QT_TRANSLATE_NOOP("QObject", "Breakpoint"),
+                              QT_TRANSLATE_NOOP("QObject", "Leeway of the breakpoint"),
+                              QT_TRANSLATE_NOOP("QObject", "Change breakpoint")},
+                             {solve::LeewaySetting::ColumnGap, QT_TRANSLATE_NOOP("QObject", "Column gap"),
+                              QT_TRANSLATE_NOOP("QObject", "Leeway of the column gap"),
+                              QT_TRANSLATE_NOOP("QObject", "Change column gap")},
+                             {solve::LeewaySetting::CardPadding, QT_TRANSLATE_NOOP("QObject", "Card padding"),
+                              QT_TRANSLATE_NOOP("QObject", "Leeway of the card padding"),
+                              QT_TRANSLATE_NOOP("QObject", "Change card padding")},
+                             {solve::LeewaySetting::RowWidth, QT_TRANSLATE_NOOP("QObject", "Row width"),
+                              QT_TRANSLATE_NOOP("QObject", "Leeway of the row width"),
+                              QT_TRANSLATE_NOOP("QObject", "Change row width")}};
 
 QString inUnit(double value, units::Unit unit) {
     const std::string_view suffix = units::suffix(unit);
@@ -44,8 +53,8 @@ LeewayBox::LeewayBox(Context& context, QWidget* parent)
     grid->setContentsMargins(12, 4, 24, 0);
     grid->setSpacing(8);
     for (const Entry& entry : entries) {
-        auto* button = new QPushButton(entry.title, this);
-        button->setAccessibleName(QString("Leeway of the ") + QString(entry.title).toLower());
+        auto* button = new QPushButton(QObject::tr(entry.title), this);
+        button->setAccessibleName(QObject::tr(entry.name));
         const auto at = static_cast<int>(buttons_.size());
         grid->addWidget(button, at / 2, at % 2);
         connect(button, &QPushButton::clicked, this,
@@ -65,11 +74,12 @@ void LeewayBox::refresh() {
     if (!session.shown.showsDocument()) return;
     const project::Variant& variant = session.shown.project().row().variants[session.view.variant()];
     const std::size_t band = session.layouts.band();
-    QString intro = "Leeway in the band " + bandTitle(session.layouts, band) + " at the current sizes.";
+    QString intro =
+        QObject::tr("Leeway in the band %1 at the current sizes.").arg(bandTitle(session.layouts, band));
     const bool hasBreakpoint = variant.bands.size() > 1;
-    if (!hasBreakpoint) intro += " A variant with one band has no breakpoint.";
+    if (!hasBreakpoint) intro += ' ' + QObject::tr("A variant with one band has no breakpoint.");
     const bool hasGap = session.layouts.row().settings(band).row.columns.value_or(1) > 1;
-    if (!hasGap) intro += " One column has no gap.";
+    if (!hasGap) intro += ' ' + QObject::tr("One column has no gap.");
     intro_->setText(intro);
     buttons_[0]->setEnabled(hasBreakpoint);
     buttons_[1]->setEnabled(hasGap);
@@ -92,9 +102,10 @@ void LeewayBox::showLeeway(solve::LeewaySetting setting, QPushButton* button) {
     if (!leeway) {
         const auto& width = session.layouts.row().settings(band).row.width;
         const bool isKeyword = setting == solve::LeewaySetting::RowWidth && width && width->isKeyword();
-        proposal_->open({}, {}, nullptr,
-                        {isKeyword ? "The row width of this band is a keyword, so it has no leeway."
-                                   : "This band is outside the project’s range of widths."});
+        proposal_->open(
+            {}, {}, nullptr,
+            {isKeyword ? QObject::tr("The row width of this band is a keyword, so it has no leeway.")
+                       : QObject::tr("This band is outside the project’s range of widths.")});
         return;
     }
     const QString text = QString::fromStdString(solve::describe(project, variant, band, setting, *leeway));
@@ -103,9 +114,9 @@ void LeewayBox::showLeeway(solve::LeewaySetting setting, QPushButton* button) {
     if (leeway->range && leeway->range->suggested != leeway->current) {
         proposal = std::make_shared<const project::Project>(
             solve::withValue(project, variant, band, setting, leeway->range->suggested, leeway->unit));
-        buttonText = "Apply " + inUnit(leeway->range->suggested, leeway->unit);
+        buttonText = QObject::tr("Apply %1").arg(inUnit(leeway->range->suggested, leeway->unit));
     }
-    proposal_->open(entry.undoName, buttonText, std::move(proposal), {text});
+    proposal_->open(QObject::tr(entry.undoName), buttonText, std::move(proposal), {text});
 }
 
 }  // namespace tenter::desktop::panels

@@ -23,14 +23,15 @@ namespace {
 class RatioEditor : public TextEditor {
 public:
     RatioEditor() : TextEditor(wrong) {
-        setPlaceholder("3/2 or own");
-        setToolTip("Width/height of every slot, such as 3/2; own: each picture keeps its own ratio");
+        setPlaceholder(QObject::tr("3/2 or own"));
+        setToolTip(
+            QObject::tr("Width/height of every slot, such as 3/2; own: each picture keeps its own ratio"));
     }
     [[nodiscard]] Json value() const override { return readRatio(text()); }
 
 private:
     static QString wrong(const QString& text) {
-        return readRatio(text).is_null() ? QString("enter width/height, such as 3/2, or own") : QString();
+        return readRatio(text).is_null() ? QObject::tr("enter width/height, such as 3/2, or own") : QString();
     }
     [[nodiscard]] QString text() const {
         return QString::fromStdString(TextEditor::value().get<std::string>());
@@ -57,7 +58,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
       focus_(new FocusPicker),
       file_(new QLabel),
       slot_(new QLabel),
-      choose_(new QPushButton("Choose picture…")),
+      choose_(new QPushButton(QObject::tr("Choose picture…"))),
       alt_(new TextEditor),
       ratio_(nullptr),
       own_(nullptr),
@@ -76,29 +77,29 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
-    file_->setAccessibleName("File");
-    slot_->setAccessibleName("Slot");
+    file_->setAccessibleName(QObject::tr("File"));
+    slot_->setAccessibleName(QObject::tr("Slot"));
     slot_->setForegroundRole(QPalette::PlaceholderText);
-    slot_->setToolTip(glossary::slot);
+    slot_->setToolTip(QObject::tr(glossary::slot));
     box->addWidget(file_);
     box->addWidget(slot_);
     box->addWidget(choose_, 0, Qt::AlignLeft);
-    auto* altLabel = new QLabel("Alternative text");
+    auto* altLabel = new QLabel(QObject::tr("Alternative text"));
     altLabel->setBuddy(alt_);
     altLabel->setForegroundRole(QPalette::PlaceholderText);
-    alt_->setName("Alternative text");
-    alt_->setPlaceholder("empty for a decorative picture");
+    alt_->setName(QObject::tr("Alternative text"));
+    alt_->setPlaceholder(QObject::tr("empty for a decorative picture"));
     box->addWidget(altLabel);
     box->addWidget(alt_);
     addWidget(holder);
-    addFindable("Picture file", choose_);
-    addFindable("Alternative text", alt_);
-    addFindable("Focal point", focus_);
+    addFindable(QObject::tr("Picture file"), choose_);
+    addFindable(QObject::tr("Alternative text"), alt_);
+    addFindable(QObject::tr("Focal point"), focus_);
 
-    section("Files to upload");
-    explain(
+    section(QObject::tr("Files to upload"));
+    explain(QObject::tr(
         "For every picture the file that fills its slot at all viewport widths, in all variants, on screens "
-        "with 2 device pixels per CSS px.");
+        "with 2 device pixels per CSS px."));
     auto* table = new QWidget;
     auto* tableBox = new QVBoxLayout(table);
     tableBox->setContentsMargins(12, 0, 24, 0);
@@ -106,19 +107,20 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     tableBox->addWidget(summary_);
     tableBox->addWidget(uploads_);
     addWidget(table);
-    addFindable("Files to upload", uploads_, {}, "size of pictures, pixels, resolution, too small");
+    addFindable(QObject::tr("Files to upload"), uploads_, {},
+                QObject::tr("size of pictures, pixels, resolution, too small"));
 
-    section("All pictures");
+    section(QObject::tr("All pictures"));
     ratio_ = new RatioEditor;
-    setting("Aspect ratio", ratio_, "picture", "ratio");
-    setting("Corner radius", new controls::NumberEditor(controls::lengthKind({"px", "rem", "em"})), "picture",
-            "radius");
+    setting(QObject::tr("Aspect ratio"), ratio_, "picture", "ratio");
+    setting(QObject::tr("Corner radius"),
+            new controls::NumberEditor(controls::lengthKind({"px", "rem", "em"})), "picture", "radius");
     close();
 
     connect(choose_, &QPushButton::clicked, this, &PicturesPanel::chooseFile);
     const auto putAlt = [this] {
         editPicture(
-            "Change alternative text",
+            QObject::tr("Change alternative text"),
             [this](project::PicturePart& p) { p.alt = alt_->value().get<std::string>(); }, "alt");
     };
     connect(alt_, &controls::Editor::edited, this, putAlt);
@@ -126,7 +128,7 @@ PicturesPanel::PicturesPanel(Context& context, QWidget* parent)
     connect(alt_, &controls::Editor::finished, this, [this] { document().endGesture(); });
     connect(focus_, &FocusPicker::moved, this, [this] {
         editPicture(
-            "Move focal point",
+            QObject::tr("Move focal point"),
             [this](project::PicturePart& p) {
                 p.focusX = focus_->focusX();
                 p.focusY = focus_->focusY();
@@ -177,9 +179,9 @@ void PicturesPanel::editPicture(const QString& name, const std::function<void(pr
 void PicturesPanel::chooseFile() {
     const auto card = CardBar::cardOf(session());
     if (!card) return;
-    const QString file = QFileDialog::getOpenFileName(this, "Choose picture",
-                                                      QString::fromStdString(document().folder().string()),
-                                                      "Pictures (*.png *.jpg *.jpeg *.webp *.avif)");
+    const QString file = QFileDialog::getOpenFileName(
+        this, QObject::tr("Choose picture"), QString::fromStdString(document().folder().string()),
+        QObject::tr("Pictures (*.png *.jpg *.jpeg *.webp *.avif)"));
     if (file.isEmpty()) return;
     if (const auto done = placePictures(document(), *card, {file}); !done.problem.isEmpty())
         context().showMessage(done.problem);
@@ -206,10 +208,11 @@ void PicturesPanel::showUploads() {
     const auto unknown = std::ranges::count_if(
         job_->uploads(), [](const pictures::PictureUpload& one) { return one.file.width <= 0; });
     summary_->setVisible(all > 0);
-    QString text = small == 0 ? QString("No picture is too small.")
-                              : QString("%1 of %2 pictures are too small.").arg(small).arg(all);
+    QString text = small == 0 ? QObject::tr("No picture is too small.")
+                              : QObject::tr("%1 of %2 pictures are too small.").arg(small).arg(all);
     if (unknown > 0)
-        text = QString("The sizes of %1 of %2 pictures are not known. ").arg(unknown).arg(all) + text;
+        text =
+            QObject::tr("The sizes of %1 of %2 pictures are not known.").arg(unknown).arg(all) + ' ' + text;
     summary_->setText(text);
 }
 
@@ -222,7 +225,8 @@ void PicturesPanel::showSlot() {
     const project::PicturePart* shown = picture();
     if (!shown) {
         focus_->preview({}, 0.5, 0.5, 1);
-        file_->setText(CardBar::cardOf(session()) ? "This card has no picture." : "The row has no cards.");
+        file_->setText(CardBar::cardOf(session()) ? QObject::tr("This card has no picture.")
+                                                  : QObject::tr("The row has no cards."));
         slot_->clear();
         return;
     }
@@ -230,14 +234,16 @@ void PicturesPanel::showSlot() {
     const std::optional<layout::Box> slot = this->slot();
     const double ratio = slot && slot->height > 0 ? slot->width / slot->height : 1;
     focus_->preview(QString::fromStdString(path.string()), shown->focusX, shown->focusY, ratio);
-    file_->setText(QString::fromStdString(shown->file) + "\n" + figure(shown->width) + " × " +
-                   figure(shown->height) + " image pixels");
+    file_->setText(QString::fromStdString(shown->file) + "\n" +
+                   QObject::tr("%1 × %2 image pixels").arg(figure(shown->width), figure(shown->height)));
     slot_->clear();
     if (!slot) return;
     // With object-fit cover, the height of the slot may need more pixels than its width does.
     const double needed = std::max(slot->width, slot->height * shown->width / std::max(1.0, shown->height));
-    QString text = "Slot at this width: " + figure(slot->width, 1) + " × " + pixels(slot->height, 1);
-    if (needed > 0) text += "\nImage pixels per CSS px: " + figure(shown->width / needed, 2);
+    QString text =
+        QObject::tr("Slot at this width: %1 × %2").arg(figure(slot->width, 1), pixels(slot->height, 1));
+    if (needed > 0)
+        text += '\n' + QObject::tr("Image pixels per CSS px: %1").arg(figure(shown->width / needed, 2));
     slot_->setText(text);
 }
 

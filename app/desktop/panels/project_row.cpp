@@ -70,7 +70,7 @@ void ProjectRow::setOptional(IsSet isSet) {
     auto* grid = static_cast<QGridLayout*>(layout());
     grid->setContentsMargins(markRoom, 0, 0, 0);
     reset_ = resetButton(this);
-    reset_->setAccessibleName("Reset " + name_);
+    reset_->setAccessibleName(QObject::tr("Reset %1", "setting").arg(name_));
     grid->addWidget(reset_, 0, 2);
     connect(reset_, &QToolButton::clicked, editor_, &controls::Editor::cleared);
 }

@@ -14,15 +14,15 @@ ProposalBox::ProposalBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       text_(new QLabel(this)),
-      apply_(new QPushButton("Apply", this)),
-      discard_(new QPushButton("Close", this)) {
+      apply_(new QPushButton(QObject::tr("Apply"), this)),
+      discard_(new QPushButton(QObject::tr("Close"), this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 4, 24, 0);
     box->setSpacing(8);
     text_->setWordWrap(true);
     text_->setTextFormat(Qt::PlainText);
     text_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    text_->setAccessibleName("Preview");
+    text_->setAccessibleName(QObject::tr("Preview"));
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
     row->addWidget(apply_);
@@ -48,7 +48,7 @@ void ProposalBox::open(const QString& undoName, const QString& buttonText, Shown
     text_->setText(text.join("\n\n"));
     apply_->setText(buttonText);
     apply_->setVisible(proposal_ != nullptr);
-    discard_->setText(proposal_ ? "Discard" : "Close");
+    discard_->setText(proposal_ ? QObject::tr("Discard") : QObject::tr("Close"));
     show();
     context_.session.shown.hideProposal(false);
     context_.session.shown.propose(proposal_);

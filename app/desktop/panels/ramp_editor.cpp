@@ -32,8 +32,8 @@ RampEditor::RampEditor(QWidget* parent)
       from_(new QLabel(this)),
       to_(new QLabel(lower_)) {
     kind_->setFilling(true);
-    kind_->setTexts({"Fixed", "Grows with width"});
-    kind_->button(1)->setToolTip(glossary::ramp);
+    kind_->setTexts({QObject::tr("Fixed"), QObject::tr("Grows with width")});
+    kind_->button(1)->setToolTip(QObject::tr(glossary::ramp));
     // Tab follows the order of creation: line by line, size and width, size and width.
     for (const int i : {1, 0, 3, 2}) {
         const bool width = i % 2 == 0;
@@ -51,7 +51,7 @@ RampEditor::RampEditor(QWidget* parent)
         connect(fields_[i], &Editor::cleared, this, &Editor::cleared);
         connect(fields_[i], &Editor::rejected, this, &Editor::rejected);
     }
-    paste_ = new QPushButton("Paste size…", this);
+    paste_ = new QPushButton(QObject::tr("Paste size…"), this);
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(8);
@@ -62,7 +62,7 @@ RampEditor::RampEditor(QWidget* parent)
     grid->addWidget(fields_[0], 1, 2);
     grid->addWidget(lower_, 2, 0, 1, 3);
     grid->addWidget(paste_, 3, 0, 1, 3, Qt::AlignLeft);
-    paste_->setToolTip("Paste a font size as CSS: a value, a declaration or a rule");
+    paste_->setToolTip(QObject::tr("Paste a font size as CSS: a value, a declaration or a rule"));
     connect(paste_, &QPushButton::clicked, this, &RampEditor::pasteRequested);
     auto* below = new QGridLayout(lower_);
     below->setContentsMargins(0, 0, 0, 0);
@@ -80,9 +80,9 @@ RampEditor::RampEditor(QWidget* parent)
         label->setForegroundRole(QPalette::PlaceholderText);
     }
     setFocusProxy(&fields_[1]->field());
-    setWidthTitle("Viewport width");
+    setWidthTitle(QObject::tr("Viewport width"));
     for (QLabel* label : {from_, to_})
-        label->setText("at a width of");
+        label->setText(QObject::tr("at a width of"));
     connect(kind_, &controls::Segments::chosen, this, &RampEditor::choose);
     showKind(false);
 }
@@ -120,11 +120,11 @@ QString RampEditor::accepts() const {
 }
 
 void RampEditor::setName(const QString& name) {
-    fields_[0]->setName(name + ": the smaller width");
-    fields_[1]->setName(fluid_ ? name + " at the smaller width" : name);
-    fields_[2]->setName(name + ": the larger width");
-    fields_[3]->setName(name + " at the larger width");
-    kind_->setAccessibleName(name + ": fixed or growing");
+    fields_[0]->setName(QObject::tr("%1: the smaller width").arg(name));
+    fields_[1]->setName(fluid_ ? QObject::tr("%1 at the smaller width").arg(name) : name);
+    fields_[2]->setName(QObject::tr("%1: the larger width").arg(name));
+    fields_[3]->setName(QObject::tr("%1 at the larger width").arg(name));
+    kind_->setAccessibleName(QObject::tr("%1: fixed or growing").arg(name));
 }
 
 void RampEditor::setMarked(bool marked) {

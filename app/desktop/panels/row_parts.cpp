@@ -3,6 +3,7 @@
 #include <QPainter>
 
 #include "controls/glyphs.h"
+#include "document/wording.h"
 #include "panels/setting_help.h"
 
 namespace tenter::desktop::panels {
@@ -13,7 +14,7 @@ QToolButton* resetButton(QWidget* parent) {
     button->setIconSize({14, 14});
     button->setAutoRaise(true);
     button->setIcon(controls::glyph(controls::Glyph::Reset));
-    button->setToolTip("Reset to inherited value");
+    button->setToolTip(QObject::tr("Reset to inherited value"));
     QSizePolicy keep = button->sizePolicy();
     keep.setRetainSizeWhenHidden(true);
     button->setSizePolicy(keep);
@@ -38,7 +39,8 @@ void paintSetHere(QWidget* row, int y) {
 }
 
 QString undoName(const QString& name, bool resets) {
-    return (resets ? "Reset " : "Change ") + name.left(1).toLower() + name.mid(1);
+    return (resets ? QObject::tr("Reset %1", "setting") : QObject::tr("Change %1", "setting"))
+        .arg(inSentence(name));
 }
 
 }  // namespace tenter::desktop::panels

@@ -37,8 +37,8 @@ QStringList sentences(const project::Problems& problems) {
 ScaleBox::ScaleBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
-      useCardWidth_(new QPushButton("Use card width for all sizes…", this)),
-      usePageWidth_(new QPushButton("Use viewport width for all sizes…", this)),
+      useCardWidth_(new QPushButton(QObject::tr("Use card width for all sizes…"), this)),
+      usePageWidth_(new QPushButton(QObject::tr("Use viewport width for all sizes…"), this)),
       proposal_(new ProposalBox(context, this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
@@ -50,12 +50,12 @@ ScaleBox::ScaleBox(Context& context, QWidget* parent)
     buttons->addWidget(usePageWidth_, 0, Qt::AlignLeft);
     box->addLayout(buttons);
     box->addWidget(proposal_);
-    useCardWidth_->setToolTip(toolTipText(
+    useCardWidth_->setToolTip(toolTipText(QObject::tr(
         "One ramp per role that follows the card width, for every column count. You see a preview before you "
-        "apply it."));
-    usePageWidth_->setToolTip(toolTipText(
+        "apply it.")));
+    usePageWidth_->setToolTip(toolTipText(QObject::tr(
         "Ramps that follow the viewport width, one per role and band. You see a preview before you "
-        "apply them."));
+        "apply them.")));
     connect(useCardWidth_, &QPushButton::clicked, this, &ScaleBox::previewCardWidth);
     connect(usePageWidth_, &QPushButton::clicked, this, &ScaleBox::previewPageWidth);
     connect(proposal_, &ProposalBox::closed, this,
@@ -79,8 +79,8 @@ void ScaleBox::previewCardWidth() {
         for (const std::string& sentence : solve::describe(project, *scale))
             text << QString::fromStdString(sentence);
     else
-        text << QString("Sizes cannot follow the card width here.") << sentences(problems);
-    proposal_->open("Use card width for all sizes", "Apply sizes",
+        text << QObject::tr("Sizes cannot follow the card width here.") << sentences(problems);
+    proposal_->open(QObject::tr("Use card width for all sizes"), QObject::tr("Apply sizes"),
                     scale ? std::make_shared<const project::Project>(std::move(scale->project)) : nullptr,
                     text);
 }
@@ -90,11 +90,12 @@ void ScaleBox::previewPageWidth() {
     auto converted = std::make_shared<const project::Project>(
         sizesByPageWidth(context_.session.document.project(), context_.session.document.store(),
                          context_.session.view.profile(), problems));
-    proposal_->open("Use viewport width for all sizes", "Apply sizes", std::move(converted),
-                    QStringList{"Each band gets its own ramps, which follow the viewport width. Cards are no "
+    proposal_->open(
+        QObject::tr("Use viewport width for all sizes"), QObject::tr("Apply sizes"), std::move(converted),
+        QStringList{QObject::tr("Each band gets its own ramps, which follow the viewport width. Cards are no "
                                 "longer size containers. If you change the column count later, solve the "
-                                "sizes again."} +
-                        sentences(problems));
+                                "sizes again.")} +
+            sentences(problems));
 }
 
 }  // namespace tenter::desktop::panels

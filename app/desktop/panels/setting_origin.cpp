@@ -67,9 +67,9 @@ SettingValue settingValue(const Session& session, const std::string& path) {
 }
 
 QString originTitle(const Session& session, const SettingValue& setting) {
-    if (setting.setHere) return "set for " + scopeTitle(session.layouts, *setting.from);
-    if (setting.from) return "inherited from " + scopeTitle(session.layouts, *setting.from);
-    return QStringLiteral("default value");
+    if (setting.setHere) return QObject::tr("set for %1").arg(scopeTitle(session.layouts, *setting.from));
+    if (setting.from) return QObject::tr("inherited from %1").arg(scopeTitle(session.layouts, *setting.from));
+    return QObject::tr("default value");
 }
 
 }  // namespace tenter::desktop::panels

@@ -103,8 +103,9 @@ void SettingRow::refreshPixels() {
 }
 
 void SettingRow::nameButtons() {
-    reset_->setAccessibleName("Reset " + binding_->name());
-    everywhere_->setText(binding_->isForAllVariants() ? "Use in all variants and bands" : "Use in all bands");
+    reset_->setAccessibleName(QObject::tr("Reset %1", "setting").arg(binding_->name()));
+    everywhere_->setText(binding_->isForAllVariants() ? QObject::tr("Use in all variants and bands")
+                                                      : QObject::tr("Use in all bands"));
     everywhere_->setAccessibleName(everywhere_->text() + ": " + binding_->name());
 }
 
@@ -118,12 +119,15 @@ void SettingRow::showOrigin() {
     if (isPart) {
         const bool all = binding_->isForAllVariants();
         const bool isOwn = held.isNearer && held.from;
-        reach_->setText(isOwn ? "Applies to " + scopeTitle(context_.session.layouts, *held.from) + " only."
-                        : all ? QString("Some variants or bands have another value.")
-                              : QString("Some bands have another value."));
+        reach_->setText(
+            isOwn ? QObject::tr("Applies to %1 only.").arg(scopeTitle(context_.session.layouts, *held.from))
+            : all ? QObject::tr("Some variants or bands have another value.")
+                  : QObject::tr("Some bands have another value."));
         everywhere_->setToolTip(toolTipText(
-            QString("Remove the other values of this setting from %1. You can undo it.")
-                .arg(all ? QString("variants and bands") : QString("the bands of this variant"))));
+            all ? QObject::tr(
+                      "Remove the other values of this setting from variants and bands. You can undo it.")
+                : QObject::tr("Remove the other values of this setting from the bands of this variant. You "
+                              "can undo it.")));
     }
     QString tip = binding_->description();
     if (!explanation_.isEmpty()) tip.prepend(explanation_ + '\n');

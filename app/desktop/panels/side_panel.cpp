@@ -65,9 +65,9 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
     auto* head = new QVBoxLayout(header_);
     head->setContentsMargins(24, 12, 24, 8);
     head->setSpacing(8);
-    subject_->setAccessibleName("Part or role to edit");
+    subject_->setAccessibleName(QObject::tr("Part or role to edit"));
     scope_->setFilling(true);
-    scope_->setAccessibleName("Edit scope");
+    scope_->setAccessibleName(QObject::tr("Edit scope"));
     head->addWidget(subject_);
     head->addWidget(scope_);
     head->addWidget(scopeNote_);
@@ -75,15 +75,15 @@ SidePanel::SidePanel(Session& session, QWidget* parent)
 
     auto* row = new RowPanel(context_);
     connect(row, &RowPanel::copied, this, &SidePanel::copied);
-    addPanel(PanelKind::Row, "Row", row);
-    addPanel(PanelKind::Text, "Text", new TextPanel(context_));
-    addPanel(PanelKind::Spacing, "Spacing", new SpacingPanel(context_));
-    addPanel(PanelKind::Colour, "Colour", new ColourPanel(context_));
+    addPanel(PanelKind::Row, QObject::tr("Row"), row);
+    addPanel(PanelKind::Text, QObject::tr("Text"), new TextPanel(context_));
+    addPanel(PanelKind::Spacing, QObject::tr("Spacing"), new SpacingPanel(context_));
+    addPanel(PanelKind::Colour, QObject::tr("Colour"), new ColourPanel(context_));
     auto* words = new WordsPanel(context_);
     connect(words, &WordsPanel::importRowRequested, this, &SidePanel::importRowRequested);
     connect(words, &WordsPanel::ownMarkupRequested, this, &SidePanel::ownMarkupRequested);
-    addPanel(PanelKind::Words, "Words", words);
-    addPanel(PanelKind::Pictures, "Pictures", new PicturesPanel(context_));
+    addPanel(PanelKind::Words, QObject::tr("Words"), words);
+    addPanel(PanelKind::Pictures, QObject::tr("Pictures"), new PicturesPanel(context_));
 
     soon_.setSingleShot(true);
     soon_.setInterval(0);
@@ -172,7 +172,7 @@ void SidePanel::goToPanel(PanelKind kind) {
 
 void SidePanel::goToVariantName() {
     const auto all = places();
-    const auto name = std::ranges::find(all, QString("Variant name"), &Place::also);
+    const auto name = std::ranges::find(all, QObject::tr("Variant name"), &Place::also);
     if (name != all.end()) go(*name);
 }
 
@@ -213,12 +213,12 @@ void SidePanel::fillScopes() {
     if (!current()->takesScope()) return;
     using project::CascadeLayer;
     const auto note = [this](CascadeLayer scope) {
-        return "Edits apply to " + scopeTitle(session_.layouts, scope) + '.';
+        return QObject::tr("Edits apply to %1.").arg(scopeTitle(session_.layouts, scope));
     };
-    scope_->setTexts({"All variants", "This variant", "This band"},
+    scope_->setTexts({QObject::tr("All variants"), QObject::tr("This variant"), QObject::tr("This band")},
                      {note(CascadeLayer::Style), note(CascadeLayer::Variant), note(CascadeLayer::Band)});
-    scope_->button(1)->setToolTip(note(CascadeLayer::Variant) + '\n' + glossary::variant);
-    scope_->button(2)->setToolTip(note(CascadeLayer::Band) + '\n' + glossary::band);
+    scope_->button(1)->setToolTip(note(CascadeLayer::Variant) + '\n' + QObject::tr(glossary::variant));
+    scope_->button(2)->setToolTip(note(CascadeLayer::Band) + '\n' + QObject::tr(glossary::band));
     scope_->setCurrent(static_cast<int>(session_.scope.layer()));
     scopeNote_->setText(note(session_.scope.layer()));
 }
@@ -304,7 +304,7 @@ void SidePanel::go(const Place& place) {
         controls::unfold(field);
     }
     if (!field->isVisible()) {
-        context_.showMessage(findable.words + ": nothing in this row has this setting.");
+        context_.showMessage(QObject::tr("%1: nothing in this row has this setting.").arg(findable.words));
         return;
     }
     bringIntoView(field->parentWidget(), field);

@@ -45,20 +45,20 @@ SizePaste::SizePaste(Context& context, QWidget* parent)
       context_(context),
       text_(new QPlainTextEdit(this)),
       meaning_(new QLabel(this)),
-      apply_(new QPushButton("Apply size", this)) {
+      apply_(new QPushButton(QObject::tr("Apply size"), this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 0, 24, 8);
     box->setSpacing(8);
     text_->setPlaceholderText("font-size: clamp(1rem, 0.5rem + 2vw, 2rem)");
-    text_->setAccessibleName("A font size as CSS: a value, a declaration or a rule");
+    text_->setAccessibleName(QObject::tr("A font size as CSS: a value, a declaration or a rule"));
     text_->setTabChangesFocus(true);
     text_->setFixedHeight(3 * text_->fontMetrics().lineSpacing() + 12);
     text_->installEventFilter(this);
     meaning_->setWordWrap(true);
     meaning_->setTextFormat(Qt::PlainText);
     meaning_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    meaning_->setAccessibleName("What the pasted size means");
-    auto* cancel = new QPushButton("Cancel", this);
+    meaning_->setAccessibleName(QObject::tr("What the pasted size means"));
+    auto* cancel = new QPushButton(QObject::tr("Cancel"), this);
     auto* foot = new QHBoxLayout;
     foot->setSpacing(8);
     foot->addWidget(apply_);
@@ -126,7 +126,8 @@ void SizePaste::read() {
     reading_.reset();
     project::Problems problems;
     if (typed.size() > mostPasted) {
-        problems.push_back({"", "", "the text is too long", "paste only the rule that sets the size"});
+        problems.push_back({"", "", QObject::tr("the text is too long").toStdString(),
+                            QObject::tr("paste only the rule that sets the size").toStdString()});
     } else if (!typed.trimmed().isEmpty()) {
         const std::string css = typed.toStdString();
         // Whether it grows with the viewport or the card is known only once it is read.
@@ -142,8 +143,8 @@ void SizePaste::read() {
         const project::Problem& problem = problems.back();
         meaning_->setText(QString::fromStdString(problem.sentenceWithPlace()));
     } else if (reading_) {
-        meaning_->setText((reading_->exact ? "Exact: " : "Approximate: ") +
-                          QString::fromStdString(reading_->says));
+        meaning_->setText((reading_->exact ? QObject::tr("Exact: %1") : QObject::tr("Approximate: %1"))
+                              .arg(QString::fromStdString(reading_->says)));
     } else {
         meaning_->clear();
     }
@@ -160,7 +161,7 @@ void SizePaste::apply() {
     if (!reading_) return;
     Session& session = context_.session;
     const std::string path = "text/" + session.selection.role();
-    const QString name = "Paste " + roleTitle(session.selection.role()).toLower() + " size";
+    const QString name = QObject::tr("Paste %1 size", "role").arg(roleInSentence(session.selection.role()));
     const bool card = reading_->follow == project::Follow::Card;
     session.document.endGesture();
     project::Problems problems =

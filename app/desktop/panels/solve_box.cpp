@@ -29,8 +29,8 @@ QString asText(const std::vector<std::string>& paragraphs) {
 }
 
 QString conflictText(const solve::ConflictTable& conflict) {
-    QString text = conflict.wishes.size() == 1 ? "No sizes satisfy this wish:"
-                                               : "No sizes satisfy these wishes together:";
+    QString text = conflict.wishes.size() == 1 ? QObject::tr("No sizes satisfy this wish:")
+                                               : QObject::tr("No sizes satisfy these wishes together:");
     for (const std::string& wish : conflict.wishes)
         text += "\n•\u00A0" + QString::fromStdString(wish);
     return text;
@@ -52,18 +52,18 @@ QLabel* textLabel(const QString& accessibleName, QWidget* parent) {
 SolveBox::SolveBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
-      solve_(new QPushButton("Solve sizes", this)),
+      solve_(new QPushButton(QObject::tr("Solve sizes"), this)),
       progress_(new QWidget(this)),
-      stop_(new QPushButton("Stop", progress_)),
+      stop_(new QPushButton(QObject::tr("Stop"), progress_)),
       foot_(new QWidget),
-      apply_(new QPushButton("Apply sizes", foot_)),
-      discard_(new QPushButton("Close", foot_)),
-      preview_(new QCheckBox("Preview (F4)", foot_)),
-      findings_(textLabel("Findings that come and go", this)),
-      summary_(textLabel("Result", this)),
+      apply_(new QPushButton(QObject::tr("Apply sizes"), foot_)),
+      discard_(new QPushButton(QObject::tr("Close"), foot_)),
+      preview_(new QCheckBox(QObject::tr("Preview (F4)"), foot_)),
+      findings_(textLabel(QObject::tr("Findings that come and go"), this)),
+      summary_(textLabel(QObject::tr("Result"), this)),
       model_(new AnswerModel(this)),
       view_(new AnswerView(*model_, this)),
-      advice_(textLabel("Advice", this)),
+      advice_(textLabel(QObject::tr("Advice"), this)),
       resolutions_(new QVBoxLayout) {
     // Cells have a margin of 4 px for their focus ring; all text starts at the same edge.
     auto* box = new QVBoxLayout(this);
@@ -75,10 +75,10 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     auto* busy = new QHBoxLayout(progress_);
     busy->setContentsMargins(0, 0, 0, 0);
     busy->setSpacing(8);
-    auto* solving = new QLabel("Solving sizes…", progress_);
+    auto* solving = new QLabel(QObject::tr("Solving sizes…"), progress_);
     busy->addWidget(solving, 1);
     busy->addWidget(stop_);
-    stop_->setAccessibleName("Stop solving");
+    stop_->setAccessibleName(QObject::tr("Stop solving"));
     progress_->hide();
     above->addWidget(progress_);
     auto* footBox = new QVBoxLayout(foot_);
@@ -91,7 +91,7 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     row->addStretch(1);
     footBox->addLayout(row);
     footBox->addWidget(preview_);
-    preview_->setToolTip("Show the row with the solved sizes; off: with the current sizes");
+    preview_->setToolTip(QObject::tr("Show the row with the solved sizes; off: with the current sizes"));
     // The answer can be longer than the panel is high.
     context_.pin(foot_);
     foot_->installEventFilter(this);
@@ -105,9 +105,9 @@ SolveBox::SolveBox(Context& context, QWidget* parent)
     resolutions_->setSpacing(8);
     below->addLayout(resolutions_);
     box->addLayout(below);
-    solve_->setToolTip(
-        toolTipText("Finds sizes that satisfy every wish at every width, in Chromium and Firefox. You see a "
-                    "preview before you apply them."));
+    solve_->setToolTip(toolTipText(
+        QObject::tr("Finds sizes that satisfy every wish at every width, in Chromium and Firefox. You see a "
+                    "preview before you apply them.")));
     connect(solve_, &QPushButton::clicked, this, [this] {
         task_.reset();
         context_.session.shown.hideProposal(false);
@@ -231,10 +231,10 @@ void SolveBox::showAnswer() {
     findingsJob_.cancel();
     findings_->setVisible(solved_ != nullptr);
     if (solved_) {
-        findings_->setText("Findings: comparing…");
+        findings_->setText(QObject::tr("Findings: comparing…"));
         findingsTimer_.start();
     }
-    discard_->setText(solved_ ? "Discard" : "Close");
+    discard_->setText(solved_ ? QObject::tr("Discard") : QObject::tr("Close"));
     showProgress(false);
     foot_->show();
 }
@@ -260,7 +260,7 @@ void SolveBox::showTable(const solve::AnswerTable& table) {
             addResolution(resolution);
     }
     setTextOrHide(summary_, table.conflict      ? conflictText(*table.conflict)
-                            : table.isUnchanged ? QString("The current sizes satisfy every wish.")
+                            : table.isUnchanged ? QObject::tr("The current sizes satisfy every wish.")
                                                 : QString());
     setTextOrHide(advice_, advice);
     view_->setVisible(model_->rowCount() > 0);
@@ -280,8 +280,8 @@ void SolveBox::compareFindings() {
         [this](const remedy::Effects& effects) {
             if (!task_) return;
             model_->setEffects(task_->project, effects);
-            findings_->setText("Findings: " +
-                               QString::fromStdString(remedy::summaryOf(task_->project, effects)));
+            findings_->setText(QObject::tr("Findings: %1")
+                                   .arg(QString::fromStdString(remedy::summaryOf(task_->project, effects))));
         });
 }
 
@@ -303,11 +303,11 @@ void SolveBox::addResolution(const solve::Resolution& resolution) {
     row->addWidget(label, 1);
     resolutions_->addWidget(line);
     if (!resolution.isApplicable) return;
-    auto* button = new QPushButton("Apply", line);
-    button->setAccessibleName("Apply: " + label->text());
+    auto* button = new QPushButton(QObject::tr("Apply"), line);
+    button->setAccessibleName(QObject::tr("Apply: %1").arg(label->text()));
     row->addWidget(button, 0, Qt::AlignTop);
     connect(button, &QPushButton::clicked, this, [this, relaxation = resolution.relaxation] {
-        context_.edit("Change a wish",
+        context_.edit(QObject::tr("Change a wish"),
                       [&](project::Project& project) { project = solve::relaxed(project, relaxation); });
     });
     QWidget* before = view_;
@@ -321,7 +321,7 @@ void SolveBox::apply() {
     const ShownProject::Proposal solved = solved_;
     goBack();
     discard();
-    context_.edit("Solve sizes", [&](project::Project& project) { project = *solved; });
+    context_.edit(QObject::tr("Solve sizes"), [&](project::Project& project) { project = *solved; });
 }
 
 void SolveBox::discard() {

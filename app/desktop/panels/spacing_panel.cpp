@@ -11,15 +11,17 @@ SpacingPanel::SpacingPanel(Context& context, QWidget* parent)
     : Panel(context, parent), drawing_(new DimensionDrawing(context, {})), note_(new QLabel) {
     section({});
     addWidget(drawing_);
-    addFindable("Margin", drawing_->marginField());
-    addFindable("Padding", drawing_->paddingField());
+    addFindable(QObject::tr("Margin"), drawing_->marginField());
+    addFindable(QObject::tr("Padding"), drawing_->paddingField());
     note_->setWordWrap(true);
     note_->setForegroundRole(QPalette::PlaceholderText);
     addWidget(note_);
-    box_ = section("Box");
-    setting("Alignment",
-            new controls::ListEditor(
-                {{"stretch", "Full width"}, {"start", "Start"}, {"center", "Centre"}, {"end", "End"}}),
+    box_ = section(QObject::tr("Box"));
+    setting(QObject::tr("Alignment"),
+            new controls::ListEditor({{"stretch", QObject::tr("Full width")},
+                                      {"start", QObject::tr("Start")},
+                                      {"center", QObject::tr("Centre")},
+                                      {"end", QObject::tr("End")}}),
             {}, "place");
     close();
 }
@@ -36,13 +38,15 @@ void SpacingPanel::refreshPixels() {
     const std::string& subject = context().target.subject();
     if (context().target.isText()) {
         const auto size = row::fontSizeHere(session().layouts.current(), subject);
-        note_->setText(size ? "At this width 1\u00A0em is " + pixels(*size, 2) +
-                                  ". Padding is hatched, margin is not. Small numbers are px."
-                            : "No part uses this role.");
+        note_->setText(size ? QObject::tr("At this width 1\u00A0"
+                                          "em is %1. Padding is hatched, margin is not. "
+                                          "Small numbers are px.")
+                                  .arg(pixels(*size, 2))
+                            : QObject::tr("No part uses this role."));
     } else {
-        note_->setText("Here 1\u00A0em is the root font size, " +
-                       pixels(session().layouts.current().rem(), 2) +
-                       ". Padding is hatched. Small numbers are px.");
+        note_->setText(QObject::tr("Here 1\u00A0"
+                                   "em is the root font size, %1. Padding is hatched. Small numbers are px.")
+                           .arg(pixels(session().layouts.current().rem(), 2)));
     }
 }
 

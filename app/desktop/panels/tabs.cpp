@@ -13,7 +13,7 @@ Tabs::Tabs(QWidget* parent) : QTabBar(parent) {
     setUsesScrollButtons(false);
     setElideMode(Qt::ElideNone);
     setFocusPolicy(Qt::TabFocus);
-    setAccessibleName("Panels");
+    setAccessibleName(QObject::tr("Panels"));
 }
 
 QSize Tabs::tabSizeHint(int index) const {

@@ -22,19 +22,22 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
       paste_(new SizePaste(context)),
       clamp_(new QLabel),
       scale_(new ScaleBox(context)) {
-    section("Font");
-    setting("Family", family_, {}, "family")->setTall();
+    section(QObject::tr("Font"));
+    setting(QObject::tr("Family"), family_, {}, "family")->setTall();
     auto weight = numberKind(1, 1000, 100, 0);
     weight.usual = 100;
-    setting("Weight", new NumberEditor(weight), {}, "weight");
-    setting("Slant", new SegmentEditor({{"normal", "Upright"}, {"italic", "Italic"}}), {}, "slant");
-    setting("Letter case",
-            new ListEditor(
-                {{"none", "As typed"}, {"uppercase", "Uppercase"}, {"capitalize", "Capitalise words"}}),
+    setting(QObject::tr("Weight"), new NumberEditor(weight), {}, "weight");
+    setting(QObject::tr("Slant"),
+            new SegmentEditor({{"normal", QObject::tr("Upright")}, {"italic", QObject::tr("Italic")}}), {},
+            "slant");
+    setting(QObject::tr("Letter case"),
+            new ListEditor({{"none", QObject::tr("As typed")},
+                            {"uppercase", QObject::tr("Uppercase")},
+                            {"capitalize", QObject::tr("Capitalise words")}}),
             {}, "case");
 
-    section("Size");
-    setting("Font size", size_, {}, "size")->setTall();
+    section(QObject::tr("Size"));
+    setting(QObject::tr("Font size"), size_, {}, "size")->setTall();
     addWidget(paste_);
     connect(size_, &RampEditor::pasteRequested, this, [this] {
         pasteFor_ = session().selection.role();
@@ -49,31 +52,41 @@ TextPanel::TextPanel(Context& context, QWidget* parent)
     clamp_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     clamp_->setContentsMargins(12, 0, 0, 4);
     clamp_->setForegroundRole(QPalette::PlaceholderText);
-    clamp_->setAccessibleName("Font size in the stylesheet");
+    clamp_->setAccessibleName(QObject::tr("Font size in the stylesheet"));
     addWidget(clamp_);
-    auto* follow =
-        setting("Grows with", new SegmentEditor({{"viewport", "Viewport width"}, {"card", "Card width"}}), {},
-                "follow");
+    auto* follow = setting(
+        QObject::tr("Grows with"),
+        new SegmentEditor({{"viewport", QObject::tr("Viewport width")}, {"card", QObject::tr("Card width")}}),
+        {}, "follow");
     follow->setTall();
     addWidget(scale_);
-    addFindable("Use card width for all sizes", scale_->button());
+    addFindable(QObject::tr("Use card width for all sizes"), scale_->button());
 
     addPart(new WishesPanel(context));
 
-    section("Lines");
-    setting("Line height", new NumberEditor(controls::lineHeightKind()), {}, "lineHeight");
-    setting("Letter spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {},
-            "letterSpacing");
-    setting("Word spacing", new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {},
+    section(QObject::tr("Lines"));
+    setting(QObject::tr("Line height"), new NumberEditor(controls::lineHeightKind()), {}, "lineHeight");
+    setting(QObject::tr("Letter spacing"), new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)),
+            {}, "letterSpacing");
+    setting(QObject::tr("Word spacing"), new NumberEditor(lengthKind({"em", "rem", "px"}, {}, -10, 100)), {},
             "wordSpacing");
-    setting("Text align", new SegmentEditor({{"start", "Start"}, {"center", "Centre"}, {"end", "End"}}), {},
-            "align");
-    setting("Text wrap", new SegmentEditor({{"wrap", "Normal"}, {"balance", "Balanced"}}), {}, "wrap");
-    setting("Long words",
-            new ListEditor({{"normal", "Overflow"}, {"break-word", "Break"}, {"anywhere", "Break anywhere"}}),
+    setting(QObject::tr("Text align"),
+            new SegmentEditor({{"start", QObject::tr("Start")},
+                               {"center", QObject::tr("Centre")},
+                               {"end", QObject::tr("End")}}),
+            {}, "align");
+    setting(QObject::tr("Text wrap"),
+            new SegmentEditor({{"wrap", QObject::tr("Normal")}, {"balance", QObject::tr("Balanced")}}), {},
+            "wrap");
+    setting(QObject::tr("Long words"),
+            new ListEditor({{"normal", QObject::tr("Overflow")},
+                            {"break-word", QObject::tr("Break")},
+                            {"anywhere", QObject::tr("Break anywhere")}}),
             {}, "overflowWrap");
-    setting("Hyphens", new SegmentEditor({{"none", "None"}, {"manual", "Soft hyphens"}}), {}, "hyphens");
-    setting("Minimum lines", new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines");
+    setting(QObject::tr("Hyphens"),
+            new SegmentEditor({{"none", QObject::tr("None")}, {"manual", QObject::tr("Soft hyphens")}}), {},
+            "hyphens");
+    setting(QObject::tr("Minimum lines"), new NumberEditor(numberKind(0, 50, 1, 0)), {}, "keepLines");
     close();
 }
 
@@ -85,7 +98,7 @@ void TextPanel::refresh() {
     const std::string role = session().selection.role();
     const SettingValue follow = settingValue(session(), "text/" + role + "/follow");
     const bool card = follow.value == "card";
-    size_->setWidthTitle(card ? "Width of the card’s content" : "Viewport width");
+    size_->setWidthTitle(card ? QObject::tr("Width of the card’s content") : QObject::tr("Viewport width"));
     const ScopeWidths ends =
         scopeWidths(session(), role, card ? project::Follow::Card : project::Follow::Viewport);
     size_->setEnds(ends.from, ends.to);
@@ -105,7 +118,7 @@ void TextPanel::showSize() {
     const auto size = row::fontSizeHere(session().layouts.current(), role);
     const QString css = QString::fromStdString(
         fontSizeOf(session().shown.project(), session().view.variant(), session().view.width(), role));
-    clamp_->setText(size ? css + "\n" + pixels(*size, 2) + " at this width" : css);
+    clamp_->setText(size ? css + "\n" + QObject::tr("%1 at this width").arg(pixels(*size, 2)) : css);
 }
 
 }  // namespace tenter::desktop::panels

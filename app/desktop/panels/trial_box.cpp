@@ -19,23 +19,36 @@ std::vector<checks::Finding> found(Session& session, const project::Project& pro
     return checks::check(project, session.view.variant(), session.document.store(), {});
 }
 
+/// `2 more warnings`, `1 fewer note`.
+QString moreOrFewer(checks::Severity severity, int more) {
+    const int count = std::abs(more);
+    switch (severity) {
+        case checks::Severity::Error:
+            return more > 0 ? QObject::tr("%n more error(s)", nullptr, count)
+                            : QObject::tr("%n fewer error(s)", nullptr, count);
+        case checks::Severity::Warning:
+            return more > 0 ? QObject::tr("%n more warning(s)", nullptr, count)
+                            : QObject::tr("%n fewer warning(s)", nullptr, count);
+        case checks::Severity::Note:
+            break;
+    }
+    return more > 0 ? QObject::tr("%n more note(s)", nullptr, count)
+                    : QObject::tr("%n fewer note(s)", nullptr, count);
+}
+
 /// `2 more warnings, 1 fewer note`.
 QString compared(const std::vector<checks::Finding>& tried, const std::vector<checks::Finding>& before) {
     using checks::Severity;
     QStringList parts;
-    for (const auto& [severity, name] :
-         {std::pair{Severity::Error, "error"}, std::pair{Severity::Warning, "warning"},
-          std::pair{Severity::Note, "note"}}) {
-        const auto countIn = [severity = severity](const std::vector<checks::Finding>& findings) {
+    for (const Severity severity : {Severity::Error, Severity::Warning, Severity::Note}) {
+        const auto countIn = [severity](const std::vector<checks::Finding>& findings) {
             return static_cast<int>(std::ranges::count(findings, severity, &checks::Finding::severity));
         };
         const int more = countIn(tried) - countIn(before);
         if (more == 0) continue;
-        parts << QString("%1 %2 %3%4")
-                     .arg(std::abs(more))
-                     .arg(more > 0 ? "more" : "fewer", name, std::abs(more) == 1 ? "" : "s");
+        parts << moreOrFewer(severity, more);
     }
-    return parts.isEmpty() ? QString("same findings") : parts.join(", ");
+    return parts.isEmpty() ? QObject::tr("same findings") : parts.join(", ");
 }
 
 }  // namespace
@@ -44,7 +57,7 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       share_(new controls::NumberField(controls::numberKind(1, 100 * project::mostLonger, 5, 0, " %"), this)),
-      all_(new QPushButton("Run all tests", this)) {
+      all_(new QPushButton(QObject::tr("Run all tests"), this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 0, 24, 0);
     box->setSpacing(8);
@@ -60,23 +73,23 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
         count->setForegroundRole(QPalette::PlaceholderText);
         count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         count->setWordWrap(true);
-        count->setAccessibleName("Findings with: " + title);
+        count->setAccessibleName(QObject::tr("Findings with: %1").arg(title));
         grid->addWidget(choice, row, 0);
         grid->addWidget(count, row, 1);
         lines_.push_back({kind, choice, count});
         connect(choice, &QRadioButton::clicked, this, [this, at = lines_.size() - 1] { start(lines_[at]); });
     };
-    add(std::nullopt, "No test");
+    add(std::nullopt, QObject::tr("No test"));
     for (const project::Trial::Kind kind : project::trialKinds())
         add(kind, trialTitle(kind));
     lines_.front().choice->setChecked(true);
 
     auto* longer = new QHBoxLayout;
     longer->setSpacing(8);
-    auto* label = new QLabel("Longer by", this);
+    auto* label = new QLabel(QObject::tr("Longer by"), this);
     label->setForegroundRole(QPalette::PlaceholderText);
     label->setBuddy(share_);
-    share_->setAccessibleName("Longer by");
+    share_->setAccessibleName(QObject::tr("Longer by"));
     share_->setAlwaysFilled(true);
     share_->setAmount({100 * project::usualLonger, {}});
     share_->setFixedWidth(controls::scaled(72));
@@ -87,7 +100,8 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     box->addLayout(longer);
     setTabOrder(lines_.back().choice, share_);
     setTabOrder(share_, all_);
-    all_->setToolTip(toolTipText("Shows next to each test how many findings it adds or removes"));
+    all_->setToolTip(
+        toolTipText(QObject::tr("Shows next to each test how many findings it adds or removes")));
     connect(all_, &QPushButton::clicked, this, &TrialBox::runAll);
     connect(share_, &controls::NumberField::amountEdited, this, [this] {
         const auto longerLine = std::ranges::find(lines_, project::Trial::Kind::LongerCopy, &Line::kind);

@@ -24,7 +24,7 @@ QString sizeText(const pictures::PixelSize& size) {
 
 /// `900 × 600`: the column has the unit.
 QString bareSize(const pictures::PixelSize& size) {
-    return size.width > 0 ? QString("%1 × %2").arg(size.width).arg(size.height) : QString("not known");
+    return size.width > 0 ? QString("%1 × %2").arg(size.width).arg(size.height) : QObject::tr("not known");
 }
 
 const project::PicturePart* pictureAt(const project::Project& project, const project::PartRef& at) {
@@ -79,27 +79,30 @@ UploadLine::UploadLine(QWidget* parent)
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         box->addWidget(label);
     }
-    size_->setAccessibleName("File to upload");
-    why_->setAccessibleName("Reason");
-    verdict_->setAccessibleName("Present file");
+    size_->setAccessibleName(QObject::tr("File to upload"));
+    why_->setAccessibleName(QObject::tr("Reason"));
+    verdict_->setAccessibleName(QObject::tr("Present file"));
     hide();
 }
 
 void UploadLine::showUpload(const project::Project& project, const pictures::PictureUpload* upload) {
     setVisible(upload != nullptr && upload->size.width > 0);
     if (upload == nullptr || upload->size.width <= 0) return;
-    size_->setText("Upload " + sizeText(upload->size));
-    QStringList why{QString::fromStdString(pictures::largestSlotSentence(project, *upload)),
-                    "High-density screens need " + figure(upload->pixelRatio) + " image pixels per CSS px."};
+    size_->setText(QObject::tr("Upload %1", "size of a file").arg(sizeText(upload->size)));
+    QStringList why{
+        QString::fromStdString(pictures::largestSlotSentence(project, *upload)),
+        QObject::tr("High-density screens need %1 image pixels per CSS px.").arg(figure(upload->pixelRatio))};
     if (const std::string others = pictures::otherSlotsSentence(*upload); !others.empty())
         why << QString::fromStdString(others);
     why_->setText(why.join(' '));
     const bool known = upload->file.width > 0;
     verdict_->setVisible(known);
     if (!known) return;
-    verdict_->setText(upload->isTooSmall ? "This picture is too small: " + sizeText(upload->file) +
-                                               ". It looks soft on high-density screens."
-                                         : "This picture is large enough: " + sizeText(upload->file) + ".");
+    verdict_->setText(
+        (upload->isTooSmall
+             ? QObject::tr("This picture is too small: %1. It looks soft on high-density screens.")
+             : QObject::tr("This picture is large enough: %1."))
+            .arg(sizeText(upload->file)));
     QPalette ink = palette();
     if (upload->isTooSmall) ink.setColor(QPalette::WindowText, controls::caution(palette()));
     verdict_->setPalette(ink);
@@ -108,8 +111,8 @@ void UploadLine::showUpload(const project::Project& project, const pictures::Pic
 UploadTable::UploadTable(QWidget* parent) : QTreeWidget(parent) {
     setHeader(new PlainHeader(cellMargin, this));
     setColumnCount(2);
-    setHeaderLabels({"Picture and its size", "Upload, px"});
-    setAccessibleName("Files to upload");
+    setHeaderLabels({QObject::tr("Picture and its size"), QObject::tr("Upload, px")});
+    setAccessibleName(QObject::tr("Files to upload"));
     setRootIsDecorated(false);
     setItemsExpandable(false);
     setUniformRowHeights(true);
@@ -147,13 +150,15 @@ void UploadTable::showUploads(const project::Project& project,
         const QString name =
             picture == nullptr ? QString() : QFileInfo(QString::fromStdString(picture->file)).fileName();
         QTreeWidgetItem* item = topLevelItem(i);
-        const QString now = bareSize(one.file) + (one.isTooSmall ? ", too small" : "");
+        const QString now = one.isTooSmall
+                                ? QObject::tr("%1, too small", "size of a picture").arg(bareSize(one.file))
+                                : bareSize(one.file);
         item->setText(0, QString("%1. %2\n%3").arg(one.place.card + 1).arg(name, now));
-        item->setText(1, one.size.width > 0 ? bareSize(one.size) : QString("no slot"));
+        item->setText(1, one.size.width > 0 ? bareSize(one.size) : QObject::tr("no slot"));
         item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
         item->setData(
             0, Qt::AccessibleTextRole,
-            QString("Card %1, %2, %3, upload %4").arg(one.place.card + 1).arg(name, now, item->text(1)));
+            QObject::tr("Card %1, %2, %3, upload %4").arg(one.place.card + 1).arg(name, now, item->text(1)));
         item->setToolTip(0, name);
         item->setSizeHint(0, {0, lineHeight});
         if (current && one.place == *current) setCurrentItem(item);

@@ -25,17 +25,17 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     : QWidget(parent),
       context_(context),
       columns_(new controls::NumberField(controls::numberKind(1, mostColumns, 1, 0), this)),
-      add_(new QPushButton("Add variant", this)),
-      remove_(new QPushButton("Remove variant", this)),
+      add_(new QPushButton(QObject::tr("Add variant"), this)),
+      remove_(new QPushButton(QObject::tr("Remove variant"), this)),
       result_(new QLabel(this)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(12, 4, 24, 0);
     box->setSpacing(8);
     auto* asked = new QHBoxLayout;
     asked->setSpacing(8);
-    auto* before = new QLabel("Variant with", this);
+    auto* before = new QLabel(QObject::tr("Variant with"), this);
     before->setBuddy(columns_);
-    columns_->setAccessibleName("Variant with this many columns");
+    columns_->setAccessibleName(QObject::tr("Variant with this many columns"));
     columns_->setAlwaysFilled(true);
     columns_->setFixedWidth(controls::scaled(48));
     asked->addWidget(before);
@@ -50,15 +50,15 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     box->addLayout(row);
     result_->setWordWrap(true);
     result_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    result_->setAccessibleName("Result");
+    result_->setAccessibleName(QObject::tr("Result"));
     result_->hide();
     box->addWidget(result_);
-    add_->setToolTip(toolTipText(
+    add_->setToolTip(toolTipText(QObject::tr(
         "Adds the same cards with this many columns. Narrower bands get fewer columns, down to one. The "
-        "sizes satisfy the wishes."));
+        "sizes satisfy the wishes.")));
     connect(columns_, &controls::NumberField::amountEdited, this, [this] { isTyped_ = true; });
     connect(columns_, &controls::NumberField::rejected, this,
-            [this](const QString& why) { context_.showError("Columns", why); });
+            [this](const QString& why) { context_.showError(QObject::tr("Columns"), why); });
     connect(add_, &QPushButton::clicked, this, &VariantButtons::addOrStop);
     connect(remove_, &QPushButton::clicked, this, &VariantButtons::remove);
     // After any edit the result, or the variant that is being made, is out of date.
@@ -67,7 +67,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
         result_->hide();
     });
     connect(&job_, &BackgroundJob::runningChanged, this, [this](bool running) {
-        add_->setText(running ? "Stop" : "Add variant");
+        add_->setText(running ? QObject::tr("Stop") : QObject::tr("Add variant"));
         if (!running) result_->hide();
     });
 }
@@ -76,7 +76,8 @@ void VariantButtons::refresh() {
     const Session& session = context_.session;
     const auto& variants = session.shown.project().row().variants;
     remove_->setEnabled(variants.size() > 1);
-    remove_->setAccessibleName("Remove variant " + variantTitle(variants[session.view.variant()]));
+    remove_->setAccessibleName(
+        QObject::tr("Remove variant %1").arg(variantTitle(variants[session.view.variant()])));
     if (!isTyped_) columns_->setAmount({static_cast<double>(nextColumns()), {}});
 }
 
@@ -113,19 +114,21 @@ AddedVariant withVariant(const project::Project& project, std::size_t from, int 
     auto& variants = added.project.row().variants;
     variants.insert(variants.begin() + static_cast<std::ptrdiff_t>(from + 1),
                     solve::withColumns(project, from, columns, name, store));
-    added.text = "Added the variant " + variantTitle(variants[from + 1]) + " with " +
-                 QString::fromStdString(project::columnsOf(added.project, variants[from + 1])) + ". ";
+    added.text = QObject::tr("Added the variant %1 with %2.")
+                     .arg(variantTitle(variants[from + 1]),
+                          QString::fromStdString(project::columnsOf(added.project, variants[from + 1]))) +
+                 ' ';
     solve::Options options;
     options.cancellation = stop;
     const solve::Answer answer = solve::solve(added.project, {from + 1}, store, options);
     if (answer.solved) {
         added.project = *answer.solved;
-        added.text += "Its sizes satisfy the wishes.";
+        added.text += QObject::tr("Its sizes satisfy the wishes.");
         return added;
     }
     // If the wishes conflict, the sizes stay as derived from the source.
-    added.text +=
-        "Its sizes are derived from the variant " + variantTitle(project.row().variants[from]) + ".";
+    added.text += QObject::tr("Its sizes are derived from the variant %1.")
+                      .arg(variantTitle(project.row().variants[from]));
     const solve::AnswerTable table = solve::answerTable(added.project, answer, store);
     if (table.conflict) added.text += ' ' + QString::fromStdString(solve::summary(*table.conflict));
     if (!table.notes.empty()) added.text += ' ' + QString::fromStdString(table.notes.front());
@@ -145,8 +148,9 @@ void VariantButtons::addOrStop() {
             return withVariant(project, from, columns, fonts->use(project, folder), stop);
         },
         [this, from](AddedVariant added) {
-            const bool accepted = context_.edit(
-                "Add variant", [&](project::Project& project) { project = std::move(added.project); });
+            const bool accepted = context_.edit(QObject::tr("Add variant"), [&](project::Project& project) {
+                project = std::move(added.project);
+            });
             if (!accepted) return;
             isTyped_ = false;
             context_.session.view.setVariant(from + 1);
@@ -154,7 +158,7 @@ void VariantButtons::addOrStop() {
             QMetaObject::invokeMethod(
                 this, [this, text = added.text] { showResult(text); }, Qt::QueuedConnection);
         });
-    showResult("Solving sizes…");
+    showResult(QObject::tr("Solving sizes…"));
 }
 
 void VariantButtons::showResult(const QString& text) {
@@ -165,7 +169,7 @@ void VariantButtons::showResult(const QString& text) {
 
 void VariantButtons::remove() {
     const std::size_t gone = context_.session.view.variant();
-    context_.edit("Remove variant", [&](project::Project& project) {
+    context_.edit(QObject::tr("Remove variant"), [&](project::Project& project) {
         if (project.row().variants.size() < 2) return;
         project.row().variants.erase(project.row().variants.begin() + static_cast<std::ptrdiff_t>(gone));
     });
@@ -174,7 +178,7 @@ void VariantButtons::remove() {
 QString wrongWithClass(const QString& text) {
     static const QRegularExpression shape("^[A-Za-z][A-Za-z0-9_-]*$");
     if (shape.match(text).hasMatch()) return {};
-    return "it must start with a letter and have only letters, digits, - and _";
+    return QObject::tr("it must start with a letter and have only letters, digits, - and _");
 }
 
 }  // namespace tenter::desktop::panels

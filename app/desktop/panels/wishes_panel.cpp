@@ -30,10 +30,12 @@ const std::string otherWidths = "other";
 
 /// The whole viewport widths, as for bands: `at every width`, `up to 590 px`, `591–930 px`, `from 931 px`.
 QString widthsText(const project::WishWidths& widths) {
-    if (!widths.from) return widths.upTo ? "up to " + pixels(*widths.upTo) : QStringLiteral("at every width");
+    if (!widths.from)
+        return widths.upTo ? QObject::tr("up to %1").arg(pixels(*widths.upTo))
+                           : QObject::tr("at every width");
     // The width itself is not included, so the range starts at the next whole width.
     const double first = std::floor(*widths.from) + 1;
-    return widths.upTo ? widthsTitle(first, *widths.upTo) : "from " + pixels(first);
+    return widths.upTo ? widthsTitle(first, *widths.upTo) : QObject::tr("from %1").arg(pixels(first));
 }
 
 QString capitalised(QString text) {
@@ -81,53 +83,62 @@ std::vector<int> cardsIn(const QString& text) {
 
 WishesPanel::WishesPanel(Context& context, QWidget* parent)
     : Panel(context, parent), solve_(new SolveBox(context)) {
-    section("Wishes");
+    section(QObject::tr("Wishes"));
     title_ = sectionLabel();
-    title_->setToolTip(toolTipText(glossary::wish));
+    title_->setToolTip(toolTipText(QObject::tr(glossary::wish)));
     title_->setWordWrap(true);
     title_->setMinimumHeight(24);
     title_->setMaximumHeight(QWIDGETSIZE_MAX);
     addWidths();
-    wish<int>("Lines at most", "lines at most", &RoleWishes::lines,
+    wish<int>(QObject::tr("Lines at most"), QObject::tr("Wish: lines at most"), &RoleWishes::lines,
               new NumberEditor(orNone(numberKind(1, 50, 1, 0))),
               {[](int lines) { return Json(lines); },
                [](const Json& value) {
                    return value.is_number() ? std::optional(value.get<int>()) : std::nullopt;
                }});
-    number("Measure at least", "measure at least", &RoleWishes::leastMeasure, numberKind(1, 1000, 1, 1));
-    number("Measure at most", "measure at most", &RoleWishes::mostMeasure, numberKind(1, 1000, 1, 1));
-    number("Size at least", "size at least", &RoleWishes::leastSize, numberKind(1, 400, 0.5, 2, "px"));
-    number("Size at most", "size at most", &RoleWishes::mostSize, numberKind(1, 400, 0.5, 2, "px"));
+    number(QObject::tr("Measure at least"), QObject::tr("Wish: measure at least"), &RoleWishes::leastMeasure,
+           numberKind(1, 1000, 1, 1));
+    number(QObject::tr("Measure at most"), QObject::tr("Wish: measure at most"), &RoleWishes::mostMeasure,
+           numberKind(1, 1000, 1, 1));
+    number(QObject::tr("Size at least"), QObject::tr("Wish: size at least"), &RoleWishes::leastSize,
+           numberKind(1, 400, 0.5, 2, "px"));
+    number(QObject::tr("Size at most"), QObject::tr("Wish: size at most"), &RoleWishes::mostSize,
+           numberKind(1, 400, 0.5, 2, "px"));
 
-    more_ = fold("More wishes");
+    more_ = fold(QObject::tr("More wishes"));
     addRatio();
-    moreRows_.push_back(choice<bool>("Sizes", "sizes", &RoleWishes::locked,
-                                     new SegmentEditor({{"free", "May change"}, {"stay", "Locked"}}),
-                                     {{"free", false}, {"stay", true}}));
-    moreRows_.push_back(
-        number("Growth at most", "growth at most", &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px")));
-    moreRows_.push_back(choice<bool>("Narrower column", "narrower column", &RoleWishes::withColumn,
-                                     new SegmentEditor({{"with", "No growth"}, {"free", "Free"}}),
-                                     {{"with", true}, {"free", false}}));
-    moreRows_.push_back(number("Double at zoom", "double at zoom", &RoleWishes::zoom,
-                               numberKind(200, 2000, 50, 0, "%"), 100));
+    moreRows_.push_back(choice<bool>(
+        QObject::tr("Sizes"), QObject::tr("Wish: sizes"), &RoleWishes::locked,
+        new SegmentEditor({{"free", QObject::tr("May change")}, {"stay", QObject::tr("Locked")}}),
+        {{"free", false}, {"stay", true}}));
+    moreRows_.push_back(number(QObject::tr("Growth at most"), QObject::tr("Wish: growth at most"),
+                               &RoleWishes::growth, numberKind(0, 100, 0.25, 2, "px")));
+    moreRows_.push_back(choice<bool>(
+        QObject::tr("Narrower column"), QObject::tr("Wish: narrower column"), &RoleWishes::withColumn,
+        new SegmentEditor({{"with", QObject::tr("No growth")}, {"free", QObject::tr("Free")}}),
+        {{"with", true}, {"free", false}}));
+    moreRows_.push_back(number(QObject::tr("Double at zoom"), QObject::tr("Wish: double at zoom"),
+                               &RoleWishes::zoom, numberKind(200, 2000, 50, 0, "%"), 100));
     using At = project::AtBreakpoints;
-    moreRows_.push_back(choice<At>(
-        "Breakpoints", "breakpoints", &RoleWishes::breakpoints,
-        new ListEditor({{"free", "Free"}, {"same", "Same size"}, {"proportional", "Same share of column"}}),
-        {{"free", At::Free}, {"same", At::Same}, {"proportional", At::Proportional}}));
-    variants_ = choice<bool>("Variants", "variants", &RoleWishes::sameInVariants,
-                             new SegmentEditor({{"free", "Own sizes"}, {"same", "Same size"}}),
-                             {{"free", false}, {"same", true}});
+    moreRows_.push_back(
+        choice<At>(QObject::tr("Breakpoints"), QObject::tr("Wish: breakpoints"), &RoleWishes::breakpoints,
+                   new ListEditor({{"free", QObject::tr("Free")},
+                                   {"same", QObject::tr("Same size")},
+                                   {"proportional", QObject::tr("Same share of column")}}),
+                   {{"free", At::Free}, {"same", At::Same}, {"proportional", At::Proportional}}));
+    variants_ = choice<bool>(
+        QObject::tr("Variants"), QObject::tr("Wish: variants"), &RoleWishes::sameInVariants,
+        new SegmentEditor({{"free", QObject::tr("Own sizes")}, {"same", QObject::tr("Same size")}}),
+        {{"free", false}, {"same", true}});
     moreRows_.push_back(variants_);
 
-    solver_ = fold("Solver settings for all roles");
+    solver_ = fold(QObject::tr("Solver settings for all roles"));
     addGeneral();
     addWithout();
 
     section({});
     addWidget(solve_);
-    addFindable("Solve sizes", solve_->button());
+    addFindable(QObject::tr("Solve sizes"), solve_->button());
 }
 
 project::WishWidths WishesPanel::widths() const {
@@ -142,9 +153,9 @@ project::WishWidths WishesPanel::widthsInScope() const {
 }
 
 void WishesPanel::addWidths() {
-    widthChoice_ = new ListEditor({{inScope, "Every width"}});
+    widthChoice_ = new ListEditor({{inScope, QObject::tr("Every width")}});
     property(
-        "Widths", "Wishes: widths", widthChoice_,
+        QObject::tr("Widths"), QObject::tr("Wishes: widths"), widthChoice_,
         [this](const Project&) {
             const auto found = std::ranges::find(listedWidths_, widths());
             return Json(otherWidths_ && found != listedWidths_.end()
@@ -165,9 +176,9 @@ void WishesPanel::addWidths() {
     });
     controls::AmountKind width = orNone(numberKind(1, 10000, 1, 2, "px"));
     width.usual = 320;
-    const auto end = [this, width](const QString& title, const QString& words, auto member) {
+    const auto end = [this, width](const QString& title, const QString& name, auto member) {
         return property(
-            title, "Wishes: " + words, new NumberEditor(width),
+            title, name, new NumberEditor(width),
             [this, member](const Project&) {
                 const std::optional<double> held = widths().*member;
                 return held ? Json(*held) : Json(noWish);
@@ -178,9 +189,9 @@ void WishesPanel::addWidths() {
                 moveTo(project, moved);
             });
     };
-    above_ = end("Above", "above", &project::WishWidths::from);
+    above_ = end(QObject::tr("Above"), QObject::tr("Wishes: above"), &project::WishWidths::from);
     findInstead(widthChoice_);
-    upTo_ = end("Up to", "up to", &project::WishWidths::upTo);
+    upTo_ = end(QObject::tr("Up to"), QObject::tr("Wishes: up to"), &project::WishWidths::upTo);
     findInstead(widthChoice_);
     for (ProjectRow* row : {above_, upTo_}) {
         connect(&row->editor(), &controls::Editor::edited, this, [this] {
@@ -189,7 +200,8 @@ void WishesPanel::addWidths() {
         // A half-typed number often crosses the other end: only a finished one is refused.
         connect(&row->editor(), &controls::Editor::finished, this, [this] {
             if (areCrossed_)
-                context().showMessage("“Up to” must be larger than “Above”. Change the other value first.");
+                context().showMessage(
+                    QObject::tr("“Up to” must be larger than “Above”. Change the other value first."));
             areCrossed_ = false;
             refresh();
         });
@@ -225,7 +237,7 @@ void WishesPanel::updateWidthChoices() {
     std::vector<controls::Choice> choices{{inScope, capitalised(widthsText(scope))}};
     for (std::size_t i = 0; i < listed.size(); ++i)
         choices.push_back({std::to_string(i), capitalised(widthsText(listed[i]))});
-    choices.push_back({otherWidths, "Other widths…"});
+    choices.push_back({otherWidths, QObject::tr("Other widths…")});
     widthChoice_->setChoices(std::move(choices));
     above_->setVisible(otherWidths_.has_value());
     upTo_->setVisible(otherWidths_.has_value());
@@ -252,9 +264,8 @@ void WishesPanel::change(Project& project, const std::function<void(RoleWishes&)
 }
 
 template <class T>
-ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
-                              std::optional<T> RoleWishes::*member, controls::Editor* editor,
-                              Conversion<T> conversion) {
+ProjectRow* WishesPanel::wish(const QString& title, const QString& name, std::optional<T> RoleWishes::*member,
+                              controls::Editor* editor, Conversion<T> conversion) {
     const std::optional<T> nothing = project::unlimitedWishes().*member;
     const auto asks = [member, nothing](const RoleWishes& wishes) {
         return wishes.*member && wishes.*member != nothing;
@@ -272,7 +283,7 @@ ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
             if (typed || asks(wished(project))) entry.*member = typed ? typed : nothing;
         });
     };
-    ProjectRow* row = property(title, "Wish: " + words, editor, get, set);
+    ProjectRow* row = property(title, name, editor, get, set);
     row->setOptional([this, member](const Project& project) {
         const RoleWishes* const entry = ownEntry(project);
         return entry != nullptr && (entry->*member).has_value();
@@ -280,7 +291,8 @@ ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
     // A half-typed number is often beyond the other one: only a finished one is refused.
     connect(editor, &controls::Editor::finished, this, [this, row] {
         if (isRefused_) {
-            context().showMessage("The minimum must not exceed the maximum. Change the other one first.");
+            context().showMessage(
+                QObject::tr("The minimum must not exceed the maximum. Change the other one first."));
             row->refresh();
         }
         isRefused_ = false;
@@ -288,16 +300,16 @@ ProjectRow* WishesPanel::wish(const QString& title, const QString& words,
     return row;
 }
 
-ProjectRow* WishesPanel::number(const QString& title, const QString& words,
+ProjectRow* WishesPanel::number(const QString& title, const QString& name,
                                 std::optional<double> RoleWishes::*member, controls::AmountKind kind,
                                 double factor) {
-    return wish<double>(title, words, member, new NumberEditor(orNone(std::move(kind))),
+    return wish<double>(title, name, member, new NumberEditor(orNone(std::move(kind))),
                         {[factor](double value) { return Json(value * factor); },
                          [factor](const Json& value) { return numberIn(value, factor); }});
 }
 
 template <class T>
-ProjectRow* WishesPanel::choice(const QString& title, const QString& words,
+ProjectRow* WishesPanel::choice(const QString& title, const QString& name,
                                 std::optional<T> RoleWishes::*member, controls::Editor* editor,
                                 std::vector<std::pair<std::string, T>> choices) {
     const auto get = [this, member, choices](const Project& project) {
@@ -312,7 +324,7 @@ ProjectRow* WishesPanel::choice(const QString& title, const QString& words,
                 if (value == word && (wished(project).*member) != means) entry.*member = means;
         });
     };
-    ProjectRow* row = property(title, "Wish: " + words, editor, get, set);
+    ProjectRow* row = property(title, name, editor, get, set);
     row->setOptional([this, member](const Project& project) {
         const RoleWishes* const entry = ownEntry(project);
         return entry != nullptr && (entry->*member).has_value();
@@ -338,9 +350,9 @@ void WishesPanel::addRatio() {
         const RoleWishes* const entry = ownEntry(project);
         return entry != nullptr && entry->ratioTo.has_value();
     };
-    ratioTo_ = new ListEditor({{noWish, "No other role"}});
+    ratioTo_ = new ListEditor({{noWish, QObject::tr("No other role")}});
     auto* other = property(
-        "Ratio to role", "Wish: ratio to role", ratioTo_,
+        QObject::tr("Ratio to role"), QObject::tr("Wish: ratio to role"), ratioTo_,
         [this](const Project& project) { return Json(wished(project).ratioTo.value_or(noWish)); },
         [this, removeRatio](Project& project, const Json& value) {
             change(project, [&](RoleWishes& entry) {
@@ -352,7 +364,7 @@ void WishesPanel::addRatio() {
         });
     other->setOptional(isSet);
     factor_ = property(
-        "Ratio", "Wish: ratio", new NumberEditor(numberKind(0.1, 10, 0.05, 3)),
+        QObject::tr("Ratio"), QObject::tr("Wish: ratio"), new NumberEditor(numberKind(0.1, 10, 0.05, 3)),
         [this](const Project& project) {
             const RoleWishes wishes = wished(project);
             return Json(wishes.ratio ? *wishes.ratio : wishes.leastRatio.value_or(1));
@@ -369,7 +381,8 @@ void WishesPanel::addRatio() {
     findInstead(ratioTo_);
     factor_->setOptional(isSet);
     factorKind_ = property(
-        "Ratio is", "Wish: ratio is", new SegmentEditor({{"least", "At least"}, {"exact", "Exactly"}}),
+        QObject::tr("Ratio is"), QObject::tr("Wish: ratio is"),
+        new SegmentEditor({{"least", QObject::tr("At least")}, {"exact", QObject::tr("Exactly")}}),
         [this](const Project& project) { return Json(wished(project).ratio ? "exact" : "least"); },
         [this, removeRatio](Project& project, const Json& value) {
             const RoleWishes wishes = wished(project);
@@ -385,10 +398,10 @@ void WishesPanel::addRatio() {
 }
 
 template <class T>
-ProjectRow* WishesPanel::general(const QString& title, const QString& words, std::optional<T> Wishes::*member,
+ProjectRow* WishesPanel::general(const QString& title, const QString& name, std::optional<T> Wishes::*member,
                                  controls::Editor* editor, Conversion<T> conversion) {
     ProjectRow* row = property(
-        title, "Solver: " + words, editor,
+        title, name, editor,
         [member, conversion](const Project& project) {
             return conversion.shown(*(project::effectiveWishes(project).*member));
         },
@@ -409,10 +422,10 @@ ProjectRow* WishesPanel::general(const QString& title, const QString& words, std
 void WishesPanel::addGeneral() {
     using project::Aim;
     general<Aim>(
-        "Aim", "aim", &Wishes::aim,
-        new ListEditor({{"nearest", "Nearest to current"},
-                        {"largest", "Largest sizes"},
-                        {"calmest", "Least change over widths"}}),
+        QObject::tr("Aim"), QObject::tr("Solver: aim"), &Wishes::aim,
+        new ListEditor({{"nearest", QObject::tr("Nearest to current")},
+                        {"largest", QObject::tr("Largest sizes")},
+                        {"calmest", QObject::tr("Least change over widths")}}),
         {[](Aim aim) {
              return Json(aim == Aim::Largest ? "largest" : aim == Aim::Calmest ? "calmest" : "nearest");
          },
@@ -422,7 +435,7 @@ void WishesPanel::addGeneral() {
                                                        : Aim::Nearest);
          }});
     general<units::Length>(
-        "Size grid", "size grid", &Wishes::grid,
+        QObject::tr("Size grid"), QObject::tr("Solver: size grid"), &Wishes::grid,
         new NumberEditor(controls::lengthKind({"px", "rem"}, {QString::fromStdString(noWish)}, 0, 16)),
         {[](const units::Length& step) { return Json(step.value() == 0 ? noWish : step.css()); },
          [](const Json& value) {
@@ -432,9 +445,11 @@ void WishesPanel::addGeneral() {
     const Conversion<double> percent{[](double share) { return Json(share * 100); },
                                      [](const Json& value) { return numberIn(value, 100); }};
     const auto share = [](double most) { return new NumberEditor(numberKind(0, most, 1, 1, "%")); };
-    general<double>("Reserve", "reserve", &Wishes::reserve, share(50), percent);
-    general<double>("Slack", "slack", &Wishes::slack, share(20), percent);
-    general<double>("Slack < 500\u00A0px", "slack < 500\u00A0px", &Wishes::narrowSlack, share(20), percent);
+    general<double>(QObject::tr("Reserve"), QObject::tr("Solver: reserve"), &Wishes::reserve, share(50),
+                    percent);
+    general<double>(QObject::tr("Slack"), QObject::tr("Solver: slack"), &Wishes::slack, share(20), percent);
+    general<double>(QObject::tr("Slack < 500\u00A0px"), QObject::tr("Solver: slack < 500\u00A0px"),
+                    &Wishes::narrowSlack, share(20), percent);
 }
 
 void WishesPanel::addWithout() {
@@ -444,13 +459,13 @@ void WishesPanel::addWithout() {
         const auto isCard = [most](int card) { return card >= 0 && card < most; };
         return shape.match(text).hasMatch() && std::ranges::all_of(cardsIn(text), isCard)
                    ? QString()
-                   : QString("cards are counted from 1 to %1, for example %2")
+                   : QObject::tr("cards are counted from 1 to %1, for example %2")
                          .arg(most)
                          .arg(exampleCards(most));
     });
-    cards->setPlaceholder("none");
+    cards->setPlaceholder(QObject::tr("none", "cards"));
     auto* row = property(
-        "Ignored cards", "Solver: ignored cards", cards,
+        QObject::tr("Ignored cards"), QObject::tr("Solver: ignored cards"), cards,
         [](const Project& project) {
             return Json(cardsTitle(project.row().wishes ? project.row().wishes->without : std::vector<int>())
                             .toStdString());
@@ -478,14 +493,15 @@ void WishesPanel::refresh() {
     std::erase(others, session().selection.role());
     if (others != listedRoles_) {
         listedRoles_ = others;
-        std::vector<controls::Choice> choices{{noWish, "No other role"}};
+        std::vector<controls::Choice> choices{{noWish, QObject::tr("No other role")}};
         for (const std::string& role : listedRoles_)
             choices.push_back({role, roleTitle(role)});
         ratioTo_->setChoices(std::move(choices));
     }
     updateWidthChoices();
     const bool many = project.row().variants.size() > 1;
-    title_->setText("Wishes, " + widthsText(widths()) + (many ? ", in every variant" : ""));
+    title_->setText((many ? QObject::tr("Wishes, %1, in every variant") : QObject::tr("Wishes, %1"))
+                        .arg(widthsText(widths())));
     const bool related = wished(project).ratioTo.has_value();
     factor_->setVisible(related);
     factorKind_->setVisible(related);

@@ -26,18 +26,17 @@ private:
         std::function<std::optional<T>(const project::Json&)> read;
     };
     template <class T>
-    ProjectRow* wish(const QString& title, const QString& words,
-                     std::optional<T> project::RoleWishes::*member, controls::Editor* editor,
-                     Conversion<T> conversion);
-    ProjectRow* number(const QString& title, const QString& words,
+    ProjectRow* wish(const QString& title, const QString& name, std::optional<T> project::RoleWishes::*member,
+                     controls::Editor* editor, Conversion<T> conversion);
+    ProjectRow* number(const QString& title, const QString& name,
                        std::optional<double> project::RoleWishes::*member, controls::AmountKind kind,
                        double factor = 1);
     template <class T>
-    ProjectRow* choice(const QString& title, const QString& words,
+    ProjectRow* choice(const QString& title, const QString& name,
                        std::optional<T> project::RoleWishes::*member, controls::Editor* editor,
                        std::vector<std::pair<std::string, T>> choices);
     template <class T>
-    ProjectRow* general(const QString& title, const QString& words, std::optional<T> project::Wishes::*member,
+    ProjectRow* general(const QString& title, const QString& name, std::optional<T> project::Wishes::*member,
                         controls::Editor* editor, Conversion<T> conversion);
     void addRatio();
     void addGeneral();

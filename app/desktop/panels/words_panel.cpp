@@ -37,16 +37,15 @@ namespace {
 /// `Wish of at most 2 lines: room for 14 more characters, at 961 px viewport width`.
 QString roomTitle(const checks::RoomForCopy& room) {
     const int count = std::abs(room.spare);
-    const QString characters = QString::number(count) + (count == 1 ? " character" : " characters");
-    const QString what = room.spare < 0    ? characters + " too long"
-                         : room.spare == 0 ? QString("no room for more characters")
-                                           : "room for " + QString(characters).replace(' ', " more ");
-    return "Wish of at most " + linesTitle(static_cast<std::size_t>(room.lines)) + ": " + what + ", at " +
-           pixels(room.width) + " viewport width";
+    const QString what = room.spare < 0    ? QObject::tr("%n character(s) too long", nullptr, count)
+                         : room.spare == 0 ? QObject::tr("no room for more characters")
+                                           : QObject::tr("room for %n more character(s)", nullptr, count);
+    return QObject::tr("Wish of at most %1: %2, at %3 viewport width")
+        .arg(linesTitle(static_cast<std::size_t>(room.lines)), what, pixels(room.width));
 }
 
 QString roomExplained(const checks::RoomForCopy& room) {
-    return QString("The text has %1 characters. The fewest characters fit at a viewport width of %2.")
+    return QObject::tr("The text has %1 characters. The fewest characters fit at a viewport width of %2.")
         .arg(room.characters)
         .arg(pixels(room.width));
 }
@@ -84,7 +83,7 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
       given_(buildGiven()),
       holder_(new QWidget),
       lines_(new QVBoxLayout(holder_)),
-      add_(new QPushButton("Add part")),
+      add_(new QPushButton(QObject::tr("Add part"))),
       trial_(new TrialBox(context)) {
     rest_.setSingleShot(true);
     connect(&rest_, &QTimer::timeout, this, &WordsPanel::showRoom);
@@ -107,10 +106,11 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
         for (const std::string& role : project::roles(document().project()))
             menu->addAction(roleTitle(role), this, [this, role] { addPart(role); });
         menu->addSeparator();
-        menu->addAction("New role…", this, [this] {
+        menu->addAction(QObject::tr("New role…"), this, [this] {
             const QString role =
-                QInputDialog::getText(this, "New role",
-                                      "Name of the role in lower-case letters, such as kicker or price:")
+                QInputDialog::getText(
+                    this, QObject::tr("New role"),
+                    QObject::tr("Name of the role in lower-case letters, such as kicker or price:"))
                     .trimmed();
             if (role.isEmpty()) return;
             if (const QString wrong = wrongWithRole(role.toStdString()); !wrong.isEmpty())
@@ -119,11 +119,11 @@ WordsPanel::WordsPanel(Context& context, QWidget* parent)
                 addPart(role.toStdString());
         });
     });
-    addFindable("Text of a card", add_);
-    section("Text tests");
-    explain("Show the row with other texts, pictures or cards; the project is not changed");
+    addFindable(QObject::tr("Text of a card"), add_);
+    section(QObject::tr("Text tests"));
+    explain(QObject::tr("Show the row with other texts, pictures or cards; the project is not changed"));
     addWidget(trial_);
-    addFindable("Longer text, longest heading, no pictures, one more card", trial_->first());
+    addFindable(QObject::tr("Longer text, longest heading, no pictures, one more card"), trial_->first());
     close();
 }
 
@@ -138,8 +138,8 @@ QWidget* WordsPanel::buildGiven() {
     box->addWidget(givenNote_);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(8);
-    auto* again = new QPushButton("Import again…", given);
-    auto* own = new QPushButton("Use Tenter’s markup", given);
+    auto* again = new QPushButton(QObject::tr("Import again…"), given);
+    auto* own = new QPushButton(QObject::tr("Use Tenter’s markup"), given);
     buttons->addWidget(again);
     buttons->addWidget(own);
     buttons->addStretch(1);
@@ -168,11 +168,10 @@ void WordsPanel::refresh() {
     given_->setVisible(given);
     add_->setVisible(!given);
     const auto cards = session().shown.untried().row().cards.size();
-    givenNote_->setText(
-        QString("This row of %1 card%2 is imported from a page. You can edit its text here. To add, move or "
-                "remove parts, change the page and import the row again.")
-            .arg(cards)
-            .arg(cards == 1 ? "" : "s"));
+    givenNote_->setText(QObject::tr(
+        "This row of %n card(s) is imported from a page. You can edit its text here. To add, move or "
+        "remove parts, change the page and import the row again.",
+        nullptr, static_cast<int>(cards)));
     if (const auto now = shape(); card != card_ || now != builtShape_ || given != builtGiven_) {
         card_ = card;
         builtGiven_ = given;
@@ -188,7 +187,7 @@ void WordsPanel::refresh() {
         const auto* text = std::get_if<project::TextPart>(&parts[i]);
         if (!text) {
             const auto& picture = std::get<project::PicturePart>(parts[i]);
-            built_[i]->title->setText("Picture  " +
+            built_[i]->title->setText(roleTitle("picture") + "  " +
                                       QFileInfo(QString::fromStdString(picture.file)).fileName());
             continue;
         }
@@ -250,16 +249,17 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     // A text has the focus for its tools too: they are reached by keys, so that Tab goes to the next text.
     const bool isText = role != "picture";
     const auto tool = [&](Glyph sign, const QString& name, const QString& keys) {
-        QToolButton* button = small(line, sign, isText ? name + " (" + keys + ")" : name);
+        QToolButton* button = small(line, sign, isText ? name + " (" + keysTitle(keys) + ")" : name);
         // Every text has the same tools.
-        button->setAccessibleName(name.contains(title, Qt::CaseInsensitive) ? name
-                                                                            : name + ", " + title.toLower());
+        button->setAccessibleName(
+            name.contains(title, Qt::CaseInsensitive) ? name : name + ", " + roleInSentence(role));
         if (isText) button->setFocusPolicy(Qt::NoFocus);
         return button;
     };
-    auto* up = tool(Glyph::Up, "Move " + title.toLower() + " up", "Alt+Up");
-    auto* down = tool(Glyph::Down, "Move " + title.toLower() + " down", "Alt+Down");
-    auto* remove = tool(Glyph::Remove, "Remove " + title.toLower(), "Ctrl+Shift+Delete");
+    auto* up = tool(Glyph::Up, QObject::tr("Move %1 up", "role").arg(roleInSentence(role)), "Alt+Up");
+    auto* down = tool(Glyph::Down, QObject::tr("Move %1 down", "role").arg(roleInSentence(role)), "Alt+Down");
+    auto* remove =
+        tool(Glyph::Remove, QObject::tr("Remove %1", "role").arg(roleInSentence(role)), "Ctrl+Shift+Delete");
     up->setEnabled(part > 0);
     down->setEnabled(part + 1 < builtShape_.size());
     connect(up, &QToolButton::clicked, this, [this, part] { movePart(part, -1); });
@@ -267,13 +267,14 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     connect(remove, &QToolButton::clicked, this, [this, part] { removePart(part); });
     if (isText) {
         auto* copy = line->copy = new CopyEdit(line);
-        copy->setAccessibleName(title + " text");
-        copy->setWhatsThis(whatsThisText(title + " text", propertyHelp("Text of a card"), {}));
+        const QString textTitle = QObject::tr("%1 text", "role").arg(title);
+        copy->setAccessibleName(textTitle);
+        copy->setWhatsThis(whatsThisText(textTitle, propertyHelp(QObject::tr("Text of a card")), {}));
         label->setBuddy(copy);
-        auto* strong = tool(Glyph::Strong, "Strong", "Ctrl+B");
-        auto* emphasis = tool(Glyph::Emphasis, "Emphasis", "Ctrl+I");
-        auto* link = tool(Glyph::Link, "Link", "Ctrl+K");
-        auto* lineBreak = tool(Glyph::LineBreak, "Line break", "Enter");
+        auto* strong = tool(Glyph::Strong, QObject::tr("Strong"), "Ctrl+B");
+        auto* emphasis = tool(Glyph::Emphasis, QObject::tr("Emphasis"), "Ctrl+I");
+        auto* link = tool(Glyph::Link, QObject::tr("Link"), "Ctrl+K");
+        auto* lineBreak = tool(Glyph::LineBreak, QObject::tr("Line break"), "Enter");
         for (QToolButton* button : {strong, emphasis, link, lineBreak})
             head->addWidget(button);
         head->addSpacing(8);
@@ -281,9 +282,9 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         connect(emphasis, &QToolButton::clicked, copy, &CopyEdit::toggleEmphasis);
         connect(link, &QToolButton::clicked, copy, &CopyEdit::editLink);
         connect(lineBreak, &QToolButton::clicked, copy, &CopyEdit::breakLine);
-        connect(copy, &CopyEdit::edited, this, [this, part, copy, title] {
+        connect(copy, &CopyEdit::edited, this, [this, part, copy, role] {
             selectPart(part);
-            editPart(part, "Change " + title.toLower() + " text",
+            editPart(part, QObject::tr("Change %1 text", "role").arg(roleInSentence(role)),
                      [copy](project::TextPart& text) { text.copy = copy->copyText(); });
         });
         connect(copy, &CopyEdit::editingFinished, this, [this] { document().endGesture(); });
@@ -302,7 +303,8 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         line->room = new QLabel(line);
         line->room->setWordWrap(true);
         line->room->setForegroundRole(QPalette::PlaceholderText);
-        line->room->setAccessibleName("Room for longer text, " + title.toLower());
+        line->room->setAccessibleName(
+            QObject::tr("Room for longer text, %1", "role").arg(roleInSentence(role)));
         line->room->hide();
         box->addWidget(line->room);
     }
@@ -312,15 +314,15 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
     }
     if (role == "button") {
         line->link = new controls::TextEditor({}, line);
-        line->link->setName("Link address of the button");
+        line->link->setName(QObject::tr("Link address of the button"));
         const auto select = [this, part] { selectPart(part); };
         connect(line->link, &controls::TextEditor::focused, this, select);
         line->name = new controls::TextEditor({}, line);
-        line->name->setName("Accessible name of the button");
-        line->name->setPlaceholder("same as its text");
+        line->name->setName(QObject::tr("Accessible name of the button"));
+        line->name->setPlaceholder(QObject::tr("same as its text"));
         connect(line->name, &controls::TextEditor::focused, this, select);
-        box->addWidget(labelled(line, "Link address", line->link));
-        box->addWidget(labelled(line, "Accessible name", line->name));
+        box->addWidget(labelled(line, QObject::tr("Link address"), line->link));
+        box->addWidget(labelled(line, QObject::tr("Accessible name"), line->name));
         const auto join = [&](controls::TextEditor* editor, const QString& name,
                               std::string project::TextPart::*member) {
             const auto put = [this, part, name, member, editor] {
@@ -331,8 +333,8 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
             connect(editor, &controls::Editor::reverted, this, put);
             connect(editor, &controls::Editor::finished, this, [this] { document().endGesture(); });
         };
-        join(line->link, "Change button link address", &project::TextPart::link);
-        join(line->name, "Change button accessible name", &project::TextPart::name);
+        join(line->link, QObject::tr("Change button link address"), &project::TextPart::link);
+        join(line->name, QObject::tr("Change button accessible name"), &project::TextPart::name);
     }
     return line;
 }
@@ -358,14 +360,14 @@ void WordsPanel::editPart(std::size_t part, const QString& name,
 
 void WordsPanel::addPart(const std::string& role) {
     if (!card_) return;
-    context().edit("Add part", [&](project::Project& project) {
+    context().edit(QObject::tr("Add part"), [&](project::Project& project) {
         project.row().cards[*card_].parts.emplace_back(newTextPart(role));
     });
 }
 
 void WordsPanel::removePart(std::size_t part) {
     if (!card_) return;
-    context().edit("Remove part", [card = *card_, part](project::Project& project) {
+    context().edit(QObject::tr("Remove part"), [card = *card_, part](project::Project& project) {
         auto& parts = project.row().cards[card].parts;
         parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(part));
     });
@@ -373,7 +375,7 @@ void WordsPanel::removePart(std::size_t part) {
 
 void WordsPanel::movePart(std::size_t part, int by) {
     if (!card_) return;
-    context().edit("Move part", [card = *card_, part, by](project::Project& project) {
+    context().edit(QObject::tr("Move part"), [card = *card_, part, by](project::Project& project) {
         auto& parts = project.row().cards[card].parts;
         std::swap(parts[part], parts[part + static_cast<std::size_t>(by)]);
     });

@@ -114,7 +114,7 @@ void removeCrashReports(const QString& folder) {
 
 void showFailure(QWidget* parent, const QString& headline, const QString& safety, const QString& report) {
     QDialog dialog(parent);
-    dialog.setWindowTitle("Internal error");
+    dialog.setWindowTitle(QObject::tr("Internal error"));
     dialog.setMinimumSize(560, 360);
     auto* box = new QVBoxLayout(&dialog);
     box->setContentsMargins(24, 24, 24, 16);
@@ -129,14 +129,14 @@ void showFailure(QWidget* parent, const QString& headline, const QString& safety
     text->setReadOnly(true);
     text->setTabChangesFocus(true);
     text->setLineWrapMode(QPlainTextEdit::NoWrap);
-    text->setAccessibleName("Report, without content of your files");
+    text->setAccessibleName(QObject::tr("Report, without content of your files"));
     box->addWidget(text, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    QPushButton* const copy = buttons->addButton("&Copy report", QDialogButtonBox::ActionRole);
+    QPushButton* const copy = buttons->addButton(QObject::tr("&Copy report"), QDialogButtonBox::ActionRole);
     box->addWidget(buttons);
     QObject::connect(copy, &QPushButton::clicked, &dialog, [&] {
         QGuiApplication::clipboard()->setText(report);
-        copy->setText("Copied");
+        copy->setText(QObject::tr("Copied"));
     });
     QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
     dialog.exec();

@@ -24,16 +24,16 @@ QString nameOf(const UnsavedWork& work) {
 
 Offer::Offer(QWidget* parent) : QFrame(parent), picture_(new QLabel(this)), text_(new QLabel(this)) {
     setAutoFillBackground(true);
-    setAccessibleName("Unsaved changes");
-    auto* restore = new QPushButton("&Restore changes", this);
-    auto* discard = new QPushButton("&Discard changes…", this);
-    auto* later = new QPushButton("No&t now", this);
+    setAccessibleName(QObject::tr("Unsaved changes"));
+    auto* restore = new QPushButton(QObject::tr("&Restore changes"), this);
+    auto* discard = new QPushButton(QObject::tr("&Discard changes…"), this);
+    auto* later = new QPushButton(QObject::tr("No&t now"), this);
     picture_->setFixedSize(thumbnailSize);
     picture_->setFrameShape(QFrame::StyledPanel);
-    picture_->setAccessibleName("Thumbnail of the unsaved row");
+    picture_->setAccessibleName(QObject::tr("Thumbnail of the unsaved row"));
     text_->setWordWrap(true);
     text_->setTextFormat(Qt::PlainText);
-    text_->setAccessibleName("What can be restored");
+    text_->setAccessibleName(QObject::tr("What can be restored"));
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(16, 8, 16, 8);
     box->setSpacing(16);
@@ -76,11 +76,12 @@ void Offer::showCurrent() {
     if (leftovers_.empty()) return;
     const UnsavedWork& work = leftovers_.front().work;
     const QString time = QLocale().toString(work.time.toLocalTime(), QLocale::ShortFormat);
-    QString text = "Tenter closed unexpectedly. It kept the unsaved changes of “" + nameOf(work) + "” from " +
-                   time + ".";
-    if (work.file.empty()) text += " This project was never saved.";
+    QString text = QObject::tr("Tenter closed unexpectedly. It kept the unsaved changes of “%1” from %2.")
+                       .arg(nameOf(work), time);
+    if (work.file.empty()) text += ' ' + QObject::tr("This project was never saved.");
     if (leftovers_.size() > 1)
-        text += QString(" %1 more can be restored after it.").arg(leftovers_.size() - 1);
+        text += ' ' + QObject::tr("%n more can be restored after it.", "projects",
+                                  static_cast<int>(leftovers_.size()) - 1);
     text_->setText(text);
     picture_->clear();
     const double ratio = devicePixelRatioF();
@@ -97,10 +98,11 @@ void Offer::showCurrent() {
 void Offer::discard() {
     enum { Cancel, DiscardChanges };
     const int answer = controls::ask(
-        this, "Discard unsaved changes",
-        "Discard the unsaved changes of “" + nameOf(leftovers_.front().work) + "”?",
-        "They cannot be restored after that. The saved file stays as it is.",
-        {{"Cancel", QMessageBox::RejectRole}, {"&Discard changes", QMessageBox::DestructiveRole}});
+        this, QObject::tr("Discard unsaved changes"),
+        QObject::tr("Discard the unsaved changes of “%1”?").arg(nameOf(leftovers_.front().work)),
+        QObject::tr("They cannot be restored after that. The saved file stays as it is."),
+        {{QObject::tr("Cancel"), QMessageBox::RejectRole},
+         {QObject::tr("&Discard changes"), QMessageBox::DestructiveRole}});
     if (answer != DiscardChanges) return;
     QFile::remove(leftovers_.front().recoveryFile);
     next();

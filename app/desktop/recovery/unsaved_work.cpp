@@ -49,18 +49,19 @@ std::string recoveryText(const UnsavedWork& work) {
 }
 
 std::optional<UnsavedWork> readRecovery(const QString& file, project::Problems& problems) {
-    const auto refuse = [&](const char* what) {
-        problems.push_back({file.toStdString(), "", what, "Open the project file instead."});
+    const auto refuse = [&](const QString& what) {
+        problems.push_back({file.toStdString(), "", what.toStdString(),
+                            QObject::tr("Open the project file instead.").toStdString()});
         return std::nullopt;
     };
     QFile in(file);
-    if (!in.open(QIODevice::ReadOnly)) return refuse("The recovery file cannot be read.");
-    if (in.size() > largest) return refuse("The recovery file is too large.");
+    if (!in.open(QIODevice::ReadOnly)) return refuse(QObject::tr("The recovery file cannot be read."));
+    if (in.size() > largest) return refuse(QObject::tr("The recovery file is too large."));
     const std::string text = in.readAll().toStdString();
     const std::size_t end = text.find('\n');
     const json head = json::parse(text.substr(0, end), nullptr, false);
     if (end == std::string::npos || !head.is_object() || textAt(head, "format") != format)
-        return refuse("This is no recovery file.");
+        return refuse(QObject::tr("This is no recovery file."));
     UnsavedWork work;
     work.file = textAt(head, "file");
     work.folder = textAt(head, "folder");

@@ -25,17 +25,18 @@ void addText(Figures& figures, const LaidOutRow& row, const layout::LaidPart& pa
         {QObject::tr("Font size"),
          QObject::tr("%1 · %2\u00A0rem").arg(pixels(part.fontSize), figure(part.fontSize / rem))});
     figures.rows.append({QObject::tr("Line height"),
-                         QObject::tr("%1 · %2\u00A0em")
+                         QObject::tr("%1 · %2\u00A0"
+                                     "em")
                              .arg(pixels(part.lineHeight), figure(part.lineHeight / part.fontSize))});
     figures.rows.append(
         {QObject::tr("Measure"), QObject::tr("%1 characters per line").arg(figure(part.measure, 1))});
     figures.rows.append({QObject::tr("Lines"), figure(part.lineCount, 0)});
     if (part.lineCount == 0) return;
     const bool tight = part.slack < text::tightSlack;
-    figures.rows.append(
-        {QObject::tr("Slack"), QObject::tr(tight ? "%1 of the line width, tight fit" : "%1 of the line width")
-                                   .arg(percent(part.slack, tight ? 2 : 1))});
-    if (tight) figures.note = QString::fromUtf8(glossary::tightFit) + '.';
+    figures.rows.append({QObject::tr("Slack"), (tight ? QObject::tr("%1 of the line width, tight fit")
+                                                      : QObject::tr("%1 of the line width"))
+                                                   .arg(percent(part.slack, tight ? 2 : 1))});
+    if (tight) figures.note = QObject::tr(glossary::tightFit) + '.';
 }
 
 /// Adds the line counts of other browsers where they differ, and a note if a browser's lines cannot be
@@ -44,7 +45,9 @@ void addEngines(Figures& figures, const LayoutCache& layouts, std::size_t varian
     const layout::LaidPart& part = layouts.of(variant).layout.parts[index];
     for (const text::BreakProfile* profile : text::profiles()) {
         const std::size_t lines = layouts.layout(variant, *profile).parts[index].lineCount;
-        if (lines != part.lineCount) figures.rows.append({"In " + engineTitle(*profile), linesTitle(lines)});
+        if (lines != part.lineCount)
+            figures.rows.append(
+                {QObject::tr("In %1", "browser").arg(engineTitle(*profile)), linesTitle(lines)});
         if (part.paragraph != nullptr && profile->usesEngineData(part.paragraph->text()))
             figures.note =
                 QObject::tr("%1 uses its own dictionary or font for this text, so its lines may differ.")

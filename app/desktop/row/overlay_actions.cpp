@@ -8,15 +8,17 @@ namespace tenter::desktop::row {
 
 OverlayActions::OverlayActions(QObject* parent)
     : QObject(parent),
-      boxes_(addToggle(tr("&Boxes and spacing"), tr("Show boxes with their padding, margins and gaps"),
-                       Qt::CTRL | Qt::Key_1)),
-      measure_(addToggle(tr("&Measure"),
-                         tr("Show the measure, and where the shortest and the longest comfortable line end"),
-                         Qt::CTRL | Qt::Key_2)),
-      tight_(addToggle(tr("&Tight fits"), QString::fromUtf8(glossary::tightFit), Qt::CTRL | Qt::Key_3)),
-      engines_(addToggle(tr("Chromium/Firefox &differences"),
-                         tr("Mark text that has a different number of lines in Chromium and Firefox"),
-                         Qt::CTRL | Qt::Key_4)) {
+      boxes_(addToggle(QObject::tr("&Boxes and spacing"),
+                       QObject::tr("Show boxes with their padding, margins and gaps"), Qt::CTRL | Qt::Key_1)),
+      measure_(addToggle(
+          QObject::tr("&Measure"),
+          QObject::tr("Show the measure, and where the shortest and the longest comfortable line end"),
+          Qt::CTRL | Qt::Key_2)),
+      tight_(addToggle(QObject::tr("&Tight fits"), QObject::tr(glossary::tightFit), Qt::CTRL | Qt::Key_3)),
+      engines_(
+          addToggle(QObject::tr("Chromium/Firefox &differences"),
+                    QObject::tr("Mark text that has a different number of lines in Chromium and Firefox"),
+                    Qt::CTRL | Qt::Key_4)) {
     engines_->setChecked(true);
 }
 

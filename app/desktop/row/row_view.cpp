@@ -27,7 +27,7 @@ RowView::RowView(Session& session, QWidget* parent)
       figures_(new FigureBox(viewport())) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Row at the current width"));
+    setAccessibleName(QObject::tr("Row at the current width"));
     viewport()->setMouseTracking(true);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     viewport()->setAutoFillBackground(false);
@@ -54,17 +54,17 @@ RowView::RowView(Session& session, QWidget* parent)
 RowView::~RowView() = default;
 
 void RowView::addActions() {
-    fitAction_ = new QAction(tr("&Fit to window"), this);
+    fitAction_ = new QAction(QObject::tr("&Fit to window"), this);
     fitAction_->setCheckable(true);
     fitAction_->setShortcut(Qt::CTRL | Qt::Key_9);
     connect(fitAction_, &QAction::toggled, this, &RowView::setFit);
-    allVariants_ = new QAction(tr("All &variants"), this);
+    allVariants_ = new QAction(QObject::tr("All &variants"), this);
     allVariants_->setCheckable(true);
     allVariants_->setShortcut(Qt::Key_F3);
-    allVariants_->setToolTip(tr("Show every variant at this width, to compare their text"));
+    allVariants_->setToolTip(QObject::tr("Show every variant at this width, to compare their text"));
     allVariants_->setStatusTip(allVariants_->toolTip());
     connect(allVariants_, &QAction::toggled, this, &RowView::setAllVariants);
-    actualSize_ = new QAction(tr("&Actual size"), this);
+    actualSize_ = new QAction(QObject::tr("&Actual size"), this);
     actualSize_->setShortcut(Qt::CTRL | Qt::Key_0);
     connect(actualSize_, &QAction::triggered, this, [this] { setZoom(1); });
 }
@@ -126,13 +126,14 @@ void RowView::describe() {
     if (const auto part = selectedPart())
         sentences << figuresOf(session_.layouts, session_.view.variant(), *part).asSentence();
     for (std::size_t i = 0; sheets_.showsAll() && i < sheets_.count(); ++i)
-        sentences << tr("%1: %2.").arg(variantTitle(session_.shown.project().row().variants[i]),
-                                       captionOf(sheets_.rowOn(i), session_.selection.role()));
+        sentences << QObject::tr("%1: %2.").arg(variantTitle(session_.shown.project().row().variants[i]),
+                                                captionOf(sheets_.rowOn(i), session_.selection.role()));
     setAccessibleDescription(sentences.join(' '));
 }
 
 void RowView::setAllVariants(bool on) {
-    setAccessibleName(on ? tr("All variants at the current width") : tr("Row at the current width"));
+    setAccessibleName(on ? QObject::tr("All variants at the current width")
+                         : QObject::tr("Row at the current width"));
     sheets_.setAllVariants(on);
     // All variants are fitted to the window. A single variant gets back the zoom mode it had before.
     if (on) fitAlone_ = fit();

@@ -46,7 +46,8 @@ void ProjectTile::paintEvent(QPaintEvent*) {
     if (image_.isNull()) {
         painter.fillRect(picture, palette().color(QPalette::Window));
         painter.setPen(controls::quiet(palette()));
-        painter.drawText(picture, Qt::AlignCenter, isMissing_ ? "This project cannot be read" : QString());
+        painter.drawText(picture, Qt::AlignCenter,
+                         isMissing_ ? QObject::tr("This project cannot be read") : QString());
     } else {
         painter.setRenderHint(QPainter::SmoothPixmapTransform);
         painter.drawImage(picture, image_);

@@ -9,8 +9,9 @@
 namespace tenter::desktop::window {
 
 void AudienceImport::choose(QWidget* window) {
-    const QString file = QFileDialog::getOpenFileName(window, "Import audience", files_.startFolder(),
-                                                      "Comma-separated values (*.csv *.txt);;All files (*)");
+    const QString file =
+        QFileDialog::getOpenFileName(window, QObject::tr("Import audience"), files_.startFolder(),
+                                     QObject::tr("Comma-separated values (*.csv *.txt);;All files (*)"));
     if (!file.isEmpty()) read(file);
 }
 
@@ -18,26 +19,26 @@ void AudienceImport::read(const QString& file) {
     QFile in(file);
     project::Problems problems;
     if (!in.open(QIODevice::ReadOnly)) {
-        problems.push_back(
-            {file.toStdString(), "", "the file cannot be read", "choose a CSV file that you may read"});
-        problems_.showProblems("The audience was not imported.", problems);
+        problems.push_back({file.toStdString(), "", QObject::tr("the file cannot be read").toStdString(),
+                            QObject::tr("choose a CSV file that you may read").toStdString()});
+        problems_.showProblems(QObject::tr("The audience was not imported."), problems);
         return;
     }
     const QString name = QFileInfo(file).fileName();
     const auto audience = checks::readAudience(in.readAll().toStdString(), name.toStdString(), problems);
     if (!audience) {
-        problems_.showProblems("The audience was not imported.", problems);
+        problems_.showProblems(QObject::tr("The audience was not imported."), problems);
         return;
     }
     if (problems.empty())
         problems_.hide();
     else
-        problems_.showProblems("The audience was imported without these lines:", problems);
+        problems_.showProblems(QObject::tr("The audience was imported without these lines:"), problems);
     checks_.setAudience(*audience);
     double visits = 0;
     for (const auto& [width, count] : audience->visits)
         visits += count;
-    note_.showMessage("Findings are weighted by " + figure(visits, 0) + " visits from " + name);
+    note_.showMessage(QObject::tr("Findings are weighted by %1 visits from %2").arg(figure(visits, 0), name));
 }
 
 }  // namespace tenter::desktop::window

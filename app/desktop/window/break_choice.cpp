@@ -28,9 +28,11 @@ QString withMnemonic(QString title, QString& taken) {
 
 BreakChoice::BreakChoice(ViewState& view, QObject* parent) : QObject(parent), view_(view) {
     auto* group = new QActionGroup(this);
-    QString letters = "afvolszbhp";  // mnemonics of the other entries of the menu
+    // Mnemonics of the other entries of the menu. A translation has its own.
+    QString letters = QObject::tr("afvolszbhp", "letters after & in the View menu");
     for (const text::BreakProfile* profile : text::profiles()) {
-        auto* action = new QAction("Line breaks as in " + withMnemonic(engineTitle(*profile), letters), this);
+        auto* action = new QAction(
+            QObject::tr("Line breaks as in %1").arg(withMnemonic(engineTitle(*profile), letters)), this);
         action->setCheckable(true);
         const auto index = static_cast<int>(actions_.size());
         connect(action, &QAction::triggered, this, [this, index] { choose(index); });

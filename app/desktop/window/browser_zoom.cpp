@@ -27,11 +27,13 @@ void BrowserZoom::set(double zoom) {
     zoom_ = zoom;
     view_.setWidth(window / zoom);
     row_.setZoom(zoom);
-    const QString cut = view_.width() == window / zoom ? QString()
-                                                       : " Shown at " + pixels(view_.width()) +
-                                                             ", the end of the project’s range of widths.";
-    note_.showMessage("A browser window of " + pixels(window) + " at " + percent(zoom) +
-                      " zoom has a viewport of " + pixels(window / zoom) + '.' + cut);
+    const QString cut = view_.width() == window / zoom
+                            ? QString()
+                            : ' ' + QObject::tr("Shown at %1, the end of the project’s range of widths.")
+                                        .arg(pixels(view_.width()));
+    note_.showMessage(QObject::tr("A browser window of %1 at %2 zoom has a viewport of %3.")
+                          .arg(pixels(window), percent(zoom), pixels(window / zoom)) +
+                      cut);
 }
 
 void BrowserZoom::onRowZoom(double zoom) {

@@ -26,10 +26,11 @@ void Drops::drop(const QStringList& files, const QPoint& global) {
     } else if (first.endsWith(".csv", Qt::CaseInsensitive)) {
         audience_.read(first);
     } else if (!document_.hasProject()) {
-        note_.showMessage("Open a project first. Then drop fonts.");
+        note_.showMessage(QObject::tr("Open a project first. Then drop fonts."));
     } else if (isFontName(first)) {
         const QString wrong = placeFont(document_, first, selection_.role());
-        note_.showMessage(wrong.isEmpty() ? roleTitle(selection_.role()) + " now has this font" : wrong);
+        note_.showMessage(
+            wrong.isEmpty() ? QObject::tr("%1 now has this font").arg(roleTitle(selection_.role())) : wrong);
     } else {
         dropPictures(files, global);
     }
@@ -46,7 +47,7 @@ void Drops::dropPictures(const QStringList& files, const QPoint& global) {
     const bool makesCards = document_.project().row().cards.empty();
     const std::optional<Place> under = makesCards ? Place{} : placeUnder(global);
     if (!under) {
-        note_.showMessage("Drop a picture on a card, or a .tenter.json file anywhere.");
+        note_.showMessage(QObject::tr("Drop a picture on a card, or a .tenter.json file anywhere."));
         return;
     }
     const PlacedPictures done = placePictures(document_, under->card, files, under->part);
@@ -54,20 +55,20 @@ void Drops::dropPictures(const QStringList& files, const QPoint& global) {
         note_.showMessage(done.problem);
         return;
     }
-    const auto counted = [](std::size_t count, const char* one) {
-        return QString::number(count) + ' ' + one + (count == 1 ? "" : "s");
-    };
+
     QString message;
     if (makesCards)
-        message = counted(done.placed, "card") + " added. Edit the text in the Words panel.";
+        message = QObject::tr("%n card(s) added. Edit the text in the Words panel.", nullptr,
+                              static_cast<int>(done.placed));
     else if (done.placed == 1)
-        message = QString("Picture placed in card %1.").arg(under->card + 1);
+        message = QObject::tr("Picture placed in card %1.").arg(under->card + 1);
     else
-        message =
-            QString("Pictures placed in cards %1 to %2.").arg(under->card + 1).arg(under->card + done.placed);
+        message = QObject::tr("Pictures placed in cards %1 to %2.")
+                      .arg(under->card + 1)
+                      .arg(under->card + done.placed);
     if (const std::size_t unused = static_cast<std::size_t>(files.size()) - done.placed; unused > 0)
-        message += ' ' + counted(unused, "picture") + (unused == 1 ? " was" : " were") +
-                   " not used, because there are no more cards.";
+        message += ' ' + QObject::tr("%n picture(s) were not used, because there are no more cards.", nullptr,
+                                     static_cast<int>(unused));
     note_.showMessage(message);
 }
 

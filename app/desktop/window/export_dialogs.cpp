@@ -27,12 +27,12 @@ void addDialog(Exports& exports, const QString& text, Session& session, QWidget&
 }  // namespace
 
 void addExportDialogs(Exports& exports, Session& session, QWidget& window) {
-    addDialog<exporting::StylesheetDialog>(exports, "St&ylesheet…", session, window);
-    addDialog<exporting::PageFolderDialog>(exports, "&Page folder…", session, window);
-    addDialog<exporting::PicturesDialog>(exports, "P&ictures…", session, window);
-    addDialog<exporting::SpecSheetDialog>(exports, "Spec s&heet…", session, window);
-    addDialog<exporting::TokensDialog>(exports, "&Design tokens…", session, window);
-    addDialog<exporting::PictureDialog>(exports, "Picture of this &view…", session, window);
+    addDialog<exporting::StylesheetDialog>(exports, QObject::tr("St&ylesheet…"), session, window);
+    addDialog<exporting::PageFolderDialog>(exports, QObject::tr("&Page folder…"), session, window);
+    addDialog<exporting::PicturesDialog>(exports, QObject::tr("P&ictures…"), session, window);
+    addDialog<exporting::SpecSheetDialog>(exports, QObject::tr("Spec s&heet…"), session, window);
+    addDialog<exporting::TokensDialog>(exports, QObject::tr("&Design tokens…"), session, window);
+    addDialog<exporting::PictureDialog>(exports, QObject::tr("Picture of this &view…"), session, window);
 }
 
 }  // namespace tenter::desktop::window

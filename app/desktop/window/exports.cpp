@@ -22,14 +22,15 @@ Exports::Exports(const Session& session, StatusNote& note, ProblemPanel& problem
     const auto keys = [](Qt::KeyboardModifiers modifiers) {
         return QKeySequence(static_cast<int>(modifiers) | static_cast<int>(Qt::Key_C));
     };
-    add("Copy &stylesheet", keys(Qt::ControlModifier | Qt::ShiftModifier), &Exports::copyStylesheet);
-    add("Copy stylesheets of &all variants", keys(Qt::ControlModifier | Qt::ShiftModifier | Qt::AltModifier),
-        &Exports::copyAllStylesheets);
-    add("Copy &markup", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), &Exports::copyMarkup);
-    add("Copy stylesheet and mar&kup", {}, &Exports::copyBoth);
-    add("Copy &class names", {}, &Exports::copyClasses);
-    copySize_ = add("Copy &font size of selected text", keys(Qt::ControlModifier | Qt::AltModifier),
-                    &Exports::copySize);
+    add(QObject::tr("Copy &stylesheet"), keys(Qt::ControlModifier | Qt::ShiftModifier),
+        &Exports::copyStylesheet);
+    add(QObject::tr("Copy stylesheets of &all variants"),
+        keys(Qt::ControlModifier | Qt::ShiftModifier | Qt::AltModifier), &Exports::copyAllStylesheets);
+    add(QObject::tr("Copy &markup"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M), &Exports::copyMarkup);
+    add(QObject::tr("Copy stylesheet and mar&kup"), {}, &Exports::copyBoth);
+    add(QObject::tr("Copy &class names"), {}, &Exports::copyClasses);
+    copySize_ = add(QObject::tr("Copy &font size of selected text"),
+                    keys(Qt::ControlModifier | Qt::AltModifier), &Exports::copySize);
     // Above it what is copied, below it what is written to files.
     auto* line = new QAction(this);
     line->setSeparator(true);
@@ -52,10 +53,10 @@ QAction* Exports::add(const QString& text, const QKeySequence& keys, void (Expor
 
 bool Exports::hasOwnMarkup() {
     if (!session_.document.project().row().given) return true;
-    note_.showMessage(
+    note_.showMessage(QObject::tr(
         "This row keeps the markup of its page, so there is none to copy. Edit › Use Tenter’s markup gives "
         "the "
-        "row markup of its own.");
+        "row markup of its own."));
     return false;
 }
 
@@ -63,10 +64,11 @@ std::optional<std::string> Exports::stylesheet(const std::vector<std::size_t>& v
     project::Problems problems;
     auto css = stylesheetOf(session_.document.project(), variants, problems);
     if (!css)
-        problems_.showProblems("The stylesheet was not copied. The imported row has these problems:",
-                               problems);
+        problems_.showProblems(
+            QObject::tr("The stylesheet was not copied. The imported row has these problems:"), problems);
     else if (!problems.empty())
-        problems_.showProblems("The stylesheet was copied. The imported row has these problems:", problems);
+        problems_.showProblems(QObject::tr("The stylesheet was copied. The imported row has these problems:"),
+                               problems);
     else
         problems_.hide();
     return css;
@@ -74,17 +76,20 @@ std::optional<std::string> Exports::stylesheet(const std::vector<std::size_t>& v
 
 QString Exports::title(const std::vector<std::size_t>& variants) const {
     const project::Row& row = session_.document.project().row();
-    return (variants.size() == 1 ? QString::fromStdString(row.variants[variants[0]].className)
-                                 : QString("%1 variants").arg(variants.size())) +
-           (row.given ? ", for the imported row" : "");
+    const QString title = variants.size() == 1
+                              ? QString::fromStdString(row.variants[variants[0]].className)
+                              : QObject::tr("%n variant(s)", nullptr, static_cast<int>(variants.size()));
+    return row.given ? QObject::tr("%1, for the imported row").arg(title) : title;
 }
 
 void Exports::put(const QString& what, const QString& of, const std::string& text) {
     QGuiApplication::clipboard()->setText(QString::fromStdString(text));
-    const auto lines = std::ranges::count(text, '\n');
+    const QString lines = linesTitle(static_cast<std::size_t>(std::ranges::count(text, '\n')));
     const QString said =
-        what + " copied: " + of + QString(", %1 line%2").arg(lines).arg(lines == 1 ? "" : "s") +
-        (session_.shown.isProposal() ? ", with the current sizes, not those of the preview" : "");
+        (session_.shown.isProposal()
+             ? QObject::tr("%1 copied: %2, %3, with the current sizes, not those of the preview")
+             : QObject::tr("%1 copied: %2, %3"))
+            .arg(what, of, lines);
     note_.showMessage(said);
     if (control_ != nullptr && control_->isVisible())
         QToolTip::showText(control_->mapToGlobal(QPoint(0, control_->height() - 8)), said, control_, {},
@@ -93,18 +98,18 @@ void Exports::put(const QString& what, const QString& of, const std::string& tex
 
 void Exports::copyStylesheet() {
     const std::vector<std::size_t> variants{session_.view.variant()};
-    if (const auto css = stylesheet(variants)) put("Stylesheet", title(variants), *css);
+    if (const auto css = stylesheet(variants)) put(QObject::tr("Stylesheet"), title(variants), *css);
 }
 
 void Exports::copyAllStylesheets() {
     const std::vector<std::size_t> variants = project::everyVariant(session_.document.project());
-    if (const auto css = stylesheet(variants)) put("Stylesheet", title(variants), *css);
+    if (const auto css = stylesheet(variants)) put(QObject::tr("Stylesheet"), title(variants), *css);
 }
 
 void Exports::copyMarkup() {
     if (!hasOwnMarkup()) return;
     const std::size_t variant = session_.view.variant();
-    put("Markup", title({variant}), markupOf(session_.document.project(), variant));
+    put(QObject::tr("Markup"), title({variant}), markupOf(session_.document.project(), variant));
 }
 
 void Exports::copyBoth() {
@@ -112,22 +117,22 @@ void Exports::copyBoth() {
     const std::size_t variant = session_.view.variant();
     const auto css = stylesheet({variant});
     if (!css) return;
-    put("Stylesheet and markup", title({variant}),
+    put(QObject::tr("Stylesheet and markup"), title({variant}),
         "<style>\n" + *css + "</style>\n" + markupOf(session_.document.project(), variant));
 }
 
 void Exports::copyClasses() {
     if (!hasOwnMarkup()) return;
     const std::size_t variant = session_.view.variant();
-    put("Class names", title({variant}), classesOf(session_.document.project(), variant) + "\n");
+    put(QObject::tr("Class names"), title({variant}), classesOf(session_.document.project(), variant) + "\n");
 }
 
 void Exports::copySize() {
     const std::string css = fontSizeOf(session_.document.project(), session_.view.variant(),
                                        session_.view.width(), session_.selection.role());
     QGuiApplication::clipboard()->setText(QString::fromStdString(css));
-    note_.showMessage(roleTitle(session_.selection.role()) +
-                      " font size copied: " + QString::fromStdString(css));
+    note_.showMessage(QObject::tr("%1 font size copied: %2")
+                          .arg(roleTitle(session_.selection.role()), QString::fromStdString(css)));
 }
 
 }  // namespace tenter::desktop::window

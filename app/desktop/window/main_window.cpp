@@ -111,7 +111,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         note_->showMessage(message);
     });
     connect(&findings_->remedies(), &findings::RowRemedies::applied, note_, [this](const QString& label) {
-        note_->showMessage("Applied: " + label + ". Undo restores the row.");
+        note_->showMessage(QObject::tr("Applied: %1. Undo restores the row.").arg(label));
     });
     connect(recovery_, &recovery::Offer::restoreRequested, this, &MainWindow::restoreUnsavedWork);
     connect(files_, &FileController::recentChanged, this, [this] { start_->setRecent(files_->recent()); });
@@ -221,8 +221,7 @@ void MainWindow::importRow(const QString& page) {
                 });
         connect(given_, &page_import::ImportDialog::imported, this, [this](int cards) {
             problems_->hide();
-            note_->showMessage(
-                QString("Row imported from a page: %1 card%2").arg(cards).arg(cards == 1 ? "" : "s"));
+            note_->showMessage(QObject::tr("Row imported from a page: %n card(s)", nullptr, cards));
             offerCheck();
         });
     }
@@ -243,17 +242,19 @@ void MainWindow::offerCheck() {
 }
 
 void MainWindow::useOwnMarkup() {
-    if (session_.scope.edit("Use Tenter’s markup",
+    if (session_.scope.edit(QObject::tr("Use Tenter’s markup"),
                             [](project::Project& project) { project.row().given.reset(); }))
-        note_->showMessage("The row has Tenter’s markup now. Undo restores the imported markup.");
+        note_->showMessage(
+            QObject::tr("The row has Tenter’s markup now. Undo restores the imported markup."));
 }
 
 void MainWindow::revertToSaved() {
     const project::Project saved = session_.document.savedProject();
     if (!session_.document.isModified())
-        note_->showMessage("Nothing has changed since the project was saved or opened.");
-    else if (session_.scope.edit("Revert to saved", [&](project::Project& project) { project = saved; }))
-        note_->showMessage("The project is as it was saved. Undo restores your changes.");
+        note_->showMessage(QObject::tr("Nothing has changed since the project was saved or opened."));
+    else if (session_.scope.edit(QObject::tr("Revert to saved"),
+                                 [&](project::Project& project) { project = saved; }))
+        note_->showMessage(QObject::tr("The project is as it was saved. Undo restores your changes."));
 }
 
 void MainWindow::enableOwnMarkup() {
@@ -269,19 +270,21 @@ void MainWindow::showPreviewState() {
 void MainWindow::keepUnsavedWork(const QString& folder) {
     recorder_ = new recovery::Recorder(session_.document, folder + "/recovery", this);
     connect(recorder_, &recovery::Recorder::failed, note_, [this](const QString& why) {
-        note_->showMessage("Unsaved changes cannot be kept for a restart. " + why);
+        note_->showMessage(QObject::tr("Unsaved changes cannot be kept for a restart.") + ' ' + why);
     });
     recovery_->offer(recovery::leftovers(folder + "/recovery"));
     const QString reports = recovery::crashReports(folder);
     if (reports.isEmpty()) return;
     recovery::removeCrashReports(folder);
-    const QString safety = recovery_->current() != nullptr
-                               ? "Your unsaved changes were kept. You can restore them in the window."
-                               : "There were no unsaved changes.";
+    const QString safety =
+        recovery_->current() != nullptr
+            ? QObject::tr("Your unsaved changes were kept. You can restore them in the window.")
+            : QObject::tr("There were no unsaved changes.");
     QTimer::singleShot(0, this, [this, reports, safety] {
-        recovery::showFailure(this, "Tenter was ended by an internal error.",
-                              safety + " The report helps to fix the error; it has no content of your files.",
-                              reports);
+        recovery::showFailure(
+            this, QObject::tr("Tenter was ended by an internal error."),
+            safety + ' ' + QObject::tr("The report helps to fix the error; it has no content of your files."),
+            reports);
     });
 }
 

@@ -6,23 +6,25 @@ namespace tenter::desktop::window {
 
 void Navigation::goToDifference(int direction) {
     if (!axis_.goToDifference(direction))
-        note_.showMessage(direction > 0 ? "No Chromium/Firefox difference at a wider viewport"
-                                        : "No Chromium/Firefox difference at a narrower viewport");
+        note_.showMessage(direction > 0
+                              ? QObject::tr("No Chromium/Firefox difference at a wider viewport")
+                              : QObject::tr("No Chromium/Firefox difference at a narrower viewport"));
 }
 
 void Navigation::goToWrap(int direction) {
     const QString says = axis_.goToWrap(direction);
     note_.showMessage(!says.isEmpty() ? says
-                      : direction > 0 ? QString("No wrap point at a wider viewport")
-                                      : QString("No wrap point at a narrower viewport"));
+                      : direction > 0 ? QObject::tr("No wrap point at a wider viewport")
+                                      : QObject::tr("No wrap point at a narrower viewport"));
 }
 
 void Navigation::goToFinding(int direction) {
     if (findings_.go(direction)) return;
     if (checks_.findings().empty())
-        note_.showMessage("There are no findings");
+        note_.showMessage(QObject::tr("There are no findings"));
     else
-        note_.showMessage(direction > 0 ? "This is the last finding" : "This is the first finding");
+        note_.showMessage(direction > 0 ? QObject::tr("This is the last finding")
+                                        : QObject::tr("This is the first finding"));
 }
 
 void Navigation::stepWidth(double by) {

@@ -9,7 +9,7 @@ namespace tenter::desktop::window {
 
 ProblemPanel::ProblemPanel(QWidget* parent)
     : QFrame(parent), headline_(new QLabel(this)), lines_(new QPlainTextEdit(this)) {
-    setAccessibleName("Problems");
+    setAccessibleName(QObject::tr("Problems"));
     setAutoFillBackground(true);
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(24, 12, 16, 12);
@@ -19,14 +19,14 @@ ProblemPanel::ProblemPanel(QWidget* parent)
     font.setWeight(QFont::DemiBold);
     headline_->setFont(font);
     headline_->setWordWrap(true);
-    auto* close = new QPushButton("Close", this);
+    auto* close = new QPushButton(QObject::tr("Close"), this);
     head->addWidget(headline_, 1);
     head->addWidget(close, 0, Qt::AlignTop);
     box->addLayout(head);
     box->addWidget(lines_);
     lines_->setReadOnly(true);
     lines_->setFrameShape(QFrame::NoFrame);
-    lines_->setAccessibleName("What is wrong, where, and how to fix it");
+    lines_->setAccessibleName(QObject::tr("What is wrong, where, and how to fix it"));
     lines_->setLineWrapMode(QPlainTextEdit::WidgetWidth);
     lines_->setTabChangesFocus(true);
     connect(close, &QPushButton::clicked, this, &QWidget::hide);

@@ -11,12 +11,14 @@ constexpr int key = Qt::Key_F2;
 }  // namespace
 
 SavedVersion::SavedVersion(const Document& document, ShownProject& shown, StatusNote& note, QObject* parent)
-    : QObject(parent), document_(document), action_(new QAction("S&how saved version (hold F2)", this)) {
+    : QObject(parent),
+      document_(document),
+      action_(new QAction(QObject::tr("S&how saved version (hold F2)"), this)) {
     action_->setCheckable(true);
     connect(action_, &QAction::toggled, this, [&shown, &note](bool on) {
         shown.showSaved(on);
         if (on)
-            note.showMessage("Saved version");
+            note.showMessage(QObject::tr("Saved version"));
         else
             note.clear();
     });

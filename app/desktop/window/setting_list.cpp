@@ -18,7 +18,7 @@ constexpr int mostRows = 12;
 SettingList::SettingList(QWidget* field) : QListView(field), field_(field) {
     hide();
     setFocusPolicy(Qt::NoFocus);
-    setAccessibleName("Settings found");
+    setAccessibleName(QObject::tr("Settings found"));
     setEditTriggers(NoEditTriggers);
     setUniformItemSizes(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

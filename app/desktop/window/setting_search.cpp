@@ -110,9 +110,9 @@ QString wordsFor(const panels::SidePanel::Place& place) {
 
 SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     : QLineEdit(parent), panel_(panel), places_(panel.places()), list_(new SettingList(this)) {
-    setPlaceholderText("Find setting");
-    setAccessibleName("Find setting");
-    setToolTip("Find a setting by its label or another word for it (Ctrl+F)");
+    setPlaceholderText(QObject::tr("Find setting"));
+    setAccessibleName(QObject::tr("Find setting"));
+    setToolTip(QObject::tr("Find a setting by its label or another word for it (Ctrl+F)"));
     setClearButtonEnabled(false);
     setTextMargins(iconRoom, 0, 0, 0);
     for (std::size_t i = 0; i < places_.size(); ++i)

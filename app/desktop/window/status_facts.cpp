@@ -8,19 +8,19 @@ namespace tenter::desktop::window {
 
 StatusFacts::StatusFacts(Session& session, QStatusBar& bar) : QObject(&bar), session_(session) {
     fontNotes_ = new QLabel(&bar);
-    fontNotes_->setAccessibleName("Font problems");
+    fontNotes_->setAccessibleName(QObject::tr("Font problems"));
     QPalette ink = fontNotes_->palette();
     ink.setColor(QPalette::WindowText, controls::caution(ink));
     fontNotes_->setPalette(ink);
-    givenNote_ = new QLabel("Row imported from a page", &bar);
+    givenNote_ = new QLabel(QObject::tr("Row imported from a page"), &bar);
     givenNote_->setForegroundRole(QPalette::PlaceholderText);
-    givenNote_->setAccessibleName("Markup of the row");
-    givenNote_->setToolTip(
+    givenNote_->setAccessibleName(QObject::tr("Markup of the row"));
+    givenNote_->setToolTip(QObject::tr(
         "The stylesheet is for the markup of the imported page. For a stylesheet with Tenter’s own markup, "
-        "choose Edit › Use Tenter’s markup.");
-    trialNote_ = new QPushButton("Text test", &bar);
+        "choose Edit › Use Tenter’s markup."));
+    trialNote_ = new QPushButton(QObject::tr("Text test"), &bar);
     trialNote_->setFlat(true);
-    trialNote_->setToolTip("End this text test");
+    trialNote_->setToolTip(QObject::tr("End this text test"));
     trialNote_->hide();
     connect(trialNote_, &QPushButton::clicked, this, [this] { session_.shown.tryOut(std::nullopt); });
     onChange(session_.shown, ShownProject::Change::TextTest, this, &StatusFacts::showTrial);
@@ -39,9 +39,10 @@ void StatusFacts::showFonts() {
     QStringList notes;
     for (const text::FontNote& note : session_.layouts.row().notes())
         notes << QString::fromStdString(note.family) + " " + QString::fromStdString(note.says);
-    fontNotes_->setText(notes.isEmpty()     ? QString()
-                        : notes.size() == 1 ? notes.first()
-                                            : QString("%1 font problems").arg(notes.size()));
+    fontNotes_->setText(notes.isEmpty() ? QString()
+                        : notes.size() == 1
+                            ? notes.first()
+                            : QObject::tr("%n font problem(s)", nullptr, static_cast<int>(notes.size())));
     fontNotes_->setToolTip(notes.join('\n'));
 }
 
@@ -53,7 +54,7 @@ void StatusFacts::showGiven() {
 void StatusFacts::showTrial() {
     const auto& trial = session_.shown.trial();
     trialNote_->setVisible(trial.has_value());
-    if (trial) trialNote_->setText("Text test: " + trialTitle(trial->kind) + "  ×");
+    if (trial) trialNote_->setText(QObject::tr("Text test: %1").arg(trialTitle(trial->kind)) + "  ×");
 }
 
 }  // namespace tenter::desktop::window

@@ -13,7 +13,7 @@ constexpr int readingTime = 60;  // ms for each character
 }  // namespace
 
 StatusNote::StatusNote(QWidget* parent) : QLabel(parent) {
-    setAccessibleName("Last message");
+    setAccessibleName(QObject::tr("Last message"));
     hold_.setSingleShot(true);
     connect(&hold_, &QTimer::timeout, this, [this] {
         clear();

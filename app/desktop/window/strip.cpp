@@ -18,11 +18,11 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(16, 0, 16, 0);
     box->setSpacing(12);
-    auto* label = new QLabel("Variant", this);
-    label->setToolTip(glossary::variant);
+    auto* label = new QLabel(QObject::tr("Variant"), this);
+    label->setToolTip(QObject::tr(glossary::variant));
     label->setForegroundRole(QPalette::PlaceholderText);
     variants_ = new controls::Segments(this);
-    variants_->setAccessibleName("Variant");
+    variants_->setAccessibleName(QObject::tr("Variant"));
     search_ = new SettingSearch(side, this);
     search_->setMinimumWidth(controls::scaled(96));
     search_->setMaximumWidth(controls::scaled(208));
@@ -30,7 +30,7 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
     box->addWidget(variants_);
     all_ = new QToolButton(this);
     all_->setDefaultAction(row.allVariantsAction());
-    all_->setAccessibleName("All variants at this width");
+    all_->setAccessibleName(QObject::tr("All variants at this width"));
     box->addWidget(all_);
     box->addStretch(1);
     box->addWidget(search_, 4);
@@ -42,11 +42,11 @@ Strip::Strip(ViewState& view, const LayoutCache& layouts, const row::RowView& ro
 }
 
 void Strip::addExports(Exports& exports) {
-    auto* copy = new QPushButton("Copy stylesheet", this);
+    auto* copy = new QPushButton(QObject::tr("Copy stylesheet"), this);
     copy->setObjectName("copyStylesheet");
-    copy->setToolTip("Copy the stylesheet of this variant (Ctrl+Shift+C)");
+    copy->setToolTip(QObject::tr("Copy the stylesheet of this variant (Ctrl+Shift+C)"));
     connect(copy, &QPushButton::clicked, exports.first(), &QAction::trigger);
-    auto* more = new QPushButton("Export", this);
+    auto* more = new QPushButton(QObject::tr("Export"), this);
     auto* menu = new QMenu(more);
     menu->addActions(exports.actions());
     more->setMenu(menu);

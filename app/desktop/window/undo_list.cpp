@@ -13,16 +13,17 @@ namespace {
 class UndoList : public QDialog {
 public:
     UndoList(QUndoStack& undo, QWidget* parent) : QDialog(parent) {
-        setWindowTitle("Undo list");
+        setWindowTitle(QObject::tr("Undo list"));
         setAttribute(Qt::WA_DeleteOnClose);
         resize(400, 480);
-        auto* note = new QLabel("Choose a step to return to the row as it was after that step.", this);
+        auto* note =
+            new QLabel(QObject::tr("Choose a step to return to the row as it was after that step."), this);
         note->setWordWrap(true);
         auto* list = new QUndoView(&undo, this);
-        list->setEmptyLabel("As opened");
+        list->setEmptyLabel(QObject::tr("As opened"));
         list->setTextElideMode(Qt::ElideMiddle);
         list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        list->setAccessibleName("Undo list");
+        list->setAccessibleName(QObject::tr("Undo list"));
         auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
         connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
         auto* box = new QVBoxLayout(this);

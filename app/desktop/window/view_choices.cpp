@@ -25,22 +25,22 @@ ViewChoices::ViewChoices(row::RowView& row, BreakChoice& breaks, QWidget* parent
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(8);
-    box->addWidget(quiet("Line breaks as in", this));
+    box->addWidget(quiet(QObject::tr("Line breaks as in"), this));
     box->addWidget(engines_);
     box->addSpacing(16);
-    box->addWidget(quiet("View", this));
+    box->addWidget(quiet(QObject::tr("View"), this));
     box->addWidget(zoom_);
     addBreaks(breaks);
     addZoom();
 }
 
 void ViewChoices::addBreaks(BreakChoice& breaks) {
-    engines_->setAccessibleName("Line breaks as in");
+    engines_->setAccessibleName(QObject::tr("Line breaks as in"));
     QStringList engines;
     QStringList names;
     for (const text::BreakProfile* profile : text::profiles()) {
         engines << engineTitle(*profile);
-        names << "Line breaks as in " + engineTitle(*profile);
+        names << QObject::tr("Line breaks as in %1").arg(engineTitle(*profile));
     }
     engines_->setTexts(engines, names);
     connect(engines_, &controls::Segments::chosen, &breaks, &BreakChoice::choose);
@@ -50,7 +50,7 @@ void ViewChoices::addBreaks(BreakChoice& breaks) {
 }
 
 void ViewChoices::addZoom() {
-    zoom_->setAccessibleName("Zoom of the row view");
+    zoom_->setAccessibleName(QObject::tr("Zoom of the row view"));
     connect(zoom_, &controls::Segments::chosen, this, [this](int index) {
         if (index == 0)
             row_.actualSizeAction()->trigger();
@@ -68,8 +68,10 @@ void ViewChoices::showZoom() {
         return QString::number(std::lround(zoom * 100)) + QStringLiteral("\u00A0%");
     };
     const bool fit = row_.fit();
-    zoom_->setTexts({fit ? percent(1) : percent(row_.zoom()), fit ? "Fit " + percent(row_.zoom()) : "Fit"},
-                    {"Actual size (Ctrl+0)", "Fit whole cards to the window (Ctrl+9)"});
+    zoom_->setTexts(
+        {fit ? percent(1) : percent(row_.zoom()),
+         fit ? QObject::tr("Fit %1").arg(percent(row_.zoom())) : QObject::tr("Fit")},
+        {QObject::tr("Actual size (Ctrl+0)"), QObject::tr("Fit whole cards to the window (Ctrl+9)")});
     zoom_->setCurrent(fit ? 1 : 0);
 }
 

@@ -14,16 +14,13 @@ bool CardCommands::refuses() {
     return !why.isEmpty();
 }
 
-QString CardCommands::named(const QString& verb, std::size_t cards) {
-    return cards == 1 ? tr("%1 card").arg(verb) : tr("%1 %2 cards").arg(verb).arg(cards);
-}
-
 void CardCommands::moveTo(const std::vector<std::size_t>& cards, std::size_t before) {
     if (cards.empty() || refuses()) return;
     std::size_t first = 0;
-    if (!session_.scope.edit(named(tr("Move"), cards.size()), [&](project::Project& project) {
-            first = moveCards(project.row(), cards, before);
-        }))
+    if (!session_.scope.edit(
+            cards.size() == 1 ? QObject::tr("Move card")
+                              : QObject::tr("Move %n card(s)", nullptr, static_cast<int>(cards.size())),
+            [&](project::Project& project) { first = moveCards(project.row(), cards, before); }))
         return;
     // What was selected stays selected.
     std::vector<Place> places = session_.selection.others();
@@ -46,26 +43,31 @@ bool CardCommands::canMove(int by) const {
 void CardCommands::move(int by) {
     const std::vector<std::size_t> cards = selectedCards(session_.selection);
     if (cards.empty())
-        Q_EMIT message(tr("Select a card, or a part of it, to move it."));
+        Q_EMIT message(QObject::tr("Select a card, or a part of it, to move it."));
     else if (canMove(by))
         moveTo(cards, by < 0 ? cards.front() - 1 : cards.back() + 2);
     else
-        Q_EMIT message(by < 0 ? tr("This is the first card.") : tr("This is the last card."));
+        Q_EMIT message(by < 0 ? QObject::tr("This is the first card.")
+                              : QObject::tr("This is the last card."));
 }
 
 void CardCommands::duplicate() {
     const std::vector<std::size_t> cards = selectedCards(session_.selection);
     if (cards.empty() || refuses()) return;
     std::size_t first = 0;
-    if (session_.scope.edit(named(tr("Duplicate"), cards.size()),
-                            [&](project::Project& project) { first = duplicateCards(project.row(), cards); }))
+    if (session_.scope.edit(
+            cards.size() == 1 ? QObject::tr("Duplicate card")
+                              : QObject::tr("Duplicate %n card(s)", nullptr, static_cast<int>(cards.size())),
+            [&](project::Project& project) { first = duplicateCards(project.row(), cards); }))
         session_.selection.select(Place{first, session_.selection.place()->part}, true);
 }
 
 void CardCommands::remove() {
     const std::vector<std::size_t> cards = selectedCards(session_.selection);
     if (cards.empty() || refuses()) return;
-    if (!session_.scope.edit(named(tr("Remove"), cards.size()),
+    if (!session_.scope.edit(cards.size() == 1
+                                 ? QObject::tr("Remove card")
+                                 : QObject::tr("Remove %n card(s)", nullptr, static_cast<int>(cards.size())),
                              [&](project::Project& project) { removeCards(project.row(), cards); }))
         return;
     const std::size_t left = session_.document.project().row().cards.size();
@@ -78,7 +80,7 @@ void CardCommands::add() {
     const std::vector<std::size_t> cards = selectedCards(session_.selection);
     const std::size_t count = session_.document.project().row().cards.size();
     std::size_t at = 0;
-    if (session_.scope.edit(tr("Add card"), [&](project::Project& project) {
+    if (session_.scope.edit(QObject::tr("Add card"), [&](project::Project& project) {
             at = addCard(project.row(), cards.empty() ? std::max<std::size_t>(count, 1) - 1 : cards.back());
         }))
         session_.selection.select(Place{at, 0}, true);
@@ -95,12 +97,12 @@ void CardCommands::movePart(int by) {
     const auto part = session_.selection.part();
     if (!part || refuses()) return;
     if (!canMovePart(by)) {
-        Q_EMIT message(by < 0 ? tr("This is the first part of its card.")
-                              : tr("This is the last part of its card."));
+        Q_EMIT message(by < 0 ? QObject::tr("This is the first part of its card.")
+                              : QObject::tr("This is the last part of its card."));
         return;
     }
     const std::size_t to = part->part + static_cast<std::size_t>(by);
-    if (session_.scope.edit(tr("Move part"), [&](project::Project& project) {
+    if (session_.scope.edit(QObject::tr("Move part"), [&](project::Project& project) {
             auto& parts = project.row().cards[part->card].parts;
             std::swap(parts[part->part], parts[to]);
         }))
@@ -110,7 +112,8 @@ void CardCommands::movePart(int by) {
 QString CardCommands::removePartTitle() const {
     const auto parts = std::ranges::count_if(session_.selection.all(),
                                              [](const Place& place) { return place.part.has_value(); });
-    return parts <= 1 ? tr("Remove part") : tr("Remove %1 parts").arg(parts);
+    return parts <= 1 ? QObject::tr("Remove part")
+                      : QObject::tr("Remove %n part(s)", nullptr, static_cast<int>(parts));
 }
 
 void CardCommands::removePart() {

@@ -36,8 +36,7 @@ Q_SIGNALS:
 
 private:
     bool refuses();
-    /// `Move card`, `Move 2 cards`.
-    [[nodiscard]] static QString named(const QString& verb, std::size_t cards);
+
     Session& session_;
 };
 

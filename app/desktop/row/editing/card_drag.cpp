@@ -94,7 +94,7 @@ bool CardDrag::move(const QPointF& view) {
         }
         drag_->started = true;
         area_.viewport()->setCursor(Qt::ClosedHandCursor);
-        Q_EMIT message(tr("Drop the card at the line. Escape: leave it where it is."));
+        Q_EMIT message(QObject::tr("Drop the card at the line. Escape: leave it where it is."));
     }
     const std::size_t sheet = std::min(drag_->sheet, sheets_.count() - 1);
     drag_->to = dropPlaceAt(sheets_.rowOn(sheet).layout, sheets_.pageAt(view, sheet),
@@ -136,8 +136,8 @@ void CardDrag::paint(QPainter& painter) const {
     painter.fillRect(line, ink.accent);
     painter.setFont(area_.font());
     const std::size_t before = drag_->to.before;
-    const QString text =
-        before < layout.cards.size() ? tr("Before card %1").arg(before + 1) : tr("After card %1").arg(before);
+    const QString text = before < layout.cards.size() ? QObject::tr("Before card %1").arg(before + 1)
+                                                      : QObject::tr("After card %1").arg(before);
     paintFlag(painter, line, text, area_.viewport()->rect(), ink);
 }
 

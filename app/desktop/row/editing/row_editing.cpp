@@ -12,7 +12,7 @@ namespace tenter::desktop::row::editing {
 namespace {
 
 QString cardsTitle(std::size_t cards) {
-    return cards == 1 ? QObject::tr("1 card") : QObject::tr("%1 cards").arg(cards);
+    return QObject::tr("%n card(s)", nullptr, static_cast<int>(cards));
 }
 
 }  // namespace
@@ -180,12 +180,14 @@ void RowEditing::describeSelection() {
     const auto parts = std::ranges::count_if(all, [](const Place& place) { return place.part.has_value(); });
     QStringList roles;
     for (const std::string& role : session_.selection.roles())
-        roles << roleTitle(role).toLower();
+        roles << roleInSentence(role);
     Q_EMIT message(
-        tr("%1 parts of %2 selected. Settings apply to %3. Delete removes the parts. Alt+Left, Alt+Right and "
-           "Ctrl+D act on the cards.")
-            .arg(parts)
-            .arg(cardsTitle(selectedCards(session_.selection).size()), roles.join(tr(" and "))));
+        QObject::tr(
+            "%n part(s) of %1 selected. Settings apply to %2. Delete removes the parts. Alt+Left, Alt+Right "
+            "and Ctrl+D act on the cards.",
+            nullptr, static_cast<int>(parts))
+            .arg(cardsTitle(selectedCards(session_.selection).size()),
+                 roles.join(QObject::tr(" and ", "between roles"))));
 }
 
 }  // namespace tenter::desktop::row::editing

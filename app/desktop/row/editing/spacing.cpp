@@ -100,14 +100,14 @@ private:
     void padding(const std::string& of, const QString& name, std::size_t index, const Box& box,
                  const layout::Edges& edges, const project::Sides& set, double percent) {
         const std::string path = of + "/padding/";
-        add(path + "top", name + QObject::tr(", top"), index, {box.x, box.y, box.width, edges.top}, false, 1,
-            set.top, percent);
-        add(path + "right", name + QObject::tr(", right"), index,
+        add(path + "top", QObject::tr("%1, top").arg(name), index, {box.x, box.y, box.width, edges.top},
+            false, 1, set.top, percent);
+        add(path + "right", QObject::tr("%1, right").arg(name), index,
             {box.right() - edges.right, box.y, edges.right, box.height}, true, -1, set.right, percent);
-        add(path + "bottom", name + QObject::tr(", bottom"), index,
+        add(path + "bottom", QObject::tr("%1, bottom").arg(name), index,
             {box.x, box.bottom() - edges.bottom, box.width, edges.bottom}, false, 1, set.bottom, percent);
-        add(path + "left", name + QObject::tr(", left"), index, {box.x, box.y, edges.left, box.height}, true,
-            1, set.left, percent);
+        add(path + "left", QObject::tr("%1, left").arg(name), index, {box.x, box.y, edges.left, box.height},
+            true, 1, set.left, percent);
     }
 
     const LaidOutRow& row_;

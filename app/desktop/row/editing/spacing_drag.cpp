@@ -69,7 +69,7 @@ void SpacingDrag::move(const QPointF& view) {
 void SpacingDrag::put(const units::Length& value) {
     project::Problems problems;
     session_.scope.edit(
-        tr("Change %1").arg(drag_->spacing.name.toLower()),
+        QObject::tr("Change %1", "setting").arg(inSentence(drag_->spacing.name)),
         [&](project::Project& project) {
             project::setSetting(project::settingsOf(project, drag_->layer, session_.view.variant(), band()),
                                 drag_->spacing.path, value.css(), problems);
@@ -89,7 +89,7 @@ void SpacingDrag::cancel() {
     if (!drag_) return;
     if (drag_->moved)
         session_.scope.edit(
-            tr("Change %1").arg(drag_->spacing.name.toLower()),
+            QObject::tr("Change %1", "setting").arg(inSentence(drag_->spacing.name)),
             [&](project::Project& project) { project = drag_->before; }, gesture);
     release();
     hot_.reset();

@@ -91,11 +91,11 @@ bool TextEditing::begin(const project::PartRef& part, const std::optional<QPoint
     const project::TextPart* const text = textAt(session_.document.project(), part);
     if (text == nullptr) return false;
     if (session_.shown.trial()) {
-        Q_EMIT message(tr("A text test is shown. End it to edit the text."));
+        Q_EMIT message(QObject::tr("A text test is shown. End it to edit the text."));
         return false;
     }
     if (!session_.shown.showsDocument()) {
-        Q_EMIT message(tr("This is a preview. Apply or discard it to edit the text."));
+        Q_EMIT message(QObject::tr("This is a preview. Apply or discard it to edit the text."));
         return false;
     }
     finish();
@@ -106,7 +106,7 @@ bool TextEditing::begin(const project::PartRef& part, const std::optional<QPoint
     shape_ = shapeOf(session_.document.project());
     byKey_ = !view;
     field_->showCopy(text->copy);
-    field_->setAccessibleName(tr("Text of %1, in the row").arg(title()));
+    field_->setAccessibleName(QObject::tr("Text of %1, in the row").arg(title()));
     QTextOption option = field_->document()->defaultTextOption();
     option.setTextDirection(session_.document.project().rightToLeft ? Qt::RightToLeft : Qt::LeftToRight);
     field_->document()->setDefaultTextOption(option);
@@ -115,7 +115,7 @@ bool TextEditing::begin(const project::PartRef& part, const std::optional<QPoint
     field_->raise();
     field_->setFocus(Qt::OtherFocusReason);
     field_->putCaret(view);
-    Q_EMIT message(tr("Tab: next text. Ctrl+Enter: done. Escape: restore the text."));
+    Q_EMIT message(QObject::tr("Tab: next text. Ctrl+Enter: done. Escape: restore the text."));
     Q_EMIT begun();
     return true;
 }
@@ -125,7 +125,7 @@ void TextEditing::put(const project::Copy& copy) {
     const project::PartRef at = *place_;
     putting_ = true;
     session_.scope.edit(
-        tr("Change %1 text").arg(roleTitle(role).toLower()),
+        QObject::tr("Change %1 text", "role").arg(roleInSentence(role)),
         [&](project::Project& project) {
             if (textAt(project, at) != nullptr) std::get<project::TextPart>(project.part(at)).copy = copy;
         },

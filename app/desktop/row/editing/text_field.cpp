@@ -21,7 +21,7 @@ constexpr int room = 6;  // px around the text, for the caret and the frame
 TextField::TextField(QWidget* viewport) : CopyEdit(viewport) {
     setFrameShape(QFrame::NoFrame);
     setAcceptDrops(false);
-    setAccessibleName("Text in the row");
+    setAccessibleName(QObject::tr("Text in the row"));
     setTabChangesFocus(false);
     document()->setDocumentMargin(0);
     this->viewport()->setAutoFillBackground(false);
