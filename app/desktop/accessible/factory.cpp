@@ -20,7 +20,7 @@ namespace {
 /// Names a widget that Qt makes inside another, which nobody else can name before it exists.
 void nameInnerWidget(QWidget& widget, const QString& className) {
     if (!widget.accessibleName().isEmpty()) return;
-    if (className == QObject::tr("QComboBoxListView")) {
+    if (className == "QComboBoxListView") {
         QWidget* owner = widget.parentWidget();
         while (owner != nullptr && qobject_cast<QComboBox*>(owner) == nullptr)
             owner = owner->parentWidget();

@@ -60,7 +60,8 @@ QString DifferencesLane::toolTipAt(double x) const {
         }
         QStringList counts;
         for (std::size_t i = 0; i < difference.lines.size(); ++i)
-            counts << linesTitle(difference.lines[i]) + " in " + engineTitle(*text::profiles()[i]);
+            counts << QObject::tr("%1 in %2", "lines, browser")
+                          .arg(linesTitle(difference.lines[i]), engineTitle(*text::profiles()[i]));
         lines << widthsTitle(difference.first, difference.last) + ": " +
                      partTitle(layouts_.project(), difference.place.card, difference.place.part) + ": " +
                      counts.join(", ");

@@ -50,11 +50,14 @@ QString percent(double share, int decimals) {
 }
 
 QString widthsTitle(double first, double last) {
-    return QString::fromStdString(units::pxRange(first, last));
+    const QString end = pixels(last);
+    return pixels(first) == end ? end : QObject::tr("%1–%2", "range").arg(figure(first), end);
 }
 
 QString widthsInSentence(double first, double last) {
-    return QString::fromStdString(units::fromPxToPx(first, last));
+    const QString end = pixels(last);
+    return pixels(first) == end ? QObject::tr("at %1", "width").arg(end)
+                                : QObject::tr("from %1 to %2", "widths").arg(figure(first), end);
 }
 
 QString partTitle(const project::Project& project, std::size_t card, std::size_t part) {

@@ -3,6 +3,8 @@
 #include <QFile>
 #include <QTextDocumentFragment>
 
+#include "language/language.h"
+
 // The resources are in a static library, so they must be asked for. The macro must not be in a namespace.
 static void loadResources() {
     Q_INIT_RESOURCE(help);
@@ -41,8 +43,13 @@ QString readmeChapter(const QString& title) {
 
 QString manualText(const std::vector<panels::SidePanel::Topic>& topics,
                    const std::vector<ShortcutGroup>& shortcuts) {
-    QString text = readmeChapter("A first session") + '\n' + readmeChapter("Terms") + "\n## " +
-                   escaped(QObject::tr("Settings")) + "\n\n";
+    // The chapters from the README have no translation.
+    QString text =
+        language::current() == "en"
+            ? QString()
+            : escaped(QObject::tr("The chapters “A first session” and “Terms” are in English.")) + "\n\n";
+    text += readmeChapter("A first session") + '\n' + readmeChapter("Terms") + "\n## " +
+            escaped(QObject::tr("Settings")) + "\n\n";
     for (const panels::SidePanel::Topic& topic : topics)
         text += "### " + escaped(topic.title) + "\n\n" + helpText(topic.help) + "\n\n";
     text += "## " + escaped(QObject::tr("Keyboard shortcuts")) + "\n\n";
