@@ -1,107 +1,12 @@
 // tenter-cli: the command line of the computation in core. Needs no display.
-#include <algorithm>
 #include <exception>
-#include <sstream>
 #include <string>
 
-#include "help.h"
 #include "outcome.h"
-#include "verbs.h"
-
-namespace {
-
-using tenter::command::refuse;
-
-/// The names of all verbs, in the order of the help.
-std::string verbNames(const CLI::App& app) {
-    std::string out;
-    for (const CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))
-        out += (out.empty() ? "" : ", ") + verb->get_name();
-    return out;
-}
-
-/// What is wrong with the arguments, as a sentence: the parser's own where that reads well.
-std::string sentenceOf(const CLI::ParseError& error) {
-    std::string what = error.what();
-    std::ranges::replace(what, '\n', ' ');
-    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
-        return what.substr(0, what.find(':')) + " takes one value and can be given once.";
-    if (dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr) {
-        // The parser lists them after a colon, the last one first.
-        std::istringstream words(what.substr(std::min(what.find(": ") + 2, what.size())));
-        std::string all;
-        for (std::string word; words >> word;)
-            all = all.empty() ? word : word + " " + all;
-        return "This verb has no argument \"" + all + "\".";
-    }
-    if (dynamic_cast<const CLI::ExcludesError*>(&error) != nullptr) {
-        const std::string excludes = " excludes ";
-        const std::size_t at = what.find(excludes);
-        if (at != std::string::npos) what.replace(at, excludes.size(), " cannot be used together with ");
-    }
-    if (dynamic_cast<const CLI::RequiresError*>(&error) != nullptr) {
-        const std::string needs = " requires ";
-        const std::size_t at = what.find(needs);
-        if (at != std::string::npos) what = what.replace(at, needs.size(), " can be used only with ") + ".";
-    }
-    return what;
-}
-
-/// Prints in one line what is wrong with the arguments and where they are listed. Returns the exit code.
-int refuseArguments(const CLI::App& app, const CLI::ParseError& error, const std::string& first) {
-    if (app.get_subcommands().empty()) {
-        const bool word = !first.empty() && first[0] != '-';
-        const std::string what = word ? "There is no verb \"" + first + "\"." : "A verb is missing.";
-        return refuse("tenter-cli", what,
-                      "Use one of " + verbNames(app) + ". tenter-cli --help describes them.");
-    }
-    const std::string verb = "tenter-cli " + app.get_subcommands().front()->get_name();
-    // A value out of its range: the message says the range already.
-    const bool saysRange = dynamic_cast<const CLI::ValidationError*>(&error) != nullptr;
-    return refuse(verb, sentenceOf(error), saysRange ? "" : verb + " --help lists all arguments.");
-}
-
-int run(int argc, char** argv) {
-    CLI::App app("Compute and check a fluid row of cards at every viewport width", "tenter-cli");
-    app.formatter(std::make_shared<tenter::command::HelpFormatter>());
-    app.set_help_flag("-h,--help", "Print this help and exit.");
-    app.require_subcommand(1);
-    app.footer(tenter::command::mainHelpEnd());
-    tenter::command::Action action;
-    tenter::command::addGeometry(app, action);
-    tenter::command::addWraps(app, action);
-    tenter::command::addCheck(app, action);
-    tenter::command::addRemedy(app, action);
-    tenter::command::addStylesheet(app, action);
-    tenter::command::addMarkup(app, action);
-    tenter::command::addPage(app, action);
-    tenter::command::addFolder(app, action);
-    tenter::command::addTokens(app, action);
-    tenter::command::addDiff(app, action);
-    tenter::command::addPictures(app, action);
-    tenter::command::addReport(app, action);
-    tenter::command::addPicture(app, action);
-    tenter::command::addSheet(app, action);
-    tenter::command::addNew(app, action);
-    tenter::command::addAdopt(app, action);
-    tenter::command::addIntake(app, action);
-    tenter::command::addSize(app, action);
-    tenter::command::addSolve(app, action);
-    for (CLI::App* verb : app.get_subcommands([](const CLI::App*) { return true; }))
-        verb->group("Verbs");
-    try {
-        app.parse(argc, argv);
-    } catch (const CLI::Success& asked) {
-        return app.exit(asked);
-    } catch (const CLI::ParseError& error) {
-        return refuseArguments(app, error, argc > 1 ? argv[1] : "");
-    }
-    return action();
-}
-
-}  // namespace
+#include "program.h"
 
 int main(int argc, char** argv) {
+    using namespace tenter::command;
     try {
         return run(argc, argv);
     } catch (const std::exception& error) {

@@ -1,11 +1,11 @@
 #include "arguments.h"
 
 #include <QCommandLineParser>
-#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 #include <cstdio>
 
+#include "about/about.h"
 #include "language/language.h"
 
 namespace tenter::desktop {
@@ -29,7 +29,8 @@ Options:
   --picture FILE      Write the row at six viewport widths to FILE, a PNG image, and exit.
                       Needs PROJECT, but no display. Example: --picture row.png
   -h, --help          Print this help and exit.
-  -v, --version       Print the version and exit.
+  -v, --version       Print the version, the commit and the versions of
+                      libraries, and exit.
 
 Examples:
   tenter --theme dark sample-projects/shore-walks.tenter.json
@@ -108,8 +109,9 @@ std::optional<Arguments> readArguments(const QStringList& words, int& exitCode) 
     }
     if (parser.isSet(helpOption) || parser.isSet(versionOption)) {
         exitCode = 0;
-        print(stdout, parser.isSet(helpOption) ? QString::fromUtf8(help)
-                                               : "tenter " + QCoreApplication::applicationVersion() + '\n');
+        print(stdout, parser.isSet(helpOption)
+                          ? QString::fromUtf8(help)
+                          : QString::fromStdString(about::versionText("tenter", {{"Qt", qVersion()}})));
         return std::nullopt;
     }
 

@@ -5,6 +5,7 @@
 #include <QSaveFile>
 #include <cstdio>
 
+#include "about/about.h"
 #include "arguments.h"
 #include "language/language.h"
 #include "recovery/failure_report.h"
@@ -59,7 +60,7 @@ int openWindow(const Arguments& arguments) {
 int main(int argc, char** argv) {
     QCoreApplication::setApplicationName("Tenter");
     QCoreApplication::setOrganizationName("Tenter");
-    QCoreApplication::setApplicationVersion("0.1.0");
+    QCoreApplication::setApplicationVersion(QString::fromUtf8(tenter::about::version().data()));
     QStringList words;
     for (int i = 0; i < argc; ++i)
         words << QString::fromLocal8Bit(argv[i]);

@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
-#include <array>
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <system_error>
@@ -16,15 +15,12 @@ namespace fs = std::filesystem;
 
 namespace {
 
+/// The folder of the samples; the build folder has the same tree as an installation.
 fs::path samplesFolder() {
     const fs::path program = QCoreApplication::applicationDirPath().toStdString();
-    const std::array candidates{program / "../share/tenter/sample-projects",
-                                program / "../../sample-projects",
-                                fs::path(TENTER_SOURCE_DIR) / "sample-projects"};
+    const fs::path folder = (program / TENTER_DATA / "sample-projects").lexically_normal();
     std::error_code error;
-    for (const fs::path& candidate : candidates)
-        if (fs::is_directory(candidate, error)) return candidate.lexically_normal();
-    return {};
+    return fs::is_directory(folder, error) ? folder : fs::path();
 }
 
 std::size_t sizeOf(const nlohmann::json& json, const char* key) {
