@@ -30,7 +30,9 @@ private Q_SLOTS:
             const Run run = start({option});
             QVERIFY2(run.exitedNormally, run.err.constData());
             QCOMPARE(run.code, 0);
-            static const QRegularExpression shape("^tenter \\d+\\.\\d+\\.\\d+\\n$");
+            static const QRegularExpression shape(
+                "^tenter \\d+\\.\\d+\\.\\d+\\nCommit: (unknown|[0-9a-f]{12,40}(-modified)?)\\nLibraries:\\n"
+                "  Qt 6\\.[\\d.]+\\n(  \\w[^\\n]* [\\d.]+\\n){12}$");
             QVERIFY2(shape.match(run.out).hasMatch(), run.out.constData());
         }
     }

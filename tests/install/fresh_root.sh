@@ -1,18 +1,18 @@
 #!/usr/bin/env bash
 # Installs the packages into a new Debian root with apt, uses them there, removes them, and compares the files of the root
-# before and after. Needs root, debootstrap and a Debian mirror; takes some minutes.
-# usage: tests/install/fresh_root.sh FOLDER OF THE PACKAGES [ROOT, a folder that debootstrap has made]
+# before and after. Needs root and debootstrap; takes some minutes.
+# usage: tests/install/fresh_root.sh PACKAGES MIRROR     address of a Debian mirror, for debootstrap
+#        tests/install/fresh_root.sh PACKAGES ROOT       a folder that debootstrap has made
 set -euo pipefail
 packages=$(cd "$1" && pwd)
-mirror=${MIRROR:-http://deb.debian.org/debian}
-root=${2:-}
-if [[ -z $root ]]; then
+root=$2
+if [[ ! -d $root ]]; then
     root=$(mktemp -d)
     trap 'rm -rf --one-file-system "$root"' EXIT
-    debootstrap --variant=minbase bookworm "$root" "$mirror" >/dev/null
+    debootstrap --variant=minbase bookworm "$root" "$2" >/dev/null
 fi
-inside() { chroot "$root" env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/root LC_ALL=C.UTF-8 DEBIAN_FRONTEND=noninteractive "$@"; }
-mkdir -p "$root/packages"
+inside() { chroot "$root" env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/tmp/home LC_ALL=C.UTF-8 DEBIAN_FRONTEND=noninteractive "$@"; }
+mkdir -p "$root/packages" "$root/tmp/home"
 cp "$packages"/*.deb "$root/packages"
 inside apt-get update -qq
 files() { (cd "$root" && find . -xdev \( -path ./var -o -path ./tmp -o -path ./run -o -path ./packages \) -prune -o -type f -print | sort); }
@@ -21,7 +21,7 @@ files() { (cd "$root" && find . -xdev \( -path ./var -o -path ./tmp -o -path ./r
 # list of desktop entries are there before, as on every desktop.
 inside bash -c 'apt-get install -y -qq --no-install-recommends shared-mime-info desktop-file-utils libglib2.0-bin fonts-vollkorn fonts-karla >/dev/null'
 inside bash -c 'apt-get install -y -qq --no-install-recommends /packages/tenter_*.deb /packages/tenter-cli_*.deb >/dev/null'
-inside bash -c 'apt-mark manual $(apt-mark showauto) >/dev/null; apt-get purge -y -qq tenter tenter-cli >/dev/null'
+inside bash -c 'apt-mark manual $(dpkg-query -W -f "\${Package} ") >/dev/null; apt-get purge -y -qq tenter tenter-cli >/dev/null'
 files >"$root/tmp/before"
 inside bash -c 'apt-get install -y -qq --no-install-recommends /packages/tenter_*.deb /packages/tenter-cli_*.deb >/dev/null'
 

@@ -1,5 +1,5 @@
-// The computation of Tenter as a library: all public headers. Versions follow Semantic Versioning 2.0.0; before 1.0.0 a
-// new minor version may change declarations.
+// The computation of Tenter as a library: all public headers. Versions follow Semantic Versioning 2.0.0;
+// before 1.0.0 a new minor version may change declarations.
 #pragma once
 
 #include "about/about.h"
