@@ -26,9 +26,9 @@ files >"$root/tmp/before"
 inside bash -c 'apt-get install -y -qq --no-install-recommends /packages/tenter_*.deb /packages/tenter-cli_*.deb >/dev/null'
 
 sample=/usr/share/tenter/sample-projects/shore-walks.tenter.json
-inside tenter-cli --version | head -n 2
-inside gio info -a standard::content-type "$sample" | grep -q 'application/x.tenter+json'
-inside gio mime application/x.tenter+json | grep -q 'Default application.*org.tenter.Tenter.desktop'
+inside tenter-cli --version
+[[ $(inside gio info -a standard::content-type "$sample") == *application/x.tenter+json* ]]
+[[ $(inside gio mime application/x.tenter+json) == *Default*org.tenter.Tenter.desktop* ]]
 echo "the type of the sample opens with Tenter"
 inside tenter-cli check "$sample" --fail-on error | tail -n 1
 inside tenter --picture /tmp/row.png "$sample"
