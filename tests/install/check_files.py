@@ -53,10 +53,14 @@ def check_versions(source, prefix, environment):
     newest = re.search(r"^## (.*)$", (source / "resources/CHANGELOG.md").read_text(), re.MULTILINE)[1]
     stated = f"{release.get('version')} ({release.get('date')})"
     expect(newest == stated, f"the newest change is of {newest}, the newest release of the metainfo {stated}")
-    commit = run("git", "-C", source, "rev-parse", "--short=12", "HEAD").stdout.strip() or "unknown"
+    in_git = run("git", "-C", source, "rev-parse", "HEAD").returncode == 0
     for name in ("tenter", "tenter-cli"):
         text = succeed(prefix / "bin" / name, "--version", env=environment)
-        expect(text.startswith(f"{name} {version}\nCommit: {commit}"), f"{name} --version prints {text}")
+        stated = re.match(rf"{name} {re.escape(version)}\nCommit: (\w+)(-modified)?\n", text)
+        expect(stated, f"{name} --version prints {text}")
+        # The present commit, or the earlier one of the last build.
+        known = in_git and stated and run("git", "-C", source, "merge-base", "--is-ancestor", stated[1], "HEAD")
+        expect(known.returncode == 0 if known else stated and stated[1] == "unknown", f"{name}: no commit {stated}")
         for library in ("HarfBuzz", "ICU", "Cairo", "GLPK", "libvips"):
             expect(re.search(rf"^  {library} [0-9.]+$", text, re.MULTILINE), f"{name} --version lacks {library}")
     expect("\n  Qt 6." in succeed(prefix / "bin/tenter", "--version", env=environment), "there is no version of Qt")
