@@ -1,6 +1,7 @@
 // Pictures without alternative text. WCAG 2.2 SC 1.1.1.
 #include "checks/check.h"
 #include "checks/phrases.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -15,9 +16,10 @@ void checkAlternatives(const Subject& subject, Findings& out) {
     report(out, cause,
            {Severity::Note,
             "WCAG 2.2 SC 1.1.1",
-            {worstAndOthers(subject, cause) + " has no alternative text", "Screen readers skip it",
-             "Describe in a few words what it shows (Pictures › Alternative text); leave only a decorative "
-             "picture without"}});
+            {wording::say("%1 has no alternative text", {worstAndOthers(subject, cause)}),
+             wording::say("Screen readers skip it"),
+             wording::say("Describe in a few words what it shows (Pictures › Alternative text); leave only a "
+                          "decorative picture without")}});
 }
 
 }  // namespace

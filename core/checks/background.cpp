@@ -1,6 +1,7 @@
 #include "checks/background.h"
 
 #include "units/contrast.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -43,8 +44,9 @@ Colour withContrast(const Colour& ink, const Colour& background, double ratio) {
 
 std::string coloursWithContrast(const Colour& ink, const Colour& background, double ratio) {
     const Colour enough = withContrast(ink, background, ratio);
-    return enough.css() +
-           (units::luminance(enough) < units::luminance(background) ? " or darker" : " or lighter");
+    return units::luminance(enough) < units::luminance(background)
+               ? wording::say("%1 or darker", {enough.css()})
+               : wording::say("%1 or lighter", {enough.css()});
 }
 
 }  // namespace tenter::checks

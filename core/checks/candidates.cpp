@@ -7,6 +7,7 @@
 #include "project/titles.h"
 #include "project/wording.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -76,14 +77,19 @@ bool isSetByStyle(Project project, std::size_t variant, const Settings& change) 
     return true;
 }
 
+std::string inVariant(const Subject& subject) {
+    return wording::say("in the variant %1", {project::quotedTitle(subject.project, subject.variantIndex)});
+}
+
 std::string titleOfBands(const Subject& subject, const std::vector<BandChange>& changes) {
     constexpr std::size_t mostNamed = 2;
-    if (changes.size() > mostNamed) return "in " + std::to_string(changes.size()) + " bands";
+    if (changes.size() > mostNamed) return wording::sayCount("in %n band", "in %n bands", changes.size());
     std::vector<std::string> titles;
     titles.reserve(changes.size());
     for (const auto& [band, change] : changes)
         titles.push_back(project::bandTitle(subject.project, subject.variant, band));
-    return (titles.size() == 1 ? "in the band " : "in the bands ") + project::listed(titles);
+    return titles.size() == 1 ? wording::say("in the band %1", {titles.front()})
+                              : wording::say("in the bands %1", {project::listed(titles)});
 }
 
 }  // namespace
@@ -140,9 +146,9 @@ void Candidates::set(const std::string& label, Scope scope, std::vector<BandChan
     }
     const bool style = scope == Scope::Look && isSetByStyle(subject_.project, variant, first);
     const bool onlyVariant = subject_.project.row().variants.size() == 1;
-    const std::string where = onlyVariant ? "at every width"
-                              : style     ? "in all variants"
-                                      : "in the variant " + project::quotedTitle(subject_.project, variant);
+    const std::string where = onlyVariant ? wording::say("at every width")
+                              : style     ? wording::say("in all variants")
+                                          : inVariant(subject_);
     const auto layer = style ? project::CascadeLayer::Style : project::CascadeLayer::Variant;
     addChange(label, where, group,
               [layer, variant, first](Project& project) { setInLayer(project, layer, variant, first); });
@@ -154,8 +160,9 @@ void Candidates::editTexts(const std::string& label,
     for (const project::PartRef& place : finding_.places)
         cards.insert(place.card);
     if (cards.empty()) return;
-    const std::string where = cards.size() == 1 ? "in card " + std::to_string(*cards.begin() + 1)
-                                                : "in " + std::to_string(cards.size()) + " cards";
+    const std::string where = cards.size() == 1
+                                  ? wording::say("in card %1", {std::to_string(*cards.begin() + 1)})
+                                  : wording::sayCount("in %n card", "in %n cards", cards.size());
     addChange(label, where, {}, [places = finding_.places, change = std::move(change)](Project& project) {
         for (const project::PartRef& place : places)
             if (auto* text = std::get_if<project::TextPart>(&project.part(place))) change(*text, place);
@@ -173,10 +180,9 @@ void Candidates::moveBreakpoint(std::size_t band, double width, const std::strin
     const std::optional<double> now = subject_.variant.bands[band].upTo;
     if (!now || width == *now) return;
     const auto& variants = subject_.project.row().variants;
-    addChange("Move the breakpoint from " + units::figure(*now) + " to " + units::px(width),
-              variants.size() == 1 ? std::string()
-                                   : "in the variant " + project::quotedTitle(subject_.project, variant),
-              group, [variant, band, width](Project& project) {
+    addChange(wording::say("Move the breakpoint from %1 to %2", {units::figure(*now), units::px(width)}),
+              variants.size() == 1 ? std::string() : inVariant(subject_), group,
+              [variant, band, width](Project& project) {
                   project.row().variants[variant].bands[band].upTo = width;
               });
 }
@@ -184,11 +190,9 @@ void Candidates::moveBreakpoint(std::size_t band, double width, const std::strin
 void Candidates::solveSizes(std::function<void(Project&)> wish) {
     const auto& variants = subject_.project.row().variants;
     addChange(
-        "Solve sizes",
-        variants.size() == 1
-            ? std::string("at every width")
-            : "in the variant " + project::quotedTitle(subject_.project, subject_.variantIndex),
-        {}, wish ? std::move(wish) : [](Project&) {});
+        wording::say("Solve sizes"),
+        variants.size() == 1 ? wording::say("at every width") : inVariant(subject_), {},
+        wish ? std::move(wish) : [](Project&) {});
     all_.back().solves = true;
 }
 

@@ -12,6 +12,7 @@
 #include "project/wording.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -42,8 +43,8 @@ const Ramp* rampOf(const Candidates& out, const std::string& role, std::size_t b
     return style != nullptr && style->size ? &*style->size : nullptr;
 }
 
-/// `to 14.1–15.3 px`: the sizes of the changed ramps.
-std::string toSizes(const std::vector<BandChange>& changes, const std::string& role) {
+/// `14.1–15.3 px`: the sizes of the changed ramps.
+std::string sizesOf(const std::vector<BandChange>& changes, const std::string& role) {
     double least = std::numeric_limits<double>::infinity();
     double most = 0;
     for (const auto& [band, change] : changes) {
@@ -51,7 +52,7 @@ std::string toSizes(const std::vector<BandChange>& changes, const std::string& r
         least = std::min({least, ramp.from().size, ramp.to().size});
         most = std::max({most, ramp.from().size, ramp.to().size});
     }
-    return "to " + units::pxRange(least, most);
+    return units::pxRange(least, most);
 }
 
 void proposeScaled(Candidates& out, const std::string& role, double factor, double step) {
@@ -66,9 +67,12 @@ void proposeScaled(Candidates& out, const std::string& role, double factor, doub
         changes.emplace_back(band, std::move(settings));
     }
     if (changes.empty()) return;
-    const std::string label = (factor < 1 ? "Reduce " : "Increase ") + roleText(role) + " by " +
-                              units::percent(std::abs(factor - 1), 1) + ", " + toSizes(changes, role);
-    out.set(label, Candidates::Scope::Layout, std::move(changes), "size of " + role);
+    const std::string by = units::percent(std::abs(factor - 1), 1);
+    const std::string sizes = sizesOf(changes, role);
+    const std::string label = factor < 1
+                                  ? wording::say("Reduce %1 by %2, to %3", {roleText(role), by, sizes})
+                                  : wording::say("Increase %1 by %2, to %3", {roleText(role), by, sizes});
+    out.set(label, Candidates::Scope::Layout, std::move(changes), "size-of-" + role);
 }
 
 }  // namespace
@@ -134,11 +138,11 @@ void proposeLetterSpacing(Candidates& out, const std::string& role) {
         });
         if (narrower)
             out.set(
-                "Set letter spacing of " + roleText(role) + " to " +
-                    (spacing.isZero() ? "0" : units::figure(em, 3) + "\u00A0em"),
+                wording::say("Set letter spacing of %1 to %2",
+                             {roleText(role), spacing.isZero() ? "0" : units::figure(em, 3) + "\u00A0em"}),
                 Candidates::Scope::Layout,
                 [&](Settings& settings, std::size_t) { settings.text.of(role).letterSpacing = spacing; },
-                "letter spacing of " + role);
+                "letter-spacing-of-" + role);
     }
 }
 
@@ -154,9 +158,11 @@ void proposeColumns(Candidates& out, Need need) {
         counts.insert(other);
         changes.emplace_back(band, std::move(settings));
     }
-    const std::string label = counts.size() == 1   ? "Use " + project::columnsLabel(*counts.begin())
-                              : need == Need::Room ? "Use one column fewer"
-                                                   : "Use one more column";
+    const std::string label =
+        counts.size() == 1
+            ? wording::sayCount("Use %n column", "Use %n columns", static_cast<std::size_t>(*counts.begin()))
+        : need == Need::Room ? wording::say("Use one column fewer")
+                             : wording::say("Use one more column");
     out.set(label, Candidates::Scope::Layout, std::move(changes));
 }
 
@@ -175,7 +181,7 @@ void proposeBreakpoints(Candidates& out) {
         }
         // The band below holds a little longer, or the band above starts a little earlier: as little as is
         // needed, or at a round width with some room.
-        const std::string group = "breakpoint beside band " + std::to_string(band);
+        const std::string group = "breakpoint-beside-band-" + std::to_string(band);
         const auto roundUp = [](double width) { return std::ceil(width / 10) * 10; };
         const auto roundDown = [](double width) { return std::floor(width / 10) * 10; };
         if (band > 0 && first <= from + 1 && last < to - 1)
@@ -190,23 +196,24 @@ void proposeBreakpoints(Candidates& out) {
 void proposeTighterCards(Candidates& out) {
     for (const double factor : {0.75, 0.5})
         out.set(
-            "Reduce the side padding of cards to " + units::percent(factor), Candidates::Scope::Layout,
+            wording::say("Reduce the side padding of cards to %1", {units::percent(factor)}),
+            Candidates::Scope::Layout,
             [&](Settings& settings, std::size_t band) {
                 const project::Sides& now = out.settings(band).card.padding;
                 if (now.left && !now.left->isZero()) settings.card.padding.left = scaled(*now.left, factor);
                 if (now.right && !now.right->isZero())
                     settings.card.padding.right = scaled(*now.right, factor);
             },
-            "card padding");
+            "card-padding");
     for (const double factor : {0.75, 0.5})
         out.set(
-            "Reduce the column gap to " + units::percent(factor), Candidates::Scope::Layout,
+            wording::say("Reduce the column gap to %1", {units::percent(factor)}), Candidates::Scope::Layout,
             [&](Settings& settings, std::size_t band) {
                 const project::RowSettings& now = out.settings(band).row;
                 if (now.columns.value_or(1) > 1 && now.columnGap && !now.columnGap->isZero())
                     settings.row.columnGap = scaled(*now.columnGap, factor);
             },
-            "column gap");
+            "column-gap");
 }
 
 void proposeRowWidth(Candidates& out, double share) {
@@ -226,26 +233,29 @@ void proposeRowWidth(Candidates& out, double share) {
         most = std::max(most, width);
         changes.emplace_back(band, std::move(settings));
     }
-    const std::string label = changes.size() == 1
-                                  ? "Set the maximum width of the row to " + units::px(most, 0)
-                                  : "Make the row narrower by " + units::percent(1 - share);
-    out.set(label, Candidates::Scope::Layout, std::move(changes), "row width");
+    const std::string label =
+        changes.size() == 1 ? wording::say("Set the maximum width of the row to %1", {units::px(most, 0)})
+                            : wording::say("Make the row narrower by %1", {units::percent(1 - share)});
+    out.set(label, Candidates::Scope::Layout, std::move(changes), "row-width");
 }
 
 void proposeWordBreaks(Candidates& out) {
     const std::vector<std::string> roles = out.roles();
     using project::OverflowWrap;
-    for (const auto& [value, title] :
-         {std::pair{OverflowWrap::BreakWord, "Break"}, std::pair{OverflowWrap::Anywhere, "Break anywhere"}})
+    const std::string texts = roleTexts(roles);
+    for (const auto& [value, label] :
+         {std::pair{OverflowWrap::BreakWord, wording::say("Set “Long words” of %1 to “Break”", {texts})},
+          std::pair{OverflowWrap::Anywhere,
+                    wording::say("Set “Long words” of %1 to “Break anywhere”", {texts})}})
         out.set(
-            "Set “Long words” of " + roleTexts(roles) + " to “" + title + "”", Candidates::Scope::Look,
+            label, Candidates::Scope::Look,
             [&, wanted = value](Settings& settings, std::size_t band) {
                 for (const std::string& role : roles)
                     if (out.settings(band).text.find(role)->overflowWrap != wanted)
                         settings.text.of(role).overflowWrap = wanted;
             },
-            "long words");
-    out.set("Turn on soft hyphens of " + roleTexts(roles), Candidates::Scope::Look,
+            "long-words");
+    out.set(wording::say("Turn on soft hyphens of %1", {texts}), Candidates::Scope::Look,
             [&](Settings& settings, std::size_t band) {
                 for (const std::string& role : roles)
                     if (out.settings(band).text.find(role)->hyphens == project::Hyphens::None)
@@ -253,12 +263,16 @@ void proposeWordBreaks(Candidates& out) {
             });
 }
 
+std::string useRatio(double width, double height) {
+    return wording::say("Use the aspect ratio %1", {units::figure(width) + ":" + units::figure(height)});
+}
+
 void proposeOneRatio(Candidates& out) {
     const auto setRatio = [&](const project::Ratio& ratio, const std::string& label) {
         const std::size_t variant = out.subject().variantIndex;
         const std::vector<std::size_t> bands = out.bands();
         out.add(
-            label, "for all pictures",
+            label, wording::say("for all pictures"),
             [=](project::Project& project) {
                 for (const std::size_t band : bands) {
                     // Only where another ratio holds does a band need its own.
@@ -271,18 +285,15 @@ void proposeOneRatio(Candidates& out) {
                     for (project::Part& part : card.parts)
                         if (auto* picture = std::get_if<project::PicturePart>(&part)) picture->ratio.reset();
             },
-            "one ratio");
+            "one-ratio");
     };
     // The ratio of the settings, if pictures differ from it; else a common one.
     for (const std::size_t band : out.bands()) {
         const std::optional<project::Ratio>& now = out.settings(band).picture.ratio;
-        if (now && !now->isOwn())
-            setRatio(*now,
-                     "Use the aspect ratio " + units::figure(now->width) + ":" + units::figure(now->height));
+        if (now && !now->isOwn()) setRatio(*now, useRatio(now->width, now->height));
     }
     for (const auto& [width, height] : {std::pair{3, 2}, std::pair{4, 3}, std::pair{1, 1}})
-        setRatio({static_cast<double>(width), static_cast<double>(height)},
-                 "Use the aspect ratio " + std::to_string(width) + ":" + std::to_string(height));
+        setRatio({static_cast<double>(width), static_cast<double>(height)}, useRatio(width, height));
 }
 
 void proposeAlignedParts(Candidates& out) {
@@ -294,11 +305,12 @@ void proposeAlignedParts(Candidates& out) {
                 settings.row.level = project::Level::Subgrid;
                 if (atStart) settings.row.lastLine = project::LastLine::Start;
             },
-            "aligned parts");
+            "aligned-parts");
     };
-    aligned("Align parts of neighbouring cards", false);
+    aligned(wording::say("Align parts of neighbouring cards"), false);
     // Parts cannot be aligned while the last line of cards is centred.
-    aligned("Align parts of neighbouring cards, with the last line of cards at the start", true);
+    aligned(wording::say("Align parts of neighbouring cards, with the last line of cards at the start"),
+            true);
 }
 
 }  // namespace tenter::checks

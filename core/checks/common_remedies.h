@@ -34,6 +34,8 @@ void proposeRowWidth(Candidates& out, double share);
 void proposeWordBreaks(Candidates& out);
 /// One aspect ratio for all pictures.
 void proposeOneRatio(Candidates& out);
+/// `Use the aspect ratio 3:2`.
+std::string useRatio(double width, double height);
 /// Parts of neighbouring cards aligned.
 void proposeAlignedParts(Candidates& out);
 

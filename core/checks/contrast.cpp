@@ -6,6 +6,7 @@
 #include "checks/phrases.h"
 #include "units/contrast.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -51,17 +52,23 @@ std::vector<ColourPair> coloursOf(const layout::IntervalPlan& interval, const Ch
     return all;
 }
 
+/// `heading text`, or `heading text on hover`.
+std::string textOf(const CheckedRole& role, const ColourPair& colours) {
+    const std::string text = roleText(role.name);
+    return colours.hovered ? wording::say("%1 on hover", {text}) : text;
+}
+
 Statement statementOf(const Subject& subject, const Cause& cause, const CheckedRole& role,
                       const ColourPair& colours, double needed) {
     const double ratio = units::contrast(colours.text, colours.background);
-    return {atWidths(subject, cause.runOfWorst()) + ", " + roleText(role.name) +
-                (colours.hovered ? " on hover" : "") + " is " + colours.text.css() + " on " +
-                colours.background.css() + ", a contrast of " +
-                units::figure(ratio, 2, units::Rounding::Down) + ":1 instead of " + units::figure(needed) +
-                ":1",
-            "It is hard to read in sunlight or with low vision",
-            "Set the text colour to " + coloursWithContrast(colours.text, colours.background, needed) +
-                (colours.hovered ? " (Colour › Hover)" : " (Colour › Text)")};
+    const std::string enough = coloursWithContrast(colours.text, colours.background, needed);
+    return {wording::say("%1, %2 is %3 on %4, a contrast of %5:1 instead of %6:1",
+                         {atWidths(subject, cause.runOfWorst()), textOf(role, colours), colours.text.css(),
+                          colours.background.css(), units::figure(ratio, 2, units::Rounding::Down),
+                          units::figure(needed)}),
+            wording::say("It is hard to read in sunlight or with low vision"),
+            colours.hovered ? wording::say("Set the text colour to %1 (Colour › Hover)", {enough})
+                            : wording::say("Set the text colour to %1 (Colour › Text)", {enough})};
 }
 
 /// Adds the widths of one piece at which the contrast `ratio` is too low, and sets the ratio needed there.
@@ -117,16 +124,15 @@ void remedyContrast(Candidates& out) {
         for (const auto& [colours, found] : lowContrastsOf(subject, role)) {
             if (!out.isFor(keyOf(role, colours))) continue;
             const ColourPair pair = colours;
-            const auto mark = [&](const Colour& colour) { return colour.css(); };
             const Colour ink = withContrast(pair.text, pair.background, found.second);
-            const std::string text = roleText(role.name) + (pair.hovered ? " on hover" : "");
-            out.set("Use " + mark(ink) + " for " + text, Candidates::Scope::Look,
+            const std::string text = textOf(role, pair);
+            out.set(wording::say("Use %1 for %2", {ink.css(), text}), Candidates::Scope::Look,
                     [&](project::Settings& settings, std::size_t) {
                         project::TextStyle& style = settings.text.of(role.name);
                         (pair.hovered ? style.hover.colour : style.colour) = ink;
                     });
             const Colour behind = withContrast(pair.background, pair.text, found.second);
-            out.set("Use " + mark(behind) + " behind " + text, Candidates::Scope::Look,
+            out.set(wording::say("Use %1 behind %2", {behind.css(), text}), Candidates::Scope::Look,
                     [&](project::Settings& settings, std::size_t band) {
                         const project::TextStyle& now = *subject.row.settings(band).text.find(role.name);
                         if (!now.background || now.background->isTransparent()) return;

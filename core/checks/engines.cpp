@@ -9,6 +9,7 @@
 #include "layout/inline_sizes.h"
 #include "project/wording.h"
 #include "text/unicode.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -138,8 +139,9 @@ std::string countsByBrowser(const Subjects& subjects, const std::vector<std::uin
         std::vector<std::string> browsers;
         for (std::size_t j = i; j < lines.size(); ++j)
             if (lines[j] == lines[i]) browsers.emplace_back(subjects[j].row.profile().title());
-        all.push_back((all.empty() ? lineCount(lines[i]) : std::to_string(lines[i])) + " in " +
-                      project::listed(browsers));
+        //: A line count, in a browser: 3 lines in Chromium and 2 in Firefox
+        all.push_back(wording::say("%1 in %2", {all.empty() ? lineCount(lines[i]) : std::to_string(lines[i]),
+                                                project::listed(browsers)}));
     }
     return project::listed(all);
 }
@@ -147,21 +149,31 @@ std::string countsByBrowser(const Subjects& subjects, const std::vector<std::uin
 Statement statementOf(const Subjects& subjects, const DifferentLines& found) {
     const Subject& one = subjects.front();
     const bool two = subjects.size() == 2;
-    const std::string what = atWidths(one, found.cause.there) + ", " + worstAndOthers(one, found.cause) +
-                             " has " + countsByBrowser(subjects, found.lines);
+    const std::string what =
+        wording::say("%1, %2 has %3", {atWidths(one, found.cause.there), worstAndOthers(one, found.cause),
+                                       countsByBrowser(subjects, found.lines)});
     if (found.at.after.empty())
         return {what,
-                std::string("The ") + (two ? "two " : "") + "browsers shape or balance its lines differently",
-                "Change the font size slightly at these widths (Text › Font size)"};
+                two ? wording::say("The two browsers shape or balance its lines differently")
+                    : wording::say("The browsers shape or balance its lines differently"),
+                changeSizeSlightly()};
+    const std::string written = inQuotation(found.at.written);
+    const std::string allowing = project::listed(found.at.allowing);
+    const std::string after = inQuotation(found.at.after);
     // Another character may be the hyphen that does not break.
-    const std::string hyphen =
-        found.at.after == "-" ? ", or write &#8209; instead of “-” to prevent it" : std::string();
-    const std::string breaks = found.at.allowing.size() == 1 ? " breaks" : " break";
+    const bool hyphen = found.at.after == "-";
     return {what,
-            "Only " + project::listed(found.at.allowing) + breaks + " a line after " +
-                inQuotation(found.at.after),
-            "Write " + inQuotation(found.at.written) + " to allow the break in " +
-                (two ? "both browsers" : "all browsers") + hyphen};
+            found.at.allowing.size() == 1 ? wording::say("Only %1 breaks a line after %2", {allowing, after})
+                                          : wording::say("Only %1 break a line after %2", {allowing, after}),
+            two && hyphen ? wording::say("Write %1 to allow the break in both browsers, or write &#8209; "
+                                         "instead of “-” to prevent it",
+                                         {written})
+            : two         ? wording::say("Write %1 to allow the break in both browsers", {written})
+            : hyphen
+                ? wording::say("Write %1 to allow the break in all browsers, or write &#8209; instead of "
+                               "“-” to prevent it",
+                               {written})
+                : wording::say("Write %1 to allow the break in all browsers", {written})};
 }
 
 /// Narrower ranges in which line counts differ are not reported: browsers lay out at whole px, and their
@@ -195,11 +207,12 @@ void compareEngines(const Subjects& subjects, Findings& out) {
             found.at = at;
         }
     }
-    const std::string engines = subjects.size() == 2 ? "two" : std::to_string(subjects.size());
+    const std::string source =
+        subjects.size() == 2
+            ? wording::say("measured in two browsers")
+            : wording::sayCount("measured in %n browser", "measured in %n browsers", subjects.size());
     for (const auto& [character, found] : causes)
-        report(out, found.cause,
-               {Severity::Warning, "measured in " + engines + " browsers", statementOf(subjects, found),
-                character});
+        report(out, found.cause, {Severity::Warning, source, statementOf(subjects, found), character});
 }
 
 /// The words with such a break after `character`, in the texts of the finding.
@@ -249,9 +262,11 @@ void remedyEngines(Candidates& out) {
         if (character.empty() || !out.isFor(character)) continue;
         const std::set<std::string> words = wordsToWrite(out, character);
         if (words.empty()) continue;
-        for (const auto& [mark, verb] : {std::pair{"\u200B", "Allow a line break after "},
-                                         std::pair{"\u2060", "Prevent a line break after "}})
-            out.editTexts(verb + inQuotation(character) + " in every browser",
+        const std::string quoted = inQuotation(character);
+        for (const auto& [mark, label] :
+             {std::pair{"\u200B", wording::say("Allow a line break after %1 in every browser", {quoted})},
+              std::pair{"\u2060", wording::say("Prevent a line break after %1 in every browser", {quoted})}})
+            out.editTexts(label,
                           [words, mark = std::string(mark)](project::TextPart& text, project::PartRef) {
                               writeAtBreaks(text, words, mark);
                           });

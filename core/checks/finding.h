@@ -9,13 +9,16 @@
 #include "project/project.h"
 #include "sweep/pieces.h"
 #include "text/profile.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
 enum class Severity { Note, Warning, Error };
 
-/// `note`, `warning` or `error`.
+/// `note`, `warning` or `error`: as files and commands name it.
 std::string_view word(Severity severity);
+/// The same for people, in the language in use.
+std::string title(Severity severity);
 /// The severity that `word` names; empty for any other word.
 std::optional<Severity> severityOf(std::string_view word);
 
@@ -53,9 +56,9 @@ struct Finding {
     Profiles profiles;    ///< those under which it holds; empty: all that were checked
 };
 
-/// Sentences that accompany every list of findings.
-inline constexpr std::string_view caution =
-    "Automated checks cover only a part of WCAG 2.2. They do not prove conformance. That needs a qualified "
-    "audit, and local law can require more.";
+/// Sentences that accompany every list of findings. `wording::say` translates them.
+inline constexpr std::string_view caution = wording::noted(
+    "Automated checks cover only a part of WCAG 2.2. They do not prove conformance. That needs a "
+    "qualified audit, and local law can require more.");
 
 }  // namespace tenter::checks

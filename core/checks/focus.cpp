@@ -8,6 +8,7 @@
 #include "checks/phrases.h"
 #include "units/contrast.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -41,18 +42,24 @@ Ring ringOf(const layout::IntervalPlan& interval, const CheckedRole& role) {
     return ring;
 }
 
+/// `buttons`, or `links in body text`.
+std::string linksOf(const CheckedRole& role) {
+    return role.name == "button" ? wording::say("buttons")
+                                 : wording::say("links in %1", {roleText(role.name)});
+}
+
 Statement statementOf(const CheckedRole& role, const Ring& ring) {
-    const std::string what = role.name == "button" ? "buttons" : "links in " + roleText(role.name);
-    const std::string why = "Keyboard users cannot see where they are";
+    const std::string what = linksOf(role);
+    const std::string why = wording::say("Keyboard users cannot see where they are");
     const std::string enough = coloursWithContrast(ring.colour, ring.background, ringRatio);
     if (!ring.there)
-        return {"the focus ring of " + what + " has no width or no colour", why,
-                "Give it 2 or 3\u00A0px in " + enough + " (Colour › Focus ring)"};
-    return {"the focus ring of " + what + " is " + ring.colour.css() + " on " + ring.background.css() +
-                ", a contrast of " +
-                units::figure(units::contrast(ring.colour, ring.background), 2, units::Rounding::Down) +
-                ":1 instead of 3:1",
-            why, "Set its colour to " + enough + " (Colour › Focus ring)"};
+        return {wording::say("the focus ring of %1 has no width or no colour", {what}), why,
+                wording::say("Give it 2 or 3\u00A0px in %1 (Colour › Focus ring)", {enough})};
+    return {wording::say(
+                "the focus ring of %1 is %2 on %3, a contrast of %4:1 instead of 3:1",
+                {what, ring.colour.css(), ring.background.css(),
+                 units::figure(units::contrast(ring.colour, ring.background), 2, units::Rounding::Down)}),
+            why, wording::say("Set its colour to %1 (Colour › Focus ring)", {enough})};
 }
 
 void checkFocus(const Subject& subject, Findings& out) {
@@ -78,18 +85,18 @@ void remedyFocus(Candidates& out) {
     for (const CheckedRole& role : out.subject().roles) {
         if (std::ranges::find(out.finding().places, role.place) == out.finding().places.end()) continue;
         const Ring ring = ringOf(out.subject().row.at(out.finding().at), role);
-        const std::string of = role.name == "button" ? "buttons" : "links in " + roleText(role.name);
+        const std::string of = linksOf(role);
         // A ring without a colour starts from that of the text.
         const project::TextStyle& style = *out.settings(out.bands().front()).text.find(role.name);
         const Colour start = style.focus.colour.value_or(Colour{0, 0, 0, 0}).isTransparent()
                                  ? units::compositeOver(style.colour.value_or(Colour{}), ring.background)
                                  : ring.colour;
         const Colour enough = withContrast(start, ring.background, ringRatio);
-        out.set("Use " + enough.css() + " for the focus ring of " + of, Candidates::Scope::Look,
+        out.set(wording::say("Use %1 for the focus ring of %2", {enough.css(), of}), Candidates::Scope::Look,
                 [&](project::Settings& settings, std::size_t) {
                     settings.text.of(role.name).focus.colour = enough;
                 });
-        out.set("Make the focus ring of " + of + " 3\u00A0px wide, in " + enough.css(),
+        out.set(wording::say("Make the focus ring of %1 3\u00A0px wide, in %2", {of, enough.css()}),
                 Candidates::Scope::Look, [&](project::Settings& settings, std::size_t) {
                     settings.text.of(role.name).focus.width = units::Length::px(3);
                     settings.text.of(role.name).focus.colour = enough;

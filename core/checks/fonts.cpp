@@ -3,6 +3,7 @@
 #include "checks/phrases.h"
 #include "layout/prepared.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -29,11 +30,13 @@ void checkFonts(const Subject& subject, Findings& out) {
         if (!cause.any()) continue;
         report(out, cause,
                {Severity::Warning,
-                "common practice, no source",
-                {"the font " + note.family + " " + note.says + ", first in " + named(subject, cause.place),
-                 note.changesLines ? "Readers may see different letters and different line breaks"
-                                   : "Browsers slant the upright letters; line breaks stay the same",
-                 "Add a font file with " + note.missing + ", or choose another font (Text › Family)"},
+                commonPractice(),
+                {wording::say("the font %1, first in %2", {note.says, named(subject, cause.place)}),
+                 note.changesLines
+                     ? wording::say("Readers may see different letters and different line breaks")
+                     : wording::say("Browsers slant the upright letters; line breaks stay the same"),
+                 wording::say("Add a font file with %1, or choose another font (Text › Family)",
+                              {note.missing})},
                 note.family + note.says});
     }
 }
@@ -71,8 +74,10 @@ void remedyFonts(Candidates& out) {
             if (family != project::Settings()) families.emplace_back(band, std::move(family));
             if (nearest != project::Settings()) weights.emplace_back(band, std::move(nearest));
         }
-        out.set("Use the weight " + weight + " of " + note.family, Candidates::Scope::Look, weights);
-        out.set("Use the font " + drawn + " instead of " + note.family, Candidates::Scope::Look, families);
+        out.set(wording::say("Use the weight %1 of %2", {weight, note.family}), Candidates::Scope::Look,
+                weights);
+        out.set(wording::say("Use the font %1 instead of %2", {drawn, note.family}), Candidates::Scope::Look,
+                families);
     }
 }
 

@@ -12,6 +12,7 @@
 #include "project/wording.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -58,36 +59,42 @@ struct Against {
             if (text != worst && isGrowing == growing) found.push_back(text);
         return found;
     }
-    /// ` (heading text also jumps)`; empty if there is no other role.
+    /// `heading text also jumps`; empty if there is no other role.
     [[nodiscard]] std::string othersJump() const {
         std::vector<std::string> all = others(true);
         for (std::string& text : others(false))
             all.push_back(std::move(text));
-        return all.empty() ? "" : " (" + withVerb(all, "also jump") + ")";
+        if (all.empty()) return {};
+        return wording::sayCount("%1 also jumps", "%1 also jump", all.size(), {project::listed(all)});
     }
-    /// ` (heading text also grows; button text shrinks)`; empty if there is no other role.
+    /// `heading text also grows; button text shrinks`; empty if there is no other role.
     [[nodiscard]] std::string othersSlope() const {
         const std::vector<std::string> same = others(growsText());
         const std::vector<std::string> opposite = others(!growsText());
-        if (same.empty() && opposite.empty()) return {};
-        std::string text;
-        if (!same.empty()) text = withVerb(same, growsText() ? "also grow" : "also shrink");
-        if (!opposite.empty())
-            text += (text.empty() ? "" : "; ") + withVerb(opposite, growsText() ? "shrink" : "grow");
-        return " (" + text + ")";
+        const std::string also = same.empty() ? std::string() : alsoChange(same);
+        if (opposite.empty()) return also;
+        const std::string texts = project::listed(opposite);
+        const std::string against =
+            growsText() ? wording::sayCount("%1 shrinks", "%1 shrink", opposite.size(), {texts})
+                        : wording::sayCount("%1 grows", "%1 grow", opposite.size(), {texts});
+        return also.empty() ? against : wording::say("%1; %2", {also, against});
     }
-    static std::string withVerb(const std::vector<std::string>& texts, const char* verb) {
-        return project::listed(texts) + " " + verb + (texts.size() == 1 ? "s" : "");
+    [[nodiscard]] std::string alsoChange(const std::vector<std::string>& same) const {
+        const std::string texts = project::listed(same);
+        return growsText() ? wording::sayCount("%1 also grows", "%1 also grow", same.size(), {texts})
+                           : wording::sayCount("%1 also shrinks", "%1 also shrink", same.size(), {texts});
     }
-    /// `from 14.5 to 16.5 px`.
-    [[nodiscard]] std::string sizes() const {
-        return "from " + units::figure(size[0], 1) + " to " + units::px(size[1], 1);
-    }
+    /// The sizes before and after, of the worst role.
+    [[nodiscard]] std::string sizeBefore() const { return units::figure(size[0], 1); }
+    [[nodiscard]] std::string sizeAfter() const { return units::px(size[1], 1); }
     /// `its column grows from 400 to 1200 px`.
     [[nodiscard]] std::string columnChange() const {
-        if (sameColumnWidth()) return "its column stays " + units::px(column[1], 0) + " wide";
-        return std::string("its column ") + (column[1] > column[0] ? "grows" : "shrinks") + " from " +
-               units::figure(column[0], 0) + " to " + units::px(column[1], 0);
+        const std::string before = units::figure(column[0], 0);
+        const std::string after = units::px(column[1], 0);
+        //: Part of a sentence: body text shrinks from 16 to 14 px while its column …
+        if (sameColumnWidth()) return wording::say("its column stays %1 wide", {after});
+        if (column[1] > column[0]) return wording::say("its column grows from %1 to %2", {before, after});
+        return wording::say("its column shrinks from %1 to %2", {before, after});
     }
 };
 
@@ -101,26 +108,40 @@ bool jumpsAgainst(const RolePiece& before, const RolePiece& after, double least)
     return std::abs(change) <= sameColumn * column || (jump > 0) != (change > 0);
 }
 
+/// `what (others)`, or `what` if there are no others.
+std::string withOthers(const std::string& what, const std::string& others) {
+    return others.empty() ? what : wording::say("%1 (%2)", {what, others});
+}
+
 Statement slopeStatement(const Subject& subject, const Against& slope) {
-    return {atWidths(subject, slope.cause.there) + ", " + slope.worst +
-                (slope.growsText() ? " grows " : " shrinks ") + slope.sizes() + " while " +
-                slope.columnChange() + slope.othersSlope(),
-            "Text should grow and shrink with its column",
-            "Change the ramp in the same direction as the column (Text › Font size)"};
+    const std::string widths = atWidths(subject, slope.cause.there);
+    const std::string what =
+        slope.growsText()
+            ? wording::say("%1, %2 grows from %3 to %4 while %5",
+                           {widths, slope.worst, slope.sizeBefore(), slope.sizeAfter(), slope.columnChange()})
+            : wording::say(
+                  "%1, %2 shrinks from %3 to %4 while %5",
+                  {widths, slope.worst, slope.sizeBefore(), slope.sizeAfter(), slope.columnChange()});
+    return {withOthers(what, slope.othersSlope()),
+            wording::say("Text should grow and shrink with its column"),
+            wording::say("Change the ramp in the same direction as the column (Text › Font size)")};
 }
 
 Statement jumpStatement(double breakpoint, const Against& jump) {
-    const std::string larger = jump.growsText() ? "Larger" : "Smaller";
+    const std::string what = wording::say(
+        "just above %1, %2 jumps from %3 to %4 although %5",
+        {units::px(breakpoint), jump.worst, jump.sizeBefore(), jump.sizeAfter(), jump.columnChange()});
     const bool same = jump.sameColumnWidth();
-    return {"just above " + units::px(breakpoint) + ", " + jump.worst + " jumps " + jump.sizes() +
-                " although " + jump.columnChange() + jump.othersJump(),
-            same ? "A jump without a change of the column looks like a mistake"
-                 : larger + " text in a " + (jump.growsText() ? "narrower" : "wider") +
-                       " column looks like a mistake",
-            same ? "Give both ramps the same size at the breakpoint (Text › Font size)"
-                 : "At the breakpoint, do not make the size on the wide side " +
-                       std::string(jump.growsText() ? "larger" : "smaller") +
-                       " than on the narrow side (Text › Font size)"};
+    return {withOthers(what, jump.othersJump()),
+            same               ? wording::say("A jump without a change of the column looks like a mistake")
+            : jump.growsText() ? wording::say("Larger text in a narrower column looks like a mistake")
+                               : wording::say("Smaller text in a wider column looks like a mistake"),
+            same ? wording::say("Give both ramps the same size at the breakpoint (Text › Font size)")
+            : jump.growsText()
+                ? wording::say("At the breakpoint, do not make the size on the wide side larger than on the "
+                               "narrow side (Text › Font size)")
+                : wording::say("At the breakpoint, do not make the size on the wide side smaller than on the "
+                               "narrow side (Text › Font size)")};
 }
 
 void checkGrowth(const Subject& subject, Findings& out) {
@@ -144,11 +165,11 @@ void checkGrowth(const Subject& subject, Findings& out) {
     }
     if (slopes.cause.any())
         report(out, slopes.cause,
-               {Severity::Warning, "common practice, no source", slopeStatement(subject, slopes), "slope"});
+               {Severity::Warning, commonPractice(), slopeStatement(subject, slopes), "slope"});
     for (const auto& [at, jump] : jumps)
         report(out, jump.cause,
-               {Severity::Warning, "common practice, no source", jumpStatement(at, jump),
-                "jump " + units::Length::px(at).css()});
+               {Severity::Warning, commonPractice(), jumpStatement(at, jump),
+                "jump-" + units::Length::px(at).css()});
 }
 
 /// The pieces on both sides of a breakpoint.
@@ -189,8 +210,8 @@ void remedyJump(Candidates& out) {
             if (now.follow == project::Follow::Card || !now.size) continue;
             changes[band].text.of(name).size = through(*now.size, breakpoint, units::rounded(size, 2));
         }
-        out.set("Give " + roleTexts(roles) + " the same size on both sides of the breakpoint at " +
-                    units::px(breakpoint),
+        out.set(wording::say("Give %1 the same size on both sides of the breakpoint at %2",
+                             {roleTexts(roles), units::px(breakpoint)}),
                 Candidates::Scope::Layout, {changes.begin(), changes.end()});
     }
 }
@@ -198,7 +219,7 @@ void remedyJump(Candidates& out) {
 void remedyGrowth(Candidates& out) {
     if (!out.isFor("slope")) return remedyJump(out);
     const std::vector<std::string> roles = out.roles();
-    out.set("Let " + roleTexts(roles) + " grow with the column", Candidates::Scope::Layout,
+    out.set(wording::say("Let %1 grow with the column", {roleTexts(roles)}), Candidates::Scope::Layout,
             [&](project::Settings& settings, std::size_t band) {
                 for (const std::string& name : roles) {
                     const units::Ramp& now = *out.settings(band).text.find(name)->size;
@@ -208,7 +229,7 @@ void remedyGrowth(Candidates& out) {
                                                       .value_or(now);
                 }
             });
-    out.set("Keep one size of " + roleTexts(roles), Candidates::Scope::Layout,
+    out.set(wording::say("Keep one size of %1", {roleTexts(roles)}), Candidates::Scope::Layout,
             [&](project::Settings& settings, std::size_t band) {
                 for (const std::string& name : roles) {
                     const units::Ramp& now = *out.settings(band).text.find(name)->size;

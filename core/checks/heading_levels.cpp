@@ -7,6 +7,7 @@
 #include "checks/phrases.h"
 #include "markup/given.h"
 #include "markup/headings.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -34,10 +35,11 @@ using Skip = std::pair<int, int>;
 
 Statement statementOf(const Subject& subject, const Cause& cause, const Skip& skip) {
     const auto tag = [](int level) { return "h" + std::to_string(level); };
-    return {worstAndOthers(subject, cause) + " is an " + tag(skip.second) +
-                ", but the heading before it is an " + tag(skip.first),
-            "Readers who navigate by headings notice a missing level",
-            "Make it an " + tag(skip.first + 1) + " in the page’s markup; its look can stay the same"};
+    return {wording::say("%1 is an %2, but the heading before it is an %3",
+                         {worstAndOthers(subject, cause), tag(skip.second), tag(skip.first)}),
+            wording::say("Readers who navigate by headings notice a missing level"),
+            wording::say("Make it an %1 in the page’s markup; its look can stay the same",
+                         {tag(skip.first + 1)})};
 }
 
 void checkHeadingLevels(const Subject& subject, Findings& out) {

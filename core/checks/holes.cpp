@@ -7,6 +7,7 @@
 #include "checks/phrases.h"
 #include "layout/prepared.h"
 #include "project/cascade.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -21,10 +22,6 @@ std::set<std::size_t> columnCounts(const project::Project& project) {
             if (columns > 1) counts.insert(static_cast<std::size_t>(columns));
         }
     return counts;
-}
-
-std::string places(std::size_t count) {
-    return std::to_string(count) + (count == 1 ? " place" : " places");
 }
 
 /// Empty places in the last line of `cards` cards in `columns` columns.
@@ -48,12 +45,20 @@ BestCount bestCountOf(const project::Project& project) {
 }
 
 std::string fixOf(const BestCount& best, std::size_t empty) {
-    const std::string centre = "centre the last line of cards (Row › Last line of cards)";
-    const std::string use = "Use " + std::to_string(best.columns) + " columns (Row › Columns), which ";
-    if (best.columns > 0 && best.empty == 0) return use + "fill every line, or " + centre;
+    const std::string columns = std::to_string(best.columns);
+    if (best.columns > 0 && best.empty == 0)
+        return wording::say(
+            "Use %1 columns (Row › Columns), which fill every line, or centre the last line of "
+            "cards (Row › Last line of cards)",
+            {columns});
     if (best.columns > 0 && best.empty < empty)
-        return use + "leave " + places(best.empty) + " empty, or " + centre;
-    return capitalised(centre);
+        return wording::sayCount(
+            "Use %1 columns (Row › Columns), which leave %n place empty, or centre the last "
+            "line of cards (Row › Last line of cards)",
+            "Use %1 columns (Row › Columns), which leave %n places empty, or centre the "
+            "last line of cards (Row › Last line of cards)",
+            best.empty, {columns});
+    return wording::say("Centre the last line of cards (Row › Last line of cards)");
 }
 
 void checkHoles(const Subject& subject, Findings& out) {
@@ -78,11 +83,12 @@ void checkHoles(const Subject& subject, Findings& out) {
     const bool canFill = best.columns > 0 && best.empty == 0;
     report(out, cause,
            {canFill ? Severity::Warning : Severity::Note,
-            "common practice, no source",
-            {atWidths(subject, cause.there) + ", " + std::to_string(cards) + " cards in " +
-                 std::to_string(worst) + " columns leave " + std::to_string(empty) + " of " + places(worst) +
-                 " empty in the last line of cards",
-             "The row looks unfinished", fixOf(best, empty)}});
+            commonPractice(),
+            {wording::sayCount(
+                 "%1, %2 cards in %3 columns leave %n of %3 places empty in the last line of cards",
+                 "%1, %2 cards in %3 columns leave %n of %3 places empty in the last line of cards", empty,
+                 {atWidths(subject, cause.there), std::to_string(cards), std::to_string(worst)}),
+             wording::say("The row looks unfinished"), fixOf(best, empty)}});
 }
 
 void remedyHoles(Candidates& out) {
@@ -90,7 +96,8 @@ void remedyHoles(Candidates& out) {
     // The nearest counts first.
     for (const int step : {-1, 1, -2, 2, -3, 3})
         out.set(
-            std::string(step < 0 ? "Use fewer" : "Use more") + " columns that fill every line of cards",
+            step < 0 ? wording::say("Use fewer columns that fill every line of cards")
+                     : wording::say("Use more columns that fill every line of cards"),
             Candidates::Scope::Layout,
             [&](project::Settings& settings, std::size_t band) {
                 const int now = out.settings(band).row.columns.value_or(1);
@@ -99,9 +106,9 @@ void remedyHoles(Candidates& out) {
                 if (columns <= 12 && emptyPlaces(cards, static_cast<std::size_t>(columns)) == 0)
                     settings.row.columns = columns;
             },
-            step < 0 ? "fewer columns" : "more columns");
+            step < 0 ? "fewer-columns" : "more-columns");
     out.set(
-        "Centre the last line of cards", Candidates::Scope::Layout,
+        wording::say("Centre the last line of cards"), Candidates::Scope::Layout,
         [&](project::Settings& settings, std::size_t) { settings.row.lastLine = project::LastLine::Center; });
 }
 

@@ -5,6 +5,7 @@
 #include "layout/inline_sizes.h"
 #include "units/contrast.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -56,11 +57,13 @@ void checkInset(const Subject& subject, Findings& out) {
     if (!cause.any() || lengthOf(cause.widths) < subject.limits().leastRun) return;
     report(out, cause,
            {Severity::Note,
-            "common practice, no source",
-            {atWidths(subject, cause.runOfWorst()) + ", " + named(subject, cause.place) + " comes within " +
-                 units::figure(-cause.worst) + "\u00A0em of the visible edge of its card",
-             "The text looks squeezed",
-             "Increase the padding (Spacing › Padding), or remove the card’s border and background"}});
+            commonPractice(),
+            {wording::say("%1, %2 comes within %3 of the visible edge of its card",
+                          {atWidths(subject, cause.runOfWorst()), named(subject, cause.place),
+                           units::figure(-cause.worst) + "\u00A0em"}),
+             wording::say("The text looks squeezed"),
+             wording::say("Increase the padding (Spacing › Padding), or remove the card’s border and "
+                          "background")}});
 }
 
 void remedyInset(Candidates& out) {
@@ -68,13 +71,13 @@ void remedyInset(Candidates& out) {
     for (const double px : {8, 10, 12, 16, 20, 24}) {
         const units::Length wide = units::Length::rem(px / rem);
         out.set(
-            "Set the side padding of cards to " + units::px(px), Candidates::Scope::Layout,
+            wording::say("Set the side padding of cards to %1", {units::px(px)}), Candidates::Scope::Layout,
             [&](project::Settings& settings, std::size_t) {
                 settings.card.padding.left = settings.card.padding.right = wide;
             },
-            "card padding");
+            "card-padding");
     }
-    out.set("Remove border and background of cards", Candidates::Scope::Look,
+    out.set(wording::say("Remove border and background of cards"), Candidates::Scope::Look,
             [](project::Settings& settings, std::size_t) {
                 settings.card.border.width = units::Length();
                 settings.card.background = Colour{0, 0, 0, 0};

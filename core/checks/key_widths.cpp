@@ -6,6 +6,7 @@
 
 #include "project/cascade.h"
 #include "project/titles.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -15,9 +16,9 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
     const auto add = [&](double width, const std::string& why) {
         if (width < project.leastWidth || width > project.mostWidth) return;
         std::string& all = reasons[width];
-        all += (all.empty() ? "" : ", ") + why;
+        all = all.empty() ? why : wording::say("%1, %2", {all, why});
     };
-    add(project.leastWidth, "narrowest viewport");
+    add(project.leastWidth, wording::say("narrowest viewport"));
     const project::Variant& variant = project.row().variants.at(index);
     for (std::size_t band = 0; band + 1 < variant.bands.size(); ++band) {
         const auto columns = [&](std::size_t at) {
@@ -26,18 +27,20 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
         const double last = *variant.bands[band].upTo;
         if (last >= project.mostWidth) break;
         const bool differ = columns(band) != columns(band + 1);
-        add(last, differ ? "last width of " + project::columnsLabel(columns(band)) : "last width of a band");
+        add(last, differ ? wording::say("last width of %1", {project::columnsLabel(columns(band))})
+                         : wording::say("last width of a band"));
         add(std::floor(last) + 1,
-            differ ? "first width of " + project::columnsLabel(columns(band + 1)) : "first width of a band");
+            differ ? wording::say("first width of %1", {project::columnsLabel(columns(band + 1))})
+                   : wording::say("first width of a band"));
     }
     for (const project::PageRange& range : project.page.ranges) {
         if (!range.upTo || *range.upTo >= project.mostWidth) break;
-        add(*range.upTo, "last width of a page range");
-        add(std::floor(*range.upTo) + 1, "first width of a page range");
+        add(*range.upTo, wording::say("last width of a page range"));
+        add(std::floor(*range.upTo) + 1, wording::say("first width of a page range"));
     }
-    add(project.mostWidth, "widest viewport");
+    add(project.mostWidth, wording::say("widest viewport"));
     if (!findings.empty())
-        add(findings.front().at, "width of the worst finding (" + findings.front().check + ")");
+        add(findings.front().at, wording::say("width of the worst finding (%1)", {findings.front().check}));
     std::vector<KeyWidth> widths;
     widths.reserve(reasons.size());
     for (auto& [width, why] : reasons)

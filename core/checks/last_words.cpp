@@ -7,6 +7,7 @@
 #include "checks/line_layouts.h"
 #include "checks/phrases.h"
 #include "text/unicode.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -58,16 +59,18 @@ struct ShortEnding {
 };
 
 Statement statementOf(const Subject& subject, LastLine last, const ShortEnding& found) {
-    const std::string where =
-        atWidths(subject, found.cause.there) + ", " + worstAndOthers(subject, found.cause);
+    const std::string widths = atWidths(subject, found.cause.there);
+    const std::string heading = worstAndOthers(subject, found.cause);
     const std::string word = inQuotation(found.word);
     if (last == LastLine::OneWord)
-        return {where + " has only " + word + " on its last line", "A single short word looks lost there",
-                "Put a no-break space before it, or change the text in the Words panel"};
+        return {wording::say("%1, %2 has only %3 on its last line", {widths, heading, word}),
+                wording::say("A single short word looks lost there"),
+                wording::say("Put a no-break space before it, or change the text in the Words panel")};
     return {
-        where + " has only the end of a word, " + word + ", on its last line",
-        "The end of a word is hard to read alone",
-        "Remove the soft hyphen or hyphen before it in the Words panel, so that the whole word moves down"};
+        wording::say("%1, %2 has only the end of a word, %3, on its last line", {widths, heading, word}),
+        wording::say("The end of a word is hard to read alone"),
+        wording::say("Remove the soft hyphen or hyphen before it in the Words panel, so that the whole word "
+                     "moves down")};
 }
 
 void checkLastWords(const Subject& subject, Findings& out) {
@@ -95,7 +98,7 @@ void checkLastWords(const Subject& subject, Findings& out) {
     }
     for (const auto& [last, found] : endings)
         report(out, found.cause,
-               {Severity::Note, "common practice, no source", statementOf(subject, last, found),
+               {Severity::Note, commonPractice(), statementOf(subject, last, found),
                 last == LastLine::OneWord ? "" : "end"});
 }
 
@@ -125,13 +128,13 @@ void removeLastSoftHyphen(project::TextPart& text) {
 
 void remedyLastWords(Candidates& out) {
     if (out.isFor("end"))
-        out.editTexts("Remove the last soft hyphen",
+        out.editTexts(wording::say("Remove the last soft hyphen"),
                       [](project::TextPart& text, project::PartRef) { removeLastSoftHyphen(text); });
     else
-        out.editTexts("Put a no-break space before the last word",
+        out.editTexts(wording::say("Put a no-break space before the last word"),
                       [](project::TextPart& text, project::PartRef) { joinLastWords(text); });
     for (const std::string& role : out.roles()) {
-        out.set("Balance the lines of " + roleText(role), Candidates::Scope::Look,
+        out.set(wording::say("Balance the lines of %1", {roleText(role)}), Candidates::Scope::Look,
                 [&](project::Settings& settings, std::size_t) {
                     settings.text.of(role).wrap = project::Wrap::Balance;
                 });

@@ -7,6 +7,7 @@
 #include "layout/prepared.h"
 #include "text/generic_families.h"
 #include "units/number.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -46,7 +47,7 @@ const text::Paragraph& paragraphOf(const layout::PreparedRow& row, const Checked
 }
 
 std::string familyOf(const text::Paragraph& paragraph) {
-    return paragraph.strut() ? paragraph.strut()->family() : "the default font";
+    return paragraph.strut() ? paragraph.strut()->family() : wording::say("the default font");
 }
 
 /// The factor that makes the fallback as wide as the font, over all text of the role.
@@ -96,12 +97,16 @@ Statement statementOf(const Subject& subject, const layout::PreparedRow& before,
         subject.parts, [&](const CheckedPart& part) { return part.place == cause.place; });
     const std::string font = familyOf(paragraphOf(subject.row, worst, found.band));
     const std::string fallback = familyOf(paragraphOf(before, worst, found.band));
-    const std::string local = text::isGenericFamily(fallback) ? "the " + fallback + " font" : fallback;
-    return {atWidths(subject, cause.there) + ", " + worstAndOthers(subject, cause) + " has " +
-                lineCount(found.before) + " until " + font + " has loaded, then " + lineCount(found.loaded),
-            "The page jumps when the font arrives",
-            "Add an @font-face for " + local + " with “size-adjust: " + units::number(adjust * 100, 0) +
-                "%”, choose a fallback of similar width, or use “font-display: optional”"};
+    const std::string local =
+        text::isGenericFamily(fallback) ? wording::say("the %1 font", {fallback}) : fallback;
+    return {
+        wording::say("%1, %2 has %3 until %4 has loaded, then %5",
+                     {atWidths(subject, cause.there), worstAndOthers(subject, cause), lineCount(found.before),
+                      font, lineCount(found.loaded)}),
+        wording::say("The page jumps when the font arrives"),
+        wording::say("Add an @font-face for %1 with “size-adjust: %2%”, choose a fallback of similar width, "
+                     "or use “font-display: optional”",
+                     {local, units::number(adjust * 100, 0)})};
 }
 
 void checkLateFonts(const Subject& subject, Findings& out) {

@@ -5,6 +5,7 @@
 #include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -44,9 +45,9 @@ TooManyLines linesOver(const Subject& subject, const char* role) {
 
 /// `from 591 to 629 px the button “Book” has 3 lines; the wish is at most 2 lines`.
 std::string whatOf(const Subject& subject, const TooManyLines& found) {
-    return atWidths(subject, found.cause.there) + ", " + worstAndOthers(subject, found.cause) + " has " +
-           lineCount(static_cast<std::size_t>(found.cause.worst)) + "; the wish is at most " +
-           lineCount(found.wished);
+    return wording::say("%1, %2 has %3; the wish is at most %4",
+                        {atWidths(subject, found.cause.there), worstAndOthers(subject, found.cause),
+                         lineCount(static_cast<std::size_t>(found.cause.worst)), lineCount(found.wished)});
 }
 
 void checkHeadingLines(const Subject& subject, Findings& out) {
@@ -54,20 +55,22 @@ void checkHeadingLines(const Subject& subject, Findings& out) {
     if (!found.cause.any()) return;
     report(out, found.cause,
            {Severity::Warning,
-            "common practice, no source",
-            {whatOf(subject, found), "It pushes the text below it down",
-             "Reduce its font size at these widths (Text › Font size), widen the column, or shorten the "
-             "heading"}});
+            commonPractice(),
+            {whatOf(subject, found), wording::say("It pushes the text below it down"),
+             wording::say("Reduce its font size at these widths (Text › Font size), widen the column, or "
+                          "shorten the heading")}});
 }
 
 void checkButtonLines(const Subject& subject, Findings& out) {
     const TooManyLines found = linesOver(subject, "button");
     if (!found.cause.any()) return;
-    report(out, found.cause,
-           {Severity::Warning,
-            "common practice, no source",
-            {whatOf(subject, found), "It no longer looks like a button",
-             "Reduce its font size (Text › Font size) or its padding at these widths, or shorten its text"}});
+    report(
+        out, found.cause,
+        {Severity::Warning,
+         commonPractice(),
+         {whatOf(subject, found), wording::say("It no longer looks like a button"),
+          wording::say("Reduce its font size (Text › Font size) or its padding at these widths, or shorten "
+                       "its text")}});
 }
 
 void remedyLines(Candidates& out) {
@@ -85,7 +88,7 @@ void remedyButtonLines(Candidates& out) {
     for (const std::string& role : out.roles())
         for (const double factor : {0.75, 0.5})
             out.set(
-                "Reduce the side padding of " + roleText(role) + " to " + units::percent(factor),
+                wording::say("Reduce the side padding of %1 to %2", {roleText(role), units::percent(factor)}),
                 Candidates::Scope::Layout,
                 [&](project::Settings& settings, std::size_t band) {
                     const project::Sides& now = out.settings(band).text.find(role)->padding;
@@ -93,7 +96,7 @@ void remedyButtonLines(Candidates& out) {
                     if (now.left && !now.left->isZero()) padding.left = scaled(*now.left, factor);
                     if (now.right && !now.right->isZero()) padding.right = scaled(*now.right, factor);
                 },
-                "padding of " + role);
+                "padding-of-" + role);
     remedyLines(out);
 }
 

@@ -3,6 +3,7 @@
 #include "checks/check.h"
 #include "checks/labels.h"
 #include "checks/phrases.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -18,10 +19,10 @@ void reportLabel(const Subject& subject, const CheckedPart& part, Findings& out)
     report(out, cause,
            {Severity::Error,
             "WCAG 2.2 SC 2.5.3",
-            {named(subject, part.place) + " has the accessible name " + inQuotation(part.text->name) +
-                 ", which does not contain its text",
-             "Readers who use voice control say the text that they see, and nothing happens",
-             "Start the name with that text (Words › Accessible name)"},
+            {wording::say("%1 has the accessible name %2, which does not contain its text",
+                          {named(subject, part.place), inQuotation(part.text->name)}),
+             wording::say("Readers who use voice control say the text that they see, and nothing happens"),
+             wording::say("Start the name with that text (Words › Accessible name)")},
             std::to_string(part.place.card) + "." + std::to_string(part.place.part)});
 }
 
@@ -41,19 +42,20 @@ void checkLinkNames(const Subject& subject, Findings& out) {
                 nameless.add(part.place, subject.whole(), 0);
     }
     if (!nameless.any()) return;
-    report(
-        out, nameless,
-        {Severity::Error,
-         "WCAG 2.2 SC 2.4.4, SC 4.1.2",
-         {"a link in " + worstAndOthers(subject, nameless) + " has neither text nor a name",
-          "Screen readers have nothing to read out", "Give it text, or a name (Words › Accessible name)"}});
+    report(out, nameless,
+           {Severity::Error,
+            "WCAG 2.2 SC 2.4.4, SC 4.1.2",
+            {wording::say("a link in %1 has neither text nor a name", {worstAndOthers(subject, nameless)}),
+             wording::say("Screen readers have nothing to read out"),
+             wording::say("Give it text, or a name (Words › Accessible name)")}});
 }
 
 void remedyLabelsInNames(Candidates& out) {
-    out.editTexts("Start the accessible name with the text", [](project::TextPart& text, project::PartRef) {
-        text.name = project::plainText(text.copy) + ": " + text.name;
-    });
-    out.editTexts("Remove the accessible name, so that the text is read out",
+    out.editTexts(wording::say("Start the accessible name with the text"),
+                  [](project::TextPart& text, project::PartRef) {
+                      text.name = project::plainText(text.copy) + ": " + text.name;
+                  });
+    out.editTexts(wording::say("Remove the accessible name, so that the text is read out"),
                   [](project::TextPart& text, project::PartRef) { text.name.clear(); });
 }
 

@@ -4,20 +4,26 @@
 #include "checks/check.h"
 #include "checks/labels.h"
 #include "checks/phrases.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
 namespace {
 
-/// `card 1 has`, `card 1 and 3 others have`.
-std::string cardsHave(const Cause& cause) {
+/// `card 1 and 3 others have links named “More” that lead to 2 different addresses`.
+std::string whatOf(const Cause& cause, const std::string& name, std::size_t addresses) {
     std::set<std::size_t> cards;
     for (const project::PartRef& place : cause.places)
         cards.insert(place.card);
-    const std::string first = "card " + std::to_string(*cards.begin() + 1);
-    if (cards.size() == 1) return first + " has";
-    return first + " and " + std::to_string(cards.size() - 1) + (cards.size() == 2 ? " other" : " others") +
-           " have";
+    const std::string first = std::to_string(*cards.begin() + 1);
+    const std::string quoted = inQuotation(name);
+    const std::string count = std::to_string(addresses);
+    if (cards.size() == 1)
+        return wording::say("card %1 has links named %2 that lead to %3 different addresses",
+                            {first, quoted, count});
+    return wording::sayCount("card %1 and %n other have links named %2 that lead to %3 different addresses",
+                             "card %1 and %n others have links named %2 that lead to %3 different addresses",
+                             cards.size() - 1, {first, quoted, count});
 }
 
 void checkLinkPurpose(const Subject& subject, Findings& out) {
@@ -33,15 +39,14 @@ void checkLinkPurpose(const Subject& subject, Findings& out) {
             cause.add(part->place, subject.whole(), 0);
         }
         if (name.empty() || addresses.size() < 2) continue;
-        report(
-            out, cause,
-            {Severity::Note,
-             "WCAG 2.2 SC 2.4.4",
-             {cardsHave(cause) + " links named " + inQuotation(nameOf(*parts.front()->text)) +
-                  " that lead to " + std::to_string(addresses.size()) + " different addresses",
-              "In a list of links they look the same",
-              "Give each link its own text, or a name that starts with this text (Words › Accessible name)"},
-             name});
+        report(out, cause,
+               {Severity::Note,
+                "WCAG 2.2 SC 2.4.4",
+                {whatOf(cause, nameOf(*parts.front()->text), addresses.size()),
+                 wording::say("In a list of links they look the same"),
+                 wording::say("Give each link its own text, or a name that starts with this text (Words › "
+                              "Accessible name)")},
+                name});
     }
 }
 
@@ -61,7 +66,7 @@ void remedyLinkPurpose(Candidates& out) {
         headings[place.card] = headingTextOf(project.row().cards[place.card]);
     for (const auto& [card, heading] : headings)
         if (plainLabel(heading).empty()) return;
-    out.editTexts("Add the heading of the card to the accessible name",
+    out.editTexts(wording::say("Add the heading of the card to the accessible name"),
                   [headings](project::TextPart& text, project::PartRef place) {
                       text.name = nameOf(text) + ": " + headings.at(place.card);
                   });

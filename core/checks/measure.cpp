@@ -6,6 +6,7 @@
 #include "checks/phrases.h"
 #include "checks/run_joiner.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -85,23 +86,26 @@ void checkMeasure(const Subject& subject, Findings& out) {
         report(out, wide,
                {Severity::Warning,
                 "WCAG 2.2 SC 1.4.8 (AAA)",
-                {atWidths(subject, wide.there) + ", lines of " + worstAndOthers(subject, wide) +
-                     " hold up to " + units::figure(wide.worst, 0) + " characters; the wish is at most " +
-                     units::figure(most, 0) + " characters",
-                 "The eye loses the start of the next line",
-                 "Use larger text, a narrower row, or one more column"},
+                {wording::say("%1, lines of %2 hold up to %3 characters; the wish is at most %4 characters",
+                              {atWidths(subject, wide.there), worstAndOthers(subject, wide),
+                               units::figure(wide.worst, 0), units::figure(most, 0)}),
+                 wording::say("The eye loses the start of the next line"),
+                 wording::say("Use larger text, a narrower row, or one more column")},
                 "long"});
     auto [narrow, least] = measureBeyond(subject, false);
     join(narrow.widths);
     if (narrow.any() && lengthOf(narrow.widths) >= subject.limits().leastRun)
-        report(out, narrow,
-               {Severity::Note,
-                "R. Bringhurst, The Elements of Typographic Style § 2.1.2 (we did not verify this section)",
-                {atWidths(subject, narrow.there) + ", lines of " + worstAndOthers(subject, narrow) +
-                     " hold only " + units::figure(-narrow.worst, 0) + " characters; the wish is at least " +
-                     units::figure(least, 0) + " characters",
-                 "Reading such short lines is tiring", "Use smaller text, less padding, or one column fewer"},
-                "short"});
+        report(
+            out, narrow,
+            {Severity::Note,
+             wording::say("R. Bringhurst, The Elements of Typographic Style § 2.1.2 (we did not verify this "
+                          "section)"),
+             {wording::say("%1, lines of %2 hold only %3 characters; the wish is at least %4 characters",
+                           {atWidths(subject, narrow.there), worstAndOthers(subject, narrow),
+                            units::figure(-narrow.worst, 0), units::figure(least, 0)}),
+              wording::say("Reading such short lines is tiring"),
+              wording::say("Use smaller text, less padding, or one column fewer")},
+             "short"});
 }
 
 void remedyMeasure(Candidates& out) {

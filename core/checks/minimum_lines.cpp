@@ -7,6 +7,7 @@
 #include "checks/check.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -62,40 +63,42 @@ void checkMinimumLines(const Subject& subject, Findings& out) {
     for (auto& [role, cause] : found) {
         join(cause.widths);
         if (lengthOf(cause.widths) < subject.limits().leastRun) continue;
-        report(out, cause,
-               {Severity::Note,
-                "common practice, no source",
-                {atWidths(subject, cause.there) + ", " + named(subject, cause.place) +
-                     " and its neighbours reserve space for " +
-                     lineCount(static_cast<std::size_t>(lines[role])) + ", but none of them needs " +
-                     std::to_string(lines[role]),
-                 "Each of these cards has an empty line",
-                 std::string("Reduce the minimum at these widths (Text › Minimum lines)") +
-                     (canAlignParts(subject) ? ", or align the parts instead (Row › Align parts)" : "")},
-                "kept " + role});
+        report(
+            out, cause,
+            {Severity::Note,
+             commonPractice(),
+             {wording::say("%1, %2 and its neighbours reserve space for %3, but none of them needs %4",
+                           {atWidths(subject, cause.there), named(subject, cause.place),
+                            lineCount(static_cast<std::size_t>(lines[role])), std::to_string(lines[role])}),
+              wording::say("Each of these cards has an empty line"),
+              canAlignParts(subject)
+                  ? wording::say("Reduce the minimum at these widths (Text › Minimum lines), or align the "
+                                 "parts instead (Row › Align parts)")
+                  : wording::say("Reduce the minimum at these widths (Text › Minimum lines)")},
+             "kept-" + role});
     }
 }
 
 void remedyMinimumLines(Candidates& out) {
     for (const std::string& role : out.roles()) {
-        if (!out.isFor("kept " + role)) continue;
+        if (!out.isFor("kept-" + role)) continue;
         int most = 0;
         for (const std::size_t band : out.bands())
             most = std::max(most, out.settings(band).text.find(role)->keepLines.value_or(0));
         // One line is what every text has.
         for (int kept = most - 1; kept >= 0; kept = kept > 2 ? kept - 1 : kept - 2)
             out.set(
-                kept > 0 ? "Reserve space for " + lineCount(static_cast<std::size_t>(kept)) + " of " +
-                               roleText(role) + " at least"
-                         : "Reserve no lines of " + roleText(role),
+                kept > 0 ? wording::say("Reserve space for %1 of %2 at least",
+                                        {lineCount(static_cast<std::size_t>(kept)), roleText(role)})
+                         : wording::say("Reserve no lines of %1", {roleText(role)}),
                 Candidates::Scope::Layout,
                 [&](project::Settings& settings, std::size_t band) {
                     if (out.settings(band).text.find(role)->keepLines.value_or(0) > kept)
                         settings.text.of(role).keepLines = kept;
                 },
-                "minimum lines");
-        out.set("Align parts of neighbouring cards instead of reserving lines", Candidates::Scope::Layout,
-                [&](project::Settings& settings, std::size_t) {
+                "minimum-lines");
+        out.set(wording::say("Align parts of neighbouring cards instead of reserving lines"),
+                Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t) {
                     settings.text.of(role).keepLines = 0;
                     settings.row.level = project::Level::Subgrid;
                 });

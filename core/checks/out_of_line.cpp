@@ -11,6 +11,7 @@
 #include "checks/run_joiner.h"
 #include "layout/prepared.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -164,28 +165,34 @@ void reportOutOfLine(Findings& out, const Cause& cause, const std::string& what,
                      const std::string& key) {
     report(out, cause,
            {Severity::Warning,
-            "common practice, no source",
-            {what, "The texts below do not start at the same height", fix},
+            commonPractice(),
+            {what, wording::say("The texts below do not start at the same height"), fix},
             key});
 }
 
 void reportLines(Findings& out, const Subject& subject, const std::string& role, const UnevenLines& uneven) {
     reportOutOfLine(
         out, uneven.cause,
-        atWidths(subject, uneven.cause.there) + ", " + worstAndOthers(subject, uneven.cause) + " has " +
-            lineCount(uneven.more) + "; its neighbour has " + lineCount(uneven.fewer),
-        std::string(canAlignParts(subject) ? "Align the parts of neighbouring cards (Row › Align parts)"
-                                           : "Reserve space for as many lines (Text › Minimum lines)") +
-            ", or shorten the " + partKind(role),
+        wording::say("%1, %2 has %3; its neighbour has %4",
+                     {atWidths(subject, uneven.cause.there), worstAndOthers(subject, uneven.cause),
+                      lineCount(uneven.more), lineCount(uneven.fewer)}),
+        canAlignParts(subject)
+            ? wording::say("Align the parts of neighbouring cards (Row › Align parts), or shorten the %1",
+                           {partKind(role)})
+            : wording::say("Reserve space for as many lines (Text › Minimum lines), or shorten the %1",
+                           {partKind(role)}),
         role);
 }
 
 void reportPictures(Findings& out, const Subject& subject, const Cause& pictures) {
     reportOutOfLine(out, pictures,
-                    atWidths(subject, pictures.runOfWorst()) + ", " + worstAndOthers(subject, pictures) +
-                        " is up to " + units::px(pictures.worst, 0) + " taller than its neighbour",
-                    std::string("Use one aspect ratio for all pictures (Pictures › Aspect ratio)") +
-                        (canAlignParts(subject) ? ", or align the parts (Row › Align parts)" : ""),
+                    wording::say("%1, %2 is up to %3 taller than its neighbour",
+                                 {atWidths(subject, pictures.runOfWorst()), worstAndOthers(subject, pictures),
+                                  units::px(pictures.worst, 0)}),
+                    canAlignParts(subject)
+                        ? wording::say("Use one aspect ratio for all pictures (Pictures › Aspect ratio), or "
+                                       "align the parts (Row › Align parts)")
+                        : wording::say("Use one aspect ratio for all pictures (Pictures › Aspect ratio)"),
                     "picture");
 }
 
@@ -194,10 +201,11 @@ void reportMissing(Findings& out, const Subject& subject, const OutOfLine& found
     const project::Part& part = subject.project.part(missing.place);
     const auto* text = std::get_if<project::TextPart>(&part);
     reportOutOfLine(out, missing,
-                    atWidths(subject, missing.runOfWorst()) + ", card " + std::to_string(found.lacking + 1) +
-                        " has no " + (text == nullptr ? "picture" : partKind(text->role)) +
-                        ", but its neighbour has " + named(subject, missing.place),
-                    "Use the same parts in every card", "missing");
+                    wording::say("%1, card %2 has no %3, but its neighbour has %4",
+                                 {atWidths(subject, missing.runOfWorst()), std::to_string(found.lacking + 1),
+                                  text == nullptr ? wording::say("picture") : partKind(text->role),
+                                  named(subject, missing.place)}),
+                    wording::say("Use the same parts in every card"), "missing");
 }
 
 void checkOutOfLine(const Subject& subject, Findings& out) {
@@ -225,7 +233,7 @@ void remedyOutOfLine(Candidates& out) {
             if (part.is(role.c_str()))
                 for (const sweep::Piece& piece : part.pieces.pieces)
                     most[piece.band] = std::max(most[piece.band], piece.lines);
-        out.set("Reserve space for the longest " + partKind(role) + " in every card",
+        out.set(wording::say("Reserve space for the longest %1 in every card", {partKind(role)}),
                 Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t band) {
                     const int columns = out.settings(band).row.columns.value_or(1);
                     if (columns > 1) settings.text.of(role).keepLines = static_cast<int>(most[band]);

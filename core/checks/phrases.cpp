@@ -4,7 +4,9 @@
 #include <cmath>
 #include <utility>
 
+#include "project/titles.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -18,11 +20,12 @@ bool startsCharacter(char c) {
 
 /// True if the text of a finding starts with a width or a range, as `atWidths` writes them.
 bool namesPartOfWidths(std::string_view says) {
-    const auto startsWithFigure = [says](std::string_view word) {
-        return says.starts_with(word) && says.size() > word.size() && says[word.size()] >= '0' &&
-               says[word.size()] <= '9';
+    const auto startsLike = [says](const std::string& phrase) {
+        const std::string start = capitalised(phrase.substr(0, phrase.find('0')));
+        return says.starts_with(start) && says.size() > start.size() && says[start.size()] >= '0' &&
+               says[start.size()] <= '9';
     };
-    return startsWithFigure("From ") || startsWithFigure("At ");
+    return startsLike(units::fromPxToPx(0, 0)) || startsLike(units::fromPxToPx(0, 1));
 }
 
 /// The first and last whole width of a span, or its end twice if it holds none.
@@ -62,7 +65,7 @@ std::string inQuotation(std::string_view text) {
         if (space != std::string::npos && space > mostQuoted / 2) end = space;
         plain = plain.substr(0, end) + "…";
     }
-    return "“" + plain + "”";
+    return wording::say("“%1”", {plain});
 }
 
 std::string named(const Subject& subject, project::PartRef place) {
@@ -73,31 +76,39 @@ std::string named(const project::Project& project, project::PartRef place) {
     const project::Part& there = project.part(place);
     if (const auto* picture = std::get_if<project::PicturePart>(&there)) {
         const std::size_t slash = picture->file.find_last_of("/\\");
-        return "the picture " +
-               (slash == std::string::npos ? picture->file : picture->file.substr(slash + 1));
+        return wording::say("the picture %1",
+                            {slash == std::string::npos ? picture->file : picture->file.substr(slash + 1)});
     }
     const auto& text = std::get<project::TextPart>(there);
     const std::string kind = partKind(text.role);
     const std::string copy = project::plainText(text.copy);
     if (copy.find_first_not_of(" \t\r\n\f") == std::string::npos)
-        return "the empty " + kind + " of card " + std::to_string(place.card + 1);
-    return "the " + kind + " " + inQuotation(copy);
+        return wording::say("the empty %1 of card %2", {kind, std::to_string(place.card + 1)});
+    //: A part and its text in quotes: the heading “Low tide”
+    return wording::say("the %1 %2", {kind, inQuotation(copy)});
 }
 
 std::string worstAndOthers(const Subject& subject, const Cause& cause) {
     std::string worst = named(subject, cause.place);
     const std::size_t others = cause.places.size() - 1;
     if (others == 0) return worst;
-    return worst + " (and " + std::to_string(others) + (others == 1 ? " other)" : " others)");
+    return wording::sayCount("%1 (and %n other)", "%1 (and %n others)", others, {worst});
 }
 
 std::string capitalised(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    // à to þ of Latin-1 in UTF-8, without ÷.
+    const auto isSmall = [&](std::size_t at, unsigned char least, unsigned char most) {
+        const auto byte = static_cast<unsigned char>(text[at]);
+        return byte >= least && byte <= most;
+    };
+    const bool isPair = text.size() > 1 && text[0] == '\xC3' && isSmall(1, 0xA0, 0xBE) && text[1] != '\xB7';
+    if (!text.empty() && isSmall(0, 'a', 'z')) text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    if (isPair) text[1] = static_cast<char>(text[1] - 0x20);
     return text;
 }
 
 std::string lineCount(std::size_t lines) {
-    return std::to_string(lines) + (lines == 1 ? " line" : " lines");
+    return wording::sayCount("%n line", "%n lines", lines);
 }
 
 double widestWholeWidth(const sweep::Interval& span) {
@@ -106,7 +117,8 @@ double widestWholeWidth(const sweep::Interval& span) {
 }
 
 std::string atWidths(const project::Project& project, const sweep::Interval& span) {
-    if (span.from <= project.leastWidth && span.to >= project.mostWidth) return "at every width";
+    if (span.from <= project.leastWidth && span.to >= project.mostWidth)
+        return wording::say("at every width");
     const auto [first, last] = firstAndLastWhole(project, span);
     return units::fromPxToPx(first, last, 1);
 }
@@ -122,7 +134,7 @@ std::string widthsBeyondText(const project::Project& project, const Finding& fin
         const bool everywhere = all[0].from <= project.leastWidth && all[0].to >= project.mostWidth;
         const bool single = all[0].from == all[0].to;
         const std::string range = single ? units::px(all[0].to) : atWidths(project, all[0]);
-        if (everywhere) return namesPartOfWidths(finding.says) ? "every width" : std::string();
+        if (everywhere) return namesPartOfWidths(finding.says) ? wording::say("every width") : std::string();
         if (finding.says.find(range) != std::string::npos ||
             finding.says.find(capitalised(range)) != std::string::npos)
             return {};
@@ -134,19 +146,31 @@ std::string widthsBeyondText(const project::Project& project, const Finding& fin
         // The unit follows the last range only.
         std::string range = units::pxRange(first, last, 1);
         if (i + 1 < shown) range.erase(range.rfind("\u00A0"));
-        text += (i > 0 ? ", " : "") + range;
+        text = i > 0 ? wording::say("%1, %2", {text, range}) : range;
     }
     const std::size_t left = all.size() - shown;
-    if (left > 0) text += " and " + std::to_string(left) + " more " + (left == 1 ? "range" : "ranges");
-    return text;
+    if (left == 0) return text;
+    return wording::sayCount("%1 and %n more range", "%1 and %n more ranges", left, {text});
 }
 
 std::string partKind(const std::string& role) {
-    return role == "body" ? "paragraph" : role;
+    return role == "body" ? wording::say("paragraph") : project::roleName(role);
 }
 
 std::string roleText(std::string_view role) {
-    return std::string(role) + " text";
+    if (role == "heading") return wording::say("heading text");
+    if (role == "body") return wording::say("body text");
+    if (role == "button") return wording::say("button text");
+    //: The text of a role with this name
+    return wording::say("%1 text", {role});
+}
+
+std::string changeSizeSlightly() {
+    return wording::say("Change the font size slightly at these widths (Text › Font size)");
+}
+
+std::string commonPractice() {
+    return wording::say("common practice, no source");
 }
 
 }  // namespace tenter::checks

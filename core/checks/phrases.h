@@ -18,7 +18,7 @@ std::string worstAndOthers(const Subject& subject, const Cause& cause);
 /// `text` in quotation marks, white space collapsed, soft hyphens removed, shortened if long.
 std::string inQuotation(std::string_view text);
 
-/// `text` with its first letter in upper case, ASCII only.
+/// `text` with its first letter in upper case: of ASCII or Latin-1.
 std::string capitalised(std::string text);
 
 /// `1 line`, `3 lines`.
@@ -33,6 +33,11 @@ std::string atWidths(const Subject& subject, const sweep::Interval& span);
 /// `most` ranges; `every width` if the text names a part of them. Empty if the text names the only range, or
 /// none although the finding holds at every width.
 std::string widthsBeyondText(const project::Project& project, const Finding& finding, std::size_t most);
+
+/// The advice for lines that browsers break differently.
+std::string changeSizeSlightly();
+/// The source of a finding that no standard defines: `common practice, no source`.
+std::string commonPractice();
 
 /// What a part of a role is: `heading`, `paragraph` for `body`.
 std::string partKind(const std::string& role);

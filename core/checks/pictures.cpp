@@ -8,6 +8,7 @@
 #include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -94,29 +95,31 @@ void reportFewPixels(const Subject& subject, const FewPixels& found, Severity se
     const double wanted = std::ceil(need.width * subject.limits().pictureComfort);
     report(out, found.cause,
            {severity,
-            "CSS Images 3 § 5.5; common practice",
-            {"at " + units::px(need.at, 0) + " viewport width, " + worstAndOthers(subject, found.cause) +
-                 " has " + units::figure(-found.cause.worst, 2, units::Rounding::Down) +
-                 " image pixels per CSS px (slot: " + units::figure(need.slotWidth, 0) + " × " +
-                 units::px(need.slotHeight, 0) + ")",
-             "High-density screens have 2 or more device pixels per CSS px, so it looks soft there",
-             "Use a file at least " + units::px(wanted, 0) + " wide"},
+            wording::say("CSS Images 3 § 5.5; common practice"),
+            {wording::say("at %1 viewport width, %2 has %3 image pixels per CSS px (slot: %4 × %5)",
+                          {units::px(need.at, 0), worstAndOthers(subject, found.cause),
+                           units::figure(-found.cause.worst, 2, units::Rounding::Down),
+                           units::figure(need.slotWidth, 0), units::px(need.slotHeight, 0)}),
+             wording::say(
+                 "High-density screens have 2 or more device pixels per CSS px, so it looks soft there"),
+             wording::say("Use a file at least %1 wide", {units::px(wanted, 0)})},
             severity == Severity::Warning ? "few" : "modest"});
 }
 
 void reportCropped(const Subject& subject, Cause& cropped, Findings& out) {
     join(cropped.widths);
     if (!cropped.any() || lengthOf(cropped.widths) < subject.limits().leastRun) return;
-    report(out, cropped,
-           {Severity::Note,
-            "common practice, no source",
-            {atWidths(subject, cropped.runOfWorst()) + ", " + worstAndOthers(subject, cropped) +
-                 " shows less than " + units::percent(leastVisible) + " of its image, at worst " +
-                 units::percent(-cropped.worst),
-             "Without a focal point, only the centre is visible",
-             "Set a focal point (Pictures › Focal point), or choose an aspect ratio closer to that of the "
-             "image (Pictures › Aspect ratio)"},
-            "cropped"});
+    report(
+        out, cropped,
+        {Severity::Note,
+         commonPractice(),
+         {wording::say("%1, %2 shows less than %3 of its image, at worst %4",
+                       {atWidths(subject, cropped.runOfWorst()), worstAndOthers(subject, cropped),
+                        units::percent(leastVisible), units::percent(-cropped.worst)}),
+          wording::say("Without a focal point, only the centre is visible"),
+          wording::say("Set a focal point (Pictures › Focal point), or choose an aspect ratio closer to that "
+                       "of the image (Pictures › Aspect ratio)")},
+         "cropped"});
 }
 
 void checkPictures(const Subject& subject, Findings& out) {
@@ -165,12 +168,11 @@ void remedyPictures(Candidates& out) {
     std::ranges::sort(common, {},
                       [&](const auto& one) { return std::abs(std::log(one.first / one.second / ratio)); });
     for (std::size_t i = 0; i < 2; ++i)
-        out.set(
-            "Use the aspect ratio " + units::figure(common[i].first) + ":" + units::figure(common[i].second),
-            Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t) {
-                settings.picture.ratio = project::Ratio{common[i].first, common[i].second};
-            });
-    out.set("Use each picture’s own aspect ratio", Candidates::Scope::Layout,
+        out.set(useRatio(common[i].first, common[i].second), Candidates::Scope::Layout,
+                [&](project::Settings& settings, std::size_t) {
+                    settings.picture.ratio = project::Ratio{common[i].first, common[i].second};
+                });
+    out.set(wording::say("Use each picture’s own aspect ratio"), Candidates::Scope::Layout,
             [](project::Settings& settings, std::size_t) { settings.picture.ratio = project::Ratio{}; });
     proposeOneRatio(out);
 }

@@ -5,6 +5,7 @@
 #include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -26,18 +27,20 @@ void checkReflow(const Subject& subject, Findings& out) {
     const layout::Layout laid = layout::layOut(subject.row, reflowWidth);
     const double page = std::max(0.0, reflowWidth - subject.project.page.scrollbar.width);
     const auto reportOverflow = [&](const Cause& cause, const std::string& what, const std::string& fix) {
-        report(out, cause,
-               {Severity::Error,
-                "WCAG 2.2 SC 1.4.10",
-                {"at 320\u00A0px, " + what + " overflows the page by " + units::px(cause.worst, 1),
-                 "Readers who zoom to 400\u00A0% must scroll sideways for every line", fix}});
+        report(
+            out, cause,
+            {Severity::Error,
+             "WCAG 2.2 SC 1.4.10",
+             {wording::say("at 320\u00A0px, %1 overflows the page by %2", {what, units::px(cause.worst, 1)}),
+              wording::say("Readers who zoom to 400\u00A0% must scroll sideways for every line"), fix}});
     };
     Cause cause;
     // The outermost box that overflows is the cause: what is in it follows.
     const double row = std::max(overflowOf(laid.container, page), overflowOf(laid.row, page));
     if (row > reflowRounding) {
         cause.add({}, {reflowWidth, reflowWidth}, row);
-        reportOverflow(cause, "the row", "Set its width in percent, or reduce it (Row › Width)");
+        reportOverflow(cause, wording::say("the row"),
+                       wording::say("Set its width in percent, or reduce it (Row › Width)"));
         return;
     }
     for (std::size_t card = 0; card < laid.cards.size(); ++card) {
@@ -45,8 +48,9 @@ void checkReflow(const Subject& subject, Findings& out) {
         if (past > reflowRounding) cause.add({card, 0}, {reflowWidth, reflowWidth}, past);
     }
     if (cause.any()) {
-        reportOverflow(cause, "card " + std::to_string(cause.place.card + 1),
-                       "Use fewer columns or smaller gaps at this width (Row › Columns, Column gap)");
+        reportOverflow(
+            cause, wording::say("card %1", {std::to_string(cause.place.card + 1)}),
+            wording::say("Use fewer columns or smaller gaps at this width (Row › Columns, Column gap)"));
         return;
     }
     for (std::size_t card = 0; card < laid.cards.size(); ++card) {
@@ -64,20 +68,22 @@ void checkReflow(const Subject& subject, Findings& out) {
     if (cause.any())
         reportOverflow(
             cause, worstAndOthers(subject, cause),
-            "Allow breaks in long words (Text › Long words), or reduce the font size at this width");
+            wording::say(
+                "Allow breaks in long words (Text › Long words), or reduce the font size at this width"));
 }
 
 void remedyReflow(Candidates& out) {
-    out.set("Set the width of the row to 100\u00A0%, at most what it was", Candidates::Scope::Layout,
-            [&](project::Settings& settings, std::size_t band) {
+    out.set(wording::say("Set the width of the row to 100\u00A0%, at most what it was"),
+            Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t band) {
                 const project::RowSettings& now = out.settings(band).row;
                 if (!now.width || now.width->unit() == units::Unit::Percent) return;
                 settings.row.width = units::Length::percent(100);
                 settings.row.maxWidth = *now.width;
             });
-    out.set("Use 1 column", Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t band) {
-        if (out.settings(band).row.columns.value_or(1) > 1) settings.row.columns = 1;
-    });
+    out.set(wording::sayCount("Use %n column", "Use %n columns", 1), Candidates::Scope::Layout,
+            [&](project::Settings& settings, std::size_t band) {
+                if (out.settings(band).row.columns.value_or(1) > 1) settings.row.columns = 1;
+            });
     proposeTighterCards(out);
     proposeWordBreaks(out);
     for (const std::string& role : out.roles())

@@ -6,6 +6,7 @@
 #include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -31,15 +32,16 @@ void checkSmallType(const Subject& subject, Findings& out) {
             }
         }
         const double size = -cause.worst;
-        const std::string why = size < legible ? "Many readers find text under " +
-                                                     units::px(std::min(wished, legible)) + " hard to read"
-                                               : "The wish is at least " + units::px(wished);
+        const std::string why = size < legible ? wording::say("Many readers find text under %1 hard to read",
+                                                              {units::px(std::min(wished, legible))})
+                                               : wording::say("The wish is at least %1", {units::px(wished)});
         report(out, cause,
                {Severity::Warning,
-                "common practice, no source",
-                {atWidths(subject, cause.runOfWorst()) + ", " + roleText(role.name) + " is as small as " +
-                     units::px(size, 2, units::Rounding::Down),
-                 why, "Raise the lower end of its ramp (Text › Font size)"},
+                commonPractice(),
+                {wording::say("%1, %2 is as small as %3",
+                              {atWidths(subject, cause.runOfWorst()), roleText(role.name),
+                               units::px(size, 2, units::Rounding::Down)}),
+                 why, wording::say("Raise the lower end of its ramp (Text › Font size)")},
                 role.name});
     }
 }
@@ -51,7 +53,7 @@ void remedySmallType(Candidates& out) {
              project::wishRanges(out.subject().wishes, role, &project::RoleWishes::leastSize))
             wished = std::max(wished, wish.value);
         proposeSizesWithin(out, {role}, wished, std::numeric_limits<double>::infinity(),
-                           "Make " + roleText(role) + " at least " + units::px(wished));
+                           wording::say("Make %1 at least %2", {roleText(role), units::px(wished)}));
     }
     out.solveSizes();
 }

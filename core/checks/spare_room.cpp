@@ -7,6 +7,7 @@
 #include "checks/common_remedies.h"
 #include "checks/phrases.h"
 #include "layout/prepared.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -87,14 +88,16 @@ void checkSpareRoom(const Subject& subject, Findings& out) {
     report(
         out, cause,
         {Severity::Note,
-         "common practice, no source",
-         {atWidths(subject, cause.there) + ", the card of " +
-              named(subject, {cause.place.card, headingOf(subject.project.row().cards[cause.place.card])}) +
-              " has more empty space than the card beside it: up to " +
-              lineCount(static_cast<std::size_t>(cause.worst)) + " more",
-          "The row looks uneven",
-          byPictures ? "Use one aspect ratio for all pictures (Pictures › Aspect ratio)"
-                     : "Make the texts more similar in length, or change the order of the cards"}});
+         commonPractice(),
+         {wording::say(
+              "%1, the card of %2 has more empty space than the card beside it: up to %3 more",
+              {atWidths(subject, cause.there),
+               named(subject, {cause.place.card, headingOf(subject.project.row().cards[cause.place.card])}),
+               lineCount(static_cast<std::size_t>(cause.worst))}),
+          wording::say("The row looks uneven"),
+          byPictures
+              ? wording::say("Use one aspect ratio for all pictures (Pictures › Aspect ratio)")
+              : wording::say("Make the texts more similar in length, or change the order of the cards")}});
 }
 
 void remedySpareRoom(Candidates& out) {

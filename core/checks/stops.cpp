@@ -8,6 +8,7 @@
 #include "project/wording.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -41,16 +42,20 @@ struct StopsApart {
 };
 
 Statement statementOf(const Subject& subject, const StopsApart& apart, bool early) {
-    const bool several = apart.texts.size() > 1;
     const sweep::Interval& there = apart.cause.there;
     const double column = early ? there.to : there.from;
     const std::string texts = project::listed(apart.texts);
-    const std::string what = early ? texts + (several ? " do" : " does") + " not grow, but the column does"
-                                   : texts + (several ? " grow" : " grows") + ", but the column does not";
-    return {atWidths(subject, there) + ", " + what,
-            early ? "The lines hold more and more characters" : "The lines hold fewer and fewer characters",
-            std::string("End the ramp") + (several ? "s" : "") + " at " + units::px(column, 0) +
-                ", where the column stops growing (Text › Font size)"};
+    const std::string widths = atWidths(subject, there);
+    const std::size_t count = apart.texts.size();
+    return {early ? wording::sayCount("%1, %2 does not grow, but the column does",
+                                      "%1, %2 do not grow, but the column does", count, {widths, texts})
+                  : wording::sayCount("%1, %2 grows, but the column does not",
+                                      "%1, %2 grow, but the column does not", count, {widths, texts}),
+            early ? wording::say("The lines hold more and more characters")
+                  : wording::say("The lines hold fewer and fewer characters"),
+            wording::sayCount("End the ramp at %1, where the column stops growing (Text › Font size)",
+                              "End the ramps at %1, where the column stops growing (Text › Font size)", count,
+                              {units::px(column, 0)})};
 }
 
 void checkStops(const Subject& subject, Findings& out) {
@@ -71,8 +76,8 @@ void checkStops(const Subject& subject, Findings& out) {
     for (const StopsApart* apart : {&early, &late})
         if (apart->cause.any())
             report(out, apart->cause,
-                   {Severity::Note, "common practice, no source",
-                    statementOf(subject, *apart, apart == &early), apart == &early ? "early" : "late"});
+                   {Severity::Note, commonPractice(), statementOf(subject, *apart, apart == &early),
+                    apart == &early ? "early" : "late"});
 }
 
 void remedyStops(Candidates& out) {
@@ -80,11 +85,13 @@ void remedyStops(Candidates& out) {
     const bool early = out.isFor("early");
     const double column = early ? apart.to : apart.from;
     const std::vector<std::string> roles = out.roles();
-    const std::string ends = "End the ramp of " + roleTexts(roles) + " at " + units::px(column, 0);
+    const std::string texts = roleTexts(roles);
+    const std::string end = units::px(column, 0);
     // With the size that it ends at now, or with the slope that it has now.
     for (const bool sameSize : {true, false})
-        out.set(ends + (sameSize ? ", at the same size" : ", with the same slope"), Candidates::Scope::Layout,
-                [&](project::Settings& settings, std::size_t band) {
+        out.set(sameSize ? wording::say("End the ramp of %1 at %2, at the same size", {texts, end})
+                         : wording::say("End the ramp of %1 at %2, with the same slope", {texts, end}),
+                Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t band) {
                     for (const std::string& role : roles) {
                         const project::TextStyle& now = *out.settings(band).text.find(role);
                         if (now.follow == project::Follow::Card || !now.size || now.size->isFlat()) continue;

@@ -8,6 +8,7 @@
 #include "checks/phrases.h"
 #include "layout/prepared.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -61,28 +62,33 @@ public:
         report(out, small_,
                {Severity::Error,
                 "WCAG 2.2 SC 2.5.8",
-                {whatOf(small_, least_) + ", and another link is close",
-                 "Readers can press the wrong link by mistake",
-                 "Increase the padding (Spacing › Padding) to reach " + units::px(least_) +
-                     ", or leave as much room around it"},
+                {wording::say("%1, %2 is less than %3 high or wide, at worst %4, and another link is close",
+                              {widthsOf(small_), targetOf(small_), units::px(least_), sizeOf(small_)}),
+                 wording::say("Readers can press the wrong link by mistake"),
+                 wording::say("Increase the padding (Spacing › Padding) to reach %1, or leave as much room "
+                              "around it",
+                              {units::px(least_)})},
                 "small"});
         const double comfort = subject_.limits().comfortTarget;
-        report(
-            out, modest_,
-            {Severity::Note,
-             "WCAG 2.2 SC 2.5.5 (AAA)",
-             {whatOf(modest_, comfort), "Targets of at least " + units::px(comfort) + " are easier to press",
-              "Increase the padding (Spacing › Padding)"},
-             "modest"});
+        report(out, modest_,
+               {Severity::Note,
+                "WCAG 2.2 SC 2.5.5 (AAA)",
+                {wording::say("%1, %2 is less than %3 high or wide, at worst %4",
+                              {widthsOf(modest_), targetOf(modest_), units::px(comfort), sizeOf(modest_)}),
+                 wording::say("Targets of at least %1 are easier to press", {units::px(comfort)}),
+                 wording::say("Increase the padding (Spacing › Padding)")},
+                "modest"});
     }
 
 private:
-    /// `from 581 to 590 px the button “Book” is less than 44 px high or wide, at worst 41.9 px`.
-    [[nodiscard]] std::string whatOf(const Cause& cause, double limit) const {
-        if (!cause.any()) return {};
-        return atWidths(subject_, cause.runOfWorst()) + ", " + worstAndOthers(subject_, cause) +
-               " is less than " + units::px(limit) + " high or wide, at worst " +
-               units::px(-cause.worst, 1, units::Rounding::Down);
+    [[nodiscard]] std::string widthsOf(const Cause& cause) const {
+        return cause.any() ? atWidths(subject_, cause.runOfWorst()) : std::string();
+    }
+    [[nodiscard]] std::string targetOf(const Cause& cause) const {
+        return cause.any() ? worstAndOthers(subject_, cause) : std::string();
+    }
+    static std::string sizeOf(const Cause& cause) {
+        return units::px(-cause.worst, 1, units::Rounding::Down);
     }
 
     [[nodiscard]] bool cardIsTarget(const CheckedPart& part, std::size_t band) const {
@@ -186,9 +192,12 @@ void proposePadding(Candidates& out, double missing) {
                 value = padding.top->css();
                 changes.emplace_back(band, std::move(settings));
             }
-            out.set("Increase the padding of " + roleText(role) + " to " + value + " at top and bottom" +
-                        (sides ? ", and at the sides" : ""),
-                    Candidates::Scope::Layout, std::move(changes), "padding of " + role);
+            out.set(sides
+                        ? wording::say("Increase the padding of %1 to %2 at top and bottom, and at the sides",
+                                       {roleText(role), value})
+                        : wording::say("Increase the padding of %1 to %2 at top and bottom",
+                                       {roleText(role), value}),
+                    Candidates::Scope::Layout, std::move(changes), "padding-of-" + role);
         }
 }
 
@@ -206,11 +215,11 @@ void remedyTargets(Candidates& out) {
     proposePadding(out, limit - least);
     if (small)
         for (const std::string& role : out.roles())
-            out.set("Leave 24\u00A0px between links of " + roleText(role), Candidates::Scope::Layout,
-                    [&](project::Settings& settings, std::size_t) {
+            out.set(wording::say("Leave 24\u00A0px between links of %1", {roleText(role)}),
+                    Candidates::Scope::Layout, [&](project::Settings& settings, std::size_t) {
                         settings.text.of(role).margin.bottom = units::Length::px(targetSide);
                     });
-    out.set("Make the whole card a link", Candidates::Scope::Layout,
+    out.set(wording::say("Make the whole card a link"), Candidates::Scope::Layout,
             [](project::Settings& settings, std::size_t) { settings.card.linked = true; });
 }
 

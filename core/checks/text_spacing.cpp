@@ -7,6 +7,7 @@
 #include "checks/phrases.h"
 #include "checks/word_overflow.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -68,10 +69,12 @@ void checkTextSpacing(const Subject& subject, Findings& out) {
     report(out, cause,
            {Severity::Error,
             "WCAG 2.2 SC 1.4.12",
-            {atWidths(subject, cause.there) + ", " + worstAndOthers(subject, cause) + " overflows by " +
-                 units::px(cause.worst, 1) + " when a reader increases the text spacing",
-             "Readers may add 0.12\u00A0em between letters and 0.16\u00A0em between words",
-             "Allow breaks anywhere in its words (Text › Long words), or give it more room"}});
+            {wording::say(
+                 "%1, %2 overflows by %3 when a reader increases the text spacing",
+                 {atWidths(subject, cause.there), worstAndOthers(subject, cause), units::px(cause.worst, 1)}),
+             wording::say("Readers may add %1 between letters and %2 between words",
+                          {units::figure(spreadLetter) + "\u00A0em", units::figure(spreadWord) + "\u00A0em"}),
+             wording::say("Allow breaks anywhere in its words (Text › Long words), or give it more room")}});
 }
 
 void remedyTextSpacing(Candidates& out) {

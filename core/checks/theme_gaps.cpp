@@ -7,6 +7,7 @@
 #include "css/breakpoints.h"
 #include "css/media.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -55,11 +56,12 @@ void checkThemeGaps(const Subject& subject, Findings& out) {
     report(out, cause,
            {Severity::Note,
             "Media Queries 4 § 4.3",
-            {"between " + units::figure(cause.there.from) + " and " + units::px(cause.there.to) +
-                 ", the theme’s rules for " + inQuotation(below) + " have ended and those for " +
-                 inQuotation(above) + " have not started",
-             "A zoomed page can have such a width, and neither set of rules applies there",
-             "Use the same limit in both, such as “width <= 980px” and “width > 980px”"}});
+            {wording::say("between %1 and %2, the theme’s rules for %3 have ended and those for %4 have not "
+                          "started",
+                          {units::figure(cause.there.from), units::px(cause.there.to), inQuotation(below),
+                           inQuotation(above)}),
+             wording::say("A zoomed page can have such a width, and neither set of rules applies there"),
+             wording::say("Use the same limit in both, such as “width <= 980px” and “width > 980px”")}});
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include "checks/check.h"
 #include "checks/phrases.h"
 #include "markup/obstacles.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -37,8 +38,13 @@ struct Conflict {
 };
 
 std::string namedElements(const std::string& role) {
-    if (role.empty()) return "elements around the parts";
-    return "the " + role;
+    if (role.empty()) return wording::say("elements around the parts");
+    if (role == "row") return wording::say("the row");
+    if (role == "card") return wording::say("the card");
+    if (role == "picture") return wording::say("the picture");
+    if (role == "body") return wording::say("the body");
+    //: The elements of a role: the heading
+    return wording::say("the %1", {partKind(role)});
 }
 
 /// What could not be read of the page around the row.
@@ -50,12 +56,15 @@ void reportUnread(const Subject& subject, Findings& out) {
         constexpr std::string_view advice = ". Check the container in the project.";
         if (sentence.ends_with(advice)) sentence.resize(sentence.size() - advice.size());
         if (sentence.ends_with('.')) sentence.pop_back();
-        report(out, cause,
-               {Severity::Error,
-                "CSS 2 § 10.3, CSS Values 4",
-                {sentence, "So the row on its page can be at another place, with another width than here",
-                 "Import the row again and measure the page in a browser, or set the container of the page"},
-                sentence});
+        report(
+            out, cause,
+            {Severity::Error,
+             "CSS 2 § 10.3, CSS Values 4",
+             {sentence,
+              wording::say("So the row on its page can be at another place, with another width than here"),
+              wording::say("Import the row again and measure the page in a browser, or set the container of "
+                           "the page")},
+             sentence});
     }
 }
 
@@ -73,24 +82,29 @@ void checkThemeObstacles(const Subject& subject, Findings& out) {
     for (const Obstacle& obstacle : obstaclesOf(subject.project)) {
         Conflict& conflict = conflicts[{obstacle.selector, obstacle.role}];
         if (conflict.properties.empty()) conflict.first = obstacle;
-        conflict.properties += (conflict.properties.empty() ? "" : ", ") + obstacle.property;
+        conflict.properties = conflict.properties.empty()
+                                  ? obstacle.property
+                                  : wording::say("%1, %2", {conflict.properties, obstacle.property});
         const std::size_t card = std::min(obstacle.card, subject.project.row().cards.size() - 1);
         const std::size_t parts = subject.project.row().cards[card].parts.size();
         conflict.cause.add({card, parts == 0 ? 0 : std::min(obstacle.part, parts - 1)}, subject.whole(), 0);
     }
     for (const auto& [key, conflict] : conflicts) {
         const std::string& origin = conflict.first.origin;
-        report(
-            out, conflict.cause,
-            {Severity::Error,
-             "CSS Cascade 5 § 6.1, § 6.4",
-             {"the theme’s rule " + inQuotation(conflict.first.selector) +
-                  (origin.empty() ? "" : " in " + origin) + " sets " + conflict.properties + " of " +
-                  namedElements(conflict.first.role) +
-                  " with !important in a cascade layer or in a style attribute",
-              "No stylesheet for the row can override it, so the row on the page differs from the one here",
-              "Remove !important from that rule in the theme"},
-             key.first + key.second});
+        const std::string selector = inQuotation(conflict.first.selector);
+        report(out, conflict.cause,
+               {Severity::Error,
+                "CSS Cascade 5 § 6.1, § 6.4",
+                {wording::say(
+                     "the theme’s rule %1 sets %2 of %3 with !important in a cascade layer or in a style "
+                     "attribute",
+                     {origin.empty() ? selector : wording::say("%1 in %2", {selector, origin}),
+                      conflict.properties, namedElements(conflict.first.role)}),
+                 wording::say(
+                     "No stylesheet for the row can override it, so the row on the page differs from the "
+                     "one here"),
+                 wording::say("Remove !important from that rule in the theme")},
+                key.first + key.second});
     }
 }
 

@@ -10,6 +10,7 @@
 #include "layout/inline_sizes.h"
 #include "text/breaker.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -85,28 +86,28 @@ std::string whatOf(const Subject& subject, const Cause& cause) {
     const double whole = std::floor(cause.at);
     const double at = whole > cause.there.from ? whole : widestWholeWidth(cause.there);
     const LaidOut laid = linesAt(subject, part, at);
-    const std::string where = atWidths(subject, cause.there) + ", ";
+    const std::string widths = atWidths(subject, cause.there);
     const std::string name = worstAndOthers(subject, cause);
     const auto line = std::ranges::min_element(laid.lines, {}, &text::Line::slack);
-    if (line == laid.lines.end()) return where + "a line of " + name + " is a tight fit";
+    if (line == laid.lines.end()) return wording::say("%1, a line of %2 is a tight fit", {widths, name});
     const double room = laid.query.available - line->width;
     const bool fits = room >= -text::fitTolerance && room <= line->width * (line->slack + 1e-9);
     if (fits || line->next >= laid.paragraph->clusters().size())
-        return where + "the line that ends with " +
-               inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)) + " in " + name +
-               " has only about " + units::px(std::max(room, 0.0)) + " of free space";
+        return wording::say("%1, the line that ends with %2 in %3 has only about %4 of free space",
+                            {widths, inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)), name,
+                             units::px(std::max(room, 0.0))});
     const double needed = laid.query.available / (1 - line->slack) - laid.query.available;
-    return where + "the word " + inQuotation(wordFrom(*laid.paragraph, line->next)) + " in " + name +
-           " would fit on the previous line with only about " + units::px(needed) + " more space";
+    return wording::say(
+        "%1, the word %2 in %3 would fit on the previous line with only about %4 more space",
+        {widths, inQuotation(wordFrom(*laid.paragraph, line->next)), name, units::px(needed)});
 }
 
-/// A tight fit; `result` says what a different break leads to.
-Description descriptionOf(const Subject& subject, const Cause& cause, const std::string& result,
+/// A tight fit; `why` says what a different break leads to.
+Description descriptionOf(const Subject& subject, const Cause& cause, const std::string& why,
                           const std::string& key) {
     return {Severity::Warning,
-            "measured in two browsers",
-            {whatOf(subject, cause), "Another browser may break this line differently" + result,
-             "Change the font size slightly at these widths (Text › Font size)"},
+            wording::say("measured in two browsers"),
+            {whatOf(subject, cause), why, changeSizeSlightly()},
             key};
 }
 
@@ -138,13 +139,17 @@ void checkTightFits(const Subject& subject, Findings& out) {
         }
     }
     for (const auto& [role, cause] : lasting)
-        report(out, cause, descriptionOf(subject, cause, "", role));
+        report(out, cause,
+               descriptionOf(subject, cause, wording::say("Another browser may break this line differently"),
+                             role));
     for (const auto& [role, found] : violated)
         report(out, found.cause,
                descriptionOf(
                    subject, found.cause,
-                   ", into " + lineCount(found.lines) + "; the wish is at most " + lineCount(found.wished),
-                   role + " wish"));
+                   wording::say(
+                       "Another browser may break this line differently, into %1; the wish is at most %2",
+                       {lineCount(found.lines), lineCount(found.wished)}),
+                   role + "-wish"));
 }
 
 void remedyTightFits(Candidates& out) {
@@ -152,7 +157,8 @@ void remedyTightFits(Candidates& out) {
         proposeSlightSizes(out, role);
         for (const double em : {0.002, -0.002, 0.004, -0.004, 0.006, -0.006})
             out.set(
-                "Change the letter spacing of " + roleText(role) + " by " + units::figure(em, 3) + "\u00A0em",
+                wording::say("Change the letter spacing of %1 by %2",
+                             {roleText(role), units::figure(em, 3) + "\u00A0em"}),
                 Candidates::Scope::Layout,
                 [&](project::Settings& settings, std::size_t band) {
                     const auto& now = out.settings(band).text.find(role)->letterSpacing;
@@ -160,7 +166,7 @@ void remedyTightFits(Candidates& out) {
                     if (spacing.isZero() || spacing.unit() == units::Unit::Em)
                         settings.text.of(role).letterSpacing = units::Length::em(spacing.value() + em);
                 },
-                "letter spacing of " + role);
+                "letter-spacing-of-" + role);
     }
     out.solveSizes();
 }

@@ -1,6 +1,7 @@
 // Font sizes in px ignore the text size that a reader sets in the browser. Common practice; WCAG 2.2 SC 1.4.4
 // asks only for zoom.
 #include "checks/check.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -13,14 +14,14 @@ void checkUnits(const Subject& subject, Findings& out) {
         cause.add(role.place, subject.whole(), 0);
     report(out, cause,
            {Severity::Note,
-            "common practice, no source",
-            {"the stylesheet of these cards gives font sizes in px",
-             "Text in px does not follow the text size that readers set in their browser",
-             "Choose rem (Row › Size unit)"}});
+            commonPractice(),
+            {wording::say("the stylesheet of these cards gives font sizes in px"),
+             wording::say("Text in px does not follow the text size that readers set in their browser"),
+             wording::say("Choose rem (Row › Size unit)")}});
 }
 
 void remedyUnits(Candidates& out) {
-    out.add("Give font sizes in rem", "in the stylesheet",
+    out.add(wording::say("Give font sizes in rem"), wording::say("in the stylesheet"),
             [](project::Project& project) { project.unit = units::Unit::Rem; });
 }
 

@@ -4,6 +4,7 @@
 #include "checks/phrases.h"
 #include "checks/word_overflow.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -25,16 +26,22 @@ void checkWords(const Subject& subject, Findings& out) {
         const double inside =
             cause.at == cause.there.from ? cause.at + (cause.there.to - cause.at) * 1e-6 : cause.at;
         const std::string word = inQuotation(widestWord(subject.row, cause.place, inside));
-        report(out, cause,
-               {Severity::Warning,
-                "common practice, no source",
-                {atWidths(subject, cause.runOfWorst()) + ", the word " + word + " in " +
-                     worstAndOthers(subject, cause) + " is up to " + units::px(cause.worst, 1) +
-                     " wider than its box and " + (broken ? "breaks in two" : "overflows it"),
-                 broken ? "A word that breaks at any letter is hard to read"
-                        : "It can cover other text or disappear at the edge",
-                 "Reduce the font size (Text › Font size), widen the column, or add a soft hyphen"},
-                broken ? "broken" : "overflow"});
+        const std::string widths = atWidths(subject, cause.runOfWorst());
+        const std::string text = worstAndOthers(subject, cause);
+        const std::string wider = units::px(cause.worst, 1);
+        report(
+            out, cause,
+            {Severity::Warning,
+             commonPractice(),
+             {broken ? wording::say("%1, the word %2 in %3 is up to %4 wider than its box and breaks in two",
+                                    {widths, word, text, wider})
+                     : wording::say("%1, the word %2 in %3 is up to %4 wider than its box and overflows it",
+                                    {widths, word, text, wider}),
+              broken ? wording::say("A word that breaks at any letter is hard to read")
+                     : wording::say("It can cover other text or disappear at the edge"),
+              wording::say(
+                  "Reduce the font size (Text › Font size), widen the column, or add a soft hyphen")},
+             broken ? "broken" : "overflow"});
     }
 }
 

@@ -9,6 +9,7 @@
 #include "checks/phrases.h"
 #include "project/wording.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::checks {
 
@@ -119,15 +120,24 @@ LimitedZoom limitedZoom(const Subject& subject, double limit) {
     return found;
 }
 
-/// `browsers` names the browsers with this limit. A largest size of `safe` times the smallest always passes.
-Statement statementOf(const Subject& subject, const LimitedZoom& found, double limit,
-                      const std::string& browsers, double safe) {
-    return {atWidths(subject, found.cause.runOfWorst()) + ", " + units::percent(limit) +
-                " zoom (the highest zoom in " + browsers + ") makes " + found.worst + " only " +
-                units::figure(-found.cause.worst, 2, units::Rounding::Down) + " times as large",
-            "WCAG requires twice the size, but zoom narrows the viewport, and the text shrinks with it",
-            "Keep the largest size of " + project::listed(found.texts) + " at most " + units::figure(safe) +
-                " times the smallest (Text › Font size)"};
+/// `inMost`: most browsers have this limit, not one alone. A largest size of `safe` times the smallest always
+/// passes.
+Statement statementOf(const Subject& subject, const LimitedZoom& found, double limit, bool inMost,
+                      double safe) {
+    const std::string widths = atWidths(subject, found.cause.runOfWorst());
+    const std::string zoom = units::percent(limit);
+    const std::string gain = units::figure(-found.cause.worst, 2, units::Rounding::Down);
+    return {
+        inMost
+            ? wording::say("%1, %2 zoom (the highest zoom in most browsers) makes %3 only %4 times as large",
+                           {widths, zoom, found.worst, gain})
+            : wording::say("%1, %2 zoom (the highest zoom in one desktop browser) makes %3 only %4 times as "
+                           "large",
+                           {widths, zoom, found.worst, gain}),
+        wording::say(
+            "WCAG requires twice the size, but zoom narrows the viewport, and the text shrinks with it"),
+        wording::say("Keep the largest size of %1 at most %2 times the smallest (Text › Font size)",
+                     {project::listed(found.texts), units::figure(safe)})};
 }
 
 void checkZoom(const Subject& subject, Findings& out) {
@@ -135,15 +145,15 @@ void checkZoom(const Subject& subject, Findings& out) {
     const LimitedZoom usual = limitedZoom(subject, limits.usualZoom);
     if (usual.cause.any()) {
         report(out, usual.cause,
-               {Severity::Error, "WCAG 2.2 SC 1.4.4, failure F94",
-                statementOf(subject, usual, limits.usualZoom, "most browsers", 2.5), "usual"});
+               {Severity::Error, wording::say("WCAG 2.2 SC 1.4.4, failure F94"),
+                statementOf(subject, usual, limits.usualZoom, true, 2.5), "usual"});
         return;
     }
     const LimitedZoom least = limitedZoom(subject, limits.leastZoom);
     if (!least.cause.any()) return;
     report(out, least.cause,
-           {Severity::Warning, "WCAG 2.2 SC 1.4.4; the limit of 300\u00A0% was not verified",
-            statementOf(subject, least, limits.leastZoom, "one desktop browser", 1.5), "least"});
+           {Severity::Warning, wording::say("WCAG 2.2 SC 1.4.4; the limit of 300\u00A0% was not verified"),
+            statementOf(subject, least, limits.leastZoom, false, 1.5), "least"});
 }
 
 void remedyZoom(Candidates& out) {
@@ -163,9 +173,9 @@ void remedyZoom(Candidates& out) {
     const double lower = std::ceil(most / safe * 10) / 10;
     const double upper = std::floor(least * safe * 10) / 10;
     proposeSizesWithin(out, roles, lower, std::numeric_limits<double>::infinity(),
-                       "Make " + roleTexts(roles) + " at least " + units::px(lower) + " everywhere");
+                       wording::say("Make %1 at least %2 everywhere", {roleTexts(roles), units::px(lower)}));
     proposeSizesWithin(out, roles, 0, upper,
-                       "Make " + roleTexts(roles) + " at most " + units::px(upper) + " everywhere");
+                       wording::say("Make %1 at most %2 everywhere", {roleTexts(roles), units::px(upper)}));
     out.solveSizes();
 }
 

@@ -7,6 +7,7 @@
 #include "emit/remedies.h"
 #include "emit/table.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::emit {
 
@@ -41,15 +42,14 @@ std::string findingJson(const Finding& finding, const std::string& more = {}, co
 
 /// `warning  out-of-line  31 % of widths`.
 std::string headOf(const std::string& severity, const Finding& finding, const std::string& shareOf) {
-    std::string head = severity + "  " + finding.check;
+    const std::string head = severity + "  " + finding.check;
     // A finding at a single width has no share.
     const bool single = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
-    if (!single || finding.share > 0) head += "  " + units::percent(finding.share) + " of " + shareOf;
-    return head;
-}
-
-std::string counted(std::size_t count, const char* word) {
-    return std::to_string(count) + " " + word + (count == 1 ? "" : "s");
+    if (single && finding.share <= 0) return head;
+    const std::string share = units::percent(finding.share);
+    return head + "  " +
+           (shareOf == "visits" ? wording::say("%1 of visits", {share})
+                                : wording::say("%1 of widths", {share}));
 }
 
 }  // namespace
@@ -90,8 +90,10 @@ std::string findingCounts(const std::vector<Finding>& findings) {
     std::array<std::size_t, 3> counts{};
     for (const Finding& finding : findings)
         ++counts[static_cast<std::size_t>(finding.severity)];
-    return counted(counts[2], "error") + ", " + counted(counts[1], "warning") + ", " +
-           counted(counts[0], "note");
+    //: Numbers of findings: 1 error, 2 warnings, 3 notes
+    return wording::say("%1, %2, %3", {wording::sayCount("%n error", "%n errors", counts[2]),
+                                       wording::sayCount("%n warning", "%n warnings", counts[1]),
+                                       wording::sayCount("%n note", "%n notes", counts[0])});
 }
 
 std::string findingParagraphs(const project::Project& project, const std::vector<Finding>& findings,
@@ -102,16 +104,16 @@ std::string findingParagraphs(const project::Project& project, const std::vector
     for (std::size_t i = 0; i < findings.size(); ++i) {
         const Finding& finding = findings[i];
         const auto add = [&](const std::string& line) { out.append(margin).append(line).append("\n"); };
-        add(headOf(std::string(checks::word(finding.severity)), finding, shareOf));
+        add(headOf(checks::title(finding.severity), finding, shareOf));
         add("  " + oneLine(finding.says));
         const std::string widths = checks::widthsBeyondText(project, finding, mostRanges);
-        if (!widths.empty()) add("  All affected widths: " + widths);
-        add("  Basis: " + finding.source);
+        if (!widths.empty()) add("  " + wording::say("All affected widths: %1", {widths}));
+        add("  " + wording::say("Basis: %1", {finding.source}));
         if (!remedies.empty()) {
             const std::vector<std::string> lines = remedyLines(project, i + 1, remedies.at(i), shareOf);
             for (const std::string& line : lines)
                 add("  " + line);
-            if (lines.empty()) add("  Tenter found no remedy.");
+            if (lines.empty()) add("  " + wording::say("Tenter found no remedy."));
         }
         out += "\n";
     }
@@ -122,10 +124,10 @@ std::string findingsList(const project::Project& project, const checks::Checked&
                          const std::string& shareOf, const RemediesOfAll& remedies) {
     std::string out = findingParagraphs(project, checked.findings, shareOf, 0, remedies);
     for (const checks::Silenced& silenced : checked.silenced)
-        out += headOf("silenced", silenced.finding, shareOf) + "\n  Reason: " + oneLine(silenced.reason) +
-               "\n\n";
+        out += headOf(wording::say("silenced"), silenced.finding, shareOf) + "\n  " +
+               wording::say("Reason: %1", {oneLine(silenced.reason)}) + "\n\n";
     out += findingCounts(checked.findings) + ".\n";
-    return out + std::string(checks::caution) + "\n";
+    return out + wording::say(checks::caution) + "\n";
 }
 
 }  // namespace tenter::emit

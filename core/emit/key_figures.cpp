@@ -7,6 +7,7 @@
 #include "project/wording.h"
 #include "sweep/differences.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::emit {
 
@@ -26,7 +27,8 @@ std::string widestPicture(const layout::Layout& laid) {
     const layout::Box* widest = nullptr;
     for (const layout::LaidPart& part : laid.parts)
         if (part.picture && (widest == nullptr || part.box.width > widest->width)) widest = &part.box;
-    return widest == nullptr ? "none"
+    //: No picture
+    return widest == nullptr ? wording::say("none")
                              : units::figure(widest->width, 1) + " × " + units::figure(widest->height, 1);
 }
 
@@ -45,12 +47,12 @@ std::string engineDifferences(const project::Project& project, std::size_t varia
     const std::vector<sweep::WidthRange> ranges =
         sweep::widthRangesOf(sweep::lineDifferences(compared, project.leastWidth, project.mostWidth));
     const std::string names = project::listed(browsers);
-    if (ranges.empty()) return names + " give the same line counts at every whole width.";
+    if (ranges.empty()) return wording::say("%1 give the same line counts at every whole width.", {names});
     std::vector<std::string> widths;
     widths.reserve(ranges.size());
     for (const sweep::WidthRange& range : ranges)
         widths.push_back(units::pxRange(range.first, range.last));
-    return names + " give different line counts at " + project::listed(widths) + ".";
+    return wording::say("%1 give different line counts at %2.", {names, project::listed(widths)});
 }
 
 std::string themeBreakpoints(const project::Project& project) {
@@ -58,8 +60,9 @@ std::string themeBreakpoints(const project::Project& project) {
     std::vector<std::string> widths;
     for (const css::Breakpoint& breakpoint : css::breakpointsOf(css::readSheet(project.row().given->theme)))
         widths.push_back(units::px(breakpoint.width));
-    return widths.empty() ? "The page’s theme has no breakpoints."
-                          : "The page’s theme has breakpoints at " + project::listed(widths) + ".";
+    return widths.empty()
+               ? wording::say("The page’s theme has no breakpoints.")
+               : wording::say("The page’s theme has breakpoints at %1.", {project::listed(widths)});
 }
 
 }  // namespace tenter::emit

@@ -21,6 +21,7 @@
 #include "text/unicode.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::emit {
 
@@ -368,14 +369,17 @@ private:
 /// `35 % of widths (331–410 px, 600 px and 3 more ranges)`.
 std::string widthWords(double share, const std::vector<sweep::WidthRange>& ranges) {
     constexpr std::size_t most = 4;
-    std::string out = units::percent(share) + " of widths";
-    for (std::size_t i = 0; i < std::min(most, ranges.size()); ++i)
-        out.append(i == 0 ? " (" : ", ").append(units::pxRange(ranges[i].first, ranges[i].last, 0));
-    if (ranges.size() > most) {
-        const std::size_t rest = ranges.size() - most;
-        out += " and " + std::to_string(rest) + (rest == 1 ? " more range" : " more ranges");
+    const std::string shareText = wording::say("%1 of widths", {units::percent(share)});
+    if (ranges.empty()) return shareText;
+    std::string shown;
+    for (std::size_t i = 0; i < std::min(most, ranges.size()); ++i) {
+        const std::string range = units::pxRange(ranges[i].first, ranges[i].last, 0);
+        shown = i == 0 ? range : wording::say("%1, %2", {shown, range});
     }
-    return ranges.empty() ? out : out + ")";
+    if (ranges.size() > most)
+        shown =
+            wording::sayCount("%1 and %n more range", "%1 and %n more ranges", ranges.size() - most, {shown});
+    return wording::say("%1 (%2)", {shareText, shown});
 }
 
 std::string percentOf(double share) {
@@ -424,18 +428,20 @@ std::string lateFontRules(const LateFonts& late, bool comments, bool minified) {
 std::vector<std::string> lateFontSentences(const LateFonts& late) {
     std::vector<std::string> out;
     for (const LateShift& shift : late.shifts) {
-        std::string says = "The variant " + project::quotedTitle(late.project, shift.variant) +
-                           ": until the fonts have loaded, line counts differ at ";
-        says.append(widthWords(shift.plain, shift.plainWidths)).append("; with the fallback fonts, at ");
-        says.append(widthWords(shift.adjusted, shift.adjustedWidths));
-        says.append(". On average, the row changes its height by ").append(units::px(shift.plainHeight, 1));
-        says.append("; with the fallback fonts, by ").append(units::px(shift.adjustedHeight, 1)).append(".");
-        out.push_back(std::move(says));
+        out.push_back(wording::say(
+            "The variant %1: until the fonts have loaded, line counts differ at %2; with the fallback fonts, "
+            "at "
+            "%3. On average, the row changes its height by %4; with the fallback fonts, by %5.",
+            {project::quotedTitle(late.project, shift.variant), widthWords(shift.plain, shift.plainWidths),
+             widthWords(shift.adjusted, shift.adjustedWidths), units::px(shift.plainHeight, 1),
+             units::px(shift.adjustedHeight, 1)}));
     }
     for (const LateFallback& one : late.fallbacks)
         if (one.local.empty())
-            out.push_back("No fallback font was found for " + one.of +
-                          ": no installed family after it has the characters of its texts.");
+            out.push_back(
+                wording::say("No fallback font was found for %1: no installed family after it has the "
+                             "characters of its texts.",
+                             {one.of}));
     return out;
 }
 

@@ -7,6 +7,7 @@
 #include "text/font_weight.h"
 #include "text/generic_families.h"
 #include "units/number.h"
+#include "wording/language.h"
 
 namespace tenter::emit {
 
@@ -68,6 +69,7 @@ std::vector<NeededFont> neededFonts(const project::Project& project,
 }
 
 std::string fontSentence(const project::Project& project, const std::vector<std::size_t>& variants) {
+    const wording::InEnglish english;
     std::string names;
     for (const NeededFont& font : neededFonts(project, variants))
         names += (names.empty() ? "" : "; ") + font.title();

@@ -14,6 +14,7 @@
 #include "layout/layout.h"
 #include "pictures/uploads.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::emit {
 
@@ -115,8 +116,8 @@ std::string report(const project::Project& project, text::ParagraphStore& store,
     if (!theme.empty()) out += theme + "\n\n";
     if (!notes.empty()) out += "Fonts\n";
     for (const text::FontNote& note : notes)
-        out += "  " + oneLine(note.family) + " " + oneLine(note.says) + ".\n";
-    return out + (notes.empty() ? "" : "\n") + std::string(checks::caution) + "\n";
+        out += "  " + oneLine(note.says) + ".\n";
+    return out + (notes.empty() ? "" : "\n") + wording::say(checks::caution) + "\n";
 }
 
 }  // namespace tenter::emit

@@ -7,6 +7,7 @@
 #include "emit/sentences.h"
 #include "project/titles.h"
 #include "units/number.h"
+#include "wording/language.h"
 
 namespace tenter::emit {
 
@@ -160,6 +161,7 @@ std::string widestHead(const Block& block) {
 }  // namespace
 
 void SheetWriter::write(const Block& block) {
+    const wording::InEnglish english;
     if (block.variants.empty()) return;
     if (!block.upTo) several_ = block.variants.size() > 1;
     gap();

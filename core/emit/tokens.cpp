@@ -7,6 +7,7 @@
 #include "project/titles.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "wording/language.h"
 
 namespace tenter::emit {
 
@@ -115,6 +116,7 @@ Json variantGroup(const project::Project& project, const VariantTokens& tokens, 
 }  // namespace
 
 std::string tokens(const project::Project& project, const TokenOptions& options) {
+    const wording::InEnglish english;
     const TokenUnit unit(options.unit == units::Unit::Rem);
     std::vector<VariantTokens> variants;
     variants.reserve(options.variants.size());

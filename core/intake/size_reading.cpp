@@ -9,6 +9,7 @@
 #include "intake/font_size_value.h"
 #include "intake/nearest_ramp.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::intake {
 
@@ -19,25 +20,31 @@ using units::px;
 
 std::string inWords(const SizeReading& reading, const SizeContext& context, const css::UnitsUsed& used) {
     const units::Ramp& ramp = reading.ramp;
-    const std::string what = reading.follow == Follow::Card ? "the card" : "the viewport";
-    std::string text = px(ramp.from().size);
-    if (ramp.isFlat()) {
-        text += " at every width.";
-    } else {
-        text +=
-            " where " + what + " is " + px(ramp.from().width) + " wide, " + px(ramp.to().size) +
-            " where it is " + px(ramp.to().width) +
-            " wide. Between these widths the size changes in a straight line; outside them it is constant.";
-    }
-    if (!reading.exact) {
-        text += " The pasted size is not exactly this ramp: the difference is at most " +
-                px(reading.largestError) + ", where " + what + " is " + px(reading.errorAt) + " wide.";
-    }
-    const std::string of = context.em ? "" : ", the root size";
-    const double em = context.em.value_or(context.root);
-    if (used.em) text += " Assumed: 1em is " + px(em) + of + ".";
-    if (used.percentage) text += " Assumed: 100\u00A0% is " + px(em) + of + ".";
-    if (used.root && context.root != 16) text += " Assumed: 1rem is " + px(context.root) + ".";
+    const std::string what =
+        reading.follow == Follow::Card ? wording::say("the card") : wording::say("the viewport");
+    std::string text =
+        ramp.isFlat()
+            ? wording::say("%1 at every width.", {px(ramp.from().size)})
+            : wording::say(
+                  "%1 where %2 is %3 wide, %4 where it is %5 wide. Between these widths the size changes "
+                  "in a straight line; outside them it is constant.",
+                  {px(ramp.from().size), what, px(ramp.from().width), px(ramp.to().size),
+                   px(ramp.to().width)});
+    const auto add = [&](const std::string& sentence) { text.append(" ").append(sentence); };
+    if (!reading.exact)
+        add(wording::say(
+            "The pasted size is not exactly this ramp: the difference is at most %1, where %2 is %3 "
+            "wide.",
+            {px(reading.largestError), what, px(reading.errorAt)}));
+    const std::string em = px(context.em.value_or(context.root));
+    const bool isRoot = !context.em;
+    if (used.em)
+        add(isRoot ? wording::say("Assumed: 1em is %1, the root size.", {em})
+                   : wording::say("Assumed: 1em is %1.", {em}));
+    if (used.percentage)
+        add(isRoot ? wording::say("Assumed: 100\u00A0% is %1, the root size.", {em})
+                   : wording::say("Assumed: 100\u00A0% is %1.", {em}));
+    if (used.root && context.root != 16) add(wording::say("Assumed: 1rem is %1.", {px(context.root)}));
     return text;
 }
 

@@ -11,6 +11,7 @@
 #include "pictures/source.h"
 #include "sweep/sweep.h"
 #include "units/ascii.h"
+#include "wording/say.h"
 
 namespace tenter::pictures {
 
@@ -146,7 +147,8 @@ private:
                 picture.formats.push_back(format);
         }
         if (info.hasAlpha && picture.formats != plan_.options.formats)
-            picture.notes.emplace_back("Some of it is transparent, so PNG is written in place of JPEG.");
+            picture.notes.emplace_back(
+                wording::say("Some of it is transparent, so PNG is written in place of JPEG."));
         return picture;
     }
 

@@ -8,6 +8,7 @@
 #include "project/titles.h"
 #include "sweep/sweep.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::pictures {
 
@@ -108,21 +109,23 @@ std::string sizeLabel(const PixelSize& size) {
 }
 
 std::string largestSlotSentence(const project::Project& project, const PictureUpload& upload) {
-    std::string sentence = "The largest slot is " + units::figure(upload.slotWidth, 0) + " × " +
-                           units::px(upload.slotHeight, 0) + ", at " + units::px(wholeWidthOf(upload), 0) +
-                           " viewport width";
-    if (project.row().variants.size() > 1)
-        sentence += " in the variant " + project::quotedTitle(project, upload.variant);
-    return sentence + ".";
+    const std::string slotWidth = units::figure(upload.slotWidth, 0);
+    const std::string slotHeight = units::px(upload.slotHeight, 0);
+    const std::string width = units::px(wholeWidthOf(upload), 0);
+    return project.row().variants.size() > 1
+               ? wording::say("The largest slot is %1 × %2, at %3 viewport width in the variant %4.",
+                              {slotWidth, slotHeight, width, project::quotedTitle(project, upload.variant)})
+               : wording::say("The largest slot is %1 × %2, at %3 viewport width.",
+                              {slotWidth, slotHeight, width});
 }
 
 std::string otherSlotsSentence(const PictureUpload& upload) {
     // A file can be a pixel larger by rounding.
     const auto exceeds = [&](int pixels, double slot) { return pixels > slot * upload.pixelRatio + 2; };
     if (exceeds(upload.size.height, upload.slotHeight))
-        return "At other widths the slot is taller for its width, so the file is taller.";
+        return wording::say("At other widths the slot is taller for its width, so the file is taller.");
     if (exceeds(upload.size.width, upload.slotWidth))
-        return "At other widths the slot is wider for its height, so the file is wider.";
+        return wording::say("At other widths the slot is wider for its height, so the file is wider.");
     return {};
 }
 

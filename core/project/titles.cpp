@@ -8,6 +8,7 @@
 #include "project/cascade.h"
 #include "project/project.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::project {
 
@@ -22,8 +23,15 @@ bool isColumnCount(std::string_view name) {
 
 }  // namespace
 
+std::string roleName(const std::string& role) {
+    if (role == "heading") return wording::say("heading");
+    if (role == "body") return wording::say("body");
+    if (role == "button") return wording::say("button");
+    return role;
+}
+
 std::string columnsLabel(int columns) {
-    return std::to_string(columns) + (columns == 1 ? " column" : " columns");
+    return wording::sayCount("%n column", "%n columns", static_cast<std::size_t>(columns));
 }
 
 std::string bandTitle(const Project& project, const Variant& variant, std::size_t band) {
@@ -31,10 +39,11 @@ std::string bandTitle(const Project& project, const Variant& variant, std::size_
     const double after = band == 0 ? 0 : *variant.bands[band - 1].upTo;
     const double first = after < project.leastWidth ? project.leastWidth : std::floor(after) + 1;
     const double last = std::min(variant.bands[band].upTo.value_or(project.mostWidth), project.mostWidth);
-    const std::string widths = last < project.leastWidth ? "up to " + units::px(last)
-                               : first > last            ? "from " + units::px(first)
-                                                         : units::pxRange(first, last);
-    return widths + " (" + columnsLabel(resolve(project, variant, band).row.columns.value_or(1)) + ")";
+    const std::string columns = columnsLabel(resolve(project, variant, band).row.columns.value_or(1));
+    //: The viewport widths of a band, and its columns
+    if (last < project.leastWidth) return wording::say("up to %1 (%2)", {units::px(last), columns});
+    if (first > last) return wording::say("from %1 (%2)", {units::px(first), columns});
+    return wording::say("%1 (%2)", {units::pxRange(first, last), columns});
 }
 
 std::string columnsOf(const Project& project, const Variant& variant) {
@@ -43,7 +52,9 @@ std::string columnsOf(const Project& project, const Variant& variant) {
         counts.insert(resolve(project, variant, band).row.columns.value_or(1));
     if (counts.empty()) return columnsLabel(1);
     const std::string most = columnsLabel(*counts.rbegin());
-    return counts.size() == 1 ? most : std::to_string(*counts.begin()) + " to " + most;
+    if (counts.size() == 1) return most;
+    //: Columns: 1 to 3 columns
+    return wording::say("%1 to %2", {std::to_string(*counts.begin()), most});
 }
 
 std::string titleOf(const Variant& variant) {
@@ -54,7 +65,7 @@ std::string quotedTitle(const Project& project, std::size_t variant) {
     const Variant& one = project.row().variants[variant];
     const std::string title = titleOf(one);
     const auto alike = std::ranges::count(project.row().variants, title, titleOf);
-    return "“" + title + "”" + (alike > 1 ? ", class " + one.className : std::string());
+    return alike > 1 ? wording::say("“%1”, class %2", {title, one.className}) : wording::say("“%1”", {title});
 }
 
 }  // namespace tenter::project

@@ -16,6 +16,8 @@ std::string titleOf(const Variant& variant);
 std::string quotedTitle(const Project& project, std::size_t variant);
 /// The whole viewport widths of a band inside the project's range, and its columns: `591–930 px (2 columns)`.
 std::string bandTitle(const Project& project, const Variant& variant, std::size_t band);
+/// A role in a sentence: `heading`.
+std::string roleName(const std::string& role);
 /// `1 column`, `3 columns`.
 std::string columnsLabel(int columns);
 /// The columns of a variant over its bands: `2 columns`, `1 to 3 columns`.

@@ -7,6 +7,7 @@
 
 #include "project/utf8.h"
 #include "units/number.h"
+#include "wording/say.h"
 
 namespace tenter::project {
 
@@ -30,15 +31,6 @@ std::size_t editDistance(std::string_view from, std::string_view to) {
     return row[to.size()];
 }
 
-std::string joined(const std::vector<std::string>& words, std::string_view last) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) text += i + 1 == words.size() ? last : ", ";
-        text += words[i];
-    }
-    return text;
-}
-
 }  // namespace
 
 std::string inQuotes(std::string_view text) {
@@ -60,11 +52,22 @@ std::string shown(const Json& value) {
 }
 
 std::string either(const std::vector<std::string>& words) {
-    return joined(words, " or ");
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (i > 0) text += i + 1 == words.size() ? " or " : ", ";
+        text += words[i];
+    }
+    return text;
 }
 
 std::string listed(const std::vector<std::string>& words) {
-    return joined(words, " and ");
+    if (words.empty()) return {};
+    std::string text = words.front();
+    for (std::size_t i = 1; i < words.size(); ++i)
+        text = i + 1 == words.size() ? wording::say("%1 and %2", {text, words[i]})
+                                     //: The start of a list, and its next entry
+                                     : wording::say("%1, %2", {text, words[i]});
+    return text;
 }
 
 std::string nearest(std::string_view word, const std::vector<std::string>& known) {

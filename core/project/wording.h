@@ -17,7 +17,7 @@ std::string shown(const Json& value);
 
 /// `a`, `a or b`, `a, b or c`.
 std::string either(const std::vector<std::string>& words);
-/// `a`, `a and b`, `a, b and c`.
+/// `a`, `a and b`, `a, b and c`, in the language in use.
 std::string listed(const std::vector<std::string>& words);
 
 /// The known word with the fewest letters changed from `word`; empty if more than a third differ.

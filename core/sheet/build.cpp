@@ -13,6 +13,7 @@
 #include "sheet/tables.h"
 #include "sweep/sweep.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::sheet {
 
@@ -27,11 +28,12 @@ Thumbnail thumbnailAt(const project::Project& project,
     made.drawing = draw::drawRow({project, *prepared, made.layout});
     const int columns = prepared->settings(made.layout.band).row.columns.value_or(1);
     made.title = units::px(key.width) + ", " + project::columnsLabel(columns);
-    made.why = emit::capitalised(key.why);
+    made.why = checks::capitalised(key.why);
     const std::size_t cards = made.layout.cards.size();
-    made.alt = "The row at a viewport width of " + units::px(key.width) + ": " + std::to_string(cards) +
-               (cards == 1 ? " card in " : " cards in ") + project::columnsLabel(columns) + ", " +
-               units::px(made.layout.pageHeight, 0) + " tall.";
+    made.alt = wording::sayCount(
+        "The row at a viewport width of %1: %n card in %2, %3 tall.",
+        "The row at a viewport width of %1: %n cards in %2, %3 tall.", cards,
+        {units::px(key.width), project::columnsLabel(columns), units::px(made.layout.pageHeight, 0)});
     return made;
 }
 
@@ -42,7 +44,8 @@ FindingItem itemOf(const project::Project& project, const checks::Finding& findi
     item.title = emit::capitalised(finding.check);
     std::ranges::replace(item.title, '-', ' ');
     const bool single = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
-    if (!single || finding.share > 0) item.title += ", " + units::percent(finding.share) + " of widths";
+    if (!single || finding.share > 0)
+        item.title = wording::say("%1, %2 of widths", {item.title, units::percent(finding.share)});
     item.says = emit::oneLine(finding.says);
     item.widths = checks::widthsBeyondText(project, finding, mostRanges);
     item.source = finding.source;
@@ -71,18 +74,19 @@ private:
     [[nodiscard]] bool isStopped() const { return options_.isStopped && options_.isStopped(); }
 
     void addHead(const std::vector<std::size_t>& variants) {
-        sheet_.title = emit::oneLine(project_.name.empty() ? "A row of cards" : project_.name);
+        sheet_.title = emit::oneLine(project_.name.empty() ? wording::say("A row of cards") : project_.name);
         sheet_.language = project_.language;
         sheet_.rightToLeft = project_.rightToLeft;
         sheet_.date = options_.date;
         std::string classes;
         for (const std::size_t variant : variants)
             classes += (classes.empty() ? "." : ", .") + project_.row().variants[variant].className;
-        sheet_.facts = {{"Cards", std::to_string(project_.row().cards.size())},
-                        {"Viewport widths", units::pxRange(project_.leastWidth, project_.mostWidth)},
-                        {variants.size() == 1 ? "Class" : "Classes", classes},
-                        {"Line breaks as in", std::string(options_.profile->title())},
-                        {"Findings", emit::findingCounts(all_)}};
+        sheet_.facts = {
+            {wording::say("Cards"), std::to_string(project_.row().cards.size())},
+            {wording::say("Viewport widths"), units::pxRange(project_.leastWidth, project_.mostWidth)},
+            {variants.size() == 1 ? wording::say("Class") : wording::say("Classes"), classes},
+            {wording::say("Line breaks as in"), std::string(options_.profile->title())},
+            {wording::say("Findings"), emit::findingCounts(all_)}};
     }
 
     void addVariant(std::size_t index) {
@@ -102,13 +106,13 @@ private:
         const bool named = title != variant.className;
         add(Heading{2, emit::oneLine(title),
                     named ? "." + emit::oneLine(variant.className) + ", " + columns : columns});
-        add(Heading{3, "The row at its key widths", ""});
+        add(Heading{3, wording::say("The row at its key widths"), ""});
         Thumbnails thumbnails;
         for (const checks::KeyWidth& key : keys)
             thumbnails.list.push_back(thumbnailAt(project_, prepared, key));
         add(std::move(thumbnails));
         if (Plots plots = plotsOf(facts); !plots.list.empty()) {
-            add(Heading{3, "Font size and measure", ""});
+            add(Heading{3, wording::say("Font size and measure"), ""});
             add(std::move(plots));
         }
         add(keyFigures(facts));
@@ -119,7 +123,7 @@ private:
             add(std::move(table));
         if (auto table = measureTable(facts)) add(std::move(*table));
         if (auto table = slotsTable(facts)) add(std::move(*table));
-        add(Heading{3, "Findings", emit::findingCounts(findings)});
+        add(Heading{3, wording::say("Findings"), emit::findingCounts(findings)});
         Findings list;
         for (const checks::Finding& finding : findings)
             list.list.push_back(itemOf(project_, finding));
@@ -127,8 +131,8 @@ private:
     }
 
     void addEnd() {
-        add(Heading{2, "Notes", ""});
-        add(Paragraph{Paragraph::Kind::Caution, std::string(checks::caution)});
+        add(Heading{2, wording::say("Notes"), ""});
+        add(Paragraph{Paragraph::Kind::Caution, wording::say(checks::caution)});
         const std::string theme = emit::themeBreakpoints(project_);
         if (!theme.empty()) add(Paragraph{Paragraph::Kind::Plain, theme});
         add(fontsTable(rows_));
@@ -137,8 +141,7 @@ private:
             for (const text::FontNote& note : row->notes())
                 if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
         for (const text::FontNote& note : notes)
-            add(Paragraph{Paragraph::Kind::Note,
-                          emit::oneLine(note.family) + " " + emit::oneLine(note.says) + "."});
+            add(Paragraph{Paragraph::Kind::Note, emit::oneLine(note.says) + "."});
     }
 
     template <class What>

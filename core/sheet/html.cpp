@@ -3,12 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "checks/phrases.h"
 #include "draw/svg_painter.h"
 #include "emit/escape.h"
 #include "sheet/html_style.h"
 #include "sheet/plot_layout.h"
 #include "sheet/shelves.h"
 #include "units/number.h"
+#include "wording/language.h"
+#include "wording/say.h"
 
 namespace tenter::sheet {
 
@@ -78,11 +81,12 @@ public:
     std::string write() {
         for (const Block& block : sheet_.blocks)
             std::visit(*this, block);
-        std::string out = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n";
+        std::string out = "<!doctype html>\n<html lang=\"" + std::string(wording::languageInUse()) +
+                          "\">\n<head>\n<meta charset=\"utf-8\">\n";
         out +=
             "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
             "<link rel=\"icon\" href=\"data:,\">\n<title>";
-        out += emit::html(sheet_.title) + ": spec sheet</title>\n<style>";
+        out += emit::html(wording::say("%1: spec sheet", {sheet_.title})) + "</title>\n<style>";
         out.append(htmlStyle()).append("</style>\n</head>\n<body>\n");
         if (!painter_.definitions().empty())
             out +=
@@ -151,13 +155,14 @@ public:
     void operator()(const Findings& findings) {
         body_ += "<ul class=\"findings\">\n";
         for (const FindingItem& item : findings.list) {
-            std::string severity(checks::word(item.severity));
-            severity[0] = static_cast<char>(severity[0] - 'a' + 'A');
-            body_ += "<li><p class=\"severity\">" + severity + "</p>\n<div><p><strong>" +
+            const std::string severity = checks::capitalised(checks::title(item.severity));
+            body_ += "<li><p class=\"severity\">" + emit::html(severity) + "</p>\n<div><p><strong>" +
                      emit::html(item.title) + "</strong></p>\n<p>" + emit::html(item.says) + "</p>\n";
             if (!item.widths.empty())
-                body_ += "<p class=\"note\">All affected widths: " + emit::html(item.widths) + "</p>\n";
-            body_ += "<p class=\"note\">Basis: " + emit::html(item.source) + "</p></div></li>\n";
+                body_ += "<p class=\"note\">" +
+                         emit::html(wording::say("All affected widths: %1", {item.widths})) + "</p>\n";
+            body_ += "<p class=\"note\">" + emit::html(wording::say("Basis: %1", {item.source})) +
+                     "</p></div></li>\n";
         }
         body_ += "</ul>\n";
     }
@@ -169,7 +174,8 @@ private:
     }
 
     [[nodiscard]] std::string head() const {
-        std::string out = "<header>\n<p>Spec sheet</p>\n<p class=\"date\">";
+        std::string out =
+            "<header>\n<p>" + emit::html(wording::say("Spec sheet")) + "</p>\n<p class=\"date\">";
         out +=
             "<time datetime=\"" + emit::html(sheet_.date) + "\">" + emit::html(sheet_.date) + "</time></p>\n";
         out += "<h1>" + named(sheet_.title) + "</h1>\n</header>\n<dl class=\"facts\">\n";
@@ -182,8 +188,8 @@ private:
         const std::string width = number(item.width);
         const std::string height = number(item.height);
         body_ += "<figure style=\"max-width: " + number(item.place) + "px\">\n<figcaption><strong>" +
-                 emit::html(thumbnail.title) + "</strong> <span>" + emit::html(thumbnail.why) +
-                 (item.isCut ? "; the lower part is not shown" : "") + "</span></figcaption>\n";
+                 emit::html(thumbnail.title) + "</strong> <span>" + emit::html(whyOf(thumbnail, item)) +
+                 "</span></figcaption>\n";
         body_ += "<svg width=\"" + width + "\" height=\"" + height + "\" viewBox=\"0 0 " +
                  number(item.width / scale) + " " + number(item.height / scale) +
                  "\" role=\"img\" aria-label=\"" + emit::html(thumbnail.alt) + "\">\n";

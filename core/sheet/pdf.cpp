@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "checks/phrases.h"
 #include "draw/cairo_painter.h"
 #include "sheet/pdf_table.h"
 #include "sheet/pdf_text.h"
@@ -12,6 +13,7 @@
 #include "sheet/pdf_writer.h"
 #include "sheet/plot_layout.h"
 #include "sheet/shelves.h"
+#include "wording/say.h"
 
 namespace tenter::sheet {
 
@@ -49,7 +51,8 @@ public:
         : sheet_(sheet), out_(out), painter_(pictures, store, &out.glyphs()) {}
 
     void cover() {
-        const draw::TextBlock kind = out_.block("Spec sheet", look::body(look::accent, 600), out_.width());
+        const draw::TextBlock kind =
+            out_.block(wording::say("Spec sheet"), look::body(look::accent, 600), out_.width());
         draw::BlockStyle right = look::body(look::quiet);
         right.align = draw::TextAlign::End;
         const draw::TextBlock date = out_.block(sheet_.date, right, out_.width());
@@ -111,15 +114,15 @@ public:
         const double width = std::min(look::mostMeasure + 40, out_.width() - severityWidth);
         bool isFirst = true;
         for (const FindingItem& item : findings.list) {
-            std::string severity(checks::word(item.severity));
-            severity[0] = static_cast<char>(severity[0] - 'a' + 'A');
+            const std::string severity = checks::capitalised(checks::title(item.severity));
             std::vector<draw::TextBlock> blocks;
             blocks.reserve(4);
             blocks.push_back(out_.block(item.title, look::body(look::text, 600), width));
             blocks.push_back(out_.block(item.says, look::body(look::text), width));
             if (!item.widths.empty())
-                blocks.push_back(out_.block("All affected widths: " + item.widths, look::note(), width));
-            blocks.push_back(out_.block("Basis: " + item.source, look::note(), width));
+                blocks.push_back(
+                    out_.block(wording::say("All affected widths: %1", {item.widths}), look::note(), width));
+            blocks.push_back(out_.block(wording::say("Basis: %1", {item.source}), look::note(), width));
             double height = 11;
             for (const draw::TextBlock& block : blocks)
                 height += block.height();
@@ -170,10 +173,8 @@ private:
         captions.reserve(shelf.items.size());
         for (const ShelfItem& item : shelf.items) {
             const Thumbnail& thumbnail = thumbnails.list[item.index];
-            captions.push_back(
-                {out_.block(thumbnail.title, look::note(look::text, 600), item.place),
-                 out_.block(thumbnail.why + (item.isCut ? "; the lower part is not shown" : ""), look::note(),
-                            item.place)});
+            captions.push_back({out_.block(thumbnail.title, look::note(look::text, 600), item.place),
+                                out_.block(whyOf(thumbnail, item), look::note(), item.place)});
             captionHeight =
                 std::max(captionHeight, captions.back().title.height() + captions.back().why.height());
         }

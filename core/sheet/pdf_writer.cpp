@@ -5,6 +5,8 @@
 #include <algorithm>
 
 #include "draw/cairo_painter.h"
+#include "wording/language.h"
+#include "wording/say.h"
 
 namespace tenter::sheet {
 
@@ -25,11 +27,12 @@ PdfWriter::PdfWriter(const Sheet& sheet, const Paper& paper, text::ParagraphStor
       context_(cairo_create(surface_.get())) {
     cairo_surface_t* const pdf = surface_.get();
     const std::string date = sheet.date + "T00:00:00Z";
-    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, (sheet.title + ": spec sheet").c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE,
+                                   wording::say("%1: spec sheet", {sheet.title}).c_str());
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATOR, "Tenter");
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATE_DATE, date.c_str());
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_MOD_DATE, date.c_str());
-    additions_.language = "en";
+    additions_.language = wording::languageInUse();
     cairo_tag_begin(context_.get(), "Document", nullptr);
 }
 
@@ -46,7 +49,8 @@ void PdfWriter::newPage() {
 void PdfWriter::footer() {
     const double y = paper_.height - 36;
     draw::BlockStyle style = look::note();
-    const draw::TextBlock name = block(sheet_.title + " · Spec sheet · " + sheet_.date, style, width() - 40);
+    const draw::TextBlock name =
+        block(wording::say("%1 · Spec sheet · %2", {sheet_.title, sheet_.date}), style, width() - 40);
     style.align = draw::TextAlign::End;
     const draw::TextBlock number = block(std::to_string(page_), style, width());
     fill(0, y - 5, width(), 0.5, look::line);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::sheet {
 
@@ -125,7 +126,8 @@ private:
             const double clear = small * 2.4;
             if (x_.at(width) - x_.from > clear && x_.to - x_.at(width) > clear) tick(width);
         }
-        label((x_.from + x_.to) / 2, bottom + small * 2.7, Anchor::Middle, "viewport width, px");
+        label((x_.from + x_.to) / 2, bottom + small * 2.7, Anchor::Middle,
+              wording::say("viewport width, px"));
     }
 
     void marks() {

@@ -1,4 +1,5 @@
 #include "sheet/shelves.h"
+#include "wording/say.h"
 
 #include <algorithm>
 
@@ -15,6 +16,10 @@ double Shelf::height() const {
     for (const ShelfItem& item : items)
         tallest = std::max(tallest, item.height);
     return tallest;
+}
+
+std::string whyOf(const Thumbnail& thumbnail, const ShelfItem& item) {
+    return item.isCut ? wording::say("%1; the lower part is not shown", {thumbnail.why}) : thumbnail.why;
 }
 
 Shelves shelvesOf(const Thumbnails& thumbnails, double width, double mostHeight, double leastPlace,

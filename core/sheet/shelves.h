@@ -1,6 +1,7 @@
 // Arranges thumbnails in lines, all to one scale.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "sheet/content.h"
@@ -34,5 +35,8 @@ struct Shelves {
 };
 Shelves shelvesOf(const Thumbnails& thumbnails, double width, double mostHeight, double leastPlace,
                   double gap);
+
+/// Why the thumbnail is shown, and if it is cut, that its lower part is not shown.
+std::string whyOf(const Thumbnail& thumbnail, const ShelfItem& item);
 
 }  // namespace tenter::sheet

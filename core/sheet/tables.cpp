@@ -4,6 +4,7 @@
 #include <cmath>
 #include <functional>
 
+#include "checks/phrases.h"
 #include "emit/key_figures.h"
 #include "emit/sentences.h"
 #include "emit/usage.h"
@@ -12,12 +13,18 @@
 #include "project/cascade.h"
 #include "project/titles.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::sheet {
 
 namespace {
 
 constexpr std::size_t mostBands = 4;  // columns of values that fit on a page of A4
+
+/// A role at the start of a line: `Heading`.
+std::string labelOf(const std::string& role) {
+    return checks::capitalised(project::roleName(role));
+}
 
 std::vector<std::string> rolesOf(const project::Project& project) {
     std::vector<std::string> roles;
@@ -82,9 +89,13 @@ std::string sizeOf(const project::TextStyle& style) {
     if (!style.size) return "";
     const units::Ramp& ramp = *style.size;
     if (ramp.isFlat()) return units::px(ramp.from().size);
-    const std::string card = style.follow == project::Follow::Card ? " of card" : "";
-    return units::px(ramp.from().size) + " at " + units::px(ramp.from().width) + card + " to " +
-           units::px(ramp.to().size) + " at " + units::px(ramp.to().width) + card;
+    const std::string narrow = units::px(ramp.from().size);
+    const std::string narrowWidth = units::px(ramp.from().width);
+    const std::string wide = units::px(ramp.to().size);
+    const std::string wideWidth = units::px(ramp.to().width);
+    return style.follow == project::Follow::Card
+               ? wording::say("%1 at %2 of card to %3 at %4 of card", {narrow, narrowWidth, wide, wideWidth})
+               : wording::say("%1 at %2 to %3 at %4", {narrow, narrowWidth, wide, wideWidth});
 }
 
 /// `text` with no-break spaces.
@@ -98,8 +109,7 @@ std::string inOnePiece(const std::string& text) {
 std::string fontOf(const project::TextStyle& style) {
     std::string out = style.family && !style.family->empty() ? style.family->front() : "";
     if (style.weight) out += " " + units::figure(*style.weight, 0);
-    if (style.slant == project::Slant::Italic) out += " italic";
-    return out;
+    return style.slant == project::Slant::Italic ? wording::say("%1 italic", {out}) : out;
 }
 
 const sweep::PartCurves* firstOf(const VariantFacts& facts, const std::string& role) {
@@ -116,12 +126,15 @@ const sweep::PartCurves* firstOf(const VariantFacts& facts, const std::string& r
 Table keyFigures(const VariantFacts& facts) {
     const std::vector<std::string> roles = rolesOf(facts.project);
     Table table;
-    table.title = "Key widths";
-    table.columns = {{"Viewport", true}, {"Columns", true}, {"Card content", true}, {"Widest picture", true}};
+    table.title = wording::say("Key widths");
+    table.columns = {{wording::say("Viewport"), true},
+                     {wording::say("Columns"), true},
+                     {wording::say("Card content"), true},
+                     {wording::say("Widest picture"), true}};
     for (const std::string& role : roles)
-        table.columns.push_back({emit::capitalised(role), true});
-    table.columns.push_back({"Slack", true});
-    table.columns.push_back({"Why this width", false});
+        table.columns.push_back({labelOf(role), true});
+    table.columns.push_back({wording::say("Slack"), true});
+    table.columns.push_back({wording::say("Why this width"), false});
     for (const checks::KeyWidth& key : facts.keys) {
         const layout::Layout laid = layout::layOut(facts.row, key.width);
         const project::RowSettings& settings = facts.row.settings(laid.band).row;
@@ -140,18 +153,20 @@ Table keyFigures(const VariantFacts& facts) {
         cells.push_back(key.why);
         table.rows.push_back(std::move(cells));
     }
-    table.note =
+    table.note = wording::say(
         "Widths and font sizes in CSS px. Under each role: font size · the highest line count of any card. "
         "Slack: the smallest change of the text width, as a share of that width, that moves a line break; "
-        "below 0.25\u00A0% another browser may break the line differently.";
+        "below 0.25\u00A0% another browser may break the line differently.");
     return table;
 }
 
 Table columnsTable(const VariantFacts& facts) {
     Table table;
-    table.title = "Columns";
-    table.columns = {{"Viewport", true},   {"Columns", true}, {"Row width", true},   {"Maximum", true},
-                     {"Column gap", true}, {"Row gap", true}, {"Card content", true}};
+    table.title = wording::say("Columns");
+    table.columns = {{wording::say("Viewport"), true},    {wording::say("Columns"), true},
+                     {wording::say("Row width"), true},   {wording::say("Maximum"), true},
+                     {wording::say("Column gap"), true},  {wording::say("Row gap"), true},
+                     {wording::say("Card content"), true}};
     for (const auto& [band, widths] : bandsOf(facts)) {
         const project::RowSettings& row = facts.row.settings(band).row;
         table.rows.push_back({widths.label(), std::to_string(row.columns.value_or(1)),
@@ -164,9 +179,10 @@ Table columnsTable(const VariantFacts& facts) {
 
 Table rampsTable(const VariantFacts& facts) {
     Table table;
-    table.title = "Type";
-    table.columns = {{"Role", false}, {"Viewport", true},    {"Font size", false},
-                     {"Font", false}, {"Line height", true}, {"Letter spacing", true}};
+    table.title = wording::say("Type");
+    table.columns = {{wording::say("Role"), false},       {wording::say("Viewport"), true},
+                     {wording::say("Font size"), false},  {wording::say("Font"), false},
+                     {wording::say("Line height"), true}, {wording::say("Letter spacing"), true}};
     const auto bands = bandsOf(facts);
     for (const std::string& role : rolesOf(facts.project)) {
         std::size_t first = table.rows.size();
@@ -174,7 +190,7 @@ Table rampsTable(const VariantFacts& facts) {
         for (const auto& [band, widths] : bands) {
             const project::TextStyle* style = facts.row.settings(band).text.find(role);
             if (style == nullptr) continue;
-            std::vector<std::string> cells{emit::capitalised(role),
+            std::vector<std::string> cells{labelOf(role),
                                            "",
                                            sizeOf(*style),
                                            fontOf(*style),
@@ -190,9 +206,9 @@ Table rampsTable(const VariantFacts& facts) {
                 table.rows.push_back(std::move(cells));
         }
     }
-    table.note =
+    table.note = wording::say(
         "A font size with two values is a ramp: it changes in a straight line between the two widths and is "
-        "constant outside them.";
+        "constant outside them.");
     return table;
 }
 
@@ -200,30 +216,32 @@ std::vector<Table> spacingTables(const VariantFacts& facts) {
     using Settings = project::Settings;
     using Read = std::function<std::string(const Settings&)>;
     std::vector<std::pair<std::string, Read>> lines{
-        {"Row padding", [](const Settings& all) { return emit::sides(all.row.padding); }},
-        {"Column gap", [](const Settings& all) { return lengthOr(all.row.columnGap, "0"); }},
-        {"Row gap", [](const Settings& all) { return lengthOr(all.row.rowGap, "0"); }},
-        {"Card padding", [](const Settings& all) { return emit::sides(all.card.padding); }},
-        {"Card border", [](const Settings& all) { return emit::border(all.card.border); }},
-        {"Card corner radius", [](const Settings& all) { return lengthOr(all.card.radius, "0"); }},
-        {"Picture margin", [](const Settings& all) { return emit::sides(all.picture.margin); }}};
+        {wording::say("Row padding"), [](const Settings& all) { return emit::sides(all.row.padding); }},
+        {wording::say("Column gap"), [](const Settings& all) { return lengthOr(all.row.columnGap, "0"); }},
+        {wording::say("Row gap"), [](const Settings& all) { return lengthOr(all.row.rowGap, "0"); }},
+        {wording::say("Card padding"), [](const Settings& all) { return emit::sides(all.card.padding); }},
+        {wording::say("Card border"), [](const Settings& all) { return emit::border(all.card.border); }},
+        {wording::say("Card corner radius"),
+         [](const Settings& all) { return lengthOr(all.card.radius, "0"); }},
+        {wording::say("Picture margin"),
+         [](const Settings& all) { return emit::sides(all.picture.margin); }}};
     for (const std::string& role : rolesOf(facts.project)) {
-        const auto add = [&](const char* what, auto project::TextStyle::*member) {
-            lines.emplace_back(emit::capitalised(role) + what, [role, member](const Settings& all) {
+        const auto add = [&](std::string title, auto project::TextStyle::*member) {
+            lines.emplace_back(std::move(title), [role, member](const Settings& all) {
                 const project::TextStyle* style = all.text.find(role);
                 return style == nullptr ? std::string("0") : emit::sides(style->*member);
             });
         };
-        add(" margin", &project::TextStyle::margin);
-        add(" padding", &project::TextStyle::padding);
+        add(wording::say("%1 margin", {labelOf(role)}), &project::TextStyle::margin);
+        add(wording::say("%1 padding", {labelOf(role)}), &project::TextStyle::padding);
     }
     const auto bands = bandsOf(facts);
     std::vector<Table> tables;
     for (std::size_t from = 0; from < bands.size(); from += mostBands) {
         const std::size_t end = std::min(bands.size(), from + mostBands);
         Table table;
-        table.title = "Spacing";
-        table.columns = {{"Space", false}};
+        table.title = wording::say("Spacing");
+        table.columns = {{wording::say("Space"), false}};
         for (std::size_t i = from; i < end; ++i)
             table.columns.push_back({bands[i].second.label(), false});
         for (const auto& [title, read] : lines) {
@@ -235,9 +253,9 @@ std::vector<Table> spacingTables(const VariantFacts& facts) {
             }
             if (!isZero) table.rows.push_back(std::move(cells));
         }
-        table.note =
+        table.note = wording::say(
             "As in the stylesheet. An em is the font size of the text itself, so its space follows the type. "
-            "Spaces that are 0 at every width are left out.";
+            "Spaces that are 0 at every width are left out.");
         tables.push_back(std::move(table));
     }
     return tables;
@@ -246,9 +264,11 @@ std::vector<Table> spacingTables(const VariantFacts& facts) {
 std::optional<Table> measureTable(const VariantFacts& facts) {
     const auto bands = bandsOf(facts);
     Table table;
-    table.title = "Measure";
-    table.columns = {
-        {"Role", false}, {"Viewport", true}, {"Fewest characters", true}, {"Most characters", true}};
+    table.title = wording::say("Measure");
+    table.columns = {{wording::say("Role"), false},
+                     {wording::say("Viewport"), true},
+                     {wording::say("Fewest characters"), true},
+                     {wording::say("Most characters"), true}};
     for (const std::string& role : rolesOf(facts.project)) {
         for (const auto& [band, widths] : bands) {
             Extent all{1e9, 0};
@@ -259,14 +279,14 @@ std::optional<Table> measureTable(const VariantFacts& facts) {
                 all = {std::min(all.least, one.least), std::max(all.most, one.most)};
             }
             if (all.least <= all.most)
-                table.rows.push_back({emit::capitalised(role), widths.label(), units::figure(all.least, 0),
-                                      units::figure(all.most, 0)});
+                table.rows.push_back(
+                    {labelOf(role), widths.label(), units::figure(all.least, 0), units::figure(all.most, 0)});
         }
     }
     if (table.rows.empty()) return std::nullopt;
-    table.note =
+    table.note = wording::say(
         "Measure: the number of characters that fit on a line. WCAG 2.2 SC 1.4.8 (AAA): at most 80 "
-        "characters.";
+        "characters.");
     return table;
 }
 
@@ -274,18 +294,21 @@ std::optional<Table> slotsTable(const VariantFacts& facts) {
     const std::vector<pictures::Slot> slots = pictures::slotsOf(facts.project, facts.row, facts.curves);
     if (slots.empty()) return std::nullopt;
     Table table;
-    table.title = "Picture slots";
-    table.columns = {
-        {"Picture", false}, {"Slot width", true}, {"Largest at viewport", true}, {"Present file", true}};
+    table.title = wording::say("Picture slots");
+    table.columns = {{wording::say("Picture"), false},
+                     {wording::say("Slot width"), true},
+                     {wording::say("Largest at viewport"), true},
+                     {wording::say("Present file"), true}};
     for (const double ratio : pictures::shownRatios)
-        table.columns.push_back({"File at " + units::figure(ratio, 0) + "×", true});
+        table.columns.push_back({wording::say("File at %1×", {units::figure(ratio, 0)}), true});
     const auto pixels = [](const pictures::PixelSize& size) {
         return size.width == 0 ? std::string("–")
                                : inOnePiece(std::to_string(size.width) + " × " + std::to_string(size.height));
     };
     for (const pictures::Slot& slot : slots) {
         const auto* picture = std::get_if<project::PicturePart>(&facts.project.part(slot.place));
-        const std::string file = picture == nullptr || picture->file.empty() ? "No picture" : picture->file;
+        const std::string file =
+            picture == nullptr || picture->file.empty() ? wording::say("No picture") : picture->file;
         const Extent extent = extentOf(slot.width, {facts.project.leastWidth, facts.project.mostWidth});
         std::vector<std::string> cells{file.substr(file.rfind('/') + 1),
                                        between(extent.least, extent.most, 0), units::px(slot.largest.width),
@@ -294,16 +317,19 @@ std::optional<Table> slotsTable(const VariantFacts& facts) {
             cells.push_back(pixels(need.cut));
         table.rows.push_back(std::move(cells));
     }
-    table.note =
+    table.note = wording::say(
         "File: pixels of a file that is cut to the slot and fills it at every viewport width, for screens "
-        "with 1, 2 and 3 pixels per CSS px.";
+        "with 1, 2 and 3 pixels per CSS px.");
     return table;
 }
 
 Table fontsTable(const std::vector<std::shared_ptr<const layout::PreparedRow>>& rows) {
     Table table;
-    table.title = "Fonts";
-    table.columns = {{"Family", false}, {"Font", false}, {"Weight", true}, {"File", false}};
+    table.title = wording::say("Fonts");
+    table.columns = {{wording::say("Family"), false},
+                     {wording::say("Font"), false},
+                     {wording::say("Weight"), true},
+                     {wording::say("File"), false}};
     for (const auto& row : rows) {
         for (std::size_t band = 0; band < row->bandCount(); ++band) {
             for (const layout::CardPlan& card : row->band(band).cards) {
@@ -323,17 +349,24 @@ Table fontsTable(const std::vector<std::shared_ptr<const layout::PreparedRow>>& 
         }
     }
     std::ranges::sort(table.rows);
-    table.note =
+    table.note = wording::say(
         "Check the licence of each font before it goes on a site: a licence for a desktop program does not "
-        "always include web use.";
+        "always include web use.");
     return table;
 }
 
 Plots plotsOf(const VariantFacts& facts) {
     const double least = facts.project.leastWidth;
     const double most = facts.project.mostWidth;
-    Plot size{"Font size", "px", "", least, most, {}, {}, {}};
-    Plot measure{"Measure", "characters", "", least, most, {}, {}, {{80, "80 (WCAG 2.2 SC 1.4.8, AAA)"}}};
+    Plot size{wording::say("Font size"), "px", "", least, most, {}, {}, {}};
+    Plot measure{wording::say("Measure"),
+                 wording::say("characters"),
+                 "",
+                 least,
+                 most,
+                 {},
+                 {},
+                 {{80, "80 (WCAG 2.2 SC 1.4.8, AAA)"}}};
     for (std::size_t band = 0; band + 1 < facts.of().bands.size(); ++band) {
         const double at = *facts.of().bands[band].upTo;
         if (at > least && at < most) {
@@ -347,20 +380,21 @@ Plots plotsOf(const VariantFacts& facts) {
     for (const std::string& role : rolesOf(facts.project)) {
         const sweep::PartCurves* part = firstOf(facts, role);
         if (part == nullptr) continue;
-        const std::string name = emit::capitalised(role);
+        const std::string name = labelOf(role);
         size.series.push_back({name, part->fontSize});
         const Extent extent = extentOf(part->fontSize, all);
-        sizes += " " + name + ": " + between(extent.least, extent.most) + ".";
+        sizes += " " + wording::say("%1: %2.", {name, between(extent.least, extent.most)});
         const auto* text = std::get_if<project::TextPart>(&facts.project.part(part->place));
         if (text == nullptr || emit::isWholeLink(*text)) continue;
         measure.series.push_back({name, part->measure});
         const Extent characters = extentOf(part->measure, all);
-        measures += " " + name + ": " + units::figure(characters.least, 0) + " to " +
-                    units::figure(characters.most, 0) + " characters.";
+        measures += " " + wording::say("%1: %2 to %3 characters.", {name, units::figure(characters.least, 0),
+                                                                    units::figure(characters.most, 0)});
     }
-    const std::string over = " over viewport widths " + units::fromPxToPx(least, most) + ".";
-    size.alt = "Plot of font size" + over + sizes;
-    measure.alt = "Plot of the measure of the first card" + over + measures;
+    const std::string range = units::fromPxToPx(least, most);
+    size.alt = wording::say("Plot of font size over viewport widths %1.", {range}) + sizes;
+    measure.alt =
+        wording::say("Plot of the measure of the first card over viewport widths %1.", {range}) + measures;
     Plots plots;
     if (!size.series.empty()) plots.list.push_back(std::move(size));
     if (!measure.series.empty()) plots.list.push_back(std::move(measure));

@@ -11,6 +11,7 @@
 #include "project/wording.h"
 #include "solve/constraint.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve {
 
@@ -21,11 +22,9 @@ constexpr double visibleDifference = 0.005;
 
 /// Where a user sees a limit.
 struct Place {
-    std::string text;  ///< `at 700 px`, `just above 590 px`
-    double width = 0;  ///< viewport width to show, CSS px
-    bool zoomed = false;
-    /// `at 700 px viewport width`; a zoomed place names the browser zoom instead.
-    [[nodiscard]] std::string inViewport() const { return zoomed ? text : text + " viewport width"; }
+    std::string text;        ///< `at 700 px`, `just above 590 px`
+    std::string inViewport;  ///< `at 700 px viewport width`; a zoomed place names the browser zoom instead
+    double width = 0;        ///< viewport width to show, CSS px
 };
 
 class TableMaker {
@@ -99,16 +98,20 @@ private:
 
     Limit limit(const Binding& binding) const {
         const project::Variant& variant = project_.row().variants[binding.variant];
-        const std::string inVariant =
-            answer_.variants.size() > 1 ? ", variant " + project::quotedTitle(project_, binding.variant) : "";
         Limit made;
         made.binding = binding;
         const Place place = placeOf(binding);
         made.width = place.width;
         made.place = place.text;
         made.text = limitText(binding);
-        made.fullText = roleLabel(binding.wish.role) + inVariant + ", " +
-                        project::bandTitle(project_, variant, binding.band) + ": " + made.text;
+        const std::string role = roleLabel(binding.wish.role);
+        const std::string band = project::bandTitle(project_, variant, binding.band);
+        //: A role, a band, and what limits the size of the role there
+        made.fullText =
+            answer_.variants.size() > 1
+                ? wording::say("%1, variant %2, %3: %4",
+                               {role, project::quotedTitle(project_, binding.variant), band, made.text})
+                : wording::say("%1, %2: %3", {role, band, made.text});
         return made;
     }
 
@@ -117,45 +120,68 @@ private:
         const double zoom = binding.wish.kind->zoomFactor(binding.wish);
         if (zoom > 1 && binding.width < project_.leastWidth) {
             const double window = std::min(binding.width * zoom, project_.mostWidth);
-            return {"at " + units::px(window) + " with " + units::percent(window / binding.width) +
-                        " browser zoom",
-                    window, true};
+            const std::string place = wording::say(
+                "at %1 with %2 browser zoom", {units::px(window), units::percent(window / binding.width)});
+            return {place, place, window};
         }
+        const std::string width = units::px(binding.width);
         if (isJustAbove(binding))
-            return {"just above " + units::px(binding.width),
+            return {wording::say("just above %1", {width}),
+                    wording::say("just above %1 viewport width", {width}),
                     std::min(binding.width + 1, project_.mostWidth)};
-        return {"at " + units::px(binding.width), binding.width};
+        return {wording::say("at %1", {width}), wording::say("at %1 viewport width", {width}), binding.width};
     }
 
     [[nodiscard]] std::string limitText(const Binding& binding) const {
         const Wish& wish = binding.wish;
-        const ConstraintTraits& kind = wish.kind->traits;
-        const std::string place = placeOf(binding).inViewport();
-        const std::string at = units::px(binding.size) + " " + place;
-        const std::string wished = condition(wish) + atItsWidths(wish);
-        const std::string because = ", because of the wish “" + wished + "”";
+        const std::string place = placeOf(binding).inViewport;
+        //: A size, and the place where it is reached: 21.4 px at 931 px viewport width
+        const std::string at = wording::say("%1 %2", {units::px(binding.size), place});
+        const std::string wished = atItsWidths(condition(wish), wish);
         const auto own =
-            wish.kind->limitText({wish, wished, at, place, because, binding.isLower,
-                                  isAboveBreakpoint(binding), [&] { return limitingPlaces(binding); }});
+            wish.kind->limitText({wish, wished, at, place, binding.isLower, isAboveBreakpoint(binding),
+                                  [&] { return limitingPlaces(binding); }});
         if (own) return *own;
-        if (!binding.text.exists) return (binding.isLower ? "at least " : "at most ") + at + because + ".";
-        std::string text = (kind.isLowerBound ? "at least " : "at most ") + at + because;
+        if (!binding.text.exists)
+            return binding.isLower ? wording::say("at least %1, because of the wish “%2”.", {at, wished})
+                                   : wording::say("at most %1, because of the wish “%2”.", {at, wished});
+        const std::string text = limitByText(binding, at, wished);
+        if (!binding.sizeWithShorterWord) return text;
+        return wording::say("%1 With three letters fewer in this word, the limit is %2.",
+                            {text, units::px(*binding.sizeWithShorterWord)});
+    }
+
+    /// `at most 21.4 px at 931 px viewport width, because of the wish “one line”, limited by the word
+    /// “Saltmarsh” (card 1).`
+    [[nodiscard]] std::string limitByText(const Binding& binding, const std::string& at,
+                                          const std::string& wished) const {
+        const ConstraintTraits& kind = binding.wish.kind->traits;
+        const std::string limiting = limitingText(binding);
         const double reserve = *project::effectiveWishes(project_).reserve;
-        if (kind.usesReserve && reserve > 0) text += " with a reserve of " + units::percent(reserve);
-        text += ", limited by the " + limitingText(binding) + ".";
-        if (binding.sizeWithShorterWord)
-            text += " With three letters fewer in this word, the limit is " +
-                    units::px(*binding.sizeWithShorterWord) + ".";
-        return text;
+        if (!kind.usesReserve || reserve <= 0)
+            return kind.isLowerBound
+                       ? wording::say("at least %1, because of the wish “%2”, limited by the %3.",
+                                      {at, wished, limiting})
+                       : wording::say("at most %1, because of the wish “%2”, limited by the %3.",
+                                      {at, wished, limiting});
+        const std::string share = units::percent(reserve);
+        return kind.isLowerBound
+                   ? wording::say(
+                         "at least %1, because of the wish “%2” with a reserve of %3, limited by the %4.",
+                         {at, wished, share, limiting})
+                   : wording::say(
+                         "at most %1, because of the wish “%2” with a reserve of %3, limited by the %4.",
+                         {at, wished, share, limiting});
     }
 
     /// `word “Saltmarsh” (card 1)`, `text “Two slow miles…” (card 1)`.
     [[nodiscard]] std::string limitingText(const Binding& binding) const {
-        const std::string card = " (card " + std::to_string(binding.text.card + 1) + ")";
-        if (!binding.word.empty()) return "word " + checks::inQuotation(binding.word) + card;
+        const std::string card = std::to_string(binding.text.card + 1);
+        if (!binding.word.empty())
+            return wording::say("word %1 (card %2)", {checks::inQuotation(binding.word), card});
         const auto& part = project_.row().cards[binding.text.card].parts[binding.text.part];
-        return "text " + checks::inQuotation(project::plainText(std::get<project::TextPart>(part).copy)) +
-               card;
+        const std::string text = project::plainText(std::get<project::TextPart>(part).copy);
+        return wording::say("text %1 (card %2)", {checks::inQuotation(text), card});
     }
 
     /// The width of a breakpoint belongs to the band below it.
@@ -173,8 +199,8 @@ private:
     [[nodiscard]] std::string limitingPlaces(const Binding& binding) const {
         std::vector<std::string> places;
         const auto add = [&](const Binding& one) {
-            std::string place =
-                placeOf(one).inViewport() + " in " + project::quotedTitle(project_, one.variant);
+            std::string place = wording::say(
+                "%1 in %2", {placeOf(one).inViewport, project::quotedTitle(project_, one.variant)});
             if (std::ranges::find(places, place) == places.end()) places.push_back(std::move(place));
         };
         for (const Binding& one : answer_.bindings)
@@ -184,20 +210,20 @@ private:
     }
 
     void addNotes() {
-        if (answer_.isCancelled) table_.notes.emplace_back("Solving was cancelled.");
+        if (answer_.isCancelled) table_.notes.push_back(wording::say("Solving was cancelled."));
         if (answer_.offGrid)
-            table_.notes.emplace_back(
-                "Sizes that satisfy the wishes exist, but none on the size grid. Choose a "
-                "finer grid.");
+            table_.notes.push_back(wording::say(
+                "Sizes that satisfy the wishes exist, but none on the size grid. Choose a finer grid."));
         for (const Wish& wish : answer_.violated)
-            table_.notes.push_back(
-                "In the solved row, “" + describe(wish) +
-                "” is still violated at some widths. Make this wish slightly stricter than you need.");
+            table_.notes.push_back(wording::say(
+                "In the solved row, “%1” is still violated at some widths. Make this wish slightly "
+                "stricter than you need.",
+                {describe(wish)}));
         for (const SharedRamp& one : answer_.sharedRamps)
-            table_.notes.push_back(roleLabel(one.role) + " has one ramp " +
-                                   units::fromPxToPx(one.widths.from, one.widths.to) +
-                                   " in every variant because the variants’ breakpoints differ there. With "
-                                   "common breakpoints it can have one ramp per band.");
+            table_.notes.push_back(wording::say(
+                "%1 has one ramp %2 in every variant because the variants’ breakpoints differ there. "
+                "With common breakpoints it can have one ramp per band.",
+                {roleLabel(one.role), units::fromPxToPx(one.widths.from, one.widths.to)}));
     }
 
     [[nodiscard]] ConflictTable conflictTable() const {
@@ -209,40 +235,41 @@ private:
             if (place.text.exists) made.places.push_back(limit(place));
         for (const Wish& wish : conflict.wishes)
             if (wish.kind->traits.couplesVariants && followsCard(wish.role))
-                made.notes.push_back(
-                    roleLabel(wish.role) +
-                    " follows the card width, and the variants have cards of different widths. "
-                    "Set “Grows with” to “Viewport width”.");
+                made.notes.push_back(wording::say(
+                    "%1 follows the card width, and the variants have cards of different widths. Set "
+                    "“Grows with” to “Viewport width”.",
+                    {roleLabel(wish.role)}));
         if (conflict.reserveOnly)
-            made.notes.push_back("Without the reserve of " +
-                                 units::percent(*project::effectiveWishes(project_).reserve) +
-                                 " for longer text, these wishes can be satisfied.");
+            made.notes.push_back(
+                wording::say("Without the reserve of %1 for longer text, these wishes can be satisfied.",
+                             {units::percent(*project::effectiveWishes(project_).reserve)}));
         const std::vector<Relaxation> relaxations = usefulRelaxations(conflict);
         for (const Relaxation& relaxation : relaxations)
             made.resolutions.push_back(resolution(conflict, relaxation));
-        made.advice = relaxations.empty()
-                          ? "No readable size satisfies the other wishes. Shorten the text, or use fewer "
-                            "columns there."
-                      : relaxations.size() == 1 ? "This change resolves the conflict:"
-                                                : "Any one of these changes resolves the conflict:";
+        made.advice =
+            relaxations.empty() ? wording::say(
+                                      "No readable size satisfies the other wishes. Shorten the text, or use "
+                                      "fewer columns there.")
+            : relaxations.size() == 1 ? wording::say("This change resolves the conflict:")
+                                      : wording::say("Any one of these changes resolves the conflict:");
         if (!relaxations.empty() && relaxations.front().othersConflict)
-            made.notes.emplace_back(
-                "There is a second conflict. Tenter shows it when you solve again after this change.");
+            made.notes.push_back(wording::say(
+                "There is a second conflict. Tenter shows it when you solve again after this change."));
         return made;
     }
 
     static Resolution resolution(const Conflict& conflict, const Relaxation& relaxation) {
         if (const auto advice = relaxation.wish.kind->advice()) return {relaxation, *advice, false};
-        const std::string wish = "“" + describe(relaxation.wish) + "”";
-        if (relaxation.removed) return {relaxation, "Remove " + wish, true};
+        const std::string wish = describe(relaxation.wish);
+        if (relaxation.removed) return {relaxation, wording::say("Remove “%1”", {wish}), true};
         const auto before = std::ranges::find_if(conflict.wishes, [&](const Wish& one) {
             const Wish& changed = relaxation.wish;
             return one.kind == changed.kind && one.role == changed.role && one.other == changed.other &&
                    one.firstWidth == changed.firstWidth && one.widths.to == changed.widths.to;
         });
-        const std::string change =
-            before == conflict.wishes.end() ? "Change to " : "Change “" + describe(*before) + "” to ";
-        return {relaxation, change + wish, true};
+        if (before == conflict.wishes.end())
+            return {relaxation, wording::say("Change to “%1”", {wish}), true};
+        return {relaxation, wording::say("Change “%1” to “%2”", {describe(*before), wish}), true};
     }
 
     [[nodiscard]] bool followsCard(const std::string& role) const {
@@ -276,8 +303,8 @@ double firstWholeWidth(const SizeRow& row) {
 }
 
 std::string bandLabel(const SizeRow& row) {
-    return units::pxRange(firstWholeWidth(row), row.wide.width) + " (" + project::columnsLabel(row.columns) +
-           ")";
+    return wording::say("%1 (%2)", {units::pxRange(firstWholeWidth(row), row.wide.width),
+                                    project::columnsLabel(row.columns)});
 }
 
 std::string sizeLabel(double size) {

@@ -4,6 +4,7 @@
 #include "project/titles.h"
 #include "project/wording.h"
 #include "solve/answer_table.h"
+#include "wording/say.h"
 
 namespace tenter::solve {
 
@@ -49,27 +50,35 @@ std::string sizeTable(const project::Project& project, const AnswerTable& table,
         if (manyVariants) cells.insert(cells.begin(), Cell{variant});
         lines.push_back(std::move(cells));
     };
-    addLine("", {{""}, {""}, {"narrow end"}, {""}, {"wide end"}, {""}});
-    addLine("variant",
-            {{"role"}, {"band"}, {"before", true}, {"after", true}, {"before", true}, {"after", true}});
+    const std::string before = wording::say("before");
+    const std::string after = wording::say("after");
+    addLine("", {{""}, {""}, {wording::say("narrow end")}, {""}, {wording::say("wide end")}, {""}});
+    addLine(wording::say("variant"), {{wording::say("role")},
+                                      {wording::say("band")},
+                                      {before, true},
+                                      {after, true},
+                                      {before, true},
+                                      {after, true}});
     for (const SizeRow& row : table.rows) {
         std::vector<Cell> cells{{roleLabel(row.role)}, {bandLabel(row)}};
         for (const EndSize& end : {row.narrow, row.wide}) {
-            const std::string before = sizeLabel(end.before);
-            const std::string after = sizeLabel(end.after);
-            cells.push_back({before, true});
-            cells.push_back({after == before ? "same" : after, true});
+            const std::string now = sizeLabel(end.before);
+            const std::string then = sizeLabel(end.after);
+            cells.push_back({now, true});
+            cells.push_back({then == now ? wording::say("same") : then, true});
         }
         addLine(project::titleOf(project.row().variants[row.variant]), std::move(cells));
     }
-    return std::string("Sizes in px at the two ends of each band") +
-           (isConverted ? " (before: converted, not yet solved)" : "") + ":\n" + aligned(lines);
+    return (isConverted ? wording::say("Sizes in px at the two ends of each band (before: converted, not yet "
+                                       "solved):")
+                        : wording::say("Sizes in px at the two ends of each band:")) +
+           "\n" + aligned(lines);
 }
 
 std::string toText(const ConflictTable& conflict) {
-    std::string text = "No sizes satisfy these wishes together:\n";
+    std::string text = wording::say("No sizes satisfy these wishes together:") + "\n";
     for (const std::string& wish : conflict.wishes)
-        text += "  “" + wish + "”\n";
+        text += "  " + wording::say("“%1”", {wish}) + "\n";
     for (const Limit& place : conflict.places)
         text += place.fullText + "\n";
     for (const std::string& note : conflict.notes)
@@ -87,13 +96,13 @@ std::string toText(const project::Project& project, const AnswerTable& table, bo
     const auto addSection = [&](const std::string& section) {
         if (!section.empty()) text += (text.empty() ? "" : "\n") + section;
     };
-    if (table.isUnchanged) addSection("The current sizes satisfy every wish.\n");
+    if (table.isUnchanged) addSection(wording::say("The current sizes satisfy every wish.") + "\n");
     if (!table.rows.empty()) addSection(sizeTable(project, table, isConverted));
     std::string limits;
     for (const SizeRow& row : table.rows)
         for (const Limit& limit : row.limits)
             limits += limit.fullText + "\n";
-    if (!limits.empty()) addSection("Limits:\n" + limits);
+    if (!limits.empty()) addSection(wording::say("Limits:") + "\n" + limits);
     std::string notes;
     for (const std::string& note : table.notes)
         notes += note + "\n";
@@ -106,9 +115,10 @@ std::string summary(const ConflictTable& conflict) {
     std::vector<std::string> quoted;
     quoted.reserve(conflict.wishes.size());
     for (const std::string& wish : conflict.wishes)
-        quoted.push_back("“" + wish + "”");
-    return quoted.size() == 1 ? "No sizes satisfy this wish: " + quoted.front() + "."
-                              : "No sizes satisfy these wishes together: " + project::listed(quoted) + ".";
+        quoted.push_back(wording::say("“%1”", {wish}));
+    return quoted.size() == 1
+               ? wording::say("No sizes satisfy this wish: %1.", {quoted.front()})
+               : wording::say("No sizes satisfy these wishes together: %1.", {project::listed(quoted)});
 }
 
 }  // namespace tenter::solve

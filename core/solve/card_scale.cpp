@@ -11,6 +11,7 @@
 #include "solve/wish.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve {
 
@@ -165,33 +166,43 @@ std::optional<CardScale> toCardScale(const project::Project& project, text::Para
     return scale;
 }
 
+namespace {
+
+/// Where the conversion changes the size of a role most.
+std::string largestChange(const project::Project& project, const CardRamp& one) {
+    if (std::abs(one.after - one.before) < negligible) return wording::say("No size changes.");
+    const std::string width = units::px(one.width, 0);
+    const std::string before = units::figure(one.before);
+    const std::string after = units::px(one.after);
+    return project.row().variants.size() > 1
+               ? wording::say(
+                     "The conversion changes it most at %1 viewport width (variant %2): from %3 to %4.",
+                     {width, project::quotedTitle(project, one.variant), before, after})
+               : wording::say("The conversion changes it most at %1 viewport width: from %2 to %3.",
+                              {width, before, after});
+}
+
+}  // namespace
+
 std::vector<std::string> describe(const project::Project& project, const CardScale& scale) {
     std::vector<std::string> all;
     all.reserve(scale.roles.size() + 1);
     for (const CardRamp& one : scale.roles) {
         const units::RampPoint& from = one.ramp.from();
         const units::RampPoint& to = one.ramp.to();
-        std::string text = roleLabel(one.role) + ": " + units::px(from.size);
-        if (one.ramp.isFlat())
-            text += " in every card.";
-        else
-            text += " where the card’s content is " + units::px(from.width, 0) + " wide, " +
-                    units::px(to.size) + " where it is " + units::px(to.width, 0) + ".";
-        if (std::abs(one.after - one.before) < negligible)
-            text += " No size changes.";
-        else
-            text += " The conversion changes it most at " + units::px(one.width, 0) + " viewport width" +
-                    (project.row().variants.size() > 1
-                         ? " (variant " + project::quotedTitle(project, one.variant) + ")"
-                         : "") +
-                    ": from " + units::figure(one.before) + " to " + units::px(one.after) + ".";
-        all.push_back(std::move(text));
+        const std::string sizes =
+            one.ramp.isFlat()
+                ? wording::say("%1: %2 in every card.", {roleLabel(one.role), units::px(from.size)})
+                : wording::say("%1: %2 where the card’s content is %3 wide, %4 where it is %5.",
+                               {roleLabel(one.role), units::px(from.size), units::px(from.width, 0),
+                                units::px(to.size), units::px(to.width, 0)});
+        all.push_back(sizes + " " + largestChange(project, one));
     }
     // The releases are not verified; the unit is that of CSS Conditional 5 § 5.
-    all.emplace_back(
+    all.push_back(wording::say(
         "Each card becomes a size container, and its sizes use the unit cqi. Chrome 105, Edge 105, "
         "Safari 16, Firefox 110 and later versions support this (we did not verify these versions). Older "
-        "browsers ignore these sizes.");
+        "browsers ignore these sizes."));
     return all;
 }
 

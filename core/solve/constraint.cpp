@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "solve/row_adder.h"
+#include "wording/say.h"
 
 namespace tenter::solve {
 
@@ -18,8 +19,13 @@ bool Constraint::needsEveryVariant(const project::RoleWishes& /*entry*/) const {
     return false;
 }
 
-std::string Constraint::joint(const Wish& /*wish*/) const {
-    return " ";
+std::string Constraint::ofRole(const Wish& wish, const std::string& role) const {
+    //: A role, and a condition: body at least 15 px
+    return wording::say("%1 %2", {role, condition(wish)});
+}
+
+std::string withCondition(const std::string& role, const std::string& condition) {
+    return wording::say("%1 with %2", {role, condition});
 }
 
 std::optional<std::string> Constraint::limitText(const LimitContext& /*context*/) const {

@@ -56,7 +56,6 @@ struct LimitContext {
     std::string wished;         ///< the condition, with its widths unless it holds everywhere
     std::string at;             ///< `21.4 px at 931 px viewport width`
     std::string place;          ///< `at 931 px viewport width`
-    std::string because;        ///< `, because of the wish “…”`
     bool isLower = false;       ///< the wish keeps the size from being smaller there
     bool atBreakpoint = false;  ///< the place is just above a breakpoint
     /// Where the role is limited in any variant, by any wish.
@@ -89,8 +88,8 @@ public:
 
     /// What the wish is called after its role: `at most 2 lines`.
     [[nodiscard]] virtual std::string condition(const Wish& wish) const = 0;
-    /// What stands between role and condition, with a space on both sides.
-    [[nodiscard]] virtual std::string joint(const Wish& wish) const;
+    /// The condition after the name of the role: `heading in at most 2 lines`.
+    [[nodiscard]] virtual std::string ofRole(const Wish& wish, const std::string& role) const;
     /// A sentence, or part of one, about a place where the wish limits a size. Empty: the usual one.
     [[nodiscard]] virtual std::optional<std::string> limitText(const LimitContext& context) const;
     /// What the user must change in the text, if the wish can be neither changed nor removed.
@@ -126,6 +125,9 @@ public:
     [[nodiscard]] virtual bool isUnreadable(const Wish& wish, const Relaxation& relaxation,
                                             const std::vector<Wish>& defaults) const;
 };
+
+/// `body with at most 75 characters per line`: for `Constraint::ofRole`.
+std::string withCondition(const std::string& role, const std::string& condition);
 
 /// A kind that bounds the size of its role at each width: `addBounds` says all about it.
 class BoundConstraint : public Constraint {

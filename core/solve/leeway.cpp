@@ -12,6 +12,7 @@
 #include "solve/verify.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve {
 
@@ -252,7 +253,7 @@ std::string inUnit(double value, Unit unit) {
 std::string quoted(const std::vector<Wish>& wishes) {
     std::vector<std::string> all;
     for (const Wish& wish : wishes) {
-        std::string one = "“" + describe(wish) + "”";
+        std::string one = wording::say("“%1”", {describe(wish)});
         if (std::ranges::find(all, one) == all.end()) all.push_back(std::move(one));
     }
     return project::listed(all);
@@ -260,41 +261,49 @@ std::string quoted(const std::vector<Wish>& wishes) {
 
 /// `from 12 to 40 px (now 22 px)`. An end that violates no wish is only the end of the values tested.
 std::string allowedValues(const LeewayRange& range, const Leeway& leeway) {
-    const std::string now = " (now " + inUnit(leeway.current, leeway.unit) + ")";
+    const std::string now = inUnit(leeway.current, leeway.unit);
     const std::string from = units::figure(range.from);
     const std::string to = inUnit(range.to, leeway.unit);
     if (!range.limitedBelow && !range.limitedAbove)
-        return "every tested value (" + from + " to " + to + ") satisfies the wishes" + now;
+        return wording::say("every tested value (%1 to %2) satisfies the wishes (now %3)", {from, to, now});
     const bool outside = (range.limitedBelow && leeway.current < range.from) ||
                          (range.limitedAbove && leeway.current > range.to);
-    const std::string values = !range.limitedBelow   ? "at most " + to
-                               : !range.limitedAbove ? "at least " + inUnit(range.from, leeway.unit)
-                                                     : "from " + from + " to " + to;
-    return (outside ? "must be " : "") + values + now;
+    const std::string values = !range.limitedBelow ? wording::say("at most %1", {to})
+                               : !range.limitedAbove
+                                   ? wording::say("at least %1", {inUnit(range.from, leeway.unit)})
+                                   : wording::say("from %1 to %2", {from, to});
+    //: The values of a setting that satisfy the wishes, and its value now
+    return outside ? wording::say("must be %1 (now %2)", {values, now})
+                   : wording::say("%1 (now %2)", {values, now});
 }
 
 /// Names a setting of a band: `Column gap, 701–1230 px (2 columns)`, `Breakpoint at 530 px (1 to 2 columns)`.
 std::string titleOf(const project::Project& project, const project::Variant& variant, std::size_t band,
                     LeewaySetting setting, const std::string& current) {
     if (setting != LeewaySetting::Breakpoint) {
-        const std::string name = setting == LeewaySetting::ColumnGap     ? "Column gap, "
-                                 : setting == LeewaySetting::CardPadding ? "Card padding, "
-                                                                         : "Row width, ";
-        return name + project::bandTitle(project, variant, band);
+        const std::string title = project::bandTitle(project, variant, band);
+        return setting == LeewaySetting::ColumnGap     ? wording::say("Column gap, %1", {title})
+               : setting == LeewaySetting::CardPadding ? wording::say("Card padding, %1", {title})
+                                                       : wording::say("Row width, %1", {title});
     }
     const int below = *project::resolve(project, variant, band).row.columns;
     const int above = *project::resolve(project, variant, band + 1).row.columns;
-    return "Breakpoint at " + current + " (" + (below == above ? "" : std::to_string(below) + " to ") +
-           project::columnsLabel(above) + ")";
+    const std::string columns = project::columnsLabel(above);
+    return below == above
+               ? wording::say("Breakpoint at %1 (%2)", {current, columns})
+               : wording::say("Breakpoint at %1 (%2 to %3)", {current, std::to_string(below), columns});
 }
 
 /// `A smaller value violates “…”; a larger value violates “…”.`
 std::string violations(const LeewayRange& range) {
-    std::string text;
-    if (!range.violatedBelow.empty()) text = "a smaller value violates " + quoted(range.violatedBelow);
-    if (!range.violatedAbove.empty())
-        text += (text.empty() ? "" : "; ") + ("a larger value violates " + quoted(range.violatedAbove));
-    return text.empty() ? text : " " + checks::capitalised(text) + ".";
+    const bool below = !range.violatedBelow.empty();
+    const bool above = !range.violatedAbove.empty();
+    if (below && above)
+        return wording::say("A smaller value violates %1; a larger value violates %2.",
+                            {quoted(range.violatedBelow), quoted(range.violatedAbove)});
+    if (below) return wording::say("A smaller value violates %1.", {quoted(range.violatedBelow)});
+    if (above) return wording::say("A larger value violates %1.", {quoted(range.violatedAbove)});
+    return {};
 }
 
 }  // namespace
@@ -329,17 +338,26 @@ project::Project withValue(const project::Project& project, std::size_t variant,
 std::string describe(const project::Project& project, std::size_t variant, std::size_t band,
                      LeewaySetting setting, const Leeway& leeway) {
     const std::string current = inUnit(leeway.current, leeway.unit);
-    const std::string title =
-        titleOf(project, project.row().variants[variant], band, setting, current) + ": ";
+    const std::string title = titleOf(project, project.row().variants[variant], band, setting, current);
     if (!leeway.range) {
-        const std::string now = setting == LeewaySetting::Breakpoint ? "" : " (now " + current + ")";
-        return title + "no value satisfies the wishes at the current sizes" + now +
-               ". The current value violates " + quoted(leeway.violated) + ".";
+        const std::string violated = quoted(leeway.violated);
+        return setting == LeewaySetting::Breakpoint
+                   ? wording::say(
+                         "%1: no value satisfies the wishes at the current sizes. The current value "
+                         "violates %2.",
+                         {title, violated})
+                   : wording::say(
+                         "%1: no value satisfies the wishes at the current sizes (now %2). The current "
+                         "value violates %3.",
+                         {title, current, violated});
     }
     const LeewayRange& range = *leeway.range;
-    std::string text = title + allowedValues(range, leeway) + "." + violations(range);
+    //: A setting, and its values that satisfy the wishes
+    std::string text = wording::say("%1: %2.", {title, allowedValues(range, leeway)});
+    const std::string beyond = violations(range);
+    if (!beyond.empty()) text.append(" ").append(beyond);
     if (range.suggested != leeway.current)
-        text += " Suggested: " + inUnit(range.suggested, leeway.unit) + ".";
+        text.append(" ").append(wording::say("Suggested: %1.", {inUnit(range.suggested, leeway.unit)}));
     return text;
 }
 

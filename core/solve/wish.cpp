@@ -5,10 +5,12 @@
 #include <utility>
 
 #include "checks/phrases.h"
+#include "project/titles.h"
 #include "solve/constraint.h"
 #include "solve/registry.h"
 #include "solve/wish_list.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve {
 
@@ -71,15 +73,17 @@ std::string condition(const Wish& wish) {
 }
 
 std::string describe(const Wish& wish) {
-    return wish.role + wish.kind->joint(wish) + condition(wish) + atItsWidths(wish);
+    return atItsWidths(wish.kind->ofRole(wish, project::roleName(wish.role)), wish);
 }
 
-std::string atItsWidths(const Wish& wish) {
-    return wish.everywhere ? "" : " at " + units::pxRange(wish.firstWidth, wish.widths.to);
+std::string atItsWidths(const std::string& phrase, const Wish& wish) {
+    if (wish.everywhere) return phrase;
+    //: A wish, and a range of widths
+    return wording::say("%1 at %2", {phrase, units::pxRange(wish.firstWidth, wish.widths.to)});
 }
 
 std::string roleLabel(const std::string& role) {
-    return checks::capitalised(role);
+    return checks::capitalised(project::roleName(role));
 }
 
 }  // namespace tenter::solve

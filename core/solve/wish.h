@@ -41,8 +41,9 @@ std::string condition(const Wish& wish);
 /// The whole wish: `heading in at most 2 lines`, `body at least 15 px at 981–1320 px`.
 std::string describe(const Wish& wish);
 
-/// The whole widths at which the wish applies, to end a phrase: ` at 981–1320 px`; empty for every width.
-std::string atItsWidths(const Wish& wish);
+/// `phrase` with the whole widths at which the wish applies, `… at 981–1320 px`; `phrase` itself for every
+/// width.
+std::string atItsWidths(const std::string& phrase, const Wish& wish);
 
 /// A role's name at the start of a sentence or in a table: `Heading`.
 std::string roleLabel(const std::string& role);

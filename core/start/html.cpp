@@ -11,6 +11,7 @@
 #include "markup/tree.h"
 #include "project/rules.h"
 #include "start/pieces.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -292,7 +293,8 @@ bool addRow(const Tree& tree, const std::vector<markup::Features>& features, Pas
         out.cards.push_back(std::move(card));
     }
     if (loose > 0)
-        out.notes.emplace_back("Some text in the cards is not in an element of its own and was left out.");
+        out.notes.push_back(
+            wording::say("Some text in the cards is not in an element of its own and was left out."));
     return true;
 }
 
@@ -302,7 +304,7 @@ void readHtml(std::string_view text, PastedText& out) {
     project::Problems problems;
     const std::optional<Tree> parsed = markup::parse(text, {}, problems);
     if (!parsed || parsed->body() == noNode) {
-        out.notes.emplace_back("The HTML is nested too deeply to be read. Paste only the text.");
+        out.notes.push_back(wording::say("The HTML is nested too deeply to be read. Paste only the text."));
         return;
     }
     for (NodeId at = 0; at < parsed->size() && out.language.empty(); ++at)

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "project/file.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -12,7 +13,7 @@ namespace {
 struct LookText {
     const char* name;
     const char* title;
-    const char* description;
+    std::string_view description;
     double mostCardWidth;
     const char* style;
 };
@@ -108,13 +109,14 @@ const char* const meadowStyle = R"({
 })";
 
 const LookText lookTexts[] = {
-    {"quay", "Quay", "White cards with a soft shadow and a filled button", 400, quayStyle},
-    {"folio", "Folio", "No boxes, tall pictures, book type", 380, folioStyle},
-    {"lantern", "Lantern", "Dark cards with light type and a bright button", 420, lanternStyle},
-    {"meadow", "Meadow", "Tinted, round and centred", 380, meadowStyle}};
+    {"quay", "Quay", wording::noted("White cards with a soft shadow and a filled button"), 400, quayStyle},
+    {"folio", "Folio", wording::noted("No boxes, tall pictures, book type"), 380, folioStyle},
+    {"lantern", "Lantern", wording::noted("Dark cards with light type and a bright button"), 420,
+     lanternStyle},
+    {"meadow", "Meadow", wording::noted("Tinted, round and centred"), 380, meadowStyle}};
 
 Look lookOf(const LookText& text) {
-    Look look{text.name, text.title, text.description, {}, text.mostCardWidth};
+    Look look{text.name, text.title, wording::say(text.description), {}, text.mostCardWidth};
     project::Problems problems;
     // A look is read as every project file is, so that its values obey the same rules.
     const std::string file =

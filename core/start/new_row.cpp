@@ -16,6 +16,7 @@
 #include "start/looks.h"
 #include "units/ascii.h"
 #include "units/number.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -45,7 +46,7 @@ std::string nameOf(const NewRow& row, const PastedText& text) {
         for (const project::TextPart& part : card.parts)
             if (name.empty() && part.role == "heading") name = project::plainText(part.copy);
     std::ranges::replace(name, '\n', ' ');
-    return name.empty() ? "New row" : shortened(name, longestName);
+    return name.empty() ? wording::say("New row") : shortened(name, longestName);
 }
 
 /// Makes the style fit the script: families with its letters, line height, size.
@@ -118,11 +119,11 @@ void solveSizes(MadeRow& made, text::ParagraphStore& store, const solve::Options
         const auto& all = table.conflict->resolutions;
         const auto first = std::ranges::find_if(all, &solve::Resolution::isApplicable);
         if (first == all.end()) break;
-        made.notes.push_back("The text needs this: " + first->text + ".");
+        made.notes.push_back(wording::say("The text needs this: %1.", {first->text}));
         project = solve::relaxed(project, first->relaxation);
     }
-    made.notes.emplace_back(
-        "No sizes satisfy all wishes with this text. Shorten the longest words, or use fewer columns.");
+    made.notes.push_back(wording::say(
+        "No sizes satisfy all wishes with this text. Shorten the longest words, or use fewer columns."));
 }
 
 }  // namespace
@@ -193,11 +194,12 @@ MadeRow newRow(const NewRow& row, text::ParagraphStore& store, const std::stop_t
     options.cancellation = cancellation;
     solveSizes(made, store, options);
     if (isExample)
-        made.notes.insert(made.notes.begin(), "The text is an example. Replace it in the Words panel.");
+        made.notes.insert(made.notes.begin(),
+                          wording::say("The text is an example. Replace it in the Words panel."));
     if (row.pictures.size() > text.cards.size())
-        made.notes.push_back(std::to_string(row.pictures.size() - text.cards.size()) +
-                             " of the pictures were not used, because there are only " +
-                             std::to_string(text.cards.size()) + " cards.");
+        made.notes.push_back(wording::say(
+            "%1 of the pictures were not used, because there are only %2 cards.",
+            {std::to_string(row.pictures.size() - text.cards.size()), std::to_string(text.cards.size())}));
     return made;
 }
 

@@ -7,6 +7,7 @@
 #include "markup/tree.h"
 #include "project/utf8.h"
 #include "start/pieces.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -112,11 +113,12 @@ PastedText readPasted(std::string_view text, std::optional<TextFormat> format) {
     }
     std::erase_if(out.cards, isEmptyCard);
     if (start.size() < text.size())
-        out.notes.push_back("The text is longer than " + std::to_string(longestPaste >> 20U) +
-                            " MB. Only its start was read.");
+        out.notes.push_back(wording::say("The text is longer than %1 MB. Only its start was read.",
+                                         {std::to_string(longestPaste >> 20U)}));
     if (out.cards.size() > mostPastedCards) {
-        out.notes.push_back("The text has " + std::to_string(out.cards.size()) + " cards. Only the first " +
-                            std::to_string(mostPastedCards) + " were read.");
+        out.notes.push_back(
+            wording::say("The text has %1 cards. Only the first %2 were read.",
+                         {std::to_string(out.cards.size()), std::to_string(mostPastedCards)}));
         out.cards.resize(mostPastedCards);
     }
     return out;

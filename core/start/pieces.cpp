@@ -10,6 +10,7 @@
 #include "project/utf8.h"
 #include "project/wording.h"
 #include "units/ascii.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -69,8 +70,9 @@ public:
     }
     void finish() {
         if (dropped_)
-            out_.notes.push_back("A card has more than " + std::to_string(mostPartsOfCard) +
-                                 " paragraphs. The others were left out. Check where cards start.");
+            out_.notes.push_back(wording::say(
+                "A card has more than %1 paragraphs. The others were left out. Check where cards start.",
+                {std::to_string(mostPartsOfCard)}));
     }
 
 private:
@@ -106,8 +108,8 @@ void addStatedCards(const std::vector<Piece>& pieces, PastedText& out) {
         maker.add(piece, isButton ? "button" : isUnknown ? "body" : piece.part.role);
     }
     if (!before.empty())
-        out.notes.push_back("The text before the first heading is in no card: " + project::listed(before) +
-                            ".");
+        out.notes.push_back(
+            wording::say("The text before the first heading is in no card: %1.", {project::listed(before)}));
     maker.finish();
 }
 

@@ -11,6 +11,7 @@
 #include "text/generic_families.h"
 #include "text/scripts.h"
 #include "text/unicode.h"
+#include "wording/say.h"
 
 namespace tenter::text {
 namespace {
@@ -235,13 +236,20 @@ bool ParagraphBuilder::isNamed(const FacePtr& face) const {
 void ParagraphBuilder::addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme,
                                  const FacePtr& face) const {
     const std::string script = scriptOf(codePointAt(grapheme, 0));
-    const std::string them = script.empty() ? "it" : "them";
-    const std::string what = script.empty() ? "“" + toUtf8(grapheme) + "”" : script + " characters";
-    const FontNote note{style_.family.empty() ? "the default family" : style_.family.front(),
-                        "has no " + what + "; " +
-                            (face ? "the fallback font “" + face->family() + "” is used for " + them
-                                  : "no installed font has " + them),
-                        "these characters"};
+    const std::string family =
+        style_.family.empty() ? wording::say("the default family") : style_.family.front();
+    const std::string sign = toUtf8(grapheme);
+    const auto says = [&] {
+        if (script.empty())
+            return face ? wording::say("%1 has no “%2”; the fallback font “%3” is used for it",
+                                       {family, sign, face->family()})
+                        : wording::say("%1 has no “%2”; no installed font has it", {family, sign});
+        return face ? wording::say("%1 has no %2 characters; the fallback font “%3” is used for them",
+                                   {family, script, face->family()})
+                    : wording::say("%1 has no %2 characters; no installed font has them", {family, script});
+    };
+    //: Add a font file with …
+    const FontNote note{family, says(), wording::say("these characters")};
     if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
 }
 

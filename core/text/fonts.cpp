@@ -16,6 +16,7 @@
 #include "text/generic_families.h"
 #include "text/sfnt.h"
 #include "units/number.h"
+#include "wording/say.h"
 
 namespace tenter::text {
 /// A font file of a family, with the weights and the slant it has.
@@ -120,8 +121,10 @@ unsigned twoBytes(hb_face_t* face, hb_tag_t table, unsigned at) {
 
 /// `weight 400`, `italic of weight 400`; `upright weight 400` beside a style of the other slant.
 std::string styleOf(double weight, bool italic, bool sameSlant) {
-    const std::string slant = italic ? "italic of " : sameSlant ? "" : "upright ";
-    return slant + "weight " + units::number(weight);
+    const std::string figure = units::number(weight);
+    return italic      ? wording::say("italic of weight %1", {figure})
+           : sameSlant ? wording::say("weight %1", {figure})
+                       : wording::say("upright weight %1", {figure});
 }
 
 }  // namespace
@@ -300,8 +303,11 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         if (!face) {
             // A missing family after one that exists changes nothing that is drawn.
             if (asked && found.empty() && !isGenericFamily(family))
-                note(family, candidate != nullptr ? "cannot be read from its file" : "was not found",
-                     "this family");
+                note(family,
+                     candidate != nullptr ? wording::say("%1 cannot be read from its file", {family})
+                                          : wording::say("%1 was not found", {family}),
+                     //: Add a font file with …
+                     wording::say("this family"));
             return;
         }
         const bool first = found.empty();
@@ -309,9 +315,11 @@ std::vector<FacePtr> Fonts::find(const std::vector<std::string>& families, doubl
         const bool sameSlant = face->italic() == italic;
         if (first && asked && (face->weight() != weight || !sameSlant))
             note(family,
-                 "has no " + styleOf(weight, italic, sameSlant) + "; " +
-                     styleOf(face->weight(), face->italic(), sameSlant) + " is used",
-                 "this style", face->weight() != weight || face->italic());
+                 wording::say("%1 has no %2; %3 is used",
+                              {family, styleOf(weight, italic, sameSlant),
+                               styleOf(face->weight(), face->italic(), sameSlant)}),
+                 //: Add a font file with …
+                 wording::say("this style"), face->weight() != weight || face->italic());
     };
     for (const std::string& family : families)
         add(family, true);

@@ -72,7 +72,7 @@ using FacePtr = std::shared_ptr<const Face>;
 /// or slant of it.
 struct FontNote {
     std::string family;
-    std::string says;          ///< predicate of a sentence about the family, such as `was not found`
+    std::string says;          ///< a sentence about the family, without full stop: `Karla was not found`
     std::string missing;       ///< what a font file must have to change that, such as `this style`
     bool changesLines = true;  ///< false if letters are only slanted, which changes no width
     friend bool operator==(const FontNote&, const FontNote&) = default;

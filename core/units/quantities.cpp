@@ -3,6 +3,8 @@
 #include <cmath>
 
 #include "units/number.h"
+#include "wording/language.h"
+#include "wording/say.h"
 
 namespace tenter::units {
 
@@ -20,6 +22,10 @@ std::string figure(double value, int decimals, Rounding rounding) {
         rounding == Rounding::Down ? std::floor(value * step + almost) / step : rounded(value, decimals);
     std::string text = number(shown, decimals);
     if (text.front() == '-') text.replace(0, 1, "\u2212");
+    if (!wording::isTranslating()) return text;
+    //: The sign between the whole number and its decimals
+    const std::string point = wording::say(".");
+    if (const std::size_t at = text.find('.'); at != std::string::npos) text.replace(at, 1, point);
     return text;
 }
 
@@ -35,14 +41,15 @@ std::string pxRange(double from, double to, int decimals) {
 
 std::string fromPxToPx(double from, double to, int decimals) {
     const std::string last = px(to, decimals);
-    if (px(from, decimals) == last) return "at " + last;
-    return "from " + figure(from, decimals) + " to " + last;
+    //: A width or a size with its unit
+    if (px(from, decimals) == last) return wording::say("at %1", {last});
+    return wording::say("from %1 to %2", {figure(from, decimals), last});
 }
 
 std::string percent(double share, int decimals) {
     const std::string text = figure(share * 100, decimals);
     if (share > 0 && text == "0")
-        return "under " + figure(std::pow(10.0, -decimals), decimals) + noBreakSpace + "%";
+        return wording::say("under %1", {figure(std::pow(10.0, -decimals), decimals) + noBreakSpace + "%"});
     return text + noBreakSpace + "%";
 }
 

@@ -1,5 +1,5 @@
-// Numbers and units as people read them: in the window, in findings, reports and messages. CSS has its own
-// numbers (units/number.h).
+// Numbers and units as people read them, in the language in use (wording/language.h): in the window, in
+// findings, reports and messages. CSS has its own numbers (units/number.h).
 #pragma once
 
 #include <string>

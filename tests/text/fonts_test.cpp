@@ -103,7 +103,7 @@ TEST(Fonts, NotesAMissingFamilyAndUsesTheNext) {
     ASSERT_FALSE(faces.empty());
     EXPECT_EQ(faces[0]->family(), "Lato");
     ASSERT_EQ(notes.size(), 1U);
-    EXPECT_EQ(notes[0].says, "was not found");
+    EXPECT_EQ(notes[0].says, notes[0].family + " was not found");
     // A missing family after one that exists is not noted.
     notes.clear();
     test::fonts().find({"Lato", "No Such Family"}, 400, false, &notes);

@@ -2,6 +2,7 @@
 #include "solve/member_constraint.h"
 #include "solve/row_adder.h"
 #include "solve/wish_key.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -23,10 +24,12 @@ public:
           isSame_(value == project::AtBreakpoints::Same) {}
 
     [[nodiscard]] std::string condition(const Wish& /*wish*/) const override {
-        return isSame_ ? "the same size on both sides of a breakpoint"
-                       : "the same share of its column on both sides of a breakpoint";
+        return isSame_ ? wording::say("the same size on both sides of a breakpoint")
+                       : wording::say("the same share of its column on both sides of a breakpoint");
     }
-    [[nodiscard]] std::string joint(const Wish& /*wish*/) const override { return " with "; }
+    [[nodiscard]] std::string ofRole(const Wish& wish, const std::string& role) const override {
+        return withCondition(role, condition(wish));
+    }
 
     void addRows(RowAdder& rows) const override {
         for (const VariantGeometry& geometry : rows.model.geometries()) {

@@ -4,6 +4,7 @@
 #include "solve/member_constraint.h"
 #include "solve/row_adder.h"
 #include "solve/wish_key.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -27,15 +28,32 @@ public:
                            &project::RoleWishes::withColumn, true, false) {}
 
     [[nodiscard]] std::string condition(const Wish& /*wish*/) const override {
-        return "no growth where its column narrows";
+        return wording::say("no growth where its column narrows");
     }
-    [[nodiscard]] std::string joint(const Wish& /*wish*/) const override { return " with "; }
+    [[nodiscard]] std::string ofRole(const Wish& wish, const std::string& role) const override {
+        return withCondition(role, condition(wish));
+    }
     [[nodiscard]] std::optional<std::string> limitText(const LimitContext& context) const override {
-        return (context.isLower ? "at least " : "at most ") + context.at + ", because text must not " +
-               (context.isLower ? "shrink where its column widens. To allow a smaller size, "
-                                : "grow where its column narrows. To allow a larger size, ") +
-               (context.atBreakpoint ? "move the breakpoint, or " : "") +
-               "set the wish “Narrower column” to “Free”.";
+        const std::string& at = context.at;
+        if (context.isLower && context.atBreakpoint)
+            return wording::say(
+                "at least %1, because text must not shrink where its column widens. To allow a smaller size, "
+                "move the breakpoint, or set the wish “Narrower column” to “Free”.",
+                {at});
+        if (context.isLower)
+            return wording::say(
+                "at least %1, because text must not shrink where its column widens. To allow a "
+                "smaller size, set the wish “Narrower column” to “Free”.",
+                {at});
+        if (context.atBreakpoint)
+            return wording::say(
+                "at most %1, because text must not grow where its column narrows. To allow a "
+                "larger size, move the breakpoint, or set the wish “Narrower column” to “Free”.",
+                {at});
+        return wording::say(
+            "at most %1, because text must not grow where its column narrows. To allow a larger "
+            "size, set the wish “Narrower column” to “Free”.",
+            {at});
     }
 
     void addRows(RowAdder& rows) const override {

@@ -3,6 +3,7 @@
 #include "solve/row_adder.h"
 #include "solve/wish_key.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -24,9 +25,11 @@ public:
                            &project::RoleWishes::growth) {}
 
     [[nodiscard]] std::string condition(const Wish& wish) const override {
-        return "growth of at most " + units::px(wish.value) + " per " + units::px(100) + " of width";
+        return wording::say("growth of at most %1 per %2 of width", {units::px(wish.value), units::px(100)});
     }
-    [[nodiscard]] std::string joint(const Wish& /*wish*/) const override { return " with "; }
+    [[nodiscard]] std::string ofRole(const Wish& wish, const std::string& role) const override {
+        return withCondition(role, condition(wish));
+    }
 
     void addRows(RowAdder& rows) const override {
         for (const VariantGeometry& geometry : rows.model.geometries()) {

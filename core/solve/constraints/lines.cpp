@@ -6,6 +6,7 @@
 #include "solve/violations.h"
 #include "solve/wish_key.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -29,10 +30,13 @@ public:
                            &project::RoleWishes::lines) {}
 
     [[nodiscard]] std::string condition(const Wish& wish) const override {
-        return wish.value == 1 ? "one line" : "at most " + units::figure(wish.value) + " lines";
+        return wish.value == 1 ? wording::say("one line")
+                               : wording::say("at most %1 lines", {units::figure(wish.value)});
     }
-    [[nodiscard]] std::string joint(const Wish& wish) const override {
-        return wish.value == 1 ? " on " : " in ";
+    [[nodiscard]] std::string ofRole(const Wish& wish, const std::string& role) const override {
+        //: A role, and a wish on its lines
+        return wish.value == 1 ? wording::say("%1 on one line", {role})
+                               : wording::say("%1 in at most %2 lines", {role, units::figure(wish.value)});
     }
 
     void addBounds(BoundFinder& finder) const override {

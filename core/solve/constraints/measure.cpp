@@ -5,6 +5,7 @@
 #include "solve/violations.h"
 #include "solve/wish_key.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -31,9 +32,13 @@ public:
           isLeast_(isLeast) {}
 
     [[nodiscard]] std::string condition(const Wish& wish) const override {
-        return (isLeast_ ? "at least " : "at most ") + units::figure(wish.value) + " characters per line";
+        const std::string characters = units::figure(wish.value);
+        return isLeast_ ? wording::say("at least %1 characters per line", {characters})
+                        : wording::say("at most %1 characters per line", {characters});
     }
-    [[nodiscard]] std::string joint(const Wish& /*wish*/) const override { return " with "; }
+    [[nodiscard]] std::string ofRole(const Wish& wish, const std::string& role) const override {
+        return withCondition(role, condition(wish));
+    }
 
     void addBounds(BoundFinder& finder) const override {
         finder.forEachText(

@@ -2,12 +2,14 @@
 #include <algorithm>
 
 #include "project/role_wishes.h"
+#include "project/titles.h"
 #include "project/wording.h"
 #include "solve/row_adder.h"
 #include "solve/solve.h"
 #include "solve/wish_key.h"
 #include "solve/wish_list.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -54,7 +56,10 @@ public:
     }
 
     [[nodiscard]] std::string condition(const Wish& wish) const override {
-        return (isExact_ ? "" : "at least ") + units::figure(wish.value) + " times the size of " + wish.other;
+        const std::string times = units::figure(wish.value);
+        const std::string other = project::roleName(wish.other);
+        return isExact_ ? wording::say("%1 times the size of %2", {times, other})
+                        : wording::say("at least %1 times the size of %2", {times, other});
     }
 
     void addRows(RowAdder& rows) const override {

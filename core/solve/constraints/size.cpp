@@ -8,6 +8,7 @@
 #include "solve/violations.h"
 #include "solve/wish_key.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -30,11 +31,13 @@ public:
           isLeast_(isLeast) {}
 
     [[nodiscard]] std::string condition(const Wish& wish) const override {
-        return (isLeast_ ? "at least " : "at most ") + units::px(wish.value);
+        return isLeast_ ? wording::say("at least %1", {units::px(wish.value)})
+                        : wording::say("at most %1", {units::px(wish.value)});
     }
 
     [[nodiscard]] std::optional<std::string> limitText(const LimitContext& context) const override {
-        return context.wished + ", reached " + context.place + ".";
+        //: A wish on the size, and the place where the size is as large or small as it allows
+        return wording::say("%1, reached %2.", {context.wished, context.place});
     }
 
     void addBounds(BoundFinder& finder) const override {
@@ -67,9 +70,11 @@ public:
         : SwitchConstraint({.name = "locked", .key = &sizeKey, .locksSizes = true},
                            &project::RoleWishes::locked, true, false) {}
 
-    [[nodiscard]] std::string condition(const Wish& /*wish*/) const override { return "locked at its sizes"; }
+    [[nodiscard]] std::string condition(const Wish& /*wish*/) const override {
+        return wording::say("locked at its sizes");
+    }
     [[nodiscard]] std::optional<std::string> limitText(const LimitContext& context) const override {
-        return condition(context.wish) + ".";
+        return wording::say("%1.", {condition(context.wish)});
     }
 
     void addRows(RowAdder& rows) const override {

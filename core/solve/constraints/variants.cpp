@@ -6,6 +6,7 @@
 #include "solve/row_adder.h"
 #include "solve/violations.h"
 #include "solve/wish_key.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -37,11 +38,13 @@ public:
     }
 
     [[nodiscard]] std::string condition(const Wish& /*wish*/) const override {
-        return "the same size in every variant";
+        return wording::say("the same size in every variant");
     }
-    [[nodiscard]] std::string joint(const Wish& /*wish*/) const override { return " with "; }
+    [[nodiscard]] std::string ofRole(const Wish& wish, const std::string& role) const override {
+        return withCondition(role, condition(wish));
+    }
     [[nodiscard]] std::optional<std::string> limitText(const LimitContext& context) const override {
-        return condition(context.wish) + ", limited " + context.allPlaces() + ".";
+        return wording::say("%1, limited %2.", {condition(context.wish), context.allPlaces()});
     }
 
     void addRows(RowAdder& rows) const override {

@@ -4,6 +4,7 @@
 #include "solve/constraint.h"
 #include "solve/violations.h"
 #include "solve/wish_list.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -17,11 +18,13 @@ public:
     void addWishes(WishList& list, const std::string& role) const override { list.add(*this, role); }
 
     [[nodiscard]] std::string condition(const Wish& /*wish*/) const override {
-        return "no word wider than its box";
+        return wording::say("no word wider than its box");
     }
-    [[nodiscard]] std::string joint(const Wish& /*wish*/) const override { return " with "; }
+    [[nodiscard]] std::string ofRole(const Wish& wish, const std::string& role) const override {
+        return withCondition(role, condition(wish));
+    }
     [[nodiscard]] std::optional<std::string> advice() const override {
-        return "Put a soft hyphen into the word, or use a shorter word";
+        return wording::say("Put a soft hyphen into the word, or use a shorter word");
     }
 
     void addBounds(BoundFinder& finder) const override {

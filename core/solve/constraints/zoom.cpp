@@ -3,6 +3,7 @@
 #include "solve/row_adder.h"
 #include "solve/wish_key.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::solve::constraints {
 
@@ -24,11 +25,13 @@ public:
                            &project::RoleWishes::zoom) {}
 
     [[nodiscard]] std::string condition(const Wish& wish) const override {
-        return "twice as large at " + units::percent(wish.value) + " browser zoom";
+        return wording::say("twice as large at %1 browser zoom", {units::percent(wish.value)});
     }
     [[nodiscard]] std::optional<std::string> limitText(const LimitContext& context) const override {
-        return "at most " + context.at + context.because + ": the largest size may be at most " +
-               units::figure(context.wish.value / 2) + " times the smallest size of this role.";
+        return wording::say(
+            "at most %1, because of the wish “%2”: the largest size may be at most %3 times the "
+            "smallest size of this role.",
+            {context.at, context.wished, units::figure(context.wish.value / 2)});
     }
     [[nodiscard]] double zoomFactor(const Wish& wish) const override { return wish.value; }
 

@@ -1,0 +1,85 @@
+// Findings and remedies in another language.
+#include <regex>
+
+#include "../wording/speaking.h"
+#include "checking.h"
+#include "checks/phrases.h"
+#include "rows.h"
+
+namespace tenter::checks {
+namespace {
+
+/// The plain words of `text` outside quotation marks that are no values: neither units, nor names of
+/// browsers, nor names of the project.
+std::vector<std::string> plainWords(std::string text, const project::Project& project) {
+    text = std::regex_replace(text, std::regex("“[^”]*”"), "");
+    std::set<std::string> values{"px", "em", "rem", "CSS", "WCAG", "h1", "h2", "h3", "h4", "h5", "h6"};
+    for (const text::BreakProfile* profile : text::profiles())
+        values.emplace(profile->title());
+    const auto addWords = [&](const std::string& name) {
+        static const std::regex word("[A-Za-z][A-Za-z0-9]*");
+        for (std::sregex_iterator at(name.begin(), name.end(), word); at != std::sregex_iterator(); ++at)
+            values.insert(at->str());
+    };
+    const auto addSettings = [&](const project::Settings& settings) {
+        for (const auto& [role, style] : settings.text.roles) {
+            addWords(role);
+            for (const std::string& family : style.family.value_or(std::vector<std::string>()))
+                addWords(family);
+        }
+    };
+    addSettings(project::resolve(project, project.row().variants[0], 0));
+    for (const project::Variant& variant : project.row().variants)
+        addWords(variant.className);
+    for (const project::Card& card : project.row().cards)
+        for (const project::Part& part : card.parts)
+            if (const auto* picture = std::get_if<project::PicturePart>(&part)) addWords(picture->file);
+    std::vector<std::string> words;
+    static const std::regex plain("#[0-9a-f]+|[A-Za-z][A-Za-z0-9]*");
+    for (std::sregex_iterator at(text.begin(), text.end(), plain); at != std::sregex_iterator(); ++at)
+        if (at->str().front() != '#' && !values.contains(at->str())) words.push_back(at->str());
+    return words;
+}
+
+/// The findings of the first variant, with fonts that were found in the language in use: notes about fonts
+/// are sentences, and a store keeps them.
+std::vector<Finding> findingsOf(const project::Project& project) {
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    return checks::check(project, 0, store);
+}
+
+TEST(TranslatedFindings, HaveNoEnglishWordInTheirSentences) {
+    for (const auto& [check, project] : test::rows::rowsByCheck()) {
+        SCOPED_TRACE(check);
+        const test::Speaking speaking(test::fullWidth);
+        const std::vector<Finding> findings = findingsOf(project);
+        EXPECT_NE(test::find(findings, check), nullptr);
+        for (const Finding& finding : findings)
+            for (const std::string& sentence :
+                 {finding.statement.what, finding.statement.why, finding.statement.fix})
+                EXPECT_EQ(plainWords(sentence, project), std::vector<std::string>()) << sentence;
+    }
+}
+
+TEST(TranslatedFindings, AreTheSameFindingsInGerman) {
+    for (const auto& [check, project] : test::rows::rowsByCheck()) {
+        SCOPED_TRACE(check);
+        const std::vector<Finding> english = findingsOf(project);
+        const test::Speaking speaking("de");
+        const std::vector<Finding> german = findingsOf(project);
+        ASSERT_EQ(english.size(), german.size());
+        for (std::size_t i = 0; i < english.size(); ++i) {
+            EXPECT_EQ(english[i].check, german[i].check);
+            EXPECT_EQ(english[i].places, german[i].places);
+            EXPECT_EQ(english[i].severity, german[i].severity);
+            EXPECT_NE(english[i].says, german[i].says);
+            EXPECT_EQ(widthsBeyondText(project, english[i], 3).empty(),
+                      widthsBeyondText(project, german[i], 3).empty())
+                << german[i].says;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace tenter::checks
