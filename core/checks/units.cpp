@@ -1,6 +1,7 @@
 // Font sizes in px ignore the text size that a reader sets in the browser. Common practice; WCAG 2.2 SC 1.4.4
 // asks only for zoom.
 #include "checks/check.h"
+#include "checks/phrases.h"
 #include "wording/say.h"
 
 namespace tenter::checks {

@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>Set letter spacing of %1 to %2</source>
-        <translation>Laufweite von %1 auf %2 setzen</translation>
+        <translation>Zeichenabstand von %1 auf %2 setzen</translation>
     </message>
     <message numerus="yes">
         <source>Use %n column</source>
@@ -250,27 +250,27 @@
     </message>
     <message>
         <source>the focus ring of %1 has no width or no colour</source>
-        <translation>der Fokusrahmen von %1 hat keine Breite oder keine Farbe</translation>
+        <translation>der Fokusring von %1 hat keine Breite oder keine Farbe</translation>
     </message>
     <message>
         <source>Give it 2 or 3&#xa0;px in %1 (Colour › Focus ring)</source>
-        <translation>Ihm 2 oder 3&#xa0;px in %1 geben (Farbe › Fokusrahmen)</translation>
+        <translation>Ihm 2 oder 3&#xa0;px in %1 geben (Farbe › Fokusring)</translation>
     </message>
     <message>
         <source>the focus ring of %1 is %2 on %3, a contrast of %4:1 instead of 3:1</source>
-        <translation>der Fokusrahmen von %1 ist %2 auf %3, ein Kontrast von %4:1 statt 3:1</translation>
+        <translation>der Fokusring von %1 ist %2 auf %3, ein Kontrast von %4:1 statt 3:1</translation>
     </message>
     <message>
         <source>Set its colour to %1 (Colour › Focus ring)</source>
-        <translation>Seine Farbe auf %1 setzen (Farbe › Fokusrahmen)</translation>
+        <translation>Seine Farbe auf %1 setzen (Farbe › Fokusring)</translation>
     </message>
     <message>
         <source>Use %1 for the focus ring of %2</source>
-        <translation>%1 für den Fokusrahmen von %2 verwenden</translation>
+        <translation>%1 für den Fokusring von %2 verwenden</translation>
     </message>
     <message>
         <source>Make the focus ring of %1 3&#xa0;px wide, in %2</source>
-        <translation>Fokusrahmen von %1 3&#xa0;px breit machen, in %2</translation>
+        <translation>Fokusring von %1 3&#xa0;px breit machen, in %2</translation>
     </message>
     <message>
         <source>the font %1, first in %2</source>
@@ -536,7 +536,7 @@
     </message>
     <message>
         <source>Put a no-break space before it, or change the text in the Words panel</source>
-        <translation>Ein geschütztes Leerzeichen davor setzen oder den Text im Feld Wortlaut ändern</translation>
+        <translation>Ein geschütztes Leerzeichen davor setzen oder den Text unter „Wörter“ ändern</translation>
     </message>
     <message>
         <source>%1, %2 has only the end of a word, %3, on its last line</source>
@@ -548,7 +548,7 @@
     </message>
     <message>
         <source>Remove the soft hyphen or hyphen before it in the Words panel, so that the whole word moves down</source>
-        <translation>Im Feld Wortlaut den weichen Trennstrich oder Bindestrich davor entfernen, damit das ganze Wort nach unten rückt</translation>
+        <translation>Unter „Wörter“ den weichen Trennstrich oder Bindestrich davor entfernen, damit das ganze Wort nach unten rückt</translation>
     </message>
     <message>
         <source>Remove the last soft hyphen</source>
@@ -584,7 +584,7 @@
     </message>
     <message>
         <source>%1, %2 has %3; the wish is at most %4</source>
-        <translation>%1 hat %2 %3; der Wunsch ist höchstens %4</translation>
+        <translation>%1 hat %2 %3; die Vorgabe ist höchstens %4</translation>
     </message>
     <message>
         <source>It pushes the text below it down</source>
@@ -616,7 +616,7 @@
     </message>
     <message>
         <source>Start the name with that text (Words › Accessible name)</source>
-        <translation>Den Namen mit diesem Text beginnen (Wortlaut › Zugänglicher Name)</translation>
+        <translation>Den Namen mit diesem Text beginnen (Wörter › Zugänglicher Name)</translation>
     </message>
     <message>
         <source>a link in %1 has neither text nor a name</source>
@@ -628,7 +628,7 @@
     </message>
     <message>
         <source>Give it text, or a name (Words › Accessible name)</source>
-        <translation>Ihm einen Text oder einen Namen geben (Wortlaut › Zugänglicher Name)</translation>
+        <translation>Ihm einen Text oder einen Namen geben (Wörter › Zugänglicher Name)</translation>
     </message>
     <message>
         <source>Start the accessible name with the text</source>
@@ -656,7 +656,7 @@
     </message>
     <message>
         <source>Give each link its own text, or a name that starts with this text (Words › Accessible name)</source>
-        <translation>Jedem Link einen eigenen Text geben oder einen Namen, der mit diesem Text beginnt (Wortlaut › Zugänglicher Name)</translation>
+        <translation>Jedem Link einen eigenen Text geben oder einen Namen, der mit diesem Text beginnt (Wörter › Zugänglicher Name)</translation>
     </message>
     <message>
         <source>Add the heading of the card to the accessible name</source>
@@ -664,7 +664,7 @@
     </message>
     <message>
         <source>%1, lines of %2 hold up to %3 characters; the wish is at most %4 characters</source>
-        <translation>%1 fassen Zeilen von %2 bis zu %3 Zeichen; der Wunsch ist höchstens %4 Zeichen</translation>
+        <translation>%1 fassen Zeilen von %2 bis zu %3 Zeichen; die Vorgabe ist höchstens %4 Zeichen</translation>
     </message>
     <message>
         <source>The eye loses the start of the next line</source>
@@ -680,7 +680,7 @@
     </message>
     <message>
         <source>%1, lines of %2 hold only %3 characters; the wish is at least %4 characters</source>
-        <translation>%1 fassen Zeilen von %2 nur %3 Zeichen; der Wunsch ist mindestens %4 Zeichen</translation>
+        <translation>%1 fassen Zeilen von %2 nur %3 Zeichen; die Vorgabe ist mindestens %4 Zeichen</translation>
     </message>
     <message>
         <source>Reading such short lines is tiring</source>
@@ -850,7 +850,7 @@
     </message>
     <message>
         <source>at %1 viewport width, %2 has %3 image pixels per CSS px (slot: %4 × %5)</source>
-        <translation>bei %1 Viewport-Breite hat %2 %3 Bildpixel je CSS-px (Bildfläche: %4 × %5)</translation>
+        <translation>bei %1 Viewport-Breite hat %2 %3 Bildpixel je CSS-px (Bildfeld: %4 × %5)</translation>
     </message>
     <message>
         <source>High-density screens have 2 or more device pixels per CSS px, so it looks soft there</source>
@@ -866,11 +866,11 @@
     </message>
     <message>
         <source>Without a focal point, only the centre is visible</source>
-        <translation>Ohne Fokuspunkt ist nur die Mitte sichtbar</translation>
+        <translation>Ohne Bildschwerpunkt ist nur die Mitte sichtbar</translation>
     </message>
     <message>
         <source>Set a focal point (Pictures › Focal point), or choose an aspect ratio closer to that of the image (Pictures › Aspect ratio)</source>
-        <translation>Einen Fokuspunkt setzen (Bilder › Fokuspunkt) oder ein Seitenverhältnis wählen, das dem der Bilddatei näher kommt (Bilder › Seitenverhältnis)</translation>
+        <translation>Einen Bildschwerpunkt setzen (Bilder › Bildschwerpunkt) oder ein Seitenverhältnis wählen, das dem der Bilddatei näher kommt (Bilder › Seitenverhältnis)</translation>
     </message>
     <message>
         <source>Use each picture’s own aspect ratio</source>
@@ -914,7 +914,7 @@
     </message>
     <message>
         <source>The wish is at least %1</source>
-        <translation>Der Wunsch ist mindestens %1</translation>
+        <translation>Die Vorgabe ist mindestens %1</translation>
     </message>
     <message>
         <source>%1, %2 is as small as %3</source>
@@ -1099,11 +1099,11 @@
     </message>
     <message>
         <source>Another browser may break this line differently, into %1; the wish is at most %2</source>
-        <translation>Ein anderer Browser bricht diese Zeile möglicherweise anders um, in %1; der Wunsch ist höchstens %2</translation>
+        <translation>Ein anderer Browser bricht diese Zeile möglicherweise anders um, in %1; die Vorgabe ist höchstens %2</translation>
     </message>
     <message>
         <source>Change the letter spacing of %1 by %2</source>
-        <translation>Laufweite von %1 um %2 ändern</translation>
+        <translation>Zeichenabstand von %1 um %2 ändern</translation>
     </message>
     <message>
         <source>the stylesheet of these cards gives font sizes in px</source>
@@ -1115,7 +1115,7 @@
     </message>
     <message>
         <source>Choose rem (Row › Size unit)</source>
-        <translation>rem wählen (Reihe › Größeneinheit)</translation>
+        <translation>rem wählen (Reihe › Einheit der Größen)</translation>
     </message>
     <message>
         <source>Give font sizes in rem</source>
@@ -1127,11 +1127,11 @@
     </message>
     <message>
         <source>%1, the word %2 in %3 is up to %4 wider than its box and breaks in two</source>
-        <translation>%1 ist das Wort %2 in %3 bis zu %4 breiter als sein Kasten und wird zerteilt</translation>
+        <translation>%1 ist das Wort %2 in %3 bis zu %4 breiter als seine Box und wird zerteilt</translation>
     </message>
     <message>
         <source>%1, the word %2 in %3 is up to %4 wider than its box and overflows it</source>
-        <translation>%1 ist das Wort %2 in %3 bis zu %4 breiter als sein Kasten und ragt darüber hinaus</translation>
+        <translation>%1 ist das Wort %2 in %3 bis zu %4 breiter als seine Box und ragt darüber hinaus</translation>
     </message>
     <message>
         <source>A word that breaks at any letter is hard to read</source>
@@ -1354,11 +1354,11 @@
     </message>
     <message>
         <source>Boxes move by up to %1, at %2.</source>
-        <translation>Kästen verschieben sich um bis zu %1, bei %2.</translation>
+        <translation>Boxen verschieben sich um bis zu %1, bei %2.</translation>
     </message>
     <message>
         <source>No box moves.</source>
-        <translation>Kein Kasten verschiebt sich.</translation>
+        <translation>Keine Box verschiebt sich.</translation>
     </message>
     <message>
         <source>Variant %1: %2</source>
@@ -1414,11 +1414,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>at least %1, because of the wish “%2”.</source>
-        <translation>mindestens %1, wegen des Wunsches „%2“.</translation>
+        <translation>mindestens %1, wegen der Vorgabe „%2“.</translation>
     </message>
     <message>
         <source>at most %1, because of the wish “%2”.</source>
-        <translation>höchstens %1, wegen des Wunsches „%2“.</translation>
+        <translation>höchstens %1, wegen der Vorgabe „%2“.</translation>
     </message>
     <message>
         <source>%1 With three letters fewer in this word, the limit is %2.</source>
@@ -1426,19 +1426,19 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>at least %1, because of the wish “%2”, limited by the %3.</source>
-        <translation>mindestens %1, wegen des Wunsches „%2“, begrenzt durch: %3.</translation>
+        <translation>mindestens %1, wegen der Vorgabe „%2“, begrenzt durch: %3.</translation>
     </message>
     <message>
         <source>at most %1, because of the wish “%2”, limited by the %3.</source>
-        <translation>höchstens %1, wegen des Wunsches „%2“, begrenzt durch: %3.</translation>
+        <translation>höchstens %1, wegen der Vorgabe „%2“, begrenzt durch: %3.</translation>
     </message>
     <message>
         <source>at least %1, because of the wish “%2” with a reserve of %3, limited by the %4.</source>
-        <translation>mindestens %1, wegen des Wunsches „%2“ mit einer Reserve von %3, begrenzt durch: %4.</translation>
+        <translation>mindestens %1, wegen der Vorgabe „%2“ mit einer Reserve von %3, begrenzt durch: %4.</translation>
     </message>
     <message>
         <source>at most %1, because of the wish “%2” with a reserve of %3, limited by the %4.</source>
-        <translation>höchstens %1, wegen des Wunsches „%2“ mit einer Reserve von %3, begrenzt durch: %4.</translation>
+        <translation>höchstens %1, wegen der Vorgabe „%2“ mit einer Reserve von %3, begrenzt durch: %4.</translation>
     </message>
     <message>
         <source>word %1 (card %2)</source>
@@ -1454,11 +1454,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Sizes that satisfy the wishes exist, but none on the size grid. Choose a finer grid.</source>
-        <translation>Es gibt Größen, die die Wünsche erfüllen, aber keine im Größenraster. Ein feineres Raster wählen.</translation>
+        <translation>Es gibt Größen, die die Vorgaben erfüllen, aber keine im Größenraster. Ein feineres Raster wählen.</translation>
     </message>
     <message>
         <source>In the solved row, “%1” is still violated at some widths. Make this wish slightly stricter than you need.</source>
-        <translation>In der berechneten Reihe ist „%1“ bei einigen Breiten noch verletzt. Diesen Wunsch etwas strenger stellen als nötig.</translation>
+        <translation>In der berechneten Reihe ist „%1“ bei einigen Breiten noch verletzt. Diese Vorgabe etwas strenger stellen als nötig.</translation>
     </message>
     <message>
         <source>%1 has one ramp %2 in every variant because the variants’ breakpoints differ there. With common breakpoints it can have one ramp per band.</source>
@@ -1470,11 +1470,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Without the reserve of %1 for longer text, these wishes can be satisfied.</source>
-        <translation>Ohne die Reserve von %1 für längeren Text lassen sich diese Wünsche erfüllen.</translation>
+        <translation>Ohne die Reserve von %1 für längeren Text lassen sich diese Vorgaben erfüllen.</translation>
     </message>
     <message>
         <source>No readable size satisfies the other wishes. Shorten the text, or use fewer columns there.</source>
-        <translation>Keine lesbare Größe erfüllt die übrigen Wünsche. Den Text kürzen oder dort weniger Spalten verwenden.</translation>
+        <translation>Keine lesbare Größe erfüllt die übrigen Vorgaben. Den Text kürzen oder dort weniger Spalten verwenden.</translation>
     </message>
     <message>
         <source>This change resolves the conflict:</source>
@@ -1542,11 +1542,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>No sizes satisfy these wishes together:</source>
-        <translation>Keine Größen erfüllen diese Wünsche zusammen:</translation>
+        <translation>Keine Größen erfüllen diese Vorgaben zusammen:</translation>
     </message>
     <message>
         <source>The current sizes satisfy every wish.</source>
-        <translation>Die aktuellen Größen erfüllen jeden Wunsch.</translation>
+        <translation>Die aktuellen Größen erfüllen jede Vorgabe.</translation>
     </message>
     <message>
         <source>Limits:</source>
@@ -1554,11 +1554,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>No sizes satisfy this wish: %1.</source>
-        <translation>Keine Größen erfüllen diesen Wunsch: %1.</translation>
+        <translation>Keine Größen erfüllen diese Vorgabe: %1.</translation>
     </message>
     <message>
         <source>No sizes satisfy these wishes together: %1.</source>
-        <translation>Keine Größen erfüllen diese Wünsche zusammen: %1.</translation>
+        <translation>Keine Größen erfüllen diese Vorgaben zusammen: %1.</translation>
     </message>
     <message>
         <source>No size changes.</source>
@@ -1602,19 +1602,19 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>at least %1, because text must not shrink where its column widens. To allow a smaller size, move the breakpoint, or set the wish “Narrower column” to “Free”.</source>
-        <translation>mindestens %1, weil Text nicht schrumpfen darf, wo die Spalte breiter wird. Um eine kleinere Größe zu erlauben, den Breakpoint verschieben oder den Wunsch „Schmalere Spalte“ auf „Frei“ setzen.</translation>
+        <translation>mindestens %1, weil Text nicht schrumpfen darf, wo die Spalte breiter wird. Um eine kleinere Größe zu erlauben, den Breakpoint verschieben oder die Vorgabe „Schmalere Spalte“ auf „Frei“ setzen.</translation>
     </message>
     <message>
         <source>at least %1, because text must not shrink where its column widens. To allow a smaller size, set the wish “Narrower column” to “Free”.</source>
-        <translation>mindestens %1, weil Text nicht schrumpfen darf, wo die Spalte breiter wird. Um eine kleinere Größe zu erlauben, den Wunsch „Schmalere Spalte“ auf „Frei“ setzen.</translation>
+        <translation>mindestens %1, weil Text nicht schrumpfen darf, wo die Spalte breiter wird. Um eine kleinere Größe zu erlauben, die Vorgabe „Schmalere Spalte“ auf „Frei“ setzen.</translation>
     </message>
     <message>
         <source>at most %1, because text must not grow where its column narrows. To allow a larger size, move the breakpoint, or set the wish “Narrower column” to “Free”.</source>
-        <translation>höchstens %1, weil Text nicht wachsen darf, wo die Spalte schmaler wird. Um eine größere Größe zu erlauben, den Breakpoint verschieben oder den Wunsch „Schmalere Spalte“ auf „Frei“ setzen.</translation>
+        <translation>höchstens %1, weil Text nicht wachsen darf, wo die Spalte schmaler wird. Um eine größere Größe zu erlauben, den Breakpoint verschieben oder die Vorgabe „Schmalere Spalte“ auf „Frei“ setzen.</translation>
     </message>
     <message>
         <source>at most %1, because text must not grow where its column narrows. To allow a larger size, set the wish “Narrower column” to “Free”.</source>
-        <translation>höchstens %1, weil Text nicht wachsen darf, wo die Spalte schmaler wird. Um eine größere Größe zu erlauben, den Wunsch „Schmalere Spalte“ auf „Frei“ setzen.</translation>
+        <translation>höchstens %1, weil Text nicht wachsen darf, wo die Spalte schmaler wird. Um eine größere Größe zu erlauben, die Vorgabe „Schmalere Spalte“ auf „Frei“ setzen.</translation>
     </message>
     <message>
         <source>growth of at most %1 per %2 of width</source>
@@ -1684,7 +1684,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>no word wider than its box</source>
-        <translation>kein Wort breiter als sein Kasten</translation>
+        <translation>kein Wort breiter als seine Box</translation>
     </message>
     <message>
         <source>Put a soft hyphen into the word, or use a shorter word</source>
@@ -1696,11 +1696,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>at most %1, because of the wish “%2”: the largest size may be at most %3 times the smallest size of this role.</source>
-        <translation>höchstens %1, wegen des Wunsches „%2“: die größte Größe darf höchstens das %3-Fache der kleinsten Größe dieser Rolle sein.</translation>
+        <translation>höchstens %1, wegen der Vorgabe „%2“: die größte Größe darf höchstens das %3-Fache der kleinsten Größe dieser Rolle sein.</translation>
     </message>
     <message>
         <source>every tested value (%1 to %2) satisfies the wishes (now %3)</source>
-        <translation>jeder geprüfte Wert (%1 bis %2) erfüllt die Wünsche (jetzt %3)</translation>
+        <translation>jeder geprüfte Wert (%1 bis %2) erfüllt die Vorgaben (jetzt %3)</translation>
     </message>
     <message>
         <source>must be %1 (now %2)</source>
@@ -1717,7 +1717,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Card padding, %1</source>
-        <translation>Innenabstand der Karte, %1</translation>
+        <translation>Karteninnenabstand, %1</translation>
     </message>
     <message>
         <source>Row width, %1</source>
@@ -1745,11 +1745,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>%1: no value satisfies the wishes at the current sizes. The current value violates %2.</source>
-        <translation>%1: kein Wert erfüllt die Wünsche bei den aktuellen Größen. Der aktuelle Wert verletzt %2.</translation>
+        <translation>%1: kein Wert erfüllt die Vorgaben bei den aktuellen Größen. Der aktuelle Wert verletzt %2.</translation>
     </message>
     <message>
         <source>%1: no value satisfies the wishes at the current sizes (now %2). The current value violates %3.</source>
-        <translation>%1: kein Wert erfüllt die Wünsche bei den aktuellen Größen (jetzt %2). Der aktuelle Wert verletzt %3.</translation>
+        <translation>%1: kein Wert erfüllt die Vorgaben bei den aktuellen Größen (jetzt %2). Der aktuelle Wert verletzt %3.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
@@ -1812,7 +1812,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>silenced</source>
-        <translation>stummgeschaltet</translation>
+        <translation>ausgeblendet</translation>
     </message>
     <message>
         <source>Reason: %1</source>
@@ -1853,19 +1853,19 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>The largest slot is %1 × %2, at %3 viewport width in the variant %4.</source>
-        <translation>Die größte Bildfläche ist %1 × %2, bei %3 Viewport-Breite in der Variante %4.</translation>
+        <translation>Das größte Bildfeld ist %1 × %2, bei %3 Viewport-Breite in der Variante %4.</translation>
     </message>
     <message>
         <source>The largest slot is %1 × %2, at %3 viewport width.</source>
-        <translation>Die größte Bildfläche ist %1 × %2, bei %3 Viewport-Breite.</translation>
+        <translation>Das größte Bildfeld ist %1 × %2, bei %3 Viewport-Breite.</translation>
     </message>
     <message>
         <source>At other widths the slot is taller for its width, so the file is taller.</source>
-        <translation>Bei anderen Breiten ist die Bildfläche im Verhältnis höher, deshalb ist die Datei höher.</translation>
+        <translation>Bei anderen Breiten ist das Bildfeld im Verhältnis höher, deshalb ist die Datei höher.</translation>
     </message>
     <message>
         <source>At other widths the slot is wider for its height, so the file is wider.</source>
-        <translation>Bei anderen Breiten ist die Bildfläche im Verhältnis breiter, deshalb ist die Datei breiter.</translation>
+        <translation>Bei anderen Breiten ist das Bildfeld im Verhältnis breiter, deshalb ist die Datei breiter.</translation>
     </message>
     <message numerus="yes">
         <source>The row at a viewport width of %1: %n card in %2, %3 tall.</source>
@@ -1961,7 +1961,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Slack</source>
-        <translation>Spielraum</translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Why this width</source>
@@ -1969,7 +1969,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Widths and font sizes in CSS px. Under each role: font size · the highest line count of any card. Slack: the smallest change of the text width, as a share of that width, that moves a line break; below 0.25&#xa0;% another browser may break the line differently.</source>
-        <translation>Breiten und Schriftgrößen in CSS-px. Unter jeder Rolle: Schriftgröße · höchste Zeilenzahl aller Karten. Spielraum: die kleinste Änderung der Textbreite, als Anteil dieser Breite, die einen Zeilenumbruch verschiebt; unter 0,25&#xa0;% bricht ein anderer Browser die Zeile möglicherweise anders um.</translation>
+        <translation>Breiten und Schriftgrößen in CSS-px. Unter jeder Rolle: Schriftgröße · höchste Zeilenzahl aller Karten. Luft: die kleinste Änderung der Textbreite, als Anteil dieser Breite, die einen Zeilenumbruch verschiebt; unter 0,25&#xa0;% bricht ein anderer Browser die Zeile möglicherweise anders um.</translation>
     </message>
     <message>
         <source>Row width</source>
@@ -1985,7 +1985,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Row gap</source>
-        <translation>Zeilenabstand der Karten</translation>
+        <translation>Abstand untereinander</translation>
     </message>
     <message>
         <source>Type</source>
@@ -2009,7 +2009,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Letter spacing</source>
-        <translation>Laufweite</translation>
+        <translation>Zeichenabstand</translation>
     </message>
     <message>
         <source>A font size with two values is a ramp: it changes in a straight line between the two widths and is constant outside them.</source>
@@ -2021,7 +2021,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Card padding</source>
-        <translation>Innenabstand der Karte</translation>
+        <translation>Karteninnenabstand</translation>
     </message>
     <message>
         <source>Card border</source>
@@ -2073,7 +2073,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Picture slots</source>
-        <translation>Bildflächen</translation>
+        <translation>Bildfelder</translation>
     </message>
     <message>
         <source>Picture</source>
@@ -2081,7 +2081,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>Slot width</source>
-        <translation>Breite der Bildfläche</translation>
+        <translation>Breite des Bildfelds</translation>
     </message>
     <message>
         <source>Largest at viewport</source>
@@ -2101,7 +2101,7 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>File: pixels of a file that is cut to the slot and fills it at every viewport width, for screens with 1, 2 and 3 pixels per CSS px.</source>
-        <translation>Datei: Pixel einer Datei, die auf die Bildfläche zugeschnitten ist und sie bei jeder Viewport-Breite füllt, für Bildschirme mit 1, 2 und 3 Pixeln je CSS-px.</translation>
+        <translation>Datei: Pixel einer Datei, die auf das Bildfeld zugeschnitten ist und es bei jeder Viewport-Breite füllt, für Bildschirme mit 1, 2 und 3 Pixeln je CSS-px.</translation>
     </message>
     <message>
         <source>Fonts</source>
@@ -2213,11 +2213,11 @@ A role, and a condition: body at least 15 px</extracomment>
     </message>
     <message>
         <source>No sizes satisfy all wishes with this text. Shorten the longest words, or use fewer columns.</source>
-        <translation>Keine Größen erfüllen mit diesem Text alle Wünsche. Die längsten Wörter kürzen oder weniger Spalten verwenden.</translation>
+        <translation>Keine Größen erfüllen mit diesem Text alle Vorgaben. Die längsten Wörter kürzen oder weniger Spalten verwenden.</translation>
     </message>
     <message>
         <source>The text is an example. Replace it in the Words panel.</source>
-        <translation>Der Text ist ein Beispiel. Ihn im Feld Wortlaut ersetzen.</translation>
+        <translation>Der Text ist ein Beispiel. Ihn unter „Wörter“ ersetzen.</translation>
     </message>
     <message>
         <source>%1 of the pictures were not used, because there are only %2 cards.</source>

@@ -66,6 +66,9 @@ TEST(TranslatedFindings, AreTheSameFindingsInGerman) {
     for (const auto& [check, project] : test::rows::rowsByCheck()) {
         SCOPED_TRACE(check);
         const std::vector<Finding> english = findingsOf(project);
+        std::vector<bool> namesItsWidths;
+        for (const Finding& finding : english)
+            namesItsWidths.push_back(widthsBeyondText(project, finding, 3).empty());
         const test::Speaking speaking("de");
         const std::vector<Finding> german = findingsOf(project);
         ASSERT_EQ(english.size(), german.size());
@@ -74,9 +77,7 @@ TEST(TranslatedFindings, AreTheSameFindingsInGerman) {
             EXPECT_EQ(english[i].places, german[i].places);
             EXPECT_EQ(english[i].severity, german[i].severity);
             EXPECT_NE(english[i].says, german[i].says);
-            EXPECT_EQ(widthsBeyondText(project, english[i], 3).empty(),
-                      widthsBeyondText(project, german[i], 3).empty())
-                << german[i].says;
+            EXPECT_EQ(widthsBeyondText(project, german[i], 3).empty(), namesItsWidths[i]) << german[i].says;
         }
     }
 }
