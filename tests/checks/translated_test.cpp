@@ -12,7 +12,12 @@ namespace {
 /// The plain words of `text` outside quotation marks that are no values: neither units, nor names of
 /// browsers, nor names of the project.
 std::vector<std::string> plainWords(std::string text, const project::Project& project) {
-    text = std::regex_replace(text, std::regex("“[^”]*”"), "");
+    constexpr std::string_view opening = "“";
+    constexpr std::string_view closing = "”";
+    for (std::size_t from = text.find(opening); from != std::string::npos; from = text.find(opening)) {
+        const std::size_t to = text.find(closing, from);
+        text.erase(from, to == std::string::npos ? to : to + closing.size() - from);
+    }
     std::set<std::string> values{"px", "em", "rem", "CSS", "WCAG", "h1", "h2", "h3", "h4", "h5", "h6"};
     for (const text::BreakProfile* profile : text::profiles())
         values.emplace(profile->title());

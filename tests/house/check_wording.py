@@ -5,11 +5,15 @@ In the folders and files of CONVERTED every sentence is the first argument of `w
 `wording::sayCount` (there the first two), as a string literal: `lupdate` finds no other. In all of core, those texts
 are those of resources/translations/core_de.ts, no more and no fewer.
 
-Argument: the source folder. Prints one line for each place, with the reason, and exits with 1 if there is one.
+Arguments: the source folder, and Qt's lupdate, whose answer is compared with the catalogue, too; without it, only what
+this script reads. Prints one line for each place, with the reason, and exits with 1 if there is one.
 """
 import html
 import re
+import shutil
+import subprocess
 import sys
+import tempfile
 from pathlib import Path
 
 from check_language import TOKEN, unescaped
@@ -122,7 +126,15 @@ def catalogue_of(path):
     return texts
 
 
-def main(folder):
+def updated(root, lupdate):
+    """The catalogue as lupdate writes it from the sources."""
+    with tempfile.TemporaryDirectory() as there:
+        copy = Path(shutil.copy(root / CATALOGUE, there))
+        subprocess.run(["bash", root / "resources/translations/update_core.sh", root, lupdate, there], check=True)
+        return copy.read_text(encoding="utf-8")
+
+
+def main(folder, lupdate=None):
     root = Path(folder)
     faults = []
     texts = {}
@@ -153,6 +165,8 @@ def main(folder):
     for text in sorted(texts.keys() & catalogue.keys()):
         if texts[text] != catalogue[text]:
             faults.append(f"{CATALOGUE}: “{text}” has the other form “{catalogue[text]}”, not “{texts[text]}”")
+    if lupdate and updated(root, lupdate) != (root / CATALOGUE).read_text(encoding="utf-8"):
+        faults.append(f"{CATALOGUE}: lupdate changes it; run resources/translations/update_core.sh")
     for fault in faults:
         print(fault)
     if not texts:
@@ -163,6 +177,6 @@ def main(folder):
 
 
 if __name__ == "__main__":
-    if len(sys.argv) != 2:
-        sys.exit("usage: check_wording.py SOURCE-FOLDER")
-    main(sys.argv[1])
+    if len(sys.argv) not in (2, 3):
+        sys.exit("usage: check_wording.py SOURCE-FOLDER [LUPDATE]")
+    main(*sys.argv[1:])

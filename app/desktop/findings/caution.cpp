@@ -2,13 +2,14 @@
 
 #include "checks/finding.h"
 #include "controls/text_scale.h"
+#include "wording/say.h"
 
 namespace tenter::desktop::findings {
 
 namespace {
 
 QString wholeText() {
-    return QString::fromUtf8(checks::caution.data(), checks::caution.size());
+    return QString::fromStdString(wording::say(checks::caution));
 }
 
 }  // namespace

@@ -10,6 +10,8 @@
 #include <memory>
 #include <vector>
 
+#include "wording/language.h"
+
 // The resources are in a static library, so they must be asked for. The macro must not be in a namespace.
 static void loadTranslations() {
     Q_INIT_RESOURCE(translations);
@@ -50,6 +52,8 @@ void install(const QString& code) {
         install(std::move(standard));
     auto own = std::make_unique<QTranslator>();
     if (own->load(folder + '/' + prefix + code + ".qm")) install(std::move(own));
+    // The sentences that core composes: findings, remedies, answers.
+    if (!wording::useLanguage(code.toStdString())) wording::useLanguage(english.toStdString());
 }
 
 void startInEnglish() {
