@@ -27,6 +27,7 @@ struct CheckArguments : Arguments {
     bool remedies = false;
     std::string failOn = "error";
     std::string audience;
+    std::string language{"en"};
 };
 
 /// A project, opened and checked.
@@ -98,6 +99,7 @@ std::string printed(const CheckArguments& arguments, const std::vector<Result>& 
 }
 
 int runCheck(CheckArguments arguments) {
+    if (!useLanguage(arguments.language)) return wrongInput;
     const auto failOn = checks::severityOf(arguments.failOn);
     if (!failOn)
         return refuse("--fail-on",
@@ -186,6 +188,7 @@ void addCheck(CLI::App& app, Action& action) {
                      "Default: error.")
         ->type_name("SEVERITY");
     addAudience(*verb, arguments->audience);
+    room->excludes(addLanguage(*verb, arguments->language));
     setHelpEnd(*verb, checks::caution,
                {"check row.tenter.json --audience visits.csv --fail-on warning",
                 "check row.tenter.json changed.tenter.json --junit --out findings.xml"},

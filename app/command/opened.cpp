@@ -10,10 +10,18 @@
 #include "project/file.h"
 #include "project/trial.h"
 #include "project/wording.h"
+#include "wording/language.h"
 
 namespace tenter::command {
 
 namespace {
+
+std::vector<std::string> languageCodes() {
+    std::vector<std::string> codes{"en"};
+    for (const std::string_view code : wording::languages())
+        codes.emplace_back(code);
+    return codes;
+}
 
 std::string classes(const project::Project& project) {
     std::string out;
@@ -73,6 +81,20 @@ CLI::Option* addTrial(CLI::App& verb, Arguments& arguments) {
                     "Text test: use the row with other text or cards; the project does not change. One of " +
                         project::trialWords() + ". Default: no text test.")
         ->type_name("TEST");
+}
+
+CLI::Option* addLanguage(CLI::App& verb, std::string& language) {
+    return verb
+        .add_option("--language", language,
+                    "Language of the sentences: " + project::either(languageCodes()) + ". Default: en.")
+        ->type_name("CODE");
+}
+
+bool useLanguage(const std::string& language) {
+    if (wording::useLanguage(language)) return true;
+    refuse("--language",
+           "The language must be " + project::either(languageCodes()) + "; it is \"" + language + "\".", "");
+    return false;
 }
 
 std::optional<std::string> fileText(const std::string& file) {

@@ -35,6 +35,12 @@ void addEngine(CLI::App& verb, Arguments& arguments);
 /// Adds --try, for verbs that print results about the row, not the row.
 CLI::Option* addTrial(CLI::App& verb, Arguments& arguments);
 
+/// Adds --language, for verbs that print sentences.
+CLI::Option* addLanguage(CLI::App& verb, std::string& language);
+/// Prints sentences in `language` from now on. False if there is no catalogue of it; a message has been
+/// printed.
+bool useLanguage(const std::string& language);
+
 /// A project and what verbs need to compute with it.
 struct Opened {
     project::Project project;

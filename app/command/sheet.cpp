@@ -19,10 +19,12 @@ namespace {
 struct SheetArguments : Arguments {
     std::string date;
     std::string paper{"a4"};
+    std::string language{"en"};
     bool pdf = false;
 };
 
 int runSheet(const SheetArguments& arguments) {
+    if (!useLanguage(arguments.language)) return wrongInput;
     const std::unique_ptr<Opened> opened = openProject(arguments);
     if (!opened) return wrongInput;
     if (arguments.paper != "a4" && arguments.paper != "letter")
@@ -67,6 +69,7 @@ void addSheet(CLI::App& app, Action& action) {
                      "Date on the sheet, such as 2026-11-29. Default: that of the environment variable "
                      "SOURCE_DATE_EPOCH, or today.")
         ->type_name("DATE");
+    addLanguage(*verb, arguments->language);
     setHelpEnd(*verb,
                "The sheet shows the row at its key widths, font size and measure as plots, tables of type, "
                "columns, spacing, measure and picture slots, the findings with their sources, and the fonts. "

@@ -3,6 +3,7 @@
 #include "emit/escape.h"
 #include "emit/table.h"
 #include "remedy/wording.h"
+#include "wording/say.h"
 
 namespace tenter::emit {
 
@@ -46,8 +47,10 @@ std::vector<std::string> remedyLines(const project::Project& project, std::size_
                                      const std::string& shareOf) {
     std::vector<std::string> lines;
     for (std::size_t i = 0; i < remedies.size(); ++i) {
-        lines.push_back("Remedy " + nameOf(number, i) + ": " + oneLine(remedy::titleOf(remedies[i])) + ". " +
-                        remedy::effectOf(remedies[i], shareOf));
+        //: The number of a remedy, what it changes, and its effect
+        lines.push_back(
+            wording::say("Remedy %1: %2. %3", {nameOf(number, i), oneLine(remedy::titleOf(remedies[i])),
+                                               remedy::effectOf(remedies[i], shareOf)}));
         for (const std::string& change : remedy::changesOf(project, remedies[i]))
             lines.push_back("  " + oneLine(change));
     }

@@ -2251,5 +2251,10 @@ A role, and a condition: body at least 15 px</extracomment>
         <source>%1; the lower part is not shown</source>
         <translation>%1; der untere Teil ist nicht gezeigt</translation>
     </message>
+    <message>
+        <source>Remedy %1: %2. %3</source>
+        <extracomment>The number of a remedy, what it changes, and its effect</extracomment>
+        <translation>Abhilfe %1: %2. %3</translation>
+    </message>
 </context>
 </TS>
